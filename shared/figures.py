@@ -1,0 +1,36 @@
+"""A figure is a list of shapes in its own plain coordinates (y down). Template and page turn shapes into SVG one to one.
+
+Roles name what a shape is ("panel", "resin", "tape", "level", "dimension", ...); the stylesheet gives each role its
+line, fill and hatching, so that no part is told by colour alone.
+"""
+from .numbers import shown
+
+
+def figure(name, title, width, height, shapes, told):
+    """A drawing: `told` describes it in words for those who do not see it."""
+    return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told}
+
+
+def area(role, points):
+    """A closed polygon. points: (x, y) pairs"""
+    return {"kind": "area", "role": role, "points": [[_short(x), _short(y)] for x, y in points]}
+
+
+def path(role, points):
+    """An open line. points: (x, y) pairs"""
+    return {"kind": "path", "role": role, "points": [[_short(x), _short(y)] for x, y in points]}
+
+
+def note(role, x, y, text, anchor="middle"):
+    """Words in the drawing. anchor: start, middle or end"""
+    return {"kind": "note", "role": role, "points": [[_short(x), _short(y)]], "text": text, "anchor": anchor}
+
+
+def box(role, x, y, width, height):
+    """An upright rectangle as an area."""
+    return area(role, ((x, y), (x + width, y), (x + width, y + height), (x, y + height)))
+
+
+def _short(value):
+    """A hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes."""
+    return float(shown(value, 2))

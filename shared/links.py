@@ -1,0 +1,102 @@
+"""Links: a mix, a joint or a plan as short pairs of field name and typed text, in the order of the form.
+
+Dotted names are the one spelling of a tree of typed text that a form, a query string and an error can share:
+"system.by_weight" is a field of a record, "readings.0.shown" a field of the first row of a group.
+"""
+
+from .inputs import in_rows
+
+LONGEST_LINK = 8000  # characters of payload; a boat of sixty joints is about half of it
+MOST_PAIRS = 2000
+
+
+def tree(pairs):
+    """Pairs of dotted name and text -> typed tree. The first of two equal names counts; impossible paths are dropped.
+
+    >>> tree([("amount", "240"), ("system.by_weight", "3:1"), ("readings.1.shown", "90")])["readings"]["1"]["shown"]
+    '90'
+    """
+    root = {}
+    for name, text in list(pairs)[:MOST_PAIRS]:
+        steps = name.split(".")
+        if len(steps) > 6 or "" in steps:
+            continue
+        place = root
+        for step in steps[:-1]:
+            inner = place.get(step)
+            if inner is None:
+                inner = place[step] = {}
+            elif not isinstance(inner, dict):
+                # "system=three-to-one" and "system.densities=..." belong together: the row, then its own figures
+                inner = place[step] = {"id": inner}
+            place = inner
+        last = place.get(steps[-1])
+        if isinstance(last, dict):
+            last["id"] = text
+        elif last is None:
+            place[steps[-1]] = text
+    return root
+
+
+def pairs(inputs, typed):
+    """The typed tree as pairs for a link, in the order of the inputs, blanks and defaults left out.
+
+    A list of inputs decides what travels: names it does not declare stay behind.
+    """
+    found = []
+    units = typed.get("units")
+    if units and units != "metric":
+        found.append(("units", units))
+    _collect(inputs, typed, "", units or "metric", found)
+    return found
+
+
+def _collect(inputs, typed, prefix, units, found):
+    for item in inputs:
+        value = item.typed_in(typed)
+        name = prefix + item.name
+        for extra in item.extra_names():
+            if _filled(typed.get(extra)):
+                found.append((prefix + extra, typed[extra]))
+        if item.kind == "pick":
+            _collect_pick(item, value, name, units, found)
+        elif item.kind == "group":
+            _collect_group(item, value, name, units, found)
+        elif _filled(value) and text_of(value) != item.default_in(units):
+            found.append((name, text_of(value)))
+
+
+def _collect_pick(item, value, name, units, found):
+    if not isinstance(value, dict):
+        if _filled(value) and value != item.default:
+            found.append((name, text_of(value)))
+        return
+    row = value.get("id", "")
+    base = item.record.row(row) if row else None
+    if base is not None and row != item.default:
+        found.append((name, row))
+    elif base is not None and any([_filled(value[key]) for key in value if key != "id"]):
+        found.append((name, row))
+    own = {}
+    for key in value:
+        if key != "id" and not (base is not None and base.get(key) == value[key]):
+            own[key] = value[key]
+    _collect(item.record.fields, own, name + ".", units, found)
+
+
+def _collect_group(item, value, name, units, found):
+    for place, row in enumerate(in_rows(value, item.most) or []):
+        if isinstance(row, dict):
+            _collect(item.fields, row, "{}.{}.".format(name, place), units, found)
+
+
+def _filled(value):
+    return value is not None and value != "" and not isinstance(value, (dict, list))
+
+
+def text_of(value):
+    """Typed text as it was typed; a number that came in through the API as its shortest plain text."""
+    if isinstance(value, str):
+        return value
+    text = str(value)
+    return text[:-2] if text.endswith(".0") else text

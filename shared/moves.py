@@ -1,0 +1,90 @@
+"""The one door to the engine: moves by name, typed text in, ordered lines out, as JSON."""
+import json
+
+from . import inputs, links
+from .lines import as_data
+
+# in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
+MOVES = (
+    ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
+    ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("safety", "Safety", "The cautions that always stand"),
+)
+
+# screen: the moves it asks, in the order their answers are read
+SCREENS = (
+    ("pour", ("measure", "ratio")),
+    ("safety", ("safety",)),
+)
+
+
+def module(name):
+    """The module of a move."""
+    package = __name__.rpartition(".")[0]
+    found = __import__(package + "." + name, None, None, ("INPUTS",))
+    return found
+
+
+def names():
+    """The names of all moves, in the order of the work."""
+    return [move[0] for move in MOVES]
+
+
+def answer(name, tree):
+    """One move: {"lines", "figures", "errors"}; errors are all told at once and leave no lines."""
+    move = module(name)
+    values, errors = inputs.read(move.INPUTS, tree)
+    return _answered(move, values, errors)
+
+
+def _answered(move, values, errors):
+    errors = errors or inputs.checked(move.CHECKS, values)
+    if errors:
+        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": []}
+    figures = getattr(move, "figures", None)
+    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else []}
+
+
+def screen_inputs(screen):
+    """The inputs of a screen: those of its moves, each name once."""
+    found, seen = [], {}
+    for name in dict(SCREENS)[screen]:
+        for item in module(name).INPUTS:
+            if item.name not in seen:
+                seen[item.name] = True
+                found.append(item)
+    return found
+
+
+def screen(name, tree):
+    """A screen's answers and the pairs of its link: {"answers": [[move, answer], ...], "link": [[name, text], ...]}.
+
+    What its moves have in common is read once: half of the time of a key press on a phone.
+    """
+    asked = screen_inputs(name)
+    values, errors = inputs.read(asked, tree)
+    answers = []
+    for own in dict(SCREENS)[name]:
+        move = module(own)
+        mine = [item.name for item in move.INPUTS]
+        answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
+    return {"answers": answers, "link": [list(pair) for pair in links.pairs(asked, tree)]}
+
+
+def about(name, system):
+    """A move's declaration as data."""
+    for known, label, purpose in MOVES:
+        if known == name:
+            return {"name": name, "label": label, "purpose": purpose,
+                    "inputs": [item.about(system) for item in module(name).INPUTS]}
+
+
+def call(text):
+    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
+
+    The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
+    """
+    asked = json.loads(text)
+    if "screen" in asked:
+        return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
+    return json.dumps(answer(asked["move"], asked["typed"]))

@@ -1,0 +1,157 @@
+"""Numbers in and out: what a thumb types becomes a float, a float becomes text that is alike on every runtime."""
+from math import floor, isfinite, log10
+
+NEAREST, DOWN, UP = "nearest", "down", "up"
+
+DIGITS = "0123456789"
+FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
+LONGEST = 40  # characters; a number somebody typed is shorter
+
+PLAIN = "type a number in plain digits, like 240 or 1.5"
+ONE_MARK = "use one comma or one point, for the decimals only"
+
+
+def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
+    """Decimal text, alike on every runtime: DOWN for a limit, UP for an amount to have, ties away from zero.
+
+    value: finite, any unit; places: decimals, 0 or more; toward: NEAREST, DOWN or UP
+    A value within a millionth of the last digit of a step counts as on it, so that the runtimes' last bit decides nothing.
+
+    >>> shown(0.25, 1), shown(2.675, 2), shown(-0.04, 1), shown(0.29, 2, DOWN)
+    ('0.3', '2.68', '0.0', '0.29')
+    """
+    scaled, slack = abs(value) * 10**places, 1e-6
+    if toward == NEAREST:
+        whole = floor(scaled + 0.5 + slack)
+    elif (toward == UP) == (value >= 0):
+        whole = -floor(slack - scaled)  # away from zero
+    else:
+        whole = floor(scaled + slack)
+    digits = str(whole)
+    digits = "0" * (places + 1 - len(digits)) + digits
+    digits = digits[:-places] + "." + digits[-places:] if places else digits
+    return "-" + digits if value < 0 and whole else digits
+
+
+def places_for(value: float, digits: int = 3) -> int:
+    """Decimals that leave `digits` significant figures, never fewer than 0 nor more than 4.
+
+    >>> places_for(240.0), places_for(18.2), places_for(0.054), places_for(0.0)
+    (0, 1, 4, 0)
+    """
+    if not value:
+        return 0
+    return max(0, min(4, digits - 1 - floor(log10(abs(value)) + 1e-9)))
+
+
+def to_step(value: float, step: float, toward: str = NEAREST) -> float:
+    """The multiple of `step` beside a value: what a display or a graduation can show.
+
+    value, step: same unit, step above 0; toward: NEAREST (ties away from zero), DOWN or UP
+
+    >>> to_step(184.6, 1.0), to_step(55.4, 5.0, UP), to_step(0.29, 0.1, DOWN)
+    (185.0, 60.0, 0.2)
+    """
+    count = float(shown(value / step, 0, toward))
+    per = 1 / step
+    nearest = floor(per + 0.5)
+    # a step of 0.1 is a tenth: count / 10 is exact where count * 0.1 is not
+    return count / nearest if nearest and abs(per - nearest) < 1e-9 * per else count * step
+
+
+def ceiling(value: float) -> int:
+    """The least whole number at or above a computed value, blind to the runtimes' last bits.
+
+    >>> ceiling(3.0000000001), ceiling(3.01)
+    (3, 4)
+    """
+    return int(shown(value, 0, UP))
+
+
+def number(typed) -> "float | None":
+    """Typed text -> finite float, or None. ASCII digits, a decimal comma is a point, fractions are understood.
+
+    >>> number("1,5"), number(" 3 1/2 "), number("½"), number("1e400"), number("1,500.2")
+    (1.5, 3.5, 0.5, None, None)
+    """
+    value, rest, _ = reading(typed)
+    return None if rest else value
+
+
+def reading(typed):
+    """What was typed -> (value, the words behind it, why not). The value is None where there is none to be had.
+
+    typed: text, or a number that came in as one (the API)
+
+    >>> reading("8 oz"), reading("3 1/2in"), reading("1,500.2")[2]
+    ((8.0, 'oz', ''), (3.5, 'in', ''), 'use one comma or one point, for the decimals only')
+    """
+    if typed is True or typed is False or typed is None:
+        return None, "", PLAIN
+    if isinstance(typed, (int, float)):
+        if (isinstance(typed, float) and not isfinite(typed)) or abs(typed) > 1e15:
+            return None, "", PLAIN
+        return float(typed), "", ""
+    if not isinstance(typed, str):
+        return None, "", PLAIN
+    text = _tidied(typed)
+    if not text or len(text) > LONGEST:
+        return None, "", PLAIN
+    figures, rest = _split(text)
+    if not figures:
+        return None, rest, PLAIN
+    value, why = _value(figures)
+    return value, rest, why
+
+
+def _tidied(typed):
+    text = typed.replace("\u2212", "-").replace("\u2044", "/").replace("\u00a0", " ").replace("\u202f", " ")
+    for sign, spelt in FRACTIONS:
+        text = text.replace(sign, " " + spelt)
+    return " ".join(text.split())
+
+
+def _split(text):
+    """Figures in front, words behind: "3 1/2 in" -> ("3 1/2", "in")."""
+    end = 0
+    while end < len(text) and (text[end] in DIGITS or text[end] in ".,/-+ "):
+        end += 1
+    # "1e400": an exponent is a word behind the figures, and no unit, so it is refused further on
+    return text[:end].strip(), text[end:].strip()
+
+
+def _value(figures):
+    sign = 1.0
+    if figures[0] in "+-":
+        sign = -1.0 if figures[0] == "-" else 1.0
+        figures = figures[1:].strip()
+    words = figures.split(" ")
+    if len(words) == 2 and "/" in words[1] and _digits(words[0]):
+        part, why = _fraction(words[1])
+        return (None, why) if part is None else (sign * (float(words[0]) + part), "")
+    if len(words) > 1:
+        return None, "type one number without spaces, like 1500"
+    if "/" in figures:
+        part, why = _fraction(figures)
+        return (None, why) if part is None else (sign * part, "")
+    marks = figures.count(",") + figures.count(".")
+    plain = figures.replace(",", ".")
+    if marks > 1:
+        return None, ONE_MARK
+    whole, _, tail = plain.partition(".")
+    if not (_digits(whole) or (not whole and tail)) or (tail and not _digits(tail)) or len(whole) > 12:
+        return None, PLAIN
+    return sign * float((whole or "0") + "." + (tail or "0")), ""
+
+
+def _digits(text):
+    return bool(text) and all(c in DIGITS for c in text)
+
+
+def _fraction(text):
+    above, _, below = text.partition("/")
+    if not (_digits(above) and _digits(below)) or len(above) > 6 or len(below) > 6:
+        return None, PLAIN
+    if float(below) == 0:
+        return None, "a fraction cannot be over zero"
+    return float(above) / float(below), ""

@@ -1,0 +1,74 @@
+"""Pumps: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
+from collections import namedtuple
+
+from .numbers import ceiling
+
+# counts: strokes of each pump; volumes [m3]; error: of the ratio, signed [-]
+Strokes = namedtuple("Strokes", ("counts", "volumes", "error"))
+
+FURTHEST = 1.5  # a batch may grow by half to come into ratio, not more (own judgement)
+SLACK = 1e-9  # computed volumes differ in their last bits between runtimes
+
+
+def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
+    """Whole strokes at or above the wanted amount: the fewest that are within tolerance, else the nearest to the ratio.
+
+    wanted: volume of each part [m3], in ratio; strokes: volume of one stroke of each pump [m3]; tolerance [-]
+    Looks at batches up to FURTHEST times the wanted one, and at least three strokes further.
+    >>> best_strokes((30e-6, 10e-6), (10e-6, 10e-6), 0.02).counts
+    (3, 1)
+    >>> best_strokes((100e-6, 34e-6), (10e-6, 10e-6), 0.02).counts
+    (12, 4)
+    """
+    whole = sum(wanted)
+    first = max(1, ceiling(wanted[0] / strokes[0]))
+    last = max(first + 3, ceiling(FURTHEST * wanted[0] / strokes[0]))
+    best = None
+    for count in range(max(1, first - 1), last + 1):
+        found = _following(count, wanted, strokes)
+        if sum(found.volumes) < whole * (1 - SLACK):
+            continue
+        if abs(found.error) <= tolerance + SLACK:
+            return found
+        if best is None or abs(found.error) < abs(best.error) - SLACK:
+            best = found
+    return best
+
+
+def _following(count, wanted, strokes):
+    """The strokes of the other pumps nearest to the ratio with `count` strokes of the first."""
+    counts, volumes, worst = [count], [count * strokes[0]], 0.0
+    for place in range(1, len(strokes)):
+        exact = volumes[0] * wanted[place] / wanted[0] / strokes[place]
+        other = max(1, int(exact + 0.5 + SLACK))
+        counts.append(other)
+        volumes.append(other * strokes[place])
+        error = other / exact - 1
+        if abs(error) > abs(worst):
+            worst = error
+    return Strokes(tuple(counts), tuple(volumes), worst)
+
+
+def smallest_strokes(parts, strokes, tolerance: float, most: int = 60):
+    """The fewest strokes within tolerance, or None when no batch up to `most` strokes of the first pump is.
+
+    parts: by volume [-]; strokes: volume of one stroke of each pump [m3]; tolerance [-]
+    >>> smallest_strokes((3, 1), (10e-6, 10e-6), 0.02).counts
+    (3, 1)
+    """
+    for count in range(1, most + 1):
+        found = _following(count, parts, strokes)
+        if abs(found.error) <= tolerance + SLACK:
+            return found
+    return None
+
+
+def top_up(volumes, parts):
+    """What each part still lacks to stand in ratio with the part that is furthest ahead [same unit as volumes].
+
+    volumes: poured; parts: the label's by volume, in the same order
+    >>> [round(v, 3) for v in top_up((30.0, 9.0), (3, 1))]
+    [0.0, 1.0]
+    """
+    ahead = max([volume / part for volume, part in zip(volumes, parts)])
+    return tuple([max(0.0, ahead * part - volume) for volume, part in zip(volumes, parts)])

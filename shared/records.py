@@ -1,0 +1,83 @@
+"""What the kit holds: each kind of thing declared once, as fields that are typed, stored, linked and read like a form.
+
+A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
+"""
+from .catalogue import systems, tools
+from .errors import InputError
+from .inputs import Choice, Number, Parts, Text
+
+LABEL_FOLD = "More from the label"
+
+
+class Record:
+    """A kind of thing in the kit. rows: (id, label, mark, pairs of field and typed text)"""
+
+    def __init__(self, name, label, fields, rows=(), check=None):
+        self.name, self.label, self.fields, self.rows, self.check = name, label, fields, rows, check
+
+    def row(self, row_id):
+        """The typed text of a built-in row, or None."""
+        for known, _, _, typed in self.rows:
+            if known == row_id:
+                return dict(typed)
+        return None
+
+
+def check_system(values):
+    """The label's own figures must fit each other: some ratio, and as many densities as parts."""
+    weight, volume, densities = values["by_weight"], values["by_volume"], values["densities"]
+    if not weight and not volume:
+        raise InputError("by_weight", "Type the ratio from the label, by weight or by volume")
+    count = len(weight or volume)
+    if weight and volume and len(volume) != count:
+        raise InputError("by_volume", "By volume: the same number of parts as by weight, please")
+    if densities and len(densities) != count:
+        raise InputError("densities", "Densities: one for each part, in the same order")
+
+
+SYSTEM = Record("system", "Resin system", (
+    Text("name", "Name", default=""),
+    Parts("by_weight", "Parts by weight", optional=True, help="As the label gives them, resin first: 100:30"),
+    Parts("by_volume", "Parts by volume", optional=True, help="As the label gives them, resin first: 3:1"),
+    Parts("densities", "Densities", unit="g/mL", low=0.3, high=4, optional=True,
+          help="Of each part, in the same order: 1.15 : 0.98"),
+    Text("parts", "Names of the parts", default="Resin : Hardener", fold=LABEL_FOLD,
+         help="In the same order, a colon between them"),
+    Number("tolerance", "Ratio error the label allows", unit="%", low=0, high=20, above=True, optional=True,
+           fold=LABEL_FOLD),
+    Number("eew", "Epoxide equivalent weight, EEW", unit="g/eq", low=50, high=5000, optional=True, fold=LABEL_FOLD,
+           help="With the next figure the ratio is checked against the chemistry"),
+    Number("ahew", "Amine hydrogen equivalent weight, AHEW", unit="g/eq", low=5, high=2000, optional=True,
+           fold=LABEL_FOLD),
+    Choice("speed", "Hardener speed", (("fast", "Fast"), ("medium", "Medium"), ("slow", "Slow")), default="medium",
+           fold=LABEL_FOLD),
+    Number("pot_time", "Pot life", unit="min", low=1, high=1440, optional=True, fold=LABEL_FOLD),
+    Number("pot_mass", "at a mass of", unit="g", low=5, high=10000, optional=True, fold=LABEL_FOLD),
+    Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
+    Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
+    Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
+    Text("lot", "Lot", fold=LABEL_FOLD),
+), systems.SYSTEMS, check_system)
+
+SCALE = Record("scale", "Scale", (
+    Text("name", "Name"),
+    Number("step", "Smallest step it shows", unit="g", low=0.001, high=100, default=1),
+    Number("most", "The most it weighs", unit="g", low=10, high=200000, optional=True),
+), tools.SCALES)
+
+
+def check_pumps(values):
+    """A pump set is known by its strokes or by ten of them weighed."""
+    if not values["strokes"] and not values["ten_strokes"]:
+        raise InputError("strokes", "Type the mL of one stroke of each pump, or weigh ten strokes of each")
+
+
+PUMPS = Record("pumps", "Pump set", (
+    Text("name", "Name"),
+    Parts("strokes", "One stroke of each pump", unit="mL", low=0, high=1000, optional=True,
+          help="In the order of the parts: 10 : 3.4"),
+    Parts("ten_strokes", "Ten strokes of each, weighed", unit="g", low=0, high=10000, optional=True,
+          help="In the order of the parts: 115 : 33. Goes before the figure above."),
+), tools.PUMPS, check_pumps)
+
+RECORDS = (SYSTEM, SCALE, PUMPS)

@@ -1,0 +1,96 @@
+"""Weighing on one scale: the running readings, their rounding, and how far the ratio can be trusted."""
+from math import sqrt
+
+from .numbers import to_step
+
+COVERAGE = 2  # k: about 95 % of cases, JCGM 100:2008, 6.2.1
+
+
+def running(masses, step: float):
+    """What the scale should show after each part, the cup tared away: cumulated, rounded to the step.
+
+    masses: of each part [kg], in the order of pouring; step: readability d [kg], above 0
+    returns: readings [kg], as many as parts
+    >>> running((0.1804, 0.0601), 0.001)
+    (0.18, 0.241)
+    """
+    total, readings = 0.0, []
+    for mass in masses:
+        total += mass
+        readings.append(to_step(total, step))
+    return tuple(readings)
+
+
+def corrected(masses, actual):
+    """The parts that stay in ratio with what was really poured before them:
+        m_j = M p_j,  M = (poured so far) / (its share of the ratio)
+
+    masses: planned parts [kg]; actual: readings of the scale so far [kg], cumulated, fewer than or as many as the parts
+    returns: masses of all parts [kg]: those poured as they are, the others following them
+    >>> [round(mass, 4) for mass in corrected((0.18, 0.06), (0.19,))]
+    [0.19, 0.0633]
+    """
+    if not actual:
+        return tuple(masses)
+    poured = tuple([after - before for before, after in zip((0.0,) + tuple(actual), actual)])
+    scale = actual[-1] / sum(masses[:len(actual)])
+    return poured + tuple([mass * scale for mass in masses[len(actual):]])
+
+
+def ratio_uncertainty(part: float, other: float, step: float, shared: bool = True, rezeroed: bool = False) -> float:
+    """Relative standard uncertainty of a ratio of two parts weighed on one scale:
+        (u_R / R)**2 = 2 u**2 (1/a**2 + 1/b**2 + 1/(a b)),  u = d / sqrt(12)
+
+    part, other: a, b [kg], above 0; step: readability d [kg]
+    shared: the two parts share the reading between them (they are poured one right after the other)
+    rezeroed: the scale was set to zero before each part: two independent roundings for each and none shared
+    returns: u_R / R [-], standard (k = 1); JCGM 100:2008, 4.3.7, F.2.2.1, 5.1.2 and 5.2.2
+    >>> round(ratio_uncertainty(0.1, 0.03, 0.001), 8)
+    0.01604392
+    """
+    variance = 2 * (1 / part**2 + 1 / other**2)
+    if shared and not rezeroed:
+        variance += 2 / (part * other)
+    return step / sqrt(12) * sqrt(variance)
+
+
+def smallest_batch(parts, step: float, tolerance: float, rezeroed: bool = False) -> float:
+    """The least batch whose ratio the scale holds within the tolerance, at k = 2:
+        the worst pair of parts decides; u_R / R goes with 1 / batch
+
+    parts: shares or parts by weight [-], at least two; step: d [kg]; tolerance: of the ratio [-], above 0
+    returns: batch [kg]; from the equation of `ratio_uncertainty`
+    >>> round(smallest_batch((100, 30), 0.001, 0.05) * 1000, 3)
+    83.428
+    """
+    whole = sum(parts)
+    return COVERAGE / tolerance * worst_uncertainty([part / whole for part in parts], step, rezeroed)
+
+
+def worst_uncertainty(masses, step: float, rezeroed: bool = False) -> float:
+    """The largest `ratio_uncertainty` of any part against the first, in the order of pouring.
+
+    masses [kg], at least two; step [kg]
+    returns: u_R / R [-]
+    """
+    worst = 0.0
+    for place in range(1, len(masses)):
+        found = ratio_uncertainty(masses[0], masses[place], step, place == 1, rezeroed)
+        worst = max(worst, found)
+    return worst
+
+
+def ratio_error(poured, parts) -> float:
+    """How far a pour is off its ratio: the largest relative error of any part against the first.
+
+    poured: amounts [any unit], above 0; parts: the label's, in the same basis
+    returns: signed error [-] of the part that is furthest off; above 0: too much of it (hardener, say)
+    >>> round(ratio_error((0.18, 0.063), (3, 1)), 3)
+    0.05
+    """
+    worst = 0.0
+    for place in range(1, len(parts)):
+        error = (poured[place] / poured[0]) / (parts[place] / parts[0]) - 1
+        if abs(error) > abs(worst):
+            worst = error
+    return worst
