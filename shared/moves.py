@@ -8,12 +8,14 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("rescue", "Rescue", "What is really in the cup to what has to be added"),
+    ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
-    ("pour", ("measure", "ratio")),
+    ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("safety", ("safety",)),
 )
 
