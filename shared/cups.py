@@ -33,7 +33,10 @@ def fill_height(volume: float, bottom: float, taper: float) -> float:
     if abs(slope) < NEARLY_STRAIGHT:
         height = straight * (1 - slope + 5 * slope * slope / 3)
     else:
-        height = ((3 * volume * taper / pi + bottom**3) ** (1 / 3) - bottom) / taper
+        cube = 3 * volume * taper / pi + bottom**3
+        if cube < 0:
+            raise ValueError("more than the cone above this cup holds")
+        height = (cube ** (1 / 3) - bottom) / taper
     area = level_area(height, bottom, taper)
     return height - (frustum_volume(height, bottom, taper) - volume) / area if area > 0 else height
 
