@@ -6,7 +6,7 @@ from . import by_marks, ratio
 from .by_stick import MARK_ERROR, pours
 from .cups import smallest_stick_batch, stick_spread
 from .exactness import STOP, tolerance, wanted_text, within
-from .graduations import cup_spread, fills, for_each, syringe_spread
+from .graduations import cup_spread, fills, for_each, on_marks, syringe_spread
 from .lines import MORE, WARN, line, words
 from .numbers import UP, ceiling, shown
 from .pumping import best_strokes, smallest_strokes
@@ -58,9 +58,10 @@ def _scale(values, batch, wanted):
 
 def _pumps(values, batch, wanted):
     found = ratio.basis(values["system"])
-    strokes = ratio.strokes_volumes(values["pumps"], found.densities)
-    if len(strokes) != len(batch.volumes):
+    pumps, count = values["pumps"], len(batch.volumes)
+    if len(pumps["ten_strokes"] or pumps["strokes"]) != count or (pumps["ten_strokes"] and not found.densities):
         return None
+    strokes = ratio.strokes_volumes(pumps, found.densities)
     best = best_strokes(batch.volumes, strokes, wanted)
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
@@ -73,7 +74,7 @@ def _syringes(values, batch):
     if len(values["syringes"]["holds"]) not in (1, count):
         return None
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
-    best = best_strokes(batch.volumes, steps, tolerance(values))
+    best = on_marks(batch.volumes, steps, tolerance(values))
     error = abs(best.error) + syringe_spread(best.volumes, steps, fills(best.volumes, holds))
     least = by_marks.smallest(values, batch, steps, lambda v: syringe_spread(v, steps, fills(v, holds)))
     return Standing("syringes", "Syringes", error, least, "m3", "")
@@ -83,7 +84,7 @@ def _graduated(values, batch):
     cup = values["graduated"]
     times = max(1, ceiling(sum(batch.volumes) / cup["holds"]))
     steps = (cup["step"],) * len(batch.volumes)
-    best = best_strokes([volume / times for volume in batch.volumes], steps, tolerance(values))
+    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
     least = by_marks.smallest(values, batch, steps, lambda v: cup_spread(v, cup["step"]), cup["holds"])
     error = abs(best.error) + cup_spread(best.volumes, cup["step"])
     return Standing("graduated", "Graduated cup", error, least, "m3", "")
@@ -114,4 +115,8 @@ def answer(values):
             least = "honest from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
         lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + "; " + least, rough=one.rough,
                           rank=MORE))
+    for way, label in (("syringes", "Syringes"), ("pumps", "Pumps")):
+        if way not in [one.way for one in found]:
+            lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the figures "
+                               "that give volumes", rank=MORE))
     return lines

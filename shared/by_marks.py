@@ -2,10 +2,9 @@
 from . import ratio
 from .errors import InputError
 from .exactness import percent, tolerance, wanted_text, within
-from .graduations import cup_spread, fills, for_each, smallest_on_marks, smallest_read, syringe_spread
+from .graduations import cup_spread, fills, for_each, on_marks, smallest_on_marks, smallest_read, syringe_spread
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
-from .pumping import best_strokes
 from .units import BY_NAME, from_si, sign, told, unit_for
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours (k = 2)"
@@ -26,7 +25,7 @@ def answer(values):
     return _by_syringes(values) if values["way"] == "syringes" else _by_graduated(values)
 
 
-def on_marks(volume: float, step: float, values) -> str:
+def mark_text(volume: float, step: float, values) -> str:
     """A volume that ends on a mark, with the decimals that the marks have."""
     unit = unit_for("mL", values["units"])
     if BY_NAME[unit].name == "mL":
@@ -42,17 +41,17 @@ def _by_syringes(values):
     batch = ratio.mix(values)
     count = len(batch.volumes)
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
-    best = best_strokes(batch.volumes, steps, tolerance(values))
+    best = on_marks(batch.volumes, steps, tolerance(values))
     times = fills(best.volumes, holds)
     lines = []
     for place, volume in enumerate(best.volumes):
-        text = on_marks(volume, steps[place], values)
+        text = mark_text(volume, steps[place], values)
         rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
         if times[place] > 1:
             last = volume - (times[place] - 1) * holds[place]
             rough = "{} full to {}, then one to {}".format(
-                times[place] - 1, on_marks(holds[place], steps[place], values),
-                on_marks(last, steps[place], values)) + "; " + rough
+                times[place] - 1, mark_text(holds[place], steps[place], values),
+                mark_text(last, steps[place], values)) + "; " + rough
         lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", its own syringe", volume, "m3", text,
                           rough=rough, part="abcde"[place], rank=ANSWER))
     spread = syringe_spread(best.volumes, steps, times)
@@ -68,15 +67,15 @@ def _by_graduated(values):
     steps = (cup["step"],) * len(batch.volumes)
     whole = sum(batch.volumes)
     times = max(1, ceiling(whole / cup["holds"]))
-    best = best_strokes([volume / times for volume in batch.volumes], steps, tolerance(values))
+    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
     if sum(best.volumes) > cup["holds"] * (1 + 1e-9):
         times += 1
-        best = best_strokes([volume / times for volume in batch.volumes], steps, tolerance(values))
+        best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
     lines, total = [], 0.0
     for place, volume in enumerate(best.volumes):
         total += volume
         lines.append(line("level_" + "abcde"[place], batch.names[place] + " up to the mark", total, "m3",
-                          on_marks(total, cup["step"], values), part="abcde"[place], rank=ANSWER,
+                          mark_text(total, cup["step"], values), part="abcde"[place], rank=ANSWER,
                           rough="wanted " + told(batch.volumes[place] / times, "mL", values["units"]) + ", here "
                           + told(volume, "mL", values["units"])))
     if times > 1:

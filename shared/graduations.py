@@ -5,7 +5,7 @@ from .numbers import ceiling
 from .pumping import best_strokes, smallest_strokes
 from .weighing import COVERAGE
 
-FINEST = 400  # graduations of the first part beyond which rounding to one of them is below any tolerance asked for
+FINEST = 400  # graduations of the smallest part beyond which rounding to one of them is no longer looked at
 
 
 def for_each(numbers, count: int):
@@ -24,6 +24,19 @@ def fills(volumes, holds):
     (3, 3)
     """
     return tuple([max(1, ceiling(volume / each)) for volume, each in zip(volumes, holds)])
+
+
+def on_marks(wanted, steps, tolerance: float):
+    """The amounts at or above the wanted ones that end on marks: the least within tolerance, else the nearest.
+
+    wanted: volume of each part [m3]; steps: from mark to mark, for each part [m3]; tolerance [-]
+    returns: pumping.Strokes, its counts in graduations. Where every part has more than FINEST of them the search ends
+    with the first: a tolerance below that rounding would only cost time.
+    >>> on_marks((31e-6, 10.3e-6), (1e-6, 1e-6), 0.02).counts
+    (33, 11)
+    """
+    least = min([volume / step for volume, step in zip(wanted[1:], steps[1:])])
+    return best_strokes(wanted, steps, max(tolerance, 1 / least) if least > FINEST else tolerance)
 
 
 def syringe_spread(volumes, steps, times) -> float:
@@ -94,5 +107,5 @@ def smallest_on_marks(parts, steps, tolerance: float, at_least: float):
     wanted = [part / whole * at_least for part in parts]
     if at_least <= 0:
         return smallest_strokes(parts, steps, tolerance, FINEST)
-    found = best_strokes(wanted, steps, tolerance)
+    found = on_marks(wanted, steps, tolerance)
     return found if abs(found.error) <= tolerance + 1e-9 else smallest_strokes(parts, steps, tolerance, FINEST)

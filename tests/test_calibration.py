@@ -1,4 +1,5 @@
 """Calibration: the builder's own batches move the dose; shrinkage, spread, outliers, contradictions."""
+import itertools
 from math import exp, log
 
 import numpy as np
@@ -68,7 +69,7 @@ def test_six_batches_move_the_dose_step_by_step_towards_the_own_figure():
     history = [batch(100, used) for used in (45.0, 46.5, 45.2, 46.0, 45.4, 45.5)]
     doses = [lines(history[:count])["filler"]["value"] * 1000 for count in range(7)]
     assert doses[0] == pytest.approx(38)
-    assert all(later > earlier for earlier, later in zip(doses[:2], doses[1:3], strict=True))
+    assert all(later > earlier for earlier, later in itertools.pairwise(doses))
     assert [abs(dose - 45.6) for dose in doses][6] < 0.5
     assert abs(doses[1] - 45.6) < abs(doses[0] - 45.6)
     assert "6 own batches" in lines(history)["filler"]["rough"]
@@ -83,11 +84,11 @@ def test_batches_of_another_stiffness_count_for_this_one():
 
 def test_an_outlier_is_questioned_left_out_and_counts_again_when_the_builder_says_so():
     usual = [batch(100, used) for used in (38, 39, 40, 38.5)]
-    found = lines(usual + [batch(100, 90)])
+    found = lines([*usual, batch(100, 90)])
     assert found["odd_5"]["rank"] == "ask"
     assert found["batch_5"]["rough"] == "left out"
     assert found["filler"]["value"] == pytest.approx(lines(usual)["filler"]["value"])
-    kept = lines(usual + [batch(100, 90, count="yes")])
+    kept = lines([*usual, batch(100, 90, count="yes")])
     assert "odd_5" not in kept
     assert kept["filler"]["value"] > 1.05 * found["filler"]["value"]
 

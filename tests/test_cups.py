@@ -23,7 +23,7 @@ def quadrature_volume(height, bottom, taper):
 
 
 @pytest.mark.parametrize("bottom, top, height, fill, expected, full", FRUSTUMS)
-def test_fill_height_of_a_cup_is_the_handbook_frustum_solved_for_its_height(bottom, top, height, fill, expected, full):
+def test_fill_height_is_the_handbook_frustum_solved_for_its_height(bottom, top, height, fill, expected, full):
     """Machinery's Handbook, Volumes of Solids, frustum of a cone: V = 0.2618 h (D^2 + D d + d^2); from memory."""
     cup = {"bottom": 2 * bottom / 1000, "top": 2 * top / 1000, "height": height / 1000}
     handbook = 0.2618 * height * (4 * top * top + 4 * top * bottom + 4 * bottom * bottom) / 1000
@@ -36,7 +36,7 @@ def test_fill_height_of_a_cup_is_the_handbook_frustum_solved_for_its_height(bott
 @settings(max_examples=150, deadline=None)
 @given(st.floats(0.005, 0.2), st.floats(-0.35, 0.6), st.floats(0.02, 0.3), st.floats(0.01, 1))
 def test_fill_height_agrees_with_quadrature_and_root_finding(bottom, taper, height, share):
-    """scipy.integrate.quad over the cross-section, scipy.optimize.brentq for the level; wide, straight and narrowing."""
+    """scipy.integrate.quad over the cross-section, scipy.optimize.brentq for the level; all kinds of cups."""
     if bottom + taper * height < 0.1 * bottom:
         height = -0.9 * bottom / taper
     volume = share * quadrature_volume(height, bottom, taper)
@@ -83,10 +83,22 @@ def test_three_parts_take_the_worst_pair():
 
 
 def test_the_smallest_stick_batch_is_where_the_spread_meets_the_tolerance():
+    """scipy.optimize.brentq on the spread; straight, tapered and narrowing cups, two and three parts."""
+    for bottom, top, parts in ((30, 40, (2, 1)), (40, 30, (1, 1)), (35, 35, (3, 1)), (25, 60, (2, 1, 0.5))):
+        cup, whole = {"bottom": bottom / 1000, "top": top / 1000, "height": 0.15}, sum(parts)
+
+        def spread(batch, cup=cup, parts=parts, whole=whole):
+            return cups.stick_spread([part / whole * batch for part in parts], cup, 0.001)
+
+        full = cups.full_volume(cup)
+        for wanted in (0.999 * spread(full), 0.5 * spread(full)):
+            assert cups.smallest_stick_batch(parts, cup, 0.001, wanted) is None
+        for wanted in (1.001 * spread(full), 1.5 * spread(full), 6 * spread(full)):
+            exact = brentq(lambda v, wanted=wanted: spread(v) - wanted, full / 1e4, full, xtol=1e-15)
+            least = cups.smallest_stick_batch(parts, cup, 0.001, wanted)
+            assert least == pytest.approx(exact, rel=1e-5)
+            assert spread(least) <= wanted * (1 + 1e-8)
     cup = {"bottom": 0.03, "top": 0.04, "height": 0.15}
-    least = cups.smallest_stick_batch((2, 1), cup, 0.001, 0.06)
-    assert cups.stick_spread((least * 2 / 3, least / 3), cup, 0.001) == pytest.approx(0.06, rel=1e-4)
-    assert cups.stick_spread((least * 2 / 3, least / 3), cup, 0.001) <= 0.06
     assert cups.smallest_stick_batch((2, 1), cup, 0.001, 0.001) is None
 
 

@@ -26,7 +26,7 @@ def errors(**typed):
 # --- graduations
 
 def test_syringe_spread_agrees_with_propagated_errors():
-    """PyPI `uncertainties`; a reading to one graduation d has the standard deviation d / sqrt(12), JCGM 100, F.2.2.1."""
+    """PyPI `uncertainties`; a reading to one graduation d deviates by d / sqrt(12), JCGM 100:2008, F.2.2.1."""
     full = [ufloat(60, 1 / sqrt(12)), ufloat(60, 1 / sqrt(12)), ufloat(30, 1 / sqrt(12))]
     other = [ufloat(20, 0.5 / sqrt(12)), ufloat(20, 0.5 / sqrt(12)), ufloat(10, 0.5 / sqrt(12))]
     found = sum(other) / sum(full)
@@ -43,7 +43,7 @@ def test_cup_spread_agrees_with_propagated_errors(volumes):
 
 
 def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says():
-    """JCGM 101:2008: 400,000 draws of uniform reading errors at each mark, the ratio's standard deviation beside ours."""
+    """JCGM 101:2008: 400,000 draws of uniform reading errors at each mark; the ratio's deviation beside ours."""
     draw = np.random.default_rng(20240229)
     first, second, step = 90.0, 30.0, 2.5
     low = first + draw.uniform(-step / 2, step / 2, 400_000)
@@ -95,7 +95,8 @@ def test_the_smallest_honest_batch_by_marks_is_read_and_rounded_within_the_toler
     least = found["smallest"]["value"]
     volumes = (0.75 * least, 0.25 * least)
     assert graduations.syringe_spread(volumes, (1e-6, 1e-6), graduations.fills(volumes, (60e-6, 20e-6))) <= 0.0501
-    again = lines(way="syringes", tolerance="5", amount=str(least * 1e6) + " mL", syringes={"holds": "60:20", "steps": "1:1"})
+    again = lines(way="syringes", tolerance="5", amount=str(least * 1e6) + " mL",
+                  syringes={"holds": "60:20", "steps": "1:1"})
     assert abs(again["marks_error"]["value"]) <= 0.05
     assert "too_small" not in again
 
