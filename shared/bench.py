@@ -117,6 +117,6 @@ def answer(values):
                           rank=MORE))
     for way, label in (("syringes", "Syringes"), ("pumps", "Pumps")):
         if way not in [one.way for one in found]:
-            lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the figures "
-                               "that give volumes", rank=MORE))
+            lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the "
+                               "figures that give volumes", rank=MORE))
     return lines

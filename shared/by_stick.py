@@ -6,6 +6,7 @@ from .exactness import tolerance, wanted_text, within
 from .figures import area, figure, note, path
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
+from .records import CUP
 from .units import US, told
 
 MARK_ERROR = 0.001  # m, how far a mark, the level's meniscus and the eye are off together (own judgement)
@@ -96,7 +97,7 @@ def _narrower(volumes, wanted, units):
     width = widest_cup(volumes, MARK_ERROR, wanted)
     height = sum(volumes) / (3.141592653589793 * width * width / 4)
     if height > TALLEST * width:
-        text = "No cup is narrow enough for so little: weigh it, or draw it up in syringes."
+        text = "No cup is narrow enough and still wide enough to stir: weigh it, or draw it up in syringes."
     else:
         text = "A straight cup at most {} wide inside holds the ratio; it would stand {} high. Or weigh it.".format(
             told(width, "mm", units, DOWN, places=0 if units != US else 1), told(height, "mm", units, UP, places=0
@@ -119,18 +120,12 @@ def _divided(values, times, cup):
 
 def _mark(values):
     """Where a cup's size is only remembered, it says so."""
-    row = values["cup"]["id"]
-    if not row or any([values["cup"]["_tree"].get(name) != text for name, text in
-                       row_figures(row) if name in ("bottom", "top", "height")]):
+    cup = values["cup"]
+    row = CUP.row(cup["id"]) if cup["id"] else None
+    if row is None or any([cup["_tree"].get(name) != row[name] for name in ("bottom", "top", "height")]):
         return []
     return [words("cup_from_memory", "Is this your cup?", "Its size is a common one, from memory. Measure yours "
                   "inside: bottom, rim, height.", rank=ASK)]
-
-
-def row_figures(row):
-    """Pairs of field and typed text of a built-in cup."""
-    from .records import CUP
-    return [(key, text) for key, text in CUP.row(row).items()]
 
 
 def room(values):

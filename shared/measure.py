@@ -7,6 +7,7 @@ from .records import CUP, GRADUATED, SCALE, SYRINGES
 
 ON_SCALE = (("way", ("scale",)),)
 TOLERANCE_FOLD = "How exact"
+FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
     Pick("scale", "Scale", SCALE, default="1g", help="With pumps: only for the top-up."),
@@ -22,7 +23,8 @@ INPUTS = ratio.INPUTS + (
          help="One for each part, never the same one for two."),
     Pick("graduated", "Graduated cup", GRADUATED, default="400mL", when=(("way", ("graduated",)),
                                                                       ("compare", ("yes",)))),
-    Pick("cup", "Cup", CUP, default="medium", fold="The cup", help="Measured inside. With a stick it gives the marks."),
+    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold="The cup",
+         help="Measured inside. With a stick it gives the marks."),
 )
 
 
@@ -49,8 +51,13 @@ CHECKS = (ratio.check, check)
 
 
 def cup_chosen(values):
-    """Whether the cup is the builder's own choice: the one that stands there by itself warns nobody."""
-    return bool(values["_tree"].get("cup"))
+    """Whether the cup is the builder's own choice: the one that stands in the form by itself warns nobody."""
+    return not is_row(values["cup"], CUP.row(FIRST_CUP))
+
+
+def is_row(cup, row) -> bool:
+    """Whether a cup has the very figures of a built-in row."""
+    return all([cup["_tree"].get(name) == row[name] for name in ("bottom", "top", "height")])
 
 
 def answer(values):

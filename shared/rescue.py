@@ -168,23 +168,23 @@ def _state(in_cup, parts, error):
 
 def _to_add(values, names, in_cup, exact, least, unit, error):
     lines, whole = [], sum(in_cup)
+    needed = sum(least) > 1e-9 * whole
+    if not needed and sum(exact) > 1e-9 * whole:
+        lines.append(words("least", "It may stay as it is", "within ±{}% already".format(shown(error * 100, 1)),
+                           rank=ANSWER))
     for place, amount in enumerate(exact):
         if amount > 1e-9 * whole:
             lines.append(line("add_" + "abcde"[place], "Add " + names[place].lower(), amount, unit,
-                              _amount_text(values, amount, unit, "nearest"), part="abcde"[place], rank=ANSWER,
-                              rough="comes back exactly into ratio"))
+                              _amount_text(values, amount, unit, "nearest"), part="abcde"[place],
+                              rank=ANSWER if needed else MORE, rough="comes back exactly into ratio"))
     if not lines:
         return [words("add", "Nothing to add", "it is in ratio", rank=ANSWER)]
-    needed = False
     for place, amount in enumerate(least):
         if amount > 1e-9 * whole:
-            needed = True
             lines.append(line("least_" + "abcde"[place], "At the least, " + names[place].lower(), amount, unit,
                               _amount_text(values, amount, unit, UP), part="abcde"[place],
                               rough="comes within ±{}%; rounded up".format(shown(error * 100, 1))))
-    if not needed:
-        lines.append(words("least", "It may stay as it is", "within ±{}% already".format(shown(error * 100, 1))))
-    if values["units"] == "metric" and unit == "kg" and values["way"] == "scale":
+    if unit == "kg" and values["way"] == "scale":
         lines.append(words("how", "How", "Set the scale to 0 with the cup on it, add, then stir all of it again."))
     return lines
 
@@ -202,7 +202,7 @@ def _filler(values, in_cup, exact, least, parts):
     before = sum(in_cup)
     more = filler * sum(exact) / before
     lines = [line("add_filler", "Then filler, for the same stiffness", more, "kg", told(more, "g", values["units"]),
-                  part="filler", rank=ANSWER if more > 0 else MORE,
+                  part="filler", rank=ANSWER if sum(least) > 1e-9 * before else MORE,
                   rough="filler never counts in the ratio; stir the liquids in well before it")]
     if sum(least) > 1e-9 * before:
         fewer = filler * sum(least) / before

@@ -69,6 +69,7 @@ def answer(values):
         lines.extend(_filler(values, dose, place, mass))
     lines.append(_first(masses, units))
     lines.extend(_putty(batch, masses, dose, units))
+    lines.extend(_room(values, dict([(one.name, one.value) for one in lines])["putty"]))
     lines.extend(_stands(values, batch, masses, dose))
     lines.extend(_flags(values, dose))
     lines.extend(_own_batches(values, dose))
@@ -138,6 +139,20 @@ def _putty(batch, masses, dose, units):
     return lines
 
 
+def _room(values, volume):
+    """Whether the putty fits a cup that was chosen."""
+    if not measure.cup_chosen(values):
+        return []
+    from .by_stick import usable_volume
+    usable = usable_volume(values["cup"])
+    if volume <= usable * (1 + 1e-9):
+        return []
+    return [line("cup_too_small", "The putty does not fit the cup", volume, "m3",
+                 told(volume, "mL", values["units"], UP) + ", the cup takes "
+                 + told(usable, "mL", values["units"], DOWN), part="filler", rank=WARN,
+                 rough="with room to stir. Stir the liquids, then tip all of it into a tub for the filler.")]
+
+
 def stiffness_for(stress: float):
     """The softest stiffness whose remembered yield stress reaches twice a needed one, as a row, or None.
 
@@ -173,9 +188,9 @@ def _stands(values, batch, masses, dose):
     if not holds:
         way_out = "Lay it in passes of at most " + pass_text + "."
         if row:
-            way_out = "Make it stiffer: " + row[1].lower() + ". Or lay it in passes of at most " + pass_text + "."
-        lines.append(words("sags", "It would sag", told(values["layer"], "mm", units) + " thick, "
-                           + chosen[1].lower() + ". " + way_out, part="filler", rank=WARN))
+            way_out = "Make it so that it is '" + row[0] + "', or lay it in passes of at most " + pass_text + "."
+        lines.append(words("sags", "It would sag", "'{}' is too soft for {} here. {}".format(
+            chosen[0], told(values["layer"], "mm", units), way_out), part="filler", rank=WARN))
     return lines
 
 

@@ -151,7 +151,9 @@ def test_a_cup_too_small_for_a_stick_gives_the_marks_of_one_pour():
 
 def test_a_chosen_cup_that_is_too_small_warns_on_the_scale_too_and_an_unchosen_one_does_not():
     assert lines(way="scale", amount="2000", cup=STRAIGHT)["pours"]["rank"] == "warn"
-    assert "pours" not in lines(way="scale", amount="2000")
+    for untouched in ({}, {"cup": "medium"}, {"cup": {"id": "medium", "bottom": ""}}):
+        assert "pours" not in lines(way="scale", amount="2000", **untouched)
+    assert lines(way="scale", amount="2000", cup="small")["pours"]["rank"] == "warn"
     assert "stands" in lines(way="scale", amount="60", cup=STRAIGHT)
 
 

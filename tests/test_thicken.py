@@ -172,6 +172,15 @@ def test_too_soft_for_the_wall_says_what_holds():
     assert "sags" in lines(stiffness="clings", position="upright", layer=str(passes * 1000 * 1.001))
 
 
+def test_putty_that_outgrows_a_chosen_cup_is_said_with_the_way_out():
+    cup = {"bottom": "50", "top": "50", "height": "70"}  # 137 mL to the rim, 117 mL with room to stir
+    found = lines(cup=cup)
+    assert found["cup_too_small"]["rank"] == "warn"
+    assert found["cup_too_small"]["value"] == found["putty"]["value"]
+    assert "cup_too_small" not in lines(cup=dict(cup, height="90"))
+    assert "cup_too_small" not in lines(amount="3000")
+
+
 def test_a_level_seam_asks_for_less_than_a_wall():
     level, wall = lines(position="level"), lines(position="upright")
     assert wall["needed"]["value"] / level["needed"]["value"] == pytest.approx(2**0.5, rel=1e-9)
