@@ -448,7 +448,8 @@ def echo(values, path, typed, value, unit):
     if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
         return
     text = _plain(value) + _unit_behind(unit)
-    if "," in typed and len(typed.partition(",")[2].strip()) == 3:
+    behind = typed.partition(",")[2]
+    if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
         text += " (a comma marks the decimals)"
     values["_understood"].append([path, text])
 

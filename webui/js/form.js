@@ -1,0 +1,102 @@
+// A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
+const named = (form) => [...form.querySelectorAll("[name]")];
+
+export const pairs = (form) => named(form)
+  .filter((field) => field.value !== "" && !field.value.startsWith("kit:"))
+  .map((field) => [field.name, field.value]);
+
+export const fill = (form, values) => {
+  const given = new Map([...values].reverse());
+  growGroups(form, given.keys());
+  for (const field of named(form)) {
+    const text = given.get(field.name);
+    if (field.tagName === "SELECT") {
+      const known = [...field.options].some((option) => option.value === text);
+      field.value = known ? text : [...field.options].find((option) => option.defaultSelected)?.value ?? field.options[0]?.value;
+    } else {
+      field.value = text ?? "";
+    }
+  }
+  settle(form);
+};
+
+// What depends on the choices made: which fields are asked, units, and the figures of what was picked.
+export const settle = (form) => {
+  const chosen = (name) => form.elements.namedItem(name)?.value;
+  for (const field of form.querySelectorAll("[data-when]")) {
+    const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
+    field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
+  }
+  for (const unit of form.querySelectorAll("[data-unit-of]")) {
+    unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
+  }
+  for (const pick of form.querySelectorAll("[data-pick]")) {
+    const typed = JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
+    for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
+      field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
+    }
+  }
+};
+
+const growGroups = (form, names) => {
+  const wanted = new Map();
+  for (const name of names) {
+    const [group, place] = name.split(".");
+    if (/^\d+$/.test(place ?? "")) wanted.set(group, Math.max(wanted.get(group) ?? 0, Number(place) + 1));
+  }
+  for (const group of form.querySelectorAll("[data-group]")) {
+    for (let rows = group.querySelectorAll("[data-row]").length; rows < (wanted.get(group.dataset.group) ?? 0); rows += 1) {
+      if (!addRow(group)) break;
+    }
+  }
+};
+
+export const addRow = (group) => {
+  const rows = group.querySelectorAll("[data-row]");
+  if (!rows.length || rows.length >= Number(group.dataset.most)) return null;
+  const row = rows[rows.length - 1].cloneNode(true);
+  renumber(row, group.dataset.group, rows.length);
+  for (const field of row.querySelectorAll("input")) field.value = "";
+  rows[rows.length - 1].after(row);
+  return row;
+};
+
+const renumber = (row, group, place) => {
+  const from = `${group}.${row.dataset.row}.`;
+  const to = `${group}.${place}.`;
+  for (const element of [row, ...row.querySelectorAll("*")]) {
+    for (const attribute of [...element.attributes]) {
+      if (attribute.value.includes(from)) element.setAttribute(attribute.name, attribute.value.replaceAll(from, to));
+    }
+  }
+  row.dataset.row = place;
+  const name = row.querySelector(".row-name");
+  name.textContent = name.textContent.replace(/\d+$/, String(place + 1));
+};
+
+export const showErrors = (form, errors) => {
+  const told = new Map([...errors].reverse().map(({ field, message }) => [field, message]));
+  for (const place of form.querySelectorAll("[data-error]")) {
+    const message = told.get(place.dataset.error) ?? "";
+    told.delete(place.dataset.error);
+    if (place.textContent !== message) place.textContent = message;
+    place.hidden = !message;
+    form.elements.namedItem(place.dataset.error)?.toggleAttribute?.("aria-invalid", Boolean(message));
+    if (message) openAround(place);
+  }
+  return [...told.values()]; // errors of fields that are not on this form
+};
+
+const openAround = (place) => {
+  for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+};
+
+export const showUnderstood = (form, understood) => {
+  const told = new Map(understood);
+  for (const place of form.querySelectorAll("[data-understood]")) {
+    const text = told.get(place.dataset.understood);
+    const typed = form.elements.namedItem(place.dataset.understood)?.value;
+    place.hidden = !(text && typed);
+    place.textContent = text && typed ? `understood as ${text}` : "";
+  }
+};
