@@ -36,6 +36,7 @@ class AnswerModel(BaseModel):
     errors: list[FieldError]
     lines: list[LineModel]
     figures: list[dict[str, Any]] = Field(description="Drawings as lists of shapes")
+    leads: list[dict[str, Any]] = Field(description="Where the answer goes next: label, screen and the pairs for it")
 
 
 class RefusalModel(BaseModel):

@@ -1,4 +1,6 @@
 """Pages: each screen as plain HTML with its answer, before any script runs."""
+from urllib.parse import urlencode
+
 from covemix.shared import links, moves
 from covemix.shared.inputs import UNITS_INPUT
 from jinja2 import Environment, FileSystemLoader, select_autoescape
@@ -38,7 +40,7 @@ class Pages:
         answer = moves.screen(screen, tree)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in one["errors"]}
         units = tree.get("units") if tree.get("units") in ("metric", "us") else "metric"
-        path = next(page[1] for page in PAGES if page[0] == screen)
+        path = path_of(screen)
         root = "../" * path.count("/")
         inputs = [item.about(units) for item in moves.screen_inputs(screen)]
         typed, choices = dict(reversed(list(pairs))), default_choices(inputs)
@@ -46,6 +48,8 @@ class Pages:
             screen=screen, pages=PAGES, heading=next(page[2] for page in PAGES if page[0] == screen),
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units=units, units_input=UNITS_INPUT.about(units), typed=typed, answer=answer, errors=errors,
+            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]),
+            picked=lambda path, item: picked(path, item, typed),
             asked=lambda path, item: asked(path, item, typed, choices),
             understood=dict(answer["understood"]), labels={name: label for name, label, _ in moves.MOVES},
             folded=folded, opened=opened, group_rows=lambda name: rows_typed(name, pairs), **more)
@@ -53,6 +57,11 @@ class Pages:
     def _template(self, screen: str) -> str:
         own = f"{screen}.html"
         return own if own in self.env.list_templates() else "screen.html"
+
+
+def path_of(screen: str) -> str:
+    """A screen's path below the app's root."""
+    return next(path for name, path, _ in PAGES if name == screen)
 
 
 def folded(inputs: list[dict]) -> list[tuple[str, list[dict]]]:
@@ -94,3 +103,9 @@ def asked(path: str, item: dict, typed: dict[str, str], choices: dict[str, str])
     prefix = path[: len(path) - len(item["name"])]
     return not item.get("when") or any(
         (typed.get(prefix + one["name"]) or choices.get(prefix + one["name"])) in one["values"] for one in item["when"])
+
+
+def picked(path: str, item: dict, typed: dict[str, str]) -> str:
+    """The row a pick stands at: the one named, none where its own figures are typed, else the default."""
+    own = any(name.startswith(path + ".") for name in typed)
+    return typed.get(path) or ("" if own else item["default"])

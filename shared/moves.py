@@ -31,7 +31,11 @@ def names():
 
 
 def answer(name, tree):
-    """One move: {"lines", "figures", "errors"}; errors are all told at once and leave no lines."""
+    """One move: {"lines", "figures", "leads", "errors"}; errors are all told at once and leave no lines.
+
+    A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
+    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
+    """
     move = module(name)
     values, errors = inputs.read(move.INPUTS, tree)
     return _answered(move, values, errors)
@@ -40,9 +44,11 @@ def answer(name, tree):
 def _answered(move, values, errors):
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
-        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": []}
-    figures = getattr(move, "figures", None)
-    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else []}
+        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
+                "leads": []}
+    figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
+    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+            "leads": leads(values) if leads else []}
 
 
 def screen_inputs(screen):

@@ -1,23 +1,53 @@
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.querySelectorAll("[name]")];
 
-export const pairs = (form) => named(form)
-  .filter((field) => field.value !== "" && !field.value.startsWith("kit:"))
-  .map((field) => [field.name, field.value]);
+// A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
+const fromKit = (form, pick) => Object.entries(typedOf(pick))
+  .map(([key, text]) => [`${pick.name}.${key}`, text])
+  .filter(([name]) => form.elements.namedItem(name)?.value === "");
+
+export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
+
+const isKit = (field) => field.value.startsWith("kit:");
+
+export const pairs = (form) => named(form).filter((field) => field.value !== "")
+  .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
 
 export const fill = (form, values) => {
   const given = new Map([...values].reverse());
   growGroups(form, given.keys());
   for (const field of named(form)) {
     const text = given.get(field.name);
-    if (field.tagName === "SELECT") {
-      const known = [...field.options].some((option) => option.value === text);
-      field.value = known ? text : [...field.options].find((option) => option.defaultSelected)?.value ?? field.options[0]?.value;
-    } else {
-      field.value = text ?? "";
-    }
+    if (field.matches("[data-pick]")) field.value = picked(field, text, given);
+    else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
+    else field.value = text ?? "";
   }
+  for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
   settle(form);
+};
+
+const option = (select, text) => [...select.options].find((one) => one.value === text)?.value;
+const initial = (select) => ([...select.options].find((one) => one.defaultSelected) ?? select.options[0])?.value;
+
+const picked = (pick, text, given) => {
+  const own = [...given.keys()].some((name) => name.startsWith(pick.name + "."));
+  return option(pick, text) ?? (own ? "" : initial(pick));
+};
+
+// Figures that are exactly those of a kit entry are that entry.
+const takeFromKit = (form, pick) => {
+  if (pick.value) return;
+  const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+  const filled = new Map(fields.filter((field) => field.value).map((field) => [field.name, field.value]));
+  const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, filled));
+  if (!entry) return;
+  pick.value = entry.value;
+  for (const field of fields) field.value = "";
+};
+
+const sameFigures = (one, name, filled) => {
+  const typed = Object.entries(JSON.parse(one.dataset.typed));
+  return typed.length === filled.size && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
 };
 
 // What depends on the choices made: which fields are asked, units, and the figures of what was picked.
@@ -31,7 +61,7 @@ export const settle = (form) => {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
   }
   for (const pick of form.querySelectorAll("[data-pick]")) {
-    const typed = JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
+    const typed = typedOf(pick);
     for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
       field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
     }

@@ -27,14 +27,27 @@ const showLines = (list, lines) => {
   });
 };
 
+// Where the answer goes next: a plain link, and with the engine here one tap that keeps what the other screen had.
+const showLeads = (place, leads) => {
+  const addresses = new Map([...document.querySelectorAll(".screens a")].map((link) => [link.dataset.to, link.href]));
+  place.replaceChildren(...leads.map((lead) => {
+    const link = document.createElement("a");
+    link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
+    link.dataset.lead = JSON.stringify(lead);
+    link.textContent = lead.label;
+    return link;
+  }));
+};
+
 export const showAnswers = (root, answers) => {
-  for (const [move, { lines, figures }] of answers) {
+  for (const [move, { lines, figures, leads }] of answers) {
     const section = root.querySelector(`[data-move="${move}"]`);
     const more = lines.filter((line) => line.rank === "more");
     showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
     showLines(section.querySelector("[data-lines-more]"), more);
     section.querySelector("[data-more]").hidden = !more.length;
     section.hidden = !lines.length;
+    showLeads(section.querySelector("[data-leads]"), leads);
     const place = section.querySelector(".figures");
     if (figures.length || place.children.length) place.replaceChildren(...figures.map(drawn));
   }

@@ -1,4 +1,7 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
+import { recall, remember } from "./memory.js";
+import { notice } from "./notice.js";
+
 const PARTS = ["[data-main]", ".top", ".screens"];
 
 const go = async (url, show, arrive = () => {}) => {
@@ -14,14 +17,24 @@ const go = async (url, show, arrive = () => {}) => {
   show();
 };
 
+// A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back.
+const followLead = ({ label, screen, pairs }) => {
+  const before = recall(screen) ?? [];
+  const names = new Set(pairs.map(([name]) => name));
+  remember(screen, before.filter(([name]) => !names.has(name)).concat(pairs));
+  return () => notice("lead", `${label}: done.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
+};
+
 export const startNavigation = (show) => {
   for (const link of document.querySelectorAll("head link")) link.setAttribute("href", link.href);
   document.addEventListener("click", async (event) => {
-    const link = event.target.closest?.(".screens a, .standing a, .brand");
+    const link = event.target.closest?.(".screens a, .standing a, .leads a, .brand");
     if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
-    const { href } = link; // relative links mean something else once the address has changed
-    await go(href, show, () => history.pushState(null, "", href)).catch(() => location.assign(href));
+    const lead = link.dataset.lead && JSON.parse(link.dataset.lead);
+    const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
+    const tell = lead ? followLead(lead) : () => {};
+    await go(href, show, () => history.pushState(null, "", href)).then(tell, () => location.assign(href));
   });
   window.addEventListener("popstate", () => go(location.href, show).catch(() => location.reload()));
 };

@@ -1,6 +1,7 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { EngineMissing, newest } from "../engine.js";
 import { addRow, fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
+import { offerKit } from "../kit.js";
 import { clearAnswers, showAnswers, spoken } from "../lines.js";
 import { recall, remember } from "../memory.js";
 import { dismiss, notice, once } from "../notice.js";
@@ -69,6 +70,8 @@ export const mount = (screen, main) => {
   bring(screen, form, changed);
   settle(form);
   refresh();
+  offerKit(form).then(() => { fill(form, pairs(form)); });
+  return { form, answers, refresh, changed };
 };
 
 const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-error]").dataset.error;
