@@ -2,6 +2,7 @@
 import json
 
 from . import inputs, links
+from .catalogue.cautions import REMINDER
 from .lines import as_data
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
@@ -64,7 +65,7 @@ def screen_inputs(screen):
 
 def screen(name, tree):
     """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...]}.
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     """
@@ -73,9 +74,12 @@ def screen(name, tree):
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
-        mine = [item.name for item in move.INPUTS]
+        mine = ["units"]
+        for item in move.INPUTS:
+            mine.append(item.name)
+            mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"],
+    return {"answers": answers, "understood": values["_understood"], "caution": REMINDER,
             "link": [list(pair) for pair in links.pairs(asked, tree)]}
 
 

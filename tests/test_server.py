@@ -112,8 +112,8 @@ def test_a_page_names_no_other_host_and_holds_no_inline_script(client, path):
 
 
 def test_what_a_link_holds_is_only_ever_text(client):
-    page = client.get("/", params={"amount": '"><script>alert(1)</script>', "system": "<b>"}).text
-    assert "<script>alert" not in page and "<b>" not in page
+    page = client.get("/", params={"amount": '"><script>alert(1)</script>', "system": "<i>"}).text
+    assert "<script>alert" not in page and "<i>" not in page
     assert "&lt;script&gt;" in page
 
 
