@@ -3,7 +3,7 @@ from . import ratio
 from .errors import InputError
 from .exactness import percent, tolerance, wanted_text, within
 from .graduations import cup_spread, fills, for_each, on_marks, smallest_on_marks, smallest_read, syringe_spread
-from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
 from .units import BY_NAME, from_si, sign, told, unit_for
 
@@ -44,7 +44,7 @@ def _by_syringes(values):
     best = on_marks(batch.volumes, steps, tolerance(values))
     times = fills(best.volumes, holds)
     lines = []
-    for place, volume in enumerate(best.volumes):
+    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
         text = mark_text(volume, steps[place], values)
         rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
         if times[place] > 1:
@@ -52,8 +52,8 @@ def _by_syringes(values):
             rough = "{} full to {}, then one to {}".format(
                 times[place] - 1, mark_text(holds[place], steps[place], values),
                 mark_text(last, steps[place], values)) + "; " + rough
-        lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", its own syringe", volume, "m3", text,
-                          rough=rough, part="abcde"[place], rank=ANSWER))
+        lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", in its own syringe", volume, "m3", text,
+                          rough=rough, part="abcde"[place], rank=ANSWER, span=span))
     spread = syringe_spread(best.volumes, steps, times)
 
     def spread_of(volumes):
@@ -72,10 +72,10 @@ def _by_graduated(values):
         times += 1
         best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
     lines, total = [], 0.0
-    for place, volume in enumerate(best.volumes):
+    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
         total += volume
-        lines.append(line("level_" + "abcde"[place], batch.names[place] + " up to the mark", total, "m3",
-                          mark_text(total, cup["step"], values), part="abcde"[place], rank=ANSWER,
+        lines.append(line("level_" + "abcde"[place], batch.names[place] + ", up to the mark", total, "m3",
+                          mark_text(total, cup["step"], values), part="abcde"[place], rank=ANSWER, span=span,
                           rough="wanted " + told(batch.volumes[place] / times, "mL", values["units"]) + ", here "
                           + told(volume, "mL", values["units"])))
     if times > 1:

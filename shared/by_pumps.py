@@ -3,7 +3,7 @@ from . import ratio
 from .by_scale import on_scale
 from .errors import InputError
 from .exactness import percent, tolerance
-from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import UP, shown
 from .pumping import best_strokes, smallest_strokes, top_up
 from .units import told
@@ -29,10 +29,10 @@ def answer(values):
     wanted = tolerance(values)
     best = best_strokes(batch.volumes, strokes, wanted)
     lines = []
-    for place, count in enumerate(best.counts):
+    for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
         lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",
                           str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER))
+                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER, span=span))
     volume = sum(best.volumes)
     lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
                       rough="wanted " + told(batch.volume, "mL", units)))

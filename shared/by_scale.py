@@ -2,7 +2,7 @@
 from . import ratio
 from .errors import InputError
 from .exactness import ROUGH_AIM, percent, tolerance
-from .lines import ANSWER, BESIDE, MORE, WARN, line, words
+from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, shown
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
@@ -57,8 +57,8 @@ def answer(values):
     masses = corrected(batch.masses, actual)
     readings = running(masses, step) if not rezeroed else tuple([running((m,), step)[0] for m in masses])
     lines = [words("tare", "Cup on the scale", "set it to 0", part="tool", rank=MORE)]
-    for place, reading in enumerate(readings):
-        lines.append(_scale_line(values, batch, masses, place, reading, actual, unit))
+    for place, (reading, span) in enumerate(zip(readings, spans(masses))):
+        lines.append(_scale_line(values, batch, place, reading, actual, unit, span))
     lines.extend(_scale_warnings(values, masses, readings, step))
     rounded = _parts_of(readings, rezeroed)
     if min(rounded) > 0:
@@ -68,11 +68,12 @@ def answer(values):
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
-                          rough="of the ratio, in about 95 of 100 pours (k = 2), from the step alone"))
+                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values)
+                          + " alone"))
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="for ±" + shown(wanted * 100, 1) + "% with this scale; rounded up"
+                      rough="rounded up, for ±" + shown(wanted * 100, 1) + "%"
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
     if batch.mass < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
@@ -80,18 +81,18 @@ def answer(values):
     return lines
 
 
-def _scale_line(values, batch, masses, place, reading, actual, unit):
+def _scale_line(values, batch, place, reading, actual, unit, span):
     names, units = batch.names, values["units"]
     done = place < len(actual)
     rezeroed = values["zeroing"] == "each"
-    verb = " poured" if done else (" until it shows" if not rezeroed else ", from zero, until it shows")
+    verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
     rough = ""
     if done:
         rough = "as you read it; planned " + told(batch.masses[place], "g", units)
     elif actual:
         rough = "follows what was really poured"
     return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),
-                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER)
+                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER, span=span)
 
 
 def on_scale(mass: float, unit: str, values) -> str:

@@ -4,7 +4,7 @@ from .cups import fill_height, frustum_volume, smallest_stick_batch, stick_marks
 from .errors import InputError
 from .exactness import tolerance, wanted_text, within
 from .figures import area, figure, note, path
-from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
 from .records import CUP
 from .units import US, told
@@ -49,9 +49,9 @@ def answer(values):
     volumes = [volume / times for volume in batch.volumes]
     marks = stick_marks(volumes, cup)
     lines = []
-    for place, mark in enumerate(marks):
-        lines.append(line("mark_" + "abcde"[place], batch.names[place] + " up to", mark, "m", height_text(mark, units),
-                          part="abcde"[place], rank=ANSWER,
+    for place, (mark, span) in enumerate(zip(marks, spans(volumes))):
+        lines.append(line("mark_" + "abcde"[place], batch.names[place] + ", up to", mark, "m",
+                          height_text(mark, units), part="abcde"[place], rank=ANSWER, span=span,
                           rough="from the inside bottom, the stick upright in the middle" if place == 0 else ""))
     if times > 1:
         lines.append(_divided(values, times, cup))

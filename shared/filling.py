@@ -14,8 +14,8 @@ ASKED = (("thicken", ("yes",)), ("amount_is", ("putty",)))
 SUM_SLACK = 0.005  # shares of a blend typed as thirds come to 99.9
 
 FILLING = (
-    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty of it"))),
-    Pick("filler", "Filler", FILLER, default="wood-flour", when=ASKED),
+    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty of it")), row=True),
+    Pick("filler", "Filler", FILLER, default="wood-flour", fold="Filler", when=ASKED),
     Choice("stiffness", "How stiff", STIFF, default="stands", when=ASKED),
     Group("blend", "A blend instead", (
         Pick("filler", "Filler", FILLER, default="silica"),

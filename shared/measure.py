@@ -10,7 +10,7 @@ TOLERANCE_FOLD = "How exact"
 FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
-    Pick("scale", "Scale", SCALE, default="1g", help="With pumps: only for the top-up."),
+    Pick("scale", "Scale", SCALE, default="1g", fold="Scale", help="With pumps: only for the top-up."),
     Choice("zeroing", "The scale is set to zero", (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=TOLERANCE_FOLD,
         when=ON_SCALE),
@@ -19,10 +19,10 @@ INPUTS = ratio.INPUTS + (
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
     ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold="What it really showed"),
-    Pick("syringes", "Syringes", SYRINGES, default="60-20", when=(("way", ("syringes",)), ("compare", ("yes",))),
-         help="One for each part, never the same one for two."),
-    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", when=(("way", ("graduated",)),
-                                                                      ("compare", ("yes",)))),
+    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold="Syringes",
+         when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
+    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold="Graduated cup",
+         when=(("way", ("graduated",)), ("compare", ("yes",)))),
     Pick("cup", "Cup", CUP, default=FIRST_CUP, fold="The cup",
          help="Measured inside. With a stick it gives the marks."),
 )

@@ -10,8 +10,8 @@ from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
 
-WAYS = (("scale", "One scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Graduated cup"),
-        ("stick", "Plain cup and marked stick"))
+WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
+        ("stick", "Stick"))
 
 INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
@@ -22,10 +22,10 @@ INPUTS = (
         ("strokes", "strokes of the resin pump", ("strokes",)),
         ("putty", "of putty wanted", ("mL",)),
     ), default=240),
-    Choice("way", "Measured with", WAYS),
+    Choice("way", "Measured with", WAYS, row=True),
     Choice("compare", "Which way is the most accurate", (
         ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")), fold="Which way"),
-    Pick("pumps", "Pumps", PUMPS, default="equal",
+    Pick("pumps", "Pumps", PUMPS, default="equal", fold="Pumps",
          when=(("way", ("pumps",)), ("amount_is", ("strokes",)), ("compare", ("yes",)))),
 ) + FILLING
 

@@ -4,7 +4,7 @@ from .by_scale import actual_readings, on_scale
 from .errors import InputError
 from .exactness import percent, tolerance
 from .inputs import Choice, Group, Number
-from .lines import ANSWER, ASK, MORE, WARN, line, words
+from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import pot_life, stirring_time
 from .numbers import DOWN, UP, shown
 from .records import SYSTEM
@@ -171,17 +171,17 @@ def _to_add(values, names, in_cup, exact, least, unit, error):
     needed = sum(least) > 1e-9 * whole
     if not needed and sum(exact) > 1e-9 * whole:
         lines.append(words("least", "It may stay as it is", "within ±{}% already".format(shown(error * 100, 1)),
-                           rank=ANSWER))
+                           rank=SAY))
     for place, amount in enumerate(exact):
         if amount > 1e-9 * whole:
-            lines.append(line("add_" + "abcde"[place], "Add " + names[place].lower(), amount, unit,
+            lines.append(line("add_" + "abcde"[place], names[place] + ", to add", amount, unit,
                               _amount_text(values, amount, unit, "nearest"), part="abcde"[place],
                               rank=ANSWER if needed else MORE, rough="comes back exactly into ratio"))
     if not lines:
-        return [words("add", "Nothing to add", "it is in ratio", rank=ANSWER)]
+        return [words("add", "Nothing to add", "it is in ratio", rank=SAY)]
     for place, amount in enumerate(least):
         if amount > 1e-9 * whole:
-            lines.append(line("least_" + "abcde"[place], "At the least, " + names[place].lower(), amount, unit,
+            lines.append(line("least_" + "abcde"[place], names[place] + ", at the least", amount, unit,
                               _amount_text(values, amount, unit, UP), part="abcde"[place],
                               rough="comes within ±{}%; rounded up".format(shown(error * 100, 1))))
     if unit == "kg" and values["way"] == "scale":
@@ -201,7 +201,7 @@ def _filler(values, in_cup, exact, least, parts):
         return []
     before = sum(in_cup)
     more = filler * sum(exact) / before
-    lines = [line("add_filler", "Then filler, for the same stiffness", more, "kg", told(more, "g", values["units"]),
+    lines = [line("add_filler", "Filler, for the same stiffness", more, "kg", told(more, "g", values["units"]),
                   part="filler", rank=ANSWER if sum(least) > 1e-9 * before else MORE,
                   rough="filler never counts in the ratio; stir the liquids in well before it")]
     if sum(least) > 1e-9 * before:

@@ -83,7 +83,7 @@ def test_the_least_is_never_more_than_exactly_and_ends_on_the_edge_of_the_tolera
 def test_a_pour_within_tolerance_may_stay_as_it_is():
     found = lines(in_cup=cup(100, 30.3))
     assert "may stay" in found["least"]["label"]
-    assert found["least"]["rank"] == "answer"
+    assert found["least"]["rank"] == "say"
     assert found["add_a"]["rank"] == "more"
     assert "Nothing to add" in lines(in_cup=cup(100, 30))["add"]["label"]
 

@@ -7,6 +7,9 @@ from .marks import COMMON, PUBLISHED
 FIRST = ("Your product's own safety data sheet, your local rules and licensed practice come first. "
          "These are reminders of what they usually say.")
 
+# stands on every screen while nothing more pressing does (common practice)
+REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
+
 # name, heading, text, mark, source
 STANDING = (
     ("gloves", "Hands", "Wear protective gloves: nitrile, two pairs, no latex as the only barrier. A wet or torn glove "
