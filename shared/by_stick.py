@@ -10,6 +10,7 @@ from .records import CUP
 from .units import US, told
 
 MARK_ERROR = 0.001  # m, how far a mark, the level's meniscus and the eye are off together (own judgement)
+WIDEST, HIGHEST, NOTE = 220.0, 260.0, 16.0  # of the drawing, and the height of a line of words in it
 TALLEST = 4  # times as high as wide: a cup that is narrower yet cannot be stirred (own judgement)
 ROOM = 0.85  # share of the height that may be filled, so that it can be stirred (own judgement)
 
@@ -160,27 +161,30 @@ def figures(values):
 
 
 def cup_figure(volumes, names, cup, units):
-    """The cup and its levels, one unit of the drawing for each millimetre: read from the same numbers as the lines."""
+    """The cup and its levels in one scale for both directions, drawn from the numbers of the lines."""
     marks = stick_marks(volumes, cup)
-    bottom, top, height = cup["bottom"] * 1000, cup["top"] * 1000, cup["height"] * 1000
-    side = max(bottom, top)
-    centre, edge = side / 2 + 2, height + 2
-    taper = taper_of(cup)
+    side = max(cup["bottom"], cup["top"])
+    scale = min(WIDEST / side, HIGHEST / cup["height"])
+    height, centre, edge = cup["height"] * scale, side * scale / 2 + 2, cup["height"] * scale + 2
+    bottom, taper = cup["bottom"] / 2 * scale, taper_of(cup)
 
-    def half(level):
-        return bottom / 2 + taper * level
+    def wall(level):
+        return bottom + taper * level
 
-    shapes, below, told_marks = [], 0.0, []
+    shapes, below, note_at, told_marks = [], 0.0, edge, []
     for place, mark in enumerate(marks):
-        level = mark * 1000
-        shapes.append(area("part-" + "abcde"[place], (
-            (centre - half(below), edge - below), (centre + half(below), edge - below),
-            (centre + half(level), edge - level), (centre - half(level), edge - level))))
-        shapes.append(path("level", ((centre - half(level), edge - level), (side + 10, edge - level))))
-        shapes.append(note("level", side + 12, edge - level, height_text(mark, units), anchor="start"))
+        level = mark * scale
+        shapes.append(area("abcde"[place], (
+            (centre - wall(below), edge - below), (centre + wall(below), edge - below),
+            (centre + wall(level), edge - level), (centre - wall(level), edge - level))))
+        # notes of marks that lie close together stand apart, each at the end of its own line
+        note_at = min(note_at - NOTE, edge - level)
+        shapes.append(path("level", ((centre - wall(level), edge - level), (side * scale + 8, edge - level),
+                                     (side * scale + 18, note_at))))
+        shapes.append(note("level", side * scale + 22, note_at + 4, height_text(mark, units), anchor="start"))
         told_marks.append(names[place] + " up to " + height_text(mark, units))
         below = level
-    shapes.append(path("cup", ((centre - half(height), 2), (centre - half(0), edge), (centre + half(0), edge),
-                               (centre + half(height), 2))))
-    return figure("cup", "The cup from the side, to scale", side + 45, height + 6, shapes,
+    shapes.append(path("cup", ((centre - wall(height), 2), (centre - wall(0.0), edge), (centre + wall(0.0), edge),
+                               (centre + wall(height), 2))))
+    return figure("cup", "The cup from the side, to scale", side * scale + 90, height + 4, shapes,
                   "A cup {} high inside: ".format(height_text(cup["height"], units)) + ", ".join(told_marks) + ".")

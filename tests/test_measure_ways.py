@@ -169,10 +169,12 @@ def test_the_picture_of_the_cup_is_to_scale_and_its_levels_are_those_of_the_line
     found = asked(way="stick", amount="50 mL", cup=STRAIGHT)
     drawn = {one["role"]: one for one in found["figures"][0]["shapes"] if one["kind"] != "note"}
     xs, ys = zip(*drawn["cup"]["points"], strict=True)
-    assert max(xs) - min(xs) == pytest.approx(50, abs=0.02)
-    assert max(ys) - min(ys) == pytest.approx(90, abs=0.02)
-    top = min(y for _, y in drawn["part-b"]["points"])
-    assert max(ys) - top == pytest.approx(25.46479, abs=0.02)
+    scale = (max(xs) - min(xs)) / 50
+    assert (max(ys) - min(ys)) / scale == pytest.approx(90, abs=0.02)
+    top = min(y for _, y in drawn["b"]["points"])
+    assert (max(ys) - top) / scale == pytest.approx(25.46479, abs=0.02)
+    between = min(y for _, y in drawn["a"]["points"])
+    assert (max(ys) - between) / scale == pytest.approx(0.75 * 25.46479, abs=0.02)
     assert "25.5 mm" in found["figures"][0]["told"]
     assert asked(way="scale")["figures"] == []
 
