@@ -112,7 +112,8 @@ def _by_scale(values):
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
-                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values) + " alone"))
+                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values)
+                          + " alone"))
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
