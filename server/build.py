@@ -65,7 +65,7 @@ class Build:
         digest = hashlib.sha256()
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
-        for path in sorted((self.house / "webui" / "templates").glob("*")) + [self.house / "webui" / "sw.js"]:
+        for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:
             digest.update(path.name.encode() + b"\0" + hashlib.sha256(path.read_bytes()).digest())
         digest.update(json.dumps(HEADERS, sort_keys=True).encode())
         return digest.hexdigest()[:12]
@@ -84,16 +84,17 @@ class Build:
     def manifest(self) -> dict:
         """The web app manifest: relative to the app's root, so that a sub-path works."""
         icons = [
-            {"src": f"{self.base}icons/icon-{size}.png", "sizes": f"{size}x{size}", "type": "image/png", "purpose": "any"}
+            {"src": f"{self.base}icons/app-{size}.png", "sizes": f"{size}x{size}", "type": "image/png",
+             "purpose": "any"}
             for size in (192, 512)
         ]
-        icons.append({"src": f"{self.base}icons/maskable-512.png", "sizes": "512x512", "type": "image/png",
+        icons.append({"src": f"{self.base}icons/app-maskable-512.png", "sizes": "512x512", "type": "image/png",
                       "purpose": "maskable"})
         return {
             "name": "Covemix", "short_name": "Covemix", "id": "./", "start_url": "./", "scope": "./",
             "display": "standalone", "orientation": "any", "lang": "en",
             "description": "The mixing maths of an epoxy seam, and the work around it, without a signal",
-            "background_color": "#f7f4ea", "theme_color": "#f7f4ea", "icons": icons,
+            "background_color": "#f6f7f3", "theme_color": "#f6f7f3", "icons": icons,
         }
 
     @staticmethod

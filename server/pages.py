@@ -15,6 +15,7 @@ PAGES = (
     ("pour", "", "Pour"),
     ("safety", "safety/", "Safety"),
 )
+STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "bench", "print")  # layers in order
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -49,6 +50,7 @@ class Pages:
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
+            styles=STYLES,
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"])),

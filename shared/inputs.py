@@ -418,7 +418,8 @@ class Group(Input):
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
-                      "most": self.most, "each": self.each or self.label, "rows": self.rows, "default": self.default_in(system)})
+                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
+                      "default": self.default_in(system)})
         return facts
 
 

@@ -14,8 +14,8 @@ from starlette.testclient import TestClient
 BUILD = Build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
-    "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/css/app.css",
-    f"/v/{BUILD.id}/engine.json", "/v/older/css/app.css",
+    "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/css/base.css",
+    f"/v/{BUILD.id}/engine.json", "/v/older/css/base.css",
 ]
 
 
