@@ -71,7 +71,7 @@ def contents(values, count):
     found = ratio.basis(values["system"])
     rows = list(values["in_cup"])
     if not any([row is not None for row in rows]):
-        actual = actual_readings(values)
+        actual = actual_readings(values) if found.weight_parts else ()
         if len(actual) != count:
             raise InputError("in_cup", "In the cup now: type what is in it of each part, 0 where there is none")
         return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"

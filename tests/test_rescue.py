@@ -112,6 +112,11 @@ def test_readings_of_the_scale_stand_in_where_nothing_is_typed():
     assert found["add_a"]["value"] * 1000 == pytest.approx(13.33333, rel=1e-6)
 
 
+def test_readings_do_not_stand_in_where_the_label_gives_no_weights():
+    said = errors(system={"by_volume": "3:1"}, amount="100 mL", readings=[{"shown": "120"}, {"shown": "160"}])
+    assert list(said) == ["in_cup"]
+
+
 def test_after_filler_the_dose_stays():
     found = lines(in_cup=cup(120, 40), filler_in="48")
     before = 48 / 160
