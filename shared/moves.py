@@ -8,12 +8,16 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
+    ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
+    ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
     ("pour", ("measure", "ratio")),
+    ("clock", ("heat", "cure", "dew")),
     ("safety", ("safety",)),
 )
 
