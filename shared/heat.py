@@ -8,15 +8,14 @@ from .heat_model import (
     container_mix,
     found,
     largest_batch,
+    tray_layer,
 )
 from .inputs import Choice, Group, Number, Pick
-from .kinetics import fastest_rate, rate_factor
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .lowest import lowest
 from .numbers import DOWN, UP, shown, to_step
-from .pot_heat import CONTAINER_ROWS, MATTER_VALUES
+from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
-from .runaway import critical_half_size
 from .units import told
 
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
@@ -129,8 +128,9 @@ def _cold(values):
         return []
     bound = told(least, "degC", values["units"], places=0) + (" (from memory)" if remembered else "")
     return [words("too_cold", "Colder than this system allows",
-                  "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, however "
-                  "long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.", rank=WARN)]
+                  "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, "
+                  "however long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.",
+                  rank=WARN)]
 
 
 def _peak(values, all_of_it):
@@ -220,15 +220,11 @@ def _reasons(values, all_of_it):
         lines.append(line("temperature_then", "Its temperature by then", run.temperature_then, "K",
                           told(run.temperature_then, "degC", values["units"], places=0), rank=MORE,
                           rough="at the end of use by the heat balance: thick, or too hot to hold"))
-    heat, density, filler = container_mix(values)
-    rates = all_of_it.calibration.rates
-    factor = rate_factor(rates.grown_energy, values["air"], rates.reference)
-    rate = fastest_rate(rates.first * factor, rates.grown * factor)
-    half = critical_half_size("slab", rates.grown_energy, MATTER_VALUES["conductivity"], density,
-                              heat * (1 - filler), rate, values["air"])
-    lines.append(line("layer", "Layer that sheds its own heat", 2 * half, "m",
-                      "up to " + told(2 * half, "mm", values["units"], DOWN, digits=2), rank=MORE,
-                      rough="both faces kept at the air's temperature, no resin used up: an order of size"))
+    layer = tray_layer(values, all_of_it.calibration)
+    lines.append(line("layer", "Layer in the tray that stays cool", layer, "m",
+                      "up to " + told(layer, "mm", values["units"], DOWN, digits=2), rank=MORE,
+                      rough="a cautious bound: its fastest rate, no resin used up; rounded down"))
+    heat = container_mix(values)[0]
     lines.append(line("heat", "Heat in the mix", heat, "J/kg", shown(heat / 1000, 0) + " J/g", rank=MORE,
                       rough="of mixed resin; from the ratio and the equivalent weight, 100 to 118 kJ/mol from memory"))
     return lines

@@ -18,9 +18,11 @@ from .calibrate_heat import (
 )
 from .catalogue.windows import WINDOWS
 from .integrate import LONGEST, pot_run
+from .kinetics import fastest_rate, rate_factor
 from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, mix_heat, mixed_density, pot, thickness
 from .quick_rule import pot_time
 from .records import SYSTEM
+from .runaway import SEMENOV, critical_half_size, semenov_number
 
 WINDOW_VALUES = {row[0]: row[1] for row in WINDOWS}
 DOUBLING = WINDOW_VALUES["doubling"]
@@ -210,3 +212,22 @@ def largest_batch(values, all_of_it):
         if high - low < 0.01:
             break
     return exp(low), False
+
+
+def tray_layer(values, calibration) -> float:
+    """The deepest layer in the tray that neither Semenov's nor Frank-Kamenetskii's bound lets run away [m].
+
+    Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own.
+    """
+    heat, density, filler = container_mix(values)
+    rates, air = calibration.rates, values["air"]
+    factor = rate_factor(rates.grown_energy, air, rates.reference)
+    rate = fastest_rate(rates.first * factor, rates.grown * factor)
+    half = critical_half_size("slab", rates.grown_energy, MATTER_VALUES["conductivity"], density, heat * (1 - filler),
+                              rate, air)
+    flat = values["tray_length"] * values["tray_width"]
+    layer = 0.002
+    for _ in range(6):  # the number goes with the depth, but for the little that the matter's own resistance adds
+        here = pot_of(values, "tray", layer * flat * density)
+        layer *= SEMENOV / semenov_number(rates.grown_energy, here.rise, here.loss, rate, air)
+    return min(layer, 2 * half)

@@ -115,17 +115,21 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
         new_slope = rise * new_rate - loss * (t - air)
         if reached is None and (b >= wanted or t >= hot):
             part = _crossing(a, b, rate, new_rate, step, wanted) if b >= wanted else 1.0
+            # a step far longer than the pot takes to follow the air has ends that hold, and a cubic that does not
+            smooth = step * loss < 1
             if t >= hot > temp:
-                part = min(part, _crossing(temp, t, slope, new_slope, step, hot))
+                warm = _crossing(temp, t, slope, new_slope, step, hot) if smooth else (hot - temp) / (t - temp)
+                part = min(part, warm)
             reached = time + part * step
-            temperature_then = _cubic(temp, t, slope, new_slope, step, part)
+            temperature_then = (_cubic(temp, t, slope, new_slope, step, part) if smooth
+                                else temp + part * (t - temp))
             if not whole:
                 a = _cubic(a, b, rate, new_rate, step, part)
                 points.append((reached, temperature_then, a))
                 if temperature_then > peak:
                     peak, peak_time = temperature_then, reached
                 break
-        if slope > 0 >= new_slope:
+        if slope > 0 >= new_slope and step * loss < 1:
             part = _top(temp, t, slope, new_slope, step)
             top = _cubic(temp, t, slope, new_slope, step, part)
             if top > peak:
@@ -133,6 +137,8 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
                 points.append((peak_time, peak, a + part * (b - a)))
         elif t > peak:
             peak, peak_time = t, time + step
+        elif slope > 0 >= new_slope:
+            peaked = True
         time += step
         a, temp, rate, slope = b, t, new_rate, new_slope
         points.append((time, temp, a))

@@ -2,7 +2,7 @@
 from math import exp
 
 import pytest
-from covemix.shared.integrate import Pot, Rates, pot_run
+from covemix.shared.integrate import LONGEST, Pot, Rates, pot_run
 from covemix.shared.kinetics import GAS_CONSTANT, cure_rate, isothermal_time, rate_factor
 from covemix.shared.runaway import SEMENOV, semenov_number
 from hypothesis import given, settings
@@ -65,7 +65,7 @@ def test_a_slow_ramp_of_temperature():
     assert conversion == pytest.approx(0.1826118, rel=2e-4)
 
 
-@settings(max_examples=60, deadline=None, derandomize=True)
+@settings(max_examples=100, deadline=None, derandomize=True)
 @given(first=st.floats(-6, -3.5), ratio=st.floats(0, 2), energy=st.floats(45000, 65000), other=st.floats(45000, 65000),
        rise=st.floats(20, 230), loss=st.floats(-5, -1.5), air=st.floats(273, 313), start=st.floats(273, 313))
 def test_times_and_peaks_agree_with_scipy(first, ratio, energy, other, rise, loss, air, start):
@@ -73,8 +73,11 @@ def test_times_and_peaks_agree_with_scipy(first, ratio, energy, other, rise, los
     rates = Rates(10**first, 10 ** (first + ratio), energy, other, 298.15)
     pot = Pot(rise, 10**loss, air, start)
     run = pot_run(rates, pot, 0.3, 333.15, whole=True)
-    assert run.reached is not None
     end = run.points[-1][0]
+    if run.reached is None:  # so cold and slow that a month is not enough
+        assert end == pytest.approx(LONGEST)
+        assert by_scipy(rates, pot, end)[3] < 0.302
+        return
     reached, peak, _, _ = by_scipy(rates, pot, end, 0.3, 333.15)
     assert run.reached == pytest.approx(reached, rel=0.01)
     assert run.peak == pytest.approx(peak, abs=2 + 0.01 * (peak - min(air, start)))
