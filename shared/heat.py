@@ -93,7 +93,8 @@ def answer(values):
 def figures(values):
     """The curve of this container, and of the tray beside a pot."""
     all_of_it = found(values)
-    return [curves(all_of_it.run, all_of_it.tray_run, all_of_it.best.shorter, values["units"])]
+    name = CONTAINER_ROWS[values["container"]][1].lower()
+    return [curves(name, all_of_it.run, all_of_it.tray_run, all_of_it.best.shorter, values["units"])]
 
 
 def whole_minutes(seconds: float) -> int:
@@ -128,8 +129,8 @@ def _cold(values):
         return []
     bound = told(least, "degC", values["units"], places=0) + (" (from memory)" if remembered else "")
     return [words("too_cold", "Colder than this system allows",
-                  "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, "
-                  "however long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.",
+                  "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, however long "
+                  "it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.",
                   rank=WARN)]
 
 

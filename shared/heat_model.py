@@ -19,6 +19,7 @@ from .calibrate_heat import (
 from .catalogue.windows import WINDOWS
 from .integrate import LONGEST, pot_run
 from .kinetics import fastest_rate, rate_factor
+from .numbers import DOWN, to_step
 from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, mix_heat, mixed_density, pot, thickness
 from .quick_rule import pot_time
 from .records import SYSTEM
@@ -211,7 +212,7 @@ def largest_batch(values, all_of_it):
             high, at_high = middle, at_middle
         if high - low < 0.01:
             break
-    return exp(low), False
+    return to_step(exp(low), 0.001, DOWN), False  # whole grams: a scale shows no less
 
 
 def tray_layer(values, calibration) -> float:

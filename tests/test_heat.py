@@ -58,8 +58,8 @@ def test_surfaces_are_plane_geometry():
 
 @pytest.mark.parametrize(("kind", "shape"), [("tray", 1 / 3), ("bag", 1 / 2)])
 def test_the_inner_resistance_is_the_mean_of_an_evenly_heated_slab_or_cylinder(kind, shape):
-    """Carslaw and Jaeger, Conduction of Heat in Solids: even heating, surface held: the mean of a slab of half thickness L
-    is q L^2 / (3 k) above it, of a cylinder q r^2 / (8 k); the flux is q L, and q r / 2. Here by summing the parabola."""
+    """Carslaw and Jaeger, Conduction of Heat in Solids: even heating, surface held: the mean of a slab of half
+    thickness L is q L^2 / (3 k) above it, of a cylinder q r^2 / (8 k); the flux is q L, and q r / 2."""
     parts = 20000
     middles = [(n + 0.5) / parts for n in range(parts)]
     if kind == "tray":
@@ -305,7 +305,7 @@ def test_a_calibration_is_kept_for_its_system():
 
 @pytest.mark.parametrize("air", ["10", "20", "30"])
 def test_a_layer_within_the_bound_stays_within_the_critical_rise(air):
-    """Semenov (1928): dT = R T^2 / E, 13 to 14 K; the bound is cautious, so only a layer well above it does run away."""
+    """Semenov (1928): dT = R T^2 / E, 13 to 14 K; the bound is cautious: only a layer well above it runs away."""
     layer = lines({"air": air})["layer"]["value"]
     for share, cool in ((1.0, True), (5.0, False)):
         batch = layer * share * 0.3 * 0.2 * 1105 * 1000
@@ -314,8 +314,8 @@ def test_a_layer_within_the_bound_stays_within_the_critical_rise(air):
 
 
 def test_the_exponent_of_the_quick_rule_is_not_the_models():
-    """The model sheds little heat from any cup above 100 g, so its times hardly fall with mass; the rule falls faster and
-    is what counts there. This is why both are asked: were the model alone told, a large cup would be told too long."""
+    """The model sheds little heat from any cup above 100 g, so its times hardly fall with mass; the rule falls
+    faster and is what counts there. This is why both are asked: the model alone would tell a large cup too long."""
     small, large = lines({"air": "25", "batch": "100"}), lines({"air": "25", "batch": "1600", "cup_width": "150"})
     model = -log(large["by_heat"]["value"] / small["by_heat"]["value"]) / log(16)
     rule = -log(large["by_rule"]["value"] / small["by_rule"]["value"]) / log(16)
