@@ -136,7 +136,7 @@ def _cold(values):
 
 def _peak(values, all_of_it):
     run, units = all_of_it.run, values["units"]
-    peak = run.peak
+    peak = to_step(run.peak, 0.01)
     if peak <= max(values["air"], run.points[0][1]) + 3:
         return [line("peak", "Hottest, expected", peak, "K", "hardly above the air", rough="within 3 °C of it"
                      if units == "metric" else "within 5 °F of it")]
@@ -218,7 +218,7 @@ def _reasons(values, all_of_it):
                           rough=best.rule + "; from memory"))
     run = all_of_it.run
     if run.temperature_then is not None:
-        lines.append(line("temperature_then", "Its temperature by then", run.temperature_then, "K",
+        lines.append(line("temperature_then", "Its temperature by then", to_step(run.temperature_then, 0.01), "K",
                           told(run.temperature_then, "degC", values["units"], places=0), rank=MORE,
                           rough="at the end of use by the heat balance: thick, or too hot to hold"))
     layer = tray_layer(values, all_of_it.calibration)

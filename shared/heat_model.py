@@ -157,6 +157,7 @@ def estimates(values, calibration, kind, mass, run=None) -> Estimate:
         model = usable_time(calibration.rates, pot_of(values, kind, mass))
     else:
         model = LONGEST if run.reached is None else run.reached
+    model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, rule = quick_time(values, kind, mass)
     return Estimate(model if quick is None else min(model, quick), model, quick, rule)
 

@@ -1,4 +1,5 @@
 """Heat: the containers, the calibration and the move."""
+import json
 from math import log, pi
 
 import pytest
@@ -322,3 +323,12 @@ def test_the_exponent_of_the_quick_rule_is_not_the_models():
     assert rule == pytest.approx(1 / 3)
     assert 0 < model < rule
     assert large["usable"]["value"] == large["by_rule"]["value"]
+
+
+def test_the_clock_answers_three_moves_at_once_and_heat_alone():
+    pairs = [["air", "18"], ["batch", "180"], ["humidity", "60"]]
+    screen = json.loads(moves.call(json.dumps({"screen": "clock", "pairs": pairs})))
+    assert [name for name, answer in screen["answers"] if answer["lines"] and not answer["errors"]] == [
+        "heat", "cure", "dew"]
+    alone = json.loads(moves.call(json.dumps({"move": "heat", "pairs": pairs})))
+    assert alone["lines"] == dict(screen["answers"])["heat"]["lines"]
