@@ -8,12 +8,14 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
     ("pour", ("measure", "ratio")),
+    ("joint", ("joint",)),
     ("safety", ("safety",)),
 )
 

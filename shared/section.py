@@ -1,0 +1,346 @@
+"""Section: the drawing of a joint across the seam, to scale, and a strip of sections along a changing one.
+
+Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set onto a sheet
+360 units wide, which is a narrow phone. Only the tape is drawn thicker than it is; the words say so.
+"""
+from math import cos, pi, sin, tan
+
+from . import cove, outside, seam
+from .bulkhead import other_angle
+from .figures import area, figure, note, path
+from .numbers import shown
+from .units import told
+
+WIDTH, TALL, EDGE = 360, 230, 12
+LAYER = 3.5  # units from one layer of tape to the next: seen, not to scale
+ARC_STEPS = 8
+
+
+class Sheet:
+    """Metres to units of the drawing: the scale and where the origin lies."""
+
+    def __init__(self, points, left=EDGE, top=40, width=WIDTH - 2 * EDGE, height=TALL, scale=None):
+        xs, ys = [x for x, _ in points], [y for _, y in points]
+        across, rise = max(xs) - min(xs), max(ys) - min(ys)
+        self.scale = scale or min(width / across, height / rise)
+        self.zero_x = left + (width - across * self.scale) / 2 - min(xs) * self.scale
+        self.zero_y = top + max(ys) * self.scale
+        self.bottom = top + rise * self.scale
+
+    def at(self, points):
+        scale, x0, y0 = self.scale, self.zero_x, self.zero_y
+        return [(x0 + x * scale, y0 - y * scale) for x, y in points]
+
+    def one(self, x, y):
+        return self.zero_x + x * self.scale, self.zero_y - y * self.scale
+
+
+def mirrored(points):
+    """The same outline on the left, walked back."""
+    return [(-x, y) for x, y in reversed(points)]
+
+
+def bow(h, radius, centre, steps=ARC_STEPS):
+    """Points of a circle about (0, centre) [m], from the tangent point on the right panel to that on the left."""
+    step = (pi - 2 * h) / steps
+    return [(radius * cos(-h - step * k), centre + radius * sin(-h - step * k)) for k in range(steps + 1)]
+
+
+def corner(spec, angle):
+    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...} for one angle."""
+    h, t = angle / 2, spec["thickness"]
+    s, c = sin(h), cos(h)
+    found = outside.opening(angle, t, spec["gap"], spec["bevel"])
+    top = found.inner * c / s
+    inner, outer = (found.inner, top), (found.outer, top - found.depth)
+    radius = cove.sized(seam.rule(spec), angle)[0] if spec["kind"] != seam.OUTSIDE else 0.0
+    leg = radius * c / s
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    far = max(leg + t, widest / 2 + t / 2, 3 * t)
+    shape = {"h": h, "radius": radius, "leg": leg, "far": far, "inner": inner, "outer": outer, "edge": [outer],
+             "round": None, "inside": [], "outside": []}
+    if spec["kind"] != seam.INSIDE:
+        _outer_edge(spec, angle, shape)
+    shape["panel"] = [inner, (far * s, far * c), (far * s + t * c, far * c - t * s)] + shape["edge"]
+    through = seam.pressed_through(spec, angle)
+    if spec["kind"] != seam.OUTSIDE:
+        if radius:
+            shape["inside"] = bow(h, radius, radius / s) + ([(-inner[0], top)] if inner[0] else [])
+            if through:
+                shape["inside"] += [(-outer[0], outer[1]), outer]
+            shape["inside"] += [inner]
+        elif through:
+            shape["inside"] = [(-inner[0], top), (-outer[0], outer[1]), outer, inner]
+    return shape
+
+
+def _outer_edge(spec, angle, shape):
+    """The outer edge as it is finished: the panel's own outline there, and the filling's."""
+    h, t, inner, outer = shape["h"], spec["thickness"], shape["inner"], shape["outer"]
+    s = sin(h)
+    inward = 2 * spec["bevel"] > pi - angle + 1e-12
+    filled = spec["kind"] == seam.BOTH and seam.pressed_through(spec, angle)
+    start = [outer] if inward or filled else [inner, outer]
+    if spec["finish"] == seam.CHORD:
+        edge = []
+    elif spec["finish"] == seam.SHARP:
+        edge = [(0.0, -t / s)]
+    else:
+        r = seam.round_over(spec)
+        centre = (r - t) / s
+        shape["round"] = (r, centre)
+        edge = bow(h, r, centre)
+        if r > outside.largest_round(angle, t, spec["gap"], spec["bevel"]) + 1e-9:
+            x, y = outside.round_meets_edge(angle, t, r, spec["gap"], spec["bevel"])
+            kept = [point for point in edge if point[0] > x + 1e-9]
+            shape["edge"] = kept + [(x, y)]
+            edge = [(x, y)] + [point for point in edge if abs(point[0]) < x - 1e-9] + [(-x, y)]
+            start = [] if filled or inward else [inner]
+    if edge and edge[0][0] > 0:
+        outline = start + edge + mirrored(start)
+    else:
+        outline = start + edge + mirrored(start)
+    shape["outside"] = outline if len(outline) > 2 and spec["kind"] != seam.INSIDE else []
+
+
+def _tapes(spec, shape, sheet, side):
+    """Layers on the inside (on the cove) or on the outside (round the edge), each a little off the one below."""
+    h, found = shape["h"], []
+    s, c = sin(h), cos(h)
+    turn = pi - 2 * h
+    for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+        off = (1.8 + LAYER * order) / sheet.scale
+        if side == seam.FIRST and spec["kind"] != seam.OUTSIDE:
+            radius = max(shape["radius"] - off, 0.0)
+            centre = max(shape["radius"], off) / s
+            steps = 1 if not radius else ARC_STEPS
+        else:
+            r, centre = shape["round"] or (0.0, -spec["thickness"] / s)
+            radius, steps = r + off, ARC_STEPS
+        points = bow(h, radius, centre, steps)
+        flank = max(0.0, (row["width"] - radius * turn) / 2)
+        first = points[0]
+        right = (first[0] + flank * s, first[1] + flank * c)
+        found.append(path("tape", sheet.at([right] + points + [(-right[0], right[1])])))
+    return found
+
+
+def _points(shape, reach):
+    return list(shape["panel"]) + mirrored(shape["panel"]) + list(shape["outside"]) + [(0.0, -reach)]
+
+
+def corner_figure(spec, angle):
+    """A corner, inside up: panels, putty, tape and what is measured."""
+    units, t = spec["units"], spec["thickness"]
+    shape = corner(spec, angle)
+    h, s, c = shape["h"], sin(angle / 2), cos(angle / 2)
+    sheet = Sheet(_points(shape, t / s))
+    shapes = []
+    for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
+        if outline:
+            shapes.append(area(role, sheet.at(outline)))
+    shapes.append(area("panel", sheet.at(shape["panel"])))
+    shapes.append(area("panel", sheet.at(mirrored(shape["panel"]))))
+    if spec["kind"] != seam.OUTSIDE:
+        shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
+    if spec["kind"] != seam.INSIDE:
+        shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
+    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "°"))
+    bottom = sheet.bottom + 8
+    outer_tape = LAYER * (len(spec["layers"]) + 1)
+    if shape["radius"]:
+        low = shape["radius"] / s - shape["radius"]
+        x, y = sheet.one(0.0, low)
+        up = min(shape["radius"] * sheet.scale, 34)
+        shapes.append(path("dimension", [(x, y), (x, y - up)]))
+        shapes.append(note("dimension", x, y - up - 5, "R " + told(shape["radius"], "mm", units)))
+        zero = sheet.one(0.0, 0.0)
+        shapes.append(path("dimension", [(x, y), zero]))
+        shapes.append(path("leader", [zero, (x, bottom + 4)]))
+        shapes.append(note("dimension", x, bottom + 16, "throat " + told(low, "mm", units, "down")))
+        reach = t * 1.15 + (outer_tape + 6) / sheet.scale
+        leg = shape["leg"]
+        foot, tip = (leg * s, leg * c), (leg * s + reach * c, leg * c - reach * s)
+        shapes.append(path("dimension", sheet.at([foot, tip])))
+        x, y = sheet.one(tip[0], tip[1])
+        shapes.append(note("dimension", min(x + 2, WIDTH - 60), y + 12, "tack " + told(leg, "mm", units, "down"),
+                           "middle" if x < WIDTH - 120 and c < 0.5 else "start"))
+    far = shape["far"] * 0.9
+    across = [(-far * s, far * c), (-far * s - t * c, far * c - t * s)]
+    shapes.append(path("dimension", sheet.at(across)))
+    x, y = sheet.one(across[1][0], across[1][1])
+    shapes.append(note("dimension", max(x - 4, 40), y + 14, told(t, "mm", units)))
+    if spec["gap"]:
+        x, y = sheet.one(0.0, shape["outer"][1])
+        shapes.append(note("dimension", WIDTH / 2, bottom + 32, "gap " + told(spec["gap"], "mm", units)))
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + (46 if spec["gap"] else 32), shapes,
+                  _told_corner(spec, angle, shape))
+
+
+def _told_corner(spec, angle, shape):
+    units, t = spec["units"], spec["thickness"]
+    text = "Section to scale, the inside up. Two panels " + told(t, "mm", units) + " thick meet at " + shown(
+        angle * 180 / pi, 0) + " degrees" + (", " + told(spec["gap"], "mm", units) + " apart" if spec["gap"] else "")
+    if shape["radius"]:
+        low = shape["radius"] / sin(angle / 2) - shape["radius"]
+        text += ". A cove of radius " + told(shape["radius"], "mm", units) + " fills the corner, " + told(
+            low, "mm", units, "down") + " deep on the bisector, and leaves the panels " + told(
+            shape["leg"], "mm", units, "down") + " from the corner"
+    elif spec["kind"] != seam.OUTSIDE:
+        text += ". No cove: flat tape alone"
+    if spec["kind"] != seam.INSIDE:
+        text += ". Outside the edge is " + {
+            seam.ROUND: "rounded to " + told(seam.round_over(spec), "mm", units), seam.SHARP: "filled to a sharp edge",
+            seam.CHORD: "filled flush"}[spec["finish"]]
+    return text + _told_tape(spec)
+
+
+def _told_tape(spec):
+    if not spec["layers"]:
+        return ". No tape."
+    rows = ", ".join([told(row["width"], "mm", spec["units"]) for row in spec["layers"]])
+    return ". Tape " + rows + " wide, drawn thicker than it is."
+
+
+def bulkhead_figure(spec, angle):
+    """A bulkhead on its panel, a cove on either side."""
+    units, t = spec["units"], spec["thickness"]
+    u, n = (cos(angle), sin(angle)), (sin(angle), -cos(angle))
+    half = t / 2 / sin(angle)
+    sides = [(1, angle, seam.FIRST), (-1, other_angle(angle), seam.SECOND)]
+    sizes = [cove.sized(seam.rule(spec, side), a)[0] for _, a, side in sides]
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    tall = max([radius * cos(a / 2) / sin(a / 2) for radius, (_, a, _) in zip(sizes, sides)] + [widest / 2]) + 2 * t
+    lift = spec["gap"] + t / 2 * abs(n[1])
+    low, high = lift / u[1], tall / u[1]
+    panel = [(n[0] * t / 2 + u[0] * low, n[1] * t / 2 + u[1] * low),
+             (n[0] * t / 2 + u[0] * high, n[1] * t / 2 + u[1] * high),
+             (-n[0] * t / 2 + u[0] * high, -n[1] * t / 2 + u[1] * high),
+             (-n[0] * t / 2 + u[0] * low, -n[1] * t / 2 + u[1] * low)]
+    ground = half + tall
+    hull = [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]
+    sheet = Sheet(panel + hull)
+    shapes = [area("putty", sheet.at([(half, 0.0), panel[0], panel[3], (-half, 0.0)]))]
+    tapes, words = [], []
+    for radius, (way, a, side) in zip(sizes, sides):
+        outline = _turned(bow(a / 2, radius, radius / sin(a / 2)) + [(0.0, 0.0)], a, way, half) if radius else []
+        if outline:
+            shapes.append(area("putty", sheet.at(outline)))
+        shape = {"h": a / 2, "radius": radius, "round": None}
+        tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
+        if radius:
+            x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
+            shapes.append(note("dimension", x + way * 40, y - 26, "R " + told(radius, "mm", units)))
+            shapes.append(path("dimension", [(x, y), (x + way * 26, y - 22)]))
+            leg = radius * cos(a / 2) / sin(a / 2)
+            x, y = sheet.one(way * (half + leg), -t)
+            shapes.append(path("dimension", [(x, y - t * sheet.scale), (x, y + 6)]))
+            shapes.append(note("dimension", x, y + 18, "tack " + told(leg, "mm", units, "down")))
+            words.append("a cove of radius " + told(radius, "mm", units) + " at " + shown(a * 180 / pi, 0) + " degrees")
+        else:
+            words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
+    shapes.append(area("panel", sheet.at(panel)))
+    shapes.append(area("panel", sheet.at(hull)))
+    shapes.extend(tapes)
+    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
+                       + shown(180 - angle * 180 / pi, 0) + "°, " + told(t, "mm", units)))
+    text = ("Section to scale. A bulkhead " + told(t, "mm", units) + " thick stands on its panel; on one side "
+            + words[0] + ", on the other " + words[1] + _told_tape(spec))
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes, text)
+
+
+def _turned(points, angle, way, half):
+    """From a corner with its bisector upright to one that lies on the panel beside a bulkhead; way: 1 right, -1 left."""
+    turn = angle / 2 - pi / 2
+    s, c = sin(turn), cos(turn)
+    return [(way * (half + x * c - y * s), x * s + y * c) for x, y in points]
+
+
+def _turned_tapes(spec, shape, sheet, side, angle, way, half):
+    found = []
+    h = shape["h"]
+    for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+        off = (1.8 + LAYER * order) / sheet.scale
+        radius = max(shape["radius"] - off, 0.0)
+        points = bow(h, radius, max(shape["radius"], off) / sin(h), ARC_STEPS if radius else 1)
+        flank = max(0.0, (row["width"] - radius * (pi - angle)) / 2)
+        right = (points[0][0] + flank * sin(h), points[0][1] + flank * cos(h))
+        found.append(path("tape", sheet.at(_turned([right] + points + [(-right[0], right[1])], angle, way, half))))
+    return found
+
+
+def flat_figure(spec):
+    """Panels in line, or one face with a strip on it."""
+    units, t = spec["units"], spec["thickness"]
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    ground = max(widest / 2 + t, 4 * t)
+    gap = spec["gap"] / 2 if spec["kind"] == seam.BUTT else 0.0
+    sheet = Sheet([(-ground, t), (ground, -t)])
+    shapes = []
+    for side in (1, -1):
+        shapes.append(area("panel", sheet.at([(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
+                                              (side * gap, -t)])))
+    if gap:
+        shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
+    for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):
+        if spec["kind"] == seam.STRIP and side == seam.SECOND:
+            continue
+        for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+            y = level + way * (1.8 + LAYER * order) / sheet.scale
+            shapes.append(path("tape", sheet.at([(-row["width"] / 2, y), (row["width"] / 2, y)])))
+    x, y = sheet.one(ground * 0.8, -t / 2)
+    shapes.append(note("dimension", x, y + 4, told(t, "mm", units)))
+    if gap:
+        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 10, "gap " + told(spec["gap"], "mm", units)))
+    what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
+    text = "Section to scale. " + what + ", " + told(t, "mm", units) + " thick" + (
+        ", " + told(spec["gap"], "mm", units) + " apart, the gap filled" if gap else "") + _told_tape(spec)
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 18, shapes, text)
+
+
+MOST_IN_STRIP = 5
+
+
+def strip_figure(spec):
+    """Sections at the stations side by side, all to one scale."""
+    stations = spec["stations"]
+    if len(stations) > MOST_IN_STRIP:
+        last = len(stations) - 1
+        stations = [stations[place * last // (MOST_IN_STRIP - 1)] for place in range(MOST_IN_STRIP)]
+    drawn = dict(spec, kind=seam.INSIDE) if spec["kind"] == seam.BULKHEAD else spec
+    cell = (WIDTH - 8) / len(stations)
+    outlines = [corner(drawn, station.angle) for station in stations]
+    reach = spec["thickness"] / min([sin(station.angle / 2) for station in stations])
+    scale = min([Sheet(_points(shape, reach), 0, 0, cell - 8, 110).scale for shape in outlines])
+    shapes, texts, bottom = [], [], 0.0
+    for place, (station, shape) in enumerate(zip(stations, outlines)):
+        sheet = Sheet(_points(shape, reach), 4 + place * cell + 4, 8, cell - 8, 110, scale)
+        bottom = max(bottom, sheet.bottom)
+        for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"]),
+                              ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
+            if outline:
+                shapes.append(area(role, sheet.at(outline)))
+        radius = told(shape["radius"], "mm", spec["units"]) if shape["radius"] else "flat"
+        texts.append((told(station.at, "m", spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
+    for place, rows in enumerate(texts):
+        for line, text in enumerate(rows):
+            shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
+    words = "; ".join(["at " + at + " " + angle + ", " + ("flat tape" if radius == "flat" else "radius " + radius)
+                       for at, angle, radius in texts])
+    return figure("stations", "Along the seam", WIDTH, bottom + 54, shapes,
+                  "Sections along the seam, all to one scale: " + words + ".")
+
+
+def figures(spec):
+    """The drawings of a joint."""
+    if spec["kind"] not in seam.CORNERS:
+        return [flat_figure(spec)]
+    stations = spec["stations"]
+    widest = max([station.angle for station in stations])
+    first = stations[0].angle
+    steady = abs(tan(widest / 2) - tan(first / 2)) < 1e-9 and len(stations) == 2
+    main = bulkhead_figure if spec["kind"] == seam.BULKHEAD else corner_figure
+    found = [main(spec, first)]
+    if not steady:
+        found.append(strip_figure(spec))
+    return found
