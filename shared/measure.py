@@ -23,7 +23,7 @@ INPUTS = ratio.INPUTS + (
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
-    ), most=5, gaps=True, when=ON_SCALE, each="After part"),
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold="What it really showed"),
 )
 
 

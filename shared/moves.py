@@ -59,7 +59,8 @@ def screen_inputs(screen):
 
 
 def screen(name, tree):
-    """A screen's answers and the pairs of its link: {"answers": [[move, answer], ...], "link": [[name, text], ...]}.
+    """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...]}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     """
@@ -70,7 +71,8 @@ def screen(name, tree):
         move = module(own)
         mine = [item.name for item in move.INPUTS]
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "link": [list(pair) for pair in links.pairs(asked, tree)]}
+    return {"answers": answers, "understood": values["_understood"],
+            "link": [list(pair) for pair in links.pairs(asked, tree)]}
 
 
 def about(name, system):
