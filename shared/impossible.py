@@ -1,11 +1,10 @@
 """Impossible: joints that cannot be, each refused at the field that can put it right, with the reason."""
 from math import cos, pi, tan
 
-from . import along, bulkhead, cove, outside, seam
+from . import along, bulkhead, cove, lengths, outside, seam
 from .errors import InputError
 from .fillet import tangent_length
 from .numbers import DOWN, UP, shown
-from .units import told
 
 NARROWEST = pi / 9  # 20 degrees: below it no hand, spreader or tape gets in (own judgement)
 SLACK = 1e-9  # relative: computed lengths differ in their last bits between runtimes
@@ -19,7 +18,7 @@ def check(spec, names=None):
         raise InputError(names.get(field, field), why)
 
     def mm(value, toward=UP):
-        return told(value, "mm", spec["units"], toward)
+        return lengths.mm(value, spec["units"], toward)
 
     _check_tape(spec, refuse, mm)
     if spec["kind"] not in seam.CORNERS:

@@ -7,6 +7,7 @@ from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
 from .catalogue.losses import BY_KEY
 from .errors import InputError
 from .inputs import Choice, Group, Number
+from .lengths import bare, metres, mm
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
 from .units import from_si, told
@@ -198,7 +199,7 @@ def coves(spec):
 
 
 def _range(values, units, toward):
-    low, high = told(min(values), "mm", units, toward), told(max(values), "mm", units, toward)
+    low, high = mm(min(values), units, toward), mm(max(values), units, toward)
     return low if low == high else low.partition(" ")[0] + " to " + high
 
 
@@ -218,7 +219,7 @@ def _cove_lines(spec, values):
         line("radius", "Cove radius", radii[0], "m", _range(radii, units, "nearest"), rough="; ".join(reasons),
              rank=ANSWER),
         line("throat", "Throat", throats[0], "m", _range(throats, units, DOWN), rough="on the bisector, rounded down"),
-        line("tack", "Tack no further than", min(legs), "m", told(min(legs), "mm", units, DOWN),
+        line("tack", "Tack no further than", min(legs), "m", mm(min(legs), units, DOWN),
              rough="from the corner; clean to this line too" + (
                  ", here at the narrowest place" if len(legs) > 1 else "") + "; rounded down"),
         line("arc", "Across the cove", radii[0] * (pi - sizes[0][1]), "m",
@@ -226,8 +227,8 @@ def _cove_lines(spec, values):
     ]
     if len(found) > 1:
         for place, (side, station, angle, size) in enumerate(found):
-            text = "flat tape" if not size[0] else "radius " + told(size[0], "mm", units)
-            label = side if side and len(found) == 2 else told(station.at, "m", units) + (", " + side if side else "")
+            text = "flat tape" if not size[0] else "radius " + mm(size[0], units)
+            label = side if side and len(found) == 2 else metres(station.at, units) + (", " + side if side else "")
             lines.append(line("station_" + str(place), "At " + label if not side or len(found) > 2 else "Other side",
                               size[0], "m", shown(angle * 180 / pi, 0) + "°: " + text, rough=WHY[size[1]], rank=MORE))
     passes = max([ceiling(depth / BY_KEY["one_pass"].value) for depth in throats])
@@ -249,17 +250,17 @@ def _outside_lines(spec, values):
         return []
     radius = seam.round_over(spec)
     covers = min([outside.cover(angle, t, radius) for angle in angles])
-    lines = [line("round_over", "Round the outer edge to", radius, "m", told(radius, "mm", units),
+    lines = [line("round_over", "Round the outer edge to", radius, "m", mm(radius, units),
                   rough="the panel thickness" if spec["round_over"] is None else "as you say"),
-             line("cover", "Left over the inner corner", covers, "m", told(covers, "mm", units, DOWN), rank=MORE,
+             line("cover", "Left over the inner corner", covers, "m", mm(covers, units, DOWN), rank=MORE,
                   rough="wood and putty on the bisector, at the thinnest place")]
     if covers < 0.75 * t:
-        lines.append(words("thin_cover", "A thin edge", "Rounding to " + told(radius, "mm", units) + " leaves only "
-                           + told(covers, "mm", units, DOWN) + " over the inner corner.", rank=WARN))
+        lines.append(words("thin_cover", "A thin edge", "Rounding to " + mm(radius, units) + " leaves only "
+                           + mm(covers, units, DOWN) + " over the inner corner.", rank=WARN))
     rows = seam.layers_of(spec, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST)
     if rows:
         flank = min([outside.outside_flank(row["width"], angle, radius) for _, row in rows for angle in angles])
-        lines.append(line("outside_flank", "Tape on the flat outside", flank, "m", told(flank, "mm", units, DOWN),
+        lines.append(line("outside_flank", "Tape on the flat outside", flank, "m", mm(flank, units, DOWN),
                           rank=MORE, rough="each side of the bend, the narrowest layer"))
     return lines
 
@@ -270,19 +271,19 @@ def _tape_lines(found, values):
     for face in found.faces:
         for layer in face.layers:
             number += 1
-            text = _pieces_text(layer.pieces, units, copies) + " of " + told(layer.width, "mm", units) + ", " + told(
+            text = _pieces_text(layer.pieces, units, copies) + " of " + mm(layer.width, units) + ", " + told(
                 layer.areal, "g/m2", units)
             lines.append(line("tape_" + str(number), "Tape, " + face.name if len(found.faces) > 1 else "Tape",
                               sum(layer.pieces) * copies, "m", text,
-                              rough="in laying order; ends overlap " + told(values["overlap"], "mm", units)
+                              rough="in laying order; ends overlap " + mm(values["overlap"], units)
                               if len(layer.pieces) > 1 else ""))
     if found.laminate:
-        lines.append(line("laminate", "Laminate thickness", found.laminate, "m", told(found.laminate, "mm", units),
+        lines.append(line("laminate", "Laminate thickness", found.laminate, "m", bare(found.laminate * 1000, 2) + " mm",
                           rough="without air in it, so at least; also the step at the tape's edge"))
     if found.ply_area:
         length = found.length * copies * len([face for face in found.faces if face.layers])
-        lines.append(line("ply", "Peel ply", length, "m", told(length, "m", units, UP) + " of "
-                          + told(found.ply_width, "mm", units), rough="rounded up"))
+        lines.append(line("ply", "Peel ply", length, "m", metres(length, units, UP) + " of "
+                          + mm(found.ply_width, units), rough="rounded up"))
     return lines
 
 
@@ -290,7 +291,7 @@ def _pieces_text(lengths, units, copies):
     """"3 × 1.55 m" or "2.13 m + 1.93 m": pieces of one layer for all copies."""
     texts, counts = [], []
     for piece in lengths:
-        text = told(piece, "m", units, UP)
+        text = metres(piece, units, UP)
         if texts and texts[-1] == text:
             counts[-1] += 1
         else:
@@ -346,7 +347,7 @@ def _questions(spec, values):
     """What looks like a slip: asked back, never refused."""
     lines, units = [], values["units"]
     if spec["gap"] > spec["thickness"] * (1 + 1e-9):
-        lines.append(words("wide_gap", "Such a gap?", "The gap, " + told(spec["gap"], "mm", units)
+        lines.append(words("wide_gap", "Such a gap?", "The gap, " + mm(spec["gap"], units)
                            + ", is wider than the panel is thick. A strip of wood in it saves putty and heat.",
                            rank=ASK))
     if spec["kind"] in seam.COVED and spec["sized"] != "rule" and spec["layers"]:
@@ -355,9 +356,9 @@ def _questions(spec, values):
                      for angle in [station.angle for station in spec["stations"]]
                      for side in ((seam.FIRST, seam.SECOND) if spec["kind"] == seam.BULKHEAD else (seam.FIRST,))])
         if flank < spec["flank"] * (1 - 1e-9):
-            lines.append(words("narrow_flank", "Wider tape?", "Only " + told(flank, "mm", units, DOWN)
+            lines.append(words("narrow_flank", "Wider tape?", "Only " + mm(flank, units, DOWN)
                                + " of tape lie on bare panel each side of this cove; "
-                               + told(spec["flank"], "mm", units) + " were wanted.", rank=ASK))
+                               + mm(spec["flank"], units) + " were wanted.", rank=ASK))
     thick = max([laminate.thickness(row["weight"], spec["fraction"], spec["fibre_density"], spec["resin_density"])
                  for row in spec["layers"]] or [0.0])
     if spec["layers"] and thick > spec["thickness"]:

@@ -28,4 +28,6 @@ def words(name, label, text, rough="", caution="", part="", rank=BESIDE):
 
 def as_data(lines):
     """Lines as plain dicts, for JSON."""
-    return [dict(zip(NAMES, row)) for row in lines]
+    return [{"name": name, "label": label, "value": value, "unit": unit, "text": text, "rough": rough,
+             "caution": caution, "part": part, "rank": rank}
+            for name, label, value, unit, text, rough, caution, part, rank in lines]

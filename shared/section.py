@@ -8,8 +8,8 @@ from math import cos, pi, sin, tan
 from . import cove, outside, seam
 from .bulkhead import other_angle
 from .figures import area, figure, note, path
-from .numbers import shown
-from .units import told
+from .lengths import metres, mm
+from .numbers import ceiling, shown
 
 WIDTH, TALL, EDGE = 360, 230, 12
 LAYER = 3.5  # units from one layer of tape to the next: seen, not to scale
@@ -25,7 +25,7 @@ class Sheet:
         self.scale = scale or min(width / across, height / rise)
         self.zero_x = left + (width - across * self.scale) / 2 - min(xs) * self.scale
         self.zero_y = top + max(ys) * self.scale
-        self.bottom = top + rise * self.scale
+        self.bottom = ceiling(top + rise * self.scale)
 
     def at(self, points):
         scale, x0, y0 = self.scale, self.zero_x, self.zero_y
@@ -46,8 +46,8 @@ def bow(h, radius, centre, steps=ARC_STEPS):
     return [(radius * cos(-h - step * k), centre + radius * sin(-h - step * k)) for k in range(steps + 1)]
 
 
-def corner(spec, angle):
-    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...} for one angle."""
+def corner(spec, angle, near=False):
+    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...}; near: panels no longer than needed."""
     h, t = angle / 2, spec["thickness"]
     s, c = sin(h), cos(h)
     found = outside.opening(angle, t, spec["gap"], spec["bevel"])
@@ -56,7 +56,8 @@ def corner(spec, angle):
     radius = cove.sized(seam.rule(spec), angle)[0] if spec["kind"] != seam.OUTSIDE else 0.0
     leg = radius * c / s
     widest = max([row["width"] for row in spec["layers"]] or [0.0])
-    far = max(leg + t, widest / 2 + t / 2, 3 * t)
+    flank = 0.0 if near else max(0.0, (widest - radius * (pi - angle)) / 2)
+    far = max(leg + flank + t / 2, 3 * t)
     shape = {"h": h, "radius": radius, "leg": leg, "far": far, "inner": inner, "outer": outer, "edge": [outer],
              "round": None, "inside": [], "outside": []}
     if spec["kind"] != seam.INSIDE:
@@ -153,44 +154,41 @@ def corner_figure(spec, angle):
         x, y = sheet.one(0.0, low)
         up = min(shape["radius"] * sheet.scale, 34)
         shapes.append(path("dimension", [(x, y), (x, y - up)]))
-        shapes.append(note("dimension", x, y - up - 5, "R " + told(shape["radius"], "mm", units)))
+        shapes.append(note("dimension", x, y - up - 5, "R " + mm(shape["radius"], units)))
         zero = sheet.one(0.0, 0.0)
         shapes.append(path("dimension", [(x, y), zero]))
         shapes.append(path("leader", [zero, (x, bottom + 4)]))
-        shapes.append(note("dimension", x, bottom + 16, "throat " + told(low, "mm", units, "down")))
+        shapes.append(note("dimension", x, bottom + 16, "throat " + mm(low, units, "down")))
         reach = t * 1.15 + (outer_tape + 6) / sheet.scale
         leg = shape["leg"]
         foot, tip = (leg * s, leg * c), (leg * s + reach * c, leg * c - reach * s)
         shapes.append(path("dimension", sheet.at([foot, tip])))
         x, y = sheet.one(tip[0], tip[1])
-        shapes.append(note("dimension", min(x + 2, WIDTH - 60), y + 12, "tack " + told(leg, "mm", units, "down"),
+        shapes.append(note("dimension", min(x + 2, WIDTH - 60), y + 12, "tack " + mm(leg, units, "down"),
                            "middle" if x < WIDTH - 120 and c < 0.5 else "start"))
-    far = shape["far"] * 0.9
-    across = [(-far * s, far * c), (-far * s - t * c, far * c - t * s)]
-    shapes.append(path("dimension", sheet.at(across)))
-    x, y = sheet.one(across[1][0], across[1][1])
-    shapes.append(note("dimension", max(x - 4, 40), y + 14, told(t, "mm", units)))
+    far = shape["far"] * 0.62
+    reach = t + (outer_tape + 6) / sheet.scale
+    shapes.append(path("dimension", sheet.at([(-far * s, far * c), (-far * s - reach * c, far * c - reach * s)])))
+    x, y = sheet.one(-far * s - reach * c, far * c - reach * s)
+    shapes.append(note("dimension", max(x - 2, 52), y + 12, mm(t, units), "end"))
     if spec["gap"]:
-        x, y = sheet.one(0.0, shape["outer"][1])
-        shapes.append(note("dimension", WIDTH / 2, bottom + 32, "gap " + told(spec["gap"], "mm", units)))
+        shapes.append(note("dimension", WIDTH / 2, bottom + 32, "gap " + mm(spec["gap"], units)))
     return figure("section", "Across the seam", WIDTH, sheet.bottom + (46 if spec["gap"] else 32), shapes,
                   _told_corner(spec, angle, shape))
 
 
 def _told_corner(spec, angle, shape):
     units, t = spec["units"], spec["thickness"]
-    text = "Section to scale, the inside up. Two panels " + told(t, "mm", units) + " thick meet at " + shown(
-        angle * 180 / pi, 0) + " degrees" + (", " + told(spec["gap"], "mm", units) + " apart" if spec["gap"] else "")
+    text = "Section to scale, the inside up. Two panels " + mm(t, units) + " thick meet at " + shown(
+        angle * 180 / pi, 0) + " degrees" + (", " + mm(spec["gap"], units) + " apart" if spec["gap"] else "")
     if shape["radius"]:
         low = shape["radius"] / sin(angle / 2) - shape["radius"]
-        text += ". A cove of radius " + told(shape["radius"], "mm", units) + " fills the corner, " + told(
-            low, "mm", units, "down") + " deep on the bisector, and leaves the panels " + told(
-            shape["leg"], "mm", units, "down") + " from the corner"
+        text += ". A cove of radius " + mm(shape["radius"], units) + " fills the corner, " + mm(low, units, "down") + " deep on the bisector, and leaves the panels " + mm(shape["leg"], units, "down") + " from the corner"
     elif spec["kind"] != seam.OUTSIDE:
         text += ". No cove: flat tape alone"
     if spec["kind"] != seam.INSIDE:
         text += ". Outside the edge is " + {
-            seam.ROUND: "rounded to " + told(seam.round_over(spec), "mm", units), seam.SHARP: "filled to a sharp edge",
+            seam.ROUND: "rounded to " + mm(seam.round_over(spec), units), seam.SHARP: "filled to a sharp edge",
             seam.CHORD: "filled flush"}[spec["finish"]]
     return text + _told_tape(spec)
 
@@ -198,7 +196,7 @@ def _told_corner(spec, angle, shape):
 def _told_tape(spec):
     if not spec["layers"]:
         return ". No tape."
-    rows = ", ".join([told(row["width"], "mm", spec["units"]) for row in spec["layers"]])
+    rows = ", ".join([mm(row["width"], spec["units"]) for row in spec["layers"]])
     return ". Tape " + rows + " wide, drawn thicker than it is."
 
 
@@ -230,21 +228,21 @@ def bulkhead_figure(spec, angle):
         tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
         if radius:
             x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
-            shapes.append(note("dimension", x + way * 40, y - 26, "R " + told(radius, "mm", units)))
+            shapes.append(note("dimension", x + way * 40, y - 26, "R " + mm(radius, units)))
             shapes.append(path("dimension", [(x, y), (x + way * 26, y - 22)]))
             leg = radius * cos(a / 2) / sin(a / 2)
             x, y = sheet.one(way * (half + leg), -t)
             shapes.append(path("dimension", [(x, y - t * sheet.scale), (x, y + 6)]))
-            shapes.append(note("dimension", x, y + 18, "tack " + told(leg, "mm", units, "down")))
-            words.append("a cove of radius " + told(radius, "mm", units) + " at " + shown(a * 180 / pi, 0) + " degrees")
+            shapes.append(note("dimension", x, y + 18, "tack " + mm(leg, units, "down")))
+            words.append("a cove of radius " + mm(radius, units) + " at " + shown(a * 180 / pi, 0) + " degrees")
         else:
             words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
     shapes.append(area("panel", sheet.at(panel)))
     shapes.append(area("panel", sheet.at(hull)))
     shapes.extend(tapes)
     shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
-                       + shown(180 - angle * 180 / pi, 0) + "°, " + told(t, "mm", units)))
-    text = ("Section to scale. A bulkhead " + told(t, "mm", units) + " thick stands on its panel; on one side "
+                       + shown(180 - angle * 180 / pi, 0) + "°, " + mm(t, units)))
+    text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
             + words[0] + ", on the other " + words[1] + _told_tape(spec))
     return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes, text)
 
@@ -277,9 +275,11 @@ def flat_figure(spec):
     gap = spec["gap"] / 2 if spec["kind"] == seam.BUTT else 0.0
     sheet = Sheet([(-ground, t), (ground, -t)])
     shapes = []
-    for side in (1, -1):
+    for side in (1, -1) if spec["kind"] == seam.BUTT else ():
         shapes.append(area("panel", sheet.at([(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
                                               (side * gap, -t)])))
+    if spec["kind"] == seam.STRIP:
+        shapes.append(area("panel", sheet.at([(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)])))
     if gap:
         shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
     for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):
@@ -289,13 +289,13 @@ def flat_figure(spec):
             y = level + way * (1.8 + LAYER * order) / sheet.scale
             shapes.append(path("tape", sheet.at([(-row["width"] / 2, y), (row["width"] / 2, y)])))
     x, y = sheet.one(ground * 0.8, -t / 2)
-    shapes.append(note("dimension", x, y + 4, told(t, "mm", units)))
+    shapes.append(note("dimension", x, y + 4, mm(t, units)))
     if gap:
-        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 10, "gap " + told(spec["gap"], "mm", units)))
+        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units)))
     what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
-    text = "Section to scale. " + what + ", " + told(t, "mm", units) + " thick" + (
-        ", " + told(spec["gap"], "mm", units) + " apart, the gap filled" if gap else "") + _told_tape(spec)
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 18, shapes, text)
+    text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
+        ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + _told_tape(spec)
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes, text)
 
 
 MOST_IN_STRIP = 5
@@ -309,7 +309,7 @@ def strip_figure(spec):
         stations = [stations[place * last // (MOST_IN_STRIP - 1)] for place in range(MOST_IN_STRIP)]
     drawn = dict(spec, kind=seam.INSIDE) if spec["kind"] == seam.BULKHEAD else spec
     cell = (WIDTH - 8) / len(stations)
-    outlines = [corner(drawn, station.angle) for station in stations]
+    outlines = [corner(drawn, station.angle, True) for station in stations]
     reach = spec["thickness"] / min([sin(station.angle / 2) for station in stations])
     scale = min([Sheet(_points(shape, reach), 0, 0, cell - 8, 110).scale for shape in outlines])
     shapes, texts, bottom = [], [], 0.0
@@ -320,8 +320,8 @@ def strip_figure(spec):
                               ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
             if outline:
                 shapes.append(area(role, sheet.at(outline)))
-        radius = told(shape["radius"], "mm", spec["units"]) if shape["radius"] else "flat"
-        texts.append((told(station.at, "m", spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
+        radius = mm(shape["radius"], spec["units"]) if shape["radius"] else "flat"
+        texts.append((metres(station.at, spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
     for place, rows in enumerate(texts):
         for line, text in enumerate(rows):
             shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
