@@ -76,7 +76,7 @@ class Number(Input):
         Input.__init__(self, name, label, **more)
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
-        self.kept = {}
+        self.kept, self.defaults = {}, {}
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
@@ -85,10 +85,13 @@ class Number(Input):
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
-        own = self.unit_in(system)
-        if own == self.unit:
-            return _plain(self.default)
-        return _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
+        text = self.defaults.get(system)
+        if text is None:
+            own, text = self.unit_in(system), _plain(self.default)
+            if own != self.unit:
+                text = _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
+            self.defaults[system] = text
+        return text
 
     def read(self, typed, path, values):
         # a phone reads every field at each key press and one of them has changed: the others are kept as read

@@ -9,7 +9,7 @@ from .errors import InputError
 from .inputs import Choice, Group, Number
 from .lengths import bare, metres, mm
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
-from .numbers import DOWN, UP, ceiling, shown
+from .numbers import DOWN, NEAREST, UP, ceiling, shown
 from .units import from_si, told
 
 COVE, EDGES, GLASS = "How the cove is sized", "Panel edges", "Tape and glass"
@@ -198,7 +198,8 @@ def coves(spec):
     return found
 
 
-def _range(values, units, toward):
+def ranged(values, units, toward=NEAREST):
+    """The least and the most of some short lengths: "16.2 to 29.5 mm"."""
     low, high = mm(min(values), units, toward), mm(max(values), units, toward)
     return low if low == high else low.partition(" ")[0] + " to " + high
 
@@ -216,14 +217,14 @@ def _cove_lines(spec, values):
     throats = [fillet.throat(radius, angle) for radius, angle in sizes]
     legs = [fillet.tangent_length(radius, angle) for radius, angle in sizes]
     lines = [
-        line("radius", "Cove radius", radii[0], "m", _range(radii, units, "nearest"), rough="; ".join(reasons),
+        line("radius", "Cove radius", radii[0], "m", ranged(radii, units), rough="; ".join(reasons),
              rank=ANSWER),
-        line("throat", "Throat", throats[0], "m", _range(throats, units, DOWN), rough="on the bisector, rounded down"),
+        line("throat", "Throat", throats[0], "m", ranged(throats, units, DOWN), rough="on the bisector, rounded down"),
         line("tack", "Tack no further than", min(legs), "m", mm(min(legs), units, DOWN),
              rough="from the corner; clean to this line too" + (
                  ", here at the narrowest place" if len(legs) > 1 else "") + "; rounded down"),
         line("arc", "Across the cove", radii[0] * (pi - sizes[0][1]), "m",
-             _range([fillet.arc(radius, angle) for radius, angle in sizes], units, UP), rank=MORE),
+             ranged([fillet.arc(radius, angle) for radius, angle in sizes], units, UP), rank=MORE),
     ]
     if len(found) > 1:
         for place, (side, station, angle, size) in enumerate(found):

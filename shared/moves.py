@@ -9,6 +9,8 @@ MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
     ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
+    ("spreader", "Spreader", "A cove radius to a template at true size"),
+    ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 
@@ -16,6 +18,8 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio")),
     ("joint", ("joint",)),
+    ("boat", ("boat",)),
+    ("spreader", ("spreader",)),
     ("safety", ("safety",)),
 )
 
