@@ -1,10 +1,8 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from math import pi
-
-from . import along, cove, cutting, impossible, joint, ratio, seam, shopping, tape
+from . import cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
-from .catalogue.losses import BY_KEY
 from .errors import InputError
+from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, line, words
@@ -13,8 +11,6 @@ from .records import SYSTEM
 from .units import told
 
 STOCK, WORK = "Rolls and remnants", "How it is worked"
-OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply",
-       "ply_margin", "ply_takes", "prime", "weave")  # inputs of the joint that hold for the whole boat
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
 
 
@@ -60,24 +56,6 @@ INPUTS = (
     joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
     joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)
-
-
-def spec_of(row, values):
-    """The seam's spec of one row."""
-    spec = dict(seam.ASSUMED)
-    spec["touch"] = "cut"
-    for name in OWN:
-        if name in values:
-            spec[name] = values[name]
-    for name in ("kind", "thickness", "gap", "units"):
-        spec[name] = row[name]
-    spec["stations"] = along.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
-    spec["layers"] = [{"width": row["width"][min(place, len(row["width"]) - 1)],
-                       "weight": row["weight"][min(place, len(row["weight"]) - 1)], "side": seam.EACH}
-                      for place in range(int(row["layers"]))]
-    if row["radius"]:
-        spec["sized"], spec["radius"] = "radius", row["radius"]
-    return spec
 
 
 def check(values):
@@ -135,125 +113,6 @@ def _check_new_row(row, values):
 
 CHECKS = (check,)
 
-_seen = []  # what the rows gave last time, by place: on a phone one row changes at a time
-
-
-def seams(values):
-    """(row, spec, Seam, its line) of every joint."""
-    shared = [values.get(name) for name in OWN]
-    found = []
-    for place, row in enumerate(values["joints"]):
-        if place < len(_seen) and _seen[place][0] is row and _seen[place][1] == shared:
-            found.append(_seen[place][2])
-            continue
-        spec = spec_of(row, values)
-        made = seam.seam(spec)
-        coves = joint.coves(spec) if row["kind"] in seam.COVED else []
-        radii = [int(size[0] * 1000 + 0.5) for _, _, _, size in coves if size[0]]
-        kept = (row, spec, made, _joint_line(row, made, coves, row["units"]), radii)
-        if place < len(_seen):
-            _seen[place] = (row, shared, kept)
-        elif place == len(_seen):
-            _seen.append((row, shared, kept))
-        found.append(kept)
-    return found
-
-
-def totals(values, work):
-    """Sums over all joints and copies, in SI."""
-    sums = {"putty": 0.0, "glass": 0.0, "wet_out": 0.0, "taped": 0.0, "ply_area": 0.0, "ply_takes": 0.0, "prime": 0.0,
-            "weave": 0.0, "length": 0.0, "corners": 0.0, "backed": 0.0}
-    for row, _, found, _, _ in work:
-        copies = row["copies"]
-        for name in ("putty", "glass", "wet_out", "taped", "ply_area", "ply_takes", "prime", "weave", "length"):
-            sums[name] += getattr(found, name) * copies
-        if row["kind"] in seam.CORNERS:
-            sums["corners"] += found.length * copies
-        if row["gap"] and row["kind"] != seam.STRIP:
-            sums["backed"] += found.length * copies
-    return sums
-
-
-def mixed(values, sums):
-    """What is mixed, in batches: a dict of masses [kg] and counts."""
-    kept = values["bag"] + values["cup"]
-    placed = seam.placed(sums["putty"] * values["putty_density"], values["tooling"])
-    putty_batches = shopping.batches(placed, values["batch"], kept)
-    putty = placed + putty_batches * kept
-    epoxy = putty / (1 + values["filler"] * 10)
-    wet = (sums["wet_out"] + sums["ply_takes"]) + values["tray"] * sums["taped"]
-    coats = sums["prime"] + sums["weave"]
-    each = values["cup"] + values["roller"]
-    liquid_batches = shopping.batches(wet + coats, max(values["batch"], 2 * each), each)
-    liquid = wet + coats + liquid_batches * each
-    return {"putty": putty, "epoxy": epoxy, "filler": putty - epoxy, "liquid": liquid, "putty_batches": putty_batches,
-            "liquid_batches": liquid_batches, "all": (epoxy + liquid) * (1 + values["spare"])}
-
-
-def tape_pieces(work):
-    """Every piece of tape in laying order: (number, joint, face, width, areal, length [m]); the outside after turning."""
-    found = []
-    for late in (False, True):
-        for row, _, made, _, _ in work:
-            for copy in range(int(row["copies"])):
-                for face in made.faces:
-                    if (face.name in ("outside", "other face")) != late:
-                        continue
-                    for layer in face.layers:
-                        for length in layer.pieces:
-                            found.append((len(found) + 1, row, face.name, layer.width, layer.areal, length))
-    return found
-
-
-def ply_pieces(work, values):
-    """Every piece of peel ply in laying order: (number, joint, face, width, 0, length [m])."""
-    found = []
-    for late in (False, True):
-        for row, _, made, _, _ in work:
-            for copy in range(int(row["copies"])):
-                for face in made.faces:
-                    if not face.layers or (face.name in ("outside", "other face")) != late:
-                        continue
-                    width = max([layer.width for layer in face.layers]) + 2 * values["ply_margin"]
-                    for length in tape.pieces(made.length, values["reach"], 0.0):
-                        found.append((len(found) + 1, row, face.name, width, 0.0, length))
-    return found
-
-
-def cut_lists(pieces, values, of):
-    """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting)."""
-    groups = {}
-    for piece in pieces:
-        groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
-    roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
-    found = []
-    for key in sorted(groups):
-        rows = groups[key]
-        left = [int(rest["length"] * 1000 + 1e-6) for rest in values["remnants"] or [] if rest["of"] == of
-                and _whole(rest["width"], 1e4) == key[0] and (of == "ply" or _whole(rest["weight"], 1e4) == key[1])]
-        # cut to the full millimetre above, a computed last bit aside
-        lengths = [int(piece[5] * 1000 + 0.999999) for piece in rows]
-        found.append((rows[0][3], rows[0][4], rows, lengths, _cut(tuple(lengths), roll, tuple(left))))
-    return found
-
-
-def _whole(value, per):
-    return int(value * per + 0.5)
-
-
-_cuts = {}
-
-
-def _cut(lengths, roll, left):
-    """The same pieces are not cut again at each key press."""
-    key = (lengths, roll, left)
-    if key not in _cuts:
-        if len(_cuts) > 12:
-            _cuts.clear()
-        _cuts[key] = cutting.cut(lengths, roll, left)
-    return _cuts[key]
-
-
 def answer(values):
     """What to buy and what it adds, then each joint, then the cut lists."""
     work = seams(values)
@@ -266,14 +125,15 @@ def answer(values):
         volume = batch["putty"] / values["putty_density"]
         lines.append(line("putty", "Putty to mix, in all", volume, "m3", told(volume, "mL", units, UP) + " · "
                           + told(batch["putty"], "g", units, UP), rank=ANSWER, part="mix",
-                          rough=_counted(batch["putty_batches"], "batch", "batches") + "; rounded up, with tooling, bags and cups"))
+                          rough=_counted(batch["putty_batches"], "batch", "batches")
+                          + "; rounded up, with tooling, bags and cups"))
     lines.extend(_tape_lines(tapes, plies, units))
     added = sums["putty"] * values["putty_density"] + sums["glass"] + sums["wet_out"] + sums["prime"] + sums["weave"]
     lines.append(line("added", "Added to the hull", added, "kg", told(added, "kg", units),
                       rough="what stays on it: putty, glass and resin in place; nothing wasted counted"))
-    lines.append(line("seams", "Seams in all", sums["length"], "m", metres(sums["length"], units),
-                      rough="every copy; " + _counted(sum([int(row["copies"]) for row, _, _, _, _ in work]), "seam", "seams"),
-                      rank=MORE))
+    count = sum([int(row["copies"]) for row, _, _, _, _ in work])
+    lines.append(line("seams", "Seams in all", sums["length"], "m", metres(sums["length"], units), rank=MORE,
+                      rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
         lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
                           rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
@@ -319,7 +179,8 @@ def _tape_lines(tapes, plies, units):
             total = sum([piece[5] for piece in rows])
             text = metres(total, units, UP) + " of " + mm(width, units) + (
                 ", " + told(areal, "g/m2", units) if areal else "")
-            bought = "no roll to open" if not found.rolls else _counted(found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
+            bought = "no roll to open" if not found.rolls else _counted(
+                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
             lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
                               rank=ANSWER if name == "tape" and len(lists) == 1 else BESIDE,
                               rough=_counted(len(rows), "piece", "pieces")
@@ -351,34 +212,14 @@ def _consumable_lines(values, batch, sums, work):
     lines = []
     for key, label, count, unit, how in found:
         if count:
-            lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "", str(count)
-                              + (" " + (unit[:-1] if count == 1 and unit != "m" else unit) if unit else ""), part="buy", rank=MORE, rough=how))
+            many = unit if count != 1 or unit == "m" else unit[:-1]
+            lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "",
+                              str(count) + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
     sizes = sorted(radii)
     if sizes:
         lines.append(words("spreaders", "Spreaders to cut", ", ".join(["R " + str(size) for size in sizes]) + " mm",
                            rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
     return lines
-
-
-def _joint_line(row, made, coves, units):
-    copies = int(row["copies"])
-    texts = []
-    radii = [size[0] for _, _, _, size in coves if size[0]]
-    if radii:
-        texts.append("R " + joint.ranged(radii, units))
-    elif coves:
-        texts.append("flat tape")
-    if made.putty:
-        texts.append(told(made.putty * copies, "mL", units) + " putty in place")
-    laid = sum([sum(layer.pieces) for face in made.faces for layer in face.layers]) * copies
-    if laid:
-        texts.append(metres(laid, units, UP) + " tape")
-    notes = ["all copies"] if copies > 1 else []
-    if [1 for _, _, _, size in coves if size[1] == cove.TAPE]:
-        notes.append("capped by the tape")
-    return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")
-                + (row["name"] or "Joint " + str(row["place"] + 1)), made.putty * copies, "m3", ", ".join(texts),
-                part="joint", rank=MORE, rough="; ".join(notes))
 
 
 def _cut_lines(lists, label, units):

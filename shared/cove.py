@@ -1,7 +1,7 @@
 """Cove: how large the fillet of a corner is, and what decided.
 
-The rule of the trade wants a throat about as deep as the panel is thick. As a corner opens that radius runs away, so the
-tape caps it: the tape must still lie on bare panel on each side of the cove.
+The rule of the trade wants a throat about as deep as the panel is thick. As a corner opens that radius runs away, so
+the tape caps it: the tape must still lie on bare panel on each side of the cove.
 """
 from collections import namedtuple
 from math import pi, tan
@@ -9,7 +9,7 @@ from math import pi, tan
 from .fillet import radius_for_throat
 
 RULE, LEAST, TAPE, ROOM, FLAT, OWN = "rule", "least", "tape", "room", "flat", "own"
-# own [m]: a radius that is given, or None; throat [m]; least [m]; spread [m]: tape less its two flanks, None without tape
+# own [m]: a radius that is given, or None; throat [m]; least [m]; spread [m]: tape less two flanks, None without tape
 # room [m]: panel that is free each side, or None; flat [rad]: from here on flat tape alone
 Rule = namedtuple("Rule", ("own", "throat", "least", "spread", "room", "flat"))
 

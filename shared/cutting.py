@@ -1,8 +1,8 @@
-"""Cutting: which piece comes off which remnant or roll, so that the fewest rolls are opened and the least is cut from them.
+"""Cutting: which piece comes off which remnant or roll, for the fewest rolls and the least cut from them.
 
-A roll's end stays a long remnant; what is lost is what a remnant has left over. Lengths are whole millimetres, so that the
-answer is exact and alike on every runtime. Where the search ends before it has looked everywhere, the answer says how
-much better a cut could be at most.
+A roll's end stays a long remnant; what is lost is what a remnant has left over. Lengths are whole millimetres, so that
+the answer is exact and alike on every runtime. Where the search ends before it has looked everywhere, the answer says
+how much better a cut could be at most.
 """
 from collections import namedtuple
 

@@ -17,7 +17,8 @@ def excess(x: float) -> float:
     if x > 0.1:
         return tan(x) - x
     square = x * x
-    return x * square * (1 / 3 + square * (2 / 15 + square * (17 / 315 + square * (62 / 2835 + square * 1382 / 155925))))
+    rest = 17 / 315 + square * (62 / 2835 + square * 1382 / 155925)
+    return x * square * (1 / 3 + square * (2 / 15 + square * rest))
 
 
 def tangent_length(radius: float, angle: float) -> float:

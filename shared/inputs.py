@@ -419,7 +419,8 @@ class Group(Input):
         return [dict(row) for row in self.default]
 
     def read(self, typed, path, values):
-        if _missing(typed):
+        given = not _missing(typed)
+        if not given:
             typed = self.default_in(values["units"])
         typed = in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
@@ -432,15 +433,15 @@ class Group(Input):
                 if self.gaps:
                     rows.append(None)
                 continue
-            rows.append(self._row(tree, path, place, values, errors))
+            rows.append(self._row(tree, path, place, values, errors, given))
         if errors:
             raise Several(errors)
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
 
-    def _row(self, tree, path, place, values, errors):
-        """One row; a row that has not changed since the last key press is kept as read."""
+    def _row(self, tree, path, place, values, errors, given):
+        """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
         prefix = "{}.{}.".format(path, place)
         kept = self.kept.get(prefix)
         if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
@@ -449,7 +450,8 @@ class Group(Input):
             read_into(kept, self.fields, tree, prefix, errors)
             if len(errors) == before:
                 self.kept[prefix] = kept
-        values["_understood"].extend(kept["_understood"])
+        if given:
+            values["_understood"].extend(kept["_understood"])
         return kept
 
     def about(self, system):

@@ -17,7 +17,7 @@ SLACK = 1e-12  # m: what the runtimes' last bits may differ
 def opening(angle: float, thickness: float, gap: float = 0.0, bevel: float = 0.0) -> Opening:
     """The opening between two panel edges, the gap measured where they are nearest.
 
-    angle: a [rad], 0 < a < pi; thickness: t [m]; gap: g [m]; bevel: b [rad] off square, the outer corner standing forward
+    angle: a [rad], 0 < a < pi; thickness: t [m]; gap: g [m]; bevel: b [rad] off square, outer corner forward
     returns: Opening [m], plane geometry
     >>> [round(1000 * side, 4) for side in opening(pi / 2, 0.006, 0.004)]
     [2.0, 6.2426, 4.2426]
@@ -34,8 +34,8 @@ def opening(angle: float, thickness: float, gap: float = 0.0, bevel: float = 0.0
 def v_area(angle: float, thickness: float, gap: float = 0.0, bevel: float = 0.0) -> float:
     """What stands open between the panel edges, from the line of the inner to that of the outer corners.
 
-    Without gap and bevel 1/2 t**2 sin a; bevelled by b each 1/2 (t / cos b)**2 |sin(pi - a - 2 b)|; square edges with a gap
-    g t sin h + 1/2 t**2 sin a.
+    Without gap and bevel 1/2 t**2 sin a; bevelled by b each 1/2 (t / cos b)**2 |sin(pi - a - 2 b)|; square edges with
+    a gap g t sin h + 1/2 t**2 sin a.
     angle: a [rad]; thickness: t [m]; gap: g [m]; bevel: b [rad]
     returns: [m2]; a trapezium, plane geometry
     >>> round(v_area(pi / 2, 1.0), 6)

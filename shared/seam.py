@@ -49,7 +49,7 @@ def rule(spec, side: str = FIRST) -> cove.Rule:
 
 
 def pressed_through(spec, angle: float) -> bool:
-    """Whether the putty of the inside also fills what stands open between the edges: a gap, or edges open to the inside."""
+    """Whether the putty of the inside also fills what stands open between the edges: a gap, or an inward V."""
     return spec["gap"] > 0 or 2 * spec["bevel"] > pi - angle + 1e-12
 
 

@@ -1,53 +1,20 @@
 """Section: the drawing of a joint across the seam, to scale, and a strip of sections along a changing one.
 
-Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set onto a sheet
-360 units wide, which is a narrow phone. Only the tape is drawn thicker than it is; the words say so.
+Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set on a sheet.
+Only the tape is drawn thicker than it is; the words say so.
 """
 from math import cos, pi, sin, tan
 
 from . import cove, outside, seam
-from .bulkhead import other_angle
 from .figures import area, figure, note, path
 from .lengths import metres, mm
-from .numbers import ceiling, shown
-
-WIDTH, TALL, EDGE = 360, 230, 12
-LAYER = 3.5  # units from one layer of tape to the next: seen, not to scale
-ARC_STEPS = 8
-
-
-class Sheet:
-    """Metres to units of the drawing: the scale and where the origin lies."""
-
-    def __init__(self, points, left=EDGE, top=40, width=WIDTH - 2 * EDGE, height=TALL, scale=None):
-        xs, ys = [x for x, _ in points], [y for _, y in points]
-        across, rise = max(xs) - min(xs), max(ys) - min(ys)
-        self.scale = scale or min(width / across, height / rise)
-        self.zero_x = left + (width - across * self.scale) / 2 - min(xs) * self.scale
-        self.zero_y = top + max(ys) * self.scale
-        self.bottom = ceiling(top + rise * self.scale)
-
-    def at(self, points):
-        scale, x0, y0 = self.scale, self.zero_x, self.zero_y
-        return [(x0 + x * scale, y0 - y * scale) for x, y in points]
-
-    def one(self, x, y):
-        return self.zero_x + x * self.scale, self.zero_y - y * self.scale
-
-
-def mirrored(points):
-    """The same outline on the left, walked back."""
-    return [(-x, y) for x, y in reversed(points)]
-
-
-def bow(h, radius, centre, steps=ARC_STEPS):
-    """Points of a circle about (0, centre) [m], from the tangent point on the right panel to that on the left."""
-    step = (pi - 2 * h) / steps
-    return [(radius * cos(-h - step * k), centre + radius * sin(-h - step * k)) for k in range(steps + 1)]
+from .numbers import shown
+from .section_bulkhead import bulkhead_figure
+from .sheet import ARC_STEPS, LAYER, WIDTH, Sheet, bow, mirrored, told_tape
 
 
 def corner(spec, angle, near=False):
-    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...}; near: panels no longer than needed."""
+    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...}; near: short panels."""
     h, t = angle / 2, spec["thickness"]
     s, c = sin(h), cos(h)
     found = outside.opening(angle, t, spec["gap"], spec["bevel"])
@@ -134,7 +101,7 @@ def corner_figure(spec, angle):
     """A corner, inside up: panels, putty, tape and what is measured."""
     units, t = spec["units"], spec["thickness"]
     shape = corner(spec, angle)
-    h, s, c = shape["h"], sin(angle / 2), cos(angle / 2)
+    s, c = sin(angle / 2), cos(angle / 2)
     sheet = Sheet(_points(shape, t / s))
     shapes = []
     for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
@@ -183,88 +150,15 @@ def _told_corner(spec, angle, shape):
         angle * 180 / pi, 0) + " degrees" + (", " + mm(spec["gap"], units) + " apart" if spec["gap"] else "")
     if shape["radius"]:
         low = shape["radius"] / sin(angle / 2) - shape["radius"]
-        text += ". A cove of radius " + mm(shape["radius"], units) + " fills the corner, " + mm(low, units, "down") + " deep on the bisector, and leaves the panels " + mm(shape["leg"], units, "down") + " from the corner"
+        text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves the panels {} from the corner".format(
+            mm(shape["radius"], units), mm(low, units, "down"), mm(shape["leg"], units, "down"))
     elif spec["kind"] != seam.OUTSIDE:
         text += ". No cove: flat tape alone"
     if spec["kind"] != seam.INSIDE:
         text += ". Outside the edge is " + {
             seam.ROUND: "rounded to " + mm(seam.round_over(spec), units), seam.SHARP: "filled to a sharp edge",
             seam.CHORD: "filled flush"}[spec["finish"]]
-    return text + _told_tape(spec)
-
-
-def _told_tape(spec):
-    if not spec["layers"]:
-        return ". No tape."
-    rows = ", ".join([mm(row["width"], spec["units"]) for row in spec["layers"]])
-    return ". Tape " + rows + " wide, drawn thicker than it is."
-
-
-def bulkhead_figure(spec, angle):
-    """A bulkhead on its panel, a cove on either side."""
-    units, t = spec["units"], spec["thickness"]
-    u, n = (cos(angle), sin(angle)), (sin(angle), -cos(angle))
-    half = t / 2 / sin(angle)
-    sides = [(1, angle, seam.FIRST), (-1, other_angle(angle), seam.SECOND)]
-    sizes = [cove.sized(seam.rule(spec, side), a)[0] for _, a, side in sides]
-    widest = max([row["width"] for row in spec["layers"]] or [0.0])
-    tall = max([radius * cos(a / 2) / sin(a / 2) for radius, (_, a, _) in zip(sizes, sides)] + [widest / 2]) + 2 * t
-    lift = spec["gap"] + t / 2 * abs(n[1])
-    low, high = lift / u[1], tall / u[1]
-    panel = [(n[0] * t / 2 + u[0] * low, n[1] * t / 2 + u[1] * low),
-             (n[0] * t / 2 + u[0] * high, n[1] * t / 2 + u[1] * high),
-             (-n[0] * t / 2 + u[0] * high, -n[1] * t / 2 + u[1] * high),
-             (-n[0] * t / 2 + u[0] * low, -n[1] * t / 2 + u[1] * low)]
-    ground = half + tall
-    hull = [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]
-    sheet = Sheet(panel + hull)
-    shapes = [area("putty", sheet.at([(half, 0.0), panel[0], panel[3], (-half, 0.0)]))]
-    tapes, words = [], []
-    for radius, (way, a, side) in zip(sizes, sides):
-        outline = _turned(bow(a / 2, radius, radius / sin(a / 2)) + [(0.0, 0.0)], a, way, half) if radius else []
-        if outline:
-            shapes.append(area("putty", sheet.at(outline)))
-        shape = {"h": a / 2, "radius": radius, "round": None}
-        tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
-        if radius:
-            x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
-            shapes.append(note("dimension", x + way * 40, y - 26, "R " + mm(radius, units)))
-            shapes.append(path("dimension", [(x, y), (x + way * 26, y - 22)]))
-            leg = radius * cos(a / 2) / sin(a / 2)
-            x, y = sheet.one(way * (half + leg), -t)
-            shapes.append(path("dimension", [(x, y - t * sheet.scale), (x, y + 6)]))
-            shapes.append(note("dimension", x, y + 18, "tack " + mm(leg, units, "down")))
-            words.append("a cove of radius " + mm(radius, units) + " at " + shown(a * 180 / pi, 0) + " degrees")
-        else:
-            words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
-    shapes.append(area("panel", sheet.at(panel)))
-    shapes.append(area("panel", sheet.at(hull)))
-    shapes.extend(tapes)
-    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
-                       + shown(180 - angle * 180 / pi, 0) + "°, " + mm(t, units)))
-    text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
-            + words[0] + ", on the other " + words[1] + _told_tape(spec))
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes, text)
-
-
-def _turned(points, angle, way, half):
-    """From a corner with its bisector upright to one that lies on the panel beside a bulkhead; way: 1 right, -1 left."""
-    turn = angle / 2 - pi / 2
-    s, c = sin(turn), cos(turn)
-    return [(way * (half + x * c - y * s), x * s + y * c) for x, y in points]
-
-
-def _turned_tapes(spec, shape, sheet, side, angle, way, half):
-    found = []
-    h = shape["h"]
-    for order, (_, row) in enumerate(seam.layers_of(spec, side)):
-        off = (1.8 + LAYER * order) / sheet.scale
-        radius = max(shape["radius"] - off, 0.0)
-        points = bow(h, radius, max(shape["radius"], off) / sin(h), ARC_STEPS if radius else 1)
-        flank = max(0.0, (row["width"] - radius * (pi - angle)) / 2)
-        right = (points[0][0] + flank * sin(h), points[0][1] + flank * cos(h))
-        found.append(path("tape", sheet.at(_turned([right] + points + [(-right[0], right[1])], angle, way, half))))
-    return found
+    return text + told_tape(spec)
 
 
 def flat_figure(spec):
@@ -294,7 +188,7 @@ def flat_figure(spec):
         shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units)))
     what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
     text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
-        ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + _told_tape(spec)
+        ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + told_tape(spec)
     return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes, text)
 
 

@@ -71,13 +71,13 @@ CHECKS = (check,)
 def answer(values):
     """How to print and check the template."""
     units, lines = values["units"], []
-    lines.append(words("measure", "First measure the bar", "It must be 100 mm long on the paper. If it is not, print again "
-                       "at 100%, without fitting to the page.", rank=WARN))
+    lines.append(words("measure", "First measure the bar", "It must be 100 mm long on the paper. If it is not, print "
+                       "again at 100%, without fitting to the page.", rank=WARN))
     for place, radius in enumerate(values["radii"]):
         lines.append(line("radius_" + str(place + 1), "Spreader", radius, "m", "R " + mm(radius, units), rank=ANSWER,
                           rough="a round tip " + mm(2 * radius, units) + " wide"))
-    lines.append(words("cut", "Then", "Glue it to a stiff sheet, cut outside the line, sand to the line, round no corner "
-                       "of the tip. Try it at the sharpest and the flattest place before mixing.", rank=BESIDE))
+    lines.append(words("cut", "Then", "Glue it to a stiff sheet, cut outside the line, sand to the line, round no "
+                       "corner of the tip. Try it at the sharpest and the flattest place before mixing.", rank=BESIDE))
     return lines
 
 

@@ -1,4 +1,4 @@
-"""Tape: pieces that a pair of hands can lay, overlapping end to end, the ends of one layer away from those of the next."""
+"""Tape: pieces that a pair of hands can lay, overlapping end to end, staggered from layer to layer."""
 from .numbers import ceiling
 
 

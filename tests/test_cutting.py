@@ -65,7 +65,8 @@ def test_small_lists_are_cut_as_the_solver_cuts_them(lengths, leftovers):
 
 
 @settings(max_examples=15, deadline=None)
-@given(st.lists(st.integers(700, 2500), min_size=4, max_size=12), st.lists(st.integers(600, 5200), min_size=1, max_size=3))
+@given(st.lists(st.integers(700, 2500), min_size=4, max_size=12),
+       st.lists(st.integers(600, 5200), min_size=1, max_size=3))
 def test_a_boat_is_cut_as_the_solver_cuts_it(pieces, remnants):
     """scipy.optimize.milp; a roll of 50 m and a few remnants, any millimetre: what a builder has at hand."""
     found = cutting.cut(pieces, 50000, remnants, effort=20000)

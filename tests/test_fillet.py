@@ -11,7 +11,7 @@ from shapely.ops import unary_union
 
 INCH = 0.0254
 
-# interior angle: R, tangent length, arc, area, V to the chord, V to a round-over of the thickness; throat = thickness = 1
+# interior angle: R, tangent length, arc, area, V to the chord, V to a round-over of r = t; throat = t = 1
 CONSTRUCTION = (
     (60, 1.00000, 1.73205, 2.09440, 0.684853, 0.433013, 1.04720),
     (80, 1.79945, 2.14451, 3.14064, 1.03322, 0.492404, 0.872665),

@@ -4,8 +4,8 @@ NAME = "Invented dinghy, 3.1 m"
 
 # typed text of the fields of a joint of the boat move; angles "110 : 150" change along the seam
 JOINTS = (
-    (("name", "Keel"), ("kind", "both"), ("thickness", "6 mm"), ("angle", "118 : 138 : 152 : 156"), ("length", "3.05 m"),
-     ("gap", "1 mm"), ("layers", "2"), ("width", "75 : 100 mm"), ("weight", "300 g/m2")),
+    (("name", "Keel"), ("kind", "both"), ("thickness", "6 mm"), ("angle", "118 : 138 : 152 : 156"),
+     ("length", "3.05 m"), ("gap", "1 mm"), ("layers", "2"), ("width", "75 : 100 mm"), ("weight", "300 g/m2")),
     (("name", "Chine"), ("kind", "both"), ("thickness", "6 mm"), ("angle", "142 : 128 : 121"), ("length", "2.9 m"),
      ("copies", "2"), ("width", "75 mm"), ("weight", "300 g/m2")),
     (("name", "Transom to bottom"), ("kind", "inside"), ("thickness", "9 mm"), ("angle", "102"), ("length", "0.46 m"),

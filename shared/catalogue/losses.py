@@ -1,4 +1,4 @@
-"""What stays behind, what is taken up and what is put on top: each remembered, with the range it was remembered in. SI."""
+"""What stays behind, what is taken up and what is put on top: each with the range it is remembered in. SI."""
 from collections import namedtuple
 
 from .marks import COMMON, MEMORY
