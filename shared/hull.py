@@ -14,7 +14,6 @@ OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_densi
 def spec_of(row, values):
     """The seam's spec of one row."""
     spec = dict(seam.ASSUMED)
-    spec["touch"] = "cut"
     for name in OWN:
         if name in values:
             spec[name] = values[name]

@@ -117,11 +117,12 @@ INPUTS = (
 
 def spec_of(values):
     """The seam's spec: what was read, completed by what is assumed where it was not asked."""
-    spec = dict(seam.ASSUMED)
-    spec["touch"] = "cut"
-    for name in values:
-        spec[name] = values[name]
-    spec["stations"] = impossible.stations_of(values)
+    spec = values.get("_spec")
+    if spec is None:
+        spec = dict(seam.ASSUMED)
+        spec.update(values)
+        spec["stations"] = impossible.stations_of(values)
+        values["_spec"] = spec
     return spec
 
 

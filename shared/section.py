@@ -97,12 +97,22 @@ def _points(shape, reach):
     return list(shape["panel"]) + mirrored(shape["panel"]) + list(shape["outside"]) + [(0.0, -reach)]
 
 
+def measures(spec, angle, shape):
+    """The numbers of a corner as the drawing and its words give them; "" where there is none."""
+    units, radius = spec["units"], shape["radius"]
+    depth = radius / sin(angle / 2) - radius
+    return {"angle": shown(angle * 180 / pi), "thickness": mm(spec["thickness"], units), "depth": depth,
+            "gap": mm(spec["gap"], units) if spec["gap"] else "", "radius": mm(radius, units) if radius else "",
+            "throat": mm(depth, units, "down"), "tack": mm(shape["leg"], units, "down")}
+
+
 def corner_figure(spec, angle):
     """A corner, inside up: panels, putty, tape and what is measured."""
-    units, t = spec["units"], spec["thickness"]
+    t = spec["thickness"]
     shape = corner(spec, angle)
     s, c = sin(angle / 2), cos(angle / 2)
     sheet = Sheet(_points(shape, t / s))
+    size = measures(spec, angle, shape)
     shapes = []
     for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
         if outline:
@@ -113,51 +123,55 @@ def corner_figure(spec, angle):
         shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
     if spec["kind"] != seam.INSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
-    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "°"))
-    bottom = sheet.bottom + 8
-    outer_tape = LAYER * (len(spec["layers"]) + 1)
+    shapes.append(note("label", WIDTH / 2, 16, size["angle"] + "°"))
+    reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
     if shape["radius"]:
-        low = shape["radius"] / s - shape["radius"]
-        x, y = sheet.one(0.0, low)
-        up = min(shape["radius"] * sheet.scale, 34)
-        shapes.append(path("dimension", [(x, y), (x, y - up)]))
-        shapes.append(note("dimension", x, y - up - 5, "R " + mm(shape["radius"], units)))
-        zero = sheet.one(0.0, 0.0)
-        shapes.append(path("dimension", [(x, y), zero]))
-        shapes.append(path("leader", [zero, (x, bottom + 4)]))
-        shapes.append(note("dimension", x, bottom + 16, "throat " + mm(low, units, "down")))
-        reach = t * 1.15 + (outer_tape + 6) / sheet.scale
-        leg = shape["leg"]
-        foot, tip = (leg * s, leg * c), (leg * s + reach * c, leg * c - reach * s)
-        shapes.append(path("dimension", sheet.at([foot, tip])))
-        x, y = sheet.one(tip[0], tip[1])
-        shapes.append(note("dimension", min(x + 2, WIDTH - 60), y + 12, "tack " + mm(leg, units, "down"),
-                           "middle" if x < WIDTH - 120 and c < 0.5 else "start"))
+        _dimension_cove(shapes, sheet, shape, size, s, c, reach)
     far = shape["far"] * 0.62
-    reach = t + (outer_tape + 6) / sheet.scale
-    shapes.append(path("dimension", sheet.at([(-far * s, far * c), (-far * s - reach * c, far * c - reach * s)])))
-    x, y = sheet.one(-far * s - reach * c, far * c - reach * s)
-    shapes.append(note("dimension", max(x - 2, 52), y + 12, mm(t, units), "end"))
+    tip = (-far * s - reach * c, far * c - reach * s)
+    shapes.append(path("dimension", sheet.at([(-far * s, far * c), tip])))
+    x, y = sheet.one(tip[0], tip[1])
+    shapes.append(note("dimension", max(x - 2, 52), y + 12, size["thickness"], "end"))
     if spec["gap"]:
-        shapes.append(note("dimension", WIDTH / 2, bottom + 32, "gap " + mm(spec["gap"], units)))
+        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 40, "gap " + size["gap"]))
     return figure("section", "Across the seam", WIDTH, sheet.bottom + (46 if spec["gap"] else 32), shapes,
-                  _told_corner(spec, angle, shape))
+                  _told_corner(spec, size))
 
 
-def _told_corner(spec, angle, shape):
-    units, t = spec["units"], spec["thickness"]
-    text = "Section to scale, the inside up. Two panels " + mm(t, units) + " thick meet at " + shown(
-        angle * 180 / pi, 0) + " degrees" + (", " + mm(spec["gap"], units) + " apart" if spec["gap"] else "")
-    if shape["radius"]:
-        low = shape["radius"] / sin(angle / 2) - shape["radius"]
-        text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves the panels {} from the corner".format(
-            mm(shape["radius"], units), mm(low, units, "down"), mm(shape["leg"], units, "down"))
+def _dimension_cove(shapes, sheet, shape, size, s, c, reach):
+    """Radius, throat and tack limit with their lines."""
+    x, y = sheet.one(0.0, size["depth"])
+    up = min(shape["radius"] * sheet.scale, 34)
+    zero = sheet.one(0.0, 0.0)
+    shapes.append(path("dimension", [(x, y - up), (x, y), zero]))
+    shapes.append(note("dimension", x, y - up - 5, "R " + size["radius"]))
+    shapes.append(path("leader", [zero, (x, sheet.bottom + 12)]))
+    shapes.append(note("dimension", x, sheet.bottom + 24, "throat " + size["throat"]))
+    leg = shape["leg"]
+    tip = (leg * s + reach * c, leg * c - reach * s)
+    shapes.append(path("dimension", sheet.at([(leg * s, leg * c), tip])))
+    x, y = sheet.one(tip[0], tip[1])
+    # flat panels leave room below, steep ones beside; five letters and a length take about 90 units
+    beside = c >= 0.5 or x >= WIDTH - 120
+    shapes.append(note("dimension", min(x + 2, WIDTH - 95) if beside else x, y + 12, "tack " + size["tack"],
+                       "start" if beside else "middle"))
+
+
+def _told_corner(spec, size):
+    text = "Section to scale, the inside up. Two panels " + size["thickness"] + " thick meet at " + size[
+        "angle"] + " degrees"
+    if size["gap"]:
+        text += ", " + size["gap"] + " apart"
+    if size["radius"]:
+        text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves each panel {} up".format(
+            size["radius"], size["throat"], size["tack"])
     elif spec["kind"] != seam.OUTSIDE:
         text += ". No cove: flat tape alone"
     if spec["kind"] != seam.INSIDE:
-        text += ". Outside the edge is " + {
-            seam.ROUND: "rounded to " + mm(seam.round_over(spec), units), seam.SHARP: "filled to a sharp edge",
-            seam.CHORD: "filled flush"}[spec["finish"]]
+        if spec["finish"] == seam.ROUND:
+            text += ". Outside the edge is rounded to " + mm(seam.round_over(spec), spec["units"])
+        else:
+            text += ". Outside the edge is filled " + ("flush" if spec["finish"] == seam.CHORD else "to a sharp edge")
     return text + told_tape(spec)
 
 
