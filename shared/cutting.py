@@ -34,13 +34,13 @@ def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
     sums = [0] * (len(sizes) + 1)
     for place in range(len(sizes) - 1, -1, -1):
         sums[place] = sums[place + 1] + sizes[place]
-    fits = Fits(sizes, caps, sums)
-    least_from = max(0, sums[0] - sum([fits.best(0, cap) for cap in caps]))
+    fullest_each = [sum([sizes[place] for place in fullest(sizes, cap)]) for cap in caps]
+    least_from = max(0, sums[0] - sum(fullest_each))
     least_rolls = -(-least_from // roll)
     best = _filled(sizes, caps, roll)
     proven = best[0] == (least_rolls, least_from)
-    if not proven:
-        best, proven = _search(sizes, caps, roll, sums, fits, best, effort)
+    if not proven and effort > 2 * len(sizes):  # a search that cannot even reach the last piece twice is not begun
+        best, proven = _search(sizes, caps, roll, sums, Fits(sizes, caps, sums), best, effort)
     (rolls, from_rolls), bins = best
     groups = [[] for _ in range(len(caps) + rolls)]
     for place, chosen in enumerate(bins):
@@ -127,14 +127,23 @@ def fullest(sizes, length: int):
     """
     if sum(sizes) <= length:
         return list(range(len(sizes)))
+    # of equal pieces no more than fit can matter: a long list of few lengths stays short
+    copies, places = {}, []
+    for place, size in enumerate(sizes):
+        count = copies.get(size, 0)
+        if (count + 1) * size <= length:
+            copies[size] = count + 1
+            places.append(place)
     mask, reached = (1 << (length + 1)) - 1, [1]
-    for size in sizes:
-        reached.append((reached[-1] | (reached[-1] << size)) & mask)
+    for place in places:
+        reached.append((reached[-1] | (reached[-1] << sizes[place])) & mask)
+        if reached[-1] >> length:
+            break  # filled to the last millimetre
     at, found = top_bit(reached[-1]), []
-    for place in range(len(sizes) - 1, -1, -1):
-        if not (reached[place] >> at) & 1:
-            found.append(place)
-            at -= sizes[place]
+    for count in range(len(reached) - 2, -1, -1):
+        if not (reached[count] >> at) & 1:
+            found.append(places[count])
+            at -= sizes[places[count]]
     return list(reversed(found))
 
 
