@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 
+import brotli
+
 from .headers import HEADERS
 
 HOUSE = Path(__file__).resolve().parent.parent
@@ -22,6 +24,7 @@ TYPES = {
     ".webmanifest": "application/manifest+json",
 }
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
+QUALITY = 9  # of brotli at every start: 50 ms; the large vendored files come with a form made once at the highest
 FOLDERS = ("css", "js", "icons", "vendor")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
@@ -113,8 +116,9 @@ class Build:
 
     @staticmethod
     def _file(body: bytes, suffix: str, br: bytes = b"") -> File:
-        small = gzip.compress(body, 9, mtime=0) if suffix in COMPRESSED else b""
-        return File(body, TYPES[suffix], small if len(small) < 0.9 * len(body) else b"", br)
+        if suffix not in COMPRESSED:
+            return File(body, TYPES[suffix], b"", b"")
+        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), br or brotli.compress(body, quality=QUALITY))
 
 
 def lean(source: str) -> str:
