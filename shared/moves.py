@@ -8,6 +8,8 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
+    ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 

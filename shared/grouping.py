@@ -1,0 +1,132 @@
+"""Grouping: pieces in laying order into batches. Wanted, in this order: every window holds; the fewest batches; the smallest
+largest batch; the earliest end; the most slack.
+
+Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one temperature
+a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and the dynamic
+programme over (batches, pieces) decides.
+"""
+
+TIE = 1e-6  # s or kg; sums in another order differ in their last bits
+
+
+def size(laid):
+    """What one batch asks to be mixed [kg]."""
+    return laid.putty + laid.wet
+
+
+def furthest(laying, start):
+    """The groups of a run in which each batch reaches as far as it can, and the group that failed (None: all are laid).
+
+    start: of the first mixing [s]
+    """
+    found, first, failed = [], 0, None
+    while first < len(laying.pieces):
+        groups, failed = laying.from_piece(first, start)
+        if not groups:
+            return found, failed
+        found.append(groups[-1])
+        start = laying.next_start(groups[-1], start)
+        first = groups[-1].last
+    return found, None
+
+
+def batches_left(laying, start, most):
+    """For each piece a bound on the batches from it to the end: as many as at the coolest moment it may meet.
+
+    start: of the first mixing [s]; most: batches that are certainly enough
+    """
+    count = len(laying.pieces)
+    left = [0] * (count + 1)
+    for first in range(count - 1, -1, -1):
+        if laying.profile.constant:
+            groups = laying.from_piece(first, 0.0)[0]
+            reach = groups[-1].last if groups else None
+        else:
+            reach = _reach_at_best(laying, start, first, most - left[first + 1])
+        left[first] = count + 1 if reach is None else left[reach] + 1
+    return left
+
+
+def _reach_at_best(laying, start, first, before):
+    """How far a batch from a piece on may reach at best: at the coolest moment that it may meet. before: batches, at most"""
+    profile, crew, share = laying.profile, laying.crew, laying.windows.share
+    early = start + laying.place[first] + laying.tool[first]
+    late = early + laying.tape[first] + laying.cover[first] + before * (crew.mix_putty + crew.mix_wet + crew.pause)
+    if not crew.pair:
+        early += laying.tape[first] + laying.cover[first]
+    # a batch that holds at all is over by then; the one so found bounds it once more, and closer
+    longest = share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
+    coolest = profile.coolest(early, late + longest)
+    found = laying.reach(first, profile.held(coolest))
+    if found is not None:
+        closer = profile.coolest(early, late + found.covered)
+        if closer > coolest + 0.1:
+            found = laying.reach(first, profile.held(closer))
+    return None if found is None else found.last
+
+
+def grouped(laying, start):
+    """The wanted grouping as a list of `Laid`, or None when no grouping holds.
+
+    laying: a `laying.Laying`; start: of the first mixing [s]
+    """
+    if not laying.pieces:
+        return []
+    run, failed = furthest(laying, start)
+    most = len(run) if failed is None else len(laying.pieces)
+    left = batches_left(laying, start, most)
+    if left[0] > most:
+        return None
+    best = _programme(laying, start, left, most, None)
+    if best is None:
+        return None
+    largest = max([size(laid) for laid in best])
+    return _programme(laying, start, left, len(best), largest * (1 + 1e-12)) or best
+
+
+def _programme(laying, start, left, most, largest):
+    """One pass over (batches, pieces). largest None: the smallest largest batch; else, within it, earliest end, then slack.
+
+    left: bound on the batches still needed from each piece; most: batches that are certainly enough
+    A state is (largest batch, start of the next mixing or the end of all, least slack, group, state before).
+    """
+    count = len(laying.pieces)
+    layer = {0: (0.0, start, 1e30, None, None)}
+    for batches in range(1, most + 1):
+        following = {}
+        for first in sorted(layer):
+            state, least = layer[first], first + 1
+            while least < count and batches + left[least] > most:
+                least += 1
+            for laid in laying.from_piece(first, state[1], least)[0]:
+                if batches + left[laid.last] > most:
+                    continue
+                own = laid.putty + laid.wet
+                if largest is not None and own > largest:
+                    continue
+                end = state[1] + laid.covered if laid.last == count else laying.next_start(laid, state[1])
+                new = (max(state[0], own), end, min(state[2], laid.slack), laid, state)
+                if _better(new, following.get(laid.last), largest is None):
+                    following[laid.last] = new
+        if count in following:
+            return _groups(following[count])
+        layer = following
+    return None
+
+
+def _better(new, old, by_size):
+    if old is None:
+        return True
+    if by_size and abs(new[0] - old[0]) > TIE * 1e-3:
+        return new[0] < old[0]
+    if abs(new[1] - old[1]) > TIE:
+        return new[1] < old[1]
+    return new[2] > old[2] + TIE
+
+
+def _groups(state):
+    found = []
+    while state[3] is not None:
+        found.append(state[3])
+        state = state[4]
+    return list(reversed(found))
