@@ -1,4 +1,5 @@
-"""Advice: which limit binds a plan, and what would really help, found by planning once more with that one thing changed."""
+"""Advice: which limit binds a plan, and what would really help, found by planning anew with that one thing changed."""
+
 from . import grouping
 from .laying import FILM, POT, SIZE, SOFT, Crew, Windows
 from .profile import Profile
@@ -61,13 +62,27 @@ def changes(work, profile):
         crew = Crew(work.crew.mix_putty, work.crew.mix_wet, work.crew.pause, True, False)
         found.append(("helper", "With a helper", work.changed(crew=crew), 0.0))
     if profile.constant:
-        found.append(("cooler", "Start earlier or move to the shade, 5 °C cooler", work.changed(profile=cooler(profile, COOLER)),
-                      0.0))
+        found.append(
+            (
+                "cooler",
+                "Start earlier or move to the shade, 5 °C cooler",
+                work.changed(profile=cooler(profile, COOLER)),
+                0.0,
+            )
+        )
     else:
         found.append(("earlier", "Start two hours earlier", work, EARLIER))
-    found.append(("slower", "A hardener half as slow again", work.changed(windows=slower_hardener(work.windows, SLOWER)), 0.0))
-    found.append(("bags", "Two small bags for each putty mix, or the mix spread in a tray first",
-                  work.changed(windows=two_bags(work.windows)), 0.0))
+    found.append(
+        ("slower", "A hardener half as slow again", work.changed(windows=slower_hardener(work.windows, SLOWER)), 0.0)
+    )
+    found.append(
+        (
+            "bags",
+            "Two small bags for each putty mix, or the mix spread in a tray first",
+            work.changed(windows=two_bags(work.windows)),
+            0.0,
+        )
+    )
     return found
 
 
@@ -87,9 +102,11 @@ def helps(works, starts, profile, batches):
             old = sums[place] or (name, label, 0)
             count = None if failed is not None or old[2] is None else old[2] + len(run)
             sums[place] = (name, label, count)
-    better = [(count, place, name, label) for place, (name, label, count)
-              in enumerate([found or ("", "", None) for found in sums])
-              if count is not None and (batches is None or count < batches)]
+    better = [
+        (count, place, name, label)
+        for place, (name, label, count) in enumerate([found or ("", "", None) for found in sums])
+        if count is not None and (batches is None or count < batches)
+    ]
     return [(name, label, count) for count, _, name, label in sorted(better)]
 
 

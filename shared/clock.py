@@ -1,4 +1,5 @@
 """Clock times: read as people write them, told to the minute, on a 24 h or a 12 h clock, past midnight too."""
+
 from math import floor
 
 from .inputs import Choice, Text
@@ -40,8 +41,8 @@ def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: b
 
     days: say by words which day, when it is not the first
 
-    >>> clock_text(8.5 * 3600), clock_text(14 * 3600 + 59, "12", DOWN), clock_text(86400 + 300), clock_text(59.9, "24", UP)
-    ('08:30', '2:00 pm', '00:05 next day', '00:01')
+    >>> clock_text(8.5 * 3600), clock_text(14 * 3600 + 59, "12", DOWN), clock_text(86400 + 300)
+    ('08:30', '2:00 pm', '00:05 next day')
     """
     count = seconds / 60
     if toward == DOWN:

@@ -1,4 +1,5 @@
 """The day: typed values to crews, each with its batches and their starts."""
+
 from . import grouping, under_way
 from .catalogue.rates import HANDS, POSITIONS, RATES
 from .catalogue.windows import LOWEST, WINDOWS
@@ -19,8 +20,9 @@ def profile(values) -> Profile:
     if values["temperature_is"] == "constant":
         return Profile(((0.0, values["temperature"]),), values["doubling"])
     times = on_the_clock([point["at"] for point in values["points"]])
-    return Profile(tuple([(time, point["temperature"]) for time, point in zip(times, values["points"])]),
-                   values["doubling"])
+    return Profile(
+        tuple([(time, point["temperature"]) for time, point in zip(times, values["points"])]), values["doubling"]
+    )
 
 
 def windows(values) -> Windows:
@@ -36,8 +38,9 @@ def windows(values) -> Windows:
     film = values["film"]
     if film is None and system["film_time"] is not None:
         film = system["film_time"] * doubling ** ((label[2] - REFERENCE) / 10)
-    return Windows(pot, values["soft"] or REMEMBERED["soft"] * hundred, film or REMEMBERED["film"] * hundred,
-                   values["share"])
+    return Windows(
+        pot, values["soft"] or REMEMBERED["soft"] * hundred, film or REMEMBERED["film"] * hundred, values["share"]
+    )
 
 
 def smallest(values) -> float:
@@ -71,8 +74,15 @@ def crew(values, people) -> Crew:
 
 def laying(values, pieces, people, warmth=None) -> Laying:
     """The work of one crew."""
-    mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values),
-                    values["most"], values["filler"], values["one_mix"] == "sound")
+    mixing = Mixing(
+        values["left_putty"],
+        values["left_wet"],
+        values["spare"],
+        smallest(values),
+        values["most"],
+        values["filler"],
+        values["one_mix"] == "sound",
+    )
     return Laying(pieces, crew(values, people), windows(values), mixing, warmth or profile(values))
 
 

@@ -1,9 +1,10 @@
-"""Grouping: pieces in laying order into batches. Wanted, in this order: every window holds; the fewest batches; the smallest
-largest batch; the earliest end; the most slack.
+"""Grouping: pieces in laying order into batches.
 
-Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one temperature
-a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and the dynamic
-programme over (batches, pieces) decides.
+Wanted, in this order: every window holds; the fewest batches; the smallest largest batch; the earliest end; most slack.
+Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one
+temperature a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and
+the dynamic programme over (batches, pieces) decides. There one start is kept for each (batches, pieces): with a helper,
+whose batches end a little apart, the largest batch may then be a few grams above the smallest possible.
 """
 
 TIE = 1e-6  # s or kg; sums in another order differ in their last bits
@@ -48,7 +49,7 @@ def batches_left(laying, start, most):
 
 
 def _reach_at_best(laying, start, first, before):
-    """How far a batch from a piece on may reach at best: at the coolest moment that it may meet. before: batches, at most"""
+    """How far a batch from a piece on may reach at best: at the coolest moment it may meet. before: batches, at most"""
     profile, crew, share = laying.profile, laying.crew, laying.windows.share
     early = start + laying.place[first] + laying.tool[first]
     late = early + laying.tape[first] + laying.cover[first] + before * (crew.mix_putty + crew.mix_wet + crew.pause)
@@ -85,7 +86,7 @@ def grouped(laying, start):
 
 
 def _programme(laying, start, left, most, largest):
-    """One pass over (batches, pieces). largest None: the smallest largest batch; else, within it, earliest end, then slack.
+    """One pass over (batches, pieces): the smallest largest batch, or within `largest` the earliest end, then slack.
 
     left: bound on the batches still needed from each piece; most: batches that are certainly enough
     A state is (largest batch, start of the next mixing or the end of all, least slack, group, state before).

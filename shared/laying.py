@@ -1,7 +1,8 @@
 """Laying: what one crew does with one group of pieces, minute by minute, and whether every window holds.
 
-Times of a group are counted from the start of its mixing, the first contact of resin and hardener. With p, q, c, w, d, r, y
-the minutes per metre to place, tool, clean, wet out, lay, roll and cover with peel ply, and m_p, m_r the two mixing times:
+Times of a group are counted from the start of its mixing, the first contact of resin and hardener. With p, q, c, w,
+d, r, y the minutes per metre to place, tool, clean, wet out, lay, roll and cover with peel ply, m_p and m_r the two
+mixing times and L the metres:
     bag empty   m_p + p L                   within the pot life of the mass in the bag
     tooled      bag empty + (q + c) L
     rolled      alone: tooled + m_r + (w + d + r) L         within the soft window of the putty
@@ -9,6 +10,7 @@ the minutes per metre to place, tool, clean, wet out, lay, roll and cover with p
     covered     peel ply down; since the wet-out mixing it must be within the film time
 Every window counts only up to a share of it.
 """
+
 from collections import namedtuple
 
 POT, SOFT, FILM, SIZE = "pot", "soft", "film", "size"
@@ -20,14 +22,32 @@ Windows = namedtuple("Windows", ("pot", "soft", "film", "share"))
 # times [s]; pause: between batches [s]; pair: two people work side by side; mixer: somebody else mixes
 Crew = namedtuple("Crew", ("mix_putty", "mix_wet", "pause", "pair", "mixer"))
 # left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest honest mix of liquids [kg];
-# most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both uses
+# most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both
 Mixing = namedtuple("Mixing", ("left_putty", "left_wet", "spare", "least", "most", "filler", "one_mix"))
 # length [m]; putty, wet: to be placed [kg]; times to place, tool and clean, wet out, lay and roll, cover [s]
-Piece = namedtuple("Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover"))
+Piece = namedtuple(
+    "Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover")
+)
 # first, last: pieces, last excluded; one_mix, together (two people at once): how it is done; putty, wet: to mix [kg];
 # placed .. covered: times [s]; slack: the least of what is left of any window [s]; limit: that window's name
-Laid = namedtuple("Laid", ("first", "last", "one_mix", "together", "putty", "wet", "placed", "tooled", "wet_start",
-                           "rolled", "covered", "slack", "limit"))
+Laid = namedtuple(
+    "Laid",
+    (
+        "first",
+        "last",
+        "one_mix",
+        "together",
+        "putty",
+        "wet",
+        "placed",
+        "tooled",
+        "wet_start",
+        "rolled",
+        "covered",
+        "slack",
+        "limit",
+    ),
+)
 
 
 def _sums(values):
@@ -39,7 +59,7 @@ def _sums(values):
 
 
 class Laying:
-    """The pieces in laying order with their crew, windows and temperature: what can be laid in one batch from where on."""
+    """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
 
     def __init__(self, pieces, crew, windows, mixing, profile, like=None):
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
@@ -58,7 +78,9 @@ class Laying:
 
     def changed(self, crew=None, windows=None, profile=None):
         """The same pieces with other hands, another hardener or at another temperature."""
-        return Laying(self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self)
+        return Laying(
+            self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self
+        )
 
     def masses(self, first, last):
         """What to mix for a group [kg] and whether a scale could not hold it: (putty, wet, one, too small).
@@ -89,7 +111,7 @@ class Laying:
         return kept
 
     def reach(self, first, profile):
-        """The furthest group from one piece on at another, held temperature; None where not even one piece can be laid."""
+        """The furthest group from one piece on at another, held temperature; None where that piece alone is too much."""
         found = self._from_piece(first, 0.0, profile)[0]
         return found[-1] if found else None
 
@@ -158,8 +180,21 @@ class Laying:
         most = self.mixing.most
         if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
-        return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
-                    slack, limit)
+        return Laid(
+            first,
+            last,
+            one_mix,
+            chains is not None,
+            putty,
+            wet,
+            placed,
+            tooled,
+            wet_start,
+            rolled,
+            covered,
+            slack,
+            limit,
+        )
 
     def slack(self, start, placed, rolled, covered, since, in_pot):
         """What is left of the window that has least left [s], and its name; below nought: it is missed by so much.
@@ -195,8 +230,14 @@ class Laying:
 
     def slack_of(self, laid, start):
         """The same for a group that is mixed at another time."""
-        return self.slack(start, laid.placed, laid.rolled, laid.covered, 0.0 if laid.one_mix else laid.wet_start,
-                          laid.putty + laid.wet if laid.one_mix else laid.putty)
+        return self.slack(
+            start,
+            laid.placed,
+            laid.rolled,
+            laid.covered,
+            0.0 if laid.one_mix else laid.wet_start,
+            laid.putty + laid.wet if laid.one_mix else laid.putty,
+        )
 
     def next_start(self, laid, start):
         """When the batch after this one may be mixed [s]: peel ply down and a pause, or by somebody else meanwhile."""

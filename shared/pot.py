@@ -1,9 +1,10 @@
 """Pot: a running pot told from what was stored about it and the time now. The page only lays this out and rings.
 
-Stored are the wall time of the start and the duration, so that a killed page or a reload loses nothing. Where the page also
-knows by its own steady clock how long it has been, and the two disagree, the phone's clock was changed: the later of the two
-ages counts, which is the earlier alarm.
+Stored are the wall time of the start and the duration, so that a killed page or a reload loses nothing. Where the page
+also knows by its own steady clock how long it has been, and the two disagree, the phone's clock was changed: the later
+of the two ages counts, which is the earlier alarm.
 """
+
 from collections import namedtuple
 from math import floor
 
@@ -24,23 +25,36 @@ INPUTS = (
     Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
     Number("duration", "Usable for", unit="min", low=0, high=2880, above=True),
     Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
-    Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
-           help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
+    Number(
+        "elapsed",
+        "By the steady clock",
+        unit="s",
+        low=0,
+        high=1e7,
+        optional=True,
+        help="Seconds since the start by a clock that nobody sets; left empty after a reload.",
+    ),
     Number("zone", "Clock here ahead of UTC", unit="min", low=-840, high=840, default=0),
     Text("batch", "Batch", default="Pot"),
     Choice("container", "Container", CONTAINERS, default="cup"),
     Text("place", "Where it goes"),
-    Group("steps", "Steps", (
-        Text("name", "Step"),
-        Number("minute", "Due after", unit="min", low=0, high=2880),
-        Choice("done", "Done", (("no", "not yet"), ("yes", "done"))),
-    ), most=24, each="Step"),
+    Group(
+        "steps",
+        "Steps",
+        (
+            Text("name", "Step"),
+            Number("minute", "Due after", unit="min", low=0, high=2880),
+            Choice("done", "Done", (("no", "not yet"), ("yes", "done"))),
+        ),
+        most=24,
+        each="Step",
+    ),
     HOURS,
 )
 
-# passed, left, over [s]: left and over are never below nought; apart: by how much the wall clock is ahead of the steady one
-# [s], 0 where they agree or only one is known; end: when it ends [s, wall clock as it now stands]; step: index of the next
-# step not done, or None; due: how long until then [s], below nought when it should have been done
+# passed, left, over [s]: left and over are never below nought; apart: by how much the wall clock is ahead of the steady
+# one [s], 0 where they agree or only one is known; end: when it ends [s, wall clock as it now stands]; step: index of
+# the next step not done, or None; due: how long until then [s], below nought when it should have been done
 State = namedtuple("State", ("passed", "left", "over", "apart", "end", "step", "due"))
 
 
@@ -68,7 +82,9 @@ def state(started: float, duration: float, now: float, elapsed=None, steps=()) -
         if not done:
             step, due = place, minute - passed
             break
-    return State(passed, max(0.0, duration - passed), max(0.0, passed - duration), apart, now + duration - passed, step, due)
+    return State(
+        passed, max(0.0, duration - passed), max(0.0, passed - duration), apart, now + duration - passed, step, due
+    )
 
 
 def check(values):
@@ -112,13 +128,27 @@ def spoken(seconds: float, toward=DOWN) -> str:
 def answer(values):
     """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
     rows = values["steps"]
-    now = state(values["started"], values["duration"], values["now"], values["elapsed"],
-                [(row["minute"], row["done"] == "yes") for row in rows])
+    now = state(
+        values["started"],
+        values["duration"],
+        values["now"],
+        values["elapsed"],
+        [(row["minute"], row["done"] == "yes") for row in rows],
+    )
     container = dict(CONTAINERS)[values["container"]]
     found = []
     if now.left > 0:
-        found.append(line("left", "Left", now.left, "s", left_text(now.left), rank=ANSWER,
-                          rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON else "rounded down"))
+        found.append(
+            line(
+                "left",
+                "Left",
+                now.left,
+                "s",
+                left_text(now.left),
+                rank=ANSWER,
+                rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON else "rounded down",
+            )
+        )
     else:
         found.append(line("over", "Over for", now.over, "s", spoken(now.over, UP), rank=ANSWER, rough="rounded up"))
         found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
@@ -145,21 +175,56 @@ def _clock_lines(values, now):
     text = clock_text(here - today, hours, DOWN)
     found = [line("end", "Ends", now.end, "s", text, rough="rounded down to the minute")]
     if now.left > 0:
-        found.append(words("alarm", "For the phone's own alarm", text, rank=MORE,
-                           rough="a page cannot ring while the screen is off; set it there too"))
+        found.append(
+            words(
+                "alarm",
+                "For the phone's own alarm",
+                text,
+                rank=MORE,
+                rough="a page cannot ring while the screen is off; set it there too",
+            )
+        )
         for place, row in enumerate(values["steps"]):
             if row["done"] == "no":
                 due = now.end - values["duration"] + row["minute"] + values["zone"] - today
-                found.append(line("alarm_" + str(place + 1), row["name"], due + today - values["zone"], "s",
-                                  clock_text(due, hours, DOWN), rough="for the phone's own alarm", rank=MORE))
+                found.append(
+                    line(
+                        "alarm_" + str(place + 1),
+                        row["name"],
+                        due + today - values["zone"],
+                        "s",
+                        clock_text(due, hours, DOWN),
+                        rough="for the phone's own alarm",
+                        rank=MORE,
+                    )
+                )
     if now.apart:
-        found.append(line("clock_changed", "The phone's clock changed", now.apart, "s", "It is " + spoken(abs(now.apart), UP)
-                          + (" ahead" if now.apart > 0 else " behind") + ". The earlier alarm counts.", rank=WARN,
-                          rough="" if values["elapsed"] is not None else "it now shows a time before the start; what has "
-                          "passed is not known: take the pot as used up if in doubt"))
+        found.append(
+            line(
+                "clock_changed",
+                "The phone's clock changed",
+                now.apart,
+                "s",
+                "It is "
+                + spoken(abs(now.apart), UP)
+                + (" ahead" if now.apart > 0 else " behind")
+                + ". The earlier alarm counts.",
+                rank=WARN,
+                rough=""
+                if values["elapsed"] is not None
+                else "it now shows a time before the start; what has "
+                "passed is not known: take the pot as used up if in doubt",
+            )
+        )
     elif values["elapsed"] is None and now.over > 6 * 3600:
-        found.append(words("long_ago", "Long ago", "This pot ended while the page was closed. If it is not this pot, or the "
-                           "clock was changed, end it.", rank=ASK))
+        found.append(
+            words(
+                "long_ago",
+                "Long ago",
+                "This pot ended while the page was closed. If it is not this pot, or the clock was changed, end it.",
+                rank=ASK,
+            )
+        )
     return found
 
 

@@ -1,4 +1,5 @@
 """Temperature over the clock, and how fast a mix ages in it: doubling with each 10 degC, counted in time at 25 degC."""
+
 from math import exp, log
 
 REFERENCE = 298.15  # K; windows are given at this temperature
@@ -60,7 +61,7 @@ class Profile:
 
     def age(self, start: float, span: float) -> float:
         """What a mix ages from `start` over `span` [s], in time at 25 degC [s]:
-            integral of f**((T - 298.15 K) / 10) dt
+        integral of f**((T - 298.15 K) / 10) dt
         """
         if self.constant:
             return span * self.pace_held

@@ -1,8 +1,15 @@
-"""The trade's quick rule: how pot life goes with the mass in the pot and with the temperature. From memory, and rough."""
+"""The trade's quick rule: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
 
 
-def pot_time(mass: float, temperature: float, label_time: float, label_mass: float, label_temperature: float,
-             exponent: float = 1 / 3, doubling: float = 2.0) -> float:
+def pot_time(
+    mass: float,
+    temperature: float,
+    label_time: float,
+    label_mass: float,
+    label_temperature: float,
+    exponent: float = 1 / 3,
+    doubling: float = 2.0,
+) -> float:
     """Pot life of another mass at another temperature than the label's:
         t = t_label (m / m_label)**-n  f**(-(T - T_label) / 10)
 

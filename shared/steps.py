@@ -1,4 +1,5 @@
 """The order of work inside one batch: who does what from when to when, counted from the start of its mixing."""
+
 from collections import namedtuple
 
 # key: see STEPS; who: 0 first hand, 1 second, 2 the one who mixes; start, end [s]; done: whether it really was
@@ -20,14 +21,23 @@ STEPS = (
 def steps(work, laid):
     """The steps of one batch in the order in which they end. work: `laying.Laying`; laid: `laying.Laid`"""
     crew = work.crew
-    pieces = work.pieces[laid.first:laid.last]
+    pieces = work.pieces[laid.first : laid.last]
     mixing, hand = (2 if crew.mixer else 0), (1 if laid.together else 0)
-    found = [Step("mix", "Mix for both: keep the wet-out part, fill the rest, bag it" if laid.one_mix
-                  else "Mix and bag the putty", mixing, 0.0, crew.mix_putty, False),
-             Step("place", "Place the putty", 0, crew.mix_putty, laid.placed, False)]
+    found = [
+        Step(
+            "mix",
+            "Mix for both: keep the wet-out part, fill the rest, bag it" if laid.one_mix else "Mix and bag the putty",
+            mixing,
+            0.0,
+            crew.mix_putty,
+            False,
+        ),
+        Step("place", "Place the putty", 0, crew.mix_putty, laid.placed, False),
+    ]
     wet = laid.wet_start + (0.0 if laid.one_mix else crew.mix_wet)
-    wet_mix = Step("wet_mix", "Mix the wet-out resin, onto the tray at once", 2 if crew.mixer else hand, laid.wet_start,
-                   wet, False)
+    wet_mix = Step(
+        "wet_mix", "Mix the wet-out resin, onto the tray at once", 2 if crew.mixer else hand, laid.wet_start, wet, False
+    )
     if laid.together:
         first = pieces[0]
         rolled = max(laid.placed + first.tool + first.clean, wet + first.wetting) + first.lay + first.roll

@@ -1,16 +1,26 @@
 """Timeline: the day of a plan as a figure."""
+
 from .clock import clock_text
 from .figures import box, figure, note, path
 from .laying import SOFT
 from .numbers import DOWN, UP
 
 WIDE, ROW, LABEL = 320.0, 12.0, 26.0
-ROLES = {"mix": "mix", "wet_mix": "mix", "place": "putty", "tool": "putty", "clean": "putty", "wet": "tape", "lay": "tape",
-         "roll": "tape", "peel": "peel"}
+ROLES = {
+    "mix": "mix",
+    "wet_mix": "mix",
+    "place": "putty",
+    "tool": "putty",
+    "clean": "putty",
+    "wet": "tape",
+    "lay": "tape",
+    "roll": "tape",
+    "peel": "peel",
+}
 
 
 def timeline(values, plan):
-    """The day from left to right, a row for each batch and hand: mixing, putty, tape, peel ply, and when the cove is hard."""
+    """The day from left to right, a row for each batch and hand, and where each cove stops being soft."""
     batches = plan.followed()
     start = min([batch.start for batch in batches])
     end = max([batch.steps[-1].end for batch in batches])
@@ -27,11 +37,23 @@ def timeline(values, plan):
             shapes.append(path("limit", ((by, down - ROW * len(hands)), (by, down - 2))))
         down += 3
     for time in (start, end):
-        shapes.append(note("dimension", LABEL + (time - start) * scale, down + 9, clock_text(time, values["hours"], UP if time
-                           == end else DOWN, False), "start" if time == start else "end"))
-    told_so = "; ".join(["batch {} from {} to {}".format(batch.number, clock_text(batch.start, values["hours"]),
-                                                        clock_text(batch.steps[-1].end, values["hours"]))
-                         for batch in batches])
+        shapes.append(
+            note(
+                "dimension",
+                LABEL + (time - start) * scale,
+                down + 9,
+                clock_text(time, values["hours"], UP if time == end else DOWN, False),
+                "start" if time == start else "end",
+            )
+        )
+    told_so = "; ".join(
+        [
+            "batch {} from {} to {}".format(
+                batch.number, clock_text(batch.start, values["hours"]), clock_text(batch.steps[-1].end, values["hours"])
+            )
+            for batch in batches
+        ]
+    )
     return figure("plan", "The day's batches", WIDE, down + 14, shapes, told_so)
 
 

@@ -1,4 +1,5 @@
-"""Under way: what was really done and when shifts what is left, and tells when a batch should not be started any more."""
+"""Under way: what was done, and when, shifts what is left and tells when a batch should not be started any more."""
+
 from collections import namedtuple
 
 from .errors import InputError
@@ -11,19 +12,28 @@ LATE = 1.0  # s; less than this is no delay
 AHEAD = 12 * 3600.0  # s; how far a latest start is looked for
 
 INPUTS = (
-    Group("done", "Done so far", (
-        Number("batch", "Batch", low=1, high=999, whole=True),
-        Choice("step", "Step", STEPS),
-        Number("minute", "Done at", unit="min", low=0, high=2880, help="Minutes after the start of the plan."),
-    ), most=300, each="Step", fold=LIVE),
+    Group(
+        "done",
+        "Done so far",
+        (
+            Number("batch", "Batch", low=1, high=999, whole=True),
+            Choice("step", "Step", STEPS),
+            Number("minute", "Done at", unit="min", low=0, high=2880, help="Minutes after the start of the plan."),
+        ),
+        most=300,
+        each="Step",
+        fold=LIVE,
+    ),
     Number("now", "Now", unit="min", low=0, high=2880, optional=True, fold=LIVE, help="Minutes after the start."),
 )
 
-# number from 1; crew: which; work: `Laying`; start: of its mixing [s on the clock]; begun, finished; steps on the clock;
-# deadlines: (limit, step that must be done, by when) in the order of the work; latest: start [s] after which it is not to
-# be begun, None where nothing tells; slack, limit: as it now stands
-Batch = namedtuple("Batch", ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines",
-                             "latest", "slack", "limit"))
+# number from 1; crew: which; work: `Laying`; start: of its mixing [s on the clock]; begun, finished; steps;
+# deadlines: (limit, by when) in the order of the work; latest: start [s] after which it is not to be begun, None where
+# nothing tells; slack, limit: as it now stands
+Batch = namedtuple(
+    "Batch",
+    ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines", "latest", "slack", "limit"),
+)
 LAST_STEP = {POT: "place", SOFT: "roll", FILM: "peel"}
 
 
@@ -56,8 +66,9 @@ def followed(plan, values):
         following = starts[0]
         for laid in groups:
             number = len(found) + 1
-            batch, following = _followed(number, place, work, laid, following, done.get(number, {}), now,
-                                         values["finish"])
+            batch, following = _followed(
+                number, place, work, laid, following, done.get(number, {}), now, values["finish"]
+            )
             found.append(batch)
     return found
 
@@ -96,9 +107,11 @@ def _followed(number, crew, work, laid, start, done, now, finish):
 def _deadlines(work, start, since, in_pot):
     windows, profile = work.windows, work.profile
     share = windows.share
-    return ((POT, start + profile.span(start, share * windows.pot(in_pot))),
-            (SOFT, start + profile.span(start, share * windows.soft)),
-            (FILM, start + since + profile.span(start + since, share * windows.film)))
+    return (
+        (POT, start + profile.span(start, share * windows.pot(in_pot))),
+        (SOFT, start + profile.span(start, share * windows.soft)),
+        (FILM, start + since + profile.span(start + since, share * windows.film)),
+    )
 
 
 def missed(batch):
@@ -142,7 +155,7 @@ def latest_start(work, laid, start: float, finish=None):
 
 
 def _moments(profile, start, length):
-    """Starts to look at: between two of them the temperature that a batch meets only rises or only falls, near enough."""
+    """Starts to look at: between two of them the temperature that a batch meets only rises or only falls, nearly."""
     found = [start, start + AHEAD]
     for time, _ in profile.points:
         for moment in (time - length, time - length / 2, time):

@@ -1,10 +1,9 @@
 """Plan: days that are checked by hand, what must never change, the clock, a plan under way, and bad input."""
+
 from math import log
 from random import Random
 
 import pytest
-from scipy.integrate import quad
-
 from covemix.shared import inputs, moves
 from covemix.shared.catalogue import rates, windows
 from covemix.shared.clock import clock_text, clock_time
@@ -13,13 +12,35 @@ from covemix.shared.numbers import DOWN, UP
 from covemix.shared.plan import INPUTS
 from covemix.shared.profile import Profile
 from covemix.shared.quick_rule import pot_time
+from scipy.integrate import quad
 
 HAND = {
-    "people": "1", "temperature": "25", "start": "8:00", "pause": "5", "exponent": "0.5", "doubling": "2", "soft": "50",
-    "film": "60", "share": "80", "mix_putty": "6", "mix_wet": "3", "left_putty": "0", "left_wet": "0", "spare": "0", "filler": "0",
-    "smallest": "0", "one_mix": "never", "long": "whole",
+    "people": "1",
+    "temperature": "25",
+    "start": "8:00",
+    "pause": "5",
+    "exponent": "0.5",
+    "doubling": "2",
+    "soft": "50",
+    "film": "60",
+    "share": "80",
+    "mix_putty": "6",
+    "mix_wet": "3",
+    "left_putty": "0",
+    "left_wet": "0",
+    "spare": "0",
+    "filler": "0",
+    "smallest": "0",
+    "one_mix": "never",
+    "long": "whole",
     "system": {"by_weight": "100:30", "pot_time": "40", "pot_mass": "100", "pot_temperature": "25"},
-    "place_rate": "2", "tool_rate": "1", "clean_rate": "1", "wet_rate": "1", "lay_rate": "2", "roll_rate": "1", "peel_rate": "1",
+    "place_rate": "2",
+    "tool_rate": "1",
+    "clean_rate": "1",
+    "wet_rate": "1",
+    "lay_rate": "2",
+    "roll_rate": "1",
+    "peel_rate": "1",
     "pieces": [{"name": "Seam " + str(k + 1), "length": "1", "putty": "100", "wet": "50"} for k in range(6)],
 }
 
@@ -111,7 +132,7 @@ def test_the_film_binds_where_it_is_short():
 
 
 def test_a_mix_is_never_smaller_than_the_scale_measures():
-    """100 g of putty and 50 g of wet-out resin on a scale that holds 120 g: two mixes are made larger, one is enough."""
+    """100 g of putty and 50 g of wet-out resin, a scale that holds 120 g: two mixes are made larger, one is enough."""
     one_seam = [HAND["pieces"][0]]
     two = of_part(answered(pieces=one_seam, smallest="120"), "batch 1")
     assert [two["amount_putty"]["value"], two["amount_wet"]["value"]] == [pytest.approx(0.12)] * 2
@@ -131,7 +152,7 @@ def test_one_mix_is_left_alone_where_the_kept_part_would_not_survive():
 
 
 def test_a_piece_that_is_too_long_is_cut_with_an_overlap():
-    """A 10 m seam at 25 degC: 9 + 5 L <= 40 allows 6.2 m, so two parts of (10 + 0.05) / 2 m; left whole there is no plan.
+    """A 10 m seam at 25 degC: 9 + 5 L <= 40 allows 6.2 m, so two parts of (10 + 0.05) / 2 m; whole, there is no plan.
 
     The bag: 6 + 0.5 L within 0.8 x 40 / sqrt(L x 20 / 100) with a lean cove of 20 g/m.
     """
@@ -152,7 +173,7 @@ def test_a_mixing_time_beyond_every_window_is_said_in_words():
 
 
 def test_amounts_follow_the_label_and_the_filler():
-    """600 g of putty with 50 g of filler to 100 g of epoxy: 400 g of epoxy at 100 : 30, 307.7 and 92.3 g, 200 g of filler."""
+    """600 g of putty, 50 g filler to 100 g of epoxy: 400 g of epoxy at 100 : 30, 307.7 and 92.3 g; 200 g of filler."""
     found = of_part(answered(filler="50"), "batch 1")["amount_putty"]
     assert found["value"] == pytest.approx(0.4)
     assert found["text"] == "400 g: 308 g resin + 92.3 g hardener"
@@ -161,12 +182,16 @@ def test_amounts_follow_the_label_and_the_filler():
 
 def test_a_novice_and_a_standing_seam_take_longer():
     """Remembered factors 0.5 and 0.7 on the rates: the times go with 2 and 1 / 0.7."""
+
     def planned(typed):
         values, errors = inputs.read(INPUTS, typed)
         assert not errors
         return Plan(values)
 
-    for more, factor in (({"hand": "novice"}, 2), ({"pieces": [dict(p, position="vertical") for p in HAND["pieces"]]}, 1 / 0.7)):
+    for more, factor in (
+        ({"hand": "novice"}, 2),
+        ({"pieces": [dict(p, position="vertical") for p in HAND["pieces"]]}, 1 / 0.7),
+    ):
         plain = dict([(k, v) for k, v in HAND.items() if not k.endswith("_rate")], soft="400", film="400", exponent="0")
         one = planned(dict(plain, system=dict(HAND["system"], pot_time="400")))
         two = planned(dict(plain, system=dict(HAND["system"], pot_time="400"), **more))
@@ -196,8 +221,14 @@ def test_ageing_over_a_profile_is_the_integral_of_the_rate():
         doubling = rng.choice((1.0, 1.8, 2.0, 2.3))
         profile = Profile(points, doubling)
         start, span = rng.uniform(-5000, 80000), rng.uniform(60, 20000)
-        wanted, _ = quad(lambda t, p=profile, d=doubling: d ** ((p.at(t) - 298.15) / 10), start, start + span, epsrel=1e-11,
-                         points=[t for t in times if start < t < start + span] or None, limit=200)
+        wanted, _ = quad(
+            lambda t, p=profile, d=doubling: d ** ((p.at(t) - 298.15) / 10),
+            start,
+            start + span,
+            epsrel=1e-11,
+            points=[t for t in times if start < t < start + span] or None,
+            limit=200,
+        )
         assert profile.age(start, span) == pytest.approx(wanted, rel=1e-8)
         assert profile.span(start, wanted) == pytest.approx(span, rel=1e-7)
 
@@ -207,11 +238,17 @@ def test_a_slow_rise_and_a_flat_day_agree():
     flat = Profile(((0.0, 293.15),))
     for rise in (1e-3, 1e-5, 1e-7, 1e-9):
         tilted = Profile(((0.0, 293.15), (36000.0, 293.15 + rise)))
-        assert tilted.age(0.0, 36000.0) / flat.age(0.0, 36000.0) - 1 == pytest.approx(rise * log(2) / 20, rel=1e-3, abs=1e-14)
+        assert tilted.age(0.0, 36000.0) / flat.age(0.0, 36000.0) - 1 == pytest.approx(
+            rise * log(2) / 20, rel=1e-3, abs=1e-14
+        )
 
 
 def test_a_cool_morning_saves_batches_and_the_plan_says_start_earlier():
-    points = [{"at": "5:00", "temperature": "15"}, {"at": "8:00", "temperature": "30"}, {"at": "20:00", "temperature": "35"}]
+    points = [
+        {"at": "5:00", "temperature": "15"},
+        {"at": "8:00", "temperature": "30"},
+        {"at": "20:00", "temperature": "35"},
+    ]
     early = by_name(answered(temperature_is="points", points=points, start="5:00"))
     late = by_name(answered(temperature_is="points", points=points, start="8:00"))
     assert early["batches"]["value"] < late["batches"]["value"]
@@ -219,8 +256,17 @@ def test_a_cool_morning_saves_batches_and_the_plan_says_start_earlier():
 
 
 def test_clock_times_are_read_as_people_write_them():
-    for text, hours in (("8", 8), ("8:30", 8.5), ("08.30", 8.5), ("8h30", 8.5), ("12 am", 0), ("12:30 pm", 12.5), ("1:15 PM", 13.25),
-                        ("23:59", 23 + 59 / 60), ("8 a.m.", 8)):
+    for text, hours in (
+        ("8", 8),
+        ("8:30", 8.5),
+        ("08.30", 8.5),
+        ("8h30", 8.5),
+        ("12 am", 0),
+        ("12:30 pm", 12.5),
+        ("1:15 PM", 13.25),
+        ("23:59", 23 + 59 / 60),
+        ("8 a.m.", 8),
+    ):
         assert clock_time(text) == pytest.approx(hours * 3600), text
     for text in ("", "24:00", "8:60", "13 pm", "0 am", "eight", "-1", "8:5:1", "٨:٣٠", "1e1"):
         assert clock_time(text) is None, text
@@ -244,9 +290,11 @@ def test_work_goes_on_past_midnight():
 
 
 def test_a_late_step_shifts_what_is_left():
-    """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all the rest 3 min later."""
-    found = answered(temperature="35", done=[{"batch": "1", "step": "mix", "minute": "6"}, {"batch": "1", "step": "clean",
-                                                                                           "minute": "14"}])
+    """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all else later too."""
+    found = answered(
+        temperature="35",
+        done=[{"batch": "1", "step": "mix", "minute": "6"}, {"batch": "1", "step": "clean", "minute": "14"}],
+    )
     plain = answered(temperature="35")
     for part in ("batch 1", "batch 2", "batch 3"):
         late = of_part(found, part)["step_roll"]["value"] - of_part(plain, part)["step_roll"]["value"]
@@ -257,9 +305,20 @@ def test_a_late_step_shifts_what_is_left():
 
 
 def test_an_early_step_brings_the_rest_forward_and_a_done_batch_folds_away():
-    done = [{"batch": "1", "step": step, "minute": minute} for step, minute in
-            (("mix", "6"), ("place", "7"), ("tool", "9"), ("clean", "11"), ("wet_mix", "13"), ("wet", "15"), ("lay", "16"),
-             ("roll", "18"), ("peel", "19"))]
+    done = [
+        {"batch": "1", "step": step, "minute": minute}
+        for step, minute in (
+            ("mix", "6"),
+            ("place", "7"),
+            ("tool", "9"),
+            ("clean", "11"),
+            ("wet_mix", "13"),
+            ("wet", "15"),
+            ("lay", "16"),
+            ("roll", "18"),
+            ("peel", "19"),
+        )
+    ]
     found = answered(temperature="35", done=done)
     assert of_part(found, "batch 1")["batch_1"]["label"] == "Batch 1, done"
     assert of_part(found, "batch 2")["step_mix"]["value"] == pytest.approx((480 + 19 + 5 + 6) * 60)
@@ -282,7 +341,11 @@ def test_a_batch_that_cannot_be_finished_is_not_started():
 
 def test_a_batch_that_waited_into_the_heat_is_not_started():
     """Six metres at 25 degC take 39 of 40 minutes: once it is warmer, the same batch misses its soft window."""
-    points = [{"at": "7:00", "temperature": "25"}, {"at": "9:00", "temperature": "25"}, {"at": "12:00", "temperature": "34"}]
+    points = [
+        {"at": "7:00", "temperature": "25"},
+        {"at": "9:00", "temperature": "25"},
+        {"at": "12:00", "temperature": "34"},
+    ]
     plain = answered(temperature_is="points", points=points)
     latest = of_part(plain, "batch 1")["latest"]["value"]
     assert 8 * 3600 < latest < 9 * 3600 + 1800
@@ -326,35 +389,61 @@ def test_a_profile_with_a_gap_is_asked_back():
 SYSTEM = HAND["system"]
 
 
-@pytest.mark.parametrize(("typed", "field"), [
-    ({"temperature": ""}, "temperature"),
-    ({"temperature": "warm"}, "temperature"),
-    ({"pieces": []}, "pieces"),
-    ({"pieces": [{"name": "x", "length": "0", "putty": "50", "wet": "40"}]}, "pieces.0.length"),
-    ({"pieces": [{"name": "x", "length": "1", "wet": "40"}]}, "pieces.0.putty"),
-    ({"pieces": [{"name": "x", "length": "1", "putty": "50", "wet": "-4"}]}, "pieces.0.wet"),
-    ({"pieces": [{"name": "x", "length": "1", "putty": "50", "wet": "40", "position": "sideways"}]}, "pieces.0.position"),
-    ({"pieces": [{"length": "1", "putty": "5", "wet": "4"}] * 61}, "pieces"),
-    ({"people": "7"}, "people"),
-    ({"start": "25:00"}, "start"),
-    ({"finish": "soon"}, "finish"),
-    ({"share": "0"}, "share"),
-    ({"tool_rate": "0"}, "tool_rate"),
-    ({"system": {"by_weight": "100:30", "pot_mass": "100", "pot_temperature": "25"}}, "system.pot_time"),
-    ({"system": {"by_weight": "100:30", "pot_time": "30", "pot_temperature": "25"}}, "system.pot_mass"),
-    ({"system": {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100"}}, "system.pot_temperature"),
-    ({"system": dict(SYSTEM, by_weight="", by_volume="3:1"), "smallest": ""}, "system.densities"),
-    ({"temperature_is": "points", "points": []}, "points"),
-    ({"temperature_is": "points", "points": [{"at": "9:00", "temperature": "20"}]}, "points.0.at"),
-    ({"temperature_is": "points", "points": [{"at": "7:00"}]}, "points.0.temperature"),
-    ({"temperature_is": "points", "points": [{"at": "7:00", "temperature": "20"}, {"at": "7:00", "temperature": "22"}]},
-     "points.1.at"),
-    ({"temperature_is": "points", "points": [{"at": "7:00", "temperature": "20"}, {"at": "20:00", "temperature": "22"},
-                                             {"at": "8:00", "temperature": "22"}]}, "points.2.at"),
-    ({"done": [{"batch": "1", "step": "mix", "minute": "9"}, {"batch": "1", "step": "place", "minute": "8"}]}, "done.1.minute"),
-    ({"done": [{"batch": "1", "step": "mix", "minute": "9"}, {"batch": "1", "step": "mix", "minute": "9"}]}, "done.1.step"),
-    ({"done": [{"batch": "1.5", "step": "mix", "minute": "9"}]}, "done.0.batch"),
-])
+@pytest.mark.parametrize(
+    ("typed", "field"),
+    [
+        ({"temperature": ""}, "temperature"),
+        ({"temperature": "warm"}, "temperature"),
+        ({"pieces": []}, "pieces"),
+        ({"pieces": [{"name": "x", "length": "0", "putty": "50", "wet": "40"}]}, "pieces.0.length"),
+        ({"pieces": [{"name": "x", "length": "1", "wet": "40"}]}, "pieces.0.putty"),
+        ({"pieces": [{"name": "x", "length": "1", "putty": "50", "wet": "-4"}]}, "pieces.0.wet"),
+        (
+            {"pieces": [{"name": "x", "length": "1", "putty": "50", "wet": "40", "position": "sideways"}]},
+            "pieces.0.position",
+        ),
+        ({"pieces": [{"length": "1", "putty": "5", "wet": "4"}] * 61}, "pieces"),
+        ({"people": "7"}, "people"),
+        ({"start": "25:00"}, "start"),
+        ({"finish": "soon"}, "finish"),
+        ({"share": "0"}, "share"),
+        ({"tool_rate": "0"}, "tool_rate"),
+        ({"system": {"by_weight": "100:30", "pot_mass": "100", "pot_temperature": "25"}}, "system.pot_time"),
+        ({"system": {"by_weight": "100:30", "pot_time": "30", "pot_temperature": "25"}}, "system.pot_mass"),
+        ({"system": {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100"}}, "system.pot_temperature"),
+        ({"system": dict(SYSTEM, by_weight="", by_volume="3:1"), "smallest": ""}, "system.densities"),
+        ({"temperature_is": "points", "points": []}, "points"),
+        ({"temperature_is": "points", "points": [{"at": "9:00", "temperature": "20"}]}, "points.0.at"),
+        ({"temperature_is": "points", "points": [{"at": "7:00"}]}, "points.0.temperature"),
+        (
+            {
+                "temperature_is": "points",
+                "points": [{"at": "7:00", "temperature": "20"}, {"at": "7:00", "temperature": "22"}],
+            },
+            "points.1.at",
+        ),
+        (
+            {
+                "temperature_is": "points",
+                "points": [
+                    {"at": "7:00", "temperature": "20"},
+                    {"at": "20:00", "temperature": "22"},
+                    {"at": "8:00", "temperature": "22"},
+                ],
+            },
+            "points.2.at",
+        ),
+        (
+            {"done": [{"batch": "1", "step": "mix", "minute": "9"}, {"batch": "1", "step": "place", "minute": "8"}]},
+            "done.1.minute",
+        ),
+        (
+            {"done": [{"batch": "1", "step": "mix", "minute": "9"}, {"batch": "1", "step": "mix", "minute": "9"}]},
+            "done.1.step",
+        ),
+        ({"done": [{"batch": "1.5", "step": "mix", "minute": "9"}]}, "done.0.batch"),
+    ],
+)
 def test_bad_input_is_told_at_its_field(typed, field):
     found = moves.answer("plan", dict(HAND, **typed))
     assert field in [error["field"] for error in found["errors"]], found["errors"]
@@ -381,4 +470,6 @@ def test_no_line_is_too_long_for_a_narrow_screen():
 
 
 def test_every_input_of_the_plan_has_a_default_or_is_asked():
-    assert {item.name for item in INPUTS if item.kind == "number" and item.default is None and not item.optional} == {"temperature"}
+    assert {item.name for item in INPUTS if item.kind == "number" and item.default is None and not item.optional} == {
+        "temperature"
+    }

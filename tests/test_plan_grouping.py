@@ -1,12 +1,13 @@
 """Plan: the grouping against every possible grouping, with the timing rules written out once more and independently."""
+
+from itertools import pairwise
 from math import inf
 from random import Random
 
 import pytest
-from scipy.integrate import quad
-
 from covemix.shared import inputs, plan
 from covemix.shared.day import Plan
+from scipy.integrate import quad
 
 STEPS = ("place", "tool", "clean", "wet", "lay", "roll", "peel")
 FACTOR = {"downhand": 1.0, "vertical": 0.7, "overhead": 0.5}
@@ -16,15 +17,39 @@ def case(seed, people, profile=False):
     """A small day with every working time typed, so that nothing remembered comes in."""
     rng = Random(seed)
     typed = {
-        "people": str(people), "start": "8:00", "pause": str(rng.choice((0, 5, 12))), "exponent": str(rng.choice((0.2, 0.33, 0.45))),
-        "doubling": str(rng.choice((1.8, 2, 2.3))), "share": str(rng.choice((70, 80, 100))),
-        "soft": str(rng.randint(30, 80)), "film": str(rng.randint(30, 120)), "mix_putty": str(rng.randint(4, 9)),
-        "mix_wet": str(rng.randint(2, 4)), "left_putty": str(rng.randint(0, 30)), "left_wet": str(rng.randint(0, 40)),
-        "spare": str(rng.choice((0, 10))), "filler": str(rng.choice((8, 38))), "smallest": str(rng.choice((0, 60, 150))),
-        "one_mix": rng.choice(("sound", "never")), "long": "whole",
-        "system": {"by_weight": "100:30", "pot_time": str(rng.randint(20, 45)), "pot_mass": "100", "pot_temperature": "25"},
-        "pieces": [{"name": "p" + str(k), "length": str(rng.randint(3, 30) / 10), "putty": str(rng.randint(30, 120)),
-                    "wet": str(rng.randint(20, 60)), "position": rng.choice(tuple(FACTOR))} for k in range(rng.randint(3, 8))],
+        "people": str(people),
+        "start": "8:00",
+        "pause": str(rng.choice((0, 5, 12))),
+        "exponent": str(rng.choice((0.2, 0.33, 0.45))),
+        "doubling": str(rng.choice((1.8, 2, 2.3))),
+        "share": str(rng.choice((70, 80, 100))),
+        "soft": str(rng.randint(30, 80)),
+        "film": str(rng.randint(30, 120)),
+        "mix_putty": str(rng.randint(4, 9)),
+        "mix_wet": str(rng.randint(2, 4)),
+        "left_putty": str(rng.randint(0, 30)),
+        "left_wet": str(rng.randint(0, 40)),
+        "spare": str(rng.choice((0, 10))),
+        "filler": str(rng.choice((8, 38))),
+        "smallest": str(rng.choice((0, 60, 150))),
+        "one_mix": rng.choice(("sound", "never")),
+        "long": "whole",
+        "system": {
+            "by_weight": "100:30",
+            "pot_time": str(rng.randint(20, 45)),
+            "pot_mass": "100",
+            "pot_temperature": "25",
+        },
+        "pieces": [
+            {
+                "name": "p" + str(k),
+                "length": str(rng.randint(3, 30) / 10),
+                "putty": str(rng.randint(30, 120)),
+                "wet": str(rng.randint(20, 60)),
+                "position": rng.choice(tuple(FACTOR)),
+            }
+            for k in range(rng.randint(3, 8))
+        ],
     }
     for name in STEPS:
         typed[name + "_rate"] = str(rng.randint(8, 30) / 10)
@@ -32,7 +57,9 @@ def case(seed, people, profile=False):
         typed["most"] = str(rng.randint(250, 600))
     if profile:
         typed["temperature_is"] = "points"
-        typed["points"] = [{"at": at, "temperature": str(rng.randint(12, 32))} for at in ("7:00", "9:00", "10:30", "13:00")]
+        typed["points"] = [
+            {"at": at, "temperature": str(rng.randint(12, 32))} for at in ("7:00", "9:00", "10:30", "13:00")
+        ]
     else:
         typed["temperature"] = str(rng.randint(14, 32))
     return typed
@@ -42,14 +69,21 @@ class Day:
     """The rules of the trade for one typed day, in minutes, metres and grams."""
 
     def __init__(self, typed):
-        self.t = {key: float(value) for key, value in typed.items() if isinstance(value, str) and key not in
-                  ("start", "one_mix", "long", "temperature_is", "hand")}
+        self.t = {
+            key: float(value)
+            for key, value in typed.items()
+            if isinstance(value, str) and key not in ("start", "one_mix", "long", "temperature_is", "hand")
+        }
         self.one_mix = typed["one_mix"] == "sound"
         self.pair, self.mixer = typed["people"] != "1", typed["people"] == "3"
-        self.pieces = [(float(p["length"]), float(p["putty"]), float(p["wet"]), FACTOR[p["position"]]) for p in typed["pieces"]]
+        self.pieces = [
+            (float(p["length"]), float(p["putty"]), float(p["wet"]), FACTOR[p["position"]]) for p in typed["pieces"]
+        ]
         self.label = float(typed["system"]["pot_time"])
-        self.points = [(float(p["at"].split(":")[0]) * 60 + float(p["at"].split(":")[1]), float(p["temperature"]))
-                       for p in typed.get("points", ())]
+        self.points = [
+            (float(p["at"].split(":")[0]) * 60 + float(p["at"].split(":")[1]), float(p["temperature"]))
+            for p in typed.get("points", ())
+        ]
         self.known = {}
 
     def temperature(self, time):
@@ -104,7 +138,7 @@ class Day:
             in_bag = putty + wet if one else putty
             if max(in_bag, wet) > t.get("most", inf):
                 continue
-            for together in ((True, False) if self.pair else (False,)):
+            for together in (True, False) if self.pair else (False,):
                 bag = t["mix_putty"] + total("place")
                 tooled = bag + total("tool", "clean")
                 mixing = 0.0 if one else t["mix_wet"]
@@ -115,7 +149,11 @@ class Day:
                     rolled_all = []
                     for p in pieces:
                         tooled_i += self.minutes("tool", p) + self.minutes("clean", p)
-                        free = max(tooled_i, free + self.minutes("wet", p)) + self.minutes("lay", p) + self.minutes("roll", p)
+                        free = (
+                            max(tooled_i, free + self.minutes("wet", p))
+                            + self.minutes("lay", p)
+                            + self.minutes("roll", p)
+                        )
                         rolled_all.append(free)
                     for p, rolled in zip(pieces, rolled_all, strict=True):
                         covered = max(covered, rolled) + self.minutes("peel", p)
@@ -127,8 +165,11 @@ class Day:
                 since = 0.0 if one else wet_mixed
                 share = t["share"] / 100
                 pot = self.label * (in_bag / 100) ** -t["exponent"]
-                slacks = (share * pot - self.age(start, start + bag), share * t["soft"] - self.age(start, start + rolled),
-                          share * t["film"] - self.age(start + since, start + covered))
+                slacks = (
+                    share * pot - self.age(start, start + bag),
+                    share * t["soft"] - self.age(start, start + rolled),
+                    share * t["film"] - self.age(start + since, start + covered),
+                )
                 if min(slacks) >= -1e-7:
                     return putty + wet, min(slacks) / self.pace(0), covered, wet_mixed + mixing, bag
         return None
@@ -142,7 +183,7 @@ class Day:
     def outcome(self, cuts):
         """(batches, largest [g], end [min], -slack [min]) of one grouping, or None where a window is missed."""
         start, largest, least, end = 480.0, 0.0, inf, 480.0
-        for i, j in zip(cuts, cuts[1:], strict=False):
+        for i, j in pairwise(cuts):
             group = self.group(i, j, start)
             if group is None:
                 return None
@@ -178,8 +219,12 @@ def told(found):
     if not found.crews:
         return None
     [(_, groups, starts)] = found.crews
-    return (len(groups), max(g.putty + g.wet for g in groups) * 1000, (starts[-1] + groups[-1].covered) / 60,
-            -min(g.slack for g in groups) / 60)
+    return (
+        len(groups),
+        max(g.putty + g.wet for g in groups) * 1000,
+        (starts[-1] + groups[-1].covered) / 60,
+        -min(g.slack for g in groups) / 60,
+    )
 
 
 @pytest.mark.parametrize("people", [1, 2, 3])
@@ -225,7 +270,9 @@ def test_every_piece_is_laid_once_and_in_order():
     for people in (1, 2, 3, 4, 5, 6):
         for seed in range(12):
             found = planned(dict(case(seed, 1), people=str(people), long="cut"))
-            laid = [piece.name for work, groups, _ in found.crews for g in groups for piece in work.pieces[g.first:g.last]]
+            laid = [
+                piece.name for work, groups, _ in found.crews for g in groups for piece in work.pieces[g.first : g.last]
+            ]
             if found.crews:
                 assert laid == [piece.name for piece in found.whole.pieces]
 
@@ -234,8 +281,13 @@ def test_more_time_never_takes_more_batches():
     for seed in range(40):
         typed = case(seed, 1 + seed % 2)
         before = told(planned(typed))
-        for changed in ({"soft": str(float(typed["soft"]) * 1.3)}, {"film": str(float(typed["film"]) * 1.3)}, {"share": "100"},
-                        {"temperature": str(float(typed["temperature"]) - 3)}, {"mix_putty": "3"}):
+        for changed in (
+            {"soft": str(float(typed["soft"]) * 1.3)},
+            {"film": str(float(typed["film"]) * 1.3)},
+            {"share": "100"},
+            {"temperature": str(float(typed["temperature"]) - 3)},
+            {"mix_putty": "3"},
+        ):
             after = told(planned(dict(typed, **changed)))
             assert before is None or (after is not None and after[0] <= before[0]), (seed, changed)
 
@@ -245,7 +297,7 @@ def test_a_helper_is_never_worse():
     for seed in range(60):
         alone, pair, three = [told(planned(dict(case(seed, 1), people=people))) for people in ("1", "2", "3")]
         assert alone is None or pair[0] <= alone[0], seed
-        assert pair is None or three[0] == pair[0] and three[2] <= pair[2] + 1e-9, seed
+        assert pair is None or (three[0] == pair[0] and three[2] <= pair[2] + 1e-9), seed
         gained += bool(pair and (not alone or pair[0] < alone[0]))
     assert gained > 5
 
@@ -269,6 +321,12 @@ def test_all_hands_slower_is_as_if_all_windows_were_shorter():
 def test_a_profile_of_equal_temperatures_plans_like_a_constant_one():
     for seed in range(10):
         typed = case(seed, 2)
-        same = dict(typed, temperature_is="points", points=[
-            {"at": "6:00", "temperature": typed["temperature"]}, {"at": "12:00", "temperature": typed["temperature"]}])
+        same = dict(
+            typed,
+            temperature_is="points",
+            points=[
+                {"at": "6:00", "temperature": typed["temperature"]},
+                {"at": "12:00", "temperature": typed["temperature"]},
+            ],
+        )
         assert told(planned(typed)) == told(planned(same))

@@ -1,14 +1,21 @@
-"""Pot: minutes left from what was stored and the time now; clocks that were changed; past midnight; what is said aloud."""
+"""Pot: minutes left from what was stored and the time now; changed clocks; past midnight; what is said aloud."""
+
 from datetime import UTC, datetime, timedelta
 from random import Random
 
 import pytest
-
 from covemix.shared import moves, pot
 
 START = datetime(2031, 6, 5, 22, 40, tzinfo=UTC).timestamp()
-STORED = {"started": str(START), "duration": "20", "zone": "120", "batch": "Batch 2", "container": "bag", "place": "keel",
-          "steps": [{"name": "Place the putty", "minute": "9", "done": "yes"}, {"name": "Tool the cove", "minute": "14"}]}
+STORED = {
+    "started": str(START),
+    "duration": "20",
+    "zone": "120",
+    "batch": "Batch 2",
+    "container": "bag",
+    "place": "keel",
+    "steps": [{"name": "Place the putty", "minute": "9", "done": "yes"}, {"name": "Tool the cove", "minute": "14"}],
+}
 
 
 def told(minutes, **more):
@@ -50,15 +57,18 @@ def test_the_end_on_the_wall_past_midnight_against_the_calendar(hours):
             found = told(2, zone=str(zone), duration=str(duration), hours=hours)
             here = datetime.fromtimestamp(START, UTC) + timedelta(minutes=zone + duration)
             today = datetime.fromtimestamp(now, UTC) + timedelta(minutes=zone)
-            text = here.strftime("%H:%M") if hours == "24" else str((here.hour + 11) % 12 + 1) + here.strftime(":%M ") + (
-                "am" if here.hour < 12 else "pm")
+            text = (
+                here.strftime("%H:%M")
+                if hours == "24"
+                else str((here.hour + 11) % 12 + 1) + here.strftime(":%M ") + ("am" if here.hour < 12 else "pm")
+            )
             text += " next day" if here.date() > today.date() else ""
             assert found["end"]["text"] == text and found["alarm"]["text"] == text
             assert found["end"]["value"] == pytest.approx(START + duration * 60)
 
 
 def test_a_clock_set_back_does_not_make_the_pot_younger():
-    """Twelve minutes by the steady clock, two by the wall: twelve count, and the alarm is on the wall as it now stands."""
+    """Twelve minutes by the steady clock, two by the wall: twelve count, the alarm is on the wall as it now stands."""
     found = told(2, elapsed="720")
     assert found["left"]["value"] == 480
     assert found["clock_changed"]["value"] == -600 and "10 minutes behind" in found["clock_changed"]["text"]
@@ -89,10 +99,14 @@ def test_two_seconds_are_no_change_of_clock():
 
 
 def test_the_alarm_is_never_later_than_either_clock_asks():
-    """Generated clocks: what is left is the least that any clock leaves, never below nought, and never both left and over."""
+    """Generated: what is left is the least that any clock leaves, never below nought, never left and over both."""
     rng = Random(3)
     for _ in range(500):
-        duration, wall, steady = rng.uniform(60, 4000), rng.uniform(-4000, 8000), rng.choice((None, rng.uniform(0, 8000)))
+        duration, wall, steady = (
+            rng.uniform(60, 4000),
+            rng.uniform(-4000, 8000),
+            rng.choice((None, rng.uniform(0, 8000))),
+        )
         found = pot.state(1e9, duration, 1e9 + wall, steady)
         ages = [max(0.0, wall)] + ([] if steady is None else [steady])
         assert found.left == pytest.approx(max(0.0, duration - max(ages)), abs=1e-5)
@@ -107,20 +121,32 @@ def test_asking_twice_gives_the_same_pot():
 
 
 def test_the_first_of_several_pots_to_ring():
-    pots = [pot.state(0, 900, 300), pot.state(60, 900, 300, None, ((200.0, True), (280.0, False))), pot.state(100, 900, 300)]
+    pots = [
+        pot.state(0, 900, 300),
+        pot.state(60, 900, 300, None, ((200.0, True), (280.0, False))),
+        pot.state(100, 900, 300),
+    ]
     assert pot.first_to_ring(pots) == (1, 1, 40)
     pots.append(pot.state(0, 200, 300))
     assert pot.first_to_ring(pots) == (3, 0, -100)
     assert pot.first_to_ring([]) is None
 
 
-@pytest.mark.parametrize(("typed", "field"), [
-    ({"started": ""}, "started"), ({"now": "later"}, "now"), ({"duration": "0"}, "duration"), ({"elapsed": "-5"}, "elapsed"),
-    ({"container": "hat"}, "container"), ({"zone": "900"}, "zone"), ({"hours": "10"}, "hours"),
-    ({"steps": [{"name": "", "minute": "4"}]}, "steps.0.name"),
-    ({"steps": [{"name": "b", "minute": "9"}, {"name": "a", "minute": "4"}]}, "steps.1.minute"),
-    ({"steps": [{"name": "b"}]}, "steps.0.minute"),
-])
+@pytest.mark.parametrize(
+    ("typed", "field"),
+    [
+        ({"started": ""}, "started"),
+        ({"now": "later"}, "now"),
+        ({"duration": "0"}, "duration"),
+        ({"elapsed": "-5"}, "elapsed"),
+        ({"container": "hat"}, "container"),
+        ({"zone": "900"}, "zone"),
+        ({"hours": "10"}, "hours"),
+        ({"steps": [{"name": "", "minute": "4"}]}, "steps.0.name"),
+        ({"steps": [{"name": "b", "minute": "9"}, {"name": "a", "minute": "4"}]}, "steps.1.minute"),
+        ({"steps": [{"name": "b"}]}, "steps.0.minute"),
+    ],
+)
 def test_bad_input_is_told_at_its_field(typed, field):
     found = moves.answer("pot", dict(dict(STORED, now=str(START)), **typed))
     assert [error["field"] for error in found["errors"]] == [field]

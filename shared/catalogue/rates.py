@@ -1,4 +1,4 @@
-"""How fast one person works along a seam, downhand, and how long a mix takes. All from memory: own timings go before them.
+"""How fast one person works along a seam, downhand, and how long a mix takes. From memory: own timings go before them.
 
 Position factors multiply the rate: slower where the seam stands or hangs.
 """

@@ -1,4 +1,4 @@
-"""How long a mix can be used, as multiples of the pot life of 100 g. From memory: label and own timings go before them."""
+"""How long a mix can be used, as multiples of the pot life of 100 g. From memory: label and own timings go first."""
 from .marks import COMMON, MEMORY
 
 # name, value, least, most, mark
