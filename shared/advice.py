@@ -62,27 +62,14 @@ def changes(work, profile):
         crew = Crew(work.crew.mix_putty, work.crew.mix_wet, work.crew.pause, True, False)
         found.append(("helper", "With a helper", work.changed(crew=crew), 0.0))
     if profile.constant:
-        found.append(
-            (
-                "cooler",
-                "Start earlier or move to the shade, 5 °C cooler",
-                work.changed(profile=cooler(profile, COOLER)),
-                0.0,
-            )
-        )
+        shaded = work.changed(profile=cooler(profile, COOLER))
+        found.append(("cooler", "Start earlier or move to the shade, 5 °C cooler", shaded, 0.0))
     else:
         found.append(("earlier", "Start two hours earlier", work, EARLIER))
-    found.append(
-        ("slower", "A hardener half as slow again", work.changed(windows=slower_hardener(work.windows, SLOWER)), 0.0)
-    )
-    found.append(
-        (
-            "bags",
-            "Two small bags for each putty mix, or the mix spread in a tray first",
-            work.changed(windows=two_bags(work.windows)),
-            0.0,
-        )
-    )
+    slow = work.changed(windows=slower_hardener(work.windows, SLOWER))
+    found.append(("slower", "A hardener half as slow again", slow, 0.0))
+    halved = work.changed(windows=two_bags(work.windows))
+    found.append(("bags", "Two small bags for each mix, or spread in a tray first", halved, 0.0))
     return found
 
 

@@ -7,9 +7,11 @@ from .lines import MORE, WARN, line, words
 from .numbers import DOWN, NEAREST, UP
 from .units import told
 
+LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
+TAPE_LATER = "Begun later, it would not be rolled while the cove is soft: leave it, and tape the hard cove another day."
 WHAT_TO_DO = (
     (POT, "Empty the bag now: spread the rest thin outdoors, mix less next time."),
-    (SOFT, "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."),
+    (SOFT, LATE_TAPE),
     (SIZE, "Mix less at a time."),
     (FILM, "Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade."),
 )
@@ -71,20 +73,13 @@ def batch_lines(values, plan, batch):
                 rank=MORE,
             )
         )
+    tape = under_way.tape_begun_by(batch)
+    found.append(
+        line("by_tape", "Tape begun by " + _clock(values, tape, DOWN), tape, "s", TAPE_LATER, part=part, rank=MORE)
+    )
     for limit, by in batch.deadlines:
-        why = advice.words_of(limit)[1]
-        found.append(
-            line(
-                "by_" + limit,
-                "Not after " + _clock(values, by, DOWN),
-                by,
-                "s",
-                why,
-                part=part,
-                rank=MORE,
-                rough="rounded down",
-            )
-        )
+        label, why = "Not after " + _clock(values, by, DOWN), advice.words_of(limit)[1]
+        found.append(line("by_" + limit, label, by, "s", why, "rounded down", part=part, rank=MORE))
     return found
 
 
@@ -111,44 +106,17 @@ def _warnings(values, batch, part):
                 )
             )
         return found
-    if batch.latest is not None and batch.start > batch.latest + 1:
-        found.append(
-            line(
-                "do_not_start",
-                "Do not start",
-                batch.latest,
-                "s",
-                "Batch {} should not be started any more: it would not be laid in time.".format(batch.number),
-                rank=WARN,
-                part=part,
-                rough="its latest start was " + _clock(values, batch.latest, DOWN)
-                if batch.latest < batch.start - 3
-                else advice.words_of(batch.limit)[1],
-            )
-        )
+    finish = values["finish"]
+    missed = batch.latest is not None and batch.start > batch.latest + 1
+    if missed or batch.slack < -1 or (finish is not None and batch.steps[-1].end > finish + 1):
+        text = "Batch {} should not be started any more: it would not be laid in time.".format(batch.number)
+        why = advice.words_of(batch.limit)[1] if batch.slack < -1 else "it would not be finished in time"
+        if missed and batch.latest < batch.start - 3:
+            why = "its latest start was " + _clock(values, batch.latest, DOWN)
+        found.append(line("do_not_start", "Do not start", batch.start, "s", text, why, part=part, rank=WARN))
     elif batch.latest is not None:
-        found.append(
-            line(
-                "latest",
-                "Start at the latest",
-                batch.latest,
-                "s",
-                _clock(values, batch.latest, DOWN),
-                part=part,
-                rank=MORE,
-                rough="after that, leave it for another day",
-            )
-        )
-    elif batch.slack < -1:
-        found.append(
-            words(
-                "do_not_start",
-                "Do not start",
-                "Batch {} should not be started any more: it would not be laid in time.".format(batch.number),
-                part=part,
-                rank=WARN,
-            )
-        )
+        text, after = _clock(values, batch.latest, DOWN), "after that, leave it for another day"
+        found.append(line("latest", "Start at the latest", batch.latest, "s", text, after, part=part, rank=MORE))
     return found
 
 

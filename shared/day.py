@@ -31,8 +31,10 @@ def windows(values) -> Windows:
     exponent = REMEMBERED["exponent"] if values["exponent"] is None else values["exponent"]
     label = (system["pot_time"], system["pot_mass"], system["pot_temperature"])
 
+    kilogram = pot_time(1.0, REFERENCE, label[0], label[1], label[2], exponent, doubling)
+
     def pot(mass):
-        return pot_time(mass, REFERENCE, label[0], label[1], label[2], exponent, doubling)
+        return kilogram * mass**-exponent
 
     hundred = pot(0.1)
     film = values["film"]

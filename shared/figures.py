@@ -3,7 +3,7 @@
 Roles name what a shape is ("panel", "resin", "tape", "level", "dimension", ...); the stylesheet gives each role its
 line, fill and hatching, so that no part is told by colour alone.
 """
-from .numbers import shown
+from math import floor
 
 
 def figure(name, title, width, height, shapes, told):
@@ -33,4 +33,4 @@ def box(role, x, y, width, height):
 
 def _short(value):
     """A hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes."""
-    return float(shown(value, 2))
+    return floor(value * 100 + 0.5 + 1e-6) / 100

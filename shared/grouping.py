@@ -20,14 +20,14 @@ def furthest(laying, start):
 
     start: of the first mixing [s]
     """
-    found, first, failed = [], 0, None
+    found, first, guess = [], 0, 0
     while first < len(laying.pieces):
-        groups, failed = laying.from_piece(first, start)
-        if not groups:
+        laid, failed = laying.reach(first, start, laying.profile, guess)
+        if laid is None:
             return found, failed
-        found.append(groups[-1])
-        start = laying.next_start(groups[-1], start)
-        first = groups[-1].last
+        found.append(laid)
+        start = laying.next_start(laid, start)
+        first, guess = laid.last, laid.last + (laid.last - first)
     return found, None
 
 
@@ -37,19 +37,23 @@ def batches_left(laying, start, most):
     start: of the first mixing [s]; most: batches that are certainly enough
     """
     count = len(laying.pieces)
-    left = [0] * (count + 1)
+    left, guess = [0] * (count + 1), 0
     for first in range(count - 1, -1, -1):
         if laying.profile.constant:
             groups = laying.from_piece(first, 0.0)[0]
             reach = groups[-1].last if groups else None
         else:
-            reach = _reach_at_best(laying, start, first, most - left[first + 1])
+            reach = _reach_at_best(laying, start, first, most - left[first + 1], guess)
+            guess = reach or 0
         left[first] = count + 1 if reach is None else left[reach] + 1
     return left
 
 
-def _reach_at_best(laying, start, first, before):
-    """How far a batch from a piece on may reach at best: at the coolest moment it may meet. before: batches, at most"""
+def _reach_at_best(laying, start, first, before, guess):
+    """How far a batch from a piece on may reach at best: at the coolest moment it may meet.
+
+    before: batches until then, at most; guess: piece at which a batch from here may end, to start looking there
+    """
     profile, crew, share = laying.profile, laying.crew, laying.windows.share
     early = start + laying.place[first] + laying.tool[first]
     late = early + laying.tape[first] + laying.cover[first] + before * (crew.mix_putty + crew.mix_wet + crew.pause)
@@ -58,11 +62,11 @@ def _reach_at_best(laying, start, first, before):
     # a batch that holds at all is over by then; the one so found bounds it once more, and closer
     longest = share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
     coolest = profile.coolest(early, late + longest)
-    found = laying.reach(first, profile.held(coolest))
+    found = laying.reach(first, 0.0, profile.held(coolest), guess)[0]
     if found is not None:
         closer = profile.coolest(early, late + found.covered)
         if closer > coolest + 0.1:
-            found = laying.reach(first, profile.held(closer))
+            found = laying.reach(first, 0.0, profile.held(closer), guess)[0]
     return None if found is None else found.last
 
 

@@ -69,6 +69,7 @@ class Number(Input):
         Input.__init__(self, name, label, **more)
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
+        self.bounds = to_si(low, unit), to_si(high, unit)
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
@@ -108,7 +109,7 @@ class Number(Input):
         return si
 
     def _within(self, si, unit, path):
-        low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+        low, high = self.bounds
         if si < low or si > high or (self.above and si == low):
             first = "more than " if self.above else "from "
             bounds = first + _limit(low, unit) + (" up to " if self.above else " to ") + _limit(high, unit)

@@ -110,10 +110,16 @@ class Laying:
             kept = self.held[key] = self._from_piece(first, start, self.profile, least)
         return kept
 
-    def reach(self, first, profile):
-        """The furthest group from one piece on at another, held temperature; None where that piece alone is too much."""
-        found = self._from_piece(first, 0.0, profile)[0]
-        return found[-1] if found else None
+    def reach(self, first, start, profile, guess):
+        """The furthest group from one piece on, and the first that does not hold: (None, it) where one piece is too much.
+
+        start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
+        """
+        # slack falls with length: where the guess holds, the shorter groups need not be looked at
+        found, failed = self._from_piece(first, start, profile, guess) if guess > first + 1 else ((), None)
+        if not found:
+            found, failed = self._from_piece(first, start, profile)
+        return (found[-1] if found else None), failed
 
     def one_piece(self, place):
         """One piece as a batch of its own at the start of the day, and whether it can be."""
@@ -152,6 +158,10 @@ class Laying:
                     return laid
                 if nearest is None or laid.slack > nearest.slack + SLACK:
                     nearest = laid
+                if laid.limit != FILM:
+                    break  # one after the other empties the bag no sooner and rolls later
+            if laid.limit == POT and not one_mix:
+                break  # one mix for both puts more into the pot
         return nearest
 
     def _laid(self, first, last, moment, chains, one_mix, amounts):

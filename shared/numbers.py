@@ -4,6 +4,7 @@ from math import floor, isfinite, log10
 NEAREST, DOWN, UP = "nearest", "down", "up"
 
 DIGITS = "0123456789"
+PLAINEST = DIGITS + "."
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
 LONGEST = 40  # characters; a number somebody typed is shorter
 
@@ -94,6 +95,8 @@ def reading(typed):
         return float(typed), "", ""
     if not isinstance(typed, str):
         return None, "", PLAIN
+    if 0 < len(typed) < 12 and not typed.strip(PLAINEST) and typed.count(".") < 2 and typed != ".":
+        return float("0" + typed), "", ""  # nearly all that is typed, at a tenth of the cost of reading it letter by letter
     text = _tidied(typed)
     if not text or len(text) > LONGEST:
         return None, "", PLAIN

@@ -72,17 +72,24 @@ class Profile:
         return min([self.at(start), self.at(end)] + [point[1] for point in self.points if start < point[0] < end])
 
     def span(self, start: float, age: float) -> float:
-        """How long from `start` until a mix has aged so much [s]; the inverse of `age`."""
+        """How long from `start` until a mix has aged so much [s]; the inverse of `age`, in closed form."""
         if self.constant:
             return age / self.pace_held
-        low, high = 0.0, age / self.pace_coolest
-        for _ in range(50):
-            middle = (low + high) / 2
-            if self.age(start, middle) < age:
-                low = middle
+        points, wanted = self.points, self.age_at(start) + age
+        if wanted <= 0:
+            return wanted / self.pace_held + points[0][0] - start
+        place, last = 0, len(points) - 1
+        while place < last and wanted > self.sums[place + 1]:
+            place += 1
+        time, temperature = points[place]
+        ahead = (wanted - self.sums[place]) / self._pace(temperature)
+        if place < last:
+            rise = (points[place + 1][1] - temperature) / (points[place + 1][0] - time) * self.steepness
+            if abs(rise * ahead) > 1e-5:
+                ahead = log(1 + rise * ahead) / rise
             else:
-                high = middle
-        return low
+                ahead *= 1 - rise * ahead / 2 + rise * ahead * rise * ahead / 3
+        return time + ahead - start
 
     def held(self, temperature: float):
         """The same resin at one temperature."""

@@ -9,6 +9,7 @@ from .steps import STEPS, Step, steps
 
 LIVE = "Under way"
 LATE = 1.0  # s; less than this is no delay
+SOON = 3  # batches of a crew whose latest start is looked for; the later ones hang on these
 AHEAD = 12 * 3600.0  # s; how far a latest start is looked for
 
 INPUTS = (
@@ -63,17 +64,18 @@ def followed(plan, values):
         done.setdefault(int(row["batch"]), {})[row["step"]] = start + row["minute"]
     found = []
     for place, (work, groups, starts) in enumerate(plan.crews):
-        following = starts[0]
+        following, soon = starts[0], SOON
         for laid in groups:
             number = len(found) + 1
-            batch, following = _followed(
-                number, place, work, laid, following, done.get(number, {}), now, values["finish"]
-            )
+            told = done.get(number, {})
+            looks = not told and soon > 0
+            soon -= looks
+            batch, following = _followed(number, place, work, laid, following, told, now, values["finish"], looks)
             found.append(batch)
     return found
 
 
-def _followed(number, crew, work, laid, start, done, now, finish):
+def _followed(number, crew, work, laid, start, done, now, finish, looks):
     if "mix" in done:
         start = done["mix"] - work.crew.mix_putty
     begun = bool(done)
@@ -98,7 +100,7 @@ def _followed(number, crew, work, laid, start, done, now, finish):
     slack, limit = work.slack(start, ends["place"], ends["roll"], ends["peel"], since, in_pot)
     deadlines = _deadlines(work, start, since, in_pot)
     latest = None
-    if not begun and not (work.profile.constant and finish is None):
+    if not begun and (looks or work.profile.constant) and not (work.profile.constant and finish is None):
         latest = latest_start(work, laid, ready, finish)
     batch = Batch(number, crew, work, laid, start, begun, finished, taken, deadlines, latest, slack, limit)
     return batch, work.next_start(laid, start) + late
@@ -124,6 +126,15 @@ def missed(batch):
     return found
 
 
+def tape_begun_by(batch):
+    """Until when the tape of a batch must be begun, mixing its resin first, to be rolled in time [s on the clock]."""
+    laid, by = batch.laid, dict(batch.deadlines)
+    begun = laid.wet_start
+    if laid.one_mix:
+        return min(by[SOFT] - (laid.rolled - begun), by[FILM] - (laid.covered - begun))
+    return by[SOFT] - (laid.rolled - begun)
+
+
 def latest_start(work, laid, start: float, finish=None):
     """Until when a batch may still be mixed [s on the clock], or None where nothing stops it for the next twelve hours.
 
@@ -145,7 +156,7 @@ def latest_start(work, laid, start: float, finish=None):
         return found
     if good is None:
         return start - 2 * LATE
-    for _ in range(12):
+    for _ in range(10):
         middle = (good + bad) / 2
         if work.slack_of(laid, middle)[0] < -1e-3:
             bad = middle

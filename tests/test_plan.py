@@ -290,7 +290,7 @@ def test_work_goes_on_past_midnight():
 
 
 def test_a_late_step_shifts_what_is_left():
-    """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all else later too."""
+    """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all else too."""
     found = answered(
         temperature="35",
         done=[{"batch": "1", "step": "mix", "minute": "6"}, {"batch": "1", "step": "clean", "minute": "14"}],
@@ -328,6 +328,14 @@ def test_the_first_contact_is_told_back_from_the_end_of_mixing():
     """Mixed at 16 min: the mixing began at 10, and the soft window of 20 min ends at 30."""
     found = answered(temperature="35", done=[{"batch": "1", "step": "mix", "minute": "16"}])
     assert of_part(found, "batch 1")["by_soft"]["value"] == pytest.approx((480 + 30) * 60)
+
+
+def test_the_tape_must_be_begun_in_time_to_be_rolled():
+    """Batches of 2 m at 35 degC: mixing, wetting, laying and rolling take 3 + 5, the soft window ends at 20."""
+    found = of_part(answered(temperature="35"), "batch 1")
+    assert found["by_tape"]["value"] == pytest.approx((480 + 20 - 8) * 60)
+    assert found["by_pot"]["value"] == pytest.approx((480 + 16 / 2**0.5) * 60)
+    assert found["by_film"]["value"] == pytest.approx((480 + 11 + 24) * 60)
 
 
 def test_a_batch_that_cannot_be_finished_is_not_started():
