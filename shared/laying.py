@@ -14,6 +14,7 @@ Every window counts only up to a share of it.
 from collections import namedtuple
 
 POT, SOFT, FILM, SIZE = "pot", "soft", "film", "size"
+NEAR = 2  # pieces; how far before a guess to begin to look
 TOO_BIG = 1.0  # s; stands for a mix that is too big, whatever the time
 SLACK = 1e-6  # s; computed times differ in their last bits between runtimes
 
@@ -82,20 +83,6 @@ class Laying:
             self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self
         )
 
-    def masses(self, first, last):
-        """What to mix for a group [kg] and whether a scale could not hold it: (putty, wet, one, too small).
-
-        putty, wet: of two mixes, each at least the smallest honest one; one: of one mix for both uses
-        """
-        mixing = self.mixing
-        more, least, filled = 1 + mixing.spare, mixing.least, 1 + mixing.filler
-        putty = (self.putty[last] - self.putty[first]) * more + mixing.left_putty
-        wet = (self.wet[last] - self.wet[first]) * more + mixing.left_wet
-        small = putty / filled < least * (1 - 1e-9) or wet < least * (1 - 1e-9)
-        short = least - putty / filled - wet
-        one = (putty, wet + short if short > 0 else wet)
-        return max(putty, least * filled), max(wet, least), one, small
-
     def from_piece(self, first, start, least=0):
         """Every group from one piece on that can be laid: (those that hold, shortest first; the first that does not).
 
@@ -116,7 +103,8 @@ class Laying:
         start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
         """
         # slack falls with length: where the guess holds, the shorter groups need not be looked at
-        found, failed = self._from_piece(first, start, profile, guess) if guess > first + 1 else ((), None)
+        near = guess - NEAR
+        found, failed = self._from_piece(first, start, profile, near) if near > first + 1 else ((), None)
         if not found:
             found, failed = self._from_piece(first, start, profile)
         return (found[-1] if found else None), failed
@@ -147,11 +135,18 @@ class Laying:
 
     def _best(self, first, last, moment, chains):
         """The first way of working that holds, in the order of preference; else the one that misses by least."""
-        putty, wet, one, small = self.masses(first, last)
-        first_one = small and self.mixing.one_mix
+        mixing = self.mixing
+        more, least, filled = 1 + mixing.spare, mixing.least * (1 - 1e-9), 1 + mixing.filler
+        putty = (self.putty[last] - self.putty[first]) * more + mixing.left_putty
+        wet = (self.wet[last] - self.wet[first]) * more + mixing.left_wet
+        # a mix that the scale could not hold is made larger; one mix for both may already be large enough
+        small = putty < least * filled or wet < least
+        two = (max(putty, mixing.least * filled), max(wet, mixing.least)) if small else (putty, wet)
         nearest = None
-        for one_mix in (first_one, not first_one) if self.mixing.one_mix else (False,):
-            amounts = one if one_mix else (putty, wet)
+        for one_mix in ((True, False) if small else (False, True)) if mixing.one_mix else (False,):
+            amounts = two
+            if one_mix:
+                amounts = (putty, max(wet, mixing.least - putty / filled))
             for together in self.hands:
                 laid = self._laid(first, last, moment, chains if together else None, one_mix, amounts)
                 if laid.slack >= -SLACK:
