@@ -3,8 +3,8 @@
 from . import advice, ratio, under_way
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
-from .lines import MORE, WARN, line, words
-from .numbers import DOWN, NEAREST, UP
+from .lines import MORE, WARN, line
+from .numbers import DOWN, NEAREST, UP, ceiling
 from .units import told
 
 LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
@@ -120,59 +120,47 @@ def _warnings(values, batch, part):
     return found
 
 
-def _amounts(values, batch, part):
-    laid, work = batch.laid, batch.work
-    filler = laid.putty / (1 + work.mixing.filler) * work.mixing.filler
-    liquids = laid.putty - filler
+def liquids(batch):
+    """What is poured for a batch, filler left out: (name, label, mass [kg]) of each mix."""
+    laid, filler = batch.laid, batch.work.mixing.filler
+    epoxy = laid.putty / (1 + filler)
     if laid.one_mix:
-        mixes = (
-            (
-                "mix",
-                "Mix, for both",
-                liquids + laid.wet,
-                "cup; {} of it stays out for the tray, the rest takes {} of filler and goes into the bag".format(
-                    told(laid.wet, "g", values["units"]), told(filler, "g", values["units"])
-                ),
-            ),
-        )
-    else:
-        mixes = (
-            (
-                "putty",
-                "Putty",
-                liquids,
-                "cup, then {} of filler, then the bag".format(told(filler, "g", values["units"])),
-            ),
-            ("wet", "Wet-out", laid.wet, "cup, at once onto the tray"),
-        )
-    found = [
-        line(
-            "amount_" + name,
-            label,
-            mass,
-            "kg",
-            told(mass, "g", values["units"], UP) + _parts(values, mass),
-            part=part,
-            rough=container,
-            rank=MORE,
-        )
-        for name, label, mass, container in mixes
-    ]
-    putty, wet = needed(work, laid)
+        return (("mix", "Mix, for both", epoxy + laid.wet),)
+    return (("putty", "Putty", epoxy), ("wet", "Wet-out", laid.wet))
+
+
+def poured(mass: float) -> float:
+    """A mix as it is poured [kg]: whole grams, rounded up, so that what is told here is what the pour is asked for.
+
+    >>> poured(0.1333), poured(0.4)
+    (0.134, 0.4)
+    """
+    return ceiling(mass * 1000) / 1000
+
+
+def _container(values, batch, name):
+    laid, filler, units = batch.laid, batch.work.mixing.filler, values["units"]
+    stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
+    if name == "wet":
+        return "cup, at once onto the tray"
+    if name == "mix":
+        return "cup; {} of it onto the tray, {} into the rest, then the bag".format(told(laid.wet, "g", units), stirred)
+    return "cup, then {}, then the bag".format(stirred)
+
+
+def _amounts(values, batch, part):
+    laid, units, found = batch.laid, values["units"], []
+    for name, label, mass in liquids(batch):
+        whole = poured(mass)
+        text = told(whole, "g", units) + _parts(values, whole)
+        container = _container(values, batch, name)
+        found.append(line("amount_" + name, label, mass, "kg", text, container, part=part, rank=MORE))
+    putty, wet = needed(batch.work, laid)
     over = laid.putty + laid.wet - putty - wet
     if over > 1e-4:
-        found.append(
-            line(
-                "over",
-                "More than needed",
-                over,
-                "kg",
-                told(over, "g", values["units"], UP),
-                part=part,
-                rank=MORE,
-                rough="so that the scale holds the ratio; tie holes and end grain first",
-            )
-        )
+        why = "so that the scale holds the ratio; tie holes and end grain first"
+        text = told(over, "g", units, UP)
+        found.append(line("over", "More than needed", over, "kg", text, why, part=part, rank=MORE))
     return found
 
 

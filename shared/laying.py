@@ -98,7 +98,7 @@ class Laying:
         return kept
 
     def reach(self, first, start, profile, guess):
-        """The furthest group from one piece on, and the first that does not hold: (None, it) where one piece is too much.
+        """The furthest group from one piece on, and the first that does not hold: (None, it) where one is too much.
 
         start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
         """

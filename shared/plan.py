@@ -1,12 +1,13 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
-from . import summary, timeline, under_way
+from . import batches, links, summary, timeline, under_way
 from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from .catalogue.windows import LOSSES, OVERLAP
 from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick, Text
+from .numbers import shown
 from .ratio import basis
 from .records import SCALE, SYSTEM
 
@@ -29,6 +30,7 @@ def _rate(row):
     )
 
 
+SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
 INPUTS = (
     (
         Group(
@@ -51,7 +53,7 @@ INPUTS = (
             (("1", "Alone"), ("2", "Two"), ("3", "Three"), ("4", "Four"), ("5", "Five"), ("6", "Six")),
         ),
         Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
-        Pick("system", "Resin system", SYSTEM, default="3-1"),
+        SYSTEM_INPUT,
         Choice("temperature_is", "Temperature", (("constant", "stays the same"), ("points", "changes over the clock"))),
         Number(
             "temperature",
@@ -276,3 +278,15 @@ def planned(values) -> Plan:
     if "_plan" not in values:
         values["_plan"] = Plan(values)
     return values["_plan"]
+
+
+def leads(values):
+    """From the next batch to its pours, with this system and the amount filled in."""
+    system = links.pairs((SYSTEM_INPUT,), {"system": values["system"]["_tree"]})
+    found = []
+    for batch in [batch for batch in planned(values).followed() if not batch.finished][:1]:
+        for _, label, mass in batches.liquids(batch):
+            pairs = [list(pair) for pair in system] + [["amount", shown(batches.poured(mass) * 1000) + " g"]]
+            words = "Pour batch {}: {}".format(batch.number, label.lower())
+            found.append({"label": words, "screen": "pour", "pairs": pairs})
+    return found

@@ -4,7 +4,7 @@ from math import exp, log
 
 REFERENCE = 298.15  # K; windows are given at this temperature
 EVER = 1e12  # s; before the first and after the last point the temperature stays
-FLAT = 1e-5  # of the exponent over a stretch: below it the closed form loses digits and three terms of its series do not
+FLAT = 1e-5  # of the exponent over a stretch: below it the closed form loses digits and its series does not
 
 
 class Profile:
@@ -18,7 +18,7 @@ class Profile:
         self.constant = all([point[1] == points[0][1] for point in points])
         self.pace_held = self._pace(points[0][1])
         self.pace_coolest = self._pace(min([point[1] for point in points]))
-        # from, to [s]; age at its beginning [s]; pace there [-]; growth of the pace [1/s]; whether it is as good as flat
+        # from, to [s]; age at its beginning [s]; pace there [-]; growth of the pace [1/s]; whether it is nearly flat
         first = points[0][0]
         self.stretches = [(-EVER, first, -(EVER + first) * self.pace_held, self.pace_held, 0.0, True)]
         age = 0.0

@@ -4,7 +4,7 @@ from math import log
 from random import Random
 
 import pytest
-from covemix.shared import inputs, moves
+from covemix.shared import inputs, links, moves
 from covemix.shared.catalogue import rates, windows
 from covemix.shared.clock import clock_text, clock_time
 from covemix.shared.day import Plan
@@ -481,3 +481,14 @@ def test_every_input_of_the_plan_has_a_default_or_is_asked():
     assert {item.name for item in INPUTS if item.kind == "number" and item.default is None and not item.optional} == {
         "temperature"
     }
+
+
+def test_the_plan_leads_to_the_next_pour_with_the_amount_on_it():
+    """What is filled in opens Pour on the same parts that the batch tells."""
+    found = answered(filler="50", temperature="35", done=[{"batch": "1", "step": "peel", "minute": "30"}])
+    assert [lead["label"] for lead in found["leads"]] == ["Pour batch 2: putty", "Pour batch 2: wet-out"]
+    told_here = of_part(found, "batch 2")["amount_putty"]["text"]
+    pour = moves.screen("pour", links.tree([tuple(pair) for pair in found["leads"][0]["pairs"]]))
+    answers = dict(pour["answers"])
+    parts = {row["name"]: row["text"] for row in answers["ratio"]["lines"]}
+    assert all(parts[name].split(" ·")[0] in told_here for name in ("part_a", "part_b"))
