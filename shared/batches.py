@@ -30,8 +30,11 @@ def _clock(values, time, toward):
     return clock_text(time, values["hours"], toward)
 
 
-def batch_lines(values, plan, batch):
-    """One batch: when, what, how much, in which container, the steps in order, and by when each window ends."""
+def batch_lines(values, plan, batch, fully=True):
+    """One batch: when, what, how much, in which container, the steps in order, and by when each window ends.
+
+    fully: with its amounts and steps; a batch that is far off is told in one line
+    """
     laid, part = batch.laid, "batch " + str(batch.number)
     pieces = batch.work.pieces[laid.first : laid.last]
     length = sum([piece.length for piece in pieces])
@@ -55,7 +58,7 @@ def batch_lines(values, plan, batch):
         )
     ]
     found.extend(_warnings(values, batch, part))
-    if batch.finished:
+    if batch.finished or not fully:
         return found
     found.extend(_amounts(values, batch, part))
     for step in batch.steps:

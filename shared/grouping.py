@@ -7,6 +7,7 @@ the dynamic programme over (batches, pieces) decides. There one start is kept fo
 whose batches end a little apart, the largest batch may then be a few grams above the smallest possible.
 """
 
+FURTHER = 12  # batches beyond the bound that are tried where the run of furthest reaches meets a piece it cannot lay
 TIE = 1e-6  # s or kg; sums in another order differ in their last bits
 
 
@@ -82,6 +83,8 @@ def grouped(laying, start):
     left = batches_left(laying, start, most)
     if left[0] > most:
         return None
+    if failed is not None:
+        most = min(most, left[0] + FURTHER)
     best = _programme(laying, start, left, most, None)
     if best is None:
         return None

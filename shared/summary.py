@@ -14,6 +14,8 @@ from .units import told
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 MOST_HELPS = 3
+MOST_TOLD = 20  # batches told step by step; nobody lays more before planning anew
+LONG_DAY = 12 * 3600.0  # s of work that are asked back (own judgement)
 GAP = 6 * 3600.0  # s between two temperatures that is asked back (own judgement)
 
 
@@ -24,8 +26,10 @@ def lines(values, plan):
         return found + _no_plan(values, plan)
     batches = plan.followed()
     found = _summary(values, plan, batches) + found + _questions(values, plan, batches)
+    told_fully = MOST_TOLD
     for batch in batches:
-        found.extend(batch_lines(values, plan, batch))
+        found.extend(batch_lines(values, plan, batch, told_fully > 0))
+        told_fully -= not batch.finished
     return found
 
 
@@ -217,6 +221,11 @@ def _questions(values, plan, batches):
                 rank=ASK,
             )
         )
+    if end - values["start"] > LONG_DAY:
+        text = "This is until {}. Plan the pieces of one day at a time, with the hours you can work.".format(
+            _clock(values, end, UP)
+        )
+        found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
     if values["finish"] is not None and end > values["finish"] + 1:
         found.append(
             line(

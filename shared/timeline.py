@@ -19,42 +19,49 @@ ROLES = {
 }
 
 
+LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"), ("limit", "cove hard"))
+
+
 def timeline(values, plan):
     """The day from left to right, a row for each batch and hand, and where each cove stops being soft."""
     batches = plan.followed()
     start = min([batch.start for batch in batches])
     end = max([batch.steps[-1].end for batch in batches])
-    scale = (WIDE - LABEL - 4) / (end - start)
+    hard = [dict(batch.deadlines)[SOFT] for batch in batches]
+    scale = (WIDE - LABEL - 4) / (max(end, max(hard)) - start)
     shapes, down = [], 4.0
-    for batch in batches:
+    for batch, by in zip(batches, hard):
         hands = sorted(set([step.who for step in batch.steps]))
         shapes.append(note("label", 2, down + ROW - 3, str(batch.number), "start"))
         for who in hands:
             shapes.extend(_bars([step for step in batch.steps if step.who == who], down, start, scale))
             down += ROW
-        by = LABEL + (dict(batch.deadlines)[SOFT] - start) * scale
-        if by <= WIDE:
-            shapes.append(path("limit", ((by, down - ROW * len(hands)), (by, down - 2))))
+        shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
         down += 3
-    for time in (start, end):
-        shapes.append(
-            note(
-                "dimension",
-                LABEL + (time - start) * scale,
-                down + 9,
-                clock_text(time, values["hours"], UP if time == end else DOWN, False),
-                "start" if time == start else "end",
-            )
+    first, last = clock_text(start, values["hours"], DOWN, False), clock_text(end, values["hours"], UP, False)
+    shapes.append(note("dimension", LABEL, down + 9, first, "start"))
+    shapes.append(note("dimension", LABEL + (end - start) * scale, down + 9, last, "end"))
+    shapes.extend(_legend(down + 14))
+    said = []
+    for batch in batches:
+        begun = clock_text(batch.start, values["hours"])
+        said.append(
+            "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"]))
         )
-    told_so = "; ".join(
-        [
-            "batch {} from {} to {}".format(
-                batch.number, clock_text(batch.start, values["hours"]), clock_text(batch.steps[-1].end, values["hours"])
-            )
-            for batch in batches
-        ]
-    )
-    return figure("plan", "The day's batches", WIDE, down + 14, shapes, told_so)
+    return figure("plan", "The day's batches", WIDE, down + 28, shapes, "; ".join(said))
+
+
+def _upright(x, top, bottom):
+    return path("limit", ((x, top), (x, bottom)))
+
+
+def _legend(down):
+    found, x = [], 2.0
+    for role, label in LEGEND:
+        found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down, 8, 8))
+        found.append(note("legend", x + 11, down + 8, label, "start"))
+        x += 64
+    return found
 
 
 def _bars(steps, down, start, scale):

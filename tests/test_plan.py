@@ -468,7 +468,16 @@ def test_the_figure_shows_each_batch_with_what_the_lines_say():
         for x, y in shape["points"]:
             assert 0 <= x <= figure["width"] and 0 <= y <= figure["height"]
     bars = [s for s in figure["shapes"] if s["kind"] == "area" and s["role"] == "putty"]
-    assert len(bars) == 3  # place, tool and clean in one bar a batch
+    assert len(bars) == 3 + 1  # place, tool and clean in one bar a batch; and one in the legend
+
+
+def test_a_whole_hull_at_once_is_asked_back_and_told_briefly():
+    many = [{"name": "p", "length": "3", "putty": "60", "wet": "50"}] * 60
+    found = answered(pieces=many, temperature="30", long="cut")
+    assert by_name(found)["long_day"]["rank"] == "ask"
+    assert by_name(found)["batches"]["value"] == 60
+    assert len(found["lines"]) < 500 and "step_mix" in of_part(found, "batch 20")
+    assert "batch_60" in by_name(found) and "step_mix" not in of_part(found, "batch 60")
 
 
 def test_no_line_is_too_long_for_a_narrow_screen():
