@@ -4,10 +4,12 @@ Wanted, in this order: every window holds; the fewest batches; the smallest larg
 Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one
 temperature a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and
 the dynamic programme over (batches, pieces) decides. There one start is kept for each (batches, pieces): with a helper,
-whose batches end a little apart, the largest batch may then be a few grams above the smallest possible.
+whose batches end a little apart, the largest batch may then be a few grams above the smallest possible. Where a piece
+must wait for a cooler hour, up to six batches beyond the bound are tried.
 """
 
-FURTHER = 12  # batches beyond the bound that are tried where the run of furthest reaches meets a piece it cannot lay
+# batches beyond the bound that are tried where the run of furthest reaches meets a piece that it cannot lay
+FURTHER = (0, 1, 2, 3, 4, 5, 6)
 TIE = 1e-6  # s or kg; sums in another order differ in their last bits
 
 
@@ -79,12 +81,19 @@ def grouped(laying, start):
     if not laying.pieces:
         return []
     run, failed = furthest(laying, start)
-    most = len(run) if failed is None else len(laying.pieces)
-    left = batches_left(laying, start, most)
-    if left[0] > most:
-        return None
-    if failed is not None:
-        most = min(most, left[0] + FURTHER)
+    if failed is None:
+        return _two_passes(laying, start, batches_left(laying, start, len(run)), len(run))
+    count = len(laying.pieces)
+    least = batches_left(laying, start, count)[0]
+    for more in FURTHER:
+        if least + more <= count:
+            found = _two_passes(laying, start, batches_left(laying, start, least + more), least + more)
+            if found is not None:
+                return found
+    return None
+
+
+def _two_passes(laying, start, left, most):
     best = _programme(laying, start, left, most, None)
     if best is None:
         return None
