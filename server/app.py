@@ -46,7 +46,7 @@ def _add_files(app: FastAPI, build: Build) -> None:
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker() -> Response:
-        script = build.worker(["./" if not path else path for _, path, _ in PAGES])
+        script = build.worker([path or "./" for _, path, _ in PAGES])
         return Response(script, media_type="text/javascript; charset=utf-8", headers={"Cache-Control": ASK_FIRST})
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
@@ -55,4 +55,4 @@ def _add_files(app: FastAPI, build: Build) -> None:
 
     @app.api_route("/favicon.ico", methods=["GET", "HEAD"], include_in_schema=False)
     def favicon() -> Response:
-        return Response(build.files["icons/icon.svg"].body, media_type="image/svg+xml")
+        return Response(build.files["icons/app.svg"].body, media_type="image/svg+xml")

@@ -28,6 +28,7 @@ class LineModel(BaseModel):
     caution: str
     part: str
     rank: str
+    span: list[float] = Field(description="From and to on the rule under a large figure, percent; empty: no rule")
 
 
 class AnswerModel(BaseModel):

@@ -125,13 +125,16 @@ class Number(Input):
 
 
 class Choice(Input):
-    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named."""
+    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
+
+    row: laid out as a row of large keys, for the few choices that a glove makes
+    """
 
     kind = "choice"
 
-    def __init__(self, name, label, options, default="", **more):
+    def __init__(self, name, label, options, default="", row=False, **more):
         Input.__init__(self, name, label, **more)
-        self.options = options
+        self.options, self.row = options, row
         self.default = default or options[0][0]
 
     def default_in(self, system):
@@ -147,7 +150,7 @@ class Choice(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts["default"] = self.default
+        facts["default"], facts["row"] = self.default, self.row
         facts["options"] = [{"value": o[0], "label": o[1], "help": o[2] if len(o) > 2 else ""} for o in self.options]
         return facts
 
@@ -416,7 +419,8 @@ class Group(Input):
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
-                      "most": self.most, "each": self.each or self.label, "rows": self.rows, "default": self.default_in(system)})
+                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
+                      "default": self.default_in(system)})
         return facts
 
 
@@ -462,7 +466,9 @@ def checked(checks, values):
         try:
             check(values)
         except InputError as error:
-            errors.append(error)
+            # two moves may find the same fault; it is told once
+            if (error.field, error.message) not in [(told.field, told.message) for told in errors]:
+                errors.append(error)
     return errors
 
 

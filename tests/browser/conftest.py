@@ -88,7 +88,7 @@ def other_build(tmp_path):
     house = tmp_path / "house"
     for room in ("shared", "webui"):
         shutil.copytree(HOUSE / room, house / room, ignore=shutil.ignore_patterns("__pycache__"))
-    style = house / "webui" / "css" / "app.css"
+    style = house / "webui" / "css" / "base.css"
     style.write_text(style.read_text() + "\n/* another build */\n")
     return house
 

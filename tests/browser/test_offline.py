@@ -50,7 +50,7 @@ def test_screens_change_without_signal(phone, served, cut):
 
 def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, served):
     served.stop()
-    served.start(missing="icons/maskable-512.png")
+    served.start(missing="icons/app-maskable-512.png")
     phone.goto(served.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
@@ -86,7 +86,7 @@ def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other
     keep(phone, served.url)
     before = phone.evaluate("document.documentElement.dataset.build")
     served.stop()
-    served.start(other_build, missing="css/app.css")
+    served.start(other_build, missing="css/base.css")
     phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update()).catch(() => null)")
     phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
     assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False

@@ -1,5 +1,6 @@
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.querySelectorAll("[name]")];
+const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
 
 // A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
 const fromKit = (form, pick) => Object.entries(typedOf(pick))
@@ -10,17 +11,18 @@ export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typ
 
 const isKit = (field) => field.value.startsWith("kit:");
 
-export const pairs = (form) => named(form).filter((field) => field.value !== "")
+export const pairs = (form) => named(form).filter(given)
   .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
 
 export const fill = (form, values) => {
-  const given = new Map([...values].reverse());
-  growGroups(form, given.keys());
+  const texts = new Map([...values].reverse());
+  growGroups(form, texts.keys());
   for (const field of named(form)) {
-    const text = given.get(field.name);
-    if (field.matches("[data-pick]")) field.value = picked(field, text, given);
+    const text = texts.get(field.name);
+    if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
+    else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
-    else field.value = text ?? "";
+    else field.value = text ?? field.dataset.initial ?? "";
   }
   for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
   settle(form);
@@ -29,8 +31,8 @@ export const fill = (form, values) => {
 const option = (select, text) => [...select.options].find((one) => one.value === text)?.value;
 const initial = (select) => ([...select.options].find((one) => one.defaultSelected) ?? select.options[0])?.value;
 
-const picked = (pick, text, given) => {
-  const own = [...given.keys()].some((name) => name.startsWith(pick.name + "."));
+const picked = (pick, text, texts) => {
+  const own = [...texts.keys()].some((name) => name.startsWith(pick.name + "."));
   return option(pick, text) ?? (own ? "" : initial(pick));
 };
 
@@ -57,11 +59,14 @@ export const settle = (form) => {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
     field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
   }
+  for (const fold of form.querySelectorAll("[data-fold]")) fold.hidden = !fold.querySelector("[data-field]:not([hidden])");
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
   }
   for (const pick of form.querySelectorAll("[data-pick]")) {
     const typed = typedOf(pick);
+    const mark = form.querySelector(`[data-mark="${pick.name}"]`);
+    if (mark) mark.hidden = !pick.selectedOptions[0]?.dataset.mark;
     for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
       field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
     }

@@ -2,7 +2,7 @@
 import { recall, remember } from "./memory.js";
 import { notice } from "./notice.js";
 
-const PARTS = ["[data-main]", ".top", ".screens"];
+const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
 
 const go = async (url, show, arrive = () => {}) => {
   const response = await fetch(url);
@@ -28,7 +28,7 @@ const followLead = ({ label, screen, pairs }) => {
 export const startNavigation = (show) => {
   for (const link of document.querySelectorAll("head link")) link.setAttribute("href", link.href);
   document.addEventListener("click", async (event) => {
-    const link = event.target.closest?.(".screens a, .standing a, .leads a, .brand");
+    const link = event.target.closest?.("a[data-to], a[data-lead]");
     if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
     const lead = link.dataset.lead && JSON.parse(link.dataset.lead);

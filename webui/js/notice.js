@@ -5,13 +5,15 @@ export const notice = (name, text, actions = []) => {
   dismiss(name);
   const box = document.createElement("div");
   box.className = "notice";
-  box.dataset.notice = name;
+  box.dataset.notice = box.dataset.kind = name;
   const words = document.createElement("p");
+  words.className = "notice-text";
   words.textContent = text;
   box.append(words);
   for (const [label, act] of [...actions, ["Close", () => {}]]) {
     const button = document.createElement("button");
     button.type = "button";
+    button.className = "button";
     button.textContent = label;
     button.addEventListener("click", () => { dismiss(name); act(); });
     box.append(button);

@@ -35,6 +35,7 @@ export const mount = (screen, main) => {
     const homeless = showErrors(form, errors);
     showAnswers(answers, got.answers);
     showUnderstood(form, got.understood);
+    document.querySelector("[data-caution]").textContent = got.caution;
     prepare(got.link);
     clearTimeout(speaking);
     speaking = setTimeout(() => { status.textContent = homeless.concat(spoken(got.answers)).join(" "); }, QUIET);
@@ -64,8 +65,10 @@ export const mount = (screen, main) => {
     if (group) addRow(group)?.querySelector("input")?.focus();
   });
   const button = document.querySelector("[data-share]");
-  button.hidden = false;
-  button.onclick = () => share(document.title);
+  if (button) {
+    button.hidden = false;
+    button.onclick = () => share(document.title);
+  }
 
   bring(screen, form, changed);
   settle(form);
