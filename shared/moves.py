@@ -14,6 +14,9 @@ MOVES = (
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
+    ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
+    ("spreader", "Spreader", "A cove radius to a template at true size"),
+    ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
     ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
     ("safety", "Safety", "The cautions that always stand"),
@@ -23,6 +26,9 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("joint", ("joint",)),
+    ("boat", ("boat",)),
+    ("spreader", ("spreader",)),
     ("safety", ("safety",)),
 )
 
