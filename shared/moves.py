@@ -17,6 +17,8 @@ MOVES = (
     ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
     ("spreader", "Spreader", "A cove radius to a template at true size"),
     ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
+    ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
+    ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 

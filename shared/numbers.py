@@ -5,6 +5,7 @@ NEAREST, DOWN, UP = "nearest", "down", "up"
 TENS = (1, 10, 100, 1000, 10000, 100000, 1000000, 10000000, 100000000, 1000000000)
 
 DIGITS = "0123456789"
+PLAINEST = DIGITS + "."
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
 LONGEST = 40  # characters; a number somebody typed is shorter
 
@@ -98,6 +99,8 @@ def reading(typed):
         return float(typed), "", ""
     if not isinstance(typed, str):
         return None, "", PLAIN
+    if 0 < len(typed) < 12 and not typed.strip(PLAINEST) and typed.count(".") < 2 and typed != ".":
+        return float("0" + typed), "", ""  # nearly all that is typed, and cheaper than letter by letter
     text = _tidied(typed)
     if not text or len(text) > LONGEST:
         return None, "", PLAIN

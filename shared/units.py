@@ -52,6 +52,8 @@ UNITS = (
     Unit("lb/US gal", "density", POUND / US_GALLON, 1, 0, "lb/US gal", ("lb/us gal",)),
     Unit("g/m2", "areal weight", 1, 1000, 0, "oz/yd2", ("g/m²", "gsm")),
     Unit("oz/yd2", "areal weight", POUND / 16 / YARD**2, 1, 0, "oz/yd2", ("oz/yd²", "oz/sq yd")),
+    Unit("g/m", "weight per length", 1, 1000, 0, "oz/ft", ("gram per metre",)),
+    Unit("oz/ft", "weight per length", POUND / 16 / FOOT, 1, 0, "oz/ft", ()),
     Unit("m/min", "speed", 1, 60, 0, "ft/min", ()),
     Unit("ft/min", "speed", FOOT, 60, 0, "ft/min", ("fpm",)),
     Unit("m3/h", "flow", 1, 3600, 0, "ft3/min", ("m³/h",)),
