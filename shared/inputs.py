@@ -104,6 +104,7 @@ class Number(Input):
         if self.whole and value != int(value):
             self.refuse(path, "a whole number, please")
         values[self.name + "_unit"] = unit
+        echo(values, path, typed, value, unit)
         return si
 
     def _within(self, si, unit, path):
@@ -123,13 +124,16 @@ class Number(Input):
 
 
 class Choice(Input):
-    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named."""
+    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
+
+    row: laid out as a row of large keys, for the few choices that a glove makes
+    """
 
     kind = "choice"
 
-    def __init__(self, name, label, options, default="", **more):
+    def __init__(self, name, label, options, default="", row=False, **more):
         Input.__init__(self, name, label, **more)
-        self.options = options
+        self.options, self.row = options, row
         self.default = default or options[0][0]
 
     def default_in(self, system):
@@ -145,7 +149,7 @@ class Choice(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts["default"] = self.default
+        facts["default"], facts["row"] = self.default, self.row
         facts["options"] = [{"value": o[0], "label": o[1], "help": o[2] if len(o) > 2 else ""} for o in self.options]
         return facts
 
@@ -281,6 +285,7 @@ class Amount(Input):
         if value > self.high:
             self.refuse(path, "at most {} {}".format(_plain(self.high), sign(unit)))
         values[self.name + "_unit"] = unit
+        echo(values, path, typed, value, unit)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
     def _named(self, words, option, path):
@@ -324,13 +329,15 @@ class Pick(Input):
             return None
         # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
         if (tree, values["units"]) == self.last[0]:
+            values["_understood"].extend(self.last[1]["_understood"])
             return self.last[1]
         read = self._read(tree, path, values["units"])
         self.last = (tree, values["units"]), read
+        values["_understood"].extend(read["_understood"])
         return read
 
     def _read(self, tree, path, units):
-        read = {"units": units, "_tree": tree}
+        read = {"units": units, "_tree": tree, "_understood": []}
         errors = []
         read_into(read, self.record.fields, tree, path + ".", errors)
         if errors:
@@ -370,12 +377,15 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
+    rows: how many an empty form shows; each: what one row is called
     """
 
     kind = "group"
 
-    def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", **more):
+    def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
+                 **more):
         Input.__init__(self, name, label, **more)
+        self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
 
@@ -396,7 +406,7 @@ class Group(Input):
                 if self.gaps:
                     rows.append(None)
                 continue
-            row = {"units": values["units"], "_tree": tree, "place": place}
+            row = {"units": values["units"], "_tree": tree, "_understood": values["_understood"], "place": place}
             read_into(row, self.fields, tree, "{}.{}.".format(path, place), errors)
             rows.append(row)
         if errors:
@@ -408,7 +418,8 @@ class Group(Input):
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
-                      "most": self.most, "each": self.each or self.label, "default": self.default_in(system)})
+                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
+                      "default": self.default_in(system)})
         return facts
 
 
@@ -426,7 +437,7 @@ UNITS_INPUT = Choice("units", "Units", ((METRIC, "g, mL, mm, °C"), (US, "oz, US
 
 def read(inputs, tree):
     """Typed tree -> (values, errors): all errors at once, in the order of the form."""
-    values, errors = {"_tree": tree}, []
+    values, errors = {"_tree": tree, "_understood": []}, []
     try:
         values["units"] = UNITS_INPUT.read(tree.get("units"), "units", values)
     except InputError as error:
@@ -434,6 +445,17 @@ def read(inputs, tree):
         errors.append(error)
     read_into(values, inputs, tree, "", errors)
     return values, errors
+
+
+def echo(values, path, typed, value, unit):
+    """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
+    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
+        return
+    text = _plain(value) + _unit_behind(unit)
+    behind = typed.partition(",")[2]
+    if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
+        text += " (a comma marks the decimals)"
+    values["_understood"].append([path, text])
 
 
 def checked(checks, values):

@@ -2,7 +2,7 @@
 from . import ratio
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick
-from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, shown
 from .pumping import best_strokes, smallest_strokes, top_up
 from .records import SCALE
@@ -10,12 +10,12 @@ from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
 
 AIM, STOP = 0.02, 0.05  # of the hardener, from memory; the label's own figure goes before them
-ROUGH_AIM = "aim within 2%, stop at 5%: from memory; the label's own figure goes first"
+ROUGH_AIM = "aim at 2%, stop at 5%: from memory, the label goes first"
 ON_SCALE = (("way", ("scale",)),)
 TOLERANCE_FOLD = "How exact"
 
 INPUTS = ratio.INPUTS + (
-    Pick("scale", "Scale", SCALE, default="1g", help="With pumps: only for the top-up."),
+    Pick("scale", "Scale", SCALE, default="1g", fold="Scale", help="With pumps: only for the top-up."),
     Choice("zeroing", "The scale is set to zero", (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=TOLERANCE_FOLD,
         when=ON_SCALE),
@@ -23,7 +23,7 @@ INPUTS = ratio.INPUTS + (
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
-    ), most=5, gaps=True, when=ON_SCALE, each="After part"),
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold="What it really showed"),
 )
 
 
@@ -101,8 +101,8 @@ def _by_scale(values):
     masses = corrected(batch.masses, actual)
     readings = running(masses, step) if not rezeroed else tuple([running((m,), step)[0] for m in masses])
     lines = [words("tare", "Cup on the scale", "set it to 0", part="tool", rank=MORE)]
-    for place, reading in enumerate(readings):
-        lines.append(_scale_line(values, batch, masses, place, reading, actual, unit))
+    for place, (reading, span) in enumerate(zip(readings, spans(masses))):
+        lines.append(_scale_line(values, batch, place, reading, actual, unit, span))
     lines.extend(_scale_warnings(values, masses, readings, step))
     rounded = _parts_of(readings, rezeroed)
     if min(rounded) > 0:
@@ -112,11 +112,12 @@ def _by_scale(values):
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
-                          rough="of the ratio, in about 95 of 100 pours (k = 2), from the step alone"))
+                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values)
+                          + " alone"))
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="for ±" + shown(wanted * 100, 1) + "% with this scale; rounded up"
+                      rough="rounded up, for ±" + shown(wanted * 100, 1) + "%"
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
     if batch.mass < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
@@ -124,18 +125,18 @@ def _by_scale(values):
     return lines
 
 
-def _scale_line(values, batch, masses, place, reading, actual, unit):
+def _scale_line(values, batch, place, reading, actual, unit, span):
     names, units = batch.names, values["units"]
     done = place < len(actual)
     rezeroed = values["zeroing"] == "each"
-    verb = " poured" if done else (" until it shows" if not rezeroed else ", from zero, until it shows")
+    verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
     rough = ""
     if done:
         rough = "as you read it; planned " + told(batch.masses[place], "g", units)
     elif actual:
         rough = "follows what was really poured"
     return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),
-                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER)
+                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER, span=span)
 
 
 def on_scale(mass: float, unit: str, values) -> str:
@@ -178,10 +179,10 @@ def _by_pumps(values):
     wanted = tolerance(values)
     best = best_strokes(batch.volumes, strokes, wanted)
     lines = []
-    for place, count in enumerate(best.counts):
+    for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
         lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",
                           str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER))
+                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER, span=span))
     volume = sum(best.volumes)
     lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
                       rough="wanted " + told(batch.volume, "mL", units)))

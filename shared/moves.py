@@ -2,6 +2,7 @@
 import json
 
 from . import inputs, links
+from .catalogue.cautions import REMINDER
 from .lines import as_data
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
@@ -31,7 +32,11 @@ def names():
 
 
 def answer(name, tree):
-    """One move: {"lines", "figures", "errors"}; errors are all told at once and leave no lines."""
+    """One move: {"lines", "figures", "leads", "errors"}; errors are all told at once and leave no lines.
+
+    A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
+    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
+    """
     move = module(name)
     values, errors = inputs.read(move.INPUTS, tree)
     return _answered(move, values, errors)
@@ -40,9 +45,11 @@ def answer(name, tree):
 def _answered(move, values, errors):
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
-        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": []}
-    figures = getattr(move, "figures", None)
-    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else []}
+        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
+                "leads": []}
+    figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
+    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+            "leads": leads(values) if leads else []}
 
 
 def screen_inputs(screen):
@@ -57,7 +64,8 @@ def screen_inputs(screen):
 
 
 def screen(name, tree):
-    """A screen's answers and the pairs of its link: {"answers": [[move, answer], ...], "link": [[name, text], ...]}.
+    """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     """
@@ -66,9 +74,13 @@ def screen(name, tree):
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
-        mine = [item.name for item in move.INPUTS]
+        mine = ["units"]
+        for item in move.INPUTS:
+            mine.append(item.name)
+            mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "link": [list(pair) for pair in links.pairs(asked, tree)]}
+    return {"answers": answers, "understood": values["_understood"], "caution": REMINDER,
+            "link": [list(pair) for pair in links.pairs(asked, tree)]}
 
 
 def about(name, system):

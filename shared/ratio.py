@@ -8,7 +8,7 @@ from .numbers import shown
 from .records import PUMPS, SYSTEM
 from .units import told
 
-WAYS = (("scale", "One scale"), ("pumps", "Pumps"))
+WAYS = (("scale", "Scale"), ("pumps", "Pumps"))
 
 INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
@@ -18,8 +18,9 @@ INPUTS = (
         ("part_b", "of hardener on hand", ("g", "mL")),
         ("strokes", "strokes of the resin pump", ("strokes",)),
     ), default=240),
-    Choice("way", "Measured with", WAYS),
-    Pick("pumps", "Pumps", PUMPS, default="equal", when=(("way", ("pumps",)), ("amount_is", ("strokes",)))),
+    Choice("way", "Measured with", WAYS, row=True),
+    Pick("pumps", "Pumps", PUMPS, default="equal", fold="Pumps",
+         when=(("way", ("pumps",)), ("amount_is", ("strokes",)))),
 )
 
 # masses, volumes: tuples in the order of the label, or () where the label's basis does not give them
