@@ -9,13 +9,16 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
-    ("safety", "Safety", "The cautions that always stand"),
+    ("safety", "Safety", "The task at hand to its cautions, the product's own statements first"),
+    ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
+    ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
 )
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
     ("pour", ("measure", "ratio")),
-    ("safety", ("safety",)),
+    ("safety", ("safety", "air")),
+    ("sources", ("sources",)),
 )
 
 

@@ -38,7 +38,7 @@ def _is_code(code):
         code = "H" + code[3:]
     if len(code) < 4 or code[0] not in "HP":
         return False
-    if not all([c in DIGITS for c in code[1:4]]) or code[1] == "0" and code[0] == "P":
+    if not all([c in DIGITS for c in code[1:4]]) or (code[1] == "0" and code[0] == "P"):
         return False
     tail = code[4:]
     return len(tail) <= 2 and all(["A" <= c <= "Z" for c in tail])

@@ -24,14 +24,14 @@ LIMITS = (
 POWDERS = (
     ("wood-flour", "Wood flour", ("wood",),
      "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
-    ("fumed-silica", "Fumed silica", ("silica",),
+    ("silica", "Fumed silica", ("silica",),
      "Hangs in the air for long and dries skin and eyes. Not crystalline, but mask on before the bag is opened.",
      MEMORY, ""),
-    ("cotton-fibre", "Cotton fibre", ("other",), "Fine lint; it irritates the airways.", MEMORY, ""),
+    ("cotton", "Cotton fibre", ("other",), "Fine lint; it irritates the airways.", MEMORY, ""),
     ("milled-glass", "Milled glass", ("glass",), "Splinters prick skin and eyes; rinse, do not rub.", MEMORY, ""),
-    ("glass-microspheres", "Glass microspheres", ("other",),
+    ("glass-spheres", "Glass microspheres", ("other",),
      "So light that it flies at a breath; slippery on the floor.", MEMORY, ""),
-    ("phenolic-microballoons", "Phenolic microballoons", ("other",),
+    ("phenolic-balloons", "Phenolic microballoons", ("other",),
      "So light that it flies at a breath; organic dust can burn in the air.", MEMORY, ""),
     ("talc", "Talc", ("talc",), "Only talc without asbestos: ask for the sheet.", MEMORY, ""),
     ("other", "Another powder", ("other",), "Read its sheet first; a dust limit holds for every powder.", MEMORY, ""),
@@ -41,7 +41,8 @@ POWDERS = (
 SANDING = (
     ("sanding-epoxy", "Sanding cured epoxy", ("other", "wood"),
      "Epoxy, filler and wood together: the strictest of them counts.", MEMORY, ""),
-    ("sanding-glass", "Sanding cured glass tape", ("other", "glass"), "Glass dust pricks: cover wrists and neck.", MEMORY, ""),
+    ("sanding-glass", "Sanding cured glass tape", ("other", "glass"), "Glass dust pricks: cover wrists and neck.",
+     MEMORY, ""),
     ("sanding-wood", "Sanding plywood", ("wood",), "Wood dust can burn, and is treated as a cause of cancer.",
      PUBLISHED, "npg"),
 )
@@ -54,19 +55,16 @@ MASKS = (
 
 
 def powder(name):
-    """The row of a powder by its key or its name as typed, or None: "Fumed silica", "fumed_silica", "silica".
+    """The row of a powder by its key or the first words of its label, or None.
 
-    >>> powder("Fumed silica")[0], powder("silica")[0], powder("flour of nothing")
-    ('fumed-silica', 'fumed-silica', None)
+    >>> powder("Fumed silica")[0], powder("silica")[0], powder("glass-spheres")[0], powder("flour of nothing")
+    ('silica', 'silica', 'glass-spheres', None)
     """
-    asked = "-".join(name.lower().replace("_", " ").replace("-", " ").split())
+    asked = " ".join(name.lower().replace("_", " ").replace("-", " ").split())
     for row in POWDERS:
-        if row[0] == asked:
+        label = row[1].lower()
+        if asked and (asked == row[0].replace("-", " ") or asked == label or asked[:len(label) + 1] == label + ","):
             return row
-    for row in POWDERS[:-1]:
-        for word in row[0].split("-"):
-            if asked and (asked == word or asked + "s" == word):
-                return row
     return None
 
 

@@ -88,7 +88,8 @@ PICTOGRAMS = (
     ("environment", "Environment", "a bare tree and a dead fish: poisonous to water life", PUBLISHED, "ghs"),
 )
 
-# which sign makes another one unnecessary: sign, the statement it must come from ("" any), what it replaces, mark, source
+# which sign makes another one unnecessary: sign, the statement it must come from ("": any), what it replaces, mark,
+# source
 PRECEDENCE = (
     ("skull", "", ("H302", "H312", "H315", "H317", "H319", "H332", "H335", "H336"), PUBLISHED, "ghs-label"),
     ("corrosion", "", ("H315", "H319"), PUBLISHED, "ghs-label"),
