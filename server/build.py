@@ -1,7 +1,9 @@
 """The build: every file the page needs, gathered once, under a path that holds the hash of all of it."""
+import ast
 import gzip
 import hashlib
 import json
+import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -19,6 +21,7 @@ TYPES = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
+DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 FOLDERS = ("css", "js", "icons", "vendor")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
@@ -54,7 +57,7 @@ class Build:
         """The engine's modules as one JSON object of path and text: one request instead of many."""
         shared = self.house / "shared"
         modules = {
-            "shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
+            "shared/" + path.relative_to(shared).as_posix(): lean(path.read_text(encoding="utf-8"))
             for path in sorted(shared.rglob("*.py"))
         }
         return json.dumps(modules, ensure_ascii=False, separators=(",", ":")).encode()
@@ -101,3 +104,21 @@ class Build:
     def _file(body: bytes, suffix: str) -> File:
         small = gzip.compress(body, 9, mtime=0) if suffix in COMPRESSED else b""
         return File(body, TYPES[suffix], small if len(small) < 0.9 * len(body) else b"")
+
+
+def lean(source: str) -> str:
+    """The same module without docstrings and comment lines, which a phone would load and never read.
+
+    Nothing else changes; MicroPython has no docstrings at run time, so no behaviour can depend on them.
+
+    >>> lean("# why\\ndef four():\\n    'Four.'\\n    return 4\\n")
+    'def four():\\n    ""\\n    return 4\\n'
+    """
+    lines = source.split("\n")
+    for node in ast.walk(ast.parse(source)):
+        first = node.body[0] if isinstance(node, DOCUMENTED) and node.body else None
+        if isinstance(first, ast.Expr) and isinstance(first.value, ast.Constant) and isinstance(first.value.value, str):
+            lines[first.lineno - 1] = " " * first.col_offset + '""'
+            for place in range(first.lineno, first.end_lineno):
+                lines[place] = ""
+    return re.sub(r"\n(?:[ \t]*(?:#[^\n]*)?\n)+", "\n", "\n" + "\n".join(lines))[1:]

@@ -1,5 +1,6 @@
-"""The command line: `covemix serve`."""
+"""The command line: `covemix serve` and `covemix export`."""
 import argparse
+from pathlib import Path
 
 
 def main(arguments: list[str] | None = None) -> None:
@@ -8,9 +9,13 @@ def main(arguments: list[str] | None = None) -> None:
     serve = commands.add_parser("serve", help="serve the app and the API")
     serve.add_argument("--host", default="127.0.0.1", help="address to listen on; 0.0.0.0 for the shop's network")
     serve.add_argument("--port", type=int, default=8000)
+    export = commands.add_parser("export", help="write the app as static files for an https host")
+    export.add_argument("folder", type=Path)
     given = parser.parse_args(arguments)
     if given.command == "serve":
         _serve(given.host, given.port)
+    else:
+        _export(given.folder)
 
 
 def _serve(host: str, port: int) -> None:
@@ -20,3 +25,9 @@ def _serve(host: str, port: int) -> None:
 
     print(f"Covemix is at http://{'localhost' if host in ('127.0.0.1', '0.0.0.0') else host}:{port}/", flush=True)
     uvicorn.run(create_app(), host=host, port=port, log_level="warning", server_header=False, date_header=False)
+
+
+def _export(folder: Path) -> None:
+    from .export import export
+
+    print(f"{export(folder)} files in {folder}: put them on an https host, in any folder.")

@@ -9,6 +9,7 @@ from starlette.responses import HTMLResponse
 
 from .build import Build
 from .forms import Form
+from .headers import POLICY
 
 # screen, path below the app's root, heading
 PAGES = (
@@ -39,8 +40,11 @@ class Pages:
 
         return endpoint
 
-    def render(self, screen: str, pairs=()) -> str:
-        """The page of a screen with the values of a link filled in and answered."""
+    def render(self, screen: str, pairs=(), policy: bool = False) -> str:
+        """The page of a screen with the values of a link filled in and answered.
+
+        policy: write the security policy into the page, for a host that sends no headers of ours
+        """
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
@@ -50,7 +54,7 @@ class Pages:
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
-            styles=STYLES,
+            styles=STYLES, policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"])),

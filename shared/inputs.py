@@ -465,7 +465,9 @@ def checked(checks, values):
         try:
             check(values)
         except InputError as error:
-            errors.append(error)
+            # two moves may find the same fault; it is told once
+            if (error.field, error.message) not in [(told.field, told.message) for told in errors]:
+                errors.append(error)
     return errors
 
 

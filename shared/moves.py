@@ -9,6 +9,11 @@ from .lines import as_data
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("rescue", "Rescue", "What is really in the cup to what has to be added"),
+    ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
+    ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
+    ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
+    ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
     ("safety", "Safety", "The task at hand to its cautions, the product's own statements first"),
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
@@ -16,7 +21,8 @@ MOVES = (
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
-    ("pour", ("measure", "ratio")),
+    ("pour", ("measure", "ratio", "thicken", "rescue")),
+    ("clock", ("heat", "cure", "dew")),
     ("safety", ("safety", "air")),
     ("sources", ("sources",)),
 )
@@ -97,9 +103,12 @@ def about(name, system):
 def call(text):
     """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
 
+    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
+
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
     """
     asked = json.loads(text)
     if "screen" in asked:
         return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
-    return json.dumps(answer(asked["move"], asked["typed"]))
+    typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    return json.dumps(answer(asked["move"], typed))

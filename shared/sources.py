@@ -6,8 +6,8 @@ from .numbers import places_for, shown
 from .provenance import provenance
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
-MODULES = ("systems", "tools", "cautions", "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards",
-           "solvents", "dusts", "airing")
+MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "cautions",
+           "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards", "solvents", "dusts", "airing")
 MARKS = (PUBLISHED, COMMON, MEMORY, LABEL, OWN)
 ALL = "all"
 
@@ -35,9 +35,18 @@ def tables(module):
         return declared
     found = []
     for name in sorted(dir(module)):
-        rows = getattr(module, name)
-        if isinstance(rows, tuple) and rows and isinstance(rows[0], tuple) and mark_at(rows[0]) is not None:
-            found.append((name.lower().replace("_", " "), rows, (1,), ()))
+        rows, title = getattr(module, name), name.lower().replace("_", " ")
+        if not isinstance(rows, tuple) or not rows:
+            continue
+        if mark_at(rows) is not None:  # one fact by itself, its mark behind it
+            rows = ((title,) + rows,)
+        if not isinstance(rows[0], tuple) or mark_at(rows[0]) is None:
+            continue
+        place = mark_at(rows[0])
+        if place + 1 == len(rows[0]):
+            found.append((title, rows, (0,), tuple(range(1, place))))
+        else:
+            found.append((title, rows, (1,), ()))
     return tuple(found)
 
 
@@ -63,7 +72,7 @@ def walk():
 def _told(row, columns, place):
     if not columns:
         return _text(row[place + 1])
-    if len(columns) == 2 and isinstance(row[columns[0]], (int, float)):
+    if len(columns) == 2 and isinstance(row[columns[0]], (int, float)) and isinstance(row[columns[1]], str):
         return _figure(row[columns[0]], row[columns[1]])
     return " · ".join([_text(row[column]) for column in columns if row[column] != ""])
 
@@ -79,6 +88,8 @@ def _figure(value, unit):
 
 
 def _text(item):
+    if item is True or item is False:
+        return "yes" if item else "no"
     if isinstance(item, (int, float)):
         return shown(item, places_for(item))
     if isinstance(item, (tuple, list)):

@@ -22,7 +22,7 @@ export const fill = (form, values) => {
     if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
     else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
-    else field.value = text ?? "";
+    else field.value = text ?? field.dataset.initial ?? "";
   }
   for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
   settle(form);
