@@ -62,10 +62,12 @@ def cautions(*, units=METRIC, most=MOST, **known):
     lines = []
     for name in standing(**known)[:most]:
         _, label, text, task, mark, source = rows[name]
-        filled = _filled(known, units)
+        filled, where = _filled(known, units), provenance(mark, source)
+        if "{about}" in text and powder(known.get("filler") or ""):
+            where += "; " + provenance(*powder(known["filler"])[4:])
         for key in filled:
             label, text = label.replace("{" + key + "}", filled[key]), text.replace("{" + key + "}", filled[key])
-        lines.append(words("caution_" + name, label, text.strip(), rough=provenance(mark, source), caution=task,
+        lines.append(words("caution_" + name, label, text.strip(), rough=where, caution=task,
                            rank=WARN))
     return lines
 

@@ -25,7 +25,7 @@ POWDERS = (
     ("wood-flour", "Wood flour", ("wood",),
      "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
     ("silica", "Fumed silica", ("silica",),
-     "Hangs in the air for long and dries skin and eyes. Not crystalline, but mask on before the bag is opened.",
+     "Hangs in the air for long, and dries skin and eyes.",
      MEMORY, ""),
     ("cotton", "Cotton fibre", ("other",), "Fine lint; it irritates the airways.", MEMORY, ""),
     ("milled-glass", "Milled glass", ("glass",), "Splinters prick skin and eyes; rinse, do not rub.", MEMORY, ""),

@@ -21,7 +21,7 @@ MIXING = (
     ("powder_breathing", ("powder",), "breathing",
      "Do not breathe dust. A half mask is reckoned to let through a tenth at most, when it fits.",
      PUBLISHED, "1910.134"),
-    ("powder_fire", ("powder",), "fire", "Wood flour and other organic dust in the air can burn.", PUBLISHED, "npg"),
+    ("powder_fire", ("powder",), "fire", "Wood dust is combustible: no spark near it.", PUBLISHED, "npg"),
     ("powder_never", ("powder",), "never", "Never blow powder away, never sweep it dry.", COMMON, ""),
     ("powder_stop", ("powder",), "stop",
      "You see dust hanging in the light, or the mask grows hard to breathe through.", COMMON, ""),
