@@ -40,9 +40,10 @@ def _add_files(app: FastAPI, build: Build) -> None:
         if file is None:
             raise HTTPException(404)
         headers = {"Cache-Control": FOREVER, "Vary": "Accept-Encoding"}
-        if file.small and "gzip" in request.headers.get("accept-encoding", ""):
-            return Response(file.small, media_type=file.kind, headers={**headers, "Content-Encoding": "gzip"})
-        return Response(file.body, media_type=file.kind, headers=headers)
+        body, encoding = file.sent(request.headers.get("accept-encoding", ""))
+        if encoding:
+            headers["Content-Encoding"] = encoding
+        return Response(body, media_type=file.kind, headers=headers)
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker() -> Response:

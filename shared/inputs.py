@@ -28,11 +28,18 @@ class Input:
 
     def asked(self, values):
         """Whether the choices read so far leave this input in the form."""
-        return not self.when or any([values.get(name) in allowed for name, allowed in self.when])
+        if not self.when:
+            return True
+        for name, allowed in self.when:
+            if values.get(name) in allowed:
+                return True
+        return False
 
     def typed_in(self, tree):
         """What was typed for this input, under its name or an older one."""
-        for name in (self.name,) + tuple(self.was):
+        if self.name in tree:
+            return tree[self.name]
+        for name in self.was:
             if name in tree:
                 return tree[name]
         return None
@@ -69,6 +76,7 @@ class Number(Input):
         Input.__init__(self, name, label, **more)
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
+        self.kept, self.defaults = {}, {}
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
@@ -77,12 +85,32 @@ class Number(Input):
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
-        own = self.unit_in(system)
-        if own == self.unit:
-            return _plain(self.default)
-        return _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
+        text = self.defaults.get(system)
+        if text is None:
+            own, text = self.unit_in(system), _plain(self.default)
+            if own != self.unit:
+                text = _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
+            self.defaults[system] = text
+        return text
 
     def read(self, typed, path, values):
+        # a phone reads every field at each key press and one of them has changed: the others are kept as read
+        plain = typed is None or isinstance(typed, str)
+        if plain:
+            kept = self.kept.get((typed, values["units"]))
+            if kept:
+                if kept[1]:
+                    values[self.name + "_unit"] = kept[1]
+                return kept[0]
+        told = len(values["_understood"])
+        si = self._read(typed, path, values)
+        if plain and len(values["_understood"]) == told:
+            if len(self.kept) > 8:
+                self.kept = {}
+            self.kept[(typed, values["units"])] = si, None if si is None else values[self.name + "_unit"]
+        return si
+
+    def _read(self, typed, path, values):
         system = values["units"]
         if _missing(typed):
             if self.optional:
@@ -388,12 +416,14 @@ class Group(Input):
         self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
+        self.kept = {}
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
 
     def read(self, typed, path, values):
-        if _missing(typed):
+        given = not _missing(typed)
+        if not given:
             typed = self.default_in(values["units"])
         typed = in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
@@ -406,14 +436,26 @@ class Group(Input):
                 if self.gaps:
                     rows.append(None)
                 continue
-            row = {"units": values["units"], "_tree": tree, "_understood": values["_understood"], "place": place}
-            read_into(row, self.fields, tree, "{}.{}.".format(path, place), errors)
-            rows.append(row)
+            rows.append(self._row(tree, path, place, values, errors, given))
         if errors:
             raise Several(errors)
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
+
+    def _row(self, tree, path, place, values, errors, given):
+        """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
+        prefix = "{}.{}.".format(path, place)
+        kept = self.kept.get(prefix)
+        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
+            kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
+            before = len(errors)
+            read_into(kept, self.fields, tree, prefix, errors)
+            if len(errors) == before:
+                self.kept[prefix] = kept
+        if given:
+            values["_understood"].extend(kept["_understood"])
+        return kept
 
     def about(self, system):
         facts = Input.about(self, system)

@@ -14,6 +14,9 @@ MOVES = (
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
+    ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
+    ("spreader", "Spreader", "A cove radius to a template at true size"),
+    ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("safety", "Safety", "The task at hand to its cautions, the product's own statements first"),
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
@@ -23,6 +26,9 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("joint", ("joint",)),
+    ("boat", ("boat",)),
+    ("spreader", ("spreader",)),
     ("safety", ("safety", "air")),
     ("sources", ("sources",)),
 )

@@ -2,6 +2,7 @@
 from math import floor, isfinite, log10
 
 NEAREST, DOWN, UP = "nearest", "down", "up"
+TENS = (1, 10, 100, 1000, 10000, 100000, 1000000, 10000000, 100000000, 1000000000)
 
 DIGITS = "0123456789"
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
@@ -14,14 +15,14 @@ ONE_MARK = "use one comma or one point, for the decimals only"
 def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     """Decimal text, alike on every runtime: DOWN for a limit, UP for an amount to have, ties away from zero.
 
-    value: finite, any unit; places: decimals, 0 or more; toward: NEAREST, DOWN or UP
+    value: finite, any unit; places: decimals, 0 to 9; toward: NEAREST, DOWN or UP
     A value within a millionth of the last digit of a step counts as on it: the runtimes' last bit decides
     nothing.
 
     >>> shown(0.25, 1), shown(2.675, 2), shown(-0.04, 1), shown(0.29, 2, DOWN)
     ('0.3', '2.68', '0.0', '0.29')
     """
-    scaled, slack = abs(value) * 10**places, 1e-6
+    scaled, slack = abs(value) * TENS[places], 1e-6
     if toward == NEAREST:
         whole = floor(scaled + 0.5 + slack)
     elif (toward == UP) == (value >= 0):
@@ -29,8 +30,10 @@ def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     else:
         whole = floor(scaled + slack)
     digits = str(whole)
-    digits = "0" * (places + 1 - len(digits)) + digits
-    digits = digits[:-places] + "." + digits[-places:] if places else digits
+    if places:
+        if len(digits) <= places:
+            digits = "0" * (places + 1 - len(digits)) + digits
+        digits = digits[:-places] + "." + digits[-places:]
     return "-" + digits if value < 0 and whole else digits
 
 

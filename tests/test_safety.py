@@ -11,7 +11,7 @@ from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.cautions import cautions, standing
 
 FACTS = list(sources.walk())
-NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms"}
+NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat"}
 
 
 def lines(**typed):
