@@ -20,6 +20,8 @@ MOVES = (
     ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
     ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
     ("safety", "Safety", "The cautions that always stand"),
+    ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
+    ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
 )
 
 # screen: the moves it asks, in the order their answers are read
@@ -29,7 +31,8 @@ SCREENS = (
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
-    ("safety", ("safety",)),
+    ("safety", ("safety", "air")),
+    ("sources", ("sources",)),
 )
 
 
