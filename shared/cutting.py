@@ -41,7 +41,7 @@ def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
     least_rolls = -(-least_from // roll)
     best = _filled(sizes, caps, roll)
     proven = best[0] == (least_rolls, least_from)
-    if not proven and effort > 2 * len(sizes):  # a search that cannot even reach the last piece twice is not begun
+    if not proven and effort > 6 * len(sizes):  # a search that could hardly turn back once is not begun
         best, proven = _search(sizes, caps, roll, sums, Fits(sizes, caps, sums), best, effort)
     (rolls, from_rolls), bins = best
     groups = [[] for _ in range(len(caps) + rolls)]
