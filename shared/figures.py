@@ -1,4 +1,4 @@
-"""A figure is a list of shapes in its own plain coordinates (y down). Template and page turn shapes into SVG one to one.
+"""A figure is a list of shapes in its own plain coordinates (y down). Template and page turn shapes into SVG.
 
 Roles name what a shape is ("panel", "resin", "tape", "level", "dimension", ...); the stylesheet gives each role its
 line, fill and hatching, so that no part is told by colour alone.

@@ -152,13 +152,16 @@ class Number(Input):
 
 
 class Choice(Input):
-    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named."""
+    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
+
+    row: laid out as a row of large keys, for the few choices that a glove makes
+    """
 
     kind = "choice"
 
-    def __init__(self, name, label, options, default="", **more):
+    def __init__(self, name, label, options, default="", row=False, **more):
         Input.__init__(self, name, label, **more)
-        self.options = options
+        self.options, self.row = options, row
         self.default = default or options[0][0]
 
     def default_in(self, system):
@@ -174,7 +177,7 @@ class Choice(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts["default"] = self.default
+        facts["default"], facts["row"] = self.default, self.row
         facts["options"] = [{"value": o[0], "label": o[1], "help": o[2] if len(o) > 2 else ""} for o in self.options]
         return facts
 
@@ -457,7 +460,8 @@ class Group(Input):
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
-                      "most": self.most, "each": self.each or self.label, "rows": self.rows, "default": self.default_in(system)})
+                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
+                      "default": self.default_in(system)})
         return facts
 
 
@@ -490,7 +494,8 @@ def echo(values, path, typed, value, unit):
     if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
         return
     text = _plain(value) + _unit_behind(unit)
-    if "," in typed and len(typed.partition(",")[2].strip()) == 3:
+    behind = typed.partition(",")[2]
+    if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
         text += " (a comma marks the decimals)"
     values["_understood"].append([path, text])
 
@@ -502,7 +507,9 @@ def checked(checks, values):
         try:
             check(values)
         except InputError as error:
-            errors.append(error)
+            # two moves may find the same fault; it is told once
+            if (error.field, error.message) not in [(told.field, told.message) for told in errors]:
+                errors.append(error)
     return errors
 
 

@@ -2,23 +2,27 @@
 from collections import namedtuple
 from math import isfinite
 
-NAMES = ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank")
+from .numbers import shown
+
+NAMES = ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span")
 Line = namedtuple("Line", NAMES)
 
-# How a line is laid out: the answer, what belongs to it, what folds away, a question back, a warning.
-ANSWER, BESIDE, MORE, ASK, WARN = "answer", "beside", "more", "ask", "warn"
+# How a line is laid out: the answer, what belongs to it, a sentence, what folds away, a question back, a warning.
+ANSWER, BESIDE, SAY, MORE, ASK, WARN = "answer", "beside", "say", "more", "ask", "warn"
 
 
-def line(name, label, value, unit, text, rough="", caution="", part="", rank=BESIDE):
+def line(name, label, value, unit, text, rough="", caution="", part="", rank=BESIDE, span=()):
     """One line of an answer.
 
     name: stable key; label: what it is; value, unit: SI, for tests and the API (None, "" where it is words)
     text: rounded, with its unit, for people; rough: how far off it may be, or where the number comes from
     caution: what can hurt; part: "a", "b", ... for a part of the mix, "filler", "mix"; rank: how to lay it out
+    span: (from, to) [percent], where this piece lies on the rule under a large figure; empty: no rule
+    The label of an answer starts with its name; what is to be done stands behind a comma: "Resin, until it shows".
     """
     if value is not None and not isfinite(value):
         raise ValueError("a line must hold a finite number: " + name)
-    return Line(name, label, value, unit, text, rough, caution, part, rank)
+    return Line(name, label, value, unit, text, rough, caution, part, rank, span)
 
 
 def words(name, label, text, rough="", caution="", part="", rank=BESIDE):
@@ -26,8 +30,22 @@ def words(name, label, text, rough="", caution="", part="", rank=BESIDE):
     return line(name, label, None, "", text, rough, caution, part, rank)
 
 
+def spans(amounts):
+    """Where each of several amounts lies on one rule, for `span` [percent, two decimals].
+
+    >>> spans((3.0, 1.0))
+    [[0.0, 75.0], [75.0, 100.0]]
+    """
+    whole, before, found = sum(amounts), 0.0, []
+    for amount in amounts:
+        after = before + amount
+        found.append([float(shown(100 * before / whole, 2)), float(shown(100 * after / whole, 2))])
+        before = after
+    return found
+
+
 def as_data(lines):
     """Lines as plain dicts, for JSON."""
     return [{"name": name, "label": label, "value": value, "unit": unit, "text": text, "rough": rough,
-             "caution": caution, "part": part, "rank": rank}
-            for name, label, value, unit, text, rough, caution, part, rank in lines]
+             "caution": caution, "part": part, "rank": rank, "span": span}
+            for name, label, value, unit, text, rough, caution, part, rank, span in lines]

@@ -73,9 +73,8 @@ def _collect_pick(item, value, name, units, found):
         return
     row = value.get("id", "")
     base = item.record.row(row) if row else None
-    if base is not None and row != item.default:
-        found.append((name, row))
-    elif base is not None and any([_filled(value[key]) for key in value if key != "id"]):
+    own_figures = any([_filled(value[key]) for key in value if key != "id"])
+    if base is not None and (row != item.default or own_figures):
         found.append((name, row))
     own = {}
     for key in value:

@@ -2,12 +2,18 @@
 import json
 
 from . import inputs, links
+from .catalogue.cautions import REMINDER
 from .lines import as_data
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
 MOVES = (
     ("ratio", "Ratio", "A label and one known amount to every part, by weight and by volume"),
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    ("rescue", "Rescue", "What is really in the cup to what has to be added"),
+    ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
+    ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
+    ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
+    ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
     ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
     ("spreader", "Spreader", "A cove radius to a template at true size"),
     ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
@@ -16,7 +22,8 @@ MOVES = (
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
-    ("pour", ("measure", "ratio")),
+    ("pour", ("measure", "ratio", "thicken", "rescue")),
+    ("clock", ("heat", "cure", "dew")),
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
@@ -37,7 +44,11 @@ def names():
 
 
 def answer(name, tree):
-    """One move: {"lines", "figures", "errors"}; errors are all told at once and leave no lines."""
+    """One move: {"lines", "figures", "leads", "errors"}; errors are all told at once and leave no lines.
+
+    A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
+    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
+    """
     move = module(name)
     values, errors = inputs.read(move.INPUTS, tree)
     return _answered(move, values, errors)
@@ -46,9 +57,11 @@ def answer(name, tree):
 def _answered(move, values, errors):
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
-        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": []}
-    figures = getattr(move, "figures", None)
-    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else []}
+        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
+                "leads": []}
+    figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
+    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+            "leads": leads(values) if leads else []}
 
 
 def screen_inputs(screen):
@@ -64,7 +77,7 @@ def screen_inputs(screen):
 
 def screen(name, tree):
     """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...]}.
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     """
@@ -73,9 +86,12 @@ def screen(name, tree):
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
-        mine = [item.name for item in move.INPUTS]
+        mine = ["units"]
+        for item in move.INPUTS:
+            mine.append(item.name)
+            mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"],
+    return {"answers": answers, "understood": values["_understood"], "caution": REMINDER,
             "link": [list(pair) for pair in links.pairs(asked, tree)]}
 
 
@@ -90,9 +106,12 @@ def about(name, system):
 def call(text):
     """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
 
+    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
+
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
     """
     asked = json.loads(text)
     if "screen" in asked:
         return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
-    return json.dumps(answer(asked["move"], asked["typed"]))
+    typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    return json.dumps(answer(asked["move"], typed))

@@ -16,7 +16,8 @@ def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     """Decimal text, alike on every runtime: DOWN for a limit, UP for an amount to have, ties away from zero.
 
     value: finite, any unit; places: decimals, 0 to 9; toward: NEAREST, DOWN or UP
-    A value within a millionth of the last digit of a step counts as on it, so that the runtimes' last bit decides nothing.
+    A value within a millionth of the last digit of a step counts as on it: the runtimes' last bit decides
+    nothing.
 
     >>> shown(0.25, 1), shown(2.675, 2), shown(-0.04, 1), shown(0.29, 2, DOWN)
     ('0.3', '2.68', '0.0', '0.29')

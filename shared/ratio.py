@@ -2,13 +2,16 @@
 from collections import namedtuple
 
 from .errors import InputError
+from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
 from .numbers import shown
+from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
 
-WAYS = (("scale", "One scale"), ("pumps", "Pumps"))
+WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
+        ("stick", "Stick"))
 
 INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
@@ -17,10 +20,14 @@ INPUTS = (
         ("part_a", "of resin on hand", ("g", "mL")),
         ("part_b", "of hardener on hand", ("g", "mL")),
         ("strokes", "strokes of the resin pump", ("strokes",)),
+        ("putty", "of putty wanted", ("mL",)),
     ), default=240),
-    Choice("way", "Measured with", WAYS),
-    Pick("pumps", "Pumps", PUMPS, default="equal", when=(("way", ("pumps",)), ("amount_is", ("strokes",)))),
-)
+    Choice("way", "Measured with", WAYS, row=True),
+    Choice("compare", "Which way is the most accurate", (
+        ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")), fold="Which way"),
+    Pick("pumps", "Pumps", PUMPS, default="equal", fold="Pumps",
+         when=(("way", ("pumps",)), ("amount_is", ("strokes",)), ("compare", ("yes",)))),
+) + FILLING
 
 # masses, volumes: tuples in the order of the label, or () where the label's basis does not give them
 # mass [kg], volume [m3], density [kg/m3]: of the whole mix, or None
@@ -172,6 +179,16 @@ def mix(values) -> Mix:
     if key == "strokes":
         volumes = strokes_volumes(values["pumps"], found.densities)
         key, amount, quantity = "part_a", amount * volumes[0], "volume"
+    if key == "putty":
+        if not found.densities:
+            raise InputError("system.densities", "Densities: " + NO_DENSITIES.format("volume", "weight")
+                             + " A volume of putty needs them.")
+        dose = dose_of(values)
+        density = mixed_density(found.weight_parts, found.densities)
+        why = overpacked(dose, density)
+        if why:
+            raise InputError("stiffness", "How stiff: " + why)
+        key, amount, quantity = "total", mass_for_putty(amount, density, dose.parts, dose.air), "mass"
     if quantity == "mass" and not found.weight_parts:
         raise InputError("amount", NO_DENSITIES.format("volume", "weight") + " Type mL, or the densities.")
     if quantity == "volume" and not found.volume_parts:

@@ -2,7 +2,7 @@
 
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
-from .catalogue import systems, tools
+from .catalogue import fillers, systems, tools, vessels
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
 
@@ -80,4 +80,55 @@ PUMPS = Record("pumps", "Pump set", (
           help="In the order of the parts: 115 : 33. Goes before the figure above."),
 ), tools.PUMPS, check_pumps)
 
-RECORDS = (SYSTEM, SCALE, PUMPS)
+CUP = Record("cup", "Cup", (
+    Text("name", "Name"),
+    Number("bottom", "Inside diameter at the bottom", unit="mm", low=5, high=1000),
+    Number("top", "Inside diameter at the rim", unit="mm", low=5, high=1000),
+    Number("height", "Inside height", unit="mm", low=5, high=1000, help="From the bottom inside, upright, to the rim"),
+), vessels.CUPS)
+
+
+def check_graduated(values):
+    """A mark beyond the rim measures nothing."""
+    if values["step"] > values["holds"]:
+        raise InputError("step", "From mark to mark: more than the whole cup holds")
+
+
+GRADUATED = Record("graduated", "Graduated cup", (
+    Text("name", "Name"),
+    Number("holds", "Highest mark", unit="mL", low=1, high=20000),
+    Number("step", "From mark to mark", unit="mL", low=0.05, high=1000),
+), vessels.GRADUATED, check_graduated)
+
+
+def check_syringes(values):
+    """As many graduations as syringes, or one for all."""
+    if len(values["steps"]) not in (1, len(values["holds"])):
+        raise InputError("steps", "From mark to mark: one number for all syringes, or one for each")
+    for place, step in enumerate(values["steps"]):
+        if step > values["holds"][place]:
+            raise InputError("steps", "From mark to mark: more than the syringe holds")
+
+
+SYRINGES = Record("syringes", "Syringes", (
+    Text("name", "Name"),
+    Parts("holds", "Each holds", unit="mL", low=0, high=1000, least=1,
+          help="In the order of the parts: 60 : 20. One number stands for all."),
+    Parts("steps", "From mark to mark", unit="mL", low=0, high=100, least=1,
+          help="In the order of the parts: 1 : 0.5. One number stands for all."),
+), vessels.SYRINGES, check_syringes)
+
+FILLER = Record("filler", "Filler", (
+    Text("name", "Name"),
+    Parts("doses", "Grams for 100 g of mix", low=0, high=500, most=5, least=5,
+          help="At the five stiffnesses, from runs to dry-edged: 8 : 15 : 25 : 38 : 50"),
+    Number("density", "True density, wetted", unit="g/mL", low=0.05, high=8),
+    Number("loose", "Density as it lies loose", unit="g/mL", low=0.01, high=5, help="Weigh a level cup of it"),
+    Choice("grain", "Grains", (("other", "Flour, fibre, flakes"), ("sphere", "Hollow spheres")), fold="What it can do"),
+    Choice("carries", "In a structural seam", (("yes", "May carry load"), ("no", "For fairing only")),
+           fold="What it can do"),
+    Choice("alone", "On its own", (("yes", "Stands up"), ("no", "Needs another filler to stand")),
+           fold="What it can do"),
+), fillers.FILLERS)
+
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER)

@@ -1,7 +1,7 @@
 """Safety: the standing cautions, each with where it comes from."""
 from .catalogue.cautions import FIRST, STANDING
 from .catalogue.sources import SOURCES
-from .lines import ANSWER, WARN, words
+from .lines import SAY, WARN, words
 
 INPUTS = ()
 CHECKS = ()
@@ -18,7 +18,7 @@ def provenance(mark, source):
 
 def answer(values):
     """The product's own sheet first, then the standing cautions in the order of the work."""
-    lines = [words("first", "First of all", FIRST, rank=ANSWER)]
+    lines = [words("first", "First of all", FIRST, rank=SAY)]
     for name, heading, text, mark, source in STANDING:
         lines.append(words(name, heading, text, rough=provenance(mark, source), rank=WARN))
     return lines

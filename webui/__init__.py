@@ -1,0 +1,1 @@
+"""What the browser gets: templates, styles, ES modules, service worker, icons and vendored libraries."""

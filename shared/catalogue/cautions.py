@@ -7,6 +7,9 @@ from .marks import COMMON, PUBLISHED
 FIRST = ("Your product's own safety data sheet, your local rules and licensed practice come first. "
          "These are reminders of what they usually say.")
 
+# stands on every screen while nothing more pressing does (common practice)
+REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
+
 # name, heading, text, mark, source
 STANDING = (
     ("gloves", "Hands", "Wear protective gloves: nitrile, two pairs, no latex as the only barrier. A wet or torn glove "
@@ -21,10 +24,11 @@ STANDING = (
      "lenses, if present and easy to do. Continue rinsing. Get medical help.", PUBLISHED, "ghs"),
     ("air", "Air", "Work where air moves through, and keep others and children out. A dust mask does not stop vapour. "
      "Inside a hull or a tank: not without its own plan and licensed practice.", COMMON, ""),
-    ("heat", "A pot that heats up", "Mixed resin heats itself; a full cup can smoke, burn and catch fire. Mix what you "
-     "can use. A hot pot goes outdoors onto bare ground, spread thin if it still flows, never under a lid.", COMMON, ""),
+    ("heat", "A pot that heats up", "Mixed resin heats itself; a full cup can smoke, burn and catch fire. Mix what "
+     "you can use. A hot pot goes outdoors onto bare ground, spread thin if it still flows, never under a lid.",
+     COMMON, ""),
     ("dust", "Dust", "Powders and sanding dust: a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). "
      "Never sand epoxy that is not fully cured.", COMMON, ""),
-    ("waste", "Leftovers", "Let leftovers cure spread thin, outdoors; dispose of contents and container by local rules. "
-     "Avoid release to the environment.", PUBLISHED, "ghs"),
+    ("waste", "Leftovers", "Let leftovers cure spread thin, outdoors; dispose of contents and container by local "
+     "rules. Avoid release to the environment.", PUBLISHED, "ghs"),
 )

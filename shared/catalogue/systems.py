@@ -1,6 +1,7 @@
 """Generic resin systems to start from, all from memory: a product's own label goes before them.
 
-Densities 1.15 and 0.98 g/mL and the pot times are typical figures remembered, no product's. The weights follow from them.
+Densities 1.15 and 0.98 g/mL and the pot times are typical figures remembered, no product's.
+The weights follow from them.
 """
 from .marks import MEMORY
 

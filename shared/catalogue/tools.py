@@ -1,4 +1,4 @@
-"""Scales and pump sets to start from: steps and strokes as such tools commonly have them, to be replaced by one's own."""
+"""Scales and pump sets to start from: steps and strokes as such tools commonly have them; one's own go before."""
 from .marks import COMMON, MEMORY
 
 SCALES = (

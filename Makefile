@@ -1,0 +1,30 @@
+# Two commands: `make run` serves the app, `make test` runs everything. Each installs what it needs.
+PYTHON ?= python3
+HOST ?= 127.0.0.1
+PORT ?= 8000
+HERE := .venv/bin
+
+.PHONY: run test lint bench audit clean
+
+run: .venv/run
+	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
+
+test: .venv/test lint
+	.ci/need chromium chromium
+	$(HERE)/python -m pytest
+
+lint: .venv/test
+	$(HERE)/ruff check .
+
+clean:
+	rm -rf .venv build dist *.egg-info
+
+.venv/run: pyproject.toml
+	.ci/venv $(PYTHON)
+	$(HERE)/pip install --quiet --editable .
+	touch $@
+
+.venv/test: pyproject.toml
+	.ci/venv $(PYTHON)
+	$(HERE)/pip install --quiet --editable '.[test]'
+	touch $@ .venv/run

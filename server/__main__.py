@@ -1,0 +1,4 @@
+"""`python -m covemix.server` is the command `covemix`."""
+from .command import main
+
+main()

@@ -1,0 +1,102 @@
+"""The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
+from covemix.shared import links, moves
+from fastapi import APIRouter, FastAPI, Request
+from fastapi.exceptions import RequestValidationError
+from fastapi.responses import JSONResponse
+from starlette.exceptions import HTTPException
+
+from .models import AnswerModel, RefusalModel, query_parameters, request_models
+
+MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
+TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
+REFUSALS = {
+    413: {"model": RefusalModel, "description": "The body is too large"},
+    422: {"model": RefusalModel, "description": "What the fields can put right"},
+}
+
+
+def router() -> APIRouter:
+    """Routes for every move the engine knows."""
+    found = APIRouter(prefix="/api", tags=["moves"])
+    found.add_api_route("/moves", all_moves, methods=["GET"], operation_id="moves", responses={422: REFUSALS[422]},
+                        summary="All moves and their inputs, from the declarations that the forms are made of")
+    for name, model in request_models().items():
+        _, label, purpose = next(move for move in moves.MOVES if move[0] == name)
+        found.add_api_route(
+            f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=purpose,
+            response_model=AnswerModel, responses=REFUSALS)
+        found.add_api_route(
+            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
+            response_model=AnswerModel, responses={422: REFUSALS[422]},
+            openapi_extra={"parameters": query_parameters(moves.module(name).INPUTS)})
+    return found
+
+
+def all_moves(units: str = "metric") -> JSONResponse:
+    """What every move asks, with units and limits in the user's system."""
+    if units not in ("metric", "us"):
+        return refusal("units", "Units: choose one of: metric, us")
+    return JSONResponse({"moves": [moves.about(name, units) for name in moves.names()]})
+
+
+def _post(name, model):
+    def endpoint(typed: model) -> JSONResponse:  # type: ignore[valid-type]
+        return answered(name, typed.model_dump(exclude_none=True))
+
+    endpoint.__doc__ = moves.module(name).__doc__
+    return endpoint
+
+
+def _get(name):
+    def endpoint(request: Request) -> JSONResponse:
+        return answered(name, links.tree(request.query_params.multi_items()))
+
+    endpoint.__doc__ = f"The answer of {name} for the values of a link: dotted names, typed text."
+    return endpoint
+
+
+def answered(name: str, tree: dict) -> JSONResponse:
+    """A move's answer, with 422 where fields can be put right."""
+    answer = moves.answer(name, tree)
+    if answer["errors"]:
+        return JSONResponse({"errors": answer["errors"], "lines": []}, status_code=422)
+    return JSONResponse(answer)
+
+
+def refusal(field: str, message: str, status: int = 422) -> JSONResponse:
+    """A refusal in the one shape."""
+    return JSONResponse({"errors": [{"field": field, "message": message}], "lines": []}, status_code=status)
+
+
+def add_handlers(app: FastAPI) -> None:
+    """Refusals of the framework in the shape of ours; an exception's text is never shown."""
+
+    @app.exception_handler(RequestValidationError)
+    async def misshaped(request: Request, error: RequestValidationError) -> JSONResponse:
+        errors = [{"field": _path(one["loc"]), "message": _in_words(one)} for one in error.errors()]
+        return JSONResponse({"errors": errors, "lines": []}, status_code=422)
+
+    @app.exception_handler(HTTPException)
+    async def refused(request: Request, error: HTTPException) -> JSONResponse:
+        words = {404: "There is nothing here.", 405: "That is not how this address is asked."}
+        answer = refusal("", words.get(error.status_code, "That did not work."), error.status_code)
+        answer.headers.update(error.headers or {})
+        return answer
+
+    @app.exception_handler(Exception)
+    async def our_bug(request: Request, error: Exception) -> JSONResponse:
+        return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
+
+
+def _path(where: tuple) -> str:
+    return ".".join(str(step) for step in where[1:] if not str(step)[:1].isupper() and step not in ("str", "float"))
+
+
+def _in_words(error: dict) -> str:
+    kinds = {
+        "extra_forbidden": "there is no input of that name here",
+        "json_invalid": "the body is not JSON",
+        "missing": "a JSON object is expected",
+        "too_long": "too many rows",
+    }
+    return kinds.get(error["type"], "a number, a text or the right kind of object is expected here")

@@ -1,0 +1,74 @@
+"""A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
+
+
+class Form:
+    """The state of one screen's form. inputs: declarations as data; pairs: dotted name and typed text."""
+
+    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str]):
+        self.typed = dict(reversed(list(pairs)))
+        self.errors, self.understood = errors, understood
+        self.choices = default_choices(inputs)
+
+    def asked(self, path: str, item: dict) -> bool:
+        """Whether a field is in the form with the choices as they stand; the page asks the same of the declaration."""
+        prefix = path[: len(path) - len(item["name"])]
+        return not item.get("when") or any(
+            (self.typed.get(prefix + one["name"]) or self.choices.get(prefix + one["name"])) in one["values"]
+            for one in item["when"])
+
+    def any_asked(self, items: list[dict]) -> bool:
+        """A fold with nothing to ask is not shown."""
+        return any(self.asked(item["name"], item) for item in items)
+
+    def picked(self, path: str, item: dict) -> str:
+        """The row a pick stands at: the one named, none where its own figures are typed, else the default."""
+        return self.typed.get(path) or ("" if self._typed_below(path) else item["default"])
+
+    def open(self, path: str) -> bool:
+        """A record's figures stand open where one was typed or has to be put right."""
+        return self._typed_below(path) or any(name.startswith(path + ".") for name in self.errors)
+
+    def opened(self, items: list[dict]) -> bool:
+        """A fold opens by itself where something in it was typed or has to be put right."""
+        names = {item["name"] for item in items}
+        return any(path.partition(".")[0] in names for path in (*self.typed, *self.errors))
+
+    def group_rows(self, path: str) -> int:
+        """How many rows of a group the typed values reach."""
+        places = [name[len(path) + 1:].partition(".")[0] for name in self.typed if name.startswith(path + ".")]
+        return min(60, 1 + max((int(place) for place in places if place.isdecimal() and len(place) < 4), default=-1))
+
+    @staticmethod
+    def in_sight(inputs: list[dict]) -> list[dict]:
+        """The inputs that do not fold away."""
+        return [item for item in inputs if not item["fold"]]
+
+    @staticmethod
+    def folds(inputs: list[dict]) -> list[tuple[str, list[dict]]]:
+        """Each fold with its inputs, in the order in which the folds first appear."""
+        return [(fold, items) for fold, items in Form.folded(inputs) if fold]
+
+    @staticmethod
+    def folded(inputs: list[dict]) -> list[tuple[str, list[dict]]]:
+        """Inputs with the fold they stand under: those in sight first, then each fold where it first appears."""
+        found: dict[str, list[dict]] = {"": []}
+        for item in inputs:
+            found.setdefault(item["fold"], []).append(item)
+        return list(found.items())
+
+    def _typed_below(self, path: str) -> bool:
+        return any(name.startswith(path + ".") for name in self.typed)
+
+
+def default_choices(inputs: list[dict], prefix: str = "") -> dict[str, str]:
+    """What every choice of a form stands at while nobody has chosen, by its dotted path."""
+    found = {}
+    for item in inputs:
+        path = prefix + item["name"]
+        if item["kind"] == "choice":
+            found[path] = item["default"]
+        elif item["kind"] == "amount":
+            found[path + "_is"] = item["options"][0]["value"]
+        elif item["kind"] == "pick":
+            found.update(default_choices(item["fields"], path + "."))
+    return found

@@ -1,0 +1,73 @@
+"""Response headers: what the page may load, and how long each kind of file is kept."""
+
+POLICY = "; ".join((
+    "default-src 'none'",
+    "script-src 'self' 'wasm-unsafe-eval'",
+    "worker-src 'self'",
+    "connect-src 'self'",
+    "style-src 'self'",
+    "img-src 'self' data:",
+    "manifest-src 'self'",
+    "base-uri 'none'",
+    "form-action 'self'",
+))
+HEADERS = {
+    "Content-Security-Policy": POLICY + "; frame-ancestors 'none'",
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": "camera=(self), geolocation=(), microphone=(), payment=(), usb=()",
+}
+FOREVER = "public, max-age=31536000, immutable"  # the path holds the hash of the content
+ASK_FIRST = "no-cache"
+
+
+class SecurityHeaders:
+    """ASGI middleware: every response carries HEADERS, and a cache rule where the route set none."""
+
+    def __init__(self, app):
+        self.app = app
+        self.raw = [(name.lower().encode(), value.encode()) for name, value in HEADERS.items()]
+
+    async def __call__(self, scope, receive, send):
+        if scope["type"] != "http":
+            await self.app(scope, receive, send)
+            return
+
+        async def send_with_headers(message):
+            if message["type"] == "http.response.start":
+                headers = message["headers"] = list(message["headers"]) + self.raw
+                if not any(name == b"cache-control" for name, _ in headers):
+                    headers.append((b"cache-control", ASK_FIRST.encode()))
+            await send(message)
+
+        await self.app(scope, receive, send_with_headers)
+
+
+class BodyLimit:
+    """ASGI middleware: a request body above `most` bytes is answered with 413 before anything reads it."""
+
+    def __init__(self, app, most: int, refusal: bytes):
+        self.app, self.most, self.refusal = app, most, refusal
+
+    async def __call__(self, scope, receive, send):
+        if scope["type"] != "http" or scope["method"] in ("GET", "HEAD"):
+            await self.app(scope, receive, send)
+            return
+        body, more = b"", True
+        while more:
+            message = await receive()
+            body += message.get("body", b"")
+            more = message.get("more_body", False)
+            if len(body) > self.most:
+                await send({"type": "http.response.start", "status": 413,
+                            "headers": [(b"content-type", b"application/json"), (b"connection", b"close")]})
+                await send({"type": "http.response.body", "body": self.refusal})
+                return
+        given = [{"type": "http.request", "body": body, "more_body": False}]
+
+        async def receive_again():
+            return given.pop() if given else await receive()
+
+        await self.app(scope, receive_again, send)

@@ -1,0 +1,130 @@
+"""Request and answer models, made from the engine's declarations: they describe, the engine decides."""
+from typing import Any
+
+from covemix.shared import moves
+from covemix.shared.inputs import UNITS_INPUT, Input
+from pydantic import BaseModel, ConfigDict, Field, create_model
+
+Typed = float | str | None
+FORBID = ConfigDict(extra="forbid")
+
+
+class FieldError(BaseModel):
+    """What one field can put right."""
+
+    field: str = Field(description="Dotted path of the input, empty where no field is to blame", examples=["amount"])
+    message: str = Field(description="One sentence in the user's words")
+
+
+class LineModel(BaseModel):
+    """One line of an answer, in the order of reading."""
+
+    name: str
+    label: str
+    value: float | None = Field(description="SI, in `unit`; null where the line is words")
+    unit: str
+    text: str = Field(description="Rounded, with its unit, for people")
+    rough: str = Field(description="How far off it may be, or where it comes from")
+    caution: str
+    part: str
+    rank: str
+    span: list[float] = Field(description="From and to on the rule under a large figure, percent; empty: no rule")
+
+
+class AnswerModel(BaseModel):
+    """The answer of a move. Errors and lines never come together."""
+
+    errors: list[FieldError]
+    lines: list[LineModel]
+    figures: list[dict[str, Any]] = Field(description="Drawings as lists of shapes")
+    leads: list[dict[str, Any]] = Field(description="Where the answer goes next: label, screen and the pairs for it")
+
+
+class RefusalModel(BaseModel):
+    """The one shape of a refusal."""
+
+    errors: list[FieldError]
+    lines: list[LineModel] = []
+
+
+def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
+    """The body of a move: every input by name, as a number or as typed text."""
+    fields: dict[str, Any] = {"units": _field(UNITS_INPUT, "units")}
+    for item in inputs:
+        fields[item.name] = _field(item, name)
+        for old in item.was:
+            fields[old] = (Typed, Field(default=None, deprecated=True, description=f"Older name of {item.name}"))
+        for extra in item.extra_names():
+            fields[extra] = (str | None, Field(default=None, description=_options(item)))
+    return create_model(name.capitalize() + "Request", __config__=FORBID, **fields)
+
+
+def _field(item: Input, owner: str) -> tuple[Any, Any]:
+    about = item.about("metric")
+    note = " ".join(text for text in (item.label + ".", _limits(about), item.help) if text)
+    if item.kind == "pick":
+        model = _record_model(item)
+        return model | str | None, Field(default=None, description=note)
+    if item.kind == "group":
+        row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
+                           **{field.name: _field(field, owner) for field in item.fields})
+        return list[row | None] | None, Field(default=None, description=note, max_length=item.most)
+    if item.kind == "choice":
+        return str | None, Field(default=None, description=note + " One of: " + _options(item),
+                                 examples=[about["default"]])
+    example = about.get("default") or about.get("low")
+    return Typed, Field(default=None, description=note, examples=[example] if example not in ("", None) else None)
+
+
+RECORD_MODELS: dict[str, type[BaseModel]] = {}
+
+
+def _record_model(item: Input) -> type[BaseModel]:
+    record = item.record
+    if record.name not in RECORD_MODELS:
+        fields: dict[str, Any] = {field.name: _field(field, record.name) for field in record.fields}
+        for field in record.fields:
+            for extra in field.extra_names():
+                fields[extra] = (str | None, None)
+        rows = ", ".join(row[0] for row in record.rows)
+        fields["id"] = (str | None, Field(default=None, description="A built-in row to start from: " + rows))
+        RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=FORBID, **fields)
+    return RECORD_MODELS[record.name]
+
+
+def _limits(about: dict) -> str:
+    if "low" not in about or about["kind"] != "number":
+        return ""
+    return f"From {about['low']:g} to {about['high']:g} {about['unit']}, another unit may be typed behind the number."
+
+
+def _options(item: Input) -> str:
+    return ", ".join(f"{option[0]} ({option[1]})" for option in item.options)
+
+
+def query_parameters(inputs: tuple[Input, ...]) -> list[dict]:
+    """The same inputs as query parameters with dotted names, as a link carries them."""
+    found = [_parameter("units", UNITS_INPUT)]
+    for item in inputs:
+        found.extend(_parameters(item, item.name))
+    return found
+
+
+def _parameters(item: Input, name: str) -> list[dict]:
+    if item.kind == "pick":
+        inner = [p for field in item.record.fields for p in _parameters(field, f"{name}.{field.name}")]
+        return [_parameter(name, item), *inner]
+    if item.kind == "group":
+        return [p for field in item.fields for p in _parameters(field, f"{name}.0.{field.name}")]
+    extras = [_parameter(name.rpartition(item.name)[0] + extra, item) for extra in item.extra_names()]
+    return [_parameter(name, item), *extras]
+
+
+def _parameter(name: str, item: Input) -> dict:
+    return {"name": name, "in": "query", "required": False, "description": item.label,
+            "schema": {"type": "string", "maxLength": 400}}
+
+
+def request_models() -> dict[str, type[BaseModel]]:
+    """The request model of every move."""
+    return {name: request_model(name, moves.module(name).INPUTS) for name in moves.names()}

@@ -1,0 +1,67 @@
+"""Pages: each screen as plain HTML with its answer, before any script runs."""
+from urllib.parse import urlencode
+
+from covemix.shared import links, moves
+from covemix.shared.inputs import UNITS_INPUT
+from jinja2 import Environment, FileSystemLoader, select_autoescape
+from starlette.requests import Request
+from starlette.responses import HTMLResponse
+
+from .build import Build
+from .forms import Form
+from .headers import POLICY
+
+# screen, path below the app's root, heading
+PAGES = (
+    ("pour", "", "Pour"),
+    ("safety", "safety/", "Safety"),
+)
+STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "bench", "print")  # layers in order
+NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
+
+
+class Pages:
+    """Renders the screens of one build."""
+
+    def __init__(self, build: Build):
+        self.build = build
+        self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
+                               autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
+        self.env.filters["cut"] = lambda text, mark: text.partition(mark)
+        self.templates = set(self.env.list_templates())
+
+    def routes(self):
+        """(path, endpoint, name) of every page."""
+        return [(f"/{path}", self._endpoint(screen), screen) for screen, path, _ in PAGES]
+
+    def _endpoint(self, screen: str):
+        def endpoint(request: Request) -> HTMLResponse:
+            return HTMLResponse(self.render(screen, request.query_params.multi_items()[:links.MOST_PAIRS]))
+
+        return endpoint
+
+    def render(self, screen: str, pairs=(), policy: bool = False) -> str:
+        """The page of a screen with the values of a link filled in and answered.
+
+        policy: write the security policy into the page, for a host that sends no headers of ours
+        """
+        tree = links.tree(pairs)
+        answer = moves.screen(screen, tree)
+        errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
+        units = tree.get("units") if tree.get("units") in ("metric", "us") else "metric"
+        inputs = [item.about(units) for item in moves.screen_inputs(screen)]
+        root = "../" * path_of(screen).count("/")
+        template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
+        return self.env.get_template(template).render(
+            screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
+            styles=STYLES, policy=POLICY if policy else "",
+            root=root or "./", base=root + self.build.base, build=self.build.id,
+            inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
+            form=Form(inputs, pairs, errors, dict(answer["understood"])),
+            labels={name: label for name, label, _ in moves.MOVES},
+            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
+
+
+def path_of(screen: str) -> str:
+    """A screen's path below the app's root."""
+    return next(path for name, path, _ in PAGES if name == screen)

@@ -1,0 +1,129 @@
+"""By marks: syringes and graduated cups, each part drawn or poured to a graduation."""
+from . import ratio
+from .errors import InputError
+from .exactness import percent, tolerance, wanted_text, within
+from .graduations import cup_spread, fills, for_each, on_marks, smallest_on_marks, smallest_read, syringe_spread
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
+from .numbers import DOWN, UP, ceiling, shown
+from .units import BY_NAME, from_si, sign, told, unit_for
+
+READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours (k = 2)"
+
+
+def check(values, batch):
+    """Volumes must be known, and there must be a syringe for each part."""
+    if not batch.volumes:
+        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("weight", "volume")
+                         + " Syringes and graduated cups need them.")
+    if values["way"] == "syringes" and len(values["syringes"]["holds"]) not in (1, len(batch.volumes)):
+        raise InputError("syringes.holds", "Each holds: the label has {} parts, here are {} syringes".format(
+            len(batch.volumes), len(values["syringes"]["holds"])))
+
+
+def answer(values):
+    """What each syringe or the cup must show, then how far it can be trusted."""
+    return _by_syringes(values) if values["way"] == "syringes" else _by_graduated(values)
+
+
+def mark_text(volume: float, step: float, values) -> str:
+    """A volume that ends on a mark, with the decimals that the marks have."""
+    unit = unit_for("mL", values["units"])
+    if BY_NAME[unit].name == "mL":
+        per, places = from_si(step, unit), 0
+        while places < 3 and abs(float(shown(per, places)) - per) > 1e-6 * per:
+            places += 1
+        return shown(from_si(volume, unit), places) + " " + sign(unit)
+    # marks are where they are, in mL or in fluid ounces: what stands on the tool is told to three figures
+    return told(volume, "mL", values["units"])
+
+
+def _by_syringes(values):
+    batch = ratio.mix(values)
+    count = len(batch.volumes)
+    holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
+    best = on_marks(batch.volumes, steps, tolerance(values))
+    times = fills(best.volumes, holds)
+    lines = []
+    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
+        text = mark_text(volume, steps[place], values)
+        rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
+        if times[place] > 1:
+            last = volume - (times[place] - 1) * holds[place]
+            rough = "{} full to {}, then one to {}".format(
+                times[place] - 1, mark_text(holds[place], steps[place], values),
+                mark_text(last, steps[place], values)) + "; " + rough
+        lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", in its own syringe", volume, "m3", text,
+                          rough=rough, part="abcde"[place], rank=ANSWER, span=span))
+    spread = syringe_spread(best.volumes, steps, times)
+
+    def spread_of(volumes):
+        return syringe_spread(volumes, steps, fills(volumes, holds))
+
+    return lines + _trust(values, batch, best, steps, spread, spread_of, "these syringes")
+
+
+def _by_graduated(values):
+    batch, cup = ratio.mix(values), values["graduated"]
+    steps = (cup["step"],) * len(batch.volumes)
+    whole = sum(batch.volumes)
+    times = max(1, ceiling(whole / cup["holds"]))
+    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
+    if sum(best.volumes) > cup["holds"] * (1 + 1e-9):
+        times += 1
+        best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
+    lines, total = [], 0.0
+    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
+        total += volume
+        lines.append(line("level_" + "abcde"[place], batch.names[place] + ", up to the mark", total, "m3",
+                          mark_text(total, cup["step"], values), part="abcde"[place], rank=ANSWER, span=span,
+                          rough="wanted " + told(batch.volumes[place] / times, "mL", values["units"]) + ", here "
+                          + told(volume, "mL", values["units"])))
+    if times > 1:
+        lines.append(line("pours", "Cup too small for all of it", times, "", str(times) + " equal pours", rank=WARN,
+                          rough="the cup ends at " + told(cup["holds"], "mL", values["units"], DOWN)
+                          + "; the marks above are for one pour"))
+    spread = cup_spread(best.volumes, cup["step"])
+
+    def spread_of(volumes):
+        return cup_spread(volumes, cup["step"])
+
+    return lines + _trust(values, batch, best, steps, spread, spread_of, "this graduated cup", cup["holds"])
+
+
+def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
+    """The rounding to marks, the reading, and the smallest honest batch with this tool."""
+    wanted, units = tolerance(values), values["units"]
+    off = abs(best.error) > wanted + 1e-9
+    lines = [line("marks_error", "Off ratio by whole marks", best.error, "", percent(best.error),
+                  rank=WARN if off else BESIDE, rough="below 0: short of hardener"),
+             line("spread", "Reading holds the ratio within", spread, "", within(spread), rough=READ_TO),
+             line("measured", "Measured, one pour", sum(best.volumes), "m3", told(sum(best.volumes), "mL", units),
+                  part="mix", rank=MORE, rough="wanted in all " + told(sum(batch.volumes), "mL", units))]
+    for place, volume in enumerate(batch.volumes):
+        if volume < steps[place] * (1 - 1e-9):
+            lines.append(words("coarse_" + "abcde"[place], "Marks coarser than the part",
+                               "{} is {}, the marks are {} apart. Take finer marks or a scale, or mix more.".format(
+                                   batch.names[place], told(volume, "mL", units), told(steps[place], "mL", units)),
+                               rank=WARN, part="abcde"[place]))
+    least = smallest(values, batch, steps, spread_of, holds)
+    if least is None:
+        return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,
+                              rough="for " + wanted_text(values) + ". Take finer marks or a scale.")]
+    lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
+                      rough="for {} with {}; rounded up".format(wanted_text(values), tool)))
+    if sum(best.volumes) < least * (1 - 1e-9):
+        lines.append(words("too_small", "Too small for these marks", "Below {} they cannot hold the ratio. Mix more, "
+                           "or take finer marks or a scale.".format(told(least, "mL", units, UP)), rank=WARN))
+    return lines
+
+
+def smallest(values, batch, steps, spread_of, holds=None):
+    """The least batch that ends on marks and is read within the tolerance [m3]; None where not even a full cup is.
+
+    holds: the most that one pour can be [m3], or None where it can be drawn in several goes
+    """
+    wanted, parts = tolerance(values), batch.volumes
+    found = smallest_on_marks(parts, steps, wanted, smallest_read(parts, spread_of, wanted, sum(parts)))
+    if found is None or (holds is not None and sum(found.volumes) > holds * (1 + 1e-9)):
+        return None
+    return sum(found.volumes)

@@ -1,0 +1,74 @@
+"""By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
+from . import ratio
+from .by_scale import on_scale
+from .errors import InputError
+from .exactness import percent, tolerance
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
+from .numbers import UP, shown
+from .pumping import best_strokes, smallest_strokes, top_up
+from .units import told
+
+
+def check(values, batch):
+    """Volumes must be known, and there must be a pump for each part."""
+    found = ratio.basis(values["system"])
+    if not found.volume_parts:
+        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("weight", "volume")
+                         + " Pumps need them.")
+    strokes = ratio.strokes_volumes(values["pumps"], found.densities)
+    if len(strokes) != len(batch.names):
+        raise InputError("pumps.strokes", "Pumps: the label has {} parts, here are {} pumps".format(
+            len(batch.names), len(strokes)))
+
+
+def answer(values):
+    """The strokes of each pump, then what whole strokes cost."""
+    batch, units = ratio.mix(values), values["units"]
+    found = ratio.basis(values["system"])
+    strokes = ratio.strokes_volumes(values["pumps"], found.densities)
+    wanted = tolerance(values)
+    best = best_strokes(batch.volumes, strokes, wanted)
+    lines = []
+    for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
+        lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",
+                          str(count) + (" stroke" if count == 1 else " strokes"),
+                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER, span=span))
+    volume = sum(best.volumes)
+    lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
+                      rough="wanted " + told(batch.volume, "mL", units)))
+    off = abs(best.error) > wanted + 1e-9
+    lines.append(line("strokes_error", "Off ratio by whole strokes", best.error, "", percent(best.error),
+                      rank=WARN if off else BESIDE,
+                      rough="more than ±" + shown(wanted * 100, 1) + "%: top up as below, or mix another amount"
+                      if off else "below 0: short of hardener; full, even strokes taken for granted"))
+    lines.extend(_top_up(values, batch, best, found))
+    least = smallest_strokes(found.volume_parts, strokes, wanted)
+    if least is None:
+        lines.append(words("smallest", "Smallest honest batch", "none with these pumps", rank=ASK,
+                           rough="up to 60 strokes no whole numbers come within ±" + shown(wanted * 100, 1)
+                                 + "%. Were the strokes measured? Top up on a scale, or weigh."))
+    else:
+        least_volume = sum(least.volumes)
+        lines.append(line("smallest", "Smallest honest batch", least_volume, "m3",
+                          " : ".join([str(count) for count in least.counts]) + " strokes, "
+                          + told(least_volume, "mL", units, UP), rank=MORE,
+                          rough="for ±" + shown(wanted * 100, 1) + "% with these pumps; rounded up"))
+    return lines
+
+
+def _both(volume, density, units):
+    text = told(volume, "mL", units)
+    return text + " · " + told(volume * density, "g", units) if density else text
+
+
+def _top_up(values, batch, best, found):
+    lines = []
+    for place, lack in enumerate(top_up(best.volumes, found.volume_parts)):
+        if lack <= 1e-9 * sum(best.volumes):
+            continue
+        text = told(lack, "mL", values["units"])
+        if found.densities:
+            text = on_scale(lack * found.densities[place], values["scale"]["step_unit"], values) + " on the scale"
+        lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place].lower(), lack, "m3",
+                          text, part="abcde"[place], rough="after the strokes above"))
+    return lines

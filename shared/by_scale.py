@@ -1,0 +1,128 @@
+"""By scale: the running readings on one scale, corrected by what it really showed."""
+from . import ratio
+from .errors import InputError
+from .exactness import ROUGH_AIM, percent, tolerance
+from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
+from .numbers import DOWN, UP, shown
+from .units import from_si, sign, told
+from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
+
+
+def actual_readings(values):
+    """Running readings that were typed [kg], in the order of pouring, as far as they go without a gap."""
+    found = []
+    for row in values.get("readings") or []:
+        if row is None or row["shown"] is None:
+            break
+        found.append(row["shown"])
+    if values.get("zeroing") == "each":
+        total, cumulated = 0.0, []
+        for reading in found:
+            total += reading
+            cumulated.append(total)
+        return tuple(cumulated)
+    return tuple(found)
+
+
+def check(values, batch):
+    """Weights must be known, and the readings must be able to follow each other."""
+    if not batch.masses:
+        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("volume", "weight")
+                         + " A scale needs them.")
+    _check_readings(values, len(batch.names))
+
+
+def _check_readings(values, count):
+    rows, before = values["readings"] or [], 0.0
+    for place, row in enumerate(rows):
+        field = "readings.{}.shown".format(place)
+        if row is None or row["shown"] is None:
+            if any([later is not None and later["shown"] is not None for later in rows[place:]]):
+                raise InputError(field, "Type this reading before the later ones")
+            return
+        if place >= count:
+            raise InputError(field, "The label has only {} parts".format(count))
+        if values["zeroing"] == "once" and row["shown"] <= before:
+            raise InputError(field, "With the cup tared once the readings grow: this one must be more than the one "
+                                    "before it")
+        before = row["shown"]
+
+
+def answer(values):
+    """The readings in the order of pouring, then how far they can be trusted."""
+    batch, step, units = ratio.mix(values), values["scale"]["step"], values["units"]
+    unit = values["scale"]["step_unit"]
+    actual = actual_readings(values)
+    rezeroed = values["zeroing"] == "each"
+    masses = corrected(batch.masses, actual)
+    readings = running(masses, step) if not rezeroed else tuple([running((m,), step)[0] for m in masses])
+    lines = [words("tare", "Cup on the scale", "set it to 0", part="tool", rank=MORE)]
+    for place, (reading, span) in enumerate(zip(readings, spans(masses))):
+        lines.append(_scale_line(values, batch, place, reading, actual, unit, span))
+    lines.extend(_scale_warnings(values, masses, readings, step))
+    rounded = _parts_of(readings, rezeroed)
+    if min(rounded) > 0:
+        error = ratio_error(rounded, batch.masses)
+        lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
+                          rough="what the scale's step alone brings; below 0: short of hardener"))
+        spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
+        lines.append(line("spread", "The scale holds the ratio within", spread, "",
+                          "±" + shown(spread * 100, 1, UP) + "%",
+                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values)
+                          + " alone"))
+    wanted = tolerance(values)
+    least = smallest_batch(batch.masses, step, wanted, rezeroed)
+    lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
+                      rough="rounded up, for ±" + shown(wanted * 100, 1) + "%"
+                            + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
+    if batch.mass < least * (1 - 1e-9):
+        lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
+                           + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
+    return lines
+
+
+def _scale_line(values, batch, place, reading, actual, unit, span):
+    names, units = batch.names, values["units"]
+    done = place < len(actual)
+    rezeroed = values["zeroing"] == "each"
+    verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
+    rough = ""
+    if done:
+        rough = "as you read it; planned " + told(batch.masses[place], "g", units)
+    elif actual:
+        rough = "follows what was really poured"
+    return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),
+                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER, span=span)
+
+
+def on_scale(mass: float, unit: str, values) -> str:
+    """A reading as the scale shows it: in the unit of its step and with the decimals of its step."""
+    step = from_si(values["scale"]["step"], unit)
+    places = 0
+    while places < 4 and abs(float(shown(step, places)) - step) > 1e-6 * step:
+        places += 1
+    return shown(from_si(mass, unit), places) + " " + sign(unit)
+
+
+def _parts_of(readings, rezeroed):
+    if rezeroed:
+        return readings
+    return tuple([after - before for before, after in zip((0.0,) + tuple(readings), readings)])
+
+
+def _scale_warnings(values, masses, readings, step):
+    lines = []
+    most = values["scale"]["most"]
+    if most and sum(masses) > most:
+        lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
+                           + told(sum(masses), "g", values["units"]) + ", the scale ends at "
+                           + told(most, "g", values["units"], DOWN) + ". Weigh in two cups.", rank=WARN))
+    actual = actual_readings(values)
+    if len(actual) == len(masses):
+        error = ratio_error(masses, ratio.mix(values).masses)
+        wanted = tolerance(values)
+        off = abs(error) > wanted + 1e-9
+        lines.append(line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
+                          rough=("beyond ±" if off else "within ±") + shown(wanted * 100, 1)
+                          + "%; below 0: short of hardener"))
+    return lines

@@ -1,0 +1,48 @@
+"""Where a mix waits, and what it sheds its heat through. From memory, each with its plausible range behind it."""
+from .marks import COMMON, MEMORY
+
+# kind, label, help, shape factor of the inner resistance [-], resistance of the wall [m2 K/W], a pot (True) or laid out
+# Inner resistance from the mean of the matter to its surface, heat made evenly, over lambda: slab (V/A)/3,
+# cylinder (V/A)/2.
+CONTAINERS = (
+    ("cup", "Cup", "Standing on a bench", 1 / 2, 0.005, True),
+    ("bag", "Bag", "A full piping bag in the hand or on the bench", 1 / 2, 0.001, True),
+    ("tray", "Tray", "Spread out in a flat tray", 1 / 3, 0.001, False),
+    ("bead", "Bead on wood", "A cove of putty in its corner", 1 / 3, 0.0, False),
+    ("roll", "Rolled wet tape", "Wet tape rolled up: a mass again", 1 / 2, 0.0, True),
+    ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
+)
+# name, value [SI], least, most, mark
+MATTER = (
+    ("heat_per_epoxide", 108000.0, 100000.0, 118000.0, MEMORY),  # J/mol
+    ("epoxide_weight", 0.190, 0.180, 0.210, MEMORY),  # kg/eq, where the label gives none
+    ("phr", 30.0, 10.0, 60.0, MEMORY),  # where the label gives no ratio by weight
+    ("specific_heat", 2000.0, 1800.0, 2100.0, MEMORY),  # of the liquid mix, J/(kg K)
+    ("filler_heat", 1000.0, 800.0, 1400.0, MEMORY),  # specific heat of filler or glass, J/(kg K)
+    ("conductivity", 0.20, 0.17, 0.25, MEMORY),  # of the mix, W/(m K)
+    ("density", 1100.0, 1000.0, 1200.0, MEMORY),  # of the mix, kg/m3, where the label gives none
+    ("filler_density", 2000.0, 200.0, 2600.0, MEMORY),  # kg/m3
+    ("wood", 0.13, 0.10, 0.17, MEMORY),  # conductivity of plywood across the plies, W/(m K)
+    ("bench", 0.08, 0.04, 0.15, MEMORY),  # resistance of a wooden bench under cup or tray, m2 K/W
+    ("glass_share", 0.45, 0.38, 0.55, MEMORY),  # of wet tape, by mass
+)
+# value, label, heat given to the air, convection and radiation together [W/(m2 K)], least, most, mark
+AIR = (
+    ("still", "Still air", 9.0, 7.0, 12.0, MEMORY),
+    ("moving", "A breeze or a fan", 20.0, 15.0, 30.0, MEMORY),
+)
+# how the mix cures, where the label's times alone cannot tell: name, value, least, most, mark
+CURE = (
+    ("energy", 55000.0, 45000.0, 65000.0, MEMORY),  # J/mol; published values for primary amines lie in this range
+    ("uncatalysed", 0.06, 0.02, 0.2, MEMORY),  # k1 / k2: a film then lasts about 3 times as long as 100 g in a cup
+    ("too_hot", 333.15, 323.15, 343.15, COMMON),  # K; a pot too hot to hold is at its end, however thin
+    ("usable_conversion", 0.30, 0.2, 0.4, MEMORY),  # half of the way to the gel: several times as thick
+)
+# from this peak [K] on: what it does, mark
+HOT = (
+    (333.15, "It gets too hot to hold and softens the cup", COMMON),
+    (373.15, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
+)
+HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that "
+           "burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. "
+           "Smoke or flames indoors: leave, close the door, call the fire brigade.")

@@ -1,0 +1,21 @@
+"""How long a mix can be used, as multiples of the pot life of 100 g. From memory: label and own timings go first."""
+from .marks import COMMON, MEMORY
+
+# name, value, least, most, mark
+WINDOWS = (
+    ("soft", 2.0, 1.5, 2.5, MEMORY),  # a bead of putty on wood, times the pot life of 100 g
+    ("film", 3.5, 2.0, 6.0, MEMORY),  # a thin film, times the pot life of 100 g
+    ("exponent", 1 / 3, 0.2, 0.45, MEMORY),  # pot life goes with mass to minus this
+    ("doubling", 2.0, 1.8, 2.3, COMMON),  # how much faster for each 10 degC warmer
+    ("share", 0.8, 0.6, 1.0, MEMORY),  # of any window, that a plan uses
+)
+# hardener speed, lowest working temperature [K], mark
+LOWEST = (("fast", 278.15, MEMORY), ("medium", 285.15, MEMORY), ("slow", 291.15, MEMORY))
+
+# what stays behind in each mix [kg], and the spare on it [-]: name, value, least, most, mark
+LOSSES = (
+    ("left_putty", 0.026, 0.014, 0.045, MEMORY),  # cup, stick and bag
+    ("left_wet", 0.036, 0.019, 0.070, MEMORY),  # cup, stick and roller
+    ("spare", 0.10, 0.05, 0.20, MEMORY),
+)
+OVERLAP = (0.050, 0.040, 0.075, COMMON)  # of tape where a seam is cut in two [m]

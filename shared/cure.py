@@ -1,0 +1,183 @@
+"""Cure: from the system and the coming temperatures to when a seam may be peeled, coated, sanded, turned and loaded."""
+from .catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, STAGES
+from .clock import HOURS, Clock, clock_text
+from .errors import InputError
+from .inputs import Choice, Group, Number, Pick
+from .kinetics import rate_factor
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lowest import lowest
+from .maturity import LONGEST, between_points, equivalent_age, reached, through_days
+from .numbers import DOWN, UP, shown, to_step
+from .records import SYSTEM
+from .units import told
+
+GAP = 12 * 3600.0  # s; between two typed points, more is a gap (own judgement)
+SPEEDS = {"fast": 0, "medium": 1, "slow": 2}
+
+INPUTS = (
+    Pick("system", "Resin system", SYSTEM, default="3-1"),
+    Choice("course", "Temperature of the seam", (
+        ("same", "stays as it is now"), ("day", "a day's high and low"), ("points", "hour by hour"))),
+    Number("air", "Air temperature", unit="degC", low=-10, high=50, when=(("course", ("same",)),)),
+    Number("high", "Warmest, in the afternoon", unit="degC", low=-10, high=50, when=(("course", ("day",)),)),
+    Number("low", "Coldest, at dawn", unit="degC", low=-20, high=50, when=(("course", ("day",)),)),
+    Group("points", "Temperatures to come", (
+        Number("hours", "Hours after mixing", unit="h", low=0, high=720),
+        Number("temperature", "Temperature", unit="degC", low=-20, high=60),
+    ), most=24, each="Temperature", when=(("course", ("points",)),)),
+    Clock("mixed_at", "Mixed at", optional=True, help="Then the windows are told on the clock too."),
+    HOURS,
+)
+
+
+def check(values):
+    """A day needs its clock and its high above its low; typed points must follow each other without a gap."""
+    if values["course"] == "day":
+        if values["mixed_at"] is None:
+            raise InputError("mixed_at", "Mixed at: type the clock time; the night must be put where it belongs")
+        if values["high"] < values["low"]:
+            raise InputError("high", "Warmest: it must not be colder than the coldest")
+    if values["course"] == "points":
+        _check_points(values["points"])
+
+
+def _check_points(rows):
+    if not rows:
+        raise InputError("points", "Temperatures to come: type at least the one at mixing, hour 0")
+    first = rows[0]
+    if first["hours"] > 0:
+        raise InputError("points.{}.hours".format(first["place"]), "Start with the temperature at mixing, hour 0")
+    before = first["hours"]
+    for row in rows[1:]:
+        field, hours = "points.{}.hours".format(row["place"]), row["hours"]
+        if hours <= before:
+            raise InputError(field, "The hours must grow from one point to the next")
+        if hours - before > GAP * (1 + 1e-9):
+            raise InputError(field, "A gap: between hour {} and hour {} nothing is known. Type a point at least every "
+                             "{} hours.".format(*[shown(time / 3600, 0) for time in (before, hours, GAP)]))
+        before = hours
+
+
+CHECKS = (check,)
+
+
+def course(values):
+    """The seam's temperature [K] at any time after mixing [s]."""
+    if values["course"] == "day":
+        return through_days(values["low"], values["high"], values["mixed_at"])
+    if values["course"] == "points":
+        return between_points([(row["hours"], row["temperature"]) for row in values["points"]])
+    return lambda time: values["air"]
+
+
+def wanted_ages(speed: str):
+    """Equivalent age at 25 degC at which each stage is reached [s]: openings as at 25, closings as at 20 degC.
+
+    >>> [round(age / 3600, 1) for age in wanted_ages("fast")][:3]
+    [2.0, 5.5, 4.0]
+    """
+    place, early = SPEEDS[speed], rate_factor(ENERGY[0], CLOSES_AT, OPENS_AT)
+    return [row[2][place] * 3600 * (early if row[3] else 1.0) for row in STAGES]
+
+
+def answer(values):
+    """The windows in the order of the work, what the cold costs, and how it was counted."""
+    system, units = values["system"], values["units"]
+    least, remembered = lowest(system)
+    at = course(values)
+    times, lost = stage_times(values, least)
+    found = dict([(row[0], time) for row, time in zip(STAGES, times)])
+    lines = [_recoat(values, found)]
+    for row in STAGES:
+        if not row[0].startswith("recoat"):
+            lines.append(_stage(values, row, found[row[0]]))
+    lines.extend(_cold(values, at, least, remembered, lost, found))
+    day = equivalent_age([(at((hour + 0.5) * 3600.0), 3600.0) for hour in range(24)], ENERGY[0], OPENS_AT, least)
+    lines.append(line("day_counts", "The first 24 h count as", day, "s", shown(day / 3600, 1, DOWN) + " h", rank=MORE,
+                      rough="at " + told(OPENS_AT, "degC", units, places=0)
+                            + ", activation energy 55 kJ/mol from memory"))
+    lines.append(words("counted", "Where the hours come from", "For a " + system["speed"] + " hardener at 20 "
+                       "to 25 °C, from memory. Your label's hours go before them; a witness puck tells the truth.",
+                       rank=MORE))
+    if values["course"] == "points":
+        last = values["points"][-1]
+        late = [time for time in times if time is None or time > last["hours"] + 1]
+        if late:
+            lines.append(words("held", "After the last point", "The last temperature, "
+                               + told(last["temperature"], "degC", units, places=0) + ", is taken to hold on. Type the "
+                               "coming night too.", rank=ASK))
+    return lines
+
+
+def stage_times(values, least):
+    """When each stage is reached -> (times after mixing [s] or None, in the order of STAGES; seconds without credit).
+
+    A window that opens gets no credit below the lowest temperature; one that closes goes on closing there.
+    """
+    wanted = wanted_ages(values["system"]["speed"])
+    if values["course"] == "same":
+        rate = rate_factor(ENERGY[0], values["air"], OPENS_AT)
+        cold = values["air"] < least - 1e-9
+        times = [None if cold and not row[3] else age / rate for row, age in zip(STAGES, wanted)]
+        return times, LONGEST if cold else 0.0
+    opening = [age for row, age in zip(STAGES, wanted) if not row[3]]
+    closing = [age for row, age in zip(STAGES, wanted) if row[3]]
+    opened, lost = reached(course(values), opening, ENERGY[0], OPENS_AT, least)
+    closed, _ = reached(course(values), closing, ENERGY[0], OPENS_AT, 0.0)
+    return [(closed if row[3] else opened).pop(0) for row in STAGES], lost
+
+
+def after(seconds: float, toward: str) -> str:
+    """A time after mixing in steps of half an hour, above two days in half days; UP for an opening, DOWN for a closing.
+
+    >>> after(5000.0, UP), after(5000.0, DOWN), after(260000.0, UP)
+    ('1.5 h', '1.0 h', '3.5 days')
+    """
+    if seconds > 48 * 3600:
+        return shown(to_step(seconds / 86400, 0.5, toward), 1) + " days"
+    return shown(to_step(seconds / 3600, 0.5, toward), 1) + " h"
+
+
+def _clock(values, seconds, toward):
+    return clock_text(to_step(values["mixed_at"] + seconds, 1800.0, toward), values["hours"], toward)
+
+
+def _on_clock(values, seconds, toward):
+    return "" if values["mixed_at"] is None else " (" + _clock(values, seconds, toward) + ")"
+
+
+def _recoat(values, found):
+    opens, closes = found["recoat_opens"], found["recoat_closes"]
+    rows = dict([(row[0], row) for row in STAGES])
+    if opens is None or closes is None:
+        return words("recoat", "Recoat without sanding", "not at these temperatures", rank=ANSWER, rough="see below")
+    if opens >= closes:
+        return words("recoat", "Recoat without sanding", "no window to count on", rank=ANSWER,
+                     rough="too cold for it to open before it closes: wash, sand, then coat")
+    hours = after(opens, UP) + " to " + after(closes, DOWN)
+    rough = "opens late, closes early; " + rows["recoat_closes"][4]
+    if values["mixed_at"] is None:
+        return line("recoat", "Recoat without sanding", closes, "s", hours + " after mixing", rank=ANSWER, rough=rough)
+    return line("recoat", "Recoat without sanding", closes, "s", _clock(values, opens, UP) + " to "
+                + _clock(values, closes, DOWN), rank=ANSWER, rough=hours + " after mixing; " + rough)
+
+
+def _stage(values, row, time):
+    if time is None:
+        return words(row[0], row[1], "not at these temperatures", rank=BESIDE, rough="it may stay soft for good")
+    return line(row[0], row[1], time, "s", "after " + after(time, UP) + _on_clock(values, time, UP),
+                rank=MORE if row[0] == "tack_free" else BESIDE, rough="at the earliest; " + row[4])
+
+
+def _cold(values, at, least, remembered, lost, found):
+    if not lost:
+        return []
+    units = values["units"]
+    bound = told(least, "degC", units, places=0) + (" (from memory)" if remembered else "")
+    if found["full"] is None or values["course"] == "same":
+        text = "Below " + bound + " no cure is counted, and a hardener may stop for good."
+    else:
+        text = "For " + shown(lost / 3600, 0, UP) + " h it is below " + bound + "; no cure is counted there."
+    return [words("too_cold", "Too cold for this hardener", text + " Warm the seam, not only the air: a tent over it "
+                  "and a gentle electric heater outside the vapours; no open flame. Or wait for warmer days "
+                  "before mixing.", rank=WARN)]

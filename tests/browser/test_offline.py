@@ -1,0 +1,132 @@
+"""Without signal: the server killed, and the network off, which browsers treat as two different things."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+
+@pytest.fixture(params=["server killed", "network off"])
+def cut(request, phone, served):
+    """The app kept on the phone, then cut off in one of two ways."""
+    keep(phone, served.url)
+
+    def now():
+        if request.param == "server killed":
+            served.stop()
+        else:
+            phone.context.set_offline(True)
+
+    return now
+
+
+def test_a_first_visit_is_enough(phone, served, cut):
+    cut()
+    phone.reload()
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
+@pytest.mark.parametrize("link", ["/?amount=200", "/?", "/#amount", "/index.html", "/safety/", "/safety"])
+def test_any_link_opens(phone, served, cut, link):
+    cut()
+    phone.goto(served.url + link)
+    if "safety" in link:
+        expect(phone.locator("[data-line=gloves]")).to_be_visible()
+    elif "200" in link:
+        expect(figure(phone, "reading_b")).to_have_text("200 g")
+    else:
+        expect(figure(phone, "reading_b")).to_have_text("240 g")
+
+
+def test_screens_change_without_signal(phone, served, cut):
+    cut()
+    phone.reload()
+    phone.get_by_label("Amount", exact=True).fill("200")
+    phone.get_by_role("link", name="Safety", exact=True).click()
+    expect(phone.locator("[data-line=gloves]")).to_be_visible()
+    phone.go_back()
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("200")
+
+
+def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, served):
+    served.stop()
+    served.start(missing="icons/app-maskable-512.png")
+    phone.goto(served.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
+    assert phone.evaluate("caches.keys()") == []  # nothing half kept
+    served.stop()
+    served.start()
+    keep(phone, served.url)
+    served.stop()
+    phone.reload()
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
+def test_a_new_build_waits_until_it_is_asked_for(phone, served, other_build):
+    keep(phone, served.url)
+    before = phone.evaluate("document.documentElement.dataset.build")
+    phone.get_by_label("Amount", exact=True).fill("321")
+    served.stop()
+    served.start(other_build)
+    phone.reload()
+    phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update())")
+    expect(phone.locator("[data-notice=update]")).to_be_visible()
+    assert phone.evaluate("document.documentElement.dataset.build") == before
+    phone.reload()
+    assert phone.evaluate("document.documentElement.dataset.build") == before  # not without consent
+    phone.get_by_role("button", name="Update now").click()
+    phone.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+    expect(figure(phone, "reading_b")).to_have_text("321 g")
+
+
+def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other_build):
+    keep(phone, served.url)
+    before = phone.evaluate("document.documentElement.dataset.build")
+    served.stop()
+    served.start(other_build, missing="css/base.css")
+    phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update()).catch(() => null)")
+    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
+    assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
+    served.stop()
+    phone.reload()
+    assert phone.evaluate("document.documentElement.dataset.build") == before
+    expect(figure(phone, "reading_b")).to_be_visible()
+
+
+def test_a_phone_that_lost_its_copy_says_so_in_plain_words(phone, served):
+    keep(phone, served.url)
+    phone.evaluate("caches.keys().then((names) => Promise.all(names.map((name) => caches.delete(name))))")
+    served.stop()
+    phone.goto(served.url + "/safety/")
+    expect(phone.get_by_text("Open it once with a connection")).to_be_visible()
+
+
+def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served):
+    """Chromium takes localhost for secure; a host name of another kind is what a shop network has."""
+    context = phone.context.browser.new_context()
+    page = context.new_page()
+    page.add_init_script("Object.defineProperty(window, 'isSecureContext', { value: false });"
+                         "delete Navigator.prototype.serviceWorker;")
+    page.goto(served.url)
+    expect(page.locator("[data-notice=plain]")).to_contain_text("plain http")
+    page.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(page, "reading_b")).to_have_text("200 g")
+    page.reload()
+    expect(figure(page, "reading_b")).to_have_text("200 g")
+    expect(page.locator("[data-notice=plain]")).to_have_count(0)
+    context.close()
+
+
+def test_an_engine_that_does_not_start_leaves_the_server_to_answer(phone, served):
+    served.stop()
+    served.start(missing="engine.json")
+    phone.goto(served.url + "/?amount=200")
+    expect(phone.locator("[data-notice=engine]")).to_be_visible()
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    phone.get_by_label("Amount", exact=True).fill("300")
+    expect(figure(phone, "reading_b")).to_be_hidden()
+    phone.get_by_role("button", name="Work it out").click()
+    expect(figure(phone, "reading_b")).to_have_text("300 g")

@@ -1,0 +1,101 @@
+"""Dew point against reference libraries, the margin, and the order of work against blush."""
+import psychrolib
+import pytest
+from covemix.shared import dewpoint, moves
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+psychrolib.SetUnitSystem(psychrolib.SI)
+
+
+def lines(tree):
+    answer = moves.answer("dew", tree)
+    assert answer["errors"] == []
+    return {row["name"]: row for row in answer["lines"]}
+
+
+@pytest.mark.parametrize(("air", "humidity", "dew", "magnus"), [
+    (20, 50, 9.27239, 9.25517), (15, 80, 11.5816, 11.5755), (30, 70, 23.9279, 23.9272)])
+def test_dew_points(air, humidity, dew, magnus):
+    """ASHRAE Handbook Fundamentals (2017), ch. 1, within 0.1 K; Magnus form of WMO-No. 8, Annex 4.B, to its digits."""
+    found = dewpoint.dew_point(air + 273.15, humidity / 100) - 273.15
+    assert found == pytest.approx(dew, abs=0.1)
+    assert found == pytest.approx(magnus, abs=1e-4)
+
+
+@pytest.mark.parametrize(("celsius", "pascal"), [(20, 2338.8), (10, 1228)])
+def test_saturation_pressure(celsius, pascal):
+    """ASHRAE Handbook Fundamentals ch. 1 (Hyland and Wexler 1983): the Magnus form is within 0.3 % of it."""
+    assert dewpoint.saturation_pressure(celsius + 273.15) == pytest.approx(pascal, rel=0.003)
+
+
+@settings(max_examples=300, deadline=None, derandomize=True)
+@given(air=st.floats(0, 40), humidity=st.floats(0.30, 0.95))
+def test_dew_points_agree_with_psychrolib(air, humidity):
+    """psychrolib (ASHRAE equations), dew points above 0 degC; below it tells the frost point over ice."""
+    expected = psychrolib.GetTDewPointFromRelHum(air, humidity)
+    if expected > 0.01:
+        assert dewpoint.dew_point(air + 273.15, humidity) - 273.15 == pytest.approx(expected, abs=0.045)
+
+
+def test_dew_points_agree_with_metpy():
+    """metpy.calc.dewpoint_from_relative_humidity, within 0.1 K up to 35 degC (at 40 it parts from ASHRAE by 0.1 K)."""
+    calc = pytest.importorskip("metpy.calc")
+    units = pytest.importorskip("metpy.units").units
+    for air in range(5, 36, 5):
+        for humidity in (0.4, 0.6, 0.8, 0.95):
+            expected = calc.dewpoint_from_relative_humidity(units.Quantity(air, "degC"), humidity).to("degC").magnitude
+            if expected > 0:
+                assert dewpoint.dew_point(air + 273.15, humidity) - 273.15 == pytest.approx(float(expected), abs=0.1)
+
+
+def test_saturated_air_is_at_its_dew_point():
+    for air in (-10, 0, 12.5, 40):
+        assert dewpoint.dew_point(air + 273.15, 1.0) == pytest.approx(air + 273.15, abs=1e-9)
+
+
+@pytest.mark.parametrize(("air", "humidity", "surface", "margin", "enough"), [
+    ("18", "85", "17.5", 2.058, False), ("20", "60", "18", 5.993, True)])
+def test_three_degrees_above_the_dew_point(air, humidity, surface, margin, enough):
+    """ISO 8502-4 with ISO 12944-7: the surface at least 3 degC above the dew point (from secondary texts)."""
+    found = lines({"air": air, "humidity": humidity, "surface": surface})
+    assert found["margin"]["value"] == pytest.approx(margin, abs=0.15)
+    assert ("damp" not in found) == enough
+    assert float(found["margin"]["text"].split()[0]) <= found["margin"]["value"]
+
+
+def test_a_margin_is_rounded_down_and_the_dew_point_up():
+    found = lines({"air": "18", "humidity": "85", "surface": "17.5"})
+    assert found["margin"]["text"] == "2.0 °C"
+    assert float(found["dew_point"]["text"].split()[0]) >= found["dew_point"]["value"] - 273.15
+
+
+def test_the_night_is_warned_of_where_its_air_comes_near_to_the_dew_point():
+    tree = {"air": "20", "humidity": "60"}
+    assert "night_margin" not in lines(tree)
+    mild = lines(dict(tree, night="16"))
+    assert "night_damp" not in mild
+    open_sky = lines(dict(tree, night="16", sky="open"))
+    assert open_sky["night_margin"]["value"] == pytest.approx(mild["night_margin"]["value"] - 3)
+    assert open_sky["night_damp"]["rank"] == "warn"
+    assert lines(dict(tree, night="8"))["night_damp"]["label"] == "Dew in the night"
+
+
+def test_blush_is_washed_before_it_is_sanded():
+    """Common practice: water first, then dry, then sand."""
+    for tree in ({"air": "20", "humidity": "60"}, {"air": "18", "humidity": "90"}, {"air": "18"}):
+        names = [row["name"] for row in moves.answer("dew", tree)["lines"]]
+        assert names.index("blush_1") < names.index("blush_2") < names.index("blush_3")
+        found = lines(tree)
+        assert "wash" in found["blush_1"]["text"] and "water" in found["blush_1"]["text"]
+        assert "sand" not in (found["blush_1"]["text"] + found["blush_2"]["text"]).lower()
+    assert lines({"air": "18", "humidity": "90"})["blush_1"]["rank"] == "beside"
+
+
+def test_damp_air_is_told_however_warm_the_surface():
+    assert lines({"air": "20", "humidity": "90", "surface": "30"})["humid"]["rank"] == "warn"
+
+
+def test_a_night_without_humidity_is_refused_at_its_field():
+    answer = moves.answer("dew", {"air": "20", "night": "10"})
+    assert [row["field"] for row in answer["errors"]] == ["humidity"]

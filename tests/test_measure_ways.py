@@ -1,0 +1,213 @@
+"""The ways of measuring beside scale and pumps: marks, sticks, and which of a bench is the best."""
+from math import sqrt
+
+import numpy as np
+import pytest
+from covemix.shared import bench, graduations, moves, ratio
+from uncertainties import ufloat
+
+SYSTEM = {"by_volume": "3:1", "densities": "1.15:0.98"}
+
+
+def asked(**typed):
+    return moves.answer("measure", dict({"system": SYSTEM}, **typed))
+
+
+def lines(**typed):
+    found = asked(**typed)
+    assert found["errors"] == []
+    return {one["name"]: one for one in found["lines"]}
+
+
+def errors(**typed):
+    return {one["field"]: one["message"] for one in asked(**typed)["errors"]}
+
+
+# --- graduations
+
+def test_syringe_spread_agrees_with_propagated_errors():
+    """PyPI `uncertainties`; a reading to one graduation d deviates by d / sqrt(12), JCGM 100:2008, F.2.2.1."""
+    full = [ufloat(60, 1 / sqrt(12)), ufloat(60, 1 / sqrt(12)), ufloat(30, 1 / sqrt(12))]
+    other = [ufloat(20, 0.5 / sqrt(12)), ufloat(20, 0.5 / sqrt(12)), ufloat(10, 0.5 / sqrt(12))]
+    found = sum(other) / sum(full)
+    assert graduations.syringe_spread((150, 50), (1, 0.5), (3, 3)) == pytest.approx(2 * found.s / found.n, rel=1e-9)
+
+
+@pytest.mark.parametrize("volumes", [(30, 10), (100, 30, 5), (100, 5, 30), (20, 20)])
+def test_cup_spread_agrees_with_propagated_errors(volumes):
+    """PyPI `uncertainties`: cumulated marks, each read once; its correlations come out of the shared marks."""
+    marks = [ufloat(sum(volumes[:n + 1]), 2.5 / sqrt(12)) for n in range(len(volumes))]
+    parts = [after - before for before, after in zip([0, *marks], marks, strict=False)]
+    worst = max([(part / parts[0]).s / (part / parts[0]).n for part in parts[1:]])
+    assert graduations.cup_spread(volumes, 2.5) == pytest.approx(2 * worst, rel=1e-9)
+
+
+def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says():
+    """JCGM 101:2008: 400,000 draws of uniform reading errors at each mark; the ratio's deviation beside ours."""
+    draw = np.random.default_rng(20240229)
+    first, second, step = 90.0, 30.0, 2.5
+    low = first + draw.uniform(-step / 2, step / 2, 400_000)
+    high = first + second + draw.uniform(-step / 2, step / 2, 400_000)
+    ratios = (high - low) / low
+    assert graduations.cup_spread((first, second), step) == pytest.approx(2 * ratios.std() / (second / first), rel=0.01)
+
+
+def test_marks_are_at_or_above_the_wanted_amount_and_end_on_graduations():
+    for amount in ("60", "101", "240", "777"):
+        found = lines(way="syringes", amount=amount, amount_is="total", syringes={"holds": "60:20", "steps": "1:0.5"})
+        wanted = ratio.mix_of_mass({"by_weight": (), "by_volume": (3, 1), "densities": (1150, 980), "parts": ""},
+                                   float(amount) / 1000)
+        drawn = found["drawn_a"]["value"], found["drawn_b"]["value"]
+        assert sum(drawn) >= sum(wanted.volumes) * (1 - 1e-9)
+        assert drawn[0] * 1e6 == pytest.approx(round(drawn[0] * 1e6), abs=1e-9)
+        assert drawn[1] * 2e6 == pytest.approx(round(drawn[1] * 2e6), abs=1e-9)
+        error = drawn[1] / drawn[0] * 3 - 1
+        assert found["marks_error"]["value"] == pytest.approx(error, abs=1e-12)
+
+
+def test_a_syringe_too_small_is_filled_more_than_once_and_says_how():
+    found = lines(way="syringes", amount="240", syringes={"holds": "60:20", "steps": "1:1"})
+    assert found["drawn_a"]["rough"].startswith("2 full to 60 mL, then one to 43 mL")
+
+
+def test_a_graduated_cup_is_told_by_running_levels():
+    found = lines(way="graduated", amount="400 mL", graduated={"holds": "500", "step": "10"})
+    assert (found["level_a"]["text"], found["level_b"]["text"]) == ("300 mL", "400 mL")
+    assert found["marks_error"]["value"] == pytest.approx(0, abs=1e-12)
+
+
+def test_a_cup_too_small_is_poured_more_than_once():
+    found = lines(way="graduated", amount="400 mL", graduated={"holds": "150", "step": "10"})
+    assert found["pours"]["rank"] == "warn"
+    assert found["level_b"]["value"] <= 150e-6 * (1 + 1e-9)
+    assert found["pours"]["value"] * found["level_b"]["value"] >= 400e-6 * (1 - 1e-9)
+
+
+def test_marks_coarser_than_the_part_are_said_with_the_way_out():
+    found = lines(way="graduated", amount="16 mL", graduated={"holds": "400", "step": "10"})
+    assert found["coarse_b"]["rank"] == "warn"
+    assert "finer marks" in found["coarse_b"]["text"]
+    assert "coarse_a" not in found
+
+
+def test_the_smallest_honest_batch_by_marks_is_read_and_rounded_within_the_tolerance():
+    found = lines(way="syringes", tolerance="5", amount="60", syringes={"holds": "60:20", "steps": "1:1"})
+    least = found["smallest"]["value"]
+    volumes = (0.75 * least, 0.25 * least)
+    assert graduations.syringe_spread(volumes, (1e-6, 1e-6), graduations.fills(volumes, (60e-6, 20e-6))) <= 0.0501
+    again = lines(way="syringes", tolerance="5", amount=str(least * 1e6) + " mL",
+                  syringes={"holds": "60:20", "steps": "1:1"})
+    assert abs(again["marks_error"]["value"]) <= 0.05
+    assert "too_small" not in again
+
+
+def test_syringes_and_cups_that_cannot_be_are_refused_at_their_field():
+    assert "syringes.holds" in errors(way="syringes", syringes={"holds": "60:20:10", "steps": "1"})
+    assert "syringes.steps" in errors(way="syringes", syringes={"holds": "60:20", "steps": "1:25"})
+    assert "syringes.steps" in errors(way="syringes", syringes={"holds": "60:20", "steps": "1:1:1"})
+    assert "graduated.step" in errors(way="graduated", graduated={"holds": "30", "step": "40"})
+    for way in ("syringes", "graduated", "stick"):
+        assert "system.densities" in errors(way=way, system={"by_weight": "100:30"})
+
+
+# --- the stick
+
+STRAIGHT = {"bottom": "50", "top": "50", "height": "90"}
+
+
+def test_a_stick_in_a_straight_cup_is_a_cylinder():
+    """Machinery's Handbook, cylinder: 50 mL in a 50 mm cup stand 25.46479 mm high (from memory; plane geometry)."""
+    found = lines(way="stick", amount="50 mL", cup=STRAIGHT)
+    assert found["mark_b"]["value"] * 1000 == pytest.approx(25.46479, rel=1e-6)
+    assert found["mark_a"]["value"] * 1000 == pytest.approx(0.75 * 25.46479, rel=1e-6)
+    assert found["mark_b"]["text"] == "25.5 mm"
+
+
+def test_a_wide_cup_recommends_a_narrow_one_and_a_narrow_one_does_not():
+    wide = lines(way="stick", amount="200 mL", tolerance="10", cup={"bottom": "120", "top": "130", "height": "120"})
+    assert wide["spread"]["rank"] == "warn"
+    width = wide["narrow"]["value"] * 1000
+    narrow = lines(way="stick", amount="200 mL", tolerance="10",
+                   cup={"bottom": str(width * 0.999), "top": str(width * 0.999), "height": "400"})
+    assert narrow["spread"]["rank"] == "beside"
+    assert "narrow" not in narrow
+
+
+def test_a_cup_that_narrows_upwards_is_questioned_and_still_answered():
+    found = lines(way="stick", amount="200 mL", cup={"bottom": "80", "top": "64", "height": "100"})
+    assert found["narrows"]["rank"] == "ask"
+    assert "upright in the middle" in found["narrows"]["text"]
+    assert found["mark_b"]["value"] * 1000 == pytest.approx(43.4562, rel=1e-6)
+    assert "narrows" not in lines(way="stick", amount="100 mL", cup={"bottom": "64", "top": "80", "height": "100"})
+
+
+def test_a_cup_too_small_for_a_stick_gives_the_marks_of_one_pour():
+    found = lines(way="stick", amount="500 mL", cup=STRAIGHT)
+    assert found["pours"]["rank"] == "warn"
+    assert found["mark_b"]["value"] <= 0.85 * 0.09 * (1 + 1e-9)
+    cup = 3.141592653589793 * 0.025**2
+    assert found["pours"]["value"] * found["mark_b"]["value"] * cup == pytest.approx(500e-6, rel=1e-9)
+
+
+def test_a_chosen_cup_that_is_too_small_warns_on_the_scale_too_and_an_unchosen_one_does_not():
+    assert lines(way="scale", amount="2000", cup=STRAIGHT)["pours"]["rank"] == "warn"
+    for untouched in ({}, {"cup": "medium"}, {"cup": {"id": "medium", "bottom": ""}}):
+        assert "pours" not in lines(way="scale", amount="2000", **untouched)
+    assert lines(way="scale", amount="2000", cup="small")["pours"]["rank"] == "warn"
+    assert "stands" in lines(way="scale", amount="60", cup=STRAIGHT)
+
+
+def test_one_millimetre_on_a_mark_is_told_for_each_mark():
+    """By hand in a straight cup: 1 mm of 30 and 10 mm moves 3:1 to 9/31 and 11/30 of the first."""
+    area = 3.141592653589793 * 0.025**2 * 1e6
+    found = lines(way="stick", amount=str(40 * area / 1000) + " mL", cup=STRAIGHT)
+    assert found["mark_cost_a"]["value"] == pytest.approx((9 / 31) * 3 - 1, rel=1e-9)
+    assert found["mark_cost_b"]["value"] == pytest.approx((11 / 30) * 3 - 1, rel=1e-9)
+
+
+def test_the_picture_of_the_cup_is_to_scale_and_its_levels_are_those_of_the_lines():
+    found = asked(way="stick", amount="50 mL", cup=STRAIGHT)
+    drawn = {one["role"]: one for one in found["figures"][0]["shapes"] if one["kind"] != "note"}
+    xs, ys = zip(*drawn["cup"]["points"], strict=True)
+    scale = (max(xs) - min(xs)) / 50
+    assert (max(ys) - min(ys)) / scale == pytest.approx(90, abs=0.02)
+    top = min(y for _, y in drawn["b"]["points"])
+    assert (max(ys) - top) / scale == pytest.approx(25.46479, abs=0.02)
+    between = min(y for _, y in drawn["a"]["points"])
+    assert (max(ys) - between) / scale == pytest.approx(0.75 * 25.46479, abs=0.02)
+    assert "25.5 mm" in found["figures"][0]["told"]
+    assert asked(way="scale")["figures"] == []
+
+
+# --- the bench
+
+def test_a_bench_lists_every_way_best_first_and_says_why():
+    found = [one for one in asked(compare="yes", amount="1000")["lines"] if one["name"].startswith("way_")]
+    figures = [one["value"] for one in found]
+    assert {one["name"] for one in found} == {"way_scale", "way_syringes", "way_graduated", "way_stick", "way_pumps"}
+    assert figures == sorted(figures)
+    assert all("honest" in one["text"] for one in found)
+    assert lines(compare="yes", amount="1000")["best_way"]["text"].startswith("Scale")
+
+
+def test_for_a_tiny_batch_fine_syringes_beat_a_coarse_scale():
+    found = lines(compare="yes", amount="12", scale={"step": "5"}, syringes={"holds": "10", "steps": "0.1"})
+    assert found["best_way"]["text"].startswith("Syringes")
+
+
+def test_a_bench_on_which_nothing_holds_says_so():
+    found = lines(compare="yes", amount="3", scale={"step": "5"}, syringes={"holds": "60", "steps": "5"})
+    assert found["no_way"]["rank"] == "warn"
+
+
+def test_uneven_strokes_agree_with_propagated_errors():
+    """PyPI `uncertainties`: every stroke its own error, summed."""
+    first = sum([ufloat(10, 0.3) for _ in range(6)])
+    other = sum([ufloat(10, 0.3) for _ in range(2)])
+    found = other / first
+    assert bench.stroke_spread((6, 2), 0.03) == pytest.approx(2 * found.s / found.n, rel=1e-9)
+
+
+def test_without_densities_a_label_by_weight_leaves_the_scale_alone_on_the_bench():
+    found = lines(compare="yes", system={"by_weight": "100:30"})
+    assert [name for name in found if name.startswith("way_")] == ["way_scale"]

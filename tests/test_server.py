@@ -1,0 +1,146 @@
+"""The server: every route's headers, one shape of refusal, pages as plain HTML, the versioned files."""
+import gzip
+import json
+import re
+
+import pytest
+from covemix.server.app import create_app
+from covemix.server.build import Build
+from covemix.server.headers import HEADERS
+from covemix.server.pages import PAGES
+from covemix.shared import moves
+from starlette.testclient import TestClient
+
+BUILD = Build()
+PATHS = [
+    *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
+    "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/css/base.css",
+    f"/v/{BUILD.id}/engine.json", "/v/older/css/base.css",
+]
+
+
+@pytest.fixture(scope="module")
+def client():
+    with TestClient(create_app(BUILD), raise_server_exceptions=False) as client:
+        yield client
+
+
+@pytest.mark.parametrize("path", PATHS)
+def test_every_answer_carries_the_security_headers(client, path):
+    response = client.get(path)
+    for name, value in HEADERS.items():
+        assert response.headers[name] == value
+    assert response.headers["cache-control"]
+
+
+@pytest.mark.parametrize("path", PATHS)
+def test_every_address_answers_a_head_or_refuses_in_words(client, path):
+    response = client.head(path)
+    assert response.status_code in (200, 404, 405, 422)
+
+
+@pytest.mark.parametrize(("method", "path", "body", "status", "field"), [
+    ("POST", "/api/ratio", '{"amount": "none"}', 422, "amount"),
+    ("POST", "/api/ratio", '{"amount": -1}', 422, "amount"),
+    ("POST", "/api/ratio", '{"ammount": 1}', 422, "ammount"),
+    ("POST", "/api/ratio", '{"system": {"by_weight": "3:0"}}', 422, "system.by_weight"),
+    ("POST", "/api/measure", '{"readings": [{"shown": "x"}]}', 422, "readings.0.shown"),
+    ("POST", "/api/ratio", "{", 422, "1"),
+    ("POST", "/api/ratio", "[]", 422, ""),
+    ("GET", "/api/ratio?amount=none", None, 422, "amount"),
+    ("GET", "/api/moves?units=cubits", None, 422, "units"),
+    ("GET", "/api/nothing", None, 404, ""),
+    ("DELETE", "/api/ratio", None, 405, ""),
+    ("POST", "/api/ratio", "1" * 300_000, 413, ""),
+])
+def test_every_refusal_has_one_shape(client, method, path, body, status, field):
+    response = client.request(method, path, content=body, headers={"content-type": "application/json"})
+    assert response.status_code == status
+    answer = response.json()
+    assert set(answer) == {"errors", "lines"}
+    assert answer["lines"] == []
+    assert answer["errors"][0]["field"] == field
+    assert answer["errors"][0]["message"]
+
+
+def test_all_errors_are_told_at_once_in_the_order_of_the_form(client):
+    answer = client.post("/api/measure", json={"way": "guess", "amount": "", "tolerance": "50", "units": "x"}).json()
+    assert [error["field"] for error in answer["errors"]] == ["units", "way", "tolerance"]
+
+
+def test_a_link_and_a_body_give_the_same_answer(client):
+    link = client.get("/api/measure?system.by_weight=100:30&amount=200&readings.0.shown=150").json()
+    body = client.post("/api/measure", json={"system": {"by_weight": "100:30"}, "amount": 200,
+                                             "readings": [{"shown": "150"}]}).json()
+    assert link == body
+    assert link["lines"]
+
+
+def test_an_exception_of_ours_shows_nothing_of_itself(client, monkeypatch):
+    monkeypatch.setattr(moves, "answer", lambda name, tree: 1 / 0)
+    response = client.get("/api/ratio")
+    assert response.status_code == 500
+    assert "zero" not in response.text
+    assert set(response.json()) == {"errors", "lines"}
+
+
+def test_moves_tells_every_input_of_every_move(client):
+    told = client.get("/api/moves").json()["moves"]
+    assert [move["name"] for move in told] == moves.names()
+    for move in told:
+        declared = [item.name for item in moves.module(move["name"]).INPUTS]
+        assert [item["name"] for item in move["inputs"]] == declared
+
+
+def test_openapi_names_every_operation_unit_and_limit(client):
+    schema = client.get("/openapi.json").json()
+    operations = [one for path in schema["paths"].values() for one in path.values()]
+    ids = [operation["operationId"] for operation in operations]
+    assert len(set(ids)) == len(ids)
+    for operation in operations:
+        assert "422" in operation["responses"]
+    scale = schema["components"]["schemas"]["Scale"]["properties"]["step"]
+    assert "From 0.001 to 100 g" in scale["description"]
+
+
+@pytest.mark.parametrize("path", ["/" + path for _, path, _ in PAGES])
+def test_a_page_names_no_other_host_and_holds_no_inline_script(client, path):
+    page = client.get(path).text
+    assert re.findall(r'(?:src|href)="(?:https?:)?//', page) == []
+    assert re.findall(r"<script(?![^>]*src=)", page) == []
+    assert " style=" not in page and " onclick" not in page
+
+
+def test_what_a_link_holds_is_only_ever_text(client):
+    page = client.get("/", params={"amount": '"><script>alert(1)</script>', "system": "<i>"}).text
+    assert "<script>alert" not in page and "<i>" not in page
+    assert "&lt;script&gt;" in page
+
+
+def test_an_answer_with_errors_stands_beside_its_field_in_plain_html(client):
+    page = client.get("/?amount=none").text
+    assert 'value="none"' in page
+    assert re.search(r'data-error="amount">\s*Amount: type a number', page)
+
+
+def test_versioned_files_are_kept_for_ever_and_sent_small(client):
+    response = client.get(f"/v/{BUILD.id}/engine.json", headers={"accept-encoding": "gzip"})
+    assert "immutable" in response.headers["cache-control"]
+    assert response.headers["content-encoding"] == "gzip"
+    assert "shared/moves.py" in response.json()
+    plain = client.get(f"/v/{BUILD.id}/engine.json", headers={"accept-encoding": "identity"})
+    assert "content-encoding" not in plain.headers
+    assert plain.json() == response.json()
+
+
+def test_the_worker_keeps_every_file_and_every_page():
+    told = json.loads(re.search(r"const BUILD = (.*);", BUILD.worker([path or "./" for _, path, _ in PAGES])).group(1))
+    assert {path.removeprefix(BUILD.base) for path in told["files"]} == set(BUILD.files)
+    assert len(told["pages"]) == len(PAGES)
+
+
+def test_a_first_visit_stays_within_350_kB(client):
+    """Everything the worker keeps, as it crosses the wire: pages, files, worker, manifest."""
+    files = sum(len(file.small or file.body) for file in BUILD.files.values())
+    pages = sum(len(gzip.compress(client.get("/" + path).content)) for _, path, _ in PAGES)
+    assert files + pages < 350_000

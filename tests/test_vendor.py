@@ -1,0 +1,24 @@
+"""Vendored files are what they are pinned to be."""
+import hashlib
+import json
+
+import pytest
+from covemix.server.build import HOUSE
+
+VENDOR = HOUSE / "webui" / "vendor"
+LISTED = json.loads((VENDOR / "vendor.json").read_text(encoding="utf-8"))
+
+
+@pytest.mark.parametrize("library", LISTED, ids=[library["name"] for library in LISTED])
+def test_a_library_has_version_licence_reason_and_the_pinned_hash(library):
+    assert library["version"] and library["licence"] and library["why"]
+    assert (VENDOR / library["name"] / "LICENSE").exists()
+    for file in library["files"]:
+        assert hashlib.sha256((VENDOR / file["path"]).read_bytes()).hexdigest() == file["sha256"]
+
+
+def test_nothing_is_vendored_that_is_not_listed():
+    listed = {file["path"] for library in LISTED for file in library["files"]}
+    kept = {path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.*js")} | {
+        path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.wasm")}
+    assert kept == listed

@@ -1,0 +1,42 @@
+"""The wheel: installed into an empty environment it serves the same app."""
+import subprocess
+import sys
+import venv
+from pathlib import Path
+
+import pytest
+
+HOUSE = Path(__file__).resolve().parent.parent
+TELL = """
+from covemix.server.app import create_app
+from covemix.server.build import Build
+from starlette.testclient import TestClient
+build = Build()
+page = TestClient(create_app(build)).get("/?amount=200&system=2-1").text
+assert "200 g" in page
+print(build.id)
+"""
+
+
+@pytest.fixture(scope="module")
+def installed(tmp_path_factory):
+    """A fresh environment with nothing but the wheel and what it asks for."""
+    folder = tmp_path_factory.mktemp("wheel")
+    subprocess.run([sys.executable, "-m", "pip", "wheel", "--quiet", "--no-deps", "--no-build-isolation",
+                    "--wheel-dir", folder, HOUSE], check=True)
+    venv.create(folder / "venv", with_pip=True)
+    subprocess.run([folder / "venv/bin/pip", "install", "--quiet", *folder.glob("*.whl")], check=True)
+    return folder / "venv/bin"
+
+
+def test_a_wheel_serves_the_same_build(installed, tmp_path):
+    from covemix.server.build import Build
+
+    done = subprocess.run([installed / "python", "-c", TELL], cwd=tmp_path, capture_output=True, text=True)
+    assert done.returncode == 0, done.stderr
+    assert done.stdout.strip() == Build().id
+
+
+def test_the_wheel_brings_its_command(installed, tmp_path):
+    done = subprocess.run([installed / "covemix", "serve", "--help"], cwd=tmp_path, capture_output=True, text=True)
+    assert "--port" in done.stdout

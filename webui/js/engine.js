@@ -1,0 +1,93 @@
+// The one gate to the engine: JSON in, JSON out, in a worker that is watched and started again when it hangs.
+const here = new URL("../", import.meta.url);
+const PATIENCE = 10_000; // ms; the slowest move takes a tenth of it on a slow phone
+
+const waiting = new Map();
+let worker = null;
+let ready = null;
+let ticket = 0;
+let source = null;
+
+const bytes = async (path, as) => {
+  const response = await fetch(new URL(path, here));
+  if (!response.ok) throw new Error(`${path}: ${response.status}`);
+  return response[as]();
+};
+
+// The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
+const load = () => {
+  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm", "arrayBuffer"), bytes("engine.json", "text")]);
+  return source;
+};
+
+const settle = ({ id, text, broken }) => {
+  const asked = waiting.get(id);
+  if (!asked) return;
+  waiting.delete(id);
+  clearTimeout(asked.watchdog);
+  if (broken === undefined) asked.resolve(JSON.parse(text));
+  else asked.reject(new Error(broken));
+};
+
+const stop = (why) => {
+  worker?.terminate();
+  worker = ready = null;
+  for (const id of [...waiting.keys()]) settle({ id, broken: why });
+};
+
+export class EngineMissing extends Error {}
+
+export const startEngine = () => {
+  ready ??= (async () => {
+    const [wasm, modules] = await load();
+    const mine = new Worker(new URL("worker.js", import.meta.url), { type: "module" });
+    worker = mine;
+    await new Promise((resolve, reject) => {
+      mine.addEventListener("error", () => reject(new Error("the engine did not start")));
+      mine.addEventListener("message", ({ data }) => {
+        if (data.ready) resolve();
+        else if (data.id === undefined) reject(new Error(data.broken));
+        else settle(data);
+      });
+      mine.postMessage({ wasm, modules });
+    });
+  })().catch((error) => {
+    stop("the engine did not start");
+    source = null;
+    throw new EngineMissing(error.message);
+  });
+  return ready;
+};
+
+export const ask = async (request) => {
+  await startEngine();
+  return new Promise((resolve, reject) => {
+    const id = ++ticket;
+    const watchdog = setTimeout(() => stop("the engine took too long"), PATIENCE);
+    waiting.set(id, { resolve, reject, watchdog });
+    worker.postMessage({ id, text: JSON.stringify(request) });
+  });
+};
+
+// Answers for a source of questions that changes faster than it can be answered: only the newest counts.
+export const newest = (answer) => {
+  let running = false;
+  let next = null;
+  const run = async (question) => {
+    next = question;
+    if (running) return;
+    running = true;
+    while (next) {
+      const mine = next;
+      next = null;
+      try {
+        const got = await ask(mine);
+        if (!next) answer(got, null);
+      } catch (error) {
+        if (!next) answer(null, error);
+      }
+    }
+    running = false;
+  };
+  return run;
+};

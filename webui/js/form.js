@@ -1,0 +1,137 @@
+// A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
+const named = (form) => [...form.querySelectorAll("[name]")];
+const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
+
+// A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
+const fromKit = (form, pick) => Object.entries(typedOf(pick))
+  .map(([key, text]) => [`${pick.name}.${key}`, text])
+  .filter(([name]) => form.elements.namedItem(name)?.value === "");
+
+export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
+
+const isKit = (field) => field.value.startsWith("kit:");
+
+export const pairs = (form) => named(form).filter(given)
+  .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
+
+export const fill = (form, values) => {
+  const texts = new Map([...values].reverse());
+  growGroups(form, texts.keys());
+  for (const field of named(form)) {
+    const text = texts.get(field.name);
+    if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
+    else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
+    else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
+    else field.value = text ?? field.dataset.initial ?? "";
+  }
+  for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
+  settle(form);
+};
+
+const option = (select, text) => [...select.options].find((one) => one.value === text)?.value;
+const initial = (select) => ([...select.options].find((one) => one.defaultSelected) ?? select.options[0])?.value;
+
+const picked = (pick, text, texts) => {
+  const own = [...texts.keys()].some((name) => name.startsWith(pick.name + "."));
+  return option(pick, text) ?? (own ? "" : initial(pick));
+};
+
+// Figures that are exactly those of a kit entry are that entry.
+const takeFromKit = (form, pick) => {
+  if (pick.value) return;
+  const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+  const filled = new Map(fields.filter((field) => field.value).map((field) => [field.name, field.value]));
+  const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, filled));
+  if (!entry) return;
+  pick.value = entry.value;
+  for (const field of fields) field.value = "";
+};
+
+const sameFigures = (one, name, filled) => {
+  const typed = Object.entries(JSON.parse(one.dataset.typed));
+  return typed.length === filled.size && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
+};
+
+// What depends on the choices made: which fields are asked, units, and the figures of what was picked.
+export const settle = (form) => {
+  const chosen = (name) => form.elements.namedItem(name)?.value;
+  for (const field of form.querySelectorAll("[data-when]")) {
+    const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
+    field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
+  }
+  for (const fold of form.querySelectorAll("[data-fold]")) fold.hidden = !fold.querySelector("[data-field]:not([hidden])");
+  for (const unit of form.querySelectorAll("[data-unit-of]")) {
+    unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
+  }
+  for (const pick of form.querySelectorAll("[data-pick]")) {
+    const typed = typedOf(pick);
+    const mark = form.querySelector(`[data-mark="${pick.name}"]`);
+    if (mark) mark.hidden = !pick.selectedOptions[0]?.dataset.mark;
+    for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
+      field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
+    }
+  }
+};
+
+const growGroups = (form, names) => {
+  const wanted = new Map();
+  for (const name of names) {
+    const [group, place] = name.split(".");
+    if (/^\d+$/.test(place ?? "")) wanted.set(group, Math.max(wanted.get(group) ?? 0, Number(place) + 1));
+  }
+  for (const group of form.querySelectorAll("[data-group]")) {
+    for (let rows = group.querySelectorAll("[data-row]").length; rows < (wanted.get(group.dataset.group) ?? 0); rows += 1) {
+      if (!addRow(group)) break;
+    }
+  }
+};
+
+export const addRow = (group) => {
+  const rows = group.querySelectorAll("[data-row]");
+  if (!rows.length || rows.length >= Number(group.dataset.most)) return null;
+  const row = rows[rows.length - 1].cloneNode(true);
+  renumber(row, group.dataset.group, rows.length);
+  for (const field of row.querySelectorAll("input")) field.value = "";
+  rows[rows.length - 1].after(row);
+  return row;
+};
+
+const renumber = (row, group, place) => {
+  const from = `${group}.${row.dataset.row}.`;
+  const to = `${group}.${place}.`;
+  for (const element of [row, ...row.querySelectorAll("*")]) {
+    for (const attribute of [...element.attributes]) {
+      if (attribute.value.includes(from)) element.setAttribute(attribute.name, attribute.value.replaceAll(from, to));
+    }
+  }
+  row.dataset.row = place;
+  const name = row.querySelector(".row-name");
+  name.textContent = name.textContent.replace(/\d+$/, String(place + 1));
+};
+
+export const showErrors = (form, errors) => {
+  const told = new Map([...errors].reverse().map(({ field, message }) => [field, message]));
+  for (const place of form.querySelectorAll("[data-error]")) {
+    const message = told.get(place.dataset.error) ?? "";
+    told.delete(place.dataset.error);
+    if (place.textContent !== message) place.textContent = message;
+    place.hidden = !message;
+    form.elements.namedItem(place.dataset.error)?.toggleAttribute?.("aria-invalid", Boolean(message));
+    if (message) openAround(place);
+  }
+  return [...told.values()]; // errors of fields that are not on this form
+};
+
+const openAround = (place) => {
+  for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+};
+
+export const showUnderstood = (form, understood) => {
+  const told = new Map(understood);
+  for (const place of form.querySelectorAll("[data-understood]")) {
+    const text = told.get(place.dataset.understood);
+    const typed = form.elements.namedItem(place.dataset.understood)?.value;
+    place.hidden = !(text && typed);
+    place.textContent = text && typed ? `understood as ${text}` : "";
+  }
+};

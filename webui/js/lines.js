@@ -1,0 +1,82 @@
+// Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
+import { drawn, ruled } from "./figure.js";
+
+const span = (name, ...content) => {
+  const element = document.createElement("span");
+  element.className = `line-${name}`;
+  element.append(...content);
+  return element;
+};
+
+// "Resin, until it shows" and "187 g": the name and the figure are set large, the rest beside them
+const large = (line) => {
+  const [part, how] = cut(line.label, ", ");
+  const [figure, unit] = cut(line.text, " ");
+  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${unit}`)] : []))];
+};
+
+const cut = (text, mark) => {
+  const at = text.indexOf(mark);
+  return at < 0 ? [text, ""] : [text.slice(0, at), text.slice(at + mark.length)];
+};
+
+const laidOut = (line) => {
+  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", line.text)];
+  if (line.span.length) main.push(ruled(line.span, line.part));
+  if (line.rough) main.push(span("rough", line.rough));
+  if (line.caution) main.push(span("caution", line.caution));
+  return main;
+};
+
+const shownIn = new WeakMap();
+
+const showLines = (list, lines) => {
+  while (list.children.length > lines.length) list.lastElementChild.remove();
+  lines.forEach((line, place) => {
+    const item = list.children[place] ?? list.appendChild(document.createElement("li"));
+    const now = JSON.stringify(line);
+    if (shownIn.get(item) === now) return; // most lines stay as they are from one key press to the next
+    shownIn.set(item, now);
+    item.className = "line";
+    Object.assign(item.dataset, { line: line.name, rank: line.rank, part: line.part });
+    item.replaceChildren(...laidOut(line));
+  });
+};
+
+// Where the answer goes next: a plain link, and with the engine here one tap that keeps what the other screen had.
+const showLeads = (place, leads) => {
+  const addresses = new Map([...document.querySelectorAll("[data-to]")].map((link) => [link.dataset.to, link.href]));
+  place.replaceChildren(...leads.map((lead) => {
+    const link = document.createElement("a");
+    link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
+    link.className = "button";
+    link.dataset.lead = JSON.stringify(lead);
+    link.textContent = lead.label;
+    return link;
+  }));
+};
+
+export const showAnswers = (root, answers) => {
+  root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
+  for (const [move, { lines, figures, leads }] of answers) {
+    const section = root.querySelector(`[data-move="${move}"]`);
+    const more = lines.filter((line) => line.rank === "more");
+    showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
+    showLines(section.querySelector("[data-lines-more]"), more);
+    section.querySelector("[data-more]").hidden = !more.length;
+    section.hidden = !lines.length;
+    showLeads(section.querySelector("[data-leads]"), leads);
+    const place = section.querySelector(".figures");
+    if (figures.length || place.children.length) place.replaceChildren(...figures.map(drawn));
+  }
+};
+
+// An answer that no longer belongs to what is typed must not stand as if it did.
+export const clearAnswers = (root) => {
+  root.querySelector("[data-no-answer]").hidden = false;
+  for (const section of root.querySelectorAll("[data-move]")) section.hidden = true;
+};
+
+export const spoken = (answers) => answers.flatMap(([, { lines }]) => lines)
+  .filter((line) => line.rank === "answer" || line.rank === "warn")
+  .map((line) => `${line.label}: ${line.text}`).join(". ");

@@ -1,0 +1,40 @@
+// From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
+import { recall, remember } from "./memory.js";
+import { notice } from "./notice.js";
+
+const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
+
+const go = async (url, show, arrive = () => {}) => {
+  const response = await fetch(url);
+  const next = new DOMParser().parseFromString(await response.text(), "text/html");
+  const { screen, build } = next.documentElement.dataset;
+  if (!response.ok || !screen || build !== document.documentElement.dataset.build) throw new Error("not this build");
+  arrive(); // first the address: the new links are relative to it
+  for (const part of PARTS) document.querySelector(part).replaceWith(next.querySelector(part));
+  document.documentElement.dataset.screen = screen;
+  document.title = next.title;
+  window.scrollTo(0, 0);
+  show();
+};
+
+// A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back.
+const followLead = ({ label, screen, pairs }) => {
+  const before = recall(screen) ?? [];
+  const names = new Set(pairs.map(([name]) => name));
+  remember(screen, before.filter(([name]) => !names.has(name)).concat(pairs));
+  return () => notice("lead", `${label}: done.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
+};
+
+export const startNavigation = (show) => {
+  for (const link of document.querySelectorAll("head link")) link.setAttribute("href", link.href);
+  document.addEventListener("click", async (event) => {
+    const link = event.target.closest?.("a[data-to], a[data-lead]");
+    if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    const lead = link.dataset.lead && JSON.parse(link.dataset.lead);
+    const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
+    const tell = lead ? followLead(lead) : () => {};
+    await go(href, show, () => history.pushState(null, "", href)).then(tell, () => location.assign(href));
+  });
+  window.addEventListener("popstate", () => go(location.href, show).catch(() => location.reload()));
+};

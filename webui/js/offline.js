@@ -1,0 +1,51 @@
+// The service worker: registered where the browser has one, updated only when the user says so.
+import { notice, once } from "./notice.js";
+
+const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
+  + " without signal. For that, open it from an https address (covemix export makes the files for one).";
+
+let agreed = false;
+const reasonsToWait = [];
+
+// A part of the page with something running (a pot) can hold an update back.
+export const holdUpdates = (running) => reasonsToWait.push(running);
+
+const offer = (worker, save) => {
+  if (reasonsToWait.some((running) => running())) return;
+  notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => {
+    agreed = true;
+    save();
+    worker.postMessage("update");
+  }]]);
+};
+
+const watch = (registration, save) => {
+  if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting, save);
+  registration.addEventListener("updatefound", () => {
+    const worker = registration.installing;
+    worker.addEventListener("statechange", () => {
+      if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
+      if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
+    });
+  });
+};
+
+export const startOffline = async (root, save) => {
+  if (!("serviceWorker" in navigator)) {
+    if (!window.isSecureContext) once("plain", PLAIN);
+    return;
+  }
+  let controlled = Boolean(navigator.serviceWorker.controller);
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (controlled) { // an update another tab agreed to reloads this one too, once
+      controlled = false;
+      save();
+      location.reload();
+    }
+  });
+  try {
+    watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save);
+  } catch {
+    once("unkept", "This browser does not let Covemix be kept for use without signal.");
+  }
+};

@@ -1,0 +1,91 @@
+// What is kept on this phone: kit, log, running pots. One database, steps from version to version, never backwards.
+import { openDB } from "../vendor/idb/index.js";
+import { notice, once } from "./notice.js";
+
+const NAME = "covemix";
+const STEPS = [
+  (db) => {
+    db.createObjectStore("kit", { keyPath: "id", autoIncrement: true }).createIndex("record", "record");
+    db.createObjectStore("pots", { keyPath: "id", autoIncrement: true });
+    db.createObjectStore("log", { keyPath: "id", autoIncrement: true });
+  },
+];
+
+const channel = "BroadcastChannel" in window ? new BroadcastChannel(NAME) : null;
+const listeners = new Set();
+let opened = null;
+
+const tell = (store) => { for (const listener of listeners) listener(store); };
+channel?.addEventListener("message", ({ data }) => tell(data));
+
+// Called with the name of the store that changed, in this tab or another.
+export const whenChanged = (listener) => { listeners.add(listener); };
+
+const open = () => {
+  opened ??= openDB(NAME, STEPS.length, {
+    upgrade: (db, before) => { for (const step of STEPS.slice(before)) step(db); },
+    blocked: () => notice("blocked", "Another tab still holds the older store: close it, and kit and log come back."),
+    blocking: (_, __, event) => { event.target.close(); opened = null; },
+    terminated: () => { opened = null; },
+  }).catch((error) => { opened = null; throw error; });
+  return opened;
+};
+
+// A connection that died under us (storage was evicted) is opened again, once.
+const withStore = async (act) => {
+  try {
+    return await act(await open());
+  } catch (error) {
+    if (error.name !== "InvalidStateError") throw error;
+    opened = null;
+    return act(await open());
+  }
+};
+
+const FAILED = "This browser keeps nothing just now (private mode, or the phone is full). What you typed is still here.";
+
+const changing = async (store, act) => {
+  try {
+    const result = await withStore((db) => act(db));
+    tell(store);
+    channel?.postMessage(store);
+    askToStay();
+    return result;
+  } catch {
+    notice("store", FAILED);
+    return undefined;
+  }
+};
+
+let asked = false;
+const askToStay = async () => {
+  if (asked || !navigator.storage?.persist) return;
+  asked = true;
+  if (!(await navigator.storage.persist())) {
+    once("persist", "The browser may clear this phone's kit and log when space is short: export them now and then.");
+  }
+};
+
+// Clocks must be on the disk before anything is said to run.
+const STRICT = { durability: "strict" };
+
+export const all = (store) => withStore((db) => db.getAll(store)).catch(() => []);
+export const put = (store, value) => changing(store, async (db) => {
+  const change = db.transaction(store, "readwrite", STRICT);
+  const id = await change.store.put(value);
+  await change.done;
+  return id;
+});
+export const remove = (store, id) => changing(store, (db) => db.delete(store, id));
+
+// All or nothing, in one transaction: what was there is replaced.
+export const replaceAll = (contents) => changing("all", async (db) => {
+  const stores = Object.keys(contents);
+  const change = db.transaction(stores, "readwrite", STRICT);
+  for (const store of stores) {
+    change.objectStore(store).clear();
+    for (const value of contents[store]) change.objectStore(store).put(value);
+  }
+  await change.done;
+  return true;
+});

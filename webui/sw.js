@@ -1,0 +1,59 @@
+// Keeps one whole build of the app. `BUILD` ({id, files, pages}) is put in front of this file by the server.
+const PREFIX = "covemix-";
+const CACHE = PREFIX + BUILD.id;
+const LOST = `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>Covemix</title><p>This phone has let go of its copy of Covemix, and there is no signal.
+Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>`;
+
+const scope = new URL("./", self.location);
+
+const fetched = async (path) => {
+  const response = await fetch(new URL(path, scope), { cache: "reload" });
+  if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
+  return response;
+};
+
+// Whole or not at all: one missing file, and the build that was there stays.
+const install = async () => {
+  const cache = await caches.open(CACHE);
+  try {
+    await Promise.all([...BUILD.files, ...BUILD.pages].map(async (path) => {
+      await cache.put(new URL(path, scope), await fetched(path));
+    }));
+  } catch (error) {
+    await caches.delete(CACHE);
+    throw error;
+  }
+};
+
+const tidy = async () => {
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith(PREFIX) && name !== CACHE).map((name) => caches.delete(name)));
+  await self.clients.claim();
+};
+
+const page = async (request) => {
+  const cache = await caches.open(CACHE);
+  const url = new URL(request.url);
+  const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/");
+  return (await cache.match(new URL(path, scope), { ignoreSearch: true }))
+    ?? (await cache.match(scope))
+    ?? fetch(request).catch(() => new Response(LOST, { headers: { "Content-Type": "text/html" } }));
+};
+
+const file = async (request) => {
+  const cache = await caches.open(CACHE);
+  return (await cache.match(request, { ignoreVary: true })) ?? fetch(request);
+};
+
+self.addEventListener("install", (event) => event.waitUntil(install()));
+self.addEventListener("activate", (event) => event.waitUntil(tidy()));
+self.addEventListener("message", (event) => { if (event.data === "update") self.skipWaiting(); });
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (request.method !== "GET" || url.origin !== self.location.origin) return;
+  if (url.pathname.startsWith(scope.pathname + "api/")) return;
+  if (request.mode === "navigate") event.respondWith(page(request));
+  else event.respondWith(file(request));
+});
