@@ -36,7 +36,7 @@ INPUTS = (
               help="One for all layers, or one for each: 75 : 100"),
         Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
         Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule."),
-    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS]), rows=3),
+    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3, default="1 : 5",
           help="Each with its hardener in ratio."),
@@ -52,7 +52,7 @@ INPUTS = (
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500, above=True),
-    ), most=12, each="Remnant", fold=STOCK),
+    ), most=12, rows=0, each="Remnant", fold=STOCK),
     joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
     joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)

@@ -405,10 +405,12 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
-    rows: how many an empty form shows; each: what one row is called
+    rows: how many an empty form shows where there is no default; each: what one row is called
+    Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
     kind = "group"
+    NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
                  **more):
@@ -425,7 +427,7 @@ class Group(Input):
         given = not _missing(typed)
         if not given:
             typed = self.default_in(values["units"])
-        typed = in_rows(typed, self.most)
+        typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
             self.refuse(path, "a list is expected here")
         if len(typed) > self.most:
@@ -461,7 +463,7 @@ class Group(Input):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "default": self.default_in(system)})
+                      "gaps": self.gaps, "default": self.default_in(system)})
         return facts
 
 

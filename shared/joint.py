@@ -9,7 +9,7 @@ from .lines import ANSWER, line
 from .numbers import UP, shown
 from .units import from_si, told
 
-COVE, EDGES, GLASS = "How the cove is sized", "Panel edges", "Tape and glass"
+ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
 ON_TOP, LOSSES = "What goes on it", "What stays behind"
 
 
@@ -48,28 +48,27 @@ INPUTS = (
         (seam.STRIP, "Reinforcement strip", "Tape on a flat face"),
     )),
     Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True,
-           help="Of the thinner panel; of a bulkhead its own."),
+           help="Of the thinner one."),
     Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
-           when=CORNER),
+           fold=ALONG, when=CORNER),
     Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),),
-           help="Between the panels, measured on the inside, for the outside too."),
+           help="For the outside too."),
     Group("stations", "Angles along the seam", (
         Number("at", "At", unit="m", low=0, high=100),
         Number("angle", "Angle inside", unit="deg", low=1, high=359),
-    ), most=20, each="Station", when=(("angle_is", ("stations",)),), default=(
+    ), most=20, each="Station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
         {"at": "0 m", "angle": "95"}, {"at": "1.2 m", "angle": "120"}, {"at": "2.4 m", "angle": "150"}),
         help="From the first to the last is the length of the seam; between two the angle changes evenly."),
     Number("length", "Seam length", unit="m", low=0, high=200, default=2.4, above=True,
            when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
-    Number("gap", "Gap between the panels", unit="mm", low=0, high=60, default=0, when=OPEN,
-           help="Where they are nearest. Taped off behind, it is filled with the cove."),
-    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, help="Mirror images too."),
+    Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN, help="Where they are nearest."),
+    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, fold=ALONG, help="Mirror images too."),
     Group("layers", "Layers of tape", (
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300),
         Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
                                    (seam.SECOND, "outside, or the other side"))),
-    ), most=8, each="Layer", default=({"width": "75 mm", "weight": "300 g/m2"},), help="The first lies on the putty."),
+    ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},), help="The first lies on the putty."),
     Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
                                  ("spreader", "by a spreader that is there")), fold=COVE, when=COVED),
     Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
