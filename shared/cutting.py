@@ -36,12 +36,12 @@ def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
     sums = [0] * (len(sizes) + 1)
     for place in range(len(sizes) - 1, -1, -1):
         sums[place] = sums[place + 1] + sizes[place]
-    fullest_each = [sum([sizes[place] for place in fullest(sizes, cap)]) for cap in caps]
-    least_from = max(0, sums[0] - sum(fullest_each))
+    alone = [fullest(sizes, cap) for cap in caps]
+    least_from = max(0, sums[0] - sum([sum([sizes[place] for place in some]) for some in alone]))
     least_rolls = -(-least_from // roll)
-    best = _filled(sizes, caps, roll)
+    best = _filled(sizes, caps, roll, alone, (least_rolls, least_from))
     proven = best[0] == (least_rolls, least_from)
-    if not proven and effort > 2 * len(sizes):  # a search that cannot even reach the last piece twice is not begun
+    if not proven and effort > 6 * len(sizes):  # a search that could hardly turn back once is not begun
         best, proven = _search(sizes, caps, roll, sums, Fits(sizes, caps, sums), best, effort)
     (rolls, from_rolls), bins = best
     groups = [[] for _ in range(len(caps) + rolls)]
@@ -94,8 +94,11 @@ def top_bit(number: int) -> int:
     return found
 
 
-def _filled(sizes, caps, roll):
-    """A good cut to begin with: each remnant filled as full as can be, in several orders; the rest falls on rolls."""
+def _filled(sizes, caps, roll, alone, least):
+    """A good cut to begin with: each remnant filled as full as can be, in several orders; the rest falls on rolls.
+
+    alone: the fullest filling of each remnant from all pieces; least: (rolls, mm) that no cut can do without
+    """
     best = None
     ways = [list(range(len(caps))), list(reversed(range(len(caps))))]
     if len(caps) == 3:
@@ -103,7 +106,8 @@ def _filled(sizes, caps, roll):
     for way in ways if len(caps) > 1 else ways[:1]:
         bins, left = [None] * len(sizes), list(range(len(sizes)))
         for chosen in way:
-            for place in fullest([sizes[place] for place in left], caps[chosen]):
+            first = len(left) == len(sizes)
+            for place in alone[chosen] if first else fullest([sizes[place] for place in left], caps[chosen]):
                 bins[left[place]] = chosen
             left = [place for place in left if bins[place] is None]
         spare, first = [], 0
@@ -121,6 +125,8 @@ def _filled(sizes, caps, roll):
         cost = (len(spare), sum([sizes[place] for place in left]))
         if best is None or cost < best[0]:
             best = (cost, bins)
+        if best[0] == least:
+            break
     return best
 
 
@@ -139,16 +145,25 @@ def fullest(sizes, length: int):
         if (count + 1) * size <= length:
             copies[size] = count + 1
             places.append(place)
-    mask, reached = (1 << (length + 1)) - 1, [1]
+    full = 1 << length
+    mask, reached = full + full - 1, [1]
     for place in places:
         reached.append((reached[-1] | (reached[-1] << sizes[place])) & mask)
-        if reached[-1] >> length:
+        if reached[-1] >= full:
             break  # filled to the last millimetre
-    at, found = top_bit(reached[-1]), []
-    for count in range(len(reached) - 2, -1, -1):
-        if not (reached[count] >> at) & 1:
-            found.append(places[count])
-            at -= sizes[places[count]]
+    at, found, high = top_bit(reached[-1]), [], len(reached) - 1
+    while at:
+        # the piece with which this sum was first reached, by halving: every look makes a large number
+        bit, low = 1 << at, 0
+        while high - low > 1:
+            middle = (low + high) // 2
+            if reached[middle] & bit:
+                high = middle
+            else:
+                low = middle
+        found.append(places[high - 1])
+        at -= sizes[places[high - 1]]
+        high -= 1
     return list(reversed(found))
 
 
