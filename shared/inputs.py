@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import DIGITS, reading, shown
+from .numbers import BLANKS, DIGITS, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -61,7 +61,7 @@ class Input:
 
 
 def _missing(typed):
-    return typed is None or (isinstance(typed, str) and not typed.strip())
+    return typed is None or (isinstance(typed, str) and not typed.strip(BLANKS))
 
 
 class Number(Input):
@@ -199,7 +199,7 @@ class Text(Input):
             return self.default
         if not isinstance(typed, str):
             self.refuse(path, "type a few words")
-        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip()
+        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
             self.refuse(path, "at most " + str(self.most) + " characters")
         return text
@@ -243,7 +243,7 @@ class Parts(Input):
         for piece in pieces:
             value, words, why = reading(piece)
             if value is None:
-                self.refuse(path, "'" + piece.strip()[:20] + "': " + why)
+                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
             own = unit
             if words:
                 found, why = find(words, BY_NAME[self.unit].quantity)
@@ -491,7 +491,7 @@ def read(inputs, tree):
 
 def echo(values, path, typed, value, unit):
     """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
-    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
+    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
     text = _plain(value) + _unit_behind(unit)
     behind = typed.partition(",")[2]

@@ -5,7 +5,7 @@ from .errors import InputError
 from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
-from .numbers import shown
+from .numbers import BLANKS, shown
 from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
@@ -119,7 +119,7 @@ def part_names(system):
     >>> part_names({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Hardener"})
     ('Resin', 'Hardener', 'Part 3')
     """
-    given = [name.strip() for name in system["parts"].split(":")]
+    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
     count = len(system["by_weight"] or system["by_volume"])
     names = []
     for place in range(count):
