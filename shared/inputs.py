@@ -371,7 +371,7 @@ class Pick(Input):
             read = last[1]
         else:
             read = self._read(tree, path, values["units"])
-            if all([isinstance(tree[key], str) for key in tree]):
+            if _only_text(tree):
                 self.last = asked, read
         values["_understood"].extend(read["_understood"])
         return read
@@ -464,7 +464,7 @@ class Group(Input):
             kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
             before = len(errors)
             read_into(kept, self.fields, tree, prefix, errors)
-            if len(errors) == before:
+            if len(errors) == before and _only_text(tree):
                 self.kept[prefix] = kept
         if given:
             values["_understood"].extend(kept["_understood"])
@@ -476,6 +476,11 @@ class Group(Input):
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
                       "default": self.default_in(system)})
         return facts
+
+
+def _only_text(tree):
+    """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
+    return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and _only_text(tree[key])) for key in tree])
 
 
 class Several(ValueError):
