@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import DIGITS, reading, shown
+from .numbers import BLANKS, DIGITS, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -48,6 +48,10 @@ class Input:
         """Names beside its own that the input reads from a form, a link or the API."""
         return ()
 
+    def untouched(self, name, text, tree, system):
+        """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
+        return text == self.default_in(system)
+
     def about(self, system):
         """The declaration as data, for the form and for GET /api/moves."""
         facts = {"kind": self.kind, "name": self.name, "label": self.label, "help": self.help, "fold": self.fold,
@@ -61,7 +65,7 @@ class Input:
 
 
 def _missing(typed):
-    return typed is None or (isinstance(typed, str) and not typed.strip())
+    return typed is None or (isinstance(typed, str) and not typed.strip(BLANKS))
 
 
 class Number(Input):
@@ -87,10 +91,7 @@ class Number(Input):
             return ""
         text = self.defaults.get(system)
         if text is None:
-            own, text = self.unit_in(system), _plain(self.default)
-            if own != self.unit:
-                text = _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
-            self.defaults[system] = text
+            text = self.defaults[system] = _default_in(self.default, self.unit, system)
         return text
 
     def read(self, typed, path, values):
@@ -199,7 +200,7 @@ class Text(Input):
             return self.default
         if not isinstance(typed, str):
             self.refuse(path, "type a few words")
-        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip()
+        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
             self.refuse(path, "at most " + str(self.most) + " characters")
         return text
@@ -243,17 +244,19 @@ class Parts(Input):
         for piece in pieces:
             value, words, why = reading(piece)
             if value is None:
-                self.refuse(path, "'" + piece.strip()[:20] + "': " + why)
+                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
             own = unit
             if words:
                 found, why = find(words, BY_NAME[self.unit].quantity)
                 if found is None:
                     self.refuse(path, why)
                 own = found.name
-            if not self.low < value <= self.high:
+            si = to_si(value, own)
+            low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+            if not low < si <= high:
                 self.refuse(path, "each number more than {} and at most {}".format(
-                    _plain(self.low), _plain(self.high)))
-            read.append(to_si(value, own))
+                    _limit(low, own), _limit(high, own)) + _unit_behind(own))
+            read.append(si)
         return tuple(read)
 
     def _unit_behind(self, piece, path, system):
@@ -281,10 +284,16 @@ class Amount(Input):
         self.options, self.default, self.high = options, default, high
 
     def default_in(self, system):
-        return "" if self.default is None else _plain(self.default)
+        return "" if self.default is None else _default_in(self.default, self.options[0][2][0], system)
 
     def extra_names(self):
         return (self.name + "_is",)
+
+    def untouched(self, name, text, tree, system):
+        """The default stands for the first kind of amount only; that kind is itself the default."""
+        key = tree.get(self.name + "_is")
+        first = _missing(key) or key == self.options[0][0]
+        return first and (name != self.name or text == self.default_in(system))
 
     def option(self, key):
         for option in self.options:
@@ -356,11 +365,14 @@ class Pick(Input):
         if tree is None:
             return None
         # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
-        if (tree, values["units"]) == self.last[0]:
-            values["_understood"].extend(self.last[1]["_understood"])
-            return self.last[1]
-        read = self._read(tree, path, values["units"])
-        self.last = (tree, values["units"]), read
+        # only text is compared (True == 1), and the pair is taken once, as another request may put its own there
+        asked, last = (path, tree, values["units"]), self.last
+        if asked == last[0]:
+            read = last[1]
+        else:
+            read = self._read(tree, path, values["units"])
+            if _only_text(tree):
+                self.last = asked, read
         values["_understood"].extend(read["_understood"])
         return read
 
@@ -387,7 +399,8 @@ class Pick(Input):
             return own if own or not self.optional else None
         base = self.record.row(row)
         if base is None:
-            self.refuse(path, "there is no '" + str(row)[:40] + "' here; choose one, or type its figures")
+            quoted = "'" + row[:40] + "'" if isinstance(row, str) else "such thing"
+            self.refuse(path, "there is no " + quoted + " here; choose one, or type its figures")
         tree = dict(base, **own)
         tree["id"] = row
         return tree
@@ -453,7 +466,7 @@ class Group(Input):
             kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
             before = len(errors)
             read_into(kept, self.fields, tree, prefix, errors)
-            if len(errors) == before:
+            if len(errors) == before and _only_text(tree):
                 self.kept[prefix] = kept
         if given:
             values["_understood"].extend(kept["_understood"])
@@ -465,6 +478,11 @@ class Group(Input):
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
                       "gaps": self.gaps, "default": self.default_in(system)})
         return facts
+
+
+def _only_text(tree):
+    """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
+    return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and _only_text(tree[key])) for key in tree])
 
 
 class Several(ValueError):
@@ -493,7 +511,7 @@ def read(inputs, tree):
 
 def echo(values, path, typed, value, unit):
     """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
-    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
+    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
     text = _plain(value) + _unit_behind(unit)
     behind = typed.partition(",")[2]
@@ -566,6 +584,12 @@ def _plain(value):
         if abs(float(text) - value) <= 1e-9 * max(1.0, abs(value)):
             return text
     return shown(value, 6)
+
+
+def _default_in(value, unit, system):
+    """A default as typed text in the unit that the system expects."""
+    own = unit_for(unit, system)
+    return _plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
 
 
 def _limit(si, unit):

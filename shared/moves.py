@@ -37,7 +37,9 @@ SCREENS = (
 
 
 def module(name):
-    """The module of a move."""
+    """The module of a move; KeyError where there is no such move."""
+    if name not in names():
+        raise KeyError(name)
     package = __name__.rpartition(".")[0]
     found = __import__(package + "." + name, None, None, ("INPUTS",))
     return found
