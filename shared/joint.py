@@ -51,8 +51,7 @@ INPUTS = (
            help="Of the thinner one."),
     Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
            fold=ALONG, when=CORNER),
-    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),),
-           help="For the outside too."),
+    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),)),
     Group("stations", "Angles along the seam", (
         Number("at", "At", unit="m", low=0, high=100),
         Number("angle", "Angle inside", unit="deg", low=1, high=359),
@@ -61,7 +60,7 @@ INPUTS = (
         help="From the first to the last is the length of the seam; between two the angle changes evenly."),
     Number("length", "Seam length", unit="m", low=0, high=200, default=2.4, above=True,
            when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
-    Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN, help="Where they are nearest."),
+    Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN),
     Number("copies", "How many of it", low=1, high=100, default=1, whole=True, fold=ALONG, help="Mirror images too."),
     Group("layers", "Layers of tape", (
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
@@ -154,8 +153,8 @@ def answer(values):
     found, units = seam.seam(spec), values["units"]
     putty, volume, liquid = to_mix(values, found)
     lines = []
-    if values["kind"] in seam.COVED:
-        lines.extend(cove_lines(spec, values))
+    sized = cove_lines(spec, values) if values["kind"] in seam.COVED else []
+    lines.extend([one for one in sized if one.rank == ANSWER])
     if found.putty:
         lines.append(line("putty", "Putty to mix", volume, "m3", told(volume, "mL", units, UP) + " · "
                           + told(putty, "g", units, UP), rank=ANSWER,
@@ -163,9 +162,10 @@ def answer(values):
     if liquid:
         lines.append(line("liquid", "Resin for the tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
                           rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
+    lines.extend(tape_lines(found, values))
     if values["kind"] in (seam.OUTSIDE, seam.BOTH):
         lines.extend(outside_lines(spec, values))
-    lines.extend(tape_lines(found, values))
+    lines.extend([one for one in sized if one.rank != ANSWER])
     lines.extend(share_lines(found, values))
     lines.extend(questions(spec, values))
     return lines
