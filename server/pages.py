@@ -19,7 +19,8 @@ PAGES = (
     ("spreader", "spreader/", "Spreader"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "views", "bench", "print")  # layers in order
+STYLES = ("tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "views", "bench", "print",
+          "template")  # layers in order
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -63,7 +64,9 @@ class Pages:
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},
-            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
+            folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
+            address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
+                                  + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
 
 def path_of(screen: str) -> str:

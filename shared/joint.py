@@ -1,10 +1,13 @@
 """Joint: from two panels and an angle to the cove, the other face, the tape and all the resin of one seam."""
+from math import pi
+
 from . import impossible, seam, section
 from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
 from .catalogue.losses import BY_KEY
 from .errors import InputError
 from .inputs import Choice, Group, Number
-from .joint_lines import cove_lines, outside_lines, questions, share_lines, tape_lines
+from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
+from .lengths import bare
 from .lines import ANSWER, line
 from .numbers import UP, shown
 from .units import from_si, told
@@ -51,7 +54,8 @@ INPUTS = (
            help="Of the thinner one."),
     Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
            fold=ALONG, when=CORNER),
-    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),)),
+    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90,
+           when=(("angle_is", ("constant",)),)),
     Group("stations", "Angles along the seam", (
         Number("at", "At", unit="m", low=0, high=100),
         Number("angle", "Angle inside", unit="deg", low=1, high=359),
@@ -67,7 +71,8 @@ INPUTS = (
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300),
         Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
                                    (seam.SECOND, "outside, or the other side"))),
-    ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},), help="The first lies on the putty."),
+    ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},),
+        help="The first lies on the putty."),
     Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
                                  ("spreader", "by a spreader that is there")), fold=COVE, when=COVED),
     Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
@@ -169,6 +174,61 @@ def answer(values):
     lines.extend(share_lines(found, values))
     lines.extend(questions(spec, values))
     return lines
+
+
+def to_pour(putty, liquid, which=""):
+    """Leads to Pour: putty [m3] as a volume to make, liquid [kg] as a mass to mix; nothing of either: no lead."""
+    found = []
+    if putty:
+        found.append({"label": "Pour this putty" if not which else "Putty of " + which, "screen": "pour", "pairs": [
+            ["amount_is", "putty"], ["amount", shown(putty * 1e6, 0, UP) + " mL"], ["thicken", "yes"],
+            ["stiffness", "stands"]]})
+    if liquid:
+        found.append({"label": "Pour the wet-out resin" if not which else "Wet-out of " + which, "screen": "pour",
+                      "pairs": [["amount_is", "total"], ["amount", shown(liquid * 1000, 0, UP) + " g"],
+                                ["thicken", "no"]]})
+    return found
+
+
+def leads(values):
+    """Where the answer goes next: its pours, the boat as a row of it, a template for the spreader."""
+    spec = spec_of(values)
+    _, putty, liquid = to_mix(values, seam.seam(spec))
+    found = to_pour(putty, liquid)
+    found.append({"label": "Into the boat", "screen": "boat", "adds": "joints", "pairs": _as_row(spec, values)})
+    radii = []
+    for _, _, _, size in coves(spec) if values["kind"] in seam.COVED else ():
+        text = bare(size[0] * 1000, 1)
+        if LEAST_SPREADER <= size[0] <= MOST_SPREADER and text not in radii:
+            radii.append(text)
+    if radii:
+        found.append({"label": "Spreader template", "screen": "spreader", "pairs": [
+            ["radii", " : ".join(radii[:9]) + " mm"]]})
+    return found
+
+
+LEAST_SPREADER, MOST_SPREADER = 0.0021, 0.09  # what a sheet of paper takes
+
+
+def _as_row(spec, values):
+    """This joint as typed text of a row of the boat."""
+    stations, layers = spec["stations"], spec["layers"]
+    angles = [station.angle for station in stations]
+    steady = max(angles) - min(angles) < 1e-12
+    lengths = [there.at - here.at for here, there in zip(stations, stations[1:])]
+    row = [("kind", values["kind"]), ("thickness", bare(spec["thickness"] * 1000, 3) + " mm")]
+    if values["kind"] in seam.CORNERS:
+        row.append(("angle", " : ".join([bare(angle * 180 / pi, 3) for angle in angles[:1 if steady else 99]])))
+    row.append(("length", " : ".join([bare(one, 4) for one in ([sum(lengths)] if steady else lengths)]) + " m"))
+    row.append(("gap", bare(spec["gap"] * 1000, 3) + " mm"))
+    row.append(("copies", shown(values["copies"])))
+    row.append(("layers", str(len(layers))))
+    if layers:
+        row.append(("width", " : ".join([bare(one["width"] * 1000, 2) for one in layers]) + " mm"))
+        row.append(("weight", " : ".join([bare(one["weight"] * 1000, 2) for one in layers]) + " g/m2"))
+    if values["kind"] in seam.COVED and spec["sized"] != "rule":
+        row.append(("radius", bare(spec["radius"] * 1000, 3) + " mm"))
+    return [["joints.0." + name, text] for name, text in row]
 
 
 def figures(values):

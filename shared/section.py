@@ -226,6 +226,9 @@ def flat_figure(spec):
                                               (side * gap, -t)])))
     if spec["kind"] == seam.STRIP:
         shapes.append(area("panel", sheet.at([(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)])))
+    for k in range(1, VENEERS):
+        for start, end in ((-ground, -gap), (gap, ground)):
+            shapes.append(path("veneer", sheet.at([(start, -t * k / VENEERS), (end, -t * k / VENEERS)])))
     if gap:
         shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
     for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):

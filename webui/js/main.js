@@ -4,13 +4,17 @@ import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { startOffline } from "./offline.js";
+import { mount as mountBoat } from "./views/boat.js";
 import { mount } from "./views/screen.js";
+
+const VIEWS = { boat: mountBoat }; // any other screen is a form and its answers
 
 const root = new URL("../../../", import.meta.url);
 
 const show = () => {
   const main = document.querySelector("[data-main]");
-  if (main.querySelector("[data-form]")) mount(document.documentElement.dataset.screen, main);
+  const { screen } = document.documentElement.dataset;
+  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mount)(screen, main);
 };
 
 const save = () => {

@@ -69,6 +69,11 @@ export const mount = (screen, main) => {
     button.onclick = () => share(document.title);
   }
 
+  for (const print of main.querySelectorAll("[data-print]")) {
+    print.hidden = false;
+    print.onclick = () => window.print();
+  }
+
   bring(screen, form, changed);
   settle(form);
   refresh();
