@@ -14,6 +14,9 @@ MOVES = (
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
+    ("kit", "Kit", "One thing of the kit to what is kept of it"),
+    ("log", "Log", "A poured batch to one line of the log"),
+    ("timings", "Timings", "Own working times against the label's"),
     ("safety", "Safety", "The cautions that always stand"),
 )
 
@@ -21,6 +24,8 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("kit", ("kit",)),
+    ("log", ("log",)),
     ("safety", ("safety",)),
 )
 
@@ -98,7 +103,8 @@ def about(name, system):
 
 
 def call(text):
-    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
+    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
 
@@ -108,4 +114,9 @@ def call(text):
     if "screen" in asked:
         return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    if "hand" in asked or "brought" in asked:
+        from . import handover  # most key presses need none of it
+        if "hand" in asked:
+            return json.dumps(handover.handed(asked["hand"], asked["pairs"]))
+        return json.dumps(handover.brought(asked["brought"], asked["pairs"], asked["length"]))
     return json.dumps(answer(asked["move"], typed))

@@ -1,5 +1,5 @@
 // The log of poured batches: one entry is typed text by field name, as the engine's move `log` reads it.
-import { all, put, remove } from "./store.js";
+import { kept, put, remove } from "./store.js";
 
 // A batch was poured. entry: { typed: {what, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
 // pairs: the pairs of the screen it came from, when: wall time in ms }; only what is known has to be there.
@@ -10,4 +10,4 @@ export const changeBatch = (entry) => put("log", entry);
 export const dropBatch = (id) => remove("log", id);
 
 // Newest first.
-export const batches = async () => (await all("log")).sort((a, b) => b.when - a.when || b.id - a.id);
+export const batches = async () => (await kept("log")).sort((a, b) => b.when - a.when || b.id - a.id);
