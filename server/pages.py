@@ -18,7 +18,7 @@ PAGES = (
     ("log", "log/", "Log"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "keep", "share", "views", "bench", "print")  # layers in order
+NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -45,6 +45,10 @@ class Pages:
 
         return endpoint
 
+    def kept(self, policy: bool = False) -> dict[str, str]:
+        """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
+        return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
+
     @staticmethod
     def _opened(screen: str, pairs):
         return handover.opened(moves.screen_inputs(screen), pairs, sum(len(name) + len(text) + 2 for name, text in pairs))
@@ -56,10 +60,11 @@ class Pages:
             return PlainTextResponse(refused + "\n", status_code=422)
         return PlainTextResponse(handover.handed(screen, pairs)["text"] + "\n")
 
-    def render(self, screen: str, pairs=(), policy: bool = False) -> str:
+    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
+        bare: without the answer
         """
         pairs, refused = self._opened(screen, pairs)
         tree = links.tree(pairs)
@@ -69,9 +74,12 @@ class Pages:
         inputs = [item.about(units) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
+        if bare:
+            errors = {}
+            answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
-            styles=STYLES, policy=POLICY if policy else "",
+            policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"])),

@@ -3,8 +3,8 @@ import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
 import { addRow, fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
-import { clearAnswers, showAnswers, spoken } from "../lines.js";
-import { remember } from "../memory.js";
+import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
+import { recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { openShare, prepare } from "../share.js";
 
@@ -39,7 +39,10 @@ export const mount = (screen, main) => {
     document.querySelector("[data-caution]").textContent = got.caution;
     prepare(screen, got.link);
     clearTimeout(speaking);
-    speaking = setTimeout(() => { status.textContent = homeless.concat(spoken(got.answers)).join(" "); }, QUIET);
+    speaking = setTimeout(() => {
+      status.textContent = homeless.concat(spoken(got.answers)).join(" ");
+      rememberAnswer(screen, pairs(form), got);
+    }, QUIET);
   };
   const answer = newest(show);
   const refresh = () => answer({ screen, pairs: pairs(form) });
@@ -71,9 +74,12 @@ export const mount = (screen, main) => {
     button.onclick = openShare;
   }
 
-  bring(screen, form, changed);
+  const brought = bring(screen, form, changed);
   settle(form);
-  refresh();
+  const painted = recallAnswer(screen, pairs(form));
+  if (painted) show(painted, null);
+  else if (recall(screen)) blankAnswers(answers);
+  brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed };
 };
