@@ -51,7 +51,8 @@ class Pages:
 
     @staticmethod
     def _opened(screen: str, pairs):
-        return handover.opened(moves.screen_inputs(screen), pairs, sum(len(name) + len(text) + 2 for name, text in pairs))
+        length = sum(len(name) + len(text) + 2 for name, text in pairs)
+        return handover.opened(moves.screen_inputs(screen), pairs, length)
 
     def text(self, screen: str, pairs) -> PlainTextResponse:
         """The card of a link in plain words, for whatever cannot show a page."""

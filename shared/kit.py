@@ -38,7 +38,8 @@ def facts(record, values, system):
 
 def summary(record, values, system):
     """One line for a list: the first facts of a thing."""
-    return ", ".join([label[:1].lower() + label[1:] + " " + text for label, text in facts(record, values, system)[:MOST_TOLD]])
+    first = facts(record, values, system)[:MOST_TOLD]
+    return ", ".join([label[:1].lower() + label[1:] + " " + text for label, text in first])
 
 
 def answer(values):
@@ -47,4 +48,4 @@ def answer(values):
     mine = values[record.name]
     mark = "".join([row[2] for row in record.rows if row[0] == mine["id"]])
     return [words("summary", mine["name"], summary(record, mine, values["units"]), rank=SAY,
-                  rough="started from figures " + mark + ": type over what your own label or ruler says" if mark else "")]
+                  rough="started from figures " + mark + ": type your own over them" if mark else "")]

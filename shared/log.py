@@ -38,17 +38,17 @@ def answer(values):
     """The batch in one line, as a list shows it; then its time against the label's."""
     system = values["units"]
     pieces = [values["seam"], told(values["mass"], "g", system) if values["mass"] else "",
-              told(values["temperature"], "degC", system) if values["temperature"] is not None else "",
+              told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
               "lot " + values["lot"] if values["lot"] else "",
               "the scale showed " + values["readings"] if values["readings"] else "", values["note"],
               "" if values["outcome"] == "unknown" else dict(OUTCOMES)[values["outcome"]].lower()]
     lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece]), rank=SAY)]
     own, label = values["own_time"], values["label_time"]
     if own:
-        text = told(own, "min", system)
+        text = told(own, "min", system, places=0)
         if label:
             share = against_label(own, label)
-            text += ", label " + told(label, "min", system) + ": " + shown(abs(share) * 100) + " % " + (
+            text += ", label " + told(label, "min", system, places=0) + ": " + shown(abs(share) * 100) + " % " + (
                 "sooner" if share < 0 else "longer")
         lines.append(line("own_time", "Stiffened after", own, "s", text, rank=BESIDE))
     return lines
