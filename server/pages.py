@@ -16,7 +16,7 @@ PAGES = (
     ("pour", "", "Pour"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "bench", "print")  # layers in order
+STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "pour", "bench", "print")  # layers in order
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -57,7 +57,8 @@ class Pages:
             styles=STYLES, policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
-            form=Form(inputs, pairs, errors, dict(answer["understood"])),
+            form=Form(inputs, pairs, errors, dict(answer["understood"]),
+                      {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},
             address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
 

@@ -329,11 +329,13 @@ class Pick(Input):
             return None
         # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
         if (tree, values["units"]) == self.last[0]:
-            values["_understood"].extend(self.last[1]["_understood"])
-            return self.last[1]
-        read = self._read(tree, path, values["units"])
-        self.last = (tree, values["units"]), read
-        values["_understood"].extend(read["_understood"])
+            read = self.last[1]
+        else:
+            read = self._read(tree, path, values["units"])
+            self.last = (tree, values["units"]), read
+        # what the user typed himself is told back, a built-in row's figures are not
+        own = typed if isinstance(typed, dict) else {}
+        values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
     def _read(self, tree, path, units):
@@ -377,10 +379,12 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
-    rows: how many an empty form shows; each: what one row is called
+    rows: how many an empty form shows where there is no default; each: what one row is called
+    Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
     kind = "group"
+    NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
                  **more):
@@ -395,7 +399,7 @@ class Group(Input):
     def read(self, typed, path, values):
         if _missing(typed):
             typed = self.default_in(values["units"])
-        typed = in_rows(typed, self.most)
+        typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
             self.refuse(path, "a list is expected here")
         if len(typed) > self.most:
@@ -419,7 +423,7 @@ class Group(Input):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "default": self.default_in(system)})
+                      "gaps": self.gaps, "default": self.default_in(system)})
         return facts
 
 

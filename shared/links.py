@@ -84,6 +84,9 @@ def _collect_pick(item, value, name, units, found):
 
 
 def _collect_group(item, value, name, units, found):
+    if value == item.NONE:
+        found.append((name, value))
+        return
     for place, row in enumerate(in_rows(value, item.most) or []):
         if isinstance(row, dict):
             _collect(item.fields, row, "{}.{}.".format(name, place), units, found)

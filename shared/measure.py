@@ -3,27 +3,29 @@ from . import by_scale, ratio
 from .by_scale import actual_readings, on_scale  # noqa: F401
 from .exactness import AIM, ROUGH_AIM, STOP, tolerance  # noqa: F401
 from .inputs import Choice, Group, Number, Pick
+from .ratio import BENCH_FOLD
 from .records import CUP, GRADUATED, SCALE, SYRINGES
 
 ON_SCALE = (("way", ("scale",)),)
-TOLERANCE_FOLD = "How exact"
+POURED_FOLD = "What it really showed"
 FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
-    Pick("scale", "Scale", SCALE, default="1g", fold="Scale", help="With pumps: only for the top-up."),
+    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
+         when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
     Choice("zeroing", "The scale is set to zero", (
-        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=TOLERANCE_FOLD,
+        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
-    Number("tolerance", "Ratio error wanted", unit="%", low=0, high=20, above=True, optional=True, fold=TOLERANCE_FOLD,
+    Number("tolerance", "Ratio error wanted", unit="%", low=0, high=20, above=True, optional=True, fold=BENCH_FOLD,
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
-    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold="What it really showed"),
-    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold="Syringes",
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold=POURED_FOLD),
+    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
          when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
-    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold="Graduated cup",
+    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold=BENCH_FOLD,
          when=(("way", ("graduated",)), ("compare", ("yes",)))),
-    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold="The cup",
+    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
          help="Measured inside. With a stick it gives the marks."),
 )
 

@@ -12,22 +12,23 @@ from .units import told
 from .weighing import ratio_error
 
 LABEL_MASS = 0.1  # kg, at which pot lives are usually given, where the label leaves it out (common practice)
+RESCUE_FOLD = "Rescue a bad pour"
 WHEN = (("rescue", ("yes",)),)
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
               "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 INPUTS = measure.INPUTS + (
-    Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold="Rescue"),
+    Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold=RESCUE_FOLD),
     Group("in_cup", "In the cup now", (
         Number("mass", "By weight", unit="g", low=0, high=200000, optional=True),
         Number("strokes", "or strokes counted", unit="strokes", low=0, high=10000, optional=True),
-    ), most=5, rows=2, gaps=True, each="Part", fold="Rescue", when=WHEN,
+    ), most=5, rows=2, gaps=True, each="Part", fold=RESCUE_FOLD, when=WHEN,
         help="In the order of the parts, filler left out. Left empty: the readings above."),
-    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold="Rescue", when=WHEN),
+    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN),
     Number("first_contact", "First contact of the two, at minute", unit="min", low=0, high=1e9, optional=True,
-           fold="Rescue", when=WHEN),
-    Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold="Rescue", when=WHEN),
-    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold="Rescue",
+           fold=RESCUE_FOLD, when=WHEN),
+    Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),
+    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=RESCUE_FOLD,
            when=WHEN),
 )
 

@@ -59,15 +59,18 @@ const showLeads = (place, leads) => {
 export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
-    const section = root.querySelector(`[data-move="${move}"]`);
-    const more = lines.filter((line) => line.rank === "more");
-    showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
-    showLines(section.querySelector("[data-lines-more]"), more);
-    section.querySelector("[data-more]").hidden = !more.length;
-    section.hidden = !lines.length;
-    showLeads(section.querySelector("[data-leads]"), leads);
-    const place = section.querySelector(".figures");
-    if (figures.length || place.children.length) place.replaceChildren(...figures.map(drawn));
+    for (const place of root.querySelectorAll(`[data-some="${move}"]`)) {
+      const ranks = place.dataset.ranks.split(" ");
+      showLines(place, lines.filter((line) => ranks.includes(line.rank)));
+    }
+    for (const section of root.querySelectorAll(`[data-move="${move}"]`)) section.hidden = !lines.length;
+    for (const fold of root.querySelectorAll(`[data-fold-of="${move}"]`)) fold.hidden = !fold.querySelector(".line, .figure");
+    const leadsTo = root.querySelector(`[data-leads="${move}"]`);
+    if (leadsTo) showLeads(leadsTo, leads);
+    const place = root.querySelector(`[data-figures="${move}"]`);
+    if (figures.length || place?.children.length) place.replaceChildren(...figures.map(drawn));
+    const drawing = place?.closest("[data-fold-figures]");
+    if (drawing) drawing.hidden = !figures.length;
   }
 };
 
