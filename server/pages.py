@@ -16,7 +16,8 @@ PAGES = (
     ("pour", "", "Pour"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "pour", "bench", "print")  # layers in order
+STYLES = (  # layers in order
+    "tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "pour", "bench", "print")
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 

@@ -8,6 +8,7 @@ from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import pot_life, stirring_time
 from .numbers import DOWN, UP, shown
 from .records import SYSTEM
+from .taken import volumes_taken
 from .units import told
 from .weighing import ratio_error
 
@@ -73,6 +74,12 @@ def contents(values, count):
     rows = list(values["in_cup"])
     if not any([row is not None for row in rows]):
         actual = actual_readings(values) if found.weight_parts else ()
+        if values["way"] != "scale":
+            volumes = volumes_taken(values)
+            if len(volumes) == count and (found.densities or not found.weight_parts):
+                if not found.densities:
+                    return volumes, "m3"
+                return tuple([volume * rho for volume, rho in zip(volumes, found.densities)]), "kg"
         if len(actual) != count:
             raise InputError("in_cup", "In the cup now: type what is in it of each part, 0 where there is none")
         return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"

@@ -11,6 +11,7 @@ from .inputs import Choice, Number
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, to_step
 from .putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
+from .taken import follow, volumes_taken
 from .units import told
 from .weighing import corrected
 
@@ -78,7 +79,13 @@ def answer(values):
 def poured(values):
     """The mix that filler goes into: as planned, or as it follows from what the scale really showed."""
     batch = ratio.mix(values)
-    actual = actual_readings(values) if values["way"] == "scale" else ()
+    if values["way"] != "scale":
+        done = volumes_taken(values)
+        if not (done and batch.volumes and batch.density):
+            return batch
+        volumes = follow(batch.volumes, done)
+        return ratio.mix_of_mass(values["system"], sum(volumes) * batch.density)
+    actual = actual_readings(values)
     if not actual:
         return batch
     return ratio.mix_of_mass(values["system"], sum(corrected(batch.masses, actual)))
