@@ -3,6 +3,7 @@ from covemix.shared import moves
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
 from starlette.exceptions import HTTPException
+from starlette.middleware.gzip import GZipMiddleware
 from starlette.requests import Request
 from starlette.responses import Response
 
@@ -22,6 +23,7 @@ def create_app(build: Build | None = None) -> FastAPI:
     _add_pages(app, Pages(build))
     _add_files(app, build)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
+    app.add_middleware(GZipMiddleware)
     app.add_middleware(SecurityHeaders)
     for name in moves.names():  # a phone imports a move when it is asked; a server has time for it now
         moves.module(name)
@@ -40,9 +42,10 @@ def _add_files(app: FastAPI, build: Build) -> None:
         if file is None:
             raise HTTPException(404)
         headers = {"Cache-Control": FOREVER, "Vary": "Accept-Encoding"}
-        if file.small and "gzip" in request.headers.get("accept-encoding", ""):
-            return Response(file.small, media_type=file.kind, headers={**headers, "Content-Encoding": "gzip"})
-        return Response(file.body, media_type=file.kind, headers=headers)
+        body, encoding = file.sent(request.headers.get("accept-encoding", ""))
+        if encoding:
+            headers["Content-Encoding"] = encoding
+        return Response(body, media_type=file.kind, headers=headers)
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker() -> Response:

@@ -8,6 +8,8 @@ from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
 
+import brotli
+
 from .headers import HEADERS
 
 HOUSE = Path(__file__).resolve().parent.parent
@@ -22,17 +24,26 @@ TYPES = {
     ".webmanifest": "application/manifest+json",
 }
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
+QUALITY = 9  # of brotli at every start: 50 ms; the large vendored files come with a form made once at the highest
 FOLDERS = ("css", "js", "icons", "vendor")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 
 @dataclass(frozen=True)
 class File:
-    """One file as it is sent. `small` is its gzip form, or empty where that does not pay."""
+    """One file as it is sent. gzip, br: its smaller forms, empty where there is none."""
 
     body: bytes
     kind: str
-    small: bytes
+    gzip: bytes
+    br: bytes
+
+    def sent(self, accepted: str) -> tuple[bytes, str]:
+        """The smallest form among the accepted encodings, and the name of its encoding."""
+        for name in ("br", "gzip"):
+            if name in accepted and getattr(self, name):
+                return getattr(self, name), name
+        return self.body, ""
 
 
 class Build:
@@ -48,7 +59,10 @@ class Build:
         for folder in FOLDERS:
             for path in sorted((webui / folder).rglob("*")):
                 if path.is_file() and path.suffix in TYPES and not path.name.startswith("."):
-                    found[path.relative_to(webui).as_posix()] = self._file(path.read_bytes(), path.suffix)
+                    made = path.with_name(path.name + ".br")
+                    br = made.read_bytes() if made.exists() else b""
+                    found[path.relative_to(webui).as_posix()] = self._file(path.read_bytes(), path.suffix, br)
+        del found["vendor/vendor.json"]  # for contributors
         found["engine.json"] = self._file(self.engine, ".json")
         return found
 
@@ -101,9 +115,10 @@ class Build:
         }
 
     @staticmethod
-    def _file(body: bytes, suffix: str) -> File:
-        small = gzip.compress(body, 9, mtime=0) if suffix in COMPRESSED else b""
-        return File(body, TYPES[suffix], small if len(small) < 0.9 * len(body) else b"")
+    def _file(body: bytes, suffix: str, br: bytes = b"") -> File:
+        if suffix not in COMPRESSED:
+            return File(body, TYPES[suffix], b"", b"")
+        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), br or brotli.compress(body, quality=QUALITY))
 
 
 def lean(source: str) -> str:

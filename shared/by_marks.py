@@ -14,7 +14,7 @@ READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours (k = 2
 def check(values, batch):
     """Volumes must be known, and there must be a syringe for each part."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("weight", "volume")
+        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "weight")
                          + " Syringes and graduated cups need them.")
     if values["way"] == "syringes" and len(values["syringes"]["holds"]) not in (1, len(batch.volumes)):
         raise InputError("syringes.holds", "Each holds: the label has {} parts, here are {} syringes".format(

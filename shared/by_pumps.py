@@ -12,11 +12,10 @@ from .units import told
 
 def check(values, batch):
     """Volumes must be known, and there must be a pump for each part."""
-    found = ratio.basis(values["system"])
-    if not found.volume_parts:
-        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("weight", "volume")
+    if not batch.volumes:
+        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "weight")
                          + " Pumps need them.")
-    strokes = ratio.strokes_volumes(values["pumps"], found.densities)
+    strokes = ratio.strokes_volumes(values["pumps"], values["system"]["densities"])
     if len(strokes) != len(batch.names):
         raise InputError("pumps.strokes", "Pumps: the label has {} parts, here are {} pumps".format(
             len(batch.names), len(strokes)))
@@ -73,6 +72,6 @@ def _top_up(values, batch, best, found):
         text = told(lack, "mL", values["units"])
         if found.densities:
             text = on_scale(lack * found.densities[place], values["scale"]["step_unit"], values) + " on the scale"
-        lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place].lower(), lack, "m3",
-                          text, part="abcde"[place], rough="after the strokes above"))
+        lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place], lack, "m3", text,
+                          part="abcde"[place], rough="after the strokes above"))
     return lines

@@ -27,7 +27,7 @@ def actual_readings(values):
 def check(values, batch):
     """Weights must be known, and the readings must be able to follow each other."""
     if not batch.masses:
-        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("volume", "weight")
+        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "volume")
                          + " A scale needs them.")
     _check_readings(values, len(batch.names))
 
@@ -62,9 +62,10 @@ def answer(values):
     lines.extend(_scale_warnings(values, masses, readings, step))
     rounded = _parts_of(readings, rezeroed)
     if min(rounded) > 0:
-        error = ratio_error(rounded, batch.masses)
-        lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
-                          rough="what the scale's step alone brings; below 0: short of hardener"))
+        if len(actual) < len(masses):  # once all is poured, the line "poured" says it
+            error = ratio_error(rounded, batch.masses)
+            lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
+                              rough="what the scale's step alone brings; below 0: short of hardener"))
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
@@ -75,7 +76,7 @@ def answer(values):
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
                       rough="rounded up, for ±" + shown(wanted * 100, 1) + "%"
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
-    if batch.mass < least * (1 - 1e-9):
+    if sum(masses) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
                            + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
     return lines

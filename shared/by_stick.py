@@ -19,7 +19,7 @@ ROOM = 0.85  # share of the height that may be filled, so that it can be stirred
 def check(values, batch):
     """Volumes must be known."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + ratio.NO_DENSITIES.format("weight", "volume")
+        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "weight")
                          + " A stick needs them.")
 
 

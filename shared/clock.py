@@ -3,7 +3,7 @@
 from math import floor
 
 from .inputs import Choice, Text
-from .numbers import DIGITS, DOWN, NEAREST, UP
+from .numbers import BLANKS, DIGITS, DOWN, NEAREST, UP, small
 
 DAY = 86400
 HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
@@ -16,7 +16,7 @@ def clock_time(typed: str) -> "float | None":
     >>> clock_time("8:30") / 3600, clock_time("2.15 pm") / 3600, clock_time("12 am"), clock_time("25:00")
     (8.5, 14.25, 0.0, None)
     """
-    text = typed.lower().replace(" ", "").replace(".m.", "m").replace("h", ":")
+    text = small(typed).replace(" ", "").replace(".m.", "m").replace("h", ":")
     half = ""
     if text.endswith("am") or text.endswith("pm"):
         text, half = text[:-2], text[-2:]
@@ -83,7 +83,7 @@ class Clock(Text):
     """A clock time. Reads into seconds after midnight; an optional one that is not typed reads as None."""
 
     def read(self, typed, path, values):
-        if typed is None or (isinstance(typed, str) and not typed.strip()):
+        if typed is None or (isinstance(typed, str) and not typed.strip(BLANKS)):
             if not self.default:
                 if self.optional:
                     return None

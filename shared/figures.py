@@ -3,7 +3,7 @@
 Roles name what a shape is ("panel", "resin", "tape", "level", "dimension", ...); the stylesheet gives each role its
 line, fill and hatching, so that no part is told by colour alone.
 """
-from .numbers import shown
+from math import floor
 
 
 def figure(name, title, width, height, shapes, told):
@@ -13,12 +13,12 @@ def figure(name, title, width, height, shapes, told):
 
 def area(role, points):
     """A closed polygon. points: (x, y) pairs"""
-    return {"kind": "area", "role": role, "points": [[_short(x), _short(y)] for x, y in points]}
+    return {"kind": "area", "role": role, "points": _shortened(points)}
 
 
 def path(role, points):
     """An open line. points: (x, y) pairs"""
-    return {"kind": "path", "role": role, "points": [[_short(x), _short(y)] for x, y in points]}
+    return {"kind": "path", "role": role, "points": _shortened(points)}
 
 
 def note(role, x, y, text, anchor="middle"):
@@ -31,6 +31,10 @@ def box(role, x, y, width, height):
     return area(role, ((x, y), (x + width, y), (x + width, y + height), (x, y + height)))
 
 
+def _shortened(points):
+    return [[floor(x * 100 + 0.500001) / 100, floor(y * 100 + 0.500001) / 100] for x, y in points]
+
+
 def _short(value):
     """A hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes."""
-    return float(shown(value, 2))
+    return floor(value * 100 + 0.500001) / 100

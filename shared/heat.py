@@ -13,7 +13,7 @@ from .heat_model import (
 from .inputs import Choice, Group, Number, Pick
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .lowest import lowest
-from .numbers import DOWN, UP, shown, to_step
+from .numbers import DOWN, UP, shown, small, to_step
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
@@ -93,7 +93,7 @@ def answer(values):
 def figures(values):
     """The curve of this container, and of the tray beside a pot."""
     all_of_it = found(values)
-    name = CONTAINER_ROWS[values["container"]][1].lower()
+    name = small(CONTAINER_ROWS[values["container"]][1])
     return [curves(name, all_of_it.run, all_of_it.tray_run, all_of_it.best.shorter, values["units"])]
 
 

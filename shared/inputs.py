@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import DIGITS, reading, shown
+from .numbers import BLANKS, DIGITS, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -28,11 +28,18 @@ class Input:
 
     def asked(self, values):
         """Whether the choices read so far leave this input in the form."""
-        return not self.when or any([values.get(name) in allowed for name, allowed in self.when])
+        if not self.when:
+            return True
+        for name, allowed in self.when:
+            if values.get(name) in allowed:
+                return True
+        return False
 
     def typed_in(self, tree):
         """What was typed for this input, under its name or an older one."""
-        for name in (self.name,) + tuple(self.was):
+        if self.name in tree:
+            return tree[self.name]
+        for name in self.was:
             if name in tree:
                 return tree[name]
         return None
@@ -40,6 +47,10 @@ class Input:
     def extra_names(self):
         """Names beside its own that the input reads from a form, a link or the API."""
         return ()
+
+    def untouched(self, name, text, tree, system):
+        """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
+        return text == self.default_in(system)
 
     def about(self, system):
         """The declaration as data, for the form and for GET /api/moves."""
@@ -54,7 +65,7 @@ class Input:
 
 
 def _missing(typed):
-    return typed is None or (isinstance(typed, str) and not typed.strip())
+    return typed is None or (isinstance(typed, str) and not typed.strip(BLANKS))
 
 
 class Number(Input):
@@ -69,6 +80,7 @@ class Number(Input):
         Input.__init__(self, name, label, **more)
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
+        self.kept, self.defaults = {}, {}
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
@@ -77,12 +89,29 @@ class Number(Input):
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
-        own = self.unit_in(system)
-        if own == self.unit:
-            return _plain(self.default)
-        return _plain(float(shown(from_si(to_si(self.default, self.unit), own), 3)))
+        text = self.defaults.get(system)
+        if text is None:
+            text = self.defaults[system] = _default_in(self.default, self.unit, system)
+        return text
 
     def read(self, typed, path, values):
+        # a phone reads every field at each key press and one of them has changed: the others are kept as read
+        plain = typed is None or isinstance(typed, str)
+        if plain:
+            kept = self.kept.get((typed, values["units"]))
+            if kept:
+                if kept[1]:
+                    values[self.name + "_unit"] = kept[1]
+                return kept[0]
+        told = len(values["_understood"])
+        si = self._read(typed, path, values)
+        if plain and len(values["_understood"]) == told:
+            if len(self.kept) > 8:
+                self.kept = {}
+            self.kept[(typed, values["units"])] = si, None if si is None else values[self.name + "_unit"]
+        return si
+
+    def _read(self, typed, path, values):
         system = values["units"]
         if _missing(typed):
             if self.optional:
@@ -171,7 +200,7 @@ class Text(Input):
             return self.default
         if not isinstance(typed, str):
             self.refuse(path, "type a few words")
-        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip()
+        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
             self.refuse(path, "at most " + str(self.most) + " characters")
         return text
@@ -215,17 +244,19 @@ class Parts(Input):
         for piece in pieces:
             value, words, why = reading(piece)
             if value is None:
-                self.refuse(path, "'" + piece.strip()[:20] + "': " + why)
+                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
             own = unit
             if words:
                 found, why = find(words, BY_NAME[self.unit].quantity)
                 if found is None:
                     self.refuse(path, why)
                 own = found.name
-            if not self.low < value <= self.high:
+            si = to_si(value, own)
+            low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+            if not low < si <= high:
                 self.refuse(path, "each number more than {} and at most {}".format(
-                    _plain(self.low), _plain(self.high)))
-            read.append(to_si(value, own))
+                    _limit(low, own), _limit(high, own)) + _unit_behind(own))
+            read.append(si)
         return tuple(read)
 
     def _unit_behind(self, piece, path, system):
@@ -253,10 +284,16 @@ class Amount(Input):
         self.options, self.default, self.high = options, default, high
 
     def default_in(self, system):
-        return "" if self.default is None else _plain(self.default)
+        return "" if self.default is None else _default_in(self.default, self.options[0][2][0], system)
 
     def extra_names(self):
         return (self.name + "_is",)
+
+    def untouched(self, name, text, tree, system):
+        """The default stands for the first kind of amount only; that kind is itself the default."""
+        key = tree.get(self.name + "_is")
+        first = _missing(key) or key == self.options[0][0]
+        return first and (name != self.name or text == self.default_in(system))
 
     def option(self, key):
         for option in self.options:
@@ -328,11 +365,14 @@ class Pick(Input):
         if tree is None:
             return None
         # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
-        if (tree, values["units"]) == self.last[0]:
-            read = self.last[1]
+        # only text is compared (True == 1), and the pair is taken once, as another request may put its own there
+        asked, last = (path, tree, values["units"]), self.last
+        if asked == last[0]:
+            read = last[1]
         else:
             read = self._read(tree, path, values["units"])
-            self.last = (tree, values["units"]), read
+            if _only_text(tree):
+                self.last = asked, read
         # what the user typed himself is told back, a built-in row's figures are not
         own = typed if isinstance(typed, dict) else {}
         values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
@@ -361,7 +401,8 @@ class Pick(Input):
             return own if own or not self.optional else None
         base = self.record.row(row)
         if base is None:
-            self.refuse(path, "there is no '" + str(row)[:40] + "' here; choose one, or type its figures")
+            quoted = "'" + row[:40] + "'" if isinstance(row, str) else "such thing"
+            self.refuse(path, "there is no " + quoted + " here; choose one, or type its figures")
         tree = dict(base, **own)
         tree["id"] = row
         return tree
@@ -392,12 +433,14 @@ class Group(Input):
         self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
+        self.kept = {}
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
 
     def read(self, typed, path, values):
-        if _missing(typed):
+        given = not _missing(typed)
+        if not given:
             typed = self.default_in(values["units"])
         typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
@@ -410,14 +453,26 @@ class Group(Input):
                 if self.gaps:
                     rows.append(None)
                 continue
-            row = {"units": values["units"], "_tree": tree, "_understood": values["_understood"], "place": place}
-            read_into(row, self.fields, tree, "{}.{}.".format(path, place), errors)
-            rows.append(row)
+            rows.append(self._row(tree, path, place, values, errors, given))
         if errors:
             raise Several(errors)
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
+
+    def _row(self, tree, path, place, values, errors, given):
+        """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
+        prefix = "{}.{}.".format(path, place)
+        kept = self.kept.get(prefix)
+        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
+            kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
+            before = len(errors)
+            read_into(kept, self.fields, tree, prefix, errors)
+            if len(errors) == before and _only_text(tree):
+                self.kept[prefix] = kept
+        if given:
+            values["_understood"].extend(kept["_understood"])
+        return kept
 
     def about(self, system):
         facts = Input.about(self, system)
@@ -425,6 +480,11 @@ class Group(Input):
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
                       "gaps": self.gaps, "default": self.default_in(system)})
         return facts
+
+
+def _only_text(tree):
+    """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
+    return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and _only_text(tree[key])) for key in tree])
 
 
 class Several(ValueError):
@@ -453,7 +513,7 @@ def read(inputs, tree):
 
 def echo(values, path, typed, value, unit):
     """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
-    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip()]):
+    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
     text = _plain(value) + _unit_behind(unit)
     behind = typed.partition(",")[2]
@@ -526,6 +586,12 @@ def _plain(value):
         if abs(float(text) - value) <= 1e-9 * max(1.0, abs(value)):
             return text
     return shown(value, 6)
+
+
+def _default_in(value, unit, system):
+    """A default as typed text in the unit that the system expects."""
+    own = unit_for(unit, system)
+    return _plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
 
 
 def _limit(si, unit):

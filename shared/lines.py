@@ -46,4 +46,6 @@ def spans(amounts):
 
 def as_data(lines):
     """Lines as plain dicts, for JSON."""
-    return [dict(zip(NAMES, row)) for row in lines]
+    return [{"name": name, "label": label, "value": value, "unit": unit, "text": text, "rough": rough,
+             "caution": caution, "part": part, "rank": rank, "span": span}
+            for name, label, value, unit, text, rough, caution, part, rank, span in lines]

@@ -4,7 +4,10 @@ Dotted names are the one spelling of a tree of typed text that a form, a query s
 "system.by_weight" is a field of a record, "readings.0.shown" a field of the first row of a group.
 """
 
+from math import isfinite
+
 from .inputs import in_rows
+from .numbers import MOST, shown
 
 LONGEST_LINK = 8000  # characters of payload; a boat of sixty joints is about half of it
 MOST_PAIRS = 2000
@@ -45,6 +48,8 @@ def pairs(inputs, typed):
     """
     found = []
     units = typed.get("units")
+    if not isinstance(units, str):
+        units = ""  # nothing that a form could have sent
     if units and units != "metric":
         found.append(("units", units))
     _collect(inputs, typed, "", units or "metric", found)
@@ -56,13 +61,13 @@ def _collect(inputs, typed, prefix, units, found):
         value = item.typed_in(typed)
         name = prefix + item.name
         for extra in item.extra_names():
-            if _filled(typed.get(extra)):
-                found.append((prefix + extra, typed[extra]))
+            if _filled(typed.get(extra)) and not item.untouched(extra, typed[extra], typed, units):
+                found.append((prefix + extra, text_of(typed[extra])))
         if item.kind == "pick":
             _collect_pick(item, value, name, units, found)
         elif item.kind == "group":
             _collect_group(item, value, name, units, found)
-        elif _filled(value) and text_of(value) != item.default_in(units):
+        elif _filled(value) and not item.untouched(item.name, text_of(value), typed, units):
             found.append((name, text_of(value)))
 
 
@@ -87,7 +92,8 @@ def _collect_group(item, value, name, units, found):
     if value == item.NONE:
         found.append((name, value))
         return
-    for place, row in enumerate(in_rows(value, item.most) or []):
+    rows = in_rows(value, item.most)
+    for place, row in enumerate(rows if isinstance(rows, list) else []):
         if isinstance(row, dict):
             _collect(item.fields, row, "{}.{}.".format(name, place), units, found)
 
@@ -97,8 +103,14 @@ def _filled(value):
 
 
 def text_of(value):
-    """Typed text as it was typed; a number that came in through the API as its shortest plain text."""
-    if isinstance(value, str):
-        return value
-    text = str(value)
-    return text[:-2] if text.endswith(".0") else text
+    """Typed text as it was typed; a number that came in through the API as plain text, never 1e-07.
+
+    >>> text_of("1,5"), text_of(240.0), text_of(0.0000001)
+    ('1,5', '240', '0.0000001')
+    """
+    if not isinstance(value, float) or not isfinite(value) or abs(value) > MOST:
+        return str(value)
+    text = shown(value, 9)
+    while text.endswith("0"):
+        text = text[:-1]
+    return text[:-1] if text.endswith(".") else text

@@ -11,23 +11,36 @@ MOVES = (
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
     ("rescue", "Rescue", "What is really in the cup to what has to be added"),
     ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
-    ("along", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
+    ("pouring", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
+    ("joint", "Joint", "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
+    ("spreader", "Spreader", "A cove radius to a template at true size"),
+    ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
+    ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
+    ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
     ("safety", "Safety", "The cautions that always stand"),
+    ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
+    ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
 )
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
-    ("safety", ("safety",)),
+    ("joint", ("joint",)),
+    ("boat", ("boat",)),
+    ("spreader", ("spreader",)),
+    ("safety", ("safety", "air")),
+    ("sources", ("sources",)),
 )
 
 
 def module(name):
-    """The module of a move."""
+    """The module of a move; KeyError where there is no such move."""
+    if name not in names():
+        raise KeyError(name)
     package = __name__.rpartition(".")[0]
     found = __import__(package + "." + name, None, None, ("INPUTS",))
     return found

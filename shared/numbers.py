@@ -2,26 +2,32 @@
 from math import floor, isfinite, log10
 
 NEAREST, DOWN, UP = "nearest", "down", "up"
+TENS = (1, 10, 100, 1000, 10000, 100000, 1000000, 10000000, 100000000, 1000000000)
 
 DIGITS = "0123456789"
+PLAINEST = DIGITS + "."
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
 LONGEST = 40  # characters; a number somebody typed is shorter
+LEAST, MOST = 1e-9, 1e12  # what a number may be beside 0: squares and quotients of it stay finite
+BLANKS = " \t\r\n"  # given to every strip(): without them the runtimes disagree on what is blank
+SPACES = "\t\r\n\u00a0\u2009\u202f"  # what a keyboard or a copied page puts for a space
 
 PLAIN = "type a number in plain digits, like 240 or 1.5"
+TOO_SMALL = "too small to be meant; type 0 or a number one can measure"
 ONE_MARK = "use one comma or one point, for the decimals only"
 
 
 def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     """Decimal text, alike on every runtime: DOWN for a limit, UP for an amount to have, ties away from zero.
 
-    value: finite, any unit; places: decimals, 0 or more; toward: NEAREST, DOWN or UP
+    value: finite, any unit; places: decimals, 0 to 9; toward: NEAREST, DOWN or UP
     A value within a millionth of the last digit of a step counts as on it: the runtimes' last bit decides
     nothing.
 
     >>> shown(0.25, 1), shown(2.675, 2), shown(-0.04, 1), shown(0.29, 2, DOWN)
     ('0.3', '2.68', '0.0', '0.29')
     """
-    scaled, slack = abs(value) * 10**places, 1e-6
+    scaled, slack = abs(value) * TENS[places], 1e-6
     if toward == NEAREST:
         whole = floor(scaled + 0.5 + slack)
     elif (toward == UP) == (value >= 0):
@@ -29,8 +35,10 @@ def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     else:
         whole = floor(scaled + slack)
     digits = str(whole)
-    digits = "0" * (places + 1 - len(digits)) + digits
-    digits = digits[:-places] + "." + digits[-places:] if places else digits
+    if places:
+        if len(digits) <= places:
+            digits = "0" * (places + 1 - len(digits)) + digits
+        digits = digits[:-places] + "." + digits[-places:]
     return "-" + digits if value < 0 and whole else digits
 
 
@@ -90,11 +98,13 @@ def reading(typed):
     if typed is True or typed is False or typed is None:
         return None, "", PLAIN
     if isinstance(typed, (int, float)):
-        if (isinstance(typed, float) and not isfinite(typed)) or abs(typed) > 1e15:
+        if (isinstance(typed, float) and not isfinite(typed)) or abs(typed) > MOST:
             return None, "", PLAIN
-        return float(typed), "", ""
+        return (None, "", TOO_SMALL) if 0 < abs(typed) < LEAST else (float(typed), "", "")
     if not isinstance(typed, str):
         return None, "", PLAIN
+    if 0 < len(typed) < 12 and not typed.strip(PLAINEST) and typed.count(".") < 2 and typed != ".":
+        return float("0" + typed), "", ""  # nearly all that is typed, and cheaper than letter by letter
     text = _tidied(typed)
     if not text or len(text) > LONGEST:
         return None, "", PLAIN
@@ -102,14 +112,27 @@ def reading(typed):
     if not figures:
         return None, rest, PLAIN
     value, why = _value(figures)
+    if value is not None and 0 < abs(value) < LEAST:
+        return None, rest, TOO_SMALL
     return value, rest, why
 
 
 def _tidied(typed):
-    text = typed.replace("\u2212", "-").replace("\u2044", "/").replace("\u00a0", " ").replace("\u202f", " ")
+    text = typed.replace("\u2212", "-").replace("\u2044", "/")
+    for space in SPACES:
+        text = text.replace(space, " ")
     for sign, spelt in FRACTIONS:
         text = text.replace(sign, " " + spelt)
-    return " ".join(text.split())
+    return " ".join([word for word in text.split(" ") if word])
+
+
+def small(text: str) -> str:
+    """Text with A to Z in lower case, other letters as they are: alike on every runtime.
+
+    >>> small("US Fl Oz"), small("Öl")
+    ('us fl oz', 'Öl')
+    """
+    return "".join([chr(ord(c) + 32) if "A" <= c <= "Z" else c for c in text])
 
 
 def _split(text):
@@ -118,14 +141,14 @@ def _split(text):
     while end < len(text) and (text[end] in DIGITS or text[end] in ".,/-+ "):
         end += 1
     # "1e400": an exponent is a word behind the figures, and no unit, so it is refused further on
-    return text[:end].strip(), text[end:].strip()
+    return text[:end].strip(" "), text[end:].strip(" ")
 
 
 def _value(figures):
     sign = 1.0
     if figures[0] in "+-":
         sign = -1.0 if figures[0] == "-" else 1.0
-        figures = figures[1:].strip()
+        figures = figures[1:].strip(" ")
     words = figures.split(" ")
     if len(words) == 2 and "/" in words[1] and _digits(words[0]):
         part, why = _fraction(words[1])

@@ -7,6 +7,7 @@ from .numbers import ceiling
 Strokes = namedtuple("Strokes", ("counts", "volumes", "error"))
 
 FURTHEST = 1.5  # a batch may grow by half to come into ratio, not more (own judgement)
+MOST_FURTHER = 60  # strokes; with that many a whole one weighs little, and a phone answers at once
 SLACK = 1e-9  # computed volumes differ in their last bits between runtimes
 
 
@@ -14,7 +15,7 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     """Whole strokes at or above the wanted amount: the fewest that are within tolerance, else the nearest to the ratio.
 
     wanted: volume of each part [m3], in ratio; strokes: volume of one stroke of each pump [m3]; tolerance [-]
-    Looks at batches up to FURTHEST times the wanted one, and at least three strokes further.
+    Looks at batches up to FURTHEST times the wanted one, at least 3 and at most MOST_FURTHER strokes further.
     >>> best_strokes((30e-6, 10e-6), (10e-6, 10e-6), 0.02).counts
     (3, 1)
     >>> best_strokes((100e-6, 34e-6), (10e-6, 10e-6), 0.02).counts
@@ -22,7 +23,7 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     """
     whole = sum(wanted)
     first = max(1, ceiling(wanted[0] / strokes[0]))
-    last = max(first + 3, ceiling(FURTHEST * wanted[0] / strokes[0]))
+    last = min(max(first + 3, ceiling(FURTHEST * wanted[0] / strokes[0])), first + MOST_FURTHER)
     best = None
     for count in range(max(1, first - 1), last + 1):
         found = _following(count, wanted, strokes)

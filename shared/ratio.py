@@ -5,7 +5,7 @@ from .errors import InputError
 from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
-from .numbers import shown
+from .numbers import BLANKS, shown
 from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
@@ -122,7 +122,7 @@ def part_names(system):
     >>> part_names({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Hardener"})
     ('Resin', 'Hardener', 'Part 3')
     """
-    given = [name.strip() for name in system["parts"].split(":")]
+    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
     count = len(system["by_weight"] or system["by_volume"])
     names = []
     for place in range(count):
@@ -213,7 +213,7 @@ CHECKS = (check,)
 def answer(values):
     """Every part, the whole, the notations of the label, and what is questionable about it."""
     batch, system, units = mix(values), values["system"], values["units"]
-    lines = [part_line(batch, place, units) for place in range(len(batch.names))]
+    lines = [part_line(batch, place, units, system) for place in range(len(batch.names))]
     if batch.mass is not None:
         lines.append(line("mixed_mass", "Mixed, by weight", batch.mass, "kg", told(batch.mass, "g", units), part="mix"))
     if batch.volume is not None:
@@ -229,14 +229,21 @@ def answer(values):
     return lines
 
 
-def part_line(batch, place, units):
+def no_densities(system, known):
+    """Why there is no answer in the other basis: the label lacks it, or only densities lead there from the amount."""
+    other = "volume" if known == "weight" else "weight"
+    if system["by_" + other]:
+        return "The amount is by {}: without the density of each part there is no answer by {}.".format(known, other)
+    return NO_DENSITIES.format(known, other)
+
+
+def part_line(batch, place, units, system):
     """One part by weight and by volume, as far as the label goes."""
     name = "part_" + "abcde"[place]
     weight = told(batch.masses[place], "g", units) if batch.masses else ""
     volume = told(batch.volumes[place], "mL", units) if batch.volumes else ""
     value, unit = (batch.masses[place], "kg") if batch.masses else (batch.volumes[place], "m3")
-    missing = "" if weight and volume else (
-        NO_DENSITIES.format("volume", "weight") if volume else NO_DENSITIES.format("weight", "volume"))
+    missing = "" if weight and volume else no_densities(system, "volume" if volume else "weight")
     return line(name, batch.names[place], value, unit, weight + (" · " if weight and volume else "") + volume,
                 rough=missing, part="abcde"[place])
 

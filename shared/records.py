@@ -5,6 +5,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 from .catalogue import fillers, systems, tools, vessels
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
+from .statements import codes
 
 LABEL_FOLD = "More from the label"
 
@@ -33,6 +34,7 @@ def check_system(values):
         raise InputError("by_volume", "By volume: the same number of parts as by weight, please")
     if densities and len(densities) != count:
         raise InputError("densities", "Densities: one for each part, in the same order")
+    codes(values["statements"])
 
 
 SYSTEM = Record("system", "Resin system", (
@@ -57,6 +59,7 @@ SYSTEM = Record("system", "Resin system", (
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("lot", "Lot", fold=LABEL_FOLD),
+    Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ), systems.SYSTEMS, check_system)
 
 SCALE = Record("scale", "Scale", (

@@ -4,7 +4,7 @@ Inch 25.4 mm, pound 453.59237 g, US gallon 231 cubic inches, imperial gallon 4.5
 """
 from collections import namedtuple
 
-from .numbers import NEAREST, places_for, shown
+from .numbers import NEAREST, places_for, shown, small
 
 METRIC, US = "metric", "us"
 
@@ -23,7 +23,7 @@ UNITS = (
     Unit("L", "volume", 1, 1000, 0, "US gal", ("l", "litre", "litres", "liter", "liters")),
     Unit("m3", "volume", 1, 1, 0, "ft3", ("m³", "cubic metres", "cubic meters")),
     Unit("ft3", "volume", FOOT**3, 1, 0, "ft3", ("ft³", "cu ft", "cubic feet")),
-    Unit("US fl oz", "volume", US_GALLON, 128, 0, "US fl oz", ("us fl oz", "us floz", "usfloz", "us oz")),
+    Unit("US fl oz", "volume", US_GALLON, 128, 0, "US fl oz", ("us fl oz", "us floz", "usfloz")),
     Unit("imp fl oz", "volume", IMPERIAL_GALLON, 160, 0, "imp fl oz",
          ("imperial fl oz", "imp floz", "uk fl oz", "impfloz")),
     Unit("US pt", "volume", US_GALLON, 8, 0, "US pt", ("us pt", "us pint", "us pints")),
@@ -52,6 +52,8 @@ UNITS = (
     Unit("lb/US gal", "density", POUND / US_GALLON, 1, 0, "lb/US gal", ("lb/us gal",)),
     Unit("g/m2", "areal weight", 1, 1000, 0, "oz/yd2", ("g/m²", "gsm")),
     Unit("oz/yd2", "areal weight", POUND / 16 / YARD**2, 1, 0, "oz/yd2", ("oz/yd²", "oz/sq yd")),
+    Unit("g/m", "weight per length", 1, 1000, 0, "oz/ft", ("gram per metre",)),
+    Unit("oz/ft", "weight per length", POUND / 16 / FOOT, 1, 0, "oz/ft", ()),
     Unit("m/min", "speed", 1, 60, 0, "ft/min", ()),
     Unit("ft/min", "speed", FOOT, 60, 0, "ft/min", ("fpm",)),
     Unit("m3/h", "flow", 1, 3600, 0, "ft3/min", ("m³/h",)),
@@ -68,7 +70,7 @@ def _by_spelling():
     """Every spelling in lower case -> the units it may mean (g is a mass and an equivalent weight)."""
     found = {}
     for unit in UNITS:
-        for words in (unit.name.lower(),) + unit.spellings:
+        for words in (small(unit.name),) + unit.spellings:
             if unit not in found.setdefault(words, []):
                 found[words].append(unit)
     return found
@@ -78,6 +80,7 @@ BY_SPELLING = _by_spelling()
 
 # Words that mean more than one unit: asked back, never guessed.
 AMBIGUOUS = (
+    (("us oz", "usoz"), "oz for weight, or US fl oz"),
     (("fl oz", "floz", "fluid ounce", "fluid ounces"), "US fl oz or imp fl oz"),
     (("pt", "pint", "pints"), "US pt or imp pt"),
     (("gal", "gallon", "gallons"), "US gal or imp gal"),
@@ -111,7 +114,7 @@ def find(typed: str, quantity: str):
     >>> find("Grams", "mass")[0].name, find("fl oz", "volume")[1]
     ('g', 'say which one: US fl oz or imp fl oz')
     """
-    words = " ".join(typed.lower().split())
+    words = " ".join([word for word in small(typed).split(" ") if word])
     if words.endswith(".") and len(words) > 1:
         words = words[:-1]
     other = ""

@@ -1,4 +1,5 @@
 """Heat: the containers, the calibration and the move."""
+import itertools
 import json
 from math import log, pi
 
@@ -289,7 +290,7 @@ def test_the_figure_is_drawn_inside_its_frame_and_told_in_words():
                 assert -0.01 <= y <= found["height"] + 0.01
         curve = next(shape for shape in found["shapes"] if shape["role"] == "pot")["points"]
         assert len(curve) > 8
-        assert all(a[0] <= b[0] for a, b in zip(curve, curve[1:], strict=False))
+        assert all(a[0] <= b[0] for a, b in itertools.pairwise(curve))
 
 
 def test_a_calibration_is_kept_for_its_system():

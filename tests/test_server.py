@@ -141,6 +141,6 @@ def test_the_worker_keeps_every_file_and_every_page():
 
 def test_a_first_visit_stays_within_350_kB(client):
     """Everything the worker keeps, as it crosses the wire: pages, files, worker, manifest."""
-    files = sum(len(file.small or file.body) for file in BUILD.files.values())
+    files = sum(len(file.sent("gzip, br")[0]) for file in BUILD.files.values())
     pages = sum(len(gzip.compress(client.get("/" + path).content)) for _, path, _ in PAGES)
     assert files + pages < 350_000

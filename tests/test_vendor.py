@@ -2,6 +2,7 @@
 import hashlib
 import json
 
+import brotli
 import pytest
 from covemix.server.build import HOUSE
 
@@ -22,3 +23,8 @@ def test_nothing_is_vendored_that_is_not_listed():
     kept = {path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.*js")} | {
         path.relative_to(VENDOR).as_posix() for path in VENDOR.rglob("*.wasm")}
     assert kept == listed
+
+
+@pytest.mark.parametrize("made", sorted(VENDOR.rglob("*.br")), ids=lambda path: path.name)
+def test_a_small_form_holds_the_pinned_file(made):
+    assert brotli.decompress(made.read_bytes()) == made.with_suffix("").read_bytes()

@@ -2,7 +2,7 @@
 
 The product's own safety data sheet decides: these are reminders of what it usually says.
 """
-from .marks import COMMON, PUBLISHED
+from .marks import COMMON, MEMORY, PUBLISHED
 
 FIRST = ("Your product's own safety data sheet, your local rules and licensed practice come first. "
          "These are reminders of what they usually say.")
@@ -31,4 +31,52 @@ STANDING = (
      "Never sand epoxy that is not fully cured.", COMMON, ""),
     ("waste", "Leftovers", "Let leftovers cure spread thin, outdoors; dispose of contents and container by local "
      "rules. Avoid release to the environment.", PUBLISHED, "ghs"),
+)
+
+# The cautions of the moment, the more urgent first: which one stands is decided by shared/cautions.py from the inputs.
+# name, heading, text, the panel's task it leads to, mark, source
+MOMENT = (
+    ("hot_now", "It is hot", "Out with it now: bare ground outdoors, thin if it still flows, never a lid.", "hot",
+     COMMON, ""),
+    ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
+     "confined", COMMON, ""),
+    ("asthma", "Your product, H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled.",
+     "mix", PUBLISHED, "ghs"),
+    ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
+     COMMON, ""),
+    ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON, ""),
+    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
+     MEMORY, ""),
+    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
+     "hot", MEMORY, ""),
+    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY, ""),
+    ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON, ""),
+    ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON, ""),
+    ("corrosive", "Goggles on: H314", "Causes severe skin burns and eye damage.",
+     "open", PUBLISHED, "ghs"),
+    ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON, ""),
+    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", MEMORY, ""),
+    ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
+     COMMON, ""),
+    ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON, ""),
+    ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON, ""),
+    ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON, ""),
+)
+
+# name, value, unit, mark, source: from where on a caution of the moment stands (SI)
+FROM = (
+    ("mass in one cup that is big", 0.3, "kg", MEMORY, ""),
+    ("mass in one cup that is big on a warm day", 0.15, "kg", MEMORY, ""),
+    ("air that is warm", 301.15, "K", MEMORY, ""),
+    ("air that is cold", 285.15, "K", MEMORY, ""),
+    ("pot that is hot", 323.15, "K", MEMORY, ""),
+    ("usable time that is short", 600.0, "s", MEMORY, ""),
+    ("air changes that are few", 2 / 3600, "1/s", MEMORY, ""),
+    ("room that is small", 30.0, "m3", MEMORY, ""),
+    ("putty that is thick", 0.012, "m", MEMORY, ""),
+)
+TABLES = (
+    ("Cautions that always stand", STANDING, (1,), (2,)),
+    ("Cautions of the moment", MOMENT, (1,), (2,)),
+    ("From where a caution stands", FROM, (0,), (1, 2)),
 )

@@ -1,7 +1,8 @@
 """Refresh the vendored libraries: `python webui/vendor/refresh.py` fetches what vendor.json pins and checks every hash.
 
 To take a new version, change it in vendor.json and run with `--accept`: the new hashes are written there, and the
-difference is yours to read before it is committed. Needs npm, which knows where its packages come from.
+difference is yours to read before it is committed. Needs npm, which knows where its packages come from, and the Python
+package brotli: files worth it get their smallest form beside them, made once here instead of at every start.
 """
 import hashlib
 import json
@@ -12,8 +13,11 @@ import tarfile
 import tempfile
 from pathlib import Path
 
+import brotli
+
 HERE = Path(__file__).resolve().parent
 LIST = HERE / "vendor.json"
+WORTH_IT = 50_000  # bytes
 
 
 def fetched(package: str, version: str, into: Path) -> Path:
@@ -41,6 +45,8 @@ def refresh(accept: bool) -> list[str]:
                 target = HERE / file["path"]
                 target.parent.mkdir(exist_ok=True)
                 target.write_bytes(body)
+                if len(body) > WORTH_IT:
+                    target.with_name(target.name + ".br").write_bytes(brotli.compress(body, quality=11))
             if (package / "LICENSE").exists():
                 shutil.copy(package / "LICENSE", HERE / library["name"] / "LICENSE")
     if accept:

@@ -1,0 +1,186 @@
+"""Batches: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
+
+from . import advice, ratio, under_way
+from .clock import clock_text
+from .laying import FILM, POT, SIZE, SOFT
+from .lines import MORE, WARN, line
+from .numbers import DOWN, NEAREST, UP, ceiling
+from .units import told
+
+LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
+TAPE_LATER = "Begun later, it would not be rolled while the cove is soft: leave it, and tape the hard cove another day."
+WHAT_TO_DO = (
+    (POT, "Empty the bag now: spread the rest thin outdoors, mix less next time."),
+    (SOFT, LATE_TAPE),
+    (SIZE, "Mix less at a time."),
+    (FILM, "Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade."),
+)
+
+
+def count_text(count):
+    """So many batches, in words.
+
+    >>> count_text(1), count_text(4)
+    ('1 batch', '4 batches')
+    """
+    return str(count) + (" batch" if count == 1 else " batches")
+
+
+def _clock(values, time, toward):
+    return clock_text(time, values["hours"], toward)
+
+
+def batch_lines(values, plan, batch, fully=True):
+    """One batch: when, what, how much, in which container, the steps in order, and by when each window ends.
+
+    fully: with its amounts and steps; a batch that is far off is told in one line
+    """
+    laid, part = batch.laid, "batch " + str(batch.number)
+    pieces = batch.work.pieces[laid.first : laid.last]
+    length = sum([piece.length for piece in pieces])
+    label = "Batch " + str(batch.number)
+    if len(plan.crews) > 1:
+        label += ", pair " + str(batch.crew + 1)
+    state = ", done" if batch.finished else (", under way" if batch.begun else "")
+    found = [
+        line(
+            "batch_" + str(batch.number),
+            label + state,
+            length,
+            "m",
+            _clock(values, batch.start, NEAREST)
+            + " to "
+            + _clock(values, batch.steps[-1].end, NEAREST)
+            + " · "
+            + told(length, "m", values["units"]),
+            rough=", ".join([piece.name for piece in pieces]),
+            part=part,
+        )
+    ]
+    found.extend(_warnings(values, batch, part))
+    if batch.finished or not fully:
+        return found
+    found.extend(_amounts(values, batch, part))
+    for step in batch.steps:
+        # one who works alone needs no name; two are told apart
+        who = ("First: ", "Second: ", "Mixer: ")[step.who] if batch.work.crew.pair else ""
+        found.append(
+            line(
+                "step_" + step.key,
+                _clock(values, step.start, NEAREST),
+                step.end,
+                "s",
+                who + step.label,
+                rough=("done " if step.done else "to ") + _clock(values, step.end, NEAREST),
+                part=part,
+                rank=MORE,
+            )
+        )
+    tape = under_way.tape_begun_by(batch)
+    found.append(
+        line("by_tape", "Tape begun by " + _clock(values, tape, DOWN), tape, "s", TAPE_LATER, part=part, rank=MORE)
+    )
+    for limit, by in batch.deadlines:
+        label, why = "Not after " + _clock(values, by, DOWN), advice.words_of(limit)[1]
+        found.append(line("by_" + limit, label, by, "s", why, "rounded down", part=part, rank=MORE))
+    return found
+
+
+def _warnings(values, batch, part):
+    found = []
+    if batch.finished:
+        return found
+    if batch.begun:
+        for limit, by, when in under_way.missed(batch):
+            found.append(
+                line(
+                    "missed_" + limit,
+                    "Too late",
+                    when - by,
+                    "s",
+                    "{} ends at {}, this at {}. {}".format(
+                        advice.words_of(limit)[0],
+                        _clock(values, by, DOWN),
+                        _clock(values, when, UP),
+                        dict(WHAT_TO_DO)[limit],
+                    ),
+                    part=part,
+                    rank=WARN,
+                )
+            )
+        return found
+    finish = values["finish"]
+    missed = batch.latest is not None and batch.start > batch.latest + 1
+    if missed or batch.slack < -1 or (finish is not None and batch.steps[-1].end > finish + 1):
+        text = "Batch {} should not be started any more: it would not be laid in time.".format(batch.number)
+        why = advice.words_of(batch.limit)[1] if batch.slack < -1 else "it would not be finished in time"
+        if missed and batch.latest < batch.start - 3:
+            why = "its latest start was " + _clock(values, batch.latest, DOWN)
+        found.append(line("do_not_start", "Do not start", batch.start, "s", text, why, part=part, rank=WARN))
+    elif batch.latest is not None:
+        text, after = _clock(values, batch.latest, DOWN), "after that, leave it for another day"
+        found.append(line("latest", "Start at the latest", batch.latest, "s", text, after, part=part, rank=MORE))
+    return found
+
+
+def liquids(batch):
+    """What is poured for a batch, filler left out: (name, label, mass [kg]) of each mix."""
+    laid, filler = batch.laid, batch.work.mixing.filler
+    epoxy = laid.putty / (1 + filler)
+    if laid.one_mix:
+        return (("mix", "Mix, for both", epoxy + laid.wet),)
+    return (("putty", "Putty", epoxy), ("wet", "Wet-out", laid.wet))
+
+
+def poured(mass: float) -> float:
+    """A mix as it is poured [kg]: whole grams, rounded up, so that what is told here is what the pour is asked for.
+
+    >>> poured(0.1333), poured(0.4)
+    (0.134, 0.4)
+    """
+    return ceiling(mass * 1000) / 1000
+
+
+def _container(values, batch, name):
+    laid, filler, units = batch.laid, batch.work.mixing.filler, values["units"]
+    stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
+    if name == "wet":
+        return "cup, at once onto the tray"
+    if name == "mix":
+        return "cup; {} of it onto the tray, {} into the rest, then the bag".format(told(laid.wet, "g", units), stirred)
+    return "cup, then {}, then the bag".format(stirred)
+
+
+def _amounts(values, batch, part):
+    laid, units, found = batch.laid, values["units"], []
+    for name, label, mass in liquids(batch):
+        whole = poured(mass)
+        text = told(whole, "g", units) + _parts(values, whole)
+        container = _container(values, batch, name)
+        found.append(line("amount_" + name, label, mass, "kg", text, container, part=part, rank=MORE))
+    putty, wet = needed(batch.work, laid)
+    over = laid.putty + laid.wet - putty - wet
+    if over > 1e-4:
+        why = "so that the scale holds the ratio; tie holes and end grain first"
+        text = told(over, "g", units, UP)
+        found.append(line("over", "More than needed", over, "kg", text, why, part=part, rank=MORE))
+    return found
+
+
+def needed(work, laid):
+    """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
+    mixing = work.mixing
+    more = 1 + mixing.spare
+    return (
+        (work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
+        (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet,
+    )
+
+
+def _parts(values, mass):
+    if not ratio.basis(values["system"]).weight_parts:
+        return ""
+    mix = ratio.mix_of_mass(values["system"], mass)
+    return ": " + " + ".join(
+        [told(own, "g", values["units"]) + " " + name.lower() for own, name in zip(mix.masses, mix.names)]
+    )

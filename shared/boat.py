@@ -1,0 +1,248 @@
+"""Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
+from . import cutting, impossible, joint, ratio, seam, shopping
+from .catalogue.demo_boat import JOINTS
+from .errors import InputError
+from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
+from .inputs import Choice, Group, Number, Parts, Pick, Text
+from .lengths import bare, metres, mm
+from .lines import ANSWER, BESIDE, MORE, line, words
+from .numbers import UP, shown
+from .records import SYSTEM
+from .units import told
+
+STOCK, WORK = "Rolls and remnants", "How it is worked"
+PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
+
+
+def _of_joint(names):
+    return tuple([item for item in joint.INPUTS if item.name in names])
+
+
+KIND = _of_joint(("kind",))[0]
+
+INPUTS = (
+    Group("joints", "Joints", (
+        Text("name", "Name", most=40),
+        Choice("kind", "Kind of joint", KIND.options),
+        Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True),
+        Parts("angle", "Angle inside", unit="deg", low=0, high=359, least=1, most=9, default="90",
+              help="One, or several along the seam: 95 : 120 : 150"),
+        Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default="1",
+              help="In all, or the stretches between the angles: 0.8 : 1.4"),
+        Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
+        Number("copies", "How many", low=1, high=50, default=1, whole=True, help="Mirror images too."),
+        Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
+        Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default="75",
+              help="One for all layers, or one for each: 75 : 100"),
+        Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
+        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule."),
+    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS]), rows=3),
+    Pick("system", "Resin system", SYSTEM, default="3-1"),
+    Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3, default="1 : 5",
+          help="Each with its hardener in ratio."),
+    Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
+    Number("batch", "Mixed at a time", unit="g", low=60, high=5000, default=300, fold=WORK,
+           help="From memory: what a bag and a pair of hands use up. The plan divides it properly."),
+    Number("filler", "Filler to 100 g of epoxy", unit="g", low=0, high=200, default=38, fold=WORK,
+           help="From memory: wood flour for a cove, 27 to 49."),
+    Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
+    Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
+    Group("remnants", "Remnants at hand", (
+        Choice("of", "Of", (("tape", "tape"), ("ply", "peel ply"))),
+        Number("width", "Width", unit="mm", low=5, high=2000, default=75),
+        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
+        Number("length", "Length", unit="m", low=0, high=500, above=True),
+    ), most=12, each="Remnant", fold=STOCK),
+    joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
+    joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
+) + _of_joint(OWN[2:] + PUTTY)
+
+
+def check(values):
+    """A boat has joints, and each of them can be built."""
+    if not values["joints"]:
+        raise InputError("joints", "No joints yet: add the first seam. What was typed elsewhere stays")
+    for row in values["joints"]:
+        _check_row(row, values)
+    if values["batch"] <= values["bag"] + values["cup"]:
+        raise InputError("batch", "Mixed at a time: more than what bag and cup keep")
+    if values["tooling"] >= 1:
+        raise InputError("tooling", "Tooling: less than everything, please")
+    longest = values["roll"]
+    if values["reach"] > longest:
+        raise InputError("reach", "Pieces cannot be longer than a roll of tape")
+    if values["ply"] == "yes" and values["reach"] > values["ply_roll"]:
+        raise InputError("reach", "Pieces cannot be longer than a roll of peel ply")
+
+
+_sound = {}  # rows that were found sound, by place, with what holds for the whole boat
+
+
+def _check_row(row, values):
+    shared = [values.get(name) for name in OWN]
+    known = _sound.get(row["place"])
+    if known and known[0] is row and known[1] == shared:
+        return
+    _check_new_row(row, values)
+    _sound[row["place"]] = row, shared
+
+
+def _check_new_row(row, values):
+    own = "joints.{}.".format(row["place"])
+    called = row["name"] or "Joint {}".format(row["place"] + 1)
+    corner = row["kind"] in seam.CORNERS
+    if corner and len(row["length"]) > 1 and len(row["length"]) != len(row["angle"]) - 1:
+        raise InputError(own + "length", called + ": one length, or one stretch between each two angles")
+    if row["kind"] == seam.STRIP and not row["layers"]:
+        raise InputError(own + "layers", called + ": a reinforcement strip is tape, add a layer")
+    error = None
+    try:
+        impossible.check(spec_of(row, values))
+    except InputError as caught:
+        error = caught
+    if error:
+        field = error.field
+        if field.startswith("layers."):
+            field = "width"
+        elif field.startswith("stations."):
+            field = "angle"
+        if field not in ("angle", "gap", "layers", "width", "radius"):
+            raise error if field in values else InputError(own + "thickness", called + ": " + error.message)
+        raise InputError(own + field, called + ": " + error.message)
+
+
+CHECKS = (check,)
+
+def answer(values):
+    """What to buy and what it adds, then each joint, then the cut lists."""
+    work = seams(values)
+    sums = totals(values, work)
+    batch, units = mixed(values, sums), values["units"]
+    tapes = cut_lists(tape_pieces(work), values, "tape")
+    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
+    lines = _resin_lines(values, batch)
+    if sums["putty"]:
+        volume = batch["putty"] / values["putty_density"]
+        lines.append(line("putty", "Putty to mix, in all", volume, "m3", told(volume, "mL", units, UP) + " · "
+                          + told(batch["putty"], "g", units, UP), rank=ANSWER, part="mix",
+                          rough=_counted(batch["putty_batches"], "batch", "batches")
+                          + "; rounded up, with tooling, bags and cups"))
+    lines.extend(_tape_lines(tapes, plies, units))
+    added = sums["putty"] * values["putty_density"] + sums["glass"] + sums["wet_out"] + sums["prime"] + sums["weave"]
+    lines.append(line("added", "Added to the hull", added, "kg", told(added, "kg", units),
+                      rough="what stays on it: putty, glass and resin in place; nothing wasted counted"))
+    count = sum([int(row["copies"]) for row, _, _, _, _ in work])
+    lines.append(line("seams", "Seams in all", sums["length"], "m", metres(sums["length"], units), rank=MORE,
+                      rough="every copy; " + _counted(count, "seam", "seams")))
+    if batch["filler"] > 0:
+        lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
+                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
+    lines.extend(_consumable_lines(values, batch, sums, work))
+    lines.extend([kept[3] for kept in work])
+    lines.extend(_cut_lines(tapes, "Tape", units))
+    lines.extend(_cut_lines(plies, "Peel ply", units))
+    return lines
+
+
+def _resin_lines(values, batch):
+    units, system = values["units"], values["system"]
+    found = ratio.basis(system)
+    names = ratio.part_names(system)
+    lines = [line("mixed", "Epoxy to mix, in all", batch["all"], "kg", told(batch["all"], "kg", units, UP), part="mix",
+                  rank=MORE, rough="in the putty " + told(batch["epoxy"], "g", units) + ", as liquid "
+                  + told(batch["liquid"], "g", units) + ", and " + shown(values["spare"] * 100) + "% spare")]
+    if not found.weight_parts:
+        return lines + [words("resin", "Resin to buy", ratio.NO_DENSITIES.format("volume", "weight"), part="buy",
+                              rank=ANSWER)]
+    masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)]
+    text = " + ".join([told(mass, "kg", units, UP) for mass in masses])
+    lines.insert(0, line("resin", " and ".join([names[0]] + [name.lower() for name in names[1:]]), batch["all"], "kg",
+                         text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
+                         + shown(values["spare"] * 100) + "% spare in it"))
+    counts, held = shopping.packs(masses[0], values["packs"])
+    shares = ratio.shares(found.weight_parts)
+    texts = []
+    for count, size in zip(counts, values["packs"]):
+        if count:
+            pair = " + ".join([told(size * share / shares[0], "kg", units) for share in shares])
+            texts.append(str(count) + " × (" + pair + ")")
+    lines.append(line("packs", "Packs", held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
+                      rough="pairs in ratio that leave least over: " + told(max(0.0, held - masses[0]), "kg", units)
+                      + " of " + names[0].lower()))
+    return lines
+
+
+def _tape_lines(tapes, plies, units):
+    lines = []
+    for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
+        for number, (width, areal, rows, _, found) in enumerate(lists):
+            total = sum([piece[5] for piece in rows])
+            text = metres(total, units, UP) + " of " + mm(width, units) + (
+                ", " + told(areal, "g/m2", units) if areal else "")
+            bought = "no roll to open" if not found.rolls else _counted(
+                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
+            lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
+                              rank=ANSWER if name == "tape" and len(lists) == 1 else BESIDE,
+                              rough=_counted(len(rows), "piece", "pieces")
+                              + (" with overlaps; " if areal else "; ") + bought + _honest(found, units)))
+    return lines
+
+
+def _counted(count, one, many):
+    return str(count) + " " + (one if count == 1 else many)
+
+
+def _honest(found, units):
+    """Whether the cut is the best there is, or how far from it it may be."""
+    if found.proven:
+        return ""
+    if found.rolls > found.least_rolls:
+        return "; not searched to the end: at least {} needed".format(found.least_rolls)
+    return "; not searched to the end: at most " + mm((found.from_rolls - found.least_from_rolls) / 1000, units) + (
+        " could still be saved")
+
+
+def _consumable_lines(values, batch, sums, work):
+    radii = {}
+    for kept in work:
+        for radius in kept[4]:
+            radii[radius] = True
+    found = shopping.consumables(batch["putty_batches"], batch["liquid_batches"], int(values["people"]), len(radii),
+                                 sums["backed"], sums["corners"], sums["taped"])
+    lines = []
+    for key, label, count, unit, how in found:
+        if count:
+            many = unit if count != 1 or unit == "m" else unit[:-1]
+            lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "",
+                              str(count) + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
+    sizes = sorted(radii)
+    if sizes:
+        lines.append(words("spreaders", "Spreaders to cut", ", ".join(["R " + str(size) for size in sizes]) + " mm",
+                           rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
+    return lines
+
+
+def _cut_lines(lists, label, units):
+    lines = []
+    for number, (width, _, rows, lengths, found) in enumerate(lists):
+        for each in found.cuts:
+            if each.stock == cutting.REMNANT:
+                stock = "remnant of " + metres(each.length / 1000, units)
+            else:
+                stock = "roll " + str(each.place + 1)
+            used = sum([lengths[place] for place in each.pieces])
+            lines.append(line("cut_{}_{}_{}_{}".format(label[0].lower(), number + 1, each.stock, each.place + 1),
+                              label + " " + mm(width, units) + ", " + stock, used / 1000, "m",
+                              _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
+                              rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)
+                              + " left"))
+    return lines
+
+
+def _numbered(rows, lengths, places, units):
+    """"2.03 m: 1, 2; 1.2 m: 5": numbers by length, the longest first."""
+    numbers = {}
+    for place in places:
+        numbers.setdefault(lengths[place], []).append(rows[place][0])
+    return "; ".join([metres(length / 1000, units, UP) + ": " + ", ".join([str(n) for n in sorted(numbers[length])])
+                      for length in sorted(numbers, key=lambda length: -length)])

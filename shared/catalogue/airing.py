@@ -1,0 +1,38 @@
+"""Rooms, fans and draughts to start from, and the rules for make-up air."""
+from .marks import COMMON, MEMORY
+
+# id, label, mark, typed text of the record's fields
+ROOMS = (
+    ("shed", "Shed, 6 by 3.5 by 2.4 m", COMMON, (
+        ("name", "Shed"), ("length", "6 m"), ("width", "3.5 m"), ("height", "2.4 m"))),
+    ("garage", "Garage, 6 by 6 by 2.5 m", COMMON, (
+        ("name", "Garage"), ("length", "6 m"), ("width", "6 m"), ("height", "2.5 m"))),
+    ("tent", "Tent over the boat, 8 by 3 by 2.5 m", COMMON, (
+        ("name", "Tent"), ("length", "8 m"), ("width", "3 m"), ("height", "2.5 m"))),
+)
+FANS = (
+    ("small", "Window fan, 240 m³/h", MEMORY, (("name", "Window fan"), ("flow", "240 m3/h"))),
+    ("box", "Large fan, 1500 m³/h", MEMORY, (("name", "Large fan"), ("flow", "1500 m3/h"))),
+)
+
+# key, label, air changes per hour that can be counted on without a fan, mark, source
+DRAUGHTS = (
+    ("shut", "Everything shut", 0.2, MEMORY, ""),
+    ("one", "Open on one side", 1.0, MEMORY, ""),
+    ("two", "Open on two sides", 4.0, MEMORY, ""),
+)
+
+# name, value, unit, mark, source
+RULES = (
+    ("mixing factor, lowest in an ordinary room", 3, "", MEMORY, ""),
+    ("mixing factor, highest in an ordinary room", 10, "", MEMORY, ""),
+    ("pressure a fan may spend on the make-up opening", 5, "Pa", MEMORY, ""),
+    ("discharge coefficient of a plain opening", 0.6, "", MEMORY, ""),
+    ("share of the lower explosive limit that is not to be passed", 0.1, "", COMMON, ""),
+)
+TABLES = (
+    ("Rooms", ROOMS, (1,), ()),
+    ("Fans", FANS, (1,), ()),
+    ("Draughts, air changes per hour", DRAUGHTS, (1,), (2,)),
+    ("Rules for air", RULES, (0,), (1, 2)),
+)

@@ -1,0 +1,31 @@
+"""How fast one person works along a seam, downhand, and how long a mix takes. From memory: own timings go before them.
+
+Position factors multiply the rate: slower where the seam stands or hangs.
+"""
+from .marks import MEMORY
+
+# name, label, rate [m/min], least, most, mark
+RATES = (
+    ("place", "Place putty", 2.0, 1.0, 3.0, MEMORY),
+    ("tool", "Tool the cove", 1.0, 0.6, 1.5, MEMORY),
+    ("clean", "Clean the edges", 1.25, 0.8, 2.0, MEMORY),
+    ("wet", "Wet out on the tray", 1.25, 0.8, 2.0, MEMORY),
+    ("lay", "Lay the tape", 2.0, 1.0, 3.0, MEMORY),
+    ("roll", "Roll the air out", 0.8, 0.5, 1.2, MEMORY),
+    ("peel", "Peel ply", 1.25, 0.8, 2.0, MEMORY),
+)
+# value, label, factor on the rate [-], mark
+HANDS = (
+    ("practised", "Practised", 1.0, MEMORY),
+    ("novice", "New to it", 0.5, MEMORY),
+)
+POSITIONS = (
+    ("downhand", "Downhand", 1.0, MEMORY),
+    ("vertical", "Standing", 0.7, MEMORY),
+    ("overhead", "Overhead", 0.5, MEMORY),
+)
+# name, label, minutes, least, most, mark
+MIXING = (
+    ("mix_putty", "Mixing and bagging putty", 6, 5, 9, MEMORY),
+    ("mix_wet", "Mixing wet-out resin", 3, 2, 4, MEMORY),
+)

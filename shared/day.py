@@ -1,0 +1,193 @@
+"""The day: typed values to crews, each with its batches and their starts."""
+
+from . import grouping, under_way
+from .catalogue.rates import HANDS, POSITIONS, RATES
+from .catalogue.windows import LOWEST, WINDOWS
+from .clock import on_the_clock
+from .laying import Crew, Laying, Mixing, Piece, Windows
+from .profile import REFERENCE, Profile
+from .quick_rule import pot_time
+from .ratio import basis
+from .weighing import smallest_batch
+
+STOP = 0.05  # ratio error of the hardener that stops a batch, from memory; the label's own figure goes before it
+MOST_PARTS = 20
+REMEMBERED = {name: value for name, value, _, _, _ in WINDOWS}
+
+
+def profile(values) -> Profile:
+    """The temperature over the clock as typed."""
+    if values["temperature_is"] == "constant":
+        return Profile(((0.0, values["temperature"]),), values["doubling"])
+    times = on_the_clock([point["at"] for point in values["points"]])
+    return Profile(
+        tuple([(time, point["temperature"]) for time, point in zip(times, values["points"])]), values["doubling"]
+    )
+
+
+def windows(values) -> Windows:
+    """Working times at 25 degC [s]: typed ones first, then the label's, then multiples of the pot life of 100 g."""
+    system, doubling = values["system"], values["doubling"]
+    exponent = REMEMBERED["exponent"] if values["exponent"] is None else values["exponent"]
+    label = (system["pot_time"], system["pot_mass"], system["pot_temperature"])
+
+    kilogram = pot_time(1.0, REFERENCE, label[0], label[1], label[2], exponent, doubling)
+
+    def pot(mass):
+        return kilogram * mass**-exponent
+
+    hundred = pot(0.1)
+    film = values["film"]
+    if film is None and system["film_time"] is not None:
+        film = system["film_time"] * doubling ** ((label[2] - REFERENCE) / 10)
+    return Windows(
+        pot, values["soft"] or REMEMBERED["soft"] * hundred, film or REMEMBERED["film"] * hundred, values["share"]
+    )
+
+
+def smallest(values) -> float:
+    """The smallest mix of liquids that the scale holds in ratio [kg]."""
+    if values["smallest"] is not None:
+        return values["smallest"]
+    system = values["system"]
+    return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or STOP)
+
+
+def rates(values):
+    """Metres a second of one person working downhand, in the order of the catalogue."""
+    hand = dict([(row[0], row[2]) for row in HANDS])[values["hand"]]
+    return [(values[row[0] + "_rate"] or row[2] / 60 * hand) for row in RATES]
+
+
+def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
+    """A row of the form as work: how long each step takes. cut: into how many equal parts; part: which of them."""
+    length = (row["length"] + (cut - 1) * overlap) / cut
+    name = row["name"] or "Piece " + str(row["place"] + 1)
+    if cut > 1:
+        name += " ({} of {})".format(part + 1, cut)
+    times = [length / (speed * position[row["position"]]) for speed in speeds]
+    return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
+
+
+def crew(values, people) -> Crew:
+    """Two work as a pair; an odd third one mixes."""
+    return Crew(values["mix_putty"], values["mix_wet"], values["pause"], people > 1, people > 2 and people % 2 == 1)
+
+
+def laying(values, pieces, people, warmth=None) -> Laying:
+    """The work of one crew."""
+    mixing = Mixing(
+        values["left_putty"],
+        values["left_wet"],
+        values["spare"],
+        smallest(values),
+        values["most"],
+        values["filler"],
+        values["one_mix"] == "sound",
+    )
+    return Laying(pieces, crew(values, people), windows(values), mixing, warmth or profile(values))
+
+
+def cut_pieces(values, people, warmth):
+    """All pieces as work at one temperature, those longer than the reach cut into as few equal parts as can be laid.
+
+    returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
+    """
+    speeds, position = rates(values), dict([(row[0], row[2]) for row in POSITIONS])
+    whole = [piece(row, speeds, position) for row in values["pieces"]]
+    work = laying(values, whole, people, warmth)
+    pieces, cuts, hopeless = [], [], []
+    for place, row in enumerate(values["pieces"]):
+        failed, held = work.one_piece(place)
+        parts, found = 1, [whole[place]]
+        while not held and values["long"] == "cut" and parts < MOST_PARTS:
+            parts += 1
+            found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
+            held = laying(values, found[:1], people, warmth).one_piece(0)[1]
+        if not held:
+            hopeless.append(failed)
+            found = [whole[place]]
+        elif parts > 1:
+            cuts.append((whole[place].name, parts, failed))
+        pieces.extend(found)
+    return laying(values, pieces, people, warmth) if cuts else work, cuts, hopeless
+
+
+class Plan:
+    """A day's work as planned: for each crew its laying, its batches and their starts."""
+
+    def __init__(self, values, people=None):
+        self.values = values
+        self.people = int(values["people"]) if people is None else people
+        self.profile = profile(values)
+        self.coolest = self.profile.held(min([point[1] for point in self.profile.points]))
+        self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
+        self.crews, self.failed, self.standing = [], None, None
+        self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.coolest)
+        if self.hopeless:
+            return
+        if not self._group() and not self.profile.constant and values["long"] == "cut":
+            # a piece that can be laid in the cool of the morning only: cut for the heat of the day
+            self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.warmest)
+            if not self.hopeless:
+                self._group()
+
+    def _group(self):
+        self.crews, self.failed = [], None
+        parts = runs(self.whole.pieces, self.people)
+        for place, pieces in enumerate(parts):
+            start = self.values["start"] + place * self.values["mix_putty"]  # one scale: one crew after the other
+            work = self.work() if len(parts) == 1 else laying(self.values, pieces, self.people, self.profile)
+            found = grouping.grouped(work, start)
+            if found is None:
+                self.crews, self.failed = [], grouping.furthest(work, start)[1]
+                return False
+            starts = []
+            for laid in found:
+                starts.append(start)
+                start = work.next_start(laid, start)
+            self.crews.append((work, found, starts))
+        return True
+
+    def work(self):
+        """All pieces as the work of one crew, whether it can be done or not."""
+        return self.whole.changed(profile=self.profile)
+
+    def followed(self):
+        """The batches as they stand, made once for the lines and the figure."""
+        if self.standing is None:
+            self.standing = under_way.followed(self, self.values)
+        return self.standing
+
+    def count(self):
+        """How many batches; 0: there is no plan."""
+        return sum([len(found) for _, found, _ in self.crews])
+
+    def end(self):
+        """When the last peel ply is down [s after the first midnight]."""
+        return max([starts[-1] + found[-1].covered for _, found, starts in self.crews])
+
+
+def runs(pieces, people):
+    """The pieces of each pair: connected runs in laying order with about the same work in each."""
+    pairs = min(max(1, people // 2), len(pieces))
+    if pairs == 1:
+        return [pieces]
+    work = [sum([p.place, p.tool, p.clean, p.wetting, p.lay, p.roll, p.cover]) for p in pieces]
+    whole, done, found = sum(work), 0.0, [[]]
+    for place, one in enumerate(pieces):
+        left = len(pieces) - place
+        wanted = pairs - len(found)  # crews that have nothing yet
+        half = done + work[place] / 2
+        if found[-1] and wanted and (half > whole * len(found) / pairs or left <= wanted):
+            found.append([])
+        found[-1].append(one)
+        done += work[place]
+    return found
+
+
+def lowest(system):
+    """The lowest working temperature [K] and whether it is only remembered."""
+    if system["lowest"] is not None:
+        return system["lowest"], False
+    return dict([(speed, kelvin) for speed, kelvin, _ in LOWEST])[system["speed"]], True

@@ -1,0 +1,149 @@
+"""Grouping: pieces in laying order into batches.
+
+Wanted, in this order: every window holds; the fewest batches; the smallest largest batch; the earliest end; most slack.
+Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one
+temperature a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and
+the dynamic programme over (batches, pieces) decides. There one start is kept for each (batches, pieces): with a helper,
+whose batches end a little apart, the largest batch may then be a few grams above the smallest possible. Where a piece
+must wait for a cooler hour, up to six batches beyond the bound are tried.
+"""
+
+# batches beyond the bound that are tried where the run of furthest reaches meets a piece that it cannot lay
+FURTHER = (0, 1, 2, 3, 4, 5, 6)
+TIE = 1e-6  # s or kg; sums in another order differ in their last bits
+
+
+def size(laid):
+    """What one batch asks to be mixed [kg]."""
+    return laid.putty + laid.wet
+
+
+def furthest(laying, start):
+    """The groups of a run in which each batch reaches as far as it can, and the group that failed (None: all are laid).
+
+    start: of the first mixing [s]
+    """
+    found, first, guess = [], 0, 0
+    while first < len(laying.pieces):
+        laid, failed = laying.reach(first, start, laying.profile, guess)
+        if laid is None:
+            return found, failed
+        found.append(laid)
+        start = laying.next_start(laid, start)
+        first, guess = laid.last, laid.last + (laid.last - first)
+    return found, None
+
+
+def batches_left(laying, start, most):
+    """For each piece a bound on the batches from it to the end: as many as at the coolest moment it may meet.
+
+    start: of the first mixing [s]; most: batches that are certainly enough
+    """
+    count = len(laying.pieces)
+    left, guess = [0] * (count + 1), 0
+    for first in range(count - 1, -1, -1):
+        if laying.profile.constant:
+            groups = laying.from_piece(first, 0.0)[0]
+            reach = groups[-1].last if groups else None
+        else:
+            reach = _reach_at_best(laying, start, first, most - left[first + 1], guess)
+            guess = reach or 0
+        left[first] = count + 1 if reach is None else left[reach] + 1
+    return left
+
+
+def _reach_at_best(laying, start, first, before, guess):
+    """How far a batch from a piece on may reach at best: at the coolest moment it may meet.
+
+    before: batches until then, at most; guess: piece at which a batch from here may end, to start looking there
+    """
+    profile, crew, share = laying.profile, laying.crew, laying.windows.share
+    early = start + laying.place[first] + laying.tool[first]
+    late = early + laying.tape[first] + laying.cover[first] + before * (crew.mix_putty + crew.mix_wet + crew.pause)
+    if not crew.pair:
+        early += laying.tape[first] + laying.cover[first]
+    # a batch that holds at all is over by then; the one so found bounds it once more, and closer
+    longest = share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
+    coolest = profile.coolest(early, late + longest)
+    found = laying.reach(first, 0.0, profile.held(coolest), guess)[0]
+    if found is not None:
+        closer = profile.coolest(early, late + found.covered)
+        if closer > coolest + 0.1:
+            found = laying.reach(first, 0.0, profile.held(closer), guess)[0]
+    return None if found is None else found.last
+
+
+def grouped(laying, start):
+    """The wanted grouping as a list of `Laid`, or None when no grouping holds.
+
+    laying: a `laying.Laying`; start: of the first mixing [s]
+    """
+    if not laying.pieces:
+        return []
+    run, failed = furthest(laying, start)
+    if failed is None:
+        return _two_passes(laying, start, batches_left(laying, start, len(run)), len(run))
+    count = len(laying.pieces)
+    least = batches_left(laying, start, count)[0]
+    for more in FURTHER:
+        if least + more <= count:
+            found = _two_passes(laying, start, batches_left(laying, start, least + more), least + more)
+            if found is not None:
+                return found
+    return None
+
+
+def _two_passes(laying, start, left, most):
+    best = _programme(laying, start, left, most, None)
+    if best is None:
+        return None
+    largest = max([size(laid) for laid in best])
+    return _programme(laying, start, left, len(best), largest * (1 + 1e-12)) or best
+
+
+def _programme(laying, start, left, most, largest):
+    """One pass over (batches, pieces): the smallest largest batch, or within `largest` the earliest end, then slack.
+
+    left: bound on the batches still needed from each piece; most: batches that are certainly enough
+    A state is (largest batch, start of the next mixing or the end of all, least slack, group, state before).
+    """
+    count = len(laying.pieces)
+    layer = {0: (0.0, start, 1e30, None, None)}
+    for batches in range(1, most + 1):
+        following = {}
+        for first in sorted(layer):
+            state, least = layer[first], first + 1
+            while least < count and batches + left[least] > most:
+                least += 1
+            for laid in laying.from_piece(first, state[1], least)[0]:
+                if batches + left[laid.last] > most:
+                    continue
+                own = laid.putty + laid.wet
+                if largest is not None and own > largest:
+                    continue
+                end = state[1] + laid.covered if laid.last == count else laying.next_start(laid, state[1])
+                new = (max(state[0], own), end, min(state[2], laid.slack), laid, state)
+                if _better(new, following.get(laid.last), largest is None):
+                    following[laid.last] = new
+        if count in following:
+            return _groups(following[count])
+        layer = following
+    return None
+
+
+def _better(new, old, by_size):
+    if old is None:
+        return True
+    if by_size and abs(new[0] - old[0]) > TIE * 1e-3:
+        return new[0] < old[0]
+    if abs(new[1] - old[1]) > TIE:
+        return new[1] < old[1]
+    return new[2] > old[2] + TIE
+
+
+def _groups(state):
+    found = []
+    while state[3] is not None:
+        found.append(state[3])
+        state = state[4]
+    return list(reversed(found))

@@ -1,0 +1,169 @@
+"""Hull: the seams of all joints, their sums, their pieces in laying order and how these are cut."""
+from math import pi
+
+from . import along, cove, cutting, joint_lines, seam, shopping, tape
+from .lengths import metres
+from .lines import MORE, line
+from .numbers import UP
+from .units import told
+
+OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply",
+       "ply_margin", "ply_takes", "prime", "weave")  # inputs of the joint that hold for the whole boat
+
+
+def spec_of(row, values):
+    """The seam's spec of one row."""
+    spec = dict(seam.ASSUMED)
+    for name in OWN:
+        if name in values:
+            spec[name] = values[name]
+    for name in ("kind", "thickness", "gap", "units"):
+        spec[name] = row[name]
+    spec["stations"] = along.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
+    spec["layers"] = [{"width": row["width"][min(place, len(row["width"]) - 1)],
+                       "weight": row["weight"][min(place, len(row["weight"]) - 1)], "side": seam.EACH}
+                      for place in range(int(row["layers"]))]
+    if row["radius"]:
+        spec["sized"], spec["radius"] = "radius", row["radius"]
+    return spec
+
+
+_seen = []  # what the rows gave last time, by place: on a phone one row changes at a time
+
+
+def seams(values):
+    """(row, spec, Seam, its line) of every joint."""
+    shared = [values.get(name) for name in OWN]
+    found = []
+    for place, row in enumerate(values["joints"]):
+        if place < len(_seen) and _seen[place][0] is row and _seen[place][1] == shared:
+            found.append(_seen[place][2])
+            continue
+        spec = spec_of(row, values)
+        made = seam.seam(spec)
+        coves = joint_lines.coves(spec) if row["kind"] in seam.COVED else []
+        radii = [int(size[0] * 1000 + 0.5) for _, _, _, size in coves if size[0]]
+        kept = (row, spec, made, joint_line(row, made, coves, row["units"]), radii)
+        if place < len(_seen):
+            _seen[place] = (row, shared, kept)
+        elif place == len(_seen):
+            _seen.append((row, shared, kept))
+        found.append(kept)
+    return found
+
+
+def totals(values, work):
+    """Sums over all joints and copies, in SI."""
+    sums = {"putty": 0.0, "glass": 0.0, "wet_out": 0.0, "taped": 0.0, "ply_area": 0.0, "ply_takes": 0.0, "prime": 0.0,
+            "weave": 0.0, "length": 0.0, "corners": 0.0, "backed": 0.0}
+    for row, _, found, _, _ in work:
+        copies = row["copies"]
+        for name in ("putty", "glass", "wet_out", "taped", "ply_area", "ply_takes", "prime", "weave", "length"):
+            sums[name] += getattr(found, name) * copies
+        if row["kind"] in seam.CORNERS:
+            sums["corners"] += found.length * copies
+        if row["gap"] and row["kind"] != seam.STRIP:
+            sums["backed"] += found.length * copies
+    return sums
+
+
+def mixed(values, sums):
+    """What is mixed, in batches: a dict of masses [kg] and counts."""
+    kept = values["bag"] + values["cup"]
+    placed = seam.placed(sums["putty"] * values["putty_density"], values["tooling"])
+    putty_batches = shopping.batches(placed, values["batch"], kept)
+    putty = placed + putty_batches * kept
+    epoxy = putty / (1 + values["filler"] * 10)
+    wet = (sums["wet_out"] + sums["ply_takes"]) + values["tray"] * sums["taped"]
+    coats = sums["prime"] + sums["weave"]
+    each = values["cup"] + values["roller"]
+    liquid_batches = shopping.batches(wet + coats, max(values["batch"], 2 * each), each)
+    liquid = wet + coats + liquid_batches * each
+    return {"putty": putty, "epoxy": epoxy, "filler": putty - epoxy, "liquid": liquid, "putty_batches": putty_batches,
+            "liquid_batches": liquid_batches, "all": (epoxy + liquid) * (1 + values["spare"])}
+
+
+def tape_pieces(work):
+    """Every piece of tape in laying order: (number, joint, face, width, areal, length [m]); outside after inside."""
+    found = []
+    for late in (False, True):
+        for row, _, made, _, _ in work:
+            for _ in range(int(row["copies"])):
+                for face in made.faces:
+                    if (face.name in ("outside", "other face")) != late:
+                        continue
+                    for layer in face.layers:
+                        for length in layer.pieces:
+                            found.append((len(found) + 1, row, face.name, layer.width, layer.areal, length))
+    return found
+
+
+def ply_pieces(work, values):
+    """Every piece of peel ply in laying order: (number, joint, face, width, 0, length [m])."""
+    found = []
+    for late in (False, True):
+        for row, _, made, _, _ in work:
+            for _ in range(int(row["copies"])):
+                for face in made.faces:
+                    if not face.layers or (face.name in ("outside", "other face")) != late:
+                        continue
+                    width = max([layer.width for layer in face.layers]) + 2 * values["ply_margin"]
+                    for length in tape.pieces(made.length, values["reach"], 0.0):
+                        found.append((len(found) + 1, row, face.name, width, 0.0, length))
+    return found
+
+
+def cut_lists(pieces, values, of):
+    """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting)."""
+    groups = {}
+    for piece in pieces:
+        groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
+    roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
+    found = []
+    for key in sorted(groups):
+        rows = groups[key]
+        left = [int(rest["length"] * 1000 + 1e-6) for rest in values["remnants"] or [] if rest["of"] == of
+                and _whole(rest["width"], 1e4) == key[0] and (of == "ply" or _whole(rest["weight"], 1e4) == key[1])]
+        # cut to the full millimetre above, a computed last bit aside
+        lengths = [int(piece[5] * 1000 + 0.999999) for piece in rows]
+        found.append((rows[0][3], rows[0][4], rows, lengths, _cut(tuple(lengths), roll, tuple(left))))
+    return found
+
+
+def _whole(value, per):
+    return int(value * per + 0.5)
+
+
+_cuts = {}
+
+
+def _cut(lengths, roll, left):
+    """The same pieces are not cut again at each key press."""
+    key = (lengths, roll, left)
+    if key not in _cuts:
+        if len(_cuts) > 12:
+            _cuts.clear()
+        _cuts[key] = cutting.cut(lengths, roll, left)
+    return _cuts[key]
+
+
+def joint_line(row, made, coves, units):
+    """One row of the boat as a line: its coves, putty in place and tape, all copies."""
+    copies = int(row["copies"])
+    texts = []
+    radii = [size[0] for _, _, _, size in coves if size[0]]
+    if radii:
+        texts.append("R " + joint_lines.ranged(radii, units))
+    elif coves:
+        texts.append("flat tape")
+    if made.putty:
+        texts.append(told(made.putty * copies, "mL", units) + " putty in place")
+    laid = sum([sum(layer.pieces) for face in made.faces for layer in face.layers]) * copies
+    if laid:
+        texts.append(metres(laid, units, UP) + " tape")
+    notes = ["all copies"] if copies > 1 else []
+    if [1 for _, _, _, size in coves if size[1] == cove.TAPE]:
+        notes.append("capped by the tape")
+    return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")
+                + (row["name"] or "Joint " + str(row["place"] + 1)), made.putty * copies, "m3", ", ".join(texts),
+                part="joint", rank=MORE, rough="; ".join(notes))

@@ -1,0 +1,177 @@
+"""Joint: from two panels and an angle to the cove, the other face, the tape and all the resin of one seam."""
+from . import impossible, seam, section
+from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
+from .catalogue.losses import BY_KEY
+from .errors import InputError
+from .inputs import Choice, Group, Number
+from .joint_lines import cove_lines, outside_lines, questions, share_lines, tape_lines
+from .lines import ANSWER, line
+from .numbers import UP, shown
+from .units import from_si, told
+
+COVE, EDGES, GLASS = "How the cove is sized", "Panel edges", "Tape and glass"
+ON_TOP, LOSSES = "What goes on it", "What stays behind"
+
+
+def remembered(key, name, label, unit, low, high, **more):
+    """A number whose default is a row of the catalogue of losses, its range and mark in the help."""
+    row = BY_KEY[key]
+    own = (lambda value: value) if not row.unit else (lambda value: from_si(value, unit))
+    scale = 100 if unit == "%" else 1
+    told_range = " to ".join([_short(own(value) * scale if not row.unit else own(value)) for value in
+                              (row.low, row.high)])
+    default = float(shown(row.value * scale if not row.unit else own(row.value), 4))
+    return Number(name, label, unit=unit, low=low, high=high, default=default,
+                  help=row.mark[0].upper() + row.mark[1:] + ", " + told_range + ".", **more)
+
+
+def _short(value):
+    text = shown(value, 2)
+    while text.endswith("0") and "." in text:
+        text = text[:-1]
+    return text[:-1] if text.endswith(".") else text
+
+
+CORNER = (("kind", seam.CORNERS),)
+COVED = (("kind", seam.COVED),)
+EDGED = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH)),)
+OUTER = (("kind", (seam.OUTSIDE, seam.BOTH)),)
+OPEN = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH, seam.BULKHEAD, seam.BUTT)),)
+
+INPUTS = (
+    Choice("kind", "Kind of joint", (
+        (seam.INSIDE, "Inside corner", "Cove and tape"),
+        (seam.OUTSIDE, "Outside corner", "The open V filled, the edge rounded, tape round it"),
+        (seam.BOTH, "Both faces of a corner"),
+        (seam.BULKHEAD, "Bulkhead", "Two inside corners"),
+        (seam.BUTT, "Butt", "Panels in line"),
+        (seam.STRIP, "Reinforcement strip", "Tape on a flat face"),
+    )),
+    Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True,
+           help="Of the thinner panel; of a bulkhead its own."),
+    Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
+           when=CORNER),
+    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),),
+           help="Between the panels, measured on the inside, for the outside too."),
+    Group("stations", "Angles along the seam", (
+        Number("at", "At", unit="m", low=0, high=100),
+        Number("angle", "Angle inside", unit="deg", low=1, high=359),
+    ), most=20, each="Station", when=(("angle_is", ("stations",)),), default=(
+        {"at": "0 m", "angle": "95"}, {"at": "1.2 m", "angle": "120"}, {"at": "2.4 m", "angle": "150"}),
+        help="From the first to the last is the length of the seam; between two the angle changes evenly."),
+    Number("length", "Seam length", unit="m", low=0, high=200, default=2.4, above=True,
+           when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
+    Number("gap", "Gap between the panels", unit="mm", low=0, high=60, default=0, when=OPEN,
+           help="Where they are nearest. Taped off behind, it is filled with the cove."),
+    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, help="Mirror images too."),
+    Group("layers", "Layers of tape", (
+        Number("width", "Width", unit="mm", low=5, high=2000, default=75),
+        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300),
+        Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
+                                   (seam.SECOND, "outside, or the other side"))),
+    ), most=8, each="Layer", default=({"width": "75 mm", "weight": "300 g/m2"},), help="The first lies on the putty."),
+    Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
+                                 ("spreader", "by a spreader that is there")), fold=COVE, when=COVED),
+    Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
+           when=(("sized", ("radius", "spreader")),), help="Of the spreader's tip."),
+    Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
+           when=(("sized", ("rule",)),), help="Left empty: the panel thickness (common practice)."),
+    remembered("least_radius", "least", "Smallest radius", "mm", 1, 100, fold=COVE, when=(("sized", ("rule",)),)),
+    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=COVE, when=COVED),
+    Number("clear", "Panel free each side", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=COVED,
+           help="Where a stringer or a sole stands near. Left empty: enough."),
+    Number("bevel", "Edges cut off square by", unit="deg", low=0, high=75, default=0, fold=EDGES, when=EDGED,
+           help="Each; the outer corner stands forward."),
+    Choice("touch", "Edges touch", (("cut", "as they are cut"), ("outer", "at the outer corners")), fold=EDGES,
+           when=OUTER),
+    Choice("finish", "Outer edge", ((seam.ROUND, "rounded over"), (seam.SHARP, "filled to a sharp edge"),
+                                    (seam.CHORD, "filled flush, corner to corner")), fold=EDGES, when=OUTER),
+    Number("round_over", "Radius of the round-over", unit="mm", low=0, high=200, above=True, optional=True, fold=EDGES,
+           when=(("finish", (seam.ROUND,)),), help="Left empty: the panel thickness."),
+    remembered("overlap", "overlap", "Ends overlap", "mm", 0, 500, fold=GLASS),
+    remembered("stagger", "stagger", "Ends of layers apart", "mm", 0, 1000, fold=GLASS),
+    Number("reach", "Longest piece laid in one go", unit="m", low=0.1, high=100, default=2.5, fold=GLASS,
+           help="From memory: what one pair of arms lays."),
+    Number("fraction", "Glass by weight", unit="%", low=20, high=75, default=FOR_BUYING[0] * 100, fold=GLASS,
+           help="From memory: 45 for buying, 50 when skilled; 50, equal masses, is common practice."),
+    Number("fibre_density", "Density of the glass", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
+           fold=GLASS, help="From memory."),
+    remembered("resin_density", "resin_density", "Density of mixed resin", "g/mL", 0.8, 1.6, fold=GLASS),
+    Choice("ply", "Peel ply", (("yes", "over the tape"), ("no", "none")), fold=ON_TOP),
+    remembered("ply_margin", "ply_margin", "Wider than the tape, each side", "mm", 0, 300, fold=ON_TOP,
+               when=(("ply", ("yes",)),)),
+    remembered("peel_ply", "ply_takes", "Peel ply takes up", "g/m2", 0, 500, fold=ON_TOP, when=(("ply", ("yes",)),)),
+    Choice("prime", "Bare wood primed", (("no", "no"), ("faces", "under the tape"), ("edges", "and the edges")),
+           fold=ON_TOP),
+    Choice("weave", "Weave filled", (("once", "once"), ("twice", "twice"), ("no", "no")), fold=ON_TOP),
+    remembered("putty_density", "putty_density", "Density of the putty", "g/mL", 0.3, 2.5, fold=LOSSES),
+    remembered("tooling", "tooling", "Taken off by tooling", "%", 0, 60, fold=LOSSES),
+    remembered("bag", "bag", "Left in each bag", "g", 0, 500, fold=LOSSES),
+    remembered("cup", "cup", "Left in each cup", "g", 0, 500, fold=LOSSES),
+    remembered("tray", "tray", "Left in the tray, per area wetted", "g/m2", 0, 1000, fold=LOSSES),
+    remembered("roller", "roller", "Left in the roller", "g", 0, 500, fold=LOSSES),
+    remembered("spare", "spare", "Spare on liquids", "%", 0, 100, fold=LOSSES),
+    Number("batches", "Mixed in how many batches", low=1, high=100, default=1, whole=True, fold=LOSSES),
+)
+
+
+def spec_of(values):
+    """The seam's spec: what was read, completed by what is assumed where it was not asked."""
+    spec = values.get("_spec")
+    if spec is None:
+        spec = dict(seam.ASSUMED)
+        spec.update(values)
+        spec["stations"] = impossible.stations_of(values)
+        values["_spec"] = spec
+    return spec
+
+
+def check(values):
+    """Joints that cannot be."""
+    impossible.check(spec_of(values))
+    if values["tooling"] >= 1:
+        raise InputError("tooling", "Tooling: less than everything, please")
+
+
+CHECKS = (check,)
+
+
+def to_mix(values, found):
+    """Putty and resin to mix for all copies, with the three allowances: (putty [kg], putty [m3], liquid [kg])."""
+    copies, density = values["copies"], values["putty_density"]
+    putty = seam.placed(found.putty * density, values["tooling"]) * copies
+    if putty:
+        putty += (values["bag"] + values["cup"]) * values["batches"]
+    liquid = (found.wet_out + found.ply_takes) * copies
+    if liquid:
+        liquid = liquid * (1 + values["spare"]) + values["tray"] * found.taped * copies
+        liquid += (values["roller"] + values["cup"]) * values["batches"]
+    return putty, putty / density, liquid
+
+
+def answer(values):
+    """The cove, putty and resin first; then what belongs beside them; the allowances fold away."""
+    spec = spec_of(values)
+    found, units = seam.seam(spec), values["units"]
+    putty, volume, liquid = to_mix(values, found)
+    lines = []
+    if values["kind"] in seam.COVED:
+        lines.extend(cove_lines(spec, values))
+    if found.putty:
+        lines.append(line("putty", "Putty to mix", volume, "m3", told(volume, "mL", units, UP) + " · "
+                          + told(putty, "g", units, UP), rank=ANSWER,
+                          rough="rounded up; with what tooling, bag and cup keep; density from memory"))
+    if liquid:
+        lines.append(line("liquid", "Resin for the tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
+                          rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
+    if values["kind"] in (seam.OUTSIDE, seam.BOTH):
+        lines.extend(outside_lines(spec, values))
+    lines.extend(tape_lines(found, values))
+    lines.extend(share_lines(found, values))
+    lines.extend(questions(spec, values))
+    return lines
+
+
+def figures(values):
+    """The cross-section to scale; for a changing angle also a strip of sections at the stations."""
+    return section.figures(spec_of(values))

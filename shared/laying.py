@@ -1,0 +1,254 @@
+"""Laying: what one crew does with one group of pieces, minute by minute, and whether every window holds.
+
+Times of a group are counted from the start of its mixing, the first contact of resin and hardener. With p, q, c, w,
+d, r, y the minutes per metre to place, tool, clean, wet out, lay, roll and cover with peel ply, m_p and m_r the two
+mixing times and L the metres:
+    bag empty   m_p + p L                   within the pot life of the mass in the bag
+    tooled      bag empty + (q + c) L
+    rolled      alone: tooled + m_r + (w + d + r) L         within the soft window of the putty
+                two: piece by piece max(tooled_i, second person free + w l_i) + (d + r) l_i
+    covered     peel ply down; since the wet-out mixing it must be within the film time
+Every window counts only up to a share of it.
+"""
+
+from collections import namedtuple
+
+POT, SOFT, FILM, SIZE = "pot", "soft", "film", "size"
+NEAR = 2  # pieces; how far before a guess to begin to look
+TOO_BIG = 1.0  # s; stands for a mix that is too big, whatever the time
+SLACK = 1e-6  # s; computed times differ in their last bits between runtimes
+
+# pot: function of the mass in the pot [kg] -> s; soft, film [s]; all at 25 degC; share: used of any of them [-]
+Windows = namedtuple("Windows", ("pot", "soft", "film", "share"))
+# times [s]; pause: between batches [s]; pair: two people work side by side; mixer: somebody else mixes
+Crew = namedtuple("Crew", ("mix_putty", "mix_wet", "pause", "pair", "mixer"))
+# left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest honest mix of liquids [kg];
+# most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both
+Mixing = namedtuple("Mixing", ("left_putty", "left_wet", "spare", "least", "most", "filler", "one_mix"))
+# length [m]; putty, wet: to be placed [kg]; times to place, tool and clean, wet out, lay and roll, cover [s]
+Piece = namedtuple(
+    "Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover")
+)
+# first, last: pieces, last excluded; one_mix, together (two people at once): how it is done; putty, wet: to mix [kg];
+# placed .. covered: times [s]; slack: the least of what is left of any window [s]; limit: that window's name
+Laid = namedtuple(
+    "Laid",
+    (
+        "first",
+        "last",
+        "one_mix",
+        "together",
+        "putty",
+        "wet",
+        "placed",
+        "tooled",
+        "wet_start",
+        "rolled",
+        "covered",
+        "slack",
+        "limit",
+    ),
+)
+
+
+def _sums(values):
+    total, found = 0.0, [0.0]
+    for value in values:
+        total += value
+        found.append(total)
+    return found
+
+
+class Laying:
+    """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
+
+    def __init__(self, pieces, crew, windows, mixing, profile, like=None):
+        self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
+        self.held = {}
+        self.hands = (True, False) if crew.pair else (False,)
+        if like is not None:  # of the same pieces: their sums are kept
+            self.place, self.tool, self.tape, self.cover = like.place, like.tool, like.tape, like.cover
+            self.putty, self.wet = like.putty, like.wet
+            return
+        self.place = _sums([p.place for p in pieces])
+        self.tool = _sums([p.tool + p.clean for p in pieces])
+        self.tape = _sums([p.wetting + p.lay + p.roll for p in pieces])
+        self.cover = _sums([p.cover for p in pieces])
+        self.putty = _sums([p.putty for p in pieces])
+        self.wet = _sums([p.wet for p in pieces])
+
+    def changed(self, crew=None, windows=None, profile=None):
+        """The same pieces with other hands, another hardener or at another temperature."""
+        return Laying(
+            self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self
+        )
+
+    def from_piece(self, first, start, least=0):
+        """Every group from one piece on that can be laid: (those that hold, shortest first; the first that does not).
+
+        first: index; start: of its mixing [s]; least: groups that end before this piece are of no use and left out
+        The second is None when all the rest can be laid in one go.
+        """
+        if self.profile.constant:
+            start, least = 0.0, 0
+        key = (first, start, least)
+        kept = self.held.get(key)
+        if kept is None:
+            kept = self.held[key] = self._from_piece(first, start, self.profile, least)
+        return kept
+
+    def reach(self, first, start, profile, guess):
+        """The furthest group from one piece on, and the first that does not hold: (None, it) where one is too much.
+
+        start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
+        """
+        # slack falls with length: where the guess holds, the shorter groups need not be looked at
+        near = guess - NEAR
+        found, failed = self._from_piece(first, start, profile, near) if near > first + 1 else ((), None)
+        if not found:
+            found, failed = self._from_piece(first, start, profile)
+        return (found[-1] if found else None), failed
+
+    def one_piece(self, place):
+        """One piece as a batch of its own at the start of the day, and whether it can be."""
+        laid = self._from_piece(place, 0.0, self.profile, 0, 1)
+        return (laid[0][0], True) if laid[0] else (laid[1], False)
+
+    def _from_piece(self, first, start, profile, least=0, most=1000):
+        pieces, tool, found = self.pieces, self.tool, []
+        begun = 0.0 if profile.constant else profile.age_at(start)
+        # chains of the second person: rolled, covered, counted from the empty bag; covered, counted from wet resin
+        rolled, covered, unhindered = 0.0, 0.0, 0.0
+        for last in range(first + 1, min(first + most, len(pieces)) + 1):
+            piece = pieces[last - 1]
+            tooled = tool[last] - tool[first]
+            rolled = max(tooled, rolled + piece.wetting if last > first + 1 else 0.0) + piece.lay + piece.roll
+            covered = max(covered, rolled) + piece.cover
+            unhindered = max(unhindered, self.tape[last] - self.tape[first]) + piece.cover
+            if last < least:
+                continue
+            laid = self._best(first, last, (start, begun, profile), (rolled, covered, unhindered))
+            if laid.slack < -SLACK:
+                return found, laid
+            found.append(laid)
+        return found, None
+
+    def _best(self, first, last, moment, chains):
+        """The first way of working that holds, in the order of preference; else the one that misses by least."""
+        mixing = self.mixing
+        more, least, filled = 1 + mixing.spare, mixing.least * (1 - 1e-9), 1 + mixing.filler
+        putty = (self.putty[last] - self.putty[first]) * more + mixing.left_putty
+        wet = (self.wet[last] - self.wet[first]) * more + mixing.left_wet
+        # a mix that the scale could not hold is made larger; one mix for both may already be large enough
+        small = putty < least * filled or wet < least
+        two = (max(putty, mixing.least * filled), max(wet, mixing.least)) if small else (putty, wet)
+        nearest = None
+        for one_mix in ((True, False) if small else (False, True)) if mixing.one_mix else (False,):
+            amounts = two
+            if one_mix:
+                amounts = (putty, max(wet, mixing.least - putty / filled))
+            for together in self.hands:
+                laid = self._laid(first, last, moment, chains if together else None, one_mix, amounts)
+                if laid.slack >= -SLACK:
+                    return laid
+                if nearest is None or laid.slack > nearest.slack + SLACK:
+                    nearest = laid
+                if laid.limit != FILM:
+                    break  # one after the other empties the bag no sooner and rolls later
+            if laid.limit == POT and not one_mix:
+                break  # one mix for both puts more into the pot
+        return nearest
+
+    def _laid(self, first, last, moment, chains, one_mix, amounts):
+        crew = self.crew
+        placed = crew.mix_putty + self.place[last] - self.place[first]
+        tooled = placed + self.tool[last] - self.tool[first]
+        tape, cover = self.tape[last] - self.tape[first], self.cover[last] - self.cover[first]
+        mixed = 0.0 if one_mix else crew.mix_wet  # of the wet-out resin alone
+        if chains is None:
+            wet_start = tooled
+            rolled = tooled + mixed + tape
+            covered = rolled + cover
+        else:
+            piece = self.pieces[first]
+            wet_start = placed + piece.tool + piece.clean - piece.wetting - mixed
+            rolled, covered = placed + chains[0], max(tooled + cover, placed + chains[1])
+            earliest = crew.mix_putty if one_mix else 0.0
+            if wet_start < earliest:
+                # slow hands at the tray, a short first piece: the tape and not the cove is waited for
+                wet_start = earliest
+                rolled = max(rolled, earliest + mixed + tape)
+                covered = max(covered, earliest + mixed + chains[2])
+        putty, wet = amounts
+        in_pot = putty + wet if one_mix else putty
+        slack, limit = self._slack(moment, placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)
+        most = self.mixing.most
+        if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
+            slack, limit = min(slack, -TOO_BIG), SIZE
+        return Laid(
+            first,
+            last,
+            one_mix,
+            chains is not None,
+            putty,
+            wet,
+            placed,
+            tooled,
+            wet_start,
+            rolled,
+            covered,
+            slack,
+            limit,
+        )
+
+    def slack(self, start, placed, rolled, covered, since, in_pot):
+        """What is left of the window that has least left [s], and its name; below nought: it is missed by so much.
+
+        start: of the mixing [s on the clock]; placed, rolled, covered, since (wet-out mixing): times from there [s];
+        in_pot: mass in the bag [kg]
+        """
+        profile = self.profile
+        begun = 0.0 if profile.constant else profile.age_at(start)
+        return self._slack((start, begun, profile), placed, rolled, covered, since, in_pot)
+
+    def _slack(self, moment, placed, rolled, covered, since, in_pot):
+        windows, (start, begun, profile) = self.windows, moment
+        share = windows.share
+        # in time at 25 degC first, so that a changing temperature costs one reckoning for each end of a window
+        if profile.constant:
+            pace = profile.pace_held
+            pot = share * windows.pot(in_pot) - placed * pace
+            soft = share * windows.soft - rolled * pace
+            film = share * windows.film - (covered - since) * pace
+        else:
+            age_at = profile.age_at
+            pot = share * windows.pot(in_pot) - age_at(start + placed) + begun
+            soft = share * windows.soft - age_at(start + rolled) + begun
+            film = share * windows.film - age_at(start + covered) + (age_at(start + since) if since else begun)
+        if pot <= soft and pot <= film:
+            least, limit, end = pot, POT, placed
+        elif soft <= film:
+            least, limit, end = soft, SOFT, rolled
+        else:
+            least, limit, end = film, FILM, covered
+        return least / (pace if profile.constant else profile.pace(start + end)), limit
+
+    def slack_of(self, laid, start):
+        """The same for a group that is mixed at another time."""
+        return self.slack(
+            start,
+            laid.placed,
+            laid.rolled,
+            laid.covered,
+            0.0 if laid.one_mix else laid.wet_start,
+            laid.putty + laid.wet if laid.one_mix else laid.putty,
+        )
+
+    def next_start(self, laid, start):
+        """When the batch after this one may be mixed [s]: peel ply down and a pause, or by somebody else meanwhile."""
+        crew = self.crew
+        after = laid.covered + crew.pause
+        if crew.mixer:
+            mixed = laid.wet_start + (0.0 if laid.one_mix else crew.mix_wet)
+            after = max(after - crew.mix_putty, mixed, laid.placed)
+        return start + after

@@ -1,0 +1,40 @@
+"""Lengths as a builder reads them off a rule: tenths of a millimetre, centimetres of a metre, no empty noughts."""
+from .numbers import NEAREST, shown
+from .units import FOOT, INCH, US
+
+
+def mm(value: float, system: str, toward: str = NEAREST) -> str:
+    """A short length [m] in mm, in US units in inches.
+
+    >>> mm(0.075, "metric"), mm(0.01449, "metric"), mm(0.075, "us")
+    ('75 mm', '14.5 mm', '2.95 in')
+    """
+    if system == US:
+        return bare(value / INCH, 2, toward) + " in"
+    return bare(value * 1000, 1, toward) + " mm"
+
+
+def metres(value: float, system: str, toward: str = NEAREST) -> str:
+    """A length along a seam [m] in m, in US units in feet.
+
+    >>> metres(2.4, "metric"), metres(2.4, "us"), metres(12.3456, "metric", "up")
+    ('2.4 m', '7.87 ft', '12.35 m')
+    """
+    if system == US:
+        return bare(value / FOOT, 2, toward) + " ft"
+    return bare(value, 2, toward) + " m"
+
+
+def bare(value: float, places: int, toward: str = NEAREST) -> str:
+    """`shown` without noughts behind the last figure that says something.
+
+    >>> bare(75.0, 1), bare(0.25, 2)
+    ('75', '0.25')
+    """
+    text = shown(value, places, toward)
+    if places:
+        while text.endswith("0"):
+            text = text[:-1]
+        if text.endswith("."):
+            text = text[:-1]
+    return text

@@ -1,0 +1,292 @@
+"""Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
+
+from . import batches, links, summary, timeline, under_way
+from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
+from .catalogue.windows import LOSSES, OVERLAP
+from .clock import HOURS, Clock, clock_text, on_the_clock
+from .day import Plan
+from .errors import InputError
+from .inputs import Choice, Group, Number, Pick, Text
+from .numbers import shown
+from .ratio import basis
+from .records import SCALE, SYSTEM
+
+TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
+MOST_PIECES = 60
+LOST = {name: value for name, value, _, _, _ in LOSSES}
+
+
+def _rate(row):
+    name, label, rate, least, most, _ = row
+    return Number(
+        name + "_rate",
+        label,
+        unit="m/min",
+        low=0.02,
+        high=20,
+        optional=True,
+        fold=PACE,
+        help="Downhand, one person. Left empty: {} (from memory, {} to {}).".format(rate, least, most),
+    )
+
+
+SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
+INPUTS = (
+    (
+        Group(
+            "pieces",
+            "Pieces in laying order",
+            (
+                Text("name", "Name"),
+                Number("length", "Length", unit="m", low=0, high=100, above=True),
+                Number("putty", "Putty", unit="g/m", low=0, high=5000, above=True),
+                Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, above=True),
+                Choice("position", "Position", tuple([row[:2] for row in POSITIONS])),
+            ),
+            least=1,
+            most=MOST_PIECES,
+            each="Piece",
+        ),
+        Choice(
+            "people",
+            "People",
+            (("1", "Alone"), ("2", "Two"), ("3", "Three"), ("4", "Four"), ("5", "Five"), ("6", "Six")),
+        ),
+        Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
+        SYSTEM_INPUT,
+        Choice("temperature_is", "Temperature", (("constant", "stays the same"), ("points", "changes over the clock"))),
+        Number(
+            "temperature",
+            "Wood and air",
+            unit="degC",
+            low=-10,
+            high=50,
+            when=(("temperature_is", ("constant",)),),
+            help="Of the warmest: wood in the sun, resin in the hut.",
+        ),
+        Group(
+            "points",
+            "Temperature over the clock",
+            (
+                Clock("at", "At"),
+                Number("temperature", "Temperature", unit="degC", low=-10, high=50),
+            ),
+            most=24,
+            each="At",
+            when=(("temperature_is", ("points",)),),
+            help="From the start to the end of the work.",
+        ),
+        Clock("start", "Start", default="8:00", help="Of the first mixing."),
+        Clock("finish", "Finished by", optional=True, fold="Clock and pauses"),
+        Number(
+            "pause",
+            "Between two batches",
+            unit="min",
+            low=0,
+            high=600,
+            default=5,
+            fold="Clock and pauses",
+            help="Gloves, tidying, the next pieces laid out.",
+        ),
+        HOURS,
+        Choice("one_mix", "One mix for both uses", (("sound", "where it is sound"), ("never", "never")), fold=LEFT),
+        Choice(
+            "long",
+            "A piece too long for one batch",
+            (("cut", "is cut, with an overlap"), ("whole", "stays whole")),
+            fold=LEFT,
+        ),
+        Number(
+            "overlap", "Overlap of the tape there", unit="mm", low=0, high=500, default=OVERLAP[0] * 1000, fold=LEFT
+        ),
+        Pick("scale", "Scale", SCALE, default="1g"),
+        Number(
+            "smallest",
+            "Smallest honest mix",
+            unit="g",
+            low=0,
+            high=5000,
+            optional=True,
+            fold=LEFT,
+            help="Left empty: from the scale, the ratio and the ratio error that the label allows.",
+        ),
+        Number(
+            "most",
+            "Largest mix wanted",
+            unit="g",
+            low=10,
+            high=20000,
+            optional=True,
+            fold=LEFT,
+            help="What the cup and the bag hold, putty with its filler. Left empty: only the time decides.",
+        ),
+        Number(
+            "filler",
+            "Filler in the putty",
+            unit="%",
+            low=0,
+            high=300,
+            default=38,
+            fold=LEFT,
+            help="Grams for 100 g of mixed epoxy; 38: wood flour that stands, from memory, ±30 %.",
+        ),
+        Number(
+            "left_putty",
+            "Stays in cup and bag",
+            unit="g",
+            low=0,
+            high=500,
+            default=LOST["left_putty"] * 1000,
+            fold=LEFT,
+            help="Of each mix of putty; from memory, 14 to 45.",
+        ),
+        Number(
+            "left_wet",
+            "Stays in cup and roller",
+            unit="g",
+            low=0,
+            high=500,
+            default=LOST["left_wet"] * 1000,
+            fold=LEFT,
+            help="Of each mix of wet-out resin; from memory, 19 to 70.",
+        ),
+        Number(
+            "spare",
+            "Spare",
+            unit="%",
+            low=0,
+            high=100,
+            default=LOST["spare"] * 100,
+            fold=LEFT,
+            help="From memory, 5 to 20.",
+        ),
+        Number(
+            "soft",
+            "Soft window of a bead, at 25 °C",
+            unit="min",
+            low=1,
+            high=2880,
+            optional=True,
+            fold=TIMES,
+            help="Left empty: 2 times the pot life of 100 g (from memory, 1.5 to 2.5).",
+        ),
+        Number(
+            "film",
+            "Working time of a film, at 25 °C",
+            unit="min",
+            low=1,
+            high=2880,
+            optional=True,
+            fold=TIMES,
+            help="Left empty: the label's, or 3.5 times the pot life of 100 g (from memory, 2 to 6).",
+        ),
+        Number(
+            "exponent",
+            "Pot life goes with mass to minus",
+            low=0,
+            high=1,
+            optional=True,
+            fold=TIMES,
+            help="Left empty: a third (from memory, 0.2 to 0.45).",
+        ),
+        Number(
+            "doubling",
+            "Faster for each 10 °C warmer",
+            low=1,
+            high=4,
+            default=2,
+            fold=TIMES,
+            help="2 times: common practice, 1.8 to 2.3.",
+        ),
+        Number("share", "Usable share of a window", unit="%", low=10, high=100, default=80, fold=TIMES),
+    )
+    + tuple(
+        [
+            Number(
+                name,
+                label,
+                unit="min",
+                low=0,
+                high=60,
+                default=minutes,
+                fold=TIMES,
+                help="From memory, {} to {}.".format(least, most),
+            )
+            for name, label, minutes, least, most, _ in MIXING
+        ]
+    )
+    + tuple([_rate(row) for row in RATES])
+    + under_way.INPUTS
+)
+
+
+def check(values):
+    """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
+    system = values["system"]
+    for field, words in (
+        ("pot_time", "Pot life: the plan needs it, from the label or your own timing"),
+        ("pot_mass", "Pot life: at which mass? A pot life without its mass says nothing"),
+        ("pot_temperature", "Pot life: at which temperature? The label says it, often 20 or 25 °C"),
+    ):
+        if system[field] is None:
+            raise InputError("system." + field, words)
+    if values["smallest"] is None and not basis(system).weight_parts:
+        raise InputError(
+            "system.densities",
+            "Densities: without them there is no smallest mix by weight; type them, or the smallest honest mix",
+        )
+    if values["temperature_is"] == "points":
+        _check_points(values)
+
+
+def _check_points(values):
+    points = values["points"]
+    if not points:
+        raise InputError("points", "Temperature over the clock: type the time and the temperature at the start")
+    times = on_the_clock([point["at"] for point in points])
+    for place, (before, after) in enumerate(zip(times, times[1:])):
+        field = "points.{}.at".format(points[place + 1]["place"])
+        if after == before:
+            raise InputError(field, "At: the same time twice; type a later one")
+        if after - times[0] > 86400:
+            raise InputError(field, "At: the times must go forward, within one day")
+    if times[0] > values["start"]:
+        raise InputError(
+            "points.{}.at".format(points[0]["place"]),
+            "At: the first temperature must be known at the start, "
+            + clock_text(values["start"], values["hours"])
+            + ", or before it",
+        )
+
+
+CHECKS = (check, under_way.check)
+
+
+def answer(values):
+    """How many batches, when it ends, what binds, what would help; then each batch with its steps on the clock."""
+    return summary.lines(values, planned(values))
+
+
+def figures(values):
+    """The timeline of the whole day."""
+    plan = planned(values)
+    return [timeline.timeline(values, plan)] if plan.crews else []
+
+
+def planned(values) -> Plan:
+    """The plan of these values, made once for the lines and the figure."""
+    if "_plan" not in values:
+        values["_plan"] = Plan(values)
+    return values["_plan"]
+
+
+def leads(values):
+    """From the next batch to its pours, with this system and the amount filled in."""
+    system = links.pairs((SYSTEM_INPUT,), {"system": values["system"]["_tree"]})
+    found = []
+    for batch in [batch for batch in planned(values).followed() if not batch.finished][:1]:
+        for _, label, mass in batches.liquids(batch):
+            pairs = [list(pair) for pair in system] + [["amount", shown(batches.poured(mass) * 1000) + " g"]]
+            words = "Pour batch {}: {}".format(batch.number, label.lower())
+            found.append({"label": words, "screen": "pour", "pairs": pairs})
+    return found

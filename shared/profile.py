@@ -1,0 +1,108 @@
+"""Temperature over the clock, and how fast a mix ages in it: doubling with each 10 degC, counted in time at 25 degC."""
+
+from math import exp, log
+
+REFERENCE = 298.15  # K; windows are given at this temperature
+EVER = 1e12  # s; before the first and after the last point the temperature stays
+FLAT = 1e-5  # of the exponent over a stretch: below it the closed form loses digits and its series does not
+
+
+class Profile:
+    """Temperature [K] at times [s after the first midnight]: straight between the points, held before and after them.
+
+    points: (time, temperature) pairs, times growing; doubling: factor f on the rate for each 10 K, 1 or more
+    """
+
+    def __init__(self, points, doubling=2.0):
+        self.points, self.doubling, self.steepness = points, doubling, log(doubling) / 10
+        self.constant = all([point[1] == points[0][1] for point in points])
+        self.pace_held = self._pace(points[0][1])
+        self.pace_coolest = self._pace(min([point[1] for point in points]))
+        # from, to [s]; age at its beginning [s]; pace there [-]; growth of the pace [1/s]; whether it is nearly flat
+        first = points[0][0]
+        self.stretches = [(-EVER, first, -(EVER + first) * self.pace_held, self.pace_held, 0.0, True)]
+        age = 0.0
+        for before, after in zip(points, points[1:]):
+            span = after[0] - before[0]
+            growth = (after[1] - before[1]) / span * self.steepness
+            flat = abs(growth * span) < FLAT
+            self.stretches.append((before[0], after[0], age, self._pace(before[1]), growth, flat))
+            age += self._gained(self.stretches[-1], after[0])
+        self.stretches.append((points[-1][0], EVER, age, self._pace(points[-1][1]), 0.0, True))
+        self.stretch = self.stretches[0]
+
+    def _pace(self, temperature):
+        return exp(self.steepness * (temperature - REFERENCE))
+
+    def _at(self, time):
+        """The stretch that a time is in; mostly the one that was asked for last."""
+        stretch = self.stretch
+        if not stretch[0] <= time <= stretch[1]:
+            for stretch in self.stretches:
+                if time <= stretch[1]:
+                    break
+            self.stretch = stretch
+        return stretch
+
+    def _gained(self, stretch, time):
+        """The age gained in a stretch up to a time in it: the integral of an exponential, in closed form."""
+        ahead, growth = time - stretch[0], stretch[4]
+        if stretch[5]:
+            rise = growth * ahead
+            return stretch[3] * ahead * (1 + rise / 2 + rise * rise / 6)
+        return stretch[3] / growth * (exp(growth * ahead) - 1)
+
+    def at(self, time: float) -> float:
+        """Temperature at a time [K]."""
+        points = self.points
+        if time <= points[0][0]:
+            return points[0][1]
+        for before, after in zip(points, points[1:]):
+            if time <= after[0]:
+                return before[1] + (after[1] - before[1]) * (time - before[0]) / (after[0] - before[0])
+        return points[-1][1]
+
+    def pace(self, time: float) -> float:
+        """How fast a mix ages at a time, against 25 degC [-]: f**((T - 298.15 K) / 10)."""
+        stretch = self._at(time)
+        return stretch[3] * exp(stretch[4] * (time - stretch[0])) if stretch[4] else stretch[3]
+
+    def age_at(self, time: float) -> float:
+        """What a mix would have aged since the first point, in time at 25 degC [s]; before it, less than nought."""
+        if time < self.points[0][0]:
+            return (time - self.points[0][0]) * self.pace_held
+        stretch = self._at(time)
+        return stretch[2] + self._gained(stretch, time)
+
+    def age(self, start: float, span: float) -> float:
+        """What a mix ages from `start` over `span` [s], in time at 25 degC [s]:
+            integral of f**((T - 298.15 K) / 10) dt
+        """
+        if self.constant:
+            return span * self.pace_held
+        return self.age_at(start + span) - self.age_at(start)
+
+    def span(self, start: float, age: float) -> float:
+        """How long from `start` until a mix has aged so much [s]; the inverse of `age`, in closed form."""
+        if self.constant:
+            return age / self.pace_held
+        wanted = self.age_at(start) + age
+        if wanted <= 0:
+            return wanted / self.pace_held + self.points[0][0] - start
+        found = self.stretches[1]
+        for stretch in self.stretches[1:]:
+            if stretch[2] <= wanted:
+                found = stretch
+        begun, _, so_far, pace, growth, _ = found
+        ahead = (wanted - so_far) / pace
+        rise = growth * ahead
+        ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
+        return begun + ahead - start
+
+    def coolest(self, start: float, end: float) -> float:
+        """The lowest temperature between two times [K]."""
+        return min([self.at(start), self.at(end)] + [point[1] for point in self.points if start < point[0] < end])
+
+    def held(self, temperature: float):
+        """The same resin at one temperature."""
+        return Profile(((0.0, temperature),), self.doubling)

@@ -1,0 +1,254 @@
+"""Section: the drawing of a joint across the seam, to scale, and a strip of sections along a changing one.
+
+Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set on a sheet.
+Only the tape is drawn thicker than it is; the words say so.
+"""
+from math import cos, pi, sin, tan
+
+from . import cove, outside, seam
+from .figures import area, figure, note, path
+from .lengths import metres, mm
+from .numbers import shown
+from .section_bulkhead import bulkhead_figure
+from .sheet import ARC_STEPS, LAYER, WIDTH, Sheet, bow, mirrored, told_tape
+
+
+def corner(spec, angle, near=False):
+    """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...}; near: short panels."""
+    h, t = angle / 2, spec["thickness"]
+    s, c = sin(h), cos(h)
+    found = outside.opening(angle, t, spec["gap"], spec["bevel"])
+    top = found.inner * c / s
+    inner, outer = (found.inner, top), (found.outer, top - found.depth)
+    radius = cove.sized(seam.rule(spec), angle)[0] if spec["kind"] != seam.OUTSIDE else 0.0
+    leg = radius * c / s
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    flank = 0.0 if near else max(0.0, (widest - radius * (pi - angle)) / 2)
+    far = max(leg + flank + t / 2, 3 * t)
+    shape = {"h": h, "radius": radius, "leg": leg, "far": far, "inner": inner, "outer": outer, "edge": [outer],
+             "round": None, "inside": [], "outside": []}
+    if spec["kind"] != seam.INSIDE:
+        _outer_edge(spec, angle, shape)
+    shape["panel"] = [inner, (far * s, far * c), (far * s + t * c, far * c - t * s)] + shape["edge"]
+    through = seam.pressed_through(spec, angle)
+    if spec["kind"] != seam.OUTSIDE:
+        if radius:
+            shape["inside"] = bow(h, radius, radius / s) + ([(-inner[0], top)] if inner[0] else [])
+            if through:
+                shape["inside"] += [(-outer[0], outer[1]), outer]
+            shape["inside"] += [inner]
+        elif through:
+            shape["inside"] = [(-inner[0], top), (-outer[0], outer[1]), outer, inner]
+    return shape
+
+
+def _outer_edge(spec, angle, shape):
+    """The outer edge as it is finished: the panel's own outline there, and the filling's."""
+    h, t, inner, outer = shape["h"], spec["thickness"], shape["inner"], shape["outer"]
+    s = sin(h)
+    inward = 2 * spec["bevel"] > pi - angle + 1e-12
+    filled = spec["kind"] == seam.BOTH and seam.pressed_through(spec, angle)
+    start = [outer] if inward or filled else [inner, outer]
+    if spec["finish"] == seam.CHORD:
+        edge = []
+    elif spec["finish"] == seam.SHARP:
+        edge = [(0.0, -t / s)]
+    else:
+        r = seam.round_over(spec)
+        centre = (r - t) / s
+        shape["round"] = (r, centre)
+        edge = bow(h, r, centre)
+        if r > outside.largest_round(angle, t, spec["gap"], spec["bevel"]) + 1e-9:
+            x, y = outside.round_meets_edge(angle, t, r, spec["gap"], spec["bevel"])
+            kept = [point for point in edge if point[0] > x + 1e-9]
+            shape["edge"] = kept + [(x, y)]
+            edge = [(x, y)] + [point for point in edge if abs(point[0]) < x - 1e-9] + [(-x, y)]
+            start = [] if filled or inward else [inner]
+    if edge and edge[0][0] > 0:
+        outline = start + edge + mirrored(start)
+    else:
+        outline = start + edge + mirrored(start)
+    shape["outside"] = outline if len(outline) > 2 and spec["kind"] != seam.INSIDE else []
+
+
+def _tapes(spec, shape, sheet, side):
+    """Layers on the inside (on the cove) or on the outside (round the edge), each a little off the one below."""
+    h, found = shape["h"], []
+    s, c = sin(h), cos(h)
+    turn = pi - 2 * h
+    for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+        off = (1.8 + LAYER * order) / sheet.scale
+        if side == seam.FIRST and spec["kind"] != seam.OUTSIDE:
+            radius = max(shape["radius"] - off, 0.0)
+            centre = max(shape["radius"], off) / s
+            steps = 1 if not radius else ARC_STEPS
+        else:
+            r, centre = shape["round"] or (0.0, -spec["thickness"] / s)
+            radius, steps = r + off, ARC_STEPS
+        points = bow(h, radius, centre, steps)
+        flank = max(0.0, (row["width"] - radius * turn) / 2)
+        first = points[0]
+        right = (first[0] + flank * s, first[1] + flank * c)
+        found.append(path("tape", sheet.at([right] + points + [(-right[0], right[1])])))
+    return found
+
+
+def _points(shape, reach):
+    return list(shape["panel"]) + mirrored(shape["panel"]) + list(shape["outside"]) + [(0.0, -reach)]
+
+
+def measures(spec, angle, shape):
+    """The numbers of a corner as the drawing and its words give them; "" where there is none."""
+    units, radius = spec["units"], shape["radius"]
+    depth = radius / sin(angle / 2) - radius
+    return {"angle": shown(angle * 180 / pi), "thickness": mm(spec["thickness"], units), "depth": depth,
+            "gap": mm(spec["gap"], units) if spec["gap"] else "", "radius": mm(radius, units) if radius else "",
+            "throat": mm(depth, units, "down"), "tack": mm(shape["leg"], units, "down")}
+
+
+def corner_figure(spec, angle):
+    """A corner, inside up: panels, putty, tape and what is measured."""
+    t = spec["thickness"]
+    shape = corner(spec, angle)
+    s, c = sin(angle / 2), cos(angle / 2)
+    sheet = Sheet(_points(shape, t / s))
+    size = measures(spec, angle, shape)
+    shapes = []
+    for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
+        if outline:
+            shapes.append(area(role, sheet.at(outline)))
+    shapes.append(area("panel", sheet.at(shape["panel"])))
+    shapes.append(area("panel", sheet.at(mirrored(shape["panel"]))))
+    if spec["kind"] != seam.OUTSIDE:
+        shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
+    if spec["kind"] != seam.INSIDE:
+        shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
+    shapes.append(note("label", WIDTH / 2, 16, size["angle"] + "°"))
+    reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
+    if shape["radius"]:
+        _dimension_cove(shapes, sheet, shape, size, s, c, reach)
+    far = shape["far"] * 0.62
+    tip = (-far * s - reach * c, far * c - reach * s)
+    shapes.append(path("dimension", sheet.at([(-far * s, far * c), tip])))
+    x, y = sheet.one(tip[0], tip[1])
+    shapes.append(note("dimension", max(x - 2, 52), y + 12, size["thickness"], "end"))
+    if spec["gap"]:
+        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 40, "gap " + size["gap"]))
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + (46 if spec["gap"] else 32), shapes,
+                  _told_corner(spec, size))
+
+
+def _dimension_cove(shapes, sheet, shape, size, s, c, reach):
+    """Radius, throat and tack limit with their lines."""
+    x, y = sheet.one(0.0, size["depth"])
+    up = min(shape["radius"] * sheet.scale, 34)
+    zero = sheet.one(0.0, 0.0)
+    shapes.append(path("dimension", [(x, y - up), (x, y), zero]))
+    shapes.append(note("dimension", x, y - up - 5, "R " + size["radius"]))
+    shapes.append(path("leader", [zero, (x, sheet.bottom + 12)]))
+    shapes.append(note("dimension", x, sheet.bottom + 24, "throat " + size["throat"]))
+    leg = shape["leg"]
+    tip = (leg * s + reach * c, leg * c - reach * s)
+    shapes.append(path("dimension", sheet.at([(leg * s, leg * c), tip])))
+    x, y = sheet.one(tip[0], tip[1])
+    # flat panels leave room below, steep ones beside; five letters and a length take about 90 units
+    beside = c >= 0.5 or x >= WIDTH - 120
+    shapes.append(note("dimension", min(x + 2, WIDTH - 95) if beside else x, y + 12, "tack " + size["tack"],
+                       "start" if beside else "middle"))
+
+
+def _told_corner(spec, size):
+    text = "Section to scale, the inside up. Two panels " + size["thickness"] + " thick meet at " + size[
+        "angle"] + " degrees"
+    if size["gap"]:
+        text += ", " + size["gap"] + " apart"
+    if size["radius"]:
+        text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves each panel {} up".format(
+            size["radius"], size["throat"], size["tack"])
+    elif spec["kind"] != seam.OUTSIDE:
+        text += ". No cove: flat tape alone"
+    if spec["kind"] != seam.INSIDE:
+        if spec["finish"] == seam.ROUND:
+            text += ". Outside the edge is rounded to " + mm(seam.round_over(spec), spec["units"])
+        else:
+            text += ". Outside the edge is filled " + ("flush" if spec["finish"] == seam.CHORD else "to a sharp edge")
+    return text + told_tape(spec)
+
+
+def flat_figure(spec):
+    """Panels in line, or one face with a strip on it."""
+    units, t = spec["units"], spec["thickness"]
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    ground = max(widest / 2 + t, 4 * t)
+    gap = spec["gap"] / 2 if spec["kind"] == seam.BUTT else 0.0
+    sheet = Sheet([(-ground, t), (ground, -t)])
+    shapes = []
+    for side in (1, -1) if spec["kind"] == seam.BUTT else ():
+        shapes.append(area("panel", sheet.at([(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
+                                              (side * gap, -t)])))
+    if spec["kind"] == seam.STRIP:
+        shapes.append(area("panel", sheet.at([(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)])))
+    if gap:
+        shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
+    for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):
+        if spec["kind"] == seam.STRIP and side == seam.SECOND:
+            continue
+        for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+            y = level + way * (1.8 + LAYER * order) / sheet.scale
+            shapes.append(path("tape", sheet.at([(-row["width"] / 2, y), (row["width"] / 2, y)])))
+    x, y = sheet.one(ground * 0.8, -t / 2)
+    shapes.append(note("dimension", x, y + 4, mm(t, units)))
+    if gap:
+        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units)))
+    what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
+    text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
+        ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + told_tape(spec)
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes, text)
+
+
+MOST_IN_STRIP = 5
+
+
+def strip_figure(spec):
+    """Sections at the stations side by side, all to one scale."""
+    stations = spec["stations"]
+    if len(stations) > MOST_IN_STRIP:
+        last = len(stations) - 1
+        stations = [stations[place * last // (MOST_IN_STRIP - 1)] for place in range(MOST_IN_STRIP)]
+    drawn = dict(spec, kind=seam.INSIDE) if spec["kind"] == seam.BULKHEAD else spec
+    cell = (WIDTH - 8) / len(stations)
+    outlines = [corner(drawn, station.angle, True) for station in stations]
+    reach = spec["thickness"] / min([sin(station.angle / 2) for station in stations])
+    scale = min([Sheet(_points(shape, reach), 0, 0, cell - 8, 110).scale for shape in outlines])
+    shapes, texts, bottom = [], [], 0.0
+    for place, (station, shape) in enumerate(zip(stations, outlines)):
+        sheet = Sheet(_points(shape, reach), 4 + place * cell + 4, 8, cell - 8, 110, scale)
+        bottom = max(bottom, sheet.bottom)
+        for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"]),
+                              ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
+            if outline:
+                shapes.append(area(role, sheet.at(outline)))
+        radius = mm(shape["radius"], spec["units"]) if shape["radius"] else "flat"
+        texts.append((metres(station.at, spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
+    for place, rows in enumerate(texts):
+        for line, text in enumerate(rows):
+            shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
+    words = "; ".join(["at " + at + " " + angle + ", " + ("flat tape" if radius == "flat" else "radius " + radius)
+                       for at, angle, radius in texts])
+    return figure("stations", "Along the seam", WIDTH, bottom + 54, shapes,
+                  "Sections along the seam, all to one scale: " + words + ".")
+
+
+def figures(spec):
+    """The drawings of a joint."""
+    if spec["kind"] not in seam.CORNERS:
+        return [flat_figure(spec)]
+    stations = spec["stations"]
+    widest = max([station.angle for station in stations])
+    first = stations[0].angle
+    steady = abs(tan(widest / 2) - tan(first / 2)) < 1e-9 and len(stations) == 2
+    main = bulkhead_figure if spec["kind"] == seam.BULKHEAD else corner_figure
+    found = [main(spec, first)]
+    if not steady:
+        found.append(strip_figure(spec))
+    return found

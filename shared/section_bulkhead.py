@@ -1,0 +1,76 @@
+"""Bulkhead section: the drawing of a panel standing on another, a cove on either side."""
+from math import cos, pi, sin
+
+from . import cove, seam
+from .bulkhead import other_angle
+from .figures import area, figure, note, path
+from .lengths import mm
+from .numbers import shown
+from .sheet import ARC_STEPS, LAYER, WIDTH, Sheet, bow, told_tape
+
+
+def bulkhead_figure(spec, angle):
+    """A bulkhead on its panel, a cove on either side."""
+    units, t = spec["units"], spec["thickness"]
+    u, n = (cos(angle), sin(angle)), (sin(angle), -cos(angle))
+    half = t / 2 / sin(angle)
+    sides = [(1, angle, seam.FIRST), (-1, other_angle(angle), seam.SECOND)]
+    sizes = [cove.sized(seam.rule(spec, side), a)[0] for _, a, side in sides]
+    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    tall = max([radius * cos(a / 2) / sin(a / 2) for radius, (_, a, _) in zip(sizes, sides)] + [widest / 2]) + 2 * t
+    lift = spec["gap"] + t / 2 * abs(n[1])
+    low, high = lift / u[1], tall / u[1]
+    panel = [(n[0] * t / 2 + u[0] * low, n[1] * t / 2 + u[1] * low),
+             (n[0] * t / 2 + u[0] * high, n[1] * t / 2 + u[1] * high),
+             (-n[0] * t / 2 + u[0] * high, -n[1] * t / 2 + u[1] * high),
+             (-n[0] * t / 2 + u[0] * low, -n[1] * t / 2 + u[1] * low)]
+    ground = half + tall
+    hull = [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]
+    sheet = Sheet(panel + hull)
+    shapes = [area("putty", sheet.at([(half, 0.0), panel[0], panel[3], (-half, 0.0)]))]
+    tapes, words = [], []
+    for radius, (way, a, side) in zip(sizes, sides):
+        outline = _turned(bow(a / 2, radius, radius / sin(a / 2)) + [(0.0, 0.0)], a, way, half) if radius else []
+        if outline:
+            shapes.append(area("putty", sheet.at(outline)))
+        shape = {"h": a / 2, "radius": radius, "round": None}
+        tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
+        if radius:
+            x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
+            shapes.append(note("dimension", x + way * 40, y - 26, "R " + mm(radius, units)))
+            shapes.append(path("dimension", [(x, y), (x + way * 26, y - 22)]))
+            leg = radius * cos(a / 2) / sin(a / 2)
+            x, y = sheet.one(way * (half + leg), -t)
+            shapes.append(path("dimension", [(x, y - t * sheet.scale), (x, y + 6)]))
+            shapes.append(note("dimension", x, y + 18, "tack " + mm(leg, units, "down")))
+            words.append("a cove of radius " + mm(radius, units) + " at " + shown(a * 180 / pi, 0) + " degrees")
+        else:
+            words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
+    shapes.append(area("panel", sheet.at(panel)))
+    shapes.append(area("panel", sheet.at(hull)))
+    shapes.extend(tapes)
+    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
+                       + shown(180 - angle * 180 / pi, 0) + "°, " + mm(t, units)))
+    text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
+            + words[0] + ", on the other " + words[1] + told_tape(spec))
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes, text)
+
+
+def _turned(points, angle, way, half):
+    """From a corner with its bisector upright to one beside a bulkhead; way: 1 right, -1 left."""
+    turn = angle / 2 - pi / 2
+    s, c = sin(turn), cos(turn)
+    return [(way * (half + x * c - y * s), x * s + y * c) for x, y in points]
+
+
+def _turned_tapes(spec, shape, sheet, side, angle, way, half):
+    found = []
+    h = shape["h"]
+    for order, (_, row) in enumerate(seam.layers_of(spec, side)):
+        off = (1.8 + LAYER * order) / sheet.scale
+        radius = max(shape["radius"] - off, 0.0)
+        points = bow(h, radius, max(shape["radius"], off) / sin(h), ARC_STEPS if radius else 1)
+        flank = max(0.0, (row["width"] - radius * (pi - angle)) / 2)
+        right = (points[0][0] + flank * sin(h), points[0][1] + flank * cos(h))
+        found.append(path("tape", sheet.at(_turned([right] + points + [(-right[0], right[1])], angle, way, half))))
+    return found

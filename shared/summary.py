@@ -1,0 +1,259 @@
+"""Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
+
+from . import advice
+from .batches import batch_lines, count_text
+from .catalogue.cautions import STANDING
+from .catalogue.rates import RATES
+from .catalogue.windows import OVERLAP
+from .clock import clock_text
+from .day import lowest
+from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .numbers import DOWN, UP, shown
+from .steps import STEPS
+from .units import told
+
+HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
+MOST_HELPS = 3
+MOST_TOLD = 20  # batches told step by step; nobody lays more before planning anew
+LONG_DAY = 12 * 3600.0  # s of work that are asked back (own judgement)
+GAP = 6 * 3600.0  # s between two temperatures that is asked back (own judgement)
+
+
+def lines(values, plan):
+    """All lines of a plan, what matters first."""
+    found = _cold(values, plan) + _cuts(values, plan)
+    if not plan.crews:
+        return found + _no_plan(values, plan)
+    batches = plan.followed()
+    found = _summary(values, plan, batches) + found + _questions(values, plan, batches)
+    told_fully = MOST_TOLD
+    for batch in batches:
+        found.extend(batch_lines(values, plan, batch, told_fully > 0))
+        told_fully -= not batch.finished
+    return found
+
+
+def _clock(values, time, toward):
+    return clock_text(time, values["hours"], toward)
+
+
+def _summary(values, plan, batches):
+    end = max([batch.steps[-1].end for batch in batches])
+    count = len(batches)
+    crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
+    found = [
+        line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values), rank=ANSWER),
+        line(
+            "end",
+            "Last peel ply down",
+            end,
+            "s",
+            _clock(values, end, UP),
+            rank=ANSWER,
+            rough="at these rates, " + shown(values["pause"] / 60) + " min between batches",
+        ),
+    ]
+    big = max([_in_one_pot(batch.laid) for batch in batches])
+    found.append(
+        line(
+            "largest",
+            "Largest mix",
+            big,
+            "kg",
+            told(big, "g", values["units"], UP),
+            caution=HEAT,
+            rough="filler counted in: to the safe side",
+        )
+    )
+    limit, ended, all_ended = advice.binding(plan)
+    what, why = advice.words_of(limit)
+    if all_ended:
+        text = what + ": it ends {} of {}".format(ended, count_text(all_ended))
+    else:
+        text = what + ": it has the least left, though all goes into one batch"
+        if count > 1:
+            text = what + ": it has the least left"
+    found.append(words("binds", "What binds", text, rough=why))
+    least = min([batch.slack for batch in batches])
+    found.append(
+        line(
+            "slack",
+            "Least left of a window",
+            least,
+            "s",
+            shown(least / 60, 0, DOWN) + " min",
+            rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
+        )
+    )
+    return found + _helps(values, plan, count)
+
+
+def _in_one_pot(laid):
+    return laid.putty + laid.wet if laid.one_mix else max(laid.putty, laid.wet)
+
+
+def _remembered(values):
+    """Which figures of the plan are from memory."""
+    found = []
+    if values["exponent"] is None:
+        found.append("quick rule")
+    if values["soft"] is None or (values["film"] is None and values["system"]["film_time"] is None):
+        found.append("windows")
+    if any([values[row[0] + "_rate"] is None for row in RATES]):
+        found.append("rates")
+    if not found:
+        return "by the working times you typed"
+    return ", ".join(found) + " from memory; a trial bag timed in your shed goes before them"
+
+
+def _helps(values, plan, count):
+    works = [work for work, _, _ in plan.crews]
+    starts = [starts[0] for _, _, starts in plan.crews]
+    if count <= len(works):
+        return []
+    better = advice.helps(works, starts, plan.profile, count)
+    found = [
+        line("helps_" + name, "Would help", fewer, "", label + ": " + count_text(fewer), "instead of " + str(count))
+        for name, label, fewer in better[:MOST_HELPS]
+    ]
+    return found or [
+        words(
+            "helps_nothing",
+            "Would help",
+            "Nothing listed here makes it fewer batches",
+            rough="helper, cooler hours, slower hardener and small bags were tried",
+            rank=MORE,
+        )
+    ]
+
+
+def _cold(values, plan):
+    least, remembered = lowest(values["system"])
+    coldest = min([point[1] for point in plan.profile.points])
+    if coldest >= least:
+        return []
+    return [
+        line(
+            "cold",
+            "Too cold for this hardener",
+            coldest,
+            "K",
+            told(coldest, "degC", values["units"]) + " is below its "
+            "lowest, " + told(least, "degC", values["units"]) + ". Warm the place, or take a faster hardener.",
+            rough="from memory; the label's own figure goes before it" if remembered else "the label's",
+            rank=WARN,
+        )
+    ]
+
+
+def _cuts(values, plan):
+    found = []
+    for name, parts, failed in plan.cuts:
+        what, _ = advice.words_of(failed.limit)
+        found.append(
+            words(
+                "cut",
+                "Too long for one batch",
+                "{} is cut in {}, tape lapped {}.".format(name, parts, told(values["overlap"], "mm", values["units"])),
+                rough=what + " binds; overlap " + OVERLAP[3],
+                rank=WARN,
+            )
+        )
+    return found
+
+
+def _no_plan(values, plan):
+    """No grouping holds: which piece, which limit, and what to change."""
+    failed = plan.hopeless[0] if plan.hopeless else plan.failed
+    work = plan.work()
+    what, why = advice.words_of(failed.limit) if failed else ("the changing temperature", "")
+    name = plan.whole.pieces[failed.first].name if failed else "the pieces"
+    over = " by " + shown(-failed.slack / 60, 0, UP) + " min" if failed else ""
+    found = [
+        words(
+            "no_plan", "No plan", name + " cannot be laid in time: " + what + over + " too late.", rough=why, rank=WARN
+        )
+    ]
+    if values["long"] == "whole":
+        found.append(
+            words("cut_it", "Change", "Cut it at a bulkhead or where an overlap may be, and plan again.", rank=BESIDE)
+        )
+    # one at a time: what would let the piece that failed be laid at all
+    for name, label, changed, _ in advice.changes(work, plan.profile):
+        if failed and changed.one_piece(failed.first)[1]:
+            found.append(words("helps_" + name, "Would help", label, rank=BESIDE))
+    if len(found) == 1:
+        found.append(
+            words(
+                "change",
+                "Change",
+                "Shorter pieces, more hands, cooler hours and a slower hardener together.",
+                rank=BESIDE,
+            )
+        )
+    return found
+
+
+def _questions(values, plan, batches):
+    """What is asked back or warned of: a profile with a gap, a finish that is missed, steps told for no batch."""
+    found = []
+    points = plan.profile.points
+    if not plan.profile.constant:
+        for before, after in zip(points, points[1:]):
+            if after[0] - before[0] > GAP:
+                found.append(
+                    words(
+                        "gap",
+                        "Temperature",
+                        "None between {} and {}: is it straight?".format(
+                            _clock(values, before[0], DOWN), _clock(values, after[0], DOWN)
+                        ),
+                        rank=ASK,
+                    )
+                )
+    end = max([batch.steps[-1].end for batch in batches])
+    if values["temperature_is"] == "points" and end > points[-1][0] + 60:
+        found.append(
+            words(
+                "after_profile",
+                "Temperature",
+                "After {} none was typed: the last one is taken to stay.".format(_clock(values, points[-1][0], DOWN)),
+                rank=ASK,
+            )
+        )
+    if end - values["start"] > LONG_DAY:
+        text = "This is until {}. Plan the pieces of one day at a time, with the hours you can work.".format(
+            _clock(values, end, UP)
+        )
+        found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
+    if values["finish"] is not None and end > values["finish"] + 1:
+        found.append(
+            line(
+                "too_late",
+                "Not finished in time",
+                end - values["finish"],
+                "s",
+                shown((end - values["finish"]) / 60, 0, UP)
+                + " min after "
+                + _clock(values, values["finish"], DOWN)
+                + ". Leave batches for another day, whole ones.",
+                rank=WARN,
+            )
+        )
+    names = dict(STEPS)
+    for row in values["done"]:
+        number = int(row["batch"])
+        if number > len(batches):
+            found.append(
+                words("no_batch", "Done so far", "There is no batch " + str(number) + " in this plan.", rank=ASK)
+            )
+        elif row["step"] not in [step.key for step in batches[number - 1].steps]:
+            found.append(
+                words(
+                    "no_step",
+                    "Done so far",
+                    "Batch {}: '{}' is no step of its own here; tell the next one.".format(number, names[row["step"]]),
+                    rank=ASK,
+                )
+            )
+    return found

@@ -1,0 +1,79 @@
+"""Timeline: the day of a plan as a figure."""
+
+from .clock import clock_text
+from .figures import box, figure, note, path
+from .laying import SOFT
+from .numbers import DOWN, UP
+
+WIDE, ROW, LABEL = 320.0, 12.0, 26.0
+ROLES = {
+    "mix": "mix",
+    "wet_mix": "mix",
+    "place": "putty",
+    "tool": "putty",
+    "clean": "putty",
+    "wet": "tape",
+    "lay": "tape",
+    "roll": "tape",
+    "peel": "peel",
+}
+
+
+LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"), ("limit", "cove hard"))
+
+
+def timeline(values, plan):
+    """The day from left to right, a row for each batch and hand, and where each cove stops being soft."""
+    batches = plan.followed()
+    start = min([batch.start for batch in batches])
+    end = max([batch.steps[-1].end for batch in batches])
+    hard = [dict(batch.deadlines)[SOFT] for batch in batches]
+    scale = (WIDE - LABEL - 4) / (max(end, max(hard)) - start)
+    shapes, down = [], 4.0
+    for batch, by in zip(batches, hard):
+        hands = sorted(set([step.who for step in batch.steps]))
+        shapes.append(note("label", 2, down + ROW - 3, str(batch.number), "start"))
+        for who in hands:
+            shapes.extend(_bars([step for step in batch.steps if step.who == who], down, start, scale))
+            down += ROW
+        shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
+        down += 3
+    first, last = clock_text(start, values["hours"], DOWN, False), clock_text(end, values["hours"], UP, False)
+    shapes.append(note("dimension", LABEL, down + 9, first, "start"))
+    shapes.append(note("dimension", LABEL + (end - start) * scale, down + 9, last, "end"))
+    shapes.extend(_legend(down + 14))
+    said = []
+    for batch in batches:
+        begun = clock_text(batch.start, values["hours"])
+        said.append(
+            "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"]))
+        )
+    return figure("plan", "The day's batches", WIDE, down + 28, shapes, "; ".join(said))
+
+
+def _upright(x, top, bottom):
+    return path("limit", ((x, top), (x, bottom)))
+
+
+def _legend(down):
+    found, x = [], 2.0
+    for role, label in LEGEND:
+        found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down, 8, 8))
+        found.append(note("legend", x + 11, down + 8, label, "start"))
+        x += 64
+    return found
+
+
+def _bars(steps, down, start, scale):
+    """Steps of one hand as bars; those of one kind that follow each other are one bar."""
+    found, role, begun, ended = [], None, 0.0, 0.0
+    for step in sorted(steps, key=lambda step: (step.start, step.end)):
+        own = ROLES[step.key]
+        if own == role and step.start < ended + 1:
+            ended = max(ended, step.end)
+            continue
+        if role:
+            found.append(box(role, LABEL + (begun - start) * scale, down, (ended - begun) * scale, ROW - 2))
+        role, begun, ended = own, step.start, step.end
+    found.append(box(role, LABEL + (begun - start) * scale, down, (ended - begun) * scale, ROW - 2))
+    return found

@@ -1,0 +1,49 @@
+"""What all tests share: checks against something outside the project are asserted and recorded in one call.
+
+`pytest --outside FILE` writes the record as JSON: check, source, expected, got, tolerance and test, in the order met.
+"""
+import json
+from pathlib import Path
+
+import pytest
+
+RECORD = pytest.StashKey()
+
+
+def pytest_addoption(parser):
+    parser.addoption("--outside", metavar="FILE", help="write what was checked against the outside as JSON")
+
+
+def pytest_configure(config):
+    config.stash[RECORD] = []
+
+
+def pytest_sessionfinish(session):
+    target = session.config.getoption("--outside")
+    if target:
+        rows = session.config.stash[RECORD]
+        Path(target).write_text(json.dumps(rows, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+
+
+@pytest.fixture
+def outside(request):
+    """outside(check, source, expected, got, rel=1e-9, absolute=None): assert a value against a source, and record it.
+
+    check: a short id ("un-1"); source: title, edition and place, as a reader would look it up
+    expected, got: a number, or several in a tuple or list; a text is compared exactly
+    rel, absolute: the tolerance, from the digits the source prints; `absolute` replaces `rel` when given
+    """
+
+    def compare(check, source, expected, got, rel=1e-9, absolute=None):
+        assert source, "an outside check names its source"
+        exact = isinstance(expected, str)
+        tolerance = "exact" if exact else f"{rel:g} of the value" if absolute is None else f"±{absolute:g}"
+        agrees = got == (expected if exact else pytest.approx(
+            expected, rel=rel if absolute is None else 0, abs=0 if absolute is None else absolute))
+        if check != "demo":
+            request.config.stash[RECORD].append({
+                "check": check, "source": source, "expected": expected, "got": got, "tolerance": tolerance,
+                "agrees": agrees, "test": request.node.nodeid})
+        assert agrees, f"{check}: expected {expected} ({tolerance}), got {got}; {source}"
+
+    return compare

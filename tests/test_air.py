@@ -1,0 +1,172 @@
+"""Air: clearing a room, solvent and dust against values from outside the project."""
+import chemicals
+import pint
+import pytest
+from covemix.shared import air, moves, ventilation
+from covemix.shared.catalogue import dusts, solvents
+from hypothesis import given
+from hypothesis import strategies as st
+
+UNIT = pint.UnitRegistry()
+CAS = {"acetone": "67-64-1", "isopropanol": "67-63-0", "ethanol": "64-17-5", "butanone": "78-93-3"}
+
+
+def lines(**typed):
+    found = moves.answer("air", typed)
+    assert found["errors"] == [], found["errors"]
+    return {line["name"]: line for line in found["lines"]}
+
+
+def errors(**typed):
+    return {error["field"]: error["message"] for error in moves.answer("air", typed)["errors"]}
+
+
+@pytest.mark.parametrize("left, minutes", [(0.01, [138.155, 46.0517, 27.631, 18.4207, 5.5262]),
+                                           (0.001, [207.233, 69.0776, 41.4465, 27.631, 8.28931])])
+def test_clearing_time_against_the_purge_table(left, minutes):
+    """CDC/HICPAC (2003), Table B.1, and its formula: air changes 2, 6, 10, 15, 50; the table is rounded."""
+    for changes, expected in zip([2, 6, 10, 15, 50], minutes, strict=True):
+        assert ventilation.clearing_time(changes / 3600, left) / 60 == pytest.approx(expected, rel=1e-5)
+
+
+def test_clearing_time_against_the_older_table():
+    """CDC MMWR 43 (RR-13) 1994: 90 % at 1, 3, 7 air changes: 138, 46, 20 minutes."""
+    for changes, expected in ((1, 138), (3, 46), (7, 20)):
+        assert ventilation.clearing_time(changes / 3600, 0.1) / 60 == pytest.approx(expected, rel=0.04)
+
+
+def test_mixing_factor_multiplies_the_time():
+    """The equation of CDC/HICPAC with effective flow Q/K: 40 m3, 240 m3/h, K 2, 99.9 %: 138.1551 min."""
+    changes = ventilation.air_changes(240 / 3600, 40)
+    assert changes * 3600 == pytest.approx(6)
+    assert ventilation.clearing_time(changes, 0.001, 2) / 60 == pytest.approx(138.1551, rel=1e-6)
+
+
+def test_molar_volume_against_pint():
+    """pint's CODATA gas constant: 24.465 L/mol at 25 degC and 101325 Pa (29 CFR 1910.1000: 24.45)."""
+    expected = (1 * UNIT.molar_gas_constant * UNIT.Quantity(298.15, "K") / UNIT.Quantity(1, "atm")).to("m^3/mol")
+    assert ventilation.molar_volume(298.15) == pytest.approx(expected.magnitude, rel=1e-9)
+
+
+def test_flow_for_health_against_the_classic_example():
+    """ACGIH, Industrial Ventilation (from memory): methyl chloroform, 1.5 pints an hour, TLV 350, K 5: 1424 cfm."""
+    assert ventilation.flow_for_health_403(1.32, 1.5 / 60, 133.4, 350, 5) == pytest.approx(1424.181, rel=1e-5)
+    assert ventilation.flow_for_health_403(0.79, 0.25 / 60, 58.1, 250, 5) == pytest.approx(456.6408, rel=1e-5)
+
+
+def test_flow_for_fire():
+    """ACGIH, Industrial Ventilation (from memory): acetone, 2 pints an hour, a quarter of 2.5 %: 29.225 cfm."""
+    assert ventilation.flow_for_fire_403(0.79, 2 / 60, 58.1, 2.5) == pytest.approx(29.22501, rel=1e-5)
+
+
+def test_ideal_gas_and_403_agree():
+    """The two forms at 70 degF (387 ft3/lb-mol) within 0.4 %; pint for the units."""
+    old = UNIT.Quantity(ventilation.flow_for_health_403(0.79, 1 / 60, 58.1, 250, 1), "ft^3/min").to("m^3/s").magnitude
+    rate = (UNIT.Quantity(1, "US_pint") * UNIT.Quantity(0.79, "g/mL") / UNIT.Quantity(1, "h")).to("kg/s").magnitude
+    assert old == pytest.approx(ventilation.flow_for_share(rate, 0.0581, 250e-6, 294.26), rel=0.004)
+
+
+def test_flow_of_acetone():
+    """Ideal gas at 25 degC, 100 g/h, 250 ppm, K 5: 842.4726 m3/h."""
+    flow = ventilation.flow_for_share(0.1 / 3600, 0.05808, 250e-6, 298.15, 5) * 3600
+    assert flow == pytest.approx(842.4726, rel=1e-5)
+
+
+def test_vapour_in_a_closed_room():
+    """Ideal gas: 50 g of acetone in 30 m3 at 20 degC: 690.2869 ppm, 2.761147 % of 2.5 %."""
+    share = ventilation.vapour_share(0.05, 0.05808, 30, 293.15)
+    assert share * 1e6 == pytest.approx(690.2869, rel=1e-5)
+    assert 100 * share / 0.025 == pytest.approx(2.761147, rel=1e-5)
+
+
+@pytest.mark.parametrize("name", [row[0] for row in solvents.SOLVENTS])
+def test_solvents_against_the_chemicals_library(name):
+    """PyPI `chemicals`: molar masses to the digits kept here; no explosive limit here is above the library's."""
+    assert solvents.lowest(name, solvents.MOLAR).value * 1000 == pytest.approx(chemicals.MW(CAS[name]), rel=2e-4)
+    assert solvents.lowest(name, solvents.LOWER).value <= chemicals.LFL(CASRN=CAS[name])
+
+
+def test_lowest_published_limits():
+    """NIOSH Pocket Guide and ACGIH: acetone 250 ppm though Table Z-1 allows 1000; wood 1 mg/m3, talc 2, silica 0.8."""
+    assert solvents.lowest("acetone", solvents.DAY).value == pytest.approx(250e-6)
+    assert dusts.lowest(("wood",)).value == pytest.approx(1e-6)
+    assert dusts.lowest(("talc",)).value == pytest.approx(2e-6)
+    assert dusts.lowest(("silica",)).value == pytest.approx(80 / 100 * 1e-6)  # Table Z-3 at 100 % SiO2
+
+
+def test_half_mask_and_silica():
+    """NIOSH Pocket Guide, amorphous silica: APF 10 is good up to 60 mg/m3, ten times its limit of 6."""
+    niosh = [limit for limit in dusts.LIMITS if limit.dust == "silica" and limit.source == "npg"][0]  # noqa: RUF015
+    assert niosh.value * dusts.MASKS[0][2] == pytest.approx(60e-6)
+
+
+@given(st.floats(0.1, 60), st.floats(0.0001, 0.9), st.floats(1, 10))
+def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
+    """Rounding to the safe side: whole minutes at or above -ln(left) K / N, and less than one above."""
+    time = ventilation.clearing_time(changes / 3600, left, mixing)
+    told = air._minutes(time)
+    hours, _, rest = told.rpartition(" h ")
+    minutes = 60 * int(hours or 0) + int(rest.partition(" ")[0])
+    assert time / 60 - 1e-5 <= minutes < time / 60 + 1
+
+
+@given(st.floats(1, 5000), st.floats(1, 5000))
+def test_more_flow_is_never_slower_nor_leaves_more(one, other):
+    """Limits of the mass balance: time and vapour fall with flow; none gives the closed room."""
+    less, more = sorted((one, other))
+    slow, fast = (ventilation.air_changes(flow / 3600, 50) for flow in (less, more))
+    assert ventilation.clearing_time(fast, 0.01) <= ventilation.clearing_time(slow, 0.01)
+    left = [ventilation.aired_share(0.05, 600, 0.058, 50, n, 293, 3) for n in (0, slow, fast)]
+    assert left[0] == ventilation.vapour_share(0.05, 0.058, 50, 293)
+    assert left[0] >= left[1] * (1 - 1e-12) >= left[2] * (1 - 1e-9)
+
+
+def test_opening_there_and_back():
+    """The orifice equation and its inverse."""
+    assert ventilation.opening_flow(ventilation.opening_area(0.3, 5, 0.6), 5, 0.6) == pytest.approx(0.3)
+
+
+ROOM = {"length": "5", "width": "4", "height": "2"}
+
+
+def test_a_room_of_zero_height_is_told_in_words():
+    assert "more than 0" in errors(room=dict(ROOM, height="0"))["room.height"]
+    assert "volume" in errors(room={"length": "5"})["room.width"]
+    assert errors(room={"volume": "40"}) == {}
+
+
+def test_an_unknown_solvent_is_told_in_words():
+    assert "choose one of" in errors(solvent="petrol")["solvent"]
+    assert "molar mass" in errors(solvent="other")["solvent_molar"]
+
+
+def test_a_fan_without_air_to_replace_it_does_not_count():
+    without = lines(room=ROOM, fan_runs="out", opening="0", draught="shut")
+    assert without["no_make_up"]["rank"] == "warn"
+    assert without["clear"]["value"] == lines(room=ROOM, draught="shut")["clear"]["value"]
+
+
+def test_the_screen_gives_the_purge_table_rounded_up():
+    """CDC/HICPAC (2003), Table B.1: 6 air changes, 99 %: 46 in the table, 46.05 exactly, so 47 here."""
+    found = lines(room=ROOM, fan_runs="in", fan={"flow": "240"}, mixing="1", draught="shut")
+    assert found["clear"]["text"] == "47 min"
+    assert found["changes"]["text"] == "6.0 an hour"
+
+
+def test_solvent_asks_for_grams_then_warns():
+    assert lines(solvent="acetone")["solvent_asked"]["rank"] == "ask"
+    closed = {"room": ROOM, "solvent": "acetone", "wiping": "1", "draught": "shut"}
+    assert "over_limit" in lines(solvent_mass="50", **closed)
+    assert "explosive" in lines(solvent_mass="400", **closed)
+    assert "over_limit" not in lines(solvent_mass="1", **closed)
+
+
+def test_inside_a_hull_there_are_no_figures():
+    found = moves.answer("air", {"place": "hull", "solvent": "acetone"})
+    assert [line for line in found["lines"] if line["value"] is not None] == [] and found["figures"] == []
+    assert any("licensed practice" in line["text"] for line in found["lines"])
+
+
+def test_dust_in_this_room():
+    """NIOSH: wood 1 mg/m3; 40 m3 hold 40 mg at the limit."""
+    assert lines(room=ROOM, dust="wood-flour")["dust_room"]["text"] == "40 mg afloat"

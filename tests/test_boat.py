@@ -1,0 +1,170 @@
+"""The boat: sums over joints, packs, cut lists and what is refused."""
+from itertools import product
+from math import pi, radians, sin, tan
+
+import pytest
+from covemix.shared import boat, joint, links, moves, seam, shopping
+from covemix.shared.catalogue.demo_boat import JOINTS
+from covemix.shared.inputs import read
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+ONE = (("joints.0.name", "Chine"), ("joints.0.angle", "110"), ("joints.0.length", "2"), ("joints.0.copies", "2"))
+
+
+def asked(*pairs):
+    return moves.answer("boat", links.tree(pairs))
+
+
+def lines_of(*pairs):
+    found = asked(*pairs)
+    assert found["errors"] == []
+    return {row["name"]: row for row in found["lines"]}
+
+
+def values_of(*pairs):
+    values, errors = read(boat.INPUTS, links.tree(pairs))
+    assert not errors
+    boat.check(values)
+    return values
+
+
+def test_the_demo_boat_opens_ready():
+    found = lines_of()
+    for name in ("resin", "packs", "putty", "tape_1", "ply_1", "added", "buy_gloves", "spreaders"):
+        assert name in found
+    assert sum(name.startswith("joint_") for name in found) == len(JOINTS)
+    for row in found.values():
+        if row["part"] in ("buy", "cut"):
+            assert row["rough"], row["name"]  # each line says how it was reckoned
+
+
+def test_one_joint_twice_is_the_joint_move_twice():
+    """The same seam through both moves: what stays in place and what is laid are equal."""
+    one = {row["name"]: row for row in moves.answer("joint", links.tree((
+        ("angle", "110"), ("length", "2"), ("copies", "2"))))["lines"]}
+    found = lines_of(*ONE)
+    assert found["joint_0"]["value"] == pytest.approx(one["putty_in_place"]["value"], rel=1e-12)
+    assert found["added"]["value"] == pytest.approx(one["added"]["value"], rel=1e-12)
+    assert found["tape_1"]["value"] == pytest.approx(one["tape_1"]["value"], rel=1e-12)
+
+
+def test_the_epoxy_of_one_seam_worked_by_hand():
+    """Plane geometry and arithmetic from the remembered losses: every gram of the list written out once."""
+    a, t = radians(110), 0.006
+    h = a / 2
+    r = t * sin(h) / (1 - sin(h))
+    area = r * r * (1 / tan(h) - (pi - a) / 2)
+    placed = area * 4 * 1100 / 0.88
+    batches = -(-placed // (0.3 - 0.026))
+    putty = placed + batches * 0.026
+    tape_area = 0.075 * 4
+    wet = 0.3 * tape_area * 0.55 / 0.45 + 0.115 * 4 * 0.07 + 0.04 * tape_area + 0.12 * tape_area
+    wet += -(-wet // (0.3 - 0.036)) * 0.036
+    found = lines_of(*ONE)
+    assert found["mixed"]["value"] == pytest.approx((putty / 1.38 + wet) * 1.1, rel=1e-9)
+    assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38, rel=1e-9)
+    assert found["buy_gloves"]["value"] == batches + 1 + 1
+
+
+def test_angles_along_a_row_are_integrated():
+    """A row's angles and stretches are the joint's stations."""
+    row = lines_of(("joints.0.angle", "95 : 120 : 150"), ("joints.0.length", "0.4 : 1.1"))["joint_0"]
+    same = {line["name"]: line for line in moves.answer("joint", links.tree((
+        ("angle_is", "stations"), ("stations.0.at", "0"), ("stations.0.angle", "95"), ("stations.1.at", "0.4"),
+        ("stations.1.angle", "120"), ("stations.2.at", "1.5"), ("stations.2.angle", "150"))))["lines"]}
+    assert row["value"] == pytest.approx(same["putty_in_place"]["value"], rel=1e-9)
+
+
+@settings(deadline=None, max_examples=60)
+@given(st.floats(0.1, 12), st.lists(st.sampled_from([0.5, 0.9, 1.0, 2.5, 5.0]), min_size=1, max_size=3, unique=True))
+def test_packs_leave_the_least_over(need, sizes):
+    """Every combination counted out (brute force): none covers the need with less."""
+    counts, held = shopping.packs(need, tuple(sizes))
+    least = min(total for total in (sum(c * s for c, s in zip(some, sizes, strict=True))
+                                    for some in product(*(range(int(need / s) + 2) for s in sizes)))
+                if total >= need - 1e-9 * need)
+    assert held == pytest.approx(least, abs=2e-6)
+    assert sum(c * s for c, s in zip(counts, sizes, strict=True)) == pytest.approx(held)
+
+
+def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
+    """Inside before the hull is turned, outside after; each number once over all cut lists of tape."""
+    values = values_of()
+    work = boat.seams(values)
+    pieces = boat.tape_pieces(work)
+    assert [piece[0] for piece in pieces] == list(range(1, len(pieces) + 1))
+    late = [piece[2] in ("outside", "other face") for piece in pieces]
+    assert late == sorted(late)
+    cut = sorted(rows[place][0] for _, _, rows, _, found in boat.cut_lists(pieces, values, "tape")
+                 for each in found.cuts for place in each.pieces)
+    assert cut == list(range(1, len(pieces) + 1))
+
+
+def test_remnants_go_first_where_they_fit():
+    rows = lines_of(*ONE, ("remnants.0.length", "2.1"), ("remnants.0.width", "75"))
+    assert rows["cut_t_1_remnant_1"]["value"] == pytest.approx(2.0)
+    assert rows["cut_t_1_roll_1"]["value"] == pytest.approx(2.0)
+    other = lines_of(*ONE, ("remnants.0.length", "2.1"), ("remnants.0.width", "100"))
+    assert "cut_t_1_remnant_1" not in other  # another width is another tape
+
+
+def test_a_row_that_changes_changes_the_answer_and_only_its_own():
+    """What a phone keeps from the last key press must never be the answer to another question."""
+    first = lines_of()
+    changed = [(f"joints.{place}.{name}", text) for place, row in enumerate(JOINTS) for name, text in row]
+    thicker = [(name, "9 mm" if name == "joints.0.thickness" else text) for name, text in changed]
+    second = lines_of(*thicker)
+    assert second["joint_0"]["value"] > first["joint_0"]["value"]
+    assert second["joint_1"] == first["joint_1"]
+    assert lines_of(*changed) == first
+    other = lines_of(*changed, ("flank", "25"))
+    assert other["joint_0"]["value"] < first["joint_0"]["value"]  # a wider flank caps the cove sooner
+    us = lines_of(*changed, ("units", "us"))
+    assert us["joint_1"]["value"] == pytest.approx(first["joint_1"]["value"], rel=2e-3)
+    assert " in" in us["joint_1"]["text"]
+
+
+def test_no_densities_no_weights_but_words():
+    found = lines_of(*ONE, ("system.by_volume", "3:1"), ("system.by_weight", ""), ("system.id", ""))
+    assert found["resin"]["text"]
+
+
+@pytest.mark.parametrize(("pairs", "field", "words"), (
+    ((("joints.0.name", ""),), "joints", "No joints yet"),
+    ((("joints.0.thickness", "0"),), "joints.0.thickness", "more than 0"),
+    ((("joints.0.name", "Keel"), ("joints.0.angle", "95 : 100 : 105"), ("joints.0.length", "1 : 1 : 1")),
+     "joints.0.length", "Keel: one length"),
+    ((("joints.0.angle", "90"), ("joints.1.angle", "185")), "joints.1.angle", "less than 180°"),
+    ((("joints.0.width", "20"), ("joints.0.angle", "60")), "joints.0.width", "too narrow"),
+    ((("joints.0.radius", "80"),), "joints.0.width", "too narrow"),
+    ((("joints.0.angle", "90"), ("joints.0.gap", "50")), "joints.0.gap", "the opening"),
+    ((("joints.0.kind", "strip"), ("joints.0.layers", "0")), "joints.0.layers", "add a layer"),
+    ((("joints.0.angle", "170"), ("joints.0.layers", "0")), "joints.0.layers", "Add a layer"),
+    ((("joints.0.angle", "90"), ("batch", "60"), ("bag", "60")), "batch", "bag and cup"),
+    ((("joints.0.angle", "90"), ("roll", "2")), "reach", "roll"),
+    ((("joints.0.angle", "90"), ("reach", "0.2")), "reach", "stagger"),
+))
+def test_bad_input_is_told_at_its_field(pairs, field, words):
+    found = asked(*pairs)
+    assert found["lines"] == []
+    assert [(error["field"], words in error["message"]) for error in found["errors"]] == [(field, True)]
+
+
+def test_a_boat_travels_as_a_link():
+    """Round trip: pairs to tree to pairs, nothing lost, and the same answer."""
+    pairs = [(f"joints.{place}.{name}", text) for place, row in enumerate(JOINTS) for name, text in row]
+    again = links.pairs(boat.INPUTS, links.tree(pairs))
+    assert lines_of(*again) == lines_of(*pairs)
+
+
+def test_defaults_of_the_boat_are_those_of_the_joint():
+    for item in boat.INPUTS:
+        for other in joint.INPUTS:
+            if item.name == other.name and item.name != "radius":
+                assert getattr(item, "default", "") == getattr(other, "default", "")
+    for name, value in seam.ASSUMED.items():
+        declared = next((item for item in joint.INPUTS if item.name == name and item.kind == "number"), None)
+        if declared is not None and declared.default is not None and name not in ("gap", "bevel", "radius"):
+            values = {"units": "metric", "_understood": []}
+            assert declared.read(None, name, values) == pytest.approx(value), name

@@ -1,0 +1,304 @@
+"""The joint move: what decides the cove, what goes on it, what is refused and what the drawing shows."""
+from math import cos, pi, radians, sin, tan
+
+import pytest
+from covemix.shared import along, cove, fillet, joint, links, moves, outside, seam, section, tape
+from covemix.shared.inputs import read
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.integrate import quad
+from scipy.optimize import brentq
+from shapely.geometry import Point, Polygon
+from shapely.ops import unary_union
+
+TAPE_75 = 0.075
+
+
+def asked(*pairs):
+    return moves.answer("joint", links.tree(pairs))
+
+
+def lines_of(*pairs):
+    found = asked(*pairs)
+    assert found["errors"] == []
+    return {row["name"]: row for row in found["lines"]}
+
+
+def refused(*pairs):
+    """The one thing that is refused, and that nothing else was lost or answered."""
+    found = asked(*pairs)
+    assert found["lines"] == [] and found["figures"] == []
+    assert len(found["errors"]) == 1
+    return found["errors"][0]["field"], found["errors"][0]["message"]
+
+
+def spec(**given):
+    values, errors = read(joint.INPUTS, links.tree([(name.replace("__", "."), text) for name, text in given.items()]))
+    assert not errors
+    joint.check(values)
+    return joint.spec_of(values)
+
+
+@pytest.mark.parametrize(("thickness", "degrees"), ((4, 141.20), (6, 124.78), (9, 104.73)))
+def test_where_the_tape_begins_to_cap_the_cove(thickness, degrees):
+    """Worked with scipy.optimize.brentq from R = t sin h / (1 - sin h) and R (pi - a) = w - 2 m."""
+    t = thickness / 1000
+    crossing = brentq(lambda a: t * sin(a / 2) / (1 - sin(a / 2)) * (pi - a) - 0.045, radians(60), radians(170))
+    assert crossing == pytest.approx(radians(degrees), abs=radians(0.006))
+    size = cove.Rule(None, t, 0.001, TAPE_75 - 0.030, None, seam.FLAT)
+    assert cove.sized(size, crossing - 1e-4)[1] == cove.RULE
+    assert cove.sized(size, crossing + 1e-4)[1] == cove.TAPE
+
+
+def test_the_handbook_spandrel_through_the_move():
+    """Machinery's Handbook, 31st ed., p. 80: 0.215 r2; r = 12 mm along 3.6 m, two sides: 222.5 mL (exact factor)."""
+    found = lines_of(("sized", "radius"), ("radius", "12 mm"), ("length", "3.6 m"), ("copies", "2"))
+    assert found["putty_in_place"]["value"] * 1e6 == pytest.approx(222.4992, rel=1e-6)
+    assert found["tack"]["value"] == pytest.approx(0.012, rel=1e-9)
+    assert found["throat"]["value"] * 1000 == pytest.approx(4.970563, rel=1e-6)
+
+
+def test_the_putty_of_a_seam_that_changes_its_angle():
+    """scipy.integrate.quad over the length, the rule and its caps written out anew here; 95 to 165 degrees."""
+    found = spec(kind="inside", angle_is="stations", stations__0__at="0", stations__0__angle="95",
+                 stations__1__at="1", stations__1__angle="120", stations__2__at="2.5", stations__2__angle="165")
+
+    def section_at(x):
+        degrees = 95 + 25 * x if x < 1 else 120 + 45 * (x - 1) / 1.5
+        if degrees >= 160:
+            return 0.0
+        a = radians(degrees)
+        h = a / 2
+        r = max(0.010, min(0.006 * sin(h) / (1 - sin(h)), 0.045 / (pi - a)))
+        return r * r * (1 / tan(h) - (pi - a) / 2)
+
+    kinks = [1.0, 1 + 1.5 * (124.78 - 120) / 45, 1 + 1.5 * 40 / 45]
+    exact = quad(section_at, 0, 2.5, points=kinks, epsabs=0, epsrel=1e-10, limit=400)[0]
+    assert seam.seam(found).putty == pytest.approx(exact, rel=1e-6)
+    mean = section_at(1.0) * 2.5
+    assert abs(mean / exact - 1) > 0.03  # one angle in the middle would not do
+
+
+def test_both_faces_of_a_changing_seam_with_a_gap():
+    """scipy.integrate.quad of the whole section between wood and air: cove, opening and round-over in one."""
+    found = spec(kind="both", gap="2", angle_is="stations", stations__0__at="0", stations__0__angle="80",
+                 stations__1__at="2", stations__1__angle="120")
+    t, g = 0.006, 0.002
+
+    def section_at(x):
+        a = radians(80 + 20 * x)
+        h, d = a / 2, pi - a
+        r = max(0.010, min(t * sin(h) / (1 - sin(h)), 0.045 / d))
+        inside = r * r * (1 / tan(h) - d / 2) + g * t * sin(h) + t * t * sin(a) / 2 - g * g / tan(h) / 4
+        return inside + (g / 2 + t * cos(h))**2 / tan(h) - t * t * (tan(d / 2) - d / 2)
+
+    exact = quad(section_at, 0, 2, epsabs=0, epsrel=1e-11, limit=200)[0]
+    assert seam.seam(found).putty == pytest.approx(exact, rel=1e-7)
+
+
+def as_polygon(shape):
+    return Polygon(shape["points"]).buffer(0)
+
+
+@pytest.mark.parametrize(("kind", "given"), (
+    ("inside", {"angle": "90"}), ("inside", {"angle": "70"}), ("inside", {"angle": "120", "gap": "2"}),
+    ("both", {"angle": "110"}), ("both", {"angle": "100", "gap": "3"}), ("both", {"angle": "110", "bevel": "20"}),
+    ("both", {"angle": "110", "bevel": "45", "gap": "1"}), ("outside", {"angle": "100", "finish": "sharp"}),
+    ("outside", {"angle": "100", "finish": "chord"}), ("both", {"angle": "100", "round_over": "9"}),
+    ("bulkhead", {"angle": "90"}), ("bulkhead", {"angle": "80", "gap": "2"}), ("butt", {"gap": "3"})))
+def test_the_drawing_holds_as_much_putty_as_the_answer(monkeypatch, kind, given):
+    """shapely measures the drawn putty, wood taken away: the section that is drawn is the section that is reckoned."""
+    monkeypatch.setattr(section, "ARC_STEPS", 200)
+    monkeypatch.setattr(section.bow, "__defaults__", (200,))
+    found = spec(kind=kind, length="1", **given)
+    drawn = section.figures(found)[0]
+    panels = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] == "panel"]
+    putty = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] in ("putty", "outside-putty")]
+    drawn_area = unary_union(putty).difference(unary_union(panels).buffer(-0.02)).area
+    computed = seam.seam(found).putty  # along one metre: the section in m2
+    scale = scale_of(drawn, 0.006)
+    assert drawn_area / scale**2 == pytest.approx(computed, rel=0.015)  # points are rounded to a hundredth
+
+
+def scale_of(drawn, thickness):
+    """Units to the metre: from the straight outer end of a panel, which is as long as the panel is thick."""
+    points = next(shape["points"] for shape in drawn["shapes"] if shape["role"] == "panel")
+    ends = [((x2 - x1)**2 + (y2 - y1)**2) ** 0.5 for (x1, y1), (x2, y2) in zip(points[1:], points[2:], strict=False)]  # noqa: RUF007
+    return ends[0] / thickness if len(points) > 3 else 0
+
+
+def test_parts_drawn_do_not_overlap():
+    """shapely: putty inside and outside stand beside each other and beside the wood, to a line's width."""
+    for angle in ("75", "110", "140"):
+        drawn = section.figures(spec(kind="both", angle=angle, gap="2"))[0]
+        parts = {}
+        for shape in drawn["shapes"]:
+            if shape["kind"] == "area":
+                parts.setdefault(shape["role"], []).append(as_polygon(shape))
+        wood = unary_union(parts["panel"])
+        inside, outer = unary_union(parts["putty"]), unary_union(parts["outside-putty"])
+        assert wood.intersection(inside).area < 0.02 * inside.area
+        assert wood.intersection(outer).area < 0.02 * wood.area
+        assert inside.intersection(outer).area < 0.02 * outer.area
+
+
+def test_every_figure_fits_its_sheet_and_is_told_in_words():
+    """360 units wide, nothing drawn outside, the numbers of the drawing in its words."""
+    cases = [(("kind", kind),) for kind in ("inside", "outside", "both", "bulkhead", "butt", "strip")]
+    cases += [(("angle", str(angle)), ("kind", kind)) for angle in (30, 60, 150) for kind in ("inside", "both")]
+    cases += [(("angle_is", "stations"),), (("units", "us"), ("kind", "both"))]
+    for case in cases:
+        figures = asked(*case)["figures"]
+        assert figures, case
+        for drawn in figures:
+            assert drawn["width"] == 360
+            assert len(drawn["told"]) > 40 and drawn["told"].endswith(".")
+            for shape in drawn["shapes"]:
+                for x, y in shape["points"]:
+                    assert -1 <= x <= 361 and -1 <= y <= drawn["height"] + 1, (case, shape)
+
+
+def test_a_changing_seam_has_a_strip_of_sections():
+    names = [drawn["name"] for drawn in asked(("angle_is", "stations"))["figures"]]
+    assert names == ["section", "stations"]
+
+
+def test_the_pieces_of_tape_reach_and_are_staggered():
+    """Worked by hand: 6 m in pieces of at most 2.5 m with 50 mm overlaps needs three; layers meet 100 mm apart."""
+    first, second = tape.pieces(6.0, 2.5, 0.05, 0.1, 0), tape.pieces(6.0, 2.5, 0.05, 0.1, 1)
+    assert len(first) == 3
+    assert sum(first) == pytest.approx(6.1) and sum(second) == pytest.approx(6.1)
+    for mine in tape.ends(first, 0.05):
+        for other in tape.ends(second, 0.05):
+            assert abs(mine - other) >= 0.1 - 1e-12
+
+
+@given(st.floats(0.1, 30), st.floats(0.6, 4), st.floats(0.03, 0.08), st.floats(0.05, 0.2), st.integers(0, 3))
+def test_pieces_cover_the_seam(length, reach, overlap, stagger, layer):
+    found = tape.pieces(length, reach, overlap, stagger, layer)
+    assert max(found) <= reach * (1 + 1e-9) and min(found) > 0
+    assert sum(found) - overlap * (len(found) - 1) == pytest.approx(length, rel=1e-9)
+    other = tape.pieces(length, reach, overlap, stagger, layer + 1)
+    apart = [abs(mine - its) for mine in tape.ends(found, overlap) for its in tape.ends(other, overlap)]
+    assert not apart or min(apart) >= stagger - 1e-9
+
+
+def test_ounces_per_square_yard_are_read():
+    """NIST SP 811, App. B.8: one ounce per square yard is 33.90575 g/m2."""
+    found = lines_of(("layers.0.weight", "9 oz/yd2"), ("layers.0.width", "75"), ("length", "1"))
+    glass = found["wet_out"]["value"] * 0.45 / 0.55
+    assert glass == pytest.approx(9 * 0.03390575 * 0.075, rel=1e-6)
+
+
+def test_the_three_allowances_are_three():
+    """Arithmetic: what is placed less what tooling takes is what stays; bag and cup once for each batch."""
+    plain = (("length", "2"), ("sized", "radius"), ("radius", "12"))
+    bare = lines_of(*plain, ("tooling", "0"), ("bag", "0"), ("cup", "0"), ("putty_density", "1"))
+    with_tooling = lines_of(*plain, ("tooling", "20"), ("bag", "0"), ("cup", "0"), ("putty_density", "1"))
+    with_bags = lines_of(*plain, ("tooling", "0"), ("bag", "15"), ("cup", "5"), ("putty_density", "1"),
+                         ("batches", "3"))
+    assert bare["putty"]["value"] == pytest.approx(bare["putty_in_place"]["value"])
+    assert with_tooling["putty"]["value"] * 0.8 == pytest.approx(bare["putty"]["value"])
+    assert with_bags["putty"]["value"] - bare["putty"]["value"] == pytest.approx(60e-6)
+
+
+def test_above_a_limit_flat_tape_alone():
+    found = lines_of(("angle", "165"))
+    assert "putty" not in found and found["cove"]["text"] == "none: flat tape"
+
+
+def test_a_thick_throat_takes_passes():
+    found = lines_of(("thickness", "18"), ("angle", "80"), ("layers.0.width", "150"))
+    assert found["passes"]["value"] == 2
+
+
+def test_a_bulkhead_has_two_corners():
+    """Plane geometry: upright, both coves and a gap of g under the edge: twice one cove and g t."""
+    one = seam.seam(spec(kind="inside", angle="90", length="1")).putty
+    assert seam.seam(spec(kind="bulkhead", angle="90", length="1", gap="2")).putty == pytest.approx(2 * one + 12e-6)
+    leaning = seam.seam(spec(kind="bulkhead", angle="80", length="1")).putty
+    assert leaning == pytest.approx(
+        sum(seam.seam(spec(kind="inside", angle=a, length="1")).putty for a in ("80", "100"))
+        + 0.5 * 0.006**2 * tan(radians(10)), rel=1e-9)
+    again = seam.seam(spec(kind="bulkhead", angle="100", length="1")).putty
+    assert again == pytest.approx(leaning, rel=1e-9)  # it does not matter from which side it is measured
+
+
+def test_what_is_pressed_through_is_not_filled_twice():
+    """With a gap the inside work fills the opening to the corners; both faces together are one section."""
+    whole = seam.seam(spec(kind="both", angle="110", length="1", gap="2"))
+    inside = seam.seam(spec(kind="inside", angle="110", length="1", gap="2"))
+    a, t = radians(110), 0.006
+    total = fillet.area(fillet.radius_for_throat(t, a), a) + outside.filled_from_inside(a, t, 0.002) + (
+        outside.rounded_area(a, t, t, 0.002) - outside.v_area(a, t, 0.002))
+    assert whole.putty == pytest.approx(total, rel=1e-9)
+    assert inside.putty < whole.putty
+
+
+@pytest.mark.parametrize(("pairs", "field", "words"), (
+    ((("thickness", "0"),), "thickness", "more than 0"),
+    ((("angle", "190"),), "angle", "less than 180°"),
+    ((("angle", "12"),), "angle", "Below 20°"),
+    ((("kind", "bulkhead"), ("angle", "25")), "angle", "30° to 150°"),
+    ((("angle_is", "stations"), ("stations.0.at", "1"), ("stations.0.angle", "90"), ("stations.1.at", "0.5"),
+      ("stations.1.angle", "95")), "stations.1.at", "order"),
+    ((("angle_is", "stations"), ("stations.0.at", "1"), ("stations.0.angle", "90")), "stations", "two places"),
+    ((("angle_is", "stations"), ("stations.0.at", "0"), ("stations.0.angle", "90"), ("stations.1.at", "1"),
+      ("stations.1.angle", "185")), "stations.1.angle", "less than 180°"),
+    ((("layers.0.width", "30"), ("angle", "60")), "layers.0.width", "too narrow"),
+    ((("sized", "spreader"), ("radius", "60")), "layers.0.width", "too narrow"),
+    ((("sized", "spreader"), ("radius", "40"), ("clear", "30")), "radius", "Too large for this corner"),
+    ((("clear", "5"),), "clear", "Too little room"),
+    ((("gap", "40"),), "gap", "the opening"),
+    ((("kind", "outside"), ("touch", "outer")), "touch", "overlap by 36.0 mm²"),
+    ((("kind", "outside"), ("angle", "60"), ("round_over", "40")), "round_over", "breaks through"),
+    ((("kind", "outside"), ("angle", "60"), ("layers.0.width", "10")), "layers.0.width", "round the edge"),
+    ((("layers.0.side", "second"), ("angle", "170")), "layers", "Add a layer"),
+    ((("reach", "0.2"),), "reach", "stagger"),
+    ((("copies", "1.5"),), "copies", "whole number"),
+))
+def test_joints_that_cannot_be_are_refused_with_the_reason(pairs, field, words):
+    """Square edges at 90 degrees would overlap by t2 cot 45 = 36 mm2; the others by the words of the trade."""
+    where, why = refused(*pairs)
+    assert where == field and words in why
+
+
+def test_a_slip_is_questioned_and_answered_all_the_same():
+    assert "wide_gap" in lines_of(("gap", "8"), ("sized", "radius"), ("radius", "20"))
+    assert "narrow_flank" in lines_of(("sized", "spreader"), ("radius", "40"))
+    assert lines_of(("kind", "outside"), ("round_over", "12"), ("angle", "70"))["thin_cover"]["rank"] == "warn"
+
+
+def test_bevels_let_the_outer_corners_touch():
+    assert "putty" in lines_of(("kind", "both"), ("touch", "outer"), ("bevel", "50"), ("angle", "110"))
+
+
+@settings(deadline=None, max_examples=60)
+@given(st.floats(3, 12), st.floats(60, 150), st.floats(0.1, 20))
+def test_thicker_panels_take_more_putty(thickness, angle, length):
+    """Monotony: more thickness, never less putty; and twice the length is twice the putty."""
+    def putty(t, along_m):
+        values = dict(seam.ASSUMED, kind="inside", thickness=t / 1000, units="metric", touch="cut",
+                      stations=along.steady(radians(angle), along_m),
+                      layers=[{"width": 0.150, "weight": 0.3, "side": "all"}])
+        return seam.seam(values).putty
+
+    assert putty(thickness * 1.1, length) >= putty(thickness, length) * (1 - 1e-12)
+    assert putty(thickness, 2 * length) == pytest.approx(2 * putty(thickness, length), rel=1e-9)
+
+
+def test_the_round_over_drawn_is_the_circle_it_says():
+    """shapely: every point of the drawn outer edge stands on the circle about its centre."""
+    shape = section.corner(spec(kind="both", angle="100"), radians(100))
+    r, centre = shape["round"]
+    for x, y in section.bow(shape["h"], r, centre):
+        assert Point(x, y).distance(Point(0, centre)) == pytest.approx(r)
+
+
+def test_every_declared_default_answers():
+    """Each choice of each choice input gives an answer or words at a field, never an exception."""
+    for item in joint.INPUTS:
+        if item.kind == "choice":
+            for option in item.options:
+                found = asked((item.name, option[0]))
+                assert found["lines"] or found["errors"], (item.name, option)

@@ -1,0 +1,55 @@
+"""The recorder of outside checks itself: it must be able to fail, and it must write what it saw.
+
+The demonstrations here carry the id "demo"; the record leaves them out.
+"""
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+
+def test_a_value_outside_its_tolerance_fails(outside):
+    with pytest.raises(AssertionError, match="demo"):
+        outside("demo", "plane arithmetic", 2.0, 2.1, rel=1e-3)
+
+
+def test_the_tolerance_may_be_absolute_relative_or_exact(outside):
+    outside("demo", "plane arithmetic", 0.105, 0.1052, absolute=0.0005)
+    outside("demo", "plane arithmetic", (1.0, 2.0), (1.0, 2.0 + 1e-12))
+    outside("demo", "plane arithmetic", "3 : 1", "3 : 1")
+    with pytest.raises(AssertionError):
+        outside("demo", "plane arithmetic", 0.105, 0.106, absolute=0.0005)
+    with pytest.raises(AssertionError):
+        outside("demo", "plane arithmetic", (1.0, 2.0), (1.0, 2.1))
+    with pytest.raises(AssertionError):
+        outside("demo", "plane arithmetic", 0.0, 1e-9)
+
+
+def test_a_check_without_a_source_fails(outside):
+    with pytest.raises(AssertionError, match="source"):
+        outside("demo", "", 1, 1)
+
+
+def test_the_record_is_written_as_json(recorded):
+    rows = recorded('def test_a(outside):\n    outside("x-1", "a book", 1.0, 1.0, rel=1e-6)\n')
+    assert [(row["check"], row["source"], row["expected"], row["got"], row["agrees"]) for row in rows] == [
+        ("x-1", "a book", 1.0, 1.0, True)]
+    assert rows[0]["tolerance"] == "1e-06 of the value"
+
+
+@pytest.fixture
+def recorded(tmp_path):
+    """Runs a small test file with our conftest beside it, and reads the record it wrote."""
+    def run(source):
+        (tmp_path / "conftest.py").write_text((Path(__file__).parent / "conftest.py").read_text(encoding="utf-8"),
+                                              encoding="utf-8")
+        (tmp_path / "test_small.py").write_text(source, encoding="utf-8")
+        pytest_here = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--rootdir", str(tmp_path)]
+        done = subprocess.run([*pytest_here, "--outside", "out.json"], cwd=tmp_path, capture_output=True, text=True,
+                              timeout=60)
+        assert done.returncode == 0, done.stdout
+        return json.loads((tmp_path / "out.json").read_text(encoding="utf-8"))
+
+    return run

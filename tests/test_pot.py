@@ -1,0 +1,153 @@
+"""Pot: minutes left from what was stored and the time now; changed clocks; past midnight; what is said aloud."""
+
+from datetime import UTC, datetime, timedelta
+from random import Random
+
+import pytest
+from covemix.shared import moves, pot
+
+START = datetime(2031, 6, 5, 22, 40, tzinfo=UTC).timestamp()
+STORED = {
+    "started": str(START),
+    "duration": "20",
+    "zone": "120",
+    "batch": "Batch 2",
+    "container": "bag",
+    "place": "keel",
+    "steps": [{"name": "Place the putty", "minute": "9", "done": "yes"}, {"name": "Tool the cove", "minute": "14"}],
+}
+
+
+def told(minutes, **more):
+    found = moves.answer("pot", dict(STORED, now=str(START + minutes * 60), **more))
+    assert not found["errors"], found["errors"]
+    return {row["name"]: row for row in found["lines"]}
+
+
+def test_a_running_pot_tells_what_is_left_and_what_comes_next():
+    found = told(10)
+    assert found["left"]["text"] == "10:00" and found["left"]["value"] == 600
+    assert found["next"]["text"] == "Tool the cove" and found["next"]["value"] == 240
+    assert found["place"]["text"] == "Bag · keel"
+    assert found["say"]["text"] == "Batch 2: 10 minutes left. Next: Tool the cove, in 4 minutes."
+    assert "clock_changed" not in found and "over" not in found
+
+
+def test_a_step_that_should_be_done_is_warned_of():
+    found = told(16)
+    assert found["next"]["rank"] == "warn" and found["next"]["rough"] == "should be done since 2 minutes"
+    assert found["say"]["text"].endswith("Next: Tool the cove, now.")
+    assert "next" not in told(16, steps=[dict(step, done="yes") for step in STORED["steps"]])
+
+
+def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago():
+    found = told(27.2)
+    assert found["over"]["value"] == pytest.approx(432) and found["over"]["text"] == "8 minutes"  # rounded up
+    assert found["stop"]["rank"] == "warn" and "alarm" not in found
+    assert "8 minutes ago" in found["say"]["text"]
+    assert "long_ago" not in found and "long_ago" in told(20 + 7 * 60)
+
+
+@pytest.mark.parametrize("hours", ["24", "12"])
+def test_the_end_on_the_wall_past_midnight_against_the_calendar(hours):
+    """datetime of the standard library, with the phone's own offset from UTC."""
+    for zone in (-210, 0, 120, 345, 780):
+        for duration in (5, 45, 200):
+            now = START + 120
+            found = told(2, zone=str(zone), duration=str(duration), hours=hours)
+            here = datetime.fromtimestamp(START, UTC) + timedelta(minutes=zone + duration)
+            today = datetime.fromtimestamp(now, UTC) + timedelta(minutes=zone)
+            text = (
+                here.strftime("%H:%M")
+                if hours == "24"
+                else str((here.hour + 11) % 12 + 1) + here.strftime(":%M ") + ("am" if here.hour < 12 else "pm")
+            )
+            text += " next day" if here.date() > today.date() else ""
+            assert found["end"]["text"] == text and found["alarm"]["text"] == text
+            assert found["end"]["value"] == pytest.approx(START + duration * 60)
+
+
+def test_a_clock_set_back_does_not_make_the_pot_younger():
+    """Twelve minutes by the steady clock, two by the wall: twelve count, the alarm is on the wall as it now stands."""
+    found = told(2, elapsed="720")
+    assert found["left"]["value"] == 480
+    assert found["clock_changed"]["value"] == -600 and "10 minutes behind" in found["clock_changed"]["text"]
+    assert found["end"]["value"] == pytest.approx(START + 120 + 480)
+
+
+def test_a_clock_set_forward_rings_earlier_and_says_so():
+    found = told(12, elapsed="120")
+    assert found["left"]["value"] == 480
+    assert "10 minutes ahead" in found["clock_changed"]["text"] and found["clock_changed"]["rank"] == "warn"
+
+
+def test_an_hour_of_summer_time_changes_nothing_but_the_figures():
+    """The offset jumps, the time in UTC does not."""
+    before, after = told(10, elapsed="600"), told(10, elapsed="600", zone="60")
+    assert before["left"] == after["left"] and "clock_changed" not in after
+    assert before["end"]["text"] != after["end"]["text"]
+
+
+def test_a_clock_before_the_start_is_said_where_no_steady_clock_knows_better():
+    found = told(-30)
+    assert found["left"]["value"] == 1200
+    assert found["clock_changed"]["rank"] == "warn" and "used up if in doubt" in found["clock_changed"]["rough"]
+
+
+def test_two_seconds_are_no_change_of_clock():
+    assert "clock_changed" not in told(10, elapsed="601.9") and "clock_changed" in told(10, elapsed="603")
+
+
+def test_the_alarm_is_never_later_than_either_clock_asks():
+    """Generated: what is left is the least that any clock leaves, never below nought, never left and over both."""
+    rng = Random(3)
+    for _ in range(500):
+        duration, wall, steady = (
+            rng.uniform(60, 4000),
+            rng.uniform(-4000, 8000),
+            rng.choice((None, rng.uniform(0, 8000))),
+        )
+        found = pot.state(1e9, duration, 1e9 + wall, steady)
+        ages = [max(0.0, wall)] + ([] if steady is None else [steady])
+        assert found.left == pytest.approx(max(0.0, duration - max(ages)), abs=1e-5)
+        assert found.over == pytest.approx(max(0.0, max(ages) - duration), abs=1e-5)
+        assert found.end - (1e9 + wall) == pytest.approx(found.left - found.over, abs=1e-5)
+
+
+def test_asking_twice_gives_the_same_pot():
+    """A reload forgets the steady clock and nothing else: the same stored pot, the same time, the same answer."""
+    assert told(7) == told(7)
+    assert told(7)["left"] == told(7, elapsed="420")["left"]
+
+
+def test_the_first_of_several_pots_to_ring():
+    pots = [
+        pot.state(0, 900, 300),
+        pot.state(60, 900, 300, None, ((200.0, True), (280.0, False))),
+        pot.state(100, 900, 300),
+    ]
+    assert pot.first_to_ring(pots) == (1, 1, 40)
+    pots.append(pot.state(0, 200, 300))
+    assert pot.first_to_ring(pots) == (3, 0, -100)
+    assert pot.first_to_ring([]) is None
+
+
+@pytest.mark.parametrize(
+    ("typed", "field"),
+    [
+        ({"started": ""}, "started"),
+        ({"now": "later"}, "now"),
+        ({"duration": "0"}, "duration"),
+        ({"elapsed": "-5"}, "elapsed"),
+        ({"container": "hat"}, "container"),
+        ({"zone": "900"}, "zone"),
+        ({"hours": "10"}, "hours"),
+        ({"steps": [{"name": "", "minute": "4"}]}, "steps.0.name"),
+        ({"steps": [{"name": "b", "minute": "9"}, {"name": "a", "minute": "4"}]}, "steps.1.minute"),
+        ({"steps": [{"name": "b"}]}, "steps.0.minute"),
+    ],
+)
+def test_bad_input_is_told_at_its_field(typed, field):
+    found = moves.answer("pot", dict(dict(STORED, now=str(START)), **typed))
+    assert [error["field"] for error in found["errors"]] == [field]
+    assert found["lines"] == []

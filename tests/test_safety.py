@@ -1,0 +1,148 @@
+"""Safety: tables walked, GHS texts, the product's own statements, and the cautions of the moment."""
+import importlib
+import pathlib
+
+import pytest
+from covemix.shared import moves, safety, sources, statements
+from covemix.shared.catalogue import hazards, pictograms, tasks
+from covemix.shared.catalogue.cautions import MOMENT
+from covemix.shared.catalogue.marks import COMMON, MEMORY, PUBLISHED
+from covemix.shared.catalogue.sources import SOURCES
+from covemix.shared.cautions import cautions, standing
+
+FACTS = list(sources.walk())
+NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat"}
+
+
+def lines(**typed):
+    found = moves.answer("safety", typed)
+    assert found["errors"] == [], found["errors"]
+    return found
+
+
+@pytest.mark.parametrize("fact", FACTS, ids=lambda fact: f"{fact[0]}: {fact[2]}"[:60])
+def test_each_fact_has_its_mark_and_only_a_published_one_a_source(fact):
+    _, title, what, text, mark, source = fact
+    assert title and what and text
+    assert mark in (PUBLISHED, COMMON, MEMORY)
+    assert (source in SOURCES) if mark == PUBLISHED else source == ""
+
+
+def test_every_module_of_the_catalogue_is_in_the_table_of_sources():
+    folder = pathlib.Path(importlib.import_module("covemix.shared.catalogue").__file__).parent
+    assert {path.stem for path in folder.glob("*.py")} - NOT_FACTS == set(sources.MODULES)
+
+
+def test_the_sources_move_shows_every_fact_and_filters_by_mark():
+    assert len(moves.answer("sources", {})["lines"]) == len(FACTS)
+    shown = moves.answer("sources", {"mark": MEMORY})["lines"]
+    assert 0 < len(shown) < len(FACTS) and {line["rough"] for line in shown} == {MEMORY}
+
+
+@pytest.mark.parametrize("task", [row[0] for row in tasks.TASKS])
+def test_each_task_says_something_on_each_topic(task):
+    found = lines(task=task)["lines"]
+    told = {line["label"] for line in found}
+    assert {label for _, label in tasks.TOPICS} <= told
+    names = [line["name"] for line in found]
+    assert len(names) == len(set(names))
+    assert all(line["rough"] for line in found if line["name"] != "first")
+
+
+@pytest.mark.parametrize("code, text", [
+    ("H314", "Causes severe skin burns and eye damage"),
+    ("H315", "Causes skin irritation"),
+    ("H317", "May cause an allergic skin reaction"),
+    ("H318", "Causes serious eye damage"),
+    ("H319", "Causes serious eye irritation"),
+    ("H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled"),
+    ("H335", "May cause respiratory irritation"),
+    ("H411", "Toxic to aquatic life with long lasting effects"),
+])
+def test_hazard_texts(code, text):
+    """UN GHS, Annex 3, section 1."""
+    assert {row[0]: row[1] for row in hazards.HAZARDS}[code] == text
+
+
+def test_both_wordings_of_getting_help():
+    """UN GHS: P333+P313 "advice/attention" became P333+P317 "Get medical help"."""
+    rows = {row[0]: row for row in hazards.PRECAUTIONS}
+    assert rows["P333+P317"][1] == "If skin irritation or rash occurs: Get medical help."
+    assert "advice/attention" in rows["P333+P313"][2]
+    assert "soap" in rows["P302+P352"][2] and "soap" not in rows["P302+P352"][1]
+
+
+def test_precedence_of_pictograms():
+    """UN GHS 1.4.10.5.3.1: skull, corrosion and H334 each make the exclamation mark needless for what they cover."""
+    assert safety.signs(("H315", "H317", "H319", "H411")) == ["exclamation", "environment"]
+    assert safety.signs(("H314", "H319")) == ["corrosion"]
+    assert safety.signs(("H314", "H302")) == ["corrosion", "exclamation"]
+    assert safety.signs(("H334", "H317")) == ["health"]
+    assert safety.signs(("H351", "H317")) == ["health", "exclamation"]
+    assert safety.signs(("H331", "H302")) == ["skull"]
+
+
+def test_each_sign_is_drawn_and_inside_its_diamond():
+    assert {key for key, _ in pictograms.SHAPES} == {row[0] for row in hazards.PICTOGRAMS}
+    assert {row[2] for row in hazards.HAZARDS if row[2]} == {row[0] for row in hazards.PICTOGRAMS}
+    for _, shapes in pictograms.SHAPES:
+        for _, corners in shapes:
+            assert all(abs(x - 50) + abs(y - 50) <= 41 for x, y in corners)
+
+
+def test_own_statements_lead_and_unknown_ones_are_named():
+    system = {"id": "3-1", "statements": "H314, h334; EUH208 P302+P352"}
+    found = lines(system=system)
+    own = [line for line in found["lines"] if line["name"].startswith("own_")]
+    assert [line["label"] for line in own] == ["Your product, H314", "Your product, H334", "Your product, EUH208",
+                                               "Your product, P302+P352"]
+    assert found["lines"].index(own[0]) == 1
+    assert "not kept here" in own[2]["text"] and "soap" in own[3]["text"]
+    assert [figure["name"] for figure in found["figures"]] == ["sign_corrosion", "sign_health"]
+    assert not [line for line in found["lines"] if line["name"].startswith("usual_")]
+
+
+@pytest.mark.parametrize("typed", ["H31", "X315", "irritant", "H315+", "P", "H3155"])
+def test_what_is_no_statement_is_told_at_the_field(typed):
+    found = moves.answer("ratio", {"system": {"id": "3-1", "statements": typed}})
+    assert [error["field"] for error in found["errors"]] == ["system.statements"]
+
+
+def test_statements_there_and_back():
+    found = statements.codes("H315 H317,P302 + P352;H315\nH360FD")
+    assert statements.codes(", ".join(found)) == found == ("H315", "H317", "P302+P352", "H360FD")
+
+
+MIXES = (
+    ({"mass": 0.12, "temperature": 291.15}, ["gloves", "wash"]),
+    ({"mass": 0.5, "filler": "silica", "temperature": 293.15}, ["big_pot", "powder"]),
+    ({"mass": 0.2, "filler": "Wood flour", "temperature": 304.15, "usable": 480.0}, ["warm_pot", "short_pot"]),
+    ({"mass": 0.1, "temperature": 280.15, "codes": ("H314", "H334"), "room": 20.0, "changes": 0.2 / 3600},
+     ["asthma", "corrosive"]),
+    ({"task": "sand", "cured": "soft"}, ["uncured", "sanding"]),
+    ({"task": "confined", "solvent": True}, ["hull", "vapour"]),
+    ({"pot": 335.0, "mass": 0.6}, ["hot_now", "big_pot"]),
+)
+
+
+@pytest.mark.parametrize("known, expected", MIXES)
+def test_the_two_cautions_that_matter(known, expected):
+    found = cautions(**known)
+    assert [line.name for line in found] == ["caution_" + name for name in expected]
+    assert all(line.rank == "warn" and line.rough and "{" not in line.text + line.label for line in found)
+
+
+def test_cautions_stand_in_the_order_of_the_table():
+    order = [row[0] for row in MOMENT]
+    assert standing() == ["gloves", "wash"]
+    everything = standing(mass=1.0, filler="talc", temperature=310.0, pot=340.0, usable=60.0, depth=0.05, room=10.0,
+                          changes=0.0, task="wipe", solvent=True, codes=("H334", "H314"))
+    assert everything == [name for name in order if name in everything] and len(everything) > 9
+    assert {row[3] for row in MOMENT} <= {row[0] for row in tasks.TASKS}
+
+
+def test_cautions_name_their_figures():
+    assert cautions(mass=0.5)[0].text.startswith("500 g in one cup")
+    assert "oz" in cautions(units="us", mass=0.5)[0].text
+    assert cautions(depth=0.02)[0].text.startswith("20 mm deep")
+    assert "8 min" in cautions(usable=539.0)[0].text
