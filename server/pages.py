@@ -16,8 +16,7 @@ PAGES = (
     ("pour", "", "Pour"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = (  # layers in order
-    "tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "pour", "bench", "print")
+NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -41,10 +40,15 @@ class Pages:
 
         return endpoint
 
-    def render(self, screen: str, pairs=(), policy: bool = False) -> str:
+    def kept(self, policy: bool = False) -> dict[str, str]:
+        """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
+        return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
+
+    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
+        bare: without the answer
         """
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
@@ -53,9 +57,12 @@ class Pages:
         inputs = [item.about(units) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
+        if bare:
+            errors = {}
+            answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
-            styles=STYLES, policy=POLICY if policy else "",
+            policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),

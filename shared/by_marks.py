@@ -51,7 +51,7 @@ def _by_syringes(values):
         rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
         if times[place] > 1:
             last = volume - (times[place] - 1) * holds[place]
-            rough = "{} full to {}, then one to {}".format(
+            rough = "{} × {} + {}".format(
                 times[place] - 1, mark_text(holds[place], steps[place], values),
                 mark_text(last, steps[place], values)) + "; " + rough
         lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", in its own syringe", volume, "m3", text,

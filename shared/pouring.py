@@ -76,7 +76,7 @@ def _stir(values, batch):
         mass = batch.volume * 1200
     seconds = stirring_time(mass, cold)
     text = told(seconds, "min", "metric", places=0)
-    under = SCRAPE + " Common practice"
+    under = "Tap, and the clock runs. " + SCRAPE + " Common practice"
     if cold is None:
         under += "; 3 min below " + str(int(from_si(COLD, "degC"))) + " °C too"
     return step("stir", "Stir, both liquids", text, under + ".", "Stir for " + spoken(text) + ". " + SCRAPE, "mix",
@@ -97,7 +97,7 @@ def _filler(values):
     caution = "Only now, the liquids being one. " + fillers[0].caution
     batch = thicken.poured(values)
     keeps = [("filler", values["filler"]["name"] if not values["blend"] else names),
-             ("mixed", told(batch.mass, "g", values["units"])), ("stiffness", values["stiffness"])]
+             ("mixed", told(batch.mass, "g", values["units"])), ("came_out", values["stiffness"])]
     return [
         step("first_filler", names + ", two thirds first", first.text, caution,
              "Now the filler. First " + spoken(first.text) + ". Stir it in.", "filler"),

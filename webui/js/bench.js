@@ -8,7 +8,7 @@ import { canSay, hush, prime, say } from "./speech.js";
 
 const KEPT = "pour.along";
 const TICK = 250; // ms
-const LONG = 6; // letters of a figure from which on it is set smaller
+const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
@@ -25,6 +25,7 @@ export class Bench {
     this.at("actual").addEventListener("change", () => this.took(this.at("actual").value));
     this.at("store").addEventListener("click", () => this.store());
     document.addEventListener("visibilitychange", () => this.tick());
+    place.addEventListener("cancel", (event) => { event.preventDefault(); this.leave(); });
     prime();
   }
 
@@ -37,14 +38,14 @@ export class Bench {
   }
 
   start() {
+    this.steps = null;
     this.state = { step: 0, started: 0 };
     return this.open();
   }
 
   async open() {
     prime();
-    this.place.hidden = false;
-    document.documentElement.dataset.bench = "";
+    if (!this.place.open) this.place.showModal();
     stayAwake();
     this.timer ??= setInterval(() => this.tick(), TICK);
     await this.show();
@@ -52,8 +53,7 @@ export class Bench {
   }
 
   leave() {
-    this.place.hidden = true;
-    delete document.documentElement.dataset.bench;
+    this.place.close();
     clearInterval(this.timer);
     this.timer = null;
     maySleep();
@@ -64,7 +64,9 @@ export class Bench {
   get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
 
   async show() {
+    this.busy = true;
     const got = await ask({ move: "pouring", pairs: this.pairs() });
+    this.busy = false;
     if (got.errors.length) {
       this.leave();
       notice("bench", got.errors[0].message);
@@ -96,6 +98,7 @@ export class Bench {
     this.at("say").hidden = !canSay();
     this.at("mend").hidden = !step.lead.length;
     this.at("putty").hidden = !step.keeps.length;
+    for (const [name, text] of step.keeps) if (name === "came_out") this.at(name).value = text;
     this.figure(step.figure);
     this.tick();
   }
@@ -109,12 +112,12 @@ export class Bench {
     unit.textContent = cut < 0 ? "" : text.slice(cut);
     box.replaceChildren(figure, unit);
     box.hidden = !text;
-    box.toggleAttribute("data-long", text.length > LONG);
+    box.toggleAttribute("data-long", figure.length > LONG || text.length > LONG + 2);
   }
 
   // from the wall clock, so that a hidden page loses nothing
   tick() {
-    if (!this.steps || this.place.hidden || !this.step.seconds || !this.state.started) return;
+    if (!this.steps || !this.place.open || !this.step.seconds || !this.state.started) return;
     const left = this.step.seconds - Math.floor((Date.now() - this.state.started) / 1000);
     this.figure(left > 0 ? clock(left) : clock(0));
     if (left <= 0 && !this.state.rung) {
@@ -138,6 +141,7 @@ export class Bench {
   }
 
   async next() {
+    if (this.busy) return; // a second tap of a shaking glove is not a second step
     const { step } = this;
     if (step.seconds && !this.state.started) { // the first tap starts the clock
       this.state.started = Date.now();
@@ -152,6 +156,7 @@ export class Bench {
   }
 
   async back() {
+    if (this.busy) return;
     this.state.step -= 1;
     if (this.step.field) this.write(this.step.field, "");
     await this.go(0);
@@ -165,7 +170,6 @@ export class Bench {
   }
 
   speak() {
-    if (this.spoken === undefined) this.spoken = canSay();
     say(this.step.said);
   }
 

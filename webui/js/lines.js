@@ -75,9 +75,13 @@ export const showAnswers = (root, answers) => {
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.
+export const blankAnswers = (root) => {
+  for (const section of root.querySelectorAll("[data-move]")) section.hidden = true;
+};
+
 export const clearAnswers = (root) => {
   root.querySelector("[data-no-answer]").hidden = false;
-  for (const section of root.querySelectorAll("[data-move]")) section.hidden = true;
+  blankAnswers(root);
 };
 
 export const spoken = (answers) => answers.flatMap(([, { lines }]) => lines)

@@ -4,13 +4,17 @@ import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { startOffline } from "./offline.js";
-import { mount } from "./views/screen.js";
+import { mount as pour } from "./views/pour.js";
+import { mount as screen } from "./views/screen.js";
+
+const VIEWS = { pour };
 
 const root = new URL("../../../", import.meta.url);
 
 const show = () => {
   const main = document.querySelector("[data-main]");
-  if (main.querySelector("[data-form]")) mount(document.documentElement.dataset.screen, main);
+  const name = document.documentElement.dataset.screen;
+  if (main.querySelector("[data-form]")) (VIEWS[name] ?? screen)(name, main);
 };
 
 const save = () => {

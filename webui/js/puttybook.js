@@ -39,11 +39,12 @@ export const takeAway = async (form, name) => {
 
 export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: new Date().toISOString() });
 
-// A row removed in the form is removed from the log as well.
+// A row removed in the form is removed from the log as well: read now, the row is about to go.
 export const forget = async (form, name, row) => {
   const place = rowsOf(group(form)).indexOf(row);
-  for (const entry of await ownOf(name)) if (same(form, place, entry)) return remove("log", entry.id);
-  return undefined;
+  const was = FIELDS.map((one) => field(form, place, one).value);
+  const found = (await ownOf(name)).find((entry) => FIELDS.every((one, at) => entry[one] === was[at]));
+  if (found) await remove("log", found.id);
 };
 
 export const isBatch = (row) => row?.closest("[data-group]")?.dataset.group === GROUP;

@@ -2,8 +2,8 @@
 import { EngineMissing, newest } from "../engine.js";
 import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
-import { clearAnswers, showAnswers, spoken } from "../lines.js";
-import { recall, remember } from "../memory.js";
+import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
+import { recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { dismiss, notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { inWords, prepare, share } from "../share.js";
@@ -40,7 +40,10 @@ export const mount = (screen, main) => {
     document.querySelector("[data-caution]").textContent = got.caution;
     prepare(got.link);
     clearTimeout(speaking);
-    speaking = setTimeout(() => { status.textContent = homeless.concat(spoken(got.answers)).join(" "); }, QUIET);
+    speaking = setTimeout(() => {
+      status.textContent = homeless.concat(spoken(got.answers)).join(" ");
+      rememberAnswer(screen, pairs(form), got);
+    }, QUIET);
   };
   const answer = newest(show);
   const refresh = () => answer({ screen, pairs: pairs(form) });
@@ -71,6 +74,9 @@ export const mount = (screen, main) => {
 
   bring(screen, form, changed);
   settle(form);
+  const painted = recallAnswer(screen, pairs(form));
+  if (painted) show(painted, null);
+  else if (recall(screen)) blankAnswers(answers);
   refresh();
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed };
