@@ -26,8 +26,9 @@ TYPES = {
 QUALITY = 9  # of brotli for what is small; the large vendored files come with a form made once at the highest
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
-STYLES = ("tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "views", "bench",
-          "print", "template")  # layers in order
+STYLES = (  # layers in order
+    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "views", "pour", "bench",
+    "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 

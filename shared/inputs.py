@@ -373,7 +373,9 @@ class Pick(Input):
             read = self._read(tree, path, values["units"])
             if _only_text(tree):
                 self.last = asked, read
-        values["_understood"].extend(read["_understood"])
+        # what the user typed himself is told back, a built-in row's figures are not
+        own = typed if isinstance(typed, dict) else {}
+        values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
     def _read(self, tree, path, units):

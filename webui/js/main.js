@@ -9,11 +9,12 @@ import { startSharing } from "./share.js";
 import { mount as mountBoat } from "./views/boat.js";
 import { mount as mountKit } from "./views/kit.js";
 import { mount as mountLog } from "./views/log.js";
+import { mount as mountPour } from "./views/pour.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const root = new URL("../../../", import.meta.url);
 
-const VIEWS = { boat: mountBoat, kit: mountKit, log: mountLog }; // any other screen is a form and its answers
+const VIEWS = { boat: mountBoat, kit: mountKit, log: mountLog, pour: mountPour }; // any other screen is a form and its answers
 
 const show = () => {
   const main = document.querySelector("[data-main]");
