@@ -14,6 +14,8 @@ from .headers import POLICY
 # screen, path below the app's root, heading
 PAGES = (
     ("pour", "", "Pour"),
+    ("clock", "clock/", "Clock"),
+    ("plan", "plan/", "Plan"),
     ("safety", "safety/", "Safety"),
 )
 STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "bench", "print")  # layers in order

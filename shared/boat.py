@@ -1,5 +1,5 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import cutting, impossible, joint, ratio, seam, shopping
+from . import boat_pieces, cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
 from .errors import InputError
 from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
@@ -142,6 +142,12 @@ def answer(values):
     lines.extend(_cut_lines(tapes, "Tape", units))
     lines.extend(_cut_lines(plies, "Peel ply", units))
     return lines
+
+
+def leads(values):
+    """To the plan of a day, with the seams as its pieces."""
+    found = boat_pieces.lead(values, seams(values))
+    return [found] if found else []
 
 
 def _resin_lines(values, batch):

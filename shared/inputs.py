@@ -76,8 +76,9 @@ class Number(Input):
 
     kind = "number"
 
-    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, **more):
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="", **more):
         Input.__init__(self, name, label, **more)
+        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.kept, self.defaults = {}, {}
@@ -117,7 +118,7 @@ class Number(Input):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, "type a number" + _in(self.unit_in(system)))
+                self.refuse(path, self.missing or "type a number" + _in(self.unit_in(system)))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
