@@ -18,7 +18,7 @@ PAGES = (
     ("plan", "plan/", "Plan"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "bench", "print")  # layers in order
+STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "clock", "views", "bench", "print")  # layers in order
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -61,7 +61,7 @@ class Pages:
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"])),
             labels={name: label for name, label, _ in moves.MOVES},
-            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
+            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode([tuple(pair) for pair in lead["pairs"]]))
 
 
 def path_of(screen: str) -> str:

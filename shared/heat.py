@@ -20,6 +20,7 @@ from .records import SYSTEM
 from .units import told
 
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
+MORE_FOLD = "Warm resin, filler, a wanted time"
 APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
 MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 
@@ -33,11 +34,11 @@ INPUTS = (
            help="Everything in it: resin, hardener, filler or glass"),
     Choice("container", "Container", KINDS),
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
-           help="When it is mixed. Left empty: as the air."),
+           help="When it is mixed. Left empty: as the air.", fold=MORE_FOLD),
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
-           help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory)."),
+           help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory).", fold=MORE_FOLD),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
-           help="The largest batch that does is told."),
+           help="The largest batch that does is told.", fold=MORE_FOLD),
     Choice("use", "It is for", pot_start.USES),
     Text("where", "Where it goes", most=60, help="A seam, a hull side: the clock tells it with the pot."),
     Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, default=80, fold=SIZE_FOLD),

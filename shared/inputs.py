@@ -76,7 +76,8 @@ class Number(Input):
 
     kind = "number"
 
-    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="", **more):
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
+                 **more):
         Input.__init__(self, name, label, **more)
         self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default

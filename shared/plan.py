@@ -45,6 +45,7 @@ INPUTS = (
             least=1,
             most=MOST_PIECES,
             each="Piece",
+            fold="Pieces in laying order",
         ),
         Choice(
             "people",

@@ -22,7 +22,7 @@ def leads(values, plan, system_input):
             found.append({"label": words, "screen": "pour",
                           "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
         if not batch.begun:
-            found.append(clock_lead(values, batch))
+            found.append(clock_lead(values, batch, system))
     return [lead for lead in found if lead]
 
 
@@ -40,7 +40,7 @@ def done_leads(values, standing, now):
     found, place = [], max([row["place"] for row in values["done"]] + [-1]) + 1
     minute = shown((now - values["start"]) / 60, 0)
     for batch in [batch for batch in standing if not batch.finished][:AT_ONCE]:
-        step = [step for step in batch.steps if not step.done][0]
+        step = next(iter([step for step in batch.steps if not step.done]))
         own = "done.{}.".format(place)
         found.append({"label": "Batch {}: {}".format(batch.number, SAID[step.key].lower()), "screen": "plan", "pairs": [
             [own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]})
@@ -49,18 +49,20 @@ def done_leads(values, standing, now):
     return found
 
 
-def clock_lead(values, batch):
-    """A clock for the bag of a batch: usable as long as the plan reckons, with the batch's own steps."""
+def clock_lead(values, batch, system):
+    """A clock for the bag of a batch: its system, usable as long as the plan reckons, and the batch's own steps."""
     laid = batch.laid
     in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
     span = dict(batch.deadlines)[POT] - batch.start
     names = [piece.name for piece in batch.work.pieces[laid.first:laid.last]]
     pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(span)], ["pot.batch", "Batch " + str(batch.number)],
-             ["pot.container", "bag"], ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
+             ["pot.container", "bag"],
+             ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
              ["timing.mass", shown(in_bag * 1000, 0, UP) + " g"], ["timing.in", "bag"],
              ["timing.at", shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"]]
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
     when = clock_text(batch.start, values["hours"], DOWN)
-    return {"label": "Start the clock of batch {}, planned {}".format(batch.number, when), "screen": "clock", "pairs": pairs}
+    label = "Start the clock of batch {}, planned {}".format(batch.number, when)
+    return {"label": label, "screen": "clock", "pairs": system + pairs}

@@ -159,11 +159,13 @@ def answer(values):
     found.extend(_clock_lines(values, now))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
-    found.append(line("passed", "Since it was mixed", now.passed, "s", spoken(now.passed), rank=MORE, rough="rounded down"))
     found.append(
-        line("again", "Still good: look again in " + spoken(AGAIN), max(values["duration"], now.passed + AGAIN), "s", "",
-             rank=MORE)
+        line("passed", "Since it was mixed", now.passed, "s", spoken(now.passed), rank=MORE, rough="rounded down")
     )
+    again = max(values["duration"], now.passed + AGAIN)
+    found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
+    if now.step is not None:
+        found.append(words("step", "Place of the next step", str(now.step), rank=MORE))
     ring = to_ring(values, now)
     if ring:
         found.append(words("ring", ring[0], ring[1], rank=MORE))

@@ -2,6 +2,7 @@
 what an own timing of this batch would be typed as."""
 from .heat_model import estimates
 from .numbers import DOWN, shown
+from .units import told
 
 USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
 # use: what comes next, the layer whose working time bounds it
@@ -21,9 +22,11 @@ def minutes_typed(seconds: float) -> str:
 def lead(values, found):
     """The lead that starts a clock. found: `heat_model.Found`"""
     usable, mass = found.best.shorter, shown(values["batch"] * 1000, 0) + " g"
-    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(usable, 6.0))], ["pot.batch", mass],
+    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(usable, 6.0))],
+             ["pot.batch", mass + " at " + told(values["air"], "degC", values["units"], places=0)],
              ["pot.container", values["container"]], ["pot.place", values["where"]],
-             ["timing.mass", mass], ["timing.in", values["container"]], ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
+             ["timing.mass", mass], ["timing.in", values["container"]],
+             ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
     following = NEXT.get(values["use"])
     if following:
         by = estimates(values, found.calibration, following[1], values["batch"]).shorter

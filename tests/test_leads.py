@@ -42,11 +42,12 @@ def test_an_own_timing_from_a_pot_is_read_by_the_heat_answer():
     timing = {name[7:]: text for name, text in lead["pairs"] if name.startswith("timing.")}
     timed = moves.answer("heat", {"air": "21", "timings": [dict(timing, said="stiffening", after="700 s")]})
     usable = {row["name"]: row["value"] for row in timed["lines"]}["usable"]
-    assert usable <= 700 and usable < {r["name"]: r["value"] for r in moves.answer("heat", {"air": "21"})["lines"]}["usable"]
+    plain = {row["name"]: row["value"] for row in moves.answer("heat", {"air": "21"})["lines"]}["usable"]
+    assert usable <= 700 < plain
 
 
 def test_a_day_under_way_offers_the_next_step_with_the_minute_it_is():
-    pairs = PIECES + [["running", "yes"], ["clock", "8:14"]]
+    pairs = [*PIECES, ["running", "yes"], ["clock", "8:14"]]
     for step in ("mix", "place", "tool", "clean"):
         lead = moves.answer("plan", links.tree(pairs))["leads"][0]
         assert [text for _, text in lead["pairs"]] == ["1", step, "14"]
@@ -56,7 +57,7 @@ def test_a_day_under_way_offers_the_next_step_with_the_minute_it_is():
 
 def test_a_day_that_has_not_begun_is_not_late_and_a_clock_past_midnight_is():
     def first(clock):
-        found = moves.answer("plan", links.tree(PIECES + [["start", "22:00"], ["running", "yes"], ["clock", clock]]))
+        found = moves.answer("plan", links.tree([*PIECES, ["start", "22:00"], ["running", "yes"], ["clock", clock]]))
         return [lead["pairs"][2][1] for lead in found["leads"] if lead["label"].startswith("Batch 1")]
 
     assert first("21:50") == [] and first("22:00") == ["0"] and first("0:30") == ["150"]

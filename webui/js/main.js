@@ -3,14 +3,20 @@ import { startEngine } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
-import { startOffline } from "./offline.js";
-import { mount } from "./views/screen.js";
+import { holdUpdates, startOffline } from "./offline.js";
+import { running, startPots } from "./pots.js";
+import { mount as mountClock } from "./views/clock.js";
+import { mount as mountPlan } from "./views/plan.js";
+import { mount as mountScreen } from "./views/screen.js";
 
 const root = new URL("../../../", import.meta.url);
 
+const VIEWS = { clock: mountClock, plan: mountPlan };
+
 const show = () => {
   const main = document.querySelector("[data-main]");
-  if (main.querySelector("[data-form]")) mount(document.documentElement.dataset.screen, main);
+  const { screen } = document.documentElement.dataset;
+  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
 };
 
 const save = () => {
@@ -21,4 +27,6 @@ const save = () => {
 startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
+holdUpdates(running);
+startPots();
 startOffline(root, save);
