@@ -8,9 +8,9 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from . import api
-from .build import Build
+from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
-from .pages import PAGES, Pages
+from .pages import Pages
 
 
 def create_app(build: Build | None = None) -> FastAPI:
@@ -20,8 +20,9 @@ def create_app(build: Build | None = None) -> FastAPI:
                   description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
     app.include_router(api.router())
     api.add_handlers(app)
-    _add_pages(app, Pages(build))
-    _add_files(app, build)
+    pages = Pages(build)
+    _add_pages(app, pages)
+    _add_files(app, build, pages)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
     app.add_middleware(GZipMiddleware)
     app.add_middleware(SecurityHeaders)
@@ -35,10 +36,13 @@ def _add_pages(app: FastAPI, pages: Pages) -> None:
         app.add_route(path, endpoint, methods=["GET", "HEAD"], name=name, include_in_schema=False)
 
 
-def _add_files(app: FastAPI, build: Build) -> None:
+def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
+    files = dict(build.files)
+    files[BUNDLE] = build.bundle(pages.kept())
+
     @app.api_route("/v/{build_id}/{path:path}", methods=["GET", "HEAD"], include_in_schema=False)
     def versioned(build_id: str, path: str, request: Request) -> Response:
-        file = build.files.get(path) if build_id == build.id else None
+        file = files.get(path) if build_id == build.id else None
         if file is None:
             raise HTTPException(404)
         headers = {"Cache-Control": FOREVER, "Vary": "Accept-Encoding"}
@@ -49,8 +53,7 @@ def _add_files(app: FastAPI, build: Build) -> None:
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker() -> Response:
-        script = build.worker([path or "./" for _, path, _ in PAGES])
-        return Response(script, media_type="text/javascript; charset=utf-8", headers={"Cache-Control": ASK_FIRST})
+        return Response(build.worker(), media_type="text/javascript; charset=utf-8", headers={"Cache-Control": ASK_FIRST})
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest() -> JSONResponse:

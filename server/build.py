@@ -1,9 +1,7 @@
 """The build: every file the page needs, gathered once, under a path that holds the hash of all of it."""
-import ast
 import gzip
 import hashlib
 import json
-import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -11,7 +9,9 @@ from pathlib import Path
 import brotli
 
 from .headers import HEADERS
+from .lean import lean
 
+BUNDLE = "app.json"  # the engine and the pages: one file, because they share their words
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
     ".css": "text/css; charset=utf-8",
@@ -23,9 +23,11 @@ TYPES = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
-DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
-QUALITY = 9  # of brotli at every start: 50 ms; the large vendored files come with a form made once at the highest
-FOLDERS = ("css", "js", "icons", "vendor")
+QUALITY = 9  # of brotli for what is small; the large vendored files come with a form made once at the highest
+INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
+FOLDERS = ("js", "icons", "vendor")
+STYLES = ("tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "clock", "views", "bench", "print",
+          "template")  # layers in order
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 
@@ -63,23 +65,30 @@ class Build:
                     br = made.read_bytes() if made.exists() else b""
                     found[path.relative_to(webui).as_posix()] = self._file(path.read_bytes(), path.suffix, br)
         del found["vendor/vendor.json"]  # for contributors
-        found["engine.json"] = self._file(self.engine, ".json")
+        found["app.css"] = self._file(self.styles, ".css")
         return found
 
     @cached_property
-    def engine(self) -> bytes:
-        """The engine's modules as one JSON object of path and text: one request instead of many."""
+    def engine(self) -> dict[str, str]:
+        """The engine's modules by their path, as a phone loads them."""
         shared = self.house / "shared"
-        modules = {
+        return {
             "shared/" + path.relative_to(shared).as_posix(): lean(path.read_text(encoding="utf-8"))
             for path in sorted(shared.rglob("*.py"))
         }
-        return json.dumps(modules, ensure_ascii=False, separators=(",", ":")).encode()
+
+    @cached_property
+    def styles(self) -> bytes:
+        """The stylesheets in the order of their layers: many small files to read, one to fetch."""
+        folder = self.house / "webui" / "css"
+        return "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES).encode()
 
     @cached_property
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
+        for path, text in self.engine.items():
+            digest.update(path.encode() + b"\0" + text.encode())
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
         for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:
@@ -92,11 +101,17 @@ class Build:
         """Path of the versioned files, relative to the app's root."""
         return f"v/{self.id}/"
 
-    def worker(self, pages: list[str]) -> str:
-        """The service worker, told which files make up this build."""
-        told = {"id": self.id, "files": [self.base + path for path in self.files], "pages": pages}
+    def worker(self) -> str:
+        """The service worker, told which files make up this build, and the headers of the pages it answers."""
+        told = {"id": self.id, "files": [self.base + path for path in self.files if path not in INSTALLED],
+                "bundle": self.base + BUNDLE, "headers": {"Content-Type": "text/html; charset=utf-8", **HEADERS}}
         script = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
         return f"const BUILD = {json.dumps(told)};\n{script}"
+
+    def bundle(self, pages: dict[str, str]) -> File:
+        """The engine and all pages as one file: half the bytes of each by itself, because they share their words."""
+        body = json.dumps({"engine": self.engine, "pages": pages}, ensure_ascii=False, separators=(",", ":")).encode()
+        return self._file(body, ".json", brotli.compress(body, quality=11, lgwin=24))
 
     def manifest(self) -> dict:
         """The web app manifest: relative to the app's root, so that a sub-path works."""
@@ -120,20 +135,3 @@ class Build:
             return File(body, TYPES[suffix], b"", b"")
         return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), br or brotli.compress(body, quality=QUALITY))
 
-
-def lean(source: str) -> str:
-    """The same module without docstrings and comment lines, which a phone would load and never read.
-
-    Nothing else changes; MicroPython has no docstrings at run time, so no behaviour can depend on them.
-
-    >>> lean("# why\\ndef four():\\n    'Four.'\\n    return 4\\n")
-    'def four():\\n    ""\\n    return 4\\n'
-    """
-    lines = source.split("\n")
-    for node in ast.walk(ast.parse(source)):
-        first = node.body[0] if isinstance(node, DOCUMENTED) and node.body else None
-        if isinstance(first, ast.Expr) and isinstance(first.value, ast.Constant) and isinstance(first.value.value, str):
-            lines[first.lineno - 1] = " " * first.col_offset + '""'
-            for place in range(first.lineno, first.end_lineno):
-                lines[place] = ""
-    return re.sub(r"\n(?:[ \t]*(?:#[^\n]*)?\n)+", "\n", "\n" + "\n".join(lines))[1:]

@@ -2,7 +2,7 @@
 import json
 from pathlib import Path
 
-from .build import Build
+from .build import BUNDLE, Build
 from .pages import PAGES, Pages
 
 
@@ -11,7 +11,8 @@ def export(folder: Path, build: Build | None = None) -> int:
     build = build or Build()
     pages = Pages(build)
     written = {f"{path}index.html": pages.render(screen, policy=True).encode() for screen, path, _ in PAGES}
-    written["sw.js"] = build.worker([path or "./" for _, path, _ in PAGES]).encode()
+    written["sw.js"] = build.worker().encode()
+    written[build.base + BUNDLE] = build.bundle(pages.kept(policy=True)).body
     written["manifest.webmanifest"] = json.dumps(build.manifest()).encode()
     written.update({build.base + path: file.body for path, file in build.files.items()})
     for path, body in written.items():

@@ -14,11 +14,14 @@ from .headers import POLICY
 # screen, path below the app's root, heading
 PAGES = (
     ("pour", "", "Pour"),
+    ("joint", "joint/", "Joint"),
+    ("boat", "boat/", "Boat"),
+    ("spreader", "spreader/", "Spreader"),
     ("clock", "clock/", "Clock"),
     ("plan", "plan/", "Plan"),
     ("safety", "safety/", "Safety"),
 )
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "clock", "views", "bench", "print")  # layers in order
+NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -42,10 +45,15 @@ class Pages:
 
         return endpoint
 
-    def render(self, screen: str, pairs=(), policy: bool = False) -> str:
+    def kept(self, policy: bool = False) -> dict[str, str]:
+        """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
+        return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
+
+    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
+        bare: without the answer
         """
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
@@ -54,14 +62,20 @@ class Pages:
         inputs = [item.about(units) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
+        if bare:
+            errors = {}
+            answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
-            styles=STYLES, policy=POLICY if policy else "",
+            policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
-            form=Form(inputs, pairs, errors, dict(answer["understood"])),
+            form=Form(inputs, pairs, errors, dict(answer["understood"]),
+                      {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},
-            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode([tuple(pair) for pair in lead["pairs"]]))
+            folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
+            address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
+                                  + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
 
 def path_of(screen: str) -> str:

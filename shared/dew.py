@@ -18,7 +18,8 @@ INPUTS = (
     Number("surface", "Temperature of the surface", unit="degC", low=-20, high=70, optional=True, fold=FOLD,
            help="Of the wood or the seam. Left empty: as the air. Stored wood is often colder."),
     Number("night", "Coldest air in the night", unit="degC", low=-20, high=50, optional=True, fold=FOLD),
-    Choice("sky", "In the night it lies", (("under", "under a roof or a tarpaulin"), ("open", "under the open sky")), fold=FOLD),
+    Choice("sky", "In the night it lies", (("under", "under a roof or a tarpaulin"), ("open", "under the open sky")),
+           fold=FOLD),
 )
 
 # the order of work against blush, common practice

@@ -420,10 +420,12 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
-    rows: how many an empty form shows; each: what one row is called
+    rows: how many an empty form shows where there is no default; each: what one row is called
+    Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
     kind = "group"
+    NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
                  **more):
@@ -431,7 +433,7 @@ class Group(Input):
         self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
-        self.kept = {}
+        self.kept, self.resting = {}, None
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
@@ -440,14 +442,14 @@ class Group(Input):
         given = not _missing(typed)
         if not given:
             typed = self.default_in(values["units"])
-        typed = in_rows(typed, self.most)
+        typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
             self.refuse(path, "a list is expected here")
         if len(typed) > self.most:
             self.refuse(path, "at most " + str(self.most) + " of them")
         rows, errors = [], []
         for place, tree in enumerate(typed):
-            if all([_missing(tree[key]) for key in tree]):
+            if all([_missing(tree[key]) or self._rests(key, tree[key]) for key in tree]):
                 if self.gaps:
                     rows.append(None)
                 continue
@@ -457,6 +459,17 @@ class Group(Input):
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
+
+    def _rests(self, key, text):
+        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row. Where a
+        row of nothing but choices is one that reads, it counts."""
+        if self.resting is None:
+            wanted = [field for field in self.fields if field.kind == "number" and field.default is None]
+            asked = [field for field in wanted if not field.optional and not field.when]
+            self.resting = {}
+            if asked:
+                self.resting = dict([(field.name, field.default) for field in self.fields if field.kind == "choice"])
+        return key in self.resting and text == self.resting[key]
 
     def _row(self, tree, path, place, values, errors, given):
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
@@ -476,7 +489,7 @@ class Group(Input):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "default": self.default_in(system)})
+                      "gaps": self.gaps, "default": self.default_in(system)})
         return facts
 
 

@@ -89,6 +89,9 @@ def _collect_pick(item, value, name, units, found):
 
 
 def _collect_group(item, value, name, units, found):
+    if value == item.NONE:
+        found.append((name, value))
+        return
     rows = in_rows(value, item.most)
     for place, row in enumerate(rows if isinstance(rows, list) else []):
         if isinstance(row, dict):

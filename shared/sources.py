@@ -6,7 +6,7 @@ from .numbers import places_for, shown
 from .provenance import provenance
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
-MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "glass",
+MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "rates", "glass",
            "losses", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards", "solvents", "dusts", "airing")
 MARKS = (PUBLISHED, COMMON, MEMORY, LABEL, OWN)

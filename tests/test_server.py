@@ -5,17 +5,17 @@ import re
 
 import pytest
 from covemix.server.app import create_app
-from covemix.server.build import Build
+from covemix.server.build import INSTALLED, Build
 from covemix.server.headers import HEADERS
-from covemix.server.pages import PAGES
+from covemix.server.pages import PAGES, Pages
 from covemix.shared import moves
 from starlette.testclient import TestClient
 
 BUILD = Build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
-    "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/css/base.css",
-    f"/v/{BUILD.id}/engine.json", "/v/older/css/base.css",
+    "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/app.css",
+    f"/v/{BUILD.id}/app.json", "/v/older/app.css",
 ]
 
 
@@ -124,23 +124,26 @@ def test_an_answer_with_errors_stands_beside_its_field_in_plain_html(client):
 
 
 def test_versioned_files_are_kept_for_ever_and_sent_small(client):
-    response = client.get(f"/v/{BUILD.id}/engine.json", headers={"accept-encoding": "gzip"})
+    response = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "gzip"})
     assert "immutable" in response.headers["cache-control"]
     assert response.headers["content-encoding"] == "gzip"
-    assert "shared/moves.py" in response.json()
-    plain = client.get(f"/v/{BUILD.id}/engine.json", headers={"accept-encoding": "identity"})
+    assert "shared/moves.py" in response.json()["engine"]
+    plain = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "identity"})
     assert "content-encoding" not in plain.headers
     assert plain.json() == response.json()
 
 
-def test_the_worker_keeps_every_file_and_every_page():
-    told = json.loads(re.search(r"const BUILD = (.*);", BUILD.worker([path or "./" for _, path, _ in PAGES])).group(1))
-    assert {path.removeprefix(BUILD.base) for path in told["files"]} == set(BUILD.files)
-    assert len(told["pages"]) == len(PAGES)
+def test_the_worker_keeps_every_file_and_every_page(client):
+    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    assert {path.removeprefix(BUILD.base) for path in told["files"]} == set(BUILD.files) - set(INSTALLED)
+    pages = client.get("/" + told["bundle"]).json()["pages"]
+    assert set(pages) == {path for _, path, _ in PAGES}
+    assert all('data-form' in page for page in pages.values())
 
 
 def test_a_first_visit_stays_within_350_kB(client):
     """Everything the worker keeps, as it crosses the wire: pages, files, worker, manifest."""
-    files = sum(len(file.sent("gzip, br")[0]) for file in BUILD.files.values())
-    pages = sum(len(gzip.compress(client.get("/" + path).content)) for _, path, _ in PAGES)
-    assert files + pages < 350_000
+    files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items() if path not in INSTALLED)
+    bundle = len(BUILD.bundle(Pages(BUILD).kept()).sent("gzip, br")[0])
+    first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
+    assert files + bundle + first < 350_000

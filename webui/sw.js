@@ -1,4 +1,4 @@
-// Keeps one whole build of the app. `BUILD` ({id, files, pages}) is put in front of this file by the server.
+// Keeps one whole build of the app. `BUILD` ({id, files, bundle, headers}) is put in front of this file by the server.
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const LOST = `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
@@ -17,9 +17,11 @@ const fetched = async (path) => {
 const install = async () => {
   const cache = await caches.open(CACHE);
   try {
-    await Promise.all([...BUILD.files, ...BUILD.pages].map(async (path) => {
-      await cache.put(new URL(path, scope), await fetched(path));
-    }));
+    await Promise.all([...BUILD.files, BUILD.bundle].map(async (path) => (
+      cache.put(new URL(path, scope), await fetched(path)))));
+    const { pages } = await (await cache.match(new URL(BUILD.bundle, scope))).json();
+    await Promise.all(Object.entries(pages).map(([path, text]) => (
+      cache.put(new URL(path, scope), new Response(text, { headers: BUILD.headers })))));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;

@@ -1,48 +1,15 @@
 """Real Chromium against a real server: fixtures that a person's doings are written with."""
 import shutil
-import socket
-import subprocess
-import sys
-import time
-from pathlib import Path
 
-import httpx
 import pytest
 from covemix.server.build import HOUSE
 from playwright.sync_api import sync_playwright
 
-SERVE = Path(__file__).with_name("serve.py")
+from .serve import Server
+
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
-
-
-class Server:
-    """A server that can be stopped and started again on the same port, with the same house or another."""
-
-    def __init__(self):
-        with socket.socket() as free:
-            free.bind(("127.0.0.1", 0))
-            self.port = free.getsockname()[1]
-        self.url = f"http://localhost:{self.port}"
-        self.process = None
-
-    def start(self, house: Path = HOUSE, missing: str = ""):
-        command = [sys.executable, str(SERVE), str(self.port), str(house), *([missing] if missing else [])]
-        self.process = subprocess.Popen(command)
-        for _ in range(200):
-            try:
-                httpx.get(self.url + "/sw.js")
-                return self
-            except httpx.TransportError:
-                time.sleep(0.05)
-        raise RuntimeError("the server did not start")
-
-    def stop(self):
-        if self.process:
-            self.process.kill()
-            self.process.wait()
-            self.process = None
 
 
 @pytest.fixture(scope="session")

@@ -1,10 +1,18 @@
-"""Serves one house for the browser tests: `python serve.py PORT HOUSE [PATH]`; PATH, where given, answers 404."""
-import sys
+"""A server in a thread of the tests, which can be killed and started again in no time."""
+import functools
+import socket
+import threading
 from pathlib import Path
 
 import uvicorn
 from covemix.server.app import create_app
-from covemix.server.build import Build
+from covemix.server.build import HOUSE, Build
+
+
+@functools.cache
+def app(house: Path):
+    """The app of a house; its files are gathered once for all tests."""
+    return create_app(Build(house))
 
 
 def without(app, missing: str):
@@ -18,7 +26,29 @@ def without(app, missing: str):
     return answer
 
 
-if __name__ == "__main__":
-    port, house, *missing = sys.argv[1:]
-    app = create_app(Build(Path(house)))
-    uvicorn.run(without(app, missing[0]) if missing else app, port=int(port), log_level="error")
+class Server:
+    """Serves one house on a port of its own, and after a restart the same house or another on the same port."""
+
+    def __init__(self):
+        with socket.socket() as free:
+            free.bind(("127.0.0.1", 0))
+            self.port = free.getsockname()[1]
+        self.url = f"http://localhost:{self.port}"
+        self.running = self.thread = None
+
+    def start(self, house: Path = HOUSE, missing: str = ""):
+        served = without(app(house), missing) if missing else app(house)
+        config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off", timeout_graceful_shutdown=0)
+        self.running = uvicorn.Server(config)
+        self.thread = threading.Thread(target=self.running.run, daemon=True)
+        self.thread.start()
+        while not self.running.started:
+            self.thread.join(0.01)
+        return self
+
+    def stop(self):
+        """Killed: connections that stand open are dropped."""
+        if self.running:
+            self.running.should_exit = self.running.force_exit = True
+            self.thread.join()
+            self.running = None

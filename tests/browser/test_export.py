@@ -1,31 +1,40 @@
 """The static export on a host that knows nothing of Covemix, in a folder of its own."""
-import subprocess
-import sys
+import functools
+import http.server
+import threading
 
-import httpx
 import pytest
 from covemix.server.command import main
 from playwright.sync_api import expect
 
-from .conftest import Server, figure, keep
+from .conftest import figure, keep
+
+
+class Quiet(http.server.SimpleHTTPRequestHandler):
+    def log_message(self, *words):
+        pass
+
+
+class Elsewhere:
+    """A plain file server."""
+
+    def __init__(self, folder):
+        self.files = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=folder))
+        self.url = f"http://localhost:{self.files.server_port}/boats/shop/"
+        threading.Thread(target=self.files.serve_forever, daemon=True).start()
+
+    def stop(self):
+        self.files.shutdown()
+        self.files.server_close()
 
 
 @pytest.fixture
 def elsewhere(tmp_path):
-    """The files in a sub-folder of a plain file server."""
+    """The exported files in a sub-folder of a host that knows nothing of Covemix."""
     main(["export", str(tmp_path / "boats" / "shop")])
-    server = Server()
-    server.process = subprocess.Popen([sys.executable, "-m", "http.server", str(server.port), "--directory", tmp_path],
-                                      stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
-    for _ in range(100):
-        try:
-            httpx.get(server.url)
-            break
-        except httpx.TransportError:
-            continue
-    server.url += "/boats/shop/"
-    yield server
-    server.stop()
+    host = Elsewhere(tmp_path)
+    yield host
+    host.stop()
 
 
 def test_it_works_in_any_folder_and_then_without_signal(phone, elsewhere):

@@ -50,7 +50,7 @@ def test_screens_change_without_signal(phone, served, cut):
 
 def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, served):
     served.stop()
-    served.start(missing="icons/app-maskable-512.png")
+    served.start(missing="icons/app-180.png")
     phone.goto(served.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
@@ -86,7 +86,7 @@ def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other
     keep(phone, served.url)
     before = phone.evaluate("document.documentElement.dataset.build")
     served.stop()
-    served.start(other_build, missing="css/base.css")
+    served.start(other_build, missing="app.css")
     phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update()).catch(() => null)")
     phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
     assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
@@ -122,7 +122,7 @@ def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served)
 
 def test_an_engine_that_does_not_start_leaves_the_server_to_answer(phone, served):
     served.stop()
-    served.start(missing="engine.json")
+    served.start(missing="app.json")
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
     expect(figure(phone, "reading_b")).to_have_text("200 g")

@@ -16,7 +16,7 @@ const bytes = async (path, as) => {
 
 // The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
 const load = () => {
-  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm", "arrayBuffer"), bytes("engine.json", "text")]);
+  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm", "arrayBuffer"), bytes("app.json", "text")]);
   return source;
 };
 
@@ -39,7 +39,7 @@ export class EngineMissing extends Error {}
 
 export const startEngine = () => {
   ready ??= (async () => {
-    const [wasm, modules] = await load();
+    const [wasm, bundle] = await load();
     const mine = new Worker(new URL("worker.js", import.meta.url), { type: "module" });
     worker = mine;
     await new Promise((resolve, reject) => {
@@ -49,7 +49,7 @@ export const startEngine = () => {
         else if (data.id === undefined) reject(new Error(data.broken));
         else settle(data);
       });
-      mine.postMessage({ wasm, modules });
+      mine.postMessage({ wasm, bundle });
     });
   })().catch((error) => {
     stop("the engine did not start");

@@ -60,21 +60,41 @@ export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
     const section = root.querySelector(`[data-move="${move}"]`);
-    const more = lines.filter((line) => line.rank === "more");
     showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
-    showLines(section.querySelector("[data-lines-more]"), more);
-    section.querySelector("[data-more]").hidden = !more.length;
     section.hidden = !lines.length;
     showLeads(section.querySelector("[data-leads]"), leads);
-    const place = section.querySelector(".figures");
-    if (figures.length || place.children.length) place.replaceChildren(...figures.map(drawn));
+    const folds = [...section.querySelectorAll("[data-more]")];
+    const parts = folds.map((fold) => fold.dataset.more);
+    const home = ({ part }) => (parts.includes(part) ? part : "");
+    for (const fold of folds) {
+      const more = lines.filter((line) => line.rank === "more" && home(line) === fold.dataset.more);
+      showLines(fold.querySelector("[data-lines-more]"), more);
+      fold.hidden = !more.length;
+    }
+    for (const place of section.querySelectorAll("[data-figures]")) {
+      const mine = figures.filter((figure) => home(figure) === place.dataset.figures);
+      showFigures(place, mine);
+    }
   }
 };
 
+const drawnIn = new WeakMap();
+
+const showFigures = (place, figures) => {
+  const now = JSON.stringify(figures);
+  if (drawnIn.get(place) === now || !(figures.length || place.children.length)) return;
+  drawnIn.set(place, now);
+  place.replaceChildren(...figures.map(drawn));
+};
+
 // An answer that no longer belongs to what is typed must not stand as if it did.
+export const blankAnswers = (root) => {
+  for (const section of root.querySelectorAll("[data-move]")) section.hidden = true;
+};
+
 export const clearAnswers = (root) => {
   root.querySelector("[data-no-answer]").hidden = false;
-  for (const section of root.querySelectorAll("[data-move]")) section.hidden = true;
+  blankAnswers(root);
 };
 
 export const spoken = (answers) => answers.flatMap(([, { lines }]) => lines)

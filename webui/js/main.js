@@ -5,18 +5,19 @@ import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { holdUpdates, startOffline } from "./offline.js";
 import { running, startPots } from "./pots.js";
+import { mount as mountBoat } from "./views/boat.js";
 import { mount as mountClock } from "./views/clock.js";
 import { mount as mountPlan } from "./views/plan.js";
-import { mount as mountScreen } from "./views/screen.js";
+import { mount } from "./views/screen.js";
+
+const VIEWS = { boat: mountBoat, clock: mountClock, plan: mountPlan }; // any other screen is a form and its answers
 
 const root = new URL("../../../", import.meta.url);
-
-const VIEWS = { clock: mountClock, plan: mountPlan };
 
 const show = () => {
   const main = document.querySelector("[data-main]");
   const { screen } = document.documentElement.dataset;
-  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
+  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mount)(screen, main);
 };
 
 const save = () => {

@@ -1,5 +1,6 @@
 // What was typed last on each screen, kept on this phone so that a killed page comes back as it was.
 const KEY = "covemix.typed.";
+const ANSWER = "covemix.answer.";
 
 export const recall = (screen) => {
   try {
@@ -18,4 +19,23 @@ export const remember = (screen, values) => {
   } catch {
     return false;
   }
+};
+
+// The engine is pure: the same build gives the same figures for the same words. So the last answer may be painted at
+// once when a killed page comes back, long before the engine has started, and is current, not stale.
+const mark = (values) => document.documentElement.dataset.build + JSON.stringify(values);
+
+export const recallAnswer = (screen, values) => {
+  try {
+    const kept = JSON.parse(localStorage.getItem(ANSWER + screen) ?? "null");
+    return kept?.mark === mark(values) ? kept.answer : null;
+  } catch {
+    return null;
+  }
+};
+
+export const rememberAnswer = (screen, values, answer) => {
+  try {
+    localStorage.setItem(ANSWER + screen, JSON.stringify({ mark: mark(values), answer }));
+  } catch { /* it is only quicker with it */ }
 };

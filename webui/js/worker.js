@@ -16,11 +16,11 @@ const place = (files, path, text) => {
   files.writeFile("/" + path, text);
 };
 
-const start = async ({ wasm, modules }) => {
+const start = async ({ wasm, bundle }) => {
   // the loader fetches; under the page's policy and without a signal the bytes it gets are the ones the page sent
   self.fetch = async () => new Response(wasm, { headers: { "Content-Type": "application/wasm" } });
   const python = await loadMicroPython({ url: "micropython.wasm", heapsize: HEAP });
-  for (const [path, text] of Object.entries(JSON.parse(modules))) place(python.FS, path, text);
+  for (const [path, text] of Object.entries(JSON.parse(bundle).engine)) place(python.FS, path, text);
   python.runPython("import sys\nsys.path.append('/')\nfrom shared.moves import call");
   call = python.globals.get("call");
 };

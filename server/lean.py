@@ -1,0 +1,56 @@
+"""The engine's modules as a phone needs them: the same program, without what it would load and never read."""
+import ast
+import io
+import token
+import tokenize
+from functools import cache
+
+DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
+SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
+
+
+@cache
+def lean(source: str) -> str:
+    """The same module without docstrings, comments and the white space that means nothing.
+
+    MicroPython has no docstrings at run time, so no behaviour can depend on them; the tests compare the two programs.
+
+    >>> lean("# why\\ndef four(a):\\n    'Four.'\\n    return a + 4  # more\\n")
+    'def four(a):\\n return a+4\\n'
+    """
+    words = docstrings(source)
+    lines, depth, before = [], 0, None
+    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+        if one.type in SKIPPED:
+            continue
+        if one.type == token.INDENT:
+            depth += 1
+        elif one.type == token.DEDENT:
+            depth -= 1
+        elif one.type == token.NEWLINE:
+            before = None
+        else:
+            text = words.get(one.start, one.string)
+            if before is None:
+                lines.append(" " * depth + text)
+            else:
+                lines[-1] += (" " if _clash(before, one.string) else "") + text
+            before = one.string
+    return "\n".join(line for line in lines if line.strip()) + "\n"
+
+
+def docstrings(source: str) -> dict[tuple[int, int], str]:
+    """Where a docstring starts, and what stands in its place: nothing, or what keeps a body that had no more."""
+    found = {}
+    for node in ast.walk(ast.parse(source)):
+        first = node.body[0] if isinstance(node, DOCUMENTED) and node.body else None
+        if isinstance(first, ast.Expr) and isinstance(first.value, ast.Constant) and isinstance(first.value.value, str):
+            alone = len(node.body) == 1 and not isinstance(node, ast.Module)
+            found[first.lineno, first.col_offset] = "pass" if alone else ""
+    return found
+
+
+def _clash(before: str, after: str) -> bool:
+    """Whether two tokens would run together: words do, and a word before a quote would become its prefix."""
+    last, first = before[-1], after[0]
+    return (last.isalnum() or last in "_\"'") and (first.isalnum() or first in "_\"'")
