@@ -27,8 +27,8 @@ QUALITY = 9  # of brotli for what is small; the large vendored files come with a
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
-    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "views", "pour", "bench",
-    "print", "template")
+    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
+    "bench", "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 

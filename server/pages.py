@@ -17,6 +17,8 @@ PAGES = (
     ("joint", "joint/", "Joint"),
     ("boat", "boat/", "Boat"),
     ("spreader", "spreader/", "Spreader"),
+    ("clock", "clock/", "Clock"),
+    ("plan", "plan/", "Plan"),
     ("kit", "kit/", "Kit"),
     ("log", "log/", "Log"),
     ("safety", "safety/", "Safety"),

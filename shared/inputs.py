@@ -76,8 +76,10 @@ class Number(Input):
 
     kind = "number"
 
-    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, **more):
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
+                 **more):
         Input.__init__(self, name, label, **more)
+        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.kept, self.defaults = {}, {}
@@ -117,7 +119,7 @@ class Number(Input):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, "type a number" + _in(self.unit_in(system)))
+                self.refuse(path, self.missing or "type a number" + _in(self.unit_in(system)))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
@@ -433,7 +435,7 @@ class Group(Input):
         self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
-        self.kept = {}
+        self.kept, self.resting = {}, None
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
@@ -449,7 +451,7 @@ class Group(Input):
             self.refuse(path, "at most " + str(self.most) + " of them")
         rows, errors = [], []
         for place, tree in enumerate(typed):
-            if all([_missing(tree[key]) for key in tree]):
+            if all([_missing(tree[key]) or self._rests(key, tree[key]) for key in tree]):
                 if self.gaps:
                     rows.append(None)
                 continue
@@ -459,6 +461,17 @@ class Group(Input):
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
+
+    def _rests(self, key, text):
+        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row. Where a
+        row of nothing but choices is one that reads, it counts."""
+        if self.resting is None:
+            wanted = [field for field in self.fields if field.kind == "number" and field.default is None]
+            asked = [field for field in wanted if not field.optional and not field.when]
+            self.resting = {}
+            if asked:
+                self.resting = dict([(field.name, field.default) for field in self.fields if field.kind == "choice"])
+        return key in self.resting and text == self.resting[key]
 
     def _row(self, tree, path, place, values, errors, given):
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""

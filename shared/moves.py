@@ -32,6 +32,7 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("plan", ("plan",)),
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),

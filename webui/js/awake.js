@@ -15,3 +15,15 @@ document.addEventListener("visibilitychange", ask);
 
 export const stayAwake = () => { wanted = true; return ask(); };
 export const maySleep = () => { wanted = false; lock?.release(); };
+
+// A button that keeps the screen on; hidden where the browser cannot.
+export const keepAwake = (button, press) => {
+  if (!("wakeLock" in navigator)) return;
+  button.hidden = false;
+  press(button, wanted);
+  button.addEventListener("click", () => {
+    if (wanted) maySleep();
+    else stayAwake();
+    press(button, wanted);
+  });
+};
