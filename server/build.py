@@ -23,7 +23,7 @@ TYPES = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
-QUALITY = 9  # of brotli for what is small; the large vendored files come with a form made once at the highest
+QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
