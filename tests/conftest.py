@@ -6,6 +6,11 @@ import json
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
+
+# the same examples each time, and no verdict on the speed of the machine
+settings.register_profile("house", derandomize=True, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("house")
 
 RECORD = pytest.StashKey()
 
