@@ -225,6 +225,9 @@ class Parts(Input):
         self.least = least
 
     def default_in(self, system):
+        """The default as typed text; a bare one is in the declared unit, which is then said where it is not expected."""
+        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
+            return self.default + " " + self.unit
         return self.default
 
     def read(self, typed, path, values):
@@ -233,7 +236,7 @@ class Parts(Input):
                 if self.optional:
                     return ()
                 self.refuse(path, "type the parts, like 100:30 or 2:1")
-            typed = self.default
+            typed = self.default_in(values["units"])
         if not isinstance(typed, str):
             self.refuse(path, "type the parts, like 100:30 or 2:1")
         pieces = typed.replace(" to ", ":").replace(";", ":").split(":")
@@ -266,7 +269,7 @@ class Parts(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default, "most": self.most})
+        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
         return facts
 
 
