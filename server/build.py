@@ -9,7 +9,7 @@ from pathlib import Path
 import brotli
 
 from .headers import HEADERS
-from .lean import lean
+from .lean import lean, lean_script, lean_style
 
 BUNDLE = "app.json"  # the engine and the pages: one file, because they share their words
 HOUSE = Path(__file__).resolve().parent.parent
@@ -26,8 +26,9 @@ TYPES = {
 QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
-STYLES = ("tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "views", "bench", "print",
-          "template")  # layers in order
+STYLES = (  # layers in order
+    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
+    "bench", "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 
@@ -63,7 +64,10 @@ class Build:
                 if path.is_file() and path.suffix in TYPES and not path.name.startswith("."):
                     made = path.with_name(path.name + ".br")
                     br = made.read_bytes() if made.exists() else b""
-                    found[path.relative_to(webui).as_posix()] = self._file(path.read_bytes(), path.suffix, br)
+                    body = path.read_bytes()
+                    if folder == "js":
+                        body = lean_script(body.decode()).encode()
+                    found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
         del found["vendor/vendor.json"]  # for contributors
         found["app.css"] = self._file(self.styles, ".css")
         return found
@@ -81,14 +85,14 @@ class Build:
     def styles(self) -> bytes:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
-        return "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES).encode()
+        return lean_style("\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)).encode()
 
     @cached_property
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        for path, text in self.engine.items():
-            digest.update(path.encode() + b"\0" + text.encode())
+        for path in sorted((self.house / "shared").rglob("*.py")):
+            digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
         for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:

@@ -1,5 +1,5 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import cutting, impossible, joint, ratio, seam, shopping
+from . import boat_pieces, cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
 from .cut_figure import cut_figures
 from .errors import InputError
@@ -160,8 +160,11 @@ def figures(values):
 
 
 def leads(values):
-    """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch."""
+    """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
+    them go to the plan of a day."""
     work = seams(values)
+    plan = boat_pieces.lead(values, work)
+    plans = [plan] if plan else []
     chosen = [kept for kept in work if kept[0]["pour"] == NOW]
     sums = totals(values, chosen or work)
     putty = seam.placed(sums["putty"], values["tooling"])
@@ -174,8 +177,8 @@ def leads(values):
         most = values["batch"] * (1 + 1e-9)
         putty = putty if putty * values["putty_density"] <= most else 0.0
         liquid = liquid if liquid <= most else 0.0
-        return joint.to_pour(putty, liquid, "all joints")
-    return joint.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints")
+        return joint.to_pour(putty, liquid, "all joints") + plans
+    return joint.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints") + plans
 
 
 def _resin_lines(values, batch):

@@ -1,4 +1,5 @@
 """Numbers: what a thumb types, and text that is alike on every runtime; fractions and decimal as references."""
+
 from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
@@ -8,15 +9,78 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 TYPED = (
-    ("240", 240), ("1.5", 1.5), ("1,5", 1.5), (" 1,5 ", 1.5), (".5", 0.5), (",5", 0.5), ("5.", 5), ("007", 7), ("+2", 2),
-    ("-3", -3), ("−3", -3), ("1/4", 0.25), ("3 1/2", 3.5), ("½", 0.5), ("1½", 1.5), ("3 ¾", 3.75), ("1⁄8", 0.125),
-    ("1,000", 1), ("0", 0), ("-1 1/2", -1.5), ("999999999999", 999999999999), (240, 240), (1.5, 1.5), (-0.0, 0),
+    ("240", 240),
+    ("1.5", 1.5),
+    ("1,5", 1.5),
+    (" 1,5 ", 1.5),
+    (".5", 0.5),
+    (",5", 0.5),
+    ("5.", 5),
+    ("007", 7),
+    ("+2", 2),
+    ("-3", -3),
+    ("−3", -3),
+    ("1/4", 0.25),
+    ("3 1/2", 3.5),
+    ("½", 0.5),
+    ("1½", 1.5),
+    ("3 ¾", 3.75),
+    ("1⁄8", 0.125),
+    ("1,000", 1),
+    ("0", 0),
+    ("-1 1/2", -1.5),
+    ("999999999999", 999999999999),
+    (240, 240),
+    (1.5, 1.5),
+    (-0.0, 0),
 )
 REFUSED = (
-    "", " ", "abc", "NaN", "inf", "-inf", "1e400", "1e3", "0x10", "1_000", "1,500.2", "1.2.3", "1,500,000", "1 500", "--5",
-    "+-5", "1/0", "1/2/3", "1/", "/2", "½/3", "1.5/2", ".", ",", "+", "-", "١٢", "१२", "１２", "9" * 13, "9" * 200,
-    "0." + "0" * 30 + "1", "\x00", "🛶", "5\u200f", "12 000", None, True, False, [], {}, float("nan"), float("inf"), 1e300,
-    5e-324, 10**400,
+    "",
+    " ",
+    "abc",
+    "NaN",
+    "inf",
+    "-inf",
+    "1e400",
+    "1e3",
+    "0x10",
+    "1_000",
+    "1,500.2",
+    "1.2.3",
+    "1,500,000",
+    "1 500",
+    "--5",
+    "+-5",
+    "1/0",
+    "1/2/3",
+    "1/",
+    "/2",
+    "½/3",
+    "1.5/2",
+    ".",
+    ",",
+    "+",
+    "-",
+    "١٢",
+    "१२",
+    "１２",
+    "9" * 13,
+    "9" * 200,
+    "0." + "0" * 30 + "1",
+    "\x00",
+    "🛶",
+    "5\u200f",
+    "12 000",
+    None,
+    True,
+    False,
+    [],
+    {},
+    float("nan"),
+    float("inf"),
+    1e300,
+    5e-324,
+    10**400,
 )
 
 
@@ -53,7 +117,7 @@ def test_no_text_at_all_breaks_the_reader(typed):
 ROUNDINGS = {NEAREST: ROUND_HALF_UP, DOWN: ROUND_FLOOR, UP: ROUND_CEILING}
 
 
-@given(st.integers(-10**9, 10**9), st.integers(0, 4), st.integers(0, 4), st.sampled_from(sorted(ROUNDINGS)))
+@given(st.integers(-(10**9), 10**9), st.integers(0, 4), st.integers(0, 4), st.sampled_from(sorted(ROUNDINGS)))
 def test_shown_is_decimal_rounding_of_the_number_as_typed(digits, behind, places, toward):
     """Python's decimal module, on the decimal that was typed: a tie is a tie, whatever the float makes of it."""
     typed = Decimal(digits).scaleb(-behind)
@@ -69,7 +133,9 @@ def test_shown_keeps_to_the_figures_that_a_float_holds():
     assert shown(1076652469294506442752.0)[15:] == "0000000"
 
 
-@pytest.mark.parametrize("value, text", [(0.25, "0.3"), (0.35, "0.4"), (2.675 * 10, "26.8"), (-0.04, "0.0"), (-0.25, "-0.3")])
+@pytest.mark.parametrize(
+    "value, text", [(0.25, "0.3"), (0.35, "0.4"), (2.675 * 10, "26.8"), (-0.04, "0.0"), (-0.25, "-0.3")]
+)
 def test_ties_go_away_from_zero(value, text):
     assert shown(value, 1) == text
 

@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-from covemix.shared.units import (AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for)
+from covemix.shared.units import AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -43,7 +43,8 @@ def test_factors_are_the_exact_definitions(outside, name, exact):
 PINT = {
     "US fl oz": "US_fluid_ounce", "imp fl oz": "imperial_fluid_ounce", "US pt": "US_pint", "imp pt": "imperial_pint",
     "US qt": "US_liquid_quart", "US gal": "US_liquid_gallon", "imp gal": "imperial_gallon", "US tbsp": "tablespoon",
-    "lb/US gal": "pound / US_liquid_gallon", "oz/yd2": "ounce / yard**2", "degC": "degree_Celsius",
+    "lb/US gal": "pound / US_liquid_gallon", "oz/yd2": "ounce / yard**2",
+    "g/m": "gram / meter", "oz/ft": "ounce / foot", "degC": "degree_Celsius",
     "degF": "degree_Fahrenheit", "ft3/min": "foot**3 / minute", "ft/min": "foot / minute", "g/eq": "gram", "in": "inch",
     "m3/h": "meter**3 / hour", "g/mL": "gram / milliliter", "deg": "degree", "%": "percent", "strokes": "", "": "",
     "m2": "meter**2", "ft2": "foot**2", "m3": "meter**3", "ft3": "foot**3", "g/m2": "gram / meter**2",
@@ -54,6 +55,7 @@ PINT = {
 SI = {
     "mass": "kilogram", "volume": "meter**3", "length": "meter", "area": "meter**2", "angle": "radian",
     "temperature": "kelvin", "time": "second", "density": "kilogram / meter**3", "areal weight": "kilogram / meter**2",
+    "weight per length": "kilogram / meter",
     "speed": "meter / second", "flow": "meter**3 / second", "equivalent weight": "kilogram", "share": "", "count": "",
 }
 
