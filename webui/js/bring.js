@@ -21,16 +21,18 @@ export const bring = async (screen, form, changed) => {
   const seen = await look(screen, search).catch(() => null);
   if (!seen) return; // no engine: the server has filled the form, and looked at the link itself
   const { pairs, refused, words } = seen;
+  const own = recall(screen); // typed in the meantime: not to be lost either
   if (refused) {
     notice("link", refused);
-  } else if (kept?.length) {
+  } else if (own?.length) {
     const use = () => {
       fill(form, pairs);
       changed();
       document.getElementById("main").focus();
-      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, kept); changed(); }]]);
+      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, own); changed(); }]]);
     };
-    notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine").querySelector("button:last-child").focus();
+    const box = notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine");
+    if (kept?.length) box.querySelector("button:last-child").focus(); // nobody is typing yet
   } else if (pairs.length) {
     fill(form, pairs);
     remember(screen, pairs);
