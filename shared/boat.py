@@ -7,7 +7,7 @@ from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
-from .numbers import UP, shown
+from .numbers import UP, shown, small
 from .records import SYSTEM
 from .units import told
 
@@ -193,7 +193,7 @@ def _resin_lines(values, batch):
                               rank=ANSWER)]
     masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)]
     text = " + ".join([told(mass, "kg", units, UP) for mass in masses])
-    lines.insert(0, line("resin", " and ".join([names[0]] + [name.lower() for name in names[1:]]), batch["all"], "kg",
+    lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch["all"], "kg",
                          text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
                          + shown(values["spare"] * 100) + "% spare in it"))
     counts, held = shopping.packs(masses[0], values["packs"])
@@ -205,7 +205,7 @@ def _resin_lines(values, batch):
             texts.append(str(count) + " × (" + pair + ")")
     lines.append(line("packs", "Packs", held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
                       rough="pairs in ratio that leave least over: " + told(max(0.0, held - masses[0]), "kg", units)
-                      + " of " + names[0].lower()))
+                      + " of " + small(names[0])))
     return lines
 
 
@@ -268,7 +268,7 @@ def _cut_lines(lists, label, units):
             else:
                 stock = "roll " + str(each.place + 1)
             used = sum([lengths[place] for place in each.pieces])
-            lines.append(line("cut_{}_{}_{}_{}".format(label[0].lower(), number + 1, each.stock, each.place + 1),
+            lines.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
                               label + " " + mm(width, units) + ", " + stock, used / 1000, "m",
                               _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
                               rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)

@@ -5,6 +5,7 @@ A roll is drawn in lines of a few metres one below the other, as it comes off th
 from . import cutting
 from .figures import box, figure, note, path
 from .lengths import metres, mm
+from .numbers import small
 from .sheet import WIDTH
 
 LINE = 6000  # mm of tape to a line, or the longest piece
@@ -17,7 +18,7 @@ def cut_figures(groups, units):
     found = []
     for label, lists in groups:
         for place, (width, _, rows, lengths, cuts) in enumerate(lists):
-            found.append(strips("cut_" + label[0].lower() + "_" + str(place + 1), label + " " + mm(width, units),
+            found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), label + " " + mm(width, units),
                                 rows, lengths, cuts, units))
     return found
 

@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, reading, shown
+from .numbers import BLANKS, DIGITS, DOWN, UP, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -142,7 +142,7 @@ class Number(Input):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
         if si < low or si > high or (self.above and si == low):
             first = "more than " if self.above else "from "
-            bounds = first + _limit(low, unit) + (" up to " if self.above else " to ") + _limit(high, unit)
+            bounds = first + _limit(low, unit, UP) + (" up to " if self.above else " to ") + _limit(high, unit, DOWN)
             self.refuse(path, bounds + _unit_behind(unit))
 
     def about(self, system):
@@ -227,6 +227,9 @@ class Parts(Input):
         self.least = least
 
     def default_in(self, system):
+        """The default as typed text; a bare one is in the declared unit, which is then said where it is not expected."""
+        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
+            return self.default + " " + self.unit
         return self.default
 
     def read(self, typed, path, values):
@@ -235,7 +238,7 @@ class Parts(Input):
                 if self.optional:
                     return ()
                 self.refuse(path, "type the parts, like 100:30 or 2:1")
-            typed = self.default
+            typed = self.default_in(values["units"])
         if not isinstance(typed, str):
             self.refuse(path, "type the parts, like 100:30 or 2:1")
         pieces = typed.replace(" to ", ":").replace(";", ":").split(":")
@@ -257,7 +260,7 @@ class Parts(Input):
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
                 self.refuse(path, "each number more than {} and at most {}".format(
-                    _limit(low, own), _limit(high, own)) + _unit_behind(own))
+                    _limit(low, own, UP), _limit(high, own, DOWN)) + _unit_behind(own))
             read.append(si)
         return tuple(read)
 
@@ -268,7 +271,7 @@ class Parts(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default, "most": self.most})
+        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
         return facts
 
 
@@ -375,7 +378,9 @@ class Pick(Input):
             read = self._read(tree, path, values["units"])
             if _only_text(tree):
                 self.last = asked, read
-        values["_understood"].extend(read["_understood"])
+        # what the user typed himself is told back, a built-in row's figures are not
+        own = typed if isinstance(typed, dict) else {}
+        values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
     def _read(self, tree, path, units):
@@ -605,9 +610,10 @@ def _default_in(value, unit, system):
     return _plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
 
 
-def _limit(si, unit):
+def _limit(si, unit, toward):
+    """A limit as short text on its inner side, so that what a message names is itself read."""
     value = from_si(si, unit)
     places = 0
-    while places < 4 and abs(float(shown(value, places)) - value) > 0.005 * abs(value):
+    while places < 4 and abs(float(shown(value, places, toward)) - value) > 0.005 * abs(value):
         places += 1
-    return shown(value, places)
+    return shown(value, places, toward)

@@ -9,7 +9,7 @@ from .inputs import Choice, Group, Number
 from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
 from .lengths import bare
 from .lines import ANSWER, line
-from .numbers import UP, shown
+from .numbers import UP, capital, shown
 from .units import from_si, told
 
 ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
@@ -25,7 +25,7 @@ def remembered(key, name, label, unit, low, high, **more):
                               (row.low, row.high)])
     default = float(shown(row.value * scale if not row.unit else own(row.value), 4))
     return Number(name, label, unit=unit, low=low, high=high, default=default,
-                  help=row.mark[0].upper() + row.mark[1:] + ", " + told_range + ".", **more)
+                  help=capital(row.mark) + ", " + told_range + ".", **more)
 
 
 def _short(value):

@@ -11,6 +11,7 @@ MOVES = (
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
     ("rescue", "Rescue", "What is really in the cup to what has to be added"),
     ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
+    ("pouring", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
@@ -19,6 +20,9 @@ MOVES = (
     ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
     ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
+    ("kit", "Kit", "One thing of the kit to what is kept of it"),
+    ("log", "Log", "A poured batch to one line of the log"),
+    ("timings", "Timings", "Own working times against the label's"),
     ("safety", "Safety", "The cautions that always stand"),
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
@@ -32,6 +36,8 @@ SCREENS = (
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
+    ("kit", ("kit",)),
+    ("log", ("log",)),
     ("safety", ("safety", "air")),
     ("sources", ("sources",)),
 )
@@ -68,8 +74,12 @@ def _answered(move, values, errors):
         return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
                 "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
-    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
-            "leads": leads(values) if leads else []}
+    steps = getattr(move, "steps", None)
+    found = {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+             "leads": leads(values) if leads else []}
+    if steps:
+        found["steps"] = steps(values)
+    return found
 
 
 def screen_inputs(screen):
@@ -112,7 +122,8 @@ def about(name, system):
 
 
 def call(text):
-    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
+    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
 
@@ -122,4 +133,9 @@ def call(text):
     if "screen" in asked:
         return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    if "hand" in asked or "brought" in asked:
+        from . import handover  # most key presses need none of it
+        if "hand" in asked:
+            return json.dumps(handover.handed(asked["hand"], asked["pairs"]))
+        return json.dumps(handover.brought(asked["brought"], asked["pairs"], asked["length"]))
     return json.dumps(answer(asked["move"], typed))

@@ -1,22 +1,29 @@
-// The screen kept on while a pot runs, where the browser can: asked for again whenever the page comes back.
-let lock = null;
+// Keeps the screen on while hands are busy; the lock is lost whenever the page is hidden, and asked again when it is back.
 let wanted = false;
+let lock = null;
 
 const ask = async () => {
-  if (!wanted || document.hidden) return;
-  lock = await navigator.wakeLock.request("screen").catch(() => null);
+  if (!wanted || lock || document.visibilityState !== "visible" || !navigator.wakeLock) return;
+  try {
+    lock = await navigator.wakeLock.request("screen");
+    lock.addEventListener("release", () => { lock = null; });
+    if (!wanted) lock.release();
+  } catch { /* low battery: the phone decides */ }
 };
 
+document.addEventListener("visibilitychange", ask);
+
+export const stayAwake = () => { wanted = true; return ask(); };
+export const maySleep = () => { wanted = false; lock?.release(); };
+
+// A button that keeps the screen on; hidden where the browser cannot.
 export const keepAwake = (button, press) => {
   if (!("wakeLock" in navigator)) return;
   button.hidden = false;
   press(button, wanted);
   button.addEventListener("click", () => {
-    wanted = !wanted;
+    if (wanted) maySleep();
+    else stayAwake();
     press(button, wanted);
-    if (wanted) ask();
-    else lock?.release();
   });
 };
-
-document.addEventListener("visibilitychange", ask);

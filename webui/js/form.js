@@ -62,7 +62,9 @@ export const settle = (form) => {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
     field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
   }
-  for (const fold of form.querySelectorAll("[data-fold]")) fold.hidden = !fold.querySelector("[data-field]:not([hidden])");
+  for (const fold of form.querySelectorAll("[data-fold]")) {
+    fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
+  }
   for (const unit of form.querySelectorAll(".unit:not([data-unit-of])")) {
     unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
   }

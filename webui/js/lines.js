@@ -56,25 +56,22 @@ const showLeads = (place, leads) => {
   }));
 };
 
+// A place may take one part only (a fold of its own), or all but those that have a fold.
+const wanted = ({ dataset: { only, but } }, all) => all.filter(({ part }) => (
+  only ? part === only : !(but ?? "").split(" ").includes(part || "-")));
+
 export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
-    const section = root.querySelector(`[data-move="${move}"]`);
-    showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
-    section.hidden = !lines.length;
-    showLeads(section.querySelector("[data-leads]"), leads);
-    const folds = [...section.querySelectorAll("[data-more]")];
-    const parts = folds.map((fold) => fold.dataset.more);
-    const home = ({ part }) => (parts.includes(part) ? part : "");
-    for (const fold of folds) {
-      const more = lines.filter((line) => line.rank === "more" && home(line) === fold.dataset.more);
-      showLines(fold.querySelector("[data-lines-more]"), more);
-      fold.hidden = !more.length;
+    const here = (name) => root.querySelectorAll(`[data-${name}="${move}"]`);
+    for (const place of here("some")) {
+      const ranks = place.dataset.ranks.split(" ");
+      showLines(place, wanted(place, lines.filter((line) => ranks.includes(line.rank))));
     }
-    for (const place of section.querySelectorAll("[data-figures]")) {
-      const mine = figures.filter((figure) => home(figure) === place.dataset.figures);
-      showFigures(place, mine);
-    }
+    for (const place of here("figures")) showFigures(place, wanted(place, figures));
+    for (const place of here("leads")) showLeads(place, leads);
+    for (const section of here("move")) section.hidden = !lines.length;
+    for (const fold of here("fold-of")) fold.hidden = !fold.querySelector(".line, .figure");
   }
 };
 

@@ -5,19 +5,26 @@ import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { holdUpdates, startOffline } from "./offline.js";
 import { running, startPots } from "./pots.js";
+import { applySettings } from "./settings.js";
+import { startSharing } from "./share.js";
 import { mount as mountBoat } from "./views/boat.js";
 import { mount as mountClock } from "./views/clock.js";
+import { mount as mountKit } from "./views/kit.js";
+import { mount as mountLog } from "./views/log.js";
 import { mount as mountPlan } from "./views/plan.js";
-import { mount } from "./views/screen.js";
-
-const VIEWS = { boat: mountBoat, clock: mountClock, plan: mountPlan }; // any other screen is a form and its answers
+import { mount as mountPour } from "./views/pour.js";
+import { mount as mountScreen } from "./views/screen.js";
 
 const root = new URL("../../../", import.meta.url);
+
+const VIEWS = { // any other screen is a form and its answers
+  boat: mountBoat, clock: mountClock, kit: mountKit, log: mountLog, plan: mountPlan, pour: mountPour,
+};
 
 const show = () => {
   const main = document.querySelector("[data-main]");
   const { screen } = document.documentElement.dataset;
-  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mount)(screen, main);
+  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
 };
 
 const save = () => {
@@ -25,9 +32,11 @@ const save = () => {
   if (form) remember(document.documentElement.dataset.screen, pairs(form));
 };
 
+applySettings();
 startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
+startSharing();
 holdUpdates(running);
 startPots();
 startOffline(root, save);
