@@ -48,7 +48,7 @@ def timeline(values, plan):
         said.append(
             "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"]))
         )
-    return figure("plan", "The day's batches", WIDE, down + 46, shapes, "; ".join(said))
+    return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 
 
 def _upright(x, top, bottom):

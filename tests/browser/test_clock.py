@@ -11,7 +11,8 @@ ADD = """async (pot) => {
     const base = document.querySelector("script[type=module]").src;
     const { put } = await import(base.replace("main.js", "store.js"));
     const { ago, ...rest } = pot;
-    return put("pots", { started: Date.now() - ago * 1000, timing: [], system: [], done: [], rung: [], said: [], ...rest });
+    const started = Date.now() - ago * 1000;
+    return put("pots", { started, timing: [], system: [], done: [], rung: [], said: [], ...rest });
 }"""
 
 
@@ -62,11 +63,9 @@ def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
 
 
 def test_a_clock_starts_from_the_pour(phone, standing):
-    """Pour's own answer leads here; the pot waits for the air temperature and counts from the tap."""
-    phone.goto(standing.url + "/clock/")
-    phone.evaluate("""() => localStorage.setItem("covemix.typed.clock",
-        JSON.stringify([["batch", "200 g"], ["pot.started", "now"]]))""")
-    phone.reload()
+    """The pot waits for the air temperature, and counts from the tap."""
+    phone.goto(standing.url + "/?amount=200")
+    phone.get_by_role("link", name="Start its clock").click()
     expect(phone.locator("[data-notice=waiting]")).to_be_visible()
     expect(phone.locator(".pot")).to_have_count(0)
     phone.get_by_label("Air temperature").first.fill("20")
@@ -98,11 +97,11 @@ def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago(phone, sta
     expect(phone.locator("[data-kind=ring]")).to_contain_text("7 minutes ago")
 
 
-@pytest.mark.parametrize(("jump", "left", "word"), [(-600, "19:", "behind"), (600, "9:", "ahead")])
+@pytest.mark.parametrize(("jump", "left", "word"), [(-600, "1[89]:", "behind"), (600, "[89]:", "ahead")])
 def test_a_changed_phone_clock_is_said_and_the_earlier_alarm_counts(phone, standing, jump, left, word):
     phone.goto(standing.url + "/clock/")
     phone.evaluate(ADD, pot_of(20, 5))
-    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^19:5"))
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^19:"))
     phone.evaluate(JUMP, jump)
     expect(phone.locator(".pot [data-line=clock_changed]")).to_contain_text(word)
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^" + left))

@@ -14,7 +14,9 @@ AT = """(hours) => {
     fixed.setHours(hours, 5, 0, 0);
     const ahead = fixed.getTime() - Date.now();
     const Real = Date;
-    window.Date = class extends Real { constructor(...given) { super(...(given.length ? given : [Real.now() + ahead])); } };
+    window.Date = class extends Real {
+        constructor(...given) { super(...(given.length ? given : [Real.now() + ahead])); }
+    };
     window.Date.now = () => Real.now() + ahead;
 }"""
 
