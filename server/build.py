@@ -26,8 +26,9 @@ TYPES = {
 QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
-STYLES = ("tokens", "base", "shell", "form", "lines", "figures", "pots", "keep", "share", "views", "bench",
-          "print")  # layers in order
+STYLES = (  # layers in order
+    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
+    "bench", "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 
@@ -90,8 +91,8 @@ class Build:
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        for path, text in self.engine.items():
-            digest.update(path.encode() + b"\0" + text.encode())
+        for path in sorted((self.house / "shared").rglob("*.py")):
+            digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
         for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:

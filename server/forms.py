@@ -2,12 +2,25 @@
 
 
 class Form:
-    """The state of one screen's form. inputs: declarations as data; pairs: dotted name and typed text."""
+    """The state of one screen's form. inputs: declarations as data; pairs: dotted name and typed text.
 
-    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str]):
+    told: lines of the answer by name, for the rows of a group that they are about
+    """
+
+    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str], told=None):
         self.typed = dict(reversed(list(pairs)))
-        self.errors, self.understood = errors, understood
+        self.given = set(self.typed)
+        self.errors, self.understood, self.told = errors, understood, told or {}
         self.choices = default_choices(inputs)
+        for item in inputs:
+            if item["kind"] == "group" and not self._given_to(item["name"]):
+                self.typed.update((f"{item['name']}.{place}.{name}", text)
+                                  for place, row in enumerate(item["default"]) for name, text in row.items())
+
+    @staticmethod
+    def blank() -> "Form":
+        """The form of a row that nobody has typed in."""
+        return Form([], (), {}, {})
 
     def asked(self, path: str, item: dict) -> bool:
         """Whether a field is in the form with the choices as they stand; the page asks the same of the declaration."""
@@ -31,12 +44,25 @@ class Form:
     def opened(self, items: list[dict]) -> bool:
         """A fold opens by itself where something in it was typed or has to be put right."""
         names = {item["name"] for item in items}
-        return any(path.partition(".")[0] in names for path in (*self.typed, *self.errors))
+        return any(path.partition(".")[0] in names for path in (*self.given, *self.errors))
 
-    def group_rows(self, path: str) -> int:
-        """How many rows of a group the typed values reach."""
+    def group_rows(self, path: str, item: dict) -> int:
+        """How many rows of a group stand in the form: as many as the typed values or the default reach."""
         places = [name[len(path) + 1:].partition(".")[0] for name in self.typed if name.startswith(path + ".")]
-        return min(60, 1 + max((int(place) for place in places if place.isdecimal() and len(place) < 4), default=-1))
+        reached = 1 + max((int(place) for place in places if place.isdecimal() and len(place) < 4), default=-1)
+        bare = item["rows"] if item["gaps"] or not (self._given_to(path) or item["default"]) else 0
+        return min(item["most"], max(reached, bare, item["least"]))
+
+    def names_unit(self, path: str) -> bool:
+        """Whether a unit was typed behind the number: the field's own would stand there twice."""
+        return self.typed.get(path, "")[-1:].isalpha()
+
+    def wrong_below(self, path: str) -> bool:
+        """Whether something in a row has to be put right."""
+        return any(name.startswith(path + ".") for name in self.errors)
+
+    def _given_to(self, group: str) -> bool:
+        return any(name == group or name.startswith(group + ".") for name in self.given)
 
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:
@@ -57,7 +83,7 @@ class Form:
         return list(found.items())
 
     def _typed_below(self, path: str) -> bool:
-        return any(name.startswith(path + ".") for name in self.typed)
+        return any(name.startswith(path + ".") for name in self.given)
 
 
 def default_choices(inputs: list[dict], prefix: str = "") -> dict[str, str]:

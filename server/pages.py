@@ -14,6 +14,11 @@ from .headers import POLICY
 # screen, path below the app's root, heading
 PAGES = (
     ("pour", "", "Pour"),
+    ("joint", "joint/", "Joint"),
+    ("boat", "boat/", "Boat"),
+    ("spreader", "spreader/", "Spreader"),
+    ("clock", "clock/", "Clock"),
+    ("plan", "plan/", "Plan"),
     ("kit", "kit/", "Kit"),
     ("log", "log/", "Log"),
     ("safety", "safety/", "Safety"),
@@ -83,9 +88,12 @@ class Pages:
             policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
             refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
-            form=Form(inputs, pairs, errors, dict(answer["understood"])),
+            form=Form(inputs, pairs, errors, dict(answer["understood"]),
+                      {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},
-            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
+            folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
+            address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
+                                  + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
 
 def path_of(screen: str) -> str:

@@ -5,6 +5,7 @@ from .exactness import percent, tolerance, wanted_text, within
 from .graduations import cup_spread, fills, for_each, on_marks, smallest_on_marks, smallest_read, syringe_spread
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
+from .taken import levels_of, outcome, rank_of, readings, told_of, whole_steps
 from .units import BY_NAME, from_si, sign, told, unit_for
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours (k = 2)"
@@ -41,7 +42,8 @@ def _by_syringes(values):
     batch = ratio.mix(values)
     count = len(batch.volumes)
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
-    best = on_marks(batch.volumes, steps, tolerance(values))
+    done = readings(values)
+    best = whole_steps(batch.volumes, done, steps) if done else on_marks(batch.volumes, steps, tolerance(values))
     times = fills(best.volumes, holds)
     lines = []
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
@@ -49,11 +51,13 @@ def _by_syringes(values):
         rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
         if times[place] > 1:
             last = volume - (times[place] - 1) * holds[place]
-            rough = "{} full to {}, then one to {}".format(
+            rough = "{} × {} + {}".format(
                 times[place] - 1, mark_text(holds[place], steps[place], values),
                 mark_text(last, steps[place], values)) + "; " + rough
         lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", in its own syringe", volume, "m3", text,
-                          rough=rough, part="abcde"[place], rank=ANSWER, span=span))
+                          rough=told_of(place, done, rough), part="abcde"[place], rank=rank_of(place, done, ANSWER),
+                          span=span))
+    lines.extend(outcome(values, best.volumes, batch.volumes, done))
     spread = syringe_spread(best.volumes, steps, times)
 
     def spread_of(volumes):
@@ -71,13 +75,18 @@ def _by_graduated(values):
     if sum(best.volumes) > cup["holds"] * (1 + 1e-9):
         times += 1
         best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
+    done = levels_of(readings(values))
+    if done:
+        best = whole_steps([volume / times for volume in batch.volumes], done, steps)
     lines, total = [], 0.0
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
         total += volume
         lines.append(line("level_" + "abcde"[place], batch.names[place] + ", up to the mark", total, "m3",
-                          mark_text(total, cup["step"], values), part="abcde"[place], rank=ANSWER, span=span,
-                          rough="wanted " + told(batch.volumes[place] / times, "mL", values["units"]) + ", here "
-                          + told(volume, "mL", values["units"])))
+                          mark_text(total, cup["step"], values), part="abcde"[place], rank=rank_of(place, done, ANSWER),
+                          span=span, rough=told_of(place, done, "wanted " + told(
+                              batch.volumes[place] / times, "mL", values["units"]) + ", here " + told(
+                                  volume, "mL", values["units"]))))
+    lines.extend(outcome(values, best.volumes, batch.volumes, done))
     if times > 1:
         lines.append(line("pours", "Cup too small for all of it", times, "", str(times) + " equal pours", rank=WARN,
                           rough="the cup ends at " + told(cup["holds"], "mL", values["units"], DOWN)

@@ -6,6 +6,7 @@ from .exactness import percent, tolerance
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import UP, shown
 from .pumping import best_strokes, smallest_strokes, top_up
+from .taken import outcome, rank_of, readings, told_of, whole_steps
 from .units import told
 
 
@@ -26,12 +27,14 @@ def answer(values):
     found = ratio.basis(values["system"])
     strokes = ratio.strokes_volumes(values["pumps"], found.densities)
     wanted = tolerance(values)
-    best = best_strokes(batch.volumes, strokes, wanted)
+    done = [count * each for count, each in zip(readings(values), strokes)]
+    best = whole_steps(batch.volumes, done, strokes) if done else best_strokes(batch.volumes, strokes, wanted)
     lines = []
     for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
         lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",
                           str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told(best.volumes[place], "mL", units), part="abcde"[place], rank=ANSWER, span=span))
+                          rough=told_of(place, done, told(best.volumes[place], "mL", units)),
+                          part="abcde"[place], rank=rank_of(place, done, ANSWER), span=span))
     volume = sum(best.volumes)
     lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
                       rough="wanted " + told(batch.volume, "mL", units)))
@@ -40,6 +43,7 @@ def answer(values):
                       rank=WARN if off else BESIDE,
                       rough="more than ±" + shown(wanted * 100, 1) + "%: top up as below, or mix another amount"
                       if off else "below 0: short of hardener; full, even strokes taken for granted"))
+    lines.extend(outcome(values, best.volumes, batch.volumes, done))
     lines.extend(_top_up(values, batch, best, found))
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     if least is None:

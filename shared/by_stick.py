@@ -7,6 +7,7 @@ from .figures import area, figure, note, path
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
 from .records import CUP
+from .taken import follow, levels_of, outcome, rank_of, readings, told_of
 from .units import US, told
 
 MARK_ERROR = 0.001  # m, how far a mark, the level's meniscus and the eye are off together (own judgement)
@@ -47,13 +48,16 @@ def answer(values):
     """The marks from the bottom, then what a millimetre on each of them costs."""
     batch, cup, units = ratio.mix(values), values["cup"], values["units"]
     times = pours(batch.volumes, cup)
-    volumes = [volume / times for volume in batch.volumes]
+    planned = [volume / times for volume in batch.volumes]
+    done = levels_of(readings(values), cup)
+    volumes = follow(planned, done)
     marks = stick_marks(volumes, cup)
-    lines = []
+    lines = outcome(values, volumes, planned, done)
     for place, (mark, span) in enumerate(zip(marks, spans(volumes))):
         lines.append(line("mark_" + "abcde"[place], batch.names[place] + ", up to", mark, "m",
-                          height_text(mark, units), part="abcde"[place], rank=ANSWER, span=span,
-                          rough="from the inside bottom, the stick upright in the middle" if place == 0 else ""))
+                          height_text(mark, units), part="abcde"[place], rank=rank_of(place, done, ANSWER), span=span,
+                          rough=told_of(place, done, "" if place else
+                                        "from the inside bottom, the stick upright in the middle")))
     if times > 1:
         lines.append(_divided(values, times, cup))
     spread, wanted = stick_spread(volumes, cup, MARK_ERROR), tolerance(values)

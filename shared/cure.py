@@ -12,20 +12,21 @@ from .records import SYSTEM
 from .units import told
 
 GAP = 12 * 3600.0  # s; between two typed points, more is a gap (own judgement)
+FOLD = "Cure: the temperature to come"
 SPEEDS = {"fast": 0, "medium": 1, "slow": 2}
 
 INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Choice("course", "Temperature of the seam", (
-        ("same", "stays as it is now"), ("day", "a day's high and low"), ("points", "hour by hour"))),
+        ("same", "stays as it is now"), ("day", "a day's high and low"), ("points", "hour by hour")), fold=FOLD),
     Number("air", "Air temperature", unit="degC", low=-10, high=50, when=(("course", ("same",)),)),
-    Number("high", "Warmest, in the afternoon", unit="degC", low=-10, high=50, when=(("course", ("day",)),)),
-    Number("low", "Coldest, at dawn", unit="degC", low=-20, high=50, when=(("course", ("day",)),)),
+    Number("high", "Warmest, in the afternoon", unit="degC", low=-10, high=50, when=(("course", ("day",)),), fold=FOLD),
+    Number("low", "Coldest, at dawn", unit="degC", low=-20, high=50, when=(("course", ("day",)),), fold=FOLD),
     Group("points", "Temperatures to come", (
         Number("hours", "Hours after mixing", unit="h", low=0, high=720),
         Number("temperature", "Temperature", unit="degC", low=-20, high=60),
-    ), most=24, each="Temperature", when=(("course", ("points",)),)),
-    Clock("mixed_at", "Mixed at", optional=True, help="Then the windows are told on the clock too."),
+    ), most=24, each="Temperature", when=(("course", ("points",)),), fold=FOLD),
+    Clock("mixed_at", "Mixed at", optional=True, fold=FOLD, help="Then the windows are told on the clock too."),
     HOURS,
 )
 

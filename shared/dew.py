@@ -9,14 +9,17 @@ from .units import METRIC, told
 DAMP = 0.85  # relative humidity often named beside the 3 degC, from memory
 SKY = 3.0  # K a surface under the open night sky may be below the air, from memory (1 to 6)
 
+FOLD = "Dew and the night"
+
 INPUTS = (
     Number("air", "Air temperature", unit="degC", low=-10, high=50),
-    Number("humidity", "Relative humidity", unit="%", low=1, high=100, optional=True,
+    Number("humidity", "Relative humidity", unit="%", low=1, high=100, optional=True, fold=FOLD,
            help="From a hygrometer beside the work. Without it there is no dew point."),
-    Number("surface", "Temperature of the surface", unit="degC", low=-20, high=70, optional=True,
+    Number("surface", "Temperature of the surface", unit="degC", low=-20, high=70, optional=True, fold=FOLD,
            help="Of the wood or the seam. Left empty: as the air. Stored wood is often colder."),
-    Number("night", "Coldest air in the night", unit="degC", low=-20, high=50, optional=True),
-    Choice("sky", "In the night it lies", (("under", "under a roof or a tarpaulin"), ("open", "under the open sky"))),
+    Number("night", "Coldest air in the night", unit="degC", low=-20, high=50, optional=True, fold=FOLD),
+    Choice("sky", "In the night it lies", (("under", "under a roof or a tarpaulin"), ("open", "under the open sky")),
+           fold=FOLD),
 )
 
 # the order of work against blush, common practice

@@ -11,23 +11,24 @@ from .records import FILLER
 
 STIFF = tuple([(key, told, "what the trade calls " + trade) for key, told, trade, _ in STIFFNESSES])
 ASKED = (("thicken", ("yes",)), ("amount_is", ("putty",)))
+PUTTY_FOLD = "Putty: filler, blend, where it goes"
 SUM_SLACK = 0.005  # shares of a blend typed as thirds come to 99.9
 
 FILLING = (
-    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty of it")), row=True),
-    Pick("filler", "Filler", FILLER, default="wood-flour", fold="Filler", when=ASKED),
+    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty")), row=True),
+    Pick("filler", "Filler", FILLER, default="wood-flour", fold=PUTTY_FOLD, when=ASKED),
     Choice("stiffness", "How stiff", STIFF, default="stands", when=ASKED),
     Group("blend", "A blend instead", (
         Pick("filler", "Filler", FILLER, default="silica"),
         Number("share", "Share by weight", unit="%", low=0, high=100, above=True),
-    ), most=4, rows=0, each="Filler", fold="A blend of fillers", when=ASKED),
+    ), most=4, rows=0, each="Filler", fold=PUTTY_FOLD, when=ASKED),
     Group("batches", "Own batches of this filler", (
         Number("mixed", "Resin and hardener", unit="g", low=1, high=50000),
         Number("before", "Filler tub before", unit="g", low=0, high=100000, above=True),
         Number("after", "Filler tub after", unit="g", low=0, high=100000),
         Choice("came_out", "How stiff it came out", STIFF, default="stands"),
         Choice("count", "Count it", ((AUTO, "unless it stands out"), (ALWAYS, "always"), (NEVER, "no"))),
-    ), most=40, rows=0, each="Batch", fold="Own batches", when=ASKED),
+    ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED),
 )
 
 # parts: pairs of filler per mass of mix [kg/kg] and true density [kg/m3]; fillers: values of records.FILLER, in step

@@ -1,6 +1,7 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from math import pi
 
+from . import pot_start
 from .catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT
 from .errors import InputError
 from .heat_figure import curves
@@ -10,7 +11,7 @@ from .heat_model import (
     largest_batch,
     tray_layer,
 )
-from .inputs import Choice, Group, Number, Pick
+from .inputs import Choice, Group, Number, Pick, Text
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .lowest import lowest
 from .numbers import DOWN, UP, shown, small, to_step
@@ -19,23 +20,27 @@ from .records import SYSTEM
 from .units import told
 
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
+MORE_FOLD = "Warm resin, filler, a wanted time"
 APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
 MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
 
 INPUTS = (
+    Number("air", "Air temperature", unit="degC", low=-10, high=50,
+           missing="type it first, as it is where the pot stands. Every minute here hangs on it."),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Number("batch", "In the container", unit="g", low=1, high=20000, default=240,
            help="Everything in it: resin, hardener, filler or glass"),
     Choice("container", "Container", KINDS),
-    Number("air", "Air temperature", unit="degC", low=-10, high=50),
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
-           help="When it is mixed. Left empty: as the air."),
+           help="When it is mixed. Left empty: as the air.", fold=MORE_FOLD),
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
-           help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory)."),
+           help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory).", fold=MORE_FOLD),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
-           help="The largest batch that does is told."),
+           help="The largest batch that does is told.", fold=MORE_FOLD),
+    Choice("use", "It is for", pot_start.USES),
+    Text("where", "Where it goes", most=60, help="A seam, a hull side: the clock tells it with the pot."),
     Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, default=80, fold=SIZE_FOLD),
     Number("bag_width", "Bag, thickness when full", unit="mm", low=10, high=200, default=60, fold=SIZE_FOLD),
     Number("tray_length", "Tray, length", unit="mm", low=50, high=2000, default=300, fold=SIZE_FOLD),
@@ -95,6 +100,11 @@ def figures(values):
     all_of_it = found(values)
     name = small(CONTAINER_ROWS[values["container"]][1])
     return [curves(name, all_of_it.run, all_of_it.tray_run, all_of_it.best.shorter, values["units"])]
+
+
+def leads(values):
+    """A clock for this batch."""
+    return [pot_start.lead(values, found(values))]
 
 
 def whole_minutes(seconds: float) -> int:

@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, reading, shown
+from .numbers import BLANKS, DIGITS, DOWN, UP, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -76,8 +76,10 @@ class Number(Input):
 
     kind = "number"
 
-    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, **more):
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
+                 **more):
         Input.__init__(self, name, label, **more)
+        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.kept, self.defaults = {}, {}
@@ -117,7 +119,7 @@ class Number(Input):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, "type a number" + _in(self.unit_in(system)))
+                self.refuse(path, self.missing or "type a number" + _in(self.unit_in(system)))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
@@ -140,7 +142,7 @@ class Number(Input):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
         if si < low or si > high or (self.above and si == low):
             first = "more than " if self.above else "from "
-            bounds = first + _limit(low, unit) + (" up to " if self.above else " to ") + _limit(high, unit)
+            bounds = first + _limit(low, unit, UP) + (" up to " if self.above else " to ") + _limit(high, unit, DOWN)
             self.refuse(path, bounds + _unit_behind(unit))
 
     def about(self, system):
@@ -225,6 +227,9 @@ class Parts(Input):
         self.least = least
 
     def default_in(self, system):
+        """The default as typed text; a bare one is in the declared unit, which is then said where it is not expected."""
+        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
+            return self.default + " " + self.unit
         return self.default
 
     def read(self, typed, path, values):
@@ -233,7 +238,7 @@ class Parts(Input):
                 if self.optional:
                     return ()
                 self.refuse(path, "type the parts, like 100:30 or 2:1")
-            typed = self.default
+            typed = self.default_in(values["units"])
         if not isinstance(typed, str):
             self.refuse(path, "type the parts, like 100:30 or 2:1")
         pieces = typed.replace(" to ", ":").replace(";", ":").split(":")
@@ -255,7 +260,7 @@ class Parts(Input):
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
                 self.refuse(path, "each number more than {} and at most {}".format(
-                    _limit(low, own), _limit(high, own)) + _unit_behind(own))
+                    _limit(low, own, UP), _limit(high, own, DOWN)) + _unit_behind(own))
             read.append(si)
         return tuple(read)
 
@@ -266,7 +271,7 @@ class Parts(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default, "most": self.most})
+        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
         return facts
 
 
@@ -373,7 +378,9 @@ class Pick(Input):
             read = self._read(tree, path, values["units"])
             if _only_text(tree):
                 self.last = asked, read
-        values["_understood"].extend(read["_understood"])
+        # what the user typed himself is told back, a built-in row's figures are not
+        own = typed if isinstance(typed, dict) else {}
+        values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
     def _read(self, tree, path, units):
@@ -418,10 +425,12 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
-    rows: how many an empty form shows; each: what one row is called
+    rows: how many an empty form shows where there is no default; each: what one row is called
+    Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
     kind = "group"
+    NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
                  **more):
@@ -429,7 +438,7 @@ class Group(Input):
         self.rows = rows
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
-        self.kept = {}
+        self.kept, self.resting = {}, None
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
@@ -438,14 +447,14 @@ class Group(Input):
         given = not _missing(typed)
         if not given:
             typed = self.default_in(values["units"])
-        typed = in_rows(typed, self.most)
+        typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
             self.refuse(path, "a list is expected here")
         if len(typed) > self.most:
             self.refuse(path, "at most " + str(self.most) + " of them")
         rows, errors = [], []
         for place, tree in enumerate(typed):
-            if all([_missing(tree[key]) for key in tree]):
+            if all([_missing(tree[key]) or self._rests(key, tree[key]) for key in tree]):
                 if self.gaps:
                     rows.append(None)
                 continue
@@ -455,6 +464,17 @@ class Group(Input):
         if len(rows) < self.least:
             self.refuse(path, "at least " + str(self.least) + " of them")
         return rows
+
+    def _rests(self, key, text):
+        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row. Where a
+        row of nothing but choices is one that reads, it counts."""
+        if self.resting is None:
+            wanted = [field for field in self.fields if field.kind == "number" and field.default is None]
+            asked = [field for field in wanted if not field.optional and not field.when]
+            self.resting = {}
+            if asked:
+                self.resting = dict([(field.name, field.default) for field in self.fields if field.kind == "choice"])
+        return key in self.resting and text == self.resting[key]
 
     def _row(self, tree, path, place, values, errors, given):
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
@@ -474,7 +494,7 @@ class Group(Input):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "default": self.default_in(system)})
+                      "gaps": self.gaps, "default": self.default_in(system)})
         return facts
 
 
@@ -590,9 +610,10 @@ def _default_in(value, unit, system):
     return _plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
 
 
-def _limit(si, unit):
+def _limit(si, unit, toward):
+    """A limit as short text on its inner side, so that what a message names is itself read."""
     value = from_si(si, unit)
     places = 0
-    while places < 4 and abs(float(shown(value, places)) - value) > 0.005 * abs(value):
+    while places < 4 and abs(float(shown(value, places, toward)) - value) > 0.005 * abs(value):
         places += 1
-    return shown(value, places)
+    return shown(value, places, toward)

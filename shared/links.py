@@ -56,18 +56,19 @@ def pairs(inputs, typed):
     return found
 
 
-def _collect(inputs, typed, prefix, units, found):
+def _collect(inputs, typed, prefix, units, found, whole=False):
+    """whole: defaults travel too, because something else than the field's own default stands behind it"""
     for item in inputs:
         value = item.typed_in(typed)
         name = prefix + item.name
         for extra in item.extra_names():
-            if _filled(typed.get(extra)) and not item.untouched(extra, typed[extra], typed, units):
+            if _filled(typed.get(extra)) and (whole or not item.untouched(extra, typed[extra], typed, units)):
                 found.append((prefix + extra, text_of(typed[extra])))
         if item.kind == "pick":
             _collect_pick(item, value, name, units, found)
         elif item.kind == "group":
             _collect_group(item, value, name, units, found)
-        elif _filled(value) and not item.untouched(item.name, text_of(value), typed, units):
+        elif _filled(value) and (whole or not item.untouched(item.name, text_of(value), typed, units)):
             found.append((name, text_of(value)))
 
 
@@ -85,10 +86,13 @@ def _collect_pick(item, value, name, units, found):
     for key in value:
         if key != "id" and not (base is not None and base.get(key) == value[key]):
             own[key] = value[key]
-    _collect(item.record.fields, own, name + ".", units, found)
+    _collect(item.record.fields, own, name + ".", units, found, whole=True)
 
 
 def _collect_group(item, value, name, units, found):
+    if value == item.NONE:
+        found.append((name, value))
+        return
     rows = in_rows(value, item.most)
     for place, row in enumerate(rows if isinstance(rows, list) else []):
         if isinstance(row, dict):

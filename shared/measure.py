@@ -3,27 +3,42 @@ from . import by_scale, ratio
 from .by_scale import actual_readings, on_scale  # noqa: F401
 from .exactness import AIM, ROUGH_AIM, STOP, tolerance  # noqa: F401
 from .inputs import Choice, Group, Number, Pick
+from .ratio import BENCH_FOLD
 from .records import CUP, GRADUATED, SCALE, SYRINGES
 
 ON_SCALE = (("way", ("scale",)),)
-TOLERANCE_FOLD = "How exact"
+POURED_FOLD = "What it really showed"
 FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
-    Pick("scale", "Scale", SCALE, default="1g", fold="Scale", help="With pumps: only for the top-up."),
+    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
+         when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
     Choice("zeroing", "The scale is set to zero", (
-        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=TOLERANCE_FOLD,
+        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
-    Number("tolerance", "Ratio error wanted", unit="%", low=0, high=20, above=True, optional=True, fold=TOLERANCE_FOLD,
+    Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
-    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold="What it really showed"),
-    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold="Syringes",
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, each="After part", fold=POURED_FOLD),
+    Group("counted", "Strokes really pumped", (
+        Number("strokes", "Of this part", unit="strokes", low=0, high=10000, above=True, whole=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), each="Part", fold=POURED_FOLD),
+    Group("drawn", "What was really drawn up", (
+        Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), each="Part", fold=POURED_FOLD),
+    Group("levels", "Where the cup really stood", (
+        Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), each="After part", fold=POURED_FOLD),
+    Group("heights", "How high it really stood", (
+        Number("height", "After this part", unit="mm", low=0, high=1000, above=True, optional=True,
+               help="From the inside bottom, along the stick"),
+    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), each="After part", fold=POURED_FOLD),
+    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
          when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
-    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold="Graduated cup",
+    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold=BENCH_FOLD,
          when=(("way", ("graduated",)), ("compare", ("yes",)))),
-    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold="The cup",
+    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
          help="Measured inside. With a stick it gives the marks."),
 )
 
@@ -44,7 +59,11 @@ def way_of(name):
 
 def check(values):
     """Readings that cannot be, and tools that do not fit the label."""
-    way_of(values["way"]).check(values, ratio.mix(values))
+    batch = ratio.mix(values)
+    way_of(values["way"]).check(values, batch)
+    if values["way"] != "scale":
+        from . import taken
+        taken.check(values, len(batch.names))
 
 
 CHECKS = (ratio.check, check)

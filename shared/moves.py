@@ -11,6 +11,7 @@ MOVES = (
     ("measure", "Measure", "A mix to what the scale must show or how many strokes to pump"),
     ("rescue", "Rescue", "What is really in the cup to what has to be added"),
     ("thicken", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
+    ("pouring", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
     ("heat", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
     ("cure", "Cure", "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     ("dew", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
@@ -31,6 +32,7 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("plan", ("plan",)),
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
@@ -72,8 +74,12 @@ def _answered(move, values, errors):
         return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
                 "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
-    return {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
-            "leads": leads(values) if leads else []}
+    steps = getattr(move, "steps", None)
+    found = {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+             "leads": leads(values) if leads else []}
+    if steps:
+        found["steps"] = steps(values)
+    return found
 
 
 def screen_inputs(screen):

@@ -1,13 +1,12 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
-from . import batches, links, summary, timeline, under_way
+from . import plan_leads, summary, timeline, under_way
 from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from .catalogue.windows import LOSSES, OVERLAP
 from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick, Text
-from .numbers import shown
 from .ratio import basis
 from .records import SCALE, SYSTEM
 
@@ -46,6 +45,7 @@ INPUTS = (
             least=1,
             most=MOST_PIECES,
             each="Piece",
+            fold="Pieces in laying order",
         ),
         Choice(
             "people",
@@ -281,12 +281,5 @@ def planned(values) -> Plan:
 
 
 def leads(values):
-    """From the next batch to its pours, with this system and the amount filled in."""
-    system = links.pairs((SYSTEM_INPUT,), {"system": values["system"]["_tree"]})
-    found = []
-    for batch in [batch for batch in planned(values).followed() if not batch.finished][:1]:
-        for _, label, mass in batches.liquids(batch):
-            pairs = [list(pair) for pair in system] + [["amount", shown(batches.poured(mass) * 1000) + " g"]]
-            words = "Pour batch {}: {}".format(batch.number, label.lower())
-            found.append({"label": words, "screen": "pour", "pairs": pairs})
-    return found
+    """What is done next: one tap for each step, the pours of the next batch and its clock."""
+    return plan_leads.leads(values, planned(values), SYSTEM_INPUT)

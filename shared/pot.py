@@ -9,15 +9,17 @@ from collections import namedtuple
 from math import floor
 
 from .catalogue.cautions import STANDING
+from .catalogue.containers import CONTAINERS as KNOWN
 from .clock import DAY, HOURS, clock_text
 from .errors import InputError
 from .inputs import Choice, Group, Number, Text
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown
 
-CONTAINERS = (("cup", "Cup"), ("bag", "Bag"), ("tray", "Tray"))
+CONTAINERS = tuple([row[:2] for row in KNOWN])
 APART = 2.0  # s; two clocks of one phone that differ by more were changed
 SOON = 180.0  # s; told as the last minutes
+AGAIN = 300.0  # s; after "still good" the pot is looked at again (own judgement)
 FUTURE = 4102444800.0  # s; the year 2100
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 
@@ -146,6 +148,7 @@ def answer(values):
                 "s",
                 left_text(now.left),
                 rank=ANSWER,
+                span=[float(shown(100 * now.passed / values["duration"], 2)), 100.0],
                 rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON else "rounded down",
             )
         )
@@ -156,7 +159,31 @@ def answer(values):
     found.extend(_clock_lines(values, now))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
+    found.append(
+        line("passed", "Since it was mixed", now.passed, "s", spoken(now.passed), rank=MORE, rough="rounded down")
+    )
+    again = max(values["duration"], now.passed + AGAIN)
+    found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
+    if now.step is not None:
+        found.append(words("step", "Place of the next step", str(now.step), rank=MORE))
+    ring = to_ring(values, now)
+    if ring:
+        found.append(words("ring", ring[0], ring[1], rank=MORE))
     return found
+
+
+def to_ring(values, now: State):
+    """What is to be told by sound now: (a key that stays the same while it is due, what is said), or None.
+
+    The page rings each key once, on whichever of its tabs comes first.
+    """
+    if now.left <= 0:
+        return "end " + shown(values["duration"] / 60, 1), aloud(values, now)
+    if now.step is not None and now.due <= 0:
+        return "step " + str(now.step + 1), aloud(values, now)
+    if now.left <= SOON and values["duration"] > 2 * SOON:
+        return "soon " + shown(values["duration"] / 60, 1), aloud(values, now)
+    return None
 
 
 def _step_lines(now, rows):
@@ -208,7 +235,7 @@ def _clock_lines(values, now):
                 "It is "
                 + spoken(abs(now.apart), UP)
                 + (" ahead" if now.apart > 0 else " behind")
-                + ". The earlier alarm counts.",
+                + " of what has passed here. The earlier alarm counts.",
                 rank=WARN,
                 rough=""
                 if values["elapsed"] is not None
@@ -235,7 +262,7 @@ def aloud(values, now: State) -> str:
         said += spoken(now.left) + " left."
     else:
         said += "time is up, " + spoken(now.over, UP) + " ago. Use no more of it."
-    if now.step is not None and now.left > 0:
+    if now.step is not None and (now.left > 0 or now.due > 0):
         name = values["steps"][now.step]["name"]
         said += " Next: " + name + (", in " + spoken(now.due) if now.due > 0 else ", now") + "."
     return said

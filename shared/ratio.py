@@ -13,6 +13,8 @@ from .units import told
 WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
         ("stick", "Stick"))
 
+BENCH_FOLD = "Tools on the bench"
+
 INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Amount("amount", "Amount", (
@@ -24,8 +26,9 @@ INPUTS = (
     ), default=240),
     Choice("way", "Measured with", WAYS, row=True),
     Choice("compare", "Which way is the most accurate", (
-        ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")), fold="Which way"),
-    Pick("pumps", "Pumps", PUMPS, default="equal", fold="Pumps",
+        ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")),
+        fold="Which way is the most accurate"),
+    Pick("pumps", "Pumps", PUMPS, default="equal", fold=BENCH_FOLD,
          when=(("way", ("pumps",)), ("amount_is", ("strokes",)), ("compare", ("yes",)))),
 ) + FILLING
 

@@ -8,26 +8,28 @@ from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import pot_life, stirring_time
 from .numbers import DOWN, UP, shown
 from .records import SYSTEM
+from .taken import volumes_taken
 from .units import told
 from .weighing import ratio_error
 
 LABEL_MASS = 0.1  # kg, at which pot lives are usually given, where the label leaves it out (common practice)
+RESCUE_FOLD = "Rescue a bad pour"
 WHEN = (("rescue", ("yes",)),)
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
               "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 INPUTS = measure.INPUTS + (
-    Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold="Rescue"),
+    Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold=RESCUE_FOLD),
     Group("in_cup", "In the cup now", (
         Number("mass", "By weight", unit="g", low=0, high=200000, optional=True),
         Number("strokes", "or strokes counted", unit="strokes", low=0, high=10000, optional=True),
-    ), most=5, rows=2, gaps=True, each="Part", fold="Rescue", when=WHEN,
+    ), most=5, rows=2, gaps=True, each="Part", fold=RESCUE_FOLD, when=WHEN,
         help="In the order of the parts, filler left out. Left empty: the readings above."),
-    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold="Rescue", when=WHEN),
+    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN),
     Number("first_contact", "First contact of the two, at minute", unit="min", low=0, high=1e9, optional=True,
-           fold="Rescue", when=WHEN),
-    Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold="Rescue", when=WHEN),
-    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold="Rescue",
+           fold=RESCUE_FOLD, when=WHEN),
+    Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),
+    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=RESCUE_FOLD,
            when=WHEN),
 )
 
@@ -72,6 +74,12 @@ def contents(values, count):
     rows = list(values["in_cup"])
     if not any([row is not None for row in rows]):
         actual = actual_readings(values) if found.weight_parts else ()
+        if values["way"] != "scale":
+            volumes = volumes_taken(values)
+            if len(volumes) == count and (found.densities or not found.weight_parts):
+                if not found.densities:
+                    return volumes, "m3"
+                return tuple([volume * rho for volume, rho in zip(volumes, found.densities)]), "kg"
         if len(actual) != count:
             raise InputError("in_cup", "In the cup now: type what is in it of each part, 0 where there is none")
         return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"

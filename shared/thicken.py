@@ -5,19 +5,19 @@ from . import measure, ratio
 from .by_scale import actual_readings
 from .catalogue.fillers import STIFFNESSES
 from .errors import InputError
+from .filling import PUTTY_FOLD, components, dose_of, overpacked, own_ratios, place_of, used
 from .filling import check as check_filling
-from .filling import components, dose_of, overpacked, own_ratios, place_of, used
 from .inputs import Choice, Number
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, to_step
 from .putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
+from .taken import follow, volumes_taken
 from .units import told
 from .weighing import corrected
 
 SURE = 2  # the remembered yield stresses may be half: twice what statics asks for is wanted
 SPHERE_PACKING = 0.64  # of spheres stirred in, from memory (0.58 to 0.64)
 STANDS = place_of("stands")
-FOLD = "Where it goes"
 WHEN = (("thicken", ("yes",)), ("amount_is", ("putty",)))
 
 # key, label, slope of the steepest face from the horizontal [rad]
@@ -28,11 +28,11 @@ POSITIONS = (
 )
 
 INPUTS = measure.INPUTS + (
-    Number("scoop", "A level scoop holds", unit="mL", low=0.5, high=2000, default=15, fold="Scoop", when=WHEN),
-    Choice("position", "The seam", [row[:2] for row in POSITIONS], fold=FOLD, when=WHEN),
-    Number("layer", "Putty in one pass, thickness", unit="mm", low=0.5, high=60, default=6, fold=FOLD, when=WHEN,
+    Number("scoop", "A level scoop holds", unit="mL", low=0.5, high=2000, default=15, fold=PUTTY_FOLD, when=WHEN),
+    Choice("position", "The seam", [row[:2] for row in POSITIONS], fold=PUTTY_FOLD, when=WHEN),
+    Number("layer", "Putty in one pass, thickness", unit="mm", low=0.5, high=60, default=6, fold=PUTTY_FOLD, when=WHEN,
            help="From the corner out, the throat."),
-    Choice("purpose", "For", (("seam", "A structural seam"), ("fairing", "Fairing only")), fold=FOLD, when=WHEN),
+    Choice("purpose", "For", (("seam", "A structural seam"), ("fairing", "Fairing only")), fold=PUTTY_FOLD, when=WHEN),
 )
 
 
@@ -79,7 +79,13 @@ def answer(values):
 def poured(values):
     """The mix that filler goes into: as planned, or as it follows from what the scale really showed."""
     batch = ratio.mix(values)
-    actual = actual_readings(values) if values["way"] == "scale" else ()
+    if values["way"] != "scale":
+        done = volumes_taken(values)
+        if not (done and batch.volumes and batch.density):
+            return batch
+        volumes = follow(batch.volumes, done)
+        return ratio.mix_of_mass(values["system"], sum(volumes) * batch.density)
+    actual = actual_readings(values)
     if not actual:
         return batch
     return ratio.mix_of_mass(values["system"], sum(corrected(batch.masses, actual)))

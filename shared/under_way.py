@@ -2,6 +2,7 @@
 
 from collections import namedtuple
 
+from .clock import DAY, Clock
 from .errors import InputError
 from .inputs import Choice, Group, Number
 from .laying import FILM, POT, SOFT
@@ -12,7 +13,10 @@ LATE = 1.0  # s; less than this is no delay
 SOON = 3  # batches of a crew whose latest start is looked for; the later ones hang on these
 AHEAD = 12 * 3600.0  # s; how far a latest start is looked for
 
+RUNNING = (("running", ("yes",)),)
 INPUTS = (
+    Choice("running", "The day", (("no", "is only planned"), ("yes", "is under way")), fold=LIVE),
+    Clock("clock", "It is now", optional=True, fold=LIVE, when=RUNNING, help="The phone types it."),
     Group(
         "done",
         "Done so far",
@@ -54,11 +58,23 @@ def check(values):
         seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))
 
 
+BEFORE = 6 * 3600.0  # s before its start that a day may be looked at; nothing is late then (own judgement)
+
+
+def time_now(values):
+    """The time now [s after the first midnight], or None where the day is only planned or has not begun."""
+    start = values["start"]
+    if values["now"] is not None:
+        return start + values["now"]
+    if values["running"] == "no" or values["clock"] is None:
+        return None
+    ahead = (values["clock"] - start) % DAY
+    return None if ahead > DAY - BEFORE else start + ahead
+
+
 def followed(plan, values):
     """All batches as they stand: planned times where nothing is told, real ones and their consequences where it is."""
-    start, now = values["start"], None
-    if values["now"] is not None:
-        now = start + values["now"]
+    start, now = values["start"], time_now(values)
     done = {}
     for row in values["done"]:
         done.setdefault(int(row["batch"]), {})[row["step"]] = start + row["minute"]

@@ -6,6 +6,11 @@ import json
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
+
+# the same examples each time, and no verdict on the speed of the machine
+settings.register_profile("house", derandomize=True, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("house")
 
 RECORD = pytest.StashKey()
 
@@ -38,8 +43,8 @@ def outside(request):
         assert source, "an outside check names its source"
         exact = isinstance(expected, str)
         tolerance = "exact" if exact else f"{rel:g} of the value" if absolute is None else f"±{absolute:g}"
-        agrees = got == (expected if exact else pytest.approx(
-            expected, rel=rel if absolute is None else 0, abs=0 if absolute is None else absolute))
+        agrees = bool(got == (expected if exact else pytest.approx(
+            expected, rel=rel if absolute is None else 0, abs=0 if absolute is None else absolute)))
         if check != "demo":
             request.config.stash[RECORD].append({
                 "check": check, "source": source, "expected": expected, "got": got, "tolerance": tolerance,

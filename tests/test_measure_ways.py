@@ -67,7 +67,7 @@ def test_marks_are_at_or_above_the_wanted_amount_and_end_on_graduations():
 
 def test_a_syringe_too_small_is_filled_more_than_once_and_says_how():
     found = lines(way="syringes", amount="240", syringes={"holds": "60:20", "steps": "1:1"})
-    assert found["drawn_a"]["rough"].startswith("2 full to 60 mL, then one to 43 mL")
+    assert found["drawn_a"]["rough"].startswith("2 × 60 mL + 43 mL")
 
 
 def test_a_graduated_cup_is_told_by_running_levels():

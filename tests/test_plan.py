@@ -495,9 +495,10 @@ def test_every_input_of_the_plan_has_a_default_or_is_asked():
 def test_the_plan_leads_to_the_next_pour_with_the_amount_on_it():
     """What is filled in opens Pour on the same parts that the batch tells."""
     found = answered(filler="50", temperature="35", done=[{"batch": "1", "step": "peel", "minute": "30"}])
-    assert [lead["label"] for lead in found["leads"]] == ["Pour batch 2: putty", "Pour batch 2: wet-out"]
+    assert [lead["label"] for lead in found["leads"]] == [
+        "Begin the day", "Pour batch 2: putty", "Pour batch 2: wet-out", "Start the clock of batch 2, planned 08:35"]
     told_here = of_part(found, "batch 2")["amount_putty"]["text"]
-    pour = moves.screen("pour", links.tree([tuple(pair) for pair in found["leads"][0]["pairs"]]))
+    pour = moves.screen("pour", links.tree([tuple(pair) for pair in found["leads"][1]["pairs"]]))
     answers = dict(pour["answers"])
     parts = {row["name"]: row["text"] for row in answers["ratio"]["lines"]}
     assert all(parts[name].split(" ·")[0] in told_here for name in ("part_a", "part_b"))

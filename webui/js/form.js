@@ -1,3 +1,5 @@
+import { fillGroups, sayEmpty } from "./rows.js";
+
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.querySelectorAll("[name]")];
 const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
@@ -16,7 +18,7 @@ export const pairs = (form) => named(form).filter(given)
 
 export const fill = (form, values) => {
   const texts = new Map([...values].reverse());
-  growGroups(form, texts.keys());
+  fillGroups(form, texts);
   for (const field of named(form)) {
     const text = texts.get(field.name);
     if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
@@ -54,12 +56,18 @@ const sameFigures = (one, name, filled) => {
 
 // What depends on the choices made: which fields are asked, units, and the figures of what was picked.
 export const settle = (form) => {
+  sayEmpty(form);
   const chosen = (name) => form.elements.namedItem(name)?.value;
   for (const field of form.querySelectorAll("[data-when]")) {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
     field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
   }
-  for (const fold of form.querySelectorAll("[data-fold]")) fold.hidden = !fold.querySelector("[data-field]:not([hidden])");
+  for (const fold of form.querySelectorAll("[data-fold]")) {
+    fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
+  }
+  for (const unit of form.querySelectorAll(".unit:not([data-unit-of])")) {
+    unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
+  }
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
   }
@@ -71,42 +79,6 @@ export const settle = (form) => {
       field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
     }
   }
-};
-
-const growGroups = (form, names) => {
-  const wanted = new Map();
-  for (const name of names) {
-    const [group, place] = name.split(".");
-    if (/^\d+$/.test(place ?? "")) wanted.set(group, Math.max(wanted.get(group) ?? 0, Number(place) + 1));
-  }
-  for (const group of form.querySelectorAll("[data-group]")) {
-    for (let rows = group.querySelectorAll("[data-row]").length; rows < (wanted.get(group.dataset.group) ?? 0); rows += 1) {
-      if (!addRow(group)) break;
-    }
-  }
-};
-
-export const addRow = (group) => {
-  const rows = group.querySelectorAll("[data-row]");
-  if (!rows.length || rows.length >= Number(group.dataset.most)) return null;
-  const row = rows[rows.length - 1].cloneNode(true);
-  renumber(row, group.dataset.group, rows.length);
-  for (const field of row.querySelectorAll("input")) field.value = "";
-  rows[rows.length - 1].after(row);
-  return row;
-};
-
-const renumber = (row, group, place) => {
-  const from = `${group}.${row.dataset.row}.`;
-  const to = `${group}.${place}.`;
-  for (const element of [row, ...row.querySelectorAll("*")]) {
-    for (const attribute of [...element.attributes]) {
-      if (attribute.value.includes(from)) element.setAttribute(attribute.name, attribute.value.replaceAll(from, to));
-    }
-  }
-  row.dataset.row = place;
-  const name = row.querySelector(".row-name");
-  name.textContent = name.textContent.replace(/\d+$/, String(place + 1));
 };
 
 export const showErrors = (form, errors) => {

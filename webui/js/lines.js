@@ -56,19 +56,32 @@ const showLeads = (place, leads) => {
   }));
 };
 
+// A place may take one part only (a fold of its own), or all but those that have a fold.
+const wanted = ({ dataset: { only, but } }, all) => all.filter(({ part }) => (
+  only ? part === only : !(but ?? "").split(" ").includes(part || "-")));
+
 export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
-    const section = root.querySelector(`[data-move="${move}"]`);
-    const more = lines.filter((line) => line.rank === "more");
-    showLines(section.querySelector("[data-lines]"), lines.filter((line) => line.rank !== "more"));
-    showLines(section.querySelector("[data-lines-more]"), more);
-    section.querySelector("[data-more]").hidden = !more.length;
-    section.hidden = !lines.length;
-    showLeads(section.querySelector("[data-leads]"), leads);
-    const place = section.querySelector(".figures");
-    if (figures.length || place.children.length) place.replaceChildren(...figures.map(drawn));
+    const here = (name) => root.querySelectorAll(`[data-${name}="${move}"]`);
+    for (const place of here("some")) {
+      const ranks = place.dataset.ranks.split(" ");
+      showLines(place, wanted(place, lines.filter((line) => ranks.includes(line.rank))));
+    }
+    for (const place of here("figures")) showFigures(place, wanted(place, figures));
+    for (const place of here("leads")) showLeads(place, leads);
+    for (const section of here("move")) section.hidden = !lines.length;
+    for (const fold of here("fold-of")) fold.hidden = !fold.querySelector(".line, .figure");
   }
+};
+
+const drawnIn = new WeakMap();
+
+const showFigures = (place, figures) => {
+  const now = JSON.stringify(figures);
+  if (drawnIn.get(place) === now || !(figures.length || place.children.length)) return;
+  drawnIn.set(place, now);
+  place.replaceChildren(...figures.map(drawn));
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.

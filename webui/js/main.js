@@ -3,16 +3,23 @@ import { startEngine } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
-import { startOffline } from "./offline.js";
+import { holdUpdates, startOffline } from "./offline.js";
+import { running, startPots } from "./pots.js";
 import { applySettings } from "./settings.js";
 import { startSharing } from "./share.js";
+import { mount as mountBoat } from "./views/boat.js";
+import { mount as mountClock } from "./views/clock.js";
 import { mount as mountKit } from "./views/kit.js";
 import { mount as mountLog } from "./views/log.js";
+import { mount as mountPlan } from "./views/plan.js";
+import { mount as mountPour } from "./views/pour.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const root = new URL("../../../", import.meta.url);
 
-const VIEWS = { kit: mountKit, log: mountLog };
+const VIEWS = { // any other screen is a form and its answers
+  boat: mountBoat, clock: mountClock, kit: mountKit, log: mountLog, plan: mountPlan, pour: mountPour,
+};
 
 const show = () => {
   const main = document.querySelector("[data-main]");
@@ -30,4 +37,6 @@ startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
 startSharing();
+holdUpdates(running);
+startPots();
 startOffline(root, save);

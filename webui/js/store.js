@@ -98,3 +98,14 @@ export const replaceAll = (contents) => changing("all", async (db) => {
   await change.done;
   return true;
 });
+
+// Read and written in one step, so that of two tabs one wins. make: the thing as it is -> as it shall be, or null to
+// leave it. Resolves to whether it was changed.
+export const change = (store, id, make) => changing(store, async (db) => {
+  const step = db.transaction(store, "readwrite", STRICT);
+  const before = await step.store.get(id);
+  const after = before ? make(before) : null;
+  if (after) await step.store.put(after);
+  await step.done;
+  return Boolean(after);
+});

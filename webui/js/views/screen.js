@@ -1,11 +1,12 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
-import { addRow, fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
+import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
 import { recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
+import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { openShare, prepare } from "../share.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
@@ -35,6 +36,7 @@ export const mount = (screen, main) => {
     const errors = got.answers.flatMap(([, answer]) => answer.errors);
     const homeless = showErrors(form, errors);
     showAnswers(answers, got.answers);
+    showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
     prepare(screen, got.link);
@@ -56,7 +58,7 @@ export const mount = (screen, main) => {
   };
 
   form.classList.add("live");
-  for (const add of form.querySelectorAll("[data-add-row]")) add.hidden = false;
+  for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
   form.addEventListener("input", changed);
   form.addEventListener("submit", (event) => {
     if (!form.classList.contains("live")) return;
@@ -64,14 +66,16 @@ export const mount = (screen, main) => {
     changed();
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
-  form.addEventListener("click", (event) => {
-    const group = event.target.closest("[data-add-row]")?.closest("[data-group]");
-    if (group) addRow(group)?.querySelector("input")?.focus();
-  });
+  form.addEventListener("click", (event) => rowTool(event, form, changed));
   const button = document.querySelector("[data-share]");
   if (button) {
     button.hidden = false;
     button.onclick = openShare;
+  }
+
+  for (const print of main.querySelectorAll("[data-print]")) {
+    print.hidden = false;
+    print.onclick = () => window.print();
   }
 
   const brought = bring(screen, form, changed);
@@ -82,6 +86,28 @@ export const mount = (screen, main) => {
   brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed };
+};
+
+// Another row, or one away, up or down; what is taken away can be brought back.
+const rowTool = ({ target }, form, changed) => {
+  const group = target.closest("[data-add-row], [data-row-up], [data-row-down], [data-row-remove]")?.closest("[data-group]");
+  if (!group) return;
+  const row = target.closest("[data-row]");
+  if (!row) {
+    const added = addRow(group);
+    if (rowsOf(group).length > 2) for (const other of rowsOf(group)) other.open = other === added;
+    added?.querySelector("input")?.focus();
+  } else if (target.closest("[data-row-remove]")) {
+    const before = pairs(form);
+    const called = row.querySelector(".row-name").textContent;
+    removeRow(group, row);
+    notice("row", `${called} is removed.`, [["Undo", () => { fill(form, before); changed(); }]]);
+  } else {
+    moveRow(group, row, target.closest("[data-row-up]") ? -1 : 1);
+    row.scrollIntoView({ block: "nearest" });
+    target.closest("button").focus();
+  }
+  changed();
 };
 
 const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-error]").dataset.error;

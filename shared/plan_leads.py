@@ -1,0 +1,68 @@
+"""Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
+from . import batches, links
+from .clock import clock_text
+from .laying import POT
+from .numbers import DOWN, UP, shown
+from .pot_start import NOW, minutes_typed
+from .steps import STEPS
+from .under_way import time_now
+
+SAID = dict(STEPS)
+AT_ONCE = 2  # batches that are under way side by side, at most
+
+
+def leads(values, plan, system_input):
+    """In the order in which they are wanted. system_input: the declaration that says how a system travels in a link"""
+    standing, now = plan.followed(), time_now(values)
+    found = done_leads(values, standing, now) if values["running"] == "yes" else [begin_lead(values, standing)]
+    system = [list(pair) for pair in links.pairs((system_input,), {"system": values["system"]["_tree"]})]
+    for batch in [batch for batch in standing if not batch.finished][:1]:
+        for _, label, mass in batches.liquids(batch):
+            words = "Pour batch {}: {}".format(batch.number, label.lower())
+            found.append({"label": words, "screen": "pour",
+                          "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
+        if not batch.begun:
+            found.append(clock_lead(values, batch, system))
+    return [lead for lead in found if lead]
+
+
+def begin_lead(values, standing):
+    """From a plan on paper to a day under way."""
+    if not standing:
+        return None
+    return {"label": "Begin the day", "screen": "plan", "pairs": [["running", "yes"]]}
+
+
+def done_leads(values, standing, now):
+    """A tap for the next step of each batch under way, told with the minute it is now."""
+    if now is None:
+        return []
+    found, place = [], max([row["place"] for row in values["done"]] + [-1]) + 1
+    minute = shown((now - values["start"]) / 60, 0)
+    for batch in [batch for batch in standing if not batch.finished][:AT_ONCE]:
+        step = next(iter([step for step in batch.steps if not step.done]))
+        own = "done.{}.".format(place)
+        found.append({"label": "Batch {}: {}".format(batch.number, SAID[step.key].lower()), "screen": "plan", "pairs": [
+            [own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]})
+        if not batch.begun:
+            break
+    return found
+
+
+def clock_lead(values, batch, system):
+    """A clock for the bag of a batch: its system, usable as long as the plan reckons, and the batch's own steps."""
+    laid = batch.laid
+    in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
+    span = dict(batch.deadlines)[POT] - batch.start
+    names = [piece.name for piece in batch.work.pieces[laid.first:laid.last]]
+    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(span)], ["pot.batch", "Batch " + str(batch.number)],
+             ["pot.container", "bag"],
+             ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
+             ["timing.mass", shown(in_bag * 1000, 0, UP) + " g"], ["timing.in", "bag"],
+             ["timing.at", shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"]]
+    for place, step in enumerate(batch.steps):
+        own = "pot.steps.{}.".format(place)
+        pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
+    when = clock_text(batch.start, values["hours"], DOWN)
+    label = "Start the clock of batch {}, planned {}".format(batch.number, when)
+    return {"label": label, "screen": "clock", "pairs": system + pairs}

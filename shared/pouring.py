@@ -1,0 +1,120 @@
+"""Pouring: a batch as steps, one at a time, each corrected by what was really poured before it."""
+from . import measure, ratio, thicken
+from .by_scale import on_scale
+from .inputs import Number
+from .lines import ANSWER, MORE, WARN, line, words
+from .mixing import COLD, stirring_time
+from .speech import spoken
+from .taken import FIELDS, readings
+from .units import from_si, told
+
+INPUTS = thicken.INPUTS + (
+    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True),
+)
+CHECKS = measure.CHECKS + (thicken.check,)
+
+# way: how its line of a part is named, what is said before the figure, what is asked when it came out otherwise
+WAYS = {"scale": ("reading_", " to ", "It shows"), "pumps": ("strokes_", ", ", "Strokes pumped"),
+        "syringes": ("drawn_", ", draw up ", "Drawn up, in all"),
+        "graduated": ("level_", " up to the mark ", "It stands at"),
+        "stick": ("mark_", " up to ", "It stands at")}
+SCRAPE = "Scrape bottom and corners, and the stick."
+
+
+def step(name, label, figure="", under="", said="", part="", span=(), seconds=0, field="", asks="", rank=ANSWER,
+         lead=(), keeps=()):
+    """One step as data.
+
+    label: as of a line; figure: the large text with its unit; under: a sentence below it; said: words for the ear
+    seconds: of a clock that runs in this step; field: where an actual reading is kept, asks: how it is asked for
+    lead: pairs that mend it, in the form; keeps: pairs that a log entry of this step starts with
+    """
+    return {"name": name, "label": label, "figure": figure, "under": under, "said": said or label, "part": part,
+            "span": list(span), "seconds": seconds, "field": field, "asks": asks, "rank": rank,
+            "lead": [list(pair) for pair in lead], "keeps": [list(pair) for pair in keeps]}
+
+
+def steps(values):
+    """All steps of the batch in order, with what was typed of those done."""
+    batch, way = ratio.mix(values), values["way"]
+    key, before, asks = WAYS[way]
+    found = dict([(one.name, one) for one in measure.way_of(way).answer(values)])
+    steps_found = []
+    if way == "scale":
+        zero = on_scale(0.0, values["scale"]["step_unit"], values)
+        steps_found.append(step("cup", "Cup on the scale, set it to", zero, said="Cup on the scale, set it to zero"))
+    several = found.get("pours")
+    group, field, _ = FIELDS[way]
+    for place, name in enumerate(batch.names):
+        one = found[key + "abcde"[place]]
+        under = one.rough
+        if way == "scale" and values["zeroing"] == "each" and place:
+            under = "Set the scale to 0 first."
+        if several and not place:
+            under = "One pour of {}. {}".format(several.text, under)
+        steps_found.append(step(
+            one.name, one.label, one.text, under, name + before + spoken(one.text), one.part, one.span,
+            field="{}.{}.{}".format(group, place, field), asks=asks))
+    off = found.get("poured")
+    if off is not None and off.rank == WARN:
+        steps_found.append(step(
+            "off", "Off ratio, by", off.text, off.rough + ". Nothing comes out of a cup: add what is short.",
+            "Off ratio. Rescue it before you stir.", rank=WARN, lead=(("rescue", "yes"),)))
+    steps_found.append(_stir(values, batch))
+    if thicken.asked(values):
+        steps_found.extend(_filler(values))
+    steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
+                            "Done. Use it up, a full cup heats itself."))
+    return steps_found
+
+
+def _stir(values, batch):
+    cold = values["temperature"]
+    mass = thicken.poured(values).mass
+    if mass is None:
+        # without a density the larger batch is taken: longer stirring does no harm
+        mass = batch.volume * 1200
+    seconds = stirring_time(mass, cold)
+    text = told(seconds, "min", "metric", places=0)
+    under = "Tap, and the clock runs. " + SCRAPE + " Common practice"
+    if cold is None:
+        under += "; 3 min below " + str(int(from_si(COLD, "degC"))) + " °C too"
+    return step("stir", "Stir, both liquids", text, under + ".", "Stir for " + spoken(text) + ". " + SCRAPE, "mix",
+                seconds=seconds)
+
+
+def _filler(values):
+    lines = thicken.answer(values)
+    packed = [one for one in lines if one.name == "packed"]
+    if packed:
+        return [step("packed", packed[0].label, "", packed[0].text, rank=WARN)]
+    found = dict([(one.name, one) for one in lines])
+    first = found["first_filler"]
+    fillers = [one for one in lines if one.rank == ANSWER]
+    names = " and ".join([one.label for one in fillers])
+    whole = sum([one.value for one in fillers])
+    rest = told(whole - first.value, "g", values["units"])
+    caution = "Only now, the liquids being one. " + fillers[0].caution
+    batch = thicken.poured(values)
+    keeps = [("filler", values["filler"]["name"] if not values["blend"] else names),
+             ("mixed", told(batch.mass, "g", values["units"])), ("came_out", values["stiffness"])]
+    return [
+        step("first_filler", names + ", two thirds first", first.text, caution,
+             "Now the filler. First " + spoken(first.text) + ". Stir it in.", "filler"),
+        step("rest", names + ", little by little, about", rest, "Stop when it is right: " + fillers[0].rough + ". "
+             + SCRAPE, "The rest little by little, about " + spoken(rest) + ". Stop when it is right.", "filler"),
+        step("weigh", "Weigh the filler tub again", "", "Before and after, and how stiff it came out: from then on the "
+             "dose leans on your own batches.", "Weigh the filler tub again.", "filler",
+             keeps=keeps if not values["blend"] else ()),
+    ]
+
+
+def answer(values):
+    """The steps as lines, for a card or a program."""
+    lines, done = [], len(readings(values))
+    for place, one in enumerate(steps(values)):
+        label = "{}. {}".format(place + 1, one["label"])
+        lines.append(words(one["name"], label, one["figure"] or one["under"], one["under"] if one["figure"] else "",
+                           part=one["part"], rank=MORE if one["name"] != "off" else WARN))
+    lines.append(line("done_parts", "Parts poured", done, "", str(done), rank=MORE))
+    return lines

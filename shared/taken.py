@@ -1,0 +1,122 @@
+"""Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
+from .cups import frustum_volume, taper_of
+from .errors import InputError
+from .exactness import percent, tolerance
+from .lines import BESIDE, WARN, line
+from .numbers import shown
+from .pumping import Strokes
+from .weighing import corrected, ratio_error
+
+# way: group of its readings, their field, whether they grow from part to part in one cup
+FIELDS = {"scale": ("readings", "shown", True), "pumps": ("counted", "strokes", False),
+          "syringes": ("drawn", "volume", False), "graduated": ("levels", "volume", True),
+          "stick": ("heights", "height", True)}
+
+
+def readings(values):
+    """What was typed of the parts done [strokes, m3 or m], in the order of pouring, as far as it goes without a gap."""
+    group, field, _ = FIELDS[values["way"]]
+    found = []
+    for row in values.get(group) or []:
+        if row is None or row[field] is None:
+            break
+        found.append(row[field])
+    return tuple(found)
+
+
+def volumes_taken(values):
+    """The volume of each part done so far [m3], by any way but the scale."""
+    found = readings(values)
+    if values["way"] == "pumps":
+        from .ratio import basis, strokes_volumes
+        each = strokes_volumes(values["pumps"], basis(values["system"]).densities)
+        return tuple([count * volume for count, volume in zip(found, each)])
+    if values["way"] == "syringes":
+        return found
+    return levels_of(found, values["cup"] if values["way"] == "stick" else None)
+
+
+def check(values, count):
+    """Readings come in order, and in one cup they grow."""
+    group, field, grows = FIELDS[values["way"]]
+    rows, before = values[group] or [], 0.0
+    for place, row in enumerate(rows):
+        path = "{}.{}.{}".format(group, place, field)
+        if row is None or row[field] is None:
+            if any([later is not None and later[field] is not None for later in rows[place:]]):
+                raise InputError(path, "Type this part before the later ones")
+            return
+        if place >= count:
+            raise InputError(path, "The label has only {} parts".format(count))
+        if grows and row[field] <= before:
+            raise InputError(path, "In one cup the levels rise: this one must be more than the one before it")
+        before = row[field]
+    if values["way"] == "stick" and before > values["cup"]["height"] * (1 + 1e-9):
+        raise InputError("{}.{}.{}".format(group, len(rows) - 1, field), "That is above the rim of this cup")
+
+
+def follow(wanted, done):
+    """The volumes that stay in ratio with what was taken before them, those taken as they are.
+
+    wanted: of each part, in ratio [m3]; done: taken so far, of each part [m3]
+    >>> [round(volume, 2) for volume in follow((30.0, 10.0), (33.0,))]
+    [33.0, 11.0]
+    """
+    total, cumulated = 0.0, []
+    for volume in done:
+        total += volume
+        cumulated.append(total)
+    return corrected(wanted, cumulated)
+
+
+def levels_of(found, cup=None):
+    """Levels in one cup as the volume of each part [m3]. found: heights [m] where `cup` is given, else volumes [m3]
+
+    >>> [round(volume, 6) for volume in levels_of((30.0, 41.0))]
+    [30.0, 11.0]
+    """
+    if cup is not None:
+        found = [frustum_volume(height, cup["bottom"] / 2, taper_of(cup)) for height in found]
+    return tuple([after - before for before, after in zip((0.0,) + tuple(found), found)])
+
+
+def whole_steps(wanted, done, steps):
+    """Whole strokes or marks of the parts to come, nearest to the ratio; those done as they were taken.
+
+    wanted: of each part, in ratio [m3]; done: taken so far [m3]; steps: of each part, stroke or mark [m3]
+    returns: pumping.Strokes
+    >>> whole_steps((30e-6, 10e-6), (50e-6,), (10e-6, 10e-6)).counts
+    (5, 2)
+    """
+    follows = follow(wanted, done)
+    counts, volumes = [], []
+    for place, step in enumerate(steps):
+        if place < len(done):
+            counts.append(done[place] / step)
+            volumes.append(done[place])
+        else:
+            counts.append(max(1, int(follows[place] / step + 0.5 + 1e-9)))
+            volumes.append(counts[-1] * step)
+    return Strokes(tuple([int(shown(count, 0)) for count in counts]), tuple(volumes), ratio_error(volumes, wanted))
+
+
+def outcome(values, volumes, wanted, done):
+    """How far a finished pour is off ratio; no line while parts are missing."""
+    if len(done) < len(wanted):
+        return []
+    error, aim = ratio_error(volumes, wanted), tolerance(values)
+    off = abs(error) > aim + 1e-9
+    return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
+                 rough=("beyond ±" if off else "within ±") + shown(aim * 100, 1) + "%; below 0: short of hardener")]
+
+
+def told_of(place, done, rough):
+    """What stands under a figure: whether it was read, or follows what was."""
+    if place < len(done):
+        return "as you read it"
+    return "follows what was really taken" if done else rough
+
+
+def rank_of(place, done, rank):
+    """A part that is done steps back."""
+    return BESIDE if place < len(done) else rank

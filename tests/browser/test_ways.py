@@ -1,0 +1,80 @@
+"""Every way of measuring on the phone, without signal: the answer in sight, slips told beside their field."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Marked cup": "level", "Stick": "mark"}
+
+
+@pytest.fixture
+def offline(phone, served):
+    keep(phone, served.url)
+    served.stop()
+    phone.reload()
+    return phone
+
+
+def in_sight(page, line):
+    """Whether a large figure stands between the top of the screen and its foot."""
+    box = page.locator(f".head [data-line={line}] .line-text").bounding_box()
+    foot = page.locator("[data-foot]").bounding_box()
+    return box["y"] >= 0 and box["y"] + box["height"] <= foot["y"] + 1
+
+
+def test_each_way_answers_offline_and_the_answer_is_in_sight(offline):
+    for putty in ("Leave it liquid", "Make putty"):
+        offline.get_by_role("radio", name=putty).check()
+        for way, line in WAYS.items():
+            offline.get_by_role("radio", name=way).check()
+            expect(figure(offline, line + "_b").first).to_be_visible()
+            assert in_sight(offline, line + "_a"), way
+            assert in_sight(offline, line + "_b"), way
+            if putty == "Make putty":
+                assert in_sight(offline, "filler"), way
+
+
+def test_only_the_tools_of_the_way_are_asked(phone, standing):
+    phone.goto(standing.url)
+    phone.get_by_text("Tools on the bench", exact=True).click()
+    expect(phone.get_by_label("Scale", exact=True).locator("visible=true").first).to_be_visible()
+    expect(phone.locator("[data-field=syringes]").first).to_be_hidden()
+    expect(phone.get_by_text("Putty: filler, blend, where it goes")).to_be_hidden()
+    phone.get_by_role("radio", name="Syringes").check()
+    expect(phone.locator("[data-field=syringes]").first).to_be_visible()
+
+
+@pytest.mark.parametrize(("typed", "field", "words"), [
+    ("way=stick&cup.bottom=60&cup.top=60&cup.height=20", "pours", "equal pours"),
+    ("way=graduated&amount=20&graduated.holds=400&graduated.step=50", "coarse_b", "Take finer marks"),
+    ("way=stick&cup.bottom=80&cup.top=60&cup.height=100", "narrows", "narrower than the bottom"),
+    ("thicken=yes&batches.0.mixed=100&batches.0.before=500&batches.0.after=470&batches.1.mixed=100"
+     "&batches.1.before=500&batches.1.after=440", "contradiction", "A third will tell"),
+])
+def test_what_cannot_be_well_gets_words_and_a_way_out(phone, standing, typed, field, words):
+    phone.goto(f"{standing.url}/?{typed}")
+    expect(phone.locator(f"[data-line={field}]").first).to_contain_text(words)
+
+
+@pytest.mark.parametrize(("typed", "field", "words"), [
+    ("thicken=yes&blend.0.filler=silica&blend.0.share=40&blend.1.filler=wood-flour&blend.1.share=50",
+     "blend.1.share", "short"),
+    ("thicken=yes&batches.0.mixed=100&batches.0.before=400&batches.0.after=500", "batches.0.after", "less than"),
+    ("way=graduated&levels.0.volume=180&levels.1.volume=90", "levels.1.volume", "levels rise"),
+    ("way=stick&heights.0.height=900", "heights.0.height", "above the rim"),
+])
+def test_what_cannot_be_at_all_is_told_beside_its_field(phone, standing, typed, field, words):
+    phone.goto(f"{standing.url}/?{typed}")
+    wrong = phone.locator(f"[data-error='{field}']")
+    expect(wrong).to_be_visible()
+    expect(wrong).to_contain_text(words)
+
+
+def test_a_rescue_before_and_after_filler(phone, standing):
+    """By hand: 3 : 1 by weight with 180 and 90 g asks for 270 g of resin, 90 more; 60 g of filler in 270 g become 80."""
+    link = "/?system.by_weight=3:1&rescue=yes&in_cup.0.mass=180&in_cup.1.mass=90"
+    phone.goto(standing.url + link)
+    expect(figure(phone, "add_a")).to_have_text("90 g")
+    phone.locator("[name=filler_in]").fill("60")
+    expect(figure(phone, "add_filler")).to_have_text("20.0 g")
+    expect(figure(phone, "add_a")).to_have_text("90 g")

@@ -1,0 +1,314 @@
+"""Measure on one scale and with pumps: readings, their rounding and doubt against the GUM, whole strokes by brute force."""
+
+from itertools import product
+from math import sqrt
+
+import numpy as np
+import pytest
+from covemix.shared import moves, pumping, weighing
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from uncertainties import ufloat
+
+GUM = "JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1 (u = d / sqrt(12)), 5.1.2 eq. 10, 5.2.2 eq. 13"
+THREE_TO_ONE = {"by_weight": "3:1"}
+
+
+def asked(**typed):
+    return moves.answer("measure", dict({"system": THREE_TO_ONE}, **typed))
+
+
+def answered(**typed):
+    found = asked(**typed)
+    assert found["errors"] == []
+    return {line["name"]: line for line in found["lines"]}
+
+
+def refused(**typed):
+    found = asked(**typed)
+    assert found["lines"] == []
+    return {error["field"]: error["message"] for error in found["errors"]}
+
+
+# the doubt of a ratio ------------------------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "check, cup, resin, all_of_it, step, doubt, relative",
+    [("uc-1", 12, 112, 142, 1, 0.05347974, 0.01604392), ("uc-2", 8.4, 28.4, 34.4, 0.1, 0.02673987, 0.008021961)],
+)
+def test_two_parts_that_share_a_reading_doubt_each_other(outside, check, cup, resin, all_of_it, step, doubt, relative):
+    """GUM 5.2.2 for R = (m1 - m0) / (m2 - m1); propagated by the library uncertainties, and as printed."""
+    a, b = resin - cup, all_of_it - resin
+    got = weighing.ratio_uncertainty(a, b, step)
+    outside(check, GUM, relative, got, rel=1e-6)
+    outside(check + " absolute", GUM, doubt, got * a / b, rel=1e-6)
+    m0, m1, m2 = (ufloat(reading, step / sqrt(12)) for reading in (cup, resin, all_of_it))
+    propagated = (m1 - m0) / (m2 - m1)
+    outside(check + " propagated", "uncertainties (library), linear propagation", propagated.s / propagated.n, got)
+
+
+def test_setting_to_zero_between_parts_shares_nothing(outside):
+    """GUM 5.1.2 for two independent roundings of each part."""
+    outside("uc-3", GUM, 0.04735819, weighing.ratio_uncertainty(100, 30, 1, rezeroed=True) * 100 / 30, rel=1e-6)
+    a, b = (ufloat(part, sqrt(2 / 12)) for part in (100, 30))
+    outside(
+        "uc-3 propagated",
+        "uncertainties (library), linear propagation",
+        (a / b).s,
+        weighing.ratio_uncertainty(100, 30, 1, rezeroed=True) * 100 / 30,
+    )
+
+
+def test_the_smallest_batch_is_the_equation_solved_for_the_batch(outside):
+    """GUM, expanded uncertainty k = 2, 5 % of the ratio, solved for the batch."""
+    outside("uc-4", GUM, 83.42839, weighing.smallest_batch((100, 30), 1, 0.05), rel=1e-6)
+    least = weighing.smallest_batch((100, 30), 1, 0.05)
+    outside("uc-4 hardener", GUM, 19.25271, least * 30 / 130, rel=1e-6)
+
+
+@pytest.mark.parametrize("rezeroed", [False, True])
+def test_rounded_readings_scatter_as_the_equation_says(outside, rezeroed):
+    """JCGM 101, Monte Carlo: 400,000 pours of 100 g and 30 g on a scale of 1 g, where they begin being even chance."""
+    draw, size = np.random.default_rng(12), 400_000
+    start, resin, hardener = (draw.uniform(low, low + 1, size) for low in (0, 99.5, 29.5))
+    between = draw.uniform(0, 1, size) if rezeroed else start + resin
+    shown_resin = np.round(start + resin) - np.round(start)
+    shown_hardener = np.round(between + hardener) - np.round(between)
+    ratios = (shown_resin / resin) / (shown_hardener / hardener)
+    spread = np.std(ratios) / np.mean(ratios)
+    outside(
+        f"uc Monte Carlo {'re-zeroed' if rezeroed else 'shared'}",
+        "JCGM 101:2008, Monte Carlo with numpy, seed 12",
+        spread,
+        weighing.ratio_uncertainty(100, 30, 1, rezeroed=rezeroed),
+        rel=0.02,
+    )
+
+
+@given(st.lists(st.floats(1, 100), min_size=2, max_size=5), st.floats(0.001, 0.2), st.booleans())
+def test_the_smallest_batch_is_on_the_edge_of_the_tolerance(parts, tolerance, rezeroed):
+    least = weighing.smallest_batch(parts, 1.0, tolerance, rezeroed)
+    masses = [least * part / sum(parts) for part in parts]
+    assert weighing.COVERAGE * weighing.worst_uncertainty(masses, 1.0, rezeroed) == pytest.approx(tolerance, rel=1e-12)
+
+
+# readings ------------------------------------------------------------------------------------------------------------
+
+
+def test_the_scale_shows_running_readings_in_its_own_steps():
+    found = answered(amount="240.6")
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["180 g", "241 g"]
+    found = answered(amount="240.6", scale="0.1g")
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["180.5 g", "240.6 g"]
+    found = answered(amount="242", scale="5g")
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["180 g", "240 g"]
+    assert found["reading_a"]["label"].startswith("Resin")
+
+
+def test_set_to_zero_between_parts_each_part_is_read_alone():
+    found = answered(amount="240", zeroing="each")
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["180 g", "60 g"]
+    assert "from zero" in found["reading_b"]["label"]
+
+
+@given(st.floats(5, 5000), st.lists(st.floats(1, 50), min_size=2, max_size=5), st.sampled_from((0.0001, 0.001, 0.005)))
+def test_no_reading_is_off_by_more_than_half_a_step(mass, parts, step):
+    masses = [mass / 1000 * part / sum(parts) for part in parts]
+    cumulated = np.cumsum(masses)
+    assert np.abs(np.array(weighing.running(masses, step)) - cumulated).max() <= step / 2 * (1 + 1e-5)
+
+
+def test_the_later_parts_follow_what_was_really_poured():
+    found = answered(amount="240", readings=[{"shown": "190"}])
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["190 g", "253 g"]
+    assert (found["reading_a"]["rank"], found["reading_b"]["rank"]) == ("beside", "answer")
+    assert "planned 180 g" in found["reading_a"]["rough"]
+    again = answered(amount="240", zeroing="each", readings=[{"shown": "190"}])
+    assert again["reading_b"]["text"] == "63 g"
+
+
+@given(st.floats(10, 2000), st.lists(st.floats(1, 50), min_size=3, max_size=5), st.floats(0.7, 1.4), st.integers(1, 2))
+def test_what_is_still_to_come_stands_in_ratio_with_all_that_was_poured(mass, parts, slip, poured):
+    masses = [mass * part / sum(parts) for part in parts]
+    actual = [slip * reading for reading in np.cumsum(masses)[:poured]]
+    found = np.array(weighing.corrected(masses, actual))
+    assert found[:poured].sum() == pytest.approx(actual[-1], rel=1e-12)
+    assert found[poured:] / actual[-1] == pytest.approx(np.array(masses[poured:]) / sum(masses[:poured]), rel=1e-12)
+
+
+def test_a_finished_pour_is_judged_by_its_ratio():
+    good = answered(amount="240", readings=[{"shown": "180"}, {"shown": "240"}])
+    assert (good["poured"]["text"], good["poured"]["rank"]) == ("0.0%", "beside")
+    assert "rounding" not in good
+    off = answered(amount="240", readings=[{"shown": "180"}, {"shown": "246"}])
+    assert (off["poured"]["text"], off["poured"]["rank"]) == ("+10.0%", "warn")
+    short = answered(amount="240", readings=[{"shown": "180"}, {"shown": "237"}])
+    assert short["poured"]["text"] == "-5.0%"
+
+
+@pytest.mark.parametrize(
+    "readings, zeroing, field",
+    [
+        ([{"shown": "190"}, {"shown": "180"}], "once", "readings.1.shown"),
+        ({"1": {"shown": "240"}}, "once", "readings.0.shown"),
+        ({"1": {"shown": "60"}}, "each", "readings.0.shown"),
+        ([{"shown": "180"}, {"shown": "240"}, {"shown": "250"}], "once", "readings.2.shown"),
+        ([{"shown": "0"}], "once", "readings.0.shown"),
+        ([{"shown": "-1"}, {"shown": "x"}], "once", "readings.0.shown"),
+    ],
+)
+def test_readings_that_cannot_be_are_refused_at_the_reading(readings, zeroing, field):
+    assert list(refused(amount="240", readings=readings, zeroing=zeroing))[0] == field
+
+
+def test_a_second_reading_smaller_than_the_first_is_fine_where_each_starts_from_zero():
+    assert "poured" in answered(amount="240", zeroing="each", readings=[{"shown": "180"}, {"shown": "60"}])
+
+
+def test_a_batch_too_small_for_the_scale_is_warned_about_and_named():
+    """uc-4 in the form: 100:30 within 5 % on 1 g takes 83.43 g, told rounded up."""
+    label = {"by_weight": "100:30", "tolerance": "5"}
+    small = answered(system=label, amount="83")
+    assert small["too_small"]["rank"] == "warn" and small["smallest"]["text"] == "83.5 g"
+    assert "too_small" not in answered(system=label, amount="83.5")
+    assert "too_small" not in answered(system=label, amount="83", scale="0.1g")
+    assert "from memory" in answered(amount="240")["smallest"]["rough"]
+    assert "from memory" not in answered(system=label, amount="240")["smallest"]["rough"]
+
+
+def test_a_batch_poured_larger_than_planned_is_judged_by_what_was_poured():
+    label = {"by_weight": "100:30", "tolerance": "5"}
+    assert "too_small" not in answered(system=label, amount="50", readings=[{"shown": "100"}])
+
+
+def test_more_than_the_scale_weighs_is_said():
+    assert answered(amount="600", scale="0.1g")["over_scale"]["rank"] == "warn"
+    assert "over_scale" not in answered(amount="400", scale="0.1g")
+
+
+def test_a_scale_without_densities_asks_for_them():
+    assert "A scale needs them" in refused(system={"by_volume": "3:1"}, amount="300 mL")["system.densities"]
+    found = refused(system={"by_volume": "3:1", "by_weight": "100:30"}, amount="300 mL")
+    assert found["system.densities"].startswith("Densities: The amount is by volume")
+
+
+# pumps ---------------------------------------------------------------------------------------------------------------
+
+
+def pumps(strokes="10:10", system=None, **typed):
+    return answered(
+        system=system or {"by_volume": "3:1", "densities": "1.15:0.98"},
+        way="pumps",
+        pumps={"strokes": strokes},
+        **typed,
+    )
+
+
+@given(
+    st.lists(st.floats(0.5, 10), min_size=2, max_size=3),
+    st.lists(st.floats(2e-6, 30e-6), min_size=3, max_size=3),
+    st.floats(20e-6, 300e-6),
+    st.sampled_from((0.005, 0.02, 0.05)),
+)
+@settings(max_examples=60)
+def test_whole_strokes_are_those_that_brute_force_finds(parts, strokes, volume, tolerance):
+    """Every combination of whole strokes is tried: at or above the wanted amount, the first within tolerance, else the nearest."""
+    strokes = strokes[: len(parts)]
+    wanted = [volume * part / sum(parts) for part in parts]
+    found = pumping.best_strokes(wanted, strokes, tolerance)
+    assert sum(found.volumes) >= volume * (1 - 1e-8)
+    assert found.volumes == pytest.approx([count * stroke for count, stroke in zip(found.counts, strokes, strict=True)])
+    near = [
+        sorted(
+            {
+                max(1, int(count * want / wanted[0] * strokes[0] / stroke) + step)
+                for count in (found.counts[0],)
+                for step in (0, 1)
+            }
+        )
+        for want, stroke in zip(wanted[1:], strokes[1:], strict=True)
+    ]
+
+    def error(counts):
+        ratios = [
+            counts[n] * strokes[n] / (counts[0] * strokes[0]) / (wanted[n] / wanted[0]) - 1
+            for n in range(1, len(parts))
+        ]
+        return max(map(abs, ratios))
+
+    best_here = min(error((found.counts[0], *others)) for others in product(*near))
+    assert abs(found.error) == pytest.approx(best_here, rel=1e-9, abs=1e-12)
+    if abs(found.error) > tolerance:  # then none of the batches it may look at is within, or nearer
+        first = int(np.ceil(wanted[0] / strokes[0] * (1 - 1e-9)))
+        for count in range(max(1, first), int(max(first + 3, 1.5 * wanted[0] / strokes[0])) + 1):
+            exact = [
+                count * strokes[0] * want / wanted[0] / stroke
+                for want, stroke in zip(wanted[1:], strokes[1:], strict=True)
+            ]
+            counts = (count, *(max(1, int(x + 0.5)) for x in exact))
+            if sum(c * s for c, s in zip(counts, strokes, strict=True)) >= volume and count <= first + 60:
+                assert error(counts) >= abs(found.error) - 1e-8
+
+
+def test_equal_pumps_and_a_whole_ratio_are_exact():
+    found = pumps(amount="40 mL")
+    assert [found[name]["text"] for name in ("strokes_a", "strokes_b")] == ["3 strokes", "1 stroke"]
+    assert found["strokes_error"]["text"] == "0.0%"
+    assert not [name for name in found if name.startswith("top_up")]
+    assert pumps(amount="41 mL")["strokes_a"]["text"] == "6 strokes", "at or above the wanted amount"
+
+
+def test_what_whole_strokes_leave_out_of_ratio_is_told_and_mended_on_the_scale():
+    """10 mL and 3 mL at 3:1: three strokes of each give 30 mL to 9 mL, 10 % short: 1 mL, 0.98 g, is missing."""
+    found = pumps("10:3", amount="30 mL", tolerance="20")
+    assert (found["strokes_a"]["value"], found["strokes_b"]["value"]) == (3, 3)
+    assert found["strokes_error"]["text"] == "-10.0%"
+    assert found["top_up_b"]["value"] == pytest.approx(1e-6)
+    assert found["top_up_b"]["text"] == "1 g on the scale"
+
+
+@given(st.lists(st.floats(1, 100), min_size=2, max_size=5), st.lists(st.floats(1, 100), min_size=5, max_size=5))
+def test_after_the_top_up_all_stands_in_ratio_and_nothing_was_taken_out(parts, volumes):
+    volumes = volumes[: len(parts)]
+    added = pumping.top_up(volumes, parts)
+    assert min(added) >= 0 and min(added) == pytest.approx(0, abs=1e-9)
+    full = np.array(volumes) + np.array(added)
+    assert full / full[0] == pytest.approx(np.array(parts) / parts[0], rel=1e-12)
+
+
+def test_ten_weighed_strokes_go_before_the_pumps_own_figure():
+    found = answered(
+        system={"by_volume": "3:1", "densities": "1.15:0.98"},
+        way="pumps",
+        amount="40 mL",
+        pumps={"strokes": "20:20", "ten_strokes": "115:98"},
+    )
+    assert [found[name]["value"] for name in ("strokes_a", "strokes_b")] == [3, 1]
+
+
+def test_pumps_that_never_come_into_ratio_are_asked_back():
+    found = pumps("10:100", amount="100 mL", tolerance="0.5", system={"by_volume": "37:1", "densities": "1.1:1"})
+    assert found["strokes_error"]["rank"] == "warn" and found["smallest"]["rank"] == "ask"
+
+
+def test_a_tiny_stroke_does_not_keep_the_phone_busy():
+    assert pumps("0.001:1000", amount="900 L")["strokes_a"]["value"] > 0
+
+
+@pytest.mark.parametrize(
+    "system, strokes, field, words",
+    [
+        ({"by_volume": "3:1"}, "10:10:10", "pumps.strokes", "2 parts"),
+        ({"by_weight": "100:30"}, "10:10", "system.densities", "Pumps need"),
+        ({"by_weight": "100:30", "by_volume": "3:1"}, "10:10", "system.densities", "The amount is by weight"),
+    ],
+)
+def test_pumps_that_do_not_fit_the_label_are_refused(system, strokes, field, words):
+    amount = "40 mL" if system == {"by_volume": "3:1"} else "40 g"
+    assert words in refused(system=system, way="pumps", pumps={"strokes": strokes}, amount=amount)[field]
+
+
+def test_weighed_strokes_without_densities_ask_for_them():
+    found = refused(system={"by_volume": "3:1"}, way="pumps", pumps={"ten_strokes": "115:33"}, amount="40 mL")
+    assert "weighed strokes" in found["system.densities"]

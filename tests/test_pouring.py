@@ -1,0 +1,100 @@
+"""Pouring: steps in order, words for the ear, and the rest that follows what was really taken."""
+import pytest
+from covemix.shared import moves, speech
+from covemix.shared.taken import follow, levels_of, whole_steps
+from hypothesis import given
+from hypothesis import strategies as st
+from num2words import num2words
+from scipy.integrate import quad
+
+WAYS = ("scale", "pumps", "syringes", "graduated", "stick")
+FIRST = {"scale": "readings.0.shown", "pumps": "counted.0.strokes", "syringes": "drawn.0.volume",
+         "graduated": "levels.0.volume", "stick": "heights.0.height"}
+
+
+def steps_of(**typed):
+    answer = moves.answer("pouring", typed)
+    assert answer["errors"] == []
+    return answer["steps"]
+
+
+@given(st.integers(0, 999_999))
+def test_whole_numbers_are_said_as_a_reference_library_says_them(number):
+    """num2words, the reference library, English. It sets a comma after the thousands, which is not heard."""
+    assert speech.whole_words(number) == num2words(number).replace(",", "")
+
+
+@given(st.integers(0, 9999), st.integers(1, 999))
+def test_decimals_are_said_digit_by_digit(whole, decimals):
+    """num2words says the decimals of a number one by one as well."""
+    text = f"{whole}.{decimals:03d}"
+    while text.endswith("0"):
+        text = text[:-1]
+    assert speech.number_words(text) == num2words(text).replace(",", "")
+
+
+@pytest.mark.parametrize("way", WAYS)
+def test_liquids_then_stirring_then_filler(way):
+    """Common practice: both liquids are one before any filler goes in, and most of it first."""
+    names = [one["name"] for one in steps_of(way=way, thicken="yes")]
+    stir = names.index("stir")
+    assert names[stir + 1:stir + 3] == ["first_filler", "rest"]
+    assert names[-1] == "done"
+    assert next(one["field"] for one in steps_of(way=way) if one["field"]) == FIRST[way]
+
+
+@given(st.floats(10, 500), st.floats(10, 500), st.floats(0.2, 3))
+def test_what_follows_stands_in_the_ratio_of_what_was_taken(first, second, slip):
+    """Plain proportion: b' / a' = b / a."""
+    taken = first * slip
+    found = follow((first, second), (taken,))
+    assert found[0] == pytest.approx(taken)
+    assert found[1] / found[0] == pytest.approx(second / first)
+
+
+def test_heights_are_volumes_of_a_turned_wall():
+    """scipy.integrate.quad over the disc at each height of a tapered cup."""
+    cup = {"bottom": 0.06, "top": 0.08, "height": 0.1}
+    found = levels_of((0.03, 0.05), cup)
+    disc = lambda h: 3.141592653589793 * (0.03 + 0.1 * h) ** 2  # noqa: E731
+    assert found[0] == pytest.approx(quad(disc, 0, 0.03)[0])
+    assert found[1] == pytest.approx(quad(disc, 0.03, 0.05)[0])
+
+
+def test_strokes_of_the_second_pump_follow_one_too_many_of_the_first():
+    """By hand: 3 : 1 with equal pumps; 20 strokes ask for 6.67, so 7."""
+    assert whole_steps((180e-6, 60e-6), (200e-6,), (10e-6, 10e-6)).counts == (20, 7)
+    typed = {"way": "pumps", "counted": {"0": {"strokes": "20"}}}
+    assert [one["figure"] for one in steps_of(**typed)][:2] == ["20 strokes", "7 strokes"]
+
+
+@pytest.mark.parametrize(("way", "typed"), [
+    ("scale", {"readings": {"0": {"shown": "187"}, "1": {"shown": "280"}}}),
+    ("pumps", {"counted": {"0": {"strokes": "18"}, "1": {"strokes": "9"}}}),
+    ("graduated", {"levels": {"0": {"volume": "180"}, "1": {"volume": "280"}}}),
+    ("stick", {"heights": {"0": {"height": "49.3"}, "1": {"height": "75"}}}),
+    ("syringes", {"drawn": {"0": {"volume": "163"}, "1": {"volume": "80"}}}),
+])
+def test_a_pour_that_is_off_offers_the_rescue_with_its_readings(way, typed):
+    """Half as much hardener again is off at any tolerance; resin is what is short then."""
+    off = next(one for one in steps_of(way=way, **typed) if one["name"] == "off")
+    rescue = moves.answer("rescue", dict(typed, way=way, **dict(off["lead"])))
+    assert rescue["errors"] == []
+    assert "add_a" in [line["name"] for line in rescue["lines"]]
+
+
+@pytest.mark.parametrize(("way", "typed", "field"), [
+    ("graduated", {"levels": {"0": {"volume": "180"}, "1": {"volume": "170"}}}, "levels.1.volume"),
+    ("stick", {"heights": {"0": {"height": "900"}}}, "heights.0.height"),
+    ("syringes", {"drawn": {"1": {"volume": "60"}}}, "drawn.0.volume"),
+    ("pumps", {"counted": {"0": {"strokes": "1.5"}}}, "counted.0.strokes"),
+])
+def test_readings_that_cannot_be_are_refused_at_their_field(way, typed, field):
+    assert field in [error["field"] for error in moves.answer("pouring", dict(typed, way=way))["errors"]]
+
+
+def test_a_large_or_cold_batch_is_stirred_longer():
+    """Common practice: 2 min up to 200 g, 3 min above it or in the cold."""
+    times = [next(one["seconds"] for one in steps_of(**typed) if one["name"] == "stir")
+             for typed in ({"amount": "150"}, {"amount": "400"}, {"amount": "150", "temperature": "8"})]
+    assert times == [120, 180, 180]

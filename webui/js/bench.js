@@ -1,0 +1,184 @@
+// Bench: one step at a time, read from two metres; a tap anywhere is the next step. The engine says what each step is.
+import { maySleep, stayAwake } from "./awake.js";
+import { ask } from "./engine.js";
+import { ruled } from "./figure.js";
+import { notice } from "./notice.js";
+import { recall, remember } from "./memory.js";
+import { canSay, hush, prime, say } from "./speech.js";
+
+const KEPT = "pour.along";
+const TICK = 250; // ms
+const LONG = 4; // letters of a figure from which on it is set smaller
+
+const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+
+// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in
+export class Bench {
+  constructor(place, { read, write, pairs, mend, keep }) {
+    Object.assign(this, { place, read, write, pairs, mend, keep });
+    this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
+    this.at("tap").addEventListener("click", () => this.next());
+    this.at("undo").addEventListener("click", () => this.back());
+    this.at("say").addEventListener("click", () => this.speak());
+    this.at("leave").addEventListener("click", () => this.leave());
+    this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.leave(); this.mend(lead); });
+    this.at("actual").addEventListener("change", () => this.took(this.at("actual").value));
+    this.at("store").addEventListener("click", () => this.store());
+    document.addEventListener("visibilitychange", () => this.tick());
+    place.addEventListener("cancel", (event) => { event.preventDefault(); this.leave(); });
+    prime();
+  }
+
+  // after a reload it goes on where it was
+  resume() {
+    const kept = recall(KEPT);
+    if (!kept) return;
+    this.state = Object.fromEntries(kept);
+    this.open();
+  }
+
+  start() {
+    this.steps = null;
+    this.state = { step: 0, started: 0 };
+    return this.open();
+  }
+
+  async open() {
+    prime();
+    if (!this.place.open) this.place.showModal();
+    stayAwake();
+    this.timer ??= setInterval(() => this.tick(), TICK);
+    await this.show();
+    this.at("tap").focus();
+  }
+
+  leave() {
+    this.place.close();
+    clearInterval(this.timer);
+    this.timer = null;
+    maySleep();
+    hush();
+    remember(KEPT, null);
+  }
+
+  get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
+
+  async show() {
+    this.busy = true;
+    const got = await ask({ move: "pouring", pairs: this.pairs() });
+    this.busy = false;
+    if (got.errors.length) {
+      this.leave();
+      notice("bench", got.errors[0].message);
+      return false;
+    }
+    this.steps = got.steps;
+    this.paint();
+    remember(KEPT, Object.entries(this.state));
+    return true;
+  }
+
+  paint() {
+    const { step } = this;
+    const place = this.steps.indexOf(step);
+    const cut = step.label.indexOf(", ");
+    const after = this.steps[place + 1];
+    this.at("step").textContent = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
+    this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
+    this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
+    this.at("under").textContent = step.under;
+    this.at("next").textContent = after ? `Then: ${after.label} ${after.figure}` : "";
+    this.at("tap").dataset.rank = step.rank;
+    const rule = this.at("rule");
+    rule.replaceChildren(...(step.span.length ? [ruled(step.span, step.part)] : []));
+    this.at("otherwise").hidden = !step.field;
+    this.at("asks").textContent = step.asks;
+    this.at("actual").value = "";
+    this.at("undo").disabled = place === 0;
+    this.at("say").hidden = !canSay();
+    this.at("mend").hidden = !step.lead.length;
+    this.at("putty").hidden = !step.keeps.length;
+    for (const [name, text] of step.keeps) if (name === "came_out") this.at(name).value = text;
+    this.figure(step.figure);
+    this.tick();
+  }
+
+  figure(text) {
+    const box = this.at("figure");
+    const cut = text.indexOf(" ");
+    const figure = cut < 0 ? text : text.slice(0, cut);
+    const unit = document.createElement("span");
+    unit.className = "line-unit";
+    unit.textContent = cut < 0 ? "" : text.slice(cut);
+    box.replaceChildren(figure, unit);
+    box.hidden = !text;
+    box.toggleAttribute("data-long", figure.length > LONG || text.length > LONG + 2);
+  }
+
+  // from the wall clock, so that a hidden page loses nothing
+  tick() {
+    if (!this.steps || !this.place.open || !this.step.seconds || !this.state.started) return;
+    const left = this.step.seconds - Math.floor((Date.now() - this.state.started) / 1000);
+    this.figure(left > 0 ? clock(left) : clock(0));
+    if (left <= 0 && !this.state.rung) {
+      this.state.rung = true;
+      remember(KEPT, Object.entries(this.state));
+      navigator.vibrate?.([300, 100, 300]);
+      say(this.steps[this.state.step + 1]?.said ?? this.step.said);
+    }
+  }
+
+  async took(text) {
+    if (!text.trim()) return;
+    this.write(this.step.field, text);
+    const kept = this.step.field;
+    const got = await ask({ move: "pouring", pairs: this.pairs() });
+    const wrong = got.errors.find(({ field }) => field === kept) ?? got.errors[0];
+    this.at("wrong").textContent = wrong?.message ?? "";
+    this.at("wrong").hidden = !wrong;
+    if (wrong) this.write(kept, "");
+    else await this.go(1);
+  }
+
+  async next() {
+    if (this.busy) return; // a second tap of a shaking glove is not a second step
+    const { step } = this;
+    if (step.seconds && !this.state.started) { // the first tap starts the clock
+      this.state.started = Date.now();
+      this.state.rung = false;
+      remember(KEPT, Object.entries(this.state));
+      this.tick();
+      return;
+    }
+    if (this.steps.indexOf(step) === this.steps.length - 1) return this.leave();
+    if (step.field && !this.read(step.field)) this.write(step.field, step.figure);
+    await this.go(1);
+  }
+
+  async back() {
+    if (this.busy) return;
+    this.state.step -= 1;
+    if (this.step.field) this.write(this.step.field, "");
+    await this.go(0);
+  }
+
+  async go(by) {
+    this.state.step += by;
+    this.state.started = 0;
+    this.at("wrong").hidden = true;
+    if (await this.show() && by) this.speak();
+  }
+
+  speak() {
+    say(this.step.said);
+  }
+
+  async store() {
+    const entry = Object.fromEntries(this.step.keeps);
+    for (const name of ["before", "after", "came_out"]) entry[name] = this.at(name).value;
+    const told = await this.keep(entry);
+    this.at("wrong").textContent = told;
+    this.at("wrong").hidden = !told;
+    if (!told) await this.go(1);
+  }
+}

@@ -1,0 +1,110 @@
+// Running pots: kept on this phone, told once a second by the engine, rung on one tab whichever screen it shows.
+import { prime, ring } from "./alarm.js";
+import { ask } from "./engine.js";
+import { dismiss, notice } from "./notice.js";
+import { age, woke } from "./steady.js";
+import { all, change, put, remove, whenChanged } from "./store.js";
+
+const TICK = 1000; // ms
+const listeners = new Set();
+let pots = [];
+let told = new Map(); // id -> the engine's lines
+let busy = false;
+
+export const running = () => pots.length > 0;
+export const whenTold = (listener) => { listeners.add(listener); };
+export const lines = (pot) => told.get(pot.id) ?? [];
+export const line = (pot, name) => lines(pot).find((one) => one.name === name);
+export const list = () => pots;
+
+// What the engine's move `pot` is asked: what was stored, and the clocks as they are now.
+const question = (pot) => {
+  const steady = pot.id ? age(pot) : null;
+  return {
+    move: "pot",
+    pairs: [
+      ...pot.typed,
+      ...pot.done.map((place) => [`steps.${place}.done`, "yes"]),
+      ["started", String(pot.started / 1000)],
+      ["now", String(Date.now() / 1000)],
+      ["zone", String(-new Date().getTimezoneOffset())],
+      ...(steady === null ? [] : [["elapsed", String(steady)]]),
+    ],
+  };
+};
+
+// A pot that is not (yet) one of this phone's: the engine's answer about it.
+export const about = (pot) => ask(question(pot));
+
+const tell = () => { for (const listener of listeners) listener(pots); };
+
+const tick = async () => {
+  if (busy || !pots.length) return;
+  busy = true;
+  try {
+    const mine = pots;
+    const answers = await Promise.all(mine.map((pot) => ask(question(pot))));
+    told = new Map(mine.map((pot, place) => [pot.id, answers[place].lines]));
+    tell();
+    for (const pot of mine) await ringOnce(pot);
+  } catch { /* the engine is being started again: the next second asks once more */ } finally {
+    busy = false;
+  }
+};
+
+// Whichever tab writes the key first is the one that rings.
+const ringOnce = async (pot) => {
+  const due = line(pot, "ring");
+  if (!due || pot.rung.includes(due.label)) return;
+  pot.rung.push(due.label);
+  const won = await change("pots", pot.id, (kept) => (
+    kept.rung.includes(due.label) ? null : { ...kept, rung: [...kept.rung, due.label], seen: age(pot) }));
+  if (won) ring(`pot-${pot.id}`, due.text);
+};
+
+const load = async () => {
+  pots = await all("pots");
+  if (!pots.length) told.clear();
+  tell();
+  await tick();
+};
+
+// pairs: of a lead of the engine: `pot.*` is what runs, `timing.*` what an own timing of it would be
+export const start = async (pairs, started = Date.now(), system = []) => {
+  prime();
+  const under = (prefix) => pairs.filter(([name]) => name.startsWith(prefix))
+    .map(([name, text]) => [name.slice(prefix.length), text]);
+  const typed = under("pot.").filter(([name]) => name !== "started");
+  const pot = { started, typed, timing: under("timing."), system, done: [], rung: [], said: [] };
+  const id = await put("pots", pot);
+  if (id === undefined) notice("unkept-pot", "This phone keeps nothing: set its own alarm, this clock ends with the page.");
+  return id;
+};
+
+export const end = async (pot) => {
+  await remove("pots", pot.id);
+  dismiss(`pot-${pot.id}`);
+};
+export const bringBack = (pot) => put("pots", pot);
+export const amend = (pot, make) => change("pots", pot.id, make);
+
+// seconds: as the engine tells them
+export const lasts = (pot, seconds) => amend(pot, (kept) => ({
+  ...kept, typed: [...kept.typed.filter(([name]) => name !== "duration"), ["duration", `${seconds} s`]],
+}));
+
+const hidden = () => {
+  for (const pot of pots) amend(pot, (kept) => ({ ...kept, seen: age(pot) }));
+};
+
+export const startPots = () => {
+  whenChanged((store) => { if (store === "pots" || store === "all") load(); });
+  setInterval(tick, TICK);
+  document.addEventListener("visibilitychange", () => {
+    if (document.hidden) return hidden();
+    woke(pots);
+    return tick();
+  });
+  window.addEventListener("pageshow", tick);
+  return load();
+};

@@ -1,0 +1,102 @@
+// Rows of the groups of a form: as many as the values reach, added, removed, moved. A name is always "group.place.field".
+export const NONE = "none"; // a group that was emptied by hand says so; nothing typed at all is its default
+
+export const groups = (form) => [...form.querySelectorAll("[data-group]")];
+export const rowsOf = (group) => [...group.querySelector(".group-rows").children];
+
+// Values decide how many rows stand there; a group they do not mention stands at its default, which is put in.
+export const fillGroups = (form, texts) => {
+  for (const group of groups(form)) {
+    const { group: name, rows } = group.dataset;
+    const defaults = JSON.parse(group.dataset.defaultRows);
+    const reached = reach(name, texts.keys());
+    let wanted = reached;
+    if (!reached && !texts.has(name)) {
+      wanted = defaults.length;
+      defaults.forEach((row, place) => Object.entries(row).forEach(([key, text]) => texts.set(`${name}.${place}.${key}`, text)));
+    }
+    if (isFixed(group) || !(reached || texts.has(name) || wanted)) wanted = Math.max(wanted, Number(rows));
+    if (rowsOf(group).length === wanted) continue;
+    for (const row of rowsOf(group).slice(wanted)) row.remove();
+    while (rowsOf(group).length < wanted && addRow(group));
+    if (wanted > 2) for (const row of rowsOf(group)) row.open = false;
+  }
+};
+
+// the place of a row has a meaning of its own: nothing is removed or moved
+const isFixed = (group) => !group.querySelector("[data-none]");
+
+// how many rows of a group some names reach
+export const reach = (name, names) => {
+  let most = 0;
+  for (const each of names) {
+    const place = each.startsWith(`${name}.`) ? each.split(".")[1] : "";
+    if (/^\d{1,3}$/.test(place)) most = Math.max(most, Number(place) + 1);
+  }
+  return most;
+};
+
+export const addRow = (group) => {
+  const rows = rowsOf(group);
+  if (rows.length >= Number(group.dataset.most)) return null;
+  const row = group.querySelector("[data-blank]").content.firstElementChild.cloneNode(true);
+  rename(row, group, rows.length);
+  row.querySelector(".row-tools")?.removeAttribute("hidden");
+  group.querySelector(".group-rows").append(row);
+  return row;
+};
+
+export const removeRow = (group, row) => {
+  row.remove();
+  renumber(group);
+};
+
+// by: -1 up, 1 down; false where there is nowhere to go
+export const moveRow = (group, row, by) => {
+  const other = by < 0 ? row.previousElementSibling : row.nextElementSibling;
+  if (!other) return false;
+  if (by < 0) other.before(row);
+  else other.after(row);
+  renumber(group);
+  return true;
+};
+
+// In two steps: a row must not bear the name of another even for a moment, or their radio buttons mix.
+const renumber = (group) => {
+  const moved = rowsOf(group).map((row, place) => [row, place]).filter(([row, place]) => Number(row.dataset.row) !== place);
+  for (const [row, place] of moved) rename(row, group, `moved${place}`);
+  for (const [row, place] of moved) rename(row, group, place);
+};
+
+const rename = (row, { dataset: { group, each } }, place) => {
+  const from = `${group}.${row.dataset.row}.`;
+  const to = `${group}.${place}.`;
+  for (const element of row.querySelectorAll("*")) {
+    for (const attribute of [...element.attributes]) {
+      if (attribute.value.includes(from)) element.setAttribute(attribute.name, attribute.value.replaceAll(from, to));
+    }
+  }
+  row.dataset.row = place;
+  row.querySelector(".row-name").textContent = `${each} ${place + 1}`;
+};
+
+export const sayEmpty = (form) => {
+  for (const none of form.querySelectorAll("[data-none]")) {
+    none.value = rowsOf(none.closest("[data-group]")).length ? "" : NONE;
+  }
+};
+
+// What the answer says of a row stands on the row: the line "<each>_<place>".
+export const showRows = (form, answers) => {
+  const lines = new Map(answers.flatMap(([, one]) => one.lines).map((line) => [line.name, line]));
+  for (const told of form.querySelectorAll(".row-told")) {
+    const row = told.closest("[data-row]");
+    const { each } = row.closest("[data-group]").dataset;
+    const line = lines.get(`${each.toLowerCase()}_${row.dataset.row}`);
+    const name = line?.label ?? `${each} ${Number(row.dataset.row) + 1}`;
+    const text = line?.text ?? "";
+    if (told.textContent !== text) told.textContent = text;
+    const called = row.querySelector(".row-name");
+    if (called.textContent !== name) called.textContent = name;
+  }
+};

@@ -1,0 +1,170 @@
+// Clock: the running pots above, how long a batch lasts below; one tap on the answer starts its clock.
+import { keepAwake } from "../awake.js";
+import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
+import { fill, pairs } from "../form.js";
+import { recall, remember } from "../memory.js";
+import { dismiss, notice } from "../notice.js";
+import { sharePot } from "../pot_link.js";
+import { about, amend, bringBack, end, lasts, line, lines, list, start, whenTold } from "../pots.js";
+import { put, remove } from "../store.js";
+import { potArticle } from "./pot.js";
+import { mount as mountScreen } from "./screen.js";
+
+const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
+const MOST_TIMINGS = 6;
+const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
+const isSystem = ([name]) => name === "system" || name.startsWith("system.");
+
+let shown = null; // what is on the screen now; the pots outlive it
+
+export const mount = (screen, main) => {
+  const link = [...new URLSearchParams(location.search)];
+  if (link.some(isPot)) {
+    history.replaceState(null, "", location.pathname);
+    offer(link);
+  }
+  const led = (recall(screen) ?? []).filter(isPot);
+  if (led.length) remember(screen, recall(screen).filter((pair) => !isPot(pair)));
+  const view = mountScreen(screen, main);
+  const place = main.querySelector("[data-pots]");
+  shown = { ...view, place, articles: new Map() };
+  if (led.length) began(led);
+  tools(place);
+  view.answers.addEventListener("click", fromAnswer);
+  new MutationObserver(startWaiting).observe(view.answers, { childList: true, subtree: true });
+  showPots(list());
+};
+
+const startLead = () => [...shown.answers.querySelectorAll("[data-move=heat] [data-lead]")]
+  .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));
+
+const fromAnswer = (event) => {
+  const link = event.target.closest("[data-lead]");
+  const lead = link && JSON.parse(link.dataset.lead);
+  if (!lead?.pairs.some(isPot)) return;
+  event.preventDefault();
+  start(lead.pairs, Date.now(), pairs(shown.form).filter(isSystem));
+  shown.place.scrollIntoView({ block: "start" });
+};
+
+// Another screen began a pot: at once where it says how long it lasts, else as soon as the answer here does.
+const began = (led) => {
+  if (led.some(([name]) => name === "pot.duration")) {
+    start(led, Date.now(), pairs(shown.form).filter(isSystem));
+    return;
+  }
+  remember(WAITING, [["started", String(Date.now())]]);
+  notice("waiting", "Mixed now. It counts with the air temperature on this screen: put it right if it has changed.");
+};
+
+const startWaiting = () => {
+  const started = recall(WAITING)?.[0]?.[1];
+  const lead = started && !shown.form.querySelector("[data-error]:not([hidden])") && startLead();
+  if (!lead) return;
+  remember(WAITING, []);
+  start(lead.pairs, Number(started), pairs(shown.form).filter(isSystem));
+};
+
+// A pot that a link brings is shown before it is added.
+const offer = async (link) => {
+  const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
+  const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
+  const answer = await about({ typed, started, done: [] });
+  const words = answer.errors.length ? answer.errors.map((one) => one.message)
+    : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
+  const add = answer.errors.length ? [] : [["Add this pot", () => start(link, started, link.filter(isSystem))]];
+  notice("pot-link", `A link brings a running pot. ${words.join(" · ")}`, add);
+};
+
+const showPots = (pots) => {
+  if (!shown?.place.isConnected) return;
+  const { place, articles } = shown;
+  place.hidden = !pots.length;
+  const rows = place.querySelector("[data-pots-list]");
+  for (const [id, { article }] of articles) {
+    if (pots.some((pot) => pot.id === id)) continue;
+    article.remove();
+    articles.delete(id);
+  }
+  const ends = (pot) => line(pot, "end")?.value ?? Infinity;
+  const sorted = [...pots].sort((a, b) => ends(a) - ends(b));
+  sorted.forEach((pot, at) => {
+    if (!articles.has(pot.id)) articles.set(pot.id, potArticle(pot, acts));
+    const { article, show } = articles.get(pot.id);
+    show(lines(pot));
+    article.toggleAttribute("data-first", at === 0);
+    if (rows.children[at] !== article) rows.insertBefore(article, rows.children[at] ?? null);
+  });
+};
+
+const seconds = (pot) => `${Math.max(1, Math.round(line(pot, "passed")?.value ?? 0))} s`;
+
+// What is said of a pot is an own timing of its system: kept in the log, and reckoned with on this screen.
+const say = async (pot, said) => {
+  const typed = [["said", said], ["after", seconds(pot)], ...pot.timing];
+  await amend(pot, (kept) => ({ ...kept, said: [...kept.said, said === "good" ? ["note", "still good"] : ["own_time", seconds(pot)]] }));
+  await put("log", { kind: "timing", when: Date.now(), typed: Object.fromEntries(typed), pairs: pot.system });
+  if (!pot.timing.length) return;
+  const { form, changed } = shown;
+  const now = pairs(form);
+  if (JSON.stringify(now.filter(isSystem)) !== JSON.stringify(pot.system)) return;
+  const rows = new Map();
+  for (const [name, text] of now.filter(([one]) => one.startsWith("timings."))) {
+    const [, row, key] = name.split(".");
+    rows.set(row, [...(rows.get(row) ?? []), [key, text]]);
+  }
+  const used = [...rows.values()].filter((row) => row.some(([key]) => key === "after"));
+  const timings = [...used, typed].slice(-MOST_TIMINGS)
+    .flatMap((row, at) => row.map(([key, text]) => [`timings.${at}.${key}`, text]));
+  fill(form, [...now.filter(([name]) => !name.startsWith("timings.")), ...timings]);
+  changed();
+};
+
+const finish = async (pot, outcome) => {
+  const value = (key) => pot.timing.find(([name]) => name === key)?.[1];
+  const own = pot.said.findLast(([key]) => key === "own_time")?.[1];
+  const typed = Object.fromEntries([["what", line(pot, "place")?.label], ["seam", pot.typed.find(([name]) => name === "place")?.[1]],
+    ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
+    ["note", `used ${line(pot, "passed")?.text ?? ""} after mixing`]].filter(([, text]) => text));
+  const entry = await put("log", { kind: "poured", when: pot.started, typed, pairs: pot.system });
+  await end(pot);
+  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); if (entry !== undefined) remove("log", entry); }]]);
+};
+
+const acts = {
+  done: (pot) => {
+    const next = line(pot, "step");
+    if (next) amend(pot, (kept) => ({ ...kept, done: [...kept.done, next.text] }));
+  },
+  good: async (pot) => {
+    const again = line(pot, "again");
+    await say(pot, "good");
+    if (again) await lasts(pot, Math.round(again.value));
+    dismiss(`pot-${pot.id}`);
+  },
+  stiffening: (pot) => say(pot, "stiffening"),
+  gone: async (pot) => {
+    await say(pot, "gone");
+    await finish({ ...pot, said: [...pot.said, ["own_time", seconds(pot)]] }, "stiff");
+  },
+  empty: (pot) => finish(list().find((one) => one.id === pot.id) ?? pot, ""),
+  share: (pot) => sharePot(list().find((one) => one.id === pot.id) ?? pot),
+};
+
+const tools = (place) => {
+  const aloud = place.querySelector("[data-aloud]");
+  const offerVoice = () => { aloud.hidden = !canSpeak(); };
+  const press = (button, on) => button.setAttribute("aria-pressed", String(on));
+  offerVoice();
+  whenVoices(offerVoice);
+  press(aloud, isAloud());
+  aloud.addEventListener("click", () => {
+    setAloud(!isAloud());
+    press(aloud, isAloud());
+    for (const pot of list()) speak(line(pot, "say")?.text ?? "");
+  });
+  place.querySelector("[data-try-alarm]").addEventListener("click", () => { prime(); setTimeout(beep, 100); });
+  keepAwake(place.querySelector("[data-awake]"), press);
+};
+
+whenTold(showPots);

@@ -1,0 +1,85 @@
+// One running pot on the screen: what the engine says of it, large, and the taps that go with it.
+import { ruled } from "../figure.js";
+
+const make = (tag, name, text = "") => {
+  const element = document.createElement(tag);
+  if (name) element.className = name;
+  element.textContent = text;
+  return element;
+};
+
+const button = (label, act, kind) => {
+  const element = make("button", "button", label);
+  element.type = "button";
+  if (kind) element.dataset.kind = kind;
+  element.addEventListener("click", act);
+  return element;
+};
+
+const write = (element, text) => { if (element.textContent !== text) element.textContent = text; };
+
+// acts: { done, good, stiffening, gone, empty, share }, each called with the pot
+export const potArticle = (pot, acts) => {
+  const article = make("article", "pot");
+  article.dataset.pot = pot.id;
+  const name = make("h2", "pot-name");
+  name.id = `pot-${pot.id}`;
+  article.setAttribute("aria-labelledby", name.id);
+  const [batch, what] = [make("span"), make("span", "pot-what")];
+  name.append(batch, " ", what);
+  const [minutes, label, until] = [make("span", "pot-minutes"), make("span"), make("span", "pot-until")];
+  const unit = make("span", "pot-unit");
+  unit.append(label, until);
+  const left = make("p", "pot-left");
+  left.append(minutes, " ", unit);
+  const rule = make("div", "pot-span");
+  const next = make("p", "pot-next");
+  const warnings = make("ol", "lines pot-warnings");
+  const wall = make("details", "fold");
+  const times = make("ol", "lines");
+  wall.append(make("summary", "fold-name"), times);
+  const step = button("", () => acts.done(pot), "main");
+  const actions = make("p", "actions");
+  actions.append(step, button("Empty", () => acts.empty(pot)), button("Share", () => acts.share(pot)));
+  const said = make("p", "actions pot-said");
+  said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
+    button("Gone", () => acts.gone(pot)));
+  article.append(name, left, rule, next, warnings, actions, said, wall);
+
+  const show = (lines) => {
+    const told = Object.fromEntries(lines.map((line) => [line.name, line]));
+    const large = told.left ?? told.over;
+    if (!large) return;
+    article.dataset.state = large.name;
+    write(batch, told.place.label);
+    write(what, told.place.text);
+    write(minutes, large.text);
+    write(label, large.label);
+    write(until, `${told.end.label} ${told.end.text}`);
+    rule.replaceChildren(...(large.span.length ? [ruled(large.span, "mix")] : []));
+    next.hidden = step.hidden = !told.next;
+    if (told.next) {
+      next.replaceChildren(make("b", "", told.next.label), ` ${told.next.text} `, make("span", "pot-at", told.next.rough));
+      write(step, `Done: ${told.next.text}`);
+    }
+    const warned = lines.filter((line) => line.name !== "next" && (line.rank === "warn" || line.rank === "ask"));
+    list(warnings, warned);
+    const alarms = lines.filter((line) => line.name.startsWith("alarm"));
+    wall.hidden = !alarms.length;
+    if (alarms.length) write(wall.firstElementChild, `${alarms[0].label}: ${alarms[0].text}`);
+    list(times, alarms);
+  };
+  return { article, show };
+};
+
+const list = (place, lines) => {
+  const now = JSON.stringify(lines.map(({ name, text, rough }) => [name, text, rough]));
+  if (place.dataset.now === now) return;
+  place.dataset.now = now;
+  place.replaceChildren(...lines.map((line) => {
+    const item = make("li", "line");
+    Object.assign(item.dataset, { line: line.name, rank: line.rank });
+    item.append(make("span", "line-label", line.label), make("span", "line-text", line.text), make("span", "line-rough", line.rough));
+    return item;
+  }));
+};
