@@ -9,7 +9,7 @@ from pathlib import Path
 import brotli
 
 from .headers import HEADERS
-from .lean import lean
+from .lean import lean, lean_script, lean_style
 
 BUNDLE = "app.json"  # the engine and the pages: one file, because they share their words
 HOUSE = Path(__file__).resolve().parent.parent
@@ -27,7 +27,8 @@ QUALITY = 9  # of brotli for what is small; the large vendored files come with a
 INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
-    "tokens", "base", "shell", "form", "lines", "figures", "pots", "views", "pour", "bench", "print")
+    "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "views", "pour", "bench",
+    "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 
@@ -63,7 +64,10 @@ class Build:
                 if path.is_file() and path.suffix in TYPES and not path.name.startswith("."):
                     made = path.with_name(path.name + ".br")
                     br = made.read_bytes() if made.exists() else b""
-                    found[path.relative_to(webui).as_posix()] = self._file(path.read_bytes(), path.suffix, br)
+                    body = path.read_bytes()
+                    if folder == "js":
+                        body = lean_script(body.decode()).encode()
+                    found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
         del found["vendor/vendor.json"]  # for contributors
         found["app.css"] = self._file(self.styles, ".css")
         return found
@@ -81,7 +85,7 @@ class Build:
     def styles(self) -> bytes:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
-        return "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES).encode()
+        return lean_style("\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)).encode()
 
     @cached_property
     def id(self) -> str:

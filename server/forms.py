@@ -53,6 +53,10 @@ class Form:
         bare = item["rows"] if item["gaps"] or not (self._given_to(path) or item["default"]) else 0
         return min(item["most"], max(reached, bare, item["least"]))
 
+    def names_unit(self, path: str) -> bool:
+        """Whether a unit was typed behind the number: the field's own would stand there twice."""
+        return self.typed.get(path, "")[-1:].isalpha()
+
     def wrong_below(self, path: str) -> bool:
         """Whether something in a row has to be put right."""
         return any(name.startswith(path + ".") for name in self.errors)

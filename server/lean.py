@@ -1,6 +1,7 @@
 """The engine's modules as a phone needs them: the same program, without what it would load and never read."""
 import ast
 import io
+import re
 import token
 import tokenize
 from functools import cache
@@ -54,3 +55,25 @@ def _clash(before: str, after: str) -> bool:
     """Whether two tokens would run together: words do, and a word before a quote would become its prefix."""
     last, first = before[-1], after[0]
     return (last.isalnum() or last in "_\"'") and (first.isalnum() or first in "_\"'")
+
+
+def lean_script(text: str) -> str:
+    """One of our scripts without the lines that are only a comment, and without indentation: a phone reads neither.
+
+    A script keeps no text over several lines, so that no line's beginning has a meaning.
+
+    >>> lean_script("// why\\nconst a = () => {\\n  return 1; // x\\n};\\n")
+    'const a = () => {\\nreturn 1; // x\\n};\\n'
+    """
+    lines = (line.lstrip() for line in text.splitlines(keepends=True))
+    return "".join(line for line in lines if not line.startswith("//"))
+
+
+def lean_style(text: str) -> str:
+    """Our style sheets without comments, indentation and blank lines; they quote no comment sign.
+
+    >>> lean_style("/* why */\\na {\\n  color: red; /* x */\\n}\\n")
+    'a {\\ncolor: red;\\n}\\n'
+    """
+    lines = (line.strip() for line in re.sub(r"/\*.*?\*/", "", text, flags=re.S).splitlines())
+    return "".join(line + "\n" for line in lines if line)

@@ -1,11 +1,11 @@
 """Pages: each screen as plain HTML with its answer, before any script runs."""
 from urllib.parse import urlencode
 
-from covemix.shared import links, moves
+from covemix.shared import handover, links, moves
 from covemix.shared.inputs import UNITS_INPUT
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
-from starlette.responses import HTMLResponse
+from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
 from .build import Build
 from .forms import Form
@@ -14,6 +14,11 @@ from .headers import POLICY
 # screen, path below the app's root, heading
 PAGES = (
     ("pour", "", "Pour"),
+    ("joint", "joint/", "Joint"),
+    ("boat", "boat/", "Boat"),
+    ("spreader", "spreader/", "Spreader"),
+    ("kit", "kit/", "Kit"),
+    ("log", "log/", "Log"),
     ("safety", "safety/", "Safety"),
 )
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
@@ -35,8 +40,11 @@ class Pages:
         return [(f"/{path}", self._endpoint(screen), screen) for screen, path, _ in PAGES]
 
     def _endpoint(self, screen: str):
-        def endpoint(request: Request) -> HTMLResponse:
-            return HTMLResponse(self.render(screen, request.query_params.multi_items()[:links.MOST_PAIRS]))
+        def endpoint(request: Request) -> Response:
+            pairs = request.query_params.multi_items()[:links.MOST_PAIRS]
+            if request.query_params.get("as") == "text":
+                return self.text(screen, pairs)
+            return HTMLResponse(self.render(screen, pairs))
 
         return endpoint
 
@@ -44,12 +52,25 @@ class Pages:
         """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
         return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
 
+    @staticmethod
+    def _opened(screen: str, pairs):
+        length = sum(len(name) + len(text) + 2 for name, text in pairs)
+        return handover.opened(moves.screen_inputs(screen), pairs, length)
+
+    def text(self, screen: str, pairs) -> PlainTextResponse:
+        """The card of a link in plain words, for whatever cannot show a page."""
+        pairs, refused = self._opened(screen, pairs)
+        if refused:
+            return PlainTextResponse(refused + "\n", status_code=422)
+        return PlainTextResponse(handover.handed(screen, pairs)["text"] + "\n")
+
     def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
         bare: without the answer
         """
+        pairs, refused = self._opened(screen, pairs)
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
@@ -64,11 +85,13 @@ class Pages:
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "",
             root=root or "./", base=root + self.build.base, build=self.build.id,
-            inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
+            refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},
-            address=lambda lead: (root or "./") + path_of(lead["screen"]) + "?" + urlencode(lead["pairs"]))
+            folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
+            address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
+                                  + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
 
 def path_of(screen: str) -> str:

@@ -4,7 +4,7 @@ from . import advice, ratio, under_way
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
 from .lines import MORE, WARN, line
-from .numbers import DOWN, NEAREST, UP, ceiling
+from .numbers import DOWN, NEAREST, UP, ceiling, small
 from .units import told
 
 LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
@@ -182,5 +182,5 @@ def _parts(values, mass):
         return ""
     mix = ratio.mix_of_mass(values["system"], mass)
     return ": " + " + ".join(
-        [told(own, "g", values["units"]) + " " + name.lower() for own, name in zip(mix.masses, mix.names)]
+        [told(own, "g", values["units"]) + " " + small(name) for own, name in zip(mix.masses, mix.names)]
     )

@@ -1,12 +1,13 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
 from . import cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
+from .cut_figure import cut_figures
 from .errors import InputError
 from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
-from .lines import ANSWER, BESIDE, MORE, line, words
-from .numbers import UP, shown
+from .lines import ANSWER, BESIDE, MORE, SAY, line, words
+from .numbers import UP, shown, small
 from .records import SYSTEM
 from .units import told
 
@@ -18,6 +19,8 @@ def _of_joint(names):
     return tuple([item for item in joint.INPUTS if item.name in names])
 
 
+LATER, NOW = "later", "now"
+FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"))
 KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
@@ -36,7 +39,8 @@ INPUTS = (
               help="One for all layers, or one for each: 75 : 100"),
         Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
         Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule."),
-    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS]), rows=3),
+        Choice("pour", "Next batch", ((LATER, "not in it"), (NOW, "goes into it"))),
+    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3, default="1 : 5",
           help="Each with its hardener in ratio."),
@@ -52,7 +56,7 @@ INPUTS = (
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500, above=True),
-    ), most=12, each="Remnant", fold=STOCK),
+    ), most=12, rows=0, each="Remnant", fold=STOCK),
     joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
     joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)
@@ -113,6 +117,7 @@ def _check_new_row(row, values):
 
 CHECKS = (check,)
 
+
 def answer(values):
     """What to buy and what it adds, then each joint, then the cut lists."""
     work = seams(values)
@@ -132,6 +137,9 @@ def answer(values):
     lines.append(line("added", "Added to the hull", added, "kg", told(added, "kg", units),
                       rough="what stays on it: putty, glass and resin in place; nothing wasted counted"))
     count = sum([int(row["copies"]) for row, _, _, _, _ in work])
+    if not [kept for kept in work if kept[0]["pour"] == NOW]:
+        lines.append(words("next_batch", "Next batch", "Open the joints that go into it and choose so; one tap then "
+                           "takes them to Pour together.", rank=SAY))
     lines.append(line("seams", "Seams in all", sums["length"], "m", metres(sums["length"], units), rank=MORE,
                       rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
@@ -142,6 +150,32 @@ def answer(values):
     lines.extend(_cut_lines(tapes, "Tape", units))
     lines.extend(_cut_lines(plies, "Peel ply", units))
     return lines
+
+
+def figures(values):
+    """The cut lists as strips."""
+    work = seams(values)
+    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
+    return cut_figures((("Tape", cut_lists(tape_pieces(work), values, "tape")), ("Peel ply", plies)), values["units"])
+
+
+def leads(values):
+    """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch."""
+    work = seams(values)
+    chosen = [kept for kept in work if kept[0]["pour"] == NOW]
+    sums = totals(values, chosen or work)
+    putty = seam.placed(sums["putty"], values["tooling"])
+    if putty:
+        putty += (values["bag"] + values["cup"]) / values["putty_density"]
+    liquid = sums["wet_out"] + sums["ply_takes"]
+    if liquid:
+        liquid = (liquid * (1 + values["spare"]) + values["tray"] * sums["taped"] + values["roller"] + values["cup"])
+    if not chosen:
+        most = values["batch"] * (1 + 1e-9)
+        putty = putty if putty * values["putty_density"] <= most else 0.0
+        liquid = liquid if liquid <= most else 0.0
+        return joint.to_pour(putty, liquid, "all joints")
+    return joint.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints")
 
 
 def _resin_lines(values, batch):
@@ -156,7 +190,7 @@ def _resin_lines(values, batch):
                               rank=ANSWER)]
     masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)]
     text = " + ".join([told(mass, "kg", units, UP) for mass in masses])
-    lines.insert(0, line("resin", " and ".join([names[0]] + [name.lower() for name in names[1:]]), batch["all"], "kg",
+    lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch["all"], "kg",
                          text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
                          + shown(values["spare"] * 100) + "% spare in it"))
     counts, held = shopping.packs(masses[0], values["packs"])
@@ -168,7 +202,7 @@ def _resin_lines(values, batch):
             texts.append(str(count) + " × (" + pair + ")")
     lines.append(line("packs", "Packs", held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
                       rough="pairs in ratio that leave least over: " + told(max(0.0, held - masses[0]), "kg", units)
-                      + " of " + names[0].lower()))
+                      + " of " + small(names[0])))
     return lines
 
 
@@ -182,7 +216,7 @@ def _tape_lines(tapes, plies, units):
             bought = "no roll to open" if not found.rolls else _counted(
                 found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
             lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
-                              rank=ANSWER if name == "tape" and len(lists) == 1 else BESIDE,
+                              rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=_counted(len(rows), "piece", "pieces")
                               + (" with overlaps; " if areal else "; ") + bought + _honest(found, units)))
     return lines
@@ -231,7 +265,7 @@ def _cut_lines(lists, label, units):
             else:
                 stock = "roll " + str(each.place + 1)
             used = sum([lengths[place] for place in each.pieces])
-            lines.append(line("cut_{}_{}_{}_{}".format(label[0].lower(), number + 1, each.stock, each.place + 1),
+            lines.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
                               label + " " + mm(width, units) + ", " + stock, used / 1000, "m",
                               _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
                               rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)

@@ -2,7 +2,7 @@
 from .catalogue.cautions import FROM, MOMENT
 from .catalogue.dusts import powder
 from .lines import WARN, words
-from .numbers import DOWN, UP
+from .numbers import BLANKS, DOWN, UP
 from .provenance import provenance
 from .statements import base
 from .units import METRIC, told
@@ -67,7 +67,7 @@ def cautions(*, units=METRIC, most=MOST, **known):
             where += "; " + provenance(*powder(known["filler"])[4:])
         for key in filled:
             label, text = label.replace("{" + key + "}", filled[key]), text.replace("{" + key + "}", filled[key])
-        lines.append(words("caution_" + name, label, text.strip(), rough=where, caution=task,
+        lines.append(words("caution_" + name, label, text.strip(BLANKS), rough=where, caution=task,
                            rank=WARN))
     return lines
 

@@ -6,9 +6,10 @@ line, fill and hatching, so that no part is told by colour alone.
 from math import floor
 
 
-def figure(name, title, width, height, shapes, told):
-    """A drawing: `told` describes it in words for those who do not see it."""
-    return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told}
+def figure(name, title, width, height, shapes, told, part=""):
+    """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in."""
+    return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told,
+            "part": part}
 
 
 def area(role, points):

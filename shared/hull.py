@@ -162,6 +162,8 @@ def joint_line(row, made, coves, units):
     if laid:
         texts.append(metres(laid, units, UP) + " tape")
     notes = ["all copies"] if copies > 1 else []
+    if row["pour"] == "now":
+        texts.insert(0, "in the next batch")
     if [1 for _, _, _, size in coves if size[1] == cove.TAPE]:
         notes.append("capped by the tape")
     return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")

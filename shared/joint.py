@@ -1,15 +1,18 @@
 """Joint: from two panels and an angle to the cove, the other face, the tape and all the resin of one seam."""
+from math import pi
+
 from . import impossible, seam, section
 from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
 from .catalogue.losses import BY_KEY
 from .errors import InputError
 from .inputs import Choice, Group, Number
-from .joint_lines import cove_lines, outside_lines, questions, share_lines, tape_lines
+from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
+from .lengths import bare
 from .lines import ANSWER, line
-from .numbers import UP, shown
+from .numbers import UP, capital, shown
 from .units import from_si, told
 
-COVE, EDGES, GLASS = "How the cove is sized", "Panel edges", "Tape and glass"
+ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
 ON_TOP, LOSSES = "What goes on it", "What stays behind"
 
 
@@ -22,7 +25,7 @@ def remembered(key, name, label, unit, low, high, **more):
                               (row.low, row.high)])
     default = float(shown(row.value * scale if not row.unit else own(row.value), 4))
     return Number(name, label, unit=unit, low=low, high=high, default=default,
-                  help=row.mark[0].upper() + row.mark[1:] + ", " + told_range + ".", **more)
+                  help=capital(row.mark) + ", " + told_range + ".", **more)
 
 
 def _short(value):
@@ -48,28 +51,28 @@ INPUTS = (
         (seam.STRIP, "Reinforcement strip", "Tape on a flat face"),
     )),
     Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True,
-           help="Of the thinner panel; of a bulkhead its own."),
+           help="Of the thinner one."),
     Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
-           when=CORNER),
-    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90, when=(("angle_is", ("constant",)),),
-           help="Between the panels, measured on the inside, for the outside too."),
+           fold=ALONG, when=CORNER),
+    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90,
+           when=(("angle_is", ("constant",)),)),
     Group("stations", "Angles along the seam", (
         Number("at", "At", unit="m", low=0, high=100),
         Number("angle", "Angle inside", unit="deg", low=1, high=359),
-    ), most=20, each="Station", when=(("angle_is", ("stations",)),), default=(
+    ), most=20, each="Station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
         {"at": "0 m", "angle": "95"}, {"at": "1.2 m", "angle": "120"}, {"at": "2.4 m", "angle": "150"}),
         help="From the first to the last is the length of the seam; between two the angle changes evenly."),
     Number("length", "Seam length", unit="m", low=0, high=200, default=2.4, above=True,
            when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
-    Number("gap", "Gap between the panels", unit="mm", low=0, high=60, default=0, when=OPEN,
-           help="Where they are nearest. Taped off behind, it is filled with the cove."),
-    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, help="Mirror images too."),
+    Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN),
+    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, fold=ALONG, help="Mirror images too."),
     Group("layers", "Layers of tape", (
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300),
         Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
                                    (seam.SECOND, "outside, or the other side"))),
-    ), most=8, each="Layer", default=({"width": "75 mm", "weight": "300 g/m2"},), help="The first lies on the putty."),
+    ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},),
+        help="The first lies on the putty."),
     Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
                                  ("spreader", "by a spreader that is there")), fold=COVE, when=COVED),
     Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
@@ -155,8 +158,8 @@ def answer(values):
     found, units = seam.seam(spec), values["units"]
     putty, volume, liquid = to_mix(values, found)
     lines = []
-    if values["kind"] in seam.COVED:
-        lines.extend(cove_lines(spec, values))
+    sized = cove_lines(spec, values) if values["kind"] in seam.COVED else []
+    lines.extend([one for one in sized if one.rank == ANSWER])
     if found.putty:
         lines.append(line("putty", "Putty to mix", volume, "m3", told(volume, "mL", units, UP) + " · "
                           + told(putty, "g", units, UP), rank=ANSWER,
@@ -164,12 +167,68 @@ def answer(values):
     if liquid:
         lines.append(line("liquid", "Resin for the tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
                           rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
+    lines.extend(tape_lines(found, values))
     if values["kind"] in (seam.OUTSIDE, seam.BOTH):
         lines.extend(outside_lines(spec, values))
-    lines.extend(tape_lines(found, values))
+    lines.extend([one for one in sized if one.rank != ANSWER])
     lines.extend(share_lines(found, values))
     lines.extend(questions(spec, values))
     return lines
+
+
+def to_pour(putty, liquid, which=""):
+    """Leads to Pour: putty [m3] as a volume to make, liquid [kg] as a mass to mix; nothing of either: no lead."""
+    found = []
+    if putty:
+        found.append({"label": "Pour this putty" if not which else "Putty of " + which, "screen": "pour", "pairs": [
+            ["amount_is", "putty"], ["amount", shown(putty * 1e6, 0, UP) + " mL"], ["thicken", "yes"],
+            ["stiffness", "stands"]]})
+    if liquid:
+        found.append({"label": "Pour the wet-out resin" if not which else "Wet-out of " + which, "screen": "pour",
+                      "pairs": [["amount_is", "total"], ["amount", shown(liquid * 1000, 0, UP) + " g"],
+                                ["thicken", "no"]]})
+    return found
+
+
+def leads(values):
+    """Where the answer goes next: its pours, the boat as a row of it, a template for the spreader."""
+    spec = spec_of(values)
+    _, putty, liquid = to_mix(values, seam.seam(spec))
+    found = to_pour(putty, liquid)
+    found.append({"label": "Into the boat", "screen": "boat", "adds": "joints", "pairs": _as_row(spec, values)})
+    radii = []
+    for _, _, _, size in coves(spec) if values["kind"] in seam.COVED else ():
+        text = bare(size[0] * 1000, 1)
+        if LEAST_SPREADER <= size[0] <= MOST_SPREADER and text not in radii:
+            radii.append(text)
+    if radii:
+        found.append({"label": "Spreader template", "screen": "spreader", "pairs": [
+            ["radii", " : ".join(radii[:9]) + " mm"]]})
+    return found
+
+
+LEAST_SPREADER, MOST_SPREADER = 0.0021, 0.09  # what a sheet of paper takes
+
+
+def _as_row(spec, values):
+    """This joint as typed text of a row of the boat."""
+    stations, layers = spec["stations"], spec["layers"]
+    angles = [station.angle for station in stations]
+    steady = max(angles) - min(angles) < 1e-12
+    lengths = [there.at - here.at for here, there in zip(stations, stations[1:])]
+    row = [("kind", values["kind"]), ("thickness", bare(spec["thickness"] * 1000, 3) + " mm")]
+    if values["kind"] in seam.CORNERS:
+        row.append(("angle", " : ".join([bare(angle * 180 / pi, 3) for angle in angles[:1 if steady else 99]])))
+    row.append(("length", " : ".join([bare(one, 4) for one in ([sum(lengths)] if steady else lengths)]) + " m"))
+    row.append(("gap", bare(spec["gap"] * 1000, 3) + " mm"))
+    row.append(("copies", shown(values["copies"])))
+    row.append(("layers", str(len(layers))))
+    if layers:
+        row.append(("width", " : ".join([bare(one["width"] * 1000, 2) for one in layers]) + " mm"))
+        row.append(("weight", " : ".join([bare(one["weight"] * 1000, 2) for one in layers]) + " g/m2"))
+    if values["kind"] in seam.COVED and spec["sized"] != "rule":
+        row.append(("radius", bare(spec["radius"] * 1000, 3) + " mm"))
+    return [["joints.0." + name, text] for name, text in row]
 
 
 def figures(values):

@@ -138,7 +138,7 @@ def _pieces_text(lengths, units, copies):
             counts.append(1)
     row = " + ".join([(str(count) + " × " if count > 1 else "") + text for text, count in zip(texts, counts)])
     if copies > 1:
-        row = str(copies) + " × (" + row + ")" if " " in row[:-2].strip() and len(lengths) > 1 else (
+        row = str(copies) + " × (" + row + ")" if " " in row[:-2].strip(" ") and len(lengths) > 1 else (
             str(copies) + " × " + row)
     return row
 

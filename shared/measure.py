@@ -16,7 +16,7 @@ INPUTS = ratio.INPUTS + (
     Choice("zeroing", "The scale is set to zero", (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
-    Number("tolerance", "Ratio error wanted", unit="%", low=0, high=20, above=True, optional=True, fold=BENCH_FOLD,
+    Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),

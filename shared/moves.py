@@ -20,6 +20,9 @@ MOVES = (
     ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
     ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
+    ("kit", "Kit", "One thing of the kit to what is kept of it"),
+    ("log", "Log", "A poured batch to one line of the log"),
+    ("timings", "Timings", "Own working times against the label's"),
     ("safety", "Safety", "The cautions that always stand"),
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
@@ -32,6 +35,8 @@ SCREENS = (
     ("joint", ("joint",)),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
+    ("kit", ("kit",)),
+    ("log", ("log",)),
     ("safety", ("safety", "air")),
     ("sources", ("sources",)),
 )
@@ -116,7 +121,8 @@ def about(name, system):
 
 
 def call(text):
-    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree}.
+    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
 
@@ -126,4 +132,9 @@ def call(text):
     if "screen" in asked:
         return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    if "hand" in asked or "brought" in asked:
+        from . import handover  # most key presses need none of it
+        if "hand" in asked:
+            return json.dumps(handover.handed(asked["hand"], asked["pairs"]))
+        return json.dumps(handover.brought(asked["brought"], asked["pairs"], asked["length"]))
     return json.dumps(answer(asked["move"], typed))

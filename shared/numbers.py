@@ -8,6 +8,7 @@ DIGITS = "0123456789"
 PLAINEST = DIGITS + "."
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
 LONGEST = 40  # characters; a number somebody typed is shorter
+FIGURES = 15  # a float holds no more: the digits behind them are noise, and not the same on every runtime
 LEAST, MOST = 1e-9, 1e12  # what a number may be beside 0: squares and quotients of it stay finite
 BLANKS = " \t\r\n"  # given to every strip(): without them the runtimes disagree on what is blank
 SPACES = "\t\r\n\u00a0\u2009\u202f"  # what a keyboard or a copied page puts for a space
@@ -35,6 +36,8 @@ def shown(value: float, places: int = 0, toward: str = NEAREST) -> str:
     else:
         whole = floor(scaled + slack)
     digits = str(whole)
+    if len(digits) > FIGURES:
+        digits = digits[:FIGURES] + "0" * (len(digits) - FIGURES)
     if places:
         if len(digits) <= places:
             digits = "0" * (places + 1 - len(digits)) + digits
@@ -133,6 +136,15 @@ def small(text: str) -> str:
     ('us fl oz', 'Öl')
     """
     return "".join([chr(ord(c) + 32) if "A" <= c <= "Z" else c for c in text])
+
+
+def capital(text: str) -> str:
+    """Text that starts a sentence: its first letter, where it is one of a to z, as a capital.
+
+    >>> capital("from memory"), capital("")
+    ('From memory', '')
+    """
+    return chr(ord(text[0]) - 32) + text[1:] if text and "a" <= text[0] <= "z" else text
 
 
 def _split(text):

@@ -7,7 +7,7 @@ from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick, Text
-from .numbers import shown
+from .numbers import shown, small
 from .ratio import basis
 from .records import SCALE, SYSTEM
 
@@ -287,6 +287,6 @@ def leads(values):
     for batch in [batch for batch in planned(values).followed() if not batch.finished][:1]:
         for _, label, mass in batches.liquids(batch):
             pairs = [list(pair) for pair in system] + [["amount", shown(batches.poured(mass) * 1000) + " g"]]
-            words = "Pour batch {}: {}".format(batch.number, label.lower())
+            words = "Pour batch {}: {}".format(batch.number, small(label))
             found.append({"label": words, "screen": "pour", "pairs": pairs})
     return found

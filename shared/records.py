@@ -45,7 +45,7 @@ SYSTEM = Record("system", "Resin system", (
           help="Of each part, in the same order: 1.15 : 0.98"),
     Text("parts", "Names of the parts", default="Resin : Hardener", fold=LABEL_FOLD,
          help="In the same order, a colon between them"),
-    Number("tolerance", "Ratio error the label allows", unit="%", low=0, high=20, above=True, optional=True,
+    Number("tolerance", "Ratio error the label allows", unit="%", low=0.01, high=20, optional=True,
            fold=LABEL_FOLD),
     Number("eew", "Epoxide equivalent weight, EEW", unit="g/eq", low=50, high=5000, optional=True, fold=LABEL_FOLD,
            help="With the next figure the ratio is checked against the chemistry"),

@@ -3,14 +3,14 @@
 Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set on a sheet.
 Only the tape is drawn thicker than it is; the words say so.
 """
-from math import cos, pi, sin, tan
+from math import cos, pi, sin, sqrt, tan
 
 from . import cove, outside, seam
 from .figures import area, figure, note, path
 from .lengths import metres, mm
 from .numbers import shown
 from .section_bulkhead import bulkhead_figure
-from .sheet import ARC_STEPS, LAYER, WIDTH, Sheet, bow, mirrored, told_tape
+from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, tick, told_tape
 
 
 def corner(spec, angle, near=False):
@@ -119,23 +119,57 @@ def corner_figure(spec, angle):
             shapes.append(area(role, sheet.at(outline)))
     shapes.append(area("panel", sheet.at(shape["panel"])))
     shapes.append(area("panel", sheet.at(mirrored(shape["panel"]))))
+    shapes.extend(_veneers(shape, t, s, c, sheet))
     if spec["kind"] != seam.OUTSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
     if spec["kind"] != seam.INSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
-    shapes.append(note("label", WIDTH / 2, 16, size["angle"] + "°"))
     reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
     if shape["radius"]:
         _dimension_cove(shapes, sheet, shape, size, s, c, reach)
+    _dimension_angle(shapes, sheet, shape, size, angle)
     far = shape["far"] * 0.62
     tip = (-far * s - reach * c, far * c - reach * s)
     shapes.append(path("dimension", sheet.at([(-far * s, far * c), tip])))
+    shapes.append(tick(sheet.one(-far * s, far * c)))
+    shapes.append(tick(sheet.one(-far * s - t * c, far * c - t * s)))
     x, y = sheet.one(tip[0], tip[1])
     shapes.append(note("dimension", max(x - 2, 52), y + 12, size["thickness"], "end"))
     if spec["gap"]:
         shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 40, "gap " + size["gap"]))
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + (46 if spec["gap"] else 32), shapes,
-                  _told_corner(spec, size))
+    return figure("section", "Across the seam, to scale: plywood, putty crossed, tape dashed", WIDTH,
+                  sheet.bottom + (46 if spec["gap"] else 32), shapes, _told_corner(spec, size))
+
+
+def _veneers(shape, t, s, c, sheet):
+    """The glue lines of plywood, along both panels, from the edge as it is cut or rounded."""
+    (ix, iy), (ox, oy), found = shape["inner"], shape["outer"], []
+    for k in range(1, VENEERS):
+        x, y = ix + (ox - ix) * k / VENEERS, iy + (oy - iy) * k / VENEERS
+        end = (shape["far"] * s + t * c * k / VENEERS, shape["far"] * c - t * s * k / VENEERS)
+        if shape["round"]:
+            r, centre = shape["round"]
+            along, off = x * s + (y - centre) * c, x * c - (y - centre) * s
+            back = -sqrt(max(r * r - off * off, 0.0))
+            if off < r and along < back and x * x + (y - centre) * (y - centre) > r * r:
+                x, y = x + (back - along) * s, y + (back - along) * c
+        for way in (1, -1):
+            found.append(path("veneer", sheet.at([(way * x, y), (way * end[0], end[1])])))
+    return found
+
+
+def _dimension_angle(shapes, sheet, shape, size, angle):
+    """The angle with its arc between the panels where there is room above the cove's radius, else its figure alone."""
+    x, y = sheet.one(0.0, 0.0)
+    round_corner = min(0.66 * shape["far"] * sheet.scale, y - 26)
+    above = size["depth"] * sheet.scale + (min(shape["radius"] * sheet.scale, 34) + 22 if shape["radius"] else 6)
+    if round_corner > above:
+        turns = [angle * (k / ARC_STEPS - 0.5) for k in range(ARC_STEPS + 1)]
+        points = [(x + round_corner * sin(turn), y - round_corner * cos(turn)) for turn in turns]
+        shapes.extend([path("dimension", points), tick(points[0]), tick(points[-1])])
+        shapes.append(note("label", x, y - round_corner - 6, size["angle"] + "°"))
+    else:
+        shapes.append(note("label", WIDTH / 2, 16, size["angle"] + "°"))
 
 
 def _dimension_cove(shapes, sheet, shape, size, s, c, reach):
@@ -144,16 +178,20 @@ def _dimension_cove(shapes, sheet, shape, size, s, c, reach):
     up = min(shape["radius"] * sheet.scale, 34)
     zero = sheet.one(0.0, 0.0)
     shapes.append(path("dimension", [(x, y - up), (x, y), zero]))
+    shapes.extend([tick((x, y)), tick(zero)])
     shapes.append(note("dimension", x, y - up - 5, "R " + size["radius"]))
     shapes.append(path("leader", [zero, (x, sheet.bottom + 12)]))
     shapes.append(note("dimension", x, sheet.bottom + 24, "throat " + size["throat"]))
+    # along the panel from the corner: the tack limit, measured outside wood and tape
     leg = shape["leg"]
-    tip = (leg * s + reach * c, leg * c - reach * s)
-    shapes.append(path("dimension", sheet.at([(leg * s, leg * c), tip])))
+    foot, tip = (reach * c, -reach * s), (leg * s + reach * c, leg * c - reach * s)
+    shapes.append(path("leader", sheet.at([(leg * s, leg * c), tip])))
+    shapes.append(path("dimension", sheet.at([foot, tip])))
+    shapes.extend([tick(sheet.one(foot[0], foot[1])), tick(sheet.one(tip[0], tip[1]))])
     x, y = sheet.one(tip[0], tip[1])
     # flat panels leave room below, steep ones beside; five letters and a length take about 90 units
     beside = c >= 0.5 or x >= WIDTH - 120
-    shapes.append(note("dimension", min(x + 2, WIDTH - 95) if beside else x, y + 12, "tack " + size["tack"],
+    shapes.append(note("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14, "tack " + size["tack"],
                        "start" if beside else "middle"))
 
 
@@ -188,6 +226,9 @@ def flat_figure(spec):
                                               (side * gap, -t)])))
     if spec["kind"] == seam.STRIP:
         shapes.append(area("panel", sheet.at([(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)])))
+    for k in range(1, VENEERS):
+        for start, end in ((-ground, -gap), (gap, ground)):
+            shapes.append(path("veneer", sheet.at([(start, -t * k / VENEERS), (end, -t * k / VENEERS)])))
     if gap:
         shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
     for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):

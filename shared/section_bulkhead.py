@@ -6,7 +6,7 @@ from .bulkhead import other_angle
 from .figures import area, figure, note, path
 from .lengths import mm
 from .numbers import shown
-from .sheet import ARC_STEPS, LAYER, WIDTH, Sheet, bow, told_tape
+from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
 
 
 def bulkhead_figure(spec, angle):
@@ -48,6 +48,12 @@ def bulkhead_figure(spec, angle):
             words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
     shapes.append(area("panel", sheet.at(panel)))
     shapes.append(area("panel", sheet.at(hull)))
+    for k in range(1, VENEERS):
+        share = k / VENEERS
+        ends = [(a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share)
+                for a, b in ((panel[0], panel[3]), (panel[1], panel[2]))]
+        shapes.append(path("veneer", sheet.at(ends)))
+        shapes.append(path("veneer", sheet.at([(-ground, -t * share), (ground, -t * share)])))
     shapes.extend(tapes)
     shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
                        + shown(180 - angle * 180 / pi, 0) + "°, " + mm(t, units)))

@@ -1,12 +1,15 @@
 """Sheet: metres set onto a drawing 360 units wide, which is a narrow phone, and what all sections draw alike."""
 from math import cos, pi, sin
 
+from .figures import path
 from .lengths import mm
 from .numbers import ceiling
 
 WIDTH, TALL, EDGE = 360, 230, 12
 LAYER = 3.5  # units from one layer of tape to the next: seen, not to scale
 ARC_STEPS = 8
+VENEERS = 5  # layers of the plywood as drawn, whatever the sheet has
+TICK = 4  # half of a tick at the end of a dimension line
 
 
 class Sheet:
@@ -26,6 +29,12 @@ class Sheet:
 
     def one(self, x, y):
         return self.zero_x + x * self.scale, self.zero_y - y * self.scale
+
+
+def tick(point):
+    """The slash that ends a dimension line, in units of the drawing."""
+    x, y = point
+    return path("tick", [(x - TICK, y + TICK), (x + TICK, y - TICK)])
 
 
 def mirrored(points):

@@ -2,7 +2,7 @@
 from .catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
 from .inputs import Choice
 from .lines import MORE, words
-from .numbers import places_for, shown
+from .numbers import BLANKS, places_for, shown, small
 from .provenance import provenance
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
@@ -36,7 +36,7 @@ def tables(module):
         return declared
     found = []
     for name in sorted(dir(module)):
-        rows, title = getattr(module, name), name.lower().replace("_", " ")
+        rows, title = getattr(module, name), small(name).replace("_", " ")
         if not isinstance(rows, tuple) or not rows:
             continue
         if mark_at(rows) is not None:  # one fact by itself, its mark behind it
@@ -85,7 +85,7 @@ def _figure(value, unit):
         return shown(value * 100, 1) + "%"
     unit, times, offset = UNITS.get(unit, (unit, 1, 0))
     value = value * times + offset
-    return (shown(value, places_for(value)) + " " + unit).strip()
+    return (shown(value, places_for(value)) + " " + unit).strip(BLANKS)
 
 
 def _text(item):

@@ -17,6 +17,7 @@ MARGIN = 12.0  # mm that a printer may leave white
 BAR = 100.0  # mm
 HANDLE = 45.0  # mm of straight sides above the round tip
 BETWEEN = 6.0  # mm from one template to the next
+NARROWEST = 24.0  # mm of sheet for a narrow one: its words need as much
 FINE = 0.01  # mm: the outline is nowhere further from the true arc
 
 INPUTS = (
@@ -42,7 +43,7 @@ def placed(radii, paper: str):
     """Where each template goes: (radius, left, top) [mm], row by row; None where the sheet is too small.
 
     >>> placed((10.0, 15.0), "a4")
-    [(10.0, 12.0, 40.0), (15.0, 38.0, 40.0)]
+    [(10.0, 12.0, 40.0), (15.0, 42.0, 40.0)]
     """
     wide, tall = SIZES[paper]
     left, top, deep, found = MARGIN, 40.0, 0.0, []
@@ -52,7 +53,7 @@ def placed(radii, paper: str):
         if left + 2 * radius > wide - MARGIN or top + HANDLE + radius > tall - MARGIN:
             return None
         found.append((radius, left, top))
-        left += 2 * radius + BETWEEN
+        left += max(2 * radius, NARROWEST) + BETWEEN
         deep = max(deep, HANDLE + radius)
     return found
 
@@ -95,7 +96,9 @@ def figures(values):
         middle, centre = left + radius, top + HANDLE
         outline = [(left, top), (left + 2 * radius, top)] + [(middle + x, centre + y) for x, y in tip(radius)]
         shapes.append(area("template", outline))
-        shapes.append(note("label", middle, top + 14, "R " + mm(radius / 1000, units)))
+        size, _, unit = mm(radius / 1000, units).partition(" ")
+        shapes.append(note("label", middle, top + 14, "R " + size))
+        shapes.append(note("dimension", middle, top + 23, unit))
         shapes.append(path("leader", [(middle - 2, centre), (middle + 2, centre)]))
         shapes.append(path("leader", [(middle, centre - 2), (middle, centre + 2)]))
     told = ("A sheet to print at true size: a bar of 100 mm to measure, and a template with a round tip of radius "

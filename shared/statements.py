@@ -13,11 +13,11 @@ def codes(typed: str):
     >>> codes("h315 H317; P302 + P352, H315")
     ('H315', 'H317', 'P302+P352')
     """
-    text = typed.upper().replace(" +", "+").replace("+ ", "+")
+    text = "".join([chr(ord(c) - 32) if "a" <= c <= "z" else c for c in typed]).replace(" +", "+").replace("+ ", "+")
     for mark in ",;:.\n\t/":
         text = text.replace(mark, " ")
     found = []
-    for word in text.split():
+    for word in [one for one in text.split(" ") if one]:  # a bare split() knows other blanks on each runtime
         for code in word.split("+"):
             if not _is_code(code):
                 raise InputError("statements", "'" + word[:20] + "' is not a statement. " + HOW)

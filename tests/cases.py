@@ -1,7 +1,7 @@
 """Generated cases: typed trees made from the declarations of any move or screen, the same for the same seed.
 
 Three moods: "plain" is what somebody means to type, "edge" sits on a limit or uses an unusual spelling, "broken" is
-what nobody should get an answer for. A tree of the last two moods is plain except in a few places, so that most of it reads.
+what nobody should get an answer for. A tree of the last two moods is plain except in a few places, so most of it reads.
 """
 import math
 import random
@@ -13,13 +13,13 @@ from covemix.shared.units import BY_NAME, UNITS, from_si, to_si, unit_for
 
 SEED = 20260
 BROKEN = ("", " ", "abc", "1e400", "NaN", "-inf", "-3", "0", "1,500.2", "1.2.3", "1 500", "١٢", "9" * 200, "1/0", "½/3",
-          "--5", "+", ".", ",", "/", "5 furlongs", "5 °C", "5 g", "5 fl oz", "0x10", "1_000", "1e3", "\x00", "🛶", "12\n",
-          "'", "1e", "3\x1f", "\x85", "5\u2003g", "12 K\u212a", "0." + "0" * 30 + "1",
+          "--5", "+", ".", ",", "/", "5 furlongs", "5 °C", "5 g", "5 fl oz", "0x10", "1_000", "1e3", "\x00", "🛶",
+          "12\n", "'", "1e", "3\x1f", "\x85", "5\u2003g", "12 K\u212a", "0." + "0" * 30 + "1",
           None, True, False, [], {}, [1], {"a": "b"}, -1, 0, 1e300, 5e-324, -0.0, 2**40)
 UNUSUAL = ("½", "1½", "3 1/2", "1/3", ".5", "5.", ",5", "+2", "007", "0.1", "0.10000000000000001", "1e-3", " 12 ",
            "12\u00a0g", "2 to 1", "999999999999", "0.000001", 1, 2.5, 1e-9, 3.0000000000000004)
 PLAIN_WORDS = ("Bow seam", "8:30", "14:05", "7 pm", "Öse 3 : ÄÖ", "\u2003Harz\x85 : \u212aelvin")
-WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "-", "null")
+WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "null")
 
 
 def requests(name, count, seed=SEED):
@@ -64,7 +64,10 @@ def fields(inputs, hand):
     draw, typed = hand.draw, {}
     for item in inputs:
         mood = hand.slips()
-        if draw.random() < hand.empty and (mood != "plain" or _reads(item, {}, hand)):
+        left_out = hand.empty / 2 if item.kind == "choice" else hand.empty
+        if item.kind == "group" and not item.gaps:  # rows that must agree with each other seldom do
+            left_out = 1 - (1 - hand.empty) / 2
+        if draw.random() < left_out and (mood != "plain" or _reads(item, {}, hand)):
             continue
         name = draw.choice((item.name, *item.was))
         if mood == "broken" and draw.random() < 0.7:
@@ -113,7 +116,10 @@ def _number(item, hand, mood, _):
 
 
 def _choice(item, hand, mood, _):
-    return "nothing of the kind" if mood == "broken" else hand.draw.choice(item.options)[0]
+    if mood == "broken":
+        return "nothing of the kind"
+    others = [option[0] for option in item.options if option[0] != item.default]
+    return hand.draw.choice(others) if others and hand.draw.random() < 0.8 else item.default
 
 
 def _text(item, hand, mood, _):
@@ -165,9 +171,17 @@ def _pick(item, hand, mood, _):
 def _group(item, hand, mood, _):
     draw = hand.draw
     count = draw.randint(0, item.most + 1) if mood == "broken" else draw.randint(item.least, min(item.most, 4))
-    rows = [fields(item.fields, hand) for _ in range(count)]
+    if mood == "plain" and item.gaps:  # a row for each part, most with one figure typed
+        rows, empty, hand.empty = [], hand.empty, 0
+        for _ in range(draw.choice((1, hand.parts, hand.parts))):
+            row = fields(item.fields, hand)
+            rows.append(dict([next(iter(row.items()))]) if row and draw.random() < 0.8 else row)
+        hand.empty = empty
+    else:
+        rows = [fields(item.fields, hand) for _ in range(count)]
     if mood == "plain" and draw.random() < 0.6:  # what is read off one after the other mostly grows
-        rows.sort(key=lambda row: [(len(str(text).replace(",", ".").split(".")[0]), str(text)) for text in row.values()])
+        rows.sort(key=lambda row: [(len(str(text).replace(",", ".").split(".")[0]), str(text))
+                                   for text in row.values()])
     if mood == "edge" and rows:
         rows[draw.randrange(len(rows))] = {}
     if draw.random() < 0.5:

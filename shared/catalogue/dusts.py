@@ -1,6 +1,7 @@
 """Dusts: what the powders and the sanding raise, and the published limits for each."""
 from collections import namedtuple
 
+from ..numbers import small
 from .marks import MEMORY, PUBLISHED
 
 TOTAL, FINE = "total dust", "respirable dust"
@@ -60,9 +61,9 @@ def powder(name):
     >>> powder("Fumed silica")[0], powder("silica")[0], powder("glass-spheres")[0], powder("flour of nothing")
     ('silica', 'silica', 'glass-spheres', None)
     """
-    asked = " ".join(name.lower().replace("_", " ").replace("-", " ").split())
+    asked = " ".join([word for word in small(name).replace("_", " ").replace("-", " ").split(" ") if word])
     for row in POWDERS:
-        label = row[1].lower()
+        label = small(row[1])
         if asked and (asked == row[0].replace("-", " ") or asked == label or asked[:len(label) + 1] == label + ","):
             return row
     return None

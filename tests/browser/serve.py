@@ -38,7 +38,8 @@ class Server:
 
     def start(self, house: Path = HOUSE, missing: str = ""):
         served = without(app(house), missing) if missing else app(house)
-        config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off", timeout_graceful_shutdown=0)
+        config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off",
+                                timeout_graceful_shutdown=0)
         self.running = uvicorn.Server(config)
         self.thread = threading.Thread(target=self.running.run, daemon=True)
         self.thread.start()

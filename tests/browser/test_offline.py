@@ -51,10 +51,11 @@ def test_screens_change_without_signal(phone, served, cut):
 def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, served):
     served.stop()
     served.start(missing="icons/app-180.png")
-    phone.goto(served.url)
+    with phone.context.expect_event("serviceworker"):  # before it there is no registration either
+        phone.goto(served.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
-    assert phone.evaluate("caches.keys()") == []  # nothing half kept
+    phone.wait_for_function("() => caches.keys().then((names) => !names.length)")  # nothing half kept
     served.stop()
     served.start()
     keep(phone, served.url)

@@ -62,7 +62,12 @@ export const settle = (form) => {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
     field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
   }
-  for (const fold of form.querySelectorAll("[data-fold]")) fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
+  for (const fold of form.querySelectorAll("[data-fold]")) {
+    fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
+  }
+  for (const unit of form.querySelectorAll(".unit:not([data-unit-of])")) {
+    unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
+  }
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
   }

@@ -2,6 +2,7 @@
 import { all } from "./store.js";
 
 export const offerKit = async (form) => {
+  if (form.closest("[data-editing]")) return; // where a thing is changed it does not stand for itself
   const picks = [...form.querySelectorAll("[data-pick]")];
   if (!picks.length) return;
   const kit = await all("kit");

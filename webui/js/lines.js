@@ -56,22 +56,32 @@ const showLeads = (place, leads) => {
   }));
 };
 
+// A place may take one part only (a fold of its own), or all but those that have a fold.
+const wanted = ({ dataset: { only, but } }, all) => all.filter(({ part }) => (
+  only ? part === only : !(but ?? "").split(" ").includes(part || "-")));
+
 export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
-    for (const place of root.querySelectorAll(`[data-some="${move}"]`)) {
+    const here = (name) => root.querySelectorAll(`[data-${name}="${move}"]`);
+    for (const place of here("some")) {
       const ranks = place.dataset.ranks.split(" ");
-      showLines(place, lines.filter((line) => ranks.includes(line.rank)));
+      showLines(place, wanted(place, lines.filter((line) => ranks.includes(line.rank))));
     }
-    for (const section of root.querySelectorAll(`[data-move="${move}"]`)) section.hidden = !lines.length;
-    for (const fold of root.querySelectorAll(`[data-fold-of="${move}"]`)) fold.hidden = !fold.querySelector(".line, .figure");
-    const leadsTo = root.querySelector(`[data-leads="${move}"]`);
-    if (leadsTo) showLeads(leadsTo, leads);
-    const place = root.querySelector(`[data-figures="${move}"]`);
-    if (figures.length || place?.children.length) place.replaceChildren(...figures.map(drawn));
-    const drawing = place?.closest("[data-fold-figures]");
-    if (drawing) drawing.hidden = !figures.length;
+    for (const place of here("figures")) showFigures(place, wanted(place, figures));
+    for (const place of here("leads")) showLeads(place, leads);
+    for (const section of here("move")) section.hidden = !lines.length;
+    for (const fold of here("fold-of")) fold.hidden = !fold.querySelector(".line, .figure");
   }
+};
+
+const drawnIn = new WeakMap();
+
+const showFigures = (place, figures) => {
+  const now = JSON.stringify(figures);
+  if (drawnIn.get(place) === now || !(figures.length || place.children.length)) return;
+  drawnIn.set(place, now);
+  place.replaceChildren(...figures.map(drawn));
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.

@@ -4,17 +4,22 @@ import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { startOffline } from "./offline.js";
-import { mount as pour } from "./views/pour.js";
-import { mount as screen } from "./views/screen.js";
-
-const VIEWS = { pour };
+import { applySettings } from "./settings.js";
+import { startSharing } from "./share.js";
+import { mount as mountBoat } from "./views/boat.js";
+import { mount as mountKit } from "./views/kit.js";
+import { mount as mountLog } from "./views/log.js";
+import { mount as mountPour } from "./views/pour.js";
+import { mount as mountScreen } from "./views/screen.js";
 
 const root = new URL("../../../", import.meta.url);
 
+const VIEWS = { boat: mountBoat, kit: mountKit, log: mountLog, pour: mountPour }; // any other screen is a form and its answers
+
 const show = () => {
   const main = document.querySelector("[data-main]");
-  const name = document.documentElement.dataset.screen;
-  if (main.querySelector("[data-form]")) (VIEWS[name] ?? screen)(name, main);
+  const { screen } = document.documentElement.dataset;
+  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
 };
 
 const save = () => {
@@ -22,7 +27,9 @@ const save = () => {
   if (form) remember(document.documentElement.dataset.screen, pairs(form));
 };
 
+applySettings();
 startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
+startSharing();
 startOffline(root, save);

@@ -1,11 +1,16 @@
+import { chosen } from "./settings.js";
+
 // What was typed last on each screen, kept on this phone so that a killed page comes back as it was.
 const KEY = "covemix.typed.";
 const ANSWER = "covemix.answer.";
 
+// a screen not used yet starts in the units chosen for all of them; what was typed before keeps the units it had
+const fresh = () => (chosen("units") === "us" ? [["units", "us"]] : null);
+
 export const recall = (screen) => {
   try {
     const kept = JSON.parse(localStorage.getItem(KEY + screen) ?? "null");
-    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2) : null;
+    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2) : fresh();
   } catch {
     return null;
   }

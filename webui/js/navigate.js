@@ -1,6 +1,7 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
 import { recall, remember } from "./memory.js";
 import { notice } from "./notice.js";
+import { reach } from "./rows.js";
 
 const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
 
@@ -18,11 +19,18 @@ const go = async (url, show, arrive = () => {}) => {
 };
 
 // A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back.
-const followLead = ({ label, screen, pairs }) => {
+// adds: the group of the other screen that its pairs are the next row of.
+const followLead = ({ label, screen, pairs: given, adds }) => {
   const before = recall(screen) ?? [];
+  const pairs = adds ? nextRow(adds, given, before) : given;
   const names = new Set(pairs.map(([name]) => name));
   remember(screen, before.filter(([name]) => !names.has(name)).concat(pairs));
   return () => notice("lead", `${label}: done.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
+};
+
+const nextRow = (group, pairs, before) => {
+  const next = reach(group, before.map(([name]) => name));
+  return [[group, ""], ...pairs.map(([name, text]) => [name.replace(`${group}.0.`, `${group}.${next}.`), text])];
 };
 
 export const startNavigation = (show) => {

@@ -1,7 +1,7 @@
 // Short notices at the top of the page: what happened and, where there is one, the thing to do about it.
 const place = () => document.querySelector("[data-notices]");
 
-export const notice = (name, text, actions = []) => {
+export const notice = (name, text, actions = [], close = "Close") => {
   dismiss(name);
   const box = document.createElement("div");
   box.className = "notice";
@@ -10,7 +10,7 @@ export const notice = (name, text, actions = []) => {
   words.className = "notice-text";
   words.textContent = text;
   box.append(words);
-  for (const [label, act] of [...actions, ["Close", () => {}]]) {
+  for (const [label, act] of [...actions, [close, () => {}]]) {
     const button = document.createElement("button");
     button.type = "button";
     button.className = "button";

@@ -26,7 +26,8 @@ export const fillGroups = (form, texts) => {
 // the place of a row has a meaning of its own: nothing is removed or moved
 const isFixed = (group) => !group.querySelector("[data-none]");
 
-const reach = (name, names) => {
+// how many rows of a group some names reach
+export const reach = (name, names) => {
   let most = 0;
   for (const each of names) {
     const place = each.startsWith(`${name}.`) ? each.split(".")[1] : "";

@@ -1,44 +1,78 @@
-// A link that carries everything in itself; made before the tap, because some browsers allow no waiting after it.
-import { notice } from "./notice.js";
+// The sheet that hands things over: link, code, message, paper. All of it is made before the tap that sends it.
+import { drawCode } from "./code.js";
+import { ask } from "./engine.js";
+import { startPasting } from "./paste.js";
+import { layCard } from "./paper.js";
 
-let link = "";
+let asked = null;
+let made = null;
+const sheet = () => document.querySelector("[data-sheet]");
+const part = (name) => sheet().querySelector(`[data-${name}]`);
 
-export const prepare = (pairs) => {
+export const prepare = (screen, pairs) => { asked = { screen, pairs }; };
+
+const say = (text) => { part("said").textContent = text; };
+
+const make = async () => {
+  const { link, card, text, short } = await ask({ hand: asked.screen, pairs: asked.pairs });
   const url = new URL(location.href);
   url.hash = "";
-  url.search = new URLSearchParams(pairs).toString();
-  link = url.href;
+  url.search = new URLSearchParams(link).toString();
+  made = { url: url.href, card, short, text: `${text}\n${url.href}` };
+  part("link").value = made.url;
 };
 
-const copied = async () => {
+const draw = () => {
+  const plain = sheet().querySelector("[name=carries]:checked").value === "words";
+  const code = drawCode(plain ? made.short : made.url, plain ? made.short : `A code of the link ${made.url}`);
+  part("code").replaceChildren(code ?? "Too much for one code: send the link instead.");
+  part("words").hidden = !plain;
+  part("words").textContent = made.short;
+};
+
+export const openShare = async () => {
+  say("");
+  made = null;
+  part("pasted").value = "";
+  part("paste-error").hidden = true;
+  sheet().showModal();
   try {
-    await navigator.clipboard.writeText(link);
-    notice("share", "The link is copied. It holds the numbers themselves and opens without signal.");
+    await make();
+    draw();
   } catch {
-    showLink();
+    say("The link could not be made just now. Close this and try again.");
   }
 };
 
-const showLink = () => {
-  const box = notice("share", "Copy this link:");
-  const field = document.createElement("input");
-  field.value = link;
-  field.readOnly = true;
-  field.setAttribute("aria-label", "Link");
-  box.querySelector("p").after(field);
-  field.select();
+const copy = async (text, done) => {
+  try {
+    await navigator.clipboard.writeText(text);
+    say(done);
+  } catch { // plain http, or refused: the text stands there to be copied by hand
+    part("link").value = text;
+    part("link").focus();
+    part("link").select();
+    say("Copy what is marked above.");
+  }
 };
 
-export const share = (title) => {
-  if (navigator.share) navigator.share({ title, url: link }).catch((error) => { if (error.name !== "AbortError") copied(); });
-  else if (navigator.clipboard) copied();
-  else showLink();
+const send = () => navigator.share({ title: document.title, text: made.card.title, url: made.url })
+  .catch((error) => { if (error.name !== "AbortError") copy(made.url, "The link is copied."); });
+
+const ACTS = {
+  send,
+  "copy-link": () => copy(made.url, "The link is copied. It holds the numbers themselves and opens without signal."),
+  "copy-text": () => copy(made.text, "The plain words are copied."),
+  print: () => { sheet().close(); layCard(made.card, made.url); window.print(); },
 };
 
-// What a link brings, in the words of the form.
-export const inWords = (form, pairs) => pairs.map(([name, text]) => {
-  const field = form.elements.namedItem(name);
-  const label = field?.labels?.[0]?.textContent ?? field?.getAttribute?.("aria-label") ?? name;
-  const option = field?.options && [...field.options].find((one) => one.value === text);
-  return `${label.trim()}: ${option ? option.textContent.trim() : text}`;
-}).join(", ");
+export const startSharing = () => {
+  part("act=send").hidden = !navigator.share;
+  sheet().addEventListener("change", (event) => { if (event.target.name === "carries" && made) draw(); });
+  sheet().addEventListener("click", (event) => {
+    if (event.target === sheet()) sheet().close(); // beside the sheet
+    const act = event.target.closest("[data-act]")?.dataset.act;
+    if (act && made) ACTS[act]();
+  });
+  startPasting(sheet());
+};

@@ -3,13 +3,16 @@ import { openDB } from "../vendor/idb/index.js";
 import { notice, once } from "./notice.js";
 
 const NAME = "covemix";
+// step n makes schema n of what schema n - 1 left; a step that has been released is never changed again
 const STEPS = [
   (db) => {
     db.createObjectStore("kit", { keyPath: "id", autoIncrement: true }).createIndex("record", "record");
     db.createObjectStore("pots", { keyPath: "id", autoIncrement: true });
     db.createObjectStore("log", { keyPath: "id", autoIncrement: true });
   },
+  (_, stores) => { stores.objectStore("log").createIndex("when", "when"); },
 ];
+export const SCHEMA = STEPS.length;
 
 const channel = "BroadcastChannel" in window ? new BroadcastChannel(NAME) : null;
 const listeners = new Set();
@@ -23,7 +26,7 @@ export const whenChanged = (listener) => { listeners.add(listener); };
 
 const open = () => {
   opened ??= openDB(NAME, STEPS.length, {
-    upgrade: (db, before) => { for (const step of STEPS.slice(before)) step(db); },
+    upgrade: (db, before, _, stores) => { for (const step of STEPS.slice(before)) step(db, stores); },
     blocked: () => notice("blocked", "Another tab still holds the older store: close it, and kit and log come back."),
     blocking: (_, __, event) => { event.target.close(); opened = null; },
     terminated: () => { opened = null; },
@@ -44,6 +47,10 @@ const withStore = async (act) => {
 
 const FAILED = "This browser keeps nothing just now (private mode, or the phone is full). What you typed is still here.";
 
+const NEWER = "Kit and log were kept here by a newer Covemix: open this page again with a connection, and they are back.";
+
+const failed = (error) => notice("store", error.name === "VersionError" ? NEWER : FAILED);
+
 const changing = async (store, act) => {
   try {
     const result = await withStore((db) => act(db));
@@ -51,8 +58,8 @@ const changing = async (store, act) => {
     channel?.postMessage(store);
     askToStay();
     return result;
-  } catch {
-    notice("store", FAILED);
+  } catch (error) {
+    failed(error);
     return undefined;
   }
 };
@@ -70,6 +77,8 @@ const askToStay = async () => {
 const STRICT = { durability: "strict" };
 
 export const all = (store) => withStore((db) => db.getAll(store)).catch(() => []);
+// For a screen that is about what is kept: an empty list that is really a failed one is told.
+export const kept = (store) => withStore((db) => db.getAll(store)).catch((error) => { failed(error); return []; });
 export const put = (store, value) => changing(store, async (db) => {
   const change = db.transaction(store, "readwrite", STRICT);
   const id = await change.store.put(value);

@@ -1,12 +1,13 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
+import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
 import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
 import { recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
-import { dismiss, notice, once } from "../notice.js";
+import { notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
-import { inWords, prepare, share } from "../share.js";
+import { openShare, prepare } from "../share.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
@@ -38,7 +39,7 @@ export const mount = (screen, main) => {
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
-    prepare(got.link);
+    prepare(screen, got.link);
     clearTimeout(speaking);
     speaking = setTimeout(() => {
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
@@ -69,15 +70,20 @@ export const mount = (screen, main) => {
   const button = document.querySelector("[data-share]");
   if (button) {
     button.hidden = false;
-    button.onclick = () => share(document.title);
+    button.onclick = openShare;
   }
 
-  bring(screen, form, changed);
+  for (const print of main.querySelectorAll("[data-print]")) {
+    print.hidden = false;
+    print.onclick = () => window.print();
+  }
+
+  const brought = bring(screen, form, changed);
   settle(form);
   const painted = recallAnswer(screen, pairs(form));
   if (painted) show(painted, null);
   else if (recall(screen)) blankAnswers(answers);
-  refresh();
+  brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed };
 };
@@ -105,22 +111,3 @@ const rowTool = ({ target }, form, changed) => {
 };
 
 const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-error]").dataset.error;
-
-// A link's values are shown before they replace anything; with nothing to replace they are simply there.
-const bring = (screen, form, changed) => {
-  const brought = [...new URLSearchParams(location.search)];
-  const kept = recall(screen);
-  if (location.search) history.replaceState(null, "", location.pathname);
-  if (brought.length && kept?.length && JSON.stringify(brought) !== JSON.stringify(kept)) {
-    fill(form, kept);
-    const words = inWords(form, brought);
-    const use = () => { fill(form, brought); changed(); };
-    notice("link", `A link brings: ${words}.`, [["Use these", use]]);
-  } else if (brought.length) {
-    fill(form, brought);
-    remember(screen, brought);
-  } else {
-    dismiss("link");
-    if (kept) fill(form, kept);
-  }
-};

@@ -1,0 +1,121 @@
+"""Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
+from . import links
+from .lines import ANSWER, ASK, MORE, WARN
+from .numbers import reading
+from .units import sign, unit_for
+
+SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
+
+
+def find(inputs, steps):
+    """The input a dotted name leads to, older names included: (its name today, label, input), or None.
+
+    The input is None for a name that only says which (the kind of an amount).
+    """
+    for item in inputs:
+        if steps[0] in item.extra_names():
+            return (steps[0], item.label + ", of what", item) if len(steps) == 1 else None
+        if steps[0] != item.name and steps[0] not in item.was:
+            continue
+        if len(steps) == 1:
+            return item.name, item.label, item
+        if item.kind == "pick":
+            inner = find(item.record.fields, steps[1:])
+            return inner and (item.name + "." + inner[0], inner[1], inner[2])
+        if item.kind == "group" and len(steps) > 2 and steps[1].isdigit() and len(steps[1]) < 4:
+            inner = find(item.fields, steps[2:])
+            number = str(int(steps[1]) + 1)
+            return inner and (item.name + "." + steps[1] + "." + inner[0],
+                              (item.each or item.label) + " " + number + ", " + inner[1].lower(), inner[2])
+        return None
+    return None
+
+
+def in_words(item, text, tree, units):
+    """A typed text as the screen shows it: the label of a choice or a row, a bare number with its unit."""
+    for option in getattr(item, "options", ()):
+        if option[0] == text:
+            return option[1]
+    if item.kind == "pick":
+        return "".join([row[1] for row in item.record.rows if row[0] == text]) or text
+    unit = ""
+    if item.kind == "number":
+        unit = item.unit_in(units)
+    elif item.kind == "amount":
+        option = item.option(tree.get(item.name + "_is")) or item.options[0]
+        unit = unit_for(option[2][0], units)
+    if unit and not reading(text)[1] and reading(text)[0] is not None:
+        return text.strip() + " " + sign(unit)
+    return text.strip()
+
+
+def told(inputs, pairs):
+    """Pairs of a link as [label, text], in the words of the form; names that nothing declares are left out."""
+    tree = links.tree(pairs)
+    units = "us" if tree.get("units") == "us" else "metric"
+    found = []
+    for name, text in pairs:
+        known = find(inputs, name.split("."))
+        if known:
+            found.append([known[1], in_words(known[2], text, tree, units)])
+    return found
+
+
+def asked(inputs, pairs, values):
+    """What stood in the form: what was typed, and the defaults of what is in sight."""
+    standing = []
+    for item in inputs:
+        own = (item.name,) + tuple(item.extra_names())
+        mine = [pair for pair in pairs if pair[0].partition(".")[0] in own]
+        default = item.default_in(values["units"]) if item.kind in ("choice", "pick", "amount", "number") else ""
+        if not mine and default and not item.fold and item.asked(values):
+            mine = [(item.name, default)]
+        standing.extend(mine)
+    return told(inputs, standing)
+
+
+def card(screen, inputs, pairs, values, answer):
+    """The card of a screen's answer: {"title", "asked": [[label, text]], "lines": [line], "caution"}."""
+    lines = []
+    for _, one in answer["answers"]:
+        for error in one["errors"]:
+            lines.append({"label": "Not worked out", "text": error["message"], "rough": "", "caution": "",
+                          "rank": WARN})
+        lines.extend([each for each in one["lines"] if each["rank"] != MORE])
+    return {"title": screen[:1].upper() + screen[1:], "asked": asked(inputs, pairs, values), "lines": lines,
+            "caution": answer["caution"]}
+
+
+def text(one):
+    """The whole card as lines of text."""
+    rows = ["Covemix, " + one["title"]]
+    rows.extend([label + ": " + said for label, said in one["asked"]])
+    rows.append("")
+    for each in one["lines"]:
+        rows.append(each["label"] + ": " + each["text"] + (" (" + each["rough"] + ")" if each["rough"] else ""))
+        if each["caution"]:
+            rows.append(each["caution"])
+    rows.extend(["", "Caution: " + one["caution"]])
+    return "\n".join(rows)
+
+
+def short(one, most=SHORT):
+    """The card in few words, for a code on the screen: the caution first in rank, then answers, then what was asked.
+
+    most: bytes of UTF-8; what does not fit is left out, a line at a time, and said
+    """
+    head, foot = "Covemix, " + one["title"], "Caution: " + one["caution"]
+    ranked = [each for each in one["lines"] if each["rank"] in (ANSWER, WARN)]
+    ranked.extend([each for each in one["lines"] if each["rank"] not in (ANSWER, WARN, ASK)])
+    rows = [label + ": " + said for label, said in one["asked"][:3]]
+    rows.extend([each["label"] + ": " + each["text"] for each in ranked])
+    more, room = "And more on the full card.", most - len((head + foot).encode()) - 2
+    kept = []
+    for row in rows:
+        size = len(row.encode()) + 1
+        if size > room - (len(more) + 1):
+            kept.append(more)
+            break
+        kept.append(row)
+        room -= size
+    return "\n".join([head] + kept + [foot])

@@ -1,0 +1,53 @@
+"""Cut figure: the cut lists as strips to scale, each piece with its number in laying order.
+
+A roll is drawn in lines of a few metres one below the other, as it comes off the roll.
+"""
+from . import cutting
+from .figures import box, figure, note, path
+from .lengths import metres, mm
+from .numbers import small
+from .sheet import WIDTH
+
+LINE = 6000  # mm of tape to a line, or the longest piece
+SIDE, HIGH, GAP = 6, 24, 8  # units of the drawing
+LETTER = 8  # a figure of a number is about this wide
+
+
+def cut_figures(groups, units):
+    """One drawing for each width. groups: (label, cut lists of `hull.cut_lists`)"""
+    found = []
+    for label, lists in groups:
+        for place, (width, _, rows, lengths, cuts) in enumerate(lists):
+            found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), label + " " + mm(width, units),
+                                rows, lengths, cuts, units))
+    return found
+
+
+def strips(name, title, rows, lengths, cuts, units):
+    """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces."""
+    line = max([LINE] + list(lengths))
+    scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4.0, []
+    for each in cuts.cuts:
+        remnant = each.stock == cutting.REMNANT
+        stock = "Remnant of " + metres(each.length / 1000, units) if remnant else "Roll " + str(each.place + 1)
+        left = each.length - sum([lengths[place] for place in each.pieces])
+        shapes.append(note("strip", SIDE, y + 12, stock, "start"))
+        shapes.append(note("strip", WIDTH - SIDE, y + 12, metres(left / 1000, units) + " left", "end"))
+        y += 18
+        x = SIDE
+        for place in each.pieces:
+            wide = lengths[place] * scale
+            if x > SIDE and x + wide > WIDTH - SIDE + 0.01:
+                x, y = SIDE, y + HIGH + GAP
+            shapes.append(box("piece", x, y, wide, HIGH))
+            number = str(rows[place][0])
+            if wide >= LETTER * len(number) + 2:
+                shapes.append(note("strip", x + wide / 2, y + HIGH - 7, number))
+            x += wide
+        if left > 0:
+            end = min(x + left * scale, WIDTH - SIDE)
+            shapes.append(path("left", [(x, y), (end, y)]))
+            shapes.append(path("left", [(x, y + HIGH), (end, y + HIGH)]))
+        y += HIGH + GAP
+    told = title + ": " + str(len(rows)) + " pieces. The list below says which come from where."
+    return figure(name, title, WIDTH, y, shapes, told, "cut")

@@ -1,0 +1,51 @@
+"""Kit: one thing of the builder's own, read and checked before it is kept."""
+from .card import in_words
+from .errors import InputError
+from .inputs import Choice, Pick
+from .lines import SAY, words
+from .records import RECORDS
+
+KINDS = {record.name: record for record in RECORDS}
+MOST_TOLD = 4  # facts in the one line that a list shows
+
+INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
+    Pick(record.name, record.label, record, default=record.rows[0][0] if record.rows else "",
+         when=(("kind", (record.name,)),), help="Start from one of these and type your own figures over it.")
+    for record in RECORDS])
+
+
+def check(values):
+    """A thing without a name is not found again."""
+    kind = values["kind"]
+    if not values[kind].get("name"):
+        raise InputError(kind + ".name", "Name: type one, so that you find it again")
+
+
+CHECKS = (check,)
+
+
+def facts(record, values, system):
+    """(label, text) of every fact that was typed for a thing, in the order of its fields, the name left out."""
+    found = []
+    for field in record.fields:
+        typed = values["_tree"].get(field.name)
+        if field.name == "name" or typed is None or typed == "" or values.get(field.name) is None:
+            continue
+        text = in_words(field, str(typed), values["_tree"], system)
+        found.append((field.label, text))
+    return found
+
+
+def summary(record, values, system):
+    """One line for a list: the first facts of a thing."""
+    first = facts(record, values, system)[:MOST_TOLD]
+    return ", ".join([label[:1].lower() + label[1:] + " " + text for label, text in first])
+
+
+def answer(values):
+    """What will be kept, in one line, and where its figures come from."""
+    record = KINDS[values["kind"]]
+    mine = values[record.name]
+    mark = "".join([row[2] for row in record.rows if row[0] == mine["id"]])
+    return [words("summary", mine["name"], summary(record, mine, values["units"]), rank=SAY,
+                  rough="started from figures " + mark + ": type your own over them" if mark else "")]

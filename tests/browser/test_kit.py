@@ -1,0 +1,153 @@
+"""Kit: own things kept, changed, copied, removed and brought back; what this phone is set to; a store that fails."""
+import json
+
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure
+
+SCHEMA_1 = """(typed) => new Promise((done, failed) => {
+  const asked = indexedDB.open("covemix", 1);
+  asked.onupgradeneeded = () => {
+    asked.result.createObjectStore("kit", { keyPath: "id", autoIncrement: true }).createIndex("record", "record");
+    asked.result.createObjectStore("pots", { keyPath: "id", autoIncrement: true });
+    asked.result.createObjectStore("log", { keyPath: "id", autoIncrement: true });
+  };
+  asked.onerror = failed;
+  asked.onsuccess = () => {
+    const change = asked.result.transaction("kit", "readwrite");
+    change.objectStore("kit").put({ record: "system", typed, made: 1 });
+    change.oncomplete = () => { HOLD; done(true); };
+  };
+})"""
+OWN = {"name": "Shed mix", "by_weight": "100:40"}
+
+
+@pytest.fixture
+def kit(phone, standing):
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-listing]")).to_be_visible()
+    return phone
+
+
+def shelf(page, name):
+    return page.get_by_role("region", name=name, exact=True)
+
+
+def add(page, name="Shed mix", ratio="100:40"):
+    shelf(page, "Resin system").get_by_role("button", name="Add").click()
+    page.get_by_label("Resin system", exact=True).select_option("")
+    page.locator("[name='system.name']").fill(name)
+    page.locator("[name='system.by_weight']").fill(ratio)
+    page.get_by_role("button", name="Keep it").click()
+
+
+def test_a_thing_is_added_used_changed_copied_removed_and_brought_back(kit, standing):
+    add(kit)
+    mine = shelf(kit, "Resin system").locator(".entry")
+    expect(mine).to_contain_text("parts by weight 100:40")
+    mine.get_by_role("button", name="Change").click()
+    kit.locator("[name='system.by_weight']").fill("100:25")
+    kit.get_by_role("button", name="Keep it").click()
+    expect(mine).to_contain_text("100:25")
+    mine.get_by_role("button", name="Copy").click()
+    expect(mine).to_have_count(2)
+    mine.nth(1).get_by_role("button", name="Remove").click()
+    expect(mine).to_have_count(1)
+    kit.locator("[data-notice=kit]").get_by_role("button", name="Undo").last.click()
+    expect(mine).to_have_count(2)
+    kit.goto(standing.url)
+    kit.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    kit.get_by_label("Amount", exact=True).fill("125")
+    expect(figure(kit, "reading_a")).to_have_text("100 g")
+
+
+def test_what_cannot_be_kept_is_said_at_its_field_and_nothing_is_kept(kit):
+    add(kit, ratio="100:0")
+    expect(kit.locator("[data-error='system.by_weight']")).to_be_visible()
+    expect(kit.locator("[data-editing]")).to_be_visible()
+    kit.get_by_role("button", name="Leave it").click()
+    expect(shelf(kit, "Resin system").locator(".entry")).to_have_count(0)
+
+
+def test_hand_and_light_are_chosen_once(kit, standing):
+    kit.get_by_role("radio", name="Left hand").check()
+    kit.get_by_role("radio", name="Bright sun").check()
+    kit.goto(standing.url)
+    expect(kit.locator("html")).to_have_attribute("data-hand", "left")
+    expect(kit.locator("html")).to_have_attribute("data-light", "sun")
+
+
+def test_export_wipe_import_is_identical(kit):
+    add(kit)
+    add(kit, name="Öse \"3\"", ratio="2:1")
+    expect(kit.locator(".entry")).to_have_count(2)
+    with kit.expect_download() as got:
+        kit.get_by_role("button", name="Save kit and log to a file").click()
+    saved = got.value.path().read_bytes()
+    for _ in range(2):
+        kit.locator(".entry").first.get_by_role("button", name="Remove").click()
+    expect(kit.locator(".entry")).to_have_count(0)
+    kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
+    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 0 batches")
+    kit.get_by_role("button", name="Replace all").click()
+    expect(kit.locator(".entry")).to_have_count(2)
+    with kit.expect_download() as got:
+        kit.get_by_role("button", name="Save kit and log to a file").click()
+    assert got.value.path().read_bytes() == saved
+
+
+@pytest.mark.parametrize(("content", "why"), [
+    (b"{", "not a file"), (b"[]", "not a file"), (b"\xff\xd8\xff", "not a file"),
+    (json.dumps({"format": "covemix", "schema": 99, "kit": []}).encode(), "newer Covemix"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}]}).encode(), "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1, "record": "cup", "typed": {"a": 1}}]}).encode(),
+     "not a file"),
+    (b" " * 5_000_001, "too large"),
+])
+def test_a_file_that_is_none_changes_nothing(kit, content, why):
+    add(kit)
+    kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": content})
+    expect(kit.locator("[data-import-error]")).to_contain_text(why)
+    expect(kit.locator("[data-preview]")).to_be_hidden()
+    expect(kit.locator(".entry")).to_have_count(1)
+
+
+def test_data_of_schema_1_is_readable_under_this_build(phone, standing):
+    phone.goto(standing.url + "/manifest.webmanifest")
+    phone.evaluate(SCHEMA_1.replace("HOLD", "asked.result.close()"), OWN)
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator(".entry")).to_contain_text("parts by weight 100:40")
+
+
+def test_an_old_tab_that_is_open_hangs_nothing(phone, standing):
+    old = phone.context.new_page()
+    old.goto(standing.url + "/manifest.webmanifest")
+    old.evaluate(SCHEMA_1.replace("HOLD", "window.held = asked.result"), OWN)
+    phone.goto(standing.url)
+    expect(phone.locator("[data-notice=blocked]")).to_contain_text("close it")
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    old.close()
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator(".entry")).to_contain_text("Shed mix")
+
+
+def test_a_phone_that_keeps_nothing_says_so_and_calculates(phone, standing):
+    phone.add_init_script("indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); };")
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-notice=store]")).to_contain_text("keeps nothing")
+    add(phone)
+    expect(phone.locator("[data-editing]")).to_be_visible()
+    expect(phone.locator("[name='system.name']")).to_have_value("Shed mix")
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
+def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
+    tools = kit.context.new_cdp_session(kit)
+    tools.send("Storage.overrideQuotaForOrigin", {"origin": standing.url, "quotaSize": 1})
+    add(kit)
+    expect(kit.locator("[data-notice=store]")).to_contain_text("the phone is full")
+    expect(kit.locator("[name='system.name']")).to_have_value("Shed mix")

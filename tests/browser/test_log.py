@@ -1,0 +1,65 @@
+"""Log: batches written down, found again, drawn against the label, saved as a table."""
+import csv
+import io
+
+import pytest
+from playwright.sync_api import expect
+
+LOG_TWO = """async () => {
+  const { logBatch } = await import(document.querySelector("script[type=module]").src.replace("main.js", "log.js"));
+  await logBatch({ typed: { what: "240 g Three to one", seam: "Port chine", temperature: "18", own_time: "24",
+    label_time: "30", lot: "=A1", outcome: "good" }, pairs: [["amount", "321"]], when: Date.UTC(2026, 5, 1, 9) });
+  await logBatch({ typed: { what: "90 g Two to one", seam: "Bow", own_time: "33", label_time: "30" }, pairs: [],
+    when: Date.UTC(2026, 5, 2, 9) });
+}"""
+
+
+@pytest.fixture
+def log(phone, standing):
+    phone.goto(standing.url + "/log/")
+    phone.evaluate(LOG_TWO)
+    expect(phone.locator(".entry")).to_have_count(2)
+    return phone
+
+
+def test_the_newest_stands_first_and_says_how_it_went(log):
+    expect(log.locator(".entry").nth(0)).to_contain_text("Bow")
+    expect(log.locator(".entry").nth(1)).to_contain_text("24 min, label 30 min: 20 % sooner")
+    expect(log.locator("[data-line=shortest]")).to_contain_text("24 min")
+    expect(log.locator("[data-figure=timings] .shape-mix")).to_have_count(2)
+
+
+def test_a_word_finds_a_batch(log):
+    log.get_by_label("Search the log").fill("chine three")
+    expect(log.locator(".entry")).to_have_count(1)
+    log.get_by_label("Search the log").fill("stern")
+    expect(log.get_by_text("No batch has all of these words.")).to_be_visible()
+
+
+def test_a_batch_is_changed_removed_brought_back_and_poured_again(log):
+    log.locator(".entry").nth(0).get_by_role("button", name="Change").click()
+    log.get_by_label("Which seam").fill("Stern")
+    log.get_by_role("button", name="Keep it").click()
+    expect(log.locator(".entry").nth(0)).to_contain_text("Stern")
+    log.locator(".entry").nth(0).get_by_role("button", name="Remove").click()
+    expect(log.locator(".entry")).to_have_count(1)
+    log.get_by_role("button", name="Undo").click()
+    expect(log.locator(".entry")).to_have_count(2)
+    log.get_by_role("button", name="Pour again").click()
+    expect(log.get_by_label("Amount", exact=True)).to_have_value("321")
+
+
+def test_a_batch_is_added_by_hand(log):
+    log.get_by_role("button", name="Add a batch").click()
+    log.get_by_label("What was poured").fill("50 g for the keel")
+    log.get_by_role("button", name="Keep it").click()
+    expect(log.locator(".entry").nth(0)).to_contain_text("50 g for the keel")
+
+
+def test_the_table_reads_back_as_it_was_kept(log):
+    with log.expect_download() as got:
+        log.get_by_role("button", name="Save as a table").click()
+    rows = list(csv.DictReader(io.StringIO(got.value.path().read_text(encoding="utf-8"))))
+    assert [row["Which seam"] for row in rows] == ["Bow", "Port chine"]
+    assert rows[1]["When"] == "2026-06-01T09:00:00.000Z"
+    assert rows[1]["Lot numbers"] == "'=A1"  # no spreadsheet takes it for a formula

@@ -1,0 +1,94 @@
+"""Hand over: the code read by an independent reader, links good and hostile, the card on paper."""
+import io
+
+import pytest
+import zxingcpp
+from PIL import Image
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+
+@pytest.fixture
+def sheet(phone, standing):
+    phone.goto(standing.url)
+    phone.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(phone, "reading_b")).to_have_text("187 g")
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.locator("[data-code] .code")).to_be_visible()
+    return phone
+
+
+def read_code(page, place="[data-code] .code"):
+    """The text of the code on the screen, by a reader that is not ours."""
+    picture = Image.open(io.BytesIO(page.locator(place).screenshot()))
+    return zxingcpp.read_barcodes(picture)[0].text
+
+
+def test_the_code_is_the_link_and_the_link_opens_the_same_numbers(sheet, standing):
+    link = sheet.get_by_label("Link", exact=True).input_value()
+    assert read_code(sheet) == link
+    assert link.startswith(standing.url + "/?v=1&") and len(link) < 250
+    other = sheet.context.browser.new_context()
+    page = other.new_page()
+    page.goto(link)
+    expect(figure(page, "reading_b")).to_have_text("187 g")
+    other.close()
+
+
+def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(sheet):
+    sheet.get_by_role("radio", name="Plain words").check()
+    words = sheet.locator("[data-words]")
+    expect(words).to_contain_text("Hardener, until it shows: 187 g")
+    assert read_code(sheet) == words.text_content()
+
+
+@pytest.mark.parametrize(("link", "why"), [
+    ("none of it", "not a Covemix link"),
+    ("javascript:alert(1)", "not a Covemix link"),
+    ("https://example.org/shop?q=boats", "holds nothing"),
+    ("{url}/?v=9&amount=200", "newer Covemix"),
+    ("{url}/?v=1&amount=20", "cut short"),
+    ("{url}/?<script>alert(1)</script>=1", "holds nothing"),
+    ("{url}/?amount=" + "2" * 200_000, "too long"),
+])
+def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(sheet, standing, link, why):
+    sheet.get_by_label("Paste a link you were given").fill(link.replace("{url}", standing.url))
+    sheet.get_by_role("button", name="Look at it").click()
+    expect(sheet.locator("[data-paste-error]")).to_contain_text(why)
+    sheet.get_by_role("dialog").get_by_role("button", name="Close").click()
+    expect(sheet.get_by_label("Amount", exact=True)).to_have_value("187")
+
+
+def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
+    sheet.get_by_label("Paste a link you were given").fill("https://example.org/elsewhere/?amount=200")
+    sheet.get_by_role("button", name="Look at it").click()
+    expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+    expect(sheet.get_by_role("button", name="Keep mine")).to_be_focused()
+    expect(sheet.get_by_label("Amount", exact=True)).to_have_value("187")
+    sheet.get_by_role("button", name="Use these").click()
+    expect(figure(sheet, "reading_b")).to_have_text("200 g")
+    sheet.get_by_role("button", name="Undo").click()
+    expect(figure(sheet, "reading_b")).to_have_text("187 g")
+
+
+@pytest.mark.parametrize("link", ["?v=9&amount=200", "?v=1&amount=20", "?q=1", "?amount=" + "2" * 30_000])
+def test_an_opened_link_that_is_none_changes_nothing_without_signal(phone, served, link):
+    keep(phone, served.url)
+    phone.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(phone, "reading_b")).to_have_text("187 g")
+    served.stop()
+    phone.goto(served.url + "/" + link)
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Nothing was changed.")
+    expect(figure(phone, "reading_b")).to_have_text("187 g")
+
+
+def test_the_card_on_paper_holds_the_figures_the_code_and_the_caution(sheet):
+    sheet.evaluate("window.print = () => {}")
+    sheet.get_by_role("button", name="Print a card").click()
+    sheet.emulate_media(media="print")
+    expect(sheet.locator("[data-card] [data-rank=answer]").nth(1)).to_contain_text("187 g")
+    expect(sheet.locator("[data-card-caution]")).to_be_visible()
+    expect(sheet.locator("[data-main]")).to_be_hidden()
+    assert read_code(sheet, ".card .code").startswith("http")
+    assert sheet.evaluate("document.documentElement.scrollWidth <= innerWidth")

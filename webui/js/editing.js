@@ -1,0 +1,45 @@
+// A list and, in its place while one thing is added or changed, the form for it.
+import { ask } from "./engine.js";
+import { fill, pairs, settle } from "./form.js";
+import { mount } from "./views/screen.js";
+
+// keep(pairs, entry): stores it; resolves to undefined where that failed. Returns open(values, entry).
+export const editing = (screen, main, keep) => {
+  const listing = main.querySelector("[data-listing]");
+  const section = main.querySelector("[data-editing]");
+  const { form, changed } = mount(screen, main);
+  let current = null;
+
+  const turn = (edit, focus) => {
+    listing.hidden = edit;
+    section.hidden = !edit;
+    window.scrollTo(0, 0);
+    focus?.focus({ preventScroll: true });
+  };
+  const close = () => { current = null; turn(false, document.getElementById("main")); };
+
+  const save = async () => {
+    const typed = pairs(form);
+    const { answers } = await ask({ screen, pairs: typed });
+    const wrong = answers.flatMap(([, answer]) => answer.errors);
+    if (wrong.length) {
+      const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);
+      for (let fold = field?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      field?.focus?.();
+      return;
+    }
+    if ((await keep(typed, current)) !== undefined) close();
+  };
+
+  section.querySelector("[data-keep]").addEventListener("click", save);
+  section.querySelector("[data-leave]").addEventListener("click", close);
+  section.querySelector("[data-buttons]").hidden = false;
+  turn(false);
+  return (values, entry, focus) => {
+    current = entry;
+    fill(form, values);
+    settle(form);
+    changed();
+    turn(true, focus?.(form) ?? form.querySelector("input, select"));
+  };
+};

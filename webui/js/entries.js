@@ -1,0 +1,38 @@
+// One kept thing in a list: its name, what the engine says of it in a line, and what can be done with it.
+export const entry = ({ id, title, beside, details, acts }) => {
+  const item = document.createElement("li");
+  item.className = "entry";
+  item.dataset.entry = id;
+  const name = document.createElement("h3");
+  name.className = "entry-name";
+  name.id = `entry-${id}`;
+  name.textContent = title;
+  const aside = document.createElement("p");
+  aside.className = "entry-beside";
+  aside.textContent = beside;
+  aside.hidden = !beside;
+  const lines = details.map((text) => {
+    const line = document.createElement("p");
+    line.className = "entry-line";
+    line.textContent = text;
+    return line;
+  });
+  const actions = document.createElement("p");
+  actions.className = "actions";
+  actions.append(...acts.map(([label, act]) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "button";
+    button.textContent = label;
+    button.setAttribute("aria-describedby", name.id);
+    button.addEventListener("click", act);
+    return button;
+  }));
+  item.append(name, aside, ...lines, actions);
+  return item;
+};
+
+// What the engine says of a kept thing: the errors are said too, a thing of an older time may need putting right.
+export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => one.message)
+  : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : `${line.label}: ${line.text}`)))
+  .filter(Boolean);

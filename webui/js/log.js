@@ -1,0 +1,13 @@
+// The log of poured batches: one entry is typed text by field name, as the engine's move `log` reads it.
+import { kept, put, remove } from "./store.js";
+
+// A batch was poured. entry: { typed: {what, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
+// pairs: the pairs of the screen it came from, when: wall time in ms }; only what is known has to be there.
+// Resolves to the entry's id, or undefined where this phone keeps nothing (the person is told).
+export const logBatch = ({ typed = {}, pairs = [], when = Date.now() }) => put("log", { kind: "poured", when, typed, pairs });
+
+export const changeBatch = (entry) => put("log", entry);
+export const dropBatch = (id) => remove("log", id);
+
+// Newest first.
+export const batches = async () => (await kept("log")).sort((a, b) => b.when - a.when || b.id - a.id);

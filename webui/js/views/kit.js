@@ -1,0 +1,93 @@
+// Kit: the builder's own things by kind, what this phone is set to, and a copy of everything.
+import { startBackup } from "./backup.js";
+import { editing } from "../editing.js";
+import { ask } from "../engine.js";
+import { entry, said } from "../entries.js";
+import { notice } from "../notice.js";
+import { choose, chosen } from "../settings.js";
+import { kept, put, remove, whenChanged } from "../store.js";
+import { typedOf } from "../form.js";
+
+const typedIn = (form, record) => {
+  const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
+    .filter((field) => field.value && (field.type !== "radio" || field.checked))
+    .map((field) => [field.name.slice(record.length + 1), field.value]);
+  const base = typedOf(form.elements.namedItem(record));
+  delete base.id;
+  return { ...base, ...Object.fromEntries(own) };
+};
+
+const pairsOf = ({ record, typed }) => [["kind", record],
+  ...Object.entries(typed).map(([key, text]) => [`${record}.${key}`, text])];
+
+const byAge = (a, b) => a.id - b.id;
+
+export const mount = (screen, main) => {
+  const form = main.querySelector("[data-form]");
+
+  const keep = (_, thing) => {
+    const record = form.elements.namedItem("kind").value;
+    return put("kit", { ...(thing ?? {}), record, typed: typedIn(form, record), made: thing?.made ?? Date.now() });
+  };
+  const openForm = editing(screen, main, keep);
+
+  const focusName = (record) => () => {
+    const figures = form.querySelector(`[data-record="${record}"]`);
+    figures.open = true;
+    return form.elements.namedItem(`${record}.name`);
+  };
+  const change = (thing) => openForm(pairsOf(thing), thing, focusName(thing.record));
+  const copy = async ({ record, typed }) => {
+    const id = await put("kit", { record, typed: { ...typed, name: `${typed.name}, copy`.slice(0, 60) }, made: Date.now() });
+    if (id !== undefined) notice("kit", `${typed.name} is copied.`, [["Undo", () => remove("kit", id)]]);
+  };
+  const drop = async (thing) => {
+    await remove("kit", thing.id);
+    notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
+  };
+
+  const shown = async (thing) => entry({
+    id: thing.id,
+    title: thing.typed.name ?? "",
+    beside: "",
+    details: said(await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })),
+    acts: [["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
+  });
+
+  let turn = 0;
+  const list = async () => {
+    const mine = ++turn;
+    const things = (await kept("kit")).sort(byAge);
+    const rows = [];
+    for (const thing of things) rows.push([thing.record, await shown(thing).catch(() => null)]);
+    if (mine !== turn || !main.isConnected) return;
+    for (const shelf of main.querySelectorAll("[data-shelf]")) {
+      const own = rows.filter(([record, row]) => row && record === shelf.dataset.shelf).map(([, row]) => row);
+      shelf.querySelector("[data-entries]").replaceChildren(...own);
+    }
+    main.querySelector("[data-none]").hidden = things.length > 0;
+  };
+
+  // a start row's own choices stand in the form, or the form's would go before them
+  form.addEventListener("change", ({ target }) => {
+    if (!target.matches("[data-pick]")) return;
+    const typed = typedOf(target);
+    for (const field of form.querySelectorAll(`[data-record="${target.name}"] select`)) {
+      const text = typed[field.name.slice(target.name.length + 1)];
+      if (text) field.value = text;
+    }
+  });
+  for (const button of main.querySelectorAll("[data-add]")) {
+    const record = button.dataset.add;
+    button.addEventListener("click", () => openForm([["kind", record]], null, focusName(record)));
+  }
+  for (const field of main.querySelectorAll("[data-setting]")) {
+    if (field.value === chosen(field.name.slice(4))) field.checked = true;
+    field.addEventListener("change", () => {
+      if (!choose(field.name.slice(4), field.value)) notice("settings", "This browser keeps nothing: it holds until the page closes.");
+    });
+  }
+  startBackup(main);
+  whenChanged(() => { if (main.isConnected) list(); });
+  list();
+};

@@ -1,0 +1,83 @@
+// Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
+import { download, today } from "../download.js";
+import { editing } from "../editing.js";
+import { ask } from "../engine.js";
+import { entry, said } from "../entries.js";
+import { showAnswers } from "../lines.js";
+import { batches, changeBatch, dropBatch, logBatch } from "../log.js";
+import { remember } from "../memory.js";
+import { notice } from "../notice.js";
+import { whenChanged } from "../store.js";
+
+const AT_ONCE = 30;
+const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+const holds = (batch, words) => {
+  const text = `${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
+  return words.every((word) => text.includes(word));
+};
+
+// A cell that a spreadsheet would take for a formula is kept as text.
+const cell = (text) => `"${(/^[=+@\t\r]|^-\D/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
+const table = (rows, form) => {
+  const fields = [...form.querySelectorAll("[name]")].filter((field) => field.name !== "units");
+  const heads = ["When", ...fields.map((field) => field.labels[0].textContent.trim())];
+  const text = (batch) => [new Date(batch.when).toISOString(), ...fields.map((field) => batch.typed[field.name] ?? "")];
+  return [heads, ...rows.map(text)].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
+};
+
+export const mount = (screen, main) => {
+  const search = main.querySelector("[data-search]");
+  const more = main.querySelector("[data-show-more]");
+  let most = AT_ONCE;
+
+  const keep = (pairs, batch) => {
+    const typed = Object.fromEntries(pairs);
+    return batch ? changeBatch({ ...batch, typed }) : logBatch({ typed });
+  };
+  const openForm = editing(screen, main, keep);
+
+  const drop = async (batch) => {
+    await dropBatch(batch.id);
+    notice("log", "The batch is removed.", [["Undo", () => changeBatch(batch)]]);
+  };
+  const again = (batch) => {
+    remember("pour", batch.pairs);
+    document.querySelector("[data-to=pour]").click();
+  };
+
+  const shown = async (batch) => {
+    const acts = [["Change", () => openForm(Object.entries(batch.typed), batch)], ["Remove", () => drop(batch)]];
+    if (batch.pairs.length) acts.unshift(["Pour again", () => again(batch)]);
+    return entry({ id: batch.id, title: batch.typed.what || "A batch", beside: day(batch.when),
+      details: said(await ask({ move: "log", typed: batch.typed })), acts });
+  };
+
+  const timed = (rows) => rows.filter(({ typed }) => typed.own_time).slice(0, 200).reverse()
+    .map(({ typed }) => ({ own: typed.own_time, ...(typed.label_time && { label: typed.label_time }) }));
+
+  let turn = 0;
+  const list = async () => {
+    const mine = ++turn;
+    const kept = await batches();
+    const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
+    const found = kept.filter((batch) => holds(batch, words));
+    const rows = [];
+    for (const batch of found.slice(0, most)) rows.push(await shown(batch));
+    const timings = await ask({ move: "timings", typed: { rows: timed(kept) } });
+    if (mine !== turn || !main.isConnected) return;
+    main.querySelector("[data-entries]").replaceChildren(...rows);
+    main.querySelector("[data-none]").hidden = kept.length > 0;
+    main.querySelector("[data-not-found]").hidden = !kept.length || found.length > 0;
+    more.hidden = found.length <= most;
+    showAnswers(main.querySelector("[data-timings]"), [["timings", timings]]);
+  };
+
+  search.addEventListener("input", () => { most = AT_ONCE; list(); });
+  more.addEventListener("click", () => { most += AT_ONCE; list(); });
+  main.querySelector("[data-add]").addEventListener("click", () => openForm([], null));
+  main.querySelector("[data-table]").addEventListener("click", async () => {
+    download(`covemix-log-${today()}.csv`, table(await batches(), main.querySelector("[data-form]")), "text/csv");
+  });
+  whenChanged(() => { if (main.isConnected) list(); });
+  list().catch(() => {}); // no engine: the notice of the form says so
+};
