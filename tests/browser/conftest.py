@@ -3,11 +3,12 @@ import shutil
 
 import pytest
 from covemix.server.build import HOUSE
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import expect, sync_playwright
 
 from .serve import Server
 
 CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
+expect.set_options(timeout=20_000)  # a machine with two cores may be busy; what is right is right at once
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]
 
