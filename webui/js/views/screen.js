@@ -85,7 +85,7 @@ export const mount = (screen, main) => {
   else if (recall(screen)) blankAnswers(answers);
   brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
-  return { form, answers, refresh, changed };
+  return { form, answers, refresh, changed, brought };
 };
 
 // Another row, or one away, up or down; what is taken away can be brought back.
