@@ -1,6 +1,6 @@
 // What a link brings: looked at by the engine, shown before it replaces anything; with nothing to replace it simply stands.
 import { ask } from "./engine.js";
-import { fill } from "./form.js";
+import { fill, pairs as typedIn } from "./form.js";
 import { recall, remember } from "./memory.js";
 import { dismiss, notice } from "./notice.js";
 
@@ -23,12 +23,13 @@ export const bring = async (screen, form, changed) => {
   const { pairs, refused, words } = seen;
   if (refused) {
     notice("link", refused);
-  } else if (kept?.length) {
+  } else if (kept?.length || form.dataset.typed) { // typed while the engine looked: that is not overwritten either
+    const before = typedIn(form);
     const use = () => {
       fill(form, pairs);
       changed();
       document.getElementById("main").focus();
-      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, kept); changed(); }]]);
+      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, before); changed(); }]]);
     };
     notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine").querySelector("button:last-child").focus();
   } else if (pairs.length) {

@@ -51,6 +51,7 @@ export const mount = (screen, main) => {
 
   const changed = () => {
     touched = true;
+    form.dataset.typed = "yes";
     settle(form);
     const kept = remember(screen, pairs(form));
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
