@@ -1,0 +1,98 @@
+"""The boat in a real browser: joints added, removed, moved, brought back; what leads out and what a link carries."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure
+
+
+@pytest.fixture
+def boat(phone, standing):
+    phone.goto(standing.url + "/boat/")
+    return phone
+
+
+def names(page):
+    return page.locator("[data-group=joints] .row-name").all_text_contents()
+
+
+def test_the_demo_boat_stands_ready_and_can_be_taken_out_and_brought_back(boat):
+    expect(figure(boat, "putty")).to_have_text("1619 mL · 1781 g")
+    expect(boat.locator("[data-row='1'] .row-name").first).to_have_text("2 × Chine")
+    boat.get_by_role("button", name="Take all joints out").click()
+    expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
+    boat.reload()
+    expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
+    boat.get_by_role("button", name="Try the demo boat").click()
+    expect(figure(boat, "putty")).to_have_text("1619 mL · 1781 g")
+    boat.get_by_role("button", name="Undo").click()
+    expect(boat.locator("[data-error=joints]")).to_be_visible()
+
+
+def test_joints_are_removed_moved_and_brought_back_with_their_names_right(boat):
+    rows = boat.locator("[data-group=joints] [data-row]")
+    expect(rows).to_have_count(9)
+    rows.nth(1).locator("summary").first.click()
+    rows.nth(1).get_by_role("button", name="Down").click()
+    expect(rows.nth(2).locator(".row-name")).to_have_text("2 × Chine")
+    expect(boat.locator("[name='joints.2.name']")).to_have_value("Chine")
+    expect(boat.locator("[name='joints.1.name']")).to_have_value("Transom to bottom")
+    rows.nth(2).get_by_role("button", name="Remove").click()
+    expect(rows).to_have_count(8)
+    expect(boat.locator("[name='joints.7.name']")).to_have_value("Skeg strip")
+    expect(boat.locator("[name='joints.8.name']")).to_have_count(0)
+    expect(figure(boat, "putty")).not_to_have_text("1619 mL · 1781 g")
+    boat.get_by_role("button", name="Undo").click()
+    expect(rows).to_have_count(9)
+    expect(figure(boat, "putty")).to_have_text("1619 mL · 1781 g")
+
+
+def test_a_new_joint_is_asked_and_told_on_its_own_line(boat):
+    boat.get_by_role("button", name="Take all joints out").click()
+    boat.get_by_role("button", name="Joint: one more").click()
+    boat.locator("[name='joints.0.name']").fill("Port chine")
+    boat.locator("[name='joints.0.angle']").fill("95 : 120 : 150")
+    boat.locator("[name='joints.0.length']").fill("0.4 : 1.1")
+    expect(boat.locator("[data-group=joints] .row-name")).to_have_text("Port chine")
+    expect(boat.locator("[data-group=joints] .row-told")).to_contain_text("putty in place")
+    boat.locator("[name='joints.0.thickness']").fill("0")
+    expect(boat.locator("[data-error='joints.0.thickness']")).to_contain_text("more than 0")
+    expect(boat.locator("[data-group=joints] .row-told")).to_have_text("")
+
+
+def test_joints_chosen_for_a_batch_go_to_pour_together(boat):
+    for place in (2, 3):
+        row = boat.locator(f"[data-group=joints] [data-row='{place}']")
+        row.locator("summary").first.click()
+        row.get_by_label("Next batch").select_option("now")
+    boat.get_by_role("link", name="Putty of 2 joints").click()
+    expect(boat.get_by_label("of what")).to_have_value("putty")
+    expect(boat.get_by_label("Amount", exact=True)).to_have_value("224 mL")
+
+
+def test_a_joint_goes_into_the_boat_as_its_next_row_with_the_way_back(boat, standing):
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.get_by_role("button", name="Take all joints out").click()
+    for angle, count in (("100", 1), ("110", 2)):
+        boat.goto(f"{standing.url}/joint/")
+        boat.get_by_role("textbox", name="Angle inside").fill(angle)
+        expect(boat.get_by_role("img", name=f"{angle} degrees")).to_be_visible()
+        boat.get_by_role("link", name="Into the boat").click()
+        expect(boat.locator("[data-group=joints] [data-row]")).to_have_count(count)
+        expect(boat.locator(f"[name='joints.{count - 1}.angle']")).to_have_value(angle)
+    boat.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
+    expect(boat.locator("[data-group=joints] [data-row]")).to_have_count(1)
+
+
+def test_a_link_brings_the_whole_boat_to_another_phone(boat, chromium):
+    boat.locator("[data-row='0'] summary").first.click()
+    boat.locator("[name='joints.0.name']").fill("Keel of mine")
+    expect(boat.locator("[data-group=joints] .row-name").first).to_have_text("Keel of mine")
+    boat.evaluate("() => { navigator.share = async ({ url }) => { window.given = url; }; }")
+    boat.get_by_role("button", name="Share").click()
+    link = boat.evaluate("window.given")
+    other = chromium.new_context(viewport={"width": 360, "height": 740}).new_page()
+    other.goto(link)
+    expect(other.locator("[data-group=joints] [data-row]")).to_have_count(9)
+    expect(other.locator("[name='joints.0.name']")).to_have_value("Keel of mine")
+    assert figure(other, "resin").text_content() == figure(boat, "resin").text_content()
+    other.context.close()

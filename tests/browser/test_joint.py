@@ -1,0 +1,107 @@
+"""The joint in a real browser: an answer with nothing typed, a drawing that follows, and where it leads."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+
+@pytest.fixture
+def joint(phone, standing):
+    phone.goto(standing.url + "/joint/")
+    return phone
+
+
+def test_an_empty_form_answers_and_the_drawing_follows_each_key_press(joint):
+    expect(figure(joint, "radius")).to_have_text("14.5 mm")
+    drawing = joint.get_by_role("img", name="Section to scale")
+    expect(drawing).to_be_visible()
+    before = drawing.locator(".shape-panel").first.get_attribute("points")
+    joint.get_by_role("textbox", name="Angle inside").press_sequentially("120")
+    expect(joint.get_by_role("img", name="meet at 120 degrees")).to_be_visible()
+    assert joint.get_by_role("img", name="Section to scale").locator(".shape-panel").first.get_attribute("points") != before
+    expect(figure(joint, "radius")).to_have_text("38.8 mm")
+
+
+def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
+    for kind, angle, gap in (("inside", "90", "0"), ("both", "125", "2"), ("inside", "150", "1"), ("inside", "50", "0"),
+                             ("bulkhead", "75", "0"), ("butt", "90", "3")):
+        joint.get_by_label("Kind of joint").select_option(kind)
+        if kind != "butt":
+            joint.get_by_role("textbox", name="Angle inside").fill(angle)
+        joint.get_by_label("Gap between").fill(gap)
+        words = "gap" if gap != "0" else f"{angle} degrees"
+        expect(joint.get_by_role("img", name="Section to scale")).to_be_visible()
+        expect(joint.locator(".figure .shape-note", has_text="gap " if gap != "0" else "°").first).to_be_visible()
+        boxes = joint.locator("[data-figure=section] .shape-note").evaluate_all(
+            """(notes) => notes.map((note) => {
+                const { x, y, width, height } = note.getBoundingClientRect();
+                const scale = note.getScreenCTM().a;
+                return { text: note.textContent, x, y, width, height, size: parseFloat(getComputedStyle(note).fontSize) * scale };
+            })""")
+        for place, one in enumerate(boxes):
+            assert one["size"] >= 11.8, (words, one)
+            assert one["x"] >= 0 and one["x"] + one["width"] <= 360, (words, one)
+            for other in boxes[place + 1:]:
+                apart = (one["x"] + one["width"] <= other["x"] or other["x"] + other["width"] <= one["x"]
+                         or one["y"] + one["height"] <= other["y"] + 3 or other["y"] + other["height"] <= one["y"] + 3)
+                assert apart, (words, one, other)
+
+
+@pytest.mark.parametrize("label, typed, field, said", [
+    ("Panel thickness", "0", "thickness", "more than 0"),
+    ("Angle inside", "185", "angle", "less than 180°"),
+    ("Gap between", "40", "gap", "the opening"),
+    ("Seam length", "-1", "length", "Seam length"),
+])
+def test_joints_that_cannot_be_are_refused_at_their_field(joint, label, typed, field, said):
+    joint.get_by_label(label).fill(typed)
+    expect(joint.locator(f"[data-error='{field}']")).to_contain_text(said)
+    expect(joint.get_by_label(label)).to_have_value(typed)
+    expect(joint.get_by_role("img", name="Section to scale")).to_be_hidden()
+
+
+def test_narrow_tape_and_stations_out_of_order_are_refused_in_their_row(phone, standing):
+    phone.goto(standing.url + "/joint/?layers.0.width=20 mm&angle=60")
+    expect(phone.locator("[data-error='layers.0.width']")).to_contain_text("too narrow")
+    phone.get_by_label("Width").fill("75")
+    expect(figure(phone, "radius")).to_be_visible()
+    phone.get_by_text("Angle along it, copies").click()
+    phone.get_by_label("The angle", exact=True).select_option("stations")
+    expect(phone.locator("[data-figure=stations]")).to_be_visible()
+    phone.locator("[name='stations.1.at']").fill("3")
+    expect(phone.locator("[data-error='stations.2.at']")).to_contain_text("order along the seam")
+    expect(phone.locator("[name='stations.1.at']")).to_have_value("3")
+    phone.locator("[name='stations.1.at']").fill("1")
+    phone.get_by_text("How the cove is sized").click()
+    phone.get_by_label("The cove").select_option("spreader")
+    phone.get_by_label("Radius", exact=True).fill("250")
+    expect(phone.locator("[data-error='layers.0.width']")).to_contain_text("too narrow")
+
+
+def test_a_joint_without_tape_says_so_by_an_empty_list(joint):
+    joint.get_by_text("Tape and glass").click()
+    joint.get_by_role("button", name="Remove").click()
+    expect(figure(joint, "liquid")).to_be_hidden()
+    joint.reload()
+    expect(figure(joint, "radius")).to_be_visible()
+    expect(figure(joint, "liquid")).to_be_hidden()
+
+
+def test_the_putty_goes_to_pour_and_comes_back_with_one_tap(joint):
+    joint.get_by_role("link", name="Pour this putty").click()
+    expect(joint.get_by_label("Amount", exact=True)).to_have_value("147 mL")
+    expect(joint.get_by_label("of what")).to_have_value("putty")
+    expect(joint.locator("[data-line=filler]")).to_be_visible()
+
+
+def test_the_spreader_of_a_joint_is_ready_to_print(joint):
+    joint.get_by_role("link", name="Spreader template").click()
+    expect(figure(joint, "radius_1")).to_have_text("R 14.5 mm")
+
+
+def test_a_joint_answers_without_signal(phone, served):
+    keep(phone, served.url)
+    served.stop()
+    phone.goto(served.url + "/joint/?thickness=9&angle=120")
+    expect(figure(phone, "throat")).to_have_text("9 mm")
+    expect(phone.get_by_role("img", name="Section to scale")).to_be_visible()
