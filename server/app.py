@@ -1,4 +1,6 @@
 """The app: pages, API and the versioned files, put together."""
+from concurrent.futures import ThreadPoolExecutor
+
 from covemix.shared import moves
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
@@ -37,12 +39,13 @@ def _add_pages(app: FastAPI, pages: Pages) -> None:
 
 
 def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
-    files = dict(build.files)
-    files[BUNDLE] = build.bundle(pages.kept())
+    # made once and well, which takes seconds: pages are served meanwhile
+    bundle = ThreadPoolExecutor(1).submit(lambda: build.bundle(pages.kept()))
 
     @app.api_route("/v/{build_id}/{path:path}", methods=["GET", "HEAD"], include_in_schema=False)
     def versioned(build_id: str, path: str, request: Request) -> Response:
-        file = files.get(path) if build_id == build.id else None
+        file = bundle.result() if path == BUNDLE else build.files.get(path)
+        file = file if build_id == build.id else None
         if file is None:
             raise HTTPException(404)
         headers = {"Cache-Control": FOREVER, "Vary": "Accept-Encoding"}
@@ -53,7 +56,8 @@ def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker() -> Response:
-        return Response(build.worker(), media_type="text/javascript; charset=utf-8", headers={"Cache-Control": ASK_FIRST})
+        return Response(build.worker(), media_type="text/javascript; charset=utf-8",
+                        headers={"Cache-Control": ASK_FIRST})
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest() -> JSONResponse:

@@ -91,8 +91,8 @@ class Build:
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        for path, text in self.engine.items():
-            digest.update(path.encode() + b"\0" + text.encode())
+        for path in sorted((self.house / "shared").rglob("*.py")):
+            digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
         for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:

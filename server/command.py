@@ -23,8 +23,9 @@ def _serve(host: str, port: int) -> None:
 
     from .app import create_app
 
+    app = create_app()
     print(f"Covemix is at http://{'localhost' if host in ('127.0.0.1', '0.0.0.0') else host}:{port}/", flush=True)
-    uvicorn.run(create_app(), host=host, port=port, log_level="warning", server_header=False, date_header=False)
+    uvicorn.run(app, host=host, port=port, log_level="warning", server_header=False, date_header=False)
 
 
 def _export(folder: Path) -> None:

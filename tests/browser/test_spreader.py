@@ -1,0 +1,52 @@
+"""The spreader's template in a real browser: printed on both papers and measured in the PDF."""
+import pymupdf
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+MM = 25.4 / 72  # of a point of the PDF
+
+
+def printed(page, path, paper):
+    """Pages, and the drawings of the first: (width, height, how many strokes) [mm]."""
+    page.pdf(path=path, format=paper)
+    with pymupdf.open(path) as sheets:
+        return len(sheets), [(each["rect"].width * MM, each["rect"].height * MM, len(each["items"]))
+                             for each in sheets[0].get_drawings()]
+
+
+@pytest.mark.parametrize("drawn, paper", [("a4", "A4"), ("letter", "Letter"), ("a4", "Letter"), ("letter", "A4")])
+def test_a_template_prints_at_true_size(phone, standing, tmp_path, drawn, paper):
+    """A radius and the bar against the paper's own millimetres (ISO 216; 25.4 mm to the inch), within 0.5 %.
+
+    On the wrong paper too: there it may be cut off, it is never shrunk.
+    """
+    phone.goto(f"{standing.url}/spreader/?radii=10 : 17.5 : 60&paper={drawn}")
+    expect(figure(phone, "radius_3")).to_have_text("R 60 mm")
+    expect(phone.locator(f"[data-figure=template_{drawn}]")).to_be_visible()
+    sheets, found = printed(phone, tmp_path / "sheet.pdf", paper)
+    assert sheets == 1 or drawn != paper.lower()
+    bars = [wide for wide, high, _ in found if high < 1 and wide > 50]
+    assert bars == [pytest.approx(100, rel=0.005)]
+    tips = [wide / 2 for wide, high, strokes in found if strokes > 20 and high > 40]
+    assert tips == [pytest.approx(radius, rel=0.005) for radius in (10, 17.5, 60)]
+    tall = [high for wide, high, strokes in found if strokes > 20 and high > 40]
+    assert tall == [pytest.approx(45 + radius, rel=0.005) for radius in (10, 17.5, 60)]
+
+
+def test_radii_that_no_sheet_takes_are_refused_in_words(phone, standing):
+    phone.goto(standing.url + "/spreader/")
+    radii = phone.get_by_label("Radius of each spreader")
+    radii.fill("95")
+    expect(phone.locator("[data-error=radii]")).to_contain_text("do not fit on one sheet")
+    expect(radii).to_have_value("95")
+    radii.fill("12,5")
+    expect(figure(phone, "radius_1")).to_have_text("R 12.5 mm")
+
+
+def test_the_template_opens_without_signal(phone, served):
+    keep(phone, served.url)
+    served.stop()
+    phone.goto(served.url + "/spreader/?radii=22")
+    expect(figure(phone, "radius_1")).to_have_text("R 22 mm")
