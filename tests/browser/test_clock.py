@@ -108,9 +108,10 @@ def test_a_changed_phone_clock_is_said_and_the_earlier_alarm_counts(phone, stand
 
 
 def test_of_two_tabs_one_rings(phone, standing):
+    keep(phone, standing.url + "/safety/")
     other = phone.context.new_page()
-    for page in (phone, other):
-        page.goto(standing.url + "/safety/")
+    other.goto(standing.url + "/safety/")
+    other.wait_for_function("navigator.serviceWorker.controller")
     phone.evaluate(ADD, pot_of(1, 57))
     phone.wait_for_function("""async () => {
         const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
