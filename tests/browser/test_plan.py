@@ -24,6 +24,7 @@ AT = """(hours) => {
 @pytest.fixture
 def plan(phone, standing):
     phone.goto(standing.url + PLAN)
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
     return phone
 
@@ -58,6 +59,7 @@ def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
 def test_a_day_that_begins_too_late_says_so(phone, standing):
     """A batch that would not be finished in time should not be started any more."""
     phone.goto(standing.url + PLAN + "&finish=11:30")
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
     phone.evaluate(AT, 11)
     phone.get_by_role("link", name="Begin the day").click()
     expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
