@@ -22,6 +22,7 @@ PAGES = (
     ("kit", "kit/", "Kit"),
     ("log", "log/", "Log"),
     ("safety", "safety/", "Safety"),
+    ("sources", "sources/", "Sources"),
 )
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen

@@ -33,27 +33,36 @@ WITH_SOLVENT = (("solvent", tuple([row[0] for row in SOLVENTS]) + (OTHER,)),)
 OWN_SOLVENT = (("solvent", (OTHER,)),)
 DUSTS = tuple([row for row in POWDERS if row[0] != OTHER]) + SANDING
 
+ROOM_FOLD, AIR_FOLD = "The room and its fan", "Solvent and dust in the air"
+
 INPUTS = (
     Choice("place", "Where", (("room", "A room or shed"), ("hull", "Inside a hull, tank or locker"))),
-    Pick("room", "Room", ROOM, default="shed", when=IN_ROOM),
-    Choice("draught", "Openings", tuple([row[:2] for row in DRAUGHTS]), default="two", when=IN_ROOM),
-    Choice("fan_runs", "Fan", (("off", "No fan"), ("in", "Blows in"), ("out", "Blows out")), when=IN_ROOM),
-    Pick("fan", "Which fan", FAN, default="small", when=(("fan_runs", ("in", "out")),)),
-    Number("opening", "Opening for the other way", unit="m2", low=0, high=50, default=0.5,
-           when=(("fan_runs", ("in", "out")),), help="Free area where the air comes in, or goes out, on the far side"),
-    Number("mixing", "Mixing factor", low=1, high=10, default=5, fold="More about the air", when=IN_ROOM,
-           help="1: air mixes perfectly; 3 to 10 in ordinary rooms, from memory"),
-    Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=99, fold="More about the air",
+    Pick("room", "Room", ROOM, default="shed", fold=ROOM_FOLD, when=IN_ROOM),
+    Choice("draught", "Openings", tuple([row[:2] for row in DRAUGHTS]), default="two", fold=ROOM_FOLD, when=IN_ROOM),
+    Choice("fan_runs", "Fan", (("off", "No fan"), ("in", "Blows in"), ("out", "Blows out")), fold=ROOM_FOLD,
            when=IN_ROOM),
-    Choice("solvent", "Solvent wiped", ((NONE, "None"),) + SOLVENTS + ((OTHER, "Another, from its sheet"),)),
-    Number("solvent_mass", "Solvent used", unit="g", low=0, high=20000, above=True, optional=True, when=WITH_SOLVENT),
-    Number("wiping", "Over", unit="min", low=0, high=600, above=True, optional=True, when=WITH_SOLVENT),
-    Number("solvent_molar", "Its molar mass, g/mol", low=10, high=400, optional=True, when=OWN_SOLVENT),
-    Number("solvent_limit", "Its limit in air, ppm", low=0, high=10000, above=True, optional=True, when=OWN_SOLVENT),
-    Number("solvent_lower", "Its lower explosive limit", unit="%", low=0, high=100, above=True, optional=True,
+    Pick("fan", "Which fan", FAN, default="small", fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),)),
+    Number("opening", "Opening for the other way", unit="m2", low=0, high=50, default=0.5,
+           fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),),
+           help="Free area where the air comes in, or goes out, on the far side"),
+    Number("mixing", "Mixing factor", low=1, high=10, default=5, fold=ROOM_FOLD, when=IN_ROOM,
+           help="1: air mixes perfectly; 3 to 10 in ordinary rooms, from memory"),
+    Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=99, fold=ROOM_FOLD,
+           when=IN_ROOM),
+    Choice("solvent", "Solvent wiped", ((NONE, "None"),) + SOLVENTS + ((OTHER, "Another, from its sheet"),),
+           fold=AIR_FOLD),
+    Number("solvent_mass", "Solvent used", unit="g", low=0, high=20000, above=True, optional=True,
+           fold=AIR_FOLD, when=WITH_SOLVENT),
+    Number("wiping", "Over", unit="min", low=0, high=600, above=True, optional=True,
+           fold=AIR_FOLD, when=WITH_SOLVENT),
+    Number("solvent_molar", "Its molar mass, g/mol", low=10, high=400, optional=True, fold=AIR_FOLD,
            when=OWN_SOLVENT),
-    Choice("dust", "Dust", ((NONE, "None"),) + tuple([row[:2] for row in DUSTS])),
-    Number("air_temperature", "Air temperature", unit="degC", low=-20, high=50, default=20, fold="More about the air"),
+    Number("solvent_limit", "Its limit in air, ppm", low=0, high=10000, above=True, optional=True, fold=AIR_FOLD,
+           when=OWN_SOLVENT),
+    Number("solvent_lower", "Its lower explosive limit", unit="%", low=0, high=100, above=True, optional=True,
+           fold=AIR_FOLD, when=OWN_SOLVENT),
+    Choice("dust", "Dust", ((NONE, "None"),) + tuple([row[:2] for row in DUSTS]), fold=AIR_FOLD),
+    Number("air_temperature", "Air temperature", unit="degC", low=-20, high=50, default=20, fold=ROOM_FOLD),
 )
 
 

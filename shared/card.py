@@ -1,7 +1,7 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from . import links
 from .lines import ANSWER, ASK, MORE, WARN
-from .numbers import reading
+from .numbers import BLANKS, capital, reading, small
 from .units import sign, unit_for
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
@@ -26,7 +26,7 @@ def find(inputs, steps):
             inner = find(item.fields, steps[2:])
             number = str(int(steps[1]) + 1)
             return inner and (item.name + "." + steps[1] + "." + inner[0],
-                              (item.each or item.label) + " " + number + ", " + inner[1].lower(), inner[2])
+                              (item.each or item.label) + " " + number + ", " + small(inner[1]), inner[2])
         return None
     return None
 
@@ -45,8 +45,8 @@ def in_words(item, text, tree, units):
         option = item.option(tree.get(item.name + "_is")) or item.options[0]
         unit = unit_for(option[2][0], units)
     if unit and not reading(text)[1] and reading(text)[0] is not None:
-        return text.strip() + " " + sign(unit)
-    return text.strip()
+        return text.strip(BLANKS) + " " + sign(unit)
+    return text.strip(BLANKS)
 
 
 def told(inputs, pairs):
@@ -82,7 +82,7 @@ def card(screen, inputs, pairs, values, answer):
             lines.append({"label": "Not worked out", "text": error["message"], "rough": "", "caution": "",
                           "rank": WARN})
         lines.extend([each for each in one["lines"] if each["rank"] != MORE])
-    return {"title": screen[:1].upper() + screen[1:], "asked": asked(inputs, pairs, values), "lines": lines,
+    return {"title": capital(screen), "asked": asked(inputs, pairs, values), "lines": lines,
             "caution": answer["caution"]}
 
 

@@ -2,7 +2,7 @@
 
 from . import grouping, under_way
 from .catalogue.rates import HANDS, POSITIONS, RATES
-from .catalogue.windows import LOWEST, WINDOWS
+from .catalogue.windows import WINDOWS
 from .clock import on_the_clock
 from .laying import Crew, Laying, Mixing, Piece, Windows
 from .profile import REFERENCE, Profile
@@ -184,10 +184,3 @@ def runs(pieces, people):
         found[-1].append(one)
         done += work[place]
     return found
-
-
-def lowest(system):
-    """The lowest working temperature [K] and whether it is only remembered."""
-    if system["lowest"] is not None:
-        return system["lowest"], False
-    return dict([(speed, kelvin) for speed, kelvin, _ in LOWEST])[system["speed"]], True

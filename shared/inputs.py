@@ -227,7 +227,7 @@ class Parts(Input):
         self.least = least
 
     def default_in(self, system):
-        """The default as typed text; a bare one is in the declared unit, which is then said where it is not expected."""
+        """The default as typed text; a bare one is in the declared unit, which is said where it is not expected."""
         if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
             return self.default + " " + self.unit
         return self.default

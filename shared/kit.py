@@ -3,6 +3,7 @@ from .card import in_words
 from .errors import InputError
 from .inputs import Choice, Pick
 from .lines import SAY, words
+from .numbers import small
 from .records import RECORDS
 
 KINDS = {record.name: record for record in RECORDS}
@@ -39,7 +40,7 @@ def facts(record, values, system):
 def summary(record, values, system):
     """One line for a list: the first facts of a thing."""
     first = facts(record, values, system)[:MOST_TOLD]
-    return ", ".join([label[:1].lower() + label[1:] + " " + text for label, text in first])
+    return ", ".join([small(label[:1]) + label[1:] + " " + text for label, text in first])
 
 
 def answer(values):

@@ -1,7 +1,7 @@
 """Log: one poured batch as it is written down. Nothing is required: half a line is better than none."""
 from .inputs import Choice, Number, Text
 from .lines import BESIDE, SAY, line, words
-from .numbers import shown
+from .numbers import shown, small
 from .units import told
 
 OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cured slowly"),
@@ -41,8 +41,9 @@ def answer(values):
               told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
               "lot " + values["lot"] if values["lot"] else "",
               "the scale showed " + values["readings"] if values["readings"] else "", values["note"],
-              "" if values["outcome"] == "unknown" else dict(OUTCOMES)[values["outcome"]].lower()]
-    lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece]), rank=SAY)]
+              "" if values["outcome"] == "unknown" else small(dict(OUTCOMES)[values["outcome"]])]
+    lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece])
+                   or "nothing else noted", rank=SAY)]
     own, label = values["own_time"], values["label_time"]
     if own:
         text = told(own, "min", system, places=0)

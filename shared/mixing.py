@@ -1,10 +1,10 @@
 """Mixing: how long to stir, and how long a mix may be used by the trade's quick rule."""
 
+from .quick_rule import pot_time
+
 STIR_SHORT, STIR_LONG = 120, 180  # s, common practice: up to SMALL, and above it or in the cold
 SMALL = 0.2  # kg, common practice
 COLD = 288.15  # K, below which it is stirred longer (own judgement)
-MASS_EXPONENT = -1 / 3  # of the pot life with the mass (-0.2 to -0.45), from memory
-DOUBLING = 10  # K warmer that halve the pot life (the factor is 1.8 to 2.3), common practice
 
 
 def stirring_time(mass: float, temperature=None) -> float:
@@ -30,7 +30,6 @@ def pot_life(mass: float, label_time: float, label_mass: float, temperature=None
     >>> round(pot_life(0.1, 1800, 0.1, 308.15, 298.15))
     900
     """
-    time = label_time * (mass / label_mass) ** MASS_EXPONENT
-    if temperature is not None and label_temperature is not None:
-        time *= 2 ** (-(temperature - label_temperature) / DOUBLING)
-    return min(time, label_time)
+    if temperature is None or label_temperature is None:
+        temperature = label_temperature = 0.0  # as warm as the label's
+    return min(pot_time(mass, temperature, label_time, label_mass, label_temperature), label_time)

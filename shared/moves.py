@@ -2,7 +2,7 @@
 import json
 
 from . import inputs, links
-from .catalogue.cautions import REMINDER
+from .in_place import caution
 from .lines import as_data
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
@@ -109,7 +109,7 @@ def screen(name, tree):
             mine.append(item.name)
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"], "caution": REMINDER,
+    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers),
             "link": [list(pair) for pair in links.pairs(asked, tree)]}
 
 

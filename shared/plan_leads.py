@@ -2,7 +2,7 @@
 from . import batches, links
 from .clock import clock_text
 from .laying import POT
-from .numbers import DOWN, UP, shown
+from .numbers import DOWN, UP, shown, small
 from .pot_start import NOW, minutes_typed
 from .steps import STEPS
 from .under_way import time_now
@@ -18,7 +18,7 @@ def leads(values, plan, system_input):
     system = [list(pair) for pair in links.pairs((system_input,), {"system": values["system"]["_tree"]})]
     for batch in [batch for batch in standing if not batch.finished][:1]:
         for _, label, mass in batches.liquids(batch):
-            words = "Pour batch {}: {}".format(batch.number, label.lower())
+            words = "Pour batch {}: {}".format(batch.number, small(label))
             found.append({"label": words, "screen": "pour",
                           "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
         if not batch.begun:
@@ -42,7 +42,7 @@ def done_leads(values, standing, now):
     for batch in [batch for batch in standing if not batch.finished][:AT_ONCE]:
         step = next(iter([step for step in batch.steps if not step.done]))
         own = "done.{}.".format(place)
-        found.append({"label": "Batch {}: {}".format(batch.number, SAID[step.key].lower()), "screen": "plan", "pairs": [
+        found.append({"label": "Batch {}: {}".format(batch.number, small(SAID[step.key])), "screen": "plan", "pairs": [
             [own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]})
         if not batch.begun:
             break

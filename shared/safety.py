@@ -7,7 +7,7 @@ from .catalogue.marks import LABEL
 from .catalogue.pictograms import DIAMOND, SHAPES, SIZE
 from .catalogue.tasks import CURED, TASKS, TOPICS, statements
 from .inputs import Choice, Pick
-from .lines import BESIDE, MORE, SAY, WARN, words
+from .lines import MORE, SAY, WARN, words
 from .provenance import provenance
 from .records import SYSTEM
 from .statements import base, codes
@@ -34,7 +34,7 @@ def answer(values):
     lines.extend(product_lines(own_codes(values)))
     if values["task"] == "any":
         for name, heading, text, mark, source in STANDING:
-            lines.append(words(name, heading, text, rough=provenance(mark, source), rank=WARN))
+            lines.append(words(name, heading, text, rough=provenance(mark, source), rank=SAY))
     else:
         lines.extend(task_lines(values))
     if not own_codes(values):
@@ -53,7 +53,7 @@ def task_lines(values):
         row = dict([(row[0], row) for row in POWDERS])[values["powder"]]
         lines.append(words("powder_kind", row[1], row[3], rough=provenance(row[4], row[5]), rank=WARN))
     for topic, heading in TOPICS:
-        rank = WARN if topic in ("never", "stop") else BESIDE if topic in leading else MORE
+        rank = WARN if topic in ("never", "stop") else SAY if topic in leading else MORE
         for name, _, about, text, mark, source in own:
             if about == topic and name not in not_asked:
                 lines.append(words(name, heading, text, rough=provenance(mark, source), rank=rank))

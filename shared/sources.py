@@ -1,7 +1,7 @@
 """Sources: every figure and statement of the catalogue in one table, with its mark and where it comes from."""
 from .catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
 from .inputs import Choice
-from .lines import MORE, words
+from .lines import SAY, words
 from .numbers import BLANKS, places_for, shown, small
 from .provenance import provenance
 
@@ -105,5 +105,5 @@ def answer(values):
     for place, (_, title, what, text, mark, source) in enumerate(walk()):
         if values["mark"] in (ALL, mark):
             lines.append(words("fact_" + str(place), title + ": " + what, text, rough=provenance(mark, source),
-                               rank=MORE))
+                               rank=SAY))
     return lines

@@ -6,8 +6,8 @@ from .catalogue.cautions import STANDING
 from .catalogue.rates import RATES
 from .catalogue.windows import OVERLAP
 from .clock import clock_text
-from .day import lowest
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .lowest import lowest
 from .numbers import DOWN, UP, shown
 from .steps import STEPS
 from .units import told
@@ -83,6 +83,15 @@ def _summary(values, plan, batches):
             "s",
             shown(least / 60, 0, DOWN) + " min",
             rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
+        )
+    )
+    found.append(
+        words(
+            "by_rule",
+            "Pot life here",
+            "by the quick rule from the label's pot life",
+            rough="the clock counts the shorter of it and the heat balance: look there for the largest mix",
+            rank=MORE,
         )
     )
     return found + _helps(values, plan, count)

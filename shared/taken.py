@@ -27,6 +27,8 @@ def readings(values):
 def volumes_taken(values):
     """The volume of each part done so far [m3], by any way but the scale."""
     found = readings(values)
+    if not found:
+        return ()
     if values["way"] == "pumps":
         from .ratio import basis, strokes_volumes
         each = strokes_volumes(values["pumps"], basis(values["system"]).densities)

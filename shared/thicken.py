@@ -11,7 +11,7 @@ from .inputs import Choice, Number
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, to_step
 from .putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
-from .taken import follow, volumes_taken
+from .taken import follow, readings, volumes_taken
 from .units import told
 from .weighing import corrected
 
@@ -50,6 +50,8 @@ def check(values):
     if not system["densities"]:
         raise InputError("system.densities", "Densities: type that of each part; filler goes by weight, "
                          "putty by volume")
+    if values["way"] != "scale" and readings(values):
+        measure.check(values)  # what was taken so far is told in strokes or marks: the tool must fit the label
 
 
 CHECKS = (ratio.check, check)

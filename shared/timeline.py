@@ -5,7 +5,7 @@ from .figures import box, figure, note, path
 from .laying import SOFT
 from .numbers import DOWN, UP
 
-WIDE, ROW, LABEL = 320.0, 12.0, 26.0
+WIDE, ROW, LABEL = 320.0, 18.0, 26.0
 ROLES = {
     "mix": "mix",
     "wet_mix": "mix",
@@ -39,16 +39,16 @@ def timeline(values, plan):
         shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
         down += 3
     first, last = clock_text(start, values["hours"], DOWN, False), clock_text(end, values["hours"], UP, False)
-    shapes.append(note("dimension", LABEL, down + 9, first, "start"))
-    shapes.append(note("dimension", LABEL + (end - start) * scale, down + 9, last, "end"))
-    shapes.extend(_legend(down + 14))
+    shapes.append(note("dimension", LABEL, down + 12, first, "start"))
+    shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
+    shapes.extend(_legend(down + 20))
     said = []
     for batch in batches:
         begun = clock_text(batch.start, values["hours"])
         said.append(
             "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"]))
         )
-    return figure("plan", "The day's batches", WIDE, down + 28, shapes, "; ".join(said))
+    return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 
 
 def _upright(x, top, bottom):
@@ -57,10 +57,12 @@ def _upright(x, top, bottom):
 
 def _legend(down):
     found, x = [], 2.0
-    for role, label in LEGEND:
-        found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down, 8, 8))
-        found.append(note("legend", x + 11, down + 8, label, "start"))
-        x += 64
+    for place, (role, label) in enumerate(LEGEND):
+        if place == 3:
+            x, down = 2.0, down + 18
+        found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down - 2, 12, 12))
+        found.append(note("legend", x + 17, down + 8, label, "start"))
+        x += 100
     return found
 
 

@@ -1,6 +1,7 @@
 """Lines: one shape for every answer, finite, and laid out by what they are."""
 
 import json
+from itertools import pairwise
 
 import pytest
 from covemix.shared import lines
@@ -26,7 +27,7 @@ def test_no_line_holds_what_is_not_finite(value):
 def test_spans_lie_end_to_end_from_nothing_to_all(amounts):
     found = lines.spans(amounts)
     assert found[0][0] == 0 and found[-1][1] == pytest.approx(100, abs=0.011)
-    assert all(before[1] == after[0] for before, after in zip(found, found[1:], strict=False))
+    assert all(before[1] == after[0] for before, after in pairwise(found))
     assert all(
         (to - start) == pytest.approx(100 * amount / sum(amounts), abs=0.011)
         for (start, to), amount in zip(found, amounts, strict=True)

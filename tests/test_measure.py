@@ -1,4 +1,4 @@
-"""Measure on one scale and with pumps: readings, their rounding and doubt against the GUM, whole strokes by brute force."""
+"""Measure on one scale and with pumps: readings and their doubt against the GUM, whole strokes by brute force."""
 
 from itertools import product
 from math import sqrt
@@ -159,7 +159,7 @@ def test_a_finished_pour_is_judged_by_its_ratio():
     ],
 )
 def test_readings_that_cannot_be_are_refused_at_the_reading(readings, zeroing, field):
-    assert list(refused(amount="240", readings=readings, zeroing=zeroing))[0] == field
+    assert next(iter(refused(amount="240", readings=readings, zeroing=zeroing))) == field
 
 
 def test_a_second_reading_smaller_than_the_first_is_fine_where_each_starts_from_zero():
@@ -213,7 +213,7 @@ def pumps(strokes="10:10", system=None, **typed):
 )
 @settings(max_examples=60)
 def test_whole_strokes_are_those_that_brute_force_finds(parts, strokes, volume, tolerance):
-    """Every combination of whole strokes is tried: at or above the wanted amount, the first within tolerance, else the nearest."""
+    """Every combination of whole strokes: at or above what is wanted, the first in tolerance, else the nearest."""
     strokes = strokes[: len(parts)]
     wanted = [volume * part / sum(parts) for part in parts]
     found = pumping.best_strokes(wanted, strokes, tolerance)

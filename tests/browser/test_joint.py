@@ -18,7 +18,8 @@ def test_an_empty_form_answers_and_the_drawing_follows_each_key_press(joint):
     before = drawing.locator(".shape-panel").first.get_attribute("points")
     joint.get_by_role("textbox", name="Angle inside").press_sequentially("120")
     expect(joint.get_by_role("img", name="meet at 120 degrees")).to_be_visible()
-    assert joint.get_by_role("img", name="Section to scale").locator(".shape-panel").first.get_attribute("points") != before
+    panel = joint.get_by_role("img", name="Section to scale").locator(".shape-panel").first
+    assert panel.get_attribute("points") != before
     expect(figure(joint, "radius")).to_have_text("38.8 mm")
 
 
@@ -36,7 +37,8 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
             """(notes) => notes.map((note) => {
                 const { x, y, width, height } = note.getBoundingClientRect();
                 const scale = note.getScreenCTM().a;
-                return { text: note.textContent, x, y, width, height, size: parseFloat(getComputedStyle(note).fontSize) * scale };
+                const size = parseFloat(getComputedStyle(note).fontSize) * scale;
+                return { text: note.textContent, x, y, width, height, size };
             })""")
         for place, one in enumerate(boxes):
             assert one["size"] >= 11.8, (words, one)

@@ -36,7 +36,7 @@ def shelf(page, name):
 
 def add(page, name="Shed mix", ratio="100:40"):
     shelf(page, "Resin system").get_by_role("button", name="Add").click()
-    page.get_by_label("Resin system", exact=True).select_option("")
+    page.get_by_role("combobox", name="Resin system", exact=True).select_option("")
     page.locator("[name='system.name']").fill(name)
     page.locator("[name='system.by_weight']").fill(ratio)
     page.get_by_role("button", name="Keep it").click()

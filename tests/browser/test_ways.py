@@ -71,10 +71,11 @@ def test_what_cannot_be_at_all_is_told_beside_its_field(phone, standing, typed, 
 
 
 def test_a_rescue_before_and_after_filler(phone, standing):
-    """By hand: 3 : 1 by weight with 180 and 90 g asks for 270 g of resin, 90 more; 60 g of filler in 270 g become 80."""
+    """By hand: 3 : 1 by weight with 180 and 90 g asks for 270 of resin, 90 more; 60 of filler in 270 g become 80."""
     link = "/?system.by_weight=3:1&rescue=yes&in_cup.0.mass=180&in_cup.1.mass=90"
     phone.goto(standing.url + link)
     expect(figure(phone, "add_a")).to_have_text("90 g")
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.pour')")  # the link has been taken in
     phone.locator("[name=filler_in]").fill("60")
     expect(figure(phone, "add_filler")).to_have_text("20.0 g")
     expect(figure(phone, "add_a")).to_have_text("90 g")

@@ -1,6 +1,6 @@
 // What a link brings: looked at by the engine, shown before it replaces anything; with nothing to replace it simply stands.
 import { ask } from "./engine.js";
-import { fill } from "./form.js";
+import { fill, pairs as typedIn } from "./form.js";
 import { recall, remember } from "./memory.js";
 import { dismiss, notice } from "./notice.js";
 
@@ -21,18 +21,17 @@ export const bring = async (screen, form, changed) => {
   const seen = await look(screen, search).catch(() => null);
   if (!seen) return; // no engine: the server has filled the form, and looked at the link itself
   const { pairs, refused, words } = seen;
-  const own = recall(screen); // typed in the meantime: not to be lost either
   if (refused) {
     notice("link", refused);
-  } else if (own?.length) {
+  } else if (kept?.length || form.dataset.typed) { // typed while the engine looked: that is not overwritten either
+    const before = typedIn(form);
     const use = () => {
       fill(form, pairs);
       changed();
       document.getElementById("main").focus();
-      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, own); changed(); }]]);
+      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, before); changed(); }]]);
     };
-    const box = notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine");
-    if (kept?.length) box.querySelector("button:last-child").focus(); // nobody is typing yet
+    notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine").querySelector("button:last-child").focus();
   } else if (pairs.length) {
     fill(form, pairs);
     remember(screen, pairs);

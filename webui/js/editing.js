@@ -34,6 +34,7 @@ export const editing = (screen, main, keep) => {
   section.querySelector("[data-keep]").addEventListener("click", save);
   section.querySelector("[data-leave]").addEventListener("click", close);
   section.querySelector("[data-buttons]").hidden = false;
+  section.querySelector("[data-plain]").hidden = true;
   turn(false);
   return (values, entry, focus) => {
     current = entry;

@@ -10,4 +10,5 @@ export const changeBatch = (entry) => put("log", entry);
 export const dropBatch = (id) => remove("log", id);
 
 // Newest first.
-export const batches = async () => (await kept("log")).sort((a, b) => b.when - a.when || b.id - a.id);
+export const batches = async () => (await kept("log")).filter(({ kind }) => kind === "poured")
+  .sort((a, b) => b.when - a.when || b.id - a.id);

@@ -6,6 +6,7 @@ import { age, woke } from "./steady.js";
 import { all, change, put, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
+const CLAIM = 3000; // ms a tab has to ring what it claimed
 const listeners = new Set();
 let pots = [];
 let told = new Map(); // id -> the engine's lines
@@ -52,14 +53,20 @@ const tick = async () => {
   }
 };
 
-// Whichever tab writes the key first is the one that rings.
+// Of several tabs the one that claims the key first rings. A claim that came to nothing (its tab was frozen or killed)
+// is taken over by the next tab that looks.
 const ringOnce = async (pot) => {
   const due = line(pot, "ring");
   if (!due || pot.rung.includes(due.label)) return;
-  pot.rung.push(due.label);
-  const won = await change("pots", pot.id, (kept) => (
-    kept.rung.includes(due.label) ? null : { ...kept, rung: [...kept.rung, due.label], seen: age(pot) }));
-  if (won) ring(`pot-${pot.id}`, due.text);
+  const key = due.label;
+  const now = Date.now();
+  const won = await change("pots", pot.id, (kept) => {
+    const free = !kept.rung.includes(key) && Math.abs(now - (kept.claims?.[key] ?? 0)) > CLAIM;
+    return free ? { ...kept, claims: { ...kept.claims, [key]: now } } : null;
+  });
+  if (!won) return;
+  ring(`pot-${pot.id}`, due.text);
+  await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], seen: age(pot) }));
 };
 
 const load = async () => {

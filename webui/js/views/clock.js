@@ -2,11 +2,12 @@
 import { keepAwake } from "../awake.js";
 import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
 import { fill, pairs } from "../form.js";
+import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, lasts, line, lines, list, start, whenTold } from "../pots.js";
-import { put, remove } from "../store.js";
+import { put } from "../store.js";
 import { potArticle } from "./pot.js";
 import { mount as mountScreen } from "./screen.js";
 
@@ -126,9 +127,9 @@ const finish = async (pot, outcome) => {
   const typed = Object.fromEntries([["what", line(pot, "place")?.label], ["seam", pot.typed.find(([name]) => name === "place")?.[1]],
     ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
     ["note", `used ${line(pot, "passed")?.text ?? ""} after mixing`]].filter(([, text]) => text));
-  const entry = await put("log", { kind: "poured", when: pot.started, typed, pairs: pot.system });
+  const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
   await end(pot);
-  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); if (entry !== undefined) remove("log", entry); }]]);
+  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); if (entry !== undefined) dropBatch(entry); }]]);
 };
 
 const acts = {

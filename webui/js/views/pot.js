@@ -49,6 +49,7 @@ export const potArticle = (pot, acts) => {
   const show = (lines) => {
     const told = Object.fromEntries(lines.map((line) => [line.name, line]));
     const large = told.left ?? told.over;
+    article.hidden = !large; // nothing stands there until the engine has said what
     if (!large) return;
     article.dataset.state = large.name;
     write(batch, told.place.label);

@@ -58,7 +58,7 @@ export const mount = (screen, main) => {
     const row = target.closest("[data-row-remove]")?.closest("[data-row]");
     if (isTrusted && isBatch(row)) forget(form, fillerName(form), row);
   }, { capture: true });
-  fresh();
-  bench.resume();
+  // a link is taken in first, or it would be filled in over them
+  view.brought.then(fresh).then(() => bench.resume());
   return view;
 };

@@ -51,6 +51,7 @@ export const mount = (screen, main) => {
 
   const changed = () => {
     touched = true;
+    form.dataset.typed = "yes";
     settle(form);
     const kept = remember(screen, pairs(form));
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
@@ -85,7 +86,7 @@ export const mount = (screen, main) => {
   else if (recall(screen)) blankAnswers(answers);
   brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
-  return { form, answers, refresh, changed };
+  return { form, answers, refresh, changed, brought };
 };
 
 // Another row, or one away, up or down; what is taken away can be brought back.

@@ -1,0 +1,44 @@
+"""In place: the caution that matters now on a screen, from what is typed and what was answered there."""
+from . import statements
+from .catalogue.cautions import REMINDER
+from .cautions import cautions, standing
+
+ALWAYS = "gloves"  # what always stands is told in the reminder's own words
+
+
+def caution(values, answers):
+    """One caution as text: the most urgent that the real inputs bring up, else the reminder.
+
+    values: what the screen read; answers: [[move, answer], ...] as `moves.screen` gives them
+    """
+    known = _known(values, answers)
+    if standing(**known)[0] == ALWAYS:
+        return REMINDER
+    line = cautions(units=values["units"], most=1, **known)[0]
+    return line.label + ". " + line.text
+
+
+def _known(values, answers):
+    told = {}
+    for _, answer in answers:
+        for line in answer["lines"]:
+            if line["value"] is not None and line["name"] not in told:
+                told[line["name"]] = line["value"]
+    system, filler = values.get("system") or {}, values.get("filler") or {}
+    thick = values.get("thicken") == "yes"
+    return {
+        "mass": told.get("mixed_mass") or values.get("mass"),
+        "filler": (filler.get("id") or filler.get("name") or "powder") if thick else "",
+        "temperature": _kelvin(values.get("air"), values.get("temperature")),
+        "usable": told.get("usable"),
+        "task": values.get("task") or "",
+        "cured": values.get("cured") or "",
+        "codes": statements.codes(system.get("statements") or ""),
+    }
+
+
+def _kelvin(*temperatures):
+    for one in temperatures:
+        if isinstance(one, float):
+            return one
+    return None

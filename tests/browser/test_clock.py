@@ -1,0 +1,182 @@
+"""Clock in a real browser: pots that survive what phones do to pages; one alarm; held updates."""
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+JUMP = """(seconds) => { const real = Date.now; Date.now = () => real.call(Date) + seconds * 1000; }"""
+ADD = """async (pot) => {
+    const base = document.querySelector("script[type=module]").src;
+    const { put } = await import(base.replace("main.js", "store.js"));
+    const { ago, ...rest } = pot;
+    const started = Date.now() - ago * 1000;
+    return put("pots", { started, timing: [], system: [], done: [], rung: [], said: [], ...rest });
+}"""
+
+
+def pot_of(minutes, ago, **more):
+    """A pot as this phone keeps it. minutes: usable for; ago: mixed so many seconds ago"""
+    return {"typed": [["duration", f"{minutes} min"], ["batch", "240 g"], ["container", "cup"], ["place", "keel"]],
+            "ago": ago, **more}
+
+
+def seconds_left(page):
+    """What stands on the screen, in seconds."""
+    minutes, seconds = page.locator(".pot-minutes").first.text_content().split(":")
+    return int(minutes) * 60 + int(seconds)
+
+
+@pytest.fixture
+def clock(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.get_by_label("Air temperature").first.wait_for()
+    return phone
+
+
+def warm(page):
+    page.get_by_label("Air temperature").first.fill("22")
+    expect(figure(page, "usable")).to_have_text(re.compile("min"))
+
+
+def test_the_first_view_asks_for_the_air_first(clock):
+    expect(clock.locator("[data-error=air]")).to_contain_text("type it first")
+    assert clock.locator(".error:visible").count() == 1
+    assert clock.locator("input, select").first.get_attribute("name") == "air"
+
+
+def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
+    warm(clock)
+    clock.get_by_label("It is for").select_option("putty")
+    clock.get_by_label("Where it goes").fill("port seam")
+    expect(clock.locator("[data-move=heat] [data-lead]")).to_have_attribute("data-lead", re.compile("port seam"))
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-what")).to_have_text("Cup · port seam")
+    expect(clock.locator(".pot-next")).to_contain_text("Tape rolled on the soft cove")
+    before = seconds_left(clock)
+    clock.reload()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(r"\d+:\d\d"))
+    assert before - 30 <= seconds_left(clock) <= before
+    clock.get_by_role("button", name="Done: Tape rolled").click()
+    expect(clock.locator(".pot-next")).to_be_hidden()
+
+
+def test_a_clock_starts_from_the_pour(phone, standing):
+    """The pot waits for the air temperature, and counts from the tap."""
+    phone.goto(standing.url + "/?amount=200")
+    phone.get_by_role("link", name="Start its clock").click()
+    expect(phone.locator("[data-notice=waiting]")).to_be_visible()
+    expect(phone.locator(".pot")).to_have_count(0)
+    phone.get_by_label("Air temperature").first.fill("20")
+    expect(phone.locator(".pot-name")).to_contain_text("200 g at 20 °C")
+    phone.reload()
+    expect(phone.locator(".pot")).to_have_count(1)
+
+
+def test_a_pot_hidden_for_four_minutes_shows_six(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(10, 0))
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(10:00|9:5.)"))
+    phone.evaluate("Object.defineProperty(document, 'hidden', { get: () => window.away }); window.away = true;"
+                   "document.dispatchEvent(new Event('visibilitychange'))")
+    shown = seconds_left(phone)
+    phone.evaluate(JUMP, 240)  # the screen was off: the steady clock may have slept, the phone's own did not
+    phone.evaluate("window.away = false; document.dispatchEvent(new Event('visibilitychange'))")
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(6:00|5:5.)"))
+    assert abs(seconds_left(phone) - (shown - 240)) <= 3
+    expect(phone.locator("[data-line=clock_changed]")).to_have_count(0)
+
+
+def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago(phone, standing):
+    phone.goto(standing.url + "/safety/")
+    phone.evaluate(ADD, pot_of(20, 20 * 60 + 7 * 60 - 30))
+    phone.goto(standing.url + "/clock/")
+    expect(phone.locator(".pot-minutes")).to_have_text("7 minutes")
+    expect(phone.locator(".pot [data-line=stop]")).to_contain_text("Use no more of it")
+    expect(phone.locator("[data-kind=ring]")).to_contain_text("7 minutes ago")
+
+
+@pytest.mark.parametrize(("jump", "left", "word"), [(-600, "1[89]:", "behind"), (600, "[89]:", "ahead")])
+def test_a_changed_phone_clock_is_said_and_the_earlier_alarm_counts(phone, standing, jump, left, word):
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(20, 5))
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^19:"))
+    phone.evaluate(JUMP, jump)
+    expect(phone.locator(".pot [data-line=clock_changed]")).to_contain_text(word)
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^" + left))
+
+
+def test_of_two_tabs_one_rings(phone, standing):
+    keep(phone, standing.url + "/safety/")
+    other = phone.context.new_page()
+    other.goto(standing.url + "/safety/")
+    other.wait_for_function("navigator.serviceWorker.controller")
+    phone.evaluate(ADD, pot_of(1, 57))
+    for _ in range(60):
+        if sum(page.locator("[data-kind=ring]").count() for page in (phone, other)):
+            break
+        phone.wait_for_timeout(250)
+    phone.wait_for_timeout(2000)  # two more seconds of both clocks: nothing else may ring
+    assert sum(page.locator("[data-kind=ring]").count() for page in (phone, other)) == 1
+
+
+def test_a_link_shows_the_same_clock_before_it_is_added(phone, standing):
+    phone.goto(standing.url + "/safety/")
+    now = phone.evaluate("Date.now() / 1000")
+    phone.goto(f"{standing.url}/clock/?pot.started={now - 120}&pot.duration=30&pot.batch=Batch+2&pot.container=bag")
+    told = phone.locator("[data-notice=pot-link]")
+    expect(told).to_contain_text(re.compile("Batch 2: 2[78] minutes left"))
+    expect(phone.locator(".pot")).to_have_count(0)
+    told.get_by_role("button", name="Add this pot").click()
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^2[78]:"))
+
+
+def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
+    warm(clock)
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    clock.get_by_role("button", name="Stiffening").click()
+    expect(clock.locator("[name='timings.0.after']")).to_have_value(re.compile(r"^\d+ s$"))
+    clock.get_by_role("button", name="Empty").click()
+    expect(clock.locator(".pot")).to_have_count(0)
+    kinds = clock.evaluate("""async () => {
+        const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+        return (await all("log")).map((entry) => entry.kind);
+    }""")
+    assert kinds == ["timing", "poured"]
+    clock.locator("[data-notice=pot-ended]").get_by_role("button", name="Undo").click()
+    expect(clock.locator(".pot")).to_have_count(1)
+
+
+def test_still_good_looks_again_later(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
+    expect(phone.locator(".pot")).to_have_attribute("data-state", "over")
+    phone.locator(".pot").get_by_role("button", name="Still good").click()
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(5:00|4:5.)"))
+
+
+def test_an_update_waits_while_a_pot_runs(phone, served, other_build):
+    keep(phone, served.url + "/clock/")
+    phone.evaluate(ADD, pot_of(30, 0))
+    expect(phone.locator(".pot-minutes")).to_be_visible()
+    served.stop()
+    served.start(other_build)
+    phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update())")
+    phone.wait_for_function("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))")
+    expect(phone.locator("[data-notice=update]")).to_have_count(0)
+
+
+@pytest.mark.parametrize("way", ["server", "flag"])
+def test_a_pot_runs_on_without_signal(phone, served, way):
+    keep(phone, served.url + "/clock/")
+    warm(phone)
+    phone.get_by_role("link", name="Start the clock").click()
+    expect(phone.locator(".pot-minutes")).to_be_visible()
+    if way == "server":
+        served.stop()
+    else:
+        phone.context.set_offline(True)
+    phone.reload()
+    expect(phone.locator(".pot-minutes")).to_have_text(re.compile(r"\d+:\d\d"))

@@ -1,0 +1,73 @@
+"""Plan in a real browser: from the boat to a day under way."""
+import re
+
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure
+
+PLAN = "/plan/?temperature=20&start=9:00" + "".join(
+    f"&pieces.{place}.name=Seam+{place}&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90"
+    for place in range(3))
+AT = """(hours) => {
+    const fixed = new Date();
+    fixed.setHours(hours, 5, 0, 0);
+    const ahead = fixed.getTime() - Date.now();
+    const Real = Date;
+    window.Date = class extends Real {
+        constructor(...given) { super(...(given.length ? given : [Real.now() + ahead])); }
+    };
+    window.Date.now = () => Real.now() + ahead;
+}"""
+
+
+@pytest.fixture
+def plan(phone, standing):
+    phone.goto(standing.url + PLAN)
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
+    return phone
+
+
+def test_the_boat_s_seams_become_the_pieces(phone, standing):
+    phone.goto(standing.url + "/plan/")
+    phone.get_by_label("Wood and air").fill("20")
+    phone.get_by_role("button", name="Take the boat").click()
+    expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
+    expect(phone.locator("[data-figure=plan] svg")).to_be_visible()
+    phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
+    expect(figure(phone, "batches")).to_be_hidden()
+
+
+def test_the_boat_leads_here(phone, standing):
+    phone.goto(standing.url + "/boat/")
+    phone.get_by_role("link", name="Plan these seams").click()
+    phone.get_by_label("Wood and air").fill("20")
+    expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
+
+
+def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
+    plan.evaluate(AT, 9)
+    plan.get_by_role("link", name="Begin the day").click()
+    plan.get_by_role("link", name="Batch 1: putty mixed and bagged").click()
+    expect(plan.locator("[name='done.0.minute']")).to_have_value("5")
+    expect(plan.get_by_role("link", name="Batch 1: bag empty")).to_be_visible()
+    plan.reload()
+    expect(plan.get_by_role("link", name="Batch 1: bag empty")).to_be_visible()
+
+
+def test_a_day_that_begins_too_late_says_so(phone, standing):
+    """A batch that would not be finished in time should not be started any more."""
+    phone.goto(standing.url + PLAN + "&finish=11:30")
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    phone.evaluate(AT, 11)
+    phone.get_by_role("link", name="Begin the day").click()
+    expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
+
+
+def test_a_batch_leads_to_its_pour_and_to_its_clock(plan):
+    plan.get_by_role("link", name="Start the clock of batch 1").click()
+    expect(plan.locator(".pot-name")).to_contain_text("Batch 1")
+    expect(plan.locator(".pot-next")).to_contain_text("Putty mixed and bagged")
+    plan.get_by_role("button", name="Done: Putty mixed").click()
+    expect(plan.locator(".pot-next")).to_contain_text("Bag empty")
