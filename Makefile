@@ -4,7 +4,7 @@ HOST ?= 127.0.0.1
 PORT ?= 8000
 HERE := .venv/bin
 
-.PHONY: run test lint bench audit clean
+.PHONY: run test lint clean
 
 run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)

@@ -89,7 +89,8 @@ def _scale_line(values, batch, place, reading, actual, unit, span):
     verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
     rough = ""
     if done:
-        rough = "as you read it; planned " + told(batch.masses[place], "g", units)
+        planned = batch.masses[place] if rezeroed else sum(batch.masses[:place + 1])
+        rough = "as you read it; planned " + told(planned, "g", units)
     elif actual:
         rough = "follows what was really poured"
     return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),

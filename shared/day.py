@@ -4,13 +4,13 @@ from . import grouping, under_way
 from .catalogue.rates import HANDS, POSITIONS, RATES
 from .catalogue.windows import WINDOWS
 from .clock import on_the_clock
+from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece, Windows
 from .profile import REFERENCE, Profile
 from .quick_rule import pot_time
 from .ratio import basis
 from .weighing import smallest_batch
 
-STOP = 0.05  # ratio error of the hardener that stops a batch, from memory; the label's own figure goes before it
 MOST_PARTS = 20
 REMEMBERED = {name: value for name, value, _, _, _ in WINDOWS}
 
@@ -50,7 +50,7 @@ def smallest(values) -> float:
     if values["smallest"] is not None:
         return values["smallest"]
     system = values["system"]
-    return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or STOP)
+    return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
 
 
 def rates(values):

@@ -1,5 +1,5 @@
 """Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
-from . import by_scale, ratio, to_clock
+from . import by_scale, ratio
 from .by_scale import actual_readings, on_scale  # noqa: F401
 from .exactness import AIM, ROUGH_AIM, STOP, tolerance  # noqa: F401
 from .inputs import Choice, Group, Number, Pick
@@ -97,9 +97,3 @@ def figures(values):
         from . import by_stick
         return by_stick.figures(values)
     return []
-
-
-def leads(values):
-    """To the clock, from the moment of the tap."""
-    masses = ratio.mix(values).masses
-    return to_clock.leads(values, sum(masses) if masses else None, ratio.INPUTS[0])

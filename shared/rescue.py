@@ -12,7 +12,6 @@ from .taken import volumes_taken
 from .units import told
 from .weighing import ratio_error
 
-LABEL_MASS = 0.1  # kg, at which pot lives are usually given, where the label leaves it out (common practice)
 RESCUE_FOLD = "Rescue a bad pour"
 WHEN = (("rescue", ("yes",)),)
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
@@ -250,10 +249,14 @@ def _clock(values, mass):
     if not system["pot_time"]:
         return [words("no_pot_life", "How long is left?", "Type the label's pot life, or go by hand: warm or stringy "
                       "means past saving.", rank=ASK), signs]
+    if not (system["pot_mass"] and system["pot_temperature"]):
+        return [words("pot_life_whole", "At what mass and temperature?", "A pot life counts with the mass and the "
+                      "temperature it was told for: type both from the label. Until then: warm or stringy means past "
+                      "saving.", rank=ASK), signs]
     if mass is None:
         life = system["pot_time"]
     else:
-        life = pot_life(mass, system["pot_time"], system["pot_mass"] or LABEL_MASS, values["temperature"],
+        life = pot_life(mass, system["pot_time"], system["pot_mass"], values["temperature"],
                         system["pot_temperature"])
     stir = stirring_time(mass or 0.0, values["temperature"])
     mark = "from memory, as is the quick rule by mass" if _remembered(system) else \

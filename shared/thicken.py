@@ -1,7 +1,7 @@
 """Thicken: from a mix and a stiffness to the filler, the putty, and whether it stands where it is put."""
 from math import pi
 
-from . import measure, ratio
+from . import measure, ratio, to_clock
 from .by_scale import actual_readings
 from .catalogue.fillers import STIFFNESSES
 from .errors import InputError
@@ -76,6 +76,15 @@ def answer(values):
     lines.extend(_flags(values, dose))
     lines.extend(_own_batches(values, dose))
     return lines
+
+
+def leads(values):
+    """To the clock, from the moment of the tap, with all that is in the cup: as poured, and the filler."""
+    batch = poured(values)
+    mass = batch.mass
+    if mass is not None and asked(values):
+        mass += sum([part for part, _ in dose_of(values).parts]) * mass
+    return to_clock.leads(values, mass, ratio.INPUTS[0])
 
 
 def poured(values):

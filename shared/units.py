@@ -121,7 +121,7 @@ def find(typed: str, quantity: str):
     for unit in BY_SPELLING.get(words, ()):
         if unit.quantity == quantity:
             return unit, ""
-        other = unit.quantity
+        other = other or unit.quantity
     for spellings, choices in AMBIGUOUS:
         if words in spellings:
             return None, "say which one: " + choices

@@ -38,9 +38,9 @@ const page = async (request) => {
   const cache = await caches.open(CACHE);
   const url = new URL(request.url);
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/");
-  return (await cache.match(new URL(path, scope), { ignoreSearch: true }))
-    ?? (await cache.match(scope))
-    ?? fetch(request).catch(() => new Response(LOST, { headers: { "Content-Type": "text/html" } }));
+  const kept = url.searchParams.get("as") === "text" ? undefined : await cache.match(new URL(path, scope), { ignoreSearch: true });
+  return kept ?? fetch(request).catch(async () => (
+    (await cache.match(scope)) ? Response.redirect(scope) : new Response(LOST, { headers: { "Content-Type": "text/html" } })));
 };
 
 const file = async (request) => {

@@ -12,10 +12,10 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in
+// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; done: the last step is over
 export class Bench {
-  constructor(place, { read, write, pairs, mend, keep }) {
-    Object.assign(this, { place, read, write, pairs, mend, keep });
+  constructor(place, { read, write, pairs, mend, keep, done }) {
+    Object.assign(this, { place, read, write, pairs, mend, keep, done });
     this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());
@@ -61,12 +61,25 @@ export class Bench {
     remember(KEPT, null);
   }
 
+  // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
+  async asked() {
+    this.busy = true;
+    try {
+      return await ask({ move: "pouring", pairs: this.pairs() });
+    } catch {
+      this.at("wrong").textContent = "That could not be worked out. It is not your input; tap again.";
+      this.at("wrong").hidden = false;
+      return null;
+    } finally {
+      this.busy = false;
+    }
+  }
+
   get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
 
   async show() {
-    this.busy = true;
-    const got = await ask({ move: "pouring", pairs: this.pairs() });
-    this.busy = false;
+    const got = await this.asked();
+    if (!got) return false;
     if (got.errors.length) {
       this.leave();
       notice("bench", got.errors[0].message);
@@ -117,6 +130,11 @@ export class Bench {
 
   // from the wall clock, so that a hidden page loses nothing
   tick() {
+    if (!this.place.isConnected) { // another screen took the place of this one
+      clearInterval(this.timer);
+      maySleep();
+      return;
+    }
     if (!this.steps || !this.place.open || !this.step.seconds || !this.state.started) return;
     const left = this.step.seconds - Math.floor((Date.now() - this.state.started) / 1000);
     this.figure(left > 0 ? clock(left) : clock(0));
@@ -129,10 +147,11 @@ export class Bench {
   }
 
   async took(text) {
-    if (!text.trim()) return;
+    if (!text.trim() || this.busy) return;
     this.write(this.step.field, text);
     const kept = this.step.field;
-    const got = await ask({ move: "pouring", pairs: this.pairs() });
+    const got = await this.asked();
+    if (!got) return;
     const wrong = got.errors.find(({ field }) => field === kept) ?? got.errors[0];
     this.at("wrong").textContent = wrong?.message ?? "";
     this.at("wrong").hidden = !wrong;
@@ -150,7 +169,10 @@ export class Bench {
       this.tick();
       return;
     }
-    if (this.steps.indexOf(step) === this.steps.length - 1) return this.leave();
+    if (this.steps.indexOf(step) === this.steps.length - 1) {
+      this.leave();
+      return this.done(); // the next pour starts clean
+    }
     if (step.field && !this.read(step.field)) this.write(step.field, step.figure);
     await this.go(1);
   }
@@ -174,9 +196,10 @@ export class Bench {
   }
 
   async store() {
+    this.busy = true;
     const entry = Object.fromEntries(this.step.keeps);
     for (const name of ["before", "after", "came_out"]) entry[name] = this.at(name).value;
-    const told = await this.keep(entry);
+    const told = await this.keep(entry).finally(() => { this.busy = false; });
     this.at("wrong").textContent = told;
     this.at("wrong").hidden = !told;
     if (!told) await this.go(1);

@@ -1,7 +1,7 @@
 // What a link brings: looked at by the engine, shown before it replaces anything; with nothing to replace it simply stands.
 import { ask } from "./engine.js";
 import { fill, pairs as typedIn } from "./form.js";
-import { recall, remember } from "./memory.js";
+import { atFirst, recall, remember } from "./memory.js";
 import { dismiss, notice } from "./notice.js";
 
 const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
@@ -15,7 +15,8 @@ export const bring = async (screen, form, changed) => {
   const { search } = location;
   const kept = recall(screen);
   if (search) history.replaceState(null, "", location.pathname);
-  if (kept) fill(form, kept);
+  const stands = kept ?? atFirst();
+  if (stands) fill(form, stands);
   dismiss("link");
   if (search.length < 2) return;
   const seen = await look(screen, search).catch(() => null);

@@ -82,9 +82,9 @@ export const newest = (answer) => {
       next = null;
       try {
         const got = await ask(mine);
-        if (!next) answer(got, null);
+        if (!next) answer(got, null, mine);
       } catch (error) {
-        if (!next) answer(null, error);
+        if (!next) answer(null, error, mine);
       }
     }
     running = false;

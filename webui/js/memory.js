@@ -5,12 +5,12 @@ const KEY = "covemix.typed.";
 const ANSWER = "covemix.answer.";
 
 // a screen not used yet starts in the units chosen for all of them; what was typed before keeps the units it had
-const fresh = () => (chosen("units") === "us" ? [["units", "us"]] : null);
+export const atFirst = () => (chosen("units") === "us" ? [["units", "us"]] : null);
 
 export const recall = (screen) => {
   try {
     const kept = JSON.parse(localStorage.getItem(KEY + screen) ?? "null");
-    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2) : fresh();
+    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2) : null;
   } catch {
     return null;
   }

@@ -1,6 +1,7 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
 import { recall, remember } from "./memory.js";
 import { notice } from "./notice.js";
+import { isTaken } from "./taken.js";
 import { reach } from "./rows.js";
 
 const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
@@ -24,8 +25,8 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const before = recall(screen) ?? [];
   const pairs = adds ? nextRow(adds, given, before) : given;
   const names = new Set(pairs.map(([name]) => name));
-  remember(screen, before.filter(([name]) => !names.has(name)).concat(pairs));
-  return () => notice("lead", `${label}: done.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
+  remember(screen, before.filter(([name]) => !names.has(name) && !isTaken(name)).concat(pairs));
+  return () => notice("lead", `${label}: it stands here now.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
 };
 
 const nextRow = (group, pairs, before) => {

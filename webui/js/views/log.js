@@ -5,7 +5,7 @@ import { ask } from "../engine.js";
 import { entry, said } from "../entries.js";
 import { showAnswers } from "../lines.js";
 import { batches, changeBatch, dropBatch, logBatch } from "../log.js";
-import { remember } from "../memory.js";
+import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
 import { whenChanged } from "../store.js";
 
@@ -41,8 +41,10 @@ export const mount = (screen, main) => {
     notice("log", "The batch is removed.", [["Undo", () => changeBatch(batch)]]);
   };
   const again = (batch) => {
+    const before = recall("pour");
     remember("pour", batch.pairs);
     document.querySelector("[data-to=pour]").click();
+    notice("lead", "Pour holds that batch again.", [["Undo", () => { remember("pour", before); location.reload(); }]]);
   };
 
   const shown = async (batch) => {

@@ -1,9 +1,11 @@
 // Pour: the form and its answers, poured along step by step, and the builder's own putty batches of the log.
 import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
-import { pairs } from "../form.js";
+import { fill, pairs } from "../form.js";
+import { notice } from "../notice.js";
 import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway } from "../puttybook.js";
 import { addRow } from "../rows.js";
+import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
@@ -39,8 +41,18 @@ export const mount = (screen, main) => {
     window.scrollTo(0, 0);
   };
 
+  // readings of the last pour would bend the next one
+  const anew = () => {
+    const before = pairs(form);
+    const taken = [...form.elements].filter((one) => isTaken(one.name) && one.value);
+    if (!taken.length) return;
+    for (const one of taken) one.value = "";
+    notice("anew", "Another pour: what the last one really showed is cleared.", [["Undo", () => { fill(form, before); changed(); }]]);
+  };
+  form.addEventListener("input", ({ target }) => { if (startsAnew(target.name)) anew(); }, { capture: true });
+
   const read = (name) => field(name).value;
-  const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep });
+  const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, done: () => { anew(); changed(); } });
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
   start.addEventListener("click", () => bench.start());

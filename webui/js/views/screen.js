@@ -4,7 +4,7 @@ import { EngineMissing, newest } from "../engine.js";
 import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
-import { recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
+import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { openShare, prepare } from "../share.js";
@@ -21,7 +21,9 @@ export const mount = (screen, main) => {
 
   let touched = false;
 
-  const show = (got, error) => {
+  const show = (got, error, asked) => {
+    clearTimeout(speaking);
+    if (!form.isConnected) return; // an answer that comes late belongs to no other screen
     if (error instanceof EngineMissing) {
       form.classList.remove("live"); // the form is a plain one again, and the server answers it
       notice("engine", NO_ENGINE);
@@ -40,10 +42,10 @@ export const mount = (screen, main) => {
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
     prepare(screen, got.link);
-    clearTimeout(speaking);
     speaking = setTimeout(() => {
+      if (!form.isConnected) return;
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
-      rememberAnswer(screen, pairs(form), got);
+      rememberAnswer(screen, asked.pairs, got);
     }, QUIET);
   };
   const answer = newest(show);
@@ -82,8 +84,8 @@ export const mount = (screen, main) => {
   const brought = bring(screen, form, changed);
   settle(form);
   const painted = recallAnswer(screen, pairs(form));
-  if (painted) show(painted, null);
-  else if (recall(screen)) blankAnswers(answers);
+  if (painted) show(painted, null, { pairs: pairs(form) });
+  else if (recall(screen) ?? atFirst()) blankAnswers(answers);
   brought.then(refresh);
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed, brought };
