@@ -4,7 +4,7 @@ HOST ?= 127.0.0.1
 PORT ?= 8000
 HERE := .venv/bin
 
-.PHONY: run test lint clean
+.PHONY: run test lint checks audit clean
 
 run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
@@ -15,6 +15,14 @@ test: .venv/test lint
 
 lint: .venv/test
 	$(HERE)/ruff check .
+
+checks: .venv/test
+	$(HERE)/python -m pytest --ignore tests/browser --ignore tests/test_wheel.py --outside .venv/outside.json
+	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
+
+audit: .venv/test
+	$(HERE)/pip install --quiet pip-audit
+	$(HERE)/pip-audit --local
 
 clean:
 	rm -rf .venv build dist *.egg-info

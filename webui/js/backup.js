@@ -1,5 +1,5 @@
 // Everything kept here as one file, and back: all of it or nothing, and shown before it replaces anything.
-import { SCHEMA, kept, replaceAll } from "./store.js";
+import { SCHEMA, read, replaceAll } from "./store.js";
 
 const STORES = ["kit", "log", "pots"];
 const LARGEST = 5_000_000; // bytes; ten years of batches are a tenth of it
@@ -9,8 +9,9 @@ const NEWER = "This file comes from a newer Covemix: update this one first. Noth
 
 export class Refused extends Error {}
 
+// Throws where something cannot be read: an empty file would pass for a safe copy.
 export const backup = async () => {
-  const contents = await Promise.all(STORES.map(kept));
+  const contents = await Promise.all(STORES.map(read));
   return { format: "covemix", schema: SCHEMA, ...Object.fromEntries(STORES.map((store, place) => [store, contents[place]])) };
 };
 
@@ -19,10 +20,17 @@ const isTyped = (value) => isObject(value) && Object.values(value).every((text) 
 const isPairs = (value) => Array.isArray(value) && value.every((pair) => Array.isArray(pair) && pair.length === 2
   && pair.every((text) => typeof text === "string"));
 
+const isDated = (one) => Number.isFinite(one.when) || Number.isFinite(Date.parse(one.when));
+const LOGGED = {
+  poured: (one) => isDated(one) && isTyped(one.typed) && isPairs(one.pairs),
+  putty: (one) => isDated(one) && ["filler", "mixed", "before", "after"].every((key) => typeof one[key] === "string"),
+  timing: isDated,
+};
 const FITS = {
   kit: (one) => typeof one.record === "string" && isTyped(one.typed),
-  log: (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs),
-  pots: () => true,
+  log: (one) => LOGGED[one.kind ?? "poured"]?.(one),
+  pots: (one) => Number.isFinite(one.started) && [one.typed, one.timing, one.system].every(isPairs)
+    && [one.done, one.rung, one.said].every(Array.isArray),
 };
 const fits = (store) => (one) => isObject(one) && Number.isSafeInteger(one.id) && FITS[store](one);
 
@@ -44,6 +52,6 @@ export const readBackup = async (file) => {
   return contents;
 };
 
-export const counted = ({ kit, log }) => `${kit.length} of your things and ${log.length} batches`;
+export const counted = ({ kit, log }) => `${kit.length} of your things and ${log.filter((one) => (one.kind ?? "poured") === "poured").length} batches`;
 
 export const restore = (contents) => replaceAll(contents);

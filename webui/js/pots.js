@@ -3,7 +3,7 @@ import { prime, ring } from "./alarm.js";
 import { ask } from "./engine.js";
 import { dismiss, notice } from "./notice.js";
 import { age, woke } from "./steady.js";
-import { all, change, put, remove, whenChanged } from "./store.js";
+import { change, put, read, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
 const CLAIM = 3000; // ms a tab has to ring what it claimed
@@ -17,6 +17,8 @@ export const whenTold = (listener) => { listeners.add(listener); };
 export const lines = (pot) => told.get(pot.id) ?? [];
 export const line = (pot, name) => lines(pot).find((one) => one.name === name);
 export const list = () => pots;
+
+const rang = new Set(); // where nothing can be written (a full disk), a ring is still rung, once
 
 // What the engine's move `pot` is asked: what was stored, and the clocks as they are now.
 const question = (pot) => {
@@ -44,11 +46,12 @@ const tick = async () => {
   busy = true;
   try {
     const mine = pots;
-    const answers = await Promise.all(mine.map((pot) => ask(question(pot))));
-    told = new Map(mine.map((pot, place) => [pot.id, answers[place].lines]));
+    // one pot that cannot be told must not silence the others
+    const answers = await Promise.all(mine.map(async (pot) => ask(question(pot)).catch(() => null)));
+    told = new Map(mine.map((pot, place) => [pot.id, answers[place]?.lines ?? lines(pot)]));
     tell();
-    for (const pot of mine) await ringOnce(pot);
-  } catch { /* the engine is being started again: the next second asks once more */ } finally {
+    for (const pot of mine) await ringOnce(pot).catch(() => {});
+  } finally {
     busy = false;
   }
 };
@@ -57,20 +60,21 @@ const tick = async () => {
 // is taken over by the next tab that looks.
 const ringOnce = async (pot) => {
   const due = line(pot, "ring");
-  if (!due || pot.rung.includes(due.label)) return;
+  if (!due || pot.rung.includes(due.label) || rang.has(`${pot.id} ${due.label}`)) return;
   const key = due.label;
   const now = Date.now();
   const won = await change("pots", pot.id, (kept) => {
     const free = !kept.rung.includes(key) && Math.abs(now - (kept.claims?.[key] ?? 0)) > CLAIM;
     return free ? { ...kept, claims: { ...kept.claims, [key]: now } } : null;
   });
-  if (!won) return;
+  if (won === false) return;
+  rang.add(`${pot.id} ${key}`);
   ring(`pot-${pot.id}`, due.text);
   await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], seen: age(pot) }));
 };
 
 const load = async () => {
-  pots = await all("pots");
+  pots = await read("pots").catch(() => pots); // a failed read is no empty bench
   if (!pots.length) told.clear();
   tell();
   await tick();
@@ -79,12 +83,13 @@ const load = async () => {
 // pairs: of a lead of the engine: `pot.*` is what runs, `timing.*` what an own timing of it would be
 export const start = async (pairs, started = Date.now(), system = []) => {
   prime();
+  if (!Number.isFinite(started)) return undefined;
   const under = (prefix) => pairs.filter(([name]) => name.startsWith(prefix))
     .map(([name, text]) => [name.slice(prefix.length), text]);
   const typed = under("pot.").filter(([name]) => name !== "started");
   const pot = { started, typed, timing: under("timing."), system, done: [], rung: [], said: [] };
   const id = await put("pots", pot);
-  if (id === undefined) notice("unkept-pot", "This phone keeps nothing: set its own alarm, this clock ends with the page.");
+  if (id === undefined) notice("unkept-pot", "This phone keeps nothing just now, so no clock runs here: set its own alarm.");
   return id;
 };
 

@@ -11,7 +11,10 @@ export const startBackup = (main) => {
   let waiting = null;
 
   main.querySelector("[data-export]").addEventListener("click", async () => {
-    download(`covemix-${today()}.json`, JSON.stringify(await backup(), null, 1), "application/json");
+    const copy = await backup().catch(() => null);
+    error.textContent = copy ? "" : "What is kept here could not be read just now: no copy was made.";
+    error.hidden = Boolean(copy);
+    if (copy) download(`covemix-${today()}.json`, JSON.stringify(copy, null, 1), "application/json");
   });
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
@@ -31,8 +34,8 @@ export const startBackup = (main) => {
   });
 
   main.querySelector("[data-replace]").addEventListener("click", async () => {
-    const before = await backup();
-    if (!(await restore(waiting))) return;
+    const before = await backup().catch(() => null);
+    if (!before || !(await restore(waiting))) return;
     leave();
     const { kit, log, pots } = before;
     notice("import", "All of the file is here now.", [["Undo", () => restore({ kit, log, pots })]]);

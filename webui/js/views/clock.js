@@ -128,6 +128,7 @@ const finish = async (pot, outcome) => {
     ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
     ["note", `used ${line(pot, "passed")?.text ?? ""} after mixing`]].filter(([, text]) => text));
   const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
+  if (entry === undefined) return; // not kept: it said so, and the pot stays
   await end(pot);
   notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); if (entry !== undefined) dropBatch(entry); }]]);
 };
@@ -146,7 +147,9 @@ const acts = {
   stiffening: (pot) => say(pot, "stiffening"),
   gone: async (pot) => {
     await say(pot, "gone");
-    await finish({ ...pot, said: [...pot.said, ["own_time", seconds(pot)]] }, "stiff");
+    const now = list().find((one) => one.id === pot.id) ?? pot;
+    const said = now.said.filter(([key]) => key !== "own_time").concat([["own_time", seconds(pot)]]);
+    await finish({ ...now, said }, "stiff");
   },
   empty: (pot) => finish(list().find((one) => one.id === pot.id) ?? pot, ""),
   share: (pot) => sharePot(list().find((one) => one.id === pot.id) ?? pot),

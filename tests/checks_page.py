@@ -1,0 +1,56 @@
+"""Writes docs/CHECKS.md from what the tests recorded: `make checks`. Never edited by hand.
+
+The first table holds values compared with a published source, the second the tests that name what they were held against.
+"""
+import ast
+import json
+import sys
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent
+HEAD = """# What is checked against what
+
+Built by the tests (`make checks`), never by hand. A value from memory is marked so where it is used; plain geometry,
+algebra and definitions are sound checks of the code whoever recalls them.
+"""
+
+
+def told(value) -> str:
+    """A number as it is read, a list of them in a row."""
+    if isinstance(value, list):
+        return ", ".join(told(one) for one in value)
+    return f"{value:.10g}" if isinstance(value, float) else str(value)
+
+
+def cell(text: str) -> str:
+    return " ".join(str(text).split()).replace("|", "\\|")
+
+
+def row(*cells) -> str:
+    return "| " + " | ".join(cell(one) for one in cells) + " |"
+
+
+def values_table(recorded: list[dict]) -> list[str]:
+    lines = [row("check", "source", "expected", "got", "tolerance"), "|---|---|---|---|---|"]
+    for one in sorted(recorded, key=lambda one: (one["test"], one["check"])):
+        lines.append(row(one["check"], one["source"], told(one["expected"]), told(one["got"]), one["tolerance"]))
+    return lines
+
+
+def tests_table() -> list[str]:
+    """Every test whose docstring says what it was held against."""
+    lines = [row("file", "test", "held against"), "|---|---|---|"]
+    for path in sorted(HERE.glob("test_*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.FunctionDef) and node.name.startswith("test_") and ast.get_docstring(node):
+                name = node.name.removeprefix("test_").replace("_", " ")
+                lines.append(row(path.name, name, ast.get_docstring(node).split("\n\n")[0]))
+    return lines
+
+
+if __name__ == "__main__":
+    recorded = json.loads(Path(sys.argv[1]).read_text(encoding="utf-8"))
+    unique = list({(one["test"], one["check"], told(one["expected"])): one for one in recorded}.values())
+    page = [HEAD, f"## Values ({len(unique)})\n", *values_table(unique), "\n## Tests that name their source\n",
+            *tests_table()]
+    Path(sys.argv[2]).write_text("\n".join(page) + "\n", encoding="utf-8")
