@@ -129,6 +129,13 @@ def spec_of(values):
     return spec
 
 
+def seam_of(values):
+    """The seam of these values, reckoned once for the lines and the leads: a fifth of a key press on a phone."""
+    if "_seam" not in values:
+        values["_seam"] = seam.seam(spec_of(values))
+    return values["_seam"]
+
+
 def check(values):
     """Joints that cannot be."""
     impossible.check(spec_of(values))
@@ -155,7 +162,7 @@ def to_mix(values, found):
 def answer(values):
     """The cove, putty and resin first; then what belongs beside them; the allowances fold away."""
     spec = spec_of(values)
-    found, units = seam.seam(spec), values["units"]
+    found, units = seam_of(values), values["units"]
     putty, volume, liquid = to_mix(values, found)
     lines = []
     sized = cove_lines(spec, values) if values["kind"] in seam.COVED else []
@@ -193,7 +200,7 @@ def to_pour(putty, liquid, which=""):
 def leads(values):
     """Where the answer goes next: its pours, the boat as a row of it, a template for the spreader."""
     spec = spec_of(values)
-    _, putty, liquid = to_mix(values, seam.seam(spec))
+    _, putty, liquid = to_mix(values, seam_of(values))
     found = to_pour(putty, liquid)
     found.append({"label": "Into the boat", "screen": "boat", "adds": "joints", "pairs": _as_row(spec, values)})
     radii = []
