@@ -15,7 +15,8 @@ def caution(values, answers):
     if standing(**known)[0] == ALWAYS:
         return REMINDER
     line = cautions(units=values["units"], most=1, **known)[0]
-    return line.label + ". " + line.text
+    first, stop, _ = line.text.partition(". ")  # the rest is one tap away, and the strip must leave the figures in sight
+    return line.label + ". " + first + ("." if stop else "")
 
 
 def _known(values, answers):
