@@ -75,6 +75,7 @@ export const mount = (screen, main) => {
     button.hidden = false;
     button.onclick = openShare;
   }
+  prepare(screen, pairs(form)); // for a tap that comes before the first answer
 
   for (const print of main.querySelectorAll("[data-print]")) {
     print.hidden = false;
