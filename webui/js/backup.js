@@ -19,10 +19,23 @@ const isTyped = (value) => isObject(value) && Object.values(value).every((text) 
 const isPairs = (value) => Array.isArray(value) && value.every((pair) => Array.isArray(pair) && pair.length === 2
   && pair.every((text) => typeof text === "string"));
 
+const isWords = (value) => Array.isArray(value) && value.every((text) => typeof text === "string");
+
+// Putty batches once kept their time as text; a phone may still hold such rows.
+const isTime = (value) => Number.isFinite(value) || (typeof value === "string" && Number.isFinite(Date.parse(value)));
+const isBatch = (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs);
+const LOG = {
+  poured: isBatch,
+  timing: isBatch,
+  putty: (one) => isTime(one.when)
+    && ["filler", "mixed", "before", "after", "came_out"].every((name) => typeof one[name] === "string"),
+};
+
 const FITS = {
   kit: (one) => typeof one.record === "string" && isTyped(one.typed),
-  log: (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs),
-  pots: () => true,
+  log: (one) => (LOG[one.kind] ?? LOG.poured)(one),
+  pots: (one) => Number.isFinite(one.started) && ["typed", "timing", "system", "said"].every((name) => isPairs(one[name]))
+    && ["done", "rung"].every((name) => isWords(one[name])),
 };
 const fits = (store) => (one) => isObject(one) && Number.isSafeInteger(one.id) && FITS[store](one);
 
@@ -44,6 +57,10 @@ export const readBackup = async (file) => {
   return contents;
 };
 
-export const counted = ({ kit, log }) => `${kit.length} of your things and ${log.length} batches`;
+// Own timings and putty batches stand in the log too, but are not what was poured.
+export const counted = ({ kit, log }) => {
+  const poured = log.filter(({ kind }) => kind === "poured");
+  return `${kit.length} of your things and ${poured.length} batches`;
+};
 
 export const restore = (contents) => replaceAll(contents);

@@ -37,7 +37,7 @@ export const takeAway = async (form, name) => {
   }
 };
 
-export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: new Date().toISOString() });
+export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
 
 // A row removed in the form is removed from the log as well: read now, the row is about to go.
 export const forget = async (form, name, row) => {
