@@ -1,5 +1,5 @@
 // Everything kept here as one file, and back: all of it or nothing, and shown before it replaces anything.
-import { SCHEMA, kept, replaceAll } from "./store.js";
+import { SCHEMA, read, replaceAll } from "./store.js";
 
 const STORES = ["kit", "log", "pots"];
 const LARGEST = 5_000_000; // bytes; ten years of batches are a tenth of it
@@ -9,8 +9,9 @@ const NEWER = "This file comes from a newer Covemix: update this one first. Noth
 
 export class Refused extends Error {}
 
+// Throws where the store cannot be read: an empty file would pass for a copy.
 export const backup = async () => {
-  const contents = await Promise.all(STORES.map(kept));
+  const contents = await Promise.all(STORES.map(read));
   return { format: "covemix", schema: SCHEMA, ...Object.fromEntries(STORES.map((store, place) => [store, contents[place]])) };
 };
 
@@ -42,15 +43,15 @@ const fits = (store) => (one) => isObject(one) && Number.isSafeInteger(one.id) &
 // The contents of a file that can replace ours; Refused with one plain sentence otherwise.
 export const readBackup = async (file) => {
   if (file.size > LARGEST) throw new Refused(TOO_LARGE);
-  let read;
+  let found;
   try {
-    read = JSON.parse(await file.text());
+    found = JSON.parse(await file.text());
   } catch {
     throw new Refused(NOT_OURS);
   }
-  if (!isObject(read) || read.format !== "covemix" || !Number.isInteger(read.schema)) throw new Refused(NOT_OURS);
-  if (read.schema > SCHEMA) throw new Refused(NEWER);
-  const contents = Object.fromEntries(STORES.map((store) => [store, read[store] ?? []]));
+  if (!isObject(found) || found.format !== "covemix" || !Number.isInteger(found.schema)) throw new Refused(NOT_OURS);
+  if (found.schema > SCHEMA) throw new Refused(NEWER);
+  const contents = Object.fromEntries(STORES.map((store) => [store, found[store] ?? []]));
   const sound = STORES.every((store) => Array.isArray(contents[store]) && contents[store].every(fits(store))
     && new Set(contents[store].map((one) => one.id)).size === contents[store].length);
   if (!sound) throw new Refused(NOT_OURS);
