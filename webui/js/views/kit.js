@@ -42,7 +42,7 @@ export const mount = (screen, main) => {
     if (id !== undefined) notice("kit", `${typed.name} is copied.`, [["Undo", () => remove("kit", id)]]);
   };
   const drop = async (thing) => {
-    await remove("kit", thing.id);
+    if (!(await remove("kit", thing.id))) return;
     notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
   };
 

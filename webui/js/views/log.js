@@ -37,7 +37,7 @@ export const mount = (screen, main) => {
   const openForm = editing(screen, main, keep);
 
   const drop = async (batch) => {
-    await dropBatch(batch.id);
+    if (!(await dropBatch(batch.id))) return;
     notice("log", "The batch is removed.", [["Undo", () => changeBatch(batch)]]);
   };
   const again = (batch) => {
