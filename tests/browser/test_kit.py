@@ -20,6 +20,18 @@ SCHEMA_1 = """(typed) => new Promise((done, failed) => {
     change.oncomplete = () => { HOLD; done(true); };
   };
 })"""
+# a putty batch as it is kept now and as it was once kept, an own timing, a poured batch
+LOGGED = """async () => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put } = await from("store.js");
+  const { keepBatch } = await from("puttybook.js");
+  const { logBatch } = await from("log.js");
+  const putty = { filler: "Silica", mixed: "100 g", before: "200 g", after: "180 g", came_out: "right" };
+  await keepBatch(putty);
+  await put("log", { ...putty, kind: "putty", when: "2024-05-01T10:00:00.000Z" });
+  await put("log", { kind: "timing", when: 1, typed: { said: "gone", after: "900 s" }, pairs: [["system", "x"]] });
+  await logBatch({ typed: { what: "Seam" } });
+}"""
 OWN = {"name": "Shed mix", "by_weight": "100:40"}
 
 
@@ -82,14 +94,16 @@ def test_export_wipe_import_is_identical(kit):
     add(kit)
     add(kit, name="Öse \"3\"", ratio="2:1")
     expect(kit.locator(".entry")).to_have_count(2)
+    kit.evaluate(LOGGED)
     with kit.expect_download() as got:
         kit.get_by_role("button", name="Save kit and log to a file").click()
     saved = got.value.path().read_bytes()
+    assert [row["kind"] for row in json.loads(saved)["log"]] == ["putty", "putty", "timing", "poured"]
     for _ in range(2):
         kit.locator(".entry").first.get_by_role("button", name="Remove").click()
     expect(kit.locator(".entry")).to_have_count(0)
     kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
-    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 0 batches")
+    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 1 batches")
     kit.get_by_role("button", name="Replace all").click()
     expect(kit.locator(".entry")).to_have_count(2)
     with kit.expect_download() as got:

@@ -9,7 +9,7 @@ const NEWER = "This file comes from a newer Covemix: update this one first. Noth
 
 export class Refused extends Error {}
 
-// Throws where something cannot be read: an empty file would pass for a safe copy.
+// Throws where the store cannot be read: an empty file would pass for a copy.
 export const backup = async () => {
   const contents = await Promise.all(STORES.map(read));
   return { format: "covemix", schema: SCHEMA, ...Object.fromEntries(STORES.map((store, place) => [store, contents[place]])) };
@@ -20,38 +20,48 @@ const isTyped = (value) => isObject(value) && Object.values(value).every((text) 
 const isPairs = (value) => Array.isArray(value) && value.every((pair) => Array.isArray(pair) && pair.length === 2
   && pair.every((text) => typeof text === "string"));
 
-const isDated = (one) => Number.isFinite(one.when) || Number.isFinite(Date.parse(one.when));
-const LOGGED = {
-  poured: (one) => isDated(one) && isTyped(one.typed) && isPairs(one.pairs),
-  putty: (one) => isDated(one) && ["filler", "mixed", "before", "after"].every((key) => typeof one[key] === "string"),
-  timing: isDated,
+const isWords = (value) => Array.isArray(value) && value.every((text) => typeof text === "string");
+
+// Putty batches once kept their time as text; a phone may still hold such rows.
+const isTime = (value) => Number.isFinite(value) || (typeof value === "string" && Number.isFinite(Date.parse(value)));
+const isBatch = (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs);
+const LOG = {
+  poured: isBatch,
+  timing: isBatch,
+  putty: (one) => isTime(one.when)
+    && ["filler", "mixed", "before", "after", "came_out"].every((name) => typeof one[name] === "string"),
 };
+
 const FITS = {
   kit: (one) => typeof one.record === "string" && isTyped(one.typed),
-  log: (one) => LOGGED[one.kind ?? "poured"]?.(one),
-  pots: (one) => Number.isFinite(one.started) && [one.typed, one.timing, one.system].every(isPairs)
-    && [one.done, one.rung, one.said].every(Array.isArray),
+  log: (one) => (LOG[one.kind] ?? LOG.poured)(one),
+  pots: (one) => Number.isFinite(one.started) && ["typed", "timing", "system", "said"].every((name) => isPairs(one[name]))
+    && ["done", "rung"].every((name) => isWords(one[name])),
 };
 const fits = (store) => (one) => isObject(one) && Number.isSafeInteger(one.id) && FITS[store](one);
 
 // The contents of a file that can replace ours; Refused with one plain sentence otherwise.
 export const readBackup = async (file) => {
   if (file.size > LARGEST) throw new Refused(TOO_LARGE);
-  let read;
+  let found;
   try {
-    read = JSON.parse(await file.text());
+    found = JSON.parse(await file.text());
   } catch {
     throw new Refused(NOT_OURS);
   }
-  if (!isObject(read) || read.format !== "covemix" || !Number.isInteger(read.schema)) throw new Refused(NOT_OURS);
-  if (read.schema > SCHEMA) throw new Refused(NEWER);
-  const contents = Object.fromEntries(STORES.map((store) => [store, read[store] ?? []]));
+  if (!isObject(found) || found.format !== "covemix" || !Number.isInteger(found.schema)) throw new Refused(NOT_OURS);
+  if (found.schema > SCHEMA) throw new Refused(NEWER);
+  const contents = Object.fromEntries(STORES.map((store) => [store, found[store] ?? []]));
   const sound = STORES.every((store) => Array.isArray(contents[store]) && contents[store].every(fits(store))
     && new Set(contents[store].map((one) => one.id)).size === contents[store].length);
   if (!sound) throw new Refused(NOT_OURS);
   return contents;
 };
 
-export const counted = ({ kit, log }) => `${kit.length} of your things and ${log.filter((one) => (one.kind ?? "poured") === "poured").length} batches`;
+// Own timings and putty batches stand in the log too, but are not what was poured.
+export const counted = ({ kit, log }) => {
+  const poured = log.filter(({ kind }) => kind === "poured");
+  return `${kit.length} of your things and ${poured.length} batches`;
+};
 
 export const restore = (contents) => replaceAll(contents);

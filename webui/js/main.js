@@ -4,7 +4,7 @@ import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { holdUpdates, startOffline } from "./offline.js";
-import { running, startPots } from "./pots.js";
+import { running, startPots, whenTold } from "./pots.js";
 import { applySettings } from "./settings.js";
 import { startSharing } from "./share.js";
 import { mount as mountBoat } from "./views/boat.js";
@@ -37,6 +37,6 @@ startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
 startSharing();
-holdUpdates(running);
+holdUpdates(running, whenTold);
 startPots();
 startOffline(root, save);

@@ -6,12 +6,23 @@ const PLAIN = "This address is plain http: everything works while you are connec
 
 let agreed = false;
 const reasonsToWait = [];
+let held = null; // an update that had to wait
 
 // A part of the page with something running (a pot) can hold an update back.
-export const holdUpdates = (running) => reasonsToWait.push(running);
+// whenOver: calls its listener whenever that may have ended; the update is offered then.
+export const holdUpdates = (running, whenOver) => {
+  reasonsToWait.push(running);
+  whenOver(() => {
+    if (held?.worker.state === "installed") offer(held.worker, held.save);
+  });
+};
 
 const offer = (worker, save) => {
-  if (reasonsToWait.some((running) => running())) return;
+  if (reasonsToWait.some((running) => running())) {
+    held = { worker, save };
+    return;
+  }
+  held = null;
   notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => {
     agreed = true;
     save();

@@ -7,15 +7,22 @@ import { change, put, read, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
 const CLAIM = 3000; // ms a tab has to ring what it claimed
+const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a tap has allowed
+const UNTOLD = "The clock of this pot cannot be told just now: watch the pot itself.";
+const NOT_STARTED = "No clock was started: this phone keeps nothing just now. Set its own alarm.";
+const NO_START = "No clock was started: it is not known when the pot was mixed.";
 const listeners = new Set();
 let pots = [];
 let told = new Map(); // id -> the engine's lines
+let problems = new Map(); // id -> why there are no lines, in one sentence
+const rang = new Set(); // on this tab, also where nothing can be kept
 let busy = false;
 
 export const running = () => pots.length > 0;
 export const whenTold = (listener) => { listeners.add(listener); };
 export const lines = (pot) => told.get(pot.id) ?? [];
 export const line = (pot, name) => lines(pot).find((one) => one.name === name);
+export const problem = (pot) => problems.get(pot.id) ?? "";
 export const list = () => pots;
 
 const rang = new Set(); // where nothing can be written (a full disk), a ring is still rung, once
@@ -41,16 +48,26 @@ export const about = (pot) => ask(question(pot));
 
 const tell = () => { for (const listener of listeners) listener(pots); };
 
+// One pot that cannot be told leaves the others alone. An engine that is being started again is asked the next second,
+// until then the lines before stand.
+const answer = async (pot) => {
+  try {
+    return await ask(question(pot));
+  } catch {
+    return { lines: lines(pot), errors: lines(pot).length ? [] : [{ message: UNTOLD }] };
+  }
+};
+
 const tick = async () => {
   if (busy || !pots.length) return;
   busy = true;
   try {
     const mine = pots;
-    // one pot that cannot be told must not silence the others
-    const answers = await Promise.all(mine.map(async (pot) => ask(question(pot)).catch(() => null)));
-    told = new Map(mine.map((pot, place) => [pot.id, answers[place]?.lines ?? lines(pot)]));
+    const answers = await Promise.all(mine.map(answer));
+    told = new Map(mine.map((pot, place) => [pot.id, answers[place].lines]));
+    problems = new Map(mine.map((pot, place) => [pot.id, answers[place].errors[0]?.message ?? ""]));
     tell();
-    for (const pot of mine) await ringOnce(pot).catch(() => {});
+    await Promise.all(mine.map((pot) => ringOnce(pot).catch(() => {}))); // the next second tries once more
   } finally {
     busy = false;
   }
@@ -62,19 +79,24 @@ const ringOnce = async (pot) => {
   const due = line(pot, "ring");
   if (!due || pot.rung.includes(due.label) || rang.has(`${pot.id} ${due.label}`)) return;
   const key = due.label;
+  const here = `${pot.id} ${pot.started} ${key}`;
+  if (rang.has(here)) return;
+  if (document.hidden) await new Promise((resolve) => { setTimeout(resolve, GIVE_WAY); });
   const now = Date.now();
   const won = await change("pots", pot.id, (kept) => {
     const free = !kept.rung.includes(key) && Math.abs(now - (kept.claims?.[key] ?? 0)) > CLAIM;
     return free ? { ...kept, claims: { ...kept.claims, [key]: now } } : null;
   });
-  if (won === false) return;
-  rang.add(`${pot.id} ${key}`);
+  if (won === false) return; // undefined: nothing can be written, and it rings all the same
+  rang.add(here);
   ring(`pot-${pot.id}`, due.text);
   await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], seen: age(pot) }));
 };
 
 const load = async () => {
-  pots = await read("pots").catch(() => pots); // a failed read is no empty bench
+  try {
+    pots = await read("pots");
+  } catch { /* what ran before goes on */ }
   if (!pots.length) told.clear();
   tell();
   await tick();
@@ -83,19 +105,24 @@ const load = async () => {
 // pairs: of a lead of the engine: `pot.*` is what runs, `timing.*` what an own timing of it would be
 export const start = async (pairs, started = Date.now(), system = []) => {
   prime();
-  if (!Number.isFinite(started)) return undefined;
+  if (!Number.isFinite(started)) {
+    notice("unkept-pot", NO_START);
+    return undefined;
+  }
   const under = (prefix) => pairs.filter(([name]) => name.startsWith(prefix))
     .map(([name, text]) => [name.slice(prefix.length), text]);
   const typed = under("pot.").filter(([name]) => name !== "started");
   const pot = { started, typed, timing: under("timing."), system, done: [], rung: [], said: [] };
   const id = await put("pots", pot);
-  if (id === undefined) notice("unkept-pot", "This phone keeps nothing just now, so no clock runs here: set its own alarm.");
+  if (id === undefined) notice("unkept-pot", NOT_STARTED);
   return id;
 };
 
+// Resolves to whether it is ended.
 export const end = async (pot) => {
-  await remove("pots", pot.id);
+  if (!(await remove("pots", pot.id))) return false;
   dismiss(`pot-${pot.id}`);
+  return true;
 };
 export const bringBack = (pot) => put("pots", pot);
 export const amend = (pot, make) => change("pots", pot.id, make);

@@ -76,18 +76,18 @@ const askToStay = async () => {
 // Clocks must be on the disk before anything is said to run.
 const STRICT = { durability: "strict" };
 
-export const all = (store) => withStore((db) => db.getAll(store)).catch(() => []);
-// For a screen that is about what is kept: an empty list that is really a failed one is told.
-export const kept = (store) => withStore((db) => db.getAll(store)).catch((error) => { failed(error); return []; });
-// For a copy of everything: a failed read is thrown.
+// Throws where it cannot be read: for whoever must not take a failed read for an empty store.
 export const read = (store) => withStore((db) => db.getAll(store));
+export const all = (store) => read(store).catch(() => []);
+// For a screen that is about what is kept: an empty list that is really a failed one is told.
+export const kept = (store) => read(store).catch((error) => { failed(error); return []; });
 export const put = (store, value) => changing(store, async (db) => {
   const change = db.transaction(store, "readwrite", STRICT);
   const id = await change.store.put(value);
   await change.done;
   return id;
 });
-// Resolves to true when it is gone.
+// Resolves to true, or undefined where it failed (the person is told).
 export const remove = (store, id) => changing(store, async (db) => {
   await db.delete(store, id);
   return true;

@@ -3,6 +3,11 @@ import { Refused, backup, counted, readBackup, restore } from "../backup.js";
 import { download, today } from "../download.js";
 import { notice } from "../notice.js";
 
+const UNREAD = "What is kept on this phone could not be read. Nothing was saved or changed.";
+
+// undefined, and told, where it cannot be read
+const current = () => backup().catch(() => { notice("store", UNREAD); });
+
 export const startBackup = (main) => {
   const preview = main.querySelector("[data-preview]");
   const words = main.querySelector("[data-preview-words]");
@@ -11,10 +16,8 @@ export const startBackup = (main) => {
   let waiting = null;
 
   main.querySelector("[data-export]").addEventListener("click", async () => {
-    const copy = await backup().catch(() => null);
-    error.textContent = copy ? "" : "What is kept here could not be read just now: no copy was made.";
-    error.hidden = Boolean(copy);
-    if (copy) download(`covemix-${today()}.json`, JSON.stringify(copy, null, 1), "application/json");
+    const contents = await current();
+    if (contents) download(`covemix-${today()}.json`, JSON.stringify(contents, null, 1), "application/json");
   });
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
@@ -24,7 +27,9 @@ export const startBackup = (main) => {
     if (!file.files.length) return;
     try {
       waiting = await readBackup(file.files[0]);
-      words.textContent = `The file holds ${counted(waiting)}. They would replace ${counted(await backup())} on this phone.`;
+      const mine = await current();
+      if (!mine) return leave();
+      words.textContent = `The file holds ${counted(waiting)}. They would replace ${counted(mine)} on this phone.`;
       preview.hidden = false;
     } catch (problem) {
       error.textContent = problem instanceof Refused ? problem.message : "This file could not be read. Nothing was changed.";
@@ -34,7 +39,7 @@ export const startBackup = (main) => {
   });
 
   main.querySelector("[data-replace]").addEventListener("click", async () => {
-    const before = await backup().catch(() => null);
+    const before = await current();
     if (!before || !(await restore(waiting))) return;
     leave();
     const { kit, log, pots } = before;

@@ -6,7 +6,7 @@ import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
-import { about, amend, bringBack, end, lasts, line, lines, list, start, whenTold } from "../pots.js";
+import { about, amend, bringBack, end, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { put } from "../store.js";
 import { potArticle } from "./pot.js";
 import { mount as mountScreen } from "./screen.js";
@@ -92,7 +92,7 @@ const showPots = (pots) => {
   sorted.forEach((pot, at) => {
     if (!articles.has(pot.id)) articles.set(pot.id, potArticle(pot, acts));
     const { article, show } = articles.get(pot.id);
-    show(lines(pot));
+    show(lines(pot), problem(pot));
     article.toggleAttribute("data-first", at === 0);
     if (rows.children[at] !== article) rows.insertBefore(article, rows.children[at] ?? null);
   });
@@ -128,10 +128,16 @@ const finish = async (pot, outcome) => {
     ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
     ["note", `used ${line(pot, "passed")?.text ?? ""} after mixing`]].filter(([, text]) => text));
   const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
-  if (entry === undefined) return; // not kept: it said so, and the pot stays
-  await end(pot);
-  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); if (entry !== undefined) dropBatch(entry); }]]);
+  if (entry === undefined) return; // told by the store; the pot runs on
+  if (!(await end(pot))) {
+    await dropBatch(entry);
+    return;
+  }
+  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); dropBatch(entry); }]]);
 };
+
+// as it is kept now: an article holds the pot as it was when it was first shown
+const current = (pot) => list().find((one) => one.id === pot.id) ?? pot;
 
 const acts = {
   done: (pot) => {
@@ -146,13 +152,16 @@ const acts = {
   },
   stiffening: (pot) => say(pot, "stiffening"),
   gone: async (pot) => {
-    await say(pot, "gone");
-    const now = list().find((one) => one.id === pot.id) ?? pot;
-    const said = now.said.filter(([key]) => key !== "own_time").concat([["own_time", seconds(pot)]]);
-    await finish({ ...now, said }, "stiff");
+    const now = current(pot);
+    await say(now, "gone");
+    await finish({ ...now, said: [...now.said, ["own_time", seconds(now)]] }, "stiff");
   },
-  empty: (pot) => finish(list().find((one) => one.id === pot.id) ?? pot, ""),
-  share: (pot) => sharePot(list().find((one) => one.id === pot.id) ?? pot),
+  empty: (pot) => finish(current(pot), ""),
+  share: (pot) => sharePot(current(pot)),
+  drop: async (pot) => {
+    const now = current(pot);
+    if (await end(now)) notice("pot-ended", "The pot is ended.", [["Undo", () => bringBack(now)]]);
+  },
 };
 
 const tools = (place) => {

@@ -18,7 +18,7 @@ const button = (label, act, kind) => {
 
 const write = (element, text) => { if (element.textContent !== text) element.textContent = text; };
 
-// acts: { done, good, stiffening, gone, empty, share }, each called with the pot
+// acts: { done, good, stiffening, gone, empty, share, drop }, each called with the pot
 export const potArticle = (pot, acts) => {
   const article = make("article", "pot");
   article.dataset.pot = pot.id;
@@ -44,13 +44,23 @@ export const potArticle = (pot, acts) => {
   const said = make("p", "actions pot-said");
   said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
     button("Gone", () => acts.gone(pot)));
-  article.append(name, left, rule, next, warnings, actions, said, wall);
+  const trouble = make("p", "pot-trouble");
+  const drop = make("p", "actions");
+  drop.append(button("End this pot", () => acts.drop(pot)));
+  article.append(name, trouble, left, rule, next, warnings, actions, said, wall, drop);
 
-  const show = (lines) => {
+  const show = (lines, problem) => {
     const told = Object.fromEntries(lines.map((line) => [line.name, line]));
     const large = told.left ?? told.over;
-    article.hidden = !large; // nothing stands there until the engine has said what
-    if (!large) return;
+    article.hidden = !large && !problem; // nothing stands there until the engine has said what
+    trouble.hidden = drop.hidden = Boolean(large);
+    for (const part of [left, rule, next, warnings, actions, said, wall]) part.hidden = !large;
+    if (!large) {
+      write(batch, "Pot");
+      write(what, "");
+      write(trouble, problem);
+      return;
+    }
     article.dataset.state = large.name;
     write(batch, told.place.label);
     write(what, told.place.text);
