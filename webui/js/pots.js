@@ -25,8 +25,6 @@ export const line = (pot, name) => lines(pot).find((one) => one.name === name);
 export const problem = (pot) => problems.get(pot.id) ?? "";
 export const list = () => pots;
 
-const rang = new Set(); // where nothing can be written (a full disk), a ring is still rung, once
-
 // What the engine's move `pot` is asked: what was stored, and the clocks as they are now.
 const question = (pot) => {
   const steady = pot.id ? age(pot) : null;
@@ -77,7 +75,7 @@ const tick = async () => {
 // is taken over by the next tab that looks.
 const ringOnce = async (pot) => {
   const due = line(pot, "ring");
-  if (!due || pot.rung.includes(due.label) || rang.has(`${pot.id} ${due.label}`)) return;
+  if (!due || pot.rung.includes(due.label)) return;
   const key = due.label;
   const here = `${pot.id} ${pot.started} ${key}`;
   if (rang.has(here)) return;
