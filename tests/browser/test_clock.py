@@ -180,3 +180,15 @@ def test_a_pot_runs_on_without_signal(phone, served, way):
         phone.context.set_offline(True)
     phone.reload()
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile(r"\d+:\d\d"))
+
+
+def test_a_pot_that_cannot_be_told_leaves_the_others_ringing_and_can_be_ended(phone, standing):
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, {**pot_of(10, 0), "typed": None})
+    phone.evaluate(ADD, pot_of(10, 700))
+    expect(phone.locator("[data-kind=ring]")).to_be_visible()
+    bad = phone.locator(".pot", has_text="cannot be told")
+    expect(bad.get_by_role("button", name="Gone")).to_be_hidden()
+    bad.get_by_role("button", name="End this pot").click()
+    expect(bad).to_have_count(0)
+    expect(phone.locator(".pot")).to_have_count(1)
