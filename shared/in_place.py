@@ -15,7 +15,7 @@ def caution(values, answers):
     if standing(**known)[0] == ALWAYS:
         return REMINDER
     line = cautions(units=values["units"], most=1, **known)[0]
-    first, stop, _ = line.text.partition(". ")  # the rest is one tap away, and the strip must leave the figures in sight
+    first, stop, _ = line.text.partition(". ")  # the rest is one tap away
     return line.label + ". " + first + ("." if stop else "")
 
 

@@ -1,6 +1,7 @@
 """Writes docs/CHECKS.md from what the tests recorded: `make checks`. Never edited by hand.
 
-The first table holds values compared with a published source, the second the tests that name what they were held against.
+The first table holds values compared with a published source, the second the tests that say what they were held
+against.
 """
 import ast
 import json
