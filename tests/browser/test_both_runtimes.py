@@ -7,8 +7,8 @@ import pytest
 from covemix.shared import moves
 
 # more than 20,000 in all, fewer where an answer is long in coming; COVEMIX_CASES=10000 asks that many of each
-MANY = 2000
-FEWER = {"heat": 120, "plan": 40, "boat": 100, "sources": 4, "pour": 200, "clock": 40}
+MANY = 1300
+COUNTS = {"ratio": 2000, "measure": 2000, "heat": 120, "plan": 40, "boat": 100, "sources": 4, "pour": 200, "clock": 40}
 
 ASK = """async (texts) => {
   const main = document.querySelector("script[type=module]").src;
@@ -40,7 +40,7 @@ def ask(chromium, standing):
 
 @pytest.mark.parametrize("name", dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 def test_generated_cases_are_answered_alike(ask, name):
-    count = int(os.environ.get("COVEMIX_CASES", FEWER.get(name, MANY)))
+    count = int(os.environ.get("COVEMIX_CASES", COUNTS.get(name, MANY)))
     assert parity.report(cases.requests(name, count), ask) == ""
 
 
