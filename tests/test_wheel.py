@@ -1,4 +1,5 @@
 """The wheel: installed into an empty environment it serves the same app."""
+import shutil
 import subprocess
 import sys
 import venv
@@ -21,6 +22,7 @@ print(build.id)
 @pytest.fixture(scope="module")
 def installed(tmp_path_factory):
     """A fresh environment with nothing but the wheel and what it asks for."""
+    shutil.rmtree(HOUSE / "build", ignore_errors=True)  # an older build would be packed with it
     folder = tmp_path_factory.mktemp("wheel")
     subprocess.run([sys.executable, "-m", "pip", "wheel", "--quiet", "--no-deps", "--no-build-isolation",
                     "--wheel-dir", folder, HOUSE], check=True)
