@@ -30,15 +30,15 @@ const offer = (worker, save) => {
   }]]);
 };
 
+const follow = (worker, save) => worker?.addEventListener("statechange", () => {
+  if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
+  if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
+});
+
 const watch = (registration, save) => {
   if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting, save);
-  registration.addEventListener("updatefound", () => {
-    const worker = registration.installing;
-    worker.addEventListener("statechange", () => {
-      if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
-      if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
-    });
-  });
+  follow(registration.installing, save); // it may have been found before anybody listened
+  registration.addEventListener("updatefound", () => follow(registration.installing, save));
 };
 
 export const startOffline = async (root, save) => {
