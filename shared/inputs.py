@@ -102,7 +102,7 @@ class Number(Input):
         if plain:
             kept = self.kept.get((typed, values["units"]))
             if kept:
-                if kept[1]:
+                if kept[1] is not None:
                     values[self.name + "_unit"] = kept[1]
                 return kept[0]
         told = len(values["_understood"])

@@ -42,16 +42,14 @@ def asked(values) -> bool:
 
 
 def check(values):
-    """Filler goes by the weight of the mix."""
-    if not asked(values):
-        return
-    check_filling(values)
-    system = values["system"]
-    if not system["densities"]:
-        raise InputError("system.densities", "Densities: type that of each part; filler goes by weight, "
-                         "putty by volume")
-    if values["way"] != "scale" and readings(values):
-        measure.check(values)  # what was taken so far is told in strokes or marks: the tool must fit the label
+    """Filler goes by the weight of the mix; what was poured so far must be a pour that can be."""
+    if asked(values):
+        check_filling(values)
+        if not values["system"]["densities"]:
+            raise InputError("system.densities", "Densities: type that of each part; filler goes by weight, "
+                             "putty by volume")
+    if readings(values):
+        measure.check(values)  # the mix follows from them, with filler or without
 
 
 CHECKS = (ratio.check, check)

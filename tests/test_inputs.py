@@ -386,3 +386,12 @@ def test_a_declaration_describes_itself_in_both_systems(item, system):
     facts = item.about(system)
     assert facts["kind"] == item.kind and facts["name"] == item.name and facts["label"] == item.label
     assert "default" in facts
+
+
+def test_a_number_read_before_brings_its_unit_again():
+    """Also a plain count, whose unit is no word at all."""
+    count = Number("count", "How many", unit="", low=1, high=10, whole=True, default=3)
+    for item in (count, WIDTH):
+        first = inputs.read((item,), {item.name: "4"})[0]
+        again = inputs.read((item,), {item.name: "4"})[0]
+        assert again[item.name + "_unit"] == first[item.name + "_unit"] == item.unit

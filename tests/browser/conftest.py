@@ -52,12 +52,12 @@ def phone(chromium):
 
 @pytest.fixture
 def other_build(tmp_path):
-    """A copy of the house that differs in one line of style: another build."""
+    """A copy of the house that differs in one rule of style (a comment would not be sent): another build."""
     house = tmp_path / "house"
     for room in ("shared", "webui"):
         shutil.copytree(HOUSE / room, house / room, ignore=shutil.ignore_patterns("__pycache__"))
     style = house / "webui" / "css" / "base.css"
-    style.write_text(style.read_text() + "\n/* another build */\n")
+    style.write_text(style.read_text() + "\n.another-build { margin: 0; }\n")
     return house
 
 

@@ -65,7 +65,6 @@ def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, serve
     expect(figure(phone, "reading_b")).to_have_text("200 g")
 
 
-@pytest.mark.xfail(reason="the update notice does not come in this test since pots can hold it back; to be found")
 def test_a_new_build_waits_until_it_is_asked_for(phone, served, other_build):
     keep(phone, served.url)
     before = phone.evaluate("document.documentElement.dataset.build")
