@@ -19,7 +19,7 @@ from .calibrate_heat import (
 from .integrate import LONGEST, pot_run
 from .kinetics import fastest_rate, rate_factor
 from .numbers import DOWN, to_step
-from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, mix_heat, mixed_density, pot, thickness
+from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
 from .quick_rule import HUNDRED, RULE, film_time, pot_time
 from .records import SYSTEM
 from .runaway import SEMENOV, critical_half_size, semenov_number
@@ -84,7 +84,7 @@ def container_mix(values):
     filler = values["filler"]
     if filler is None:
         filler = MATTER_VALUES["glass_share"] if values["container"] == "roll" else 0.0
-    return heat, mixed_density(filler, density), filler
+    return heat, filled_density(filler, density), filler
 
 
 def pot_of(values, kind, mass):
