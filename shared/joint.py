@@ -238,6 +238,13 @@ def _as_row(spec, values):
     return [["joints.0." + name, text] for name, text in row]
 
 
+def drawing(values):
+    """The cross-section to scale, which follows each key press before the rest."""
+    if "_drawing" not in values:
+        values["_drawing"] = section.across(spec_of(values))
+    return values["_drawing"]
+
+
 def figures(values):
-    """The cross-section to scale; for a changing angle also a strip of sections at the stations."""
-    return section.figures(spec_of(values))
+    """The cross-section; for a changing angle also a strip of sections at the stations."""
+    return [drawing(values)] + section.along(spec_of(values))

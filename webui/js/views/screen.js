@@ -3,7 +3,7 @@ import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
 import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
-import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
+import { blankAnswers, clearAnswers, showAnswers, showDrawing, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
@@ -49,15 +49,24 @@ export const mount = (screen, main) => {
     }, QUIET);
   };
   const answer = newest(show);
-  const refresh = () => answer({ screen, pairs: pairs(form) });
+  const follows = answers.querySelector("[data-follows]"); // a drawing that does not wait for the rest
+  const drawing = newest((got, error, asked) => {
+    if (got && form.isConnected) showDrawing(follows, got);
+    painted(() => answer({ screen, pairs: asked.pairs }));
+  });
+  const refresh = (typed = pairs(form)) => {
+    if (follows) drawing({ draw: screen, pairs: typed });
+    else answer({ screen, pairs: typed });
+  };
 
   const changed = () => {
+    const typed = pairs(form);
+    refresh(typed); // first, so that the engine is at work while the rest is done here
     touched = true;
     form.dataset.typed = "yes";
     settle(form);
-    const kept = remember(screen, pairs(form));
+    const kept = remember(screen, typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
-    refresh();
   };
 
   form.classList.add("live");
@@ -84,12 +93,18 @@ export const mount = (screen, main) => {
 
   const brought = bring(screen, form, changed);
   settle(form);
-  const painted = recallAnswer(screen, pairs(form));
-  if (painted) show(painted, null, { pairs: pairs(form) });
+  const kept = recallAnswer(screen, pairs(form));
+  if (kept) show(kept, null, { pairs: pairs(form) });
   else if (recall(screen) ?? atFirst()) blankAnswers(answers);
-  brought.then(refresh);
+  brought.then(() => refresh());
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, answers, refresh, changed, brought };
+};
+
+// After what was drawn just now is on the screen; a page that nobody sees paints nothing.
+const painted = (next) => {
+  if (document.hidden) next();
+  else requestAnimationFrame(() => setTimeout(next));
 };
 
 // Another row, or one away, up or down; what is taken away can be brought back.
