@@ -120,20 +120,21 @@ INPUTS = (
 
 def spec_of(values):
     """The seam's spec: what was read, completed by what is assumed where it was not asked."""
-    spec = values.get("_spec")
-    if spec is None:
-        spec = dict(seam.ASSUMED)
-        spec.update(values)
-        spec["stations"] = impossible.stations_of(values)
-        values["_spec"] = spec
-    return spec
+    made = values.setdefault("_made", {})
+    if "spec" not in made:
+        made["spec"] = dict(seam.ASSUMED)
+        made["spec"].update(values)
+        made["spec"]["stations"] = impossible.stations_of(values)
+    return made["spec"]
 
 
 def seam_of(values):
     """The seam of these values, reckoned once for the lines and the leads: a fifth of a key press on a phone."""
-    if "_seam" not in values:
-        values["_seam"] = seam.seam(spec_of(values))
-    return values["_seam"]
+    spec = spec_of(values)
+    made = values["_made"]
+    if "seam" not in made:
+        made["seam"] = seam.seam(spec)
+    return made["seam"]
 
 
 def check(values):
@@ -172,7 +173,7 @@ def answer(values):
                           + told(putty, "g", units, UP), rank=ANSWER,
                           rough="rounded up; with what tooling, bag and cup keep; density from memory"))
     if liquid:
-        lines.append(line("liquid", "Resin for the tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
+        lines.append(line("liquid", "Resin for tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
                           rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
     lines.extend(tape_lines(found, values))
     if values["kind"] in (seam.OUTSIDE, seam.BOTH):
@@ -240,9 +241,11 @@ def _as_row(spec, values):
 
 def drawing(values):
     """The cross-section to scale, which follows each key press before the rest."""
-    if "_drawing" not in values:
-        values["_drawing"] = section.across(spec_of(values))
-    return values["_drawing"]
+    spec = spec_of(values)
+    made = values["_made"]
+    if "drawing" not in made:
+        made["drawing"] = section.across(spec)
+    return made["drawing"]
 
 
 def figures(values):

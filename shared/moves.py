@@ -101,27 +101,42 @@ _inputs = {}
 def drawing(name, pairs):
     """What a screen draws first, alone: {"figures": [...]}, none where something cannot be read.
 
-    A hand that types sees it follow; the whole answer comes behind it and finds what was read and reckoned so far.
+    A hand that types sees it follow; the whole answer comes behind it and takes the drawing over.
     """
-    tree = links.tree(pairs)
-    values, errors = inputs.read(screen_inputs(name), tree)
+    values, errors = _one_typed(name, pairs) or inputs.read(screen_inputs(name), links.tree(pairs))
     move = module(name)
     if errors or inputs.checked(move.CHECKS, values):
         return {"figures": []}
-    _drawn[:] = [[name, pairs], (tree, values)]
+    _drawn[:] = [name, pairs, values]
     return {"figures": [move.drawing(values)]}
 
 
-_drawn = [None, None]
+_drawn = [None, None, None]
+
+
+def _one_typed(name, pairs):
+    """(values, errors) where the text of one number differs from what was drawn last: only that is read; or None."""
+    drawn, before, values = _drawn
+    if drawn != name or len(before) != len(pairs):
+        return None
+    typed = [new for old, new in zip(before, pairs) if old != new]
+    if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
+        return None
+    for item in screen_inputs(name):
+        if item.name == typed[0][0] and item.known and not [1 for pair in pairs if pair[0] == item.name][1:]:
+            values, errors = dict(values, _made={}, _understood=[]), []
+            inputs.read_into(values, (item,), {item.name: typed[0][1]}, "", errors)
+            return values, errors
+    return None
 
 
 def _asked(name, pairs):
-    """A screen's answer to pairs: what was drawn of them a moment ago is not read and reckoned again."""
-    asked, found = _drawn
-    _drawn[:] = [None, None]
-    if asked != [name, pairs]:
-        return screen(name, links.tree(pairs))
-    return screen(name, found[0], (found[1], []))
+    """A screen's answer to pairs; what was drawn of them a moment ago is not reckoned again."""
+    tree = links.tree(pairs)
+    values, errors = inputs.read(screen_inputs(name), tree)
+    if _drawn[:2] == [name, pairs]:
+        values["_made"] = {"drawing": _drawn[2]["_made"]["drawing"]}
+    return screen(name, tree, (values, errors))
 
 
 def screen(name, tree, read=None):

@@ -6,11 +6,11 @@ Only the tape is drawn thicker than it is; the words say so.
 from math import cos, pi, sin, sqrt
 
 from . import cove, outside, seam
-from .figures import figure, note
+from .figures import figure, note, path
 from .lengths import metres, mm
 from .numbers import shown
 from .section_bulkhead import bulkhead_figure
-from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, told_tape
+from .sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, told_tape
 
 
 def corner(spec, angle, near=False):
@@ -126,18 +126,18 @@ def corner_figure(spec, angle):
     if spec["kind"] != seam.INSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
     reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
-    if shape["radius"]:
-        _dimension_cove(sheet, shape, size, s, c, reach)
-    _dimension_angle(sheet, shape, size, angle)
+    over = _dimension_cove(sheet, shape, size, s, c, reach) if shape["radius"] else 6
+    _dimension_angle(sheet, shape, size, angle, over)
     far = shape["far"] * 0.62
     face = sheet.one(-far * s, far * c)
     x, y = tip = sheet.one(-far * s - reach * c, far * c - reach * s)
     sheet.rule("dimension", face, tip)
     sheet.ticks(face, sheet.one(-far * s - t * c, far * c - t * s))
     sheet.write("dimension", max(x - 2, 52), y + 12, size["thickness"], "end")
+    sheet.write_tape(spec, sheet.bottom + 24)
     if spec["gap"]:
-        sheet.write("dimension", WIDTH / 2, sheet.bottom + 40, "gap " + size["gap"])
-    return figure("section", "Across the seam, to scale: plywood, putty crossed, tape dashed", WIDTH,
+        sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, "gap " + size["gap"])
+    return figure("section", "To scale: putty crossed, tape dashed", WIDTH,
                   sheet.bottom + (46 if spec["gap"] else 32), shapes + sheet.measures(), _told_corner(spec, size))
 
 
@@ -160,31 +160,35 @@ def _veneers(shape, t, s, c, sheet):
         sheet.rule("veneer", (x0 - x, y), (x0 - across, up))
 
 
-def _dimension_angle(sheet, shape, size, angle):
-    """The angle with its arc between the panels where there is room above the cove's radius, else its figure alone."""
+def _dimension_angle(sheet, shape, size, angle, over):
+    """The angle with its arc between the panels where there is room `over` the cove's radius, else in the corner of
+    the sheet."""
     x, y = sheet.one(0.0, 0.0)
-    round_corner = min(0.66 * shape["far"] * sheet.scale, y - 26)
-    above = size["depth"] * sheet.scale + (min(shape["radius"] * sheet.scale, 34) + 22 if shape["radius"] else 6)
-    if round_corner > above:
+    far = min(0.66 * shape["far"] * sheet.scale, y - 26)
+    if far > 2 * HALF_WORDS and sqrt(far * far - HALF_WORDS * HALF_WORDS) > over:
         turns = [angle * (k / ARC_STEPS - 0.5) for k in range(ARC_STEPS + 1)]
-        points = [(x + round_corner * sin(turn), y - round_corner * cos(turn)) for turn in turns]
-        sheet.rule("dimension", *points)
+        points = [(x + far * sin(turn), y - far * cos(turn)) for turn in turns]
+        sheet.curves.append(path("dimension", points))
         sheet.ticks(points[0], points[-1])
-        sheet.write("label", x, y - round_corner - 6, size["angle"] + "°")
+        sheet.write("label", x, y - far - 6, size["angle"] + "°")
     else:
-        sheet.write("label", WIDTH / 2, 16, size["angle"] + "°")
+        sheet.write("label", EDGE, 18, size["angle"] + "°", "start")
+
+
+HALF_WORDS = 36  # units: half of "R 12.3 mm"
 
 
 def _dimension_cove(sheet, shape, size, s, c, reach):
-    """Radius, throat and tack limit with their lines."""
+    """Radius, throat and tack limit with their lines; returns how high over the corner that reaches."""
     x, y = bottom = sheet.one(0.0, size["depth"])
-    up = min(shape["radius"] * sheet.scale, 34)
     zero = sheet.one(0.0, 0.0)
+    # so high that the words lie between the panels and not on them
+    up = max(min(shape["radius"] * sheet.scale, 34), min(HALF_WORDS * c / s - zero[1] + y, y - 34))
     sheet.rule("dimension", (x, y - up), bottom, zero)
     sheet.ticks(bottom, zero)
     sheet.write("dimension", x, y - up - 5, "R " + size["radius"])
     sheet.rule("leader", zero, (x, sheet.bottom + 12))
-    sheet.write("dimension", x, sheet.bottom + 24, "throat " + size["throat"])
+    sheet.write("dimension", x + 14, sheet.bottom + 24, "throat " + size["throat"])
     # along the panel from the corner: the tack limit, measured outside wood and tape
     leg = shape["leg"]
     foot, tip = sheet.one(reach * c, -reach * s), sheet.one(leg * s + reach * c, leg * c - reach * s)
@@ -196,6 +200,7 @@ def _dimension_cove(sheet, shape, size, s, c, reach):
     beside = c >= 0.5 or x >= WIDTH - 120
     sheet.write("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14, "tack " + size["tack"],
                 "start" if beside else "middle")
+    return zero[1] - y + up + 22
 
 
 def _told_corner(spec, size):
@@ -243,6 +248,7 @@ def flat_figure(spec):
             shapes.append(sheet.path("tape", [(-row["width"] / 2, y), (row["width"] / 2, y)]))
     x, y = sheet.one(ground * 0.8, -t / 2)
     sheet.write("dimension", x, y + 4, mm(t, units))
+    sheet.write_tape(spec, sheet.bottom + 22)
     if gap:
         sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units))
     what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
@@ -281,7 +287,7 @@ def strip_figure(spec):
     words = "; ".join(["at " + at + " " + angle + ", " + ("flat tape" if radius == "flat" else "radius " + radius)
                        for at, angle, radius in texts])
     return figure("stations", "Along the seam", WIDTH, bottom + 54, shapes,
-                  "Sections along the seam, all to one scale: " + words + ".")
+                  "Sections along the seam, all to one scale: " + words + ".", "along")
 
 
 def across(spec):

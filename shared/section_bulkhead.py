@@ -6,7 +6,7 @@ from .bulkhead import other_angle
 from .figures import figure
 from .lengths import mm
 from .numbers import shown
-from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
+from .sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
 
 
 def bulkhead_figure(spec, angle):
@@ -55,8 +55,9 @@ def bulkhead_figure(spec, angle):
         sheet.rule("veneer", sheet.one(*ends[0]), sheet.one(*ends[1]))
         sheet.rule("veneer", sheet.one(-ground, -t * share), sheet.one(ground, -t * share))
     shapes.extend(sheet.veneers() + tapes)
-    sheet.write("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and " + shown(180 - angle * 180 / pi, 0) + "°, "
-                + mm(t, units))
+    sheet.write("label", WIDTH - EDGE, 16, shown(angle * 180 / pi, 0) + "° and " + shown(180 - angle * 180 / pi, 0)
+                + "°, " + mm(t, units), "end")
+    sheet.write_tape(spec, 16)
     text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
             + words[0] + ", on the other " + words[1] + told_tape(spec))
     return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), text)

@@ -2,20 +2,20 @@
 from math import cos, floor, pi, sin
 
 from .figures import note, strokes
-from .lengths import mm
+from .lengths import mm, ranged
 from .numbers import ceiling
 
-WIDTH, TALL, EDGE = 360, 230, 12
+WIDTH, TALL, EDGE = 360, 158, 12
 LAYER = 3.5  # units from one layer of tape to the next: seen, not to scale
 ARC_STEPS = 8
-VENEERS = 5  # layers of the plywood as drawn, whatever the sheet has
+VENEERS = 3  # layers of the plywood as drawn, whatever the sheet has
 TICK = 4  # half of a tick at the end of a dimension line
 
 
 class Sheet:
     """Metres to units of the drawing: the scale and where the origin lies."""
 
-    def __init__(self, points, left=EDGE, top=40, width=WIDTH - 2 * EDGE, height=TALL, scale=None):
+    def __init__(self, points, left=EDGE, top=30, width=WIDTH - 2 * EDGE, height=TALL, scale=None):
         xs, ys = [x for x, _ in points], [y for _, y in points]
         across, rise = max(xs) - min(xs), max(ys) - min(ys)
         self.scale = scale or min(width / across, height / rise)
@@ -24,6 +24,7 @@ class Sheet:
         self.bottom = ceiling(top + rise * self.scale)
 
         self.ruled, self.notes = [("veneer", []), ("leader", []), ("dimension", []), ("tick", [])], []
+        self.curves = []
 
     def one(self, x, y):
         """A point in units of the drawing."""
@@ -60,9 +61,15 @@ class Sheet:
         """Words, in units of the drawing."""
         self.notes.append(note(role, x, y, text, anchor))
 
+    def write_tape(self, spec, y):
+        """How wide the tape is, at the left edge."""
+        if spec["layers"]:
+            self.write("dimension", EDGE, y, "tape " + ranged([row["width"] for row in spec["layers"]], spec["units"]),
+                       "start")
+
     def measures(self):
-        """All that was ruled and written, each role one shape, the words on top."""
-        return [strokes(role, ends) for role, ends in self.ruled[1:] if ends] + self.notes
+        """All that was ruled and written, straight lines one shape for each role, the words on top."""
+        return self.curves + [strokes(role, ends) for role, ends in self.ruled[1:] if ends] + self.notes
 
     def veneers(self):
         """The glue lines of the plywood."""

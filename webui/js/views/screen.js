@@ -15,7 +15,6 @@ const OUR_FAULT = "That could not be worked out. It is not your input; change so
 
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
-  const answers = main.querySelector("[data-answers]");
   const status = document.querySelector("[data-status]");
   let speaking = 0;
 
@@ -27,17 +26,17 @@ export const mount = (screen, main) => {
     if (error instanceof EngineMissing) {
       form.classList.remove("live"); // the form is a plain one again, and the server answers it
       notice("engine", NO_ENGINE);
-      if (touched) clearAnswers(answers);
+      if (touched) clearAnswers(main);
       return;
     }
     if (error) {
-      clearAnswers(answers);
+      clearAnswers(main);
       showErrors(form, [{ field: lastTouched(form), message: OUR_FAULT }]);
       return;
     }
     const errors = got.answers.flatMap(([, answer]) => answer.errors);
     const homeless = showErrors(form, errors);
-    showAnswers(answers, got.answers);
+    showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
@@ -49,7 +48,7 @@ export const mount = (screen, main) => {
     }, QUIET);
   };
   const answer = newest(show);
-  const follows = answers.querySelector("[data-follows]"); // a drawing that does not wait for the rest
+  const follows = main.querySelector("[data-follows]"); // a drawing that does not wait for the rest
   const drawing = newest((got, error, asked) => {
     if (got && form.isConnected) showDrawing(follows, got);
     painted(() => answer({ screen, pairs: asked.pairs }));
@@ -95,10 +94,10 @@ export const mount = (screen, main) => {
   settle(form);
   const kept = recallAnswer(screen, pairs(form));
   if (kept) show(kept, null, { pairs: pairs(form) });
-  else if (recall(screen) ?? atFirst()) blankAnswers(answers);
+  else if (recall(screen) ?? atFirst()) blankAnswers(main);
   brought.then(() => refresh());
   offerKit(form).then(() => { fill(form, pairs(form)); });
-  return { form, answers, refresh, changed, brought };
+  return { form, refresh, changed, brought };
 };
 
 // After what was drawn just now is on the screen; a page that nobody sees paints nothing.
