@@ -2,6 +2,7 @@
 PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
+JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
 .PHONY: run test lint checks audit clean
@@ -11,7 +12,7 @@ run: .venv/run
 
 test: .venv/test lint
 	.ci/need chromium chromium
-	$(HERE)/python -m pytest
+	$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal
 
 lint: .venv/test
 	$(HERE)/ruff check .

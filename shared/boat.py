@@ -9,6 +9,7 @@ from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
 from .numbers import UP, shown, small
 from .records import SYSTEM
+from .remembered import remembered
 from .units import told
 
 STOCK, WORK = "Rolls and remnants", "How it is worked"
@@ -55,8 +56,8 @@ INPUTS = (
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("batch", "Mixed at a time", unit="g", low=60, high=5000, default=300, fold=WORK,
            help="From memory: what a bag and a pair of hands use up. The plan divides it properly."),
-    Number("filler", "Filler to 100 g of epoxy", unit="g", low=0, high=200, default=38, fold=WORK,
-           help="From memory: wood flour for a cove, 27 to 49."),
+    remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, fold=WORK,
+               before="Wood flour for a cove. "),
     Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
     Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
     Group("remnants", "Remnants at hand", (
@@ -65,8 +66,8 @@ INPUTS = (
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500, above=True),
     ), most=12, rows=0, each="Remnant", fold=STOCK),
-    joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
-    joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
+    remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
+    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)
 
 

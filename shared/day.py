@@ -2,17 +2,15 @@
 
 from . import grouping, under_way
 from .catalogue.rates import HANDS, POSITIONS, RATES
-from .catalogue.windows import WINDOWS
 from .clock import on_the_clock
 from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece, Windows
 from .profile import REFERENCE, Profile
-from .quick_rule import pot_time
+from .quick_rule import HUNDRED, RULE, film_time, pot_time
 from .ratio import basis
 from .weighing import smallest_batch
 
 MOST_PARTS = 20
-REMEMBERED = {name: value for name, value, _, _, _ in WINDOWS}
 
 
 def profile(values) -> Profile:
@@ -28,21 +26,15 @@ def profile(values) -> Profile:
 def windows(values) -> Windows:
     """Working times at 25 degC [s]: typed ones first, then the label's, then multiples of the pot life of 100 g."""
     system, doubling = values["system"], values["doubling"]
-    exponent = REMEMBERED["exponent"] if values["exponent"] is None else values["exponent"]
-    label = (system["pot_time"], system["pot_mass"], system["pot_temperature"])
-
-    kilogram = pot_time(1.0, REFERENCE, label[0], label[1], label[2], exponent, doubling)
+    exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
+    label = (system["pot_time"], system["pot_mass"], system["pot_temperature"], exponent, doubling)
+    hundred = pot_time(HUNDRED, REFERENCE, *label)
+    film = values["film"] or film_time(system, REFERENCE, hundred, doubling)
 
     def pot(mass):
-        return kilogram * mass**-exponent
+        return pot_time(mass, REFERENCE, *label, longest=film)
 
-    hundred = pot(0.1)
-    film = values["film"]
-    if film is None and system["film_time"] is not None:
-        film = system["film_time"] * doubling ** ((label[2] - REFERENCE) / 10)
-    return Windows(
-        pot, values["soft"] or REMEMBERED["soft"] * hundred, film or REMEMBERED["film"] * hundred, values["share"]
-    )
+    return Windows(pot, values["soft"] or RULE["soft"] * hundred, film, values["share"])
 
 
 def smallest(values) -> float:

@@ -3,38 +3,18 @@ from math import pi
 
 from . import impossible, seam, section
 from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
-from .catalogue.losses import BY_KEY
 from .errors import InputError
 from .hull import FACES
 from .inputs import Choice, Group, Number
 from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
 from .lengths import bare
 from .lines import ANSWER, line
-from .numbers import UP, capital, shown
-from .units import from_si, told
+from .numbers import UP, shown
+from .remembered import remembered
+from .units import told
 
 ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
 ON_TOP, LOSSES = "What goes on it", "What stays behind"
-
-
-def remembered(key, name, label, unit, low, high, **more):
-    """A number whose default is a row of the catalogue of losses, its range and mark in the help."""
-    row = BY_KEY[key]
-    own = (lambda value: value) if not row.unit else (lambda value: from_si(value, unit))
-    scale = 100 if unit == "%" else 1
-    told_range = " to ".join([_short(own(value) * scale if not row.unit else own(value)) for value in
-                              (row.low, row.high)])
-    default = float(shown(row.value * scale if not row.unit else own(row.value), 4))
-    return Number(name, label, unit=unit, low=low, high=high, default=default,
-                  help=capital(row.mark) + ", " + told_range + ".", **more)
-
-
-def _short(value):
-    text = shown(value, 2)
-    while text.endswith("0") and "." in text:
-        text = text[:-1]
-    return text[:-1] if text.endswith(".") else text
-
 
 CORNER = (("kind", seam.CORNERS),)
 ROUNDED = (("kind", seam.COVED),)

@@ -5,8 +5,9 @@ from .errors import InputError
 from .exactness import percent, tolerance
 from .inputs import Choice, Group, Number
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
-from .mixing import pot_life, stirring_time
+from .mixing import stirring_time
 from .numbers import DOWN, UP, shown
+from .quick_rule import pot_time
 from .records import SYSTEM
 from .taken import volumes_taken
 from .units import told
@@ -256,8 +257,9 @@ def _clock(values, mass):
     if mass is None:
         life = system["pot_time"]
     else:
-        life = pot_life(mass, system["pot_time"], system["pot_mass"], values["temperature"],
-                        system["pot_temperature"])
+        at = system["pot_temperature"]
+        life = pot_time(mass, at if values["temperature"] is None else values["temperature"], system["pot_time"],
+                        system["pot_mass"], at, longest=system["pot_time"])
     stir = stirring_time(mass or 0.0, values["temperature"])
     mark = "from memory, as is the quick rule by mass" if _remembered(system) else \
         "the label's figure, by the quick rule for mass, from memory"

@@ -3,11 +3,11 @@
 from . import advice
 from .batches import batch_lines, count_text
 from .catalogue.cautions import STANDING
+from .catalogue.losses import BY_KEY
 from .catalogue.rates import RATES
-from .catalogue.windows import OVERLAP
 from .clock import clock_text
+from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
-from .lowest import lowest
 from .numbers import DOWN, UP, shown
 from .steps import STEPS
 from .units import told
@@ -137,7 +137,7 @@ def _helps(values, plan, count):
 
 
 def _cold(values, plan):
-    least, remembered = lowest(values["system"])
+    least, remembered = least_warmth(values["system"])
     coldest = min([point[1] for point in plan.profile.points])
     if coldest >= least:
         return []
@@ -164,7 +164,7 @@ def _cuts(values, plan):
                 "cut",
                 "Too long for one batch",
                 "{} is cut in {}, tape lapped {}.".format(name, parts, told(values["overlap"], "mm", values["units"])),
-                rough=what + " binds; overlap " + OVERLAP[3],
+                rough=what + " binds; overlap " + BY_KEY["overlap"].mark,
                 rank=WARN,
             )
         )

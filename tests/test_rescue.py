@@ -1,7 +1,8 @@
 """Rescue: what to add, how little is enough, how long is left; and that nothing ever comes out of a cup."""
 import pytest
 from covemix.shared import moves
-from covemix.shared.mixing import pot_life, stirring_time
+from covemix.shared.mixing import stirring_time
+from covemix.shared.quick_rule import pot_time
 from covemix.shared.rescue import additions, least_additions
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -150,10 +151,11 @@ def test_past_saving_says_what_then_and_adds_nothing():
 
 
 def test_the_quick_rule_never_stretches_the_labels_own_time():
-    assert pot_life(0.02, 1800, 0.1) == 1800
-    assert pot_life(0.1, 1800, 0.1, 283.15, 298.15) == 1800
-    assert pot_life(0.1, 1800, 0.1, 318.15, 298.15) == pytest.approx(450)
-    assert pot_life(0.8, 1800, 0.1) == pytest.approx(900)
+    for mass, at, left in ((0.02, 298.15, 1800), (0.1, 283.15, 1800), (0.1, 318.15, 450), (0.8, 298.15, 900)):
+        assert pot_time(mass, at, 1800, 0.1, 298.15, longest=1800) == pytest.approx(left)
+    for at in ("10", "25", ""):  # 52 g in the cold last longer by the rule; nobody counts on that for a mix gone wrong
+        found = lines(system=TIMED, in_cup=cup(40, 12), temperature=at, first_contact="600", now="600")
+        assert found["left"]["value"] == 1800
 
 
 def test_stirring_is_longer_for_more_and_in_the_cold():
