@@ -48,7 +48,7 @@ def recorded(tmp_path):
         (tmp_path / "test_small.py").write_text(source, encoding="utf-8")
         pytest_here = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--rootdir", str(tmp_path)]
         done = subprocess.run([*pytest_here, "--outside", "out.json"], cwd=tmp_path, capture_output=True, text=True,
-                              timeout=60)
+                              timeout=300)
         assert done.returncode == 0, done.stdout
         return json.loads((tmp_path / "out.json").read_text(encoding="utf-8"))
 
