@@ -48,12 +48,13 @@ def test_a_spandrel_of_the_training_manual():
 
 @pytest.mark.parametrize(("radius", "angle", "area", "leg", "throat"), (
     (12, 90, 30.90266, 12, 4.970563), (12, 120, 7.740215, 6.928203, 1.856406), (10, 60, 68.48533, 17.32051, 10)))
-def test_coves_by_the_handbook_construction(radius, angle, area, leg, throat):
+def test_coves_by_the_handbook_construction(outside, radius, angle, area, leg, throat):
     """The construction of Machinery's Handbook, p. 80, at a general angle: kite less sector, in mm."""
     a = radians(angle)
-    assert fillet.area(radius, a) == pytest.approx(area, rel=1e-6)
-    assert fillet.tangent_length(radius, a) == pytest.approx(leg, rel=1e-6)
-    assert fillet.throat(radius, a) == pytest.approx(throat, rel=1e-6)
+    book = "Machinery's Handbook, p. 80, the construction at a general angle, in mm"
+    outside(f"joint cove R {radius} at {angle}: area", book, area, fillet.area(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: leg", book, leg, fillet.tangent_length(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: throat", book, throat, fillet.throat(radius, a), rel=1e-6)
 
 
 def wedge(a, far=1000.0):

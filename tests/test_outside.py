@@ -8,6 +8,9 @@ import sys
 from pathlib import Path
 
 import pytest
+from covemix.shared import moves
+
+STANDS_ON = {"ratio": "ra-1", "dew": "dw"}  # short names of checks
 
 
 def test_a_value_outside_its_tolerance_fails(outside):
@@ -30,6 +33,15 @@ def test_the_tolerance_may_be_absolute_relative_or_exact(outside):
 def test_a_check_without_a_source_fails(outside):
     with pytest.raises(AssertionError, match="source"):
         outside("demo", "", 1, 1)
+
+
+@pytest.mark.parametrize("move", moves.names())
+def test_every_move_that_reckons_has_its_value_on_the_page(move):
+    """docs/CHECKS.md has a row for each move, under its own name or that of the equations it stands on."""
+    page = (Path(__file__).parents[1] / "docs" / "CHECKS.md").read_text(encoding="utf-8")
+    listed = {row.split("|")[2].split()[0] for row in page.partition("## Tests")[0].splitlines() if row.count("|") > 5}
+    if move not in ("kit", "log", "timings", "safety", "sources"):  # those keep, sum up or quote; nothing is reckoned
+        assert STANDS_ON.get(move, move) in listed
 
 
 def test_the_record_is_written_as_json(recorded):
