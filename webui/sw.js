@@ -8,8 +8,11 @@ Open it once with a connection and it is back. Your kit and log are kept apart f
 
 const scope = new URL("./", self.location);
 
+// The path of a file holds the hash of its content: what the page has just fetched need not cross the wire again.
 const fetched = async (path) => {
-  const response = await fetch(new URL(path, scope), { cache: "reload" });
+  const url = new URL(path, scope);
+  let response = await fetch(url);
+  if (!response.ok) response = await fetch(url, { cache: "reload" }); // not an answer somebody kept of half an upload
   if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
   return response;
 };
