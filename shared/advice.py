@@ -25,6 +25,7 @@ def binding(plan):
         first, start = 0, starts[0]
         while first < len(work.pieces):
             held, failed = work.from_piece(first, start)
+            failed = None if failed is None else work.failed(first, start)
             if failed is None or not held:
                 break
             ended[failed.limit] = ended.get(failed.limit, 0) + 1

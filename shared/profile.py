@@ -101,10 +101,25 @@ class Profile:
         ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
         return begun + ahead - start
 
-    def coolest(self, start: float, end: float) -> float:
-        """The lowest temperature between two times [K]."""
-        return min([self.at(start), self.at(end)] + [point[1] for point in self.points if start < point[0] < end])
+    def between(self, start: float, end: float):
+        """The lowest and the highest temperature between two times [K]."""
+        low = high = self.at(start)
+        for one in [self.at(end)] + [point[1] for point in self.points if start < point[0] < end]:
+            if one < low:
+                low = one
+            elif one > high:
+                high = one
+        return low, high
 
     def held(self, temperature: float):
         """The same resin at one temperature."""
         return Profile(((0.0, temperature),), self.doubling)
+
+
+class Held:
+    """One pace of ageing, all that a bound needs of a profile. pace: against 25 degC [-]"""
+
+    constant = True
+
+    def __init__(self, pace):
+        self.pace_held = pace

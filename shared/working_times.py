@@ -21,6 +21,7 @@ class WorkingTimes:
         system, doubling = values["system"], values["doubling"]
         exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
         self.label = (system["pot_time"], system["pot_mass"], system["pot_temperature"], exponent, doubling)
+        self.scale, self.power = pot_time(1.0, REFERENCE, *self.label), -exponent
         hundred = pot_time(HUNDRED, REFERENCE, *self.label)
         self.rule_film = values["film"] or film_time(system, REFERENCE, hundred, doubling)
         self.rule_soft = values["soft"] or RULE["soft"] * hundred
@@ -55,7 +56,7 @@ class WorkingTimes:
 
     def pot(self, mass):
         """The shorter for a mass in the bag [kg] -> [s at 25 degC]."""
-        rule = self.rule_pot(mass)
+        rule = min(self.scale * mass**self.power, self.rule_film)  # as `rule_pot`, without its parts: asked very often
         # no mass lasts less than one that sheds no heat: most need no more than that
         return rule if rule <= self.certain else min(rule, self.heat_pot(mass))
 
