@@ -3,7 +3,7 @@ from . import boat_pieces, cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
 from .cut_figure import cut_figures
 from .errors import InputError
-from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
+from .hull import OWN, cut_lists, faces, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
@@ -14,6 +14,9 @@ from .units import told
 
 STOCK, WORK = "Rolls and remnants", "How it is worked"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
+
+
+EDGES = ("clear", "bevel", "touch", "finish", "round_over")  # of one joint, and seldom asked
 
 
 def _of_joint(names):
@@ -34,12 +37,17 @@ INPUTS = (
         Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default="1",
               help="In all, or the stretches between the angles: 0.8 : 1.4"),
         Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
-        Number("copies", "How many", low=1, high=50, default=1, whole=True, help="Mirror images too."),
+        Number("copies", "How many", low=1, high=100, default=1, whole=True, help="Mirror images too."),
         Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
         Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default="75",
               help="One for all layers, or one for each: 75 : 100"),
         Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
-        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule."),
+        Text("faces", "Faces of the layers", help="One for each layer, each, in or out: each : out. Left empty: each."),
+        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule.",
+               when=joint.ROUNDED),
+        Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True,
+               when=joint.ROUNDED, help="Left empty: the panel thickness."),
+    ) + _of_joint(EDGES) + (
         Choice("pour", "Next batch", ((LATER, "not in it"), (NOW, "goes into it"))),
     ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
@@ -100,6 +108,9 @@ def _check_new_row(row, values):
         raise InputError(own + "length", called + ": one length, or one stretch between each two angles")
     if row["kind"] == seam.STRIP and not row["layers"]:
         raise InputError(own + "layers", called + ": a reinforcement strip is tape, add a layer")
+    for word in faces(row["faces"]):
+        if not word:
+            raise InputError(own + "faces", called + ": each, in or out for each layer, with a colon between them")
     error = None
     try:
         impossible.check(spec_of(row, values))
@@ -111,7 +122,7 @@ def _check_new_row(row, values):
             field = "width"
         elif field.startswith("stations."):
             field = "angle"
-        if field not in ("angle", "gap", "layers", "width", "radius"):
+        if field not in ("angle", "gap", "layers", "width", "radius", "throat") + EDGES:
             raise error if field in values else InputError(own + "thickness", called + ": " + error.message)
         raise InputError(own + field, called + ": " + error.message)
 

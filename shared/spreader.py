@@ -89,7 +89,7 @@ def figures(values):
     shapes = [path("bar", [(MARGIN, 18.0), (MARGIN + BAR, 18.0)]),
               path("bar", [(MARGIN, 14.0), (MARGIN, 22.0)]),
               path("bar", [(MARGIN + BAR, 14.0), (MARGIN + BAR, 22.0)]),
-              note("label", MARGIN + BAR + 4, 20.0, "measure me: 100 mm", "start"),
+              note("label", MARGIN + BAR / 2, 14.0, "measure me: 100 mm"),
               note("dimension", MARGIN, 32.0, "Print at 100 %. Cut to the line.", "start")]
     radii = [radius * 1000 for radius in values["radii"]]
     for radius, left, top in placed(radii, paper):

@@ -2,8 +2,9 @@
 from itertools import product
 from math import pi, radians, sin, tan
 
+import cases
 import pytest
-from covemix.shared import boat, joint, links, moves, seam, shopping
+from covemix.shared import boat, hull, inputs, joint, links, moves, seam, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.inputs import read
 from hypothesis import given, settings
@@ -47,6 +48,35 @@ def test_one_joint_twice_is_the_joint_move_twice():
     assert found["joint_0"]["value"] == pytest.approx(one["putty_in_place"]["value"], rel=1e-12)
     assert found["added"]["value"] == pytest.approx(one["added"]["value"], rel=1e-12)
     assert found["tape_1"]["value"] == pytest.approx(one["tape_1"]["value"], rel=1e-12)
+
+
+def test_a_joint_put_into_the_boat_is_the_same_seam_there():
+    """Everything of its own travels: faces of the layers, bevel, throat, edges. What holds for the whole boat stays."""
+    carried, names = 0, {"units", *(item.name for item in boat.INPUTS)}
+    for request in cases.requests("joint", 150, seed=17):
+        values, errors = read(joint.INPUTS, links.tree(request["pairs"]))
+        if errors or inputs.checked(joint.CHECKS, values):
+            continue
+        row = next(lead["pairs"] for lead in joint.leads(values) if lead.get("adds") == "joints")
+        shared = [pair for pair in request["pairs"] if pair[0] in names and pair[0] in values]
+        (_, spec, there, _, _), = hull.seams(values_of(*row, *shared, ("roll", "500 m"), ("ply_roll", "500 m"),
+                                                       ("batch", "5000 g")))
+        here = joint.seam_of(values)
+        assert [one["side"] for one in spec["layers"]] == [one["side"] for one in values["layers"]]
+        assert there.glass == pytest.approx(here.glass, rel=1e-4)
+        assert there.putty == pytest.approx(here.putty, rel=1e-4, abs=1e-10)
+        assert there.taped == pytest.approx(here.taped, rel=1e-4)
+        carried += 1
+    assert carried > 40
+
+
+def test_the_faces_of_layers_are_words_and_others_are_refused():
+    layers = (("joints.0.layers", "2"), ("joints.0.kind", "both"))
+    two = {row["name"]: row for row in asked(*ONE, *layers)["lines"]}
+    one = {row["name"]: row for row in asked(*ONE, *layers, ("joints.0.faces", "In : out"))["lines"]}
+    assert one["tape_1"]["value"] == pytest.approx(two["tape_1"]["value"] / 2)
+    error, = asked(*ONE, ("joints.0.faces", "in : up"))["errors"]
+    assert error["field"] == "joints.0.faces" and "Chine" in error["message"] and "each, in or out" in error["message"]
 
 
 def test_the_epoxy_of_one_seam_worked_by_hand():

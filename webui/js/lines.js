@@ -1,5 +1,5 @@
 // Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
-import { drawn, ruled } from "./figure.js";
+import { draw, drawFirst, ruled } from "./figure.js";
 
 const span = (name, ...content) => {
   const element = document.createElement("span");
@@ -75,13 +75,13 @@ export const showAnswers = (root, answers) => {
   }
 };
 
-const drawnIn = new WeakMap();
-
 const showFigures = (place, figures) => {
-  const now = JSON.stringify(figures);
-  if (drawnIn.get(place) === now || !(figures.length || place.children.length)) return;
-  drawnIn.set(place, now);
-  place.replaceChildren(...figures.map(drawn));
+  if (figures.length || place.children.length) draw(place, figures);
+};
+
+// The drawing that follows a key press before the rest of the answer does.
+export const showDrawing = (place, { figures }) => {
+  if (figures.length) drawFirst(place, figures[0]);
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.
