@@ -8,6 +8,7 @@ from math import exp, floor, log
 from .calibrate_heat import usable_time
 from .heat_model import facts, kept_calibration, mixed_resin
 from .integrate import Pot
+from .numbers import to_step
 from .pot_heat import SIZES, pot
 
 PER_MASS = 2 / log(2)  # two masses for each doubling
@@ -27,14 +28,14 @@ class HeatTable:
         key = (kind, mass, temperature, filler)
         if key not in self.times:
             vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature)
-            self.times[key] = usable_time(self.rates, vessel)
+            self.times[key] = to_step(usable_time(self.rates, vessel), 0.1)  # coarser than the runtimes differ
         return self.times[key]
 
     def at_least(self, temperature: float) -> float:
         """What any mass lasts: a pot that loses no heat."""
         if temperature not in self.times:
             rise = pot("bag", 1.0, SIZES, self.mix, 0.0, temperature, temperature).rise
-            self.times[temperature] = usable_time(self.rates, Pot(rise, 0.0, temperature, temperature))
+            self.times[temperature] = to_step(usable_time(self.rates, Pot(rise, 0.0, temperature, temperature)), 0.1)
         return self.times[temperature]
 
     def bag(self, mass: float, temperature: float) -> float:
