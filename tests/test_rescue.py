@@ -150,6 +150,26 @@ def test_minutes_left_are_the_labels_by_the_quick_rule_and_rounded_down():
     assert found["left"]["text"] == "14 min"
 
 
+def test_the_heat_balance_counts_where_it_is_shorter():
+    """The same balance that the clock asks: a cup of this mass in air as warm as it, no longer than the quick rule."""
+    counted = set()
+    for degrees in ("12", "25", "34"):
+        for mass in ("60", "100", "240"):
+            cup = [{"mass": mass}, {"mass": str(0.3 * float(mass))}]
+            system = {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+            typed = {"system": system, "rescue": "yes", "in_cup": cup, "temperature": degrees}
+            found = {row["name"]: row for row in moves.answer("rescue", typed)["lines"]}["pot_life"]
+            heat = moves.answer("heat", {"system": system, "batch": str(1.3 * float(mass)), "air": degrees})
+            heat = {row["name"]: row["value"] for row in heat["lines"]}["by_heat"]
+            at = 273.15 + float(degrees)
+            rule = pot_time(1.3e-3 * float(mass), at, 1800, 0.1, 298.15, longest=1800)
+            assert found["value"] == pytest.approx(min(rule, heat), rel=0.03)  # the cup's width is not the same
+            by_heat = found["rough"].startswith("by the heat balance")
+            assert by_heat == (found["value"] < rule * (1 - 1e-9))
+            counted.add(by_heat)
+    assert counted == {True, False}
+
+
 def test_past_saving_says_what_then_and_adds_nothing():
     found = lines(system=TIMED, in_cup=cup(120, 40), first_contact="600", now="624")
     said = found["past_saving"]["text"]
