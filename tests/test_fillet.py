@@ -39,8 +39,8 @@ def test_the_circle_between_two_lines(outside, angle, radius, tangent, arc, area
 
 def test_a_spandrel_of_the_handbook(outside):
     """Machinery's Handbook, 31st ed. (2020), p. 80, "Spandrel or Fillet": r 0.7 in gives 0.105 in2 (three digits)."""
-    outside("spandrel", "Machinery's Handbook, 31st ed. (2020), p. 80", 0.105, fillet.area(0.7 * INCH, pi / 2) / INCH**2,
-            absolute=0.0005)
+    outside("spandrel", "Machinery's Handbook, 31st ed. (2020), p. 80", 0.105,
+            fillet.area(0.7 * INCH, pi / 2) / INCH**2, absolute=0.0005)
 
 
 def test_a_spandrel_of_the_training_manual(outside):
