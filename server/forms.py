@@ -1,4 +1,5 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
+from covemix.shared.numbers import digits
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 
@@ -51,7 +52,7 @@ class Form:
     def group_rows(self, path: str, item: dict) -> int:
         """How many rows of a group stand in the form: as many as the typed values or the default reach."""
         places = [name[len(path) + 1:].partition(".")[0] for name in self.typed if name.startswith(path + ".")]
-        reached = 1 + max((int(place) for place in places if place.isdecimal() and len(place) < 4), default=-1)
+        reached = 1 + max((int(place) for place in places if digits(place, 3)), default=-1)
         bare = item["rows"] if item["gaps"] or not (self._given_to(path) or item["default"]) else 0
         return min(item["most"], max(reached, bare, item["least"]))
 

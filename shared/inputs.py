@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, DOWN, UP, reading, shown
+from .numbers import BLANKS, DIGITS, DOWN, UP, digits, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -592,7 +592,7 @@ def in_rows(typed, most):
     """
     if not isinstance(typed, dict):
         return typed
-    places = [int(key) for key in typed if key and all([c in DIGITS for c in key]) and len(key) < 4]
+    places = [int(key) for key in typed if digits(key, 3)]
     return [typed.get(str(place), {}) for place in range(min(most, max(places)) + 1)] if places else []
 
 

@@ -1,6 +1,6 @@
 """Log: one poured batch as it is written down. Nothing is required: half a line is better than none."""
 from .inputs import Choice, Number, Text
-from .lines import BESIDE, SAY, line, words
+from .lines import ASK, BESIDE, SAY, line, words
 from .numbers import shown, small
 from .units import told
 
@@ -15,7 +15,7 @@ INPUTS = (
     Choice("outcome", "How it turned out", OUTCOMES),
     Text("lot", "Lot numbers", fold="What went in"),
     Number("mass", "Mixed mass", unit="g", low=0, high=100000, above=True, optional=True, fold="What went in"),
-    Text("readings", "What the scale really showed", most=120, fold="What went in"),
+    Text("readings", "What was really read", most=120, fold="What went in"),
     Number("own_time", "It stiffened after", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES,
            help="From the first stir to too stiff to spread"),
     Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES),
@@ -40,11 +40,14 @@ def answer(values):
     pieces = [values["seam"], told(values["mass"], "g", system) if values["mass"] else "",
               told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
               "lot " + values["lot"] if values["lot"] else "",
-              "the scale showed " + values["readings"] if values["readings"] else "", values["note"],
+              "read " + values["readings"] if values["readings"] else "", values["note"],
               "" if values["outcome"] == "unknown" else small(dict(OUTCOMES)[values["outcome"]])]
+    own, label = values["own_time"], values["label_time"]
+    if not (values["what"] or own or any(pieces)):
+        return [words("empty", "Nothing to keep yet", "Type one thing about this batch: half a line is better "
+                      "than none.", rank=ASK)]
     lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece])
                    or "nothing else noted", rank=SAY)]
-    own, label = values["own_time"], values["label_time"]
     if own:
         text = told(own, "min", system, places=0)
         if label:

@@ -22,16 +22,18 @@ SCRAPE = "Scrape bottom and corners, and the stick."
 
 
 def step(name, label, figure="", under="", said="", part="", span=(), seconds=0, field="", asks="", rank=ANSWER,
-         lead=(), keeps=()):
+         lead=(), keeps=(), logs=()):
     """One step as data.
 
     label: as of a line; figure: the large text with its unit; under: a sentence below it; said: words for the ear
     seconds: of a clock that runs in this step; field: where an actual reading is kept, asks: how it is asked for
-    lead: pairs that mend it, in the form; keeps: pairs that a log entry of this step starts with
+    lead: pairs that mend it, in the form; keeps: pairs that a putty batch of this step starts with
+    logs: pairs of the whole batch, as the move `log` reads it
     """
     return {"name": name, "label": label, "figure": figure, "under": under, "said": said or label, "part": part,
             "span": list(span), "seconds": seconds, "field": field, "asks": asks, "rank": rank,
-            "lead": [list(pair) for pair in lead], "keeps": [list(pair) for pair in keeps]}
+            "lead": [list(pair) for pair in lead], "keeps": [list(pair) for pair in keeps],
+            "logs": [list(pair) for pair in logs]}
 
 
 def steps(values):
@@ -64,8 +66,22 @@ def steps(values):
     if thicken.asked(values):
         steps_found.extend(_filler(values))
     steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
-                            "Done. Use it up, a full cup heats itself."))
+                            "Done. Use it up, a full cup heats itself.", logs=_logs(values, found, key)))
     return steps_found
+
+
+def _logs(values, found, key):
+    """The batch as it is written down: what is known of it, the rest is for the builder."""
+    system, units, batch = values["system"], values["units"], thicken.poured(values)
+    much = told(batch.mass, "g", units) if batch.mass else told(batch.volume, "mL", units)
+    read = [found[key + "abcde"[place]].text for place in range(len(readings(values)))]
+    pairs = [("what", much + " " + (system["name"] or "mixed") + (", thickened" if thicken.asked(values) else "")),
+             ("lot", system["lot"]), ("readings", ", ".join(read)),
+             ("mass", much if batch.mass else ""),
+             ("temperature", told(values["temperature"], "degC", units, places=0)
+              if values["temperature"] is not None else ""),
+             ("label_time", told(system["pot_time"], "min", units, places=0) if system["pot_time"] else "")]
+    return [pair for pair in pairs if pair[1]]
 
 
 def _stir(values, batch):

@@ -179,6 +179,32 @@ def test_the_picture_of_the_cup_is_to_scale_and_its_levels_are_those_of_the_line
     assert asked(way="scale")["figures"] == []
 
 
+# --- what a cup can hold
+
+def test_what_does_not_fit_the_cup_any_more_is_refused_at_the_reading():
+    """A cup of 100 mm that narrows to a point at 200 mm: 90 mm of resin at 3:1 leave no room for the hardener."""
+    narrow = {"bottom": "80", "top": "40", "height": "100"}
+    for heights in ({"0": {"height": "90"}}, {"0": {"height": "90"}, "1": {"height": ""}}):
+        assert list(errors(way="stick", cup=narrow, heights=heights)) == ["heights.0.height"]
+    assert "rim" in errors(way="stick", cup=narrow, heights={"0": {"height": "90"}})["heights.0.height"]
+    assert "mark_b" in lines(way="stick", cup=narrow, heights={"0": {"height": "40"}})
+    assert "above the rim" in errors(way="stick", cup=narrow, heights={"0": {"height": "101"}})["heights.0.height"]
+    tub = {"holds": "400", "step": "10"}
+    assert "level_b" in lines(way="graduated", graduated=tub, levels={"0": {"volume": "300"}})
+    assert list(errors(way="graduated", graduated=tub, levels={"0": {"volume": "310"}})) == ["levels.0.volume"]
+    assert "highest mark" in errors(way="graduated", graduated=tub, levels={"0": {"volume": "401"}})["levels.0.volume"]
+
+
+def test_very_coarse_marks_beside_very_fine_ones_still_hold_the_amount():
+    """Every part rounded up to its own mark where no nearest count reaches the amount: never less than is wanted."""
+    syringes = {"holds": "20:100", "steps": "0.05:100"}
+    system = {"by_volume": "1:1.2", "densities": "1.1:1"}
+    for amount in ("253 mL", "258 mL", "262 mL"):
+        found = lines(way="syringes", amount=amount, system=system, syringes=syringes)
+        assert found["drawn_a"]["value"] + found["drawn_b"]["value"] >= float(amount[:3]) * 1e-6 * (1 - 1e-9)
+    assert "way_syringes" in lines(compare="yes", amount="253 mL", system=system, syringes=syringes)
+
+
 # --- the bench
 
 def test_a_bench_lists_every_way_best_first_and_says_why():

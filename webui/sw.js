@@ -1,6 +1,7 @@
 // Keeps one whole build of the app. `BUILD` ({id, files, bundle, headers}) is put in front of this file by the server.
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
+const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
 const LOST = `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>Covemix</title><p>This phone has let go of its copy of Covemix, and there is no signal.
 Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>`;
@@ -55,7 +56,7 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (url.pathname.startsWith(scope.pathname + "api/")) return;
+  if (FOR_PROGRAMS.test(url.pathname.slice(scope.pathname.length))) return;
   if (request.mode === "navigate") event.respondWith(page(request));
   else event.respondWith(file(request));
 });

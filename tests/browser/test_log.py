@@ -63,3 +63,37 @@ def test_the_table_reads_back_as_it_was_kept(log):
     assert [row["Which seam"] for row in rows] == ["Bow", "Port chine"]
     assert rows[1]["When"] == "2026-06-01T09:00:00.000Z"
     assert rows[1]["Lot numbers"] == "'=A1"  # no spreadsheet takes it for a formula
+
+
+MANY = """async () => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { replaceAll } = await from("store.js");
+  const typed = (place) => ({ what: `${100 + place} g`, seam: `Seam ${place}`, own_time: `${20 + place % 17}`,
+    label_time: "30" });
+  const log = [...Array(2000).keys()].map((place) => ({ id: place + 1, kind: "poured", typed: typed(place), pairs: [],
+    when: Date.UTC(2020, 0, 1 + place) }));
+  await replaceAll({ log });
+}"""
+
+
+def test_two_thousand_batches_are_searched_and_drawn(phone, standing):
+    phone.goto(standing.url + "/log/")
+    phone.evaluate(MANY)
+    expect(phone.locator(".entry").first).to_contain_text("Seam 1999")
+    expect(phone.locator(".entry")).to_have_count(30)
+    expect(phone.locator("[data-line=shortest]")).to_contain_text("of 200 timed")
+    expect(phone.locator("[data-figure=timings] .shape-mix")).to_have_count(12)
+    phone.get_by_label("Search the log").fill("1334 seam 1234")
+    expect(phone.locator(".entry")).to_have_count(1)
+    phone.get_by_label("Search the log").fill("")
+    phone.get_by_role("button", name="Show more").click()
+    expect(phone.locator(".entry")).to_have_count(60)
+
+
+def test_an_empty_batch_is_refused_in_words(phone, standing):
+    phone.goto(standing.url + "/log/")
+    expect(phone.get_by_text("Nothing is poured yet.")).to_be_visible()
+    phone.get_by_role("button", name="Add a batch").click()
+    phone.get_by_role("button", name="Keep it").click()
+    expect(phone.locator("[data-error=what]")).to_contain_text("Type one thing")
+    expect(phone.locator("[data-editing]")).to_be_visible()

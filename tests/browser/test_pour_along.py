@@ -10,6 +10,7 @@ VOICE = """
 window.told = [];
 speechSynthesis.getVoices = () => [{ localService: false, lang: "en-GB" }, { localService: true, lang: "en-GB" }];
 window.SpeechSynthesisUtterance = function (words) { this.words = words; };
+localStorage["covemix.set.voice"] ??= "on";
 speechSynthesis.speak = ({ words, voice }) => window.told.push([words, voice.localService]);
 """
 
@@ -55,6 +56,7 @@ def test_a_batch_with_two_misreadings_is_brought_into_ratio(along):
     came_out(page, "220", "330 g")
     came_out(page, "340", "397 g")
     tap(page, "3 min")
+    assert page.evaluate("window.told[1][0]") == "Resin to two hundred grams"
     assert page.evaluate("window.told.at(-1)[0]").startswith("Stir for three minutes")
     assert page.evaluate("window.told.every(([, local]) => local)")
     bench(page, "undo").click()
@@ -128,3 +130,34 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
     expect(figure(page, "own")).to_have_count(0)
     page.reload()
     expect(figure(page, "own")).to_have_count(0)
+
+
+def test_it_reads_only_what_is_asked_for_unless_chosen(along):
+    along_page = along("/?amount=100")
+    assert along_page.evaluate("window.told.length") == 1
+    along_page.evaluate("localStorage['covemix.set.voice'] = 'off'")
+    tap(along_page, "78 g")
+    assert along_page.evaluate("window.told.length") == 1
+    along_page.get_by_role("button", name="Say it").click()
+    assert along_page.evaluate("window.told.at(-1)[0]") == "Resin to seventy-eight grams"
+
+
+def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
+    page = along("/?amount=100")
+    for shows in ("78 g", "100 g", "2 min"):
+        tap(page, shows)
+    bench(page, "tap").click()
+    bench(page, "tap").click()
+    bench(page, "log").click()
+    expect(bench(page, "tap")).to_be_hidden()
+    page.get_by_role("button", name="Seam, lot, how it went").click()
+    expect(page.get_by_label("What was really read")).to_have_value("78 g, 100 g")
+    page.get_by_label("When").fill("2024-05-06T07:08")
+    page.get_by_label("Which seam").fill("Keel")
+    page.get_by_role("button", name="Keep it").click()
+    expect(page.locator(".entry")).to_contain_text(re.compile("6 May 2024, 07:08.*Keel", re.DOTALL))
+    page.locator(".entry").get_by_role("button", name="Pour again").click()
+    expect(page.get_by_label("Amount", exact=True)).to_have_value("100")
+    page.locator("[data-keep-pour]").click()
+    page.locator("[data-notice=log]").get_by_role("button", name="Undo").click()
+    expect(page.locator("[data-notice=log]")).to_have_count(0)

@@ -1,10 +1,11 @@
 // Bench: one step at a time, read from two metres; a tap anywhere is the next step. The engine says what each step is.
+import { beep } from "./alarm.js";
 import { maySleep, stayAwake } from "./awake.js";
 import { ask } from "./engine.js";
 import { ruled } from "./figure.js";
 import { notice } from "./notice.js";
 import { recall, remember } from "./memory.js";
-import { canSay, hush, prime, say } from "./speech.js";
+import { canSay, hush, prime, reads, say } from "./speech.js";
 
 const KEPT = "pour.along";
 const TICK = 250; // ms
@@ -12,10 +13,10 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; done: the last step is over
+// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, log: the whole pour, both to "" or why not; done: the last step is over
 export class Bench {
-  constructor(place, { read, write, pairs, mend, keep, done }) {
-    Object.assign(this, { place, read, write, pairs, mend, keep, done });
+  constructor(place, { read, write, pairs, mend, keep, log, done }) {
+    Object.assign(this, { place, read, write, pairs, mend, keep, log, done });
     this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());
@@ -24,6 +25,7 @@ export class Bench {
     this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.leave(); this.mend(lead); });
     this.at("actual").addEventListener("change", () => this.took(this.at("actual").value));
     this.at("store").addEventListener("click", () => this.store());
+    this.at("log").addEventListener("click", () => this.logs());
     document.addEventListener("visibilitychange", () => this.tick());
     place.addEventListener("cancel", (event) => { event.preventDefault(); this.leave(); });
     prime();
@@ -37,10 +39,11 @@ export class Bench {
     this.open();
   }
 
-  start() {
+  async start() {
     this.steps = null;
     this.state = { step: 0, started: 0 };
-    return this.open();
+    await this.open();
+    if (this.place.open) this.readOut();
   }
 
   async open() {
@@ -110,6 +113,7 @@ export class Bench {
     this.at("undo").disabled = place === 0;
     this.at("say").hidden = !canSay();
     this.at("mend").hidden = !step.lead.length;
+    this.at("log").hidden = !step.logs.length;
     this.at("putty").hidden = !step.keeps.length;
     for (const [name, text] of step.keeps) if (name === "came_out") this.at(name).value = text;
     this.figure(step.figure);
@@ -141,8 +145,8 @@ export class Bench {
     if (left <= 0 && !this.state.rung) {
       this.state.rung = true;
       remember(KEPT, Object.entries(this.state));
-      navigator.vibrate?.([300, 100, 300]);
-      say(this.steps[this.state.step + 1]?.said ?? this.step.said);
+      beep();
+      this.readOut(this.steps[this.state.step + 1]?.said);
     }
   }
 
@@ -188,11 +192,27 @@ export class Bench {
     this.state.step += by;
     this.state.started = 0;
     this.at("wrong").hidden = true;
-    if (await this.show() && by) this.speak();
+    if (await this.show() && by) this.readOut();
   }
 
   speak() {
     say(this.step.said);
+  }
+
+  // unasked only where that was chosen
+  readOut(words = this.step.said) {
+    if (reads()) say(words);
+  }
+
+  async logs() {
+    if (this.busy) return;
+    this.busy = true;
+    const wrong = await this.log(this.step.logs).finally(() => { this.busy = false; });
+    this.at("wrong").textContent = wrong;
+    this.at("wrong").hidden = !wrong;
+    if (wrong) return;
+    this.leave();
+    this.done();
   }
 
   async store() {

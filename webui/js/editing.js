@@ -1,6 +1,6 @@
 // A list and, in its place while one thing is added or changed, the form for it.
 import { ask } from "./engine.js";
-import { fill, pairs, settle } from "./form.js";
+import { fill, pairs, settle, showErrors } from "./form.js";
 import { mount } from "./views/screen.js";
 
 // keep(pairs, entry): stores it; resolves to undefined where that failed. Returns open(values, entry).
@@ -26,6 +26,13 @@ export const editing = (screen, main, keep) => {
       const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);
       for (let fold = field?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
       field?.focus?.();
+      return;
+    }
+    const empty = answers.flatMap(([, answer]) => answer.lines).find((line) => line.name === "empty");
+    if (empty) {
+      const first = form.querySelector("input[name]");
+      showErrors(form, [{ field: first.name, message: empty.text }]);
+      first.focus();
       return;
     }
     if ((await keep(typed, current)) !== undefined) close();

@@ -6,6 +6,18 @@ import { kept, put, remove } from "./store.js";
 // Resolves to the entry's id, or undefined where this phone keeps nothing (the person is told).
 export const logBatch = ({ typed = {}, pairs = [], when = Date.now() }) => put("log", { kind: "poured", when, typed, pairs });
 
+// The log opens with this batch to be filled in.
+let next = null;
+export const openAtLog = (id) => {
+  next = id;
+  document.querySelector("[data-to=log]").click();
+};
+export const toOpen = () => {
+  const id = next;
+  next = null;
+  return id;
+};
+
 export const changeBatch = (entry) => put("log", entry);
 export const dropBatch = (id) => remove("log", id);
 

@@ -1,3 +1,5 @@
+import { chosen } from "./settings.js";
+
 // Says the engine's words aloud: only with a voice that is on this phone, and only after a tap.
 const voice = () => window.speechSynthesis?.getVoices().find((one) => one.localService && one.lang.startsWith("en"))
   ?? window.speechSynthesis?.getVoices().find((one) => one.localService);
@@ -6,6 +8,11 @@ const voice = () => window.speechSynthesis?.getVoices().find((one) => one.localS
 export const prime = () => { window.speechSynthesis?.getVoices(); };
 
 export const canSay = () => Boolean(voice());
+
+export const whenVoices = (listener) => window.speechSynthesis?.addEventListener?.("voiceschanged", listener);
+
+// Whether the bench reads each step without being asked.
+export const reads = () => chosen("voice") === "on";
 
 export const say = (words) => {
   const own = voice();

@@ -5,6 +5,7 @@ import { ask } from "../engine.js";
 import { entry, said } from "../entries.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
+import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, remove, whenChanged } from "../store.js";
 import { typedOf } from "../form.js";
 
@@ -87,6 +88,10 @@ export const mount = (screen, main) => {
       if (!choose(field.name.slice(4), field.value)) notice("settings", "This browser keeps nothing: it holds until the page closes.");
     });
   }
+  const voices = () => { main.querySelector("[data-no-voice]").hidden = canSay(); };
+  prime();
+  voices();
+  whenVoices(voices);
   startBackup(main);
   whenChanged(() => { if (main.isConnected) list(); });
   list();

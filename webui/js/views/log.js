@@ -4,7 +4,7 @@ import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, said } from "../entries.js";
 import { showAnswers } from "../lines.js";
-import { batches, changeBatch, dropBatch, logBatch } from "../log.js";
+import { batches, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
 import { whenChanged } from "../store.js";
@@ -30,11 +30,21 @@ export const mount = (screen, main) => {
   const more = main.querySelector("[data-show-more]");
   let most = AT_ONCE;
 
+  const poured = main.querySelector("[data-when-poured]");
+  let stood = ""; // seconds of what nobody touched are kept
+
   const keep = (pairs, batch) => {
     const typed = Object.fromEntries(pairs);
-    return batch ? changeBatch({ ...batch, typed }) : logBatch({ typed });
+    const changed = poured.value && poured.value !== stood ? Date.parse(poured.value) : NaN;
+    const when = Number.isFinite(changed) ? changed : batch?.when ?? Date.now();
+    return batch ? changeBatch({ ...batch, typed, when }) : logBatch({ typed, when });
   };
-  const openForm = editing(screen, main, keep);
+  const openEditing = editing(screen, main, keep);
+  const openForm = (values, batch) => {
+    const when = batch?.when ?? Date.now();
+    poured.value = stood = new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+    openEditing(values, batch);
+  };
 
   const drop = async (batch) => {
     if (!(await dropBatch(batch.id))) return;
@@ -58,20 +68,24 @@ export const mount = (screen, main) => {
     .map(({ typed }) => ({ own: typed.own_time, ...(typed.label_time && { label: typed.label_time }) }));
 
   let turn = 0;
+  let kept = [];
   const list = async () => {
     const mine = ++turn;
-    const kept = await batches();
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
     const found = kept.filter((batch) => holds(batch, words));
     const rows = [];
     for (const batch of found.slice(0, most)) rows.push(await shown(batch));
-    const timings = await ask({ move: "timings", typed: { rows: timed(kept) } });
     if (mine !== turn || !main.isConnected) return;
     main.querySelector("[data-entries]").replaceChildren(...rows);
     main.querySelector("[data-none]").hidden = kept.length > 0;
     main.querySelector("[data-not-found]").hidden = !kept.length || found.length > 0;
     more.hidden = found.length <= most;
-    showAnswers(main.querySelector("[data-timings]"), [["timings", timings]]);
+  };
+  const read = async () => {
+    kept = await batches();
+    await list();
+    const timings = await ask({ move: "timings", typed: { rows: timed(kept) } });
+    if (main.isConnected) showAnswers(main.querySelector("[data-timings]"), [["timings", timings]]);
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });
@@ -80,6 +94,10 @@ export const mount = (screen, main) => {
   main.querySelector("[data-table]").addEventListener("click", async () => {
     download(`covemix-log-${today()}.csv`, table(await batches(), main.querySelector("[data-form]")), "text/csv");
   });
-  whenChanged(() => { if (main.isConnected) list(); });
-  list().catch(() => {}); // no engine: the notice of the form says so
+  whenChanged(() => { if (main.isConnected) read(); });
+  const id = toOpen();
+  read().then(() => {
+    const batch = kept.find((one) => one.id === id);
+    if (batch) openForm(Object.entries(batch.typed), batch);
+  }).catch(() => {}); // no engine: the notice of the form says so
 };

@@ -2,6 +2,7 @@
 import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
+import { dropBatch, logBatch, openAtLog } from "../log.js";
 import { notice } from "../notice.js";
 import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway } from "../puttybook.js";
 import { addRow } from "../rows.js";
@@ -9,6 +10,7 @@ import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
+const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
 
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
@@ -51,11 +53,27 @@ export const mount = (screen, main) => {
   };
   form.addEventListener("input", ({ target }) => { if (startsAnew(target.name)) anew(); }, { capture: true });
 
+  // the batch as it is written down, in the engine's words; "" or why it is not kept
+  const log = async (typed) => {
+    const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form) });
+    if (id === undefined) return UNKEPT;
+    const undo = ["Undo", () => dropBatch(id)];
+    notice("log", "The pour is in the log.", [["Seam, lot, how it went", () => openAtLog(id)], undo]);
+    return "";
+  };
+  const logNow = async () => {
+    const got = await ask({ move: "pouring", pairs: pairs(form) }).catch(() => null);
+    if (!got || got.errors.length) notice("log", got?.errors[0].message ?? UNKEPT);
+    else await log(got.steps.at(-1).logs);
+  };
+
   const read = (name) => field(name).value;
-  const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, done: () => { anew(); changed(); } });
+  const done = () => { anew(); changed(); };
+  const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, log, done });
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
-  start.addEventListener("click", () => bench.start());
+  start.querySelector("[data-along-go]").addEventListener("click", () => bench.start());
+  start.querySelector("[data-keep-pour]").addEventListener("click", logNow);
 
   let filler = fillerName(form);
   const fresh = async () => { if (await bringBatches(form)) changed(); };
