@@ -207,3 +207,18 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
         if declared is not None and declared.default is not None and name not in ("gap", "bevel", "radius"):
             values = {"units": "metric", "_understood": []}
             assert declared.read(None, name, values) == pytest.approx(value), name
+
+
+def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
+    """Each joint's card names its pieces as the cut list numbers them; together the cards place the boat's putty."""
+    values = values_of()
+    work = hull.seams(values)
+    tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
+    cards = [one for one in boat.answer(values) if one.part == "wall"]
+    assert [card.label for card in cards] == [kept[3].label for kept in work]
+    named = sorted(int(number) for card in cards for group in card.rough.split("; ")
+                   for number in group.partition(": ")[2].split(", "))
+    assert named == sorted(piece[0] for _, _, rows, _, _ in tapes for piece in rows)
+    placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
+    found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
+    assert found <= placed <= found + len(cards)  # each card is rounded up

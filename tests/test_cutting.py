@@ -1,4 +1,5 @@
 """Cut lists against scipy's mixed-integer solver on generated cases."""
+import random
 from math import ceil
 
 import numpy as np
@@ -84,6 +85,19 @@ def test_a_boat_is_cut_as_the_solver_cuts_it(pieces, remnants):
         assert (found.rolls, found.from_rolls) == (rolls, on_rolls)
     assert found.least_from_rolls <= on_rolls <= found.from_rolls
     assert found.least_rolls <= rolls <= found.rolls
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_generated_cut_lists_are_as_good_as_the_solver_finds_them(outside, seed):
+    """scipy.optimize.milp (HiGHS) on lists drawn by a seed, so that what was compared can be looked up."""
+    draw = random.Random(seed)
+    pieces = [draw.randint(7, 25) * 100 for _ in range(draw.randint(5, 10))]
+    roll, remnants = draw.choice((4500, 6000, 25000)), [draw.randint(6, 40) * 100 for _ in range(draw.randint(0, 3))]
+    found = cutting.cut(pieces, roll, remnants, effort=50000)
+    lawful(found, pieces, roll, remnants)
+    assert found.proven
+    outside(f"cut list {seed}: rolls, mm from rolls", "scipy.optimize.milp (library)",
+            by_milp(pieces, roll, remnants, ceil(sum(pieces) / roll) + 3), (found.rolls, found.from_rolls))
 
 
 @settings(max_examples=40, deadline=None)
