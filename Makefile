@@ -4,7 +4,7 @@ HOST ?= 127.0.0.1
 PORT ?= 8000
 HERE := .venv/bin
 
-.PHONY: run test lint checks audit clean
+.PHONY: run test lint checks audit pictures clean
 
 run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
@@ -23,6 +23,10 @@ checks: .venv/test
 audit: .venv/test
 	$(HERE)/pip install --quiet pip-audit
 	$(HERE)/pip-audit --local
+
+pictures: .venv/test
+	.ci/need chromium chromium
+	cd tests && ../$(HERE)/python -m browser.pictures ../docs/pictures
 
 clean:
 	rm -rf .venv build dist *.egg-info
