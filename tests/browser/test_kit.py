@@ -117,6 +117,7 @@ def test_export_wipe_import_is_identical(kit):
     (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}]}).encode(), "not a file"),
     (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1, "record": "cup", "typed": {"a": 1}}]}).encode(),
      "not a file"),
+    (b"<!doctype html><script>document.title = 'run'</script>", "not a file"),
     (b" " * 5_000_001, "too large"),
 ])
 def test_a_file_that_is_none_changes_nothing(kit, content, why):
@@ -165,3 +166,30 @@ def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
     add(kit)
     expect(kit.locator("[data-notice=store]")).to_contain_text("the phone is full")
     expect(kit.locator("[name='system.name']")).to_have_value("Shed mix")
+
+
+def test_a_database_that_died_is_opened_again(kit, standing):
+    """Eviction closes it under the page, without a word."""
+    add(kit)
+    tools = kit.context.new_cdp_session(kit)
+    tools.send("Storage.clearDataForOrigin", {"origin": standing.url, "storageTypes": "indexeddb"})
+    add(kit, name="After it")
+    expect(kit.locator(".entry").last).to_contain_text("After it")
+
+
+def test_a_database_of_a_newer_covemix_is_left_alone_and_said(phone, standing):
+    phone.goto(standing.url + "/manifest.webmanifest")
+    phone.evaluate("""() => new Promise((done) => {
+      const asked = indexedDB.open("covemix", 99);
+      asked.onsuccess = () => { asked.result.close(); done(); };
+    })""")
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-notice=store]")).to_contain_text("newer Covemix")
+    add(phone)
+    expect(phone.locator("[data-editing]")).to_be_visible()
+
+
+def test_a_name_with_markup_is_a_name(kit):
+    add(kit, name="<b>Shed</b>")
+    expect(shelf(kit, "Resin system").locator(".entry-name")).to_have_text("<b>Shed</b>")
+    assert kit.locator(".entry b").count() == 0
