@@ -2,6 +2,7 @@
 
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
+from . import label_cure
 from .catalogue import fillers, systems, tools, vessels
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
@@ -60,7 +61,7 @@ SYSTEM = Record("system", "Resin system", (
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
-), systems.SYSTEMS, check_system)
+) + label_cure.FIELDS, systems.SYSTEMS, check_system)
 
 SCALE = Record("scale", "Scale", (
     Text("name", "Name"),
