@@ -10,7 +10,7 @@ from .inputs import Choice, Number, Pick
 from .lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
 from .provenance import provenance
-from .rooms import FAN, ROOM
+from .records import FAN, ROOM
 from .units import US_GALLON, told
 from .ventilation import (
     air_changes,
