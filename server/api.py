@@ -1,46 +1,57 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
+import json
+
 from covemix.shared import links, moves
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
 from starlette.exceptions import HTTPException
 
-from .models import AnswerModel, RefusalModel, query_parameters, request_models
+from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
 
 MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
+NOT_JSON = "the body is not JSON"
 REFUSALS = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can put right"},
 }
 
 
+class Reply(JSONResponse):
+    """JSON as UTF-8, whatever a refusal quotes: half a surrogate pair comes in by an escape and has no UTF-8."""
+
+    def render(self, content) -> bytes:
+        return json.dumps(content, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode(errors="replace")
+
+
 def router() -> APIRouter:
     """Routes for every move the engine knows."""
     found = APIRouter(prefix="/api", tags=["moves"])
     found.add_api_route("/moves", all_moves, methods=["GET"], operation_id="moves", responses={422: REFUSALS[422]},
+                        response_model=MovesModel,
                         summary="All moves and their inputs, from the declarations that the forms are made of")
     for name, model in request_models().items():
         _, label, purpose = next(move for move in moves.MOVES if move[0] == name)
         found.add_api_route(
             f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=purpose,
-            response_model=AnswerModel, responses=REFUSALS)
+            response_model=answer_model(name), responses=REFUSALS)
         found.add_api_route(
             f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
-            response_model=AnswerModel, responses={422: REFUSALS[422]},
+            response_model=answer_model(name), responses={422: REFUSALS[422]},
             openapi_extra={"parameters": query_parameters(moves.module(name).INPUTS)})
     return found
 
 
-def all_moves(units: str = "metric") -> JSONResponse:
+def all_moves(units: str = "metric") -> Reply:
     """What every move asks, with units and limits in the user's system."""
     if units not in ("metric", "us"):
         return refusal("units", "Units: choose one of: metric, us")
-    return JSONResponse({"moves": [moves.about(name, units) for name in moves.names()]})
+    return Reply({"moves": [moves.about(name, units) for name in moves.names()]})
 
 
 def _post(name, model):
-    def endpoint(typed: model) -> JSONResponse:  # type: ignore[valid-type]
+    def endpoint(typed: model) -> Reply:  # type: ignore[valid-type]
         return answered(name, typed.model_dump(exclude_none=True))
 
     endpoint.__doc__ = moves.module(name).__doc__
@@ -48,54 +59,57 @@ def _post(name, model):
 
 
 def _get(name):
-    def endpoint(request: Request) -> JSONResponse:
+    def endpoint(request: Request) -> Reply:
         return answered(name, links.tree(request.query_params.multi_items()))
 
     endpoint.__doc__ = f"The answer of {name} for the values of a link: dotted names, typed text."
     return endpoint
 
 
-def answered(name: str, tree: dict) -> JSONResponse:
+def answered(name: str, tree: dict) -> Reply:
     """A move's answer, with 422 where fields can be put right."""
     answer = moves.answer(name, tree)
     if answer["errors"]:
-        return JSONResponse({"errors": answer["errors"], "lines": []}, status_code=422)
-    return JSONResponse(answer)
+        return Reply({"errors": answer["errors"], "lines": []}, status_code=422)
+    return Reply(answer)
 
 
-def refusal(field: str, message: str, status: int = 422) -> JSONResponse:
+def refusal(field: str, message: str, status: int = 422) -> Reply:
     """A refusal in the one shape."""
-    return JSONResponse({"errors": [{"field": field, "message": message}], "lines": []}, status_code=status)
+    return Reply({"errors": [{"field": field, "message": message}], "lines": []}, status_code=status)
 
 
 def add_handlers(app: FastAPI) -> None:
     """Refusals of the framework in the shape of ours; an exception's text is never shown."""
 
     @app.exception_handler(RequestValidationError)
-    async def misshaped(request: Request, error: RequestValidationError) -> JSONResponse:
-        errors = [{"field": _path(one["loc"]), "message": _in_words(one)} for one in error.errors()]
-        return JSONResponse({"errors": errors, "lines": []}, status_code=422)
+    async def misshaped(request: Request, error: RequestValidationError) -> Reply:
+        errors = [{"field": _path(one), "message": _in_words(one)} for one in error.errors()]
+        return Reply({"errors": errors, "lines": []}, status_code=422)
 
     @app.exception_handler(HTTPException)
-    async def refused(request: Request, error: HTTPException) -> JSONResponse:
+    async def refused(request: Request, error: HTTPException) -> Reply:
+        if error.status_code == 400:  # the framework's word for a body that is no text, or too deep to read
+            return refusal("", NOT_JSON)
         words = {404: "There is nothing here.", 405: "That is not how this address is asked."}
         answer = refusal("", words.get(error.status_code, "That did not work."), error.status_code)
         answer.headers.update(error.headers or {})
         return answer
 
     @app.exception_handler(Exception)
-    async def our_bug(request: Request, error: Exception) -> JSONResponse:
+    async def our_bug(request: Request, error: Exception) -> Reply:
         return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
 
 
-def _path(where: tuple) -> str:
+def _path(error: dict) -> str:
+    where = () if error["type"] == "json_invalid" else error["loc"]  # which would be a place in the text
     return ".".join(str(step) for step in where[1:] if not str(step)[:1].isupper() and step not in ("str", "float"))
 
 
 def _in_words(error: dict) -> str:
     kinds = {
         "extra_forbidden": "there is no input of that name here",
-        "json_invalid": "the body is not JSON",
+        "json_invalid": NOT_JSON,
         "missing": "a JSON object is expected",
         "too_long": "too many rows",
     }

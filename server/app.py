@@ -18,7 +18,7 @@ from .pages import Pages
 def create_app(build: Build | None = None) -> FastAPI:
     """The whole app for one build of the files."""
     build = build or Build()
-    app = FastAPI(title="Covemix", version=build.id, docs_url=None, redoc_url=None,
+    app = FastAPI(title="Covemix", version=build.id, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
                   description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
     app.include_router(api.router())
     api.add_handlers(app)

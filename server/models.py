@@ -3,9 +3,9 @@ from typing import Any
 
 from covemix.shared import moves
 from covemix.shared.inputs import UNITS_INPUT, Input
-from pydantic import BaseModel, ConfigDict, Field, create_model
+from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
 
-Typed = float | str | None
+Typed = StrictFloat | str | None  # strict: false is no 0
 FORBID = ConfigDict(extra="forbid")
 
 
@@ -19,6 +19,7 @@ class FieldError(BaseModel):
 class LineModel(BaseModel):
     """One line of an answer, in the order of reading."""
 
+    model_config = FORBID
     name: str
     label: str
     value: float | None = Field(description="SI, in `unit`; null where the line is words")
@@ -31,20 +32,64 @@ class LineModel(BaseModel):
     span: list[float] = Field(description="From and to on the rule under a large figure, percent; empty: no rule")
 
 
+class LeadModel(BaseModel):
+    """Where an answer goes next: a screen, and what it fills in there."""
+
+    model_config = FORBID
+    label: str
+    screen: str
+    pairs: list[tuple[str, str]] = Field(description="Dotted name and text, as in the query of a link")
+    adds: str = Field(default="", description="The group of that screen that the pairs are one more row of")
+
+
 class AnswerModel(BaseModel):
     """The answer of a move. Errors and lines never come together."""
 
+    model_config = FORBID
     errors: list[FieldError]
     lines: list[LineModel]
     figures: list[dict[str, Any]] = Field(description="Drawings as lists of shapes")
-    leads: list[dict[str, Any]] = Field(description="Where the answer goes next: label, screen and the pairs for it")
+    leads: list[LeadModel] = Field(description="Where the answer goes next")
+
+
+class StepModel(BaseModel):
+    """One thing at a time, in figures for two metres and in words for the ear."""
+
+    model_config = FORBID
+    name: str
+    label: str
+    figure: str = Field(description="The large text with its unit; empty where the step is words")
+    under: str
+    said: str
+    part: str
+    span: list[float] = Field(description="From and to on the rule under the figure, percent; empty: no rule")
+    seconds: float = Field(description="Of a clock that runs in this step; 0: none")
+    field: str = Field(description="Dotted name of the input that takes what was really read; empty: none")
+    asks: str
+    rank: str
+    lead: list[tuple[str, str]] = Field(description="Pairs that mend it, in the form")
+    keeps: list[tuple[str, str]] = Field(description="Pairs that a log entry of this step starts with")
+    logs: list[tuple[str, str]] = Field(description="Pairs of the whole batch for the log, at the last step")
+
+
+class SteppedModel(AnswerModel):
+    """The answer of a move that is also told step by step."""
+
+    steps: list[StepModel]
+
+
+class MovesModel(BaseModel):
+    """Every move with its inputs."""
+
+    moves: list[dict[str, Any]] = Field(description="name, label, purpose and inputs: kind, unit, limits, default")
 
 
 class RefusalModel(BaseModel):
     """The one shape of a refusal."""
 
+    model_config = FORBID
     errors: list[FieldError]
-    lines: list[LineModel] = []
+    lines: list[LineModel] = Field(description="Always empty")
 
 
 def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
@@ -122,7 +167,12 @@ def _parameters(item: Input, name: str) -> list[dict]:
 
 def _parameter(name: str, item: Input) -> dict:
     return {"name": name, "in": "query", "required": False, "description": item.label,
-            "schema": {"type": "string", "maxLength": 400}}
+            "schema": {"type": "string"}}
+
+
+def answer_model(name: str) -> type[AnswerModel]:
+    """What a move answers."""
+    return SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
 
 
 def request_models() -> dict[str, type[BaseModel]]:

@@ -1,8 +1,7 @@
 """Air: from a room, its openings and a fan to the time to clear it, and to what solvent and dust do in it."""
 from . import figures as draw
 from .catalogue.airing import DRAUGHTS, RULES
-from .catalogue.dusts import MASKS, POWDERS, SANDING
-from .catalogue.dusts import lowest as dust_limit
+from .catalogue.dusts import MASKS, POWDERS, SANDING, strictest
 from .catalogue.marks import MEMORY, OWN
 from .catalogue.solvents import DAY, DENSITY, LOWER, MOLAR, SHORT, SOLVENTS, lowest
 from .catalogue.tasks_mixing import MIXING
@@ -233,7 +232,7 @@ def row_of(table, key):
 def dust_lines(values):
     """How little floating dust fills the room to the lowest limit. A caution, no promise."""
     row = row_of(DUSTS, values["dust"])
-    limit = dust_limit(row[2])
+    limit = strictest(row[2])
     floating = limit.value * volume(values["room"])
     return [
         line("dust_limit", row[1], limit.value, "kg/m3", shown(limit.value * 1e6, 1, DOWN) + " mg/m³",

@@ -1,18 +1,22 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import boat_pieces, cutting, impossible, joint, ratio, seam, shopping
+from . import boat_cards, boat_pieces, cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
-from .cut_figure import cut_figures
+from .cut_figure import cut_figures, named
 from .errors import InputError
-from .hull import OWN, cut_lists, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
+from .hull import OWN, cut_lists, faces, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
 from .numbers import UP, shown, small
 from .records import SYSTEM
+from .remembered import remembered
 from .units import told
 
 STOCK, WORK = "Rolls and remnants", "How it is worked"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
+
+
+EDGES = ("clear", "bevel", "touch", "finish", "round_over")  # of one joint, and seldom asked
 
 
 def _of_joint(names):
@@ -20,7 +24,7 @@ def _of_joint(names):
 
 
 LATER, NOW = "later", "now"
-FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"))
+FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"), ("wall", "Cards for the wall"))
 KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
@@ -33,12 +37,17 @@ INPUTS = (
         Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default="1",
               help="In all, or the stretches between the angles: 0.8 : 1.4"),
         Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
-        Number("copies", "How many", low=1, high=50, default=1, whole=True, help="Mirror images too."),
+        Number("copies", "How many", low=1, high=100, default=1, whole=True, help="Mirror images too."),
         Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
         Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default="75",
               help="One for all layers, or one for each: 75 : 100"),
         Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
-        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule."),
+        Text("faces", "Faces of the layers", help="One for each layer, each, in or out: each : out. Left empty: each."),
+        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule.",
+               when=joint.ROUNDED),
+        Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True,
+               when=joint.ROUNDED, help="Left empty: the panel thickness."),
+    ) + _of_joint(EDGES) + (
         Choice("pour", "Next batch", ((LATER, "not in it"), (NOW, "goes into it"))),
     ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
@@ -47,8 +56,8 @@ INPUTS = (
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("batch", "Mixed at a time", unit="g", low=60, high=5000, default=300, fold=WORK,
            help="From memory: what a bag and a pair of hands use up. The plan divides it properly."),
-    Number("filler", "Filler to 100 g of epoxy", unit="g", low=0, high=200, default=38, fold=WORK,
-           help="From memory: wood flour for a cove, 27 to 49."),
+    remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, fold=WORK,
+               before="Wood flour for a cove. "),
     Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
     Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
     Group("remnants", "Remnants at hand", (
@@ -57,8 +66,8 @@ INPUTS = (
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500, above=True),
     ), most=12, rows=0, each="Remnant", fold=STOCK),
-    joint.remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
-    joint.remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
+    remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
+    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)
 
 
@@ -99,6 +108,9 @@ def _check_new_row(row, values):
         raise InputError(own + "length", called + ": one length, or one stretch between each two angles")
     if row["kind"] == seam.STRIP and not row["layers"]:
         raise InputError(own + "layers", called + ": a reinforcement strip is tape, add a layer")
+    for word in faces(row["faces"]):
+        if not word:
+            raise InputError(own + "faces", called + ": each, in or out for each layer, with a colon between them")
     error = None
     try:
         impossible.check(spec_of(row, values))
@@ -110,7 +122,7 @@ def _check_new_row(row, values):
             field = "width"
         elif field.startswith("stations."):
             field = "angle"
-        if field not in ("angle", "gap", "layers", "width", "radius"):
+        if field not in ("angle", "gap", "layers", "width", "radius", "throat") + EDGES:
             raise error if field in values else InputError(own + "thickness", called + ": " + error.message)
         raise InputError(own + field, called + ": " + error.message)
 
@@ -149,6 +161,7 @@ def answer(values):
     lines.extend([kept[3] for kept in work])
     lines.extend(_cut_lines(tapes, "Tape", units))
     lines.extend(_cut_lines(plies, "Peel ply", units))
+    lines.extend(boat_cards.lines(values, work, tapes))
     return lines
 
 
@@ -261,7 +274,7 @@ def _consumable_lines(values, batch, sums, work):
 
 def _cut_lines(lists, label, units):
     lines = []
-    for number, (width, _, rows, lengths, found) in enumerate(lists):
+    for number, (width, areal, rows, lengths, found) in enumerate(lists):
         for each in found.cuts:
             if each.stock == cutting.REMNANT:
                 stock = "remnant of " + metres(each.length / 1000, units)
@@ -269,7 +282,7 @@ def _cut_lines(lists, label, units):
                 stock = "roll " + str(each.place + 1)
             used = sum([lengths[place] for place in each.pieces])
             lines.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
-                              label + " " + mm(width, units) + ", " + stock, used / 1000, "m",
+                              named(label, width, areal, units) + ", " + stock, used / 1000, "m",
                               _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
                               rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)
                               + " left"))

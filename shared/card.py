@@ -1,7 +1,7 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from . import links
 from .lines import ANSWER, ASK, MORE, WARN
-from .numbers import BLANKS, capital, reading, small
+from .numbers import BLANKS, capital, digits, reading, small
 from .units import sign, unit_for
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
@@ -22,7 +22,7 @@ def find(inputs, steps):
         if item.kind == "pick":
             inner = find(item.record.fields, steps[1:])
             return inner and (item.name + "." + inner[0], inner[1], inner[2])
-        if item.kind == "group" and len(steps) > 2 and steps[1].isdigit() and len(steps[1]) < 4:
+        if item.kind == "group" and len(steps) > 2 and digits(steps[1], 3):
             inner = find(item.fields, steps[2:])
             number = str(int(steps[1]) + 1)
             return inner and (item.name + "." + steps[1] + "." + inner[0],

@@ -3,7 +3,7 @@
 from math import floor
 
 from .inputs import Choice, Text
-from .numbers import BLANKS, DIGITS, DOWN, NEAREST, UP, small
+from .numbers import BLANKS, DOWN, NEAREST, UP, digits, small
 
 DAY = 86400
 HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
@@ -22,7 +22,7 @@ def clock_time(typed: str) -> "float | None":
         text, half = text[:-2], text[-2:]
     hour, _, minute = text.replace(".", ":").replace(",", ":").partition(":")
     minute = minute or "0"
-    if not (_figures(hour) and _figures(minute)) or int(minute) > 59:
+    if not (digits(hour, 2) and digits(minute, 2)) or int(minute) > 59:
         return None
     hour = int(hour)
     if half:
@@ -30,10 +30,6 @@ def clock_time(typed: str) -> "float | None":
             return None
         hour = hour % 12 + (12 if half == "pm" else 0)
     return float(hour * 3600 + int(minute) * 60) if hour < 24 else None
-
-
-def _figures(text):
-    return 0 < len(text) < 3 and all([c in DIGITS for c in text])
 
 
 def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> str:

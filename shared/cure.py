@@ -4,8 +4,8 @@ from .clock import HOURS, Clock, clock_text
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick
 from .kinetics import rate_factor
+from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
-from .lowest import lowest
 from .maturity import LONGEST, between_points, equivalent_age, reached, through_days
 from .numbers import DOWN, UP, shown, to_step
 from .records import SYSTEM
@@ -84,7 +84,7 @@ def wanted_ages(speed: str):
 def answer(values):
     """The windows in the order of the work, what the cold costs, and how it was counted."""
     system, units = values["system"], values["units"]
-    least, remembered = lowest(system)
+    least, remembered = least_warmth(system)
     at = course(values)
     times, lost = stage_times(values, least)
     found = dict([(row[0], time) for row, time in zip(STAGES, times)])

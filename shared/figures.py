@@ -22,9 +22,15 @@ def path(role, points):
     return {"kind": "path", "role": role, "points": _shortened(points)}
 
 
+def strokes(role, ends):
+    """Straight lines, from, to, from, to, ... as one shape: a phone moves one element, not twenty. To a tenth."""
+    return {"kind": "strokes", "role": role,
+            "points": [[floor(x * 10 + 0.500001) / 10, floor(y * 10 + 0.500001) / 10] for x, y in ends]}
+
+
 def note(role, x, y, text, anchor="middle"):
     """Words in the drawing. anchor: start, middle or end"""
-    return {"kind": "note", "role": role, "points": [[_short(x), _short(y)]], "text": text, "anchor": anchor}
+    return {"kind": "note", "role": role, "points": _shortened(((x, y),)), "text": text, "anchor": anchor}
 
 
 def box(role, x, y, width, height):
@@ -33,9 +39,5 @@ def box(role, x, y, width, height):
 
 
 def _shortened(points):
+    # a hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes
     return [[floor(x * 100 + 0.500001) / 100, floor(y * 100 + 0.500001) / 100] for x, y in points]
-
-
-def _short(value):
-    """A hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes."""
-    return floor(value * 100 + 0.500001) / 100

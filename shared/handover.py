@@ -1,5 +1,6 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
 from . import card, inputs, links, moves
+from .numbers import digits
 
 VERSION = 1
 PRIME = 46649  # the largest below 36 ** 3: the mark is three letters, and one altered letter always changes it
@@ -39,7 +40,7 @@ def opened(declared, pairs, length):
     ends = [text for name, text in pairs if name == "end"]
     versions = [text for name, text in pairs if name == "v"]
     if versions:
-        if not versions[0].isdigit() or len(versions[0]) > 6:
+        if not digits(versions[0], 6):
             return [], CUT
         if int(versions[0]) > VERSION:
             return [], NEWER

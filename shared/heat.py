@@ -12,8 +12,8 @@ from .heat_model import (
     tray_layer,
 )
 from .inputs import Choice, Group, Number, Pick, Text
+from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
-from .lowest import lowest
 from .numbers import DOWN, UP, shown, small, to_step
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
@@ -132,7 +132,7 @@ def minutes(seconds: float) -> str:
 
 
 def _cold(values):
-    least, remembered = lowest(values["system"])
+    least, remembered = least_warmth(values["system"])
     resin = values["resin_temperature"]
     coldest = values["air"] if resin is None else min(values["air"], resin)
     if coldest >= least - 1e-9:

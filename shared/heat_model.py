@@ -16,19 +16,15 @@ from .calibrate_heat import (
     calibrated,
     usable_time,
 )
-from .catalogue.windows import WINDOWS
 from .integrate import LONGEST, pot_run
 from .kinetics import fastest_rate, rate_factor
 from .numbers import DOWN, to_step
-from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, mix_heat, mixed_density, pot, thickness
-from .quick_rule import pot_time
+from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
+from .quick_rule import HUNDRED, RULE, film_time, pot_time
 from .records import SYSTEM
 from .runaway import SEMENOV, critical_half_size, semenov_number
 
-WINDOW_VALUES = {row[0]: row[1] for row in WINDOWS}
-DOUBLING = WINDOW_VALUES["doubling"]
 HALVED = ", half for each 10 °C warmer"
-LABEL_MASS = 0.1  # kg; the mass the remembered windows are told for
 SAID = {"stiffening": ABOUT, "good": AT_LEAST, "gone": AT_MOST}
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
@@ -88,7 +84,7 @@ def container_mix(values):
     filler = values["filler"]
     if filler is None:
         filler = MATTER_VALUES["glass_share"] if values["container"] == "roll" else 0.0
-    return heat, mixed_density(filler, density), filler
+    return heat, filled_density(filler, density), filler
 
 
 def pot_of(values, kind, mass):
@@ -125,30 +121,22 @@ def quick_time(values, kind, mass):
     """
     system, known = values["system"], known_pot(values, mass)
     warm = values["air"] if values["resin_temperature"] is None else max(values["air"], values["resin_temperature"])
-    film = None
-    if system["film_time"] is not None:
-        film = system["film_time"] * exp(log(DOUBLING) / 10 * (system["pot_temperature"] - warm))
     if known is None:
-        return film, "the label's film time" + HALVED
-    hundred = _quick_pot(known, LABEL_MASS, warm)
-    film_rule = "the label's film time" + HALVED
-    if film is None:
-        film = hundred * WINDOW_VALUES["film"]
-        film_rule = "3.5 x the pot life of 100 g, from " + known[3] + HALVED
+        return film_time(system, warm), "the label's film time" + HALVED
+    hundred = pot_time(HUNDRED, warm, *known[:3])
+    film = film_time(system, warm, hundred)
     if kind == "film":
-        return film, film_rule
+        rule = "3.5 x the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
+            "the label's film time"
+        return film, rule + HALVED
     if kind == "bead":
-        return min(hundred * WINDOW_VALUES["soft"], film), "2 x the pot life of 100 g, from " + known[3] + HALVED
+        return min(hundred * RULE["soft"], film), "2 x the pot life of 100 g, from " + known[3] + HALVED
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)
         cup = density * pi / 4 * (6 * thick) ** 3  # a cup as wide as full has V/A of a sixth of its width
-        return min(_quick_pot(known, cup, warm), film), "as a cup as thick as this layer, no longer than a film"
-    return min(_quick_pot(known, mass, warm), film), "by the cube root of the mass, from " + known[3] + HALVED
-
-
-def _quick_pot(known, mass, temperature):
-    return pot_time(mass, temperature, known[0], known[1], known[2], WINDOW_VALUES["exponent"], DOUBLING)
+        return pot_time(cup, warm, *known[:3], longest=film), "as a cup as thick as this layer, no longer than a film"
+    return pot_time(mass, warm, *known[:3], longest=film), "by the cube root of the mass, from " + known[3] + HALVED
 
 
 def estimates(values, calibration, kind, mass, run=None) -> Estimate:

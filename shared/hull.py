@@ -4,11 +4,23 @@ from math import pi
 from . import along, cove, cutting, joint_lines, seam, shopping, tape
 from .lengths import metres
 from .lines import MORE, line
-from .numbers import UP
+from .numbers import UP, small
 from .units import told
 
 OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply",
        "ply_margin", "ply_takes", "prime", "weave")  # inputs of the joint that hold for the whole boat
+
+
+FACES = (("each", seam.EACH), ("in", seam.FIRST), ("out", seam.SECOND))
+
+
+def faces(text: str):
+    """The faces that layers go on, from typed words; "" for a word that names none, each face where nothing is typed.
+
+    >>> faces("each : Out"), faces(""), faces("up")
+    (['all', 'second'], ['all'], [''])
+    """
+    return [dict(FACES).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
 
 
 def spec_of(row, values):
@@ -17,15 +29,21 @@ def spec_of(row, values):
     for name in OWN:
         if name in values:
             spec[name] = values[name]
-    for name in ("kind", "thickness", "gap", "units"):
-        spec[name] = row[name]
+    for name in ("kind", "thickness", "gap", "units", "throat", "clear", "bevel", "touch", "finish", "round_over"):
+        if name in row:
+            spec[name] = row[name]
+    sides = faces(row["faces"])
     spec["stations"] = along.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
-    spec["layers"] = [{"width": row["width"][min(place, len(row["width"]) - 1)],
-                       "weight": row["weight"][min(place, len(row["weight"]) - 1)], "side": seam.EACH}
-                      for place in range(int(row["layers"]))]
-    if row["radius"]:
+    spec["layers"] = [{"width": _nth(row["width"], place), "weight": _nth(row["weight"], place),
+                       "side": _nth(sides, place)} for place in range(int(row["layers"]))]
+    if row.get("radius"):
         spec["sized"], spec["radius"] = "radius", row["radius"]
     return spec
+
+
+def _nth(given, place):
+    """One for each layer; the last stands for the rest."""
+    return given[min(place, len(given) - 1)]
 
 
 _seen = []  # what the rows gave last time, by place: on a phone one row changes at a time

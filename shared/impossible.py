@@ -65,9 +65,8 @@ def _check_cove(spec, side, angle, refuse, mm):
         angle = bulkhead.other_angle(angle)
     size = seam.rule(spec, side)
     rows = seam.layers_of(spec, side)
-    degrees = shown(angle * 180 / pi, 0) + "°"
     if spec["sized"] == "rule" and not rows and angle >= seam.FLAT - SLACK:
-        refuse("layers", "At " + degrees + " a cove alone carries nothing: flat tape does. Add a layer of tape")
+        refuse("layers", "At " + _at(angle) + " a cove alone carries nothing: flat tape does. Add a layer of tape")
     radius, why = cove.sized(size, angle)
     if not radius:
         return
@@ -76,15 +75,16 @@ def _check_cove(spec, side, angle, refuse, mm):
         needs = radius * (pi - angle) + (2 * spec["flank"] if spec["sized"] == "rule" else 0.0)
         if row["width"] < needs * (1 - SLACK):
             refuse("layers.{}.width".format(place), "Tape of {} is too narrow here: a cove of radius {} at {} needs at "
-                   "least {}".format(mm(row["width"], DOWN), mm(radius), degrees, mm(needs)))
+                   "least {}".format(mm(row["width"], DOWN), mm(radius), _at(angle), mm(needs)))
     leg = tangent_length(radius, angle)
     room = spec["clear"]
     if room is not None and leg > room * (1 + SLACK):
         fits = mm(room * tan(angle / 2), DOWN)
         if why == cove.LEAST:
-            refuse("clear", "Too little room: the smallest cove takes {} of each panel at {}".format(mm(leg), degrees))
+            refuse("clear", "Too little room: the smallest cove takes {} of each panel at {}".format(
+                mm(leg), _at(angle)))
         refuse("radius", "Too large for this corner: at {} it reaches {} up each panel and {} is free. Radius at most "
-               "{}".format(degrees, mm(leg), mm(room, DOWN), fits))
+               "{}".format(_at(angle), mm(leg), mm(room, DOWN), fits))
     if spec["kind"] == seam.BULKHEAD:
         bare = bulkhead.bare_foot(angle, spec["thickness"], spec["gap"])
     else:
@@ -92,25 +92,28 @@ def _check_cove(spec, side, angle, refuse, mm):
     if leg <= bare * (1 + SLACK):
         field = "gap" if spec["gap"] > 0 else "bevel" if spec["bevel"] else "radius" if spec["radius"] else "angle"
         refuse(field, "At {} the cove reaches {} up each panel, the opening {}: close it, back it with wood, or "
-               "take a larger radius".format(degrees, mm(leg, DOWN), mm(bare)))
+               "take a larger radius".format(_at(angle), mm(leg, DOWN), mm(bare)))
 
 
 def _check_outside(spec, angle, refuse, mm):
     t, radius = spec["thickness"], seam.round_over(spec)
-    degrees = shown(angle * 180 / pi, 0) + "°"
     if spec["touch"] == "outer" and 2 * spec["bevel"] < pi - angle - SLACK:
         over = told_area(t * t * tan((pi - angle) / 2))
         refuse("touch", "Edges cut at less than {}° off square cannot touch at their outer corners at {}: square edges "
-               "would overlap by {}".format(shown((pi - angle) * 90 / pi, 1, UP), degrees, over))
+               "would overlap by {}".format(shown((pi - angle) * 90 / pi, 1, UP), _at(angle), over))
     if spec["finish"] == seam.ROUND:
         if outside.cover(angle, t, radius) <= t * SLACK:
             most = t / (1 - cos((pi - angle) / 2))
             refuse("round_over", "This rounding breaks through to the inside at {}: less than {}, please".format(
-                degrees, mm(most, DOWN)))
+                _at(angle), mm(most, DOWN)))
         for place, row in seam.layers_of(spec, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST):
             if row["width"] < radius * (pi - angle) * (1 - SLACK):
                 refuse("layers.{}.width".format(place), "Tape of {} does not reach round the edge at {}: at least "
-                       "{}".format(mm(row["width"], DOWN), degrees, mm(radius * (pi - angle))))
+                       "{}".format(mm(row["width"], DOWN), _at(angle), mm(radius * (pi - angle))))
+
+
+def _at(angle):
+    return shown(angle * 180 / pi, 0) + "°"
 
 
 def told_area(value: float) -> str:

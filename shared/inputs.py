@@ -10,7 +10,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, DOWN, UP, reading, shown
+from .numbers import BLANKS, DIGITS, DOWN, UP, digits, reading, shown
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
 
 LONGEST_TEXT = 120
@@ -21,6 +21,7 @@ class Input:
 
     kind = ""
     blank = ""
+    known = None
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
@@ -82,7 +83,8 @@ class Number(Input):
         self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
-        self.kept, self.defaults = {}, {}
+        self.known, self.defaults = {METRIC: {}, US: {}}, {}
+        self.unit_name = name + "_unit"
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
@@ -97,20 +99,15 @@ class Number(Input):
         return text
 
     def read(self, typed, path, values):
-        # a phone reads every field at each key press and one of them has changed: the others are kept as read
-        plain = typed is None or isinstance(typed, str)
-        if plain:
-            kept = self.kept.get((typed, values["units"]))
-            if kept:
-                if kept[1] is not None:
-                    values[self.name + "_unit"] = kept[1]
-                return kept[0]
         told = len(values["_understood"])
         si = self._read(typed, path, values)
-        if plain and len(values["_understood"]) == told:
-            if len(self.kept) > 8:
-                self.kept = {}
-            self.kept[(typed, values["units"])] = si, None if si is None else values[self.name + "_unit"]
+        # a phone reads every field at each key press and one has changed: `read_into` takes the others from here
+        if typed is None or isinstance(typed, str):
+            known = self.known[values["units"]]
+            if len(known) > 8:
+                known.clear()
+            known[typed] = (si, None if si is None else values[self.unit_name],
+                            [echoed[1] for echoed in values["_understood"][told:]])
         return si
 
     def _read(self, typed, path, values):
@@ -134,7 +131,7 @@ class Number(Input):
         self._within(si, unit, path)
         if self.whole and value != int(value):
             self.refuse(path, "a whole number, please")
-        values[self.name + "_unit"] = unit
+        values[self.unit_name] = unit
         echo(values, path, typed, value, unit)
         return si
 
@@ -556,11 +553,24 @@ def checked(checks, values):
 
 def read_into(values, inputs, tree, prefix, errors):
     """Read each input that is asked into `values`, collecting what cannot be read into `errors`."""
+    units = values["units"]
     for item in inputs:
-        if not item.asked(values):
+        if item.when and not item.asked(values):
             continue
+        typed = tree.get(item.name)
+        if typed is None and item.was:
+            typed = item.typed_in(tree)
+        if item.known and (typed is None or isinstance(typed, str)):
+            known = item.known[units].get(typed)
+            if known:
+                values[item.name], unit, echoed = known
+                if unit is not None:
+                    values[item.unit_name] = unit
+                for text in echoed:
+                    values["_understood"].append([prefix + item.name, text])
+                continue
         try:
-            values[item.name] = item.read(item.typed_in(tree), prefix + item.name, values)
+            values[item.name] = item.read(typed, prefix + item.name, values)
         except InputError as error:
             errors.append(error)
         except Several as several:
@@ -585,7 +595,7 @@ def in_rows(typed, most):
     """
     if not isinstance(typed, dict):
         return typed
-    places = [int(key) for key in typed if key and all([c in DIGITS for c in key]) and len(key) < 4]
+    places = [int(key) for key in typed if digits(key, 3)]
     return [typed.get(str(place), {}) for place in range(min(most, max(places)) + 1)] if places else []
 
 

@@ -3,40 +3,21 @@ from math import pi
 
 from . import impossible, seam, section
 from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
-from .catalogue.losses import BY_KEY
 from .errors import InputError
+from .hull import FACES
 from .inputs import Choice, Group, Number
 from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
 from .lengths import bare
 from .lines import ANSWER, line
-from .numbers import UP, capital, shown
-from .units import from_si, told
+from .numbers import UP, shown
+from .remembered import remembered
+from .units import told
 
 ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
 ON_TOP, LOSSES = "What goes on it", "What stays behind"
 
-
-def remembered(key, name, label, unit, low, high, **more):
-    """A number whose default is a row of the catalogue of losses, its range and mark in the help."""
-    row = BY_KEY[key]
-    own = (lambda value: value) if not row.unit else (lambda value: from_si(value, unit))
-    scale = 100 if unit == "%" else 1
-    told_range = " to ".join([_short(own(value) * scale if not row.unit else own(value)) for value in
-                              (row.low, row.high)])
-    default = float(shown(row.value * scale if not row.unit else own(row.value), 4))
-    return Number(name, label, unit=unit, low=low, high=high, default=default,
-                  help=capital(row.mark) + ", " + told_range + ".", **more)
-
-
-def _short(value):
-    text = shown(value, 2)
-    while text.endswith("0") and "." in text:
-        text = text[:-1]
-    return text[:-1] if text.endswith(".") else text
-
-
 CORNER = (("kind", seam.CORNERS),)
-COVED = (("kind", seam.COVED),)
+ROUNDED = (("kind", seam.COVED),)
 EDGED = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH)),)
 OUTER = (("kind", (seam.OUTSIDE, seam.BOTH)),)
 OPEN = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH, seam.BULKHEAD, seam.BUTT)),)
@@ -73,15 +54,15 @@ INPUTS = (
                                    (seam.SECOND, "outside, or the other side"))),
     ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},),
         help="The first lies on the putty."),
-    Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
-                                 ("spreader", "by a spreader that is there")), fold=COVE, when=COVED),
+    Choice("sized", "The cove", (("rule", "by the rule of the throat"), ("radius", "of this radius"),
+                                 ("spreader", "by a spreader that is there")), fold=COVE, when=ROUNDED),
     Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
            when=(("sized", ("radius", "spreader")),), help="Of the spreader's tip."),
     Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
            when=(("sized", ("rule",)),), help="Left empty: the panel thickness (common practice)."),
     remembered("least_radius", "least", "Smallest radius", "mm", 1, 100, fold=COVE, when=(("sized", ("rule",)),)),
-    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=COVE, when=COVED),
-    Number("clear", "Panel free each side", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=COVED,
+    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=COVE, when=ROUNDED),
+    Number("clear", "Panel free each side", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=ROUNDED,
            help="Where a stringer or a sole stands near. Left empty: enough."),
     Number("bevel", "Edges cut off square by", unit="deg", low=0, high=75, default=0, fold=EDGES, when=EDGED,
            help="Each; the outer corner stands forward."),
@@ -120,20 +101,21 @@ INPUTS = (
 
 def spec_of(values):
     """The seam's spec: what was read, completed by what is assumed where it was not asked."""
-    spec = values.get("_spec")
-    if spec is None:
-        spec = dict(seam.ASSUMED)
-        spec.update(values)
-        spec["stations"] = impossible.stations_of(values)
-        values["_spec"] = spec
-    return spec
+    made = values.setdefault("_made", {})
+    if "spec" not in made:
+        made["spec"] = dict(seam.ASSUMED)
+        made["spec"].update(values)
+        made["spec"]["stations"] = impossible.stations_of(values)
+    return made["spec"]
 
 
 def seam_of(values):
     """The seam of these values, reckoned once for the lines and the leads: a fifth of a key press on a phone."""
-    if "_seam" not in values:
-        values["_seam"] = seam.seam(spec_of(values))
-    return values["_seam"]
+    spec = spec_of(values)
+    made = values["_made"]
+    if "seam" not in made:
+        made["seam"] = seam.seam(spec)
+    return made["seam"]
 
 
 def check(values):
@@ -172,7 +154,7 @@ def answer(values):
                           + told(putty, "g", units, UP), rank=ANSWER,
                           rough="rounded up; with what tooling, bag and cup keep; density from memory"))
     if liquid:
-        lines.append(line("liquid", "Resin for the tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
+        lines.append(line("liquid", "Resin for tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
                           rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
     lines.extend(tape_lines(found, values))
     if values["kind"] in (seam.OUTSIDE, seam.BOTH):
@@ -223,21 +205,40 @@ def _as_row(spec, values):
     angles = [station.angle for station in stations]
     steady = max(angles) - min(angles) < 1e-12
     lengths = [there.at - here.at for here, there in zip(stations, stations[1:])]
-    row = [("kind", values["kind"]), ("thickness", bare(spec["thickness"] * 1000, 3) + " mm")]
+    row = [("kind", values["kind"]), ("thickness", bare(spec["thickness"] * 1000, 6) + " mm")]
     if values["kind"] in seam.CORNERS:
-        row.append(("angle", " : ".join([bare(angle * 180 / pi, 3) for angle in angles[:1 if steady else 99]])))
-    row.append(("length", " : ".join([bare(one, 4) for one in ([sum(lengths)] if steady else lengths)]) + " m"))
-    row.append(("gap", bare(spec["gap"] * 1000, 3) + " mm"))
+        row.append(("angle", " : ".join([bare(angle * 180 / pi, 6) for angle in angles[:1 if steady else 99]])))
+    row.append(("length", " : ".join([bare(one, 6) for one in ([sum(lengths)] if steady else lengths)]) + " m"))
+    row.append(("gap", bare(spec["gap"] * 1000, 6) + " mm"))
     row.append(("copies", shown(values["copies"])))
     row.append(("layers", str(len(layers))))
     if layers:
-        row.append(("width", " : ".join([bare(one["width"] * 1000, 2) for one in layers]) + " mm"))
-        row.append(("weight", " : ".join([bare(one["weight"] * 1000, 2) for one in layers]) + " g/m2"))
-    if values["kind"] in seam.COVED and spec["sized"] != "rule":
-        row.append(("radius", bare(spec["radius"] * 1000, 3) + " mm"))
+        row.append(("width", " : ".join([bare(one["width"] * 1000, 4) for one in layers]) + " mm"))
+        row.append(("weight", " : ".join([bare(one["weight"] * 1000, 4) for one in layers]) + " g/m2"))
+    if [1 for one in layers if one["side"] != seam.EACH]:
+        words = dict([(side, word) for word, side in FACES])
+        row.append(("faces", " : ".join([words[one["side"]] for one in layers])))
+    own = ("radius",) if spec["sized"] != "rule" else ("throat",)
+    for name in own + ("clear", "round_over"):
+        if values.get(name) is not None:
+            row.append((name, bare(values[name] * 1000, 6) + " mm"))
+    if values.get("bevel"):
+        row.append(("bevel", bare(values["bevel"] * 180 / pi, 6)))
+    for name in ("touch", "finish"):
+        if name in values:
+            row.append((name, values[name]))
     return [["joints.0." + name, text] for name, text in row]
 
 
+def drawing(values):
+    """The cross-section to scale, which follows each key press before the rest."""
+    spec = spec_of(values)
+    made = values["_made"]
+    if "drawing" not in made:
+        made["drawing"] = section.across(spec)
+    return made["drawing"]
+
+
 def figures(values):
-    """The cross-section to scale; for a changing angle also a strip of sections at the stations."""
-    return section.figures(spec_of(values))
+    """The cross-section; for a changing angle also a strip of sections at the stations."""
+    return [drawing(values)] + section.along(spec_of(values))

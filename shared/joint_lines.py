@@ -4,9 +4,9 @@ from math import pi
 from . import cove, fillet, laminate, outside, seam
 from .bulkhead import other_angle
 from .catalogue.losses import BY_KEY
-from .lengths import bare, metres, mm
+from .lengths import bare, metres, mm, ranged
 from .lines import ANSWER, ASK, MORE, WARN, line, words
-from .numbers import DOWN, NEAREST, UP, ceiling, shown
+from .numbers import DOWN, UP, ceiling, shown
 from .units import told
 
 WHY = {
@@ -31,12 +31,6 @@ def coves(spec):
             angle = other_angle(station.angle)
             found.append(("other side", station, angle, cove.sized(seam.rule(spec, seam.SECOND), angle)))
     return found
-
-
-def ranged(values, units, toward=NEAREST):
-    """The least and the most of some short lengths: "16.2 to 29.5 mm"."""
-    low, high = mm(min(values), units, toward), mm(max(values), units, toward)
-    return low if low == high else low.partition(" ")[0] + " to " + high
 
 
 def cove_lines(spec, values):

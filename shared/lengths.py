@@ -14,6 +14,12 @@ def mm(value: float, system: str, toward: str = NEAREST) -> str:
     return bare(value * 1000, 1, toward) + " mm"
 
 
+def ranged(values, system, toward=NEAREST):
+    """The least and the most of some short lengths: "16.2 to 29.5 mm"."""
+    low, high = mm(min(values), system, toward), mm(max(values), system, toward)
+    return low if low == high else low.partition(" ")[0] + " to " + high
+
+
 def metres(value: float, system: str, toward: str = NEAREST) -> str:
     """A length along a seam [m] in m, in US units in feet.
 

@@ -60,6 +60,8 @@ def _collect(inputs, typed, prefix, units, found, whole=False):
     """whole: defaults travel too, because something else than the field's own default stands behind it"""
     for item in inputs:
         value = item.typed_in(typed)
+        if value is None and item.kind != "amount":
+            continue
         name = prefix + item.name
         for extra in item.extra_names():
             if _filled(typed.get(extra)) and (whole or not item.untouched(extra, typed[extra], typed, units)):
@@ -93,10 +95,17 @@ def _collect_group(item, value, name, units, found):
     if value == item.NONE:
         found.append((name, value))
         return
-    rows = in_rows(value, item.most)
+    rows, own = in_rows(value, item.most), []
     for place, row in enumerate(rows if isinstance(rows, list) else []):
         if isinstance(row, dict):
-            _collect(item.fields, row, "{}.{}.".format(name, place), units, found)
+            _collect(item.fields, row, "{}.{}.".format(name, place), units, own)
+    if own and len(rows) == len(item.default):
+        resting = []
+        for place, row in enumerate(item.default):
+            _collect(item.fields, row, "{}.{}.".format(name, place), units, resting)
+        if own == resting:
+            return  # the rows that nothing typed at all stands for
+    found.extend(own)
 
 
 def _filled(value):

@@ -63,7 +63,7 @@ def check(values):
     way_of(values["way"]).check(values, batch)
     if values["way"] != "scale":
         from . import taken
-        taken.check(values, len(batch.names))
+        taken.check(values, batch.volumes)
 
 
 CHECKS = (ratio.check, check)

@@ -84,23 +84,70 @@ def _answered(move, values, errors):
 
 def screen_inputs(screen):
     """The inputs of a screen: those of its moves, each name once."""
-    found, seen = [], {}
-    for name in dict(SCREENS)[screen]:
-        for item in module(name).INPUTS:
-            if item.name not in seen:
-                seen[item.name] = True
-                found.append(item)
-    return found
+    if screen not in _inputs:
+        found, seen = [], {}
+        for name in dict(SCREENS)[screen]:
+            for item in module(name).INPUTS:
+                if item.name not in seen:
+                    seen[item.name] = True
+                    found.append(item)
+        _inputs[screen] = found
+    return _inputs[screen]
 
 
-def screen(name, tree):
+_inputs = {}
+
+
+def drawing(name, pairs):
+    """What a screen draws first, alone: {"figures": [...]}, none where something cannot be read.
+
+    A hand that types sees it follow; the whole answer comes behind it and takes the drawing over.
+    """
+    values, errors = _one_typed(name, pairs) or inputs.read(screen_inputs(name), links.tree(pairs))
+    move = module(name)
+    if errors or inputs.checked(move.CHECKS, values):
+        return {"figures": []}
+    _drawn[:] = [name, pairs, values]
+    return {"figures": [move.drawing(values)]}
+
+
+_drawn = [None, None, None]
+
+
+def _one_typed(name, pairs):
+    """(values, errors) where the text of one number differs from what was drawn last: only that is read; or None."""
+    drawn, before, values = _drawn
+    if drawn != name or len(before) != len(pairs):
+        return None
+    typed = [new for old, new in zip(before, pairs) if old != new]
+    if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
+        return None
+    for item in screen_inputs(name):
+        if item.name == typed[0][0] and item.known and not [1 for pair in pairs if pair[0] == item.name][1:]:
+            values, errors = dict(values, _made={}, _understood=[]), []
+            inputs.read_into(values, (item,), {item.name: typed[0][1]}, "", errors)
+            return values, errors
+    return None
+
+
+def _asked(name, pairs):
+    """A screen's answer to pairs; what was drawn of them a moment ago is not reckoned again."""
+    tree = links.tree(pairs)
+    values, errors = inputs.read(screen_inputs(name), tree)
+    if _drawn[:2] == [name, pairs]:
+        values["_made"] = {"drawing": _drawn[2]["_made"]["drawing"]}
+    return screen(name, tree, (values, errors))
+
+
+def screen(name, tree, read=None):
     """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
     {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
+    read: (values, errors) where they are known
     """
     asked = screen_inputs(name)
-    values, errors = inputs.read(asked, tree)
+    values, errors = read or inputs.read(asked, tree)
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
@@ -125,13 +172,16 @@ def call(text):
     """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
-    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}.
+    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
+    press before the rest: {"draw": screen, "pairs"}.
 
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
     """
     asked = json.loads(text)
+    if "draw" in asked:
+        return json.dumps(drawing(asked["draw"], asked["pairs"]))
     if "screen" in asked:
-        return json.dumps(screen(asked["screen"], links.tree(asked["pairs"])))
+        return json.dumps(_asked(asked["screen"], asked["pairs"]))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         from . import handover  # most key presses need none of it

@@ -162,7 +162,7 @@ def _value(figures):
         sign = -1.0 if figures[0] == "-" else 1.0
         figures = figures[1:].strip(" ")
     words = figures.split(" ")
-    if len(words) == 2 and "/" in words[1] and _digits(words[0]):
+    if len(words) == 2 and "/" in words[1] and digits(words[0]):
         part, why = _fraction(words[1])
         return (None, why) if part is None else (sign * (float(words[0]) + part), "")
     if len(words) > 1:
@@ -175,18 +175,23 @@ def _value(figures):
     if marks > 1:
         return None, ONE_MARK
     whole, _, tail = plain.partition(".")
-    if not (_digits(whole) or (not whole and tail)) or (tail and not _digits(tail)) or len(whole) > 12:
+    if not (digits(whole) or (not whole and tail)) or (tail and not digits(tail)) or len(whole) > 12:
         return None, PLAIN
     return sign * float((whole or "0") + "." + (tail or "0")), ""
 
 
-def _digits(text):
-    return bool(text) and all(c in DIGITS for c in text)
+def digits(text: str, most: int = 1000) -> bool:
+    """Whether a text is ASCII digits and nothing else, at most so many; isdigit takes what int refuses.
+
+    >>> digits("12"), digits("\u00b2"), digits(""), digits("1234", 3)
+    (True, False, False, False)
+    """
+    return 0 < len(text) <= most and all(c in DIGITS for c in text)
 
 
 def _fraction(text):
     above, _, below = text.partition("/")
-    if not (_digits(above) and _digits(below)) or len(above) > 6 or len(below) > 6:
+    if not (digits(above) and digits(below)) or len(above) > 6 or len(below) > 6:
         return None, PLAIN
     if float(below) == 0:
         return None, "a fraction cannot be over zero"

@@ -2,17 +2,16 @@
 
 from . import plan_leads, summary, timeline, under_way
 from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
-from .catalogue.windows import LOSSES, OVERLAP
 from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick, Text
 from .ratio import basis
 from .records import SCALE, SYSTEM
+from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
 MOST_PIECES = 60
-LOST = {name: value for name, value, _, _, _ in LOSSES}
 
 
 def _rate(row):
@@ -96,9 +95,7 @@ INPUTS = (
             (("cut", "is cut, with an overlap"), ("whole", "stays whole")),
             fold=LEFT,
         ),
-        Number(
-            "overlap", "Overlap of the tape there", unit="mm", low=0, high=500, default=OVERLAP[0] * 1000, fold=LEFT
-        ),
+        remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
         Pick("scale", "Scale", SCALE, default="1g"),
         Number(
             "smallest",
@@ -120,46 +117,12 @@ INPUTS = (
             fold=LEFT,
             help="What the cup and the bag hold, putty with its filler. Left empty: only the time decides.",
         ),
-        Number(
-            "filler",
-            "Filler in the putty",
-            unit="%",
-            low=0,
-            high=300,
-            default=38,
-            fold=LEFT,
-            help="Grams for 100 g of mixed epoxy; 38: wood flour that stands, from memory, ±30 %.",
+        remembered(
+            "filler", "filler", "Filler in the putty", "%", 0, 300, before="Wood flour, of the mixed epoxy. ", fold=LEFT
         ),
-        Number(
-            "left_putty",
-            "Stays in cup and bag",
-            unit="g",
-            low=0,
-            high=500,
-            default=LOST["left_putty"] * 1000,
-            fold=LEFT,
-            help="Of each mix of putty; from memory, 14 to 45.",
-        ),
-        Number(
-            "left_wet",
-            "Stays in cup and roller",
-            unit="g",
-            low=0,
-            high=500,
-            default=LOST["left_wet"] * 1000,
-            fold=LEFT,
-            help="Of each mix of wet-out resin; from memory, 19 to 70.",
-        ),
-        Number(
-            "spare",
-            "Spare",
-            unit="%",
-            low=0,
-            high=100,
-            default=LOST["spare"] * 100,
-            fold=LEFT,
-            help="From memory, 5 to 20.",
-        ),
+        remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
         Number(
             "soft",
             "Soft window of a bead, at 25 °C",

@@ -8,6 +8,7 @@ from math import pi
 from .catalogue.containers import AIR, CONTAINERS, MATTER
 from .integrate import Pot
 from .kinetics import heat_of_mix
+from .ratio import mixed_density
 
 MATTER_VALUES = {row[0]: row[1] for row in MATTER}
 AIR_VALUES = {row[0]: row[2] for row in AIR}
@@ -18,14 +19,12 @@ SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width"
          "panel": 0.006, "tape_width": 0.075, "film": 0.0003}
 
 
-def mixed_density(filler: float, density: float) -> float:
-    """Density of a mix with filler: rho = 1 / ((1 - w) / rho_mix + w / rho_filler)
+def filled_density(filler: float, density: float) -> float:
+    """Density of a mix with filler [kg/m3]; no air in it.
 
-    filler: w [-], share of the whole mass; density: rho_mix [kg/m3]; returns: [kg/m3]; volumes add up, no air
-    >>> round(mixed_density(0.0, 1100.0), 9)
-    1100.0
+    filler: w [-], share of the whole mass; density: of the liquids [kg/m3]
     """
-    return 1 / ((1 - filler) / density + filler / MATTER_VALUES["filler_density"])
+    return mixed_density((1 - filler, filler), (density, MATTER_VALUES["filler_density"]))
 
 
 def specific_heat(filler: float) -> float:
@@ -105,7 +104,7 @@ def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: floa
     200
     """
     heat = specific_heat(filler)
-    volume = mass / mixed_density(filler, mix[1])
+    volume = mass / filled_density(filler, mix[1])
     loss = heat_loss(kind, volume, sizes, AIR_VALUES[air]) / (mass * heat)
     return Pot(mix[0] * (1 - filler) / heat, loss, air_temperature, start)
 

@@ -3,7 +3,7 @@ from . import measure, ratio, thicken
 from .by_scale import on_scale
 from .inputs import Number
 from .lines import ANSWER, MORE, WARN, line, words
-from .mixing import COLD, stirring_time
+from .mixing import COLD, DENSEST, stirring_time
 from .speech import spoken
 from .taken import FIELDS, readings
 from .units import from_si, told
@@ -88,8 +88,7 @@ def _stir(values, batch):
     cold = values["temperature"]
     mass = thicken.poured(values).mass
     if mass is None:
-        # without a density the larger batch is taken: longer stirring does no harm
-        mass = batch.volume * 1200
+        mass = batch.volume * DENSEST
     seconds = stirring_time(mass, cold)
     text = told(seconds, "min", "metric", places=0)
     under = "Tap, and the clock runs. " + SCRAPE + " Common practice"

@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from .numbers import ceiling
+from .weighing import ratio_error
 
 # counts: strokes of each pump; volumes [m3]; error: of the ratio, signed [-]
 Strokes = namedtuple("Strokes", ("counts", "volumes", "error"))
@@ -20,6 +21,8 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     (3, 1)
     >>> best_strokes((100e-6, 34e-6), (10e-6, 10e-6), 0.02).counts
     (12, 4)
+    >>> best_strokes((1e-3, 2.8e-3), (1e-7, 2e-3), 0.02).counts  # too coarse beside the first
+    (10000, 2)
     """
     whole = sum(wanted)
     first = max(1, ceiling(wanted[0] / strokes[0]))
@@ -33,6 +36,10 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
             return found
         if best is None or abs(found.error) < abs(best.error) - SLACK:
             best = found
+    if best is None:  # fine strokes of the first beside coarse ones of another: each rounded down, all are too few
+        counts = tuple([ceiling(volume / stroke) for volume, stroke in zip(wanted, strokes)])
+        volumes = tuple([count * stroke for count, stroke in zip(counts, strokes)])
+        best = Strokes(counts, volumes, ratio_error(volumes, wanted))
     return best
 
 

@@ -3,14 +3,14 @@
 Everything is worked in metres with the inside up and the corner of the inner faces in the origin, then set on a sheet.
 Only the tape is drawn thicker than it is; the words say so.
 """
-from math import cos, pi, sin, sqrt, tan
+from math import cos, pi, sin, sqrt
 
 from . import cove, outside, seam
-from .figures import area, figure, note, path
+from .figures import figure, note, path
 from .lengths import metres, mm
 from .numbers import shown
 from .section_bulkhead import bulkhead_figure
-from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, tick, told_tape
+from .sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, told_tape
 
 
 def corner(spec, angle, near=False):
@@ -89,7 +89,7 @@ def _tapes(spec, shape, sheet, side):
         flank = max(0.0, (row["width"] - radius * turn) / 2)
         first = points[0]
         right = (first[0] + flank * s, first[1] + flank * c)
-        found.append(path("tape", sheet.at([right] + points + [(-right[0], right[1])])))
+        found.append(sheet.path("tape", [right] + points + [(-right[0], right[1])]))
     return found
 
 
@@ -116,83 +116,91 @@ def corner_figure(spec, angle):
     shapes = []
     for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
         if outline:
-            shapes.append(area(role, sheet.at(outline)))
-    shapes.append(area("panel", sheet.at(shape["panel"])))
-    shapes.append(area("panel", sheet.at(mirrored(shape["panel"]))))
-    shapes.extend(_veneers(shape, t, s, c, sheet))
+            shapes.append(sheet.area(role, outline))
+    shapes.append(sheet.area("panel", shape["panel"]))
+    shapes.append(sheet.area("panel", mirrored(shape["panel"])))
+    _veneers(shape, t, s, c, sheet)
+    shapes.extend(sheet.veneers())
     if spec["kind"] != seam.OUTSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
     if spec["kind"] != seam.INSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
     reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
-    if shape["radius"]:
-        _dimension_cove(shapes, sheet, shape, size, s, c, reach)
-    _dimension_angle(shapes, sheet, shape, size, angle)
+    over = _dimension_cove(sheet, shape, size, s, c, reach) if shape["radius"] else 6
+    _dimension_angle(sheet, shape, size, angle, over)
     far = shape["far"] * 0.62
-    tip = (-far * s - reach * c, far * c - reach * s)
-    shapes.append(path("dimension", sheet.at([(-far * s, far * c), tip])))
-    shapes.append(tick(sheet.one(-far * s, far * c)))
-    shapes.append(tick(sheet.one(-far * s - t * c, far * c - t * s)))
-    x, y = sheet.one(tip[0], tip[1])
-    shapes.append(note("dimension", max(x - 2, 52), y + 12, size["thickness"], "end"))
+    face = sheet.one(-far * s, far * c)
+    x, y = tip = sheet.one(-far * s - reach * c, far * c - reach * s)
+    sheet.rule("dimension", face, tip)
+    sheet.ticks(face, sheet.one(-far * s - t * c, far * c - t * s))
+    sheet.write("dimension", max(x - 2, 52), y + 12, size["thickness"], "end")
+    sheet.write_tape(spec, sheet.bottom + 24)
     if spec["gap"]:
-        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 40, "gap " + size["gap"]))
-    return figure("section", "Across the seam, to scale: plywood, putty crossed, tape dashed", WIDTH,
-                  sheet.bottom + (46 if spec["gap"] else 32), shapes, _told_corner(spec, size))
+        sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, "gap " + size["gap"])
+    return figure("section", "To scale: putty crossed, tape dashed", WIDTH,
+                  sheet.bottom + (46 if spec["gap"] else 32), shapes + sheet.measures(), _told_corner(spec, size))
 
 
 def _veneers(shape, t, s, c, sheet):
     """The glue lines of plywood, along both panels, from the edge as it is cut or rounded."""
-    (ix, iy), (ox, oy), found = shape["inner"], shape["outer"], []
+    (ix, iy), (ox, oy), far = shape["inner"], shape["outer"], shape["far"]
+    scale, x0, y0 = sheet.scale, sheet.zero_x, sheet.zero_y
     for k in range(1, VENEERS):
-        x, y = ix + (ox - ix) * k / VENEERS, iy + (oy - iy) * k / VENEERS
-        end = (shape["far"] * s + t * c * k / VENEERS, shape["far"] * c - t * s * k / VENEERS)
+        share = k / VENEERS
+        x, y = ix + (ox - ix) * share, iy + (oy - iy) * share
         if shape["round"]:
             r, centre = shape["round"]
             along, off = x * s + (y - centre) * c, x * c - (y - centre) * s
             back = -sqrt(max(r * r - off * off, 0.0))
             if off < r and along < back and x * x + (y - centre) * (y - centre) > r * r:
                 x, y = x + (back - along) * s, y + (back - along) * c
-        for way in (1, -1):
-            found.append(path("veneer", sheet.at([(way * x, y), (way * end[0], end[1])])))
-    return found
+        x, y = x * scale, y0 - y * scale
+        across, up = (far * s + t * c * share) * scale, y0 - (far * c - t * s * share) * scale
+        sheet.rule("veneer", (x0 + x, y), (x0 + across, up))
+        sheet.rule("veneer", (x0 - x, y), (x0 - across, up))
 
 
-def _dimension_angle(shapes, sheet, shape, size, angle):
-    """The angle with its arc between the panels where there is room above the cove's radius, else its figure alone."""
+def _dimension_angle(sheet, shape, size, angle, over):
+    """The angle with its arc between the panels where there is room `over` the cove's radius, else in the corner of
+    the sheet."""
     x, y = sheet.one(0.0, 0.0)
-    round_corner = min(0.66 * shape["far"] * sheet.scale, y - 26)
-    above = size["depth"] * sheet.scale + (min(shape["radius"] * sheet.scale, 34) + 22 if shape["radius"] else 6)
-    if round_corner > above:
+    far = min(0.66 * shape["far"] * sheet.scale, y - 26)
+    if far > 2 * HALF_WORDS and sqrt(far * far - HALF_WORDS * HALF_WORDS) > over:
         turns = [angle * (k / ARC_STEPS - 0.5) for k in range(ARC_STEPS + 1)]
-        points = [(x + round_corner * sin(turn), y - round_corner * cos(turn)) for turn in turns]
-        shapes.extend([path("dimension", points), tick(points[0]), tick(points[-1])])
-        shapes.append(note("label", x, y - round_corner - 6, size["angle"] + "°"))
+        points = [(x + far * sin(turn), y - far * cos(turn)) for turn in turns]
+        sheet.curves.append(path("dimension", points))
+        sheet.ticks(points[0], points[-1])
+        sheet.write("label", x, y - far - 6, size["angle"] + "°")
     else:
-        shapes.append(note("label", WIDTH / 2, 16, size["angle"] + "°"))
+        sheet.write("label", EDGE, 18, size["angle"] + "°", "start")
 
 
-def _dimension_cove(shapes, sheet, shape, size, s, c, reach):
-    """Radius, throat and tack limit with their lines."""
-    x, y = sheet.one(0.0, size["depth"])
-    up = min(shape["radius"] * sheet.scale, 34)
+HALF_WORDS = 36  # units: half of "R 12.3 mm"
+
+
+def _dimension_cove(sheet, shape, size, s, c, reach):
+    """Radius, throat and tack limit with their lines; returns how high over the corner that reaches."""
+    x, y = bottom = sheet.one(0.0, size["depth"])
     zero = sheet.one(0.0, 0.0)
-    shapes.append(path("dimension", [(x, y - up), (x, y), zero]))
-    shapes.extend([tick((x, y)), tick(zero)])
-    shapes.append(note("dimension", x, y - up - 5, "R " + size["radius"]))
-    shapes.append(path("leader", [zero, (x, sheet.bottom + 12)]))
-    shapes.append(note("dimension", x, sheet.bottom + 24, "throat " + size["throat"]))
+    # so high that the words lie between the panels and not on them
+    up = max(min(shape["radius"] * sheet.scale, 34), min(HALF_WORDS * c / s - zero[1] + y, y - 34))
+    sheet.rule("dimension", (x, y - up), bottom, zero)
+    sheet.ticks(bottom, zero)
+    sheet.write("dimension", x, y - up - 5, "R " + size["radius"])
+    sheet.rule("leader", zero, (x, sheet.bottom + 12))
+    sheet.write("dimension", x + 14, sheet.bottom + 24, "throat " + size["throat"])
     # along the panel from the corner: the tack limit, measured outside wood and tape
     leg = shape["leg"]
-    foot, tip = (reach * c, -reach * s), (leg * s + reach * c, leg * c - reach * s)
-    shapes.append(path("leader", sheet.at([(leg * s, leg * c), tip])))
-    shapes.append(path("dimension", sheet.at([foot, tip])))
-    shapes.extend([tick(sheet.one(foot[0], foot[1])), tick(sheet.one(tip[0], tip[1]))])
-    x, y = sheet.one(tip[0], tip[1])
+    foot, tip = sheet.one(reach * c, -reach * s), sheet.one(leg * s + reach * c, leg * c - reach * s)
+    sheet.rule("leader", sheet.one(leg * s, leg * c), tip)
+    sheet.rule("dimension", foot, tip)
+    sheet.ticks(foot, tip)
+    x, y = tip
     # flat panels leave room below, steep ones beside; five letters and a length take about 90 units
     beside = c >= 0.5 or x >= WIDTH - 120
-    shapes.append(note("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14, "tack " + size["tack"],
-                       "start" if beside else "middle"))
+    sheet.write("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14, "tack " + size["tack"],
+                "start" if beside else "middle")
+    return zero[1] - y + up + 22
 
 
 def _told_corner(spec, size):
@@ -222,29 +230,31 @@ def flat_figure(spec):
     sheet = Sheet([(-ground, t), (ground, -t)])
     shapes = []
     for side in (1, -1) if spec["kind"] == seam.BUTT else ():
-        shapes.append(area("panel", sheet.at([(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
-                                              (side * gap, -t)])))
+        shapes.append(sheet.area("panel", [(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
+                                           (side * gap, -t)]))
     if spec["kind"] == seam.STRIP:
-        shapes.append(area("panel", sheet.at([(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)])))
+        shapes.append(sheet.area("panel", [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]))
     for k in range(1, VENEERS):
         for start, end in ((-ground, -gap), (gap, ground)):
-            shapes.append(path("veneer", sheet.at([(start, -t * k / VENEERS), (end, -t * k / VENEERS)])))
+            sheet.rule("veneer", sheet.one(start, -t * k / VENEERS), sheet.one(end, -t * k / VENEERS))
+    shapes.extend(sheet.veneers())
     if gap:
-        shapes.append(area("putty", sheet.at([(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)])))
+        shapes.append(sheet.area("putty", [(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)]))
     for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):
         if spec["kind"] == seam.STRIP and side == seam.SECOND:
             continue
         for order, (_, row) in enumerate(seam.layers_of(spec, side)):
             y = level + way * (1.8 + LAYER * order) / sheet.scale
-            shapes.append(path("tape", sheet.at([(-row["width"] / 2, y), (row["width"] / 2, y)])))
+            shapes.append(sheet.path("tape", [(-row["width"] / 2, y), (row["width"] / 2, y)]))
     x, y = sheet.one(ground * 0.8, -t / 2)
-    shapes.append(note("dimension", x, y + 4, mm(t, units)))
+    sheet.write("dimension", x, y + 4, mm(t, units))
+    sheet.write_tape(spec, sheet.bottom + 22)
     if gap:
-        shapes.append(note("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units)))
+        sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units))
     what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
     text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
         ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + told_tape(spec)
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes, text)
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes + sheet.measures(), text)
 
 
 MOST_IN_STRIP = 5
@@ -268,7 +278,7 @@ def strip_figure(spec):
         for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"]),
                               ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
             if outline:
-                shapes.append(area(role, sheet.at(outline)))
+                shapes.append(sheet.area(role, outline))
         radius = mm(shape["radius"], spec["units"]) if shape["radius"] else "flat"
         texts.append((metres(station.at, spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
     for place, rows in enumerate(texts):
@@ -277,19 +287,19 @@ def strip_figure(spec):
     words = "; ".join(["at " + at + " " + angle + ", " + ("flat tape" if radius == "flat" else "radius " + radius)
                        for at, angle, radius in texts])
     return figure("stations", "Along the seam", WIDTH, bottom + 54, shapes,
-                  "Sections along the seam, all to one scale: " + words + ".")
+                  "Sections along the seam, all to one scale: " + words + ".", "along")
 
 
-def figures(spec):
-    """The drawings of a joint."""
+def across(spec):
+    """The drawing across the seam, at its first station."""
     if spec["kind"] not in seam.CORNERS:
-        return [flat_figure(spec)]
+        return flat_figure(spec)
+    return (bulkhead_figure if spec["kind"] == seam.BULKHEAD else corner_figure)(spec, spec["stations"][0].angle)
+
+
+def along(spec):
+    """The strip of sections of a seam whose angle changes: a list of one drawing, or none."""
     stations = spec["stations"]
-    widest = max([station.angle for station in stations])
-    first = stations[0].angle
-    steady = abs(tan(widest / 2) - tan(first / 2)) < 1e-9 and len(stations) == 2
-    main = bulkhead_figure if spec["kind"] == seam.BULKHEAD else corner_figure
-    found = [main(spec, first)]
-    if not steady:
-        found.append(strip_figure(spec))
-    return found
+    if spec["kind"] not in seam.CORNERS or (len(stations) == 2 and abs(stations[0].angle - stations[1].angle) < 1e-9):
+        return []
+    return [strip_figure(spec)]

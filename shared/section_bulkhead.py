@@ -3,10 +3,10 @@ from math import cos, pi, sin
 
 from . import cove, seam
 from .bulkhead import other_angle
-from .figures import area, figure, note, path
+from .figures import figure
 from .lengths import mm
 from .numbers import shown
-from .sheet import ARC_STEPS, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
+from .sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
 
 
 def bulkhead_figure(spec, angle):
@@ -27,39 +27,40 @@ def bulkhead_figure(spec, angle):
     ground = half + tall
     hull = [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]
     sheet = Sheet(panel + hull)
-    shapes = [area("putty", sheet.at([(half, 0.0), panel[0], panel[3], (-half, 0.0)]))]
+    shapes = [sheet.area("putty", [(half, 0.0), panel[0], panel[3], (-half, 0.0)])]
     tapes, words = [], []
     for radius, (way, a, side) in zip(sizes, sides):
         outline = _turned(bow(a / 2, radius, radius / sin(a / 2)) + [(0.0, 0.0)], a, way, half) if radius else []
         if outline:
-            shapes.append(area("putty", sheet.at(outline)))
+            shapes.append(sheet.area("putty", outline))
         shape = {"h": a / 2, "radius": radius, "round": None}
         tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
         if radius:
             x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
-            shapes.append(note("dimension", x + way * 40, y - 26, "R " + mm(radius, units)))
-            shapes.append(path("dimension", [(x, y), (x + way * 26, y - 22)]))
+            sheet.write("dimension", x + way * 40, y - 26, "R " + mm(radius, units))
+            sheet.rule("dimension", (x, y), (x + way * 26, y - 22))
             leg = radius * cos(a / 2) / sin(a / 2)
             x, y = sheet.one(way * (half + leg), -t)
-            shapes.append(path("dimension", [(x, y - t * sheet.scale), (x, y + 6)]))
-            shapes.append(note("dimension", x, y + 18, "tack " + mm(leg, units, "down")))
+            sheet.rule("dimension", (x, y - t * sheet.scale), (x, y + 6))
+            sheet.write("dimension", x, y + 18, "tack " + mm(leg, units, "down"))
             words.append("a cove of radius " + mm(radius, units) + " at " + shown(a * 180 / pi, 0) + " degrees")
         else:
             words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
-    shapes.append(area("panel", sheet.at(panel)))
-    shapes.append(area("panel", sheet.at(hull)))
+    shapes.append(sheet.area("panel", panel))
+    shapes.append(sheet.area("panel", hull))
     for k in range(1, VENEERS):
         share = k / VENEERS
         ends = [(a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share)
                 for a, b in ((panel[0], panel[3]), (panel[1], panel[2]))]
-        shapes.append(path("veneer", sheet.at(ends)))
-        shapes.append(path("veneer", sheet.at([(-ground, -t * share), (ground, -t * share)])))
-    shapes.extend(tapes)
-    shapes.append(note("label", WIDTH / 2, 16, shown(angle * 180 / pi, 0) + "° and "
-                       + shown(180 - angle * 180 / pi, 0) + "°, " + mm(t, units)))
+        sheet.rule("veneer", sheet.one(*ends[0]), sheet.one(*ends[1]))
+        sheet.rule("veneer", sheet.one(-ground, -t * share), sheet.one(ground, -t * share))
+    shapes.extend(sheet.veneers() + tapes)
+    sheet.write("label", WIDTH - EDGE, 16, shown(angle * 180 / pi, 0) + "° and " + shown(180 - angle * 180 / pi, 0)
+                + "°, " + mm(t, units), "end")
+    sheet.write_tape(spec, 16)
     text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
             + words[0] + ", on the other " + words[1] + told_tape(spec))
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes, text)
+    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), text)
 
 
 def _turned(points, angle, way, half):
@@ -78,5 +79,5 @@ def _turned_tapes(spec, shape, sheet, side, angle, way, half):
         points = bow(h, radius, max(shape["radius"], off) / sin(h), ARC_STEPS if radius else 1)
         flank = max(0.0, (row["width"] - radius * (pi - angle)) / 2)
         right = (points[0][0] + flank * sin(h), points[0][1] + flank * cos(h))
-        found.append(path("tape", sheet.at(_turned([right] + points + [(-right[0], right[1])], angle, way, half))))
+        found.append(sheet.path("tape", _turned([right] + points + [(-right[0], right[1])], angle, way, half)))
     return found

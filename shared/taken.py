@@ -1,11 +1,13 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
-from .cups import frustum_volume, taper_of
+from .cups import frustum_volume, full_volume, taper_of
 from .errors import InputError
 from .exactness import percent, tolerance
 from .lines import BESIDE, WARN, line
 from .numbers import shown
 from .pumping import Strokes
 from .weighing import corrected, ratio_error
+
+SLACK = 1 + 1e-9  # computed volumes differ in their last bits between runtimes
 
 # way: group of its readings, their field, whether they grow from part to part in one cup
 FIELDS = {"scale": ("readings", "shown", True), "pumps": ("counted", "strokes", False),
@@ -38,7 +40,7 @@ def volumes_taken(values):
     return levels_of(found, values["cup"] if values["way"] == "stick" else None)
 
 
-def check(values, count):
+def check(values, wanted):
     """Readings come in order, and in one cup they grow."""
     group, field, grows = FIELDS[values["way"]]
     rows, before = values[group] or [], 0.0
@@ -47,14 +49,30 @@ def check(values, count):
         if row is None or row[field] is None:
             if any([later is not None and later[field] is not None for later in rows[place:]]):
                 raise InputError(path, "Type this part before the later ones")
-            return
-        if place >= count:
-            raise InputError(path, "The label has only {} parts".format(count))
+            break
+        if place >= len(wanted):
+            raise InputError(path, "The label has only {} parts".format(len(wanted)))
         if grows and row[field] <= before:
             raise InputError(path, "In one cup the levels rise: this one must be more than the one before it")
         before = row[field]
-    if values["way"] == "stick" and before > values["cup"]["height"] * (1 + 1e-9):
-        raise InputError("{}.{}.{}".format(group, len(rows) - 1, field), "That is above the rim of this cup")
+    done = readings(values)
+    if done and grows:
+        _check_room(values, wanted, done, "{}.{}.{}".format(group, len(done) - 1, field))
+
+
+def _check_room(values, wanted, done, path):
+    """What is in the cup, and what must follow it, stays below the rim or the highest mark."""
+    if values["way"] == "stick":
+        cup = values["cup"]
+        top, most, what = cup["height"], full_volume(cup), "the rim of this cup"
+    else:
+        cup, top, what = None, values["graduated"]["holds"], "the highest mark of this cup"
+        most = top
+    if done[-1] > top * SLACK:
+        raise InputError(path, "That is above " + what)
+    if sum(follow(wanted, levels_of(done, cup))) > most * SLACK:
+        raise InputError(path, "With so much in it the rest would stand above " + what + ": tip it all into a larger "
+                         "cup and go on there, or weigh the rest")
 
 
 def follow(wanted, done):

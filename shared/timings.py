@@ -1,4 +1,5 @@
 """Timings: own working times of the poured batches against the label's, over time."""
+from .calibration import middle
 from .figures import box, figure, note, path
 from .inputs import Group, Number
 from .lines import SAY, line, words
@@ -17,17 +18,6 @@ INPUTS = (
     ), most=MOST_ROWS, each="Batch"),
 )
 CHECKS = ()
-
-
-def middle(numbers) -> float:
-    """The median: as many lie above as below.
-
-    >>> middle([3.0, 1.0, 2.0]), middle([1.0, 2.0, 4.0, 3.0])
-    (2.0, 2.5)
-    """
-    ordered = sorted(numbers)
-    half = len(ordered) // 2
-    return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
 def answer(values):

@@ -2,12 +2,14 @@
 from itertools import product
 from math import pi, radians, sin, tan
 
+import cases
 import pytest
-from covemix.shared import boat, joint, links, moves, seam, shopping
+from covemix.shared import boat, hull, inputs, joint, links, moves, seam, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.inputs import read
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.optimize import LinearConstraint, milp
 
 ONE = (("joints.0.name", "Chine"), ("joints.0.angle", "110"), ("joints.0.length", "2"), ("joints.0.copies", "2"))
 
@@ -49,6 +51,35 @@ def test_one_joint_twice_is_the_joint_move_twice():
     assert found["tape_1"]["value"] == pytest.approx(one["tape_1"]["value"], rel=1e-12)
 
 
+def test_a_joint_put_into_the_boat_is_the_same_seam_there():
+    """Everything of its own travels: faces of the layers, bevel, throat, edges. What holds for the whole boat stays."""
+    carried, names = 0, {"units", *(item.name for item in boat.INPUTS)}
+    for request in cases.requests("joint", 150, seed=17):
+        values, errors = read(joint.INPUTS, links.tree(request["pairs"]))
+        if errors or inputs.checked(joint.CHECKS, values):
+            continue
+        row = next(lead["pairs"] for lead in joint.leads(values) if lead.get("adds") == "joints")
+        shared = [pair for pair in request["pairs"] if pair[0] in names and pair[0] in values]
+        (_, spec, there, _, _), = hull.seams(values_of(*row, *shared, ("roll", "500 m"), ("ply_roll", "500 m"),
+                                                       ("batch", "5000 g")))
+        here = joint.seam_of(values)
+        assert [one["side"] for one in spec["layers"]] == [one["side"] for one in values["layers"]]
+        assert there.glass == pytest.approx(here.glass, rel=1e-4)
+        assert there.putty == pytest.approx(here.putty, rel=1e-4, abs=1e-10)
+        assert there.taped == pytest.approx(here.taped, rel=1e-4)
+        carried += 1
+    assert carried > 40
+
+
+def test_the_faces_of_layers_are_words_and_others_are_refused():
+    layers = (("joints.0.layers", "2"), ("joints.0.kind", "both"))
+    two = {row["name"]: row for row in asked(*ONE, *layers)["lines"]}
+    one = {row["name"]: row for row in asked(*ONE, *layers, ("joints.0.faces", "In : out"))["lines"]}
+    assert one["tape_1"]["value"] == pytest.approx(two["tape_1"]["value"] / 2)
+    error, = asked(*ONE, ("joints.0.faces", "in : up"))["errors"]
+    assert error["field"] == "joints.0.faces" and "Chine" in error["message"] and "each, in or out" in error["message"]
+
+
 def test_the_epoxy_of_one_seam_worked_by_hand():
     """Plane geometry and arithmetic from the remembered losses: every gram of the list written out once."""
     a, t = radians(110), 0.006
@@ -86,6 +117,14 @@ def test_packs_leave_the_least_over(need, sizes):
                 if total >= need - 1e-9 * need)
     assert held == pytest.approx(least, abs=2e-6)
     assert sum(c * s for c, s in zip(counts, sizes, strict=True)) == pytest.approx(held)
+
+
+def test_packs_of_one_boat_are_the_solvers(outside):
+    """scipy.optimize.milp (HiGHS): 7.3 kg in packs of 1, 2.5 and 5 kg with the least left over."""
+    sizes = (1.0, 2.5, 5.0)
+    best = milp(sizes, constraints=LinearConstraint([sizes], 7.3, 50), integrality=[1, 1, 1])
+    outside("boat packs", "scipy.optimize.milp (library), HiGHS", best.fun, shopping.packs(7.3, sizes)[1],
+            absolute=2e-6)
 
 
 def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
@@ -168,3 +207,18 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
         if declared is not None and declared.default is not None and name not in ("gap", "bevel", "radius"):
             values = {"units": "metric", "_understood": []}
             assert declared.read(None, name, values) == pytest.approx(value), name
+
+
+def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
+    """Each joint's card names its pieces as the cut list numbers them; together the cards place the boat's putty."""
+    values = values_of()
+    work = hull.seams(values)
+    tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
+    cards = [one for one in boat.answer(values) if one.part == "wall"]
+    assert [card.label for card in cards] == [kept[3].label for kept in work]
+    named = sorted(int(number) for card in cards for group in card.rough.split("; ")
+                   for number in group.partition(": ")[2].split(", "))
+    assert named == sorted(piece[0] for _, _, rows, _, _ in tapes for piece in rows)
+    placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
+    found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
+    assert found <= placed <= found + len(cards)  # each card is rounded up

@@ -230,3 +230,14 @@ def test_what_is_no_number_travels_without_breaking():
         ("amount_is", "True"),
         ("radius", "inf"),
     ]
+
+
+def test_rows_that_stand_there_by_themselves_stay_out_of_a_link():
+    """A form sends its default stations with every key press; a link carries them only where one was changed."""
+    asked = moves.screen_inputs("joint")
+    stations = [["stations.0.at", "0 m"], ["stations.0.angle", "95"], ["stations.1.at", "1.2 m"],
+                ["stations.1.angle", "120"], ["stations.2.at", "2.4 m"], ["stations.2.angle", "150"]]
+    assert links.pairs(asked, links.tree([["angle_is", "stations"], *stations])) == [("angle_is", "stations")]
+    changed = [*stations[:-1], ["stations.2.angle", "151"]]
+    assert links.pairs(asked, links.tree(changed)) == [tuple(pair) for pair in changed]
+    assert links.pairs(asked, links.tree(stations[:4])) == [tuple(pair) for pair in stations[:4]]

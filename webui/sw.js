@@ -1,14 +1,18 @@
 // Keeps one whole build of the app. `BUILD` ({id, files, bundle, headers}) is put in front of this file by the server.
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
+const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
 const LOST = `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>Covemix</title><p>This phone has let go of its copy of Covemix, and there is no signal.
 Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>`;
 
 const scope = new URL("./", self.location);
 
+// The path of a file holds the hash of its content: what the page has just fetched need not cross the wire again.
 const fetched = async (path) => {
-  const response = await fetch(new URL(path, scope), { cache: "reload" });
+  const url = new URL(path, scope);
+  let response = await fetch(url);
+  if (!response.ok) response = await fetch(url, { cache: "reload" }); // not an answer somebody kept of half an upload
   if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
   return response;
 };
@@ -55,7 +59,7 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (url.pathname.startsWith(scope.pathname + "api/")) return;
+  if (FOR_PROGRAMS.test(url.pathname.slice(scope.pathname.length))) return;
   if (request.mode === "navigate") event.respondWith(page(request));
   else event.respondWith(file(request));
 });

@@ -69,10 +69,10 @@ def powder(name):
     return None
 
 
-def lowest(dusts):
+def strictest(dusts):
     """The strictest published limit of the dusts together.
 
-    >>> lowest(("wood",)).value * 1e6, lowest(("silica",)).source
+    >>> strictest(("wood",)).value * 1e6, strictest(("silica",)).source
     (1.0, 'table-z3')
     """
     found = None

@@ -11,11 +11,3 @@ WINDOWS = (
 )
 # hardener speed, lowest working temperature [K], mark
 LOWEST = (("fast", 278.15, MEMORY), ("medium", 285.15, MEMORY), ("slow", 291.15, MEMORY))
-
-# what stays behind in each mix [kg], and the spare on it [-]: name, value, least, most, mark
-LOSSES = (
-    ("left_putty", 0.026, 0.014, 0.045, MEMORY),  # cup, stick and bag
-    ("left_wet", 0.036, 0.019, 0.070, MEMORY),  # cup, stick and roller
-    ("spare", 0.10, 0.05, 0.20, MEMORY),
-)
-OVERLAP = (0.050, 0.040, 0.075, COMMON)  # of tape where a seam is cut in two [m]

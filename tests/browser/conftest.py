@@ -71,4 +71,4 @@ def keep(page, url):
 
 def figure(page, line):
     """The text of one line of the answer."""
-    return page.locator(f"[data-line={line}] .line-text")
+    return page.locator(f"[data-line={line}] .line-text").first

@@ -36,8 +36,8 @@ class Server:
         self.url = f"http://localhost:{self.port}"
         self.running = self.thread = None
 
-    def start(self, house: Path = HOUSE, missing: str = ""):
-        served = without(app(house), missing) if missing else app(house)
+    def start(self, house: Path = HOUSE, missing: str = "", wrap=lambda app: app):
+        served = wrap(without(app(house), missing) if missing else app(house))
         config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off",
                                 timeout_graceful_shutdown=0)
         self.running = uvicorn.Server(config)

@@ -23,6 +23,27 @@ def test_an_empty_form_answers_and_the_drawing_follows_each_key_press(joint):
     expect(figure(joint, "radius")).to_have_text("38.8 mm")
 
 
+def test_a_key_press_moves_the_points_that_are_there(joint):
+    """A new drawing at each key press would cost a phone more than the reckoning."""
+    expect(figure(joint, "radius")).to_have_text("14.5 mm")
+    joint.evaluate("for (const one of document.querySelectorAll('[data-follows] *')) one.mine = true")
+    joint.get_by_role("textbox", name="Angle inside").fill("100")
+    expect(joint.get_by_role("img", name="meet at 100 degrees")).to_be_visible()
+    assert joint.locator("[data-follows] *").evaluate_all("(all) => all.every((one) => one.mine)")
+
+
+def test_drawing_first_figures_and_fields_stand_in_one_sight(joint, standing):
+    keep(joint, standing.url + "/joint/")
+    expect(figure(joint, "radius")).to_have_text("14.5 mm")
+    foot = joint.locator("[data-foot]").bounding_box()["y"]
+    seen = [joint.locator("[data-follows] svg"), joint.locator(".strip [data-line=putty]"),
+            *(joint.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap between"))]
+    boxes = [one.bounding_box() for one in seen]
+    assert all(box["y"] >= 0 and box["y"] + box["height"] <= foot for box in boxes), (foot, boxes)
+    joint.get_by_text("What stays behind").scroll_into_view_if_needed()
+    expect(joint.locator(".strip [data-line=putty]")).to_be_in_viewport()
+
+
 def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
     for kind, angle, gap in (("inside", "90", "0"), ("both", "125", "2"), ("inside", "150", "1"), ("inside", "50", "0"),
                              ("bulkhead", "75", "0"), ("butt", "90", "3")):

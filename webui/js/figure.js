@@ -7,28 +7,57 @@ const make = (name, attributes) => {
   return element;
 };
 
-const shape = ({ kind, role, points, text, anchor }) => {
+const TAGS = { note: "text", area: "polygon", path: "polyline", strokes: "path" };
+
+const placed = ({ kind, role, points, anchor }) => {
   if (kind === "note") {
     const [[x, y]] = points;
-    const note = make("text", { class: `shape-note shape-${role}`, x, y, "text-anchor": anchor });
-    note.textContent = text;
-    return note;
+    return { class: `shape-note shape-${role}`, x, y, "text-anchor": anchor };
   }
-  return make(kind === "area" ? "polygon" : "polyline",
-    { class: `shape-${role}`, points: points.map((point) => point.join(",")).join(" ") });
+  if (kind === "strokes") return { class: `shape-${role}`, d: points.map(([x, y], k) => `${k % 2 ? "L" : "M"}${x},${y}`).join("") };
+  return { class: `shape-${role}`, points: points.map((point) => point.join(",")).join(" ") };
 };
 
-export const drawn = ({ name, title, width, height, shapes, told }) => {
+const set = (element, attributes) => {
+  for (const [key, value] of Object.entries(attributes)) {
+    if (element.getAttribute(key) !== String(value)) element.setAttribute(key, value);
+  }
+};
+
+// A drawing follows each key press: what is there already is moved, not made anew.
+const drawInto = (figure, { name, title, width, height, shapes, told }) => {
+  const [svg, caption] = figure.children;
+  figure.dataset.figure = name;
+  set(svg, { viewBox: `0 0 ${width} ${height}`, "aria-label": told });
+  while (svg.children.length > shapes.length) svg.lastElementChild.remove();
+  shapes.forEach((shape, place) => {
+    let element = svg.children[place];
+    if (element?.localName !== TAGS[shape.kind]) {
+      const made = make(TAGS[shape.kind], {});
+      if (element) element.replaceWith(made);
+      else svg.append(made);
+      element = made;
+    }
+    set(element, placed(shape));
+    if (element.textContent !== (shape.text ?? "")) element.textContent = shape.text;
+  });
+  if (caption.textContent !== title) caption.textContent = title;
+};
+
+const empty = () => {
   const figure = document.createElement("figure");
   figure.className = "figure";
-  figure.dataset.figure = name;
-  const svg = make("svg", { class: "figure-drawing", viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": told });
-  svg.append(...shapes.map(shape));
   const caption = document.createElement("figcaption");
   caption.className = "figure-told";
-  caption.textContent = title;
-  figure.append(svg, caption);
+  figure.append(make("svg", { class: "figure-drawing", role: "img" }), caption);
   return figure;
+};
+
+export const drawFirst = (place, figure) => drawInto(place.children[0] ?? place.appendChild(empty()), figure);
+
+export const draw = (place, figures) => {
+  while (place.children.length > figures.length) place.lastElementChild.remove();
+  figures.forEach((one, at) => drawInto(place.children[at] ?? place.appendChild(empty()), one));
 };
 
 // The rule a large figure stands on: what is before it, and its own piece in its part's hatching.

@@ -1,5 +1,5 @@
 // Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
-import { drawn, ruled } from "./figure.js";
+import { draw, drawFirst, ruled } from "./figure.js";
 
 const span = (name, ...content) => {
   const element = document.createElement("span");
@@ -8,11 +8,17 @@ const span = (name, ...content) => {
   return element;
 };
 
+// A number and its unit stay on one line, and so does a sum of two.
+const bound = (text) => {
+  const held = text.replace(/(\d) (?=[^\d\s])/g, "$1\u00a0");
+  return held.split("+").length === 2 ? held.replace(/\s\+\s/, "\u00a0+\u00a0") : held;
+};
+
 // "Resin, until it shows" and "187 g": the name and the figure are set large, the rest beside them
 const large = (line) => {
   const [part, how] = cut(line.label, ", ");
   const [figure, unit] = cut(line.text, " ");
-  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${unit}`)] : []))];
+  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${bound(unit)}`)] : []))];
 };
 
 const cut = (text, mark) => {
@@ -21,9 +27,9 @@ const cut = (text, mark) => {
 };
 
 const laidOut = (line) => {
-  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", line.text)];
+  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", bound(line.text))];
   if (line.span.length) main.push(ruled(line.span, line.part));
-  if (line.rough) main.push(span("rough", line.rough));
+  if (line.rough) main.push(span("rough", bound(line.rough)));
   if (line.caution) main.push(span("caution", line.caution));
   return main;
 };
@@ -75,13 +81,13 @@ export const showAnswers = (root, answers) => {
   }
 };
 
-const drawnIn = new WeakMap();
-
 const showFigures = (place, figures) => {
-  const now = JSON.stringify(figures);
-  if (drawnIn.get(place) === now || !(figures.length || place.children.length)) return;
-  drawnIn.set(place, now);
-  place.replaceChildren(...figures.map(drawn));
+  if (figures.length || place.children.length) draw(place, figures);
+};
+
+// The drawing that follows a key press before the rest of the answer does.
+export const showDrawing = (place, { figures }) => {
+  if (figures.length) drawFirst(place, figures[0]);
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.

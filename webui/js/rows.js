@@ -43,12 +43,14 @@ export const addRow = (group) => {
   rename(row, group, rows.length);
   row.querySelector(".row-tools")?.removeAttribute("hidden");
   group.querySelector(".group-rows").append(row);
+  sayEmpty(group);
   return row;
 };
 
 export const removeRow = (group, row) => {
   row.remove();
   renumber(group);
+  sayEmpty(group);
 };
 
 // by: -1 up, 1 down; false where there is nowhere to go
@@ -80,8 +82,8 @@ const rename = (row, { dataset: { group, each } }, place) => {
   row.querySelector(".row-name").textContent = `${each} ${place + 1}`;
 };
 
-export const sayEmpty = (form) => {
-  for (const none of form.querySelectorAll("[data-none]")) {
+export const sayEmpty = (place) => {
+  for (const none of place.querySelectorAll("[data-none]")) {
     none.value = rowsOf(none.closest("[data-group]")).length ? "" : NONE;
   }
 };

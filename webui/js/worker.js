@@ -2,7 +2,11 @@
 import { loadMicroPython } from "../vendor/micropython/micropython.mjs";
 
 const HEAP = 1024 * 1024; // grows by itself; a small start keeps collecting garbage quick
+const REST = 40; // ms without a question: garbage is collected then, and not at the beginning of the next answer
 let call;
+let collect;
+let nothing;
+let resting = 0;
 
 const folders = new Set();
 const place = (files, path, text) => {
@@ -21,8 +25,16 @@ const start = async ({ wasm, bundle }) => {
   self.fetch = async () => new Response(wasm, { headers: { "Content-Type": "application/wasm" } });
   const python = await loadMicroPython({ url: "micropython.wasm", heapsize: HEAP });
   for (const [path, text] of Object.entries(JSON.parse(bundle).engine)) place(python.FS, path, text);
-  python.runPython("import sys\nsys.path.append('/')\nfrom shared.moves import call");
+  python.runPython("import sys, gc\nsys.path.append('/')\ngc.threshold(-1)\nfrom shared.moves import call\ndef nothing(): pass");
   call = python.globals.get("call");
+  collect = python.globals.get("gc").collect;
+  nothing = python.globals.get("nothing");
+};
+
+// What is asked here is done at the beginning of the next call from outside, whatever that is.
+const rest = () => {
+  collect();
+  nothing();
 };
 
 self.addEventListener("message", async ({ data }) => {
@@ -31,7 +43,9 @@ self.addEventListener("message", async ({ data }) => {
       await start(data);
       self.postMessage({ ready: true });
     } else {
+      clearTimeout(resting);
       self.postMessage({ id: data.id, text: call(data.text) });
+      resting = setTimeout(rest, REST);
     }
   } catch (error) {
     self.postMessage({ id: data.id, broken: String(error?.message ?? error) });

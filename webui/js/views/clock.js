@@ -31,12 +31,13 @@ export const mount = (screen, main) => {
   shown = { ...view, place, articles: new Map() };
   if (led.length) began(led);
   tools(place);
-  view.answers.addEventListener("click", fromAnswer);
-  new MutationObserver(startWaiting).observe(view.answers, { childList: true, subtree: true });
+  const answers = view.form.querySelector(".side");
+  answers.addEventListener("click", fromAnswer);
+  new MutationObserver(startWaiting).observe(answers, { childList: true, subtree: true });
   showPots(list());
 };
 
-const startLead = () => [...shown.answers.querySelectorAll("[data-move=heat] [data-lead]")]
+const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
   .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));
 
 const fromAnswer = (event) => {

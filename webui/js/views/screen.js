@@ -3,7 +3,7 @@ import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
 import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
-import { blankAnswers, clearAnswers, showAnswers, spoken } from "../lines.js";
+import { blankAnswers, clearAnswers, showAnswers, showDrawing, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
@@ -15,7 +15,6 @@ const OUR_FAULT = "That could not be worked out. It is not your input; change so
 
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
-  const answers = main.querySelector("[data-answers]");
   const status = document.querySelector("[data-status]");
   let speaking = 0;
 
@@ -27,17 +26,17 @@ export const mount = (screen, main) => {
     if (error instanceof EngineMissing) {
       form.classList.remove("live"); // the form is a plain one again, and the server answers it
       notice("engine", NO_ENGINE);
-      if (touched) clearAnswers(answers);
+      if (touched) clearAnswers(main);
       return;
     }
     if (error) {
-      clearAnswers(answers);
+      clearAnswers(main);
       showErrors(form, [{ field: lastTouched(form), message: OUR_FAULT }]);
       return;
     }
     const errors = got.answers.flatMap(([, answer]) => answer.errors);
     const homeless = showErrors(form, errors);
-    showAnswers(answers, got.answers);
+    showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
@@ -49,15 +48,24 @@ export const mount = (screen, main) => {
     }, QUIET);
   };
   const answer = newest(show);
-  const refresh = () => answer({ screen, pairs: pairs(form) });
+  const follows = main.querySelector("[data-follows]"); // a drawing that does not wait for the rest
+  const drawing = newest((got, error, asked) => {
+    if (got && form.isConnected) showDrawing(follows, got);
+    painted(() => answer({ screen, pairs: asked.pairs }));
+  });
+  const refresh = (typed = pairs(form)) => {
+    if (follows) drawing({ draw: screen, pairs: typed });
+    else answer({ screen, pairs: typed });
+  };
 
   const changed = () => {
+    const typed = pairs(form);
+    refresh(typed); // first, so that the engine is at work while the rest is done here
     touched = true;
     form.dataset.typed = "yes";
     settle(form);
-    const kept = remember(screen, pairs(form));
+    const kept = remember(screen, typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
-    refresh();
   };
 
   form.classList.add("live");
@@ -84,12 +92,18 @@ export const mount = (screen, main) => {
 
   const brought = bring(screen, form, changed);
   settle(form);
-  const painted = recallAnswer(screen, pairs(form));
-  if (painted) show(painted, null, { pairs: pairs(form) });
-  else if (recall(screen) ?? atFirst()) blankAnswers(answers);
-  brought.then(refresh);
+  const kept = recallAnswer(screen, pairs(form));
+  if (kept) show(kept, null, { pairs: pairs(form) });
+  else if (recall(screen) ?? atFirst()) blankAnswers(main);
+  brought.then(() => refresh());
   offerKit(form).then(() => { fill(form, pairs(form)); });
-  return { form, answers, refresh, changed, brought };
+  return { form, refresh, changed, brought };
+};
+
+// After what was drawn just now is on the screen; a page that nobody sees paints nothing.
+const painted = (next) => {
+  if (document.hidden) next();
+  else requestAnimationFrame(() => setTimeout(next));
 };
 
 // Another row, or one away, up or down; what is taken away can be brought back.

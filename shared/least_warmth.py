@@ -1,11 +1,11 @@
-"""Lowest: the temperature below which a hardener may stop for good."""
+"""Least warmth: the temperature below which a hardener may stop for good."""
 from .catalogue.windows import LOWEST
 
 
-def lowest(system):
+def least_warmth(system):
     """The lowest working temperature [K] and whether it is only remembered.
 
-    >>> lowest({"lowest": None, "speed": "fast"})
+    >>> least_warmth({"lowest": None, "speed": "fast"})
     (278.15, True)
     """
     if system["lowest"] is not None:
