@@ -71,7 +71,7 @@ def screens():
 
 
 def save(shot: bytes, path: Path):
-    Image.open(io.BytesIO(shot)).convert("RGB").save(path, "WEBP", quality=55, method=6)
+    Image.open(io.BytesIO(shot)).convert("RGB").save(path, "WEBP", quality=40, method=6)
 
 
 def main(folder: Path, only=()):

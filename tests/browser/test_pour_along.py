@@ -76,6 +76,10 @@ def test_it_goes_on_where_it_was_after_a_reload_and_the_clock_has_run_on(along):
     expect(bench(page, "figure")).to_have_text(re.compile("1:[0123]."))
     page.clock.fast_forward(95_000)
     expect(bench(page, "figure")).to_have_text("0:00")
+    bench(page, "undo").click()
+    expect(bench(page, "figure")).to_have_text("2 min")
+    bench(page, "undo").click()
+    expect(bench(page, "figure")).to_have_text("100 g")
 
 
 def test_beyond_tolerance_the_rescue_has_the_readings(along):

@@ -183,6 +183,10 @@ export class Bench {
 
   async back() {
     if (this.busy) return;
+    if (this.state.started) { // the tap that started the clock is a tap too
+      await this.go(0);
+      return;
+    }
     this.state.step -= 1;
     if (this.step.field) this.write(this.step.field, "");
     await this.go(0);

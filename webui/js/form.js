@@ -66,7 +66,7 @@ export const settle = (form) => {
     fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
   }
   for (const unit of form.querySelectorAll(".unit")) {
-    unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
+    unit.hidden = /\p{L}/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
   }
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
