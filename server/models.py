@@ -2,7 +2,8 @@
 from typing import Any
 
 from covemix.shared import moves
-from covemix.shared.inputs import UNITS_INPUT, Input
+from covemix.shared.declared import Input
+from covemix.shared.inputs import UNITS_INPUT
 from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
 
 Typed = StrictFloat | str | None  # strict: false is no 0

@@ -6,8 +6,8 @@ Dotted names are the one spelling of a tree of typed text that a form, a query s
 
 from math import isfinite
 
-from .inputs import in_rows
 from .numbers import MOST, shown
+from .rows import in_rows
 
 LONGEST_LINK = 8000  # characters of payload; a boat of sixty joints is about half of it
 MOST_PAIRS = 2000

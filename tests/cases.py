@@ -7,8 +7,8 @@ import math
 import random
 
 from covemix.shared import moves
+from covemix.shared.declared import Several
 from covemix.shared.errors import InputError
-from covemix.shared.inputs import Several
 from covemix.shared.units import BY_NAME, UNITS, from_si, to_si, unit_for
 
 SEED = 20260

@@ -144,7 +144,7 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
         const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
         return (await all("log")).map((entry) => entry.kind);
     }""")
-    assert kinds == ["timing", "poured"]
+    assert kinds == ["poured"]
     clock.locator("[data-notice=pot-ended]").get_by_role("button", name="Undo").click()
     expect(clock.locator(".pot")).to_have_count(1)
 

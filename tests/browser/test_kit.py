@@ -20,7 +20,7 @@ SCHEMA_1 = """(typed) => new Promise((done, failed) => {
     change.oncomplete = () => { HOLD; done(true); };
   };
 })"""
-# a putty batch as it is kept now and as it was once kept, an own timing, a poured batch
+# a putty batch as it is kept now and as it was once kept, an own timing as once kept, a poured batch
 LOGGED = """async () => {
   const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
   const { put } = await from("store.js");

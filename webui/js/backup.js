@@ -27,7 +27,6 @@ const isTime = (value) => Number.isFinite(value) || (typeof value === "string" &
 const isBatch = (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs);
 const LOG = {
   poured: isBatch,
-  timing: isBatch,
   putty: (one) => isTime(one.when)
     && ["filler", "mixed", "before", "after", "came_out"].every((name) => typeof one[name] === "string"),
 };
@@ -58,7 +57,7 @@ export const readBackup = async (file) => {
   return contents;
 };
 
-// Own timings and putty batches stand in the log too, but are not what was poured.
+// Putty batches stand in the log too, as own timings once did, but are not what was poured.
 export const counted = ({ kit, log }) => {
   const poured = log.filter(({ kind }) => kind === "poured");
   return `${kit.length} of your things and ${poured.length} batches`;

@@ -7,7 +7,6 @@ import { recall, remember } from "../memory.js";
 import { dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
-import { put } from "../store.js";
 import { potArticle } from "./pot.js";
 import { mount as mountScreen } from "./screen.js";
 
@@ -101,11 +100,10 @@ const showPots = (pots) => {
 
 const seconds = (pot) => `${Math.max(1, Math.round(line(pot, "passed")?.value ?? 0))} s`;
 
-// What is said of a pot is an own timing of its system: kept in the log, and reckoned with on this screen.
+// What is said of a pot is an own timing of its system, reckoned with on this screen; the log keeps it with the batch.
 const say = async (pot, said) => {
   const typed = [["said", said], ["after", seconds(pot)], ...pot.timing];
   await amend(pot, (kept) => ({ ...kept, said: [...kept.said, said === "good" ? ["note", "still good"] : ["own_time", seconds(pot)]] }));
-  await put("log", { kind: "timing", when: Date.now(), typed: Object.fromEntries(typed), pairs: pot.system });
   if (!pot.timing.length) return;
   const { form, changed } = shown;
   const now = pairs(form);

@@ -1,0 +1,159 @@
+"""Declared: what every kind of input has in common, and how a tree of typed text is read by its declarations.
+
+Options that every kind takes:
+    help      a hint under the field
+    fold      the heading it is folded away under; empty: in sight
+    when      (name, values) pairs: asked only while one of these choices has one of its values; empty: always
+    was       older names of the field; links printed on a card live for years
+"""
+from .errors import InputError
+from .numbers import BLANKS, DIGITS, shown
+from .units import from_si, sign, to_si, unit_for
+
+
+class Input:
+    """What every kind has in common."""
+
+    kind = ""
+    blank = ""
+    known = None
+
+    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False):
+        self.name, self.label, self.help, self.fold = name, label, help, fold
+        self.when, self.was, self.optional = when, was, optional
+
+    def asked(self, values):
+        """Whether the choices read so far leave this input in the form."""
+        if not self.when:
+            return True
+        for name, allowed in self.when:
+            if values.get(name) in allowed:
+                return True
+        return False
+
+    def typed_in(self, tree):
+        """What was typed for this input, under its name or an older one."""
+        if self.name in tree:
+            return tree[self.name]
+        for name in self.was:
+            if name in tree:
+                return tree[name]
+        return None
+
+    def extra_names(self):
+        """Names beside its own that the input reads from a form, a link or the API."""
+        return ()
+
+    def untouched(self, name, text, tree, system):
+        """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
+        return text == self.default_in(system)
+
+    def about(self, system):
+        """The declaration as data, for the form and for GET /api/moves."""
+        facts = {"kind": self.kind, "name": self.name, "label": self.label, "help": self.help, "fold": self.fold,
+                 "optional": self.optional}
+        if self.when:
+            facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
+        return facts
+
+    def refuse(self, path, why):
+        raise InputError(path, self.label + ": " + why)
+
+
+class Several(ValueError):
+    """More than one InputError, told together."""
+
+    def __init__(self, errors):
+        super().__init__("several")
+        self.errors = errors
+
+
+def read_into(values, inputs, tree, prefix, errors):
+    """Read each input that is asked into `values`, collecting what cannot be read into `errors`."""
+    units = values["units"]
+    for item in inputs:
+        if item.when and not item.asked(values):
+            continue
+        typed = tree.get(item.name)
+        if typed is None and item.was:
+            typed = item.typed_in(tree)
+        if item.known and (typed is None or isinstance(typed, str)):
+            known = item.known[units].get(typed)
+            if known:
+                values[item.name], unit, echoed = known
+                if unit is not None:
+                    values[item.unit_name] = unit
+                for text in echoed:
+                    values["_understood"].append([prefix + item.name, text])
+                continue
+        try:
+            values[item.name] = item.read(typed, prefix + item.name, values)
+        except InputError as error:
+            errors.append(error)
+        except Several as several:
+            errors.extend(several.errors)
+
+
+def checked_at(check, values, prefix):
+    error = None
+    try:
+        check(values)
+    except InputError as caught:
+        error = caught
+    if error:
+        raise InputError(prefix + error.field, error.message)
+
+
+def echo(values, path, typed, value, unit):
+    """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
+    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
+        return
+    text = plain(value) + unit_behind(unit)
+    if typed == text:
+        return
+    behind = typed.partition(",")[2]
+    if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
+        text += " (a comma marks the decimals)"
+    values["_understood"].append([path, text])
+
+
+def missing(typed):
+    return typed is None or (isinstance(typed, str) and not typed.strip(BLANKS))
+
+
+def only_text(tree):
+    """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
+    return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and only_text(tree[key])) for key in tree])
+
+
+def in_unit(unit):
+    return " in " + sign(unit) if unit else ""
+
+
+def unit_behind(unit):
+    mark = sign(unit)
+    return mark if mark in ("%", "°", "") else " " + mark
+
+
+def plain(value):
+    """A declared limit or default as short text: 0.5, 240, never 240.0."""
+    for places in range(0, 5):
+        text = shown(value, places)
+        if abs(float(text) - value) <= 1e-9 * max(1.0, abs(value)):
+            return text
+    return shown(value, 6)
+
+
+def default_text(value, unit, system):
+    """A default as typed text in the unit that the system expects."""
+    own = unit_for(unit, system)
+    return plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
+
+
+def limit(si, unit, toward):
+    """A limit as short text on its inner side, so that what a message names is itself read."""
+    value = from_si(si, unit)
+    places = 0
+    while places < 4 and abs(float(shown(value, places, toward)) - value) > 0.005 * abs(value):
+        places += 1
+    return shown(value, places, toward)

@@ -1,0 +1,222 @@
+"""Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
+from .declared import Input, default_text, echo, in_unit, limit, missing, plain, unit_behind
+from .errors import InputError
+from .numbers import BLANKS, DOWN, UP, reading
+from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
+
+
+class Number(Input):
+    """A quantity. `low`, `high` and `default` are in `unit`; a unit typed behind the number goes before it.
+
+    low and high are limits of sense, not of safety; an optional number that is not typed reads as None.
+    """
+
+    kind = "number"
+
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
+                 **more):
+        Input.__init__(self, name, label, **more)
+        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
+        self.unit, self.low, self.high, self.default = unit, low, high, default
+        self.above, self.whole = above, whole  # above: low itself is refused too
+        self.known, self.defaults = {METRIC: {}, US: {}}, {}
+        self.unit_name = name + "_unit"
+
+    def unit_in(self, system):
+        return unit_for(self.unit, system)
+
+    def default_in(self, system):
+        """The default as typed text in the unit of that system."""
+        if self.default is None:
+            return ""
+        text = self.defaults.get(system)
+        if text is None:
+            text = self.defaults[system] = default_text(self.default, self.unit, system)
+        return text
+
+    def read(self, typed, path, values):
+        told = len(values["_understood"])
+        si = self._read(typed, path, values)
+        # a phone reads every field at each key press and one has changed: `read_into` takes the others from here
+        if typed is None or isinstance(typed, str):
+            known = self.known[values["units"]]
+            if len(known) > 8:
+                known.clear()
+            known[typed] = (si, None if si is None else values[self.unit_name],
+                            [echoed[1] for echoed in values["_understood"][told:]])
+        return si
+
+    def _read(self, typed, path, values):
+        system = values["units"]
+        if missing(typed):
+            if self.optional:
+                return None
+            if self.default is None:
+                self.refuse(path, self.missing or "type a number" + in_unit(self.unit_in(system)))
+            typed = self.default_in(system)
+        value, words, why = reading(typed)
+        if value is None:
+            self.refuse(path, why)
+        unit = self.unit_in(system)
+        if words:
+            found, why = find(words, BY_NAME[self.unit].quantity)
+            if found is None:
+                self.refuse(path, why)
+            unit = found.name
+        si = to_si(value, unit)
+        self._within(si, unit, path)
+        if self.whole and value != int(value):
+            self.refuse(path, "a whole number, please")
+        values[self.unit_name] = unit
+        echo(values, path, typed, value, unit)
+        return si
+
+    def _within(self, si, unit, path):
+        low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+        if si < low or si > high or (self.above and si == low):
+            first = "more than " if self.above else "from "
+            bounds = first + limit(low, unit, UP) + (" up to " if self.above else " to ") + limit(high, unit, DOWN)
+            self.refuse(path, bounds + unit_behind(unit))
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        unit = self.unit_in(system)
+        facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity, "default": self.default_in(system),
+                      "low": from_si(to_si(self.low, self.unit), unit),
+                      "high": from_si(to_si(self.high, self.unit), unit)})
+        return facts
+
+
+class Parts(Input):
+    """Numbers in a row, one for each part: "100:30", "2 : 1", "1.15 : 0.98 g/mL". Reads into a tuple of SI floats.
+
+    unit: "" for parts of a ratio; otherwise each number may carry its unit, and a last unit holds for all
+    """
+
+    kind = "parts"
+
+    def __init__(self, name, label, unit="", low=0, high=1e6, most=5, least=2, default="", **more):
+        Input.__init__(self, name, label, **more)
+        self.unit, self.low, self.high, self.most, self.default = unit, low, high, most, default
+        self.least = least
+
+    def default_in(self, system):
+        """The default as typed text; a bare one is in the declared unit, which is said where it is not expected."""
+        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
+            return self.default + " " + self.unit
+        return self.default
+
+    def read(self, typed, path, values):
+        if missing(typed):
+            if not self.default:
+                if self.optional:
+                    return ()
+                self.refuse(path, "type the parts, like 100:30 or 2:1")
+            typed = self.default_in(values["units"])
+        if not isinstance(typed, str):
+            self.refuse(path, "type the parts, like 100:30 or 2:1")
+        pieces = typed.replace(" to ", ":").replace(";", ":").split(":")
+        if not self.least <= len(pieces) <= self.most:
+            self.refuse(path, "type {} to {} numbers with a colon between them, like 100:30".format(
+                self.least, self.most))
+        unit, read = self._unit_behind(pieces[-1], path, values["units"]), []
+        for piece in pieces:
+            value, words, why = reading(piece)
+            if value is None:
+                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
+            own = unit
+            if words:
+                found, why = find(words, BY_NAME[self.unit].quantity)
+                if found is None:
+                    self.refuse(path, why)
+                own = found.name
+            si = to_si(value, own)
+            low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+            if not low < si <= high:
+                self.refuse(path, "each number more than {} and at most {}".format(
+                    limit(low, own, UP), limit(high, own, DOWN)) + unit_behind(own))
+            read.append(si)
+        return tuple(read)
+
+    def _unit_behind(self, piece, path, system):
+        _, words, _ = reading(piece)
+        found = find(words, BY_NAME[self.unit].quantity)[0] if words else None
+        return found.name if found else unit_for(self.unit, system)
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
+        return facts
+
+
+class Amount(Input):
+    """One of several amounts: what is known is chosen under `<name>_is`, how much of it is typed under `name`.
+
+    options: (key, label, units): the first unit is the default, another quantity is allowed where its unit is listed.
+    Reads into (key, SI value, quantity).
+    """
+
+    kind = "amount"
+
+    def __init__(self, name, label, options, default=None, high=1e6, **more):
+        Input.__init__(self, name, label, **more)
+        self.options, self.default, self.high = options, default, high
+
+    def default_in(self, system):
+        return "" if self.default is None else default_text(self.default, self.options[0][2][0], system)
+
+    def extra_names(self):
+        return (self.name + "_is",)
+
+    def untouched(self, name, text, tree, system):
+        """The default stands for the first kind of amount only; that kind is itself the default."""
+        key = tree.get(self.name + "_is")
+        first = missing(key) or key == self.options[0][0]
+        return first and (name != self.name or text == self.default_in(system))
+
+    def option(self, key):
+        for option in self.options:
+            if option[0] == key:
+                return option
+        return None
+
+    def read(self, typed, path, values):
+        key = values.get("_tree", {}).get(self.name + "_is")
+        option = self.options[0] if missing(key) else self.option(key)
+        if option is None:
+            raise InputError(path + "_is", self.label + ": choose one of: " + ", ".join([o[1] for o in self.options]))
+        values[self.name + "_is"] = option[0]
+        if missing(typed):
+            if self.default is None or option is not self.options[0]:
+                self.refuse(path, "type how much" + in_unit(unit_for(option[2][0], values["units"])))
+            typed = self.default_in(values["units"])
+        value, words, why = reading(typed)
+        if value is None:
+            self.refuse(path, why)
+        unit = unit_for(option[2][0], values["units"])
+        if words:
+            unit = self._named(words, option, path)
+        if not value > 0:
+            self.refuse(path, "more than zero, please")
+        if value > self.high:
+            self.refuse(path, "at most {} {}".format(plain(self.high), sign(unit)))
+        values[self.name + "_unit"] = unit
+        echo(values, path, typed, value, unit)
+        return option[0], to_si(value, unit), BY_NAME[unit].quantity
+
+    def _named(self, words, option, path):
+        why = ""
+        for allowed in option[2]:
+            found, said = find(words, BY_NAME[allowed].quantity)
+            if found is not None:
+                return found.name
+            # a word with two meanings is the better answer than "not a unit of mass"
+            why = said if said.startswith("say which") or not why else why
+        self.refuse(path, why)
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts["default"] = self.default_in(system)
+        facts["options"] = [{"value": o[0], "label": o[1], "help": o[3] if len(o) > 3 else "",
+                             "unit": sign(unit_for(o[2][0], system))} for o in self.options]
+        return facts
