@@ -28,7 +28,7 @@ INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fet
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
-    "joint", "bench", "print", "template")
+    "joint", "boat", "bench", "print", "template")
 COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
 
 

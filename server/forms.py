@@ -1,6 +1,8 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 from covemix.shared.numbers import digits
 
+WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
+
 
 class Form:
     """The state of one screen's form. inputs: declarations as data; pairs: dotted name and typed text.
@@ -56,7 +58,7 @@ class Form:
 
     def names_unit(self, path: str) -> bool:
         """Whether a unit was typed behind the number: the field's own would stand there twice."""
-        return self.typed.get(path, "")[-1:].isalpha()
+        return any(letter.isalpha() for letter in self.typed.get(path, ""))
 
     def wrong_below(self, path: str) -> bool:
         """Whether something in a row has to be put right."""
@@ -64,6 +66,13 @@ class Form:
 
     def _given_to(self, group: str) -> bool:
         return any(name == group or name.startswith(group + ".") for name in self.given)
+
+    @staticmethod
+    def is_wide(item: dict) -> bool:
+        """Whether the words of a choice or its label need the whole width of a phone."""
+        words = [option["label"] for option in (*item.get("options", ()), *item.get("rows", ()))] if item["kind"] in (
+            "choice", "pick") else []
+        return bool(words) and max(map(len, words)) > WIDEST_WORDS
 
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:

@@ -69,6 +69,7 @@ class StepModel(BaseModel):
     rank: str
     lead: list[tuple[str, str]] = Field(description="Pairs that mend it, in the form")
     keeps: list[tuple[str, str]] = Field(description="Pairs that a log entry of this step starts with")
+    logs: list[tuple[str, str]] = Field(description="Pairs of the whole batch for the log, at the last step")
 
 
 class SteppedModel(AnswerModel):

@@ -1,4 +1,5 @@
 """Pages: each screen as plain HTML with its answer, before any script runs."""
+import re
 from urllib.parse import urlencode
 
 from covemix.shared import handover, links, moves
@@ -36,6 +37,7 @@ class Pages:
         self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["cut"] = lambda text, mark: text.partition(mark)
+        self.env.filters["bound"] = bound
         self.templates = set(self.env.list_templates())
 
     def routes(self):
@@ -95,6 +97,16 @@ class Pages:
             folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))
+
+
+def bound(text: str) -> str:
+    """A number and its unit stay on one line, and so does a sum of two.
+
+    >>> bound("0.333 kg + 0.0944 kg").count(chr(160)), bound("300 g/m²").count(" ")
+    (4, 0)
+    """
+    held = re.sub(r"(\d) (?=[^\d\s])", "\\1\u00a0", text)
+    return re.sub(r"\s\+\s", "\u00a0+\u00a0", held) if held.count("+") == 1 else held
 
 
 def path_of(screen: str) -> str:

@@ -1,9 +1,9 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import boat_pieces, cutting, impossible, joint, ratio, seam, shopping
+from . import boat_cards, boat_pieces, cutting, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
-from .cut_figure import cut_figures
+from .cut_figure import cut_figures, named
 from .errors import InputError
-from .hull import OWN, cut_lists, faces, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
+from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
@@ -24,7 +24,7 @@ def _of_joint(names):
 
 
 LATER, NOW = "later", "now"
-FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"))
+FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"), ("wall", "Cards for the wall"))
 KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
@@ -135,8 +135,7 @@ def answer(values):
     work = seams(values)
     sums = totals(values, work)
     batch, units = mixed(values, sums), values["units"]
-    tapes = cut_lists(tape_pieces(work), values, "tape")
-    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
+    tapes, plies = cuts_of(values, work)
     lines = _resin_lines(values, batch)
     if sums["putty"]:
         volume = batch["putty"] / values["putty_density"]
@@ -161,14 +160,14 @@ def answer(values):
     lines.extend([kept[3] for kept in work])
     lines.extend(_cut_lines(tapes, "Tape", units))
     lines.extend(_cut_lines(plies, "Peel ply", units))
+    lines.extend(boat_cards.lines(values, work, tapes))
     return lines
 
 
 def figures(values):
     """The cut lists as strips."""
-    work = seams(values)
-    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
-    return cut_figures((("Tape", cut_lists(tape_pieces(work), values, "tape")), ("Peel ply", plies)), values["units"])
+    tapes, plies = cuts_of(values, seams(values))
+    return cut_figures((("Tape", tapes), ("Peel ply", plies)), values["units"])
 
 
 def leads(values):
@@ -273,7 +272,7 @@ def _consumable_lines(values, batch, sums, work):
 
 def _cut_lines(lists, label, units):
     lines = []
-    for number, (width, _, rows, lengths, found) in enumerate(lists):
+    for number, (width, areal, rows, lengths, found) in enumerate(lists):
         for each in found.cuts:
             if each.stock == cutting.REMNANT:
                 stock = "remnant of " + metres(each.length / 1000, units)
@@ -281,7 +280,7 @@ def _cut_lines(lists, label, units):
                 stock = "roll " + str(each.place + 1)
             used = sum([lengths[place] for place in each.pieces])
             lines.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
-                              label + " " + mm(width, units) + ", " + stock, used / 1000, "m",
+                              named(label, width, areal, units) + ", " + stock, used / 1000, "m",
                               _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
                               rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)
                               + " left"))

@@ -7,6 +7,7 @@ from .figures import box, figure, note, path
 from .lengths import metres, mm
 from .numbers import small
 from .sheet import WIDTH
+from .units import told
 
 LINE = 6000  # mm of tape to a line, or the longest piece
 SIDE, HIGH, GAP = 6, 24, 8  # units of the drawing
@@ -17,10 +18,15 @@ def cut_figures(groups, units):
     """One drawing for each width. groups: (label, cut lists of `hull.cut_lists`)"""
     found = []
     for label, lists in groups:
-        for place, (width, _, rows, lengths, cuts) in enumerate(lists):
-            found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), label + " " + mm(width, units),
+        for place, (width, areal, rows, lengths, cuts) in enumerate(lists):
+            found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), named(label, width, areal, units),
                                 rows, lengths, cuts, units))
     return found
+
+
+def named(label, width, areal, units):
+    """What is cut: "Tape 75 mm, 300 g/m²"; areal: 0 where there is only one kind."""
+    return label + " " + mm(width, units) + (", " + told(areal, "g/m2", units) if areal else "")
 
 
 def strips(name, title, rows, lengths, cuts, units):
@@ -49,5 +55,5 @@ def strips(name, title, rows, lengths, cuts, units):
             shapes.append(path("left", [(x, y), (end, y)]))
             shapes.append(path("left", [(x, y + HIGH), (end, y + HIGH)]))
         y += HIGH + GAP
-    told = title + ": " + str(len(rows)) + " pieces. The list below says which come from where."
-    return figure(name, title, WIDTH, y, shapes, told, "cut")
+    words = title + ": " + str(len(rows)) + " pieces. The list below says which come from where."
+    return figure(name, title, WIDTH, y, shapes, words, "cut")

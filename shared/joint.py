@@ -54,7 +54,7 @@ INPUTS = (
                                    (seam.SECOND, "outside, or the other side"))),
     ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},),
         help="The first lies on the putty."),
-    Choice("sized", "The cove", (("rule", "throat as deep as the panel is thick"), ("radius", "of this radius"),
+    Choice("sized", "The cove", (("rule", "by the rule of the throat"), ("radius", "of this radius"),
                                  ("spreader", "by a spreader that is there")), fold=COVE, when=ROUNDED),
     Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
            when=(("sized", ("radius", "spreader")),), help="Of the spreader's tip."),

@@ -60,6 +60,8 @@ def _collect(inputs, typed, prefix, units, found, whole=False):
     """whole: defaults travel too, because something else than the field's own default stands behind it"""
     for item in inputs:
         value = item.typed_in(typed)
+        if value is None and item.kind != "amount":
+            continue
         name = prefix + item.name
         for extra in item.extra_names():
             if _filled(typed.get(extra)) and (whole or not item.untouched(extra, typed[extra], typed, units)):

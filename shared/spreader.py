@@ -8,7 +8,7 @@ from .errors import InputError
 from .figures import area, figure, note, path
 from .inputs import Choice, Parts
 from .lengths import mm
-from .lines import ANSWER, BESIDE, WARN, line, words
+from .lines import ANSWER, SAY, WARN, line, words
 from .numbers import ceiling
 
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
@@ -78,7 +78,7 @@ def answer(values):
         lines.append(line("radius_" + str(place + 1), "Spreader", radius, "m", "R " + mm(radius, units), rank=ANSWER,
                           rough="a round tip " + mm(2 * radius, units) + " wide"))
     lines.append(words("cut", "Then", "Glue it to a stiff sheet, cut outside the line, sand to the line, round no "
-                       "corner of the tip. Try it at the sharpest and the flattest place before mixing.", rank=BESIDE))
+                       "corner of the tip. Try it at the sharpest and the flattest place before mixing.", rank=SAY))
     return lines
 
 

@@ -9,6 +9,7 @@ from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.inputs import read
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.optimize import LinearConstraint, milp
 
 ONE = (("joints.0.name", "Chine"), ("joints.0.angle", "110"), ("joints.0.length", "2"), ("joints.0.copies", "2"))
 
@@ -118,15 +119,23 @@ def test_packs_leave_the_least_over(need, sizes):
     assert sum(c * s for c, s in zip(counts, sizes, strict=True)) == pytest.approx(held)
 
 
+def test_packs_of_one_boat_are_the_solvers(outside):
+    """scipy.optimize.milp (HiGHS): 7.3 kg in packs of 1, 2.5 and 5 kg with the least left over."""
+    sizes = (1.0, 2.5, 5.0)
+    best = milp(sizes, constraints=LinearConstraint([sizes], 7.3, 50), integrality=[1, 1, 1])
+    outside("boat packs", "scipy.optimize.milp (library), HiGHS", best.fun, shopping.packs(7.3, sizes)[1],
+            absolute=2e-6)
+
+
 def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
     """Inside before the hull is turned, outside after; each number once over all cut lists of tape."""
     values = values_of()
     work = boat.seams(values)
-    pieces = boat.tape_pieces(work)
+    pieces = hull.tape_pieces(work)
     assert [piece[0] for piece in pieces] == list(range(1, len(pieces) + 1))
     late = [piece[2] in ("outside", "other face") for piece in pieces]
     assert late == sorted(late)
-    cut = sorted(rows[place][0] for _, _, rows, _, found in boat.cut_lists(pieces, values, "tape")
+    cut = sorted(rows[place][0] for _, _, rows, _, found in hull.cut_lists(pieces, values, "tape")
                  for each in found.cuts for place in each.pieces)
     assert cut == list(range(1, len(pieces) + 1))
 
@@ -198,3 +207,18 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
         if declared is not None and declared.default is not None and name not in ("gap", "bevel", "radius"):
             values = {"units": "metric", "_understood": []}
             assert declared.read(None, name, values) == pytest.approx(value), name
+
+
+def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
+    """Each joint's card names its pieces as the cut list numbers them; together the cards place the boat's putty."""
+    values = values_of()
+    work = hull.seams(values)
+    tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
+    cards = [one for one in boat.answer(values) if one.part == "wall"]
+    assert [card.label for card in cards] == [kept[3].label for kept in work]
+    named = sorted(int(number) for card in cards for group in card.rough.split("; ")
+                   for number in group.partition(": ")[2].split(", "))
+    assert named == sorted(piece[0] for _, _, rows, _, _ in tapes for piece in rows)
+    placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
+    found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
+    assert found <= placed <= found + len(cards)  # each card is rounded up

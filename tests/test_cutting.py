@@ -1,4 +1,5 @@
 """Cut lists against scipy's mixed-integer solver on generated cases."""
+import random
 from math import ceil
 
 import numpy as np
@@ -64,6 +65,14 @@ def test_small_lists_are_cut_as_the_solver_cuts_them(lengths, leftovers):
     assert (found.rolls, found.from_rolls) == by_milp(pieces, roll, remnants, ceil(sum(pieces) / roll) + 3)
 
 
+def test_one_list_is_cut_as_the_solver_cuts_it(outside):
+    """scipy.optimize.milp (HiGHS): rolls, and what is cut from them beside two remnants."""
+    pieces, remnants = [1750, 1750, 1550, 1550, 1480, 1480, 970, 800, 450, 450], [2000, 3100]
+    found = cutting.cut(pieces, 4500, remnants, effort=50000)
+    outside("boat cut list", "scipy.optimize.milp (library), HiGHS", list(by_milp(pieces, 4500, remnants, 5)),
+            [found.rolls, found.from_rolls])
+
+
 @settings(max_examples=15, deadline=None)
 @given(st.lists(st.integers(700, 2500), min_size=4, max_size=12),
        st.lists(st.integers(600, 5200), min_size=1, max_size=3))
@@ -76,6 +85,19 @@ def test_a_boat_is_cut_as_the_solver_cuts_it(pieces, remnants):
         assert (found.rolls, found.from_rolls) == (rolls, on_rolls)
     assert found.least_from_rolls <= on_rolls <= found.from_rolls
     assert found.least_rolls <= rolls <= found.rolls
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_generated_cut_lists_are_as_good_as_the_solver_finds_them(outside, seed):
+    """scipy.optimize.milp (HiGHS) on lists drawn by a seed, so that what was compared can be looked up."""
+    draw = random.Random(seed)
+    pieces = [draw.randint(7, 25) * 100 for _ in range(draw.randint(5, 10))]
+    roll, remnants = draw.choice((4500, 6000, 25000)), [draw.randint(6, 40) * 100 for _ in range(draw.randint(0, 3))]
+    found = cutting.cut(pieces, roll, remnants, effort=50000)
+    lawful(found, pieces, roll, remnants)
+    assert found.proven
+    outside(f"cut list {seed}: rolls, mm from rolls", "scipy.optimize.milp (library)",
+            by_milp(pieces, roll, remnants, ceil(sum(pieces) / roll) + 3), (found.rolls, found.from_rolls))
 
 
 @settings(max_examples=40, deadline=None)

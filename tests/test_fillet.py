@@ -2,7 +2,8 @@
 from math import cos, degrees, pi, radians, sin, tan
 
 import pytest
-from covemix.shared import along, bulkhead, fillet, outside
+from covemix.shared import along, bulkhead, fillet
+from covemix.shared import outside as edges
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
@@ -10,6 +11,7 @@ from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
 
 INCH = 0.0254
+SHAPELY = "shapely (library): polygons cut and united, mm"
 
 # interior angle: R, tangent length, arc, area, V to the chord, V to a round-over of r = t; throat = t = 1
 CONSTRUCTION = (
@@ -24,36 +26,38 @@ CONSTRUCTION = (
 
 
 @pytest.mark.parametrize(("angle", "radius", "tangent", "arc", "area", "to_chord", "to_round"), CONSTRUCTION)
-def test_the_circle_between_two_lines(angle, radius, tangent, arc, area, to_chord, to_round):
+def test_the_circle_between_two_lines(outside, angle, radius, tangent, arc, area, to_chord, to_round):
     """Plane geometry of a circle tangent to two lines, worked by hand to six digits: R = sin h / (1 - sin h)."""
-    a, six = radians(angle), {"rel": 6e-6}
-    assert fillet.radius_for_throat(1.0, a) == pytest.approx(radius, **six)
-    assert fillet.tangent_length(radius, a) == pytest.approx(tangent, **six)
-    assert fillet.arc(radius, a) == pytest.approx(arc, **six)
-    assert fillet.area(fillet.radius_for_throat(1.0, a), a) == pytest.approx(area, **six)
+    a = radians(angle)
+    source = "plane geometry of a circle tangent to two lines, worked by hand to six digits, t = 1"
+    got = (fillet.radius_for_throat(1.0, a), fillet.tangent_length(radius, a), fillet.arc(radius, a),
+           fillet.area(fillet.radius_for_throat(1.0, a), a), edges.v_area(a, 1.0), edges.rounded_area(a, 1.0, 1.0))
+    outside(f"cove {angle} degrees: radius, leg, arc, area, V, round-over", source,
+            (radius, tangent, arc, area, to_chord, to_round), got, rel=6e-6)
     assert fillet.throat(fillet.radius_for_throat(1.0, a), a) == pytest.approx(1.0, rel=1e-12)
-    assert outside.v_area(a, 1.0) == pytest.approx(to_chord, **six)
-    assert outside.rounded_area(a, 1.0, 1.0) == pytest.approx(to_round, **six)
 
 
-def test_a_spandrel_of_the_handbook():
+def test_a_spandrel_of_the_handbook(outside):
     """Machinery's Handbook, 31st ed. (2020), p. 80, "Spandrel or Fillet": r 0.7 in gives 0.105 in2 (three digits)."""
-    assert fillet.area(0.7 * INCH, pi / 2) / INCH**2 == pytest.approx(0.105, rel=0.005)
+    outside("spandrel", "Machinery's Handbook, 31st ed. (2020), p. 80", 0.105,
+            fillet.area(0.7 * INCH, pi / 2) / INCH**2, absolute=0.0005)
 
 
-def test_a_spandrel_of_the_training_manual():
+def test_a_spandrel_of_the_training_manual(outside):
     """US Navy training manual NAVEDTRA 14119, computing areas: 0.2146 R2, R = 3 in gives 1.9314 in2."""
-    assert fillet.area(3 * INCH, pi / 2) / INCH**2 == pytest.approx(1.9314, rel=1e-4)
+    outside("spandrel of 3 in", "US Navy training manual NAVEDTRA 14119, computing areas", 1.9314,
+            fillet.area(3 * INCH, pi / 2) / INCH**2, rel=1e-4)
 
 
 @pytest.mark.parametrize(("radius", "angle", "area", "leg", "throat"), (
     (12, 90, 30.90266, 12, 4.970563), (12, 120, 7.740215, 6.928203, 1.856406), (10, 60, 68.48533, 17.32051, 10)))
-def test_coves_by_the_handbook_construction(radius, angle, area, leg, throat):
+def test_coves_by_the_handbook_construction(outside, radius, angle, area, leg, throat):
     """The construction of Machinery's Handbook, p. 80, at a general angle: kite less sector, in mm."""
     a = radians(angle)
-    assert fillet.area(radius, a) == pytest.approx(area, rel=1e-6)
-    assert fillet.tangent_length(radius, a) == pytest.approx(leg, rel=1e-6)
-    assert fillet.throat(radius, a) == pytest.approx(throat, rel=1e-6)
+    book = "Machinery's Handbook, p. 80, the construction at a general angle, in mm"
+    outside(f"joint cove R {radius} at {angle}: area", book, area, fillet.area(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: leg", book, leg, fillet.tangent_length(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: throat", book, throat, fillet.throat(radius, a), rel=1e-6)
 
 
 def wedge(a, far=1000.0):
@@ -96,15 +100,15 @@ ANGLES = (45, 70, 90, 110, 130, 150)
 
 
 @pytest.mark.parametrize("angle", ANGLES)
-def test_the_cove_as_shapely_cuts_it(angle):
+def test_the_cove_as_shapely_cuts_it(outside, angle):
     """shapely: the kite to the tangent points less the disc."""
     a = radians(angle)
-    assert fillet.area(14.0, a) == pytest.approx(cove_solid(a, 14.0).area, rel=2e-5)
+    outside(f"cove area, {angle} degrees", SHAPELY, cove_solid(a, 14.0).area, fillet.area(14.0, a), rel=2e-5)
 
 
 @pytest.mark.parametrize("angle", ANGLES)
 @pytest.mark.parametrize(("gap", "bevel"), ((0, 0), (2, 0), (4, 0), (0, 10), (3, 10), (0, 60), (2, 60)))
-def test_cove_and_gap_as_shapely_fills_them(angle, gap, bevel):
+def test_cove_and_gap_as_shapely_fills_them(outside, angle, gap, bevel):
     """shapely: cove and opening united, wood taken away; square and bevelled edges, touching and apart."""
     a, t, b, radius = radians(angle), 6.0, radians(bevel), 60.0
     right, left = panels(a, t, gap, b)
@@ -113,39 +117,39 @@ def test_cove_and_gap_as_shapely_fills_them(angle, gap, bevel):
     filled = filled.difference(Point(0, radius / sin(a / 2)).buffer(radius, quad_segs=4000))
     low = min(y for _, y in space.exterior.coords)  # the tape behind the gap, from outer corner to outer corner
     filled = filled.intersection(Polygon([(-500, low), (500, low), (500, 500), (-500, 500)]))
-    computed = fillet.area(radius, a) + outside.filled_from_inside(a, t, gap, b)
-    assert fillet.tangent_length(radius, a) > outside.bare_corner(a, t, gap, b)
-    assert computed == pytest.approx(filled.area, rel=1e-4)
+    computed = fillet.area(radius, a) + edges.filled_from_inside(a, t, gap, b)
+    assert fillet.tangent_length(radius, a) > edges.bare_corner(a, t, gap, b)
+    outside(f"cove with gap {gap} and bevel {bevel}, {angle} degrees", SHAPELY, filled.area, computed, rel=1e-4)
 
 
 def test_cove_and_gap_worked_by_hand():
     """Plane geometry worked by hand, mm: cove + g t sin h + 1/2 t2 sin a - 1/4 g2 cot h, throat = t = 6."""
     for angle, gap, expected in ((110, 2, 92.0316), (90, 4, 75.9990)):
         a = radians(angle)
-        found = fillet.area(fillet.radius_for_throat(6, a), a) + outside.filled_from_inside(a, 6, gap)
+        found = fillet.area(fillet.radius_for_throat(6, a), a) + edges.filled_from_inside(a, 6, gap)
         assert found == pytest.approx(expected, rel=1e-6)
 
 
 def test_a_bevel_worked_by_hand():
     """Plane geometry worked by hand, mm: 1/2 (t / cos b)2 |sin(d - 2 b)|, t = 6, 110 degrees, 10 degrees off square."""
     a, b = radians(110), radians(10)
-    assert outside.v_area(a, 6, 0, b) == pytest.approx(14.2175, rel=1e-5)
-    found = outside.opening(a, 6, 0, b)
+    assert edges.v_area(a, 6, 0, b) == pytest.approx(14.2175, rel=1e-5)
+    found = edges.opening(a, 6, 0, b)
     assert found.inner == 0 and found.outer > 0  # open to the outside
 
 
 def test_a_mitre_leaves_nothing_open():
     a = radians(110)
-    assert outside.v_area(a, 6, 0, (pi - a) / 2) == pytest.approx(0, abs=1e-12)
+    assert edges.v_area(a, 6, 0, (pi - a) / 2) == pytest.approx(0, abs=1e-12)
 
 
 @pytest.mark.parametrize("angle", ANGLES)
 @pytest.mark.parametrize(("gap", "bevel"), ((0, 0), (3, 0), (0, 10), (2, 10), (0, 60)))
 @pytest.mark.parametrize("radius", (1.0, 3.0, 6.0, 9.0))
-def test_the_round_over_as_shapely_turns_it(angle, gap, bevel, radius):
+def test_the_round_over_as_shapely_turns_it(outside, angle, gap, bevel, radius):
     """shapely: the space between the edges and out to the outer faces' corner, the round-over's outside cut away."""
     a, t, b = radians(angle), 6.0, radians(bevel)
-    if outside.cover(a, t, radius) <= 0:
+    if edges.cover(a, t, radius) <= 0:
         return
     h = a / 2
     right, left = panels(a, t, gap, b)
@@ -160,22 +164,24 @@ def test_the_round_over_as_shapely_turns_it(angle, gap, bevel, radius):
     planed = corner.difference(Point(0, centre).buffer(radius, quad_segs=4000))
     left_over = space.intersection(below).difference(planed)
     near_axis = [piece for piece in getattr(left_over, "geoms", [left_over]) if piece.area > 1e-9]
-    computed = outside.rounded_area(a, t, radius, gap, b)
-    assert computed == pytest.approx(sum(piece.area for piece in near_axis), rel=2e-4, abs=2e-4)
+    computed = edges.rounded_area(a, t, radius, gap, b)
+    area = sum(piece.area for piece in near_axis)
+    outside(f"round-over {radius}, gap {gap}, bevel {bevel}, {angle} degrees", SHAPELY, area, computed,
+            absolute=2e-4 * max(1.0, area))
 
 
 @given(st.floats(25, 170), st.floats(3, 20))
 def test_the_cover_is_the_thickness_at_a_round_over_of_the_thickness(angle, t):
     """A round-over of r = t is centred on the inner corner: it stands t away from it everywhere."""
     a = radians(angle)
-    assert outside.cover(a, t, t) == t
-    assert outside.cover(a, t, t * (1 + 1e-12)) == pytest.approx(t, rel=1e-9)
-    assert outside.cover(a, t, 1.2 * t) < t < outside.cover(a, t, 0.5 * t)
-    assert outside.largest_round(a, t) == pytest.approx(t, rel=1e-9)
+    assert edges.cover(a, t, t) == t
+    assert edges.cover(a, t, t * (1 + 1e-12)) == pytest.approx(t, rel=1e-9)
+    assert edges.cover(a, t, 1.2 * t) < t < edges.cover(a, t, 0.5 * t)
+    assert edges.largest_round(a, t) == pytest.approx(t, rel=1e-9)
 
 
 @pytest.mark.parametrize(("angle", "gap"), ((90, 0), (90, 3), (75, 0), (75, 2), (110, 0), (120, 3)))
-def test_the_foot_of_a_bulkhead_as_shapely_sees_it(angle, gap):
+def test_the_foot_of_a_bulkhead_as_shapely_sees_it(outside, angle, gap):
     """shapely: a leaning strip with a square end, its nearest corner `gap` above the hull; what is left beneath it."""
     a, t = radians(angle), 9.0
     u = (cos(a), sin(a))  # up the bulkhead; the side of `a` is the side of +x
@@ -187,7 +193,8 @@ def test_the_foot_of_a_bulkhead_as_shapely_sees_it(angle, gap):
                     (ends[0][0] + 200 * u[0], ends[0][1] + 200 * u[1])])
     feet = [(x - y / u[1] * u[0], 0.0) for x, y in ends]
     under = Polygon([feet[0], feet[1], ends[1], ends[0]]).buffer(0).difference(beam)
-    assert bulkhead.foot_area(a, t, gap) == pytest.approx(under.area, rel=1e-9, abs=1e-9)
+    outside(f"foot of a bulkhead, gap {gap}, {angle} degrees", SHAPELY, under.area, bulkhead.foot_area(a, t, gap),
+            absolute=1e-6)
     bare = ((ends[1][0] - feet[1][0])**2 + ends[1][1]**2) ** 0.5
     assert bulkhead.bare_foot(a, t, gap) == pytest.approx(bare, abs=1e-9)
 
@@ -209,7 +216,7 @@ def test_the_series_meets_the_tangent():
 
 
 @pytest.mark.parametrize("ends", ((60, 160), (80, 100), (110, 150), (159, 160), (25, 162)))
-def test_a_changing_angle_as_scipy_integrates_it(ends):
+def test_a_changing_angle_as_scipy_integrates_it(outside, ends):
     """scipy.integrate.quad of the throat-rule area over an angle that changes evenly along 2.4 m."""
     low, high = (radians(end) for end in ends)
 
@@ -218,7 +225,8 @@ def test_a_changing_angle_as_scipy_integrates_it(ends):
 
     exact, _ = quad(lambda x: section(low + (high - low) * x / 2.4), 0, 2.4, epsabs=0, epsrel=1e-11)
     stations = (along.Station(0.0, low), along.Station(2.4, high))
-    assert along.summed(section, stations) == pytest.approx(exact, rel=1e-6)
+    outside(f"putty from {ends[0]} to {ends[1]} degrees", "scipy.integrate.quad (library)", exact,
+            along.summed(section, stations), rel=1e-6)
     assert along.summed(section, stations[::-1]) == pytest.approx(-exact, rel=1e-6)  # walked backwards
 
 

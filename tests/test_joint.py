@@ -4,7 +4,8 @@ from math import cos, pi, radians, sin, tan
 
 import cases
 import pytest
-from covemix.shared import along, cove, fillet, joint, links, moves, outside, seam, section, sheet, tape
+from covemix.shared import along, cove, fillet, joint, links, moves, seam, section, sheet, tape
+from covemix.shared import outside as edges
 from covemix.shared.inputs import read
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -42,11 +43,13 @@ def spec(**given):
 
 
 @pytest.mark.parametrize(("thickness", "degrees"), ((4, 141.20), (6, 124.78), (9, 104.73)))
-def test_where_the_tape_begins_to_cap_the_cove(thickness, degrees):
+def test_where_the_tape_begins_to_cap_the_cove(outside, thickness, degrees):
     """Worked with scipy.optimize.brentq from R = t sin h / (1 - sin h) and R (pi - a) = w - 2 m."""
     t = thickness / 1000
     crossing = brentq(lambda a: t * sin(a / 2) / (1 - sin(a / 2)) * (pi - a) - 0.045, radians(60), radians(170))
-    assert crossing == pytest.approx(radians(degrees), abs=radians(0.006))
+    outside(f"joint tape caps at {thickness} mm", "scipy.optimize.brentq (library), the rule and its cap by hand",
+            degrees,
+            crossing * 180 / pi, absolute=0.006)
     size = cove.Rule(None, t, 0.001, TAPE_75 - 0.030, None, seam.FLAT)
     assert cove.sized(size, crossing - 1e-4)[1] == cove.RULE
     assert cove.sized(size, crossing + 1e-4)[1] == cove.TAPE
@@ -60,7 +63,7 @@ def test_the_handbook_spandrel_through_the_move():
     assert found["throat"]["value"] * 1000 == pytest.approx(4.970563, rel=1e-6)
 
 
-def test_the_putty_of_a_seam_that_changes_its_angle():
+def test_the_putty_of_a_seam_that_changes_its_angle(outside):
     """scipy.integrate.quad over the length, the rule and its caps written out anew here; 95 to 165 degrees."""
     found = spec(kind="inside", angle_is="stations", stations__0__at="0", stations__0__angle="95",
                  stations__1__at="1", stations__1__angle="120", stations__2__at="2.5", stations__2__angle="165")
@@ -76,12 +79,13 @@ def test_the_putty_of_a_seam_that_changes_its_angle():
 
     kinks = [1.0, 1 + 1.5 * (124.78 - 120) / 45, 1 + 1.5 * 40 / 45]
     exact = quad(section_at, 0, 2.5, points=kinks, epsabs=0, epsrel=1e-10, limit=400)[0]
-    assert seam.seam(found).putty == pytest.approx(exact, rel=1e-6)
+    outside("joint putty of a changing seam", "scipy.integrate.quad (library), the rule written out anew", exact * 1e6,
+            seam.seam(found).putty * 1e6, rel=1e-6)
     mean = section_at(1.0) * 2.5
     assert abs(mean / exact - 1) > 0.03  # one angle in the middle would not do
 
 
-def test_both_faces_of_a_changing_seam_with_a_gap():
+def test_both_faces_of_a_changing_seam_with_a_gap(outside):
     """scipy.integrate.quad of the whole section between wood and air: cove, opening and round-over in one."""
     found = spec(kind="both", gap="2", angle_is="stations", stations__0__at="0", stations__0__angle="80",
                  stations__1__at="2", stations__1__angle="120")
@@ -95,7 +99,8 @@ def test_both_faces_of_a_changing_seam_with_a_gap():
         return inside + (g / 2 + t * cos(h))**2 / tan(h) - t * t * (tan(d / 2) - d / 2)
 
     exact = quad(section_at, 0, 2, epsabs=0, epsrel=1e-11, limit=200)[0]
-    assert seam.seam(found).putty == pytest.approx(exact, rel=1e-7)
+    outside("changing seam, both faces and a gap", "scipy.integrate.quad (library) along the length", exact,
+            seam.seam(found).putty, rel=1e-7)
 
 
 def as_polygon(shape):
@@ -108,7 +113,7 @@ def as_polygon(shape):
     ("both", {"angle": "110", "bevel": "45", "gap": "1"}), ("outside", {"angle": "100", "finish": "sharp"}),
     ("outside", {"angle": "100", "finish": "chord"}), ("both", {"angle": "100", "round_over": "9"}),
     ("bulkhead", {"angle": "90"}), ("bulkhead", {"angle": "80", "gap": "2"}), ("butt", {"gap": "3"})))
-def test_the_drawing_holds_as_much_putty_as_the_answer(monkeypatch, kind, given):
+def test_the_drawing_holds_as_much_putty_as_the_answer(outside, monkeypatch, kind, given):
     """shapely measures the drawn putty, wood taken away: the section that is drawn is the section that is reckoned."""
     monkeypatch.setattr(section, "ARC_STEPS", 200)
     monkeypatch.setattr(section.bow, "__defaults__", (200,))
@@ -120,7 +125,9 @@ def test_the_drawing_holds_as_much_putty_as_the_answer(monkeypatch, kind, given)
     drawn_area = unary_union(putty).difference(unary_union(panels).buffer(-0.02)).area
     computed = seam.seam(found).putty  # along one metre: the section in m2
     scale = scale_of(drawn, 0.006)
-    assert drawn_area / scale**2 == pytest.approx(computed, rel=0.01)  # points are rounded to a tenth of a unit
+    # points are rounded to a tenth of a unit
+    outside(f"drawn section, {kind} {given}", "shapely (library), the drawing's own polygons", drawn_area / scale**2,
+            computed, rel=0.01)
 
 
 def scale_of(drawn, thickness):
@@ -232,8 +239,8 @@ def test_what_is_pressed_through_is_not_filled_twice():
     whole = seam.seam(spec(kind="both", angle="110", length="1", gap="2"))
     inside = seam.seam(spec(kind="inside", angle="110", length="1", gap="2"))
     a, t = radians(110), 0.006
-    total = fillet.area(fillet.radius_for_throat(t, a), a) + outside.filled_from_inside(a, t, 0.002) + (
-        outside.rounded_area(a, t, t, 0.002) - outside.v_area(a, t, 0.002))
+    total = fillet.area(fillet.radius_for_throat(t, a), a) + edges.filled_from_inside(a, t, 0.002) + (
+        edges.rounded_area(a, t, t, 0.002) - edges.v_area(a, t, 0.002))
     assert whole.putty == pytest.approx(total, rel=1e-9)
     assert inside.putty < whole.putty
 

@@ -1,10 +1,11 @@
 """The boat in a real browser: joints added, removed, moved, brought back; what leads out and what a link carries."""
 import re
 
+import pymupdf
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import figure, keep
 
 
 @pytest.fixture
@@ -98,3 +99,35 @@ def test_a_link_brings_the_whole_boat_to_another_phone(boat, chromium):
     expect(other.locator("[name='joints.0.name']")).to_have_value("Keel of mine")
     assert figure(other, "resin").text_content() == figure(boat, "resin").text_content()
     other.context.close()
+
+
+def test_on_paper_the_list_the_cuts_and_the_cards_stand_on_sheets_of_their_own(boat):
+    """The PDF that Chromium prints: nothing of the form, each card whole, no blank sheet."""
+    expect(figure(boat, "putty")).to_be_visible()
+    with pymupdf.open("pdf", boat.pdf(format="A4", prefer_css_page_size=True)) as sheets:
+        text = [" ".join(page.get_text().replace("\u00a0", " ").split()) for page in sheets]
+    assert 4 <= len(text) <= 6 and all(len(page) > 100 for page in text)
+    where = [next(place for place, page in enumerate(text) if words in page)
+             for words in ("Shopping list", "Cut list", "Cards for the wall")]
+    assert where == sorted(set(where))
+    assert "Roll 1" in text[where[1]] and "2 × Chine" in text[where[2]]
+    assert not any("Try the demo boat" in page or "Print this list" in page for page in text)
+
+
+def test_without_signal_the_boat_opens_is_changed_and_goes_to_pour(phone, served):
+    """The server is stopped: the demo boat stands there, a joint is longer, the sums follow, one tap pours a group."""
+    keep(phone, served.url)
+    served.stop()
+    phone.goto(served.url + "/boat/")
+    expect(figure(phone, "putty")).to_have_text("1619 mL · 1781 g")
+    row = phone.locator("[data-group=joints] [data-row='2']")
+    row.locator("summary").first.click()
+    row.get_by_label("Length").fill("0.92 m")
+    expect(figure(phone, "putty")).not_to_have_text("1619 mL · 1781 g")
+    row.get_by_label("Next batch").select_option("now")
+    expect(row.locator(".row-told")).to_contain_text("in the next batch")
+    phone.get_by_role("link", name="Putty of 1 joint").click()
+    expect(phone).to_have_url(served.url + "/")
+    expect(phone.get_by_label("of what")).to_have_value("putty")
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value(re.compile(r"\d+ mL"))
+    expect(phone.locator("[data-line=filler]")).to_be_visible()

@@ -65,7 +65,7 @@ export const settle = (form) => {
   for (const fold of form.querySelectorAll("[data-fold]")) {
     fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
   }
-  for (const unit of form.querySelectorAll(".unit:not([data-unit-of])")) {
+  for (const unit of form.querySelectorAll(".unit")) {
     unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
   }
   for (const unit of form.querySelectorAll("[data-unit-of]")) {

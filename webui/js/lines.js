@@ -8,11 +8,17 @@ const span = (name, ...content) => {
   return element;
 };
 
+// A number and its unit stay on one line, and so does a sum of two.
+const bound = (text) => {
+  const held = text.replace(/(\d) (?=[^\d\s])/g, "$1\u00a0");
+  return held.split("+").length === 2 ? held.replace(/\s\+\s/, "\u00a0+\u00a0") : held;
+};
+
 // "Resin, until it shows" and "187 g": the name and the figure are set large, the rest beside them
 const large = (line) => {
   const [part, how] = cut(line.label, ", ");
   const [figure, unit] = cut(line.text, " ");
-  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${unit}`)] : []))];
+  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${bound(unit)}`)] : []))];
 };
 
 const cut = (text, mark) => {
@@ -21,9 +27,9 @@ const cut = (text, mark) => {
 };
 
 const laidOut = (line) => {
-  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", line.text)];
+  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", bound(line.text))];
   if (line.span.length) main.push(ruled(line.span, line.part));
-  if (line.rough) main.push(span("rough", line.rough));
+  if (line.rough) main.push(span("rough", bound(line.rough)));
   if (line.caution) main.push(span("caution", line.caution));
   return main;
 };
