@@ -1,7 +1,7 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from math import pi
 
-from . import pot_start
+from . import links, pot_start
 from .catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT
 from .errors import InputError
 from .heat_figure import curves
@@ -103,8 +103,11 @@ def figures(values):
 
 
 def leads(values):
-    """A clock for this batch."""
-    return [pot_start.lead(values, found(values))]
+    """A clock for this batch, and the day planned in the same air with the same system."""
+    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": values["system"]["_tree"]})]
+    air = shown(values["air"] - 273.15, 1) + " °C"
+    return [pot_start.lead(values, found(values)), {"label": "Plan the day", "screen": "plan", "pairs": system + [
+        ["temperature_is", "constant"], ["temperature", air]]}]
 
 
 def whole_minutes(seconds: float) -> int:

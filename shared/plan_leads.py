@@ -55,11 +55,13 @@ def clock_lead(values, batch, system):
     in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
     span = dict(batch.deadlines)[POT] - batch.start
     names = [piece.name for piece in batch.work.pieces[laid.first:laid.last]]
-    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(span)], ["pot.batch", "Batch " + str(batch.number)],
+    at = shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"
+    pairs = [["air", at], ["pot.started", NOW],
+             ["pot.duration", minutes_typed(span)], ["pot.batch", "Batch " + str(batch.number)],
              ["pot.container", "bag"],
              ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
              ["timing.mass", shown(in_bag * 1000, 0, UP) + " g"], ["timing.in", "bag"],
-             ["timing.at", shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"]]
+             ["timing.at", at]]
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]

@@ -8,6 +8,7 @@ of the two ages counts, which is the earlier alarm.
 from collections import namedtuple
 from math import floor
 
+from . import pot_air
 from .catalogue.cautions import STANDING
 from .catalogue.containers import CONTAINERS as KNOWN
 from .clock import DAY, HOURS, clock_text
@@ -51,6 +52,7 @@ INPUTS = (
         most=24,
         each="Step",
     ),
+    pot_air.CHANGES,
     HOURS,
 )
 
@@ -101,16 +103,16 @@ def check(values):
         before = row["minute"]
 
 
-CHECKS = (check,)
+CHECKS = (check, pot_air.check)
 
 
-def left_text(seconds: float) -> str:
-    """Time left as minutes and seconds, rounded down.
+def left_text(seconds: float, toward=DOWN) -> str:
+    """A span as minutes and seconds: what is left rounded down, what is over rounded UP.
 
-    >>> left_text(754.9), left_text(59.2), left_text(3725.0)
-    ('12:34', '0:59', '62:05')
+    >>> left_text(754.9), left_text(59.2), left_text(3725.0), left_text(59.2, UP)
+    ('12:34', '0:59', '62:05', '1:00')
     """
-    whole = floor(seconds + 1e-6)
+    whole = floor(seconds + 1e-6) if toward == DOWN else -floor(1e-6 - seconds)
     return str(whole // 60) + ":" + ("0" if whole % 60 < 10 else "") + str(whole % 60)
 
 
@@ -129,7 +131,7 @@ def spoken(seconds: float, toward=DOWN) -> str:
 
 def answer(values):
     """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
-    rows = values["steps"]
+    values, rows = pot_air.followed(values), values["steps"]
     now = state(
         values["started"],
         values["duration"],
@@ -153,15 +155,16 @@ def answer(values):
             )
         )
     else:
-        found.append(line("over", "Over for", now.over, "s", spoken(now.over, UP), rank=ANSWER, rough="rounded up"))
+        found.append(line("over", "Over for", now.over, "s", left_text(now.over, UP), rank=ANSWER, rough="rounded up"))
         found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
     found.extend(_step_lines(now, rows))
     found.extend(_clock_lines(values, now))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
     found.append(
-        line("passed", "Since it was mixed", now.passed, "s", spoken(now.passed), rank=MORE, rough="rounded down")
+        line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE, rough="rounded down")
     )
+    found.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))
     again = max(values["duration"], now.passed + AGAIN)
     found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
     if now.step is not None:
@@ -191,8 +194,9 @@ def _step_lines(now, rows):
         return []
     name = rows[now.step]["name"]
     if now.due >= 0:
-        return [line("next", "Next", now.due, "s", name, rough="due in " + spoken(now.due))]
-    return [line("next", "Next", now.due, "s", name, rough="should be done since " + spoken(-now.due, UP), rank=WARN)]
+        return [line("next", "Next", now.due, "s", name, rough="due in " + left_text(now.due))]
+    late = "should be done since " + left_text(-now.due, UP)
+    return [line("next", "Next", now.due, "s", name, rough=late, rank=WARN)]
 
 
 def _clock_lines(values, now):

@@ -79,3 +79,11 @@ def test_the_boat_s_seams_are_the_plan_s_pieces():
     lengths = [float(text.split()[0]) for name, text in lead["pairs"] if name.endswith(".length")]
     assert len(lengths) <= 60 and 0 < sum(lengths) <= 1.01 * {
         row["name"]: row["value"] for row in boat["lines"]}["seams"] + 0.01 * len(lengths)
+
+
+def test_clock_and_plan_lead_to_each_other_in_the_same_air():
+    heat = moves.answer("heat", {"air": "17.5", "system": "5-1"})
+    lead = led(heat, "Plan the day")
+    assert ["temperature", "17.5 °C"] in lead["pairs"] and ["system", "5-1"] in lead["pairs"]
+    plan = moves.answer("plan", dict(links.tree(lead["pairs"]), pieces=[{"length": "2", "putty": "60", "wet": "50"}]))
+    assert ["air", "17.5 °C"] in led(plan, "Start the clock")["pairs"]

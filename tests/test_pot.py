@@ -4,7 +4,12 @@ from datetime import UTC, datetime, timedelta
 from random import Random
 
 import pytest
-from covemix.shared import moves, pot
+from covemix.shared import moves, pot, pot_air
+from covemix.shared.calibrate_heat import film_time
+from covemix.shared.integrate import Rates
+from covemix.shared.kinetics import rate_factor
+from scipy.integrate import quad
+from scipy.optimize import brentq
 
 START = datetime(2031, 6, 5, 22, 40, tzinfo=UTC).timestamp()
 STORED = {
@@ -35,14 +40,14 @@ def test_a_running_pot_tells_what_is_left_and_what_comes_next():
 
 def test_a_step_that_should_be_done_is_warned_of():
     found = told(16)
-    assert found["next"]["rank"] == "warn" and found["next"]["rough"] == "should be done since 2 minutes"
+    assert found["next"]["rank"] == "warn" and found["next"]["rough"] == "should be done since 2:00"
     assert found["say"]["text"].endswith("Next: Tool the cove, now.")
     assert "next" not in told(16, steps=[dict(step, done="yes") for step in STORED["steps"]])
 
 
 def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago():
     found = told(27.2)
-    assert found["over"]["value"] == pytest.approx(432) and found["over"]["text"] == "8 minutes"  # rounded up
+    assert found["over"]["value"] == pytest.approx(432) and found["over"]["text"] == "7:12"
     assert found["stop"]["rank"] == "warn" and "alarm" not in found
     assert "8 minutes ago" in found["say"]["text"]
     assert "long_ago" not in found and "long_ago" in told(20 + 7 * 60)
@@ -135,6 +140,47 @@ def test_the_first_of_several_pots_to_ring():
     assert pot.first_to_ring([]) is None
 
 
+def test_every_figure_on_the_screen_is_of_the_same_moment():
+    """Left, due and passed are told to the second, so that no two lines of a pot differ by a rounded minute."""
+    def seconds(text):
+        minutes, _, rest = text.rpartition(" ")[2].partition(":")
+        return int(minutes) * 60 + int(rest)
+
+    for moment in (0.4, 3.77, 8.99, 13.2):
+        found = told(moment)
+        assert abs(seconds(found["left"]["text"]) + seconds(found["passed"]["text"]) - 1200) <= 1
+        assert abs(seconds(found["left"]["text"]) - seconds(found["next"]["rough"]) - 360) <= 1
+    late = told(21.5)
+    assert seconds(late["over"]["text"]) == 90 and late["used"]["text"] == "used 21 minutes after mixing"
+
+
+def test_a_pot_follows_its_air():
+    """Half of 20 min used, then air in which it would last 10: five more. The end, the span and the ring follow."""
+    change = {"minute": "10", "usable": "10"}
+    found = told(12, changes=[change])
+    assert found["left"]["value"] == 180 and found["end"]["value"] == pytest.approx(START + 900)
+    assert told(15.5, changes=[change])["ring"]["label"].startswith("end 15")
+    colder = told(12, changes=[change, {"minute": "12", "usable": "40"}])
+    assert colder["left"]["value"] == pytest.approx(0.3 * 2400)
+    assert told(12, changes=[{"minute": "30", "usable": "1"}])["left"] == told(12)["left"]
+
+
+def test_a_film_whose_air_changes_against_quadrature(outside):
+    """Isothermal cure in closed form at two temperatures, one Arrhenius factor: scipy.integrate.quad over the rate."""
+    rates = Rates(1e-5, 3e-4, 55000.0, 55000.0, 298.15)
+    at = {degrees: film_time(rates, 273.15 + degrees) for degrees in (18, 30)}
+    moment = 0.4 * at[18]
+
+    def miss(end):
+        pace = [rate_factor(55000.0, 273.15 + degrees, 298.15) for degrees in (18, 30)]
+        gained = quad(lambda time: pace[0] if time < moment else pace[1], 0, end, points=[moment])[0]
+        return gained - at[18] * pace[0]
+
+    wanted = brentq(miss, moment, at[18])
+    outside("po-air", "scipy.integrate.quad and brentq over the Arrhenius rate", wanted,
+            pot_air.lasting(at[18], ((moment, at[30]),)), rel=1e-6)
+
+
 @pytest.mark.parametrize(
     ("typed", "field"),
     [
@@ -148,6 +194,8 @@ def test_the_first_of_several_pots_to_ring():
         ({"steps": [{"name": "", "minute": "4"}]}, "steps.0.name"),
         ({"steps": [{"name": "b", "minute": "9"}, {"name": "a", "minute": "4"}]}, "steps.1.minute"),
         ({"steps": [{"name": "b"}]}, "steps.0.minute"),
+        ({"changes": [{"minute": "4", "usable": "9"}, {"minute": "3", "usable": "9"}]}, "changes.1.minute"),
+        ({"changes": [{"minute": "4", "usable": "0"}]}, "changes.0.usable"),
     ],
 )
 def test_bad_input_is_told_at_its_field(typed, field):

@@ -127,8 +127,16 @@ export const amend = (pot, make) => change("pots", pot.id, make);
 
 // seconds: as the engine tells them
 export const lasts = (pot, seconds) => amend(pot, (kept) => ({
-  ...kept, typed: [...kept.typed.filter(([name]) => name !== "duration"), ["duration", `${seconds} s`]],
+  ...kept,
+  typed: [...kept.typed.filter(([name]) => name !== "duration" && !name.startsWith("changes.")), ["duration", `${seconds} s`]],
 }));
+
+// The air changed: told how long the mix would last there, the engine counts on from what is used up.
+export const follows = (pot, seconds) => amend(pot, (kept) => {
+  const place = new Set(kept.typed.filter(([name]) => name.startsWith("changes.")).map(([name]) => name.split(".")[1])).size;
+  const own = `changes.${place}.`;
+  return { ...kept, typed: [...kept.typed, [`${own}minute`, `${Math.round(line(pot, "passed").value)} s`], [`${own}usable`, `${Math.floor(seconds)} s`]] };
+});
 
 const hidden = () => {
   for (const pot of pots) amend(pot, (kept) => ({ ...kept, seen: age(pot) }));

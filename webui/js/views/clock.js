@@ -1,12 +1,13 @@
 // Clock: the running pots above, how long a batch lasts below; one tap on the answer starts its clock.
 import { keepAwake } from "../awake.js";
 import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
+import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
-import { about, amend, bringBack, end, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
+import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { potArticle } from "./pot.js";
 import { mount as mountScreen } from "./screen.js";
 
@@ -125,7 +126,7 @@ const finish = async (pot, outcome) => {
   const own = pot.said.findLast(([key]) => key === "own_time")?.[1];
   const typed = Object.fromEntries([["what", line(pot, "place")?.label], ["seam", pot.typed.find(([name]) => name === "place")?.[1]],
     ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
-    ["note", `used ${line(pot, "passed")?.text ?? ""} after mixing`]].filter(([, text]) => text));
+    ["note", line(pot, "used")?.text]].filter(([, text]) => text));
   const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
   if (entry === undefined) return; // told by the store; the pot runs on
   if (!(await end(pot))) {
@@ -156,6 +157,15 @@ const acts = {
     await finish({ ...now, said: [...now.said, ["own_time", seconds(now)]] }, "stiff");
   },
   empty: (pot) => finish(current(pot), ""),
+  // resolves to what is wrong with the temperature, if anything
+  air: async (pot, text) => {
+    const now = current(pot);
+    const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
+    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] });
+    const usable = answer.lines.find((one) => one.name === "usable");
+    if (usable) await follows(now, usable.value);
+    return answer.errors[0]?.message ?? "";
+  },
   share: (pot) => sharePot(current(pot)),
   drop: async (pot) => {
     const now = current(pot);

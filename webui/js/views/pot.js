@@ -18,7 +18,7 @@ const button = (label, act, kind) => {
 
 const write = (element, text) => { if (element.textContent !== text) element.textContent = text; };
 
-// acts: { done, good, stiffening, gone, empty, share, drop }, each called with the pot
+// acts: { done, good, stiffening, gone, empty, air, share, drop }, each called with the pot
 export const potArticle = (pot, acts) => {
   const article = make("article", "pot");
   article.dataset.pot = pot.id;
@@ -44,17 +44,19 @@ export const potArticle = (pot, acts) => {
   const said = make("p", "actions pot-said");
   said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
     button("Gone", () => acts.gone(pot)));
+  const air = airFold(pot, acts);
   const trouble = make("p", "pot-trouble");
   const drop = make("p", "actions");
   drop.append(button("End this pot", () => acts.drop(pot)));
-  article.append(name, trouble, left, rule, next, warnings, actions, said, wall, drop);
+  article.append(name, trouble, left, rule, next, warnings, actions, said, air, wall, drop);
 
   const show = (lines, problem) => {
     const told = Object.fromEntries(lines.map((line) => [line.name, line]));
     const large = told.left ?? told.over;
     article.hidden = !large && !problem; // nothing stands there until the engine has said what
     trouble.hidden = drop.hidden = Boolean(large);
-    for (const part of [left, rule, next, warnings, actions, said, wall]) part.hidden = !large;
+    for (const part of [left, rule, next, warnings, actions, said, air, wall]) part.hidden = !large;
+    if (!pot.timing.length || told.over) air.hidden = true;
     if (!large) {
       write(batch, "Pot");
       write(what, "");
@@ -81,6 +83,35 @@ export const potArticle = (pot, acts) => {
     list(times, alarms);
   };
   return { article, show };
+};
+
+// The shed warmed up or cooled down since: typed once, the minutes follow.
+const airFold = (pot, acts) => {
+  const fold = make("details", "fold");
+  const field = make("div", "field");
+  const label = make("label", "", "Air temperature now");
+  const input = make("input");
+  const error = make("p", "error");
+  input.id = `pot-air-${pot.id}`;
+  label.htmlFor = input.id;
+  error.id = `pot-air-error-${pot.id}`;
+  Object.assign(input, { type: "text", inputMode: "decimal", autocomplete: "off" });
+  input.setAttribute("aria-describedby", error.id);
+  error.hidden = true;
+  const tell = async () => {
+    const wrong = await acts.air(pot, input.value);
+    write(error, wrong);
+    error.hidden = !wrong;
+    input.setAttribute("aria-invalid", String(Boolean(wrong)));
+    if (!wrong) fold.open = false;
+  };
+  field.append(label, input, error);
+  const inside = make("div", "fold-inside");
+  const actions = make("p", "actions");
+  actions.append(button("Count with it", tell));
+  inside.append(field, actions);
+  fold.append(make("summary", "fold-name", "The air has changed"), inside);
+  return fold;
 };
 
 const list = (place, lines) => {
