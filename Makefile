@@ -5,7 +5,7 @@ PORT ?= 8000
 JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
-.PHONY: run test lint checks audit clean
+.PHONY: run test lint checks bench audit pictures clean
 
 run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
@@ -18,12 +18,20 @@ lint: .venv/test
 	$(HERE)/ruff check .
 
 checks: .venv/test
-	$(HERE)/python -m pytest --ignore tests/browser --ignore tests/test_wheel.py --outside .venv/outside.json
+	$(HERE)/python -m pytest $(shell grep -l '^def test.*outside' tests/test_*.py tests/browser/test_*.py) --outside .venv/outside.json
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
+
+bench: .venv/test
+	.ci/need chromium chromium
+	$(HERE)/python -m bench
 
 audit: .venv/test
 	$(HERE)/pip install --quiet pip-audit
 	$(HERE)/pip-audit --local
+
+pictures: .venv/test
+	.ci/need chromium chromium
+	cd tests && ../$(HERE)/python -m browser.pictures ../docs/pictures
 
 clean:
 	rm -rf .venv build dist *.egg-info

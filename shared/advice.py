@@ -25,6 +25,7 @@ def binding(plan):
         first, start = 0, starts[0]
         while first < len(work.pieces):
             held, failed = work.from_piece(first, start)
+            failed = None if failed is None else work.failed(first, start)
             if failed is None or not held:
                 break
             ended[failed.limit] = ended.get(failed.limit, 0) + 1
@@ -55,14 +56,19 @@ def cooler(profile, less):
     return Profile(tuple([(time, temperature - less) for time, temperature in profile.points]), profile.doubling)
 
 
-def changes(work, profile):
-    """What could be changed about a crew's work: (name, what to do, the work so changed, start earlier by [s])."""
+def changes(work, times):
+    """What could be changed about a crew's work: (name, what to do, the work so changed, start earlier by [s]).
+
+    times: the day's `WorkingTimes`
+    """
+    profile = times.profile
     found = []
     if not work.crew.pair:
         crew = Crew(work.crew.mix_putty, work.crew.mix_wet, work.crew.pause, True, False)
         found.append(("helper", "With a helper", work.changed(crew=crew), 0.0))
     if profile.constant:
-        shaded = work.changed(profile=cooler(profile, COOLER))
+        shade = cooler(profile, COOLER)
+        shaded = work.changed(profile=shade, windows=times.changed(shade).windows())
         found.append(("cooler", "Start earlier or move to the shade, 5 °C cooler", shaded, 0.0))
     else:
         found.append(("earlier", "Start two hours earlier", work, EARLIER))
@@ -73,15 +79,16 @@ def changes(work, profile):
     return found
 
 
-def helps(works, starts, profile, batches):
+def helps(works, starts, times, batches):
     """The changes that make the batches fewer, best first: (name, what to do, batches then).
 
-    works: `Laying` of each crew; starts: of each [s]; batches: of the plan as it is, None where there is none
+    works: `Laying` of each crew; starts: of each [s]; times: the day's `WorkingTimes`
+    batches: of the plan as it is, None where there is none
     """
     sums = []
     for work, start in zip(works, starts):
-        for place, (name, label, changed, earlier) in enumerate(changes(work, profile)):
-            if start - earlier < profile.points[0][0] and earlier:
+        for place, (name, label, changed, earlier) in enumerate(changes(work, times)):
+            if start - earlier < times.profile.points[0][0] and earlier:
                 continue  # before the first temperature that is known
             run, failed = grouping.furthest(changed, start - earlier)
             while len(sums) <= place:

@@ -4,11 +4,11 @@ from . import grouping, under_way
 from .catalogue.rates import HANDS, POSITIONS, RATES
 from .clock import on_the_clock
 from .exactness import AIM
-from .laying import Crew, Laying, Mixing, Piece, Windows
-from .profile import REFERENCE, Profile
-from .quick_rule import HUNDRED, RULE, film_time, pot_time
+from .laying import Crew, Laying, Mixing, Piece
+from .profile import Profile
 from .ratio import basis
 from .weighing import smallest_batch
+from .working_times import WorkingTimes
 
 MOST_PARTS = 20
 
@@ -21,20 +21,6 @@ def profile(values) -> Profile:
     return Profile(
         tuple([(time, point["temperature"]) for time, point in zip(times, values["points"])]), values["doubling"]
     )
-
-
-def windows(values) -> Windows:
-    """Working times at 25 degC [s]: typed ones first, then the label's, then multiples of the pot life of 100 g."""
-    system, doubling = values["system"], values["doubling"]
-    exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
-    label = (system["pot_time"], system["pot_mass"], system["pot_temperature"], exponent, doubling)
-    hundred = pot_time(HUNDRED, REFERENCE, *label)
-    film = values["film"] or film_time(system, REFERENCE, hundred, doubling)
-
-    def pot(mass):
-        return pot_time(mass, REFERENCE, *label, longest=film)
-
-    return Windows(pot, values["soft"] or RULE["soft"] * hundred, film, values["share"])
 
 
 def smallest(values) -> float:
@@ -66,7 +52,7 @@ def crew(values, people) -> Crew:
     return Crew(values["mix_putty"], values["mix_wet"], values["pause"], people > 1, people > 2 and people % 2 == 1)
 
 
-def laying(values, pieces, people, warmth=None) -> Laying:
+def laying(values, pieces, people, windows, warmth) -> Laying:
     """The work of one crew."""
     mixing = Mixing(
         values["left_putty"],
@@ -77,17 +63,17 @@ def laying(values, pieces, people, warmth=None) -> Laying:
         values["filler"],
         values["one_mix"] == "sound",
     )
-    return Laying(pieces, crew(values, people), windows(values), mixing, warmth or profile(values))
+    return Laying(pieces, crew(values, people), windows, mixing, warmth)
 
 
-def cut_pieces(values, people, warmth):
+def cut_pieces(values, people, windows, warmth):
     """All pieces as work at one temperature, those longer than the reach cut into as few equal parts as can be laid.
 
     returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
     """
     speeds, position = rates(values), dict([(row[0], row[2]) for row in POSITIONS])
     whole = [piece(row, speeds, position) for row in values["pieces"]]
-    work = laying(values, whole, people, warmth)
+    work = laying(values, whole, people, windows, warmth)
     pieces, cuts, hopeless = [], [], []
     for place, row in enumerate(values["pieces"]):
         failed, held = work.one_piece(place)
@@ -95,14 +81,14 @@ def cut_pieces(values, people, warmth):
         while not held and values["long"] == "cut" and parts < MOST_PARTS:
             parts += 1
             found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
-            held = laying(values, found[:1], people, warmth).one_piece(0)[1]
+            held = laying(values, found[:1], people, windows, warmth).one_piece(0)[1]
         if not held:
             hopeless.append(failed)
             found = [whole[place]]
         elif parts > 1:
             cuts.append((whole[place].name, parts, failed))
         pieces.extend(found)
-    return laying(values, pieces, people, warmth) if cuts else work, cuts, hopeless
+    return laying(values, pieces, people, windows, warmth) if cuts else work, cuts, hopeless
 
 
 class Plan:
@@ -112,15 +98,17 @@ class Plan:
         self.values = values
         self.people = int(values["people"]) if people is None else people
         self.profile = profile(values)
+        self.times = WorkingTimes(values, self.profile)
+        self.windows = self.times.windows()
         self.coolest = self.profile.held(min([point[1] for point in self.profile.points]))
         self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
         self.crews, self.failed, self.standing = [], None, None
-        self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.coolest)
+        self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.windows, self.coolest)
         if self.hopeless:
             return
         if not self._group() and not self.profile.constant and values["long"] == "cut":
             # a piece that can be laid in the cool of the morning only: cut for the heat of the day
-            self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.warmest)
+            self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.windows, self.warmest)
             if not self.hopeless:
                 self._group()
 
@@ -129,7 +117,9 @@ class Plan:
         parts = runs(self.whole.pieces, self.people)
         for place, pieces in enumerate(parts):
             start = self.values["start"] + place * self.values["mix_putty"]  # one scale: one crew after the other
-            work = self.work() if len(parts) == 1 else laying(self.values, pieces, self.people, self.profile)
+            work = self.work()
+            if len(parts) > 1:
+                work = laying(self.values, pieces, self.people, self.windows, self.profile)
             found = grouping.grouped(work, start)
             if found is None:
                 self.crews, self.failed = [], grouping.furthest(work, start)[1]

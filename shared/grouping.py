@@ -8,6 +8,8 @@ whose batches end a little apart, the largest batch may then be a few grams abov
 must wait for a cooler hour, up to six batches beyond the bound are tried.
 """
 
+from .profile import Held
+
 # batches beyond the bound that are tried where the run of furthest reaches meets a piece that it cannot lay
 FURTHER = (0, 1, 2, 3, 4, 5, 6)
 TIE = 1e-6  # s or kg; sums in another order differ in their last bits
@@ -25,9 +27,9 @@ def furthest(laying, start):
     """
     found, first, guess = [], 0, 0
     while first < len(laying.pieces):
-        laid, failed = laying.reach(first, start, laying.profile, guess)
+        laid = laying.reach(first, start, laying.profile, guess)
         if laid is None:
-            return found, failed
+            return found, laying.failed(first, start)
         found.append(laid)
         start = laying.next_start(laid, start)
         first, guess = laid.last, laid.last + (laid.last - first)
@@ -41,36 +43,63 @@ def batches_left(laying, start, most):
     """
     count = len(laying.pieces)
     left, guess = [0] * (count + 1), 0
+    before = None if laying.profile.constant else batches_before(laying, start, most)
     for first in range(count - 1, -1, -1):
         if laying.profile.constant:
             groups = laying.from_piece(first, 0.0)[0]
             reach = groups[-1].last if groups else None
         else:
-            reach = _reach_at_best(laying, start, first, most - left[first + 1], guess)
+            reach = _reach_at_best(laying, start, first, (before[first], most - left[first + 1]), first, guess)
             guess = reach or 0
         left[first] = count + 1 if reach is None else left[reach] + 1
     return left
 
 
-def _reach_at_best(laying, start, first, before, guess):
+def batches_before(laying, start, most):
+    """For each piece a bound on the batches before it: as few as where each meets the coolest moment it may."""
+    count = len(laying.pieces)
+    before, first, batches, guess = [0] * (count + 1), 0, 0, 0
+    while first < count and batches < most:
+        # so many batches hold at least as many pieces: the work of these lies behind
+        reach = _reach_at_best(laying, start, first, (batches, batches), min(batches, first), guess)
+        if reach is None:
+            break
+        batches += 1
+        for place in range(first + 1, count + 1):
+            before[place] = batches
+        first, guess = reach, reach + (reach - first)
+        for place in range(first + 1, count + 1):
+            before[place] = batches + 1
+    return before
+
+
+def _reach_at_best(laying, start, first, batches, behind, guess):
     """How far a batch from a piece on may reach at best: at the coolest moment it may meet.
 
-    before: batches until then, at most; guess: piece at which a batch from here may end, to start looking there
+    batches: before it, at least and at most; behind: pieces surely laid before it
+    guess: piece at which a batch from here may end, to start looking there
     """
     profile, crew, share = laying.profile, laying.crew, laying.windows.share
-    early = start + laying.place[first] + laying.tool[first]
-    late = early + laying.tape[first] + laying.cover[first] + before * (crew.mix_putty + crew.mix_wet + crew.pause)
+    least, most = batches
+    early = start + laying.place[behind] + laying.tool[behind] + laying.cover[behind]
+    late = start + laying.place[first] + laying.tool[first] + laying.tape[first] + laying.cover[first]
+    late += most * (crew.mix_putty + crew.mix_wet + crew.pause)
     if not crew.pair:
-        early += laying.tape[first] + laying.cover[first]
+        early += laying.tape[behind]
+    early += least * (crew.pause + (0.0 if crew.mixer else crew.mix_putty))
     # a batch that holds at all is over by then; the one so found bounds it once more, and closer
-    longest = share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
-    coolest = profile.coolest(early, late + longest)
-    found = laying.reach(first, 0.0, profile.held(coolest), guess)[0]
-    if found is not None:
-        closer = profile.coolest(early, late + found.covered)
-        if closer > coolest + 0.1:
-            found = laying.reach(first, 0.0, profile.held(closer), guess)[0]
-    return None if found is None else found.last
+    ends = late + share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
+    found, coolest = None, 0.0
+    for _ in range(4):
+        closer = profile.between(early, ends)[0]
+        if closer < coolest + 0.2:
+            break
+        coolest = closer
+        found = laying.reach(first, 0.0, Held(profile.pace_at(coolest)), guess)
+        if found is None:
+            return None
+        guess, ends = found.last, late + found.covered
+    return found.last
 
 
 def grouped(laying, start):
@@ -105,10 +134,11 @@ def _programme(laying, start, left, most, largest):
     """One pass over (batches, pieces): the smallest largest batch, or within `largest` the earliest end, then slack.
 
     left: bound on the batches still needed from each piece; most: batches that are certainly enough
-    A state is (largest batch, start of the next mixing or the end of all, least slack, group, state before).
+    A state is [largest batch, start of the next mixing or the end of all, group, its start, state before, least slack];
+    the slack is None until two states are alike in all else.
     """
     count = len(laying.pieces)
-    layer = {0: (0.0, start, 1e30, None, None)}
+    layer = {0: [0.0, start, None, start, None, 1e30]}
     for batches in range(1, most + 1):
         following = {}
         for first in sorted(layer):
@@ -122,28 +152,45 @@ def _programme(laying, start, left, most, largest):
                 if largest is not None and own > largest:
                     continue
                 end = state[1] + laid.covered if laid.last == count else laying.next_start(laid, state[1])
-                new = (max(state[0], own), end, min(state[2], laid.slack), laid, state)
-                if _better(new, following.get(laid.last), largest is None):
+                old, big = following.get(laid.last), own if own > state[0] else state[0]
+                if old is not None:
+                    # by size in the first pass only; then by the end
+                    much = big - old[0] if largest is None else 0.0
+                    if much > TIE * 1e-3 or (much >= -TIE * 1e-3 and end - old[1] > TIE):
+                        continue
+                new = [big, end, laid, state[1], state, None]
+                if old is None or _better(laying, new, old, largest is None):
                     following[laid.last] = new
         if count in following:
-            return _groups(following[count])
+            return _groups(laying, following[count])
         layer = following
     return None
 
 
-def _better(new, old, by_size):
-    if old is None:
-        return True
+def _better(laying, new, old, by_size):
     if by_size and abs(new[0] - old[0]) > TIE * 1e-3:
         return new[0] < old[0]
     if abs(new[1] - old[1]) > TIE:
         return new[1] < old[1]
-    return new[2] > old[2] + TIE
+    return _slack(laying, new) > _slack(laying, old) + TIE
 
 
-def _groups(state):
+def _slack(laying, state):
+    """The least slack of the groups up to a state [s], reckoned when it is first asked for."""
+    chain = []
+    while state[5] is None:
+        chain.append(state)
+        state = state[4]
+    least = state[5]
+    for one in reversed(chain):
+        least = min(least, laying.measured(one[2], one[3]).slack)
+        one[5] = least
+    return least
+
+
+def _groups(laying, state):
     found = []
-    while state[3] is not None:
-        found.append(state[3])
+    while state[2] is not None:
+        found.append(laying.measured(state[2], state[3]))
         state = state[4]
     return list(reversed(found))

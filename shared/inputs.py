@@ -422,6 +422,7 @@ class Group(Input):
     """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
+    told: how the names of the lines begin that its rows stand for, each followed by the letter of its part
     rows: how many an empty form shows where there is no default; each: what one row is called
     Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
@@ -430,9 +431,9 @@ class Group(Input):
     NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
-                 **more):
+                 told="", **more):
         Input.__init__(self, name, label, **more)
-        self.rows = rows
+        self.rows, self.told = rows, told
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
         self.kept, self.resting = {}, None
@@ -491,7 +492,7 @@ class Group(Input):
         facts = Input.about(self, system)
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "gaps": self.gaps, "default": self.default_in(system)})
+                      "gaps": self.gaps, "told": self.told, "default": self.default_in(system)})
         return facts
 
 
@@ -529,6 +530,8 @@ def echo(values, path, typed, value, unit):
     if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
     text = _plain(value) + _unit_behind(unit)
+    if typed == text:
+        return
     behind = typed.partition(",")[2]
     if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
         text += " (a comma marks the decimals)"

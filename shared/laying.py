@@ -97,41 +97,114 @@ class Laying:
             kept = self.held[key] = self._from_piece(first, start, self.profile, least)
         return kept
 
+    def failed(self, first, start):
+        """The first group from one piece on that does not hold, told fully; None where all the rest can be laid."""
+        return self._from_piece(first, start, self.profile, 0, 1000, True)[1]
+
     def reach(self, first, start, profile, guess):
-        """The furthest group from one piece on, and the first that does not hold: (None, it) where one is too much.
+        """The furthest group from one piece on, or None where one is too much.
 
         start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
         """
         # slack falls with length: where the guess holds, the shorter groups need not be looked at
         near = guess - NEAR
-        found, failed = self._from_piece(first, start, profile, near) if near > first + 1 else ((), None)
+        found = self._from_piece(first, start, profile, near)[0] if near > first + 1 else ()
         if not found:
-            found, failed = self._from_piece(first, start, profile)
-        return (found[-1] if found else None), failed
+            found = self._from_piece(first, start, profile)[0]
+        return found[-1] if found else None
 
     def one_piece(self, place):
         """One piece as a batch of its own at the start of the day, and whether it can be."""
-        laid = self._from_piece(place, 0.0, self.profile, 0, 1)
-        return (laid[0][0], True) if laid[0] else (laid[1], False)
+        found, failed = self._from_piece(place, 0.0, self.profile, 0, 1, True)
+        return (found[0], True) if found else (failed, False)
 
-    def _from_piece(self, first, start, profile, least=0, most=1000):
-        pieces, tool, found = self.pieces, self.tool, []
-        begun = 0.0 if profile.constant else profile.age_at(start)
+    def _from_piece(self, first, start, profile, least=0, most=1000, why=False):
+        """(groups that hold, the first that does not); without `why` the second is left out where that saves time.
+
+        Groups that surely hold are only counted: their slack is None, `measured` tells it.
+        """
+        pieces, crew, mixing, windows = self.pieces, self.crew, self.mixing, self.windows
+        place, tool, tape, cover, putties, wets = self.place, self.tool, self.tape, self.cover, self.putty, self.wet
+        place0, tool0, tape0, cover0 = place[first], tool[first], tape[first], cover[first]
+        putty0, wet0 = putties[first], wets[first]
+        share, pot, found, pair = windows.share, windows.pot, [], crew.pair
+        mix_putty, mix_wet, more, filled = crew.mix_putty, crew.mix_wet, 1 + mixing.spare, 1 + mixing.filler
+        floor = mixing.least * (1 - 1e-9)
+        roof = 1e30 if mixing.most is None else mixing.most
+        # by when the cove must be rolled; the paces between which a mix ages until well after that
+        if profile.constant:
+            begun, hot = 0.0, profile.pace_held
+            cold = hot
+            soft_by, horizon = share * windows.soft / hot, 1e30
+        else:
+            begun = profile.age_at(start)
+            soft_by = profile.span(start, share * windows.soft)
+            horizon = 1.5 * soft_by
+            cold, hot = [profile.pace_at(one) for one in profile.between(start, start + horizon)]
+        film_span = share * windows.film / hot
+        moment = (start, begun, profile)
         # chains of the second person: rolled, covered, counted from the empty bag; covered, counted from wet resin
         rolled, covered, unhindered = 0.0, 0.0, 0.0
         for last in range(first + 1, min(first + most, len(pieces)) + 1):
             piece = pieces[last - 1]
-            tooled = tool[last] - tool[first]
-            rolled = max(tooled, rolled + piece.wetting if last > first + 1 else 0.0) + piece.lay + piece.roll
-            covered = max(covered, rolled) + piece.cover
-            unhindered = max(unhindered, self.tape[last] - self.tape[first]) + piece.cover
+            worked = tool[last] - tool0
+            if pair:
+                lay_roll = piece.lay + piece.roll
+                rolled = max(worked, rolled + piece.wetting if last > first + 1 else 0.0) + lay_roll
+                covered = max(covered, rolled) + piece.cover
+                unhindered = max(unhindered, tape[last] - tape0) + piece.cover
             if last < least:
                 continue
-            laid = self._best(first, last, (start, begun, profile), (rolled, covered, unhindered))
+            placed = mix_putty + place[last] - place0
+            tooled = placed + worked
+            taped, covering = tape[last] - tape0, cover[last] - cover0
+            putty = (putties[last] - putty0) * more + mixing.left_putty
+            wet = (wets[last] - wet0) * more + mixing.left_wet
+            # surely too late, however it is done: alone the tape comes after the tooling, with a helper its last piece
+            if not why and tooled + (piece.lay + piece.roll if pair else taped) > soft_by + 1e-3:
+                return found, last
+            # the first way in the order of preference, the second hand at work where there is one: what most groups are
+            small = putty < floor * filled or wet < floor
+            one = small and mixing.one_mix
+            if one:
+                wet, mixed = max(wet, mixing.least - putty / filled), 0.0
+                in_pot = putty + wet
+            else:
+                if small:
+                    putty, wet = max(putty, mixing.least * filled), max(wet, mixing.least)
+                in_pot, mixed = putty, mix_wet
+            lasts = share * pot(in_pot)
+            if placed * hot <= lasts and in_pot <= roof and wet <= roof:
+                if pair:
+                    head = pieces[first]
+                    begin, earliest = placed + head.tool + head.clean - head.wetting - mixed, mix_putty if one else 0.0
+                    rolled_at, covered_at = placed + rolled, max(tooled + covering, placed + covered)
+                    if begin < earliest:
+                        begin = earliest
+                        rolled_at = max(rolled_at, earliest + mixed + taped)
+                        covered_at = max(covered_at, earliest + mixed + unhindered)
+                else:
+                    begin, rolled_at = tooled, tooled + mixed + taped
+                    covered_at = rolled_at + covering
+                if (rolled_at <= soft_by and covered_at <= horizon
+                        and (covered_at if one else covered_at - begin) <= film_span):
+                    found.append(Laid(first, last, one, pair, putty, wet, placed, tooled, begin, rolled_at, covered_at,
+                                      None, ""))
+                    continue
+            elif not why and not one and placed * cold > lasts + 1e-3:
+                return found, last
+            laid = self._best(first, last, moment, (rolled, covered, unhindered) if pair else None)
             if laid.slack < -SLACK:
                 return found, laid
             found.append(laid)
         return found, None
+
+    def measured(self, laid, start):
+        """A group with its slack and limit [s], where they were left out."""
+        if laid.slack is not None:
+            return laid
+        slack, limit = self.slack_of(laid, start)
+        return Laid(*(tuple(laid)[:-2] + (slack, limit)))
 
     def _best(self, first, last, moment, chains):
         """The first way of working that holds, in the order of preference; else the one that misses by least."""

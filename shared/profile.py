@@ -16,8 +16,9 @@ class Profile:
     def __init__(self, points, doubling=2.0):
         self.points, self.doubling, self.steepness = points, doubling, log(doubling) / 10
         self.constant = all([point[1] == points[0][1] for point in points])
-        self.pace_held = self._pace(points[0][1])
-        self.pace_coolest = self._pace(min([point[1] for point in points]))
+        self.warmest = max([point[1] for point in points])
+        self.pace_held = self.pace_at(points[0][1])
+        self.pace_coolest = self.pace_at(min([point[1] for point in points]))
         # from, to [s]; age at its beginning [s]; pace there [-]; growth of the pace [1/s]; whether it is nearly flat
         first = points[0][0]
         self.stretches = [(-EVER, first, -(EVER + first) * self.pace_held, self.pace_held, 0.0, True)]
@@ -26,12 +27,13 @@ class Profile:
             span = after[0] - before[0]
             growth = (after[1] - before[1]) / span * self.steepness
             flat = abs(growth * span) < FLAT
-            self.stretches.append((before[0], after[0], age, self._pace(before[1]), growth, flat))
+            self.stretches.append((before[0], after[0], age, self.pace_at(before[1]), growth, flat))
             age += self._gained(self.stretches[-1], after[0])
-        self.stretches.append((points[-1][0], EVER, age, self._pace(points[-1][1]), 0.0, True))
+        self.stretches.append((points[-1][0], EVER, age, self.pace_at(points[-1][1]), 0.0, True))
         self.stretch = self.stretches[0]
 
-    def _pace(self, temperature):
+    def pace_at(self, temperature: float) -> float:
+        """How fast a mix ages at a temperature [K], against 25 degC [-]."""
         return exp(self.steepness * (temperature - REFERENCE))
 
     def _at(self, time):
@@ -99,10 +101,25 @@ class Profile:
         ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
         return begun + ahead - start
 
-    def coolest(self, start: float, end: float) -> float:
-        """The lowest temperature between two times [K]."""
-        return min([self.at(start), self.at(end)] + [point[1] for point in self.points if start < point[0] < end])
+    def between(self, start: float, end: float):
+        """The lowest and the highest temperature between two times [K]."""
+        low = high = self.at(start)
+        for one in [self.at(end)] + [point[1] for point in self.points if start < point[0] < end]:
+            if one < low:
+                low = one
+            elif one > high:
+                high = one
+        return low, high
 
     def held(self, temperature: float):
         """The same resin at one temperature."""
         return Profile(((0.0, temperature),), self.doubling)
+
+
+class Held:
+    """One pace of ageing, all that a bound needs of a profile. pace: against 25 degC [-]"""
+
+    constant = True
+
+    def __init__(self, pace):
+        self.pace_held = pace

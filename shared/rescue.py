@@ -7,7 +7,6 @@ from .inputs import Choice, Group, Number
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import stirring_time
 from .numbers import DOWN, UP, shown
-from .quick_rule import pot_time
 from .records import SYSTEM
 from .taken import volumes_taken
 from .units import told
@@ -254,15 +253,12 @@ def _clock(values, mass):
         return [words("pot_life_whole", "At what mass and temperature?", "A pot life counts with the mass and the "
                       "temperature it was told for: type both from the label. Until then: warm or stringy means past "
                       "saving.", rank=ASK), signs]
-    if mass is None:
-        life = system["pot_time"]
-    else:
-        at = system["pot_temperature"]
-        life = pot_time(mass, at if values["temperature"] is None else values["temperature"], system["pot_time"],
-                        system["pot_mass"], at, longest=system["pot_time"])
+    life, by = system["pot_time"], "the label's figure"
+    if mass is not None:
+        from .rescue_time import usable  # the heat balance is loaded only where a pour went wrong
+        life, by = usable(values, mass)
     stir = stirring_time(mass or 0.0, values["temperature"])
-    mark = "from memory, as is the quick rule by mass" if _remembered(system) else \
-        "the label's figure, by the quick rule for mass, from memory"
+    mark = by + ("; from a remembered pot life" if _remembered(system) else "")
     if values["temperature"] is None:
         mark += "; at the label's temperature, warmer is shorter"
     if start is None or now is None:

@@ -6,11 +6,13 @@ from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
 from .catalogue.rates import RATES
 from .clock import clock_text
+from .laying import POT, SIZE
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown
 from .steps import STEPS
 from .units import told
+from .working_times import NAMES
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 MOST_HELPS = 3
@@ -73,6 +75,9 @@ def _summary(values, plan, batches):
         text = what + ": it has the least left, though all goes into one batch"
         if count > 1:
             text = what + ": it has the least left"
+    if limit != SIZE:
+        most = max([_in_bag(batch.laid) for batch in batches])
+        why += " Counted " + plan.times.told(limit, most, plan.profile.warmest)[1]
     found.append(words("binds", "What binds", text, rough=why))
     least = min([batch.slack for batch in batches])
     found.append(
@@ -85,16 +90,25 @@ def _summary(values, plan, batches):
             rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
         )
     )
-    found.append(
-        words(
-            "by_rule",
-            "Pot life here",
-            "by the quick rule from the label's pot life",
-            rough="the clock counts the shorter of it and the heat balance: look there for the largest mix",
-            rank=MORE,
-        )
-    )
-    return found + _helps(values, plan, count)
+    return found + _windows(values, plan, batches) + _helps(values, plan, count)
+
+
+def _windows(values, plan, batches):
+    """How long each window is, and by which of two estimates: at the warmest of the day, for the largest bag."""
+    warmest = plan.profile.warmest
+    most = max([_in_bag(batch.laid) for batch in batches])
+    found = []
+    for limit, label in NAMES:
+        span, by = plan.times.told(limit, most, warmest)
+        text = shown(span / 60, 0, DOWN) + " min at " + told(warmest, "degC", values["units"])
+        if limit == POT:
+            label = told(most, "g", values["units"]) + " in the bag"
+        found.append(line("window_" + limit, label, span, "s", text, by, rank=MORE))
+    return found
+
+
+def _in_bag(laid):
+    return laid.putty + laid.wet if laid.one_mix else laid.putty
 
 
 def _in_one_pot(laid):
@@ -120,7 +134,7 @@ def _helps(values, plan, count):
     starts = [starts[0] for _, _, starts in plan.crews]
     if count <= len(works):
         return []
-    better = advice.helps(works, starts, plan.profile, count)
+    better = advice.helps(works, starts, plan.times, count)
     found = [
         line("helps_" + name, "Would help", fewer, "", label + ": " + count_text(fewer), "instead of " + str(count))
         for name, label, fewer in better[:MOST_HELPS]
@@ -188,7 +202,7 @@ def _no_plan(values, plan):
             words("cut_it", "Change", "Cut it at a bulkhead or where an overlap may be, and plan again.", rank=BESIDE)
         )
     # one at a time: what would let the piece that failed be laid at all
-    for name, label, changed, _ in advice.changes(work, plan.profile):
+    for name, label, changed, _ in advice.changes(work, plan.times):
         if failed and changed.one_piece(failed.first)[1]:
             found.append(words("helps_" + name, "Would help", label, rank=BESIDE))
     if len(found) == 1:

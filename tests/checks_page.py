@@ -9,6 +9,7 @@ import sys
 from pathlib import Path
 
 HERE = Path(__file__).resolve().parent
+LONGEST = 60  # letters of a text that is compared
 HEAD = """# What is checked against what
 
 Built by the tests (`make checks`), never by hand. A value from memory is marked so where it is used; plain geometry,
@@ -20,7 +21,8 @@ def told(value) -> str:
     """A number as it is read, a list of them in a row."""
     if isinstance(value, list):
         return ", ".join(told(one) for one in value)
-    return f"{value:.10g}" if isinstance(value, float) else str(value)
+    text = f"{value:.10g}" if isinstance(value, float) else str(value)
+    return text if len(text) <= LONGEST else text[:LONGEST] + "…"
 
 
 def cell(text: str) -> str:
@@ -32,9 +34,10 @@ def row(*cells) -> str:
 
 
 def values_table(recorded: list[dict]) -> list[str]:
-    lines = [row("check", "source", "expected", "got", "tolerance"), "|---|---|---|---|---|"]
+    lines = [row("test", "check", "source", "expected", "got", "tolerance"), "|---|---|---|---|---|---|"]
     for one in sorted(recorded, key=lambda one: (one["test"], one["check"])):
-        lines.append(row(one["check"], one["source"], told(one["expected"]), told(one["got"]), one["tolerance"]))
+        test = one["test"].partition("::")[0].rpartition("/")[2]
+        lines.append(row(test, one["check"], one["source"], told(one["expected"]), told(one["got"]), one["tolerance"]))
     return lines
 
 

@@ -8,6 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 UNIT = pint.UnitRegistry()
+PURGE = "CDC/HICPAC (2003), Table B.1, and its formula"
+ACGIH = "ACGIH, Industrial Ventilation (from memory), worked examples in US units"
+NPG = "NIOSH Pocket Guide to Chemical Hazards"
 CAS = {"acetone": "67-64-1", "isopropanol": "67-63-0", "ethanol": "64-17-5", "butanone": "78-93-3"}
 
 
@@ -23,47 +26,54 @@ def errors(**typed):
 
 @pytest.mark.parametrize("left, minutes", [(0.01, [138.155, 46.0517, 27.631, 18.4207, 5.5262]),
                                            (0.001, [207.233, 69.0776, 41.4465, 27.631, 8.28931])])
-def test_clearing_time_against_the_purge_table(left, minutes):
+def test_clearing_time_against_the_purge_table(outside, left, minutes):
     """CDC/HICPAC (2003), Table B.1, and its formula: air changes 2, 6, 10, 15, 50; the table is rounded."""
     for changes, expected in zip([2, 6, 10, 15, 50], minutes, strict=True):
-        assert ventilation.clearing_time(changes / 3600, left) / 60 == pytest.approx(expected, rel=1e-5)
+        outside(f"air {changes} changes, {left:.1%} left", PURGE, expected,
+                ventilation.clearing_time(changes / 3600, left) / 60, rel=1e-5)
 
 
-def test_clearing_time_against_the_older_table():
+def test_clearing_time_against_the_older_table(outside):
     """CDC MMWR 43 (RR-13) 1994: 90 % at 1, 3, 7 air changes: 138, 46, 20 minutes."""
     for changes, expected in ((1, 138), (3, 46), (7, 20)):
-        assert ventilation.clearing_time(changes / 3600, 0.1) / 60 == pytest.approx(expected, rel=0.04)
+        outside(f"air {changes} changes, 90 %", "CDC MMWR 43 (RR-13) 1994, minutes to 90 %", expected,
+                ventilation.clearing_time(changes / 3600, 0.1) / 60, rel=0.04)
 
 
-def test_mixing_factor_multiplies_the_time():
+def test_mixing_factor_multiplies_the_time(outside):
     """The equation of CDC/HICPAC with effective flow Q/K: 40 m3, 240 m3/h, K 2, 99.9 %: 138.1551 min."""
     changes = ventilation.air_changes(240 / 3600, 40)
     assert changes * 3600 == pytest.approx(6)
-    assert ventilation.clearing_time(changes, 0.001, 2) / 60 == pytest.approx(138.1551, rel=1e-6)
+    outside("air mixing factor 2", PURGE, 138.1551, ventilation.clearing_time(changes, 0.001, 2) / 60, rel=1e-6)
 
 
-def test_molar_volume_against_pint():
+def test_molar_volume_against_pint(outside):
     """pint's CODATA gas constant: 24.465 L/mol at 25 degC and 101325 Pa (29 CFR 1910.1000: 24.45)."""
     expected = (1 * UNIT.molar_gas_constant * UNIT.Quantity(298.15, "K") / UNIT.Quantity(1, "atm")).to("m^3/mol")
-    assert ventilation.molar_volume(298.15) == pytest.approx(expected.magnitude, rel=1e-9)
+    outside("air molar volume", "pint (library), CODATA gas constant", expected.magnitude,
+            ventilation.molar_volume(298.15))
 
 
-def test_flow_for_health_against_the_classic_example():
+def test_flow_for_health_against_the_classic_example(outside):
     """ACGIH, Industrial Ventilation (from memory): methyl chloroform, 1.5 pints an hour, TLV 350, K 5: 1424 cfm."""
-    assert ventilation.flow_for_health_403(1.32, 1.5 / 60, 133.4, 350, 5) == pytest.approx(1424.181, rel=1e-5)
-    assert ventilation.flow_for_health_403(0.79, 0.25 / 60, 58.1, 250, 5) == pytest.approx(456.6408, rel=1e-5)
+    found = ventilation.flow_for_health_403
+    outside("air health, methyl chloroform", ACGIH, 1424.181, found(1.32, 1.5 / 60, 133.4, 350, 5), rel=1e-5)
+    outside("air health, acetone", ACGIH, 456.6408, found(0.79, 0.25 / 60, 58.1, 250, 5), rel=1e-5)
 
 
-def test_flow_for_fire():
+def test_flow_for_fire(outside):
     """ACGIH, Industrial Ventilation (from memory): acetone, 2 pints an hour, a quarter of 2.5 %: 29.225 cfm."""
-    assert ventilation.flow_for_fire_403(0.79, 2 / 60, 58.1, 2.5) == pytest.approx(29.22501, rel=1e-5)
+    outside("air fire, acetone", ACGIH, 29.22501, ventilation.flow_for_fire_403(0.79, 2 / 60, 58.1, 2.5), rel=1e-5)
 
 
-def test_ideal_gas_and_403_agree():
+def test_ideal_gas_and_403_agree(outside):
     """The two forms at 70 degF (387 ft3/lb-mol) within 0.4 %; pint for the units."""
     old = UNIT.Quantity(ventilation.flow_for_health_403(0.79, 1 / 60, 58.1, 250, 1), "ft^3/min").to("m^3/s").magnitude
-    rate = (UNIT.Quantity(1, "US_pint") * UNIT.Quantity(0.79, "g/mL") / UNIT.Quantity(1, "h")).to("kg/s").magnitude
-    assert old == pytest.approx(ventilation.flow_for_share(rate, 0.0581, 250e-6, 294.26), rel=0.004)
+    rate = (UNIT.Quantity(1, "US_pint") * UNIT.Quantity(0.79, "g/mL") / UNIT.Quantity(1,
+    "h")).to("kg/s").magnitude
+    outside("air ideal gas and 403", "ACGIH, Industrial Ventilation (from memory), 387 ft3/lb-mol; pint for the units",
+            old,
+            ventilation.flow_for_share(rate, 0.0581, 250e-6, 294.26), rel=0.004)
 
 
 def test_flow_of_acetone():
@@ -80,34 +90,43 @@ def test_vapour_in_a_closed_room():
 
 
 @pytest.mark.parametrize("name", [row[0] for row in solvents.SOLVENTS])
-def test_solvents_against_the_chemicals_library(name):
+def test_solvents_against_the_chemicals_library(outside, name):
     """PyPI `chemicals`: molar masses to the digits kept here; no explosive limit here is above the library's."""
-    assert solvents.lowest(name, solvents.MOLAR).value * 1000 == pytest.approx(chemicals.MW(CAS[name]), rel=2e-4)
+    outside("solvent molar mass " + name, "chemicals (library), by CAS number", chemicals.MW(CAS[name]),
+            solvents.lowest(name, solvents.MOLAR).value * 1000, rel=2e-4)
     assert solvents.lowest(name, solvents.LOWER).value <= chemicals.LFL(CASRN=CAS[name])
 
 
-def test_lowest_published_limits():
+def test_lowest_published_limits(outside):
     """NIOSH Pocket Guide and ACGIH: acetone 250 ppm though Table Z-1 allows 1000; wood 1 mg/m3, talc 2, silica 0.8."""
-    assert solvents.lowest("acetone", solvents.DAY).value == pytest.approx(250e-6)
-    assert dusts.strictest(("wood",)).value == pytest.approx(1e-6)
-    assert dusts.strictest(("talc",)).value == pytest.approx(2e-6)
-    assert dusts.strictest(("silica",)).value == pytest.approx(80 / 100 * 1e-6)  # Table Z-3 at 100 % SiO2
+    outside("solvent limit acetone", NPG + ", acetone, TWA", 250e-6, solvents.lowest("acetone", solvents.DAY).value)
+    outside("dust limit wood", NPG + ", wood dust, TWA", 1e-6, dusts.strictest(("wood",)).value)
+    outside("dust limit talc", NPG + ", talc, respirable", 2e-6, dusts.strictest(("talc",)).value)
+    outside("dust limit silica", "29 CFR 1910.1000, Table Z-3, 80 / (% SiO2) at 100 %", 0.8e-6,
+            dusts.strictest(("silica",)).value)
 
 
-def test_half_mask_and_silica():
+def test_half_mask_and_silica(outside):
     """NIOSH Pocket Guide, amorphous silica: APF 10 is good up to 60 mg/m3, ten times its limit of 6."""
     niosh = [limit for limit in dusts.LIMITS if limit.dust == "silica" and limit.source == "npg"][0]  # noqa: RUF015
-    assert niosh.value * dusts.MASKS[0][2] == pytest.approx(60e-6)
+    outside("dust half mask silica", NPG + ", silica, amorphous: up to 60 mg/m3 at APF 10", 60e-6,
+            niosh.value * dusts.MASKS[0][2])
 
 
 @given(st.floats(0.1, 60), st.floats(0.0001, 0.9), st.floats(1, 10))
 def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
     """Rounding to the safe side: whole minutes at or above -ln(left) K / N, and less than one above."""
     time = ventilation.clearing_time(changes / 3600, left, mixing)
-    told = air._minutes(time)
-    hours, _, rest = told.rpartition(" h ")
-    minutes = 60 * int(hours or 0) + int(rest.partition(" ")[0])
+    minutes = int(air._minutes(time).partition(" ")[0])
     assert time / 60 - 1e-5 <= minutes < time / 60 + 1
+    hours, _, rest = air._hours(time).partition(" h ")
+    assert not hours or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
+
+
+def test_the_time_to_clear_is_said_as_it_is_meant():
+    found = {line["name"]: line for line in moves.answer("air", {})["lines"]}
+    assert found["clear"]["label"] == "To clear, 99%" and found["clear"]["text"].endswith(" min")
+    assert "rounded up to the minute" in found["clear"]["rough"] and "mixing factor 5," in found["clear"]["rough"]
 
 
 @given(st.floats(1, 5000), st.floats(1, 5000))

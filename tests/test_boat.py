@@ -9,6 +9,7 @@ from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.inputs import read
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from scipy.optimize import LinearConstraint, milp
 
 ONE = (("joints.0.name", "Chine"), ("joints.0.angle", "110"), ("joints.0.length", "2"), ("joints.0.copies", "2"))
 
@@ -116,6 +117,14 @@ def test_packs_leave_the_least_over(need, sizes):
                 if total >= need - 1e-9 * need)
     assert held == pytest.approx(least, abs=2e-6)
     assert sum(c * s for c, s in zip(counts, sizes, strict=True)) == pytest.approx(held)
+
+
+def test_packs_of_one_boat_are_the_solvers(outside):
+    """scipy.optimize.milp (HiGHS): 7.3 kg in packs of 1, 2.5 and 5 kg with the least left over."""
+    sizes = (1.0, 2.5, 5.0)
+    best = milp(sizes, constraints=LinearConstraint([sizes], 7.3, 50), integrality=[1, 1, 1])
+    outside("boat packs", "scipy.optimize.milp (library), HiGHS", best.fun, shopping.packs(7.3, sizes)[1],
+            absolute=2e-6)
 
 
 def test_pieces_are_numbered_in_laying_order_and_all_cut_once():

@@ -65,6 +65,14 @@ def test_small_lists_are_cut_as_the_solver_cuts_them(lengths, leftovers):
     assert (found.rolls, found.from_rolls) == by_milp(pieces, roll, remnants, ceil(sum(pieces) / roll) + 3)
 
 
+def test_one_list_is_cut_as_the_solver_cuts_it(outside):
+    """scipy.optimize.milp (HiGHS): rolls, and what is cut from them beside two remnants."""
+    pieces, remnants = [1750, 1750, 1550, 1550, 1480, 1480, 970, 800, 450, 450], [2000, 3100]
+    found = cutting.cut(pieces, 4500, remnants, effort=50000)
+    outside("boat cut list", "scipy.optimize.milp (library), HiGHS", list(by_milp(pieces, 4500, remnants, 5)),
+            [found.rolls, found.from_rolls])
+
+
 @settings(max_examples=15, deadline=None)
 @given(st.lists(st.integers(700, 2500), min_size=4, max_size=12),
        st.lists(st.integers(600, 5200), min_size=1, max_size=3))

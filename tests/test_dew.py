@@ -6,6 +6,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 psychrolib.SetUnitSystem(psychrolib.SI)
+ASHRAE = "ASHRAE Handbook Fundamentals (2017), ch. 1 (Hyland and Wexler 1983)"
 
 
 def lines(tree):
@@ -16,17 +17,17 @@ def lines(tree):
 
 @pytest.mark.parametrize(("air", "humidity", "dew", "magnus"), [
     (20, 50, 9.27239, 9.25517), (15, 80, 11.5816, 11.5755), (30, 70, 23.9279, 23.9272)])
-def test_dew_points(air, humidity, dew, magnus):
+def test_dew_points(outside, air, humidity, dew, magnus):
     """ASHRAE Handbook Fundamentals (2017), ch. 1, within 0.1 K; Magnus form of WMO-No. 8, Annex 4.B, to its digits."""
     found = dewpoint.dew_point(air + 273.15, humidity / 100) - 273.15
-    assert found == pytest.approx(dew, abs=0.1)
-    assert found == pytest.approx(magnus, abs=1e-4)
+    outside(f"dw {air} degC {humidity} %", ASHRAE, dew, found, absolute=0.1)
+    outside(f"dw {air} degC {humidity} % Magnus", "WMO-No. 8, Annex 4.B, the Magnus form", magnus, found, absolute=1e-4)
 
 
 @pytest.mark.parametrize(("celsius", "pascal"), [(20, 2338.8), (10, 1228)])
-def test_saturation_pressure(celsius, pascal):
+def test_saturation_pressure(outside, celsius, pascal):
     """ASHRAE Handbook Fundamentals ch. 1 (Hyland and Wexler 1983): the Magnus form is within 0.3 % of it."""
-    assert dewpoint.saturation_pressure(celsius + 273.15) == pytest.approx(pascal, rel=0.003)
+    outside(f"dw saturation {celsius} degC", ASHRAE, pascal, dewpoint.saturation_pressure(celsius + 273.15), rel=0.003)
 
 
 @settings(max_examples=300, deadline=None, derandomize=True)
@@ -38,15 +39,16 @@ def test_dew_points_agree_with_psychrolib(air, humidity):
         assert dewpoint.dew_point(air + 273.15, humidity) - 273.15 == pytest.approx(expected, abs=0.045)
 
 
-def test_dew_points_agree_with_metpy():
+def test_dew_points_agree_with_metpy(outside):
     """metpy.calc.dewpoint_from_relative_humidity, within 0.1 K up to 35 degC (at 40 it parts from ASHRAE by 0.1 K)."""
-    calc = pytest.importorskip("metpy.calc")
-    units = pytest.importorskip("metpy.units").units
+    import metpy.calc as calc  # slow to load, and for this test only
+    from metpy.units import units
     for air in range(5, 36, 5):
         for humidity in (0.4, 0.6, 0.8, 0.95):
             expected = calc.dewpoint_from_relative_humidity(units.Quantity(air, "degC"), humidity).to("degC").magnitude
             if expected > 0:
-                assert dewpoint.dew_point(air + 273.15, humidity) - 273.15 == pytest.approx(float(expected), abs=0.1)
+                outside(f"dw metpy {air} degC {humidity:.0%}", "MetPy (library), dew point from relative humidity",
+                        float(expected), dewpoint.dew_point(air + 273.15, humidity) - 273.15, absolute=0.1)
 
 
 def test_saturated_air_is_at_its_dew_point():
@@ -56,10 +58,12 @@ def test_saturated_air_is_at_its_dew_point():
 
 @pytest.mark.parametrize(("air", "humidity", "surface", "margin", "enough"), [
     ("18", "85", "17.5", 2.058, False), ("20", "60", "18", 5.993, True)])
-def test_three_degrees_above_the_dew_point(air, humidity, surface, margin, enough):
+def test_three_degrees_above_the_dew_point(outside, air, humidity, surface, margin, enough):
     """ISO 8502-4 with ISO 12944-7: the surface at least 3 degC above the dew point (from secondary texts)."""
     found = lines({"air": air, "humidity": humidity, "surface": surface})
-    assert found["margin"]["value"] == pytest.approx(margin, abs=0.15)
+    outside(f"dw margin {surface} degC", "ISO 8502-4 with ISO 12944-7, dew points of ASHRAE (from secondary texts)",
+            margin,
+            found["margin"]["value"], absolute=0.15)
     assert ("damp" not in found) == enough
     assert float(found["margin"]["text"].split()[0]) <= found["margin"]["value"]
 

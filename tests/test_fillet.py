@@ -54,9 +54,10 @@ def test_a_spandrel_of_the_training_manual(outside):
 def test_coves_by_the_handbook_construction(outside, radius, angle, area, leg, throat):
     """The construction of Machinery's Handbook, p. 80, at a general angle: kite less sector, in mm."""
     a = radians(angle)
-    outside(f"R {radius} at {angle} degrees: area, leg, throat", "Machinery's Handbook, p. 80, kite less sector",
-            (area, leg, throat), (fillet.area(radius, a), fillet.tangent_length(radius, a), fillet.throat(radius, a)),
-            rel=1e-6)
+    book = "Machinery's Handbook, p. 80, the construction at a general angle, in mm"
+    outside(f"joint cove R {radius} at {angle}: area", book, area, fillet.area(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: leg", book, leg, fillet.tangent_length(radius, a), rel=1e-6)
+    outside(f"joint cove R {radius} at {angle}: throat", book, throat, fillet.throat(radius, a), rel=1e-6)
 
 
 def wedge(a, far=1000.0):

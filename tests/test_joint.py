@@ -43,11 +43,13 @@ def spec(**given):
 
 
 @pytest.mark.parametrize(("thickness", "degrees"), ((4, 141.20), (6, 124.78), (9, 104.73)))
-def test_where_the_tape_begins_to_cap_the_cove(thickness, degrees):
+def test_where_the_tape_begins_to_cap_the_cove(outside, thickness, degrees):
     """Worked with scipy.optimize.brentq from R = t sin h / (1 - sin h) and R (pi - a) = w - 2 m."""
     t = thickness / 1000
     crossing = brentq(lambda a: t * sin(a / 2) / (1 - sin(a / 2)) * (pi - a) - 0.045, radians(60), radians(170))
-    assert crossing == pytest.approx(radians(degrees), abs=radians(0.006))
+    outside(f"joint tape caps at {thickness} mm", "scipy.optimize.brentq (library), the rule and its cap by hand",
+            degrees,
+            crossing * 180 / pi, absolute=0.006)
     size = cove.Rule(None, t, 0.001, TAPE_75 - 0.030, None, seam.FLAT)
     assert cove.sized(size, crossing - 1e-4)[1] == cove.RULE
     assert cove.sized(size, crossing + 1e-4)[1] == cove.TAPE
@@ -77,8 +79,8 @@ def test_the_putty_of_a_seam_that_changes_its_angle(outside):
 
     kinks = [1.0, 1 + 1.5 * (124.78 - 120) / 45, 1 + 1.5 * 40 / 45]
     exact = quad(section_at, 0, 2.5, points=kinks, epsabs=0, epsrel=1e-10, limit=400)[0]
-    outside("changing seam, caps and flat end", "scipy.integrate.quad (library) along the length", exact,
-            seam.seam(found).putty, rel=1e-6)
+    outside("joint putty of a changing seam", "scipy.integrate.quad (library), the rule written out anew", exact * 1e6,
+            seam.seam(found).putty * 1e6, rel=1e-6)
     mean = section_at(1.0) * 2.5
     assert abs(mean / exact - 1) > 0.03  # one angle in the middle would not do
 

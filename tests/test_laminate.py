@@ -9,11 +9,12 @@ from hypothesis import strategies as st
     (0.45, 0.30, 1.050781, 1.050, 0.1672862), (0.6, 0.48, 0.7760417, 0.650, 0.3020134)))
 def test_glass_and_polyester_of_the_standard(outside, w, psi, thickness_mm, resin, volume):
     """ISO 12215-5, Annex C, glass with polyester (from memory): t = w / 3.072 (2.56 / psi - 1.36), t in mm."""
-    assert laminate.thickness(w, psi, 2560, 1200) * 1000 == pytest.approx(thickness_mm, rel=1e-6)
-    outside(f"laminate of {w} kg/m2, glass {psi}", "ISO 12215-5, Annex C (from memory)",
-            w / 3.072 * (2.56 / psi - 1.36), laminate.thickness(w, psi, 2560, 1200) * 1000, rel=1e-12)
-    assert laminate.resin_taken_up(w, psi) == pytest.approx(resin, rel=1e-9)
-    assert laminate.fibre_volume(psi, 2560, 1200) == pytest.approx(volume, rel=1e-6)
+    iso = "ISO 12215-5, Annex C, glass with polyester (from memory)"
+    outside(f"joint laminate {w} kg/m2: thickness", iso, thickness_mm, laminate.thickness(w, psi, 2560, 1200) * 1000,
+            rel=1e-6)
+    assert laminate.thickness(w, psi, 2560, 1200) * 1000 == pytest.approx(w / 3.072 * (2.56 / psi - 1.36), rel=1e-12)
+    outside(f"joint laminate {w} kg/m2: resin", iso, resin, laminate.resin_taken_up(w, psi))
+    outside(f"joint laminate {w} kg/m2: fibre by volume", iso, volume, laminate.fibre_volume(psi, 2560, 1200), rel=1e-6)
 
 
 @pytest.mark.parametrize(("w", "psi", "fibre", "matrix", "thickness_mm", "resin", "volume"), (
@@ -25,9 +26,10 @@ def test_any_glass_and_any_resin(w, psi, fibre, matrix, thickness_mm, resin, vol
     assert laminate.fibre_volume(psi, fibre, matrix) == pytest.approx(volume, rel=1e-6)
 
 
-def test_resin_to_glass_of_a_boatbuilding_brief():
+def test_resin_to_glass_of_a_boatbuilding_brief(outside):
     """Practical Action, technical brief on fibreglass boats: mat at 2.5 : 1 resin to glass."""
-    assert laminate.fraction_of(2.5) == pytest.approx(0.2857143, rel=1e-6)
+    outside("joint mat at 2.5 : 1", "Practical Action, technical brief on fibreglass boats", 0.2857143,
+            laminate.fraction_of(2.5), rel=1e-6)
 
 
 @given(st.floats(0.1, 1.0), st.floats(0.2, 0.7), st.floats(2000, 2700), st.floats(1000, 1300))

@@ -7,6 +7,7 @@ from covemix.shared import bench, graduations, moves, ratio
 from uncertainties import ufloat
 
 SYSTEM = {"by_volume": "3:1", "densities": "1.15:0.98"}
+PROPAGATED = "uncertainties (library); a reading deviates by d / sqrt(12), JCGM 100:2008, F.2.2.1"
 
 
 def asked(**typed):
@@ -25,31 +26,33 @@ def errors(**typed):
 
 # --- graduations
 
-def test_syringe_spread_agrees_with_propagated_errors():
+def test_syringe_spread_agrees_with_propagated_errors(outside):
     """PyPI `uncertainties`; a reading to one graduation d deviates by d / sqrt(12), JCGM 100:2008, F.2.2.1."""
     full = [ufloat(60, 1 / sqrt(12)), ufloat(60, 1 / sqrt(12)), ufloat(30, 1 / sqrt(12))]
     other = [ufloat(20, 0.5 / sqrt(12)), ufloat(20, 0.5 / sqrt(12)), ufloat(10, 0.5 / sqrt(12))]
     found = sum(other) / sum(full)
-    assert graduations.syringe_spread((150, 50), (1, 0.5), (3, 3)) == pytest.approx(2 * found.s / found.n, rel=1e-9)
+    outside("measure syringes", PROPAGATED, 2 * found.s / found.n,
+            graduations.syringe_spread((150, 50), (1, 0.5), (3, 3)))
 
 
 @pytest.mark.parametrize("volumes", [(30, 10), (100, 30, 5), (100, 5, 30), (20, 20)])
-def test_cup_spread_agrees_with_propagated_errors(volumes):
+def test_cup_spread_agrees_with_propagated_errors(outside, volumes):
     """PyPI `uncertainties`: cumulated marks, each read once; its correlations come out of the shared marks."""
     marks = [ufloat(sum(volumes[:n + 1]), 2.5 / sqrt(12)) for n in range(len(volumes))]
     parts = [after - before for before, after in zip([0, *marks], marks, strict=False)]
     worst = max([(part / parts[0]).s / (part / parts[0]).n for part in parts[1:]])
-    assert graduations.cup_spread(volumes, 2.5) == pytest.approx(2 * worst, rel=1e-9)
+    outside(f"measure graduated cup {volumes}", PROPAGATED, 2 * worst, graduations.cup_spread(volumes, 2.5))
 
 
-def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says():
+def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says(outside):
     """JCGM 101:2008: 400,000 draws of uniform reading errors at each mark; the ratio's deviation beside ours."""
     draw = np.random.default_rng(20240229)
     first, second, step = 90.0, 30.0, 2.5
     low = first + draw.uniform(-step / 2, step / 2, 400_000)
     high = first + second + draw.uniform(-step / 2, step / 2, 400_000)
     ratios = (high - low) / low
-    assert graduations.cup_spread((first, second), step) == pytest.approx(2 * ratios.std() / (second / first), rel=0.01)
+    outside("measure graduated cup Monte Carlo", "JCGM 101:2008, Monte Carlo with numpy, 400,000 draws",
+            float(2 * ratios.std() / (second / first)), graduations.cup_spread((first, second), step), rel=0.01)
 
 
 def test_marks_are_at_or_above_the_wanted_amount_and_end_on_graduations():
@@ -115,10 +118,11 @@ def test_syringes_and_cups_that_cannot_be_are_refused_at_their_field():
 STRAIGHT = {"bottom": "50", "top": "50", "height": "90"}
 
 
-def test_a_stick_in_a_straight_cup_is_a_cylinder():
+def test_a_stick_in_a_straight_cup_is_a_cylinder(outside):
     """Machinery's Handbook, cylinder: 50 mL in a 50 mm cup stand 25.46479 mm high (from memory; plane geometry)."""
     found = lines(way="stick", amount="50 mL", cup=STRAIGHT)
-    assert found["mark_b"]["value"] * 1000 == pytest.approx(25.46479, rel=1e-6)
+    outside("measure stick", "Machinery's Handbook, cylinder (from memory; plane geometry)", 25.46479,
+            found["mark_b"]["value"] * 1000, rel=1e-6)
     assert found["mark_a"]["value"] * 1000 == pytest.approx(0.75 * 25.46479, rel=1e-6)
     assert found["mark_b"]["text"] == "25.5 mm"
 
@@ -226,12 +230,13 @@ def test_a_bench_on_which_nothing_holds_says_so():
     assert found["no_way"]["rank"] == "warn"
 
 
-def test_uneven_strokes_agree_with_propagated_errors():
+def test_uneven_strokes_agree_with_propagated_errors(outside):
     """PyPI `uncertainties`: every stroke its own error, summed."""
     first = sum([ufloat(10, 0.3) for _ in range(6)])
     other = sum([ufloat(10, 0.3) for _ in range(2)])
     found = other / first
-    assert bench.stroke_spread((6, 2), 0.03) == pytest.approx(2 * found.s / found.n, rel=1e-9)
+    outside("measure strokes", "uncertainties (library), every stroke its own error", 2 * found.s / found.n,
+            bench.stroke_spread((6, 2), 0.03))
 
 
 def test_without_densities_a_label_by_weight_leaves_the_scale_alone_on_the_bench():

@@ -8,6 +8,9 @@ import sys
 from pathlib import Path
 
 import pytest
+from covemix.shared import moves
+
+STANDS_ON = {"ratio": "ra-1", "dew": "dw"}  # short names of checks
 
 
 def test_a_value_outside_its_tolerance_fails(outside):
@@ -32,6 +35,15 @@ def test_a_check_without_a_source_fails(outside):
         outside("demo", "", 1, 1)
 
 
+@pytest.mark.parametrize("move", moves.names())
+def test_every_move_that_reckons_has_its_value_on_the_page(move):
+    """docs/CHECKS.md has a row for each move, under its own name or that of the equations it stands on."""
+    page = (Path(__file__).parents[1] / "docs" / "CHECKS.md").read_text(encoding="utf-8")
+    listed = {row.split("|")[2].split()[0] for row in page.partition("## Tests")[0].splitlines() if row.count("|") > 5}
+    if move not in ("kit", "log", "timings", "safety", "sources"):  # those keep, sum up or quote; nothing is reckoned
+        assert STANDS_ON.get(move, move) in listed
+
+
 def test_the_record_is_written_as_json(recorded):
     rows = recorded('def test_a(outside):\n    outside("x-1", "a book", 1.0, 1.0, rel=1e-6)\n')
     assert [(row["check"], row["source"], row["expected"], row["got"], row["agrees"]) for row in rows] == [
@@ -48,7 +60,7 @@ def recorded(tmp_path):
         (tmp_path / "test_small.py").write_text(source, encoding="utf-8")
         pytest_here = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--rootdir", str(tmp_path)]
         done = subprocess.run([*pytest_here, "--outside", "out.json"], cwd=tmp_path, capture_output=True, text=True,
-                              timeout=60)
+                              timeout=300)
         assert done.returncode == 0, done.stdout
         return json.loads((tmp_path / "out.json").read_text(encoding="utf-8"))
 

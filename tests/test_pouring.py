@@ -33,6 +33,13 @@ def test_decimals_are_said_digit_by_digit(whole, decimals):
     assert speech.number_words(text) == num2words(text).replace(",", "")
 
 
+@pytest.mark.parametrize("number", [0, 13, 100, 187, 999_021])
+def test_numbers_are_said_as_english_says_them(outside, number):
+    """num2words, the reference library, English, without its comma."""
+    outside(f"pouring {number} in words", "num2words (library), English", num2words(number).replace(",", ""),
+            speech.whole_words(number))
+
+
 @pytest.mark.parametrize("way", WAYS)
 def test_liquids_then_stirring_then_filler(way):
     """Common practice: both liquids are one before any filler goes in, and most of it first."""
@@ -52,13 +59,14 @@ def test_what_follows_stands_in_the_ratio_of_what_was_taken(first, second, slip)
     assert found[1] / found[0] == pytest.approx(second / first)
 
 
-def test_heights_are_volumes_of_a_turned_wall():
+def test_heights_are_volumes_of_a_turned_wall(outside):
     """scipy.integrate.quad over the disc at each height of a tapered cup."""
     cup = {"bottom": 0.06, "top": 0.08, "height": 0.1}
     found = levels_of((0.03, 0.05), cup)
     disc = lambda h: 3.141592653589793 * (0.03 + 0.1 * h) ** 2  # noqa: E731
-    assert found[0] == pytest.approx(quad(disc, 0, 0.03)[0])
-    assert found[1] == pytest.approx(quad(disc, 0.03, 0.05)[0])
+    turned = "scipy.integrate.quad (library), the disc at each height of a tapered cup"
+    outside("pouring first level", turned, quad(disc, 0, 0.03)[0] * 1e6, found[0] * 1e6)
+    outside("pouring second level", turned, quad(disc, 0.03, 0.05)[0] * 1e6, found[1] * 1e6)
 
 
 def test_strokes_of_the_second_pump_follow_one_too_many_of_the_first():

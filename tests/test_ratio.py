@@ -1,5 +1,6 @@
 """Ratio: stoichiometry and densities against published values, mass balance, and what a label may say."""
 
+import chemicals
 import numpy as np
 import pytest
 from covemix.shared import moves, ratio
@@ -70,7 +71,6 @@ def test_triethylenetetramine_on_a_common_resin(outside):
 @pytest.mark.parametrize("cas, active, weight", [("111-40-0", 5, 20.6), ("112-24-3", 6, 24.37)])
 def test_molar_masses_are_those_of_a_chemical_library(outside, cas, active, weight):
     """chemicals, a general-purpose library of published constants: molar masses of DETA and TETA by CAS number."""
-    chemicals = pytest.importorskip("chemicals")
     outside(
         "st molar " + cas,
         "chemicals (library), molar mass by CAS number; equivalent from Lee & Neville (1967)",

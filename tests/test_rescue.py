@@ -11,6 +11,8 @@ from scipy.optimize import linprog
 LABEL = {"by_weight": "100:30", "densities": "1.12:0.98"}
 TIMED = dict(LABEL, pot_time="30 min", pot_mass="100 g", pot_temperature="25")
 
+RATIO = "definition of a ratio, worked by hand: 120 g and 40 g at 100 : 30"
+
 masses = st.floats(0, 500)
 parts = st.lists(st.floats(1, 100), min_size=2, max_size=4)
 
@@ -33,11 +35,11 @@ def cup(*weights):
     return [{"mass": str(weight)} for weight in weights]
 
 
-def test_an_over_poured_hardener_is_mended_with_resin():
+def test_an_over_poured_hardener_is_mended_with_resin(outside):
     """The definition of a ratio (constructed): 100:30, 120 g and 40 g in the cup -> 13.33333 g of resin, 173.3333 g."""
     found = lines(in_cup=cup(120, 40))
-    assert found["add_a"]["value"] * 1000 == pytest.approx(13.33333, rel=1e-6)
-    assert found["new_total"]["value"] * 1000 == pytest.approx(173.3333, rel=1e-6)
+    outside("rescue add resin", RATIO, 13.33333, found["add_a"]["value"] * 1000, rel=1e-6)
+    outside("rescue new total", RATIO, 173.3333, found["new_total"]["value"] * 1000, rel=1e-6)
     assert "add_b" not in found
 
 
@@ -71,6 +73,13 @@ def test_the_least_is_what_a_linear_programme_finds(label, error, data):
     best = linprog([1.0] * len(label), A_ub=rows, b_ub=bounds, bounds=[(0, None)] * len(label))
     assert best.success
     assert sum(added) == pytest.approx(best.fun, rel=1e-6, abs=1e-6)
+
+
+def test_the_least_of_one_cup_is_the_programmes(outside):
+    """scipy.optimize.linprog (HiGHS): 100 g and 50 g at 100:30 within 2 %: the least sum that must be added."""
+    best = linprog([1.0, 1.0], A_ub=[[-0.306, 1.0], [0.294, -1.0]], b_ub=[0.306 * 100 - 50, 50 - 0.294 * 100])
+    outside("rescue least", "scipy.optimize.linprog (library), HiGHS", best.fun,
+            sum(least_additions((100.0, 50.0), (100.0, 30.0), 0.02)), rel=1e-9)
 
 
 def test_the_least_is_never_more_than_exactly_and_ends_on_the_edge_of_the_tolerance():
@@ -139,6 +148,26 @@ def test_minutes_left_are_the_labels_by_the_quick_rule_and_rounded_down():
     found = lines(system=TIMED, in_cup=cup(120, 40), first_contact="600", now="610")
     assert found["left"]["value"] == pytest.approx((30 * 1.733333 ** (-1 / 3) - 10) * 60, rel=1e-6)
     assert found["left"]["text"] == "14 min"
+
+
+def test_the_heat_balance_counts_where_it_is_shorter():
+    """The same balance that the clock asks: a cup of this mass in air as warm as it, no longer than the quick rule."""
+    counted = set()
+    for degrees in ("12", "25", "34"):
+        for mass in ("60", "100", "240"):
+            cup = [{"mass": mass}, {"mass": str(0.3 * float(mass))}]
+            system = {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+            typed = {"system": system, "rescue": "yes", "in_cup": cup, "temperature": degrees}
+            found = {row["name"]: row for row in moves.answer("rescue", typed)["lines"]}["pot_life"]
+            heat = moves.answer("heat", {"system": system, "batch": str(1.3 * float(mass)), "air": degrees})
+            heat = {row["name"]: row["value"] for row in heat["lines"]}["by_heat"]
+            at = 273.15 + float(degrees)
+            rule = pot_time(1.3e-3 * float(mass), at, 1800, 0.1, 298.15, longest=1800)
+            assert found["value"] == pytest.approx(min(rule, heat), rel=0.03)  # the cup's width is not the same
+            by_heat = found["rough"].startswith("by the heat balance")
+            assert by_heat == (found["value"] < rule * (1 - 1e-9))
+            counted.add(by_heat)
+    assert counted == {True, False}
 
 
 def test_past_saving_says_what_then_and_adds_nothing():

@@ -14,10 +14,12 @@ def sheet(*pairs):
 
 
 @pytest.mark.parametrize(("paper", "size"), (("a4", (210, 297)), ("letter", (215.9, 279.4))))
-def test_templates_fit_the_paper_and_stand_apart(paper, size):
+def test_templates_fit_the_paper_and_stand_apart(outside, paper, size):
     """ISO 216: A4 is 210 by 297 mm; Letter is 8 1/2 by 11 in. shapely sees whether anything overlaps."""
     drawn = sheet(("radii", "8 : 12 : 20 : 27.5 : 40"), ("paper", paper))
-    assert (drawn["width"], drawn["height"]) == size
+    outside("spreader " + paper,
+            "ISO 216: A4 is 210 by 297 mm" if paper == "a4" else "ANSI/ASME Y14.1: Letter is 8 1/2 by 11 in",
+            list(size), [drawn["width"], drawn["height"]])
     shapes = [Polygon(shape["points"]) for shape in drawn["shapes"] if shape["role"] == "template"]
     assert len(shapes) == 5
     for shape in shapes:
@@ -26,13 +28,16 @@ def test_templates_fit_the_paper_and_stand_apart(paper, size):
 
 
 @pytest.mark.parametrize("radius", (3.0, 12.0, 27.5, 60.0))
-def test_the_tip_has_its_radius(radius):
+def test_the_tip_has_its_radius(outside, radius):
     """shapely: a half disc of that radius below a straight handle, to a hundredth of a millimetre in the outline."""
     drawn = sheet(("radii", str(radius)),)
     shape = Polygon(next(s["points"] for s in drawn["shapes"] if s["role"] == "template"))
     left, _, right, _ = shape.bounds
-    assert right - left == pytest.approx(2 * radius, abs=0.02)
-    assert shape.area == pytest.approx(2 * radius * spreader.HANDLE + pi * radius**2 / 2, rel=2e-3)
+    measured = "shapely (library), the outline as drawn"
+    outside(f"spreader R {radius:g} width", measured, right - left, 2 * radius,
+            absolute=0.02)
+    outside(f"spreader R {radius:g} area", measured, shape.area, 2 * radius * spreader.HANDLE + pi * radius**2 / 2,
+            rel=2e-3)
     middle = ((left + right) / 2, shape.bounds[3] - radius)
     for x, y in shape.exterior.coords:
         if y > middle[1] + 0.02:

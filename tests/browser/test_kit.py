@@ -74,6 +74,24 @@ def test_a_thing_is_added_used_changed_copied_removed_and_brought_back(kit, stan
     expect(figure(kit, "reading_a")).to_have_text("100 g")
 
 
+@pytest.mark.parametrize(("shelved", "typed", "fold", "said"), [
+    ("Room", {"name": "Boathouse", "length": "10", "width": "5", "height": "4"}, "The room and its fan", "200 m³"),
+    ("Fan", {"name": "Ducted fan", "flow": "900"}, "The room and its fan", "900"),
+])
+def test_a_room_and_a_fan_of_ones_own_are_picked_on_safety(kit, standing, shelved, typed, fold, said):
+    shelf(kit, shelved).get_by_role("button", name="Add").click()
+    kit.get_by_role("combobox", name=shelved, exact=True).select_option("")
+    for name, text in typed.items():
+        kit.locator(f"[name='{shelved.lower()}.{name}']").fill(text)
+    kit.get_by_role("button", name="Keep it").click()
+    expect(shelf(kit, shelved).locator(".entry")).to_contain_text(typed["name"])
+    kit.goto(standing.url + "/safety/?fan_runs=in&opening=0.1")
+    kit.get_by_text(fold, exact=True).click()
+    label = {"Room": "Room", "Fan": "Which fan"}[shelved]
+    kit.get_by_role("combobox", name=label, exact=True).select_option(label=typed["name"])
+    expect(kit.locator("[data-move=air]")).to_contain_text(said)
+
+
 def test_what_cannot_be_kept_is_said_at_its_field_and_nothing_is_kept(kit):
     add(kit, ratio="100:0")
     expect(kit.locator("[data-error='system.by_weight']")).to_be_visible()
@@ -117,6 +135,7 @@ def test_export_wipe_import_is_identical(kit):
     (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}]}).encode(), "not a file"),
     (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1, "record": "cup", "typed": {"a": 1}}]}).encode(),
      "not a file"),
+    (b"<!doctype html><script>document.title = 'run'</script>", "not a file"),
     (b" " * 5_000_001, "too large"),
 ])
 def test_a_file_that_is_none_changes_nothing(kit, content, why):
@@ -165,3 +184,30 @@ def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
     add(kit)
     expect(kit.locator("[data-notice=store]")).to_contain_text("the phone is full")
     expect(kit.locator("[name='system.name']")).to_have_value("Shed mix")
+
+
+def test_a_database_that_died_is_opened_again(kit, standing):
+    """Eviction closes it under the page, without a word."""
+    add(kit)
+    tools = kit.context.new_cdp_session(kit)
+    tools.send("Storage.clearDataForOrigin", {"origin": standing.url, "storageTypes": "indexeddb"})
+    add(kit, name="After it")
+    expect(kit.locator(".entry").last).to_contain_text("After it")
+
+
+def test_a_database_of_a_newer_covemix_is_left_alone_and_said(phone, standing):
+    phone.goto(standing.url + "/manifest.webmanifest")
+    phone.evaluate("""() => new Promise((done) => {
+      const asked = indexedDB.open("covemix", 99);
+      asked.onsuccess = () => { asked.result.close(); done(); };
+    })""")
+    phone.goto(standing.url + "/kit/")
+    expect(phone.locator("[data-notice=store]")).to_contain_text("newer Covemix")
+    add(phone)
+    expect(phone.locator("[data-editing]")).to_be_visible()
+
+
+def test_a_name_with_markup_is_a_name(kit):
+    add(kit, name="<b>Shed</b>")
+    expect(shelf(kit, "Resin system").locator(".entry-name")).to_have_text("<b>Shed</b>")
+    assert kit.locator(".entry b").count() == 0

@@ -6,7 +6,7 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import CHROMIUM, FLAGS, figure, keep
 
 
 @pytest.fixture
@@ -36,11 +36,12 @@ def test_the_code_is_the_link_and_the_link_opens_the_same_numbers(sheet, standin
     other.close()
 
 
-def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(sheet):
+def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(outside, sheet):
     sheet.get_by_role("radio", name="Plain words").check()
     words = sheet.locator("[data-words]")
     expect(words).to_contain_text("Hardener, until it shows: 187 g")
-    assert read_code(sheet) == words.text_content()
+    outside("qr plain words", "ZXing (library), an independent reader of ISO/IEC 18004", words.text_content(),
+            read_code(sheet))
 
 
 @pytest.mark.parametrize(("link", "why"), [
@@ -70,6 +71,51 @@ def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     expect(figure(sheet, "reading_b")).to_have_text("200 g")
     sheet.get_by_role("button", name="Undo").click()
     expect(figure(sheet, "reading_b")).to_have_text("187 g")
+
+
+def test_a_browser_that_reads_no_codes_says_what_to_do(sheet):
+    sheet.evaluate("delete window.BarcodeDetector")
+    expect(sheet.get_by_role("button", name="Scan a code")).to_be_hidden()
+    expect(sheet.get_by_text("use the phone's own camera")).to_be_visible()
+
+
+# what a browser's own reader finds in a frame of the camera; the camera is Chromium's own false one
+DETECTOR = """window.BarcodeDetector = class {
+  async detect(video) { return video.videoWidth ? [{ rawValue: CODE }] : []; }
+};"""
+
+
+@pytest.fixture
+def camera(chromium):
+    """A browser of its own, for the camera belongs to a whole browser."""
+    browser = chromium.browser_type.launch(executable_path=CHROMIUM, args=[
+        *FLAGS, "--use-fake-device-for-media-stream", "--use-fake-ui-for-media-stream"])
+    page = browser.new_page(viewport={"width": 360, "height": 740})
+    page.set_default_timeout(20_000)
+    yield page
+    browser.close()
+
+
+def scan(page, url, code):
+    page.add_init_script(DETECTOR.replace("CODE", repr(code)))
+    page.goto(url)
+    page.get_by_label("Amount", exact=True).fill("187")
+    expect(figure(page, "reading_b")).to_have_text("187 g")
+    page.get_by_role("button", name="Share").click()
+    page.get_by_role("button", name="Scan a code").click()
+
+
+def test_a_scanned_link_is_shown_before_it_replaces_anything(camera, standing):
+    scan(camera, standing.url, "https://example.org/elsewhere/?amount=200")
+    expect(camera.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+    expect(camera.get_by_label("Amount", exact=True)).to_have_value("187")
+
+
+def test_a_scanned_code_of_something_else_is_refused_and_the_camera_is_off(camera, standing):
+    scan(camera, standing.url, "WIFI:S:shed;;")
+    expect(camera.locator("[data-paste-error]")).to_contain_text("not a Covemix link")
+    expect(camera.locator("[data-video]")).to_be_hidden()
+    assert camera.evaluate("document.querySelector('[data-video]').srcObject.getTracks()[0].readyState") == "ended"
 
 
 @pytest.mark.parametrize("link", ["?v=9&amount=200", "?v=1&amount=20", "?q=1", "?amount=" + "2" * 30_000])

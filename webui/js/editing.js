@@ -13,6 +13,8 @@ export const editing = (screen, main, keep) => {
   const turn = (edit, focus) => {
     listing.hidden = edit;
     section.hidden = !edit;
+    const share = document.querySelector("[data-share]"); // of a list there is nothing to hand over
+    if (share) share.hidden = !edit;
     window.scrollTo(0, 0);
     focus?.focus({ preventScroll: true });
   };

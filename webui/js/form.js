@@ -65,8 +65,8 @@ export const settle = (form) => {
   for (const fold of form.querySelectorAll("[data-fold]")) {
     fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
   }
-  for (const unit of form.querySelectorAll(".unit:not([data-unit-of])")) {
-    unit.hidden = /\p{L}/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
+  for (const unit of form.querySelectorAll(".unit")) {
+    unit.hidden = /\p{L}$/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
   }
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";

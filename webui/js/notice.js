@@ -1,7 +1,9 @@
-// Short notices at the top of the page: what happened and, where there is one, the thing to do about it.
+// Short notices at the top of the page: what happened and, where there is one, the thing to do about it. One is in sight,
+// the newest; what rings stays before it.
 const place = () => document.querySelector("[data-notices]");
 
-export const notice = (name, text, actions = [], close = "Close") => {
+// keep: what closing it is called where that is a choice of its own; otherwise a cross
+export const notice = (name, text, actions = [], keep = "") => {
   dismiss(name);
   const box = document.createElement("div");
   box.className = "notice";
@@ -10,15 +12,28 @@ export const notice = (name, text, actions = [], close = "Close") => {
   words.className = "notice-text";
   words.textContent = text;
   box.append(words);
-  for (const [label, act] of [...actions, [close, () => {}]]) {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.className = "button";
-    button.textContent = label;
-    button.addEventListener("click", () => { dismiss(name); act(); });
-    box.append(button);
+  const acts = document.createElement("p");
+  acts.className = "notice-acts";
+  const button = (label, act) => {
+    const made = document.createElement("button");
+    made.type = "button";
+    made.className = "button";
+    made.textContent = label;
+    made.addEventListener("click", () => { box.remove(); act(); });
+    return made;
+  };
+  acts.append(...actions.map(([label, act]) => button(label, act)));
+  if (keep) acts.append(button(keep, () => {}));
+  box.append(acts);
+  if (!keep) {
+    const cross = button("✕", () => {});
+    cross.dataset.kind = "cross";
+    cross.setAttribute("aria-label", "Close");
+    box.append(cross);
   }
-  place().append(box);
+  const ringing = [...place().querySelectorAll("[data-kind=ring]")].pop();
+  if (ringing) ringing.after(box);
+  else place().prepend(box);
   return box;
 };
 

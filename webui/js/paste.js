@@ -65,5 +65,6 @@ export const startPasting = (sheet) => {
   });
   const button = sheet.querySelector("[data-scan]");
   button.hidden = !("BarcodeDetector" in window && navigator.mediaDevices);
+  sheet.querySelector("[data-scan-elsewhere]").hidden = !button.hidden;
   button.addEventListener("click", () => scan(sheet, tell));
 };

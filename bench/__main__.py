@@ -1,0 +1,87 @@
+"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and the short table of the README."""
+import os
+import platform
+import re
+from importlib.metadata import version
+
+from covemix.server.build import HOUSE
+
+from . import api, phone, weight
+from .table import table
+
+REPORT, README = HOUSE / "docs" / "BENCH.md", HOUSE / "README.md"
+PLACE = re.compile(r"(<!-- bench -->\n).*?(<!-- /bench -->)", re.S)
+HEAD = """# How quick, how light
+
+Written by `make bench`. Every figure is a ratio: the thing and what it is held against are measured in turn in one run,
+on one machine, so that the machine falls out. A ratio is the median over the pairs, the middle half of them behind it.
+"""
+BUSY = ("**On a machine this busy ratios spread, and what is slowed waits for its turn anyway: measure again.**",)
+
+
+def main() -> None:
+    weight.main()
+    before = os.getloadavg()[0]
+    rows = [("A route of the API", *row) for row in api.measured()]
+    found = phone.measured()
+    after = os.getloadavg()[0]
+    REPORT.write_text(report(rows, found, (before, after)), encoding="utf-8")
+    text = README.read_text(encoding="utf-8")
+    README.write_text(PLACE.sub(lambda place: place[1] + short_table(rows, found) + place[2], text), encoding="utf-8")
+    print(short_table(rows, found))
+
+
+def report(rows, found, load) -> str:
+    """The whole page."""
+    what, against, start = found["start"]
+    keys = [(name, against, f"{ratio}; {frame}") for name, against, ratio, frame in found["keys"]]
+    sent = found["wire"]
+    whole = sum(size for _, _, size in sent)
+    moves = [(name, *(str(by_rate[rate]) for rate in (1, 4))) for name, by_rate in found["moves"]]
+    openings = [(f"{rate}x", str(ratio)) for rate, ratio in found["offline"].items()]
+    return "\n".join((
+        HEAD, how(found, load),
+        "## What stands still without it", "",
+        table(("", "held against", "times as long"), [
+            (what, against, str(start)), *keys, *((what, against, str(ratio)) for _, what, against, ratio in rows)]),
+        "The engine's start is MicroPython with the engine's modules put in place and the first of them imported.",
+        "A press is from the input event to the new figure: reading the form, the engine's answer in its worker, the",
+        "lines laid out. By hand it is one multiplication and one line of text. A frame is a sixtieth of a second.", "",
+        "## Over the wire on a first visit", "",
+        table(("", "requests", "bytes as sent", "share"), [
+            (kind, str(count), f"{size:,}", f"{100 * size / whole:.0f} %") for kind, count, size in sent]),
+        f"{whole:,} bytes in all, counted by the server, until the page says that it is kept; without headers.", "",
+        "## Heavy moves", "",
+        table(("", "at full speed", "slowed to a quarter"), moves),
+        "Held against the move `ratio` at full speed, both asked as the page asks. The last row is a loop of",
+        "JavaScript against itself at full speed, so it should read 1 and 4.", "",
+        "## Opening without signal", "",
+        table(("slowed", "times a bare MicroPython's start at full speed"), openings),
+        "From the opening of the kept page, the server being gone, to the first figure from the engine.", "",
+    ))
+
+
+def how(found, load) -> str:
+    """How it was measured, in one paragraph."""
+    calm = "a calm machine" if max(load) < 2 else "a machine busy with other things"
+    return "\n".join((
+        f"Measured on {calm}: load {load[0]:.1f} before and {load[1]:.1f} after, {os.cpu_count()} cores,",
+        f"Python {platform.python_version()}, FastAPI {version('fastapi')}, Chromium {found['browser']}.",
+        "A slowed page is one whose processes stand still for the rest of every four milliseconds, workers too: the",
+        "browser's own slowing reaches only the page's thread, and the engine has another.",
+        *BUSY * (max(load) >= 2), ""))
+
+
+def short_table(rows, found) -> str:
+    """The few figures that the README shows."""
+    what, against, start = found["start"]
+    return table(("", "held against", "times as long"), [
+        (what, against, str(start)),
+        *((name, against, f"{ratio}; {frame}") for name, against, ratio, frame in found["keys"]),
+        *((what, against, str(ratio)) for _, what, against, ratio in rows),
+        ("Opening without signal", "MicroPython started with nothing", str(found["offline"][1])),
+    ]) + f"\nA first visit is {sum(size for _, _, size in found['wire']) / 1000:.0f} kB over the wire.\n"
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,45 @@
+"""The server: a move's whole answer against an endpoint that answers nothing, both in this process."""
+import asyncio
+import time
+
+import httpx
+from covemix.server.app import create_app
+from fastapi import FastAPI
+
+from .paired import Ratio, ratio
+
+ROUNDS, CALLS = 25, 20
+MOVES = ("ratio", "joint")
+
+
+def measured() -> list[tuple[str, str, Ratio]]:
+    """(what, against what, ratio) of the API."""
+    return asyncio.run(_measured())
+
+
+async def _measured():
+    empty = FastAPI()
+
+    @empty.post("/nothing")
+    def nothing() -> dict:
+        return {}
+
+    async with _asking(empty) as floor, _asking(create_app()) as ours:
+        found = []
+        for name in MOVES:
+            pairs = []
+            for _ in range(ROUNDS + 1):
+                pairs.append((await _seconds(ours, f"/api/{name}"), await _seconds(floor, "/nothing")))
+            found.append((f"`POST /api/{name}`", "an empty FastAPI endpoint", ratio(pairs[1:])))
+        return found
+
+
+def _asking(app):
+    return httpx.AsyncClient(transport=httpx.ASGITransport(app), base_url="http://bench")
+
+
+async def _seconds(client, path):
+    began = time.perf_counter()
+    for _ in range(CALLS):
+        (await client.post(path, json={})).raise_for_status()
+    return time.perf_counter() - began

@@ -1,0 +1,57 @@
+// What the bench runs inside a page: stopwatches around what a person waits for.
+const here = () => new URL("./", document.querySelector("script[type=module]").src);
+const module = (name) => import(new URL(name, here()).href);
+
+// ms from a new worker to its first readiness, the bytes being there already
+const begun = async (script) => {
+  const base = new URL("../", here());
+  const bytes = async (path, as) => (await fetch(new URL(path, base)))[as]();
+  const wasm = await bytes("vendor/micropython/micropython.wasm", "arrayBuffer");
+  const bundle = await bytes("app.json", "text");
+  const start = performance.now();
+  const worker = new Worker(new URL(script, base), { type: "module" });
+  await new Promise((resolve, reject) => {
+    worker.onmessage = ({ data }) => (data.ready ? resolve() : reject(new Error(data.broken)));
+    worker.onerror = reject;
+    worker.postMessage({ wasm, bundle });
+  });
+  const took = performance.now() - start;
+  worker.terminate();
+  return took;
+};
+
+// ms from a key press to the new figure on the page
+const pressed = ({ field, output, text }) => new Promise((resolve, reject) => {
+  setTimeout(() => reject(new Error(`no new figure for ${text}`)), 10_000);
+  const shown = () => document.querySelector(output)?.textContent;
+  const before = shown();
+  const start = performance.now();
+  const watch = new MutationObserver(() => {
+    if (shown() === before) return;
+    watch.disconnect();
+    resolve(performance.now() - start);
+  });
+  watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
+  const input = document.querySelector(field);
+  input.value = text;
+  input.dispatchEvent(new InputEvent("input", { bubbles: true }));
+});
+
+// ms of one answer of the engine, asked as the page asks
+const asked = async (request) => {
+  const { ask } = await module("engine.js");
+  const start = performance.now();
+  const { errors } = await ask(request);
+  if (errors.length) throw new Error(errors[0].message);
+  return performance.now() - start;
+};
+
+// ms of a fixed piece of work: how much slower a slowed page really is
+const worked = () => {
+  const start = performance.now();
+  let sum = 0;
+  for (let i = 0; i < 2e7; i += 1) sum += Math.sqrt(i);
+  return sum > 0 ? performance.now() - start : 0;
+};
+
+window.bench = { begun, pressed, asked, worked };

@@ -1,0 +1,190 @@
+"""The page in real Chromium: the engine's start, a key press, the heavy moves, the start without signal."""
+import contextlib
+import sys
+from collections import Counter
+from pathlib import Path
+from statistics import median
+
+from covemix.server.build import HOUSE, Build
+from covemix.server.headers import HEADERS
+from covemix.shared.catalogue.demo_boat import JOINTS
+from playwright.sync_api import sync_playwright
+from starlette.responses import FileResponse
+
+from .paired import Ratio, in_turn, ratio
+from .slow import slowed
+
+sys.path.insert(0, str(HOUSE / "tests"))
+from browser.conftest import CHROMIUM, FLAGS, keep
+from browser.serve import Server
+
+HERE = Path(__file__).parent
+BARE = "bench/bare.js"
+FRAME = 1000 / 60  # ms
+STARTS, PRESSES, ROUNDS, OPENINGS = 7, 12, 5, 5
+SLOWER = (1, 4, 6)
+HEAVY = {
+    "heat": ("heat", {"air": "22"}),
+    "plan, 60 pieces": ("plan", {"temperature": "20", "pieces": {
+        str(n): {"name": f"Seam {n}", "length": "1.2", "putty": "60", "wet": "80"} for n in range(60)}}),
+    "boat, 60 joints": ("boat", {"joints": {str(n): dict(JOINTS[n % len(JOINTS)]) for n in range(60)}}),
+}
+# the moment of the first figure the engine gave, in ms after the opening began
+FIRST_ANSWER = """(() => {
+  localStorage.removeItem("covemix.answer.pour");
+  const look = new MutationObserver(() => {
+    const figure = document.querySelector("[data-line=reading_b] .line-text");
+    if (!window.firstAnswer && figure?.textContent.includes("g")) window.firstAnswer = performance.now();
+  });
+  look.observe(document, { subtree: true, childList: true, characterData: true });
+})()"""
+KINDS = {"app.json": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
+         "lean-qr/index.mjs": "scripts", ".mjs": "MicroPython's loader", ".wasm": "MicroPython", ".css": "style",
+         ".png": "icons", ".svg": "icons", ".webmanifest": "manifest"}
+
+
+class Wire:
+    """Counts what a server sends, by kind of file; serves the floor of the bench beside the app."""
+
+    def __init__(self):
+        self.sent, self.asked = Counter(), Counter()
+
+    def wrapped(self, app):
+        async def answer(scope, receive, send):
+            path = scope.get("path", "")
+            if "/bench/" in path:
+                await FileResponse(HERE / "floor" / path.rpartition("/")[2], headers=HEADERS)(scope, receive, send)
+                return
+            kind = next((KINDS[end] for end in KINDS if path.endswith(end)), "the page itself")
+            self.asked[kind] += 1
+
+            async def counted(message):
+                self.sent[kind] += len(message.get("body", b""))
+                await send(message)
+
+            await app(scope, receive, counted)
+
+        return answer
+
+
+class Phone:
+    """Chromium with one page open on the app."""
+
+    def __init__(self, browser, url):
+        self.browser, self.url = browser, url
+        self.context = browser.new_context(viewport={"width": 360, "height": 740})
+        self.page = self.context.new_page()
+
+    def open(self, path=""):
+        self.page.goto(self.url + "/" + path)
+        self.page.evaluate((HERE / "phone.js").read_text(encoding="utf-8"))
+        return self
+
+    def __call__(self, name, *given) -> float:
+        return self.page.evaluate("([name, given]) => bench[name](...given)", [name, given])
+
+    @contextlib.contextmanager
+    def slowed(self, rate):
+        """The page and its workers at a part of their speed."""
+        session = self.browser.new_browser_cdp_session()
+        found = session.send("SystemInfo.getProcessInfo")["processInfo"]
+        with slowed([one["id"] for one in found if one["type"] == "renderer"], rate):
+            yield
+        session.detach()
+
+    def worked(self, rate) -> float:
+        """ms of a fixed piece of work, slowed."""
+        with self.slowed(rate):
+            return self("worked")
+
+
+def measured() -> dict:
+    """Everything that needs a browser, as rows for the tables."""
+    wire, server = Wire(), Server()
+    server.start(wrap=wire.wrapped)
+    try:
+        with sync_playwright() as playwright:
+            browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+            wanted = {"browser": browser.version, "wire": first_visit(browser, server.url, wire)}
+            floor = Phone(browser, f"{server.url}/v/{Build().id}/bench/ratio.html#")
+            phone = Phone(browser, server.url).open()
+            wanted["start"] = ("The engine's start", "MicroPython started with nothing",
+                               in_turn(lambda: phone("begun", "js/worker.js"), lambda: phone("begun", BARE), STARTS))
+            wanted["keys"] = key_presses(phone, floor.open())
+            wanted["moves"] = heavy_moves(phone.open())
+            wanted["offline"] = offline(phone, server)
+            browser.close()
+    finally:
+        server.stop()
+    return wanted
+
+
+def first_visit(browser, url, wire) -> list[tuple[str, int, int]]:
+    """(kind, requests, bytes as sent) until the app says that it is kept."""
+    phone = Phone(browser, url)
+    keep(phone.page, url)
+    found = [(kind, wire.asked[kind], size) for kind, size in wire.sent.most_common()]
+    phone.context.close()
+    return found
+
+
+def key_presses(phone, floor) -> list[tuple[str, str, Ratio, str]]:
+    """Pour and Joint, each in turn with the floor; and what part of one frame a press takes."""
+    found = []
+    screens = (("Pour", "", "[name=amount]", "[data-line=reading_b] .line-text", ("200", "300")),
+               ("Joint", "joint/", "[name=thickness]", "[data-line=radius] .line-text", ("6", "9")))
+    for name, path, field, output, two in screens:
+        phone.open(path)
+        phone("asked", {"move": "ratio", "typed": {}})
+        pairs, ours = [], []
+        for place in range(ROUNDS + 1):
+            texts = [two[(n + 1) % 2] for n in range(PRESSES)]
+            mine = [phone("pressed", {"field": field, "output": output, "text": text}) for text in texts]
+            bare = [floor("pressed", {"field": "#amount", "output": "#b", "text": text}) for text in texts]
+            if place:
+                ours += mine
+                pairs.append((median(mine), max(median(bare), 0.005)))
+        found.append((f"A key press on {name}", "the same ratio by hand in JavaScript", ratio(pairs),
+                      f"{100 * median(ours) / FRAME:.0f} % of a frame"))
+    return found
+
+
+def heavy_moves(phone) -> list[tuple[str, dict[int, Ratio]]]:
+    """(move, {slowdown: ratio to the move `ratio` at full speed}), and how slow a slowed page really was."""
+
+    def bare():
+        return median(phone("asked", {"move": "ratio", "typed": {}}) for _ in range(9))
+
+    found = {name: {} for name in HEAVY}
+    found["a fixed piece of work"] = {}
+    for rate in (1, 4):
+        for name, (move, typed) in HEAVY.items():
+            phone("asked", {"move": move, "typed": typed})
+            pairs = []
+            for _ in range(4):
+                against = bare()
+                with phone.slowed(rate):
+                    pairs.append((phone("asked", {"move": move, "typed": typed}), against))
+            found[name][rate] = ratio(pairs)
+        found["a fixed piece of work"][rate] = ratio([(phone.worked(rate), phone.worked(1)) for _ in range(5)])
+    return list(found.items())
+
+
+def offline(phone, server) -> dict[int, Ratio]:
+    """From opening to the first answer with the server gone, against the start of a bare MicroPython at full speed."""
+    bare = [phone.open()("begun", BARE) for _ in range(STARTS)]
+    phone = Phone(phone.browser, phone.url)
+    keep(phone.page, phone.url)
+    phone.context.add_init_script(FIRST_ANSWER)
+    server.stop()
+    found = {}
+    for rate in SLOWER:
+        pairs = []
+        for place in range(OPENINGS + 1):
+            with phone.slowed(rate):
+                phone.page.reload()
+                opened = phone.page.wait_for_function("() => window.firstAnswer").json_value()
+            if place:
+                pairs.append((opened, median(bare)))
+        found[rate] = ratio(pairs)
+    return found

@@ -1,0 +1,96 @@
+"""Working times: how long the bag, the cove and the wet tape last, by the shorter of quick rule and heat balance.
+
+A time that is typed counts alone. All are kept as time at 25 degC; over a changing temperature the heat balance counts
+with the end of its range where it leaves less (the times in between are longer, tested).
+"""
+
+from .heat_table import heat_table
+from .laying import FILM, POT, SOFT, Windows
+from .numbers import DOWN, shown
+from .profile import REFERENCE
+from .quick_rule import HUNDRED, RULE, film_time, pot_time
+
+TYPED, LABEL, BY_RULE, BY_HEAT = "the time you typed", "the label's film time", "the quick rule", "the heat balance"
+
+
+class WorkingTimes:
+    """The windows of one system at one temperature or over a range of them; `laying.Windows` is what a plan asks."""
+
+    def __init__(self, values, profile):
+        self.values, self.profile = values, profile
+        system, doubling = values["system"], values["doubling"]
+        exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
+        self.label = (system["pot_time"], system["pot_mass"], system["pot_temperature"], exponent, doubling)
+        self.scale, self.power = pot_time(1.0, REFERENCE, *self.label), -exponent
+        hundred = pot_time(HUNDRED, REFERENCE, *self.label)
+        self.rule_film = values["film"] or film_time(system, REFERENCE, hundred, doubling)
+        self.rule_soft = values["soft"] or RULE["soft"] * hundred
+        temperatures = [point[1] for point in profile.points]
+        self.ends = [min(temperatures)]
+        if not profile.constant:
+            self.ends.append(max(temperatures))
+        typed = [values[name] is not None for name in ("soft", "film", "exponent")]
+        self.table = table = None if all(typed) else heat_table(system)
+        self.heat_soft = None if typed[0] else self._heat(lambda at: table.bead(at, self._filler()))
+        self.heat_film = None if typed[1] else self._heat(table.film)
+        self.certain = 1e30 if typed[2] else self._heat(table.at_least)
+
+    def changed(self, profile):
+        """The same system on another day."""
+        return WorkingTimes(self.values, profile)
+
+    def _filler(self):
+        return self.values["filler"] / (1 + self.values["filler"])
+
+    def _heat(self, time):
+        """The least over the ends of the range, as time at 25 degC [s]."""
+        return min([time(at) * self.profile.pace_at(at) for at in self.ends])
+
+    def rule_pot(self, mass):
+        """By the quick rule, no longer than a film [s at 25 degC]."""
+        return pot_time(mass, REFERENCE, *self.label, longest=self.rule_film)
+
+    def heat_pot(self, mass):
+        """By the heat balance [s at 25 degC], or None where the exponent is typed."""
+        return None if self.values["exponent"] is not None else self._heat(lambda at: self.table.bag(mass, at))
+
+    def pot(self, mass):
+        """The shorter for a mass in the bag [kg] -> [s at 25 degC]."""
+        rule = min(self.scale * mass**self.power, self.rule_film)  # as `rule_pot`, without its parts: asked very often
+        # no mass lasts less than one that sheds no heat: most need no more than that
+        return rule if rule <= self.certain else min(rule, self.heat_pot(mass))
+
+    def windows(self) -> Windows:
+        """What the plan counts with."""
+        return Windows(self.pot, _shorter(self.rule_soft, self.heat_soft), _shorter(self.rule_film, self.heat_film),
+                       self.values["share"])
+
+    def both(self, limit, mass):
+        """(time that counts [s at 25 degC], what it was reckoned by, the other's time or None, the other's name)."""
+        typed, by_rule = None, BY_RULE
+        if limit == POT:
+            rule, heat = self.rule_pot(mass), self.heat_pot(mass)
+        elif limit == SOFT:
+            rule, heat, typed = self.rule_soft, self.heat_soft, self.values["soft"]
+        else:
+            rule, heat, typed = self.rule_film, self.heat_film, self.values["film"]
+            by_rule = BY_RULE if self.values["system"]["film_time"] is None else LABEL
+        if heat is None:
+            return rule, TYPED if typed else by_rule, None, ""
+        return (heat, BY_HEAT, rule, by_rule) if heat < rule else (rule, by_rule, heat, BY_HEAT)
+
+    def told(self, limit, mass, temperature):
+        """(minutes at a temperature [s], what counts and what the other says, in words)"""
+        time, by, other, name = self.both(limit, mass)
+        pace = self.profile.pace_at(temperature)
+        text = "by " + by
+        if other is not None:
+            text += "; {} says {} min: the shorter counts".format(name, shown(other / pace / 60, 0, DOWN))
+        return time / pace, text
+
+
+def _shorter(rule, heat):
+    return rule if heat is None else min(rule, heat)
+
+
+NAMES = ((POT, "Putty in the bag"), (SOFT, "The cove stays soft"), (FILM, "Wet tape stays wet"))
