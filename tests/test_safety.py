@@ -74,7 +74,8 @@ def test_each_task_says_something_on_each_topic(task):
 
 @pytest.mark.parametrize("cured", [row[0] for row in tasks.CURED])
 def test_sanding_tells_of_gloves_and_sleeves_in_sight(cured):
-    found = [(line["label"], line["text"]) for line in lines(task="sand", cured=cured)["lines"] if line["rank"] == "say"]
+    told = lines(task="sand", cured=cured)["lines"]
+    found = [(line["label"], line["text"]) for line in told if line["rank"] == "say"]
     assert any(label == "Hands" and "gloves on" in text for label, text in found)
     assert any(label == "Skin" and text.startswith("Sleeves down") for label, text in found)
 
