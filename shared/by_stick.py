@@ -125,9 +125,7 @@ def _divided(values, times, cup):
 
 def _mark(values):
     """Where a cup's size is only remembered, it says so."""
-    cup = values["cup"]
-    row = CUP.row(cup["id"]) if cup["id"] else None
-    if row is None or any([cup["_tree"].get(name) != row[name] for name in ("bottom", "top", "height")]):
+    if not CUP.from_memory(values["cup"], "bottom", "top", "height"):
         return []
     return [words("cup_from_memory", "Is this your cup?", "Its size is a common one, from memory. Measure yours "
                   "inside: bottom, rim, height.", rank=ASK)]

@@ -166,8 +166,7 @@ def found(values) -> Found:
         tray = estimates(values, calibration, "tray", mass, tray_run if tray_run.reached is not None else None)
     if kind != "film":
         half = estimates(values, calibration, kind, mass / 2)
-    row = SYSTEM.row(values["system"]["id"])
-    memory = row is not None and row.get("pot_time") == values["system"]["_tree"].get("pot_time")
+    memory = SYSTEM.from_memory(values["system"], "pot_time")
     found_here = Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
                        usable_time(calibration.fast, here), memory and not values["timings"])
     values["_heat"] = found_here

@@ -314,9 +314,4 @@ def questions(system):
 
 
 def _densities_mark(system):
-    return "densities from memory, by a few percent" if system["id"] and _own_row(system) else ""
-
-
-def _own_row(system):
-    row = SYSTEM.row(system["id"])
-    return row is not None and row.get("densities") == system["_tree"].get("densities")
+    return "densities from memory, by a few percent" if SYSTEM.from_memory(system, "densities") else ""

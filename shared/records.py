@@ -4,6 +4,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 """
 from . import label_cure
 from .catalogue import airing, fillers, systems, tools, vessels
+from .catalogue.marks import MEMORY
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
 from .statements import codes
@@ -23,6 +24,16 @@ class Record:
             if known == row_id:
                 return dict(typed)
         return None
+
+    def from_memory(self, values, *names):
+        """Whether these fields still stand word for word as in a row from memory, also in a thing that started from it:
+        what was typed over is the builder's own."""
+        tree = values["_tree"]
+        for _, _, mark, typed in self.rows:
+            row = dict(typed)
+            if mark == MEMORY and all([name in row and tree.get(name) == row[name] for name in names]):
+                return True
+        return False
 
 
 def check_system(values):

@@ -274,5 +274,4 @@ def _clock(values, mass):
 
 
 def _remembered(system):
-    row = SYSTEM.row(system["id"]) if system["id"] else None
-    return row is not None and row.get("pot_time") == system["_tree"].get("pot_time")
+    return SYSTEM.from_memory(system, "pot_time")

@@ -235,3 +235,15 @@ def test_a_thousand_with_a_comma_is_seen_in_the_answer():
 def test_figures_from_memory_are_marked_and_ones_own_are_not():
     assert "from memory" in answered("3-1")["mixed_volume"]["rough"]
     assert answered({"by_volume": "3:1", "densities": "1.15:0.98"})["mixed_volume"]["rough"] == ""
+
+
+@pytest.mark.parametrize(("system", "remembered"), [
+    ("2-1", True),
+    ({"by_volume": "2:1", "densities": "1.15 : 0.98 g/mL", "name": "Mine"}, True),
+    ({"id": "2-1", "densities": "1.14 : 0.97"}, False),
+    ({"by_volume": "2:1", "densities": "1.14 : 0.97", "name": "Mine"}, False),
+])
+def test_densities_stay_from_memory_until_they_are_typed(system, remembered):
+    # the second one started from a row and left them as they came
+    found = {line["name"]: line for line in moves.answer("ratio", {"system": system})["lines"]}
+    assert ("from memory" in found["mixed_volume"]["rough"]) is remembered

@@ -51,8 +51,8 @@ CLEANING = (
      "a disc that turns.", COMMON, ""),
     ("sand_eyes", ("sand",), "eyes", "Goggles that seal: glass and epoxy dust scratch.", COMMON, ""),
     ("sand_skin", ("sand",), "skin",
-     "Sleeves down and closed at the wrist, neck covered. Then cold water and soap before you touch your face.", COMMON,
-     ""),
+     "Sleeves down and closed at the wrist, neck covered. Then cold water and soap before you touch your face.",
+     COMMON, ""),
     ("sand_clothes", ("sand",), "clothes", "A coverall that stays in the workshop. Vacuum it, never beat or blow it.",
      COMMON, ""),
     ("sand_air", ("sand",), "air", "Take the dust off at the tool. A fan blows what it catches outdoors, away from "
