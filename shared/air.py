@@ -10,7 +10,7 @@ from .inputs import Choice, Number, Pick
 from .lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
 from .provenance import provenance
-from .rooms import FAN, ROOM
+from .records import FAN, ROOM
 from .units import US_GALLON, told
 from .ventilation import (
     air_changes,
@@ -105,9 +105,8 @@ def answer(values):
         lines.extend(solvent_lines(values))
     if values["dust"] != NONE:
         lines.extend(dust_lines(values))
-    lines.append(words("air_first", "First of all", "Local codes, the product's sheet and licensed practice come "
-                       "first. These figures are the room's average; near the work it is several times that.",
-                       rank=SAY))
+    lines.append(words("air_first", "The room's average", "Near the work it is several times that. Local codes and the "
+                       "product's sheet decide.", rank=SAY))
     return lines
 
 
@@ -127,8 +126,8 @@ def room_lines(values):
     time = clearing_time(often, 1 - values["clear"], values["mixing"])
     by_fan = often > dict([(row[0], row[2]) for row in DRAUGHTS])[values["draught"]] / 3600
     return [
-        line("clear", "Time to clear " + told(values["clear"], "%", digits=4), time, "s",
-             _minutes(time), rough="rounded up, mixing factor " + shown(values["mixing"], 1)
+        line("clear", "To clear, " + _plain(100 * values["clear"], 2) + "%", time, "s", _minutes(time),
+             rough=_hours(time) + "rounded up to the minute, mixing factor " + _plain(values["mixing"], 1)
              + ", once nothing more comes into the air", rank=ANSWER),
         line("changes", "Air changes", often, "1/s", shown(often * 3600, 1, DOWN) + " an hour",
              rough="from the fan" if by_fan else "a draught, " + MEMORY + ": still air gives less"),
@@ -137,13 +136,29 @@ def room_lines(values):
 
 
 def _minutes(time):
-    """Whole minutes, rounded up; hours in front where they are many.
+    return shown(ceiling(time / 60)) + " min"
 
-    >>> _minutes(2763.1), _minutes(17272)
-    ('47 min', '4 h 48 min')
+
+def _hours(time):
+    """Many minutes in hours, in front of what is said about them.
+
+    >>> _hours(2763.1), _hours(17272)
+    ('', '4 h 48 min; ')
     """
     minutes = ceiling(time / 60)
-    return shown(minutes) + " min" if minutes <= 120 else "{} h {} min".format(minutes // 60, minutes % 60)
+    return "{} h {} min; ".format(minutes // 60, minutes % 60) if minutes > 120 else ""
+
+
+def _plain(value, places):
+    """A number as it would be typed: no zeros behind its decimals.
+
+    >>> _plain(99.0, 2), _plain(99.9, 2), _plain(10.0, 1)
+    ('99', '99.9', '10')
+    """
+    text = shown(value, places)
+    while "." in text and text[-1] in ".0":
+        text = text[:-1]
+    return text
 
 
 def fan_lines(values):
@@ -191,7 +206,7 @@ def solvent_lines(values):
                flow_for_share(mass / time, molar, TENTH * lower, kelvin, mixing))
     lines = [
         line("needed_flow", "Air needed", need, "m3/s", told(need, "m3/h", units, UP, 0),
-             rough="rounded up, mixing factor " + shown(mixing, 1) + "; " + where, rank=ANSWER),
+             rough="rounded up, mixing factor " + _plain(mixing, 1) + "; " + where, rank=ANSWER),
         line("vapour", "Vapour at the end", share, "", _ppm(share, UP), rough="room's average, evaporating evenly"),
         line("of_limit", "Of the limit, " + _ppm(limit, DOWN), share / limit, "",
              shown(100 * share / limit, 0, UP) + "%", rough=where),

@@ -3,7 +3,7 @@ from . import boat_cards, boat_pieces, cutting, impossible, joint, ratio, seam, 
 from .catalogue.demo_boat import JOINTS
 from .cut_figure import cut_figures, named
 from .errors import InputError
-from .hull import OWN, cut_lists, faces, mixed, ply_pieces, seams, spec_of, tape_pieces, totals
+from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
@@ -135,8 +135,7 @@ def answer(values):
     work = seams(values)
     sums = totals(values, work)
     batch, units = mixed(values, sums), values["units"]
-    tapes = cut_lists(tape_pieces(work), values, "tape")
-    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
+    tapes, plies = cuts_of(values, work)
     lines = _resin_lines(values, batch)
     if sums["putty"]:
         volume = batch["putty"] / values["putty_density"]
@@ -167,9 +166,8 @@ def answer(values):
 
 def figures(values):
     """The cut lists as strips."""
-    work = seams(values)
-    plies = cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []
-    return cut_figures((("Tape", cut_lists(tape_pieces(work), values, "tape")), ("Peel ply", plies)), values["units"])
+    tapes, plies = cuts_of(values, seams(values))
+    return cut_figures((("Tape", tapes), ("Peel ply", plies)), values["units"])
 
 
 def leads(values):

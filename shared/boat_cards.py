@@ -5,29 +5,41 @@ from .lines import MORE, words
 from .numbers import UP
 from .units import told
 
+_told = {}  # what was said of a joint last time, by place: on a phone one of them changes at a time
+
 
 def lines(values, work, tapes):
     """One card for each joint, all copies. work: as `hull.seams` gives it; tapes: as `hull.cut_lists` does."""
-    units, numbers = values["units"], {}
+    shared = [values[name] for name in ("units", "putty_density", "tooling", "tray")]
+    numbers, found = {}, []
     for width, _, rows, _, _ in tapes:
+        width = mm(width, values["units"])
         for piece in rows:
-            own = numbers.setdefault(piece[1]["place"], {})
-            own.setdefault(mm(width, units), []).append(piece[0])
-    found = []
-    for row, _, made, told_line, radii in work:
-        texts, copies = [], row["copies"]
-        if made.putty:
-            putty = seam.placed(made.putty * values["putty_density"], values["tooling"]) * copies
-            texts.append("putty to place " + told(putty, "g", units, UP))
-        wet = (made.wet_out + made.ply_takes + values["tray"] * made.taped) * copies
-        if wet:
-            texts.append("resin for tape " + told(wet, "g", units, UP))
-        if radii:
-            sizes = sorted(dict([(radius, True) for radius in radii]))
-            texts.append("spreader R " + ", ".join([str(size) for size in sizes]) + " mm")
-        own = numbers.get(row["place"], {})
-        pieces = ["tape " + width + ": " + ", ".join([str(number) for number in own[width]]) for width in own]
-        if texts or pieces:
-            found.append(words("wall_" + str(row["place"]), told_line.label, "; ".join(texts or pieces), rank=MORE,
-                               part="wall", rough="; ".join(pieces) if texts else ""))
+            numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(str(piece[0]))
+    for kept in work:
+        place = kept[0]["place"]
+        said = _told.get(place)
+        if not said or said[0] is not kept or said[1] != shared:
+            said = _told[place] = kept, shared, takes(values, kept)
+        own = numbers.get(place, {})
+        pieces = "; ".join(["tape " + width + ": " + ", ".join(own[width]) for width in own])
+        if said[2] or pieces:
+            found.append(words("wall_" + str(place), kept[3].label, said[2] or pieces, rank=MORE, part="wall",
+                               rough=pieces if said[2] else ""))
     return found
+
+
+def takes(values, kept):
+    """Putty, resin and spreader of one joint in words."""
+    row, _, made, _, radii = kept
+    texts, units, copies = [], values["units"], row["copies"]
+    if made.putty:
+        putty = seam.placed(made.putty * values["putty_density"], values["tooling"]) * copies
+        texts.append("putty to place " + told(putty, "g", units, UP))
+    wet = (made.wet_out + made.ply_takes + values["tray"] * made.taped) * copies
+    if wet:
+        texts.append("resin for tape " + told(wet, "g", units, UP))
+    if radii:
+        sizes = sorted(dict([(radius, True) for radius in radii]))
+        texts.append("spreader R " + ", ".join([str(size) for size in sizes]) + " mm")
+    return "; ".join(texts)

@@ -4,10 +4,12 @@ from .clock import HOURS, Clock, clock_text
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick
 from .kinetics import rate_factor
+from .label_cure import ages
+from .label_cure import check as check_label
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .maturity import LONGEST, between_points, equivalent_age, reached, through_days
-from .numbers import DOWN, UP, shown, to_step
+from .numbers import DOWN, UP, shown, small, to_step
 from .records import SYSTEM
 from .units import told
 
@@ -59,7 +61,7 @@ def _check_points(rows):
         before = hours
 
 
-CHECKS = (check,)
+CHECKS = (check, check_label)
 
 
 def course(values):
@@ -71,14 +73,15 @@ def course(values):
     return lambda time: values["air"]
 
 
-def wanted_ages(speed: str):
+def wanted_ages(speed: str, label=()):
     """Equivalent age at 25 degC at which each stage is reached [s]: openings as at 25, closings as at 20 degC.
 
+    label: the label's own, by stage, as `label_cure.ages` gives them; they go before the remembered ones
     >>> [round(age / 3600, 1) for age in wanted_ages("fast")][:3]
     [2.0, 5.5, 4.0]
     """
     place, early = SPEEDS[speed], rate_factor(ENERGY[0], CLOSES_AT, OPENS_AT)
-    return [row[2][place] * 3600 * (early if row[3] else 1.0) for row in STAGES]
+    return [label[row[0]] if row[0] in label else row[2][place] * 3600 * (early if row[3] else 1.0) for row in STAGES]
 
 
 def answer(values):
@@ -97,9 +100,8 @@ def answer(values):
     lines.append(line("day_counts", "The first 24 h count as", day, "s", shown(day / 3600, 1, DOWN) + " h", rank=MORE,
                       rough="at " + told(OPENS_AT, "degC", units, places=0)
                             + ", activation energy 55 kJ/mol from memory"))
-    lines.append(words("counted", "Where the hours come from", "For a " + system["speed"] + " hardener at 20 "
-                       "to 25 °C, from memory. Your label's hours go before them; a witness puck tells the truth.",
-                       rank=MORE))
+    lines.append(words("counted", "Where the hours come from", _from_where(system, units) + " A witness puck tells the "
+                       "truth.", rank=MORE))
     if values["course"] == "points":
         last = values["points"][-1]
         late = [time for time in times if time is None or time > last["hours"] + 1]
@@ -110,12 +112,23 @@ def answer(values):
     return lines
 
 
+def _from_where(system, units):
+    own = ages(system, ENERGY[0], OPENS_AT)
+    text = "For a " + system["speed"] + " hardener at 20 to 25 °C, from memory."
+    if not own:
+        return text + " Your label's hours go before them: type them with the system."
+    names = [small(row[1].partition(",")[0]) for row in STAGES if row[0] in own]
+    names = [name for place, name in enumerate(names) if name not in names[:place]]
+    return "The label's own for {}, at {}. The rest: {}".format(
+        ", ".join(names), told(system["cure_temperature"], "degC", units, places=0), small(text[:1]) + text[1:])
+
+
 def stage_times(values, least):
     """When each stage is reached -> (times after mixing [s] or None, in the order of STAGES; seconds without credit).
 
     A window that opens gets no credit below the lowest temperature; one that closes goes on closing there.
     """
-    wanted = wanted_ages(values["system"]["speed"])
+    wanted = wanted_ages(values["system"]["speed"], ages(values["system"], ENERGY[0], OPENS_AT))
     if values["course"] == "same":
         rate = rate_factor(ENERGY[0], values["air"], OPENS_AT)
         cold = values["air"] < least - 1e-9

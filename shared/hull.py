@@ -148,6 +148,15 @@ def cut_lists(pieces, values, of):
     return found
 
 
+def cuts_of(values, work):
+    """The cut lists of tape and of peel ply, reckoned once for lines and drawings."""
+    made = values.setdefault("_made", {})
+    if "cuts" not in made:
+        made["cuts"] = (cut_lists(tape_pieces(work), values, "tape"),
+                        cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else [])
+    return made["cuts"]
+
+
 def _whole(value, per):
     return int(value * per + 0.5)
 

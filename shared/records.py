@@ -2,7 +2,8 @@
 
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
-from .catalogue import fillers, systems, tools, vessels
+from . import label_cure
+from .catalogue import airing, fillers, systems, tools, vessels
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
 from .statements import codes
@@ -60,7 +61,7 @@ SYSTEM = Record("system", "Resin system", (
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
-), systems.SYSTEMS, check_system)
+) + label_cure.FIELDS, systems.SYSTEMS, check_system)
 
 SCALE = Record("scale", "Scale", (
     Text("name", "Name"),
@@ -134,4 +135,27 @@ FILLER = Record("filler", "Filler", (
            fold="What it can do"),
 ), fillers.FILLERS)
 
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER)
+
+def check_room(values):
+    """A room is known by its volume, or by all three of its sizes."""
+    for name in ("length", "width", "height"):
+        if not values["volume"] and not values[name]:
+            raise InputError(name, "Room: type length, width and height, or its volume")
+
+
+ROOM = Record("room", "Room", (
+    Text("name", "Name"),
+    Number("length", "Length", unit="m", low=0, high=100, above=True, optional=True),
+    Number("width", "Width", unit="m", low=0, high=100, above=True, optional=True),
+    Number("height", "Height", unit="m", low=0, high=20, above=True, optional=True),
+    Number("volume", "Volume, if known", unit="m3", low=0, high=50000, above=True, optional=True,
+           help="Goes before length, width and height"),
+), airing.ROOMS, check_room)
+
+FAN = Record("fan", "Fan", (
+    Text("name", "Name"),
+    Number("flow", "Air it moves", unit="m3/h", low=0, high=100000, above=True,
+           help="From its label; a filter or a hose on it takes up to half"),
+), airing.FANS)
+
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN)

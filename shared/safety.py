@@ -20,6 +20,8 @@ INPUTS = (
 )
 CHECKS = ()
 USUAL = ("resin", "hardener")
+REST, PRODUCTS = "rest", "products"
+FOLDS = ((REST, "More about this task"), (PRODUCTS, "What such products carry"))
 
 
 def own_codes(values):
@@ -54,9 +56,16 @@ def task_lines(values):
         lines.append(words("powder_kind", row[1], row[3], rough=provenance(row[4], row[5]), rank=WARN))
     for topic, heading in TOPICS:
         rank = WARN if topic in ("never", "stop") else SAY if topic in leading else MORE
+        told = []  # [name, text, where]: what has one topic and one origin is read as one piece
         for name, _, about, text, mark, source in own:
             if about == topic and name not in not_asked:
-                lines.append(words(name, heading, text, rough=provenance(mark, source), rank=rank))
+                where = provenance(mark, source)
+                if told and told[-1][2] == where and topic != "aid":
+                    told[-1][1] += " " + text
+                else:
+                    told.append([name, text, where])
+        lines.extend([words(name, heading, text, rough=where, rank=rank, part=REST if rank == MORE else "")
+                      for name, text, where in told])
     return lines
 
 
@@ -73,14 +82,14 @@ def product_lines(found):
         if row and code[0] == "P" and row[2]:
             text += " On an older label: " + row[2]
         lines.append(words("own_" + str(place), "Your product, " + code, text, rough=where,
-                           rank=WARN if code[0] != "P" else MORE))
+                           rank=WARN if code[0] != "P" else MORE, part="" if code[0] != "P" else PRODUCTS))
     return lines
 
 
 def usual_lines():
     """What the usual classes of product carry, while no statements of one's own are typed."""
     return [words("usual_" + key, label, ((typed + ". ") if typed else "") + about
-                  + " Your product's own sheet decides.", rough=provenance(mark, source), rank=MORE)
+                  + " Your product's own sheet decides.", rough=provenance(mark, source), rank=MORE, part=PRODUCTS)
             for key, label, typed, about, mark, source in CLASSES]
 
 
@@ -115,10 +124,10 @@ def pictogram(key):
 
 def figures(values):
     """The pictograms of the product's own statements, or of the usual resin and hardener."""
-    found = own_codes(values)
+    found, part = own_codes(values), ""
     if not found:
-        found = []
+        found, part = [], PRODUCTS
         for row in CLASSES:
             if row[0] in USUAL:
                 found.extend(codes(row[2]))
-    return [pictogram(key) for key in signs(found)]
+    return [dict(pictogram(key), part=part) for key in signs(found)]

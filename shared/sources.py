@@ -1,9 +1,17 @@
 """Sources: every figure and statement of the catalogue in one table, with its mark and where it comes from."""
+from .card import in_words
+from .catalogue.hazards import PICTOGRAMS
 from .catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
-from .inputs import Choice
+from .catalogue.solvents import SOLVENTS
+from .catalogue.tasks import TOPICS
+from .catalogue.titles import ROWS, TITLES
+from .inputs import Choice, Text
+from .kit import KINDS
 from .lines import SAY, words
-from .numbers import BLANKS, places_for, shown, small
+from .numbers import capital, places_for, shown, small
 from .provenance import provenance
+from .records import RECORDS
+from .units import METRIC
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
 MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "rates", "glass",
@@ -15,12 +23,19 @@ ALL = "all"
 INPUTS = (
     Choice("mark", "Show", ((ALL, "All"), (PUBLISHED, "Published"), (COMMON, "Common practice"),
                             (MEMORY, "From memory"))),
+    Text("find", "Find", help="A word or two: hardener density"),
 )
 CHECKS = ()
 
-# unit in the table -> unit on the screen, times, offset
-UNITS = {"share": ("ppm", 1e6, 0), "kg/mol": ("g/mol", 1000, 0), "K": ("°C", 1, -273.15), "1/s": ("an hour", 3600, 0),
-         "s": ("min", 1 / 60, 0)}
+# unit in the table -> unit on the screen, times, plus
+UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 1000, 0), "kg/eq": ("g/eq", 1000, 0),
+         "J/mol": ("kJ/mol", 0.001, 0), "K": ("°C", 1, -273.15), "1/s": ("an hour", 3600, 0), "s": ("min", 1 / 60, 0),
+         "kg": ("g", 1000, 0), "m": ("mm", 1000, 0), "kg/m2": ("g/m²", 1000, 0), "kg/m3": ("g/mL", 0.001, 0),
+         "m3": ("m³", 1, 0), "W/(m2 K)": ("W/(m² K)", 1, 0), "m2 K/W": ("m² K/W", 1, 0)}
+TITLED = {(module, table): (title, unit, columns) for module, table, title, unit, columns in TITLES}
+WORDED = {(table, key): (what, unit) for table, key, what, unit in ROWS}
+# keys that have words elsewhere
+KEYED = dict((("other", "Any other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS]))
 
 
 def catalogue(name):
@@ -45,7 +60,8 @@ def tables(module):
             continue
         place = mark_at(rows[0])
         if place + 1 == len(rows[0]):
-            found.append((title, rows, (0,), tuple(range(1, place))))
+            label = 1 if isinstance(rows[0][1], str) else 0  # behind its key a row may carry its words
+            found.append((title, rows, (label,), tuple(range(label + 1, place))))
         else:
             found.append((title, rows, (1,), ()))
     return tuple(found)
@@ -62,37 +78,72 @@ def mark_at(row):
 def walk():
     """Every fact: (module, table, what, text, mark, source)."""
     for name in MODULES:
-        for title, rows, label_columns, text_columns in tables(catalogue(name)):
+        for table, rows, label_columns, text_columns in tables(catalogue(name)):
+            title, table_unit, columns = TITLED.get((name, table), (table, "", ()))
+            record = "".join([one.name for one in RECORDS if one.rows is rows])
             for row in rows:
                 place = mark_at(row)
                 source = row[place + 1] if place + 1 < len(row) and isinstance(row[place + 1], str) else ""
-                what = " · ".join([_text(row[column]) for column in label_columns])
-                yield name, title, what, _told(row, text_columns, place), row[place], source
+                what, unit = WORDED.get((table, _text(row[0])), ("", table_unit))
+                if not what:
+                    what = capital(", ".join([KEYED.get(row[one]) or _text(row[one]) for one in label_columns]))
+                if record:
+                    yield name, KINDS[record].label, what, _typed(KINDS[record], row[place + 1]), row[place], source
+                else:
+                    yield name, title, what, _told(row, columns or text_columns, unit), row[place], source
 
 
-def _told(row, columns, place):
-    if not columns:
-        return _text(row[place + 1])
-    if len(columns) == 2 and isinstance(row[columns[0]], (int, float)) and isinstance(row[columns[1]], str):
-        return _figure(row[columns[0]], row[columns[1]])
-    return " · ".join([_text(row[column]) for column in columns if row[column] != ""])
+def _typed(record, typed):
+    """A row that is kept as it would be typed: each field by its label."""
+    fields, tree = {field.name: field for field in record.fields}, dict(typed)
+    told = [fields[name].label + " " + in_words(fields[name], text, tree, METRIC)
+            for name, text in typed if name != "name"]
+    return ", ".join([small(piece[:1]) + piece[1:] for piece in told]).replace("m3", "m³")
 
 
-def _figure(value, unit):
-    if unit == "kg/m3" and value < 0.001:
-        return shown(value * 1e6, 1) + " mg/m³"
-    if unit == "share" and value > 0.005:
-        return shown(value * 100, 1) + "%"
-    unit, times, offset = UNITS.get(unit, (unit, 1, 0))
-    value = value * times + offset
-    return (shown(value, places_for(value)) + " " + unit).strip(BLANKS)
+def _told(row, columns, unit):
+    """A value with its unit, its least and most behind it, then the words of the row."""
+    figures, said = [], []
+    for column in columns:
+        item = row[column]
+        if isinstance(item, (int, float)):
+            figures.append(item)
+        elif (figures and item in UNITS) or item in ("times", "Pa"):
+            unit = item
+        elif isinstance(item, tuple) and isinstance(item[0], (int, float)):
+            figures.extend(item)
+        elif item != "":
+            said.append(_text(item))
+    if not figures:
+        return " · ".join(said)
+    if len(figures) != 3 or unit == "h":
+        return " · ".join([_figure(figures, unit)] + said)
+    text = _figure(figures[:1], unit)
+    if figures[1] != figures[2]:
+        text += ", " + _figure(figures[1:2], "", unit) + " to " + _figure(figures[2:], "", unit)
+    return " · ".join([text] + said)
+
+
+def _figure(values, unit, scale=""):
+    """Values with their unit; scale: the unit they are only counted in, where it stands elsewhere already."""
+    if "kg/m3" in (unit, scale) and values[0] < 0.001:
+        sign, times, plus = "mg/m³", 1e6, 0
+    elif "share" in (unit, scale) and values[0] > 0.005:
+        sign, times, plus = "%", 100, 0
+    else:
+        sign, times, plus = UNITS.get(unit or scale, (unit, 1, 0))
+    text = ", ".join([_text(value * times + plus) for value in values])
+    if unit and sign:
+        text += sign if sign == "%" else " " + sign
+    return text
 
 
 def _text(item):
-    if item is True or item is False:
-        return "yes" if item else "no"
     if isinstance(item, (int, float)):
-        return shown(item, places_for(item))
+        text = shown(item, places_for(item))
+        while "." in text and text[-1] in "0.":
+            text = text[:-1]
+        return text
     if isinstance(item, (tuple, list)):
         return ", ".join([" ".join(piece) if isinstance(piece, (tuple, list)) else _text(piece) for piece in item])
     pieces = item.split("{")  # a figure that is filled in on the screen stands as three dots here
@@ -100,10 +151,13 @@ def _text(item):
 
 
 def answer(values):
-    """One line for each fact, in the order of the catalogue."""
-    lines = []
+    """One line for each fact that is looked for, in the order of the catalogue."""
+    lines, wanted = [], [word for word in small(values["find"]).split(" ") if word]
     for place, (_, title, what, text, mark, source) in enumerate(walk()):
-        if values["mark"] in (ALL, mark):
-            lines.append(words("fact_" + str(place), title + ": " + what, text, rough=provenance(mark, source),
-                               rank=SAY))
+        where = provenance(mark, source)
+        told = small(" ".join((title, what, text, where)))
+        if values["mark"] in (ALL, mark) and all([word in told for word in wanted]):
+            lines.append(words("fact_" + str(place), title + ": " + what, text, rough=where, rank=SAY))
+    if not lines:
+        lines.append(words("none", "Nothing found", "Try one word of it, or show all.", rank=SAY))
     return lines

@@ -117,10 +117,16 @@ def test_half_mask_and_silica(outside):
 def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
     """Rounding to the safe side: whole minutes at or above -ln(left) K / N, and less than one above."""
     time = ventilation.clearing_time(changes / 3600, left, mixing)
-    told = air._minutes(time)
-    hours, _, rest = told.rpartition(" h ")
-    minutes = 60 * int(hours or 0) + int(rest.partition(" ")[0])
+    minutes = int(air._minutes(time).partition(" ")[0])
     assert time / 60 - 1e-5 <= minutes < time / 60 + 1
+    hours, _, rest = air._hours(time).partition(" h ")
+    assert not hours or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
+
+
+def test_the_time_to_clear_is_said_as_it_is_meant():
+    found = {line["name"]: line for line in moves.answer("air", {})["lines"]}
+    assert found["clear"]["label"] == "To clear, 99%" and found["clear"]["text"].endswith(" min")
+    assert "rounded up to the minute" in found["clear"]["rough"] and "mixing factor 5," in found["clear"]["rough"]
 
 
 @given(st.floats(1, 5000), st.floats(1, 5000))

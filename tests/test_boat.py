@@ -131,11 +131,11 @@ def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
     """Inside before the hull is turned, outside after; each number once over all cut lists of tape."""
     values = values_of()
     work = boat.seams(values)
-    pieces = boat.tape_pieces(work)
+    pieces = hull.tape_pieces(work)
     assert [piece[0] for piece in pieces] == list(range(1, len(pieces) + 1))
     late = [piece[2] in ("outside", "other face") for piece in pieces]
     assert late == sorted(late)
-    cut = sorted(rows[place][0] for _, _, rows, _, found in boat.cut_lists(pieces, values, "tape")
+    cut = sorted(rows[place][0] for _, _, rows, _, found in hull.cut_lists(pieces, values, "tape")
                  for each in found.cuts for place in each.pieces)
     assert cut == list(range(1, len(pieces) + 1))
 

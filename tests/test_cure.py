@@ -1,4 +1,6 @@
 """Cure: equivalent age against its standard form and scipy, the windows, and what is refused."""
+from math import exp
+
 import pytest
 from covemix.shared import cure, maturity, moves
 from covemix.shared.catalogue.cure_times import ENERGY, STAGES
@@ -149,3 +151,31 @@ def test_bad_profiles_are_told_at_their_field():
 def test_rounding_goes_to_the_late_side_for_openings_and_the_early_side_for_closings():
     assert cure.after(3700.0, "up") == "1.5 h"
     assert cure.after(3500.0, "down") == "0.5 h"
+
+
+LABEL = {"by_weight": "100:30", "cure_recoat": "3", "cure_until": "10", "cure_peel": "8", "cure_sand": "20",
+         "cure_full": "120", "cure_temperature": "20", "lowest": "5"}
+
+
+def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
+    """At the label's own temperature its hours come back as typed; what it leaves open stays as remembered."""
+    found = lines({"air": "20", "system": LABEL})
+    assert [found[name]["value"] for name in ("peel", "sand", "full", "recoat")] == [
+        pytest.approx(hours * 3600) for hours in (8, 20, 120, 10)]
+    assert found["recoat"]["text"].startswith("3.0 h to 10.0 h")
+    plain = lines({"air": "20", "system": {"by_weight": "100:30", "lowest": "5"}})
+    assert found["light"]["value"] == plain["light"]["value"] and found["turn"]["value"] == plain["turn"]["value"]
+    assert "label's own for recoat without sanding, peel ply off, sand" in found["counted"]["text"]
+    assert "type them with the system" in plain["counted"]["text"]
+
+
+def test_the_labels_hours_at_another_temperature(outside):
+    """Equivalent age, Arrhenius form, ASTM C1074: 20 h at 20 degC against 10 degC, Q/R = 55000/8.314462618 K."""
+    found = lines({"air": "10", "system": LABEL})
+    wanted = 20 * exp(55000 / 8.314462618 * (1 / 283.15 - 1 / 293.15))
+    outside("cu-label", "ASTM C1074, equivalent age, Arrhenius form", wanted, found["sand"]["value"] / 3600, rel=1e-6)
+
+
+def test_label_hours_without_their_temperature_are_asked_for():
+    assert errors({"air": "20", "system": dict(LABEL, cure_temperature="")})[0][0] == "system.cure_temperature"
+    assert errors({"air": "20", "system": dict(LABEL, cure_until="2")})[0][0] == "system.cure_until"

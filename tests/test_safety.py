@@ -11,7 +11,7 @@ from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.cautions import cautions, standing
 
 FACTS = list(sources.walk())
-NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat"}
+NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat", "titles"}
 
 
 def lines(**typed):
@@ -39,6 +39,29 @@ def test_the_sources_move_shows_every_fact_and_filters_by_mark():
     assert 0 < len(shown) < len(FACTS) and {line["rough"] for line in shown} == {MEMORY}
 
 
+def test_no_fact_is_called_by_a_key():
+    for _, title, what, text, _, _ in FACTS:
+        for said in (title, what, text):
+            assert "_" not in said and said[:1] == said[:1].strip()
+        assert what[0].isupper() or what[0].isdigit() or what[0] == "…", what
+
+
+@pytest.mark.parametrize("what, text", [
+    ("Activation energy", "55 kJ/mol, 45 to 65"), ("Medium hardener", "12 °C"), ("Left in the bag", "20 g, 10 to 35"),
+    ("Place putty", "2 m a minute, 1 to 3"), ("Spare on liquids", "10%, 5 to 20"),
+    ("Widths commonly sold", "50, 75, 100, 150 mm"), ("Wood, total dust", "1 mg/m³"),
+    ("Acetone, lower explosive limit", "2.5%"), ("Window fan, 240 m³/h", "air it moves 240 m³/h"),
+])
+def test_facts_are_told_in_the_units_a_builder_reads(what, text):
+    assert text in [fact[3] for fact in FACTS if fact[2] == what]
+
+
+def test_a_fact_is_found_by_its_words():
+    found = moves.answer("sources", {"find": " Acetone  limit "})["lines"]
+    assert found and all("Acetone" in line["label"] and "limit" in line["label"] for line in found)
+    assert moves.answer("sources", {"find": "custard"})["lines"][0]["name"] == "none"
+
+
 @pytest.mark.parametrize("task", [row[0] for row in tasks.TASKS])
 def test_each_task_says_something_on_each_topic(task):
     found = lines(task=task)["lines"]
@@ -47,6 +70,13 @@ def test_each_task_says_something_on_each_topic(task):
     names = [line["name"] for line in found]
     assert len(names) == len(set(names))
     assert all(line["rough"] for line in found if line["name"] != "first")
+
+
+@pytest.mark.parametrize("cured", [row[0] for row in tasks.CURED])
+def test_sanding_tells_of_gloves_and_sleeves_in_sight(cured):
+    found = [(line["label"], line["text"]) for line in lines(task="sand", cured=cured)["lines"] if line["rank"] == "say"]
+    assert any(label == "Hands" and "gloves on" in text for label, text in found)
+    assert any(label == "Skin" and text.startswith("Sleeves down") for label, text in found)
 
 
 @pytest.mark.parametrize("code, text", [

@@ -19,4 +19,4 @@ def test_every_shipped_file_has_a_size_and_a_reason():
 
 def test_the_page_lists_what_is_shipped_and_nothing_else():
     listed = re.findall(r"^\| `(.*?)` \|", weight.REPORT.read_text(encoding="utf-8"), re.M)
-    assert sorted(listed) == sorted(path for path, _, _, _ in weight.shipped(BUILD)), "make bench writes it anew"
+    assert sorted(listed) == sorted(path for path, _, _, _ in weight.shipped(BUILD)), "python -m bench.weight writes it anew"

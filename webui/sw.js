@@ -38,11 +38,21 @@ const tidy = async () => {
   await self.clients.claim();
 };
 
-const page = async (request) => {
+// A browser short of space lets go of the whole copy without a word: the next page that comes over the wire brings it back.
+let bringing = null;
+const bringBack = async (cache) => {
+  if (await cache.match(scope)) return;
+  bringing ??= install().catch(() => {}).finally(() => { bringing = null; });
+  await bringing;
+};
+
+const page = async (event) => {
+  const { request } = event;
   const cache = await caches.open(CACHE);
   const url = new URL(request.url);
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/");
   const kept = url.searchParams.get("as") === "text" ? undefined : await cache.match(new URL(path, scope), { ignoreSearch: true });
+  if (!kept) event.waitUntil(bringBack(cache));
   return kept ?? fetch(request).catch(async () => (
     (await cache.match(scope)) ? Response.redirect(scope) : new Response(LOST, { headers: { "Content-Type": "text/html" } })));
 };
@@ -60,6 +70,6 @@ self.addEventListener("fetch", (event) => {
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
   if (FOR_PROGRAMS.test(url.pathname.slice(scope.pathname.length))) return;
-  if (request.mode === "navigate") event.respondWith(page(request));
+  if (request.mode === "navigate") event.respondWith(page(event));
   else event.respondWith(file(request));
 });

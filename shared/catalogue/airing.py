@@ -28,7 +28,7 @@ RULES = (
     ("mixing factor, highest in an ordinary room", 10, "", MEMORY, ""),
     ("pressure a fan may spend on the make-up opening", 5, "Pa", MEMORY, ""),
     ("discharge coefficient of a plain opening", 0.6, "", MEMORY, ""),
-    ("share of the lower explosive limit that is not to be passed", 0.1, "", COMMON, ""),
+    ("share of the lower explosive limit that is not to be passed", 0.1, "%", COMMON, ""),
 )
 TABLES = (
     ("Rooms", ROOMS, (1,), ()),

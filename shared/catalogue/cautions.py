@@ -4,8 +4,8 @@ The product's own safety data sheet decides: these are reminders of what it usua
 """
 from .marks import COMMON, MEMORY, PUBLISHED
 
-FIRST = ("Your product's own safety data sheet, your local rules and licensed practice come first. "
-         "These are reminders of what they usually say.")
+FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
+         "they usually say.")
 
 # stands on every screen while nothing more pressing does (common practice)
 REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."

@@ -86,5 +86,5 @@ TABLES = (
     ("Dust limits", LIMITS, (0, 1), (2, 3)),
     ("Powders", POWDERS, (1,), (3,)),
     ("Sanding", SANDING, (1,), (3,)),
-    ("Masks: assigned protection factor", MASKS, (1,), (2,)),
+    ("Mask, assigned protection factor", MASKS, (1,), (2,)),
 )

@@ -41,3 +41,11 @@ FILLERS = (
         ("name", "Talc"), ("doses", "20 : 45 : 75 : 110 : 150"), ("density", "2.75 g/mL"), ("loose", "0.4 g/mL"),
         ("grain", "other"), ("carries", "no"), ("alone", "yes"))),
 )
+TABLES = (
+    ("fillers", FILLERS, (1,), ()),
+    ("Stiffness of a putty, yield stress", tuple([(told, stress, "Pa", MEMORY) for _, told, _, stress in STIFFNESSES]),
+     (0,), (1, 2)),
+    ("Putty", (("Any dose in the table, give or take", DOSE_SPREAD, "%", MEMORY),
+               ("Air that stirring leaves in it", AIR, "%", MEMORY),
+               ("Hollow spheres touch at, by volume", PACKING, "%", MEMORY)), (0,), (1, 2)),
+)

@@ -10,3 +10,9 @@ FOR_BUYING = (0.45, 0.38, 0.55, MEMORY)
 SKILLED = (0.50, 0.38, 0.55, MEMORY)
 EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
 FLAT_FROM = 160.0  # degrees: from here on flat tape alone, common practice
+TABLES = (
+    ("Glass tape", (("Widths commonly sold", WIDTHS, "m", MARK), ("Weights commonly sold", WEIGHTS, "kg/m2", MARK),
+                    ("Density of the fibre", FIBRE_DENSITY, "kg/m3", FIBRE_MARK)), (0,), (1, 2)),
+    ("Glass by weight in hand work", (("Counted for buying",) + FOR_BUYING, ("In skilled hands",) + SKILLED,
+                                      ("As much resin as glass",) + EQUAL_MASSES), (0,), (1, 2, 3)),
+)

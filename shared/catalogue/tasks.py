@@ -11,7 +11,7 @@ TASKS = (
     ("wipe", "Wiping with solvent", ("fire", "air", "hands")),
     ("clean", "Cleaning tools", ("hands", "skin", "fire")),
     ("peel", "Peeling and washing", ("hands", "eyes", "skin")),
-    ("sand", "Sanding", ("breathing", "eyes", "air")),
+    ("sand", "Sanding", ("hands", "eyes", "breathing", "skin", "air")),
     ("hot", "A pot that heats up", ("have", "fire", "others")),
     ("leftover", "Leftovers", ("fire", "hands", "others")),
     ("waste", "Waste", ("hands", "fire", "others")),

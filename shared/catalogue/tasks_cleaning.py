@@ -47,10 +47,11 @@ CLEANING = (
      COMMON, ""),
     ("sand_have", ("sand",), "have", "A vacuum on the tool, or water and wet paper, the mask, clothes to leave behind.",
      COMMON, ""),
-    ("sand_hands", ("sand",), "hands", "Gloves against dust: it settles between glove and cuff.", COMMON, ""),
+    ("sand_hands", ("sand",), "hands", "Nitrile gloves on, cuffs under the sleeves; nothing loose near "
+     "a disc that turns.", COMMON, ""),
     ("sand_eyes", ("sand",), "eyes", "Goggles that seal: glass and epoxy dust scratch.", COMMON, ""),
     ("sand_skin", ("sand",), "skin",
-     "Wash with cold water and soap before you wipe your face: dust pricks and rubs in.", COMMON, ""),
+     "Sleeves down and closed at the wrist, neck covered. Then cold water and soap before you touch your face.", COMMON, ""),
     ("sand_clothes", ("sand",), "clothes", "A coverall that stays in the workshop. Vacuum it, never beat or blow it.",
      COMMON, ""),
     ("sand_air", ("sand",), "air", "Take the dust off at the tool. A fan blows what it catches outdoors, away from "

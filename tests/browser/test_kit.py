@@ -74,6 +74,24 @@ def test_a_thing_is_added_used_changed_copied_removed_and_brought_back(kit, stan
     expect(figure(kit, "reading_a")).to_have_text("100 g")
 
 
+@pytest.mark.parametrize(("shelved", "typed", "fold", "said"), [
+    ("Room", {"name": "Boathouse", "length": "10", "width": "5", "height": "4"}, "The room and its fan", "200 m³"),
+    ("Fan", {"name": "Ducted fan", "flow": "900"}, "The room and its fan", "900"),
+])
+def test_a_room_and_a_fan_of_ones_own_are_picked_on_safety(kit, standing, shelved, typed, fold, said):
+    shelf(kit, shelved).get_by_role("button", name="Add").click()
+    kit.get_by_role("combobox", name=shelved, exact=True).select_option("")
+    for name, text in typed.items():
+        kit.locator(f"[name='{shelved.lower()}.{name}']").fill(text)
+    kit.get_by_role("button", name="Keep it").click()
+    expect(shelf(kit, shelved).locator(".entry")).to_contain_text(typed["name"])
+    kit.goto(standing.url + "/safety/?fan_runs=in&opening=0.1")
+    kit.get_by_text(fold, exact=True).click()
+    label = {"Room": "Room", "Fan": "Which fan"}[shelved]
+    kit.get_by_role("combobox", name=label, exact=True).select_option(label=typed["name"])
+    expect(kit.locator("[data-move=air]")).to_contain_text(said)
+
+
 def test_what_cannot_be_kept_is_said_at_its_field_and_nothing_is_kept(kit):
     add(kit, ratio="100:0")
     expect(kit.locator("[data-error='system.by_weight']")).to_be_visible()

@@ -38,6 +38,17 @@ def test_any_link_opens(phone, served, cut, link):
         expect(figure(phone, "reading_b")).to_have_text("240 g")
 
 
+def test_a_link_is_offered_before_it_replaces_what_was_typed(phone, served, cut):
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    cut()
+    phone.goto(served.url + "/?amount=200")
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200")
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+    phone.get_by_role("button", name="Use these").click()
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
 def test_screens_change_without_signal(phone, served, cut):
     cut()
     phone.reload()
@@ -63,46 +74,6 @@ def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, serve
     phone.reload()
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "reading_b")).to_have_text("200 g")
-
-
-def test_a_new_build_waits_until_it_is_asked_for(phone, served, other_build):
-    keep(phone, served.url)
-    before = phone.evaluate("document.documentElement.dataset.build")
-    phone.get_by_label("Amount", exact=True).fill("321")
-    served.stop()
-    served.start(other_build)
-    phone.reload()
-    phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update())")
-    expect(phone.locator("[data-notice=update]")).to_be_visible()
-    assert phone.evaluate("document.documentElement.dataset.build") == before
-    phone.reload()
-    assert phone.evaluate("document.documentElement.dataset.build") == before  # not without consent
-    phone.get_by_role("button", name="Update now").click()
-    phone.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
-    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
-
-
-def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other_build):
-    keep(phone, served.url)
-    before = phone.evaluate("document.documentElement.dataset.build")
-    served.stop()
-    served.start(other_build, missing="app.css")
-    phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update()).catch(() => null)")
-    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
-    assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
-    served.stop()
-    phone.reload()
-    assert phone.evaluate("document.documentElement.dataset.build") == before
-    expect(figure(phone, "reading_b")).to_be_visible()
-
-
-def test_a_phone_that_lost_its_copy_says_so_in_plain_words(phone, served):
-    keep(phone, served.url)
-    phone.evaluate("caches.keys().then((names) => Promise.all(names.map((name) => caches.delete(name))))")
-    served.stop()
-    phone.goto(served.url + "/safety/")
-    expect(phone.get_by_text("Open it once with a connection")).to_be_visible()
 
 
 def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served):

@@ -46,13 +46,16 @@ export const startOffline = async (root, save) => {
     if (!window.isSecureContext) once("plain", PLAIN);
     return;
   }
+  let leaving = false;
   let controlled = Boolean(navigator.serviceWorker.controller);
   navigator.serviceWorker.addEventListener("controllerchange", () => {
-    if (controlled) { // an update another tab agreed to reloads this one too, once
-      controlled = false;
+    // an update another tab agreed to reloads this one too, once; on a first visit the first change is no update
+    if (controlled && !leaving) {
+      leaving = true;
       save();
       location.reload();
     }
+    controlled = true;
   });
   try {
     watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save);

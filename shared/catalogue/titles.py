@@ -1,0 +1,57 @@
+"""Titles: what the tables of the catalogue and their rows are called, for a builder who looks a figure up.
+
+Only for tables that carry no such words themselves, or whose figures are kept in another unit than they are read in.
+"""
+
+# module, name of the table there, title, unit of every figure, columns of the text (all before the mark where empty)
+TITLES = (
+    ("containers", "air", "Heat given to the air", "W/(m2 K)", ()),
+    ("containers", "cure", "How a pot cures", "", ()),
+    ("containers", "hot", "A pot that gets this hot", "", (1,)),
+    ("containers", "matter", "What heats and cools a pot", "", ()),
+    ("windows", "lowest", "Lowest working temperature", "K", ()),
+    ("windows", "windows", "How long a mix can be used", "", ()),
+    ("cure_times", "energy", "How curing follows the temperature", "J/mol", ()),
+    ("cure_times", "stages", "Until the next step, hardener fast, medium, slow", "h", (2, 4)),
+    ("rates", "hands", "How fast the hands are", "of the rate", ()),
+    ("rates", "mixing", "Time to mix", "min", ()),
+    ("rates", "positions", "How the seam lies", "of the rate", ()),
+    ("rates", "rates", "How fast one person works", "m a minute", ()),
+    ("glass", "Glass by weight in hand work", "Glass by weight in hand work", "%", ()),
+    ("losses", "losses", "Left behind, taken up, put on top", "", ()),
+    ("airing", "Draughts, air changes per hour", "Draughts", "air changes an hour", ()),
+)
+
+# table, key of the row, words, unit
+ROWS = (
+    ("cure", "energy", "Activation energy", "J/mol"),
+    ("cure", "uncatalysed", "What cures without help, to what cures with it", ""),
+    ("cure", "too_hot", "Too hot to hold from", "K"),
+    ("cure", "usable_conversion", "No longer usable once cured", "%"),
+    ("hot", "333", "60 °C", ""),
+    ("hot", "373", "100 °C", ""),
+    ("matter", "heat_per_epoxide", "Heat from each epoxide group", "J/mol"),
+    ("matter", "epoxide_weight", "Epoxide equivalent weight, where the label gives none", "kg/eq"),
+    ("matter", "phr", "Hardener to 100 g of resin, where the label gives none", "g"),
+    ("matter", "specific_heat", "Specific heat of the liquid mix", "J/(kg K)"),
+    ("matter", "filler_heat", "Specific heat of filler or glass", "J/(kg K)"),
+    ("matter", "conductivity", "How the mix conducts heat", "W/(m K)"),
+    ("matter", "density", "Density of the mix, where the label gives none", "kg/m3"),
+    ("matter", "filler_density", "True density of filler", "kg/m3"),
+    ("matter", "wood", "How plywood conducts heat, across the plies", "W/(m K)"),
+    ("matter", "bench", "What a wooden bench keeps back under a cup", "m2 K/W"),
+    ("matter", "glass_share", "Glass in wet tape, by weight", "%"),
+    ("lowest", "fast", "Fast hardener", "K"),
+    ("lowest", "medium", "Medium hardener", "K"),
+    ("lowest", "slow", "Slow hardener", "K"),
+    ("windows", "soft", "A bead of putty on wood", "times the pot life of 100 g"),
+    ("windows", "film", "A thin film", "times the pot life of 100 g"),
+    ("windows", "exponent", "Pot life goes with the mass to minus this power", ""),
+    ("windows", "doubling", "Quicker for each 10 °C warmer", "times"),
+    ("windows", "share", "What a plan uses of any window", "%"),
+    ("losses", "spare", "Spare on liquids", "%"),
+    ("losses", "tooling", "Taken off by tooling, of what is placed", "%"),
+    ("losses", "filler", "Filler to epoxy for a cove, wood flour", "%"),
+    ("losses", "edges", "What an edge takes", "times what a face takes"),
+    ("energy", "energy", "Activation energy", "J/mol"),
+)

@@ -1,0 +1,65 @@
+"""A browser that is short of space lets go of what it kept: said in plain words, and put right by itself."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+ADD = """async (typed) => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put, read } = await from("store.js");
+  await put("kit", { record: "system", typed, made: 1 });
+  return (await read("kit")).map((one) => one.typed.name);
+}"""
+
+
+def let_go(page, url, what):
+    """As the browser does it: no event, no word to the page."""
+    session = page.context.new_cdp_session(page)
+    session.send("Storage.clearDataForOrigin", {"origin": url, "storageTypes": what})
+    session.detach()
+
+
+@pytest.mark.parametrize("way", ["server killed", "network off"])
+def test_without_its_copy_and_without_signal_it_says_so(phone, served, way):
+    keep(phone, served.url)
+    let_go(phone, served.url, "cache_storage")
+    if way == "server killed":
+        served.stop()
+    else:
+        phone.context.set_offline(True)
+    phone.goto(served.url + "/safety/")
+    expect(phone.get_by_text("Open it once with a connection")).to_be_visible()
+
+
+def test_opened_once_with_a_connection_it_is_kept_again(phone, served):
+    keep(phone, served.url)
+    let_go(phone, served.url, "cache_storage")
+    phone.goto(served.url + "/safety/")
+    phone.wait_for_function("""async () => {
+      for (const name of await caches.keys()) if (await (await caches.open(name)).match("./../")) return true;
+      return false;
+    }""")
+    served.stop()
+    phone.goto(served.url + "/?amount=200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
+def test_a_page_that_is_open_goes_on_and_keeps_again_what_is_new(phone, standing):
+    phone.goto(standing.url + "/kit/")
+    assert phone.evaluate(ADD, {"name": "Before", "by_weight": "100:40"}) == ["Before"]
+    let_go(phone, standing.url, "indexeddb")
+    assert phone.evaluate(ADD, {"name": "After", "by_weight": "2:1"}) == ["After"]
+    expect(phone.locator("[data-notice=store]")).to_have_count(0)
+    phone.reload()
+    expect(phone.locator(".entry")).to_have_count(1)
+    expect(phone.locator(".entry")).to_contain_text("After")
+
+
+def test_typed_text_that_is_let_go_leaves_the_form_as_it_was_first(phone, served):
+    keep(phone, served.url)
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    let_go(phone, served.url, "local_storage")
+    served.stop()
+    phone.reload()
+    expect(figure(phone, "reading_b")).to_have_text("240 g")
