@@ -28,6 +28,7 @@ def along(phone, standing):
     def start(link):
         phone.goto(standing.url + link)
         expect(figure(phone, "part_a")).to_have_count(1)
+        expect(phone.locator("[data-status]")).not_to_be_empty()  # the engine has started
         phone.get_by_role("button", name="Pour it step by step").click()
         expect(bench(phone, "step")).to_contain_text("Step 1 of")
         return phone

@@ -43,7 +43,7 @@ export class Bench {
     this.steps = null;
     this.state = { step: 0, started: 0 };
     await this.open();
-    if (this.place.open) this.readOut();
+    if (this.steps && this.place.open) this.readOut();
   }
 
   async open() {
@@ -165,6 +165,11 @@ export class Bench {
 
   async next() {
     if (this.busy) return; // a second tap of a shaking glove is not a second step
+    if (!this.steps) { // the first question found no answer
+      this.at("wrong").hidden = true;
+      await this.show();
+      return;
+    }
     const { step } = this;
     if (step.seconds && !this.state.started) { // the first tap starts the clock
       this.state.started = Date.now();
@@ -182,7 +187,7 @@ export class Bench {
   }
 
   async back() {
-    if (this.busy) return;
+    if (this.busy || !this.steps) return;
     if (this.state.started) { // the tap that started the clock is a tap too
       await this.go(0);
       return;
@@ -200,7 +205,7 @@ export class Bench {
   }
 
   speak() {
-    say(this.step.said);
+    if (this.steps) say(this.step.said);
   }
 
   // unasked only where that was chosen
