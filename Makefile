@@ -5,7 +5,7 @@ PORT ?= 8000
 JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
-.PHONY: run test lint checks bench audit pictures clean
+.PHONY: run test lint checks mutants bench audit pictures clean
 
 run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
@@ -24,6 +24,10 @@ checks: .venv/test
 bench: .venv/test
 	.ci/need chromium chromium
 	$(HERE)/python -m bench
+
+mutants: .venv/test
+	$(HERE)/pip install --quiet --editable '.[test,mutants]'
+	nice -n 19 $(HERE)/python tests/mutants.py .venv/mutants
 
 audit: .venv/test
 	$(HERE)/pip install --quiet pip-audit
