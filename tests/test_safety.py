@@ -183,6 +183,16 @@ def test_the_caution_on_a_screen_follows_its_real_inputs(screen, typed, said):
     assert moves.screen(screen, typed)["caution"].startswith(said)
 
 
+@pytest.mark.parametrize("said, typed", [
+    ("240 g", {"amount": "240"}), ("500 g in one cup", {"amount": "500"}),
+    ("100 g with milled glass", {"amount": "100", "thicken": "yes", "filler": "milled-glass"}),
+    ("100 g, its sheet says H334", {"amount": "100", "system": {"id": "3-1", "statements": "H334"}}),
+])
+def test_the_readme_shows_the_cautions_that_stand(said, typed):
+    readme = (pathlib.Path(__file__).parent.parent / "README.md").read_text(encoding="utf-8")
+    assert f"| {said} | {moves.screen('pour', typed)['caution']} |" in readme
+
+
 def test_cautions_stand_in_the_order_of_the_table():
     order = [row[0] for row in MOMENT]
     assert standing() == ["gloves", "wash"]
