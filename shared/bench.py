@@ -103,7 +103,7 @@ def answer(values):
     found = standings(values)
     best = found[0]
     lines = [line("best_way", "Most accurate here", best.error, "", best.label + ", " + within(best.error),
-                  rough="rounding and reading of this batch together (k = 2); wanted " + wanted_text(values))]
+                  rough="rounding and reading of this batch together; wanted " + wanted_text(values))]
     limit = values["tolerance"] or values["system"]["tolerance"] or STOP
     if best.error > limit + 1e-9:
         lines.append(words("no_way", "None holds the ratio", "No tool of this bench holds ±{}% for so small a batch. "

@@ -8,7 +8,7 @@ from .numbers import DOWN, UP, ceiling, shown
 from .taken import levels_of, outcome, rank_of, readings, told_of, whole_steps
 from .units import BY_NAME, from_si, sign, told, unit_for
 
-READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours (k = 2)"
+READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
 
 
 def check(values, batch):

@@ -7,6 +7,8 @@ from .numbers import DOWN, UP, shown
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
 
+NOT_AGAIN = "do not zero again: this is all in the cup"
+
 
 def actual_readings(values):
     """Running readings that were typed [kg], in the order of pouring, as far as they go without a gap."""
@@ -56,7 +58,8 @@ def answer(values):
     rezeroed = values["zeroing"] == "each"
     masses = corrected(batch.masses, actual)
     readings = running(masses, step) if not rezeroed else tuple([running((m,), step)[0] for m in masses])
-    lines = [words("tare", "Cup on the scale", "set it to 0", part="tool", rank=MORE)]
+    lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
+                   "zero it once and not again; add each part until it shows this much in all", part="tool", rank=MORE)]
     for place, (reading, span) in enumerate(zip(readings, spans(masses))):
         lines.append(_scale_line(values, batch, place, reading, actual, unit, span))
     lines.extend(_scale_warnings(values, masses, readings, step))
@@ -69,7 +72,7 @@ def answer(values):
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
-                          rough="in about 95 of 100 pours (k = 2), from its step of " + on_scale(step, unit, values)
+                          rough="in about 95 of 100 pours, from its step of " + on_scale(step, unit, values)
                           + " alone"))
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
@@ -91,8 +94,9 @@ def _scale_line(values, batch, place, reading, actual, unit, span):
     if done:
         planned = batch.masses[place] if rezeroed else sum(batch.masses[:place + 1])
         rough = "as you read it; planned " + told(planned, "g", units)
-    elif actual:
-        rough = "follows what was really poured"
+    else:
+        said = ["follows what was really poured"] if actual else []
+        rough = "; ".join(said + ([NOT_AGAIN] if place and not rezeroed else []))
     return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),
                 rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER, span=span)
 

@@ -81,9 +81,14 @@ def card(screen, inputs, pairs, values, answer):
         for error in one["errors"]:
             lines.append({"label": "Not worked out", "text": error["message"], "rough": "", "caution": "",
                           "rank": WARN})
-        lines.extend([each for each in one["lines"] if each["rank"] != MORE])
+        # what is done with the tool first goes along: who reads a card has no bench to ask
+        lines.extend([each for each in one["lines"] if each["rank"] != MORE or each["part"] == "tool"])
     return {"title": capital(screen), "asked": asked(inputs, pairs, values), "lines": lines,
             "caution": answer["caution"]}
+
+
+def _row(line):
+    return line["label"] + (" " if line["label"][-1:] in "?." else ": ") + line["text"]
 
 
 def text(one):
@@ -92,7 +97,7 @@ def text(one):
     rows.extend([label + ": " + said for label, said in one["asked"]])
     rows.append("")
     for each in one["lines"]:
-        rows.append(each["label"] + ": " + each["text"] + (" (" + each["rough"] + ")" if each["rough"] else ""))
+        rows.append(_row(each) + (" (" + each["rough"] + ")" if each["rough"] else ""))
         if each["caution"]:
             rows.append(each["caution"])
     rows.extend(["", "Caution: " + one["caution"]])
@@ -105,10 +110,10 @@ def short(one, most=SHORT):
     most: bytes of UTF-8; what does not fit is left out, a line at a time, and said
     """
     head, foot = "Covemix, " + one["title"], "Caution: " + one["caution"]
-    ranked = [each for each in one["lines"] if each["rank"] in (ANSWER, WARN)]
-    ranked.extend([each for each in one["lines"] if each["rank"] not in (ANSWER, WARN, ASK)])
+    ranked = [each for each in one["lines"] if each["rank"] in (ANSWER, WARN) or each.get("part") == "tool"]
+    ranked.extend([each for each in one["lines"] if each["rank"] not in (ANSWER, WARN, ASK) and each not in ranked])
     rows = [label + ": " + said for label, said in one["asked"][:3]]
-    rows.extend([each["label"] + ": " + each["text"] for each in ranked])
+    rows.extend([_row(each) for each in ranked])
     more, room = "And more on the full card.", most - len((head + foot).encode()) - 2
     kept = []
     for row in rows:

@@ -2,7 +2,7 @@
 from .numbers import UP, shown
 
 AIM, STOP = 0.02, 0.05  # of the hardener, from memory; the label's own figure goes before them
-ROUGH_AIM = "aim at 2%, stop at 5%: from memory, the label goes first"
+ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
 
 
 def tolerance(values) -> float:

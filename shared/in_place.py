@@ -26,13 +26,16 @@ def _known(values, answers):
             if line["value"] is not None and line["name"] not in told:
                 told[line["name"]] = line["value"]
     system, filler = values.get("system") or {}, values.get("filler") or {}
+    in_cup = values.get("batch") if values.get("container") in ("cup", "bag") else None
     thick = values.get("thicken") == "yes"
     return {
-        "mass": told.get("mixed_mass") or values.get("mass"),
+        "mass": told.get("mixed_mass") or told.get("largest") or values.get("mass") or in_cup,
+        "depth": told.get("throat"),
+        "solvent": (values.get("solvent") or "none") != "none",
         "filler": (filler.get("id") or filler.get("name") or "powder") if thick else "",
         "temperature": _kelvin(values.get("air"), values.get("temperature")),
         "usable": told.get("usable"),
-        "task": values.get("task") or "",
+        "task": "confined" if values.get("place") == "hull" else values.get("task") or "",
         "cured": values.get("cured") or "",
         "codes": statements.codes(system.get("statements") or ""),
     }

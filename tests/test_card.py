@@ -28,8 +28,23 @@ def test_the_card_says_what_was_asked_and_every_answer_in_sight():
     answer = moves.screen("pour", links.tree(ASKED))
     for _, one in answer["answers"]:
         for line in one["lines"]:
-            assert (f"{line['label']}: {line['text']}" in made["text"]) == (line["rank"] != "more")
+            kept = line["rank"] != "more" or line["part"] == "tool"
+            assert (f"{line['label']}: {line['text']}" in made["text"]) == kept
     assert made["text"].endswith(answer["caution"])
+
+
+def test_a_card_tells_how_to_weigh_to_somebody_without_the_app():
+    made = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"]])
+    for words in (made["text"], made["short"]):
+        assert words.index("zero it once and not again") < words.index("Hardener, until it shows: 240 g")
+    assert "240 g (do not zero again: this is all in the cup)" in made["text"]
+    each = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"], ["zeroing", "each"]])
+    assert "zero it before each part" in each["short"] and "not again" not in each["text"]
+
+
+def test_a_question_is_not_told_with_a_colon_behind_its_mark():
+    made = call(hand="pour", pairs=[["system.by_weight", "30:100"]])
+    assert "The right way round? More hardener" in made["text"]
 
 
 def test_a_card_of_what_cannot_be_worked_out_says_so():
@@ -112,7 +127,7 @@ def test_the_server_gives_the_card_and_refuses_like_the_page(client):
     refused = client.get("/", params={"v": "9", "amount": "200", "as": "text"})
     assert (refused.status_code, refused.text.strip()) == (422, handover.NEWER)
     page = client.get("/", params={"v": "9", "amount": "777"}).text
-    assert handover.NEWER in page and "777" not in page
+    assert handover.NEWER in page and '"777"' not in page
 
 
 @pytest.mark.parametrize("record", [option[0] for option in moves.module("kit").INPUTS[0].options])

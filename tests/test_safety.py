@@ -163,6 +163,36 @@ def test_the_two_cautions_that_matter(known, expected):
     assert all(line.rank == "warn" and line.rough and "{" not in line.text + line.label for line in found)
 
 
+IN_PLACE = (
+    ("pour", {"amount": "240"}, "Gloves and goggles"), ("pour", {"amount": "500"}, "A big pot. 500 g"),
+    ("pour", {"amount": "100", "thicken": "yes", "filler": "milled-glass"}, "Milled glass. Particle mask"),
+    ("pour", {"amount": "100", "system": {"id": "3-1", "statements": "H314"}}, "Goggles on: H314"),
+    ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Your product, H334"),
+    ("clock", {"air": "30", "batch": "200"}, "Warm today. At 30 °C"), ("clock", {"air": "8", "batch": "100"}, "Cold."),
+    ("clock", {"air": "20", "batch": "500"}, "A big pot. 500 g"),
+    ("clock", {"air": "20", "batch": "500", "container": "tray"}, "Gloves and goggles"),
+    ("joint", {}, "Gloves and goggles"), ("joint", {"sized": "radius", "radius": "45"}, "Thick in one go"),
+    ("plan", {"temperature": "8"}, "Cold."), ("boat", {}, "Gloves and goggles"),
+    ("safety", {"task": "sand", "cured": "soft"}, "Not cured."), ("safety", {"place": "hull"}, "Inside the hull"),
+    ("safety", {"solvent": "acetone"}, "Solvent vapour"),
+)
+
+
+@pytest.mark.parametrize("screen, typed, said", IN_PLACE)
+def test_the_caution_on_a_screen_follows_its_real_inputs(screen, typed, said):
+    assert moves.screen(screen, typed)["caution"].startswith(said)
+
+
+@pytest.mark.parametrize("said, typed", [
+    ("240 g", {"amount": "240"}), ("500 g in one cup", {"amount": "500"}),
+    ("100 g with milled glass", {"amount": "100", "thicken": "yes", "filler": "milled-glass"}),
+    ("100 g, its sheet says H334", {"amount": "100", "system": {"id": "3-1", "statements": "H334"}}),
+])
+def test_the_readme_shows_the_cautions_that_stand(said, typed):
+    readme = (pathlib.Path(__file__).parent.parent / "README.md").read_text(encoding="utf-8")
+    assert f"| {said} | {moves.screen('pour', typed)['caution']} |" in readme
+
+
 def test_cautions_stand_in_the_order_of_the_table():
     order = [row[0] for row in MOMENT]
     assert standing() == ["gloves", "wash"]

@@ -121,7 +121,7 @@ def test_export_wipe_import_is_identical(kit):
         kit.locator(".entry").first.get_by_role("button", name="Remove").click()
     expect(kit.locator(".entry")).to_have_count(0)
     kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
-    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 1 batches")
+    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 1 batch")
     kit.get_by_role("button", name="Replace all").click()
     expect(kit.locator(".entry")).to_have_count(2)
     with kit.expect_download() as got:

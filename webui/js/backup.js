@@ -60,7 +60,7 @@ export const readBackup = async (file) => {
 // Putty batches stand in the log too, as own timings once did, but are not what was poured.
 export const counted = ({ kit, log }) => {
   const poured = log.filter(({ kind }) => kind === "poured");
-  return `${kit.length} of your things and ${poured.length} batches`;
+  return `${kit.length} of your things and ${poured.length} ${poured.length === 1 ? "batch" : "batches"}`;
 };
 
 export const restore = (contents) => replaceAll(contents);

@@ -102,4 +102,4 @@ export const clearAnswers = (root) => {
 
 export const spoken = (answers) => answers.flatMap(([, { lines }]) => lines)
   .filter((line) => line.rank === "answer" || line.rank === "warn")
-  .map((line) => `${line.label}: ${line.text}`).join(". ");
+  .map(({ label, text }) => `${label}${label.endsWith("?") ? "" : ":"} ${text.replace(/\.$/, "")}`).join(". ");
