@@ -13,7 +13,7 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, log: the whole pour, both to "" or why not; done: the last step is over
+// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, log: the whole pour, both to "" or why not; done: the last step is over, and whether the pour is in the log
 export class Bench {
   constructor(place, { read, write, pairs, mend, keep, log, done }) {
     Object.assign(this, { place, read, write, pairs, mend, keep, log, done });
@@ -221,7 +221,7 @@ export class Bench {
     this.at("wrong").hidden = !wrong;
     if (wrong) return;
     this.leave();
-    this.done();
+    this.done(true);
   }
 
   async store() {

@@ -45,5 +45,5 @@ export const once = (name, text, actions) => {
     if (localStorage.getItem(`covemix.told.${name}`)) return;
     localStorage.setItem(`covemix.told.${name}`, "yes");
   } catch { /* nothing is kept here: told again next time */ }
-  notice(name, text, actions);
+  place().append(notice(name, text, actions)); // what was just done, and its undo, stays before it
 };

@@ -44,18 +44,18 @@ export const mount = (screen, main) => {
   };
 
   // readings of the last pour would bend the next one
-  const anew = () => {
+  const anew = (told) => {
     const before = pairs(form);
     const taken = [...form.elements].filter((one) => isTaken(one.name) && one.value);
     if (!taken.length) return;
     for (const one of taken) one.value = "";
-    notice("anew", "Another pour: what the last one really showed is cleared.", [["Undo", () => { fill(form, before); changed(); }]]);
+    if (!told) notice("anew", "Another pour: what the last one really showed is cleared.", [["Undo", () => { fill(form, before); changed(); }]]);
   };
   form.addEventListener("input", ({ target }) => { if (startsAnew(target.name)) anew(); }, { capture: true });
 
   // the batch as it is written down, in the engine's words; "" or why it is not kept
   const log = async (typed) => {
-    const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form) });
+    const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form).filter(([name]) => !isTaken(name)) });
     if (id === undefined) return UNKEPT;
     const undo = ["Undo", () => dropBatch(id)];
     notice("log", "The pour is in the log.", [["Seam, lot, how it went", () => openAtLog(id)], undo]);
@@ -68,7 +68,7 @@ export const mount = (screen, main) => {
   };
 
   const read = (name) => field(name).value;
-  const done = () => { anew(); changed(); };
+  const done = (logged) => { anew(logged); changed(); };
   const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, log, done });
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
