@@ -11,7 +11,7 @@ run: .venv/run
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
 
 test: .venv/test lint
-	.ci/need chromium chromium
+	.ci/browser
 	$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal
 
 lint: .venv/test
@@ -22,7 +22,7 @@ checks: .venv/test
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
 
 bench: .venv/test
-	.ci/need chromium chromium
+	.ci/browser
 	$(HERE)/python -m bench
 
 mutants: .venv/test
@@ -34,7 +34,7 @@ audit: .venv/test
 	$(HERE)/pip-audit --local
 
 pictures: .venv/test
-	.ci/need chromium chromium
+	.ci/browser
 	cd tests && ../$(HERE)/python -m browser.pictures ../docs/pictures
 
 clean:

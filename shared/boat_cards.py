@@ -11,9 +11,11 @@ _told = {}  # what was said of a joint last time, by place: on a phone one of th
 def lines(values, work, tapes):
     """One card for each joint, all copies. work: as `hull.seams` gives it; tapes: as `hull.cut_lists` does."""
     shared = [values[name] for name in ("units", "putty_density", "tooling", "tray")]
-    numbers, found = {}, []
+    numbers, widths, found = {}, [], []
     for width, _, rows, _, _ in tapes:
         width = mm(width, values["units"])
+        if width not in widths:
+            widths.append(width)
         for piece in rows:
             numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(str(piece[0]))
     for kept in work:
@@ -22,7 +24,7 @@ def lines(values, work, tapes):
         if not said or said[0] is not kept or said[1] != shared:
             said = _told[place] = kept, shared, takes(values, kept)
         own = numbers.get(place, {})
-        pieces = "; ".join(["tape " + width + ": " + ", ".join(own[width]) for width in own])
+        pieces = "; ".join(["tape " + width + ": " + ", ".join(own[width]) for width in widths if width in own])
         if said[2] or pieces:
             found.append(words("wall_" + str(place), kept[3].label, said[2] or pieces, rank=MORE, part="wall",
                                rough=pieces if said[2] else ""))

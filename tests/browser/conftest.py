@@ -7,7 +7,7 @@ from playwright.sync_api import expect, sync_playwright
 
 from .serve import Server
 
-CHROMIUM = shutil.which("chromium") or shutil.which("chromium-browser")
+CHROMIUM = shutil.which("chromium-headless-shell") or shutil.which("chromium")
 expect.set_options(timeout=20_000)  # a machine with two cores may be busy; what is right is right at once
 FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
          "--disable-component-update", "--disable-sync"]

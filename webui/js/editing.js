@@ -1,13 +1,13 @@
 // A list and, in its place while one thing is added or changed, the form for it.
 import { ask } from "./engine.js";
-import { fill, pairs, settle, showErrors } from "./form.js";
+import { fill, pairs, settle } from "./form.js";
 import { mount } from "./views/screen.js";
 
 // keep(pairs, entry): stores it; resolves to undefined where that failed. Returns open(values, entry).
 export const editing = (screen, main, keep) => {
   const listing = main.querySelector("[data-listing]");
   const section = main.querySelector("[data-editing]");
-  const { form, changed } = mount(screen, main);
+  const { form, changed, refuse } = mount(screen, main);
   let current = null;
 
   const turn = (edit, focus) => {
@@ -32,8 +32,8 @@ export const editing = (screen, main, keep) => {
     }
     const empty = answers.flatMap(([, answer]) => answer.lines).find((line) => line.name === "empty");
     if (empty) {
-      const first = form.querySelector("input[name]");
-      showErrors(form, [{ field: first.name, message: empty.text }]);
+      const first = [...form.querySelectorAll("input[name]")].find((one) => !one.value && !one.closest("[hidden]"));
+      refuse([{ field: first.name, message: empty.text }]);
       first.focus();
       return;
     }

@@ -1,6 +1,6 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
 import { recall, remember } from "./memory.js";
-import { notice } from "./notice.js";
+import { behind, notice } from "./notice.js";
 import { isTaken } from "./taken.js";
 import { reach } from "./rows.js";
 
@@ -26,7 +26,8 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const pairs = adds ? nextRow(adds, given, before) : given;
   const names = new Set(pairs.map(([name]) => name));
   remember(screen, before.filter(([name]) => !names.has(name) && !isTaken(name)).concat(pairs));
-  return () => notice("lead", `${label}: it stands here now.`, [["Undo", () => { remember(screen, before); location.reload(); }]]);
+  const undo = () => { remember(screen, before); location.reload(); };
+  return () => behind(notice("lead", `${label}: it stands here now.`, [["Undo", undo]])); // what the screen asks for comes first
 };
 
 const nextRow = (group, pairs, before) => {

@@ -37,6 +37,9 @@ export const notice = (name, text, actions = [], keep = "") => {
   return box;
 };
 
+// What was just done, and its undo, stays before it.
+export const behind = (box) => place().append(box);
+
 export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`)?.remove();
 
 // told once per phone: the second time it would only be in the way
@@ -45,5 +48,5 @@ export const once = (name, text, actions) => {
     if (localStorage.getItem(`covemix.told.${name}`)) return;
     localStorage.setItem(`covemix.told.${name}`, "yes");
   } catch { /* nothing is kept here: told again next time */ }
-  place().append(notice(name, text, actions)); // what was just done, and its undo, stays before it
+  behind(notice(name, text, actions));
 };

@@ -19,6 +19,7 @@ export const mount = (screen, main) => {
   let speaking = 0;
 
   let touched = false;
+  let refused = []; // by what the form is for, until something is typed
 
   const show = (got, error, asked) => {
     clearTimeout(speaking);
@@ -34,7 +35,7 @@ export const mount = (screen, main) => {
       showErrors(form, [{ field: lastTouched(form), message: OUR_FAULT }]);
       return;
     }
-    const errors = got.answers.flatMap(([, answer]) => answer.errors);
+    const errors = got.answers.flatMap(([, answer]) => answer.errors).concat(refused);
     const homeless = showErrors(form, errors);
     showAnswers(main, got.answers);
     showRows(form, got.answers);
@@ -60,12 +61,18 @@ export const mount = (screen, main) => {
 
   const changed = () => {
     const typed = pairs(form);
+    refused = [];
     refresh(typed); // first, so that the engine is at work while the rest is done here
     touched = true;
     form.dataset.typed = "yes";
     settle(form);
     const kept = remember(screen, typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
+  };
+
+  const refuse = (errors) => {
+    refused = errors;
+    showErrors(form, errors);
   };
 
   form.classList.add("live");
@@ -97,7 +104,7 @@ export const mount = (screen, main) => {
   else if (recall(screen) ?? atFirst()) blankAnswers(main);
   brought.then(() => refresh());
   offerKit(form).then(() => { fill(form, pairs(form)); });
-  return { form, refresh, changed, brought };
+  return { form, refresh, changed, refuse, brought };
 };
 
 // After what was drawn just now is on the screen; a page that nobody sees paints nothing.
