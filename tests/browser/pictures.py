@@ -1,6 +1,5 @@
 """Pictures of every screen, phone and desk, light and dark, made of the app as it stands: `make pictures`."""
 import io
-import shutil
 import sys
 from pathlib import Path
 
@@ -8,6 +7,7 @@ from covemix.server.pages import PAGES
 from PIL import Image
 from playwright.sync_api import sync_playwright
 
+from .conftest import CHROMIUM, FLAGS
 from .serve import Server
 
 SIZES = {"phone": (360, 740, 2), "desk": (1280, 800, 1)}  # width, height, dots for each pixel
@@ -77,9 +77,8 @@ def save(shot: bytes, path: Path):
 def main(folder: Path, only=()):
     folder.mkdir(parents=True, exist_ok=True)
     server = Server().start()
-    found = shutil.which("chromium") or shutil.which("chromium-browser")
     with sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=found, args=["--no-sandbox", "--disable-gpu"])
+        browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
         for size, (width, height, scale) in SIZES.items():
             for light in LIGHTS:
                 context = browser.new_context(viewport={"width": width, "height": height}, color_scheme=light,
