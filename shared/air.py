@@ -1,4 +1,6 @@
 """Air: from a room, its openings and a fan to the time to clear it, and to what solvent and dust do in it."""
+from math import floor, log10
+
 from . import figures as draw
 from .catalogue.airing import DRAUGHTS, RULES
 from .catalogue.dusts import MASKS, POWDERS, SANDING, strictest
@@ -8,10 +10,10 @@ from .catalogue.tasks_mixing import MIXING
 from .errors import InputError
 from .inputs import Choice, Number, Pick
 from .lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, line, words
-from .numbers import DOWN, UP, ceiling, shown
+from .numbers import DOWN, UP, ceiling, shown, to_step
 from .provenance import provenance
 from .records import FAN, ROOM
-from .units import US_GALLON, told
+from .units import US_GALLON, from_si, to_si, told, unit_for
 from .ventilation import (
     air_changes,
     aired_share,
@@ -205,7 +207,7 @@ def solvent_lines(values):
     need = max(flow_for_share(mass / time, molar, limit, kelvin, mixing),
                flow_for_share(mass / time, molar, TENTH * lower, kelvin, mixing))
     lines = [
-        line("needed_flow", "Air needed", need, "m3/s", told(need, "m3/h", units, UP, 0),
+        line("needed_flow", "Air needed", need, "m3/s", _needed(need, units),
              rough="rounded up, mixing factor " + _plain(mixing, 1) + "; " + where, rank=ANSWER),
         line("vapour", "Vapour at the end", share, "", _ppm(share, UP), rough="room's average, evaporating evenly"),
         line("of_limit", "Of the limit, " + _ppm(limit, DOWN), share / limit, "",
@@ -231,8 +233,16 @@ def _cross_check(values, limit, molar, units):
     gravity = lowest(values["solvent"], DENSITY).value / 1000
     pints = values["solvent_mass"] / 1000 / gravity / (US_GALLON / 8) / (values["wiping"] / 60)
     flow = flow_for_health_403(gravity, pints, molar * 1000, limit * 1e6, values["mixing"]) * 0.3048**3 / 60
-    return line("manual", "By the handbook's 403 rule", flow, "m3/s", told(flow, "m3/h", units, UP, 0),
+    return line("manual", "By the handbook's 403 rule", flow, "m3/s", _needed(flow, units),
                 rough="a second way to the same flow, at 21 °C; for health only", rank=MORE)
+
+
+def _needed(flow, units):
+    """A flow to have, to two figures and rounded up: more of them would claim what no such reckoning knows."""
+    unit = unit_for("m3/h", units)
+    value = from_si(flow, unit)
+    step = 10.0 ** max(0, floor(log10(value) + 1e-9) - 1)
+    return told(to_si(to_step(value, step, UP), unit), "m3/h", units, UP, 0)
 
 
 def _ppm(share, toward):

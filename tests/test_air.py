@@ -189,3 +189,11 @@ def test_inside_a_hull_there_are_no_figures():
 def test_dust_in_this_room():
     """NIOSH: wood 1 mg/m3; 40 m3 hold 40 mg at the limit."""
     assert lines(room=ROOM, dust="wood-flour")["dust_room"]["text"] == "40 mg afloat"
+
+
+def test_a_flow_that_is_needed_claims_two_figures_and_is_rounded_up():
+    typed = {"task": "wipe", "solvent": "acetone", "solvent_mass": "30 g", "wiping": "7 min"}
+    told = {line["name"]: line for line in moves.answer("air", typed)["lines"]}["needed_flow"]
+    number = float(told["text"].split()[0])
+    assert number >= told["value"] * 3600 * (1 - 1e-9)
+    assert number < told["value"] * 3600 * 1.1 and len(told["text"].split()[0].rstrip("0")) <= 2
