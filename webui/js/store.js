@@ -34,12 +34,13 @@ const open = () => {
   return opened;
 };
 
-// A connection that died under us (storage was evicted) is opened again, once.
+// A connection that died under us (storage was evicted), before or while it was asked, is opened again, once.
+const DEAD = ["InvalidStateError", "AbortError"];
 const withStore = async (act) => {
   try {
     return await act(await open());
   } catch (error) {
-    if (error.name !== "InvalidStateError") throw error;
+    if (!DEAD.includes(error.name)) throw error;
     opened = null;
     return act(await open());
   }
@@ -77,14 +78,17 @@ const askToStay = async () => {
 const STRICT = { durability: "strict" };
 
 // Throws where it cannot be read: for whoever must not take a failed read for an empty store.
-export const read = (store) => withStore((db) => db.getAll(store));
+export const read = (store) => withStore(async (db) => {
+  const step = db.transaction(store);
+  const [rows] = await Promise.all([step.store.getAll(), step.done]);
+  return rows;
+});
 export const all = (store) => read(store).catch(() => []);
 // For a screen that is about what is kept: an empty list that is really a failed one is told.
 export const kept = (store) => read(store).catch((error) => { failed(error); return []; });
 export const put = (store, value) => changing(store, async (db) => {
   const change = db.transaction(store, "readwrite", STRICT);
-  const id = await change.store.put(value);
-  await change.done;
+  const [id] = await Promise.all([change.store.put(value), change.done]); // where it dies, both do
   return id;
 });
 // Resolves to true, or undefined where it failed (the person is told).
@@ -97,11 +101,10 @@ export const remove = (store, id) => changing(store, async (db) => {
 export const replaceAll = (contents) => changing("all", async (db) => {
   const stores = Object.keys(contents);
   const change = db.transaction(stores, "readwrite", STRICT);
-  for (const store of stores) {
-    change.objectStore(store).clear();
-    for (const value of contents[store]) change.objectStore(store).put(value);
-  }
-  await change.done;
+  await Promise.all([change.done, ...stores.flatMap((store) => {
+    const kept = change.objectStore(store);
+    return [kept.clear(), ...contents[store].map((value) => kept.put(value))];
+  })]);
   return true;
 });
 
@@ -109,6 +112,7 @@ export const replaceAll = (contents) => changing("all", async (db) => {
 // leave it. Resolves to whether it was changed.
 export const change = (store, id, make) => changing(store, async (db) => {
   const step = db.transaction(store, "readwrite", STRICT);
+  step.done.catch(() => {}); // where the step dies before its end, what is awaited says so
   const before = await step.store.get(id);
   const after = before ? make(before) : null;
   if (after) await step.store.put(after);
