@@ -5,6 +5,7 @@ from . import along, cove, cutting, joint_lines, seam, shopping, tape
 from .lengths import metres
 from .lines import MORE, line
 from .numbers import UP, small
+from .once import once
 from .units import told
 
 OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply",
@@ -150,11 +151,9 @@ def cut_lists(pieces, values, of):
 
 def cuts_of(values, work):
     """The cut lists of tape and of peel ply, reckoned once for lines and drawings."""
-    made = values.setdefault("_made", {})
-    if "cuts" not in made:
-        made["cuts"] = (cut_lists(tape_pieces(work), values, "tape"),
-                        cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else [])
-    return made["cuts"]
+    return once(values, "cuts", lambda: (
+        cut_lists(tape_pieces(work), values, "tape"),
+        cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []))
 
 
 def _whole(value, per):

@@ -10,6 +10,7 @@ from .joint_lines import cove_lines, coves, outside_lines, questions, share_line
 from .lengths import bare
 from .lines import ANSWER, line
 from .numbers import UP, shown
+from .once import once
 from .remembered import remembered
 from .units import told
 
@@ -101,21 +102,19 @@ INPUTS = (
 
 def spec_of(values):
     """The seam's spec: what was read, completed by what is assumed where it was not asked."""
-    made = values.setdefault("_made", {})
-    if "spec" not in made:
-        made["spec"] = dict(seam.ASSUMED)
-        made["spec"].update(values)
-        made["spec"]["stations"] = impossible.stations_of(values)
-    return made["spec"]
+    return once(values, "spec", lambda: _completed(values))
+
+
+def _completed(values):
+    spec = dict(seam.ASSUMED)
+    spec.update(values)
+    spec["stations"] = impossible.stations_of(values)
+    return spec
 
 
 def seam_of(values):
     """The seam of these values, reckoned once for the lines and the leads: a fifth of a key press on a phone."""
-    spec = spec_of(values)
-    made = values["_made"]
-    if "seam" not in made:
-        made["seam"] = seam.seam(spec)
-    return made["seam"]
+    return once(values, "seam", lambda: seam.seam(spec_of(values)))
 
 
 def check(values):
@@ -232,11 +231,7 @@ def _as_row(spec, values):
 
 def drawing(values):
     """The cross-section to scale, which follows each key press before the rest."""
-    spec = spec_of(values)
-    made = values["_made"]
-    if "drawing" not in made:
-        made["drawing"] = section.across(spec)
-    return made["drawing"]
+    return once(values, "drawing", lambda: section.across(spec_of(values)))
 
 
 def figures(values):

@@ -57,12 +57,7 @@ class Number(Input):
         value, words, why = reading(typed)
         if value is None:
             self.refuse(path, why)
-        unit = self.unit_in(system)
-        if words:
-            found, why = find(words, BY_NAME[self.unit].quantity)
-            if found is None:
-                self.refuse(path, why)
-            unit = found.name
+        unit = unit_named(self, words, self.unit_in(system), path)
         si = to_si(value, unit)
         self._within(si, unit, path)
         if self.whole and value != int(value):
@@ -85,6 +80,16 @@ class Number(Input):
                       "low": from_si(to_si(self.low, self.unit), unit),
                       "high": from_si(to_si(self.high, self.unit), unit)})
         return facts
+
+
+def unit_named(item, words, own, path):
+    """The unit that the words behind a number name, or its own; words for anything else are refused."""
+    if not words:
+        return own
+    found, why = find(words, BY_NAME[item.unit].quantity)
+    if found is None:
+        item.refuse(path, why)
+    return found.name
 
 
 class Parts(Input):
@@ -124,12 +129,7 @@ class Parts(Input):
             value, words, why = reading(piece)
             if value is None:
                 self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
-            own = unit
-            if words:
-                found, why = find(words, BY_NAME[self.unit].quantity)
-                if found is None:
-                    self.refuse(path, why)
-                own = found.name
+            own = unit_named(self, words, unit, path)
             si = to_si(value, own)
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
