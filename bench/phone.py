@@ -135,7 +135,7 @@ def key_presses(phone, floor) -> list[tuple[str, str, Ratio, str]]:
                ("Joint", "joint/", "[name=thickness]", "[data-line=radius] .line-text", ("6", "9")))
     for name, path, field, output, two in screens:
         phone.open(path)
-        phone("asked", {"move": "ratio", "typed": {}})
+        phone.page.wait_for_selector(output)  # the first answer is there: from now on a press changes it
         pairs, ours = [], []
         for place in range(ROUNDS + 1):
             texts = [two[(n + 1) % 2] for n in range(PRESSES)]
