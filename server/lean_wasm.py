@@ -1,4 +1,4 @@
-"""The interpreter as a phone needs it: without the Python modules that are frozen into it and that nothing here imports."""
+"""The interpreter as a phone needs it: without the Python modules frozen into it, which nothing here imports."""
 import re
 import struct
 from itertools import pairwise

@@ -2,7 +2,6 @@
 import json
 
 from . import inputs, links
-from .in_place import caution
 from .lines import as_data
 from .once import once
 
@@ -158,8 +157,8 @@ def screen(name, tree, read=None):
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
     """
-    asked = screen_inputs(name)
-    values, errors = read or inputs.read(asked, tree)
+    from .in_place import caution  # with all cautions behind it: the first figures need not wait for them
+    values, errors = read or inputs.read(screen_inputs(name), tree)
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
