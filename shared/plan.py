@@ -7,7 +7,7 @@ from .day import Plan
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick, Text
 from .ratio import basis
-from .records import SCALE, SYSTEM
+from .records import PEOPLE, SCALE, SYSTEM
 from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
@@ -24,7 +24,7 @@ def _rate(row):
         high=20,
         optional=True,
         fold=PACE,
-        help="Downhand, one person. Left empty: {} (from memory, {} to {}).".format(rate, least, most),
+        help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(rate, least, most),
     )
 
 
@@ -46,10 +46,12 @@ INPUTS = (
             each="Piece",
             fold="Pieces in laying order",
         ),
+        Pick("crew", "People", PEOPLE, default="1"),
         Choice(
             "people",
-            "People",
-            (("1", "Alone"), ("2", "Two"), ("3", "Three"), ("4", "Four"), ("5", "Five"), ("6", "Six")),
+            "How many today",
+            (("", "As above"),) + tuple([row[:2] for row in PEOPLE.rows]),
+            fold=PACE,
         ),
         Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
         SYSTEM_INPUT,

@@ -5,6 +5,8 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 from . import label_cure
 from .catalogue import airing, fillers, systems, tools, vessels
 from .catalogue.marks import MEMORY
+from .catalogue.rates import RATES
+from .declared import plain
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
 from .statements import codes
@@ -169,4 +171,23 @@ FAN = Record("fan", "Fan", (
            help="From its label; a filter or a hose on it takes up to half"),
 ), airing.FANS)
 
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN)
+
+def check_people(values):
+    """Rates from own batches are written by the engine; one that was written over must still read."""
+    if values["learned"]:
+        from .paces import read_learned  # most things of the kit have no hands
+        read_learned(values["learned"])
+
+
+PEOPLE = Record("people", "People", (
+    Text("name", "Name"),
+    Number("hands", "How many", low=1, high=6, whole=True, default=1),
+) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
+           for row in RATES]) + (
+    Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person",
+         help="Learned from the log; a rate typed above goes before it."),
+), tuple([(str(place + 1), name, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
+    [(row[0], plain(row[2]) + " m/min") for row in RATES]))
+    for place, name in enumerate(("Alone", "Two", "Three", "Four", "Five", "Six"))]), check_people)
+
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE)

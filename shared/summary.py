@@ -1,10 +1,9 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
-from . import advice
+from . import advice, paces
 from .batches import batch_lines, count_text
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
-from .catalogue.rates import RATES
 from .clock import clock_text
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
@@ -90,6 +89,8 @@ def _summary(values, plan, batches):
             rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
         )
     )
+    rates, whence = paces.told(paces.paces(values), values["units"])
+    found.append(words("rates", "Rates, downhand, of one", rates, whence, rank=MORE))
     return found + _windows(values, plan, batches) + _helps(values, plan, count)
 
 
@@ -122,10 +123,10 @@ def _remembered(values):
         found.append("quick rule")
     if values["soft"] is None or (values["film"] is None and values["system"]["film_time"] is None):
         found.append("windows")
-    if any([values[row[0] + "_rate"] is None for row in RATES]):
+    if any([one.whence == paces.REMEMBERED for one in paces.paces(values)]):
         found.append("rates")
     if not found:
-        return "by the working times you typed"
+        return "by your own working times and rates"
     return ", ".join(found) + " from memory; a trial bag timed in your shed goes before them"
 
 
