@@ -9,12 +9,14 @@ from .heat_model import (
     container_mix,
     found,
     largest_batch,
+    timings_of,
     tray_layer,
 )
 from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, small, to_step
+from .own_timings import counted_text, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
@@ -70,7 +72,7 @@ def check(values):
                                  "same label time means another thing in another cup.")
     elif system["film_time"] is not None and system["pot_temperature"] is None:
         raise InputError("system.pot_temperature", "Working time as a thin film: type the temperature it holds for")
-    elif system["film_time"] is None and not any([row["said"] == "stiffening" for row in values["timings"]]):
+    elif system["film_time"] is None and not any([row["said"] == "stiffening" for row in timings_of(values)]):
         raise InputError("system.pot_time", "Type the label's pot life with its mass and temperature, or a timing of "
                          "your own when a pot was stiffening")
 
@@ -82,9 +84,11 @@ def answer(values):
     """Usable minutes, the peak, what would help, what can hurt; the reasons folded away."""
     all_of_it = found(values)
     best, units = all_of_it.best, values["units"]
+    own = len(timings_of(values))
     lines = [line("usable", "Usable for", best.shorter, "s", minutes(best.shorter), rank=ANSWER,
-                  rough="the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
-                        "thickening".format(told(values["air"], "degC", units, places=0)))]
+                  rough="the shorter of two estimates{}, rounded down; at {} air; stop at the first sign of "
+                        "thickening".format(" " + counted_text(own) if own else "",
+                                            told(values["air"], "degC", units, places=0)))]
     lines.extend(_cold(values))
     lines.extend(_peak(values, all_of_it))
     lines.extend(_deep(values))
@@ -104,7 +108,10 @@ def figures(values):
 
 def leads(values):
     """A clock for this batch, and the day planned in the same air with the same system."""
-    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": values["system"]["_tree"]})]
+    tree = values["system"]["_tree"]
+    if values["timings"]:
+        tree = dict(tree, timings=timings_text(timings_of(values)))
+    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": tree})]
     air = shown(values["air"] - 273.15, 1) + " °C"
     return [pot_start.lead(values, found(values)), {"label": "Plan the day", "screen": "plan", "pairs": system + [
         ["temperature_is", "constant"], ["temperature", air]]}]
@@ -254,7 +261,7 @@ def _facts(values, all_of_it):
         off = share - 1
         text = "met" if abs(off) < 0.02 else shown(abs(off) * 100, 0) + "% " + ("longer" if off > 0 else "shorter")
         lines.append(line("fact_" + name, label, share, "", "model: " + text, rank=MORE,
-                          rough="own timings count before the label's" if values["timings"] else ""))
+                          rough="own timings count before the label's" if timings_of(values) else ""))
     apart = [share for name, share in all_of_it.calibration.misses
              if name in NAMES and (share > 1 + APART or share < 1 / (1 + APART))]
     if apart:

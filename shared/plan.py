@@ -5,6 +5,7 @@ from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
+from .heat_model import own_pots
 from .inputs import Choice, Group, Number, Pick, Text
 from .ratio import basis
 from .records import PEOPLE, SCALE, SYSTEM
@@ -188,12 +189,17 @@ INPUTS = (
 def check(values):
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
     system = values["system"]
-    for field, words in (
-        ("pot_time", "Pot life: the plan needs it, from the label or your own timing"),
-        ("pot_mass", "Pot life: at which mass? A pot life without its mass says nothing"),
-        ("pot_temperature", "Pot life: at which temperature? The label says it, often 20 or 25 °C"),
+    timed = system["pot_time"] is not None or not own_pots(system["timed"])
+    for field, asked, words in (
+        ("pot_time", timed, "Pot life: the plan needs it, from the label or your own timing"),
+        ("pot_mass", timed, "Pot life: at which mass? A pot life without its mass says nothing"),
+        (
+            "pot_temperature",
+            timed or system["film_time"] is not None,
+            "Pot life: at which temperature? The label says it, often 20 or 25 °C",
+        ),
     ):
-        if system[field] is None:
+        if asked and system[field] is None:
             raise InputError("system." + field, words)
     if values["smallest"] is None and not basis(system).weight_parts:
         raise InputError(

@@ -49,6 +49,10 @@ def check_system(values):
     if densities and len(densities) != count:
         raise InputError("densities", "Densities: one for each part, in the same order")
     codes(values["statements"])
+    values["timed"] = ()
+    if values["timings"]:
+        from .own_timings import read_timings  # a system that was never timed needs none of it
+        values["timed"] = tuple(read_timings(values["timings"]))
 
 
 SYSTEM = Record("system", "Resin system", (
@@ -72,6 +76,8 @@ SYSTEM = Record("system", "Resin system", (
     Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
+    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,
+         help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system)

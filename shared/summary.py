@@ -127,7 +127,8 @@ def _remembered(values):
         found.append("rates")
     if not found:
         return "by your own working times and rates"
-    return ", ".join(found) + " from memory; a trial bag timed in your shed goes before them"
+    text = ", ".join(found) + " from memory"
+    return text if values["system"]["timed"] else text + "; a trial bag timed in your shed goes before them"
 
 
 def _helps(values, plan, count):
