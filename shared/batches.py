@@ -1,12 +1,15 @@
 """Batches: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
 
 from . import advice, ratio, under_way
+from .catalogue.losses import BY_KEY
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
 from .lines import MORE, WARN, line
-from .numbers import DOWN, NEAREST, UP, ceiling, small
+from .numbers import DOWN, NEAREST, UP, capital, ceiling, small, to_step
 from .units import told
 
+PUTTY = BY_KEY["putty_density"].value  # from memory: for how large a bag must be, not for what is weighed
+SAFE = "rounded down, to be sure"
 LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
 TAPE_LATER = "Begun later, it would not be rolled while the cove is soft: leave it, and tape the hard cove another day."
 WHAT_TO_DO = (
@@ -35,7 +38,7 @@ def batch_lines(values, plan, batch, fully=True):
 
     fully: with its amounts and steps; a batch that is far off is told in one line
     """
-    laid, part = batch.laid, "batch " + str(batch.number)
+    laid, part = batch.laid, "batch_" + str(batch.number)
     pieces = batch.work.pieces[laid.first : laid.last]
     length = sum([piece.length for piece in pieces])
     label = "Batch " + str(batch.number)
@@ -82,7 +85,7 @@ def batch_lines(values, plan, batch, fully=True):
     )
     for limit, by in batch.deadlines:
         label, why = "Not after " + _clock(values, by, DOWN), advice.words_of(limit)[1]
-        found.append(line("by_" + limit, label, by, "s", why, "rounded down", part=part, rank=MORE))
+        found.append(line("by_" + limit, label, by, "s", why, SAFE, part=part, rank=MORE))
     return found
 
 
@@ -98,8 +101,8 @@ def _warnings(values, batch, part):
                     "Too late",
                     when - by,
                     "s",
-                    "{} ends at {}, this at {}. {}".format(
-                        advice.words_of(limit)[0],
+                    "{} lasts until {}; this is done at {}. {}".format(
+                        capital(advice.words_of(limit)[0]),
                         _clock(values, by, DOWN),
                         _clock(values, when, UP),
                         dict(WHAT_TO_DO)[limit],
@@ -146,9 +149,10 @@ def _container(values, batch, name):
     stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
     if name == "wet":
         return "cup, at once onto the tray"
+    bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty"
     if name == "mix":
-        return "cup; {} of it onto the tray, {} into the rest, then the bag".format(told(laid.wet, "g", units), stirred)
-    return "cup, then {}, then the bag".format(stirred)
+        return "cup; {} of it onto the tray, {} into the rest, {}".format(told(laid.wet, "g", units), stirred, bag)
+    return "cup, then {}, {}".format(stirred, bag)
 
 
 def _amounts(values, batch, part):

@@ -25,7 +25,7 @@ from .records import SYSTEM
 from .runaway import SEMENOV, critical_half_size, semenov_number
 
 OWN_TIMING = "your own timing"
-HALVED = ", half for each 10 °C warmer"
+HALVED = ", half as long for each 10 °C warmer"
 SAID = {"stiffening": ABOUT, "good": AT_LEAST, "gone": AT_MOST}
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
@@ -134,11 +134,11 @@ def quick_time(values, kind, mass):
     hundred = pot_time(HUNDRED, warm, *known[:3])
     film = film_time(system, warm, hundred)
     if kind == "film":
-        rule = "3.5 x the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
+        rule = "3.5 times the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
             "the label's film time"
         return film, rule + HALVED
     if kind == "bead":
-        return min(hundred * RULE["soft"], film), "2 x the pot life of 100 g, from " + known[3] + HALVED
+        return min(hundred * RULE["soft"], film), "2 times the pot life of 100 g, from " + known[3] + HALVED
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)

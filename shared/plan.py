@@ -13,6 +13,8 @@ from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
 MOST_PIECES = 60
+FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
+               for one in range(1, summary.MOST_TOLD + 1)])
 
 
 def _rate(row):
@@ -64,7 +66,7 @@ INPUTS = (
             low=-10,
             high=50,
             when=(("temperature_is", ("constant",)),),
-            help="Of the warmest: wood in the sun, resin in the hut.",
+            help="The warmest counts.",
         ),
         Group(
             "points",
@@ -99,7 +101,7 @@ INPUTS = (
             fold=LEFT,
         ),
         remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
-        Pick("scale", "Scale", SCALE, default="1g"),
+        Pick("scale", "Scale", SCALE, default="1g", fold=LEFT),
         Number(
             "smallest",
             "Smallest honest mix",
