@@ -124,11 +124,7 @@ class Plan:
             if found is None:
                 self.crews, self.failed = [], grouping.furthest(work, start)[1]
                 return False
-            starts = []
-            for laid in found:
-                starts.append(start)
-                start = work.next_start(laid, start)
-            self.crews.append((work, found, starts))
+            self.crews.append((work, found, grouping.starts_of(work, found, start)))
         return True
 
     def work(self):

@@ -84,7 +84,10 @@ class WorkingTimes:
 
     def pot(self, mass):
         """The shorter for a mass in the bag [kg] -> [s at 25 degC]."""
-        rule = self.rule_pot(mass)
+        upper, scale, longest = self.ranges[0]
+        rule = scale * mass**self.power if mass <= upper else longest  # as `rule_pot`, asked very often
+        if rule > self.rule_film or mass > upper:
+            rule = self.rule_pot(mass)
         # no mass lasts less than one that sheds no heat: most need no more than that
         return rule if rule <= self.certain else min(rule, self.heat_pot(mass))
 
