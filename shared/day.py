@@ -74,6 +74,8 @@ def cut_pieces(values, people, windows, warmth):
     speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
     whole = [piece(row, speeds, position) for row in values["pieces"]]
     work = laying(values, whole, people, windows, warmth)
+    if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
+        return work, [], []
     pieces, cuts, hopeless = [], [], []
     for place, row in enumerate(values["pieces"]):
         failed, held = work.one_piece(place)

@@ -64,7 +64,7 @@ class Laying:
 
     def __init__(self, pieces, crew, windows, mixing, profile, like=None):
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
-        self.held, self.run = {}, None
+        self.held, self.run, self.seen = {}, None, None
         self.hands = (True, False) if crew.pair else (False,)
         if like is not None:  # of the same pieces: their sums are kept
             self.place, self.tool, self.tape, self.cover = like.place, like.tool, like.tape, like.cover
@@ -139,11 +139,10 @@ class Laying:
         roof = 1e30 if mixing.most is None else mixing.most
         # by when the cove must be rolled; the paces between which a mix ages until well after that
         if profile.constant:
-            begun, hot, gained = 0.0, profile.pace_held, None
+            hot, gained = profile.pace_held, None
             cold = hot
             soft_by, horizon = share * windows.soft / hot, 1e30
         else:
-            begun = None
             soft_by, cold, hot, gained = profile.ahead(start, share * windows.soft)
             horizon = 1.5 * soft_by
         film = share * windows.film
@@ -221,9 +220,7 @@ class Laying:
                             continue
                         if lying > film + 1e-3:
                             return found, last
-            if begun is None:
-                begun = profile.age_at(start)
-            laid = self._best(first, last, (start, begun, profile), (rolled, covered, unhindered) if pair else None)
+            laid = self._best(first, last, (start, profile), (rolled, covered, unhindered) if pair else None)
             if laid.slack < -SLACK:
                 return found, laid
             found.append(laid)
@@ -284,7 +281,7 @@ class Laying:
                 covered = max(covered, earliest + mixed + chains[2])
         putty, wet = amounts
         in_pot = putty + wet if one_mix else putty
-        slack, limit = self._slack(moment, placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)
+        slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)))
         most = self.mixing.most
         if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
@@ -310,12 +307,10 @@ class Laying:
         start: of the mixing [s on the clock]; placed, rolled, covered, since (wet-out mixing): times from there [s];
         in_pot: mass in the bag [kg]
         """
-        profile = self.profile
-        begun = 0.0 if profile.constant else profile.age_at(start)
-        return self._slack((start, begun, profile), placed, rolled, covered, since, in_pot)
+        return self._slack(start, self.profile, placed, rolled, covered, since, in_pot)
 
-    def _slack(self, moment, placed, rolled, covered, since, in_pot):
-        windows, (start, begun, profile) = self.windows, moment
+    def _slack(self, start, profile, placed, rolled, covered, since, in_pot):
+        windows = self.windows
         share = windows.share
         # in time at 25 degC first, so that a changing temperature costs one reckoning for each end of a window
         if profile.constant:
@@ -324,10 +319,13 @@ class Laying:
             soft = share * windows.soft - rolled * pace
             film = share * windows.film - (covered - since) * pace
         else:
-            age_at = profile.age_at
-            pot = share * windows.pot(in_pot) - age_at(start + placed) + begun
-            soft = share * windows.soft - age_at(start + rolled) + begun
-            film = share * windows.film - age_at(start + covered) + (age_at(start + since) if since else begun)
+            seen = self.seen
+            if seen is None or seen[0] != start or seen[1] is not profile:
+                seen = self.seen = (start, profile, profile.ahead(start, share * windows.soft)[3])
+            gained = seen[2]
+            pot = share * windows.pot(in_pot) - gained(placed)
+            soft = share * windows.soft - gained(rolled)
+            film = share * windows.film - gained(covered) + (gained(since) if since else 0.0)
         if pot <= soft and pot <= film:
             least, limit, end = pot, POT, placed
         elif soft <= film:

@@ -111,22 +111,24 @@ class Profile:
         returns: how long until a mix has aged so much [s]; the least and the greatest pace until `further` times that;
         a function of the time since the start [s]: the age gained
         """
-        stretch = self._at(start)
-        _, ended, _, pace, growth, flat = stretch
-        begun, room = self.age_at(start), -1.0
-        cold = hot = pace if flat else pace * exp(growth * (start - stretch[0]))
-        age_at, rate = self.age_at, 0.0
+        begun, ended, _, pace, growth, flat = self._at(start)
+        age_at, room, rate, span = self.age_at, -1.0, 0.0, None
+        if growth:
+            pace *= exp(growth * (start - begun))
         if not flat:  # within this stretch the age is an exponential from here
-            rate, room = hot / growth, ended - start
+            rate, room = pace / growth, ended - start
+            if age > -rate or rate > 0:
+                span = log(1 + age / rate) / growth
 
         def gained(time):
-            return rate * (exp(growth * time) - 1) if time <= room else age_at(start + time) - begun
+            return rate * (exp(growth * time) - 1) if time <= room else age_at(start + time) - age_at(start)
 
-        span = log(1 + age / rate) / growth if rate and age > -rate else room + 1
-        if span > room:
-            span = self._until(begun + age) - start
-        end = further * span
-        for one in [self.pace(start + end)] + [one for time, one in self.paces if start < time < start + end]:
+        if span is not None and further * span <= room:
+            last = pace * exp(growth * further * span)
+            return (span, pace, last, gained) if growth > 0 else (span, last, pace, gained)
+        span = self.span(start, age)
+        end, cold, hot = start + further * span, pace, pace
+        for one in [self.pace(end)] + [one for time, one in self.paces if start < time < end]:
             if one < cold:
                 cold = one
             elif one > hot:

@@ -84,16 +84,21 @@ class WorkingTimes:
 
     def pot(self, mass):
         """The shorter for a mass in the bag [kg] -> [s at 25 degC]."""
-        upper, scale, longest = self.ranges[0]
-        rule = scale * mass**self.power if mass <= upper else longest  # as `rule_pot`, asked very often
-        if rule > self.rule_film or mass > upper:
-            rule = self.rule_pot(mass)
-        # no mass lasts less than one that sheds no heat: most need no more than that
+        rule = self.rule_pot(mass)
         return rule if rule <= self.certain else min(rule, self.heat_pot(mass))
 
     def windows(self) -> Windows:
         """What the plan counts with."""
-        return Windows(self.pot, _shorter(self.rule_soft, self.heat_soft), _shorter(self.rule_film, self.heat_film),
+        upper, scale, _ = self.ranges[0]
+        power, film, fully = self.power, self.rule_film, self.pot
+        # no mass lasts less than one that sheds no heat: most need no more than the rule, and are asked very often
+        most = min(film, self.certain)
+
+        def pot(mass):
+            rule = scale * mass**power
+            return rule if rule <= most and mass <= upper else fully(mass)
+
+        return Windows(pot, _shorter(self.rule_soft, self.heat_soft), _shorter(self.rule_film, self.heat_film),
                        self.values["share"])
 
     def both(self, limit, mass):
