@@ -5,6 +5,8 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 from . import label_cure
 from .catalogue import airing, fillers, systems, tools, vessels
 from .catalogue.marks import MEMORY
+from .catalogue.rates import RATES
+from .declared import plain
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
 from .statements import codes
@@ -47,6 +49,10 @@ def check_system(values):
     if densities and len(densities) != count:
         raise InputError("densities", "Densities: one for each part, in the same order")
     codes(values["statements"])
+    values["timed"] = ()
+    if values["timings"]:
+        from .own_timings import read_timings  # a system that was never timed needs none of it
+        values["timed"] = tuple(read_timings(values["timings"]))
 
 
 SYSTEM = Record("system", "Resin system", (
@@ -70,6 +76,8 @@ SYSTEM = Record("system", "Resin system", (
     Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
+    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,
+         help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system)
@@ -169,4 +177,23 @@ FAN = Record("fan", "Fan", (
            help="From its label; a filter or a hose on it takes up to half"),
 ), airing.FANS)
 
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN)
+
+def check_people(values):
+    """Rates from own batches are written by the engine; one that was written over must still read."""
+    if values["learned"]:
+        from .paces import read_learned  # most things of the kit have no hands
+        read_learned(values["learned"])
+
+
+PEOPLE = Record("people", "People", (
+    Text("name", "Name"),
+    Number("hands", "How many", low=1, high=6, whole=True, default=1),
+) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
+           for row in RATES]) + (
+    Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person",
+         help="Learned from the log; a rate typed above goes before it."),
+), tuple([(str(place + 1), name, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
+    [(row[0], plain(row[2]) + " m/min") for row in RATES]))
+    for place, name in enumerate(("Alone", "Two", "Three", "Four", "Five", "Six"))]), check_people)
+
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE)
