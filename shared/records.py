@@ -3,7 +3,7 @@
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
 from . import label_cure
-from .catalogue import airing, fillers, systems, tools, vessels
+from .catalogue import airing, fillers, glass, systems, tools, vessels
 from .catalogue.marks import MEMORY
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
@@ -169,4 +169,19 @@ FAN = Record("fan", "Fan", (
            help="From its label; a filter or a hose on it takes up to half"),
 ), airing.FANS)
 
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN)
+
+def check_roll(values):
+    """Tape and cloth are known by their weight."""
+    if values["of"] != "ply" and not values["weight"]:
+        raise InputError("weight", "Dry weight: type it, tape and cloth are known by it")
+
+
+ROLL = Record("roll", "Roll or remnant", (
+    Text("name", "Name"),
+    Choice("of", "Of", (("tape", "tape"), ("cloth", "cloth"), ("ply", "peel ply"))),
+    Number("width", "Width", unit="mm", low=5, high=3000),
+    Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, optional=True, help="Peel ply needs none"),
+    Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
+), glass.ROLLS, check_roll)
+
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, ROLL)
