@@ -69,4 +69,6 @@ def handed(screen, pairs):
     values, _ = inputs.read(declared, tree)
     answer = moves.screen(screen, tree)
     made = card.card(screen, declared, answer["link"], values, answer)
+    for sheet in made["sheets"]:
+        sheet["pours"] = [[label, sealed(pours)] for label, pours in sheet["pours"]]
     return {"link": sealed(answer["link"]), "card": made, "text": card.text(made), "short": card.short(made)}
