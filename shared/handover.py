@@ -68,7 +68,8 @@ def handed(screen, pairs):
     tree = links.tree(pairs)
     values, _ = inputs.read(declared, tree)
     answer = moves.screen(screen, tree)
-    made = card.card(screen, declared, answer["link"], values, answer)
+    pairs = [list(pair) for pair in links.pairs(declared, tree)]
+    made = card.card(screen, declared, pairs, values, answer)
     for sheet in made["sheets"]:
         sheet["pours"] = [[label, sealed(pours)] for label, pours in sheet["pours"]]
-    return {"link": sealed(answer["link"]), "card": made, "text": card.text(made), "short": card.short(made)}
+    return {"link": sealed(pairs), "card": made, "text": card.text(made), "short": card.short(made)}

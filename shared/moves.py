@@ -2,7 +2,6 @@
 import json
 
 from . import inputs, links
-from .in_place import caution
 from .lines import as_data
 from .once import once
 
@@ -152,14 +151,14 @@ def _asked(name, pairs):
 
 
 def screen(name, tree, read=None):
-    """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
+    """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
     """
-    asked = screen_inputs(name)
-    values, errors = read or inputs.read(asked, tree)
+    from .in_place import caution  # with all cautions behind it: the first figures need not wait for them
+    values, errors = read or inputs.read(screen_inputs(name), tree)
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
@@ -168,8 +167,7 @@ def screen(name, tree, read=None):
             mine.append(item.name)
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers),
-            "link": [list(pair) for pair in links.pairs(asked, tree)]}
+    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers)}
 
 
 def about(name, system):

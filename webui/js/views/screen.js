@@ -43,7 +43,6 @@ export const mount = (screen, main) => {
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
-    prepare(screen, got.link);
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
@@ -58,6 +57,7 @@ export const mount = (screen, main) => {
   });
   const refresh = (typed = pairs(form)) => {
     latest = typed;
+    prepare(screen, typed);
     if (follows.length) first({ first: screen, pairs: typed });
     else answer({ screen, pairs: typed });
   };
@@ -95,7 +95,7 @@ export const mount = (screen, main) => {
     button.hidden = false;
     button.onclick = openShare;
   }
-  prepare(screen, pairs(form)); // for a tap that comes before the first answer
+  prepare(screen, pairs(form)); // for a tap that comes before the first question
 
   for (const print of main.querySelectorAll("[data-print]")) {
     print.hidden = false;
