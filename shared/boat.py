@@ -1,7 +1,7 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import boat_cards, boat_pieces, cutting, impossible, joint, ratio, seam, shopping
+from . import boat_cards, boat_pieces, cut_lines, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
-from .cut_figure import cut_figures, named
+from .cut_figure import cut_figures
 from .errors import InputError
 from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
@@ -64,7 +64,8 @@ INPUTS = (
         Choice("of", "Of", (("tape", "tape"), ("ply", "peel ply"))),
         Number("width", "Width", unit="mm", low=5, high=2000, default=75),
         Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
-        Number("length", "Length", unit="m", low=0, high=500, above=True),
+        Number("length", "Length", unit="m", low=0, high=500),
+        Text("name", "Name"),
     ), most=12, rows=0, each="Remnant", fold=STOCK),
     remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
     remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
@@ -158,8 +159,7 @@ def answer(values):
                           rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
-    lines.extend(_cut_lines(tapes, "Tape", units))
-    lines.extend(_cut_lines(plies, "Peel ply", units))
+    lines.extend(cut_lines.lines(values, tapes, plies))
     lines.extend(boat_cards.lines(values, work, tapes))
     return lines
 
@@ -223,7 +223,7 @@ def _resin_lines(values, batch):
 def _tape_lines(tapes, plies, units):
     lines = []
     for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
-        for number, (width, areal, rows, _, found) in enumerate(lists):
+        for number, (width, areal, rows, _, found, _) in enumerate(lists):
             total = sum([piece[5] for piece in rows])
             text = metres(total, units, UP) + " of " + mm(width, units) + (
                 ", " + told(areal, "g/m2", units) if areal else "")
@@ -268,29 +268,3 @@ def _consumable_lines(values, batch, sums, work):
         lines.append(words("spreaders", "Spreaders to cut", ", ".join(["R " + str(size) for size in sizes]) + " mm",
                            rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
     return lines
-
-
-def _cut_lines(lists, label, units):
-    lines = []
-    for number, (width, areal, rows, lengths, found) in enumerate(lists):
-        for each in found.cuts:
-            if each.stock == cutting.REMNANT:
-                stock = "remnant of " + metres(each.length / 1000, units)
-            else:
-                stock = "roll " + str(each.place + 1)
-            used = sum([lengths[place] for place in each.pieces])
-            lines.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
-                              named(label, width, areal, units) + ", " + stock, used / 1000, "m",
-                              _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
-                              rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)
-                              + " left"))
-    return lines
-
-
-def _numbered(rows, lengths, places, units):
-    """"2.03 m: 1, 2; 1.2 m: 5": numbers by length, the longest first."""
-    numbers = {}
-    for place in places:
-        numbers.setdefault(lengths[place], []).append(rows[place][0])
-    return "; ".join([metres(length / 1000, units, UP) + ": " + ", ".join([str(n) for n in sorted(numbers[length])])
-                      for length in sorted(numbers, key=lambda length: -length)])

@@ -12,7 +12,7 @@ def lines(values, work, tapes):
     """One card for each joint, all copies. work: as `hull.seams` gives it; tapes: as `hull.cut_lists` does."""
     shared = [values[name] for name in ("units", "putty_density", "tooling", "tray")]
     numbers, widths, found = {}, [], []
-    for width, _, rows, _, _ in tapes:
+    for width, _, rows, _, _, _ in tapes:
         width = mm(width, values["units"])
         if width not in widths:
             widths.append(width)

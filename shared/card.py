@@ -1,5 +1,6 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from . import links
+from .batch_cards import sheets
 from .lines import ANSWER, ASK, MORE, WARN
 from .numbers import BLANKS, capital, digits, reading, small
 from .units import sign, unit_for
@@ -71,20 +72,44 @@ def asked(inputs, pairs, values):
         if not mine and default and not item.fold and item.asked(values):
             mine = [(item.name, default)]
         standing.extend(mine)
-    return told(inputs, standing)
+    return joined(told(inputs, standing))
+
+
+def joined(found):
+    """The fields of one row of a group as one entry, its name first.
+
+    >>> joined([["Piece 1, name", "Keel"], ["Piece 1, length", "3 m"], ["People", "Alone"]])
+    [['Piece 1', 'Keel, length 3 m'], ['People', 'Alone']]
+    """
+    rows = []
+    for label, text in found:
+        row, _, field = label.partition(", ")
+        if not field or row[-1] not in "0123456789":
+            rows.append([label, text])
+            continue
+        said = text if field == "name" else field + " " + text
+        if rows and rows[-1][0] == row:
+            rows[-1][1] += ", " + said
+        else:
+            rows.append([row, said])
+    return rows
 
 
 def card(screen, inputs, pairs, values, answer):
-    """The card of a screen's answer: {"title", "asked": [[label, text]], "lines": [line], "caution"}."""
-    lines = []
+    """The card of a screen's answer: {"title", "asked": [[label, text]], "lines": [line], "caution", "sheets"}.
+
+    sheets: more cards, one for each batch of a plan
+    """
+    lines, more = [], []
     for _, one in answer["answers"]:
         for error in one["errors"]:
             lines.append({"label": "Not worked out", "text": error["message"], "rough": "", "caution": "",
                           "rank": WARN})
         # what is done with the tool first goes along: who reads a card has no bench to ask
         lines.extend([each for each in one["lines"] if each["rank"] != MORE or each["part"] == "tool"])
+        more.extend(sheets(one["lines"], pairs))
     return {"title": capital(screen), "asked": asked(inputs, pairs, values), "lines": lines,
-            "caution": answer["caution"]}
+            "caution": answer["caution"], "sheets": more}
 
 
 def _row(line):

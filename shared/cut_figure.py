@@ -18,9 +18,9 @@ def cut_figures(groups, units):
     """One drawing for each width. groups: (label, cut lists of `hull.cut_lists`)"""
     found = []
     for label, lists in groups:
-        for place, (width, areal, rows, lengths, cuts) in enumerate(lists):
+        for place, (width, areal, rows, lengths, cuts, own) in enumerate(lists):
             found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), named(label, width, areal, units),
-                                rows, lengths, cuts, units))
+                                rows, lengths, cuts, own, units))
     return found
 
 
@@ -35,15 +35,21 @@ def _side_by_side(y, ends, middles, numbers):
             notes("strip", middles, y + HIGH - 7, numbers)] if ends else []
 
 
-def strips(name, title, rows, lengths, cuts, units):
-    """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces."""
+def stock(each, own, units):
+    """What is cut from, by its name where it has one. each: a `cutting.Cut`; own: the remnants of its list"""
+    if each.stock != cutting.REMNANT:
+        return "Roll " + str(each.place + 1)
+    name = own[each.place]["name"]
+    return (name + ", " if name else "Remnant of ") + metres(each.length / 1000, units)
+
+
+def strips(name, title, rows, lengths, cuts, own, units):
+    """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces; own: the remnants."""
     line = max([LINE] + list(lengths))
     scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4, []
     for each in cuts.cuts:
-        remnant = each.stock == cutting.REMNANT
-        stock = "Remnant of " + metres(each.length / 1000, units) if remnant else "Roll " + str(each.place + 1)
         left = each.length - sum([lengths[place] for place in each.pieces])
-        shapes.append(note("strip", SIDE, y + 12, stock, "start"))
+        shapes.append(note("strip", SIDE, y + 12, stock(each, own, units), "start"))
         shapes.append(note("strip", WIDTH - SIDE, y + 12, metres(left / 1000, units) + " left", "end"))
         y += 18
         x, ends, middles, numbers = SIDE, [], [], []

@@ -100,7 +100,8 @@ def _filled(sizes, caps, roll, alone, least):
     alone: the fullest filling of each remnant from all pieces; least: (rolls, mm) that no cut can do without
     """
     best = None
-    ways = [list(range(len(caps))), list(reversed(range(len(caps))))]
+    # the shortest remnant first: where it makes no difference the odds and ends go before a long roll
+    ways = [list(reversed(range(len(caps)))), list(range(len(caps)))]
     if len(caps) == 3:
         ways += [[0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1]]
     for way in ways if len(caps) > 1 else ways[:1]:

@@ -70,4 +70,6 @@ def handed(screen, pairs):
     answer = moves.screen(screen, tree)
     pairs = [list(pair) for pair in links.pairs(declared, tree)]
     made = card.card(screen, declared, pairs, values, answer)
+    for sheet in made["sheets"]:
+        sheet["pours"] = [[label, sealed(pours)] for label, pours in sheet["pours"]]
     return {"link": sealed(pairs), "card": made, "text": card.text(made), "short": card.short(made)}

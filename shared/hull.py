@@ -133,20 +133,30 @@ def ply_pieces(work, values):
 
 
 def cut_lists(pieces, values, of):
-    """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting)."""
+    """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting, its remnants)."""
     groups = {}
     for piece in pieces:
         groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
     roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
-    found = []
-    for key in sorted(groups):
+    found, left = [], {}
+    for key in reversed(sorted(groups)):  # of one wide remnant the wide pieces first
         rows = groups[key]
-        left = [int(rest["length"] * 1000 + 1e-6) for rest in values["remnants"] or [] if rest["of"] == of
-                and _whole(rest["width"], 1e4) == key[0] and (of == "ply" or _whole(rest["weight"], 1e4) == key[1])]
+        own = [rest for rest in values["remnants"] or [] if rest["of"] == of and _serves(rest, of, key)]
+        caps = [left.get(rest["place"], int(rest["length"] * 1000 + 1e-6)) for rest in own]
         # cut to the full millimetre above, a computed last bit aside
         lengths = [int(piece[5] * 1000 + 0.999999) for piece in rows]
-        found.append((rows[0][3], rows[0][4], rows, lengths, _cut(tuple(lengths), roll, tuple(left))))
+        cuts = _cut(tuple(lengths), roll, tuple(caps))
+        for each in cuts.cuts:
+            if each.stock == cutting.REMNANT:
+                left[own[each.place]["place"]] = each.length - sum([lengths[place] for place in each.pieces])
+        found.insert(0, (rows[0][3], rows[0][4], rows, lengths, cuts, own))
     return found
+
+
+def _serves(rest, of, key):
+    """Whether a remnant is of use: tape of the same width and weight; peel ply as wide or wider."""
+    width = _whole(rest["width"], 1e4)
+    return width >= key[0] if of == "ply" else (width, _whole(rest["weight"], 1e4)) == key
 
 
 def cuts_of(values, work):

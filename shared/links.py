@@ -93,7 +93,8 @@ def _collect_pick(item, value, name, units, found):
 
 def _collect_group(item, value, name, units, found):
     if value == item.NONE:
-        found.append((name, value))
+        if item.default:
+            found.append((name, value))
         return
     rows, own = in_rows(value, item.most), []
     for place, row in enumerate(rows if isinstance(rows, list) else []):

@@ -6,7 +6,7 @@ from .calibration import calibrated
 from .catalogue.rates import HANDS, RATES
 from .errors import InputError
 from .numbers import DOWN, UP, digits, number, shown
-from .records import PEOPLE
+from .records_shed import PEOPLE
 from .units import from_si, sign, unit_for
 
 # how differently the same hands work from batch to batch, the whole minute of a tap in it (own judgement)

@@ -8,7 +8,8 @@ from .errors import InputError
 from .heat_model import own_pots
 from .inputs import Choice, Group, Number, Pick, Text
 from .ratio import basis
-from .records import PEOPLE, SCALE, SYSTEM
+from .records import SCALE, SYSTEM
+from .records_shed import PEOPLE
 from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"

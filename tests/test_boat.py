@@ -4,7 +4,7 @@ from math import pi, radians, sin, tan
 
 import cases
 import pytest
-from covemix.shared import boat, hull, inputs, joint, links, moves, seam, shopping
+from covemix.shared import boat, hull, inputs, joint, kit, links, moves, seam, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.inputs import read
 from hypothesis import given, settings
@@ -135,7 +135,7 @@ def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
     assert [piece[0] for piece in pieces] == list(range(1, len(pieces) + 1))
     late = [piece[2] in ("outside", "other face") for piece in pieces]
     assert late == sorted(late)
-    cut = sorted(rows[place][0] for _, _, rows, _, found in hull.cut_lists(pieces, values, "tape")
+    cut = sorted(rows[place][0] for _, _, rows, _, found, _ in hull.cut_lists(pieces, values, "tape")
                  for each in found.cuts for place in each.pieces)
     assert cut == list(range(1, len(pieces) + 1))
 
@@ -218,7 +218,60 @@ def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
     assert [card.label for card in cards] == [kept[3].label for kept in work]
     named = sorted(int(number) for card in cards for group in card.rough.split("; ")
                    for number in group.partition(": ")[2].split(", "))
-    assert named == sorted(piece[0] for _, _, rows, _, _ in tapes for piece in rows)
+    assert named == sorted(piece[0] for _, _, rows, _, _, _ in tapes for piece in rows)
     placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
     found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
     assert found <= placed <= found + len(cards)  # each card is rounded up
+
+
+STOCK = (("remnants.0.length", "30 m"), ("remnants.0.name", "Long roll"), ("remnants.1.length", "3.2 m"),
+         ("remnants.0.width", "75 mm"), ("remnants.0.weight", "300 g/m2"), ("remnants.1.width", "75 mm"),
+         ("remnants.1.weight", "300 g/m2"), ("remnants.2.of", "ply"), ("remnants.2.width", "150 mm"),
+         ("remnants.2.length", "12.5 m"), ("remnants.3.width", "60 mm"), ("remnants.3.length", "9 m"))
+
+
+def test_what_is_cut_off_the_remnants_and_what_is_left_make_their_length():
+    """Nothing is lost between the cut list and the rolls: pieces by list, new rolls and what is left add up."""
+    lines = lines_of(*STOCK)
+    lengths = {"0": 30, "1": 3.2, "2": 12.5}
+    cut = sum(one["value"] for name, one in lines.items() if name.startswith("cut_") and "_remnant_" in name)
+    left = sum(lines["remnant_" + place]["value"] for place in lengths)
+    assert cut + left == pytest.approx(sum(lengths.values()), abs=1e-9)
+    without = lines_of()
+    assert sum(one["value"] for name, one in lines.items() if name.startswith("cut_")) == pytest.approx(
+        sum(one["value"] for name, one in without.items() if name.startswith("cut_")))
+    assert lines["remnant_0"]["label"] == "Left of Long roll"
+    assert lines["remnant_3"]["text"] == "nothing comes off it" and lines["remnant_3"]["unit"] == ""
+    assert any("Long roll, 30 m" in one["label"] for one in lines.values())
+
+
+def test_what_is_left_can_be_typed_as_it_is_told():
+    """The text of a line is what stands in the kit from then on: read back it is the length, down to the centimetre."""
+    for units in ("metric", "us"):
+        lines = lines_of(*STOCK, ("units", units))
+        for place in ("0", "1", "2"):
+            told = lines["remnant_" + place]
+            typed = {"kind": "roll", "roll": {"name": "x", "of": "ply", "width": "75 mm", "length": told["text"]}}
+            values, errors = inputs.read(kit.INPUTS, typed)
+            assert not errors
+            assert told["value"] - 0.0101 < values["roll"]["length"] <= told["value"] + 1e-9
+
+
+def test_wide_peel_ply_serves_the_wide_pieces_first_and_then_the_narrow_ones():
+    lines = lines_of(("remnants.0.of", "ply"), ("remnants.0.width", "150"), ("remnants.0.length", "12.5"))
+    assert lines["cut_p_2_remnant_1"]["value"] == pytest.approx(6.9, abs=0.1)
+    assert lines["cut_p_1_remnant_1"]["value"] + lines["cut_p_2_remnant_1"]["value"] <= 12.5
+    assert "cut_p_3_remnant_1" not in lines  # 190 mm is wider than it is
+
+
+def test_the_shortest_remnant_that_serves_is_cut_first():
+    lines = lines_of(*ONE, ("remnants.0.length", "40"), ("remnants.1.length", "4.1"))
+    assert lines["remnant_0"]["text"] == "nothing comes off it"
+    assert lines["remnant_1"]["value"] == pytest.approx(0.1)
+
+
+def test_a_roll_of_the_kit_is_tape_or_cloth_by_its_weight():
+    typed = {"kind": "roll", "roll": {"name": "Blue", "width": "75 mm", "length": "7.2 m"}}
+    assert inputs.read(kit.INPUTS, typed)[1][0].field == "roll.weight"
+    typed["roll"]["of"] = "ply"
+    assert not inputs.read(kit.INPUTS, typed)[1]

@@ -156,3 +156,35 @@ def test_timings_stand_against_the_label():
     bars = [shape for shape in answer["figures"][0]["shapes"] if shape["role"] == "mix"]
     tall = [shape["points"][2][1] - shape["points"][0][1] for shape in bars]
     assert tall[0] / tall[1] == pytest.approx(24 / 33, abs=0.001)
+
+
+PLAN = [["temperature", "20"], ["start", "9:00"], ["system", "2-1"]] + [
+    [f"pieces.{place}.{name}", text] for place in range(6)
+    for name, text in (("name", f"Seam {place}"), ("length", "4"), ("putty", "150"), ("wet", "90"))]
+
+
+def test_each_batch_of_a_plan_has_a_card_with_its_amounts_and_its_pours():
+    """Nothing of a batch is left out, and what its code pours is what the plan's own lead pours."""
+    made = call(hand="plan", pairs=PLAN)["card"]
+    [[_, answer]] = moves.screen("plan", links.tree(PLAN))["answers"]
+    batches = [line for line in answer["lines"] if line["name"].startswith("batch_")]
+    assert len(batches) > 1 and [sheet["title"] for sheet in made["sheets"]] == [line["label"] for line in batches]
+    told = [line["name"] + line["text"] for sheet in made["sheets"] for line in sheet["lines"]]
+    assert sorted(told) == sorted(line["name"] + line["text"] for line in answer["lines"] if line["part"])
+    leads = {lead["label"].partition(": ")[2]: lead["pairs"] for lead in answer["leads"] if lead["screen"] == "pour"}
+    assert len(leads) == 2
+    for label, pairs in made["sheets"][0]["pours"]:
+        assert handover.brought("pour", pairs, 200)["refused"] == ""
+        assert handover.brought("pour", pairs, 200)["pairs"] == leads[label.partition(": ")[2]]
+
+
+def test_the_rows_of_a_group_are_told_in_one_entry_each():
+    made = call(hand="plan", pairs=PLAN)["card"]["asked"]
+    assert ["Piece 2", "Seam 1, length 4 m, putty 150 g/m, wet-out resin 90 g/m"] in made
+
+
+def test_a_group_that_is_empty_anyway_says_nothing_in_a_link():
+    made = call(hand="pour", pairs=[["amount", "187"], ["batches", "none"]])
+    assert [name for name, _ in made["link"]] == ["v", "amount", "end"]
+    boat = call(hand="boat", pairs=[["joints", "none"]])
+    assert ["joints", "none"] in boat["link"]  # there it is not what nothing typed would be

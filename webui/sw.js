@@ -12,10 +12,13 @@ const scope = new URL("./", self.location);
 const fetched = async (path) => {
   const url = new URL(path, scope);
   let response = await fetch(url);
-  if (!response.ok) response = await fetch(url, { cache: "reload" }); // not an answer somebody kept of half an upload
-  if (!response.ok || response.redirected) throw new Error(`${path}: ${response.status}`);
+  if (!isFile(response)) response = await fetch(url, { cache: "reload" }); // not an answer somebody kept of half an upload
+  if (!isFile(response)) throw new Error(`${path}: ${response.status}`);
   return response;
 };
+
+// No file of a build is a page: the sign-in page of a network comes in the place of any, and says that all is well.
+const isFile = ({ ok, redirected, headers }) => ok && !redirected && !/html/.test(headers.get("Content-Type"));
 
 // Whole or not at all: one missing file, and the build that was there stays.
 const install = async () => {

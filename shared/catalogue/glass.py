@@ -10,7 +10,17 @@ FOR_BUYING = (0.45, 0.38, 0.55, MEMORY)
 SKILLED = (0.50, 0.38, 0.55, MEMORY)
 EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
 FLAT_FROM = 160.0  # degrees: from here on flat tape alone, common practice
+# rolls as they come: id, label, mark, typed text of the record's fields
+ROLLS = (
+    ("tape", "Tape, 75 mm, 300 g/m²", COMMON, (("name", "Tape 75"), ("of", "tape"), ("width", "75 mm"),
+                                               ("weight", "300 g/m2"), ("length", "50 m"))),
+    ("cloth", "Cloth, 1.2 m wide, 200 g/m²", COMMON, (("name", "Cloth"), ("of", "cloth"), ("width", "1200 mm"),
+                                                     ("weight", "200 g/m2"), ("length", "10 m"))),
+    ("ply", "Peel ply, 150 mm", COMMON, (("name", "Peel ply 150"), ("of", "ply"), ("width", "150 mm"),
+                                         ("length", "50 m"))),
+)
 TABLES = (
+    ("Rolls", ROLLS, (1,), ()),
     ("Glass tape", (("Widths commonly sold", WIDTHS, "m", MARK), ("Weights commonly sold", WEIGHTS, "kg/m2", MARK),
                     ("Density of the fibre", FIBRE_DENSITY, "kg/m3", FIBRE_MARK)), (0,), (1, 2)),
     ("Glass by weight in hand work", (("Counted for buying",) + FOR_BUYING, ("In skilled hands",) + SKILLED,

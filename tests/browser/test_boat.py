@@ -131,3 +131,51 @@ def test_without_signal_the_boat_opens_is_changed_and_goes_to_pour(phone, served
     expect(phone.get_by_label("of what")).to_have_value("putty")
     expect(phone.get_by_label("Amount", exact=True)).to_have_value(re.compile(r"\d+ mL"))
     expect(phone.locator("[data-line=filler]")).to_be_visible()
+
+
+ROLLS = """async (rolls) => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put } = await from("store.js");
+  for (const typed of rolls) await put("kit", { record: "roll", typed, made: 1 });
+}"""
+OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
+       {"name": "Odd end", "of": "tape", "width": "75 mm", "weight": "300", "length": "3.2 m"},
+       {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "200", "length": "9"}]
+
+
+def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat, standing):
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.evaluate(ROLLS, OWN)
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    expect(boat.locator("[data-notice=row]")).to_contain_text("2 rolls of the kit")
+    expect(boat.locator("[name='remnants.1.name']")).to_have_value("Odd end")
+    expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
+    expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
+    boat.get_by_role("button", name="All is cut").click()
+    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile("Blue tape 5.04 m, Odd end 0.02 m"))
+    expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
+    boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
+    boat.get_by_role("button", name="All is cut").click()
+    expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape 5.04 m")
+    boat.goto(standing.url + "/kit/")
+    shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
+    expect(shelf.locator(".entry").first).to_contain_text("length left 5.04 m")
+    boat.goto(standing.url + "/boat/")
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    expect(boat.locator("[name='remnants.0.length']")).to_have_value("5.04 m")
+    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(2)
+
+
+def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(boat, standing):
+    boat.goto(standing.url + "/kit/")
+    shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
+    shelf.get_by_role("button", name="Add").click()
+    boat.locator("[name='roll.name']").fill("My tape")
+    boat.locator("[name='roll.length']").fill("12,5")
+    boat.get_by_role("button", name="Keep it").click()
+    expect(shelf.locator(".entry")).to_contain_text("length left 12,5 m")
+    boat.goto(standing.url + "/boat/?" + "&".join(f"remnants.{place}.length=1" for place in range(12)))
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    expect(boat.locator("[data-notice=row]")).to_contain_text("list is full")
+    expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(12)

@@ -129,3 +129,31 @@ def test_a_joint_answers_without_signal(phone, served):
     phone.goto(served.url + "/joint/?thickness=5&angle=110")
     expect(figure(phone, "throat")).to_have_text("5 mm")
     expect(phone.get_by_role("img", name="Section to scale")).to_be_visible()
+
+
+SAY = """async (words) => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  (await from("notice.js")).notice("some", words, [["Undo", () => {}]]);
+}"""
+SEEN = """(element) => {
+  const { left, top, width, height } = element.getBoundingClientRect();
+  return element.contains(document.elementFromPoint(left + width / 2, top + height / 2));
+}"""
+
+
+@pytest.mark.parametrize("height", [740, 560, 400])
+def test_a_notice_covers_neither_the_figures_nor_the_field_in_use(phone, standing, height):
+    """400 px: what a keyboard on the screen leaves."""
+    phone.set_viewport_size({"width": 360, "height": height})
+    phone.goto(standing.url + "/joint/")
+    expect(figure(phone, "radius")).to_be_visible()
+    phone.evaluate(SAY, "Something was done just now, and this says it at some length.")
+    fields = phone.locator(".joint-asked :is(input, select):visible")
+    for place in [*range(fields.count()), *reversed(range(fields.count()))]:
+        fields.nth(place).focus()
+        assert fields.nth(place).evaluate(SEEN), place
+    phone.evaluate("""async () => {
+      scrollTo(0, 450);
+      for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
+    }""")
+    assert phone.locator(".strip").evaluate(SEEN)

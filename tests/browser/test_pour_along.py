@@ -166,3 +166,35 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     page.locator("[data-keep-pour]").click()
     page.locator("[data-notice=log]").get_by_role("button", name="Undo").click()
     expect(page.locator("[data-notice=log]")).to_have_count(0)
+
+
+BATCHES = """async () => {
+  const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  return (await all("log")).length;
+}"""
+
+
+def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_notice(along):
+    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
+    for shows in ("75 g", "100 g", "2 min"):
+        tap(page, shows)
+    for step in (4, 5, 6, 7):
+        bench(page, "tap").click()
+        if step > 4:
+            expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    for way in ("key", "notice"):
+        bench(page, "before").fill("500")
+        bench(page, "after").fill("450")
+        page.get_by_role("button", name="Keep this batch").click()
+        expect(bench(page, "part")).to_have_text("Done")
+        expect(rows).to_have_count(1)
+        if way == "key":
+            bench(page, "undo").click()
+            expect(bench(page, "putty")).to_be_visible()
+        else:
+            bench(page, "leave").click()
+            page.locator("[data-notice=batch]").get_by_role("button", name="Undo").click()
+        expect(rows).to_have_count(0)
+        expect(page.locator("[data-notice=batch]")).to_have_count(0)
+        assert page.evaluate(BATCHES) == 0

@@ -1,6 +1,8 @@
 """Hand over: the code read by an independent reader, links good and hostile, the card on paper."""
 import io
+import re
 
+import pymupdf
 import pytest
 import zxingcpp
 from PIL import Image
@@ -116,6 +118,47 @@ def test_a_scanned_code_of_something_else_is_refused_and_the_camera_is_off(camer
     expect(camera.locator("[data-paste-error]")).to_contain_text("not a Covemix link")
     expect(camera.locator("[data-video]")).to_be_hidden()
     assert camera.evaluate("document.querySelector('[data-video]').srcObject.getTracks()[0].readyState") == "ended"
+
+
+def printed(page):
+    """What comes out of the printer once the card is laid: each sheet's words, and the codes that a reader finds."""
+    page.evaluate("window.print = () => {}")
+    page.get_by_role("button", name="Print a card").click()
+    with pymupdf.open("pdf", page.pdf(format="A4", prefer_css_page_size=True)) as sheets:
+        for sheet in sheets:
+            words = " ".join(sheet.get_text().replace("\u00a0", " ").split())
+            drawn = sheet.get_pixmap(dpi=200)
+            picture = Image.frombytes("RGB", (drawn.width, drawn.height), drawn.samples)
+            yield words, [code.text for code in zxingcpp.read_barcodes(picture)]
+
+
+def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standing):
+    phone.goto(standing.url + "/?amount=240&thicken=yes&target=stands")
+    expect(figure(phone, "filler")).to_have_text("91.2 g")
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.locator("[data-code] .code")).to_be_visible()
+    [(words, codes)] = printed(phone)
+    for told in ("Resin system 3 : 1 by volume", "until it shows 187 g", "until it shows 240 g", "Wood flour 91.2 g",
+                 "Caution", "Date and time", "Lot numbers"):
+        assert told in words
+    assert not any(chrome in words for chrome in ("Share", "Print a card", "Keep this pour", "Kit"))
+    assert codes == [phone.locator("[data-link]").input_value()]
+
+
+def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, standing):
+    phone.goto(standing.url + "/plan/?temperature=20&start=9:00" + "".join(
+        f"&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90" for place in range(6)))
+    expect(phone.locator("[data-line=batch_2]")).to_be_visible()
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.locator("[data-code] .code")).to_be_visible()
+    sheets = list(printed(phone))
+    batches = [(words, codes) for words, codes in sheets if "Batch" in words.split(" ")[1:3]]
+    assert len(batches) > 1 and len(batches) < len(sheets) < len(batches) + 3
+    for words, codes in batches:
+        assert all(told in words for told in ("Mix and bag the putty", "Not after", "Caution", "Lot numbers"))
+        assert len(codes) == 2 and all(code.startswith(standing.url + "/?v=1&") for code in codes)
+    phone.goto(batches[0][1][0])
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value(re.compile(r"^\d+ g$"))
 
 
 @pytest.mark.parametrize("link", ["?v=9&amount=200", "?v=1&amount=20", "?q=1", "?amount=" + "2" * 30_000])

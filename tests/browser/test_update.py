@@ -1,4 +1,5 @@
 """A newer build: never unasked, whole or not at all, in every tab, with what was typed."""
+import pytest
 from playwright.sync_api import expect
 
 from .conftest import figure, keep
@@ -67,3 +68,54 @@ def test_two_tabs_end_on_the_same_build_and_nothing_typed_is_lost(phone, served,
         page.reload()
         assert page.evaluate(BUILD) != before
     expect(figure(phone, "reading_b")).to_have_text("321 g")
+
+
+def portal(*endings):
+    """A network whose sign-in page comes in the place of some files, and says that all is well."""
+
+    def wrap(app):
+        async def answer(scope, receive, send):
+            if scope["type"] != "http" or not scope["path"].endswith(endings):
+                await app(scope, receive, send)
+                return
+            await send({"type": "http.response.start", "status": 200, "headers": [(b"content-type", b"text/html")]})
+            await send({"type": "http.response.body", "body": b"<!doctype html><title>Sign in</title>"})
+
+        return answer
+
+    return wrap
+
+
+@pytest.mark.parametrize("file", ["js/engine.js", "app.json", ".wasm"])
+def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(phone, served, other_build, file):
+    keep(phone, served.url)
+    before = phone.evaluate(BUILD)
+    served.stop()
+    served.start(other_build, wrap=portal(file))
+    phone.evaluate(LOOK + ".catch(() => null)")
+    expect(phone.locator("[data-notice=half]")).to_contain_text("stays and works")
+    assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
+    assert phone.evaluate("caches.keys().then((names) => names.length)") == 1
+    served.stop()
+    phone.reload()
+    assert phone.evaluate(BUILD) == before
+    phone.get_by_label("Amount", exact=True).fill("321")
+    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    served.start(other_build)  # signed in
+    phone.evaluate(LOOK)
+    expect(phone.locator("[data-notice=update]")).to_be_visible()
+
+
+def test_a_first_visit_behind_a_sign_in_page_is_kept_the_next_time(phone, served):
+    served.stop()
+    served.start(wrap=portal("app-192.png"))
+    phone.goto(served.url)
+    expect(phone.locator("[data-notice=half]")).to_contain_text("not kept for use without signal yet")
+    expect(figure(phone, "reading_b")).to_be_visible()
+    assert phone.evaluate("caches.keys().then((names) => names.length)") == 0
+    served.stop()
+    served.start()
+    keep(phone, served.url)
+    served.stop()
+    phone.reload()
+    expect(figure(phone, "reading_b")).to_be_visible()

@@ -1,5 +1,8 @@
 // The alarm: sound, vibration, large text and, if wanted, a voice. Whether it is time is told by the engine.
 import { notice } from "./notice.js";
+import { say } from "./speech.js";
+
+export { canSay as canSpeak, whenVoices } from "./speech.js";
 
 const PAUSE = 15_000; // ms between two rounds
 const ROUNDS = 8;
@@ -37,12 +40,6 @@ export const beep = () => {
   });
 };
 
-// Only voices that live on this phone: the others send the text away and are silent without signal.
-const voice = () => window.speechSynthesis?.getVoices()
-  .find((one) => one.localService && one.lang.startsWith(document.documentElement.lang));
-export const canSpeak = () => Boolean(voice());
-export const whenVoices = (listener) => window.speechSynthesis?.addEventListener?.("voiceschanged", listener);
-
 const kept = () => { try { return localStorage.getItem(KEY) === "yes"; } catch { return false; } };
 let aloud = kept();
 export const isAloud = () => aloud;
@@ -51,14 +48,7 @@ export const setAloud = (wanted) => {
   try { localStorage.setItem(KEY, wanted ? "yes" : "no"); } catch { /* for this page only, then */ }
 };
 
-export const speak = (text) => {
-  if (!aloud || !canSpeak()) return;
-  const words = new SpeechSynthesisUtterance(text);
-  words.voice = voice();
-  words.lang = words.voice.lang;
-  window.speechSynthesis.cancel();
-  window.speechSynthesis.speak(words);
-};
+export const speak = (text) => { if (aloud) say(text); };
 
 // Rings until somebody closes it, for two minutes.
 export const ring = (name, text, actions = []) => {

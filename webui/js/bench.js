@@ -13,7 +13,7 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, log: the whole pour, both to "" or why not; done: the last step is over, and whether the pour is in the log
+// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
 export class Bench {
   constructor(place, { read, write, pairs, mend, keep, log, done }) {
     Object.assign(this, { place, read, write, pairs, mend, keep, log, done });
@@ -42,6 +42,7 @@ export class Bench {
   async start() {
     this.steps = null;
     this.state = { step: 0, started: 0 };
+    this.kept = null;
     await this.open();
     if (this.steps && this.place.open) this.readOut();
   }
@@ -193,6 +194,10 @@ export class Bench {
       return;
     }
     this.state.step -= 1;
+    if (this.kept?.step === this.state.step) { // the batch that was kept there is not
+      await this.kept.undo();
+      this.kept = null;
+    }
     if (this.step.field) this.write(this.step.field, "");
     await this.go(0);
   }
@@ -228,9 +233,11 @@ export class Bench {
     this.busy = true;
     const entry = Object.fromEntries(this.step.keeps);
     for (const name of ["before", "after", "came_out"]) entry[name] = this.at(name).value;
-    const told = await this.keep(entry).finally(() => { this.busy = false; });
-    this.at("wrong").textContent = told;
-    this.at("wrong").hidden = !told;
-    if (!told) await this.go(1);
+    const { wrong, undo } = await this.keep(entry).finally(() => { this.busy = false; });
+    this.at("wrong").textContent = wrong ?? "";
+    this.at("wrong").hidden = !wrong;
+    if (wrong) return;
+    this.kept = { step: this.state.step, undo };
+    await this.go(1);
   }
 }

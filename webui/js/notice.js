@@ -37,6 +37,11 @@ export const notice = (name, text, actions = [], keep = "") => {
   return box;
 };
 
+// What stays in sight under them (the first figures of a joint) stands that much lower, and is not covered.
+new ResizeObserver(([{ contentRect }]) => {
+  document.documentElement.style.setProperty("--notices", `${Math.ceil(contentRect.height)}px`);
+}).observe(place());
+
 // What was just done, and its undo, stays before it.
 export const behind = (box) => place().append(box);
 

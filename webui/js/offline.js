@@ -4,7 +4,13 @@ import { notice, once } from "./notice.js";
 const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
   + " without signal. For that, open it from an https address (covemix export makes the files for one).";
 
+const HALF = "Covemix did not come whole: the signal went, or this network has a sign-in page. It is not kept for use without"
+  + " signal yet: open it once more with a good connection.";
+const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, or this network has a sign-in page. The one on this"
+  + " phone stays and works; the newer one is fetched another time.";
+
 let agreed = false;
+const whole = new WeakSet();
 const reasonsToWait = [];
 let held = null; // an update that had to wait
 
@@ -31,6 +37,8 @@ const offer = (worker, save) => {
 };
 
 const follow = (worker, save) => worker?.addEventListener("statechange", () => {
+  if (worker.state === "redundant" && !whole.has(worker)) notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF);
+  whole.add(worker); // past its first step, all of it is there
   if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
   if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
 });

@@ -1,5 +1,5 @@
 // Own putty batches of the log beside the form: those of the filler that is chosen stand in it as typed rows.
-import { rowsOf, addRow } from "./rows.js";
+import { addRow, removeRow, rowsOf } from "./rows.js";
 import { all, put, remove } from "./store.js";
 
 const GROUP = "batches";
@@ -38,6 +38,13 @@ export const takeAway = async (form, name) => {
 };
 
 export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
+
+// Out of the log and out of the form again; true where it was there.
+export const takeBack = async (form, id, entry) => {
+  const place = find(form, entry);
+  if (place >= 0) removeRow(group(form), rowsOf(group(form))[place]);
+  return await remove("log", id);
+};
 
 // A row removed in the form is removed from the log as well: read now, the row is about to go.
 export const forget = async (form, name, row) => {

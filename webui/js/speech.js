@@ -1,8 +1,11 @@
 import { chosen } from "./settings.js";
 
-// Says the engine's words aloud: only with a voice that is on this phone, and only after a tap.
-const voice = () => window.speechSynthesis?.getVoices().find((one) => one.localService && one.lang.startsWith("en"))
-  ?? window.speechSynthesis?.getVoices().find((one) => one.localService);
+// Says the engine's words aloud, after a tap: only with a voice that lives on this phone, for the others send the text away
+// and are silent without signal. One of the page's own language, or any: figures are understood in each.
+const voice = () => {
+  const own = window.speechSynthesis?.getVoices().filter((one) => one.localService) ?? [];
+  return own.find((one) => one.lang.startsWith(document.documentElement.lang)) ?? own[0];
+};
 
 // Voices arrive late on some phones: asked for early, there at the tap.
 export const prime = () => { window.speechSynthesis?.getVoices(); };

@@ -1,10 +1,14 @@
-// The boat: the demo boat and an empty one, each with the way back.
+// The boat: the demo boat and an empty one, and the kit's rolls to cut from, each with the way back.
+import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { notice } from "../notice.js";
 import { NONE } from "../rows.js";
+import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../stock.js";
+import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "joints";
+const MOVE = "boat";
 
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
@@ -22,5 +26,48 @@ export const mount = (screen, main) => {
   };
   replace("[data-demo]", [], "An invented dinghy stands there now.");
   replace("[data-empty]", [[GROUP, NONE]], "All joints are out.");
+  startStock(view);
   return view;
+};
+
+const startStock = ({ form, changed, brought }) => {
+  const use = form.querySelector("[data-use-rolls]");
+  const cut = form.querySelector("[data-cut-rolls]");
+  let rolls = [];
+  const settle = () => {
+    if (!form.isConnected) return;
+    use.hidden = !differ(form, rolls);
+    cut.hidden = !stand(form, rolls);
+  };
+  const read = async () => { rolls = await rollsOf(form); settle(); };
+  const refilled = (before) => { fill(form, before); changed(); settle(); };
+
+  use.addEventListener("click", () => {
+    const before = pairs(form);
+    const count = takeIn(form, rolls);
+    if (!count) {
+      notice("row", "The list is full: remove a remnant first.");
+      return;
+    }
+    changed();
+    settle();
+    notice("row", count === 1 ? "1 roll of the kit is cut from now." : `${count} rolls of the kit are cut from now.`,
+      [["Undo", () => refilled(before)]]);
+  });
+  cut.addEventListener("click", async () => {
+    const { errors, lines } = await ask({ move: MOVE, pairs: pairs(form) });
+    const cuts = errors.length ? [] : cutOff(form, rolls, lines);
+    if (!cuts.length) {
+      notice("cut", errors[0]?.message ?? "Nothing of this list comes off the kit's rolls.");
+      return;
+    }
+    const done = await shorten(cuts);
+    if (!done.length) return;
+    const left = done.map(([roll]) => `${roll.name} ${roll.length}`).join(", ");
+    notice("cut", `The kit has what is left now: ${left}.`, [["Undo", () => shorten(done)]]);
+  });
+  form.addEventListener("input", settle);
+  form.addEventListener("click", () => setTimeout(settle)); // rows come and go
+  whenChanged((store) => { if (form.isConnected && store !== "log" && store !== "pots") read(); });
+  brought.then(read);
 };

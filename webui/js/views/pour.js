@@ -3,8 +3,8 @@ import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { dropBatch, logBatch, openAtLog } from "../log.js";
-import { notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway } from "../puttybook.js";
+import { dismiss, notice } from "../notice.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
@@ -31,10 +31,16 @@ export const mount = (screen, main) => {
     const typed = ["mixed", "before", "after", "came_out"].map((name) => [`${GROUP}.${place}.${name}`, entry[name]]);
     const got = await ask({ move: "thicken", pairs: pairs(form).concat(typed) });
     const wrong = got.errors.find(({ message }) => !before.has(message));
-    if (wrong) return wrong.message;
-    await keepBatch({ ...entry, filler });
+    if (wrong) return { wrong: wrong.message };
+    const id = await keepBatch({ ...entry, filler });
+    if (id === undefined) return { wrong: UNKEPT };
     if (await bringBatches(form, filler)) changed();
-    return "";
+    const undo = async () => {
+      dismiss("batch");
+      if (await takeBack(form, id, entry)) changed();
+    };
+    notice("batch", "The batch is in the log, and counts from now on.", [["Undo", undo]]);
+    return { undo };
   };
 
   const mend = (lead) => {

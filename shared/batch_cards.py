@@ -1,0 +1,24 @@
+"""Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
+from .numbers import UP, digits, shown, small
+
+
+def sheets(lines, link):
+    """[{"title", "lines", "pours": [[label, pairs of a link to Pour]]}], one for each batch told in full.
+
+    lines: a plan's, as data; link: the pairs of its own link, of which the resin system goes along
+    """
+    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] == "system"]
+    order = []
+    for line in lines:
+        kind, _, number = line["part"].partition(" ")
+        if kind != "batch" or not digits(number, 3):
+            continue
+        if number not in found:
+            order.append(number)
+            found[number] = {"title": "Batch " + number, "lines": [], "pours": []}
+        sheet = found[number]
+        sheet["lines"].append(line)
+        if line["name"].startswith("amount_"):
+            amount = ["amount", shown(line["value"] * 1000, 0, UP) + " g"]
+            sheet["pours"].append(["Pour: " + small(line["label"]), system + [amount]])
+    return [found[number] for number in order if found[number]["pours"]]
