@@ -2,9 +2,9 @@
 from . import ratio
 from .by_scale import on_scale
 from .errors import InputError
-from .exactness import percent, tolerance
+from .exactness import aim, percent, tolerance
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
-from .numbers import UP, shown
+from .numbers import UP
 from .pumping import best_strokes, smallest_strokes, top_up
 from .taken import outcome, rank_of, readings, told_of, whole_steps
 from .units import told
@@ -41,21 +41,21 @@ def answer(values):
     off = abs(best.error) > wanted + 1e-9
     lines.append(line("strokes_error", "Off ratio by whole strokes", best.error, "", percent(best.error),
                       rank=WARN if off else BESIDE,
-                      rough="more than ±" + shown(wanted * 100, 1) + "%: top up as below, or mix another amount"
+                      rough="more than " + aim(wanted) + ": top up as below, or mix another amount"
                       if off else "below 0: short of hardener; full, even strokes taken for granted"))
     lines.extend(outcome(values, best.volumes, batch.volumes, done))
     lines.extend(_top_up(values, batch, best, found))
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     if least is None:
         lines.append(words("smallest", "Smallest honest batch", "none with these pumps", rank=ASK,
-                           rough="up to 60 strokes no whole numbers come within ±" + shown(wanted * 100, 1)
-                                 + "%. Were the strokes measured? Top up on a scale, or weigh."))
+                           rough="up to 60 strokes no whole numbers come within " + aim(wanted)
+                                 + ". Were the strokes measured? Top up on a scale, or weigh."))
     else:
         least_volume = sum(least.volumes)
         lines.append(line("smallest", "Smallest honest batch", least_volume, "m3",
                           " : ".join([str(count) for count in least.counts]) + " strokes, "
                           + told(least_volume, "mL", units, UP), rank=MORE,
-                          rough="for ±" + shown(wanted * 100, 1) + "% with these pumps; rounded up"))
+                          rough="for " + aim(wanted) + " with these pumps; rounded up"))
     return lines
 
 

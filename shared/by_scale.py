@@ -1,7 +1,7 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from . import ratio
 from .errors import InputError
-from .exactness import ROUGH_AIM, percent, tolerance
+from .exactness import ROUGH_AIM, aim, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, shown
 from .units import from_si, sign, told
@@ -77,7 +77,7 @@ def answer(values):
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="rounded up, for ±" + shown(wanted * 100, 1) + "%"
+                      rough="rounded up, for " + aim(wanted)
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
     if sum(masses) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
@@ -129,6 +129,6 @@ def _scale_warnings(values, masses, readings, step):
         wanted = tolerance(values)
         off = abs(error) > wanted + 1e-9
         lines.append(line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                          rough=("beyond ±" if off else "within ±") + shown(wanted * 100, 1)
-                          + "%; below 0: short of hardener"))
+                          rough=("beyond " if off else "within ") + aim(wanted)
+                          + "; below 0: short of hardener"))
     return lines

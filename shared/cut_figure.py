@@ -3,7 +3,7 @@
 A roll is drawn in lines of a few metres one below the other, as it comes off the roll.
 """
 from . import cutting
-from .figures import box, figure, note, path
+from .figures import box, figure, note, notes, rungs, strokes, tenth
 from .lengths import metres, mm
 from .numbers import small
 from .sheet import WIDTH
@@ -29,10 +29,16 @@ def named(label, width, areal, units):
     return label + " " + mm(width, units) + (", " + told(areal, "g/m2", units) if areal else "")
 
 
+def _side_by_side(y, ends, middles, numbers):
+    """Pieces of one line: the tape, where it is cut, and their numbers."""
+    return [box("piece", SIDE, y, ends[-1] - SIDE, HIGH), rungs("piece", ends[:-1], y, y + HIGH),
+            notes("strip", middles, y + HIGH - 7, numbers)] if ends else []
+
+
 def strips(name, title, rows, lengths, cuts, units):
     """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces."""
     line = max([LINE] + list(lengths))
-    scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4.0, []
+    scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4, []
     for each in cuts.cuts:
         remnant = each.stock == cutting.REMNANT
         stock = "Remnant of " + metres(each.length / 1000, units) if remnant else "Roll " + str(each.place + 1)
@@ -40,20 +46,22 @@ def strips(name, title, rows, lengths, cuts, units):
         shapes.append(note("strip", SIDE, y + 12, stock, "start"))
         shapes.append(note("strip", WIDTH - SIDE, y + 12, metres(left / 1000, units) + " left", "end"))
         y += 18
-        x = SIDE
+        x, ends, middles, numbers = SIDE, [], [], []
         for place in each.pieces:
             wide = lengths[place] * scale
-            if x > SIDE and x + wide > WIDTH - SIDE + 0.01:
-                x, y = SIDE, y + HIGH + GAP
-            shapes.append(box("piece", x, y, wide, HIGH))
+            if ends and x + wide > WIDTH - SIDE + 0.01:
+                shapes.extend(_side_by_side(y, ends, middles, numbers))
+                x, y, ends, middles, numbers = SIDE, y + HIGH + GAP, [], [], []
             number = str(rows[place][0])
             if wide >= LETTER * len(number) + 2:
-                shapes.append(note("strip", x + wide / 2, y + HIGH - 7, number))
+                middles.append(tenth(x + wide / 2))
+                numbers.append(number)
             x += wide
+            ends.append(tenth(x))
+        shapes.extend(_side_by_side(y, ends, middles, numbers))
         if left > 0:
             end = min(x + left * scale, WIDTH - SIDE)
-            shapes.append(path("left", [(x, y), (end, y)]))
-            shapes.append(path("left", [(x, y + HIGH), (end, y + HIGH)]))
+            shapes.append(strokes("left", ((x, y), (end, y), (x, y + HIGH), (end, y + HIGH))))
         y += HIGH + GAP
     words = title + ": " + str(len(rows)) + " pieces. The list below says which come from where."
     return figure(name, title, WIDTH, y, shapes, words, "cut")

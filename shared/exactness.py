@@ -13,7 +13,16 @@ def tolerance(values) -> float:
 def wanted_text(values) -> str:
     """The ratio error to aim for as text, and where it comes from when it is only remembered."""
     own = values["tolerance"] or values["system"]["tolerance"]
-    return "±" + shown(tolerance(values) * 100, 1) + "%" + ("" if own else ", from memory")
+    return aim(tolerance(values)) + ("" if own else " (from memory)")
+
+
+def aim(wanted: float) -> str:
+    """A wanted ratio error in percent, with the decimals that a small one needs.
+
+    >>> aim(0.02), aim(0.0004)
+    ('±2.0%', '±0.04%')
+    """
+    return "±" + shown(wanted * 100, 1 if wanted >= 0.001 else 2) + "%"
 
 
 def percent(error) -> str:

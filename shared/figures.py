@@ -25,12 +25,27 @@ def path(role, points):
 def strokes(role, ends):
     """Straight lines, from, to, from, to, ... as one shape: a phone moves one element, not twenty. To a tenth."""
     return {"kind": "strokes", "role": role,
-            "points": [[floor(x * 10 + 0.500001) / 10, floor(y * 10 + 0.500001) / 10] for x, y in ends]}
+            "points": [[tenth(x), tenth(y)] for x, y in ends]}
 
 
 def note(role, x, y, text, anchor="middle"):
     """Words in the drawing. anchor: start, middle or end"""
     return {"kind": "note", "role": role, "points": _shortened(((x, y),)), "text": text, "anchor": anchor}
+
+
+def rungs(role, xs, top, bottom):
+    """Upright lines of one height side by side as one shape. xs: to a tenth, as `tenth` gives them"""
+    return {"kind": "rungs", "role": role, "xs": xs, "top": top, "bottom": bottom}
+
+
+def notes(role, xs, y, texts):
+    """Words side by side as one shape, each about its x, as many as texts."""
+    return {"kind": "notes", "role": role, "xs": xs, "y": y, "texts": texts}
+
+
+def tenth(value):
+    """A coordinate to a tenth of a unit, alike on every runtime."""
+    return floor(value * 10 + 0.500001) / 10
 
 
 def box(role, x, y, width, height):

@@ -6,6 +6,7 @@ from .catalogue.fillers import AIR, PACKING, STIFFNESSES
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick
 from .numbers import DOWN, shown
+from .once import once
 from .putty import packed_dose, solids_share
 from .records import FILLER
 
@@ -84,6 +85,10 @@ def own_ratios(values, fillers, shares):
 
 def dose_of(values) -> Dose:
     """The dose that is asked, moved by the builder's own batches; InputError at the field that can put it right."""
+    return once(values, "dose", lambda: _dosed(values))
+
+
+def _dosed(values):
     check(values)
     fillers, shares = components(values)
     rows = values["batches"]

@@ -68,5 +68,6 @@ def handed(screen, pairs):
     tree = links.tree(pairs)
     values, _ = inputs.read(declared, tree)
     answer = moves.screen(screen, tree)
-    made = card.card(screen, declared, answer["link"], values, answer)
-    return {"link": sealed(answer["link"]), "card": made, "text": card.text(made), "short": card.short(made)}
+    pairs = [list(pair) for pair in links.pairs(declared, tree)]
+    made = card.card(screen, declared, pairs, values, answer)
+    return {"link": sealed(pairs), "card": made, "text": card.text(made), "short": card.short(made)}

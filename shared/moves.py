@@ -2,8 +2,8 @@
 import json
 
 from . import inputs, links
-from .in_place import caution
 from .lines import as_data
+from .once import once
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
 MOVES = (
@@ -28,6 +28,8 @@ MOVES = (
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),
 )
+
+ALONE = ("number", "amount")  # kinds of input that nothing else in the form is read by
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
@@ -76,11 +78,16 @@ def _answered(move, values, errors):
                 "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
+    found = {"errors": [], "lines": _lines(move, values), "figures": figures(values) if figures else [],
              "leads": leads(values) if leads else []}
     if steps:
         found["steps"] = steps(values)
     return found
+
+
+def _lines(move, values):
+    """A move's lines as data, made once: what is shown first is not reckoned again with the rest."""
+    return once(values, move.__name__, lambda: as_data(move.answer(values)))
 
 
 def screen_inputs(screen):
@@ -99,32 +106,36 @@ def screen_inputs(screen):
 _inputs = {}
 
 
-def drawing(name, pairs):
-    """What a screen draws first, alone: {"figures": [...]}, none where something cannot be read.
+def first(name, pairs):
+    """What a screen shows before the rest: of its first move the drawing, where it has one that follows the hand, else
+    the lines: {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
 
-    A hand that types sees it follow; the whole answer comes behind it and takes the drawing over.
+    A hand that types sees it follow; the whole answer comes behind it and takes it over.
     """
     values, errors = _one_typed(name, pairs) or inputs.read(screen_inputs(name), links.tree(pairs))
-    move = module(name)
+    own = dict(SCREENS)[name][0]
+    move = module(own)
     if errors or inputs.checked(move.CHECKS, values):
-        return {"figures": []}
-    _drawn[:] = [name, pairs, values]
-    return {"figures": [move.drawing(values)]}
+        return {"answers": []}
+    _shown[:] = [name, pairs, values]
+    drawing = getattr(move, "drawing", None)
+    return {"answers": [[own, {"lines": [], "figures": [drawing(values)]} if drawing else
+                         {"lines": _lines(move, values), "figures": []}]]}
 
 
-_drawn = [None, None, None]
+_shown = [None, None, None]
 
 
 def _one_typed(name, pairs):
-    """(values, errors) where the text of one number differs from what was drawn last: only that is read; or None."""
-    drawn, before, values = _drawn
-    if drawn != name or len(before) != len(pairs):
+    """(values, errors) where the text of one number differs from what was shown last: only that is read; or None."""
+    shown, before, values = _shown
+    if shown != name or len(before) != len(pairs):
         return None
     typed = [new for old, new in zip(before, pairs) if old != new]
     if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
         return None
     for item in screen_inputs(name):
-        if item.name == typed[0][0] and item.known and not [1 for pair in pairs if pair[0] == item.name][1:]:
+        if item.name == typed[0][0] and item.kind in ALONE and not [1 for pair in pairs if pair[0] == item.name][1:]:
             values, errors = dict(values, _made={}, _understood=[]), []
             inputs.read_into(values, (item,), {item.name: typed[0][1]}, "", errors)
             return values, errors
@@ -132,23 +143,23 @@ def _one_typed(name, pairs):
 
 
 def _asked(name, pairs):
-    """A screen's answer to pairs; what was drawn of them a moment ago is not reckoned again."""
+    """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
     tree = links.tree(pairs)
     values, errors = inputs.read(screen_inputs(name), tree)
-    if _drawn[:2] == [name, pairs]:
-        values["_made"] = {"drawing": _drawn[2]["_made"]["drawing"]}
+    if _shown[:2] == [name, pairs]:
+        values["_made"] = _shown[2]["_made"]
     return screen(name, tree, (values, errors))
 
 
 def screen(name, tree, read=None):
-    """A screen's answers, what was understood of ambiguous numbers, and the pairs of its link:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "link": [[name, text], ...], "caution"}.
+    """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
     """
-    asked = screen_inputs(name)
-    values, errors = read or inputs.read(asked, tree)
+    from .in_place import caution  # with all cautions behind it: the first figures need not wait for them
+    values, errors = read or inputs.read(screen_inputs(name), tree)
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)
@@ -157,8 +168,7 @@ def screen(name, tree, read=None):
             mine.append(item.name)
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers),
-            "link": [list(pair) for pair in links.pairs(asked, tree)]}
+    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers)}
 
 
 def about(name, system):
@@ -174,13 +184,13 @@ def call(text):
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
-    press before the rest: {"draw": screen, "pairs"}.
+    press before the rest: {"first": screen, "pairs"}.
 
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
     """
     asked = json.loads(text)
-    if "draw" in asked:
-        return json.dumps(drawing(asked["draw"], asked["pairs"]))
+    if "first" in asked:
+        return json.dumps(first(asked["first"], asked["pairs"]))
     if "screen" in asked:
         return json.dumps(_asked(asked["screen"], asked["pairs"]))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])

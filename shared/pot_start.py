@@ -2,12 +2,12 @@
 what an own timing of this batch would be typed as."""
 from .heat_model import estimates
 from .numbers import DOWN, shown
+from .to_clock import NOW
 from .units import told
 
 USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
 # use: what comes next, the layer whose working time bounds it
 NEXT = {"putty": ("Tape rolled on the soft cove", "bead"), "wet": ("Peel ply down", "film")}
-NOW = "now"  # for `pot.started`: the moment of the tap; the page knows the time, the engine has no clock
 
 
 def minutes_typed(seconds: float) -> str:

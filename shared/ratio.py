@@ -6,6 +6,7 @@ from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
 from .numbers import BLANKS, shown
+from .once import once
 from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
@@ -176,6 +177,10 @@ def strokes_volumes(pumps, densities):
 
 def mix(values) -> Mix:
     """The mix that the label and the one known amount give; InputError at the field that can put it right."""
+    return once(values, "mix", lambda: _mixed(values))
+
+
+def _mixed(values):
     system = values["system"]
     found = basis(system)
     key, amount, quantity = values["amount"]

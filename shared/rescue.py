@@ -2,7 +2,7 @@
 from . import measure, ratio
 from .by_scale import actual_readings, on_scale
 from .errors import InputError
-from .exactness import percent, tolerance
+from .exactness import aim, percent, tolerance
 from .inputs import Choice, Group, Number
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import stirring_time
@@ -170,15 +170,14 @@ def _state(in_cup, parts, error):
     off = ratio_error(in_cup, parts)
     rank = WARN if abs(off) > error + 1e-9 else MORE
     return line("off", "In the cup: off ratio by", off, "", percent(off), rank=rank,
-                rough="±{}% is wanted; below 0: short of hardener".format(shown(error * 100, 1)))
+                rough=aim(error) + " is wanted; below 0: short of hardener")
 
 
 def _to_add(values, names, in_cup, exact, least, unit, error):
     lines, whole = [], sum(in_cup)
     needed = sum(least) > 1e-9 * whole
     if not needed and sum(exact) > 1e-9 * whole:
-        lines.append(words("least", "It may stay as it is", "within ±{}% already".format(shown(error * 100, 1)),
-                           rank=SAY))
+        lines.append(words("least", "It may stay as it is", "within " + aim(error) + " already", rank=SAY))
     for place, amount in enumerate(exact):
         if amount > 1e-9 * whole:
             lines.append(line("add_" + "abcde"[place], names[place] + ", to add", amount, unit,
@@ -190,7 +189,7 @@ def _to_add(values, names, in_cup, exact, least, unit, error):
         if amount > 1e-9 * whole:
             lines.append(line("least_" + "abcde"[place], names[place] + ", at the least", amount, unit,
                               _amount_text(values, amount, unit, UP), part="abcde"[place],
-                              rough="comes within ±{}%; rounded up".format(shown(error * 100, 1))))
+                              rough="comes within " + aim(error) + "; rounded up"))
     if unit == "kg" and values["way"] == "scale":
         lines.append(words("how", "How", "Set the scale to 0 with the cup on it, add, then stir all of it again."))
     return lines

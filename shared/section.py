@@ -64,10 +64,7 @@ def _outer_edge(spec, angle, shape):
             shape["edge"] = kept + [(x, y)]
             edge = [(x, y)] + [point for point in edge if abs(point[0]) < x - 1e-9] + [(-x, y)]
             start = [] if filled or inward else [inner]
-    if edge and edge[0][0] > 0:
-        outline = start + edge + mirrored(start)
-    else:
-        outline = start + edge + mirrored(start)
+    outline = start + edge + mirrored(start)
     shape["outside"] = outline if len(outline) > 2 and spec["kind"] != seam.INSIDE else []
 
 

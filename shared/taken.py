@@ -1,7 +1,7 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from .cups import frustum_volume, full_volume, taper_of
 from .errors import InputError
-from .exactness import percent, tolerance
+from .exactness import aim, percent, tolerance
 from .lines import BESIDE, WARN, line
 from .numbers import shown
 from .pumping import Strokes
@@ -124,10 +124,10 @@ def outcome(values, volumes, wanted, done):
     """How far a finished pour is off ratio; no line while parts are missing."""
     if len(done) < len(wanted):
         return []
-    error, aim = ratio_error(volumes, wanted), tolerance(values)
-    off = abs(error) > aim + 1e-9
+    error, most = ratio_error(volumes, wanted), tolerance(values)
+    off = abs(error) > most + 1e-9
     return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                 rough=("beyond ±" if off else "within ±") + shown(aim * 100, 1) + "%; below 0: short of hardener")]
+                 rough=("beyond " if off else "within ") + aim(most) + "; below 0: short of hardener")]
 
 
 def told_of(place, done, rough):

@@ -203,9 +203,9 @@ def _stands(values, batch, masses, dose):
     if not holds:
         way_out = "Lay it in passes of at most " + pass_text + "."
         if row:
-            way_out = "Make it so that it is '" + row[0] + "', or lay it in passes of at most " + pass_text + "."
+            way_out = "Make it stiffer: '" + row[1] + "'. Or lay it in passes of at most " + pass_text + "."
         lines.append(words("sags", "It would sag", "'{}' is too soft for {} here. {}".format(
-            chosen[0], told(values["layer"], "mm", units), way_out), part="filler", rank=WARN))
+            chosen[1], told(values["layer"], "mm", units), way_out), part="filler", rank=WARN))
     return lines
 
 

@@ -1,8 +1,6 @@
 """The joint move: what decides the cove, what goes on it, what is refused and what the drawing shows."""
-import json
 from math import cos, pi, radians, sin, tan
 
-import cases
 import pytest
 from covemix.shared import along, cove, fillet, joint, links, moves, seam, section, sheet, tape
 from covemix.shared import outside as edges
@@ -312,16 +310,3 @@ def test_every_declared_default_answers():
             for option in item.options:
                 found = asked((item.name, option[0]))
                 assert found["lines"] or found["errors"], (item.name, option)
-
-
-def test_the_drawing_asked_before_the_rest_is_the_one_of_the_answer_and_changes_nothing_in_it():
-    """A key press asks for the drawing alone first; the answer behind it finds what was read, and is the same."""
-    drawn = 0
-    for request in cases.requests("joint", 150, seed=11):
-        pairs = request["pairs"]
-        alone = json.loads(moves.call(json.dumps({"screen": "joint", "pairs": pairs})))
-        first = json.loads(moves.call(json.dumps({"draw": "joint", "pairs": pairs})))["figures"]
-        assert json.loads(moves.call(json.dumps({"screen": "joint", "pairs": pairs}))) == alone
-        assert first == alone["answers"][0][1]["figures"][:1]
-        drawn += len(first)
-    assert drawn > 50

@@ -1,5 +1,6 @@
 """Measure on one scale and with pumps: readings and their doubt against the GUM, whole strokes by brute force."""
 
+from fractions import Fraction
 from itertools import product
 from math import sqrt
 
@@ -312,3 +313,30 @@ def test_pumps_that_do_not_fit_the_label_are_refused(system, strokes, field, wor
 def test_weighed_strokes_without_densities_ask_for_them():
     found = refused(system={"by_volume": "3:1"}, way="pumps", pumps={"ten_strokes": "115:33"}, amount="40 mL")
     assert "weighed strokes" in found["system.densities"]
+
+
+@pytest.mark.parametrize("parts, strokes, tolerance", [
+    ((3, 1), (10e-6, 10e-6), 0.0), ((2, 1), (9e-6, 7e-6), 0.02), ((10, 4, 1), (10e-6, 6e-6, 3e-6), 0.02),
+    ((59, 1), (10e-6, 10e-6), 0.001), ((60, 1), (10e-6, 10e-6), 0.001), ((61, 1), (10e-6, 10e-6), 0.001)])
+def test_the_smallest_whole_strokes_are_those_that_brute_force_finds(parts, strokes, tolerance):
+    """Every combination of up to 60 strokes of the first pump, by fractions: the fewest of it that hold the ratio."""
+
+    def off(counts):
+        return max(abs(Fraction(n) * Fraction(stroke) / (counts[0] * Fraction(strokes[0])) * parts[0] / part - 1)
+                   for n, stroke, part in zip(counts[1:], strokes[1:], parts[1:], strict=True))
+
+    others = [range(1, 1 + int(61 * strokes[0] * part / parts[0] / stroke) + 1)
+              for part, stroke in zip(parts[1:], strokes[1:], strict=True)]
+    least = next((first for first in range(1, 61) for rest in product(*others)
+                  if off((first, *rest)) <= tolerance + 1e-9), None)
+    found = pumping.smallest_strokes(parts, strokes, tolerance)
+    assert (found.counts[0] if found else None) == least
+    if found:
+        assert off(found.counts) <= tolerance + 1e-9
+        assert found.volumes == pytest.approx([n * stroke for n, stroke in zip(found.counts, strokes, strict=True)])
+
+
+def test_coarse_strokes_beside_fine_ones_are_counted_up_and_give_what_they_pump():
+    found = pumping.best_strokes((1e-3, 2.8e-3), (1e-7, 2e-3), 0.02)
+    assert found.counts == (10000, 2) and found.volumes == pytest.approx((1e-3, 4e-3))
+    assert found.error == pytest.approx(4 / 2.8 - 1)

@@ -7,9 +7,10 @@ const make = (name, attributes) => {
   return element;
 };
 
-const TAGS = { note: "text", area: "polygon", path: "polyline", strokes: "path" };
+const TAGS = { note: "text", area: "polygon", path: "polyline", strokes: "path", rungs: "path" };
 
-const placed = ({ kind, role, points, anchor }) => {
+const placed = ({ kind, role, points, anchor, xs, top, bottom }) => {
+  if (kind === "rungs") return { class: `shape-${role}`, d: xs.map((x) => `M${x},${top}V${bottom}`).join("") };
   if (kind === "note") {
     const [[x, y]] = points;
     return { class: `shape-note shape-${role}`, x, y, "text-anchor": anchor };
@@ -24,8 +25,13 @@ const set = (element, attributes) => {
   }
 };
 
+const spread = (shape) => (shape.kind === "notes"
+  ? shape.xs.map((x, k) => ({ kind: "note", role: shape.role, points: [[x, shape.y]], text: shape.texts[k], anchor: "middle" }))
+  : shape);
+
 // A drawing follows each key press: what is there already is moved, not made anew.
-const drawInto = (figure, { name, title, width, height, shapes, told }) => {
+const drawInto = (figure, { name, title, width, height, shapes: given, told }) => {
+  const shapes = given.flatMap(spread);
   const [svg, caption] = figure.children;
   figure.dataset.figure = name;
   set(svg, { viewBox: `0 0 ${width} ${height}`, "aria-label": told });

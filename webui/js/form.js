@@ -1,7 +1,7 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
-const named = (form) => [...form.querySelectorAll("[name]")];
+const named = (form) => [...form.elements].filter((field) => field.name);
 const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
 
 // A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
@@ -57,6 +57,12 @@ const sameFigures = (one, name, filled) => {
   return typed.length === own.length && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
 };
 
+// A unit that was typed behind the number would stand there twice.
+export const settleUnit = (field) => {
+  const unit = field.nextElementSibling;
+  if (unit?.matches(".unit")) unit.hidden = /\p{L}/u.test(field.value);
+};
+
 // What depends on the choices made: which fields are asked, units, and the figures of what was picked.
 export const settle = (form) => {
   sayEmpty(form);
@@ -68,9 +74,7 @@ export const settle = (form) => {
   for (const fold of form.querySelectorAll("[data-fold]")) {
     fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
   }
-  for (const unit of form.querySelectorAll(".unit")) {
-    unit.hidden = /\p{L}/u.test(unit.previousElementSibling.value); // typed behind the number, it would stand there twice
-  }
+  for (const unit of form.querySelectorAll(".unit")) settleUnit(unit.previousElementSibling);
   for (const unit of form.querySelectorAll("[data-unit-of]")) {
     unit.textContent = form.elements.namedItem(unit.dataset.unitOf + "_is").selectedOptions[0]?.dataset.unit ?? "";
   }
@@ -85,6 +89,7 @@ export const settle = (form) => {
 };
 
 export const showErrors = (form, errors) => {
+  if (!errors.length && !form.querySelector("[data-error]:not([hidden])")) return []; // as at most key presses
   const told = new Map([...errors].reverse().map(({ field, message }) => [field, message]));
   for (const place of form.querySelectorAll("[data-error]")) {
     const message = told.get(place.dataset.error) ?? "";
@@ -102,6 +107,7 @@ const openAround = (place) => {
 };
 
 export const showUnderstood = (form, understood) => {
+  if (!understood.length && !form.querySelector("[data-understood]:not([hidden])")) return;
   const told = new Map(understood);
   for (const place of form.querySelectorAll("[data-understood]")) {
     const text = told.get(place.dataset.understood);

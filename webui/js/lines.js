@@ -70,10 +70,7 @@ export const showAnswers = (root, answers) => {
   root.querySelector("[data-no-answer]").hidden = answers.every(([, { errors }]) => !errors.length);
   for (const [move, { lines, figures, leads }] of answers) {
     const here = (name) => root.querySelectorAll(`[data-${name}="${move}"]`);
-    for (const place of here("some")) {
-      const ranks = place.dataset.ranks.split(" ");
-      showLines(place, wanted(place, lines.filter((line) => ranks.includes(line.rank))));
-    }
+    for (const place of here("some")) showSome(place, lines);
     for (const place of here("figures")) showFigures(place, wanted(place, figures));
     for (const place of here("leads")) showLeads(place, leads);
     for (const section of here("move")) section.hidden = !lines.length;
@@ -81,13 +78,23 @@ export const showAnswers = (root, answers) => {
   }
 };
 
+const showSome = (place, lines) => {
+  const ranks = place.dataset.ranks.split(" ");
+  showLines(place, wanted(place, lines.filter((line) => ranks.includes(line.rank))));
+};
+
 const showFigures = (place, figures) => {
   if (figures.length || place.children.length) draw(place, figures);
 };
 
-// The drawing that follows a key press before the rest of the answer does.
-export const showDrawing = (place, { figures }) => {
-  if (figures.length) drawFirst(place, figures[0]);
+// What follows a key press before the rest of the answer does, in the places that do not wait for it.
+export const showFirst = (places, answers) => {
+  for (const [move, { lines, figures }] of answers) {
+    for (const place of places) {
+      if (place.dataset.figures === move && figures.length) drawFirst(place, figures[0]);
+      if (place.dataset.some === move && lines.length) showSome(place, lines);
+    }
+  }
 };
 
 // An answer that no longer belongs to what is typed must not stand as if it did.

@@ -1,5 +1,4 @@
-// Starts the page: the engine, the screen, and what keeps it all for a shop without signal.
-import { startEngine } from "./engine.js";
+// Starts the page: the screen, and what keeps it all for a shop without signal.
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
@@ -33,7 +32,6 @@ const save = () => {
 };
 
 applySettings();
-startEngine().catch(() => {}); // the first question says so, at the field
 show();
 startNavigation(show);
 startSharing();

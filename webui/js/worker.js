@@ -8,6 +8,7 @@ let collect;
 let nothing;
 let resting = 0;
 
+const letters = new TextEncoder();
 const folders = new Set();
 const place = (files, path, text) => {
   const steps = path.split("/").slice(0, -1);
@@ -17,7 +18,7 @@ const place = (files, path, text) => {
     files.mkdir(folder);
     folders.add(folder);
   });
-  files.writeFile("/" + path, text);
+  files.writeFile("/" + path, letters.encode(text)); // as text it would be taken letter by letter
 };
 
 const start = async ({ wasm, bundle }) => {

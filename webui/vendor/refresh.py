@@ -1,8 +1,9 @@
 """Refresh the vendored libraries: `python webui/vendor/refresh.py` fetches what vendor.json pins and checks every hash.
 
 To take a new version, change it in vendor.json and run with `--accept`: the new hashes are written there, and the
-difference is yours to read before it is committed. Needs npm, which knows where its packages come from, and the Python
-package brotli: files worth it get their smallest form beside them, made once here instead of at every start.
+difference is yours to read before it is committed. Needs npm, which knows where its packages come from, and the
+environment of the tests: files worth it get their smallest form, of what is really sent, made once here instead of at
+every start.
 """
 import hashlib
 import json
@@ -14,6 +15,7 @@ import tempfile
 from pathlib import Path
 
 import brotli
+from covemix.server.lean_wasm import without_frozen
 
 HERE = Path(__file__).resolve().parent
 LIST = HERE / "vendor.json"
@@ -46,7 +48,8 @@ def refresh(accept: bool) -> list[str]:
                 target.parent.mkdir(exist_ok=True)
                 target.write_bytes(body)
                 if len(body) > WORTH_IT:
-                    target.with_name(target.name + ".br").write_bytes(brotli.compress(body, quality=11))
+                    sent = without_frozen(body) if target.suffix == ".wasm" else body
+                    target.with_name(target.name + ".br").write_bytes(brotli.compress(sent, quality=11))
             if (package / "LICENSE").exists():
                 shutil.copy(package / "LICENSE", HERE / library["name"] / "LICENSE")
     if accept:

@@ -45,9 +45,9 @@ export const mount = (screen, main) => {
 
   // readings of the last pour would bend the next one
   const anew = (told) => {
-    const before = pairs(form);
     const taken = [...form.elements].filter((one) => isTaken(one.name) && one.value);
     if (!taken.length) return;
+    const before = pairs(form);
     for (const one of taken) one.value = "";
     if (!told) notice("anew", "Another pour: what the last one really showed is cleared.", [["Undo", () => { fill(form, before); changed(); }]]);
   };

@@ -1,9 +1,9 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring } from "../bring.js";
 import { EngineMissing, newest } from "../engine.js";
-import { fill, pairs, settle, showErrors, showUnderstood } from "../form.js";
+import { fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
-import { blankAnswers, clearAnswers, showAnswers, showDrawing, spoken } from "../lines.js";
+import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
@@ -18,12 +18,14 @@ export const mount = (screen, main) => {
   const status = document.querySelector("[data-status]");
   let speaking = 0;
 
+  let latest = null; // the pairs that were asked last
   let touched = false;
   let refused = []; // by what the form is for, until something is typed
 
   const show = (got, error, asked) => {
     clearTimeout(speaking);
     if (!form.isConnected) return; // an answer that comes late belongs to no other screen
+    if (latest && asked.pairs !== latest) return; // nor to what is typed by now
     if (error instanceof EngineMissing) {
       form.classList.remove("live"); // the form is a plain one again, and the server answers it
       notice("engine", NO_ENGINE);
@@ -41,7 +43,6 @@ export const mount = (screen, main) => {
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
-    prepare(screen, got.link);
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
@@ -49,23 +50,27 @@ export const mount = (screen, main) => {
     }, QUIET);
   };
   const answer = newest(show);
-  const follows = main.querySelector("[data-follows]"); // a drawing that does not wait for the rest
-  const drawing = newest((got, error, asked) => {
-    if (got && form.isConnected) showDrawing(follows, got);
-    painted(() => answer({ screen, pairs: asked.pairs }));
+  const follows = main.querySelectorAll("[data-follows]"); // what does not wait for the rest
+  const first = newest((got, error, asked) => {
+    if (got && form.isConnected) showFirst(follows, got.answers);
+    painted(() => { if (asked.pairs === latest) answer({ screen, pairs: latest }); });
   });
   const refresh = (typed = pairs(form)) => {
-    if (follows) drawing({ draw: screen, pairs: typed });
+    latest = typed;
+    prepare(screen, typed);
+    if (follows.length) first({ first: screen, pairs: typed });
     else answer({ screen, pairs: typed });
   };
 
-  const changed = () => {
+  // field: the one that was typed in, where only its own figure is new and no choice
+  const changed = (field = null) => {
     const typed = pairs(form);
     refused = [];
     refresh(typed); // first, so that the engine is at work while the rest is done here
     touched = true;
     form.dataset.typed = "yes";
-    settle(form);
+    if (field) settleUnit(field);
+    else settle(form);
     const kept = remember(screen, typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
   };
@@ -77,7 +82,7 @@ export const mount = (screen, main) => {
 
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
-  form.addEventListener("input", changed);
+  form.addEventListener("input", ({ target }) => changed(target.matches("input:not([type=radio])") ? target : null));
   form.addEventListener("submit", (event) => {
     if (!form.classList.contains("live")) return;
     event.preventDefault();
@@ -90,7 +95,7 @@ export const mount = (screen, main) => {
     button.hidden = false;
     button.onclick = openShare;
   }
-  prepare(screen, pairs(form)); // for a tap that comes before the first answer
+  prepare(screen, pairs(form)); // for a tap that comes before the first question
 
   for (const print of main.querySelectorAll("[data-print]")) {
     print.hidden = false;
