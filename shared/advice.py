@@ -22,14 +22,11 @@ def binding(plan):
     """
     ended, scarcest = {}, None
     for work, found, starts in plan.crews:
-        first, start = 0, starts[0]
-        while first < len(work.pieces):
-            held, failed = work.from_piece(first, start)
-            failed = None if failed is None else work.failed(first, start)
-            if failed is None or not held:
-                break
-            ended[failed.limit] = ended.get(failed.limit, 0) + 1
-            start, first = work.next_start(held[-1], start), held[-1].last
+        run, _ = grouping.furthest(work, starts[0])
+        for laid, start in zip(run, grouping.starts_of(work, run, starts[0])):
+            failed = work.failed(laid.first, start, laid.last + 1)
+            if failed is not None:
+                ended[failed.limit] = ended.get(failed.limit, 0) + 1
         for laid in found:
             if scarcest is None or laid.slack < scarcest.slack:
                 scarcest = laid

@@ -12,7 +12,7 @@ from .inputs import Choice, Number, Pick
 from .lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown, to_step
 from .provenance import provenance
-from .records import FAN, ROOM
+from .records_shed import FAN, ROOM
 from .units import US_GALLON, from_si, to_si, told, unit_for
 from .ventilation import (
     air_changes,

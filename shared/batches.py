@@ -1,14 +1,18 @@
 """Batches: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
 
 from . import advice, ratio, under_way
+from .catalogue.losses import BY_KEY
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
 from .lines import MORE, WARN, line
-from .numbers import DOWN, NEAREST, UP, ceiling, small
+from .numbers import DOWN, NEAREST, UP, capital, ceiling, small, to_step
 from .units import told
 
+PUTTY = BY_KEY["putty_density"].value  # from memory: for how large a bag must be, not for what is weighed
+SAFE = "rounded down, to be sure"
 LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
-TAPE_LATER = "Begun later, it would not be rolled while the cove is soft: leave it, and tape the hard cove another day."
+TAPE_LATER = "later, leave it, and tape the hard cove another day"
+DONE_BY = {POT: "Bag empty", SOFT: "Tape rolled on the soft cove", FILM: "Peel ply down on wet tape"}
 WHAT_TO_DO = (
     (POT, "Empty the bag now: spread the rest thin outdoors, mix less next time."),
     (SOFT, LATE_TAPE),
@@ -35,7 +39,7 @@ def batch_lines(values, plan, batch, fully=True):
 
     fully: with its amounts and steps; a batch that is far off is told in one line
     """
-    laid, part = batch.laid, "batch " + str(batch.number)
+    laid, part = batch.laid, "batch_" + str(batch.number)
     pieces = batch.work.pieces[laid.first : laid.last]
     length = sum([piece.length for piece in pieces])
     label = "Batch " + str(batch.number)
@@ -61,28 +65,21 @@ def batch_lines(values, plan, batch, fully=True):
     if batch.finished or not fully:
         return found
     found.extend(_amounts(values, batch, part))
-    for step in batch.steps:
-        # one who works alone needs no name; two are told apart
-        who = ("First: ", "Second: ", "Mixer: ")[step.who] if batch.work.crew.pair else ""
-        found.append(
-            line(
-                "step_" + step.key,
-                _clock(values, step.start, NEAREST),
-                step.end,
-                "s",
-                who + step.label,
-                rough=("done " if step.done else "to ") + _clock(values, step.end, NEAREST),
-                part=part,
-                rank=MORE,
-            )
-        )
+    hours, pair, before, told_before = values["hours"], batch.work.crew.pair, None, ""
+    for key, label, who, begun, end, done in batch.steps:
+        # mostly a step begins when the one before it ends
+        start = told_before if begun == before else clock_text(begun, hours)
+        before, told_before = end, clock_text(end, hours)
+        if pair:  # one who works alone needs no name; two are told apart
+            label = ("First: ", "Second: ", "Mixer: ")[who] + label
+        rough = "done" if done else ""
+        found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
     tape = under_way.tape_begun_by(batch)
-    found.append(
-        line("by_tape", "Tape begun by " + _clock(values, tape, DOWN), tape, "s", TAPE_LATER, part=part, rank=MORE)
-    )
+    text = "by " + clock_text(tape, hours, DOWN)
+    found.append(line("by_tape", "Tape begun", tape, "s", text, TAPE_LATER, "", part, MORE))
     for limit, by in batch.deadlines:
-        label, why = "Not after " + _clock(values, by, DOWN), advice.words_of(limit)[1]
-        found.append(line("by_" + limit, label, by, "s", why, "rounded down", part=part, rank=MORE))
+        text = "by " + clock_text(by, hours, DOWN)
+        found.append(line("by_" + limit, DONE_BY[limit], by, "s", text, SAFE, "", part, MORE))
     return found
 
 
@@ -98,8 +95,8 @@ def _warnings(values, batch, part):
                     "Too late",
                     when - by,
                     "s",
-                    "{} ends at {}, this at {}. {}".format(
-                        advice.words_of(limit)[0],
+                    "{} lasts until {}; this is done at {}. {}".format(
+                        capital(advice.words_of(limit)[0]),
                         _clock(values, by, DOWN),
                         _clock(values, when, UP),
                         dict(WHAT_TO_DO)[limit],
@@ -146,9 +143,10 @@ def _container(values, batch, name):
     stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
     if name == "wet":
         return "cup, at once onto the tray"
+    bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty"
     if name == "mix":
-        return "cup; {} of it onto the tray, {} into the rest, then the bag".format(told(laid.wet, "g", units), stirred)
-    return "cup, then {}, then the bag".format(stirred)
+        return "cup; {} of it onto the tray, {} into the rest, {}".format(told(laid.wet, "g", units), stirred, bag)
+    return "cup, then {}, {}".format(stirred, bag)
 
 
 def _amounts(values, batch, part):
@@ -178,9 +176,11 @@ def needed(work, laid):
 
 
 def _parts(values, mass):
-    if not ratio.basis(values["system"]).weight_parts:
-        return ""
-    mix = ratio.mix_of_mass(values["system"], mass)
-    return ": " + " + ".join(
-        [told(own, "g", values["units"]) + " " + small(name) for own, name in zip(mix.masses, mix.names)]
-    )
+    """The parts of a mix [kg] in words, its shares and names read once for all batches."""
+    if "_shares" not in values:
+        system = values["system"]
+        parts = ratio.basis(system).weight_parts
+        names = [" " + small(name) for name in ratio.part_names(system)]
+        values["_shares"] = list(zip(ratio.shares(parts), names)) if parts else []
+    found = [told(share * mass, "g", values["units"]) + name for share, name in values["_shares"]]
+    return ": " + " + ".join(found) if found else ""

@@ -167,26 +167,31 @@ def cup_figure(volumes, names, cup, units):
     marks = stick_marks(volumes, cup)
     side = max(cup["bottom"], cup["top"])
     scale = min(WIDEST / side, HIGHEST / cup["height"])
-    height, centre, edge = cup["height"] * scale, side * scale / 2 + 2, cup["height"] * scale + 2
+    height, centre = cup["height"] * scale, side * scale / 2 + 2
     bottom, taper = cup["bottom"] / 2 * scale, taper_of(cup)
+    ups, up = [], 0.0  # notes of marks that lie close together stand apart, each at the end of its own line
+    for mark in marks:
+        up = max(up + NOTE, mark * scale)
+        ups.append(up)
+    rim = 2 + max(0.0, up + NOTE / 2 - height)
+    edge = rim + height
 
     def wall(level):
         return bottom + taper * level
 
-    shapes, below, note_at, told_marks = [], 0.0, edge, []
+    shapes, below, told_marks = [], 0.0, []
     for place, mark in enumerate(marks):
         level = mark * scale
         shapes.append(area("abcde"[place], (
             (centre - wall(below), edge - below), (centre + wall(below), edge - below),
             (centre + wall(level), edge - level), (centre - wall(level), edge - level))))
-        # notes of marks that lie close together stand apart, each at the end of its own line
-        note_at = min(note_at - NOTE, edge - level)
+        note_at = edge - ups[place]
         shapes.append(path("level", ((centre - wall(level), edge - level), (side * scale + 8, edge - level),
                                      (side * scale + 18, note_at))))
         shapes.append(note("level", side * scale + 22, note_at + 4, height_text(mark, units), anchor="start"))
         told_marks.append(names[place] + " up to " + height_text(mark, units))
         below = level
-    shapes.append(path("cup", ((centre - wall(height), 2), (centre - wall(0.0), edge), (centre + wall(0.0), edge),
-                               (centre + wall(height), 2))))
-    return figure("cup", "The cup from the side, to scale", side * scale + 90, height + 4, shapes,
+    shapes.append(path("cup", ((centre - wall(height), rim), (centre - wall(0.0), edge), (centre + wall(0.0), edge),
+                               (centre + wall(height), rim))))
+    return figure("cup", "The cup from the side, to scale", side * scale + 90, edge + 2, shapes,
                   "A cup {} high inside: ".format(height_text(cup["height"], units)) + ", ".join(told_marks) + ".")

@@ -26,9 +26,9 @@ def middle(numbers) -> float:
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
-def standing_out(logs):
+def standing_out(logs, batch=BATCH_DEVIATION):
     """Places of the values that stand out from the others: further from the median than STANDS_OUT deviations, where a
-    deviation is 1.4826 times the median distance, and never less than BATCH_DEVIATION.
+    deviation is 1.4826 times the median distance, and never less than that of a batch.
 
     logs: natural logarithms of own dose over default; two values contradict each other and neither is the odd one
     >>> standing_out((0.1, 0.12, 0.9, 0.08)), standing_out((0.0, 0.9))
@@ -37,16 +37,17 @@ def standing_out(logs):
     if len(logs) < 3:
         return []
     centre = middle(logs)
-    deviation = max(BATCH_DEVIATION, 1.4826 * middle([abs(value - centre) for value in logs]))
+    deviation = max(batch, 1.4826 * middle([abs(value - centre) for value in logs]))
     return [place for place, value in enumerate(logs) if abs(value - centre) > STANDS_OUT * deviation * (1 + 1e-9)]
 
 
-def calibrated(ratios, votes=()) -> Calibrated:
+def calibrated(ratios, votes=(), default=DEFAULT_DEVIATION, batch=BATCH_DEVIATION) -> Calibrated:
     """The dose as a factor of the default, shrunk towards 1 while there are few batches:
         y = mean(log r) w,  w = n / (n + s**2 / t**2),  factor = exp(y),  deviation = 1 / sqrt(n / s**2 + 1 / t**2)
     where t is the default's deviation and s that of the batches, from the scatter seen and BATCH_WORTH remembered ones.
 
     ratios: r [-], own dose over default of each batch, above 0; votes: AUTO, ALWAYS or NEVER count it, for each
+    default: t [-]; batch: what is remembered of s [-]
     returns: Calibrated; the normal mean with a normal prior (Gelman et al., Bayesian Data Analysis, 2.5; from memory)
     >>> round(calibrated((1.3,)).factor, 3), round(calibrated((1.3,) * 6).factor, 3), calibrated(()).factor
     (1.217, 1.292, 1.0)
@@ -54,15 +55,15 @@ def calibrated(ratios, votes=()) -> Calibrated:
     logs = [log(ratio) for ratio in ratios]
     votes = tuple(votes) + (AUTO,) * (len(logs) - len(votes))
     open_to = [place for place in range(len(logs)) if votes[place] != NEVER]
-    questioned = [open_to[i] for i in standing_out([logs[place] for place in open_to])]
+    questioned = [open_to[i] for i in standing_out([logs[place] for place in open_to], batch)]
     questioned = [place for place in questioned if votes[place] != ALWAYS]
     counted = [place for place in open_to if place not in questioned]
     if not counted:
-        return Calibrated(1.0, exp(2 * DEFAULT_DEVIATION) - 1, 0.0, (), tuple(questioned))
+        return Calibrated(1.0, exp(2 * default) - 1, 0.0, (), tuple(questioned))
     count = len(counted)
     mean = sum([logs[place] for place in counted]) / count
     scatter = sum([(logs[place] - mean) ** 2 for place in counted])
-    variance = (BATCH_WORTH * BATCH_DEVIATION**2 + scatter) / (BATCH_WORTH + count - 1)
-    own = count / (count + variance / DEFAULT_DEVIATION**2)
-    deviation = 1 / sqrt(count / variance + 1 / DEFAULT_DEVIATION**2)
+    variance = (BATCH_WORTH * batch**2 + scatter) / (BATCH_WORTH + count - 1)
+    own = count / (count + variance / default**2)
+    deviation = 1 / sqrt(count / variance + 1 / default**2)
     return Calibrated(exp(mean * own), exp(2 * deviation) - 1, own, tuple(counted), tuple(questioned))

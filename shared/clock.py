@@ -6,6 +6,7 @@ from .inputs import Choice, Text
 from .numbers import BLANKS, DOWN, NEAREST, UP, digits, small
 
 DAY = 86400
+TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
 HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
 LIKE = "type a clock time, like 8:30 or 14:05"
 
@@ -48,12 +49,12 @@ def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: b
     else:
         minutes = floor(count + 0.5 + 1e-6)
     day, rest = minutes // 1440, minutes % 1440
-    hour, minute = rest // 60, rest % 60
-    figures = ("0" if minute < 10 else "") + str(minute)
+    hour = rest // 60
+    figures = TWO[rest % 60]
     if hours == "12":
         text = str((hour + 11) % 12 + 1) + ":" + figures + (" pm" if hour >= 12 else " am")
     else:
-        text = ("0" if hour < 10 else "") + str(hour) + ":" + figures
+        text = TWO[hour] + ":" + figures
     if not days or not day:
         return text
     if day == 1:

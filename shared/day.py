@@ -1,10 +1,11 @@
 """The day: typed values to crews, each with its batches and their starts."""
 
 from . import grouping, under_way
-from .catalogue.rates import HANDS, POSITIONS, RATES
+from .catalogue.rates import POSITIONS
 from .clock import on_the_clock
 from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece
+from .paces import paces
 from .profile import Profile
 from .ratio import basis
 from .weighing import smallest_batch
@@ -31,10 +32,9 @@ def smallest(values) -> float:
     return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
 
 
-def rates(values):
-    """Metres a second of one person working downhand, in the order of the catalogue."""
-    hand = dict([(row[0], row[2]) for row in HANDS])[values["hand"]]
-    return [(values[row[0] + "_rate"] or row[2] / 60 * hand) for row in RATES]
+def hands(values) -> int:
+    """How many people: as typed for the day, or the crew's own."""
+    return int(values["people"] or values["crew"]["hands"])
 
 
 def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
@@ -71,9 +71,11 @@ def cut_pieces(values, people, windows, warmth):
 
     returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
     """
-    speeds, position = rates(values), dict([(row[0], row[2]) for row in POSITIONS])
+    speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
     whole = [piece(row, speeds, position) for row in values["pieces"]]
     work = laying(values, whole, people, windows, warmth)
+    if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
+        return work, [], []
     pieces, cuts, hopeless = [], [], []
     for place, row in enumerate(values["pieces"]):
         failed, held = work.one_piece(place)
@@ -96,7 +98,7 @@ class Plan:
 
     def __init__(self, values, people=None):
         self.values = values
-        self.people = int(values["people"]) if people is None else people
+        self.people = hands(values) if people is None else people
         self.profile = profile(values)
         self.times = WorkingTimes(values, self.profile)
         self.windows = self.times.windows()
@@ -124,11 +126,7 @@ class Plan:
             if found is None:
                 self.crews, self.failed = [], grouping.furthest(work, start)[1]
                 return False
-            starts = []
-            for laid in found:
-                starts.append(start)
-                start = work.next_start(laid, start)
-            self.crews.append((work, found, starts))
+            self.crews.append((work, found, grouping.starts_of(work, found, start)))
         return True
 
     def work(self):

@@ -25,6 +25,12 @@ def furthest(laying, start):
 
     start: of the first mixing [s]
     """
+    if laying.run is None or laying.run[0] != start:
+        laying.run = (start, _furthest(laying, start))
+    return laying.run[1]
+
+
+def _furthest(laying, start):
     found, first, guess = [], 0, 0
     while first < len(laying.pieces):
         laid = laying.reach(first, start, laying.profile, guess)
@@ -34,6 +40,15 @@ def furthest(laying, start):
         start = laying.next_start(laid, start)
         first, guess = laid.last, laid.last + (laid.last - first)
     return found, None
+
+
+def starts_of(laying, found, start):
+    """When each of several batches in a row is mixed [s]."""
+    starts = []
+    for laid in found:
+        starts.append(start)
+        start = laying.next_start(laid, start)
+    return starts
 
 
 def batches_left(laying, start, most):
@@ -89,8 +104,12 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
     early += least * (crew.pause + (0.0 if crew.mixer else crew.mix_putty))
     # a batch that holds at all is over by then; the one so found bounds it once more, and closer
     ends = late + share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
+    ends = late + share * (laying.windows.soft + laying.windows.film) / profile.pace_at(profile.between(early, ends)[0])
     found, coolest = None, 0.0
     for _ in range(4):
+        way = profile.trend(early, ends)
+        if way:  # while it gets warmer none lasts longer than the earliest, while it cools the latest
+            return _last(laying.reach(first, early if way > 0 else late, profile, guess))
         closer = profile.between(early, ends)[0]
         if closer < coolest + 0.2:
             break
@@ -100,6 +119,10 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
             return None
         guess, ends = found.last, late + found.covered
     return found.last
+
+
+def _last(found):
+    return None if found is None else found.last
 
 
 def grouped(laying, start):
@@ -123,21 +146,23 @@ def grouped(laying, start):
 
 
 def _two_passes(laying, start, left, most):
-    best = _programme(laying, start, left, most, None)
+    best = _programme(laying, start, left, most, None, False)
     if best is None:
         return None
     largest = max([size(laid) for laid in best])
-    return _programme(laying, start, left, len(best), largest * (1 + 1e-12)) or best
+    found = _programme(laying, start, left, len(best), largest * (1 + 1e-12))
+    return found or _programme(laying, start, left, len(best), None)
 
 
-def _programme(laying, start, left, most, largest):
+def _programme(laying, start, left, most, largest, by_slack=True):
     """One pass over (batches, pieces): the smallest largest batch, or within `largest` the earliest end, then slack.
 
     left: bound on the batches still needed from each piece; most: batches that are certainly enough
+    by_slack: whether it decides in the end; what comes after two states that are alike else is the same
     A state is [largest batch, start of the next mixing or the end of all, group, its start, state before, least slack];
     the slack is None until two states are alike in all else.
     """
-    count = len(laying.pieces)
+    count, mixer, pause = len(laying.pieces), laying.crew.mixer, laying.crew.pause
     layer = {0: [0.0, start, None, start, None, 1e30]}
     for batches in range(1, most + 1):
         following = {}
@@ -151,7 +176,9 @@ def _programme(laying, start, left, most, largest):
                 own = laid.putty + laid.wet
                 if largest is not None and own > largest:
                     continue
-                end = state[1] + laid.covered if laid.last == count else laying.next_start(laid, state[1])
+                end = state[1] + laid.covered
+                if laid.last < count:
+                    end = laying.next_start(laid, state[1]) if mixer else end + pause
                 old, big = following.get(laid.last), own if own > state[0] else state[0]
                 if old is not None:
                     # by size in the first pass only; then by the end
@@ -159,7 +186,7 @@ def _programme(laying, start, left, most, largest):
                     if much > TIE * 1e-3 or (much >= -TIE * 1e-3 and end - old[1] > TIE):
                         continue
                 new = [big, end, laid, state[1], state, None]
-                if old is None or _better(laying, new, old, largest is None):
+                if old is None or _better(laying, new, old, largest is None, by_slack):
                     following[laid.last] = new
         if count in following:
             return _groups(laying, following[count])
@@ -167,12 +194,12 @@ def _programme(laying, start, left, most, largest):
     return None
 
 
-def _better(laying, new, old, by_size):
+def _better(laying, new, old, by_size, by_slack):
     if by_size and abs(new[0] - old[0]) > TIE * 1e-3:
         return new[0] < old[0]
     if abs(new[1] - old[1]) > TIE:
         return new[1] < old[1]
-    return _slack(laying, new) > _slack(laying, old) + TIE
+    return by_slack and _slack(laying, new) > _slack(laying, old) + TIE
 
 
 def _slack(laying, state):

@@ -9,16 +9,19 @@ from .heat_model import (
     container_mix,
     found,
     largest_batch,
+    timings_of,
     tray_layer,
 )
 from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, small, to_step
+from .own_timings import counted_text, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
 
+USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
 MORE_FOLD = "Warm resin, filler, a wanted time"
 APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
@@ -33,14 +36,14 @@ INPUTS = (
     Number("batch", "In the container", unit="g", low=1, high=20000, default=240,
            help="All in it, filler too"),
     Choice("container", "Container", KINDS),
+    Choice("use", "It is for", pot_start.USES, fold=USE_FOLD),
+    Text("where", "Where it goes", most=60, help="Told with the pot.", fold=USE_FOLD),
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
            help="When it is mixed. Left empty: as the air.", fold=MORE_FOLD),
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
            help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory).", fold=MORE_FOLD),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
            help="The largest batch that does is told.", fold=MORE_FOLD),
-    Choice("use", "It is for", pot_start.USES),
-    Text("where", "Where it goes", most=60, help="Told with the pot."),
     Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, default=80, fold=SIZE_FOLD),
     Number("bag_width", "Bag, thickness when full", unit="mm", low=10, high=200, default=60, fold=SIZE_FOLD),
     Number("tray_length", "Tray, length", unit="mm", low=50, high=2000, default=300, fold=SIZE_FOLD),
@@ -70,7 +73,7 @@ def check(values):
                                  "same label time means another thing in another cup.")
     elif system["film_time"] is not None and system["pot_temperature"] is None:
         raise InputError("system.pot_temperature", "Working time as a thin film: type the temperature it holds for")
-    elif system["film_time"] is None and not any([row["said"] == "stiffening" for row in values["timings"]]):
+    elif system["film_time"] is None and not any([row["said"] == "stiffening" for row in timings_of(values)]):
         raise InputError("system.pot_time", "Type the label's pot life with its mass and temperature, or a timing of "
                          "your own when a pot was stiffening")
 
@@ -82,9 +85,11 @@ def answer(values):
     """Usable minutes, the peak, what would help, what can hurt; the reasons folded away."""
     all_of_it = found(values)
     best, units = all_of_it.best, values["units"]
+    own = len(timings_of(values))
     lines = [line("usable", "Usable for", best.shorter, "s", minutes(best.shorter), rank=ANSWER,
-                  rough="the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
-                        "thickening".format(told(values["air"], "degC", units, places=0)))]
+                  rough="the shorter of two estimates{}, rounded down; at {} air; stop at the first sign of "
+                        "thickening".format(" " + counted_text(own) if own else "",
+                                            told(values["air"], "degC", units, places=0)))]
     lines.extend(_cold(values))
     lines.extend(_peak(values, all_of_it))
     lines.extend(_deep(values))
@@ -104,7 +109,10 @@ def figures(values):
 
 def leads(values):
     """A clock for this batch, and the day planned in the same air with the same system."""
-    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": values["system"]["_tree"]})]
+    tree = values["system"]["_tree"]
+    if values["timings"]:
+        tree = dict(tree, timings=timings_text(timings_of(values)))
+    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": tree})]
     air = shown(values["air"] - 273.15, 1) + " °C"
     return [pot_start.lead(values, found(values)), {"label": "Plan the day", "screen": "plan", "pairs": system + [
         ["temperature_is", "constant"], ["temperature", air]]}]
@@ -211,7 +219,7 @@ def _wanted(values, all_of_it):
         return [line("largest", "Largest batch for " + minutes(values["wanted"]), mass, "kg", text + " or more",
                      rough="time is not what limits it")]
     lines = [line("largest", "Largest batch for " + minutes(values["wanted"]), mass, "kg", text,
-                  rough="by the shorter of both estimates; rounded down")]
+                  rough="by the shorter of both estimates; rounded down, to be sure")]
     if mass < values["batch"]:
         lines.append(words("too_much", "Too much for that time", "Mix " + text + " or less at a time, or pour it into "
                            "the tray at once.", rank=WARN))
@@ -237,7 +245,7 @@ def _reasons(values, all_of_it):
     layer = tray_layer(values, all_of_it.calibration)
     lines.append(line("layer", "Layer in the tray that stays cool", layer, "m",
                       "up to " + told(layer, "mm", values["units"], DOWN, digits=2), rank=MORE,
-                      rough="a cautious bound: its fastest rate, no resin used up; rounded down"))
+                      rough="a cautious bound: its fastest rate, no resin used up"))
     heat = container_mix(values)[0]
     lines.append(line("heat", "Heat in the mix", heat, "J/kg", shown(heat / 1000, 0) + " J/g", rank=MORE,
                       rough="of mixed resin; from the ratio and the equivalent weight, 100 to 118 kJ/mol from memory"))
@@ -252,15 +260,16 @@ def _facts(values, all_of_it):
     for name, share in all_of_it.calibration.misses:
         label = NAMES.get(name) or "Own timing " + name
         off = share - 1
-        text = "met" if abs(off) < 0.02 else shown(abs(off) * 100, 0) + "% " + ("longer" if off > 0 else "shorter")
-        lines.append(line("fact_" + name, label, share, "", "model: " + text, rank=MORE,
-                          rough="own timings count before the label's" if values["timings"] else ""))
+        text = "met" if abs(off) < 0.02 else "reckoned {}% {}".format(
+            shown(abs(off) * 100, 0), "longer" if off > 0 else "shorter")
+        lines.append(line("fact_" + name, label, share, "", text, rank=MORE,
+                          rough="own timings count before the label's" if timings_of(values) else ""))
     apart = [share for name, share in all_of_it.calibration.misses
              if name in NAMES and (share > 1 + APART or share < 1 / (1 + APART))]
     if apart:
-        lines.append(words("facts_apart", "Do these times belong together?", "No one mix meets all the times typed "
-                           "here within " + shown(APART * 100, 0) + "%. Check mass, temperature and minutes; own "
-                           "timings were believed first.", rank=ASK))
+        lines.append(words("facts_apart", "Do these times belong together?", "One mix cannot have them all: they are "
+                           "more than " + shown(APART * 100, 0) + "% apart. Look again at the minutes, mass and "
+                           "temperature of each. Your own timings count first.", rank=ASK))
     energy = all_of_it.calibration.rates.grown_energy
     lines.append(line("energy", "Activation energy", energy, "J/mol", shown(energy / 1000, 0) + " kJ/mol", rank=MORE,
                       rough="kept between 45 and 65, where published values lie; 55 where the times leave it open"))

@@ -24,7 +24,8 @@ from .quick_rule import HUNDRED, RULE, film_time, pot_time
 from .records import SYSTEM
 from .runaway import SEMENOV, critical_half_size, semenov_number
 
-HALVED = ", half for each 10 °C warmer"
+OWN_TIMING = "your own timing"
+HALVED = ", half as long for each 10 °C warmer"
 SAID = {"stiffening": ABOUT, "good": AT_LEAST, "gone": AT_MOST}
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
@@ -47,11 +48,17 @@ def facts(values):
                          LABEL))
     if system["film_time"] is not None:
         rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM))
-    for row in values["timings"]:
+    for row in timings_of(values):
         glass = MATTER_VALUES["glass_share"] if row["in"] == "roll" else 0.0
         vessel = pot(row["in"], row["mass"], SIZES, mix, glass, row["at"], row["at"])
         rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN))
     return tuple(rows)
+
+
+def timings_of(values):
+    """Own timings: those kept with the system, then those typed beside it, each with its place."""
+    kept = list(values["system"]["timed"])
+    return kept + [dict(row, place=row["place"] + len(kept)) for row in values["timings"]]
 
 
 def kept_calibration(rows):
@@ -94,23 +101,24 @@ def pot_of(values, kind, mass):
     return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"])
 
 
-def known_pot(values, mass):
-    """What the quick rule starts from -> (time [s], mass [kg], temperature [K], whose), or None.
+def own_pots(timings):
+    """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag."""
+    return [(row["after"], row["mass"], row["at"], OWN_TIMING) for row in timings
+            if row["said"] == "stiffening" and row["in"] in ("cup", "bag")]
 
-    Own timings go before the label's; the one nearest in mass counts, in a cup or a bag, where it was stiffening.
-    """
-    nearest = None
-    for row in values["timings"]:
-        if row["said"] == "stiffening" and row["in"] in ("cup", "bag"):
-            far = abs(log(row["mass"] / mass))
-            if nearest is None or far < nearest[0]:
-                nearest = (far, row["after"], row["mass"], row["at"])
-    if nearest:
-        return nearest[1:] + ("your own timing",)
-    system = values["system"]
-    if system["pot_time"] is None:
-        return None
-    return system["pot_time"], system["pot_mass"], system["pot_temperature"], "the label's pot life"
+
+def known_pots(values):
+    """What the rule starts from: (time [s], mass [kg], temperature [K], whose) of each pot; own ones go first."""
+    own, system = own_pots(timings_of(values)), values["system"]
+    if own or system["pot_time"] is None:
+        return own
+    return [(system["pot_time"], system["pot_mass"], system["pot_temperature"], "the label's pot life")]
+
+
+def known_pot(values, mass):
+    """The one of them that is nearest in mass, or None."""
+    nearest = [(abs(log(one[1] / mass)), place) for place, one in enumerate(known_pots(values))]
+    return known_pots(values)[min(nearest)[1]] if nearest else None
 
 
 def quick_time(values, kind, mass):
@@ -126,11 +134,11 @@ def quick_time(values, kind, mass):
     hundred = pot_time(HUNDRED, warm, *known[:3])
     film = film_time(system, warm, hundred)
     if kind == "film":
-        rule = "3.5 x the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
+        rule = "3.5 times the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
             "the label's film time"
         return film, rule + HALVED
     if kind == "bead":
-        return min(hundred * RULE["soft"], film), "2 x the pot life of 100 g, from " + known[3] + HALVED
+        return min(hundred * RULE["soft"], film), "2 times the pot life of 100 g, from " + known[3] + HALVED
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)
@@ -168,7 +176,7 @@ def found(values) -> Found:
         half = estimates(values, calibration, kind, mass / 2)
     memory = SYSTEM.from_memory(values["system"], "pot_time")
     found_here = Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
-                       usable_time(calibration.fast, here), memory and not values["timings"])
+                       usable_time(calibration.fast, here), memory and not timings_of(values))
     values["_heat"] = found_here
     return found_here
 

@@ -4,7 +4,7 @@ from .errors import InputError
 from .inputs import Choice, Pick
 from .lines import SAY, words
 from .numbers import small
-from .records import RECORDS
+from .records_shed import RECORDS
 
 KINDS = {record.name: record for record in RECORDS}
 MOST_TOLD = 4  # facts in the one line that a list shows

@@ -14,7 +14,7 @@ Every window counts only up to a share of it.
 from collections import namedtuple
 
 POT, SOFT, FILM, SIZE = "pot", "soft", "film", "size"
-NEAR = 2  # pieces; how far before a guess to begin to look
+NEAR = 1  # pieces; how far before a guess to begin to look
 TOO_BIG = 1.0  # s; stands for a mix that is too big, whatever the time
 SLACK = 1e-6  # s; computed times differ in their last bits between runtimes
 
@@ -64,7 +64,7 @@ class Laying:
 
     def __init__(self, pieces, crew, windows, mixing, profile, like=None):
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
-        self.held = {}
+        self.held, self.run, self.seen = {}, None, None
         self.hands = (True, False) if crew.pair else (False,)
         if like is not None:  # of the same pieces: their sums are kept
             self.place, self.tool, self.tape, self.cover = like.place, like.tool, like.tape, like.cover
@@ -97,9 +97,12 @@ class Laying:
             kept = self.held[key] = self._from_piece(first, start, self.profile, least)
         return kept
 
-    def failed(self, first, start):
-        """The first group from one piece on that does not hold, told fully; None where all the rest can be laid."""
-        return self._from_piece(first, start, self.profile, 0, 1000, True)[1]
+    def failed(self, first, start, least=0):
+        """The first group from one piece on that does not hold, told fully; None where all the rest can be laid.
+
+        least: groups that end before this piece are known to hold
+        """
+        return self._from_piece(first, start, self.profile, least, 1000, True)[1]
 
     def reach(self, first, start, profile, guess):
         """The furthest group from one piece on, or None where one is too much.
@@ -107,10 +110,13 @@ class Laying:
         start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
         """
         # slack falls with length: where the guess holds, the shorter groups need not be looked at
-        near = guess - NEAR
-        found = self._from_piece(first, start, profile, near)[0] if near > first + 1 else ()
-        if not found:
-            found = self._from_piece(first, start, profile)[0]
+        near, back = guess - NEAR, 2
+        while near > first + 1:
+            found = self._from_piece(first, start, profile, near)[0]
+            if found:
+                return found[-1]
+            near, back = near - back, 2 * back
+        found = self._from_piece(first, start, profile)[0]
         return found[-1] if found else None
 
     def one_piece(self, place):
@@ -133,16 +139,14 @@ class Laying:
         roof = 1e30 if mixing.most is None else mixing.most
         # by when the cove must be rolled; the paces between which a mix ages until well after that
         if profile.constant:
-            begun, hot = 0.0, profile.pace_held
+            hot, gained = profile.pace_held, None
             cold = hot
             soft_by, horizon = share * windows.soft / hot, 1e30
         else:
-            begun = profile.age_at(start)
-            soft_by = profile.span(start, share * windows.soft)
+            soft_by, cold, hot, gained = profile.ahead(start, share * windows.soft)
             horizon = 1.5 * soft_by
-            cold, hot = [profile.pace_at(one) for one in profile.between(start, start + horizon)]
-        film_span = share * windows.film / hot
-        moment = (start, begun, profile)
+        film = share * windows.film
+        film_span = film / hot
         # chains of the second person: rolled, covered, counted from the empty bag; covered, counted from wet resin
         rolled, covered, unhindered = 0.0, 0.0, 0.0
         for last in range(first + 1, min(first + most, len(pieces)) + 1):
@@ -174,7 +178,11 @@ class Laying:
                     putty, wet = max(putty, mixing.least * filled), max(wet, mixing.least)
                 in_pot, mixed = putty, mix_wet
             lasts = share * pot(in_pot)
-            if placed * hot <= lasts and in_pot <= roof and wet <= roof:
+            aged = placed * hot
+            if aged > lasts and cold < hot:  # as much as surely; now as much as really
+                aged = gained(placed)
+            rolled_at = 0.0
+            if aged <= lasts and in_pot <= roof and wet <= roof:
                 if pair:
                     head = pieces[first]
                     begin, earliest = placed + head.tool + head.clean - head.wetting - mixed, mix_putty if one else 0.0
@@ -186,14 +194,33 @@ class Laying:
                 else:
                     begin, rolled_at = tooled, tooled + mixed + taped
                     covered_at = rolled_at + covering
-                if (rolled_at <= soft_by and covered_at <= horizon
-                        and (covered_at if one else covered_at - begin) <= film_span):
+                lying = covered_at if one else covered_at - begin
+                if (rolled_at <= soft_by and covered_at <= horizon and (lying <= film_span or (cold < hot and
+                        gained(covered_at) - gained(covered_at - lying) <= film))):
                     found.append(Laid(first, last, one, pair, putty, wet, placed, tooled, begin, rolled_at, covered_at,
                                       None, ""))
                     continue
-            elif not why and not one and placed * cold > lasts + 1e-3:
-                return found, last
-            laid = self._best(first, last, moment, (rolled, covered, unhindered) if pair else None)
+            if not why and not small and in_pot <= roof and wet <= roof:
+                if aged > lasts + 1e-3:
+                    return found, last
+                if rolled_at > soft_by + 1e-3:
+                    # one mix for both saves the second mixing, but puts more into the pot, which then lasts less long
+                    lasts = share * pot(putty + wet) if mixing.one_mix else 0.0
+                    if cold < hot:
+                        aged = gained(placed)
+                    if aged > lasts + 1e-3:
+                        return found, last
+                    rolled_at = tooled + taped
+                    covered_at = rolled_at + covering
+                    if not pair and aged <= lasts and putty + wet <= roof and rolled_at <= soft_by:
+                        lying = gained(covered_at) if cold < hot else covered_at * hot
+                        if lying <= film and covered_at <= horizon:
+                            found.append(Laid(first, last, True, False, putty, wet, placed, tooled, tooled, rolled_at,
+                                              covered_at, None, ""))
+                            continue
+                        if lying > film + 1e-3:
+                            return found, last
+            laid = self._best(first, last, (start, profile), (rolled, covered, unhindered) if pair else None)
             if laid.slack < -SLACK:
                 return found, laid
             found.append(laid)
@@ -254,7 +281,7 @@ class Laying:
                 covered = max(covered, earliest + mixed + chains[2])
         putty, wet = amounts
         in_pot = putty + wet if one_mix else putty
-        slack, limit = self._slack(moment, placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)
+        slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)))
         most = self.mixing.most
         if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
@@ -280,12 +307,10 @@ class Laying:
         start: of the mixing [s on the clock]; placed, rolled, covered, since (wet-out mixing): times from there [s];
         in_pot: mass in the bag [kg]
         """
-        profile = self.profile
-        begun = 0.0 if profile.constant else profile.age_at(start)
-        return self._slack((start, begun, profile), placed, rolled, covered, since, in_pot)
+        return self._slack(start, self.profile, placed, rolled, covered, since, in_pot)
 
-    def _slack(self, moment, placed, rolled, covered, since, in_pot):
-        windows, (start, begun, profile) = self.windows, moment
+    def _slack(self, start, profile, placed, rolled, covered, since, in_pot):
+        windows = self.windows
         share = windows.share
         # in time at 25 degC first, so that a changing temperature costs one reckoning for each end of a window
         if profile.constant:
@@ -294,10 +319,13 @@ class Laying:
             soft = share * windows.soft - rolled * pace
             film = share * windows.film - (covered - since) * pace
         else:
-            age_at = profile.age_at
-            pot = share * windows.pot(in_pot) - age_at(start + placed) + begun
-            soft = share * windows.soft - age_at(start + rolled) + begun
-            film = share * windows.film - age_at(start + covered) + (age_at(start + since) if since else begun)
+            seen = self.seen
+            if seen is None or seen[0] != start or seen[1] is not profile:
+                seen = self.seen = (start, profile, profile.ahead(start, share * windows.soft)[3])
+            gained = seen[2]
+            pot = share * windows.pot(in_pot) - gained(placed)
+            soft = share * windows.soft - gained(rolled)
+            film = share * windows.film - gained(covered) + (gained(since) if since else 0.0)
         if pot <= soft and pot <= film:
             least, limit, end = pot, POT, placed
         elif soft <= film:

@@ -2,11 +2,12 @@
 from .inputs import Choice, Number, Text
 from .lines import ASK, BESIDE, SAY, line, words
 from .numbers import shown, small
+from .own_rates import METRES, minutes
 from .units import told
 
 OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cured slowly"),
             ("soft", "Stayed soft or sticky"), ("stiff", "Stiffened before it was used"), ("hot", "Got too hot"))
-TIMES = "Times"
+TIMES, LAID = "Times", "Laid by a plan: how fast it went"
 
 INPUTS = (
     Text("what", "What was poured", most=120, help="The mix, as the screen gave it"),
@@ -20,7 +21,10 @@ INPUTS = (
            help="From the first stir to too stiff to spread"),
     Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES),
     Text("note", "Note", most=120, fold="Note"),
-)
+    Text("crew", "Who laid it", fold=LAID),
+    Number("hands", "How many", low=1, high=6, whole=True, optional=True, fold=LAID),
+    METRES,
+) + minutes(LAID)
 CHECKS = ()
 
 
@@ -41,6 +45,7 @@ def answer(values):
               told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
               "lot " + values["lot"] if values["lot"] else "",
               "read " + values["readings"] if values["readings"] else "", values["note"],
+              told(values["laid"], "m", system) + " laid" if values["laid"] else "",
               "" if values["outcome"] == "unknown" else small(dict(OUTCOMES)[values["outcome"]])]
     own, label = values["own_time"], values["label_time"]
     if not (values["what"] or own or any(pieces)):

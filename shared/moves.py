@@ -23,6 +23,7 @@ MOVES = (
     ("kit", "Kit", "One thing of the kit to what is kept of it"),
     ("log", "Log", "A poured batch to one line of the log"),
     ("timings", "Timings", "Own working times against the label's"),
+    ("own_rates", "Own rates", "Laid batches to how fast these hands are"),
     ("safety", "Safety", "The cautions that always stand"),
     ("air", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     ("sources", "Sources", "Every figure and statement kept here, with where it comes from"),

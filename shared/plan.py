@@ -5,13 +5,17 @@ from .catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from .clock import HOURS, Clock, clock_text, on_the_clock
 from .day import Plan
 from .errors import InputError
+from .heat_model import own_pots
 from .inputs import Choice, Group, Number, Pick, Text
 from .ratio import basis
 from .records import SCALE, SYSTEM
+from .records_shed import PEOPLE
 from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
 MOST_PIECES = 60
+FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
+               for one in range(1, summary.MOST_TOLD + 1)])
 
 
 def _rate(row):
@@ -24,7 +28,7 @@ def _rate(row):
         high=20,
         optional=True,
         fold=PACE,
-        help="Downhand, one person. Left empty: {} (from memory, {} to {}).".format(rate, least, most),
+        help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(rate, least, most),
     )
 
 
@@ -46,10 +50,12 @@ INPUTS = (
             each="Piece",
             fold="Pieces in laying order",
         ),
+        Pick("crew", "People", PEOPLE, default="1"),
         Choice(
             "people",
-            "People",
-            (("1", "Alone"), ("2", "Two"), ("3", "Three"), ("4", "Four"), ("5", "Five"), ("6", "Six")),
+            "How many today",
+            (("", "As above"),) + tuple([row[:2] for row in PEOPLE.rows]),
+            fold=PACE,
         ),
         Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
         SYSTEM_INPUT,
@@ -61,7 +67,7 @@ INPUTS = (
             low=-10,
             high=50,
             when=(("temperature_is", ("constant",)),),
-            help="Of the warmest: wood in the sun, resin in the hut.",
+            help="The warmest counts.",
         ),
         Group(
             "points",
@@ -96,7 +102,7 @@ INPUTS = (
             fold=LEFT,
         ),
         remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
-        Pick("scale", "Scale", SCALE, default="1g"),
+        Pick("scale", "Scale", SCALE, default="1g", fold=LEFT),
         Number(
             "smallest",
             "Smallest honest mix",
@@ -186,12 +192,17 @@ INPUTS = (
 def check(values):
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
     system = values["system"]
-    for field, words in (
-        ("pot_time", "Pot life: the plan needs it, from the label or your own timing"),
-        ("pot_mass", "Pot life: at which mass? A pot life without its mass says nothing"),
-        ("pot_temperature", "Pot life: at which temperature? The label says it, often 20 or 25 °C"),
+    timed = system["pot_time"] is not None or not own_pots(system["timed"])
+    for field, asked, words in (
+        ("pot_time", timed, "Pot life: the plan needs it, from the label or your own timing"),
+        ("pot_mass", timed, "Pot life: at which mass? A pot life without its mass says nothing"),
+        (
+            "pot_temperature",
+            timed or system["film_time"] is not None,
+            "Pot life: at which temperature? The label says it, often 20 or 25 °C",
+        ),
     ):
-        if system[field] is None:
+        if asked and system[field] is None:
             raise InputError("system." + field, words)
     if values["smallest"] is None and not basis(system).weight_parts:
         raise InputError(

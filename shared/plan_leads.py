@@ -1,5 +1,5 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
-from . import batches, links
+from . import batches, laid, links
 from .clock import clock_text
 from .laying import POT
 from .numbers import DOWN, UP, shown, small
@@ -42,8 +42,11 @@ def done_leads(values, standing, now):
     for batch in [batch for batch in standing if not batch.finished][:AT_ONCE]:
         step = next(iter([step for step in batch.steps if not step.done]))
         own = "done.{}.".format(place)
-        found.append({"label": "Batch {}: {}".format(batch.number, small(SAID[step.key])), "screen": "plan", "pairs": [
-            [own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]})
+        pairs = [[own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]
+        if step.key == batch.steps[-1].key:  # the page keeps in the log what the whole batch took
+            pairs += [["log." + name, text] for name, text in laid.pairs(values, batch, now)]
+        found.append({"label": "Batch {}: {}".format(batch.number, small(SAID[step.key])), "screen": "plan",
+                      "pairs": pairs})
         if not batch.begun:
             break
     return found

@@ -151,18 +151,21 @@ def answer(values):
                 left_text(now.left),
                 rank=ANSWER,
                 span=[float(shown(100 * now.passed / values["duration"], 2)), 100.0],
-                rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON else "rounded down",
+                rough="last minutes: finish what is placed, mix nothing in"
+                if now.left <= SOON
+                else "rounded down, to be sure",
             )
         )
     else:
-        found.append(line("over", "Over for", now.over, "s", left_text(now.over, UP), rank=ANSWER, rough="rounded up"))
+        rough = "since it should have been used"
+        found.append(line("over", "Over for", now.over, "s", left_text(now.over, UP), rank=ANSWER, rough=rough))
         found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
     found.extend(_step_lines(now, rows))
     found.extend(_clock_lines(values, now))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
     found.append(
-        line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE, rough="rounded down")
+        line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE)
     )
     found.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))
     again = max(values["duration"], now.passed + AGAIN)
@@ -204,7 +207,7 @@ def _clock_lines(values, now):
     hours = values["hours"]
     today = floor((values["now"] + values["zone"]) / DAY) * DAY
     text = clock_text(here - today, hours, DOWN)
-    found = [line("end", "Ends", now.end, "s", text, rough="rounded down to the minute")]
+    found = [line("end", "Ends", now.end, "s", text, rough="rounded down to the minute, to be sure")]
     if now.left > 0:
         found.append(
             words(

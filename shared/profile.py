@@ -31,6 +31,7 @@ class Profile:
             age += self._gained(self.stretches[-1], after[0])
         self.stretches.append((points[-1][0], EVER, age, self.pace_at(points[-1][1]), 0.0, True))
         self.stretch = self.stretches[0]
+        self.paces = [(time, self.pace_at(temperature)) for time, temperature in points]
 
     def pace_at(self, temperature: float) -> float:
         """How fast a mix ages at a temperature [K], against 25 degC [-]."""
@@ -88,9 +89,12 @@ class Profile:
         """How long from `start` until a mix has aged so much [s]; the inverse of `age`, in closed form."""
         if self.constant:
             return age / self.pace_held
-        wanted = self.age_at(start) + age
+        return self._until(self.age_at(start) + age) - start
+
+    def _until(self, wanted):
+        """When a mix has aged so much since the first point [s]."""
         if wanted <= 0:
-            return wanted / self.pace_held + self.points[0][0] - start
+            return wanted / self.pace_held + self.points[0][0]
         found = self.stretches[1]
         for stretch in self.stretches[1:]:
             if stretch[2] <= wanted:
@@ -99,7 +103,45 @@ class Profile:
         ahead = (wanted - so_far) / pace
         rise = growth * ahead
         ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
-        return begun + ahead - start
+        return begun + ahead
+
+    def ahead(self, start: float, age: float, further: float = 1.5):
+        """What every batch that is tried asks of the hours ahead of its start, in one go.
+
+        returns: how long until a mix has aged so much [s]; the least and the greatest pace until `further` times that;
+        a function of the time since the start [s]: the age gained
+        """
+        begun, ended, _, pace, growth, flat = self._at(start)
+        age_at, room, rate, span = self.age_at, -1.0, 0.0, None
+        if growth:
+            pace *= exp(growth * (start - begun))
+        if not flat:  # within this stretch the age is an exponential from here
+            rate, room = pace / growth, ended - start
+            if age > -rate or rate > 0:
+                span = log(1 + age / rate) / growth
+
+        def gained(time):
+            return rate * (exp(growth * time) - 1) if time <= room else age_at(start + time) - age_at(start)
+
+        if span is not None and further * span <= room:
+            last = pace * exp(growth * further * span)
+            return (span, pace, last, gained) if growth > 0 else (span, last, pace, gained)
+        span = self.span(start, age)
+        end, cold, hot = start + further * span, pace, pace
+        for one in [self.pace(end)] + [one for time, one in self.paces if start < time < end]:
+            if one < cold:
+                cold = one
+            elif one > hot:
+                hot = one
+        return span, cold, hot, gained
+
+    def trend(self, start: float, end: float) -> int:
+        """1 where it never falls between two times, -1 where it never rises, 0 where it does both."""
+        rises = falls = False
+        for begun, ended, _, _, growth, _ in self.stretches:
+            if begun < end and ended > start:
+                rises, falls = rises or growth > 0, falls or growth < 0
+        return 0 if rises and falls else (-1 if falls else 1)
 
     def between(self, start: float, end: float):
         """The lowest and the highest temperature between two times [K]."""

@@ -3,7 +3,7 @@
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
 from . import label_cure
-from .catalogue import airing, fillers, glass, systems, tools, vessels
+from .catalogue import fillers, systems, tools, vessels
 from .catalogue.marks import MEMORY
 from .errors import InputError
 from .inputs import Choice, Number, Parts, Text
@@ -47,6 +47,10 @@ def check_system(values):
     if densities and len(densities) != count:
         raise InputError("densities", "Densities: one for each part, in the same order")
     codes(values["statements"])
+    values["timed"] = ()
+    if values["timings"]:
+        from .own_timings import read_timings  # a system that was never timed needs none of it
+        values["timed"] = tuple(read_timings(values["timings"]))
 
 
 SYSTEM = Record("system", "Resin system", (
@@ -70,6 +74,8 @@ SYSTEM = Record("system", "Resin system", (
     Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
+    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,
+         help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system)
@@ -145,43 +151,3 @@ FILLER = Record("filler", "Filler", (
     Choice("alone", "On its own", (("yes", "Stands up"), ("no", "Needs another filler to stand")),
            fold="What it can do"),
 ), fillers.FILLERS)
-
-
-def check_room(values):
-    """A room is known by its volume, or by all three of its sizes."""
-    for name in ("length", "width", "height"):
-        if not values["volume"] and not values[name]:
-            raise InputError(name, "Room: type length, width and height, or its volume")
-
-
-ROOM = Record("room", "Room", (
-    Text("name", "Name"),
-    Number("length", "Length", unit="m", low=0, high=100, above=True, optional=True),
-    Number("width", "Width", unit="m", low=0, high=100, above=True, optional=True),
-    Number("height", "Height", unit="m", low=0, high=20, above=True, optional=True),
-    Number("volume", "Volume, if known", unit="m3", low=0, high=50000, above=True, optional=True,
-           help="Goes before length, width and height"),
-), airing.ROOMS, check_room)
-
-FAN = Record("fan", "Fan", (
-    Text("name", "Name"),
-    Number("flow", "Air it moves", unit="m3/h", low=0, high=100000, above=True,
-           help="From its label; a filter or a hose on it takes up to half"),
-), airing.FANS)
-
-
-def check_roll(values):
-    """Tape and cloth are known by their weight."""
-    if values["of"] != "ply" and not values["weight"]:
-        raise InputError("weight", "Dry weight: type it, tape and cloth are known by it")
-
-
-ROLL = Record("roll", "Roll or remnant", (
-    Text("name", "Name"),
-    Choice("of", "Of", (("tape", "tape"), ("cloth", "cloth"), ("ply", "peel ply"))),
-    Number("width", "Width", unit="mm", low=5, high=3000),
-    Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, optional=True, help="Peel ply needs none"),
-    Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
-), glass.ROLLS, check_roll)
-
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, ROLL)

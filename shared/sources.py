@@ -10,7 +10,7 @@ from .kit import KINDS
 from .lines import SAY, words
 from .numbers import capital, places_for, shown, small
 from .provenance import provenance
-from .records import RECORDS
+from .records_shed import RECORDS
 from .units import METRIC
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column

@@ -1,10 +1,9 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
-from . import advice
+from . import advice, paces
 from .batches import batch_lines, count_text
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
-from .catalogue.rates import RATES
 from .clock import clock_text
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
@@ -55,6 +54,31 @@ def _summary(values, plan, batches):
             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches",
         ),
     ]
+    limit, ended, all_ended = advice.binding(plan)
+    what, why = advice.words_of(limit)
+    if all_ended:
+        text = what + ": it ends " + (
+            "{} of {}".format(ended, count_text(all_ended)) if ended < all_ended else "each batch but the last")
+    else:
+        text = what + ": it has the least left, though all goes into one batch"
+        if count > 1:
+            text = what + ": it has the least left"
+    if limit != SIZE:
+        most = max([_in_bag(batch.laid) for batch in batches])
+        why += " Counted " + plan.times.told(limit, most, plan.profile.warmest)[1]
+    found.append(words("binds", "What binds", text, rough=why))
+    least = min([batch.slack for batch in batches])
+    left = shown(least / 60, 0, DOWN) + " min" if least >= 0 else "missed by " + shown(-least / 60, 0, UP) + " min"
+    found.append(
+        line(
+            "slack",
+            "Least left of a window",
+            least,
+            "s",
+            left,
+            rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
+        )
+    )
     big = max([_in_one_pot(batch.laid) for batch in batches])
     found.append(
         line(
@@ -67,29 +91,8 @@ def _summary(values, plan, batches):
             rough="filler counted in: to the safe side",
         )
     )
-    limit, ended, all_ended = advice.binding(plan)
-    what, why = advice.words_of(limit)
-    if all_ended:
-        text = what + ": it ends {} of {}".format(ended, count_text(all_ended))
-    else:
-        text = what + ": it has the least left, though all goes into one batch"
-        if count > 1:
-            text = what + ": it has the least left"
-    if limit != SIZE:
-        most = max([_in_bag(batch.laid) for batch in batches])
-        why += " Counted " + plan.times.told(limit, most, plan.profile.warmest)[1]
-    found.append(words("binds", "What binds", text, rough=why))
-    least = min([batch.slack for batch in batches])
-    found.append(
-        line(
-            "slack",
-            "Least left of a window",
-            least,
-            "s",
-            shown(least / 60, 0, DOWN) + " min",
-            rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
-        )
-    )
+    rates, whence = paces.told(paces.paces(values), values["units"])
+    found.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
     return found + _windows(values, plan, batches) + _helps(values, plan, count)
 
 
@@ -100,7 +103,7 @@ def _windows(values, plan, batches):
     found = []
     for limit, label in NAMES:
         span, by = plan.times.told(limit, most, warmest)
-        text = shown(span / 60, 0, DOWN) + " min at " + told(warmest, "degC", values["units"])
+        text = shown(span / 60, 0, DOWN) + " min at " + told(warmest, "degC", values["units"], digits=2)
         if limit == POT:
             label = told(most, "g", values["units"]) + " in the bag"
         found.append(line("window_" + limit, label, span, "s", text, by, rank=MORE))
@@ -122,11 +125,12 @@ def _remembered(values):
         found.append("quick rule")
     if values["soft"] is None or (values["film"] is None and values["system"]["film_time"] is None):
         found.append("windows")
-    if any([values[row[0] + "_rate"] is None for row in RATES]):
+    if any([one.whence == paces.REMEMBERED for one in paces.paces(values)]):
         found.append("rates")
     if not found:
-        return "by the working times you typed"
-    return ", ".join(found) + " from memory; a trial bag timed in your shed goes before them"
+        return "by your own working times and rates"
+    text = ", ".join(found) + " from memory"
+    return text if values["system"]["timed"] else text + "; your own timings go before them"
 
 
 def _helps(values, plan, count):
@@ -155,14 +159,14 @@ def _cold(values, plan):
     coldest = min([point[1] for point in plan.profile.points])
     if coldest >= least:
         return []
+    here, bound = [told(one, "degC", values["units"], places=1) for one in (coldest, least)]
     return [
         line(
             "cold",
             "Too cold for this hardener",
             coldest,
             "K",
-            told(coldest, "degC", values["units"]) + " is below its "
-            "lowest, " + told(least, "degC", values["units"]) + ". Warm the place, or take a faster hardener.",
+            "{} is below its lowest, {}. Warm the place, or take a faster hardener.".format(here, bound),
             rough="from memory; the label's own figure goes before it" if remembered else "the label's",
             rank=WARN,
         )
@@ -170,14 +174,14 @@ def _cold(values, plan):
 
 
 def _cuts(values, plan):
-    found = []
+    found, lapped = [], told(values["overlap"], "mm", values["units"], digits=2)
     for name, parts, failed in plan.cuts:
         what, _ = advice.words_of(failed.limit)
         found.append(
             words(
                 "cut",
                 "Too long for one batch",
-                "{} is cut in {}, tape lapped {}.".format(name, parts, told(values["overlap"], "mm", values["units"])),
+                "{} is cut in {}, tape lapped {}.".format(name, parts, lapped),
                 rough=what + " binds; overlap " + BY_KEY["overlap"].mark,
                 rank=WARN,
             )
@@ -191,10 +195,10 @@ def _no_plan(values, plan):
     work = plan.work()
     what, why = advice.words_of(failed.limit) if failed else ("the changing temperature", "")
     name = plan.whole.pieces[failed.first].name if failed else "the pieces"
-    over = " by " + shown(-failed.slack / 60, 0, UP) + " min" if failed else ""
+    over = shown(-failed.slack / 60, 0, UP) + " min too late for " if failed else ""
     found = [
         words(
-            "no_plan", "No plan", name + " cannot be laid in time: " + what + over + " too late.", rough=why, rank=WARN
+            "no_plan", "No plan", name + " cannot be laid in time: " + over + what + ".", rough=why, rank=WARN
         )
     ]
     if values["long"] == "whole":
@@ -228,7 +232,7 @@ def _questions(values, plan, batches):
                     words(
                         "gap",
                         "Temperature",
-                        "None between {} and {}: is it straight?".format(
+                        "None typed between {} and {}: does it change evenly there?".format(
                             _clock(values, before[0], DOWN), _clock(values, after[0], DOWN)
                         ),
                         rank=ASK,

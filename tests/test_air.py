@@ -197,3 +197,24 @@ def test_a_flow_that_is_needed_claims_two_figures_and_is_rounded_up():
     number = float(told["text"].split()[0])
     assert number >= told["value"] * 3600 * (1 - 1e-9)
     assert number < told["value"] * 3600 * 1.1 and len(told["text"].split()[0].rstrip("0")) <= 2
+
+
+def test_vapour_is_told_beside_the_lower_explosive_limit_by_the_chemicals_library():
+    found = lines(room=ROOM, solvent="acetone", solvent_mass="400", wiping="1", draught="shut")
+    share, of_lower = found["vapour"]["value"], found["of_lower"]["value"]
+    assert share / of_lower == pytest.approx(chemicals.LFL(CASRN="67-64-1"))
+    assert float(found["of_lower"]["text"].rstrip("%")) == pytest.approx(100 * of_lower, abs=0.1)
+    assert "explosive" in found and of_lower >= 0.1
+
+
+@pytest.mark.parametrize("runs, spark", [("out", True), ("in", False), ("off", False)])
+def test_vapour_that_passes_a_motor_is_warned_of(runs, spark):
+    found = lines(room=ROOM, solvent="acetone", solvent_mass="5", wiping="5", fan_runs=runs, fan={"flow": "240"})
+    assert ("fan_spark" in found) == spark
+
+
+def test_an_opening_just_large_enough_is_not_called_too_small():
+    fan = {"room": ROOM, "fan_runs": "in", "fan": {"flow": "240"}}
+    need = lines(**fan)["make_up"]["value"]
+    assert "small_make_up" in lines(opening=f"{need * 0.99:.6f} m2", **fan)
+    assert "small_make_up" not in lines(opening=f"{need * 1.001:.6f} m2", **fan)

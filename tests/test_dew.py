@@ -103,3 +103,22 @@ def test_damp_air_is_told_however_warm_the_surface():
 def test_a_night_without_humidity_is_refused_at_its_field():
     answer = moves.answer("dew", {"air": "20", "night": "10"})
     assert [row["field"] for row in answer["errors"]] == ["humidity"]
+
+
+# air 20 degC at 60 %: dew at 12.00 degC (psychrolib, ASHRAE 2017 ch. 1); 3 K of margin are wanted
+@pytest.mark.parametrize("surface, said", [
+    ("11.9", "The surface is wet"), ("12.1", "Too near to the dew point"), ("14.9", "Too near to the dew point"),
+    ("15.1", None)])
+def test_a_surface_is_told_wet_or_too_near_by_its_margin(surface, said):
+    found = lines({"air": "20", "humidity": "60", "surface": surface})
+    assert (found["damp"]["label"] if said else "damp" in found) == (said or False)
+    assert (found["blush_1"]["rank"] == "beside") == bool(said), "the order against blush is in sight with the danger"
+
+
+@pytest.mark.parametrize("night, label", [("11", "Dew in the night"), ("12.5", "Near to dew in the night")])
+def test_the_night_says_how_warm_a_seam_must_be_kept(night, label):
+    """3 K above a dew point just under 12 degC, rounded up to half a degree."""
+    found = lines({"air": "20", "humidity": "60", "night": night})
+    assert found["night_damp"]["label"] == label
+    assert "above 15.0 °C until" in found["night_damp"]["text"]
+    assert found["dew_point"]["text"] == "12.0 °C"

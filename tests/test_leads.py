@@ -66,7 +66,7 @@ def test_a_day_that_has_not_begun_is_not_late_and_a_clock_past_midnight_is():
 def test_a_clock_of_a_batch_has_its_steps_in_order_and_ends_with_the_plan_s_pot_window():
     found = moves.answer("plan", links.tree(PIECES))
     pot = pot_of(led(found, "Start the clock of batch 1"), now="1700000000")
-    by = {row["name"]: row["value"] for row in found["lines"] if row["part"] == "batch 1"}["by_pot"]
+    by = {row["name"]: row["value"] for row in found["lines"] if row["part"] == "batch_1"}["by_pot"]
     assert by - 8 * 3600 - 60 < pot["left"]["value"] <= by - 8 * 3600
     assert pot["next"]["text"] == "Putty mixed and bagged"
 

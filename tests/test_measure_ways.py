@@ -3,7 +3,9 @@ from math import sqrt
 
 import numpy as np
 import pytest
-from covemix.shared import bench, graduations, moves, ratio
+from covemix.shared import bench, graduations, moves, ratio, taken
+from hypothesis import given
+from hypothesis import strategies as st
 from uncertainties import ufloat
 
 SYSTEM = {"by_volume": "3:1", "densities": "1.15:0.98"}
@@ -242,3 +244,18 @@ def test_uneven_strokes_agree_with_propagated_errors(outside):
 def test_without_densities_a_label_by_weight_leaves_the_scale_alone_on_the_bench():
     found = lines(compare="yes", system={"by_weight": "100:30"})
     assert [name for name in found if name.startswith("way_")] == ["way_scale"]
+
+
+@given(st.lists(st.floats(5, 500), min_size=3, max_size=3), st.integers(1, 2), st.floats(0.5, 2),
+       st.lists(st.floats(1, 12), min_size=3, max_size=3))
+def test_whole_strokes_to_come_follow_what_was_pumped(wanted, many, off, steps):
+    """Brute force: of all whole counts the one whose volume is nearest to the ratio with what is in the cup."""
+    done = tuple(volume * off for volume in wanted[:many])
+    found = taken.whole_steps(wanted, done, steps)
+    scale = sum(done) / sum(wanted[:many])
+    assert found.volumes[:many] == done
+    for place in range(many, 3):
+        exact = wanted[place] * scale
+        nearest = min(range(1, int(exact / steps[place]) + 3), key=lambda count: abs(count * steps[place] - exact))
+        assert abs(found.volumes[place] - exact) == pytest.approx(abs(nearest * steps[place] - exact), abs=1e-6)
+        assert found.volumes[place] == pytest.approx(found.counts[place] * steps[place])

@@ -5,7 +5,7 @@ import math
 
 import cases
 import pytest
-from covemix.shared import inputs, links, moves, records
+from covemix.shared import inputs, links, moves, records_shed
 from covemix.shared.inputs import Pick
 from covemix.shared.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
 
@@ -70,7 +70,7 @@ def test_every_default_means_the_same_in_both_systems(name):
             assert alike(metric, us), path
 
 
-@pytest.mark.parametrize("record", records.RECORDS, ids=lambda record: record.name)
+@pytest.mark.parametrize("record", records_shed.RECORDS, ids=lambda record: record.name)
 def test_every_built_in_row_means_the_same_in_both_systems(record):
     pick = Pick("thing", "Thing", record)
     for row, *_ in record.rows:

@@ -84,6 +84,7 @@ def test_the_label_is_held_against_the_chemistry_where_both_weights_are_known():
     label = {"by_weight": "100:13", "eew": "190", "ahew": "24.37"}
     assert answered(label)["stoichiometry"]["value"] == pytest.approx(13 / (100 * 24.37 / 190))
     assert "stoichiometry_off" not in answered(label)
+    assert answered(label)["stoichiometry"]["text"] == "101% of 12.8 phr"
     assert answered({**label, "by_weight": "100:40"})["stoichiometry_off"]["rank"] == "ask"
     by_volume = answered({"by_volume": "3:1", "eew": "190", "ahew": "24"}, "240 mL")
     assert "density" in by_volume["stoichiometry"]["text"]
@@ -247,3 +248,8 @@ def test_densities_stay_from_memory_until_they_are_typed(system, remembered):
     # the second one started from a row and left them as they came
     found = {line["name"]: line for line in moves.answer("ratio", {"system": system})["lines"]}
     assert ("from memory" in found["mixed_volume"]["rough"]) is remembered
+
+
+def test_putty_without_densities_is_refused_with_what_it_needs():
+    why = refused({"by_weight": "3:1"}, amount_is="putty", amount="200")["system.densities"]
+    assert "the density of each part" in why and "A volume of putty needs them." in why

@@ -48,6 +48,7 @@ def test_the_first_view_asks_for_the_air_first(clock):
 
 def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
     warm(clock)
+    clock.get_by_text("What it is for, where it goes").click()
     clock.get_by_label("It is for").select_option("putty")
     clock.get_by_label("Where it goes").fill("port seam")
     expect(clock.locator("[data-move=heat] [data-lead]").first).to_have_attribute("data-lead", re.compile("port seam"))
@@ -166,6 +167,34 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
     assert kinds == ["poured"]
     clock.locator("[data-notice=pot-ended]").get_by_role("button", name="Undo").click()
     expect(clock.locator(".pot")).to_have_count(1)
+
+
+KIT_SYSTEM = """async () => {
+    const { put } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    await put("kit", { record: "system", made: 1, typed: { name: "Shed mix", by_weight: "100:30",
+        densities: "1.15 : 0.98", pot_time: "30", pot_mass: "100", pot_temperature: "25" } });
+}"""
+
+
+def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(clock, standing):
+    clock.evaluate(KIT_SYSTEM)
+    clock.reload()
+    warm(clock)
+    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    clock.get_by_role("button", name="Stiffening").click()
+    expect(clock.locator("[data-notice=timing]")).to_contain_text("Own timings")  # seconds old: a tap by mistake
+    clock.evaluate(JUMP, 22 * 60)
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
+    clock.get_by_role("button", name="Stiffening").click()
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 1 own timing")
+    clock.goto(standing.url + "/plan/?temperature=22&pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90")
+    clock.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    expect(clock.locator("[data-line=window_pot]")).to_contain_text("own timing")
+    clock.goto(standing.url + "/clock/")
+    expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))
 
 
 def test_still_good_looks_again_later(phone, standing):

@@ -205,6 +205,7 @@ def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
 def test_a_database_that_died_is_opened_again(kit, standing):
     """Eviction closes it under the page, without a word."""
     add(kit)
+    expect(kit.locator(".entry")).to_have_count(1)
     tools = kit.context.new_cdp_session(kit)
     tools.send("Storage.clearDataForOrigin", {"origin": standing.url, "storageTypes": "indexeddb"})
     add(kit, name="After it")

@@ -9,9 +9,9 @@ from .conftest import figure
 PLAN = "/plan/?temperature=20&start=9:00" + "".join(
     f"&pieces.{place}.name=Seam+{place}&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90"
     for place in range(3))
-AT = """(hours) => {
+AT = """([hours, minutes]) => {
     const fixed = new Date();
-    fixed.setHours(hours, 5, 0, 0);
+    fixed.setHours(hours, minutes, 0, 0);
     const ahead = fixed.getTime() - Date.now();
     const Real = Date;
     window.Date = class extends Real {
@@ -47,7 +47,7 @@ def test_the_boat_leads_here(phone, standing):
 
 
 def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
-    plan.evaluate(AT, 9)
+    plan.evaluate(AT, [9, 5])
     plan.get_by_role("link", name="Begin the day").click()
     plan.get_by_role("link", name="Batch 1: putty mixed and bagged").click()
     expect(plan.locator("[name='done.0.minute']")).to_have_value("5")
@@ -60,7 +60,7 @@ def test_a_day_that_begins_too_late_says_so(phone, standing):
     """A batch that would not be finished in time should not be started any more."""
     phone.goto(standing.url + PLAN + "&finish=11:30")
     phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
-    phone.evaluate(AT, 11)
+    phone.evaluate(AT, [11, 5])
     phone.get_by_role("link", name="Begin the day").click()
     expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
 
@@ -71,3 +71,39 @@ def test_a_batch_leads_to_its_pour_and_to_its_clock(plan):
     expect(plan.locator(".pot-next")).to_contain_text("Putty mixed and bagged")
     plan.get_by_role("button", name="Done: Putty mixed").click()
     expect(plan.locator(".pot-next")).to_contain_text("Bag empty")
+
+
+STEPS = ("putty mixed and bagged", "bag empty", "cove tooled", "edges clean", "wet-out resin mixed", "tape wet out",
+         "tape laid", "air rolled out", "peel ply down")
+
+
+def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
+    """Each step told with a tap, some minutes apart; the log keeps them, kit and plan offer what is learned."""
+    piece = "&pieces.0.name=Keel&pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90"
+    phone.goto(standing.url + "/plan/?temperature=15&start=9:00&crew.name=Ann&crew.hands=1" + piece)
+    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    phone.evaluate(AT, [9, 5])
+    phone.get_by_role("link", name="Begin the day").click()
+    for place, step in enumerate(STEPS):
+        phone.evaluate(AT, [9, 5 + 4 * place])
+        phone.locator("[name='pieces.0.name']").dispatch_event("input")
+        tap = phone.get_by_role("link", name=f"Batch 1: {step}")
+        expect(tap).to_have_attribute("data-lead", re.compile(f'"{5 + 4 * place}"'))
+        tap.click()
+    expect(phone.get_by_role("button", name="Take own rates")).to_be_visible()
+    phone.goto(standing.url + "/log/")
+    expect(phone.locator(".entry")).to_contain_text("Batch 1 of the plan")
+    expect(phone.locator(".entry")).to_contain_text("3.00 m laid")
+    phone.goto(standing.url + "/plan/")
+    phone.get_by_role("button", name="Take own rates").click()
+    expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")
+    phone.goto(standing.url + "/kit/")
+    phone.get_by_role("region", name="People").get_by_role("button", name="Add").click()
+    phone.locator("[name='people.name']").fill("Ann")
+    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Take own rates").click()
+    expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann has its own rates")
+    expect(phone.get_by_role("button", name="Take own rates")).to_be_hidden()
+    phone.goto(standing.url + "/plan/")
+    phone.get_by_label("People", exact=True).select_option(label="Ann")
+    expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")

@@ -39,9 +39,9 @@ export class EngineMissing extends Error {}
 
 export const startEngine = () => {
   ready ??= (async () => {
-    const [wasm, bundle] = await load();
-    const mine = new Worker(new URL("worker.js", import.meta.url), { type: "module" });
+    const mine = new Worker(new URL("worker.js", import.meta.url), { type: "module" }); // its scripts load meanwhile
     worker = mine;
+    const [wasm, bundle] = await load();
     await new Promise((resolve, reject) => {
       mine.addEventListener("error", () => reject(new Error("the engine did not start")));
       mine.addEventListener("message", ({ data }) => {

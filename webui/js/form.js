@@ -38,7 +38,9 @@ const picked = (pick, text, texts) => {
   return option(pick, text) ?? (own ? "" : initial(pick));
 };
 
-// Figures that are exactly those of a kit entry are that entry.
+// Figures that are exactly those of a kit entry are that entry, with what it has learned since.
+const LEARNED = ["timings", "learned"];
+const isLearned = (name) => LEARNED.includes(name.slice(name.lastIndexOf(".") + 1));
 const takeFromKit = (form, pick) => {
   if (pick.value) return;
   const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
@@ -50,8 +52,9 @@ const takeFromKit = (form, pick) => {
 };
 
 const sameFigures = (one, name, filled) => {
-  const typed = Object.entries(JSON.parse(one.dataset.typed));
-  return typed.length === filled.size && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
+  const typed = Object.entries(JSON.parse(one.dataset.typed)).filter(([key]) => !isLearned(key));
+  const own = [...filled.keys()].filter((key) => !isLearned(key));
+  return typed.length === own.length && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
 };
 
 // A unit that was typed behind the number would stand there twice.

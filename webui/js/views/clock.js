@@ -3,12 +3,14 @@ import { keepAwake } from "../awake.js";
 import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
+import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { potArticle } from "./pot.js";
+import { all, put } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
@@ -101,14 +103,35 @@ const showPots = (pots) => {
 
 const seconds = (pot) => `${Math.max(1, Math.round(line(pot, "passed")?.value ?? 0))} s`;
 
+const figures = (system) => JSON.stringify(system.filter(([name]) => name !== "system.timings").sort());
+const ofKit = async ({ system }) => (await all("kit")).find(({ record, typed }) => record === "system"
+  && figures(Object.entries(typed).map(([key, text]) => [`system.${key}`, text])) === figures(system));
+
+// A timing of a system of the kit stays with it, and every screen that picks it reckons with it.
+const keepTiming = async (thing, typed) => {
+  const before = (thing.typed.timings ?? "").split(";").map((one) => one.trim()).filter(Boolean);
+  const timings = [...before, typed.map(([, text]) => text).join(" ")].slice(-MOST_TIMINGS).join("; ");
+  const changed = { ...thing, typed: { ...thing.typed, timings } };
+  const { errors } = await ask({ move: "kit", typed: { kind: "system", system: changed.typed } });
+  if (errors.length) notice("timing", errors[0].message); // a tap by mistake must not spoil the system
+  if (errors.length || (await put("kit", changed)) === undefined) return;
+  await offerKit(shown.form);
+  shown.changed();
+};
+
 // What is said of a pot is an own timing of its system, reckoned with on this screen; the log keeps it with the batch.
 const say = async (pot, said) => {
   const typed = [["said", said], ["after", seconds(pot)], ...pot.timing];
   await amend(pot, (kept) => ({ ...kept, said: [...kept.said, said === "good" ? ["note", "still good"] : ["own_time", seconds(pot)]] }));
   if (!pot.timing.length) return;
+  const thing = await ofKit(pot);
+  if (thing) {
+    await keepTiming(thing, typed);
+    return;
+  }
   const { form, changed } = shown;
   const now = pairs(form);
-  if (JSON.stringify(now.filter(isSystem)) !== JSON.stringify(pot.system)) return;
+  if (figures(now.filter(isSystem)) !== figures(pot.system)) return;
   const rows = new Map();
   for (const [name, text] of now.filter(([one]) => one.startsWith("timings."))) {
     const [, row, key] = name.split(".");

@@ -3,6 +3,7 @@ import { startBackup } from "./backup.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, said } from "../entries.js";
+import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
@@ -53,13 +54,31 @@ export const mount = (screen, main) => {
     notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
   };
 
-  const shown = async (thing) => entry({
-    id: thing.id,
-    title: thing.typed.name ?? "",
-    beside: "",
-    details: said(await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })),
-    acts: [["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
-  });
+  const learn = async (thing, learned) => {
+    if ((await put("kit", { ...thing, typed: { ...thing.typed, learned } })) === undefined) return;
+    notice("kit", `${thing.typed.name} has its own rates.`, [["Undo", () => put("kit", thing)]]);
+  };
+
+  // What the log tells of these people and they do not have yet.
+  const toLearn = async (thing) => {
+    if (thing.record !== "people") return null;
+    const rows = await laidBy(thing.typed.name);
+    const own = rows.length ? await ask({ move: "own_rates", typed: { rows } }) : null;
+    const learned = own?.leads[0]?.pairs[0][1];
+    return learned && learned !== thing.typed.learned ? { learned, said: said(own) } : null;
+  };
+
+  const shown = async (thing) => {
+    const own = await toLearn(thing);
+    return entry({
+      id: thing.id,
+      title: thing.typed.name ?? "",
+      beside: "",
+      details: said(await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
+      acts: [...(own ? [["Take own rates", () => learn(thing, own.learned)]] : []),
+        ["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
+    });
+  };
 
   let turn = 0;
   const list = async () => {

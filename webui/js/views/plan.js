@@ -1,11 +1,14 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
 import { ask } from "../engine.js";
-import { fill, pairs } from "../form.js";
+import { fill, pairs, typedOf } from "../form.js";
+import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
 import { notice } from "../notice.js";
+import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
+const LOGGED = "log."; // what the log keeps of a batch whose last step was told
 const isPiece = ([name]) => name.startsWith("pieces.");
 
 let shown = null;
@@ -21,8 +24,16 @@ export const mount = (screen, main) => {
   const take = main.querySelector("[data-take-boat]");
   take.hidden = false;
   take.addEventListener("click", async () => { if (await takeBoat()) pieces.open = false; });
+  const own = main.querySelector("[data-own-rates]");
+  const offer = async () => { own.hidden = !(await laidBy(crew(form))).length; };
+  own.addEventListener("click", takeRates);
+  form.addEventListener("change", offer);
+  whenChanged((store) => { if (store === "log" && own.isConnected) offer(); });
+  offer();
   if (typeClock()) refresh();
 };
+
+const crew = (form) => form.elements.namedItem("crew.name").value || typedOf(form.elements.namedItem("crew")).name;
 
 const typeClock = () => {
   if (!shown.form.querySelector("[name=running] option[value=yes]:checked, [name=running][value=yes]:checked")) return false;
@@ -32,14 +43,28 @@ const typeClock = () => {
   return true;
 };
 
-const put = (label, found) => {
+const put = (label, told) => {
   const { form, changed } = shown;
+  const [kept, found] = [true, false].map((of) => told.filter(([name]) => name.startsWith(LOGGED) === of));
+  const typed = Object.fromEntries(kept.map(([name, text]) => [name.slice(LOGGED.length), text]));
+  const logged = kept.length ? logBatch({ typed }) : null;
   const before = pairs(form);
   const names = new Set(found.map(([name]) => name));
   fill(form, [...before.filter(([name]) => !names.has(name)), ...found]);
   typeClock();
   changed();
-  notice("lead", `${label}: done.`, [["Undo", () => { fill(form, before); changed(); }]]);
+  notice("lead", `${label}: done.`, [["Undo", async () => {
+    fill(form, before);
+    changed();
+    const id = await logged;
+    if (id) dropBatch(id);
+  }]]);
+};
+
+// How fast these hands were, by the log.
+const takeRates = async () => {
+  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(shown.form)) } });
+  for (const lead of answer.leads) put(lead.label, lead.pairs);
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.

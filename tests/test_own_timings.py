@@ -1,0 +1,101 @@
+"""Own timings kept with a system: read as people write them, and reckoned with by Clock and Plan alike."""
+from itertools import pairwise
+
+import pytest
+from covemix.shared import inputs, links, moves, plan
+from covemix.shared.own_timings import counted_text, read_timings, timings_text
+from covemix.shared.plan import INPUTS
+from test_plan import HAND, by_name
+
+SYSTEM = HAND["system"]
+FREE = {key: value for key, value in HAND.items() if key not in ("exponent", "soft", "film", "smallest")}
+ROW = {"said": "stiffening", "after": "22 min", "mass": "240 g", "in": "cup", "at": "20 °C"}
+
+
+def heat(system, **more):
+    found = moves.answer("heat", dict({"air": "22", "batch": "240", "system": system}, **more))
+    assert not found["errors"], found["errors"]
+    return found
+
+
+@pytest.mark.parametrize("text", [
+    "stiffening 22 min 240 g cup 20 °C", "22 min, 240 g, cup, 20 °C", "cup 0,24 kg at 68 °F stiffening after 1320 s",
+    "  Stiffening after 22min with 240g in a Cup at 20C ;"])
+def test_a_timing_reads_however_it_is_written(text):
+    [row] = read_timings(text)
+    assert row["said"] == "stiffening" and row["in"] == "cup"
+    assert [row["after"], row["mass"], row["at"]] == pytest.approx([1320, 0.24, 293.15])
+
+
+@pytest.mark.parametrize("text", [
+    "22 min", "22 min 240 g cup", "22 240 g cup 20 °C", "3 s 240 g cup 20 °C", "22 min 21 min 240 g cup 20 °C",
+    "22 min 240 g pail 20 °C", "22 min 240 g cup 20 °C 5", "melted 22 min 240 g cup 20 °C"])
+def test_what_is_no_timing_is_told_at_its_field(text):
+    found = moves.answer("heat", {"air": "22", "system": dict(SYSTEM, timings=text)})
+    assert [error["field"] for error in found["errors"]] == ["system.timings"]
+
+
+def test_the_newest_six_count_and_come_back_through_text():
+    rows = read_timings("; ".join(f"{20 + place} min 240 g cup 20 °C" for place in range(9)))
+    assert [row["after"] / 60 for row in rows] == [23, 24, 25, 26, 27, 28]
+    assert timings_text(read_timings(timings_text(rows))) == timings_text(rows)
+
+
+def test_kept_and_typed_timings_are_the_same_to_the_clock():
+    """Both ways round: kept with the system or typed beside it, every figure is the same."""
+    kept = heat(dict(SYSTEM, timings="stiffening 22 min 240 g cup 20 °C"))["lines"]
+    typed = heat(SYSTEM, timings=[ROW])["lines"]
+    assert kept == typed
+
+
+@pytest.mark.parametrize("count", [0, 1, 2])
+def test_clock_and_plan_say_how_many_own_timings_they_rest_on(count):
+    system = dict(SYSTEM, timings="; ".join(["22 min 240 g cup 20 °C", "25 min 120 g cup 21 °C"][:count]))
+    usable = by_name(heat(system))["usable"]["rough"]
+    found = by_name(moves.answer("plan", dict(FREE, system=system, temperature="22")))
+    windows = found["window_pot"]["rough"] + found["window_soft"]["rough"]
+    said = counted_text(count)
+    assert (said in usable, said in windows) == (count > 0, count > 0)
+    assert said == {0: "from 0 own timings", 1: "from 1 own timing", 2: "from 2 own timings"}[count]
+    assert ("own timing" in usable) == ("own timing" in windows) == (count > 0)
+
+
+@pytest.mark.parametrize("mass", [90, 240, 500])
+def test_plan_and_clock_count_the_same_minutes_from_own_timings(mass):
+    """The shorter of both estimates on either screen, the bag's within its table's 2 %; no pot life on the label."""
+    system = {"by_weight": "100:30", "timings": "12 min 240 g cup 20 °C; good 9 min 100 g bag 25 °C"}
+    clock = by_name(heat(system, batch=str(mass), container="bag", air="18"))
+    pieces = [{"length": "1", "putty": str(mass), "wet": "30"}]
+    found = moves.answer("plan", dict(FREE, system=system, temperature="18", pieces=pieces, smallest="0",
+                                      **{"share": "100"}))
+    assert not found["errors"], found["errors"]
+    one = by_name(found)["window_pot"]["value"]
+    assert one == pytest.approx(clock["usable"]["value"], rel=0.022) and one <= clock["usable"]["value"] * 1.001
+
+
+def test_a_larger_mass_never_lasts_longer_whatever_the_pots_told():
+    """A small pot that went early and a large one that lasted: the plan's rule still falls with mass."""
+    system = dict(SYSTEM, timings="10 min 50 g cup 25 °C; 40 min 400 g cup 25 °C; 20 min 900 g cup 25 °C")
+    values, errors = inputs.read(INPUTS, dict(FREE, system=system, exponent="0.3"))
+    assert not errors
+    times = plan.planned(values).times
+    lasts = [times.rule_pot(mass / 1000) for mass in range(20, 1500, 10)]
+    assert all(after <= before * (1 + 1e-12) for before, after in pairwise(lasts))
+
+
+def test_a_typed_timing_goes_on_to_the_plan_with_its_system():
+    lead = next(one for one in heat(SYSTEM, timings=[ROW])["leads"] if one["screen"] == "plan")
+    assert read_timings(dict(lead["pairs"])["system.timings"])[0]["after"] == 1320
+    built_in = next(one for one in heat("3-1", timings=[ROW])["leads"] if one["screen"] == "plan")
+    values, errors = inputs.read(INPUTS, dict(FREE, **links.tree(built_in["pairs"])))
+    assert not errors and values["system"]["id"] == "3-1" and len(values["system"]["timed"]) == 1
+
+
+@pytest.mark.parametrize(("system", "field"), [
+    ({"by_weight": "100:30"}, "system.pot_time"),
+    ({"by_weight": "100:30", "timings": "gone 12 min 240 g cup 20 °C"}, "system.pot_time"),
+    ({"by_weight": "100:30", "film_time": "90", "timings": "12 min 240 g cup 20 °C"}, "system.pot_temperature"),
+])
+def test_a_plan_without_any_time_asks_for_one(system, field):
+    found = moves.answer("plan", dict(FREE, system=system, smallest="0"))
+    assert [error["field"] for error in found["errors"]] == [field]
