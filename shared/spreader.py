@@ -75,7 +75,7 @@ def answer(values):
     lines.append(words("measure", "First measure the bar", "It must be 100 mm long on the paper. If it is not, print "
                        "again at 100%, without fitting to the page.", rank=WARN))
     for place, radius in enumerate(values["radii"]):
-        lines.append(line("radius_" + str(place + 1), "Spreader", radius, "m", "R " + mm(radius, units), rank=ANSWER,
+        lines.append(line("radius_" + str(place + 1), "Spreader, radius", radius, "m", mm(radius, units), rank=ANSWER,
                           rough="a round tip " + mm(2 * radius, units) + " wide"))
     lines.append(words("cut", "Then", "Glue it to a stiff sheet, cut outside the line, sand to the line, round no "
                        "corner of the tip. Try it at the sharpest and the flattest place before mixing.", rank=SAY))

@@ -11,10 +11,10 @@ PACKING = 0.62  # share by volume at which hollow spheres touch: no liquid is le
 # key, name by what it does on a stick, the trade's word, yield stress [Pa] (from memory, half to double)
 STIFFNESSES = (
     ("runs", "Runs off the stick", "syrup", 2),
-    ("slumps", "Slumps off in lumps", "ketchup", 20),
-    ("clings", "Clings, tips bend over", "mayonnaise", 80),
-    ("stands", "Stands in peaks, for coves", "peanut butter", 250),
-    ("dry-edged", "Stands, dry at the edges", "stiff dough", 600),
+    ("slumps", "Slumps in lumps", "ketchup", 20),
+    ("clings", "Clings, tips bend", "mayonnaise", 80),
+    ("stands", "Stands, for coves", "peanut butter", 250),
+    ("dry-edged", "Stands, dry-edged", "stiff dough", 600),
 )
 
 # id, label, mark, typed text of the record's fields; doses run, slump, cling, stand, dry-edged

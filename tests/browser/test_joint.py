@@ -120,7 +120,7 @@ def test_the_putty_goes_to_pour_and_comes_back_with_one_tap(joint):
 
 def test_the_spreader_of_a_joint_is_ready_to_print(joint):
     joint.get_by_role("link", name="Spreader template").click()
-    expect(figure(joint, "radius_1")).to_have_text("R 14.5 mm")
+    expect(figure(joint, "radius_1")).to_have_text("14.5 mm")
 
 
 def test_a_joint_answers_without_signal(phone, served):

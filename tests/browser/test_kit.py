@@ -92,6 +92,22 @@ def test_a_room_and_a_fan_of_ones_own_are_picked_on_safety(kit, standing, shelve
     expect(kit.locator("[data-move=air]")).to_contain_text(said)
 
 
+def test_a_thing_kept_in_millimetres_is_the_same_thing_on_a_screen_of_inches(kit, standing):
+    shelf(kit, "Cup").get_by_role("button", name="Add").click()
+    kit.get_by_role("combobox", name="Cup", exact=True).select_option("")
+    for name, text in {"name": "My cup", "bottom": "60", "top": "80", "height": "105"}.items():
+        kit.locator(f"[name='cup.{name}']").fill(text)
+    kit.get_by_role("button", name="Keep it").click()
+    expect(shelf(kit, "Cup").locator(".entry")).to_contain_text("inside height 105 mm")
+    kit.goto(standing.url + "/?way=stick&units=us&amount=8")
+    expect(figure(kit, "mark_b")).to_have_text("2.37 in")
+    kit.get_by_text("Tools on the bench").click()
+    kit.get_by_label("Cup", exact=True).select_option("tub")
+    expect(figure(kit, "mark_b")).not_to_have_text("2.37 in")
+    kit.get_by_label("Cup", exact=True).select_option(label="My cup")  # as large as the built-in one at first
+    expect(figure(kit, "mark_b")).to_have_text("2.37 in")
+
+
 def test_what_cannot_be_kept_is_said_at_its_field_and_nothing_is_kept(kit):
     add(kit, ratio="100:0")
     expect(kit.locator("[data-error='system.by_weight']")).to_be_visible()

@@ -10,10 +10,16 @@ import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, remove, whenChanged } from "../store.js";
 import { typedOf } from "../form.js";
 
+// A bare number is kept with its unit: the screen that uses it may count in others.
+const withUnit = (field) => {
+  const unit = field.parentElement.querySelector(".unit:not([hidden])");
+  return unit ? `${field.value} ${unit.textContent}` : field.value;
+};
+
 const typedIn = (form, record) => {
   const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
     .filter((field) => field.value && (field.type !== "radio" || field.checked))
-    .map((field) => [field.name.slice(record.length + 1), field.value]);
+    .map((field) => [field.name.slice(record.length + 1), withUnit(field)]);
   const base = typedOf(form.elements.namedItem(record));
   delete base.id;
   return { ...base, ...Object.fromEntries(own) };
