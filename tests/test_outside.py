@@ -10,7 +10,7 @@ from pathlib import Path
 import pytest
 from covemix.shared import moves
 
-STANDS_ON = {"ratio": "ra-1", "dew": "dw"}  # short names of checks
+STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1"}  # short names of checks
 
 
 def test_a_value_outside_its_tolerance_fails(outside):
