@@ -103,8 +103,9 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
         early += laying.tape[behind]
     early += least * (crew.pause + (0.0 if crew.mixer else crew.mix_putty))
     # a batch that holds at all is over by then; the one so found bounds it once more, and closer
-    ends = late + share * (laying.windows.soft + laying.windows.film) / profile.pace_coolest
-    ends = late + share * (laying.windows.soft + laying.windows.film) / profile.pace_at(profile.between(early, ends)[0])
+    longest = share * min(laying.windows.soft + laying.windows.film, laying.windows.soft * laying.whole)
+    ends = late + longest / profile.pace_coolest
+    ends = late + longest / profile.pace_at(profile.between(early, ends)[0])
     found, coolest = None, 0.0
     for _ in range(4):
         way = profile.trend(early, ends)

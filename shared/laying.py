@@ -68,7 +68,8 @@ class Laying:
         self.hands = (True, False) if crew.pair else (False,)
         if like is not None:  # of the same pieces: their sums are kept
             self.place, self.tool, self.tape, self.cover = like.place, like.tool, like.tape, like.cover
-            self.putty, self.wet = like.putty, like.wet
+            self.putty, self.wet, self.after = like.putty, like.wet, like.after
+            self.whole = 1 + self.after * len(self.hands)
             return
         self.place = _sums([p.place for p in pieces])
         self.tool = _sums([p.tool + p.clean for p in pieces])
@@ -76,6 +77,9 @@ class Laying:
         self.cover = _sums([p.cover for p in pieces])
         self.putty = _sums([p.putty for p in pieces])
         self.wet = _sums([p.wet for p in pieces])
+        # what follows the rolling is no more than this share of the work before it, which as many hands do at once
+        self.after = max([p.cover / (p.tool + p.clean + p.wetting + p.lay + p.roll) for p in pieces] + [0.0])
+        self.whole = 1 + self.after * len(self.hands)  # a whole batch, as times of its rolling
 
     def changed(self, crew=None, windows=None, profile=None):
         """The same pieces with other hands, another hardener or at another temperature."""
@@ -143,8 +147,8 @@ class Laying:
             cold = hot
             soft_by, horizon = share * windows.soft / hot, 1e30
         else:
-            soft_by, cold, hot, gained = profile.ahead(start, share * windows.soft)
-            horizon = 1.5 * soft_by
+            soft_by, cold, hot, gained = profile.ahead(start, share * windows.soft, self.whole)
+            horizon = self.whole * soft_by + 1e-3
         film = share * windows.film
         film_span = film / hot
         # chains of the second person: rolled, covered, counted from the empty bag; covered, counted from wet resin
@@ -321,7 +325,7 @@ class Laying:
         else:
             seen = self.seen
             if seen is None or seen[0] != start or seen[1] is not profile:
-                seen = self.seen = (start, profile, profile.ahead(start, share * windows.soft)[3])
+                seen = self.seen = (start, profile, profile.ahead(start, share * windows.soft, 1.0)[3])
             gained = seen[2]
             pot = share * windows.pot(in_pot) - gained(placed)
             soft = share * windows.soft - gained(rolled)

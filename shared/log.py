@@ -22,7 +22,7 @@ INPUTS = (
     Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES),
     Text("note", "Note", most=120, fold="Note"),
     Text("crew", "Who laid it", fold=LAID),
-    Number("hands", "How many", low=1, high=6, whole=True, optional=True, fold=LAID),
+    Number("hands", "How many people", low=1, high=6, whole=True, optional=True, fold=LAID),
     METRES,
 ) + minutes(LAID)
 CHECKS = ()

@@ -105,7 +105,7 @@ class Profile:
         ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
         return begun + ahead
 
-    def ahead(self, start: float, age: float, further: float = 1.5):
+    def ahead(self, start: float, age: float, further: float):
         """What every batch that is tried asks of the hours ahead of its start, in one go.
 
         returns: how long until a mix has aged so much [s]; the least and the greatest pace until `further` times that;
@@ -117,7 +117,7 @@ class Profile:
             pace *= exp(growth * (start - begun))
         if not flat:  # within this stretch the age is an exponential from here
             rate, room = pace / growth, ended - start
-            if age > -rate or rate > 0:
+            if rate > 0 or age < -rate:
                 span = log(1 + age / rate) / growth
 
         def gained(time):
@@ -126,7 +126,8 @@ class Profile:
         if span is not None and further * span <= room:
             last = pace * exp(growth * further * span)
             return (span, pace, last, gained) if growth > 0 else (span, last, pace, gained)
-        span = self.span(start, age)
+        if span is None or span > room:
+            span = self.span(start, age)
         end, cold, hot = start + further * span, pace, pace
         for one in [self.pace(end)] + [one for time, one in self.paces if start < time < end]:
             if one < cold:

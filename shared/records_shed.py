@@ -43,7 +43,7 @@ def check_people(values):
 
 PEOPLE = Record("people", "People", (
     Text("name", "Name"),
-    Number("hands", "How many", low=1, high=6, whole=True, default=1),
+    Number("hands", "How many people", low=1, high=6, whole=True, default=1),
 ) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
            for row in RATES]) + (
     Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person",

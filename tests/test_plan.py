@@ -1,5 +1,6 @@
 """Plan: days that are checked by hand, what must never change, the clock, a plan under way, and bad input."""
 
+from itertools import pairwise
 from math import log
 from random import Random
 
@@ -235,6 +236,25 @@ def test_ageing_over_a_profile_is_the_integral_of_the_rate(outside):
             outside(f"plan age of day {day + 1}", "scipy.integrate.quad (library), the rate over the day", wanted,
                     profile.age(start, span), rel=1e-8)
         assert profile.span(start, wanted) == pytest.approx(span, rel=1e-7)
+
+
+@pytest.mark.parametrize("start", [5, 7, 9.5, 11.9, 15, 20, 23])
+@pytest.mark.parametrize("minutes", [5, 90, 400])
+def test_the_hours_ahead_are_what_each_of_them_is_alone(start, minutes):
+    """`ahead` is age, span and pace in one go; scipy's quad is what `age` is checked against."""
+    hours = ((7, 14), (12, 28), (14, 28), (16, 30), (21, 18))
+    day = Profile(tuple((hour * 3600.0, degrees + 273.15) for hour, degrees in hours), 2.0)
+    begin, age = start * 3600.0, minutes * 60.0
+    span, cold, hot, gained = day.ahead(begin, age, 1.4)
+    assert span == pytest.approx(day.span(begin, age), rel=1e-9)
+    for time in (0.0, 60.0, 0.5 * span, span, 1.4 * span, 5 * 3600.0):
+        assert gained(time) == pytest.approx(day.age(begin, time), rel=1e-9, abs=1e-6)
+    paces = [day.pace(begin + 1.4 * span * part / 50) for part in range(51)]
+    assert cold <= min(paces) * (1 + 1e-9) and hot >= max(paces) * (1 - 1e-9)
+    low, high = day.between(begin, begin + 1.4 * span)
+    assert (cold, hot) == pytest.approx((day.pace_at(low), day.pace_at(high)))
+    steps = {after > before for before, after in pairwise(paces) if abs(after - before) > 1e-9}
+    assert day.trend(begin, begin + 1.4 * span) == (0 if len(steps) > 1 else 1 if steps != {False} else -1)
 
 
 def test_a_slow_rise_and_a_flat_day_agree():

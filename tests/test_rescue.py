@@ -1,9 +1,9 @@
 """Rescue: what to add, how little is enough, how long is left; and that nothing ever comes out of a cup."""
 import pytest
 from covemix.shared import moves
+from covemix.shared.in_cup import additions, least_additions
 from covemix.shared.mixing import stirring_time
 from covemix.shared.quick_rule import pot_time
-from covemix.shared.rescue import additions, least_additions
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import linprog
