@@ -10,7 +10,7 @@ def sheets(lines, link):
     found, system = {}, [pair for pair in link if pair[0].partition(".")[0] == "system"]
     order = []
     for line in lines:
-        kind, _, number = line["part"].partition(" ")
+        kind, _, number = line["part"].partition("_")
         if kind != "batch" or not digits(number, 3):
             continue
         if number not in found:

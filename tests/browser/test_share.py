@@ -155,7 +155,7 @@ def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, stan
     batches = [(words, codes) for words, codes in sheets if "Batch" in words.split(" ")[1:3]]
     assert len(batches) > 1 and len(batches) < len(sheets) < len(batches) + 3
     for words, codes in batches:
-        assert all(told in words for told in ("Mix and bag the putty", "Not after", "Caution", "Lot numbers"))
+        assert all(told in words for told in ("Mix and bag the putty", "Bag empty", "by ", "Caution", "Lot numbers"))
         assert len(codes) == 2 and all(code.startswith(standing.url + "/?v=1&") for code in codes)
     phone.goto(batches[0][1][0])
     expect(phone.get_by_label("Amount", exact=True)).to_have_value(re.compile(r"^\d+ g$"))
