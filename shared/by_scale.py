@@ -4,6 +4,7 @@ from .errors import InputError
 from .exactness import ROUGH_AIM, aim, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, shown
+from .once import once
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
 
@@ -50,18 +51,33 @@ def _check_readings(values, count):
         before = row["shown"]
 
 
+def on_display(values):
+    """What the scale must show after each part: (masses in ratio [kg], readings [kg], their lines)."""
+    return once(values, "by_scale", lambda: _reckoned(values))
+
+
+def _reckoned(values):
+    batch, step, unit = ratio.mix(values), values["scale"]["step"], values["scale"]["step_unit"]
+    actual = actual_readings(values)
+    masses = corrected(batch.masses, actual)
+    if values["zeroing"] == "each":
+        readings = tuple([running((mass,), step)[0] for mass in masses])
+    else:
+        readings = running(masses, step)
+    return masses, readings, [_scale_line(values, batch, place, reading, actual, unit, span)
+                              for place, (reading, span) in enumerate(zip(readings, spans(masses)))]
+
+
 def answer(values):
     """The readings in the order of pouring, then how far they can be trusted."""
     batch, step, units = ratio.mix(values), values["scale"]["step"], values["units"]
     unit = values["scale"]["step_unit"]
     actual = actual_readings(values)
     rezeroed = values["zeroing"] == "each"
-    masses = corrected(batch.masses, actual)
-    readings = running(masses, step) if not rezeroed else tuple([running((m,), step)[0] for m in masses])
+    masses, readings, told_readings = on_display(values)
     lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
                    "zero it once and not again; add each part until it shows this much in all", part="tool", rank=MORE)]
-    for place, (reading, span) in enumerate(zip(readings, spans(masses))):
-        lines.append(_scale_line(values, batch, place, reading, actual, unit, span))
+    lines.extend(told_readings)
     lines.extend(_scale_warnings(values, masses, readings, step))
     rounded = _parts_of(readings, rezeroed)
     if min(rounded) > 0:

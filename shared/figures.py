@@ -25,7 +25,7 @@ def path(role, points):
 def strokes(role, ends):
     """Straight lines, from, to, from, to, ... as one shape: a phone moves one element, not twenty. To a tenth."""
     return {"kind": "strokes", "role": role,
-            "points": [[tenth(x), tenth(y)] for x, y in ends]}
+            "points": [[floor(x * 10 + 0.500001) / 10, floor(y * 10 + 0.500001) / 10] for x, y in ends]}
 
 
 def note(role, x, y, text, anchor="middle"):

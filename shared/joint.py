@@ -229,6 +229,11 @@ def _as_row(spec, values):
     return [["joints.0." + name, text] for name, text in row]
 
 
+def first(values):
+    """What a hand that types sees before the rest: the drawing."""
+    return [], [drawing(values)]
+
+
 def drawing(values):
     """The cross-section to scale, which follows each key press before the rest."""
     return once(values, "drawing", lambda: section.across(spec_of(values)))

@@ -91,6 +91,11 @@ def answer(values):
     return lines
 
 
+def first(values):
+    """What a hand that types sees before the rest: the readings of the scale, or all that another way says."""
+    return (by_scale.on_display(values)[2] if values["way"] == "scale" else way_of(values["way"]).answer(values)), []
+
+
 def figures(values):
     """The cup with its levels, where a cup was chosen or a stick is to be marked."""
     if values["way"] == "stick" or cup_chosen(values):

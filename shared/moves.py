@@ -3,7 +3,6 @@ import json
 
 from . import inputs, links
 from .lines import as_data
-from .once import once
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
 MOVES = (
@@ -78,16 +77,11 @@ def _answered(move, values, errors):
                 "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": _lines(move, values), "figures": figures(values) if figures else [],
+    found = {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
              "leads": leads(values) if leads else []}
     if steps:
         found["steps"] = steps(values)
     return found
-
-
-def _lines(move, values):
-    """A move's lines as data, made once: what is shown first is not reckoned again with the rest."""
-    return once(values, move.__name__, lambda: as_data(move.answer(values)))
 
 
 def screen_inputs(screen):
@@ -107,8 +101,8 @@ _inputs = {}
 
 
 def first(name, pairs):
-    """What a screen shows before the rest: of its first move the drawing, where it has one that follows the hand, else
-    the lines: {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
+    """What a screen shows before the rest, by `first(values)` of its first move, which gives lines and drawings:
+    {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
 
     A hand that types sees it follow; the whole answer comes behind it and takes it over.
     """
@@ -118,9 +112,8 @@ def first(name, pairs):
     if errors or inputs.checked(move.CHECKS, values):
         return {"answers": []}
     _shown[:] = [name, pairs, values]
-    drawing = getattr(move, "drawing", None)
-    return {"answers": [[own, {"lines": [], "figures": [drawing(values)]} if drawing else
-                         {"lines": _lines(move, values), "figures": []}]]}
+    lines, figures = move.first(values)
+    return {"answers": [[own, {"lines": as_data(lines), "figures": figures}]]}
 
 
 _shown = [None, None, None]
