@@ -19,6 +19,7 @@ from .calibrate_heat import (
 from .integrate import LONGEST, pot_run
 from .kinetics import fastest_rate, rate_factor
 from .numbers import DOWN, to_step
+from .once import once
 from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
 from .quick_rule import HUNDRED, RULE, film_time, pot_time
 from .records import SYSTEM
@@ -160,8 +161,10 @@ def estimates(values, calibration, kind, mass, run=None) -> Estimate:
 
 def found(values) -> Found:
     """All that lines and figures tell, worked out once for each answer."""
-    if "_heat" in values:
-        return values["_heat"]
+    return once(values, "heat", lambda: _found(values))
+
+
+def _found(values):
     calibration = kept_calibration(facts(values))
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
@@ -175,10 +178,8 @@ def found(values) -> Found:
     if kind != "film":
         half = estimates(values, calibration, kind, mass / 2)
     memory = SYSTEM.from_memory(values["system"], "pot_time")
-    found_here = Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
-                       usable_time(calibration.fast, here), memory and not timings_of(values))
-    values["_heat"] = found_here
-    return found_here
+    return Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
+                 usable_time(calibration.fast, here), memory and not timings_of(values))
 
 
 def largest_batch(values, all_of_it):
