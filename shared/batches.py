@@ -52,10 +52,7 @@ def batch_lines(values, plan, batch, fully=True):
             label + state,
             length,
             "m",
-            _clock(values, batch.start, NEAREST)
-            + " to "
-            + _clock(values, batch.steps[-1].end, NEAREST)
-            + " · "
+            _clock(values, batch.start, NEAREST) + " to " + _clock(values, batch.steps[-1].end, UP) + " · "
             + told(length, "m", values["units"]),
             rough=", ".join([piece.name for piece in pieces]),
             part=part,

@@ -46,7 +46,7 @@ def timeline(values, plan):
     for batch in batches:
         begun = clock_text(batch.start, values["hours"])
         said.append(
-            "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"]))
+            "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"], UP))
         )
     return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 
