@@ -47,16 +47,9 @@ def batch_lines(values, plan, batch, fully=True):
         label += ", pair " + str(batch.crew + 1)
     state = ", done" if batch.finished else (", under way" if batch.begun else "")
     found = [
-        line(
-            "batch_" + str(batch.number),
-            label + state,
-            length,
-            "m",
-            _clock(values, batch.start, NEAREST) + " to " + _clock(values, batch.steps[-1].end, UP) + " · "
-            + told(length, "m", values["units"]),
-            rough=", ".join([piece.name for piece in pieces]),
-            part=part,
-        )
+        line("batch_" + str(batch.number), label + state, length, "m",
+             _clock(values, batch.start, NEAREST) + " to " + _clock(values, batch.steps[-1].end, UP) + " · "
+             + told(length, "m", values["units"]), rough=", ".join([piece.name for piece in pieces]), part=part)
     ]
     found.extend(_warnings(values, batch, part))
     if batch.finished or not fully:
@@ -166,10 +159,8 @@ def needed(work, laid):
     """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
     mixing = work.mixing
     more = 1 + mixing.spare
-    return (
-        (work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
-        (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet,
-    )
+    return ((work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
+            (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet)
 
 
 def _parts(values, mass):

@@ -54,15 +54,8 @@ def crew(values, people) -> Crew:
 
 def laying(values, pieces, people, windows, warmth) -> Laying:
     """The work of one crew."""
-    mixing = Mixing(
-        values["left_putty"],
-        values["left_wet"],
-        values["spare"],
-        smallest(values),
-        values["most"],
-        values["filler"],
-        values["one_mix"] == "sound",
-    )
+    mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values), values["most"],
+                    values["filler"], values["one_mix"] == "sound")
     return Laying(pieces, crew(values, people), windows, mixing, warmth)
 
 

@@ -5,13 +5,7 @@ from . import links, pot_start
 from .catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT
 from .errors import InputError
 from .heat_figure import curves
-from .heat_model import (
-    container_mix,
-    found,
-    largest_batch,
-    timings_of,
-    tray_layer,
-)
+from .heat_model import container_mix, found, largest_batch, timings_of, tray_layer
 from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words

@@ -3,19 +3,7 @@ from collections import namedtuple
 from math import exp, log, pi
 
 from . import ratio
-from .calibrate_heat import (
-    ABOUT,
-    AT_LEAST,
-    AT_MOST,
-    FILM,
-    LABEL,
-    OWN,
-    TOO_HOT,
-    USABLE,
-    Fact,
-    calibrated,
-    usable_time,
-)
+from .calibrate_heat import ABOUT, AT_LEAST, AT_MOST, FILM, LABEL, OWN, TOO_HOT, USABLE, Fact, calibrated, usable_time
 from .integrate import LONGEST, pot_run
 from .kinetics import fastest_rate, rate_factor
 from .numbers import DOWN, to_step

@@ -289,21 +289,8 @@ class Laying:
         most = self.mixing.most
         if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
-        return Laid(
-            first,
-            last,
-            one_mix,
-            chains is not None,
-            putty,
-            wet,
-            placed,
-            tooled,
-            wet_start,
-            rolled,
-            covered,
-            slack,
-            limit,
-        )
+        return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
+                    slack, limit)
 
     def slack(self, start, placed, rolled, covered, since, in_pot):
         """What is left of the window that has least left [s], and its name; below nought: it is missed by so much.
@@ -340,14 +327,8 @@ class Laying:
 
     def slack_of(self, laid, start):
         """The same for a group that is mixed at another time."""
-        return self.slack(
-            start,
-            laid.placed,
-            laid.rolled,
-            laid.covered,
-            0.0 if laid.one_mix else laid.wet_start,
-            laid.putty + laid.wet if laid.one_mix else laid.putty,
-        )
+        return self.slack(start, laid.placed, laid.rolled, laid.covered, 0.0 if laid.one_mix else laid.wet_start,
+                          laid.putty + laid.wet if laid.one_mix else laid.putty)
 
     def next_start(self, laid, start):
         """When the batch after this one may be mixed [s]: peel ply down and a pause, or by somebody else meanwhile."""

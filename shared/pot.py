@@ -28,15 +28,8 @@ INPUTS = (
     Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
     Number("duration", "Usable for", unit="min", low=0, high=2880, above=True),
     Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
-    Number(
-        "elapsed",
-        "By the steady clock",
-        unit="s",
-        low=0,
-        high=1e7,
-        optional=True,
-        help="Seconds since the start by a clock that nobody sets; left empty after a reload.",
-    ),
+    Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
+           help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
     Number("zone", "Clock here ahead of UTC", unit="min", low=-840, high=840, default=0),
     Text("batch", "Batch", default="Pot"),
     Choice("container", "Container", CONTAINERS, default="cup"),
@@ -132,29 +125,16 @@ def spoken(seconds: float, toward=DOWN) -> str:
 def answer(values):
     """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
     values, rows = pot_air.followed(values), values["steps"]
-    now = state(
-        values["started"],
-        values["duration"],
-        values["now"],
-        values["elapsed"],
-        [(row["minute"], row["done"] == "yes") for row in rows],
-    )
+    now = state(values["started"], values["duration"], values["now"], values["elapsed"],
+                [(row["minute"], row["done"] == "yes") for row in rows])
     container = dict(CONTAINERS)[values["container"]]
     found = []
     if now.left > 0:
         found.append(
-            line(
-                "left",
-                "Left",
-                now.left,
-                "s",
-                left_text(now.left),
-                rank=ANSWER,
-                span=[float(shown(100 * now.passed / values["duration"], 2)), 100.0],
-                rough="last minutes: finish what is placed, mix nothing in"
-                if now.left <= SOON
-                else "rounded down, to be sure",
-            )
+            line("left", "Left", now.left, "s", left_text(now.left), rank=ANSWER,
+                 span=[float(shown(100 * now.passed / values["duration"], 2)), 100.0],
+                 rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON
+                 else "rounded down, to be sure")
         )
     else:
         rough = "since it should have been used"
@@ -164,9 +144,7 @@ def answer(values):
     found.extend(_clock_lines(values, now))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
-    found.append(
-        line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE)
-    )
+    found.append(line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE))
     found.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))
     again = max(values["duration"], now.passed + AGAIN)
     found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
@@ -210,54 +188,29 @@ def _clock_lines(values, now):
     found = [line("end", "Ends", now.end, "s", text, rough="rounded down to the minute, to be sure")]
     if now.left > 0:
         found.append(
-            words(
-                "alarm",
-                "For the phone's own alarm",
-                text,
-                rank=MORE,
-                rough="a page cannot ring while the screen is off; set it there too",
-            )
+            words("alarm", "For the phone's own alarm", text, rank=MORE,
+                  rough="a page cannot ring while the screen is off; set it there too")
         )
         for place, row in enumerate(values["steps"]):
             if row["done"] == "no":
                 due = now.end - values["duration"] + row["minute"] + values["zone"] - today
                 found.append(
-                    line(
-                        "alarm_" + str(place + 1),
-                        row["name"],
-                        due + today - values["zone"],
-                        "s",
-                        clock_text(due, hours, DOWN),
-                        rough="for the phone's own alarm",
-                        rank=MORE,
-                    )
+                    line("alarm_" + str(place + 1), row["name"], due + today - values["zone"], "s",
+                         clock_text(due, hours, DOWN), rough="for the phone's own alarm", rank=MORE)
                 )
     if now.apart:
         found.append(
-            line(
-                "clock_changed",
-                "The phone's clock changed",
-                now.apart,
-                "s",
-                "It is "
-                + spoken(abs(now.apart), UP)
-                + (" ahead" if now.apart > 0 else " behind")
-                + " of what has passed here. The earlier alarm counts.",
-                rank=WARN,
-                rough=""
-                if values["elapsed"] is not None
-                else "it now shows a time before the start; what has "
-                "passed is not known: take the pot as used up if in doubt",
-            )
+            line("clock_changed", "The phone's clock changed", now.apart, "s", "It is " + spoken(abs(now.apart), UP)
+                 + (" ahead" if now.apart > 0 else " behind") + " of what has passed here. The earlier alarm counts.",
+                 rank=WARN, rough="" if values["elapsed"] is not None
+                 else "it now shows a time before the start; what has "
+                 "passed is not known: take the pot as used up if in doubt")
         )
     elif values["elapsed"] is None and now.over > 6 * 3600:
         found.append(
-            words(
-                "long_ago",
-                "Long ago",
-                "This pot ended while the page was closed. If it is not this pot, or the clock was changed, end it.",
-                rank=ASK,
-            )
+            words("long_ago", "Long ago",
+                  "This pot ended while the page was closed. If it is not this pot, or the clock was changed, end it.",
+                  rank=ASK)
         )
     return found
 

@@ -24,14 +24,9 @@ def steps(work, laid):
     pieces = work.pieces[laid.first : laid.last]
     mixing, hand = (2 if crew.mixer else 0), (1 if laid.together else 0)
     found = [
-        Step(
-            "mix",
-            "Mix for both: keep the wet-out part, fill the rest, bag it" if laid.one_mix else "Mix and bag the putty",
-            mixing,
-            0.0,
-            crew.mix_putty,
-            False,
-        ),
+        Step("mix",
+             "Mix for both: keep the wet-out part, fill the rest, bag it" if laid.one_mix else "Mix and bag the putty",
+             mixing, 0.0, crew.mix_putty, False),
         Step("place", "Place the putty", 0, crew.mix_putty, laid.placed, False),
     ]
     wet = laid.wet_start + (0.0 if laid.one_mix else crew.mix_wet)

@@ -44,15 +44,8 @@ def _summary(values, plan, batches):
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
         line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values), rank=ANSWER),
-        line(
-            "end",
-            "Last peel ply down",
-            end,
-            "s",
-            _clock(values, end, UP),
-            rank=ANSWER,
-            rough="at these rates, " + shown(values["pause"] / 60) + " min between batches",
-        ),
+        line("end", "Last peel ply down", end, "s", _clock(values, end, UP), rank=ANSWER,
+             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches"),
     ]
     limit, ended, all_ended = advice.binding(plan)
     what, why = advice.words_of(limit)
@@ -70,26 +63,13 @@ def _summary(values, plan, batches):
     least = min([batch.slack for batch in batches])
     left = shown(least / 60, 0, DOWN) + " min" if least >= 0 else "missed by " + shown(-least / 60, 0, UP) + " min"
     found.append(
-        line(
-            "slack",
-            "Least left of a window",
-            least,
-            "s",
-            left,
-            rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back",
-        )
+        line("slack", "Least left of a window", least, "s", left,
+             rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back")
     )
     big = max([_in_one_pot(batch.laid) for batch in batches])
     found.append(
-        line(
-            "largest",
-            "Largest mix",
-            big,
-            "kg",
-            told(big, "g", values["units"], UP),
-            caution=HEAT,
-            rough="filler counted in: to the safe side",
-        )
+        line("largest", "Largest mix", big, "kg", told(big, "g", values["units"], UP), caution=HEAT,
+             rough="filler counted in: to the safe side")
     )
     rates, whence = paces.told(paces.paces(values), values["units"])
     found.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
@@ -144,13 +124,8 @@ def _helps(values, plan, count):
         for name, label, fewer in better[:MOST_HELPS]
     ]
     return found or [
-        words(
-            "helps_nothing",
-            "Would help",
-            "Nothing listed here makes it fewer batches",
-            rough="helper, cooler hours, slower hardener and small bags were tried",
-            rank=MORE,
-        )
+        words("helps_nothing", "Would help", "Nothing listed here makes it fewer batches",
+              rough="helper, cooler hours, slower hardener and small bags were tried", rank=MORE)
     ]
 
 
@@ -161,15 +136,9 @@ def _cold(values, plan):
         return []
     here, bound = [told(one, "degC", values["units"], places=1) for one in (coldest, least)]
     return [
-        line(
-            "cold",
-            "Too cold for this hardener",
-            coldest,
-            "K",
-            "{} is below its lowest, {}. Warm the place, or take a faster hardener.".format(here, bound),
-            rough="from memory; the label's own figure goes before it" if remembered else "the label's",
-            rank=WARN,
-        )
+        line("cold", "Too cold for this hardener", coldest, "K",
+             "{} is below its lowest, {}. Warm the place, or take a faster hardener.".format(here, bound),
+             rough="from memory; the label's own figure goes before it" if remembered else "the label's", rank=WARN)
     ]
 
 
@@ -178,13 +147,8 @@ def _cuts(values, plan):
     for name, parts, failed in plan.cuts:
         what, _ = advice.words_of(failed.limit)
         found.append(
-            words(
-                "cut",
-                "Too long for one batch",
-                "{} is cut in {}, tape lapped {}.".format(name, parts, lapped),
-                rough=what + " binds; overlap " + BY_KEY["overlap"].mark,
-                rank=WARN,
-            )
+            words("cut", "Too long for one batch", "{} is cut in {}, tape lapped {}.".format(name, parts, lapped),
+                  rough=what + " binds; overlap " + BY_KEY["overlap"].mark, rank=WARN)
         )
     return found
 
@@ -197,9 +161,7 @@ def _no_plan(values, plan):
     name = plan.whole.pieces[failed.first].name if failed else "the pieces"
     over = shown(-failed.slack / 60, 0, UP) + " min too late for " if failed else ""
     found = [
-        words(
-            "no_plan", "No plan", name + " cannot be laid in time: " + over + what + ".", rough=why, rank=WARN
-        )
+        words("no_plan", "No plan", name + " cannot be laid in time: " + over + what + ".", rough=why, rank=WARN)
     ]
     if values["long"] == "whole":
         found.append(
@@ -211,12 +173,8 @@ def _no_plan(values, plan):
             found.append(words("helps_" + name, "Would help", label, rank=BESIDE))
     if len(found) == 1:
         found.append(
-            words(
-                "change",
-                "Change",
-                "Shorter pieces, more hands, cooler hours and a slower hardener together.",
-                rank=BESIDE,
-            )
+            words("change", "Change", "Shorter pieces, more hands, cooler hours and a slower hardener together.",
+                  rank=BESIDE)
         )
     return found
 
@@ -255,17 +213,9 @@ def _questions(values, plan, batches):
         found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
     if values["finish"] is not None and end > values["finish"] + 1:
         found.append(
-            line(
-                "too_late",
-                "Not finished in time",
-                end - values["finish"],
-                "s",
-                shown((end - values["finish"]) / 60, 0, UP)
-                + " min after "
-                + _clock(values, values["finish"], DOWN)
-                + ". Leave batches for another day, whole ones.",
-                rank=WARN,
-            )
+            line("too_late", "Not finished in time", end - values["finish"], "s",
+                 shown((end - values["finish"]) / 60, 0, UP) + " min after " + _clock(values, values["finish"], DOWN)
+                 + ". Leave batches for another day, whole ones.", rank=WARN)
         )
     names = dict(STEPS)
     for row in values["done"]:

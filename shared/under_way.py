@@ -125,11 +125,9 @@ def _followed(number, crew, work, laid, start, done, now, finish, looks):
 def _deadlines(work, start, since, in_pot):
     windows, profile = work.windows, work.profile
     share = windows.share
-    return (
-        (POT, start + profile.span(start, share * windows.pot(in_pot))),
-        (SOFT, start + profile.span(start, share * windows.soft)),
-        (FILM, start + since + profile.span(start + since, share * windows.film)),
-    )
+    return ((POT, start + profile.span(start, share * windows.pot(in_pot))),
+            (SOFT, start + profile.span(start, share * windows.soft)),
+            (FILM, start + since + profile.span(start + since, share * windows.film)))
 
 
 def missed(batch):
