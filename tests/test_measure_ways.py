@@ -259,3 +259,29 @@ def test_whole_strokes_to_come_follow_what_was_pumped(wanted, many, off, steps):
         nearest = min(range(1, int(exact / steps[place]) + 3), key=lambda count: abs(count * steps[place] - exact))
         assert abs(found.volumes[place] - exact) == pytest.approx(abs(nearest * steps[place] - exact), abs=1e-6)
         assert found.volumes[place] == pytest.approx(found.counts[place] * steps[place])
+
+
+# way: (group, field, the first part as planned, twice as much of it)
+TAKEN = {"pumps": ("counted", "strokes", "9", "18"), "syringes": ("drawn", "volume", "90", "180"),
+         "graduated": ("levels", "volume", "90", "180"), "stick": ("heights", "height", "20", "40")}
+
+
+@pytest.mark.parametrize("way", TAKEN)
+def test_what_was_taken_of_one_part_leaves_the_next_one_to_be_done(way):
+    """What was read stands beside, what is to come is large; twice of the first part asks for twice of the next."""
+    group, field, once, twice = TAKEN[way]
+
+    def lines_of(text):
+        typed = {"way": way, "amount": "150 mL", "system": {"by_volume": "3:1", "densities": "1.1:1.0"},
+                 "cup": {"bottom": "90", "top": "90", "height": "300"}, group: [{field: text}]}
+        found = moves.answer("measure", typed)
+        assert found["errors"] == []
+        return {line["name"]: line for line in found["lines"] if line["part"] in ("a", "b")}
+
+    parts = [name for name in lines_of(once) if name.endswith(("_a", "_b"))]
+    first, second = lines_of(once), lines_of(twice)
+    ranks = [first[name]["rank"] for name in parts][:2]
+    assert ranks == ["beside", "answer"], first
+    _a, b = parts[:2]
+    grown = second[b]["value"] / first[b]["value"]
+    assert grown == pytest.approx(2, rel=0.15)  # whole strokes and marks
