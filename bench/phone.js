@@ -5,9 +5,9 @@ const module = (name) => import(new URL(name, here()).href);
 // ms from a new worker to its first readiness, the bytes being there already
 const begun = async (script) => {
   const base = new URL("../", here());
-  const bytes = async (path, as) => (await fetch(new URL(path, base)))[as]();
-  const wasm = await bytes("vendor/micropython/micropython.wasm", "arrayBuffer");
-  const bundle = await bytes("app.json", "text");
+  const bytes = async (path) => (await fetch(new URL(path, base))).arrayBuffer();
+  const wasm = await bytes("vendor/micropython/micropython.wasm");
+  const bundle = await bytes("app.json");
   const start = performance.now();
   const worker = new Worker(new URL(script, base), { type: "module" });
   await new Promise((resolve, reject) => {

@@ -8,15 +8,15 @@ let ready = null;
 let ticket = 0;
 let source = null;
 
-const bytes = async (path, as) => {
+const bytes = async (path) => {
   const response = await fetch(new URL(path, here));
   if (!response.ok) throw new Error(`${path}: ${response.status}`);
-  return response[as]();
+  return response.arrayBuffer(); // read where they are used: the page's own thread has a screen to lay out
 };
 
 // The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
 const load = () => {
-  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm", "arrayBuffer"), bytes("app.json", "text")]);
+  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm"), bytes("app.json")]);
   return source;
 };
 

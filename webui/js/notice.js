@@ -38,8 +38,11 @@ export const notice = (name, text, actions = [], keep = "") => {
 };
 
 // What stays in sight under them (the first figures of a joint) stands that much lower, and is not covered.
+let standing = 0; // px; told only when it changes, because the style of everything is worked out anew with it
 new ResizeObserver(([{ contentRect }]) => {
-  document.documentElement.style.setProperty("--notices", `${Math.ceil(contentRect.height)}px`);
+  const high = Math.ceil(contentRect.height);
+  if (high !== standing) document.documentElement.style.setProperty("--notices", `${high}px`);
+  standing = high;
 }).observe(place());
 
 // What was just done, and its undo, stays before it.

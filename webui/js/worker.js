@@ -25,7 +25,7 @@ const start = async ({ wasm, bundle }) => {
   // the loader fetches; under the page's policy and without a signal the bytes it gets are the ones the page sent
   self.fetch = async () => new Response(wasm, { headers: { "Content-Type": "application/wasm" } });
   const python = await loadMicroPython({ url: "micropython.wasm", heapsize: HEAP });
-  for (const [path, text] of Object.entries(JSON.parse(bundle).engine)) place(python.FS, path, text);
+  for (const [path, text] of Object.entries(JSON.parse(new TextDecoder().decode(bundle)).engine)) place(python.FS, path, text);
   python.runPython("import sys, gc\nsys.path.append('/')\ngc.threshold(-1)\nfrom shared.moves import call\ndef nothing(): pass");
   call = python.globals.get("call");
   collect = python.globals.get("gc").collect;
