@@ -2,6 +2,7 @@
 import io
 import sys
 from pathlib import Path
+from urllib.parse import urlencode
 
 from covemix.server.pages import PAGES
 from PIL import Image
@@ -59,10 +60,19 @@ def share(page):
     page.wait_for_selector("[data-code] .code")
 
 
+SEAMS = (("Keel", 3.2), ("Chine", 4.1), ("Chine, other side", 4.1), ("Transom", 1.1))
+ASKED = {  # what a screen that answers nothing by itself is asked
+    "clock": "?air=22",
+    "plan": "?temperature=20&" + urlencode({f"pieces.{place}.{name}": text for place, (called, long) in enumerate(SEAMS)
+                                            for name, text in (("name", called), ("length", long), ("putty", 150),
+                                                               ("wet", 90))}),
+}
+
+
 def screens():
     """(name, path, what is done there before the picture)"""
     for screen, path, _ in PAGES:
-        yield screen, path, lambda page: None
+        yield screen, path + ASKED.get(screen, ""), lambda page: None
     yield "step-by-step", "", step_by_step
     yield "hand-over", "", share
     yield "thickened", "?amount=240&thicken=yes", lambda page: None
