@@ -32,16 +32,16 @@ def test_a_key_press_moves_the_points_that_are_there(joint):
     assert joint.locator("[data-follows] *").evaluate_all("(all) => all.every((one) => one.mine)")
 
 
-def test_drawing_first_figures_and_fields_stand_in_one_sight(joint, standing):
-    keep(joint, standing.url + "/joint/")
-    expect(figure(joint, "radius")).to_have_text("14.5 mm")
-    foot = joint.locator("[data-foot]").bounding_box()["y"]
-    seen = [joint.locator("[data-follows] svg"), joint.locator(".strip [data-line=putty]"),
-            *(joint.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap between"))]
+def test_drawing_first_figures_and_fields_stand_in_one_sight(phone, standing):
+    keep(phone, standing.url + "/joint/")
+    expect(figure(phone, "radius")).to_have_text("14.5 mm")
+    foot = phone.locator("[data-foot]").bounding_box()["y"]
+    seen = [phone.locator("[data-follows] svg"), phone.locator(".strip [data-line=putty]"),
+            *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap between"))]
     boxes = [one.bounding_box() for one in seen]
     assert all(box["y"] >= 0 and box["y"] + box["height"] <= foot for box in boxes), (foot, boxes)
-    joint.get_by_text("What stays behind").scroll_into_view_if_needed()
-    expect(joint.locator(".strip [data-line=putty]")).to_be_in_viewport()
+    phone.get_by_text("What stays behind").scroll_into_view_if_needed()
+    expect(phone.locator(".strip [data-line=putty]")).to_be_in_viewport()
 
 
 def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
