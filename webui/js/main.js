@@ -1,4 +1,5 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
+import { startEngine } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
@@ -13,6 +14,8 @@ import { mount as mountLog } from "./views/log.js";
 import { mount as mountPlan } from "./views/plan.js";
 import { mount as mountPour } from "./views/pour.js";
 import { mount as mountScreen } from "./views/screen.js";
+
+const LONG = 4000; // ms
 
 const root = new URL("../../../", import.meta.url);
 
@@ -37,4 +40,6 @@ startNavigation(show);
 startSharing();
 holdUpdates(running, whenTold);
 startPots();
-startOffline(root, save);
+// what is asked first is answered first; then the phone keeps it all, also where the engine does not start
+Promise.race([startEngine().catch(() => {}), new Promise((resolve) => { setTimeout(resolve, LONG); })])
+  .then(() => startOffline(root, save));
