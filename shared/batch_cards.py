@@ -5,9 +5,9 @@ from .numbers import UP, digits, shown, small
 def sheets(lines, link):
     """[{"title", "lines", "pours": [[label, pairs of a link to Pour]]}], one for each batch told in full.
 
-    lines: a plan's, as data; link: the pairs of its own link, of which the resin system goes along
+    lines: a plan's, as data; link: the pairs of its own link, of which the units and the resin system go along
     """
-    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] == "system"]
+    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] in ("units", "system")]
     order = []
     for line in lines:
         kind, _, number = line["part"].partition("_")

@@ -6,6 +6,7 @@ from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
 from .lines import MORE, WARN, line
 from .numbers import DOWN, NEAREST, UP, capital, ceiling, small, to_step
+from .once import once
 from .units import told
 
 PUTTY = BY_KEY["putty_density"].value  # from memory: for how large a bag must be, not for what is weighed
@@ -133,7 +134,7 @@ def _container(values, batch, name):
     stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
     if name == "wet":
         return "cup, at once onto the tray"
-    bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty"
+    bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty (from memory)"
     if name == "mix":
         return "cup; {} of it onto the tray, {} into the rest, {}".format(told(laid.wet, "g", units), stirred, bag)
     return "cup, then {}, {}".format(stirred, bag)
@@ -163,12 +164,13 @@ def needed(work, laid):
             (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet)
 
 
+def _shares(system):
+    parts = ratio.basis(system).weight_parts
+    return list(zip(ratio.shares(parts), [" " + small(name) for name in ratio.part_names(system)])) if parts else []
+
+
 def _parts(values, mass):
     """The parts of a mix [kg] in words, its shares and names read once for all batches."""
-    if "_shares" not in values:
-        system = values["system"]
-        parts = ratio.basis(system).weight_parts
-        names = [" " + small(name) for name in ratio.part_names(system)]
-        values["_shares"] = list(zip(ratio.shares(parts), names)) if parts else []
-    found = [told(share * mass, "g", values["units"]) + name for share, name in values["_shares"]]
+    found = [told(share * mass, "g", values["units"]) + name for share, name in once(
+        values, "shares", lambda: _shares(values["system"]))]
     return ": " + " + ".join(found) if found else ""

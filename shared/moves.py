@@ -129,7 +129,9 @@ def _one_typed(name, pairs):
         return None
     for item in screen_inputs(name):
         if item.name == typed[0][0] and item.kind in ALONE and not [1 for pair in pairs if pair[0] == item.name][1:]:
-            values, errors = dict(values, _made={}, _understood=[]), []
+            tree = dict(values["_tree"])
+            tree[item.name] = typed[0][1]
+            values, errors = dict(values, _tree=tree, _made={}, _understood=[]), []
             inputs.read_into(values, (item,), {item.name: typed[0][1]}, "", errors)
             return values, errors
     return None
@@ -140,7 +142,7 @@ def _asked(name, pairs):
     tree = links.tree(pairs)
     values, errors = inputs.read(screen_inputs(name), tree)
     if _shown[:2] == [name, pairs]:
-        values["_made"] = _shown[2]["_made"]
+        values["_made"] = _shown[2].get("_made", {})
     return screen(name, tree, (values, errors))
 
 

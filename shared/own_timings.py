@@ -31,6 +31,8 @@ def _row(words, place):
     row, before = {"said": SAID[0], "place": place}, ""
     for word in words:
         word = word[:-1] if word[-1] == "," else word
+        if not word:
+            continue
         if before:
             word, before = before + " " + word, ""
         elif word[0] in DIGITS and word[-1] in DIGITS:

@@ -61,7 +61,10 @@ def read_learned(text):
     for piece in text.split(";"):
         words = [word[:-1] if word[-1] == "," else word for word in piece.split(" ") if word]
         figures = [number(words[place]) for place in (1, 2, 4)] if len(words) == 7 else [None]
-        if None in figures or words[0] not in SHORT or not digits(words[6], 4) or not 0 < min(figures) <= 20:
+        if None in figures or words[0] not in SHORT or not digits(words[6], 4) or not int(words[6]):
+            raise InputError("learned", LIKE)
+        rate, low, high = figures
+        if not 0 < low <= rate <= high <= 20:
             raise InputError("learned", LIKE)
         found[words[0]] = Learned(*([figure / 60 for figure in figures] + [int(words[6])]))
     return found

@@ -188,3 +188,17 @@ def test_a_group_that_is_empty_anyway_says_nothing_in_a_link():
     assert [name for name, _ in made["link"]] == ["v", "amount", "end"]
     boat = call(hand="boat", pairs=[["joints", "none"]])
     assert ["joints", "none"] in boat["link"]  # there it is not what nothing typed would be
+
+
+def test_the_pours_of_a_plan_carry_its_units_with_its_system():
+    """A plan in ounces and Fahrenheit: its pours open in them, or the system's figures would be read as metric."""
+    units = [["units", "us"], ["system.by_volume", "3:1"], ["system.densities", "1.15:0.98"], ["system.pot_time", "30"],
+             ["system.pot_mass", "4"], ["system.pot_temperature", "77"], ["temperature", "68"], ["start", "9:00"]]
+    pieces = [[name, text + " g/m" if name.endswith(("putty", "wet")) else text]
+              for name, text in PLAN if name.startswith("pieces.")]
+    made = call(hand="plan", pairs=units + pieces)
+    for label, pairs in made["card"]["sheets"][0]["pours"]:
+        opened = handover.brought("pour", pairs, 200)
+        assert opened["refused"] == "" and ["units", "us"] in opened["pairs"], label
+        answers = dict(moves.screen("pour", links.tree(opened["pairs"]))["answers"])
+        assert answers["measure"]["errors"] == []

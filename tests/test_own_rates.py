@@ -172,3 +172,10 @@ def test_a_crew_travels_in_a_link_as_its_figures():
     assert dict(pairs)["crew.learned"] == typed["crew"]["learned"]
     assert read(dict(FREE, **links.tree(pairs)))["crew"]["hands"] == 2
 
+
+@pytest.mark.parametrize("text", [
+    "roll 500, 0.4 to 600, from 3", "roll 0.5, 0.6 to 0.7, from 3", "roll 0.5, 0.4 to 0.6, from 0",
+    "roll 0, 0 to 0, from 3"])
+def test_learned_rates_that_were_written_over_are_refused_where_they_cannot_be(text):
+    found = moves.answer("kit", {"kind": "people", "people": {"name": "Ann", "hands": "1", "learned": text}})
+    assert found["errors"][0]["field"] == "people.learned"

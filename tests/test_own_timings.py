@@ -20,7 +20,7 @@ def heat(system, **more):
 
 @pytest.mark.parametrize("text", [
     "stiffening 22 min 240 g cup 20 °C", "22 min, 240 g, cup, 20 °C", "cup 0,24 kg at 68 °F stiffening after 1320 s",
-    "  Stiffening after 22min with 240g in a Cup at 20C ;"])
+    "  Stiffening after 22min with 240g in a Cup at 20C ;", "22 min , 240 g , cup , 20 °C"])
 def test_a_timing_reads_however_it_is_written(text):
     [row] = read_timings(text)
     assert row["said"] == "stiffening" and row["in"] == "cup"

@@ -107,3 +107,18 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.goto(standing.url + "/plan/")
     phone.get_by_label("People", exact=True).select_option(label="Ann")
     expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")
+    phone.evaluate("""async () => {
+        const main = document.querySelector("script[type=module]").src;
+        const { all, put } = await import(main.replace("main.js", "store.js"));
+        const [ann] = await all("kit");
+        const typed = JSON.parse(localStorage.getItem("covemix.typed.plan"));
+        localStorage.setItem("covemix.typed.plan", JSON.stringify(typed.filter(([name]) => !name.startsWith("crew"))));
+        return put("kit", { ...ann, typed: { name: "Ann", hands: "1" } });
+    }""")
+    phone.goto(standing.url + "/plan/")
+    phone.get_by_label("People", exact=True).select_option(label="Ann")
+    expect(phone.locator("[data-line=rates]")).not_to_contain_text("own batch")
+    phone.get_by_role("button", name="Take own rates").click()
+    expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")
+    phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
+    expect(phone.locator("[data-line=rates]")).not_to_contain_text("own batch")

@@ -41,16 +41,18 @@ export const startEngine = () => {
   ready ??= (async () => {
     const mine = new Worker(new URL("worker.js", import.meta.url), { type: "module" }); // its scripts load meanwhile
     worker = mine;
-    const [wasm, bundle] = await load();
-    await new Promise((resolve, reject) => {
+    const begun = new Promise((resolve, reject) => {
       mine.addEventListener("error", () => reject(new Error("the engine did not start")));
       mine.addEventListener("message", ({ data }) => {
         if (data.ready) resolve();
         else if (data.id === undefined) reject(new Error(data.broken));
         else settle(data);
       });
-      mine.postMessage({ wasm, bundle });
     });
+    begun.catch(() => {}); // it may fail before it is waited for
+    const [wasm, bundle] = await load();
+    mine.postMessage({ wasm, bundle });
+    await begun;
   })().catch((error) => {
     stop("the engine did not start");
     source = null;

@@ -58,9 +58,11 @@ const sameFigures = (one, name, filled) => {
 };
 
 // A unit that was typed behind the number would stand there twice.
+export const isUnitTyped = (field) => /[\p{L}%°"″′']/u.test(field.value);
+
 export const settleUnit = (field) => {
   const unit = field.nextElementSibling;
-  if (unit?.matches(".unit")) unit.hidden = /\p{L}/u.test(field.value);
+  if (unit?.matches(".unit")) unit.hidden = isUnitTyped(field);
 };
 
 // What depends on the choices made: which fields are asked, units, and the figures of what was picked.

@@ -4,9 +4,9 @@ import { notice, once } from "./notice.js";
 const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
   + " without signal. For that, open it from an https address (covemix export makes the files for one).";
 
-const HALF = "Covemix did not come whole: the signal went, or this network has a sign-in page. It is not kept for use without"
+const HALF = "Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without"
   + " signal yet: open it once more with a good connection.";
-const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, or this network has a sign-in page. The one on this"
+const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
   + " phone stays and works; the newer one is fetched another time.";
 
 let agreed = false;

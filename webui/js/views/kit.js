@@ -8,12 +8,12 @@ import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, remove, whenChanged } from "../store.js";
-import { typedOf } from "../form.js";
+import { isUnitTyped, typedOf } from "../form.js";
 
 // A bare number is kept with its unit: the screen that uses it may count in others.
 const withUnit = (field) => {
-  const unit = field.parentElement.querySelector(".unit:not([hidden])");
-  return unit ? `${field.value} ${unit.textContent}` : field.value;
+  const unit = field.parentElement.querySelector(".unit");
+  return unit && !isUnitTyped(field) ? `${field.value} ${unit.textContent}` : field.value;
 };
 
 const typedIn = (form, record) => {

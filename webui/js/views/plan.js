@@ -1,10 +1,11 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
 import { ask } from "../engine.js";
 import { fill, pairs, typedOf } from "../form.js";
+import { offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
 import { notice } from "../notice.js";
-import { whenChanged } from "../store.js";
+import { change, whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
@@ -63,8 +64,28 @@ const put = (label, told) => {
 
 // How fast these hands were, by the log.
 const takeRates = async () => {
-  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(shown.form)) } });
-  for (const lead of answer.leads) put(lead.label, lead.pairs);
+  const { form } = shown;
+  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } });
+  const own = Number(form.elements.namedItem("crew").value.match(/^kit:(\d+)$/)?.[1]);
+  for (const { label, pairs: [[name, learned]] } of answer.leads) {
+    if (own) await teach(own, label, learned); // people of the kit keep them there
+    else put(label, [[name, learned]]);
+  }
+};
+
+const teach = async (id, label, learned) => {
+  let before;
+  const tell = async (text) => {
+    await change("kit", id, (thing) => {
+      before = thing.typed.learned ?? "";
+      return { ...thing, typed: { ...thing.typed, learned: text } };
+    });
+    await offerKit(shown.form);
+    shown.changed();
+    return before;
+  };
+  const old = await tell(learned);
+  notice("lead", `${label}: done.`, [["Undo", () => tell(old)]]);
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.
