@@ -132,7 +132,7 @@ def _one_typed(name, pairs):
             tree = dict(values["_tree"])
             tree[item.name] = typed[0][1]
             values, errors = dict(values, _tree=tree, _made={}, _understood=[]), []
-            inputs.read_into(values, (item,), {item.name: typed[0][1]}, "", errors)
+            inputs.read_into(values, (item,), tree, "", errors)
             return values, errors
     return None
 
