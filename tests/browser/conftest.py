@@ -50,10 +50,10 @@ def phone(chromium):
     assert errors == []
 
 
-@pytest.fixture
-def other_build(tmp_path):
-    """A copy of the house that differs in one rule of style (a comment would not be sent): another build."""
-    house = tmp_path / "house"
+@pytest.fixture(scope="session")
+def other_build(tmp_path_factory):
+    """A copy of the house that differs in one rule of style (a comment would not be sent): another build, made once."""
+    house = tmp_path_factory.mktemp("other") / "house"
     for room in ("shared", "webui"):
         shutil.copytree(HOUSE / room, house / room, ignore=shutil.ignore_patterns("__pycache__"))
     style = house / "webui" / "css" / "base.css"

@@ -21,14 +21,19 @@ def violations(page):
     return [(one["id"], one["nodes"][0]["html"][:160]) for one in found]
 
 
-@pytest.mark.parametrize("look", LOOKS)
-@pytest.mark.parametrize("path", [path for _, path, _ in PAGES])
-def test_a_screen_has_no_violation(reader, path, look):
+@pytest.fixture(scope="module", params=[path for _, path, _ in PAGES])
+def screen(reader, request):
+    """A screen that answers, opened once for all looks."""
     page, url = reader
-    page.emulate_media(**{"color_scheme": "light", "forced_colors": "none", **LOOKS[look]})
-    page.goto(f"{url}/{path}")
+    page.goto(f"{url}/{request.param}")
     expect(page.locator("[data-form].live, [data-main]:not(:has([data-form]))").first).to_be_attached()
-    assert violations(page) == []
+    return page
+
+
+@pytest.mark.parametrize("look", LOOKS)
+def test_a_screen_has_no_violation(screen, look):
+    screen.emulate_media(**{"color_scheme": "light", "forced_colors": "none", **LOOKS[look]})
+    assert violations(screen) == []
 
 
 @pytest.mark.parametrize("look", LOOKS)
