@@ -2,8 +2,7 @@
 PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
-# one more than cores: a test that waits for its browser leaves its core to another
-JOBS ?= $(shell expr `nproc` + 1)
+JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
 .PHONY: run test lint checks mutants bench audit pictures clean
