@@ -10,7 +10,7 @@ from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, small, to_step
-from .own_timings import counted_text, timings_text
+from .own_timings import MOST, counted_text, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
@@ -53,7 +53,7 @@ INPUTS = (
         Number("mass", "with a mass of", unit="g", low=1, high=20000),
         Choice("in", "in a", KINDS),
         Number("at", "Air temperature", unit="degC", low=-10, high=50),
-    ), most=6, fold=OWN_FOLD, each="Timing"),
+    ), most=MOST, fold=OWN_FOLD, each="Timing"),
 )
 
 

@@ -198,6 +198,31 @@ def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(cl
     expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))
 
 
+KEPT_TIMINGS = """async () => {
+    const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    return (await all("kit"))[0].typed.timings;
+}"""
+
+
+def test_two_quick_taps_on_a_pot_are_two_timings_of_its_system(clock):
+    """The second tap comes while the first one's timing is still looked at."""
+    clock.evaluate(KIT_SYSTEM)
+    clock.reload()
+    warm(clock)
+    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    clock.evaluate(JUMP, 22 * 60)
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
+    clock.evaluate("""() => {
+        for (const said of ["Still good", "Stiffening"]) {
+            [...document.querySelectorAll(".pot button")].find((one) => one.textContent === said).click();
+        }
+    }""")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 2 own timings")
+    assert clock.evaluate(KEPT_TIMINGS).count(";") == 1
+
+
 def test_still_good_looks_again_later(phone, standing):
     phone.goto(standing.url + "/clock/")
     phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
