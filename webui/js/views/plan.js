@@ -1,11 +1,11 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
 import { ask } from "../engine.js";
 import { fill, pairs, typedOf } from "../form.js";
-import { offerKit } from "../kit.js";
+import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
 import { notice } from "../notice.js";
-import { change, whenChanged } from "../store.js";
+import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
@@ -74,18 +74,14 @@ const takeRates = async () => {
 };
 
 const teach = async (id, label, learned) => {
-  let before;
-  const tell = async (text) => {
-    await change("kit", id, (thing) => {
-      before = thing.typed.learned ?? "";
-      return { ...thing, typed: { ...thing.typed, learned: text } };
-    });
+  const show = async () => {
     await offerKit(shown.form);
-    shown.changed();
-    return before;
+    if (shown.form.isConnected) shown.changed();
   };
-  const old = await tell(learned);
-  notice("lead", `${label}: done.`, [["Undo", () => tell(old)]]);
+  const back = await learn(id, learned);
+  if (!back) return; // told by the store, or it is gone from the kit
+  await show();
+  notice("lead", `${label}: done.`, [["Undo", async () => { await back(); await show(); }]]);
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.
