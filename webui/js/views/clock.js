@@ -6,7 +6,7 @@ import { fill, pairs } from "../form.js";
 import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
-import { dismiss, notice } from "../notice.js";
+import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { potArticle } from "./pot.js";
@@ -72,7 +72,11 @@ const startWaiting = () => {
 const offer = async (link) => {
   const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
   const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
-  const answer = await about({ typed, started, done: [] });
+  const answer = await about({ typed, started, done: [] }).catch(() => null);
+  if (!answer) { // the address no longer holds it
+    notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);
+    return;
+  }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
     : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
   const add = answer.errors.length ? [] : [["Add this pot", () => start(link, started, link.filter(isSystem))]];
@@ -117,7 +121,8 @@ const keepTiming = async (thing, typed) => {
     const timings = [...before, typed.map(([, text]) => text).join(" ")].slice(-most()).join("; ");
     return { ...kept, typed: { ...kept.typed, timings } };
   };
-  const { errors } = await ask({ move: "kit", typed: { kind: "system", system: added(thing).typed } });
+  const { errors } = await ask({ move: "kit", typed: { kind: "system", system: added(thing).typed } })
+    .catch(() => ({ errors: [{ message: UNANSWERED }] }));
   if (errors.length) notice("timing", errors[0].message); // a tap by mistake must not spoil the system
   if (errors.length || !(await change("kit", thing.id, added))) return;
   await offerKit(shown.form);
@@ -189,7 +194,9 @@ const acts = {
   air: async (pot, text) => {
     const now = current(pot);
     const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
-    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] });
+    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] })
+      .catch(() => null);
+    if (!answer) return UNANSWERED;
     const usable = answer.lines.find((one) => one.name === "usable");
     if (usable) await follows(now, usable.value);
     return answer.errors[0]?.message ?? "";

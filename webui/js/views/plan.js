@@ -4,7 +4,7 @@ import { fill, pairs, typedOf } from "../form.js";
 import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
-import { notice } from "../notice.js";
+import { notice, unanswered } from "../notice.js";
 import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
@@ -65,7 +65,8 @@ const put = (label, told) => {
 // How fast these hands were, by the log.
 const takeRates = async () => {
   const { form } = shown;
-  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } });
+  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } }).catch(unanswered);
+  if (!answer) return;
   const own = Number(form.elements.namedItem("crew").value.match(/^kit:(\d+)$/)?.[1]);
   for (const { label, pairs: [[name, learned]] } of answer.leads) {
     if (own) await teach(own, label, learned); // people of the kit keep them there
@@ -94,10 +95,11 @@ const sameScreen = (event) => {
 };
 
 const takeBoat = async () => {
-  const answer = await ask({ move: "boat", pairs: recall("boat") ?? [] }).catch(() => null);
-  const lead = answer?.leads.find((one) => one.screen === shown.screen);
+  const answer = await ask({ move: "boat", pairs: recall("boat") ?? [] }).catch(unanswered);
+  if (!answer) return false;
+  const lead = answer.leads.find((one) => one.screen === shown.screen);
   if (!lead) {
-    notice("no-boat", answer?.errors[0]?.message ?? "The boat has no seams to lay yet.");
+    notice("no-boat", answer.errors[0]?.message ?? "The boat has no seams to lay yet.");
     return false;
   }
   const { form } = shown;
