@@ -34,9 +34,9 @@ export const mount = (screen, main) => {
     const before = new Set(now.errors.map(({ message }) => message));
     const wrong = got.errors.find(({ message }) => !before.has(message));
     if (wrong) return { wrong: wrong.message };
-    const id = await keepBatch({ ...entry, filler });
+    const id = await keepBatch(form, { ...entry, filler });
     if (id === undefined) return { wrong: UNKEPT };
-    if (await bringBatches(form, filler)) changed();
+    changed();
     const undo = async () => {
       dismiss("batch");
       if (await takeBack(form, id, entry)) changed();
