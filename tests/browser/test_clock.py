@@ -231,6 +231,25 @@ def test_still_good_looks_again_later(phone, standing):
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(5:00|4:5.)"))
 
 
+FOREIGN = """
+window.told = [];
+localStorage["covemix.aloud"] = "yes";
+speechSynthesis.getVoices = () => [{ localService: true, lang: "fr-FR" }];
+speechSynthesis.speak = (saying) => window.told.push(saying);
+navigator.vibrate = () => { window.shook = true; };
+"""
+
+
+def test_the_alarm_of_a_phone_without_a_voice_for_it_sounds_and_says_it_on_the_screen(phone, standing):
+    phone.add_init_script(FOREIGN)
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
+    expect(phone.locator("[data-kind=ring]")).to_be_visible()
+    assert phone.evaluate("window.shook") is True
+    assert phone.evaluate("window.told") == []
+    expect(phone.get_by_role("button", name="Say it aloud")).to_be_hidden()
+
+
 def test_an_update_waits_while_a_pot_runs(phone, served, other_build):
     keep(phone, served.url + "/clock/")
     phone.evaluate(ADD, pot_of(30, 0))

@@ -147,6 +147,15 @@ def test_it_reads_only_what_is_asked_for_unless_chosen(along):
     assert along_page.evaluate("window.told.at(-1)[0]") == "Resin to seventy-eight grams"
 
 
+def test_a_voice_of_another_language_reads_nothing(along):
+    along_page = along("/?amount=100")
+    along_page.get_by_role("button", name="Say it").wait_for()
+    along_page.evaluate("speechSynthesis.getVoices = () => [{ localService: true, lang: 'de_DE' }]; window.told = [];")
+    tap(along_page, "78 g")
+    expect(along_page.get_by_role("button", name="Say it")).to_be_hidden()
+    assert along_page.evaluate("window.told") == []
+
+
 def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     page = along("/?amount=100")
     for shows in ("78 g", "100 g", "2 min"):
