@@ -1,7 +1,7 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
 from . import advice, paces
-from .batches import batch_lines, count_text
+from .batches import batch_lines, count_text, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
 from .clock import clock_text
@@ -44,8 +44,8 @@ def _summary(values, plan, batches):
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
         line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values), rank=ANSWER),
-        line("end", "Last peel ply down", end, "s", _clock(values, end, UP), rank=ANSWER,
-             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches"),
+        line("end", "Last peel ply down", end, "s", moment(values, end), rank=ANSWER,
+             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
     limit, ended, all_ended = advice.binding(plan)
     what, why = advice.words_of(limit)
@@ -208,7 +208,7 @@ def _questions(values, plan, batches):
         )
     if end - values["start"] > LONG_DAY:
         text = "This is until {}. Plan the pieces of one day at a time, with the hours you can work.".format(
-            _clock(values, end, UP)
+            moment(values, end)
         )
         found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
     if values["finish"] is not None and end > values["finish"] + 1:
