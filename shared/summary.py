@@ -43,7 +43,7 @@ def _summary(values, plan, batches):
     count = len(batches)
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
-        line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values), rank=ANSWER),
+        line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values, plan), rank=ANSWER),
         line("end", "Last peel ply down", end, "s", moment(values, end), rank=ANSWER,
              rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
@@ -98,7 +98,7 @@ def _in_one_pot(laid):
     return laid.putty + laid.wet if laid.one_mix else max(laid.putty, laid.wet)
 
 
-def _remembered(values):
+def _remembered(values, plan):
     """Which figures of the plan are from memory."""
     found = []
     if values["exponent"] is None:
@@ -110,7 +110,7 @@ def _remembered(values):
     if not found:
         return "by your own working times and rates"
     text = ", ".join(found) + " from memory"
-    return text if values["system"]["timed"] else text + "; your own timings go before them"
+    return text if plan.times.own else text + "; your own timings go before them"
 
 
 def _helps(values, plan, count):

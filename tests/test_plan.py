@@ -324,7 +324,7 @@ def test_one_moment_is_told_by_one_time_and_never_before_it_is(people):
         times = [row["label"].split(" to ") for row in steps]
         span = told["batch_" + str(number)]["text"].partition(" · ")[0].split(" to ")
         assert span == [min(times)[0], times[-1][1]]
-        assert all(clock_time(end) >= row["value"] - 1e-3 for (_, end), row in zip(times, steps))
+        assert all(clock_time(end) >= row["value"] - 1e-3 for (_, end), row in zip(times, steps, strict=True))
         latest = max(latest, span[1])
     assert any(row["value"] % 60 > 1 for name, row in lines.items() if name.startswith("step_"))  # else nothing is seen
     assert lines["end"]["text"] == latest
