@@ -140,6 +140,7 @@ ROLLS = """async (rolls) => {
 }"""
 OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
        {"name": "Odd end", "of": "tape", "width": "75 mm", "weight": "300", "length": "3.2 m"},
+       {"name": "Core", "of": "tape", "width": "75", "weight": "300", "length": "0.00 m"},
        {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "200", "length": "9"}]
 
 

@@ -205,6 +205,7 @@ def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
             page.reload()
             expect(rows).to_have_count(1)
             page.get_by_role("button", name="Pour it step by step").click()
+            expect(bench(page, "step")).to_contain_text("Step 1 of")
             for step in (2, 3, 4, 5, 6, 7):
                 bench(page, "tap").click()
                 if step == 4:

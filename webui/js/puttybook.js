@@ -37,7 +37,8 @@ export const bringBatches = async (form, name = fillerName(form)) => {
   return changed;
 };
 
-const putIn = (form, entry) => {
+// A row of its own for one entry; false where the list is full.
+export const putIn = (form, entry) => {
   const row = addRow(group(form));
   if (!row) return false;
   const place = rowsOf(group(form)).length - 1;
@@ -55,12 +56,8 @@ export const takeAway = async (form, name) => {
   }
 };
 
-// Into the log, and into a row of its own; its id, or undefined where this phone keeps nothing.
-export const keepBatch = async (form, entry) => {
-  const id = await put("log", { ...entry, kind: KIND, when: Date.now() });
-  if (id !== undefined) putIn(form, { ...entry, id });
-  return id;
-};
+// Into the log; its id, or undefined where this phone keeps nothing.
+export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
 
 // Out of the log and out of the form again, itself and no other that is like it; true where it is.
 export const takeBack = async (form, id, entry) => {

@@ -39,7 +39,7 @@ const startStock = ({ form, changed, brought }) => {
     use.hidden = !differ(form, rolls);
     cut.hidden = !stand(form, rolls);
   };
-  const read = async () => { rolls = await rollsOf(form); settle(); };
+  const read = async () => { rolls = await rollsOf(form).catch(() => rolls); settle(); };
   const refilled = (before) => { fill(form, before); changed(); settle(); };
 
   use.addEventListener("click", () => {

@@ -4,7 +4,7 @@ import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { dropBatch, logBatch, openAtLog } from "../log.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway, takeBack } from "../puttybook.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
@@ -34,8 +34,9 @@ export const mount = (screen, main) => {
     const before = new Set(now.errors.map(({ message }) => message));
     const wrong = got.errors.find(({ message }) => !before.has(message));
     if (wrong) return { wrong: wrong.message };
-    const id = await keepBatch(form, { ...entry, filler });
+    const id = await keepBatch({ ...entry, filler });
     if (id === undefined) return { wrong: UNKEPT };
+    putIn(form, { ...entry, id });
     changed();
     const undo = async () => {
       dismiss("batch");
