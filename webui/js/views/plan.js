@@ -5,6 +5,7 @@ import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
 import { notice, unanswered } from "../notice.js";
+import { printCards } from "../share.js";
 import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
@@ -25,6 +26,9 @@ export const mount = (screen, main) => {
   const take = main.querySelector("[data-take-boat]");
   take.hidden = false;
   take.addEventListener("click", async () => { if (await takeBoat()) pieces.open = false; });
+  const print = main.querySelector("[data-print-cards]");
+  print.hidden = false;
+  print.addEventListener("click", printCards);
   const own = main.querySelector("[data-own-rates]");
   const offer = async () => { own.hidden = !(await laidBy(crew(form))).length; };
   own.addEventListener("click", takeRates);
