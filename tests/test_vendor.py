@@ -3,11 +3,12 @@ import hashlib
 import json
 
 import brotli
+import house
 import pytest
-from covemix.server.build import HOUSE, Build
+from covemix.server.build import HOUSE
 
 VENDOR = HOUSE / "webui" / "vendor"
-BUILD = Build()
+BUILD = house.build()
 LISTED = json.loads((VENDOR / "vendor.json").read_text(encoding="utf-8"))
 
 
