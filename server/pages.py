@@ -38,6 +38,7 @@ class Pages:
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
+        self.env.globals["most_rows"] = most_rows
         self.templates = set(self.env.list_templates())
 
     def routes(self):
@@ -107,6 +108,15 @@ def bound(text: str) -> str:
     """
     held = re.sub(r"(\d) (?=[^\d\s])", "\\1\u00a0", text)
     return re.sub(r"\s\+\s", "\u00a0+\u00a0", held) if held.count("+") == 1 else held
+
+
+def most_rows(move: str) -> int:
+    """How many rows a move takes that is asked with what this phone keeps.
+
+    >>> most_rows("own_rates")
+    60
+    """
+    return next(item.most for item in moves.module(move).INPUTS if item.name == "rows")
 
 
 def path_of(screen: str) -> str:

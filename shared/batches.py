@@ -5,7 +5,7 @@ from .catalogue.losses import BY_KEY
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
 from .lines import MORE, WARN, line
-from .numbers import DOWN, NEAREST, UP, capital, ceiling, small, to_step
+from .numbers import DOWN, UP, capital, ceiling, small, to_step
 from .once import once
 from .units import told
 
@@ -35,6 +35,15 @@ def _clock(values, time, toward):
     return clock_text(time, values["hours"], toward)
 
 
+def moment(values, time: float, days: bool = True) -> str:
+    """A moment of the plan [s on the clock] as text, rounded up: nothing is told to be done before it is.
+
+    The end of one step is the start of the next and the end of its batch: rounded alike, they are told alike. What must
+    not be passed, the end of a window or the latest start, is rounded down.
+    """
+    return clock_text(time, values["hours"], UP, days)
+
+
 def batch_lines(values, plan, batch, fully=True):
     """One batch: when, what, how much, in which container, the steps in order, and by when each window ends.
 
@@ -49,7 +58,7 @@ def batch_lines(values, plan, batch, fully=True):
     state = ", done" if batch.finished else (", under way" if batch.begun else "")
     found = [
         line("batch_" + str(batch.number), label + state, length, "m",
-             _clock(values, batch.start, NEAREST) + " to " + _clock(values, batch.steps[-1].end, UP) + " · "
+             moment(values, batch.start) + " to " + moment(values, batch.steps[-1].end) + " · "
              + told(length, "m", values["units"]), rough=", ".join([piece.name for piece in pieces]), part=part)
     ]
     found.extend(_warnings(values, batch, part))
@@ -59,8 +68,8 @@ def batch_lines(values, plan, batch, fully=True):
     hours, pair, before, told_before = values["hours"], batch.work.crew.pair, None, ""
     for key, label, who, begun, end, done in batch.steps:
         # mostly a step begins when the one before it ends
-        start = told_before if begun == before else clock_text(begun, hours)
-        before, told_before = end, clock_text(end, hours)
+        start = told_before if begun == before else moment(values, begun)
+        before, told_before = end, moment(values, end)
         if pair:  # one who works alone needs no name; two are told apart
             label = ("First: ", "Second: ", "Mixer: ")[who] + label
         rough = "done" if done else ""
@@ -89,7 +98,7 @@ def _warnings(values, batch, part):
                     "{} lasts until {}; this is done at {}. {}".format(
                         capital(advice.words_of(limit)[0]),
                         _clock(values, by, DOWN),
-                        _clock(values, when, UP),
+                        moment(values, when),
                         dict(WHAT_TO_DO)[limit],
                     ),
                     part=part,

@@ -10,7 +10,7 @@ from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, small, to_step
-from .own_timings import counted_text, timings_text
+from .own_timings import MOST, counted_text, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
@@ -23,10 +23,11 @@ MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figur
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
 
+SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
 INPUTS = (
     Number("air", "Air temperature", unit="degC", low=-10, high=50,
            missing="type it first, as it is where the pot stands. Every minute here hangs on it."),
-    Pick("system", "Resin system", SYSTEM, default="3-1"),
+    SYSTEM_INPUT,
     Number("batch", "In the container", unit="g", low=1, high=20000, default=240,
            help="All in it, filler too"),
     Choice("container", "Container", KINDS),
@@ -53,7 +54,7 @@ INPUTS = (
         Number("mass", "with a mass of", unit="g", low=1, high=20000),
         Choice("in", "in a", KINDS),
         Number("at", "Air temperature", unit="degC", low=-10, high=50),
-    ), most=6, fold=OWN_FOLD, each="Timing"),
+    ), most=MOST, fold=OWN_FOLD, each="Timing"),
 )
 
 
@@ -102,14 +103,11 @@ def figures(values):
 
 
 def leads(values):
-    """A clock for this batch, and the day planned in the same air with the same system."""
-    tree = values["system"]["_tree"]
-    if values["timings"]:
-        tree = dict(tree, timings=timings_text(timings_of(values)))
-    system = [list(pair) for pair in links.pairs((INPUTS[1],), {"system": tree})]
+    """A clock for this batch, and the day planned in the same air with this system and what was timed of it here."""
+    system = [list(pair) for pair in links.pairs((SYSTEM_INPUT,), {"system": values["system"]["_tree"]})]
     air = shown(values["air"] - 273.15, 1) + " °C"
     return [pot_start.lead(values, found(values)), {"label": "Plan the day", "screen": "plan", "pairs": system + [
-        ["temperature_is", "constant"], ["temperature", air]]}]
+        ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]}]
 
 
 def whole_minutes(seconds: float) -> int:

@@ -44,9 +44,12 @@ def summary(record, values, system):
 
 
 def answer(values):
-    """What will be kept, in one line, and where its figures come from."""
+    """What will be kept, in one line, and where its figures come from; whether a roll is used up."""
     record = KINDS[values["kind"]]
     mine = values[record.name]
     mark = "".join([row[2] for row in record.rows if row[0] == mine["id"]])
-    return [words("summary", mine["name"], summary(record, mine, values["units"]), rank=SAY,
-                  rough="started from figures " + mark + ": type your own over them" if mark else "")]
+    lines = [words("summary", mine["name"], summary(record, mine, values["units"]), rank=SAY,
+                   rough="started from figures " + mark + ": type your own over them" if mark else "")]
+    if mine.get("length") == 0:  # only a roll has one
+        lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
+    return lines

@@ -2,12 +2,12 @@
 from .inputs import Choice, Number, Text
 from .lines import ASK, BESIDE, SAY, line, words
 from .numbers import shown, small
-from .own_rates import METRES, minutes
+from .own_rates import LAID, METRES, minutes
 from .units import told
 
 OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cured slowly"),
             ("soft", "Stayed soft or sticky"), ("stiff", "Stiffened before it was used"), ("hot", "Got too hot"))
-TIMES, LAID = "Times", "Laid by a plan: how fast it went"
+TIMES = "Times"
 
 INPUTS = (
     Text("what", "What was poured", most=120, help="The mix, as the screen gave it"),

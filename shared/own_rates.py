@@ -6,10 +6,11 @@ from .paces import Pace, learned, learned_text, told
 from .units import told as told_in
 
 MOST_ROWS = 60
+LAID = "Laid by a plan: how fast it went"
 
 # what a laid batch keeps, in the log and here
 METRES = Number("laid", "Metres laid", unit="m", low=0, high=1000, above=True, optional=True,
-                fold="Laid by a plan: how fast it went", help="As if all were downhand: a standing one counts as more.")
+                fold=LAID, help="As if all were downhand: a standing one counts as more.")
 
 
 def minutes(fold=""):

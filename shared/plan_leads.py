@@ -1,6 +1,5 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from . import batches, laid, links
-from .clock import clock_text
 from .laying import POT
 from .numbers import DOWN, UP, shown, small
 from .pot_start import NOW, minutes_typed
@@ -68,6 +67,5 @@ def clock_lead(values, batch, system):
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
-    when = clock_text(batch.start, values["hours"], DOWN)
-    label = "Start the clock of batch {}, planned {}".format(batch.number, when)
+    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(values, batch.start))
     return {"label": label, "screen": "clock", "pairs": system + pairs}

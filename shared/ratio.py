@@ -20,10 +20,10 @@ INPUTS = (
     Pick("system", "Resin system", SYSTEM, default="3-1"),
     Amount("amount", "Amount", (
         ("total", "mixed, in all", ("g", "mL")),
-        ("part_a", "of resin on hand", ("g", "mL")),
-        ("part_b", "of hardener on hand", ("g", "mL")),
-        ("strokes", "strokes of the resin pump", ("strokes",)),
-        ("putty", "of putty wanted", ("mL",)),
+        ("part_a", "resin on hand", ("g", "mL")),
+        ("part_b", "hardener on hand", ("g", "mL")),
+        ("strokes", "resin pump strokes", ("strokes",)),
+        ("putty", "putty wanted", ("mL",)),
     ), default=240),
     Choice("way", "Measured with", WAYS, row=True),
     Choice("compare", "Which way is the most accurate", (

@@ -1,7 +1,7 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
 from . import advice, paces
-from .batches import batch_lines, count_text
+from .batches import batch_lines, count_text, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
 from .clock import clock_text
@@ -43,9 +43,9 @@ def _summary(values, plan, batches):
     count = len(batches)
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
-        line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values), rank=ANSWER),
-        line("end", "Last peel ply down", end, "s", _clock(values, end, UP), rank=ANSWER,
-             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches"),
+        line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values, plan), rank=ANSWER),
+        line("end", "Last peel ply down", end, "s", moment(values, end), rank=ANSWER,
+             rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
     limit, ended, all_ended = advice.binding(plan)
     what, why = advice.words_of(limit)
@@ -98,7 +98,7 @@ def _in_one_pot(laid):
     return laid.putty + laid.wet if laid.one_mix else max(laid.putty, laid.wet)
 
 
-def _remembered(values):
+def _remembered(values, plan):
     """Which figures of the plan are from memory."""
     found = []
     if values["exponent"] is None:
@@ -110,7 +110,7 @@ def _remembered(values):
     if not found:
         return "by your own working times and rates"
     text = ", ".join(found) + " from memory"
-    return text if values["system"]["timed"] else text + "; your own timings go before them"
+    return text if plan.times.own else text + "; your own timings go before them"
 
 
 def _helps(values, plan, count):
@@ -208,7 +208,7 @@ def _questions(values, plan, batches):
         )
     if end - values["start"] > LONG_DAY:
         text = "This is until {}. Plan the pieces of one day at a time, with the hours you can work.".format(
-            _clock(values, end, UP)
+            moment(values, end)
         )
         found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
     if values["finish"] is not None and end > values["finish"] + 1:

@@ -1,9 +1,8 @@
 """Timeline: the day of a plan as a figure."""
 
-from .clock import clock_text
+from .batches import moment
 from .figures import box, figure, note, path
 from .laying import SOFT
-from .numbers import DOWN, UP
 
 WIDE, ROW, LABEL = 320.0, 18.0, 26.0
 ROLES = {
@@ -38,16 +37,14 @@ def timeline(values, plan):
             down += ROW
         shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
         down += 3
-    first, last = clock_text(start, values["hours"], DOWN, False), clock_text(end, values["hours"], UP, False)
+    first, last = moment(values, start, False), moment(values, end, False)
     shapes.append(note("dimension", LABEL, down + 12, first, "start"))
     shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
     shapes.extend(_legend(down + 20))
     said = []
     for batch in batches:
-        begun = clock_text(batch.start, values["hours"])
-        said.append(
-            "batch {} from {} to {}".format(batch.number, begun, clock_text(batch.steps[-1].end, values["hours"], UP))
-        )
+        begun, ended = moment(values, batch.start), moment(values, batch.steps[-1].end)
+        said.append("batch {} from {} to {}".format(batch.number, begun, ended))
     return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 
 

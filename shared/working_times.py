@@ -10,11 +10,16 @@ from .heat_model import OWN_TIMING, known_pots, timings_of
 from .heat_table import heat_table
 from .laying import FILM, POT, SOFT, Windows
 from .numbers import DOWN, shown
-from .own_timings import counted_text
+from .own_timings import counted_text, read_timings
 from .profile import REFERENCE
 from .quick_rule import HUNDRED, RULE, film_time, pot_time
 
 TYPED, LABEL, BY_RULE, BY_HEAT = "the time you typed", "the label's film time", "the quick rule", "the heat balance"
+
+
+def timed(values):
+    """The system and what was timed of it beside its own timings, as `heat_model` asks for them."""
+    return {"system": values["system"], "timings": read_timings(values["timings"])}
 
 
 class WorkingTimes:
@@ -25,7 +30,7 @@ class WorkingTimes:
         system, doubling = values["system"], values["doubling"]
         exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
         self.power = -exponent
-        asked = {"system": system, "timings": ()}
+        asked = timed(values)
         self.own = timings_of(asked)
         self.rule_start = known_pots(asked)[0][3]
         self.ranges = self._ranges([(mass, pot_time(1.0, REFERENCE, time, mass, at, exponent, doubling))
@@ -38,7 +43,7 @@ class WorkingTimes:
         if not profile.constant:
             self.ends.append(max(temperatures))
         typed = [values[name] is not None for name in ("soft", "film", "exponent")]
-        self.table = table = None if all(typed) else heat_table(system)
+        self.table = table = None if all(typed) else heat_table(system, asked["timings"])
         self.heat_soft = None if typed[0] else self._heat(lambda at: table.bead(at, self._filler()))
         self.heat_film = None if typed[1] else self._heat(table.film)
         self.certain = 1e30 if typed[2] else self._heat(table.at_least)

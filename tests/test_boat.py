@@ -275,3 +275,10 @@ def test_a_roll_of_the_kit_is_tape_or_cloth_by_its_weight():
     assert inputs.read(kit.INPUTS, typed)[1][0].field == "roll.weight"
     typed["roll"]["of"] = "ply"
     assert not inputs.read(kit.INPUTS, typed)[1]
+
+
+@pytest.mark.parametrize(("left", "used_up"), [("0.00 m", True), ("0", True), ("0,01", False), ("7.2 m", False)])
+def test_a_roll_of_which_nothing_is_left_says_so(left, used_up):
+    typed = {"kind": "roll", "roll": {"name": "Blue", "of": "ply", "width": "75 mm", "length": left}}
+    lines = moves.answer("kit", typed)["lines"]
+    assert [row["name"] for row in lines] == ["summary"] + ["used_up"] * used_up

@@ -84,11 +84,18 @@ def test_a_larger_mass_never_lasts_longer_whatever_the_pots_told():
 
 
 def test_a_typed_timing_goes_on_to_the_plan_with_its_system():
-    lead = next(one for one in heat(SYSTEM, timings=[ROW])["leads"] if one["screen"] == "plan")
-    assert read_timings(dict(lead["pairs"])["system.timings"])[0]["after"] == 1320
-    built_in = next(one for one in heat("3-1", timings=[ROW])["leads"] if one["screen"] == "plan")
-    values, errors = inputs.read(INPUTS, dict(FREE, **links.tree(built_in["pairs"])))
-    assert not errors and values["system"]["id"] == "3-1" and len(values["system"]["timed"]) == 1
+    """Beside those that the system has of its own, so that a system of the kit is still itself there."""
+    for system, count in ((dict(SYSTEM, timings="12 min 240 g cup 20 °C"), 2), (SYSTEM, 1), ("3-1", 1)):
+        lead = next(one for one in heat(system, timings=[ROW])["leads"] if one["screen"] == "plan")
+        assert read_timings(dict(lead["pairs"])["timings"])[0]["after"] == 1320
+        values, errors = inputs.read(INPUTS, dict(FREE, **links.tree(lead["pairs"])))
+        assert not errors and len(plan.planned(values).times.own) == count
+        assert values["system"]["_tree"] == (
+            system if isinstance(system, dict) else plan.SYSTEM_INPUT.record.row("3-1") | {"id": "3-1"})
+    none = next(one for one in heat(SYSTEM)["leads"] if one["screen"] == "plan")
+    assert dict(none["pairs"])["timings"] == ""  # those of another system do not stay there
+    refused = moves.answer("plan", dict(FREE, timings="half an hour"))
+    assert [error["field"] for error in refused["errors"]] == ["timings"]
 
 
 @pytest.mark.parametrize(("system", "field"), [

@@ -313,6 +313,26 @@ def test_work_goes_on_past_midnight():
     assert by_name(answered(start="23:40", hours="12"))["end"]["text"] == "12:25 am next day"
 
 
+@pytest.mark.parametrize("people", ["1", "2"])
+def test_one_moment_is_told_by_one_time_and_never_before_it_is(people):
+    """A batch ends with its last step and begins with its first, wherever that is told; steps follow each other."""
+    found = answered(people=people, tool_rate="0.7", roll_rate="1.3", peel_rate="0.9", mix_wet="2.3")
+    lines, latest = by_name(found), ""
+    for number in range(1, lines["batches"]["value"] + 1):
+        told = of_part(found, "batch_" + str(number))
+        steps = [row for name, row in told.items() if name.startswith("step_")]
+        times = [row["label"].split(" to ") for row in steps]
+        span = told["batch_" + str(number)]["text"].partition(" · ")[0].split(" to ")
+        assert span == [min(times)[0], times[-1][1]]
+        assert all(clock_time(end) >= row["value"] - 1e-3 for (_, end), row in zip(times, steps, strict=True))
+        latest = max(latest, span[1])
+    assert any(row["value"] % 60 > 1 for name, row in lines.items() if name.startswith("step_"))  # else nothing is seen
+    assert lines["end"]["text"] == latest
+    start = of_part(found, "batch_1")["batch_1"]["text"].partition(" to ")[0]
+    assert ["planned " + start] == [lead["label"][-len("planned " + start):] for lead in found["leads"]
+                                    if lead["screen"] == "clock"]
+
+
 def test_a_late_step_shifts_what_is_left():
     """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all else too."""
     found = answered(

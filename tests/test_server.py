@@ -141,10 +141,10 @@ def test_the_worker_keeps_every_file_and_every_page(client):
     assert all('data-form' in page for page in pages.values())
 
 
-def test_a_first_visit_stays_within_395_kB(client):
+def test_a_first_visit_stays_within_350_kB(client):
     """Everything the worker keeps, as it crosses the wire: all screens, files, worker, manifest."""
     files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items() if path not in INSTALLED)
     bundle = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "gzip, br"}).headers
     first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
     assert bundle["content-encoding"] == "br"
-    assert files + int(bundle["content-length"]) + first < 395_000
+    assert files + int(bundle["content-length"]) + first < 350_000

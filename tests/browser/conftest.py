@@ -87,3 +87,11 @@ def keep(page, url):
 def figure(page, line):
     """The text of one line of the answer."""
     return page.locator(f"[data-line={line}] .line-text").first
+
+
+DEAF = """() => { Worker.prototype.postMessage = () => { throw new Error("the engine is gone"); }; }"""
+
+
+def unanswered(page):
+    """The engine of this page answers nothing more."""
+    page.evaluate(DEAF)

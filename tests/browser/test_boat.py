@@ -5,7 +5,7 @@ import pymupdf
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, keep, unanswered
 
 
 @pytest.fixture
@@ -140,6 +140,7 @@ ROLLS = """async (rolls) => {
 }"""
 OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
        {"name": "Odd end", "of": "tape", "width": "75 mm", "weight": "300", "length": "3.2 m"},
+       {"name": "Core", "of": "tape", "width": "75", "weight": "300", "length": "0.00 m"},
        {"name": "Sheet", "of": "cloth", "width": "1200", "weight": "200", "length": "9"}]
 
 
@@ -164,6 +165,23 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
     expect(boat.locator("[name='remnants.0.length']")).to_have_value("5.04 m")
     expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(2)
+
+
+LENGTHS = """async () => {
+  const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  return (await all("kit")).map((thing) => thing.typed.length);
+}"""
+
+
+def test_without_an_answer_nothing_is_cut_off_the_kits_rolls_and_the_page_says_so(boat):
+    expect(figure(boat, "putty")).to_be_visible()
+    boat.evaluate(ROLLS, OWN[:1])
+    boat.get_by_role("button", name="Cut from the kit's rolls").click()
+    expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text(re.compile("m$"))
+    unanswered(boat)
+    boat.get_by_role("button", name="All is cut").click()
+    expect(boat.locator("[data-notice=unanswered]")).to_contain_text("could not be worked out")
+    assert boat.evaluate(LENGTHS) == ["30"]
 
 
 def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(boat, standing):

@@ -190,12 +190,49 @@ def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(cl
     expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
     clock.get_by_role("button", name="Stiffening").click()
     expect(figure(clock, "usable").locator("..")).to_contain_text("from 1 own timing")
+    clock.get_by_text("Own timings of this system", exact=True).first.click()
+    for name, text in (("after", "20"), ("mass", "240"), ("at", "22")):
+        clock.locator(f"[name='timings.0.{name}']").fill(text)
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 2 own timings")
+    clock.goto(standing.url + "/plan/?pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90")
+    clock.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")
+    clock.goto(standing.url + "/clock/")
+    clock.get_by_role("link", name="Plan the day").click()
+    expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))
+    expect(clock.locator("[data-line=window_pot]")).to_contain_text("from 2 own timings")
+    clock.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
     clock.goto(standing.url + "/plan/?temperature=22&pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90")
+    clock.get_by_role("button", name="Use these").click()
     clock.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
     clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
     expect(clock.locator("[data-line=window_pot]")).to_contain_text("own timing")
     clock.goto(standing.url + "/clock/")
     expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))
+
+
+KEPT_TIMINGS = """async () => {
+    const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    return (await all("kit"))[0].typed.timings;
+}"""
+
+
+def test_two_quick_taps_on_a_pot_are_two_timings_of_its_system(clock):
+    """The second tap comes while the first one's timing is still looked at."""
+    clock.evaluate(KIT_SYSTEM)
+    clock.reload()
+    warm(clock)
+    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    clock.get_by_role("link", name="Start the clock").click()
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    clock.evaluate(JUMP, 22 * 60)
+    expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
+    clock.evaluate("""() => {
+        for (const said of ["Still good", "Stiffening"]) {
+            [...document.querySelectorAll(".pot button")].find((one) => one.textContent === said).click();
+        }
+    }""")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 2 own timings")
+    assert clock.evaluate(KEPT_TIMINGS).count(";") == 1
 
 
 def test_still_good_looks_again_later(phone, standing):
@@ -204,6 +241,25 @@ def test_still_good_looks_again_later(phone, standing):
     expect(phone.locator(".pot")).to_have_attribute("data-state", "over")
     phone.locator(".pot").get_by_role("button", name="Still good").click()
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(5:00|4:5.)"))
+
+
+FOREIGN = """
+window.told = [];
+localStorage["covemix.aloud"] = "yes";
+speechSynthesis.getVoices = () => [{ localService: true, lang: "fr-FR" }];
+speechSynthesis.speak = (saying) => window.told.push(saying);
+navigator.vibrate = () => { window.shook = true; };
+"""
+
+
+def test_the_alarm_of_a_phone_without_a_voice_for_it_sounds_and_says_it_on_the_screen(phone, standing):
+    phone.add_init_script(FOREIGN)
+    phone.goto(standing.url + "/clock/")
+    phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
+    expect(phone.locator("[data-kind=ring]")).to_be_visible()
+    assert phone.evaluate("window.shook") is True
+    assert phone.evaluate("window.told") == []
+    expect(phone.get_by_role("button", name="Say it aloud")).to_be_hidden()
 
 
 def test_an_update_waits_while_a_pot_runs(phone, served, other_build):

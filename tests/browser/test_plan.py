@@ -4,7 +4,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import figure, unanswered
 
 PLAN = "/plan/?temperature=20&start=9:00" + "".join(
     f"&pieces.{place}.name=Seam+{place}&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90"
@@ -37,6 +37,13 @@ def test_the_boat_s_seams_become_the_pieces(phone, standing):
     expect(phone.locator("[data-figure=plan] svg")).to_be_visible()
     phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
     expect(figure(phone, "batches")).to_be_hidden()
+
+
+def test_without_an_answer_the_pieces_stay_and_the_page_says_so(plan):
+    unanswered(plan)
+    plan.get_by_role("button", name="Take the boat").click()
+    expect(plan.locator("[data-notice=unanswered]")).to_contain_text("could not be worked out")
+    expect(plan.locator("[name='pieces.2.name']")).to_have_value("Seam 2")
 
 
 def test_the_boat_leads_here(phone, standing):
@@ -103,6 +110,9 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.get_by_role("button", name="Keep it").click()
     phone.get_by_role("button", name="Take own rates").click()
     expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann has its own rates")
+    expect(phone.get_by_role("button", name="Take own rates")).to_be_hidden()
+    phone.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    phone.get_by_role("button", name="Take own rates").click()
     expect(phone.get_by_role("button", name="Take own rates")).to_be_hidden()
     phone.goto(standing.url + "/plan/")
     phone.get_by_label("People", exact=True).select_option(label="Ann")

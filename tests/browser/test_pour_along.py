@@ -147,6 +147,15 @@ def test_it_reads_only_what_is_asked_for_unless_chosen(along):
     assert along_page.evaluate("window.told.at(-1)[0]") == "Resin to seventy-eight grams"
 
 
+def test_a_voice_of_another_language_reads_nothing(along):
+    along_page = along("/?amount=100")
+    along_page.get_by_role("button", name="Say it").wait_for()
+    along_page.evaluate("speechSynthesis.getVoices = () => [{ localService: true, lang: 'de_DE' }]; window.told = [];")
+    tap(along_page, "78 g")
+    expect(along_page.get_by_role("button", name="Say it")).to_be_hidden()
+    assert along_page.evaluate("window.told") == []
+
+
 def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     page = along("/?amount=100")
     for shows in ("78 g", "100 g", "2 min"):
@@ -172,6 +181,42 @@ BATCHES = """async () => {
   const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
   return (await all("log")).length;
 }"""
+
+
+def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
+    """The second is taken back: the first one's row stays, and is the one row there after a
+    reload."""
+    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
+    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    for shows in ("75 g", "100 g", "2 min"):
+        tap(page, shows)
+    for step in (4, 5, 6, 7):
+        bench(page, "tap").click()
+        if step > 4:
+            expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+    for count in (1, 2):
+        bench(page, "before").fill("500")
+        bench(page, "after").fill("450")
+        page.get_by_role("button", name="Keep this batch").click()
+        expect(bench(page, "part")).to_have_text("Done")
+        expect(rows).to_have_count(count)
+        if count == 1:
+            bench(page, "leave").click()
+            page.reload()
+            expect(rows).to_have_count(1)
+            page.get_by_role("button", name="Pour it step by step").click()
+            expect(bench(page, "step")).to_contain_text("Step 1 of")
+            for step in (2, 3, 4, 5, 6, 7):
+                bench(page, "tap").click()
+                if step == 4:
+                    bench(page, "tap").click()
+                expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+    bench(page, "leave").click()
+    page.locator("[data-notice=batch]").get_by_role("button", name="Undo").click()
+    expect(rows).to_have_count(1)
+    assert page.evaluate(BATCHES) == 1
+    page.reload()
+    expect(rows).to_have_count(1)
 
 
 def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_notice(along):

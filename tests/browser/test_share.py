@@ -129,10 +129,11 @@ def test_a_scanned_code_of_something_else_is_refused_and_the_camera_is_off(camer
     assert camera.evaluate("document.querySelector('[data-video]').srcObject.getTracks()[0].readyState") == "ended"
 
 
-def printed(page):
+def printed(page, key="Print a card"):
     """What comes out of the printer once the card is laid: each sheet's words, and the codes that a reader finds."""
     page.evaluate("window.print = () => {}")
-    page.get_by_role("button", name="Print a card").click()
+    page.get_by_role("button", name=key).click()
+    expect(page.locator("html")).to_have_attribute("data-print", "card")
     with pymupdf.open("pdf", page.pdf(format="A4", prefer_css_page_size=True)) as sheets:
         for sheet in sheets:
             words = " ".join(sheet.get_text().replace("\u00a0", " ").split())
@@ -168,6 +169,17 @@ def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, stan
         assert len(codes) == 2 and all(code.startswith(standing.url + "/?v=1&") for code in codes)
     phone.goto(batches[0][1][0])
     expect(phone.get_by_label("Amount", exact=True)).to_have_value(re.compile(r"^\d+ g$"))
+
+
+def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_its_own(phone, standing):
+    """The demo boat at 20 degC: nothing of the day goes over onto a second sheet."""
+    phone.goto(standing.url + "/boat/")
+    phone.get_by_role("link", name="Plan these seams").click()
+    phone.get_by_label("Wood and air").fill("20")
+    expect(figure(phone, "batches")).to_have_text("2 batches")
+    day, *batches = [words for words, _ in printed(phone, "Print the plan")]
+    assert all(told in day for told in ("Piece 10", "To mix 2 batches", "Fore bulkhead", "What binds", "Caution"))
+    assert ["Batch " + str(place + 1) in words for place, words in enumerate(batches)] == [True, True]
 
 
 @pytest.mark.parametrize("link", ["?v=9&amount=200", "?v=1&amount=20", "?q=1", "?amount=" + "2" * 30_000])

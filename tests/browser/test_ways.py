@@ -44,6 +44,25 @@ def test_only_the_tools_of_the_way_are_asked(phone, standing):
     expect(phone.locator("[data-field=syringes]").first).to_be_visible()
 
 
+CUT = """() => [...document.querySelectorAll(".pour-asked select")].filter((one) => one.offsetWidth).flatMap((one) => {
+  const style = getComputedStyle(one);
+  const told = document.body.appendChild(document.createElement("span"));
+  told.style.cssText = "position: absolute; white-space: pre";
+  for (const each of ["fontFamily", "fontSize", "fontWeight", "letterSpacing"]) told.style[each] = style[each];
+  const room = one.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight);
+  return [...one.options].map(({ text }) => {
+    told.textContent = text;
+    return told.getBoundingClientRect().width > room ? text : "";
+  }).filter(Boolean);
+})"""
+
+
+def test_every_choice_above_the_figures_can_be_read_whole(phone, standing):
+    phone.goto(standing.url + "/?thicken=yes")
+    expect(phone.get_by_label("How stiff", exact=True)).to_be_visible()
+    assert phone.evaluate(CUT) == []
+
+
 @pytest.mark.parametrize(("typed", "field", "words"), [
     ("way=stick&cup.bottom=60&cup.top=60&cup.height=20", "pours", "equal pours"),
     ("way=graduated&amount=20&graduated.holds=400&graduated.step=50", "coarse_b", "Take finer marks"),

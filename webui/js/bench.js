@@ -3,7 +3,7 @@ import { beep } from "./alarm.js";
 import { maySleep, stayAwake } from "./awake.js";
 import { ask } from "./engine.js";
 import { ruled } from "./figure.js";
-import { notice } from "./notice.js";
+import { UNANSWERED, notice } from "./notice.js";
 import { recall, remember } from "./memory.js";
 import { canSay, hush, prime, reads, say } from "./speech.js";
 
@@ -71,7 +71,7 @@ export class Bench {
     try {
       return await ask({ move: "pouring", pairs: this.pairs() });
     } catch {
-      this.at("wrong").textContent = "That could not be worked out. It is not your input; tap again.";
+      this.at("wrong").textContent = UNANSWERED;
       this.at("wrong").hidden = false;
       return null;
     } finally {

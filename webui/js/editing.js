@@ -1,6 +1,7 @@
 // A list and, in its place while one thing is added or changed, the form for it.
 import { ask } from "./engine.js";
 import { fill, pairs, settle } from "./form.js";
+import { unanswered } from "./notice.js";
 import { mount } from "./views/screen.js";
 
 // keep(pairs, entry): stores it; resolves to undefined where that failed. Returns open(values, entry).
@@ -22,7 +23,9 @@ export const editing = (screen, main, keep) => {
 
   const save = async () => {
     const typed = pairs(form);
-    const { answers } = await ask({ screen, pairs: typed });
+    const asked = await ask({ screen, pairs: typed }).catch(unanswered);
+    if (!asked) return;
+    const { answers } = asked;
     const wrong = answers.flatMap(([, answer]) => answer.errors);
     if (wrong.length) {
       const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);

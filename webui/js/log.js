@@ -22,9 +22,12 @@ export const changeBatch = (entry) => put("log", entry);
 export const dropBatch = (id) => remove("log", id);
 
 // What is kept of laid batches, of these people or of nobody named, newest first: what own rates are learned from.
-const MOST_LAID = 60;
-export const laidBy = async (crew) => (await batches().catch(() => [])).map(({ typed }) => typed)
-  .filter((typed) => typed.laid && (!typed.crew || typed.crew === crew)).slice(0, MOST_LAID);
+// How many of them the engine takes stands on the page.
+export const laidBy = async (crew) => {
+  const most = Number(document.querySelector("[data-most-laid]").dataset.mostLaid);
+  return (await batches().catch(() => [])).map(({ typed }) => typed)
+    .filter((typed) => typed.laid && (!typed.crew || typed.crew === crew)).slice(0, most);
+};
 
 // Newest first.
 export const batches = async () => (await kept("log")).filter(({ kind }) => kind === "poured")

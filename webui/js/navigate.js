@@ -19,13 +19,15 @@ const go = async (url, show, arrive = () => {}) => {
   show();
 };
 
-// A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back.
+// A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back. A thing or a
+// list that it brings comes whole: of a system before it no figure stays, nor of pieces before them.
 // adds: the group of the other screen that its pairs are the next row of.
 const followLead = ({ label, screen, pairs: given, adds }) => {
   const before = recall(screen) ?? [];
   const pairs = adds ? nextRow(adds, given, before) : given;
-  const names = new Set(pairs.map(([name]) => name));
-  remember(screen, before.filter(([name]) => !names.has(name) && !isTaken(name)).concat(pairs));
+  const whole = (name) => (adds ? name : name.split(".")[0]);
+  const names = new Set(pairs.map(([name]) => whole(name)));
+  remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
   const undo = () => { remember(screen, before); location.reload(); };
   return () => behind(notice("lead", `${label}: it stands here now.`, [["Undo", undo]])); // what the screen asks for comes first
 };

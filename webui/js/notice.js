@@ -50,6 +50,13 @@ export const behind = (box) => place().append(box);
 
 export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`)?.remove();
 
+// The engine gave no answer to a tap: nothing has changed, and the tap can be done again.
+export const UNANSWERED = "That could not be worked out. It is not your input; tap again.";
+export const unanswered = () => {
+  notice("unanswered", UNANSWERED);
+  return null;
+};
+
 // told once per phone: the second time it would only be in the way
 export const once = (name, text, actions) => {
   try {

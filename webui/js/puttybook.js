@@ -13,44 +13,67 @@ const field = (form, place, name) => form.elements.namedItem(`${GROUP}.${place}.
 export const fillerName = (form) => form.elements.namedItem("filler")?.selectedOptions[0]?.textContent.trim() ?? "";
 
 const same = (form, place, entry) => FIELDS.every((name) => field(form, place, name)?.value === entry[name]);
-const find = (form, entry) => rowsOf(group(form)).findIndex((_, place) => same(form, place, entry));
+
+// A row belongs to one entry of the log and bears its id, for two batches may be alike. One that was filled in anew is
+// known by its figures only, and is any entry's that has no row yet.
+const owns = (row, form, place, entry) => row.dataset.batch === String(entry.id) && same(form, place, entry);
+const find = (form, entry, entries = []) => {
+  const rows = rowsOf(group(form));
+  const own = rows.findIndex((row, place) => owns(row, form, place, entry));
+  if (own >= 0) return own;
+  const free = (row, place) => !entries.some((other) => owns(row, form, place, other));
+  const place = rows.findIndex((row, at) => same(form, at, entry) && free(row, at));
+  if (place >= 0) rows[place].dataset.batch = entry.id;
+  return place;
+};
 
 const ownOf = async (name) => (await all("log")).filter((entry) => entry.kind === KIND && entry.filler === name);
 
 // Rows of the log that are not in the form yet are put in; true where any were.
 export const bringBatches = async (form, name = fillerName(form)) => {
   let changed = false;
-  for (const entry of await ownOf(name)) {
-    if (find(form, entry) >= 0 || !addRow(group(form))) continue;
-    const place = rowsOf(group(form)).length - 1;
-    for (const one of FIELDS) field(form, place, one).value = entry[one];
-    changed = true;
-  }
+  const entries = await ownOf(name);
+  for (const entry of entries) if (find(form, entry, entries) < 0) changed = putIn(form, entry) || changed;
   return changed;
+};
+
+// A row of its own for one entry; false where the list is full.
+export const putIn = (form, entry) => {
+  const row = addRow(group(form));
+  if (!row) return false;
+  const place = rowsOf(group(form)).length - 1;
+  for (const one of FIELDS) field(form, place, one).value = entry[one];
+  row.dataset.batch = entry.id;
+  return true;
 };
 
 // Another filler: the batches of the one before it go, they are kept in the log.
 export const takeAway = async (form, name) => {
-  for (const entry of await ownOf(name)) {
-    const place = find(form, entry);
+  const entries = await ownOf(name);
+  for (const entry of entries) {
+    const place = find(form, entry, entries);
     if (place >= 0) rowsOf(group(form))[place].querySelector("[data-row-remove]").click();
   }
 };
 
+// Into the log; its id, or undefined where this phone keeps nothing.
 export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
 
-// Out of the log and out of the form again; true where it was there.
+// Out of the log and out of the form again, itself and no other that is like it; true where it is.
 export const takeBack = async (form, id, entry) => {
-  const place = find(form, entry);
-  if (place >= 0) removeRow(group(form), rowsOf(group(form))[place]);
-  return await remove("log", id);
+  if (!(await remove("log", id))) return false;
+  const row = rowsOf(group(form)).find((one, place) => owns(one, form, place, { ...entry, id }));
+  if (row) removeRow(group(form), row);
+  return true;
 };
 
 // A row removed in the form is removed from the log as well: read now, the row is about to go.
 export const forget = async (form, name, row) => {
   const place = rowsOf(group(form)).indexOf(row);
   const was = FIELDS.map((one) => field(form, place, one).value);
-  const found = (await ownOf(name)).find((entry) => FIELDS.every((one, at) => entry[one] === was[at]));
+  const others = rowsOf(group(form)).filter((one) => one !== row).map((one) => one.dataset.batch);
+  const alike = (await ownOf(name)).filter((entry) => FIELDS.every((one, at) => entry[one] === was[at]));
+  const found = alike.find(({ id }) => String(id) === row.dataset.batch) ?? alike.find(({ id }) => !others.includes(String(id)));
   if (found) await remove("log", found.id);
 };
 

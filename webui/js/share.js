@@ -1,8 +1,9 @@
 // The sheet that hands things over: link, code, message, paper. All of it is made before the tap that sends it.
 import { drawCode } from "./code.js";
 import { ask } from "./engine.js";
-import { startPasting } from "./paste.js";
+import { unanswered } from "./notice.js";
 import { layCard } from "./paper.js";
+import { startPasting } from "./paste.js";
 
 let asked = null;
 let made = null;
@@ -59,11 +60,21 @@ const copy = async (text, done) => {
 const send = () => navigator.share({ title: document.title, text: made.card.title, url: made.url })
   .catch((error) => { if (error.name !== "AbortError") copy(made.url, "The link is copied."); });
 
+const print = () => {
+  layCard(made.card, made.url);
+  window.print();
+};
+
+// For a key of the page itself.
+export const printCards = async () => {
+  if (await make().then(() => true, unanswered)) print();
+};
+
 const ACTS = {
   send,
   "copy-link": () => copy(made.url, "The link is copied. It holds the numbers themselves and opens without signal."),
   "copy-text": () => copy(made.text, "The plain words are copied."),
-  print: () => { sheet().close(); layCard(made.card, made.url); window.print(); },
+  print: () => { sheet().close(); print(); },
 };
 
 export const startSharing = () => {

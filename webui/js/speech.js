@@ -1,10 +1,12 @@
 import { chosen } from "./settings.js";
 
 // Says the engine's words aloud, after a tap: only with a voice that lives on this phone, for the others send the text away
-// and are silent without signal. One of the page's own language, or any: figures are understood in each.
+// and are silent without signal. One of the page's own language, or none: a figure or an alarm that a foreign voice reads
+// is misheard, and the sound and what stands on the screen tell it better.
 const voice = () => {
-  const own = window.speechSynthesis?.getVoices().filter((one) => one.localService) ?? [];
-  return own.find((one) => one.lang.startsWith(document.documentElement.lang)) ?? own[0];
+  const own = document.documentElement.lang;
+  const speaks = (one) => one.localService && one.lang.toLowerCase().split(/[-_]/)[0] === own;
+  return window.speechSynthesis?.getVoices().find(speaks);
 };
 
 // Voices arrive late on some phones: asked for early, there at the tap.

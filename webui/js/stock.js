@@ -1,4 +1,5 @@
 // The kit's rolls as the boat's remnants: taken into its list, and shorter in the kit by what was cut off them.
+import { ask } from "./engine.js";
 import { addRow, rowsOf } from "./rows.js";
 import { all, change } from "./store.js";
 
@@ -8,12 +9,18 @@ const KNOWN = ["name", "of", "width", "weight"]; // what tells one roll from ano
 const group = (form) => form.querySelector(`[data-group="${GROUP}"]`);
 const field = (form, place, name) => form.elements.namedItem(`${GROUP}.${place}.${name}`);
 
+// Whether there is anything to cut from, as the engine reads what is kept of a roll.
+const holds = async (typed) => {
+  const { errors, lines } = await ask({ move: "kit", typed: { kind: "roll", roll: typed } });
+  return !errors.length && !lines.some(({ name }) => name === "used_up");
+};
+
 // Rolls that the boat's list can cut from: cloth is no tape, and of some nothing is left.
 export const rollsOf = async (form) => {
   const kinds = [...group(form).querySelector("[data-blank]").content.querySelector("select").options].map((one) => one.value);
-  return (await all("kit")).filter(({ record }) => record === "roll")
-    .map(({ id, typed }) => ({ id, of: kinds[0], ...typed }))
-    .filter(({ of, length }) => kinds.includes(of) && /[1-9]/.test(length));
+  const rolls = (await all("kit")).filter(({ record, typed }) => record === "roll" && kinds.includes(typed.of ?? kinds[0]));
+  const left = await Promise.all(rolls.map(({ typed }) => holds(typed)));
+  return rolls.filter((_, place) => left[place]).map(({ id, typed }) => ({ id, of: kinds[0], ...typed }));
 };
 
 // [roll, place of its row or -1, whether the row has its length]; two rolls that are alike have a row each

@@ -1,7 +1,7 @@
 // The boat: the demo boat and an empty one, and the kit's rolls to cut from, each with the way back.
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
-import { notice } from "../notice.js";
+import { notice, unanswered } from "../notice.js";
 import { NONE } from "../rows.js";
 import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../stock.js";
 import { whenChanged } from "../store.js";
@@ -39,7 +39,7 @@ const startStock = ({ form, changed, brought }) => {
     use.hidden = !differ(form, rolls);
     cut.hidden = !stand(form, rolls);
   };
-  const read = async () => { rolls = await rollsOf(form); settle(); };
+  const read = async () => { rolls = await rollsOf(form).catch(() => rolls); settle(); };
   const refilled = (before) => { fill(form, before); changed(); settle(); };
 
   use.addEventListener("click", () => {
@@ -55,7 +55,9 @@ const startStock = ({ form, changed, brought }) => {
       [["Undo", () => refilled(before)]]);
   });
   cut.addEventListener("click", async () => {
-    const { errors, lines } = await ask({ move: MOVE, pairs: pairs(form) });
+    const answer = await ask({ move: MOVE, pairs: pairs(form) }).catch(unanswered);
+    if (!answer) return;
+    const { errors, lines } = answer;
     const cuts = errors.length ? [] : cutOff(form, rolls, lines);
     if (!cuts.length) {
       notice("cut", errors[0]?.message ?? "Nothing of this list comes off the kit's rolls.");

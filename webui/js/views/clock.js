@@ -6,15 +6,14 @@ import { fill, pairs } from "../form.js";
 import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
-import { dismiss, notice } from "../notice.js";
+import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { potArticle } from "./pot.js";
-import { all, put } from "../store.js";
+import { all, change } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
-const MOST_TIMINGS = 6;
 const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
 const isSystem = ([name]) => name === "system" || name.startsWith("system.");
 
@@ -73,7 +72,11 @@ const startWaiting = () => {
 const offer = async (link) => {
   const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
   const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
-  const answer = await about({ typed, started, done: [] });
+  const answer = await about({ typed, started, done: [] }).catch(() => null);
+  if (!answer) { // the address no longer holds it
+    notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);
+    return;
+  }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
     : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
   const add = answer.errors.length ? [] : [["Add this pot", () => start(link, started, link.filter(isSystem))]];
@@ -107,14 +110,21 @@ const figures = (system) => JSON.stringify(system.filter(([name]) => name !== "s
 const ofKit = async ({ system }) => (await all("kit")).find(({ record, typed }) => record === "system"
   && figures(Object.entries(typed).map(([key, text]) => [`system.${key}`, text])) === figures(system));
 
-// A timing of a system of the kit stays with it, and every screen that picks it reckons with it.
+// how many timings of a system count: the newest, as its form takes them
+const most = () => Number(shown.form.querySelector("[data-group=timings]").dataset.most);
+
+// A timing of a system of the kit stays with it, and every screen that picks it reckons with it. It is added to what is
+// kept at that moment: another tap may have added one meanwhile.
 const keepTiming = async (thing, typed) => {
-  const before = (thing.typed.timings ?? "").split(";").map((one) => one.trim()).filter(Boolean);
-  const timings = [...before, typed.map(([, text]) => text).join(" ")].slice(-MOST_TIMINGS).join("; ");
-  const changed = { ...thing, typed: { ...thing.typed, timings } };
-  const { errors } = await ask({ move: "kit", typed: { kind: "system", system: changed.typed } });
+  const added = (kept) => {
+    const before = (kept.typed.timings ?? "").split(";").map((one) => one.trim()).filter(Boolean);
+    const timings = [...before, typed.map(([, text]) => text).join(" ")].slice(-most()).join("; ");
+    return { ...kept, typed: { ...kept.typed, timings } };
+  };
+  const { errors } = await ask({ move: "kit", typed: { kind: "system", system: added(thing).typed } })
+    .catch(() => ({ errors: [{ message: UNANSWERED }] }));
   if (errors.length) notice("timing", errors[0].message); // a tap by mistake must not spoil the system
-  if (errors.length || (await put("kit", changed)) === undefined) return;
+  if (errors.length || !(await change("kit", thing.id, added))) return;
   await offerKit(shown.form);
   shown.changed();
 };
@@ -138,7 +148,7 @@ const say = async (pot, said) => {
     rows.set(row, [...(rows.get(row) ?? []), [key, text]]);
   }
   const used = [...rows.values()].filter((row) => row.some(([key]) => key === "after"));
-  const timings = [...used, typed].slice(-MOST_TIMINGS)
+  const timings = [...used, typed].slice(-most())
     .flatMap((row, at) => row.map(([key, text]) => [`timings.${at}.${key}`, text]));
   fill(form, [...now.filter(([name]) => !name.startsWith("timings.")), ...timings]);
   changed();
@@ -184,7 +194,9 @@ const acts = {
   air: async (pot, text) => {
     const now = current(pot);
     const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
-    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] });
+    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] })
+      .catch(() => null);
+    if (!answer) return UNANSWERED;
     const usable = answer.lines.find((one) => one.name === "usable");
     if (usable) await follows(now, usable.value);
     return answer.errors[0]?.message ?? "";

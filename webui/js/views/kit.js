@@ -3,6 +3,7 @@ import { startBackup } from "./backup.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, said } from "../entries.js";
+import { learn } from "../kit.js";
 import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
@@ -54,9 +55,9 @@ export const mount = (screen, main) => {
     notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
   };
 
-  const learn = async (thing, learned) => {
-    if ((await put("kit", { ...thing, typed: { ...thing.typed, learned } })) === undefined) return;
-    notice("kit", `${thing.typed.name} has its own rates.`, [["Undo", () => put("kit", thing)]]);
+  const teach = async ({ id, typed }, learned) => {
+    const back = await learn(id, learned);
+    if (back) notice("kit", `${typed.name} has its own rates.`, [["Undo", back]]);
   };
 
   // What the log tells of these people and they do not have yet.
@@ -75,7 +76,7 @@ export const mount = (screen, main) => {
       title: thing.typed.name ?? "",
       beside: "",
       details: said(await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
-      acts: [...(own ? [["Take own rates", () => learn(thing, own.learned)]] : []),
+      acts: [...(own ? [["Take own rates", () => teach(thing, own.learned)]] : []),
         ["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
     });
   };

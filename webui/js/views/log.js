@@ -64,7 +64,8 @@ export const mount = (screen, main) => {
       details: said(await ask({ move: "log", typed: batch.typed })), acts });
   };
 
-  const timed = (rows) => rows.filter(({ typed }) => typed.own_time).slice(0, 200).reverse()
+  const timings = main.querySelector("[data-timings]");
+  const timed = (rows) => rows.filter(({ typed }) => typed.own_time).slice(0, Number(timings.dataset.most)).reverse()
     .map(({ typed }) => ({ own: typed.own_time, ...(typed.label_time && { label: typed.label_time }) }));
 
   let turn = 0;
@@ -84,8 +85,8 @@ export const mount = (screen, main) => {
   const read = async () => {
     kept = await batches();
     await list();
-    const timings = await ask({ move: "timings", typed: { rows: timed(kept) } });
-    if (main.isConnected) showAnswers(main.querySelector("[data-timings]"), [["timings", timings]]);
+    const answer = await ask({ move: "timings", typed: { rows: timed(kept) } });
+    if (main.isConnected) showAnswers(timings, [["timings", answer]]);
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });

@@ -1,11 +1,12 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
 import { ask } from "../engine.js";
 import { fill, pairs, typedOf } from "../form.js";
-import { offerKit } from "../kit.js";
+import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
-import { notice } from "../notice.js";
-import { change, whenChanged } from "../store.js";
+import { notice, unanswered } from "../notice.js";
+import { printCards } from "../share.js";
+import { whenChanged } from "../store.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
@@ -25,6 +26,9 @@ export const mount = (screen, main) => {
   const take = main.querySelector("[data-take-boat]");
   take.hidden = false;
   take.addEventListener("click", async () => { if (await takeBoat()) pieces.open = false; });
+  const print = main.querySelector("[data-print-cards]");
+  print.hidden = false;
+  print.addEventListener("click", printCards);
   const own = main.querySelector("[data-own-rates]");
   const offer = async () => { own.hidden = !(await laidBy(crew(form))).length; };
   own.addEventListener("click", takeRates);
@@ -65,7 +69,8 @@ const put = (label, told) => {
 // How fast these hands were, by the log.
 const takeRates = async () => {
   const { form } = shown;
-  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } });
+  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } }).catch(unanswered);
+  if (!answer) return;
   const own = Number(form.elements.namedItem("crew").value.match(/^kit:(\d+)$/)?.[1]);
   for (const { label, pairs: [[name, learned]] } of answer.leads) {
     if (own) await teach(own, label, learned); // people of the kit keep them there
@@ -74,18 +79,14 @@ const takeRates = async () => {
 };
 
 const teach = async (id, label, learned) => {
-  let before;
-  const tell = async (text) => {
-    await change("kit", id, (thing) => {
-      before = thing.typed.learned ?? "";
-      return { ...thing, typed: { ...thing.typed, learned: text } };
-    });
+  const show = async () => {
     await offerKit(shown.form);
-    shown.changed();
-    return before;
+    if (shown.form.isConnected) shown.changed();
   };
-  const old = await tell(learned);
-  notice("lead", `${label}: done.`, [["Undo", () => tell(old)]]);
+  const back = await learn(id, learned);
+  if (!back) return; // told by the store, or it is gone from the kit
+  await show();
+  notice("lead", `${label}: done.`, [["Undo", async () => { await back(); await show(); }]]);
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.
@@ -98,10 +99,11 @@ const sameScreen = (event) => {
 };
 
 const takeBoat = async () => {
-  const answer = await ask({ move: "boat", pairs: recall("boat") ?? [] }).catch(() => null);
-  const lead = answer?.leads.find((one) => one.screen === shown.screen);
+  const answer = await ask({ move: "boat", pairs: recall("boat") ?? [] }).catch(unanswered);
+  if (!answer) return false;
+  const lead = answer.leads.find((one) => one.screen === shown.screen);
   if (!lead) {
-    notice("no-boat", answer?.errors[0]?.message ?? "The boat has no seams to lay yet.");
+    notice("no-boat", answer.errors[0]?.message ?? "The boat has no seams to lay yet.");
     return false;
   }
   const { form } = shown;

@@ -3,8 +3,8 @@ import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { dropBatch, logBatch, openAtLog } from "../log.js";
-import { dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, takeAway, takeBack } from "../puttybook.js";
+import { UNANSWERED, dismiss, notice } from "../notice.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
@@ -26,15 +26,18 @@ export const mount = (screen, main) => {
   // weighed again, tapped how stiff: in the log, and in the form from now on; what is wrong with it is told in words
   const keep = async (entry) => {
     const filler = fillerName(form);
-    const before = new Set((await ask({ move: "thicken", pairs: pairs(form) })).errors.map(({ message }) => message));
+    const now = await ask({ move: "thicken", pairs: pairs(form) }).catch(() => null);
     const place = form.querySelectorAll(`[data-group="${GROUP}"] .group-rows > *`).length;
     const typed = ["mixed", "before", "after", "came_out"].map((name) => [`${GROUP}.${place}.${name}`, entry[name]]);
-    const got = await ask({ move: "thicken", pairs: pairs(form).concat(typed) });
+    const got = await ask({ move: "thicken", pairs: pairs(form).concat(typed) }).catch(() => null);
+    if (!now || !got) return { wrong: UNANSWERED };
+    const before = new Set(now.errors.map(({ message }) => message));
     const wrong = got.errors.find(({ message }) => !before.has(message));
     if (wrong) return { wrong: wrong.message };
     const id = await keepBatch({ ...entry, filler });
     if (id === undefined) return { wrong: UNKEPT };
-    if (await bringBatches(form, filler)) changed();
+    putIn(form, { ...entry, id });
+    changed();
     const undo = async () => {
       dismiss("batch");
       if (await takeBack(form, id, entry)) changed();
@@ -69,7 +72,7 @@ export const mount = (screen, main) => {
   };
   const logNow = async () => {
     const got = await ask({ move: "pouring", pairs: pairs(form) }).catch(() => null);
-    if (!got || got.errors.length) notice("log", got?.errors[0].message ?? UNKEPT);
+    if (!got || got.errors.length) notice("log", got?.errors[0].message ?? UNANSWERED);
     else await log(got.steps.at(-1).logs);
   };
 
