@@ -32,6 +32,30 @@ def test_every_target_is_large_enough(phone, standing, path):
     assert [one for one in found if one[1] < GLOVE and any(kind in one[0].split() for kind in kinds)] == []
 
 
+SHIFTS = """window.shifts = []; new PerformanceObserver((list) => {
+  for (const one of list.getEntries()) if (!one.hadRecentInput) window.shifts.push(one.value);
+}).observe({ type: "layout-shift", buffered: true });"""
+
+
+@pytest.mark.parametrize(("width", "height"), [(412, 823), (360, 740)])
+def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(phone, standing, width, height):
+    """The notice that it is kept covers no link and no figure; most of what is tapped next is in sight."""
+    phone.set_viewport_size({"width": width, "height": height})
+    phone.add_init_script(SHIFTS)
+    phone.goto(standing.url)
+    expect(phone.locator("[data-notice=ready]")).to_be_visible(timeout=60_000)
+    told = phone.locator("[data-notice=ready]").bounding_box()
+    share = phone.get_by_role("button", name="Share").bounding_box()
+    assert told["y"] >= 0 and told["x"] + told["width"] <= share["x"]
+    assert told["y"] + told["height"] <= phone.locator("[data-main]").bounding_box()["y"] + 1
+    foot = phone.locator("[data-foot]").bounding_box()["y"]
+    for name in ("Pour it step by step", "Keep this pour"):
+        assert phone.get_by_role("button", name=name).bounding_box()["y"] + LEAST <= foot
+    assert sum(phone.evaluate("window.shifts")) < 0.01
+    phone.get_by_role("button", name="Close").click()
+    expect(phone.locator("[data-notice=ready]")).to_have_count(0)
+
+
 def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):
     phone.goto(standing.url)
     phone.get_by_role("button", name="Share").click()
