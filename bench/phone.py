@@ -40,7 +40,7 @@ FIRST_ANSWER = """(() => {
   look.observe(document, { subtree: true, childList: true, characterData: true });
 })()"""
 KINDS = {"app.json": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
-         "lean-qr/index.mjs": "scripts", ".mjs": "MicroPython's loader", ".wasm": "MicroPython", ".css": "style",
+         ".mjs": "scripts", ".wasm": "MicroPython", ".css": "style",
          ".png": "icons", ".svg": "icons", ".webmanifest": "manifest"}
 
 

@@ -10,7 +10,6 @@ import brotli
 
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
-from .lean_wasm import without_frozen
 
 BUNDLE = "app.json"  # the engine and the pages: one file, because they share their words
 HOUSE = Path(__file__).resolve().parent.parent
@@ -68,8 +67,6 @@ class Build:
                     body = path.read_bytes()
                     if folder == "js":
                         body = lean_script(body.decode()).encode()
-                    elif path.suffix == ".wasm":
-                        body = without_frozen(body)
                     found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
         del found["vendor/vendor.json"]  # for contributors
         found["app.css"] = self._file(self.styles, ".css")

@@ -3,6 +3,8 @@
 Three moods: "plain" is what somebody means to type, "edge" sits on a limit or uses an unusual spelling, "broken" is
 what nobody should get an answer for. A tree of the last two moods is plain except in a few places, so most of it reads.
 """
+import itertools
+import json
 import math
 import random
 
@@ -24,14 +26,28 @@ WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" *
 
 def requests(name, count, seed=SEED):
     """Requests for `moves.call`: for a screen its pairs, for a move its tree. The first asks with nothing typed."""
+    return list(itertools.islice(drawn(name, seed), count))
+
+
+def different(name, count, seed=SEED):
+    """So many requests of which no two are the same; fewer where a move knows few words."""
+    found = {}
+    for request in itertools.islice(drawn(name, seed), 40 * count):
+        found.setdefault(json.dumps(request), request)
+        if len(found) == count:
+            break
+    return list(found.values())
+
+
+def drawn(name, seed):
+    """Requests without end."""
     draw = random.Random(f"{name}-{seed}")
     is_screen = name in dict(moves.SCREENS)
     inputs = moves.screen_inputs(name) if is_screen else moves.module(name).INPUTS
-    made = []
-    for place in range(count):
-        typed = tree(inputs, draw) if place else {}
-        made.append({"screen": name, "pairs": pairs(typed)} if is_screen else {"move": name, "typed": typed})
-    return made
+    typed = {}
+    while True:
+        yield {"screen": name, "pairs": pairs(typed)} if is_screen else {"move": name, "typed": typed}
+        typed = tree(inputs, draw)
 
 
 class Hand:

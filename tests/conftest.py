@@ -23,6 +23,11 @@ def pytest_configure(config):
     config.stash[RECORD] = []
 
 
+def pytest_collection_modifyitems(items):
+    """The longest first: at the end no worker should wait for another."""
+    items.sort(key=lambda item: "test_both_runtimes" not in item.nodeid)
+
+
 def pytest_sessionfinish(session):
     target = session.config.getoption("--outside")
     if target:

@@ -3,16 +3,16 @@ import asyncio
 import json
 from concurrent.futures import ThreadPoolExecutor
 
+import house
 import pytest
 import schemathesis
 from covemix.server.api import MOST_BODY
-from covemix.server.app import create_app
 from covemix.server.headers import HEADERS
 from hypothesis import HealthCheck, settings
 from schemathesis.specs.openapi.checks import positive_data_acceptance
 from starlette.testclient import TestClient
 
-APP = create_app()
+APP = house.app()
 schema = schemathesis.openapi.from_asgi("/openapi.json", APP)
 schema.config.phases.update(phases=["fuzzing"])
 

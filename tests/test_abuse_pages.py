@@ -1,11 +1,12 @@
 """Pages without scripts under abuse: whatever a link holds, a page comes back, and what was typed is only ever text."""
+import functools
 import random
 from html.parser import HTMLParser
 from urllib.parse import urlencode
 
 import cases
+import house
 import pytest
-from covemix.server.app import create_app
 from covemix.server.models import query_parameters
 from covemix.server.pages import PAGES, path_of
 from covemix.shared import links, moves
@@ -46,16 +47,22 @@ class Reader(HTMLParser):
                 self.strange.append((tag, name, value))
 
 
+@functools.cache
+def read(page):
+    """What is in a page. Many links give the very same one: it is read once."""
+    return Reader(page)
+
+
 @pytest.fixture(scope="module")
 def client():
-    with TestClient(create_app(), raise_server_exceptions=False) as client:
+    with TestClient(house.app(), raise_server_exceptions=False) as client:
         yield client
 
 
 @pytest.fixture(scope="module")
 def acts(client):
     """What each screen's own page acts on."""
-    return {screen: Reader(client.get("/" + path_of(screen)).text).acts for screen in SCREENS}
+    return {screen: read(client.get("/" + path_of(screen)).text).acts for screen in SCREENS}
 
 
 def looked_at(client, acts, screen, query):
@@ -63,9 +70,9 @@ def looked_at(client, acts, screen, query):
     response = client.get(f"/{path_of(screen)}?{query}")
     assert response.status_code in ((200, 422) if "as=text" in query else (200,)), (screen, query[:200])
     if response.headers["content-type"].startswith("text/html"):
-        read = Reader(response.text)
-        assert read.strange == [], (screen, query[:200])
-        assert read.acts == acts[screen], (screen, query[:200])
+        found = read(response.text)
+        assert found.strange == [], (screen, query[:200])
+        assert found.acts == acts[screen], (screen, query[:200])
     else:
         assert response.headers["content-type"] == "text/plain; charset=utf-8"
 

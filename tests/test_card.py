@@ -2,10 +2,9 @@
 import json
 import random
 
+import house
 import pytest
 import segno
-from covemix.server.app import create_app
-from covemix.server.build import Build
 from covemix.shared import card, handover, links, moves
 from starlette.testclient import TestClient
 
@@ -18,7 +17,7 @@ def call(**request):
 
 @pytest.fixture(scope="module")
 def client():
-    with TestClient(create_app(Build())) as client:
+    with TestClient(house.app()) as client:
         yield client
 
 

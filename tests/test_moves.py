@@ -1,5 +1,5 @@
 """All moves and screens, walked by their declarations: described, answering, finite, and never at a loss."""
-
+import functools
 import json
 import math
 
@@ -10,6 +10,7 @@ from covemix.shared.inputs import Pick
 from covemix.shared.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
 
 MOVES, SCREENS = moves.names(), [name for name, _ in moves.SCREENS]
+EVERY = list(dict.fromkeys([*MOVES, *SCREENS]))  # some screens are a move by itself
 SYSTEMS = ("metric", "us")
 RANKS = (ANSWER, BESIDE, SAY, MORE, ASK, WARN)
 
@@ -115,11 +116,17 @@ def test_a_screen_asks_each_name_once_and_alike_in_all_its_moves(name):
     assert list(found) == [item.name for item in moves.screen_inputs(name)]
 
 
-@pytest.mark.parametrize("name", [*MOVES, *SCREENS])
+@functools.cache
+def generated(name):
+    """Answers to sixty generated requests, as texts: two tests look at them."""
+    return [moves.call(json.dumps(request)) for request in cases.requests(name, 60, seed=3)]
+
+
+@pytest.mark.parametrize("name", EVERY)
 def test_generated_requests_are_answered_in_finite_lines_or_errors(name):
     """Every generated form gets lines with all their names, a rank, a text; or errors at fields that exist."""
-    for request in cases.requests(name, 60, seed=3):
-        found = json.loads(moves.call(json.dumps(request)), parse_constant=pytest.fail)
+    for text in generated(name):
+        found = json.loads(text, parse_constant=pytest.fail)
         for _, answer in found.get("answers", [[name, found]]):
             assert not (answer["errors"] and answer["lines"])
             for line in answer["lines"]:
@@ -136,8 +143,8 @@ def test_generated_requests_are_answered_in_finite_lines_or_errors(name):
 def test_generated_requests_are_mostly_answered(name):
     """The generator types what reads: a screen that refuses nearly all of it would be compared on its errors only."""
     answered = 0
-    for request in cases.requests(name, 60, seed=3):
-        found = json.loads(moves.call(json.dumps(request)))
+    for text in generated(name):
+        found = json.loads(text)
         answered += any(answer["lines"] for _, answer in found["answers"])
     assert answered >= 15  # a quarter; a day whose hours are thrown seldom goes forward
 

@@ -3,6 +3,7 @@
 The demonstrations here carry the id "demo"; the record leaves them out.
 """
 import json
+import os
 import subprocess
 import sys
 from pathlib import Path
@@ -59,8 +60,9 @@ def recorded(tmp_path):
                                               encoding="utf-8")
         (tmp_path / "test_small.py").write_text(source, encoding="utf-8")
         pytest_here = [sys.executable, "-m", "pytest", "-q", "-p", "no:cacheprovider", "--rootdir", str(tmp_path)]
+        alone = {**os.environ, "PYTEST_DISABLE_PLUGIN_AUTOLOAD": "1"}  # plugins take longer to load than it runs
         done = subprocess.run([*pytest_here, "--outside", "out.json"], cwd=tmp_path, capture_output=True, text=True,
-                              timeout=300)
+                              timeout=300, env=alone)
         assert done.returncode == 0, done.stdout
         return json.loads((tmp_path / "out.json").read_text(encoding="utf-8"))
 

@@ -3,12 +3,12 @@ import hashlib
 import json
 
 import brotli
+import house
 import pytest
-from covemix.server.build import HOUSE, Build
-from covemix.server.lean_wasm import NAMES, without_frozen
+from covemix.server.build import HOUSE
 
 VENDOR = HOUSE / "webui" / "vendor"
-BUILD = Build()
+BUILD = house.build()
 LISTED = json.loads((VENDOR / "vendor.json").read_text(encoding="utf-8"))
 
 
@@ -31,19 +31,3 @@ def test_nothing_is_vendored_that_is_not_listed():
 def test_a_small_form_holds_what_is_sent(made):
     path = made.with_suffix("").relative_to(HOUSE / "webui").as_posix()
     assert brotli.decompress(made.read_bytes()) == BUILD.files[path].body
-
-
-def test_the_interpreter_is_sent_without_its_frozen_modules_and_otherwise_as_it_is_pinned():
-    """Only zeros differ, and no name of a frozen module is left where they are looked for."""
-    pinned = (VENDOR / "micropython" / "micropython.wasm").read_bytes()
-    sent = BUILD.files["vendor/micropython/micropython.wasm"].body
-    assert len(sent) == len(pinned)
-    assert all(new in (old, 0) for old, new in zip(pinned, sent, strict=True))
-    assert NAMES.search(pinned) and not NAMES.search(sent)
-    assert len(brotli.compress(sent)) < 0.9 * len(brotli.compress(pinned))
-
-
-def test_an_interpreter_that_keeps_its_modules_another_way_is_not_touched_blindly():
-    pinned = (VENDOR / "micropython" / "micropython.wasm").read_bytes()
-    with pytest.raises(ValueError, match="not where they were"):
-        without_frozen(pinned.replace(b"asyncio/event.py\0asyncio/funcs.py", b"asyncio/event.py\0asyncio/funcs.mp"))

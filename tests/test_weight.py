@@ -1,23 +1,28 @@
 """What is shipped is listed with its reason, all of it and nothing else."""
 import re
 
-from covemix.server.build import BUNDLE, Build
+import house
+import pytest
+from covemix.server.build import BUNDLE
 
 from bench import weight
 
-BUILD = Build()
+BUILD = house.build()
 
 
-def test_every_shipped_file_has_a_size_and_a_reason():
-    files = weight.shipped(BUILD)
-    assert {path for path, _, _, _ in files} == {
+@pytest.fixture(scope="module")
+def shipped():
+    return weight.shipped(BUILD)
+
+
+def test_every_shipped_file_has_a_size_and_a_reason(shipped):
+    assert {path for path, _, _, _ in shipped} == {
         *BUILD.files, "sw.js", *(f"{BUNDLE}: {path}" for path in BUILD.engine),
         *(f"{BUNDLE}: {path or './'}" for path in weight.Pages(BUILD).kept())}
-    for path, body, sent, why in files:
+    for path, body, sent, why in shipped:
         assert body and sent and len(why) > 8, path
 
 
-def test_the_page_lists_what_is_shipped_and_nothing_else():
+def test_the_page_lists_what_is_shipped_and_nothing_else(shipped):
     listed = re.findall(r"^\| `(.*?)` \|", weight.REPORT.read_text(encoding="utf-8"), re.M)
-    shipped = sorted(path for path, _, _, _ in weight.shipped(BUILD))
-    assert sorted(listed) == shipped, "python -m bench.weight writes it anew"
+    assert sorted(listed) == sorted(path for path, _, _, _ in shipped), "python -m bench.weight writes it anew"

@@ -5,6 +5,7 @@ import sys
 import venv
 from pathlib import Path
 
+import house
 import pytest
 
 HOUSE = Path(__file__).resolve().parent.parent
@@ -32,11 +33,9 @@ def installed(tmp_path_factory):
 
 
 def test_a_wheel_serves_the_same_build(installed, tmp_path):
-    from covemix.server.build import Build
-
     done = subprocess.run([installed / "python", "-c", TELL], cwd=tmp_path, capture_output=True, text=True)
     assert done.returncode == 0, done.stderr
-    assert done.stdout.strip() == Build().id
+    assert done.stdout.strip() == house.build().id
 
 
 def test_the_wheel_brings_its_command(installed, tmp_path):

@@ -1,4 +1,5 @@
 """Real Chromium against a real server: fixtures that a person's doings are written with."""
+import contextlib
 import shutil
 
 import pytest
@@ -37,11 +38,11 @@ def served():
     server.stop()
 
 
-@pytest.fixture
-def phone(chromium):
-    """A fresh phone of 360 x 740 that fails the test on any script error."""
-    context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB")
-    context.set_default_timeout(10_000)
+@contextlib.contextmanager
+def fresh(chromium, **more):
+    """A fresh phone of 360 x 740 that fails on any script error."""
+    context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB", **more)
+    context.set_default_timeout(20_000)
     page = context.new_page()
     errors = []
     page.on("pageerror", lambda error: errors.append(str(error)))
@@ -51,9 +52,23 @@ def phone(chromium):
 
 
 @pytest.fixture
-def other_build(tmp_path):
-    """A copy of the house that differs in one rule of style (a comment would not be sent): another build."""
-    house = tmp_path / "house"
+def phone(chromium):
+    """A phone of this test's own."""
+    with fresh(chromium) as page:
+        yield page
+
+
+@pytest.fixture(scope="module")
+def same_phone(chromium):
+    """One phone for all tests that leave it as they found it: to open a page and start the engine takes longest."""
+    with fresh(chromium) as page:
+        yield page
+
+
+@pytest.fixture(scope="session")
+def other_build(tmp_path_factory):
+    """A copy of the house that differs in one rule of style (a comment would not be sent): another build, made once."""
+    house = tmp_path_factory.mktemp("other") / "house"
     for room in ("shared", "webui"):
         shutil.copytree(HOUSE / room, house / room, ignore=shutil.ignore_patterns("__pycache__"))
     style = house / "webui" / "css" / "base.css"

@@ -1,18 +1,11 @@
 """A server in a thread of the tests, which can be killed and started again in no time."""
-import functools
 import socket
 import threading
 from pathlib import Path
 
 import uvicorn
-from covemix.server.app import create_app
-from covemix.server.build import HOUSE, Build
-
-
-@functools.cache
-def app(house: Path):
-    """The app of a house; its files are gathered once for all tests."""
-    return create_app(Build(house))
+from covemix.server.build import HOUSE
+from house import app
 
 
 def without(app, missing: str):

@@ -76,11 +76,20 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
     ("Gap between", "40", "gap", "the opening"),
     ("Seam length", "-1", "length", "Seam length"),
 ])
-def test_joints_that_cannot_be_are_refused_at_their_field(joint, label, typed, field, said):
-    joint.get_by_role("textbox", name=label).fill(typed)
-    expect(joint.locator(f"[data-error='{field}']")).to_contain_text(said)
-    expect(joint.get_by_role("textbox", name=label)).to_have_value(typed)
-    expect(joint.get_by_role("img", name="Section to scale")).to_be_hidden()
+def test_joints_that_cannot_be_are_refused_at_their_field(same_phone, standing, label, typed, field, said):
+    if not same_phone.url.startswith(standing.url):
+        same_phone.goto(standing.url + "/joint/")
+    section = same_phone.get_by_role("img", name="Section to scale")
+    expect(section).to_be_visible()
+    asked = same_phone.get_by_role("textbox", name=label)
+    stood = asked.input_value()
+    asked.fill(typed)
+    expect(same_phone.locator(f"[data-error='{field}']")).to_contain_text(said)
+    expect(asked).to_have_value(typed)
+    expect(section).to_be_hidden()
+    asked.fill(stood)
+    expect(same_phone.locator(f"[data-error='{field}']")).to_be_hidden()
+    expect(section).to_be_visible()
 
 
 def test_narrow_tape_and_stations_out_of_order_are_refused_in_their_row(phone, standing):

@@ -47,6 +47,7 @@ export const startEngine = () => {
         if (data.ready) resolve();
         else if (data.id === undefined) reject(new Error(data.broken));
         else settle(data);
+        if (data.fell) stop("the engine fell over"); // the next question starts it anew
       });
     });
     begun.catch(() => {}); // it may fail before it is waited for

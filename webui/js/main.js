@@ -3,7 +3,7 @@ import { startEngine } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
-import { holdUpdates, startOffline } from "./offline.js";
+import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
 import { applySettings } from "./settings.js";
 import { startSharing } from "./share.js";
@@ -34,6 +34,7 @@ const save = () => {
   if (form) remember(document.documentElement.dataset.screen, pairs(form));
 };
 
+followUpdates(save);
 applySettings();
 show();
 startNavigation(show);

@@ -1,5 +1,5 @@
 // The service worker: registered where the browser has one, updated only when the user says so.
-import { notice, once } from "./notice.js";
+import { behind, notice, once } from "./notice.js";
 
 const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
   + " without signal. For that, open it from an https address (covemix export makes the files for one).";
@@ -37,7 +37,9 @@ const offer = (worker, save) => {
 };
 
 const follow = (worker, save) => worker?.addEventListener("statechange", () => {
-  if (worker.state === "redundant" && !whole.has(worker)) notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF);
+  if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
+    behind(notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF));
+  }
   whole.add(worker); // past its first step, all of it is there
   if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
   if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
@@ -49,15 +51,13 @@ const watch = (registration, save) => {
   registration.addEventListener("updatefound", () => follow(registration.installing, save));
 };
 
-export const startOffline = async (root, save) => {
-  if (!("serviceWorker" in navigator)) {
-    if (!window.isSecureContext) once("plain", PLAIN);
-    return;
-  }
+// An update another tab agreed to reloads this one too, once; on a first visit the first change is no update. Listened
+// for from the beginning: it may come while this tab is still starting.
+export const followUpdates = (save) => {
+  const workers = navigator.serviceWorker;
   let leaving = false;
-  let controlled = Boolean(navigator.serviceWorker.controller);
-  navigator.serviceWorker.addEventListener("controllerchange", () => {
-    // an update another tab agreed to reloads this one too, once; on a first visit the first change is no update
+  let controlled = Boolean(workers?.controller);
+  workers?.addEventListener("controllerchange", () => {
     if (controlled && !leaving) {
       leaving = true;
       save();
@@ -65,6 +65,13 @@ export const startOffline = async (root, save) => {
     }
     controlled = true;
   });
+};
+
+export const startOffline = async (root, save) => {
+  if (!("serviceWorker" in navigator)) {
+    if (!window.isSecureContext) once("plain", PLAIN);
+    return;
+  }
   try {
     watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save);
   } catch {

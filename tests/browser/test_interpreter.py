@@ -1,0 +1,91 @@
+"""The interpreter by itself, and what the page does when it falls over."""
+from covemix.server.build import HOUSE
+from playwright.sync_api import expect
+
+from .conftest import figure
+
+PROGRAM = """
+from json import loads
+def down(n):
+    return down(n + 1) + 1
+def call(text):
+    if text == "down":
+        return down(0)
+    return str(len(loads(text)))
+"""
+RUN = """async ([program, texts]) => {
+  const base = document.querySelector("script[type=module]").src;
+  const { interpreter } = await import(new URL("interpreter.js", base));
+  const wasm = await (await fetch(new URL("../vendor/micropython/micropython.wasm", base))).arrayBuffer();
+  const reaches = WebAssembly.Module.imports(await WebAssembly.compile(wasm)).map((one) => one.name);
+  const python = await interpreter(wasm, [], program);
+  const told = texts.map((text) => { try { return python.call(text); } catch (error) { return error.message; } });
+  return { reaches, told };
+}"""
+
+
+def run(phone, standing, texts, program=PROGRAM):
+    phone.goto(standing.url)
+    return phone.evaluate(RUN, [program, texts])
+
+
+def test_the_interpreter_reaches_nothing_of_the_page(phone, standing):
+    assert run(phone, standing, [])["reaches"] == ["emscripten_notify_memory_growth"]
+
+
+def test_what_fails_is_told_and_the_next_question_is_answered(phone, standing):
+    deep, wrong, right = run(phone, standing, ["down", "what", "[1, 2]"])["told"]
+    assert deep.endswith("RuntimeError: pystack exhausted\n")
+    assert wrong.endswith("ValueError: syntax error in JSON\n")
+    assert right == "2"
+
+
+def test_what_answers_leave_behind_is_swept_before_memory_is_short(phone, standing):
+    """Each question leaves some 0.4 MB: a thousand are more than the whole memory holds."""
+    many = "[" + ", ".join(["1.5"] * 12_000) + "]"
+    assert set(run(phone, standing, [many] * 1000)["told"]) == {"12000"}
+
+
+FALLEN = """let fell = false;
+return {
+  call(text) {
+    fell ||= text.includes("%s");
+    if (fell) throw new WebAssembly.RuntimeError("unreachable");
+    return answer(python.ask(...given(text)));
+  },
+  sweep() {},
+};
+};
+"""
+
+
+def fallen_at(words):
+    """The app with an interpreter that falls over at some words and answers nothing more, as after a fault in it."""
+    script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
+    script = script[:script.index("return { call")] + FALLEN % words
+
+    def wrap(app):
+        async def answer(scope, receive, send):
+            if scope["type"] != "http" or not scope["path"].endswith("js/interpreter.js"):
+                await app(scope, receive, send)
+                return
+            kind = [(b"content-type", b"text/javascript")]
+            await send({"type": "http.response.start", "status": 200, "headers": kind})
+            await send({"type": "http.response.body", "body": script.encode()})
+
+        return answer
+
+    return wrap
+
+
+def test_an_interpreter_that_fell_over_is_started_anew(phone, served):
+    served.stop()
+    served.start(wrap=fallen_at("666"))
+    phone.goto(served.url)
+    amount = phone.get_by_label("Amount", exact=True)
+    amount.fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    amount.fill("666")
+    expect(figure(phone, "reading_b")).to_be_hidden()
+    amount.fill("300")
+    expect(figure(phone, "reading_b")).to_have_text("300 g")

@@ -1,0 +1,166 @@
+// MicroPython for one page: the texts of modules go in, one function is called with text and answers with text.
+#include <string.h>
+
+#include "py/builtin.h"
+#include "py/compile.h"
+#include "py/gc.h"
+#include "py/lexer.h"
+#include "py/runtime.h"
+
+#define SHOWN(name) __attribute__((export_name(#name)))
+#define FRAMES (16 * 1024) // bytes for running functions: about 200 of them, one inside the other
+#define MOST_FILES (500)
+#define NO_SUCH_FILE (2) // ENOENT
+
+// Room for `size` bytes, 0 where there is none. What is put there goes to `add`, `run` or `ask` and is theirs from then on.
+SHOWN(room) void *room(size_t size) {
+    return malloc(size);
+}
+
+// --- modules ---
+typedef struct {
+    const char *path, *text;
+    size_t letters, size;
+} file_t;
+
+static file_t files[MOST_FILES];
+static size_t count;
+
+// One module: its path ("shared/moves.py") and its text. It is compiled when it is imported.
+SHOWN(add) int add(const char *path, size_t letters, const char *text, size_t size) {
+    if (count == MOST_FILES) {
+        return 1;
+    }
+    files[count++] = (file_t) { path, text, letters, size };
+    return 0;
+}
+
+mp_import_stat_t mp_import_stat(const char *path) {
+    size_t letters = strlen(path);
+    for (const file_t *file = files; file < files + count; ++file) {
+        if (file->letters >= letters && memcmp(file->path, path, letters) == 0) {
+            if (file->letters == letters) {
+                return MP_IMPORT_STAT_FILE;
+            }
+            if (file->path[letters] == '/') {
+                return MP_IMPORT_STAT_DIR;
+            }
+        }
+    }
+    return MP_IMPORT_STAT_NO_EXIST;
+}
+
+mp_lexer_t *mp_lexer_new_from_file(qstr name) {
+    for (const file_t *file = files; file < files + count; ++file) {
+        if (file->letters == qstr_len(name) && memcmp(file->path, qstr_str(name), file->letters) == 0) {
+            return mp_lexer_new_from_str_len(name, file->text, file->size, 0);
+        }
+    }
+    mp_raise_OSError(NO_SUCH_FILE);
+}
+
+static mp_obj_t no_files(size_t given, const mp_obj_t *values, mp_map_t *named) {
+    mp_raise_OSError(NO_SUCH_FILE);
+}
+MP_DEFINE_CONST_FUN_OBJ_KW(mp_builtin_open_obj, 1, no_files);
+
+// --- what was said last: an answer, or why there is none ---
+static char *said;
+static size_t said_size, said_room;
+
+SHOWN(text) const char *text(void) {
+    return said;
+}
+
+SHOWN(size) size_t size(void) {
+    return said_size;
+}
+
+static void say(void *unused, const char *words, size_t letters) {
+    if (said_size + letters > said_room) {
+        said_room = 2 * (said_size + letters);
+        said = realloc(said, said_room);
+        if (!said) {
+            __builtin_trap();
+        }
+    }
+    memcpy(said + said_size, words, letters);
+    said_size += letters;
+}
+
+static const mp_print_t sayer = { NULL, say };
+
+// --- the interpreter ---
+static bool full;
+
+// Called where the heap is full. What runs now holds pointers where nobody can look: the heap grows, and is swept later.
+void gc_collect(void) {
+    full = true;
+}
+
+size_t gc_get_max_new_split(void) {
+    return 128 * 1024 * 1024;
+}
+
+// Frees what nothing holds any more.
+SHOWN(sweep) void sweep(void) {
+    full = false;
+    gc_collect_start();
+    gc_collect_end();
+}
+
+// heap: bytes to start with
+SHOWN(begin) void begin(size_t heap) {
+    char *frames = malloc(FRAMES);
+    mp_pystack_init(frames, frames + FRAMES);
+    char *first = malloc(heap);
+    gc_init(first, first + heap);
+    mp_init();
+}
+
+typedef void (*work_t)(const char *given, size_t letters);
+
+// 0, or 1 where the work raised an exception: what was said tells which.
+static int done(work_t work, char *given, size_t letters) {
+    nlr_buf_t nlr;
+    said_size = 0;
+    int raised = nlr_push(&nlr);
+    if (raised) {
+        mp_obj_print_exception(&sayer, MP_OBJ_FROM_PTR(nlr.ret_val));
+    } else {
+        work(given, letters);
+        nlr_pop();
+    }
+    free(given);
+    return raised;
+}
+
+static void run_program(const char *program, size_t letters) {
+    mp_lexer_t *lexer = mp_lexer_new_from_str_len(MP_QSTR__lt_stdin_gt_, program, letters, 0);
+    mp_parse_tree_t tree = mp_parse(lexer, MP_PARSE_FILE_INPUT);
+    mp_call_function_0(mp_compile(&tree, MP_QSTR__lt_stdin_gt_, false));
+}
+
+static void call_with(const char *asked, size_t letters) {
+    mp_obj_t answer = mp_call_function_1(mp_load_global(MP_QSTR_call), mp_obj_new_str(asked, letters));
+    size_t length;
+    const char *words = mp_obj_str_get_data(answer, &length);
+    say(NULL, words, length);
+}
+
+// Runs a program.
+SHOWN(run) int run(char *program, size_t letters) {
+    return done(run_program, program, letters);
+}
+
+// Calls the program's function `call` with a text; it answers with a text.
+SHOWN(ask) int ask(char *asked, size_t letters) {
+    if (full) {
+        sweep();
+    }
+    return done(call_with, asked, letters);
+}
+
+void nlr_jump_fail(void *value) {
+    __builtin_trap();
+}

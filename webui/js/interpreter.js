@@ -1,0 +1,29 @@
+// MicroPython as webui/interpreter/ builds it: the texts of modules go in, a program defines `call`, which is asked.
+const HEAP = 1024 * 1024; // bytes; it grows by itself, and a small one is swept quickly
+
+const letters = new TextEncoder();
+const words = new TextDecoder();
+
+export const interpreter = async (wasm, files, program) => {
+  const { instance } = await WebAssembly.instantiate(wasm, { env: { emscripten_notify_memory_growth() {} } });
+  const python = instance.exports;
+  const given = (text) => {
+    const bytes = letters.encode(text);
+    const at = python.room(bytes.length);
+    if (!at) throw new RangeError("there is no memory left");
+    new Uint8Array(python.memory.buffer, at, bytes.length).set(bytes);
+    return [at, bytes.length];
+  };
+  const said = () => words.decode(new Uint8Array(python.memory.buffer, python.text(), python.size()));
+  const answer = (raised) => {
+    if (raised) throw new Error(said());
+    return said();
+  };
+  python._initialize();
+  python.begin(HEAP);
+  for (const [path, text] of files) {
+    if (python.add(...given(path), ...given(text))) throw new Error(`${path}: too many modules`);
+  }
+  answer(python.run(...given(program)));
+  return { call: (text) => answer(python.ask(...given(text))), sweep: python.sweep };
+};
