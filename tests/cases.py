@@ -21,6 +21,7 @@ BROKEN = ("", " ", "abc", "1e400", "NaN", "-inf", "-3", "0", "1,500.2", "1.2.3",
 UNUSUAL = ("½", "1½", "3 1/2", "1/3", ".5", "5.", ",5", "+2", "007", "0.1", "0.10000000000000001", "1e-3", " 12 ",
            "12\u00a0g", "2 to 1", "999999999999", "0.000001", 1, 2.5, 1e-9, 3.0000000000000004)
 PLAIN_WORDS = ("Bow seam", "8:30", "14:05", "7 pm", "Öse 3 : ÄÖ", "\u2003Harz\x85 : \u212aelvin")
+TIMING = "stiffening 31 min 240 g cup 20 °C"
 WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "null")
 
 
@@ -139,7 +140,8 @@ def _choice(item, hand, mood, _):
 
 
 def _text(item, hand, mood, _):
-    return hand.draw.choice(PLAIN_WORDS if mood == "plain" else WORDS)
+    words = hand.draw.choice(PLAIN_WORDS if mood == "plain" else WORDS)
+    return TIMING if item.name == "timings" and mood == "plain" else words
 
 
 def _parts(item, hand, mood, _):
