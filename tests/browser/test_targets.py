@@ -1,4 +1,5 @@
 """WCAG 2.2, 2.5.8: what is tapped is large enough; what wet gloves tap is larger. Every screen: test_axe.py."""
+import pytest
 from playwright.sync_api import expect
 
 LEAST = 24  # CSS px, WCAG 2.2, 2.5.8 at level AA
@@ -16,6 +17,30 @@ PRIMARY = (".button", ".choice", ".nav-link", ".top-link", ".fold-name", ".numbe
 
 def sizes(page, within="body"):
     return page.evaluate(TARGETS.replace("KINDS", "'a, button, summary, select, input, .choice'"), within)
+
+
+SHIFTS = """window.shifts = []; new PerformanceObserver((list) => {
+  for (const one of list.getEntries()) if (!one.hadRecentInput) window.shifts.push(one.value);
+}).observe({ type: "layout-shift", buffered: true });"""
+
+
+@pytest.mark.parametrize(("width", "height"), [(412, 823), (360, 740)])
+def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(phone, standing, width, height):
+    """The notice that it is kept covers no link and no figure; most of what is tapped next is in sight."""
+    phone.set_viewport_size({"width": width, "height": height})
+    phone.add_init_script(SHIFTS)
+    phone.goto(standing.url)
+    expect(phone.locator("[data-notice=ready]")).to_be_visible(timeout=60_000)
+    told = phone.locator("[data-notice=ready]").bounding_box()
+    share = phone.get_by_role("button", name="Share").bounding_box()
+    assert told["y"] >= 0 and told["x"] + told["width"] <= share["x"]
+    assert told["y"] + told["height"] <= phone.locator("[data-main]").bounding_box()["y"] + 1
+    foot = phone.locator("[data-foot]").bounding_box()["y"]
+    for name in ("Pour it step by step", "Keep this pour"):
+        assert phone.get_by_role("button", name=name).bounding_box()["y"] + LEAST <= foot
+    assert sum(phone.evaluate("window.shifts")) < 0.01
+    phone.get_by_role("button", name="Close").click()
+    expect(phone.locator("[data-notice=ready]")).to_have_count(0)
 
 
 def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):

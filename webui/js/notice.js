@@ -63,5 +63,14 @@ export const once = (name, text, actions) => {
     if (localStorage.getItem(`covemix.told.${name}`)) return;
     localStorage.setItem(`covemix.told.${name}`, "yes");
   } catch { /* nothing is kept here: told again next time */ }
-  behind(notice(name, text, actions));
+  const box = notice(name, text, actions);
+  behind(box);
+  if (UNASKED.includes(name)) aside(box);
+};
+
+// Good news that comes while one reads or types stands over the brand, where it fits, and moves nothing.
+const UNASKED = ["ready"];
+const aside = (box) => {
+  box.dataset.over = "";
+  if (box.offsetHeight > document.querySelector("[data-top]").offsetHeight) delete box.dataset.over;
 };

@@ -27,7 +27,7 @@ export const mount = (screen, main) => {
     if (!form.isConnected) return; // an answer that comes late belongs to no other screen
     if (latest && asked.pairs !== latest) return; // nor to what is typed by now
     if (error instanceof EngineMissing) {
-      form.classList.remove("live"); // the form is a plain one again, and the server answers it
+      form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
       notice("engine", NO_ENGINE);
       if (touched) clearAnswers(main);
       return;
