@@ -3,7 +3,8 @@ import functools
 from pathlib import Path
 
 from covemix.server.app import create_app
-from covemix.server.build import HOUSE, Build
+from covemix.server.build import BUNDLE, HOUSE, Build
+from starlette.testclient import TestClient
 
 
 @functools.cache
@@ -16,3 +17,10 @@ def build(house: Path = HOUSE):
 def app(house: Path = HOUSE):
     """The app of a house."""
     return create_app(build(house))
+
+
+@functools.cache
+def whole(house: Path = HOUSE):
+    """The app of a house with all its files made: no page waits for one of them, however busy the machine is."""
+    TestClient(app(house)).get(f"/{build(house).base}{BUNDLE}")
+    return app(house)
