@@ -1,4 +1,5 @@
 // Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
+import { become } from "./become.js";
 import { draw, drawFirst, ruled } from "./figure.js";
 
 const span = (name, ...content) => {
@@ -45,7 +46,7 @@ const showLines = (list, lines) => {
     shownIn.set(item, now);
     item.className = "line";
     Object.assign(item.dataset, { line: line.name, rank: line.rank, part: line.part });
-    item.replaceChildren(...laidOut(line));
+    become(item, laidOut(line));
   });
 };
 
