@@ -1,8 +1,8 @@
 // What is shown becomes what is to be shown: only what differs is touched, so that little is laid out anew.
-const one = (shown, wanted) => {
+const oneBecomes = (shown, wanted) => {
   if (shown.nodeName !== wanted.nodeName) {
     shown.replaceWith(wanted);
-  } else if (shown.nodeType === Node.TEXT_NODE) {
+  } else if (shown.nodeType !== Node.ELEMENT_NODE) { // a text
     if (shown.data !== wanted.data) shown.data = wanted.data;
   } else {
     for (const { name } of [...shown.attributes]) if (!wanted.hasAttribute(name)) shown.removeAttribute(name);
@@ -17,7 +17,7 @@ export const become = (element, nodes) => {
   while (element.childNodes.length > wanted.length) element.lastChild.remove();
   wanted.forEach((node, place) => {
     const shown = element.childNodes[place];
-    if (shown) one(shown, node);
+    if (shown) oneBecomes(shown, node);
     else element.append(node);
   });
 };
