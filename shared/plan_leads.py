@@ -21,7 +21,7 @@ def leads(values, plan, system_input):
             found.append({"label": words, "screen": "pour",
                           "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
         if not batch.begun:
-            found.append(clock_lead(values, batch, system))
+            found.append(clock_lead(plan, batch, system))
     return [lead for lead in found if lead]
 
 
@@ -51,7 +51,7 @@ def done_leads(values, standing, now):
     return found
 
 
-def clock_lead(values, batch, system):
+def clock_lead(plan, batch, system):
     """A clock for the bag of a batch: its system, usable as long as the plan reckons, and the batch's own steps."""
     laid = batch.laid
     in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
@@ -67,5 +67,5 @@ def clock_lead(values, batch, system):
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
-    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(values, batch.start))
+    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(plan, batch.start))
     return {"label": label, "screen": "clock", "pairs": system + pairs}
