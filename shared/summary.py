@@ -8,6 +8,7 @@ from .laying import POT, SIZE
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown
+from .own_timings import counted_text, read_timings
 from .steps import STEPS
 from .units import told
 from .working_times import NAMES
@@ -212,6 +213,10 @@ def _questions(values, plan, batches):
                  shown((end - values["finish"]) / 60, 0, UP) + " min after " + latest(values, values["finish"])
                  + ". Leave batches for another day, whole ones.", rank=WARN)
         )
+    typed = len(read_timings(values["timings"]))
+    if typed:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
+        text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
+        found.append(words("own_typed", "Own timings of this system?", text.format(counted_text(typed)), rank=ASK))
     names = dict(STEPS)
     for row in values["done"]:
         number = int(row["batch"])
