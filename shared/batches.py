@@ -1,5 +1,7 @@
 """Batches: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
 
+from math import floor
+
 from . import advice, ratio, under_way
 from .catalogue.losses import BY_KEY
 from .clock import clock_text
@@ -31,17 +33,35 @@ def count_text(count):
     return str(count) + (" batch" if count == 1 else " batches")
 
 
-def _clock(values, time, toward):
-    return clock_text(time, values["hours"], toward)
+def latest(values, time: float) -> str:
+    """What must not be passed [s on the clock], the end of a window or the latest start, as text: rounded down."""
+    return clock_text(time, values["hours"], DOWN)
 
 
-def moment(values, time: float, days: bool = True) -> str:
+def moment(plan, time: float, days: bool = True) -> str:
     """A moment of the plan [s on the clock] as text, rounded up: nothing is told to be done before it is.
 
-    The end of one step is the start of the next and the end of its batch: rounded alike, they are told alike. What must
-    not be passed, the end of a window or the latest start, is rounded down.
+    The end of one step is the start of the next and the end of its batch: rounded alike, they are told alike. What is
+    in time though it lies in the last minute of its limit is told by that minute, and what comes before it there too.
     """
-    return clock_text(time, values["hours"], UP, days)
+    close = once(plan.values, "close", lambda: _close(plan.followed()))
+    toward = DOWN if time <= close.get(_minute(time), 0.0) else UP
+    return clock_text(time, plan.values["hours"], toward, days)
+
+
+def _minute(time):
+    return floor(time / 60 + 1e-6)  # as a clock shows it
+
+
+def _close(batches):
+    """What is in time in the very minute its limit is told by: {minute: the last moment of it [s]}."""
+    found = {}
+    for batch in batches:
+        for time, by in under_way.bounded(batch):
+            minute = _minute(time)
+            if time <= by + under_way.LATE and minute == _minute(by):
+                found[minute] = max(time, found.get(minute, time))
+    return found
 
 
 def batch_lines(values, plan, batch, fully=True):
@@ -58,32 +78,32 @@ def batch_lines(values, plan, batch, fully=True):
     state = ", done" if batch.finished else (", under way" if batch.begun else "")
     found = [
         line("batch_" + str(batch.number), label + state, length, "m",
-             moment(values, batch.start) + " to " + moment(values, batch.steps[-1].end) + " · "
+             moment(plan, batch.start) + " to " + moment(plan, batch.steps[-1].end) + " · "
              + told(length, "m", values["units"]), rough=", ".join([piece.name for piece in pieces]), part=part)
     ]
-    found.extend(_warnings(values, batch, part))
+    found.extend(_warnings(values, plan, batch, part))
     if batch.finished or not fully:
         return found
     found.extend(_amounts(values, batch, part))
-    hours, pair, before, told_before = values["hours"], batch.work.crew.pair, None, ""
+    pair, before, told_before = batch.work.crew.pair, None, ""
     for key, label, who, begun, end, done in batch.steps:
         # mostly a step begins when the one before it ends
-        start = told_before if begun == before else moment(values, begun)
-        before, told_before = end, moment(values, end)
+        start = told_before if begun == before else moment(plan, begun)
+        before, told_before = end, moment(plan, end)
         if pair:  # one who works alone needs no name; two are told apart
             label = ("First: ", "Second: ", "Mixer: ")[who] + label
         rough = "done" if done else ""
         found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
     tape = under_way.tape_begun_by(batch)
-    text = "by " + clock_text(tape, hours, DOWN)
+    text = "by " + latest(values, tape)
     found.append(line("by_tape", "Tape begun", tape, "s", text, TAPE_LATER, "", part, MORE))
     for limit, by in batch.deadlines:
-        text = "by " + clock_text(by, hours, DOWN)
+        text = "by " + latest(values, by)
         found.append(line("by_" + limit, DONE_BY[limit], by, "s", text, SAFE, "", part, MORE))
     return found
 
 
-def _warnings(values, batch, part):
+def _warnings(values, plan, batch, part):
     found = []
     if batch.finished:
         return found
@@ -97,8 +117,8 @@ def _warnings(values, batch, part):
                     "s",
                     "{} lasts until {}; this is done at {}. {}".format(
                         capital(advice.words_of(limit)[0]),
-                        _clock(values, by, DOWN),
-                        moment(values, when),
+                        latest(values, by),
+                        moment(plan, when),
                         dict(WHAT_TO_DO)[limit],
                     ),
                     part=part,
@@ -112,10 +132,10 @@ def _warnings(values, batch, part):
         text = "Batch {} should not be started any more: it would not be laid in time.".format(batch.number)
         why = advice.words_of(batch.limit)[1] if batch.slack < -1 else "it would not be finished in time"
         if missed and batch.latest < batch.start - 3:
-            why = "its latest start was " + _clock(values, batch.latest, DOWN)
+            why = "its latest start was " + latest(values, batch.latest)
         found.append(line("do_not_start", "Do not start", batch.start, "s", text, why, part=part, rank=WARN))
     elif batch.latest is not None:
-        text, after = _clock(values, batch.latest, DOWN), "after that, leave it for another day"
+        text, after = latest(values, batch.latest), "after that, leave it for another day"
         found.append(line("latest", "Start at the latest", batch.latest, "s", text, after, part=part, rank=MORE))
     return found
 

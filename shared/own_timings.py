@@ -1,6 +1,7 @@
 """Own timings: what running pots of a system told, kept with it in a few words each; the newest few count."""
 from .catalogue.containers import CONTAINERS
 from .errors import InputError
+from .inputs import Group
 from .numbers import DIGITS, reading, shown, small
 from .units import BY_SPELLING, to_si
 
@@ -67,9 +68,24 @@ def timings_text(rows):
     >>> timings_text(read_timings("gone 31 min 240 g cup 20 °C"))
     'gone 1860 s 240 g cup 20.0 °C'
     """
-    return "; ".join(["{} {} s {} g {} {} °C".format(
-        row["said"], shown(row["after"]), shown(row["mass"] * 1000), row["in"], shown(row["at"] - 273.15, 1))
-        for row in rows[-MOST:]])
+    return "; ".join([" ".join([text for _, text in _typed(row)]) for row in rows[-MOST:]])
+
+
+def timings_pairs(rows):
+    """Timings as the rows of the clock's form; none at all as a list that was emptied.
+
+    >>> timings_pairs(read_timings("gone 31 min 240 g cup 20 °C"))[:2], timings_pairs([])
+    ([['timings.0.said', 'gone'], ['timings.0.after', '1860 s']], [['timings', 'none']])
+    """
+    found = []
+    for place, row in enumerate(rows[-MOST:]):
+        found += [["timings.{}.{}".format(place, name), text] for name, text in _typed(row)]
+    return found or [["timings", Group.NONE]]
+
+
+def _typed(row):
+    return (("said", row["said"]), ("after", shown(row["after"]) + " s"), ("mass", shown(row["mass"] * 1000) + " g"),
+            ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C"))
 
 
 def counted_text(count: int) -> str:

@@ -2,6 +2,7 @@
 from . import batches, laid, links
 from .laying import POT
 from .numbers import DOWN, UP, shown, small
+from .own_timings import read_timings, timings_pairs
 from .pot_start import NOW, minutes_typed
 from .steps import STEPS
 from .under_way import time_now
@@ -21,7 +22,7 @@ def leads(values, plan, system_input):
             found.append({"label": words, "screen": "pour",
                           "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
         if not batch.begun:
-            found.append(clock_lead(values, batch, system))
+            found.append(clock_lead(plan, batch, system + timings_pairs(read_timings(values["timings"]))))
     return [lead for lead in found if lead]
 
 
@@ -51,8 +52,11 @@ def done_leads(values, standing, now):
     return found
 
 
-def clock_lead(values, batch, system):
-    """A clock for the bag of a batch: its system, usable as long as the plan reckons, and the batch's own steps."""
+def clock_lead(plan, batch, system):
+    """A clock for the bag of a batch: usable as long as the plan reckons, with the batch's own steps.
+
+    system: it and what was timed of it here, as pairs; a change of air is reckoned with both
+    """
     laid = batch.laid
     in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
     span = dict(batch.deadlines)[POT] - batch.start
@@ -67,5 +71,5 @@ def clock_lead(values, batch, system):
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
-    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(values, batch.start))
+    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(plan, batch.start))
     return {"label": label, "screen": "clock", "pairs": system + pairs}

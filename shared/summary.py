@@ -1,14 +1,14 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
 from . import advice, paces
-from .batches import batch_lines, count_text, moment
+from .batches import batch_lines, count_text, latest, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
-from .clock import clock_text
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown
+from .own_timings import counted_text, read_timings
 from .steps import STEPS
 from .units import told
 from .working_times import NAMES
@@ -34,17 +34,13 @@ def lines(values, plan):
     return found
 
 
-def _clock(values, time, toward):
-    return clock_text(time, values["hours"], toward)
-
-
 def _summary(values, plan, batches):
     end = max([batch.steps[-1].end for batch in batches])
     count = len(batches)
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
         line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values, plan), rank=ANSWER),
-        line("end", "Last peel ply down", end, "s", moment(values, end), rank=ANSWER,
+        line("end", "Last peel ply down", end, "s", moment(plan, end), rank=ANSWER,
              rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
     limit, ended, all_ended = advice.binding(plan)
@@ -191,7 +187,7 @@ def _questions(values, plan, batches):
                         "gap",
                         "Temperature",
                         "None typed between {} and {}: does it change evenly there?".format(
-                            _clock(values, before[0], DOWN), _clock(values, after[0], DOWN)
+                            latest(values, before[0]), latest(values, after[0])
                         ),
                         rank=ASK,
                     )
@@ -202,21 +198,25 @@ def _questions(values, plan, batches):
             words(
                 "after_profile",
                 "Temperature",
-                "After {} none was typed: the last one is taken to stay.".format(_clock(values, points[-1][0], DOWN)),
+                "After {} none was typed: the last one is taken to stay.".format(latest(values, points[-1][0])),
                 rank=ASK,
             )
         )
     if end - values["start"] > LONG_DAY:
         text = "This is until {}. Plan the pieces of one day at a time, with the hours you can work.".format(
-            moment(values, end)
+            moment(plan, end)
         )
         found.append(line("long_day", "More than a day?", end - values["start"], "s", text, rank=ASK))
     if values["finish"] is not None and end > values["finish"] + 1:
         found.append(
             line("too_late", "Not finished in time", end - values["finish"], "s",
-                 shown((end - values["finish"]) / 60, 0, UP) + " min after " + _clock(values, values["finish"], DOWN)
+                 shown((end - values["finish"]) / 60, 0, UP) + " min after " + latest(values, values["finish"])
                  + ". Leave batches for another day, whole ones.", rank=WARN)
         )
+    typed = len(read_timings(values["timings"]))
+    if typed:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
+        text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
+        found.append(words("own_typed", "Own timings of this system?", text.format(counted_text(typed)), rank=ASK))
     names = dict(STEPS)
     for row in values["done"]:
         number = int(row["batch"])

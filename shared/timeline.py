@@ -37,13 +37,13 @@ def timeline(values, plan):
             down += ROW
         shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
         down += 3
-    first, last = moment(values, start, False), moment(values, end, False)
+    first, last = moment(plan, start, False), moment(plan, end, False)
     shapes.append(note("dimension", LABEL, down + 12, first, "start"))
     shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
     shapes.extend(_legend(down + 20))
     said = []
     for batch in batches:
-        begun, ended = moment(values, batch.start), moment(values, batch.steps[-1].end)
+        begun, ended = moment(plan, batch.start), moment(plan, batch.steps[-1].end)
         said.append("batch {} from {} to {}".format(batch.number, begun, ended))
     return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 

@@ -39,6 +39,7 @@ Batch = namedtuple(
     "Batch",
     ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines", "latest", "slack", "limit"),
 )
+TAPE = ("wet_mix", "wet", "roll")
 LAST_STEP = {POT: "place", SOFT: "roll", FILM: "peel"}
 
 
@@ -137,6 +138,16 @@ def missed(batch):
         for step in batch.steps:
             if step.key == LAST_STEP[limit] and step.end > by + LATE:
                 found.append((limit, by, step.end))
+    return found
+
+
+def bounded(batch):
+    """What a batch does and by when it must: (when, by when) of each window, the first tape and its start [s]."""
+    ends = dict([(step.key, step.end) for step in batch.steps])
+    found = [(ends[LAST_STEP[limit]], by) for limit, by in batch.deadlines]
+    found.append((min([step.start for step in batch.steps if step.key in TAPE]), tape_begun_by(batch)))
+    if batch.latest is not None:
+        found.append((batch.start, batch.latest))
     return found
 
 

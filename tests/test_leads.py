@@ -87,3 +87,22 @@ def test_clock_and_plan_lead_to_each_other_in_the_same_air():
     assert ["temperature", "17.5 °C"] in lead["pairs"] and ["system", "5-1"] in lead["pairs"]
     plan = moves.answer("plan", dict(links.tree(lead["pairs"]), pieces=[{"length": "2", "putty": "60", "wet": "50"}]))
     assert ["air", "17.5 °C"] in led(plan, "Start the clock")["pairs"]
+
+
+def test_a_clock_of_a_batch_reckons_with_the_timings_typed_on_the_plan():
+    """A change of its air is asked with what the lead hands on: system and timings; those of a day before it go."""
+    pairs = [*PIECES, ["system", "3-1"]]
+    fast = "stiffening 9 min 500 g bag 20 °C; good 4 min 480 g cup 20 °C"
+    asked = [["batch", "500 g"], ["container", "bag"], ["air", "20"]]
+
+    def usable(lead):
+        kept = [pair for pair in lead["pairs"] if pair[0].partition(".")[0] in ("system", "timings")]
+        found = moves.answer("heat", links.tree(kept + asked))
+        assert not found["errors"], found["errors"]
+        return {row["name"]: row["value"] for row in found["lines"]}["usable"]
+
+    timed = led(moves.answer("plan", links.tree([*pairs, ["timings", fast]])), "Start the clock")
+    plain = led(moves.answer("plan", links.tree(pairs)), "Start the clock")
+    assert usable(timed) <= 9 * 60 < usable(plain)
+    assert [text for name, text in timed["pairs"] if name.endswith(".said")] == ["stiffening", "good"]
+    assert ["timings", "none"] in plain["pairs"]

@@ -98,6 +98,17 @@ def test_a_typed_timing_goes_on_to_the_plan_with_its_system():
     assert [error["field"] for error in refused["errors"]] == ["timings"]
 
 
+@pytest.mark.parametrize(("typed", "count"), [
+    ("", None), (" ; ", None), ("40 min 240 g cup 20 °C", "1 own timing "),
+    ("40 min 240 g cup 20 °C; 50 min 100 g bag 20 °C", "2 own timings ")])
+def test_timings_typed_on_a_plan_are_questioned_in_sight(typed, count):
+    """They stay when another system is picked; those that are kept with the system go with it and need no question."""
+    kept = dict(SYSTEM, timings="30 min 240 g cup 20 °C")
+    asked = by_name(moves.answer("plan", dict(FREE, system=kept, temperature="22", timings=typed))).get("own_typed")
+    assert (asked is not None) == (count is not None)
+    assert asked is None or (asked["rank"] == "ask" and "from " + count in asked["text"])
+
+
 @pytest.mark.parametrize(("system", "field"), [
     ({"by_weight": "100:30"}, "system.pot_time"),
     ({"by_weight": "100:30", "timings": "gone 12 min 240 g cup 20 °C"}, "system.pot_time"),

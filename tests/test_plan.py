@@ -333,6 +333,34 @@ def test_one_moment_is_told_by_one_time_and_never_before_it_is(people):
                                     if lead["screen"] == "clock"]
 
 
+def test_what_is_in_time_is_told_no_later_than_its_limit():
+    """Moments are rounded up and limits down, yet a batch never contradicts itself; steps stay in their order."""
+    rng, near = Random(7), 0
+    for day in range(40):
+        pace = {key: str(rng.uniform(0.6, 2.4)) for key in ("tool_rate", "roll_rate", "peel_rate", "place_rate")}
+        found = answered(people=str(1 + day % 2), temperature=str(rng.uniform(29, 36)), finish="13:00",
+                         one_mix=("never", "sound")[day % 3 // 2], **pace)
+        for number in range(1, by_name(found)["batches"]["value"] + 1):
+            told = of_part(found, "batch_" + str(number))
+            steps = {name: row for name, row in told.items() if name.startswith("step_")}
+            begun, ended = [{name: clock_time(row["label"].split(" to ")[place]) for name, row in steps.items()}
+                            for place in (0, 1)]
+            assert all(begun[name] <= ended[name] for name in steps)
+            rows = list(steps.values())
+            assert all((one["value"] <= two["value"]) <= (ended[one["name"]] <= ended[two["name"]])
+                       for one in rows for two in rows)
+            assert all(-60 < row["value"] - ended[row["name"]] < 60 for row in rows)
+            for limit, step in (("by_pot", "step_place"), ("by_soft", "step_roll"), ("by_film", "step_peel")):
+                if steps[step]["value"] <= told[limit]["value"]:
+                    assert ended[step] <= clock_time(told[limit]["text"][3:]), (day, number, limit)
+                    near += told[limit]["value"] - steps[step]["value"] < 60
+            first = min(begun[name] for name in ("step_wet_mix", "step_wet", "step_roll") if name in steps)
+            assert first <= clock_time(told["by_tape"]["text"][3:])
+            if "latest" in told:
+                assert min(begun.values()) <= clock_time(told["latest"]["text"])
+    assert near > 5  # else nothing is seen
+
+
 def test_a_late_step_shifts_what_is_left():
     """Three batches of 2 m at 35 degC, 26 min apart; the first is tooled at 14 instead of 11 min: all else too."""
     found = answered(

@@ -40,13 +40,13 @@ def served():
 
 @contextlib.contextmanager
 def fresh(chromium, **more):
-    """A fresh phone of 360 x 740 that fails on any script error."""
+    """A fresh phone of 360 x 740, and the script errors on it: any that is left at its end fails."""
     context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB", **more)
     context.set_default_timeout(20_000)
     page = context.new_page()
     errors = []
     page.on("pageerror", lambda error: errors.append(str(error)))
-    yield page
+    yield page, errors
     context.close()
     assert errors == []
 
@@ -54,15 +54,29 @@ def fresh(chromium, **more):
 @pytest.fixture
 def phone(chromium):
     """A phone of this test's own."""
-    with fresh(chromium) as page:
+    with fresh(chromium) as (page, _):
         yield page
 
 
 @pytest.fixture(scope="module")
-def same_phone(chromium):
-    """One phone for all tests that leave it as they found it: to open a page and start the engine takes longest."""
-    with fresh(chromium) as page:
-        yield page
+def shared_phone(chromium):
+    """The phone of `same_phone`, with what went wrong on it."""
+    with fresh(chromium) as shared:
+        yield shared
+
+
+@pytest.fixture
+def same_phone(shared_phone):
+    """One phone for all tests that leave it as they found it: to open a page and start the engine takes longest.
+
+    Each test answers for the script errors of its own, and no other for them.
+    """
+    page, errors = shared_phone
+    yield page
+    page.evaluate("0")  # an error that is still on its way comes before the answer
+    found = list(errors)
+    errors.clear()
+    assert found == []
 
 
 @pytest.fixture(scope="session")

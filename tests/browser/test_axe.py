@@ -16,7 +16,7 @@ LOOKS = {"light": {"color_scheme": "light"}, "dark": {"color_scheme": "dark"},
 
 @pytest.fixture(scope="module")
 def reader(chromium, standing):
-    with fresh(chromium, bypass_csp=True) as page:
+    with fresh(chromium, bypass_csp=True) as (page, _):
         yield page, standing.url
 
 

@@ -72,6 +72,21 @@ def test_a_day_that_begins_too_late_says_so(phone, standing):
     expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
 
 
+KEPT_WITH_POTS = """async () => {
+    const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    return (await all("pots")).map((pot) => Object.fromEntries(pot.timings)["timings.0.after"]);
+}"""
+
+
+def test_own_timings_of_a_plan_are_questioned_and_go_with_its_pots(plan):
+    plan.get_by_text("Working times", exact=True).first.click()
+    plan.get_by_label("Own timings beside the system").fill("12 min 300 g bag 20 °C")
+    expect(plan.locator("[data-line=own_typed]")).to_be_visible()
+    plan.get_by_role("link", name="Start the clock of batch 1").click()
+    expect(plan.locator(".pot-name")).to_contain_text("Batch 1")
+    assert plan.evaluate(KEPT_WITH_POTS) == ["720 s"]
+
+
 def test_a_batch_leads_to_its_pour_and_to_its_clock(plan):
     plan.get_by_role("link", name="Start the clock of batch 1").click()
     expect(plan.locator(".pot-name")).to_contain_text("Batch 1")

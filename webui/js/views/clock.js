@@ -16,6 +16,7 @@ import { mount as mountScreen } from "./screen.js";
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
 const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
 const isSystem = ([name]) => name === "system" || name.startsWith("system.");
+const isTiming = ([name]) => name.startsWith("timings.");
 
 let shown = null; // what is on the screen now; the pots outlive it
 
@@ -38,6 +39,9 @@ export const mount = (screen, main) => {
   showPots(list());
 };
 
+// A pot keeps its system and what was timed of it beside it: another air is reckoned with both.
+const begin = (led, started = Date.now(), from = pairs(shown.form)) => start(led, started, from.filter(isSystem), from.filter(isTiming));
+
 const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
   .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));
 
@@ -46,14 +50,14 @@ const fromAnswer = (event) => {
   const lead = link && JSON.parse(link.dataset.lead);
   if (!lead?.pairs.some(isPot)) return;
   event.preventDefault();
-  start(lead.pairs, Date.now(), pairs(shown.form).filter(isSystem));
+  begin(lead.pairs);
   shown.place.scrollIntoView({ block: "start" });
 };
 
 // Another screen began a pot: at once where it says how long it lasts, else as soon as the answer here does.
 const began = (led) => {
   if (led.some(([name]) => name === "pot.duration")) {
-    start(led, Date.now(), pairs(shown.form).filter(isSystem));
+    begin(led);
     return;
   }
   remember(WAITING, [["started", String(Date.now())]]);
@@ -65,7 +69,7 @@ const startWaiting = () => {
   const lead = started && !shown.form.querySelector("[data-error]:not([hidden])") && startLead();
   if (!lead) return;
   remember(WAITING, []);
-  start(lead.pairs, Number(started), pairs(shown.form).filter(isSystem));
+  begin(lead.pairs, Number(started));
 };
 
 // A pot that a link brings is shown before it is added.
@@ -79,7 +83,7 @@ const offer = async (link) => {
   }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
     : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
-  const add = answer.errors.length ? [] : [["Add this pot", () => start(link, started, link.filter(isSystem))]];
+  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link)]];
   notice("pot-link", `A link brings a running pot. ${words.join(" · ")}`, add);
 };
 
@@ -194,8 +198,8 @@ const acts = {
   air: async (pot, text) => {
     const now = current(pot);
     const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
-    const answer = await ask({ move: "heat", pairs: [...now.system, ["batch", value("mass")], ["container", value("in")], ["air", text]] })
-      .catch(() => null);
+    const asked = [["batch", value("mass")], ["container", value("in")], ["air", text]];
+    const answer = await ask({ move: "heat", pairs: [...now.system, ...(now.timings ?? []), ...asked] }).catch(() => null);
     if (!answer) return UNANSWERED;
     const usable = answer.lines.find((one) => one.name === "usable");
     if (usable) await follows(now, usable.value);
