@@ -8,19 +8,27 @@ from starlette.testclient import TestClient
 
 
 @functools.cache
-def build(house: Path = HOUSE):
-    """All files of a house."""
+def _build(house: Path):
     return Build(house)
 
 
 @functools.cache
+def _app(house: Path):
+    return create_app(_build(house))
+
+
+def build(house: Path = HOUSE):
+    """All files of a house."""
+    return _build(house)  # a cache keeps what is asked with a default apart from what is asked with the same by name
+
+
 def app(house: Path = HOUSE):
     """The app of a house."""
-    return create_app(build(house))
+    return _app(house)
 
 
 @functools.cache
-def whole(house: Path = HOUSE):
+def whole(house: Path):
     """The app of a house with all its files made: no page waits for one of them, however busy the machine is."""
     TestClient(app(house)).get(f"/{build(house).base}{BUNDLE}")
     return app(house)

@@ -31,3 +31,10 @@ def test_nothing_is_vendored_that_is_not_listed():
 def test_a_small_form_holds_what_is_sent(made):
     path = made.with_suffix("").relative_to(HOUSE / "webui").as_posix()
     assert brotli.decompress(made.read_bytes()) == BUILD.files[path].body
+
+
+def test_the_interpreter_is_built_from_what_stands_beside_it():
+    """Who changes a file of it builds it anew: refresh.py writes these hashes when it does."""
+    (library,) = [one for one in LISTED if "port" in one]
+    files = (HOUSE / "webui" / "interpreter").iterdir()
+    assert library["port"] == {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in files}

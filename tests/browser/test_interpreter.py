@@ -53,16 +53,16 @@ return {
     if (fell) throw new WebAssembly.RuntimeError("unreachable");
     return answer(python.ask(...given(text)));
   },
-  sweep() {},
+  sweep() { if (%s) throw new WebAssembly.RuntimeError("unreachable"); },
 };
 };
 """
 
 
-def fallen_at(words):
+def fallen_at(words, at_rest="false"):
     """The app with an interpreter that falls over at some words and answers nothing more, as after a fault in it."""
     script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
-    script = script[:script.index("return { call")] + FALLEN % words
+    script = script[:script.index("return { call")] + FALLEN % (words, at_rest)
 
     def wrap(app):
         async def answer(scope, receive, send):
@@ -89,3 +89,16 @@ def test_an_interpreter_that_fell_over_is_started_anew(phone, served):
     expect(figure(phone, "reading_b")).to_be_hidden()
     amount.fill("300")
     expect(figure(phone, "reading_b")).to_have_text("300 g")
+
+
+def test_one_that_fell_over_while_nobody_asked_is_started_anew(phone, served):
+    served.stop()
+    served.start(wrap=fallen_at("240", at_rest="fell = true"))  # after its first rest it answers nothing
+    phone.goto(served.url + "/?amount=200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    amount = phone.get_by_label("Amount", exact=True)
+    for grams in ("300", "350", "400"):
+        while phone.workers:  # until it rests, falls, and is ended
+            phone.wait_for_timeout(10)
+        amount.fill(grams)
+        expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")

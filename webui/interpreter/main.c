@@ -7,13 +7,13 @@
 #include "py/lexer.h"
 #include "py/runtime.h"
 
-#define SHOWN(name) __attribute__((export_name(#name)))
+#define EXPORTED(name) __attribute__((export_name(#name)))
 #define FRAMES (16 * 1024) // bytes for running functions: about 200 of them, one inside the other
 #define MOST_FILES (500)
 #define NO_SUCH_FILE (2) // ENOENT
 
 // Room for `size` bytes, 0 where there is none. What is put there goes to `add`, `run` or `ask` and is theirs from then on.
-SHOWN(room) void *room(size_t size) {
+EXPORTED(room) void *room(size_t size) {
     return malloc(size);
 }
 
@@ -27,7 +27,7 @@ static file_t files[MOST_FILES];
 static size_t count;
 
 // One module: its path ("shared/moves.py") and its text. It is compiled when it is imported.
-SHOWN(add) int add(const char *path, size_t letters, const char *text, size_t size) {
+EXPORTED(add) int add(const char *path, size_t letters, const char *text, size_t size) {
     if (count == MOST_FILES) {
         return 1;
     }
@@ -68,11 +68,11 @@ MP_DEFINE_CONST_FUN_OBJ_KW(mp_builtin_open_obj, 1, no_files);
 static char *said;
 static size_t said_size, said_room;
 
-SHOWN(text) const char *text(void) {
+EXPORTED(text) const char *text(void) {
     return said;
 }
 
-SHOWN(size) size_t size(void) {
+EXPORTED(size) size_t size(void) {
     return said_size;
 }
 
@@ -103,17 +103,19 @@ size_t gc_get_max_new_split(void) {
 }
 
 // Frees what nothing holds any more.
-SHOWN(sweep) void sweep(void) {
+EXPORTED(sweep) void sweep(void) {
     full = false;
     gc_collect_start();
     gc_collect_end();
 }
 
-// heap: bytes to start with
-SHOWN(begin) void begin(size_t heap) {
-    char *frames = malloc(FRAMES);
+// Once, before anything else. heap: bytes to start with
+EXPORTED(begin) void begin(size_t heap) {
+    char *frames = malloc(FRAMES), *first = malloc(heap);
+    if (!frames || !first) {
+        __builtin_trap();
+    }
     mp_pystack_init(frames, frames + FRAMES);
-    char *first = malloc(heap);
     gc_init(first, first + heap);
     mp_init();
 }
@@ -124,15 +126,15 @@ typedef void (*work_t)(const char *given, size_t letters);
 static int done(work_t work, char *given, size_t letters) {
     nlr_buf_t nlr;
     said_size = 0;
-    int raised = nlr_push(&nlr);
-    if (raised) {
-        mp_obj_print_exception(&sayer, MP_OBJ_FROM_PTR(nlr.ret_val));
-    } else {
+    if (nlr_push(&nlr) == 0) {
         work(given, letters);
         nlr_pop();
+        free(given);
+        return 0;
     }
+    mp_obj_print_exception(&sayer, MP_OBJ_FROM_PTR(nlr.ret_val)); // one that cannot be printed ends in a trap
     free(given);
-    return raised;
+    return 1;
 }
 
 static void run_program(const char *program, size_t letters) {
@@ -149,12 +151,12 @@ static void call_with(const char *asked, size_t letters) {
 }
 
 // Runs a program.
-SHOWN(run) int run(char *program, size_t letters) {
+EXPORTED(run) int run(char *program, size_t letters) {
     return done(run_program, program, letters);
 }
 
 // Calls the program's function `call` with a text; it answers with a text.
-SHOWN(ask) int ask(char *asked, size_t letters) {
+EXPORTED(ask) int ask(char *asked, size_t letters) {
     if (full) {
         sweep();
     }

@@ -22,7 +22,7 @@ typedef long mp_off_t;
 #define MICROPY_GC_SPLIT_HEAP_AUTO (1)
 #define MICROPY_GC_ALLOC_THRESHOLD (0)
 #define MICROPY_ENABLE_PYSTACK (1)
-#define MICROPY_STACK_CHECK (0) // the frames are fewer than the stack holds
+#define MICROPY_STACK_CHECK (0) // frames of Python run out first; what C calls of itself ends in a trap of the stack
 #define MICROPY_NLR_SETJMP (1)
 
 #define MICROPY_ENABLE_COMPILER (1)

@@ -1,23 +1,21 @@
 // What is shown becomes what is to be shown: only what differs is touched, so that little is laid out anew.
-const one = (shown, wanted) => {
-  if (shown.nodeName !== wanted.nodeName) {
-    shown.replaceWith(wanted);
-  } else if (shown.nodeType === Node.TEXT_NODE) {
+const alike = (shown, wanted) => shown.length === wanted.length
+  && wanted.every((node, place) => node.nodeName === shown[place].nodeName);
+
+const oneBecomes = (shown, wanted) => {
+  if (shown.nodeType !== Node.ELEMENT_NODE) { // a text
     if (shown.data !== wanted.data) shown.data = wanted.data;
-  } else {
-    for (const { name } of [...shown.attributes]) if (!wanted.hasAttribute(name)) shown.removeAttribute(name);
-    for (const { name, value } of wanted.attributes) if (shown.getAttribute(name) !== value) shown.setAttribute(name, value);
-    become(shown, wanted.childNodes);
+    return;
   }
+  for (const { name } of [...shown.attributes]) if (!wanted.hasAttribute(name)) shown.removeAttribute(name);
+  for (const { name, value } of wanted.attributes) if (shown.getAttribute(name) !== value) shown.setAttribute(name, value);
+  become(shown, wanted.childNodes);
 };
 
-// The children of an element become these nodes.
+// The children of an element become these nodes; where they are others in kind or number, these take their place: one
+// that is made into another would be seen to jump.
 export const become = (element, nodes) => {
   const wanted = [...nodes];
-  while (element.childNodes.length > wanted.length) element.lastChild.remove();
-  wanted.forEach((node, place) => {
-    const shown = element.childNodes[place];
-    if (shown) one(shown, node);
-    else element.append(node);
-  });
+  if (!alike(element.childNodes, wanted)) element.replaceChildren(...wanted);
+  else wanted.forEach((node, place) => oneBecomes(element.childNodes[place], node));
 };

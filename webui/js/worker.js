@@ -11,18 +11,27 @@ const start = async ({ wasm, bundle }) => {
   python = await interpreter(wasm, Object.entries(engine), PROGRAM);
 };
 
+const rest = () => {
+  try {
+    python.sweep();
+  } catch (error) {
+    self.postMessage({ broken: error.message, fell: true });
+  }
+};
+
 self.addEventListener("message", async ({ data }) => {
+  clearTimeout(resting);
   try {
     if (data.wasm) {
       await start(data);
       self.postMessage({ ready: true });
     } else {
-      clearTimeout(resting);
       self.postMessage({ id: data.id, text: python.call(data.text) });
-      resting = setTimeout(python.sweep, REST);
     }
   } catch (error) {
-    const fell = error instanceof WebAssembly.RuntimeError || error instanceof RangeError; // and cannot be asked again
+    // what Python raised is a plain Error; anything else is a fall, and who fell cannot be asked again
+    const fell = Boolean(python) && error?.constructor !== Error;
     self.postMessage({ id: data.id, broken: String(error?.message ?? error), fell });
   }
+  if (python) resting = setTimeout(rest, REST);
 });

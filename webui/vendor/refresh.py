@@ -1,10 +1,11 @@
 """Refresh the vendored libraries: `refresh.py [NAME...]` gets what vendor.json pins, and checks every hash.
 
 To take a new version, change it in vendor.json and run with `--accept`: the new hashes are written there, and the
-difference is yours to read before it is committed. A library is fetched with npm, or built from Debian's source of it:
-the interpreter, as `webui/interpreter/` says. That needs the Debian that vendor.json names (a chroot will do) with
-emscripten, make, python3-brotli, and its source packages among apt's sources; the same archive and compiler give the
-same bytes. Files worth it get their smallest form, made once here instead of at every start.
+difference is yours to read before it is committed; the hash of an archive is typed in by hand. A library is fetched
+with npm, or built from Debian's source of it: the interpreter, as `webui/interpreter/` says. That needs the Debian that
+vendor.json names (a chroot will do) with emscripten, make, dpkg-dev and python3-brotli, and its source packages among
+apt's sources; the same archive and compiler give the same bytes. Files worth it get their smallest form, made once here
+instead of at every start.
 """
 import hashlib
 import json
@@ -32,6 +33,11 @@ def fetched(package: str, version: str, into: Path) -> Path:
     return into / "package"
 
 
+def port() -> dict[str, str]:
+    """What the interpreter is built by, beside its archive: each file of `webui/interpreter/` with its SHA-256."""
+    return {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(PORT.iterdir())}
+
+
 def built(source: str, version: str, archive: dict, into: Path) -> Path:
     """A folder with what `webui/interpreter/` makes of Debian's source package, and the licence of that."""
     subprocess.run(["apt-get", "source", "--download-only", f"{source}={version}"], cwd=into, check=True)
@@ -55,6 +61,7 @@ def refresh(names: list[str], accept: bool) -> list[str]:
             continue
         with tempfile.TemporaryDirectory() as folder:
             if "archive" in library:
+                library["port"] = port()
                 package = built(library["source"], library["version"], library["archive"], Path(folder))
             else:
                 package = fetched(library["package"], library["version"], Path(folder))
