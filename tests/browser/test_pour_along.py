@@ -183,22 +183,32 @@ BATCHES = """async () => {
 }"""
 
 
-def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
-    """The second is taken back: the first one's row stays, and is the one row there after a
-    reload."""
-    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
-    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+def to_the_filler(page):
+    """100 g of both parts are poured and stirred; the tub of filler comes onto the scale."""
     for shows in ("75 g", "100 g", "2 min"):
         tap(page, shows)
     for step in (4, 5, 6, 7):
         bench(page, "tap").click()
         if step > 4:
             expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+
+
+def keep_batch(page):
+    """50 g of filler went in."""
+    bench(page, "before").fill("500")
+    bench(page, "after").fill("450")
+    page.get_by_role("button", name="Keep this batch").click()
+    expect(bench(page, "part")).to_have_text("Done")
+
+
+def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
+    """The second is taken back: the first one's row stays, and is the one row there after a
+    reload."""
+    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
+    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    to_the_filler(page)
     for count in (1, 2):
-        bench(page, "before").fill("500")
-        bench(page, "after").fill("450")
-        page.get_by_role("button", name="Keep this batch").click()
-        expect(bench(page, "part")).to_have_text("Done")
+        keep_batch(page)
         expect(rows).to_have_count(count)
         if count == 1:
             bench(page, "leave").click()
@@ -221,18 +231,10 @@ def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
 
 def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_notice(along):
     page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
-    for shows in ("75 g", "100 g", "2 min"):
-        tap(page, shows)
-    for step in (4, 5, 6, 7):
-        bench(page, "tap").click()
-        if step > 4:
-            expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+    to_the_filler(page)
     rows = page.locator("[data-group=batches] .group-rows > [data-row]")
     for way in ("key", "notice"):
-        bench(page, "before").fill("500")
-        bench(page, "after").fill("450")
-        page.get_by_role("button", name="Keep this batch").click()
-        expect(bench(page, "part")).to_have_text("Done")
+        keep_batch(page)
         expect(rows).to_have_count(1)
         if way == "key":
             bench(page, "undo").click()
@@ -243,3 +245,22 @@ def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_not
         expect(rows).to_have_count(0)
         expect(page.locator("[data-notice=batch]")).to_have_count(0)
         assert page.evaluate(BATCHES) == 0
+
+
+def test_a_putty_batch_is_taken_back_after_its_row_was_filled_in_anew(along):
+    """Another row is removed and brought back in between: the batch's figures then stand in a row of no entry."""
+    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0"
+                 "&batches.0.mixed=100&batches.0.before=500&batches.0.after=460")
+    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    to_the_filler(page)
+    keep_batch(page)
+    bench(page, "leave").click()
+    expect(rows).to_have_count(2)
+    rows.first.locator("[data-row-remove]").dispatch_event("click")
+    expect(rows).to_have_count(1)
+    page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
+    expect(rows).to_have_count(2)
+    page.locator("[data-notice=batch]").get_by_role("button", name="Undo").click()
+    expect(rows).to_have_count(1)
+    expect(page.locator("[name='batches.0.after']")).to_have_value("460")
+    assert page.evaluate(BATCHES) == 0

@@ -43,6 +43,21 @@ def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(ph
     expect(phone.locator("[data-notice=ready]")).to_have_count(0)
 
 
+def test_the_notice_that_it_is_kept_stays_whole_in_larger_text(phone, standing):
+    """It no longer fits over the brand, and takes a place of its own."""
+    phone.goto(standing.url)
+    told = phone.locator("[data-notice=ready]")
+    expect(told).to_be_visible(timeout=60_000)
+    assert told.evaluate("(box) => 'over' in box.dataset")
+    phone.set_viewport_size({"width": 740, "height": 360})  # turned
+    assert told.bounding_box()["y"] >= 0
+    phone.set_viewport_size({"width": 360, "height": 740})
+    phone.evaluate("document.documentElement.style.fontSize = '200%'")
+    phone.wait_for_function("() => document.querySelector('[data-notice=ready]').getBoundingClientRect().top >= 0")
+    top, box = phone.locator("[data-top]").bounding_box(), told.bounding_box()
+    assert box["y"] >= top["y"] + top["height"] - 1
+
+
 def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):
     phone.goto(standing.url)
     phone.get_by_role("button", name="Share").click()

@@ -70,7 +70,15 @@ export const once = (name, text, actions) => {
 
 // Good news that comes while one reads or types stands over the brand, where it fits, and moves nothing.
 const UNASKED = ["ready"];
+// Larger text or a turned phone may leave it too large for its place, and one behind another has no height until it is the
+// first: then it takes its own room, and keeps it.
 const aside = (box) => {
   box.dataset.over = "";
-  if (box.offsetHeight > document.querySelector("[data-top]").offsetHeight) delete box.dataset.over;
+  const fit = new ResizeObserver(() => {
+    const fits = box.offsetHeight <= document.querySelector("[data-top]").offsetHeight && box.scrollWidth <= box.clientWidth;
+    if (fits) return;
+    delete box.dataset.over;
+    fit.disconnect();
+  });
+  fit.observe(box);
 };

@@ -17,7 +17,8 @@ const same = (form, place, entry) => FIELDS.every((name) => field(form, place, n
 // A row belongs to one entry of the log and bears its id, for two batches may be alike. One that was filled in anew is
 // known by its figures only, and is any entry's that has no row yet.
 const owns = (row, form, place, entry) => row.dataset.batch === String(entry.id) && same(form, place, entry);
-const find = (form, entry, entries = []) => {
+// entries: of the log, whose rows are not free. The row found is its own from now on.
+const claim = (form, entry, entries) => {
   const rows = rowsOf(group(form));
   const own = rows.findIndex((row, place) => owns(row, form, place, entry));
   if (own >= 0) return own;
@@ -33,7 +34,7 @@ const ownOf = async (name) => (await all("log")).filter((entry) => entry.kind ==
 export const bringBatches = async (form, name = fillerName(form)) => {
   let changed = false;
   const entries = await ownOf(name);
-  for (const entry of entries) if (find(form, entry, entries) < 0) changed = putIn(form, entry) || changed;
+  for (const entry of entries) if (claim(form, entry, entries) < 0) changed = putIn(form, entry) || changed;
   return changed;
 };
 
@@ -51,7 +52,7 @@ export const putIn = (form, entry) => {
 export const takeAway = async (form, name) => {
   const entries = await ownOf(name);
   for (const entry of entries) {
-    const place = find(form, entry, entries);
+    const place = claim(form, entry, entries);
     if (place >= 0) rowsOf(group(form))[place].querySelector("[data-row-remove]").click();
   }
 };
@@ -59,11 +60,13 @@ export const takeAway = async (form, name) => {
 // Into the log; its id, or undefined where this phone keeps nothing.
 export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
 
-// Out of the log and out of the form again, itself and no other that is like it; true where it is.
+// Out of the log and out of the form again, itself and no other that is like it; true where it is. A row that was filled
+// in anew is known by its figures; where another filler is chosen by now there is none.
 export const takeBack = async (form, id, entry) => {
+  const entries = await ownOf(entry.filler);
   if (!(await remove("log", id))) return false;
-  const row = rowsOf(group(form)).find((one, place) => owns(one, form, place, { ...entry, id }));
-  if (row) removeRow(group(form), row);
+  const place = entry.filler === fillerName(form) ? claim(form, { ...entry, id }, entries) : -1;
+  if (place >= 0) removeRow(group(form), rowsOf(group(form))[place]);
   return true;
 };
 

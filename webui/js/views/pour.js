@@ -40,7 +40,7 @@ export const mount = (screen, main) => {
     changed();
     const undo = async () => {
       dismiss("batch");
-      if (await takeBack(form, id, entry)) changed();
+      if (await takeBack(form, id, { ...entry, filler })) changed();
     };
     notice("batch", "The batch is in the log, and counts from now on.", [["Undo", undo]]);
     return { undo };
