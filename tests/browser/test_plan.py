@@ -74,7 +74,7 @@ def test_a_day_that_begins_too_late_says_so(phone, standing):
 
 KEPT_WITH_POTS = """async () => {
     const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
-    return (await all("pots")).map((pot) => Object.fromEntries(pot.timings)["timings.0.after"]);
+    return (await all("pots")).map((pot) => Object.fromEntries(pot.beside)["timings.0.after"]);
 }"""
 
 

@@ -16,6 +16,14 @@ const isKit = (field) => field.value.startsWith("kit:");
 export const pairs = (form) => named(form).filter(given)
   .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
 
+// The same without what stood there before anybody typed or chose; a row comes whole.
+export const chosen = (form) => {
+  const standing = new Set(named(form).filter(stands).map((field) => field.name));
+  return pairs(form).filter(([name]) => !standing.has(name) || name.includes("."));
+};
+
+const stands = (field) => (field.tagName === "SELECT" ? field.value === initial(field) : field.type === "radio" && field.defaultChecked);
+
 export const fill = (form, values) => {
   const texts = new Map([...values].reverse());
   fillGroups(form, texts);

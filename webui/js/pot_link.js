@@ -7,7 +7,7 @@ const address = (pot) => {
   url.hash = "";
   url.search = new URLSearchParams([
     ...pot.system,
-    ...(pot.timings ?? []), // a pot that an earlier build began has none
+    ...(pot.beside ?? []), // a pot that an earlier build began has none
     ["pot.started", String(pot.started / 1000)],
     ...pot.typed.map(([name, text]) => [`pot.${name}`, text]),
     ...pot.timing.map(([name, text]) => [`timing.${name}`, text]),

@@ -101,8 +101,8 @@ const load = async () => {
 };
 
 // pairs: of a lead of the engine: `pot.*` is what runs, `timing.*` what an own timing of it would be
-// system, timings: what it is mixed of, and what was timed of that beside it, as pairs of the clock's form
-export const start = async (pairs, started, system, timings) => {
+// system, beside: what it is mixed of, and what else its time was reckoned from, as pairs of the clock's form
+export const start = async (pairs, started, system, beside) => {
   prime();
   if (!Number.isFinite(started)) {
     notice("unkept-pot", NO_START);
@@ -111,7 +111,7 @@ export const start = async (pairs, started, system, timings) => {
   const under = (prefix) => pairs.filter(([name]) => name.startsWith(prefix))
     .map(([name, text]) => [name.slice(prefix.length), text]);
   const typed = under("pot.").filter(([name]) => name !== "started");
-  const pot = { started, typed, timing: under("timing."), system, timings, done: [], rung: [], said: [] };
+  const pot = { started, typed, timing: under("timing."), system, beside, done: [], rung: [], said: [] };
   const id = await put("pots", pot);
   if (id === undefined) notice("unkept-pot", NOT_STARTED);
   return id;

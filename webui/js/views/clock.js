@@ -2,7 +2,7 @@
 import { keepAwake } from "../awake.js";
 import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
 import { ask } from "../engine.js";
-import { fill, pairs } from "../form.js";
+import { chosen, fill, pairs } from "../form.js";
 import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
@@ -16,7 +16,8 @@ import { mount as mountScreen } from "./screen.js";
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
 const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
 const isSystem = ([name]) => name === "system" || name.startsWith("system.");
-const isTiming = ([name]) => name.startsWith("timings.");
+const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the pot itself knows the other two
+const isBeside = (pair) => !isPot(pair) && !isSystem(pair) && !ANEW.includes(pair[0]);
 
 let shown = null; // what is on the screen now; the pots outlive it
 
@@ -39,8 +40,9 @@ export const mount = (screen, main) => {
   showPots(list());
 };
 
-// A pot keeps its system and what was timed of it beside it: another air is reckoned with both.
-const begin = (led, started = Date.now(), from = pairs(shown.form)) => start(led, started, from.filter(isSystem), from.filter(isTiming));
+// A pot keeps its system and what was typed beside it (own timings, warm resin, the cup): another air is reckoned with both.
+const begin = (led, started = Date.now(), from = pairs(shown.form), beside = chosen(shown.form)) => (
+  start(led, started, from.filter(isSystem), beside.filter(isBeside)));
 
 const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
   .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));
@@ -83,7 +85,7 @@ const offer = async (link) => {
   }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
     : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
-  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link)]];
+  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link, link)]];
   notice("pot-link", `A link brings a running pot. ${words.join(" · ")}`, add);
 };
 
@@ -199,7 +201,7 @@ const acts = {
     const now = current(pot);
     const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
     const asked = [["batch", value("mass")], ["container", value("in")], ["air", text]];
-    const answer = await ask({ move: "heat", pairs: [...now.system, ...(now.timings ?? []), ...asked] }).catch(() => null);
+    const answer = await ask({ move: "heat", pairs: [...now.system, ...(now.beside ?? []), ...asked] }).catch(() => null);
     if (!answer) return UNANSWERED;
     const usable = answer.lines.find((one) => one.name === "usable");
     if (usable) await follows(now, usable.value);
