@@ -19,6 +19,23 @@ def without(app, missing: str):
     return answer
 
 
+def instead(endings: tuple[str, ...], kind: str, body: bytes):
+    """What wraps an app so that the paths with these endings are answered with something else, as if all were well."""
+
+    def wrap(app):
+        async def answer(scope, receive, send):
+            if scope["type"] != "http" or not scope["path"].endswith(endings):
+                await app(scope, receive, send)
+                return
+            headers = [(b"content-type", kind.encode())]
+            await send({"type": "http.response.start", "status": 200, "headers": headers})
+            await send({"type": "http.response.body", "body": body})
+
+        return answer
+
+    return wrap
+
+
 class Server:
     """Serves one house on a port of its own, and after a restart the same house or another on the same port."""
 

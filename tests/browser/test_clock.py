@@ -211,13 +211,17 @@ KIT_SYSTEM = """async () => {
 }"""
 
 
-def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(clock, standing):
+def start_pot_of_the_kit(clock):
     clock.evaluate(KIT_SYSTEM)
     clock.reload()
     warm(clock)
     clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
     clock.get_by_role("link", name="Start the clock").click()
     expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+
+
+def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(clock, standing):
+    start_pot_of_the_kit(clock)
     clock.get_by_role("button", name="Stiffening").click()
     expect(clock.locator("[data-notice=timing]")).to_contain_text("Own timings")  # seconds old: a tap by mistake
     clock.evaluate(JUMP, 22 * 60)
@@ -252,12 +256,7 @@ KEPT_TIMINGS = """async () => {
 
 def test_two_quick_taps_on_a_pot_are_two_timings_of_its_system(clock):
     """The second tap comes while the first one's timing is still looked at."""
-    clock.evaluate(KIT_SYSTEM)
-    clock.reload()
-    warm(clock)
-    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
-    clock.get_by_role("link", name="Start the clock").click()
-    expect(clock.locator(".pot-minutes")).to_have_text(re.compile(":"))
+    start_pot_of_the_kit(clock)
     clock.evaluate(JUMP, 22 * 60)
     expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
     clock.evaluate("""() => {

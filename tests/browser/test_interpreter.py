@@ -3,6 +3,7 @@ from covemix.server.build import HOUSE
 from playwright.sync_api import expect
 
 from .conftest import figure
+from .serve import instead
 
 PROGRAM = """
 from json import loads
@@ -63,19 +64,7 @@ def fallen_at(words, at_rest="false"):
     """The app with an interpreter that falls over at some words and answers nothing more, as after a fault in it."""
     script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
     script = script[:script.index("return { call")] + FALLEN % (words, at_rest)
-
-    def wrap(app):
-        async def answer(scope, receive, send):
-            if scope["type"] != "http" or not scope["path"].endswith("js/interpreter.js"):
-                await app(scope, receive, send)
-                return
-            kind = [(b"content-type", b"text/javascript")]
-            await send({"type": "http.response.start", "status": 200, "headers": kind})
-            await send({"type": "http.response.body", "body": script.encode()})
-
-        return answer
-
-    return wrap
+    return instead(("js/interpreter.js",), "text/javascript", script.encode())
 
 
 def test_an_interpreter_that_fell_over_is_started_anew(phone, served):

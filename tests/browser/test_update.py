@@ -3,6 +3,7 @@ import pytest
 from playwright.sync_api import expect
 
 from .conftest import figure, keep
+from .serve import instead
 
 LOOK = "navigator.serviceWorker.getRegistration().then((one) => one.update())"
 BUILD = "document.documentElement.dataset.build"
@@ -72,18 +73,7 @@ def test_two_tabs_end_on_the_same_build_and_nothing_typed_is_lost(phone, served,
 
 def portal(*endings):
     """A network whose sign-in page comes in the place of some files, and says that all is well."""
-
-    def wrap(app):
-        async def answer(scope, receive, send):
-            if scope["type"] != "http" or not scope["path"].endswith(endings):
-                await app(scope, receive, send)
-                return
-            await send({"type": "http.response.start", "status": 200, "headers": [(b"content-type", b"text/html")]})
-            await send({"type": "http.response.body", "body": b"<!doctype html><title>Sign in</title>"})
-
-        return answer
-
-    return wrap
+    return instead(endings, "text/html", b"<!doctype html><title>Sign in</title>")
 
 
 @pytest.mark.parametrize("file", ["js/engine.js", "app.json", ".wasm"])
