@@ -1,4 +1,6 @@
 """The joint in a real browser: an answer with nothing typed, a drawing that follows, and where it leads."""
+import re
+
 import pytest
 from playwright.sync_api import expect
 
@@ -125,6 +127,22 @@ def test_the_putty_goes_to_pour_and_comes_back_with_one_tap(joint):
     expect(joint.get_by_label("Amount", exact=True)).to_have_value("147 mL")
     expect(joint.get_by_label("of what")).to_have_value("putty")
     expect(joint.locator("[data-line=filler]")).to_be_visible()
+
+
+def test_a_tap_is_not_lost_when_an_answer_comes_under_the_finger(joint):
+    """A press and its lifting on two different links would be no tap at all."""
+    expect(figure(joint, "radius")).to_have_text("14.5 mm")
+    link = joint.get_by_role("link", name="Spreader template")
+    link.hover()
+    joint.mouse.down()
+    joint.evaluate("""() => {
+        const field = document.querySelector("[name=angle]");
+        field.value = "120";
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+    }""")
+    expect(link).to_have_attribute("href", re.compile(r"radii=38\.8"))
+    joint.mouse.up()
+    expect(figure(joint, "radius_1")).to_have_text("38.8 mm")
 
 
 def test_the_spreader_of_a_joint_is_ready_to_print(joint):

@@ -50,17 +50,27 @@ const showLines = (list, lines) => {
   });
 };
 
-// Where the answer goes next: a plain link, and with the engine here one tap that keeps what the other screen had.
+// Where the answer goes next: a plain link, and with the engine here one tap that keeps what the other screen had. A link
+// stays while its label does: a press and its lifting on two different links would be no tap.
 const showLeads = (place, leads) => {
   const addresses = new Map([...document.querySelectorAll("[data-to]")].map((link) => [link.dataset.to, link.href]));
-  place.replaceChildren(...leads.map((lead) => {
-    const link = document.createElement("a");
+  const standing = new Map([...place.children].map((link) => [link.textContent, link]));
+  const links = leads.map((lead) => {
+    const link = standing.get(lead.label) ?? newLead(lead.label);
+    standing.delete(lead.label);
     link.href = `${addresses.get(lead.screen)}?${new URLSearchParams(lead.pairs)}`;
-    link.className = "button";
     link.dataset.lead = JSON.stringify(lead);
-    link.textContent = lead.label;
     return link;
-  }));
+  });
+  const same = links.length === place.children.length && links.every((link, at) => link === place.children[at]);
+  if (!same) place.replaceChildren(...links);
+};
+
+const newLead = (label) => {
+  const link = document.createElement("a");
+  link.className = "button";
+  link.textContent = label;
+  return link;
 };
 
 // A place may take one part only (a fold of its own), or all but those that have a fold.
