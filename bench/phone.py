@@ -3,7 +3,7 @@ import contextlib
 import sys
 from collections import Counter
 from pathlib import Path
-from statistics import median, quantiles
+from statistics import median
 
 from covemix.server.build import HOUSE, Build
 from covemix.server.headers import HEADERS
@@ -12,6 +12,7 @@ from playwright.sync_api import sync_playwright
 from starlette.responses import FileResponse
 
 from .paired import Ratio, in_turn, ratio
+from .presses import key_presses
 from .slow import slowed
 
 sys.path.insert(0, str(HOUSE / "tests"))
@@ -20,9 +21,7 @@ from browser.serve import Server
 
 HERE = Path(__file__).parent
 BARE = "bench/bare.js"
-FRAME = 1000 / 60  # ms
-STARTS, PRESSES, ROUNDS, OPENINGS = 7, 12, 5, 7
-TYPED, BETWEEN = 80, 100  # presses of a slowed page, ms between them: a hand that types fast
+STARTS, OPENINGS = 7, 7
 SLOWER = (1, 4, 6)
 HEAVY = {
     "heat": ("heat", {"air": "22"}),
@@ -93,6 +92,12 @@ class Phone:
             yield
         session.detach()
 
+    def pressed(self, output, key) -> float:
+        """ms from a real key press in the field that has the focus to a new text of the output."""
+        self("armed", output)
+        self.page.keyboard.press(key)
+        return self("took")
+
     def worked(self, rate) -> float:
         """ms of a fixed piece of work, slowed."""
         with self.slowed(rate):
@@ -107,11 +112,13 @@ def measured() -> dict:
         with sync_playwright() as playwright:
             browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
             wanted = {"browser": browser.version, "wire": first_visit(browser, server.url, wire)}
-            floor = Phone(browser, f"{server.url}/v/{Build().id}/bench/ratio.html#")
+            floors = f"{server.url}/v/{Build().id}/bench"
+            hand, *ways = (Phone(browser, floors).open(page) for page in ("ratio.html", "echo.html#message",
+                                                                          "echo.html#channel"))
             phone = Phone(browser, server.url).open()
             wanted["start"] = ("The engine's start", "MicroPython started with nothing",
                                in_turn(lambda: phone("begun", "js/worker.js"), lambda: phone("begun", BARE), STARTS))
-            wanted["keys"] = key_presses(phone, floor.open())
+            wanted["keys"] = key_presses(phone, ways, hand)
             wanted["moves"] = heavy_moves(phone.open())
             wanted["offline"] = offline(phone, server)
             browser.close()
@@ -126,35 +133,6 @@ def first_visit(browser, url, wire) -> list[tuple[str, int, int]]:
     keep(phone.page, url)
     found = [(kind, wire.asked[kind], size) for kind, size in wire.sent.most_common()]
     phone.context.close()
-    return found
-
-
-def key_presses(phone, floor) -> list[tuple[str, str, Ratio, str]]:
-    """Pour and Joint, each in turn with the floor; and what part of one frame a press takes, slowed too."""
-    found = []
-    screens = (("Pour", "", "[name=amount]", "[data-line=reading_b] .line-text", ("200", "300")),
-               ("Joint, to its drawing", "joint/", "[name=thickness]", ".sight svg", ("6", "9")),
-               ("Joint, to its figures", "joint/", "[name=thickness]", "[data-line=radius] .line-text", ("6", "9")))
-    for name, path, field, output, two in screens:
-        phone.open(path)
-        phone.page.wait_for_selector(output)  # the first answer is there: from now on a press changes it
-        pairs, ours = [], []
-        for place in range(ROUNDS + 1):
-            texts = [two[(n + 1) % 2] for n in range(PRESSES)]
-            mine = [phone("pressed", {"field": field, "output": output, "text": text}) for text in texts]
-            bare = [floor("pressed", {"field": "#amount", "output": "#b", "text": text}) for text in texts]
-            if place:
-                ours += mine
-                pairs.append((median(mine), max(median(bare), 0.005)))
-        with phone.slowed(4):
-            slow = []
-            for n in range(TYPED):
-                phone.page.wait_for_timeout(BETWEEN)
-                slow.append(phone("pressed", {"field": field, "output": output, "text": two[(n + 1) % 2]}))
-        middle, most = (f"{100 * one / FRAME:.0f} %" for one in (median(slow), quantiles(slow, n=20)[-1]))
-        found.append((f"A key press on {name}", "the same ratio by hand in JavaScript", ratio(pairs),
-                      f"{100 * median(ours) / FRAME:.0f} % of a frame; slowed to a quarter {middle}, "
-                      f"19 of 20 within {most}"))
     return found
 
 

@@ -4,6 +4,7 @@ import { interpreter } from "./interpreter.js";
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
 const PROGRAM = "from shared.moves import call";
 let python;
+let page; // the channel that answers go by
 let resting = 0;
 
 const start = async ({ wasm, bundle }) => {
@@ -15,7 +16,7 @@ const rest = () => {
   try {
     python.sweep();
   } catch (error) {
-    self.postMessage({ broken: error.message, fell: true });
+    page.postMessage({ broken: error.message, fell: true });
   }
 };
 
@@ -23,15 +24,16 @@ self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
   try {
     if (data.wasm) {
+      page = new BroadcastChannel(data.answers);
       await start(data);
-      self.postMessage({ ready: true });
+      page.postMessage({ ready: true });
     } else {
-      self.postMessage({ id: data.id, text: python.call(data.text) });
+      page.postMessage({ id: data.id, text: python.call(data.text) });
     }
   } catch (error) {
     // what Python raised is a plain Error; anything else is a fall, and who fell cannot be asked again
     const fell = Boolean(python) && error?.constructor !== Error;
-    self.postMessage({ id: data.id, broken: String(error?.message ?? error), fell });
+    page.postMessage({ id: data.id, broken: String(error?.message ?? error), fell });
   }
   if (python) resting = setTimeout(rest, REST);
 });

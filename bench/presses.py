@@ -1,0 +1,65 @@
+"""Key presses in real Chromium, from the browser's stamp of a press to the new figure."""
+from statistics import median, quantiles
+
+from .paired import Ratio, ratio
+
+FRAME = 1000 / 60  # ms
+PRESSES, ROUNDS = 16, 5
+TYPED = 80  # presses of a slowed page
+BETWEEN, HELD = 100, 40  # ms between presses: a hand that types fast, a key held down
+BEAT = 17  # ms: presses come at any moment of a frame
+TWO = ("Digit5", "Backspace")
+BARE_FIELD = ("#amount", "#b", "20")
+SCREENS = (("Pour", "", "[name=amount]", "[data-line=reading_b] .line-text", "20"),
+           ("Joint, to its drawing", "joint/", "[name=thickness]", ".sight svg", ""),
+           ("Joint, to its figures", "joint/", "[name=thickness]", "[data-line=radius] .line-text", ""))
+
+
+def key_presses(phone, ways, hand) -> list[tuple[str, str, Ratio, str]]:
+    """Each in turn with a ratio by hand, and what part of one frame a press takes, slowed too.
+
+    The ways alone: a page with one field, whose worker does nothing but send the digit back.
+    """
+    found = []
+    ready(hand, *BARE_FIELD)
+    for by, way in zip(("a message", "a channel"), ways, strict=True):
+        ready(way, *BARE_FIELD)
+        found.append((f"A key press to a worker and back by {by}, nothing else", *in_frames(way, "#b", hand)))
+    for name, path, field, output, text in SCREENS:
+        phone.open(path)
+        phone.page.wait_for_selector(output)  # the first answer is there: from now on a press changes it
+        ready(phone, field, output, text)
+        found.append((f"A key press on {name}", *in_frames(phone, output, hand)))
+    return found
+
+
+def ready(phone, field, output, text):
+    """A field with the focus and its text, a first press behind it."""
+    phone.page.fill(field, text)
+    phone.page.focus(field)
+    phone.page.wait_for_timeout(10 * BETWEEN)
+    for key in TWO:
+        phone.pressed(output, key)
+
+
+def in_frames(phone, output, hand) -> tuple[str, Ratio, str]:
+    """Key presses against those of the page by hand, and in frames."""
+    pairs, ours = [], []
+    for _ in range(ROUNDS):
+        mine = typed(phone, output, PRESSES, HELD)
+        pairs.append((median(mine), max(median(typed(hand, "#b", PRESSES, HELD)), 0.005)))
+        ours += mine
+    with phone.slowed(4):
+        slow = typed(phone, output, TYPED, BETWEEN)
+    quick, slow = (" and ".join(f"{100 * one / FRAME:.0f} %" for one in (median(all_of), quantiles(all_of, n=20)[-1]))
+                   for all_of in (ours, slow))
+    return "the same ratio by hand in JavaScript", ratio(pairs), f"{quick} of a frame; slowed to a quarter {slow}"
+
+
+def typed(phone, output, times, between) -> list[float]:
+    """ms of each of some key presses: a digit and its taking back in turn, as a hand types."""
+    found = []
+    for place in range(times):
+        phone.page.wait_for_timeout(between + place % BEAT)
+        found.append(phone.pressed(output, TWO[place % 2]))
+    return found
