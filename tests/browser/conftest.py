@@ -109,3 +109,8 @@ DEAF = """() => { Worker.prototype.postMessage = () => { throw new Error("the en
 def unanswered(page):
     """The engine of this page answers nothing more."""
     page.evaluate(DEAF)
+
+
+def grow_old(page):
+    """This page's browser lacks what the engine needs, from the next page on."""
+    page.add_init_script("delete window.BroadcastChannel")

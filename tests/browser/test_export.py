@@ -7,7 +7,7 @@ import pytest
 from covemix.server.command import main
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, grow_old, keep
 
 
 class Quiet(http.server.SimpleHTTPRequestHandler):
@@ -48,3 +48,10 @@ def test_it_works_in_any_folder_and_then_without_signal(phone, elsewhere):
     phone.get_by_role("link", name="Safety", exact=True).click()
     expect(phone.locator("[data-line=first]")).to_be_visible()
     assert phone.url == elsewhere.url + "safety/"
+
+
+def test_a_browser_too_old_is_told_so_and_not_sent_to_a_server(phone, elsewhere):
+    grow_old(phone)
+    phone.goto(elsewhere.url)
+    expect(phone.locator("[data-notice=engine]")).to_contain_text("this browser is too old for it")
+    expect(phone.get_by_role("button", name="Work it out")).to_be_hidden()

@@ -4,7 +4,7 @@ import json
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import figure, grow_old
 
 SCHEMA_1 = """(typed) => new Promise((done, failed) => {
   const asked = indexedDB.open("covemix", 1);
@@ -235,3 +235,15 @@ def test_a_name_with_markup_is_a_name(kit):
     add(kit, name="<b>Shed</b>")
     expect(shelf(kit, "Resin system").locator(".entry-name")).to_have_text("<b>Shed</b>")
     assert kit.locator(".entry b").count() == 0
+
+
+def test_what_is_kept_stands_there_also_where_nothing_answers(kit):
+    add(kit)
+    expect(shelf(kit, "Resin system").locator(".entry")).to_contain_text("parts by weight 100:40")
+    grow_old(kit)
+    kit.reload()
+    mine = shelf(kit, "Resin system").locator(".entry")
+    expect(mine).to_contain_text("Shed mix")
+    expect(mine).to_contain_text("could not be worked out")
+    mine.get_by_role("button", name="Remove").click()
+    expect(mine).to_have_count(0)

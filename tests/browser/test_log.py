@@ -5,6 +5,8 @@ import io
 import pytest
 from playwright.sync_api import expect
 
+from .conftest import grow_old
+
 LOG_TWO = """async () => {
   const { logBatch } = await import(document.querySelector("script[type=module]").src.replace("main.js", "log.js"));
   await logBatch({ typed: { what: "240 g Three to one", seam: "Port chine", temperature: "18", own_time: "24",
@@ -97,3 +99,10 @@ def test_an_empty_batch_is_refused_in_words(phone, standing):
     phone.get_by_role("button", name="Keep it").click()
     expect(phone.locator("[data-error=what]")).to_contain_text("Type one thing")
     expect(phone.locator("[data-editing]")).to_be_visible()
+
+
+def test_batches_stand_there_also_where_nothing_answers(log):
+    grow_old(log)
+    log.reload()
+    expect(log.locator(".entry")).to_have_count(2)
+    expect(log.locator(".entry").nth(0)).to_contain_text("90 g Two to one")

@@ -1,3 +1,7 @@
+import { ask } from "./engine.js";
+
+const UNTOLD = "What it comes to could not be worked out just now.";
+
 // One kept thing in a list: its name, what the engine says of it in a line, and what can be done with it.
 export const entry = ({ id, title, beside, details, acts }) => {
   const item = document.createElement("li");
@@ -36,3 +40,6 @@ export const entry = ({ id, title, beside, details, acts }) => {
 export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => one.message)
   : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : `${line.label}: ${line.text}`)))
   .filter(Boolean);
+
+// What is kept is shown also where nothing answers.
+export const toldOf = (question) => ask(question).then(said, () => [UNTOLD]);

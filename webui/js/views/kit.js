@@ -2,7 +2,7 @@
 import { startBackup } from "./backup.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
-import { entry, said } from "../entries.js";
+import { entry, said, toldOf } from "../entries.js";
 import { learn } from "../kit.js";
 import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
@@ -64,7 +64,7 @@ export const mount = (screen, main) => {
   const toLearn = async (thing) => {
     if (thing.record !== "people") return null;
     const rows = await laidBy(thing.typed.name);
-    const own = rows.length ? await ask({ move: "own_rates", typed: { rows } }) : null;
+    const own = rows.length ? await ask({ move: "own_rates", typed: { rows } }).catch(() => null) : null;
     const learned = own?.leads[0]?.pairs[0][1];
     return learned && learned !== thing.typed.learned ? { learned, said: said(own) } : null;
   };
@@ -75,7 +75,7 @@ export const mount = (screen, main) => {
       id: thing.id,
       title: thing.typed.name ?? "",
       beside: "",
-      details: said(await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
+      details: (await toldOf({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
       acts: [...(own ? [["Take own rates", () => teach(thing, own.learned)]] : []),
         ["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
     });
@@ -86,10 +86,10 @@ export const mount = (screen, main) => {
     const mine = ++turn;
     const things = (await kept("kit")).sort(byAge);
     const rows = [];
-    for (const thing of things) rows.push([thing.record, await shown(thing).catch(() => null)]);
+    for (const thing of things) rows.push([thing.record, await shown(thing)]);
     if (mine !== turn || !main.isConnected) return;
     for (const shelf of main.querySelectorAll("[data-shelf]")) {
-      const own = rows.filter(([record, row]) => row && record === shelf.dataset.shelf).map(([, row]) => row);
+      const own = rows.filter(([record]) => record === shelf.dataset.shelf).map(([, row]) => row);
       shelf.querySelector("[data-entries]").replaceChildren(...own);
     }
     main.querySelector("[data-none]").hidden = things.length > 0;

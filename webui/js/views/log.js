@@ -2,7 +2,7 @@
 import { download, today } from "../download.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
-import { entry, said } from "../entries.js";
+import { entry, toldOf } from "../entries.js";
 import { showAnswers } from "../lines.js";
 import { batches, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
@@ -61,7 +61,7 @@ export const mount = (screen, main) => {
     const acts = [["Change", () => openForm(Object.entries(batch.typed), batch)], ["Remove", () => drop(batch)]];
     if (batch.pairs.length) acts.unshift(["Pour again", () => again(batch)]);
     return entry({ id: batch.id, title: batch.typed.what || "A batch", beside: day(batch.when),
-      details: said(await ask({ move: "log", typed: batch.typed })), acts });
+      details: await toldOf({ move: "log", typed: batch.typed }), acts });
   };
 
   const timings = main.querySelector("[data-timings]");
@@ -85,8 +85,8 @@ export const mount = (screen, main) => {
   const read = async () => {
     kept = await batches();
     await list();
-    const answer = await ask({ move: "timings", typed: { rows: timed(kept) } });
-    if (main.isConnected) showAnswers(timings, [["timings", answer]]);
+    const answer = await ask({ move: "timings", typed: { rows: timed(kept) } }).catch(() => null);
+    if (answer && main.isConnected) showAnswers(timings, [["timings", answer]]);
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });
@@ -100,5 +100,5 @@ export const mount = (screen, main) => {
   read().then(() => {
     const batch = kept.find((one) => one.id === id);
     if (batch) openForm(Object.entries(batch.typed), batch);
-  }).catch(() => {}); // no engine: the notice of the form says so
+  });
 };

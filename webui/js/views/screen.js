@@ -11,6 +11,9 @@ import { openShare, prepare } from "../share.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
+const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help, this"
+  + " browser is too old for it.";
+const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
 const OUR_FAULT = "That could not be worked out. It is not your input; change something and it tries again.";
 
 export const mount = (screen, main) => {
@@ -27,8 +30,8 @@ export const mount = (screen, main) => {
     if (!form.isConnected) return; // an answer that comes late belongs to no other screen
     if (latest && asked.pairs !== latest) return; // nor to what is typed by now
     if (error instanceof EngineMissing) {
-      form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
-      notice("engine", NO_ENGINE);
+      if (!exported) form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
+      notice("engine", exported ? NO_SERVER : NO_ENGINE);
       if (touched) clearAnswers(main);
       return;
     }
