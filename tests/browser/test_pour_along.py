@@ -247,6 +247,21 @@ def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_not
         assert page.evaluate(BATCHES) == 0
 
 
+def test_a_putty_row_that_was_removed_comes_back_with_its_entry_of_the_log(along):
+    page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
+    to_the_filler(page)
+    keep_batch(page)
+    bench(page, "leave").click()
+    page.get_by_text("Putty: filler, blend, where it goes").click()
+    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    rows.first.get_by_role("button", name="Remove").click()
+    page.wait_for_function(f"async () => await ({BATCHES})() === 0")
+    page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
+    page.wait_for_function(f"async () => await ({BATCHES})() === 1")
+    page.reload()
+    expect(rows).to_have_count(1)
+
+
 def test_a_putty_batch_is_taken_back_after_its_row_was_filled_in_anew(along):
     """Another row is removed and brought back in between: the batch's figures then stand in a row of no entry."""
     page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0"

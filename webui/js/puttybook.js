@@ -70,14 +70,16 @@ export const takeBack = async (form, id, entry) => {
   return true;
 };
 
-// A row removed in the form is removed from the log as well: read now, the row is about to go.
+// A row removed in the form is removed from the log as well: read now, the row is about to go. Resolves to its entry.
 export const forget = async (form, name, row) => {
   const place = rowsOf(group(form)).indexOf(row);
   const was = FIELDS.map((one) => field(form, place, one).value);
   const others = rowsOf(group(form)).filter((one) => one !== row).map((one) => one.dataset.batch);
   const alike = (await ownOf(name)).filter((entry) => FIELDS.every((one, at) => entry[one] === was[at]));
   const found = alike.find(({ id }) => String(id) === row.dataset.batch) ?? alike.find(({ id }) => !others.includes(String(id)));
-  if (found) await remove("log", found.id);
+  return found && (await remove("log", found.id)) ? found : null;
 };
+
+export const remembered = (entry) => put("log", entry);
 
 export const isBatch = (row) => row?.closest("[data-group]")?.dataset.group === GROUP;

@@ -4,7 +4,7 @@ import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { dropBatch, logBatch, openAtLog } from "../log.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, remembered, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
@@ -92,11 +92,16 @@ export const mount = (screen, main) => {
     await takeAway(form, old);
     await fresh();
   });
-  // before the row is gone
+  // before the row is gone; what went from the log with it comes back with it
+  let forgotten = null;
   form.addEventListener("click", ({ target, isTrusted }) => {
     const row = target.closest("[data-row-remove]")?.closest("[data-row]");
-    if (isTrusted && isBatch(row)) forget(form, fillerName(form), row);
+    if (row) forgotten = isTrusted && isBatch(row) ? forget(form, fillerName(form), row) : null;
   }, { capture: true });
+  form.addEventListener("undone", async () => {
+    const entry = await forgotten;
+    if (entry) remembered(entry);
+  });
   // a link is taken in first, or it would be filled in over them
   view.brought.then(fresh).then(() => bench.resume());
   return view;

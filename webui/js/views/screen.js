@@ -134,7 +134,11 @@ const rowTool = ({ target }, form, changed) => {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
     removeRow(group, row);
-    notice("row", `${called} is removed.`, [["Undo", () => { fill(form, before); changed(); }]]);
+    notice("row", `${called} is removed.`, [["Undo", () => {
+      fill(form, before);
+      changed();
+      form.dispatchEvent(new Event("undone"));
+    }]]);
   } else {
     moveRow(group, row, target.closest("[data-row-up]") ? -1 : 1);
     row.scrollIntoView({ block: "nearest" });
