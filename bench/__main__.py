@@ -71,8 +71,9 @@ def how(found, load) -> str:
     return "\n".join((
         f"Measured on {calm}: load {load[0]:.1f} before and {load[1]:.1f} after, {os.cpu_count()} cores,",
         f"Python {platform.python_version()}, FastAPI {version('fastapi')}, Chromium {found['browser']}.",
-        "A slowed page is one whose processes stand still for the rest of every four milliseconds, workers too: the",
-        "browser's own slowing reaches only the page's thread, and the engine has another.",
+        "A slowed page is one whose process stands still for the rest of every four milliseconds, workers too: the",
+        "browser's own slowing reaches only the page's thread, and the engine has another. The rest of the browser",
+        "keeps its speed.",
         *BUSY * (max(load) >= 2), ""))
 
 

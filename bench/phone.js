@@ -10,15 +10,13 @@ const begun = async (script) => {
   const bundle = await bytes("app.json");
   const start = performance.now();
   const worker = new Worker(new URL(script, base), { type: "module" });
-  const channel = new BroadcastChannel("bench");
   await new Promise((resolve, reject) => {
-    channel.onmessage = ({ data }) => (data.ready ? resolve() : reject(new Error(data.broken)));
+    worker.onmessage = ({ data }) => (data.ready ? resolve() : reject(new Error(data.broken)));
     worker.onerror = reject;
-    worker.postMessage({ wasm, bundle, answers: "bench" });
+    worker.postMessage({ wasm, bundle, channel: "bench" });
   });
   const took = performance.now() - start;
   worker.terminate();
-  channel.close();
   return took;
 };
 
@@ -29,7 +27,7 @@ const armed = (output) => {
     setTimeout(() => reject(new Error("no new figure")), 10_000);
     const shown = () => document.querySelector(output)?.textContent;
     const before = shown();
-    let start = 0;
+    let start = NaN; // no press, no figure
     window.addEventListener("keydown", (event) => { start = event.timeStamp; }, { capture: true, once: true });
     const watch = new MutationObserver(() => {
       if (shown() === before) return;

@@ -3,5 +3,5 @@ import { interpreter } from "../js/interpreter.js";
 
 self.addEventListener("message", async ({ data }) => {
   await interpreter(data.wasm, [], "1");
-  new BroadcastChannel(data.answers).postMessage({ ready: true });
+  self.postMessage({ ready: true });
 });

@@ -91,3 +91,48 @@ def test_one_that_fell_over_while_nobody_asked_is_started_anew(phone, served):
             phone.wait_for_timeout(10)
         amount.fill(grams)
         expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")
+
+
+NO_CHANNEL = b"self.BroadcastChannel = class { constructor() { throw new Error(); } };"
+
+
+def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
+    served.stop()
+    script = (HOUSE / "webui/js/worker.js").read_bytes()
+    served.start(wrap=instead(("js/worker.js",), "text/javascript", script + NO_CHANNEL))
+    phone.goto(served.url + "/?amount=200")
+    expect(phone.locator("[data-notice=engine]")).to_be_visible()
+    phone.get_by_label("Amount", exact=True).fill("300")
+    expect(figure(phone, "reading_b")).to_be_hidden()
+
+
+ASK = """async (amounts) => {
+  const { ask } = await import(document.querySelector("script[type=module]").src.replace("main.js", "engine.js"));
+  const asked = amounts.map((amount) => ask({ move: "measure", typed: { amount } }));
+  return Promise.all(asked.map((one) => one.then(() => "answered", () => "broken")));
+}"""
+
+
+def test_of_several_that_wait_when_it_falls_each_is_told_and_the_next_is_answered(phone, served):
+    served.stop()
+    served.start(wrap=fallen_at("666"))
+    phone.goto(served.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    assert phone.evaluate(ASK, ["200", "666", "300", "350"]) == ["answered", "broken", "broken", "broken"]
+    assert phone.evaluate(ASK, ["400", "450"]) == ["answered", "answered"]
+
+
+LOST = """() => {
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = () => { Worker.prototype.postMessage = post; };
+}"""
+
+
+def test_a_page_that_was_put_away_asks_again_what_it_waits_for(phone, standing):
+    """It hears no channel meanwhile; here the question itself is lost, which leaves it waiting alike."""
+    phone.goto(standing.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    phone.evaluate(LOST)
+    phone.get_by_label("Amount", exact=True).fill("300")
+    phone.evaluate("dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }))")
+    expect(figure(phone, "reading_b")).to_have_text("300 g", timeout=8_000)  # sooner than patience ends

@@ -145,6 +145,20 @@ def test_a_tap_is_not_lost_when_an_answer_comes_under_the_finger(joint):
     expect(figure(joint, "radius_1")).to_have_text("38.8 mm")
 
 
+def test_a_lead_keeps_the_focus_while_others_come_and_go(joint):
+    """Nearly flat there is no cove: nothing to pour as putty, no spreader."""
+    expect(figure(joint, "radius")).to_have_text("14.5 mm")
+    joint.get_by_role("link", name="Into the boat").focus()
+    for angle, count in (("179", 0), ("90", 1)):
+        joint.evaluate("""(angle) => {
+            const field = document.querySelector("[name=angle]");
+            field.value = angle;
+            field.dispatchEvent(new Event("input", { bubbles: true }));
+        }""", angle)
+        expect(joint.get_by_role("link", name="Spreader template")).to_have_count(count)
+        expect(joint.get_by_role("link", name="Into the boat")).to_be_focused()
+
+
 def test_the_spreader_of_a_joint_is_ready_to_print(joint):
     joint.get_by_role("link", name="Spreader template").click()
     expect(figure(joint, "radius_1")).to_have_text("14.5 mm")

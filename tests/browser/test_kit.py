@@ -245,5 +245,6 @@ def test_what_is_kept_stands_there_also_where_nothing_answers(kit):
     mine = shelf(kit, "Resin system").locator(".entry")
     expect(mine).to_contain_text("Shed mix")
     expect(mine).to_contain_text("could not be worked out")
+    assert kit.workers == []
     mine.get_by_role("button", name="Remove").click()
     expect(mine).to_have_count(0)

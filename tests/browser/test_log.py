@@ -5,7 +5,7 @@ import io
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import grow_old
+from .conftest import grow_old, unanswered
 
 LOG_TWO = """async () => {
   const { logBatch } = await import(document.querySelector("script[type=module]").src.replace("main.js", "log.js"));
@@ -99,6 +99,14 @@ def test_an_empty_batch_is_refused_in_words(phone, standing):
     phone.get_by_role("button", name="Keep it").click()
     expect(phone.locator("[data-error=what]")).to_contain_text("Type one thing")
     expect(phone.locator("[data-editing]")).to_be_visible()
+
+
+def test_a_drawing_that_cannot_follow_the_list_does_not_stand(log):
+    expect(log.locator("[data-figure=timings]")).to_be_visible()
+    unanswered(log)
+    log.locator(".entry").nth(0).get_by_role("button", name="Remove").click()
+    expect(log.locator(".entry")).to_have_count(1)
+    expect(log.locator("[data-figure=timings]")).to_be_hidden()
 
 
 def test_batches_stand_there_also_where_nothing_answers(log):

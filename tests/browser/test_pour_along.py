@@ -247,19 +247,43 @@ def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_not
         assert page.evaluate(BATCHES) == 0
 
 
-def test_a_putty_row_that_was_removed_comes_back_with_its_entry_of_the_log(along):
+def with_a_batch(along):
+    """A form with one own putty batch in it, its fold open; and the rows of batches."""
     page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
     to_the_filler(page)
     keep_batch(page)
     bench(page, "leave").click()
     page.get_by_text("Putty: filler, blend, where it goes").click()
-    rows = page.locator("[data-group=batches] .group-rows > [data-row]")
+    return page, page.locator("[data-group=batches] .group-rows > [data-row]")
+
+
+def test_a_putty_row_that_was_removed_comes_back_with_its_entry_of_the_log(along):
+    page, rows = with_a_batch(along)
     rows.first.get_by_role("button", name="Remove").click()
     page.wait_for_function(f"async () => await ({BATCHES})() === 0")
     page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
     page.wait_for_function(f"async () => await ({BATCHES})() === 1")
     page.reload()
     expect(rows).to_have_count(1)
+    rows.first.locator("[data-row-remove]").dispatch_event("click")
+    expect(page.locator("[data-notice=row]")).to_be_visible()
+    page.get_by_role("link", name="Joint", exact=True).click()
+    expect(page.locator("[data-notice=row]")).to_have_count(0)  # its Undo would write in a form that is gone
+
+
+def test_undo_of_a_putty_row_brings_its_filler_back_and_the_next_choice_takes_it_away(along):
+    page, rows = with_a_batch(along)
+    filler = page.locator("[name=filler]")
+    own = filler.input_value()
+    other = filler.locator("option").nth(2).get_attribute("value")
+    rows.first.get_by_role("button", name="Remove").click()
+    filler.select_option(other)
+    page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
+    expect(filler).to_have_value(own)
+    expect(rows).to_have_count(1)
+    page.wait_for_function(f"async () => await ({BATCHES})() === 1")
+    filler.select_option(other)
+    expect(rows).to_have_count(0)
 
 
 def test_a_putty_batch_is_taken_back_after_its_row_was_filled_in_anew(along):

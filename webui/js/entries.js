@@ -1,6 +1,6 @@
 import { ask } from "./engine.js";
 
-const UNTOLD = "What it comes to could not be worked out just now.";
+const NO_FIGURES = "Its figures could not be worked out.";
 
 // One kept thing in a list: its name, what the engine says of it in a line, and what can be done with it.
 export const entry = ({ id, title, beside, details, acts }) => {
@@ -42,4 +42,4 @@ export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => 
   .filter(Boolean);
 
 // What is kept is shown also where nothing answers.
-export const toldOf = (question) => ask(question).then(said, () => [UNTOLD]);
+export const toldOf = (question) => ask(question).then(said, () => [NO_FIGURES]);

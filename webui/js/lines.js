@@ -51,7 +51,8 @@ const showLines = (list, lines) => {
 };
 
 // Where the answer goes next: a plain link, and with the engine here one tap that keeps what the other screen had. A link
-// stays while its label does: a press and its lifting on two different links would be no tap.
+// stays where it is while its label does: a press and its lifting on two different links would be no tap, and one that is
+// taken out and put back loses the focus.
 const showLeads = (place, leads) => {
   const addresses = new Map([...document.querySelectorAll("[data-to]")].map((link) => [link.dataset.to, link.href]));
   const standing = new Map([...place.children].map((link) => [link.textContent, link]));
@@ -62,8 +63,8 @@ const showLeads = (place, leads) => {
     link.dataset.lead = JSON.stringify(lead);
     return link;
   });
-  const same = links.length === place.children.length && links.every((link, at) => link === place.children[at]);
-  if (!same) place.replaceChildren(...links);
+  for (const gone of standing.values()) gone.remove();
+  links.forEach((link, at) => { if (link !== place.children[at]) place.insertBefore(link, place.children[at] ?? null); });
 };
 
 const newLead = (label) => {

@@ -4,36 +4,40 @@ import { interpreter } from "./interpreter.js";
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
 const PROGRAM = "from shared.moves import call";
 let python;
-let page; // the channel that answers go by
+let channel; // by which answers go
 let resting = 0;
 
-const start = async ({ wasm, bundle }) => {
-  const { engine } = JSON.parse(new TextDecoder().decode(bundle));
-  python = await interpreter(wasm, Object.entries(engine), PROGRAM);
+const start = async (data) => {
+  try {
+    channel = new BroadcastChannel(data.channel);
+    const { engine } = JSON.parse(new TextDecoder().decode(data.bundle));
+    python = await interpreter(data.wasm, Object.entries(engine), PROGRAM);
+    self.postMessage({ ready: true });
+  } catch (error) {
+    self.postMessage({ broken: String(error?.message ?? error) });
+  }
+};
+
+const answer = ({ id, text }) => {
+  try {
+    channel.postMessage({ id, text: python.call(text) });
+  } catch (error) {
+    // what Python raised is a plain Error; anything else is a fall, and who fell cannot be asked again
+    channel.postMessage({ id, broken: String(error?.message ?? error), fell: error?.constructor !== Error });
+  }
 };
 
 const rest = () => {
   try {
     python.sweep();
-  } catch (error) {
-    page.postMessage({ broken: error.message, fell: true });
+  } catch {
+    self.postMessage({ fell: true });
   }
 };
 
 self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
-  try {
-    if (data.wasm) {
-      page = new BroadcastChannel(data.answers);
-      await start(data);
-      page.postMessage({ ready: true });
-    } else {
-      page.postMessage({ id: data.id, text: python.call(data.text) });
-    }
-  } catch (error) {
-    // what Python raised is a plain Error; anything else is a fall, and who fell cannot be asked again
-    const fell = Boolean(python) && error?.constructor !== Error;
-    page.postMessage({ id: data.id, broken: String(error?.message ?? error), fell });
-  }
+  if (data.wasm) await start(data);
+  else answer(data);
   if (python) resting = setTimeout(rest, REST);
 });

@@ -85,8 +85,8 @@ export const mount = (screen, main) => {
   const list = async () => {
     const mine = ++turn;
     const things = (await kept("kit")).sort(byAge);
-    const rows = [];
-    for (const thing of things) rows.push([thing.record, await shown(thing)]);
+    // at once: they wait for one start of the engine
+    const rows = await Promise.all(things.map(async (thing) => [thing.record, await shown(thing)]));
     if (mine !== turn || !main.isConnected) return;
     for (const shelf of main.querySelectorAll("[data-shelf]")) {
       const own = rows.filter(([record]) => record === shelf.dataset.shelf).map(([, row]) => row);

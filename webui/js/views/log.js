@@ -3,7 +3,7 @@ import { download, today } from "../download.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, toldOf } from "../entries.js";
-import { showAnswers } from "../lines.js";
+import { blankAnswers, showAnswers } from "../lines.js";
 import { batches, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
@@ -74,8 +74,7 @@ export const mount = (screen, main) => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
     const found = kept.filter((batch) => holds(batch, words));
-    const rows = [];
-    for (const batch of found.slice(0, most)) rows.push(await shown(batch));
+    const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
     main.querySelector("[data-entries]").replaceChildren(...rows);
     main.querySelector("[data-none]").hidden = kept.length > 0;
@@ -86,7 +85,9 @@ export const mount = (screen, main) => {
     kept = await batches();
     await list();
     const answer = await ask({ move: "timings", typed: { rows: timed(kept) } }).catch(() => null);
-    if (answer && main.isConnected) showAnswers(timings, [["timings", answer]]);
+    if (!main.isConnected) return;
+    if (answer) showAnswers(timings, [["timings", answer]]);
+    else blankAnswers(timings);
   };
 
   search.addEventListener("input", () => { most = AT_ONCE; list(); });

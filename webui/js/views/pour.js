@@ -99,6 +99,7 @@ export const mount = (screen, main) => {
     if (row) forgotten = isTrusted && isBatch(row) ? forget(form, fillerName(form), row) : null;
   }, { capture: true });
   form.addEventListener("undone", async () => {
+    filler = fillerName(form);
     const entry = await forgotten;
     if (entry) remembered(entry);
   });

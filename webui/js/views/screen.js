@@ -5,15 +5,16 @@ import { fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../
 import { offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
-import { notice, once } from "../notice.js";
+import { dismiss, notice, once } from "../notice.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { openShare, prepare } from "../share.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
-const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help, this"
-  + " browser is too old for it.";
+const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help,"
+  + " this browser is too old for it.";
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
+const BOUND = ["row", "anew"]; // notices whose Undo writes in the form they came from
 const OUR_FAULT = "That could not be worked out. It is not your input; change something and it tries again.";
 
 export const mount = (screen, main) => {
@@ -31,7 +32,7 @@ export const mount = (screen, main) => {
     if (latest && asked.pairs !== latest) return; // nor to what is typed by now
     if (error instanceof EngineMissing) {
       if (!exported) form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
-      notice("engine", exported ? NO_SERVER : NO_ENGINE);
+      notice("engine", exported || main.querySelector("[data-listing]") ? NO_SERVER : NO_ENGINE); // a list asks no server
       if (touched) clearAnswers(main);
       return;
     }
@@ -83,6 +84,7 @@ export const mount = (screen, main) => {
     showErrors(form, errors);
   };
 
+  for (const name of BOUND) dismiss(name);
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
   form.addEventListener("input", ({ target }) => changed(target.matches("input:not([type=radio])") ? target : null));
