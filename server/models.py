@@ -51,6 +51,9 @@ class AnswerModel(BaseModel):
     lines: list[LineModel]
     figures: list[dict[str, Any]] = Field(description="Drawings as lists of shapes")
     leads: list[LeadModel] = Field(description="Where the answer goes next")
+    understood: list[tuple[str, str]] = Field(
+        description="Dotted name and reading of each number that could be read in two ways", examples=[
+            [["batch", "1.5 g (a comma marks the decimals)"]]])
 
 
 class StepModel(BaseModel):

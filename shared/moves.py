@@ -60,14 +60,17 @@ def names():
 
 
 def answer(name, tree):
-    """One move: {"lines", "figures", "leads", "errors"}; errors are all told at once and leave no lines.
+    """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
 
+    understood: [[field, text], ...], how a number was read that could be read in two ways.
     A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
     answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
     """
     move = module(name)
     values, errors = inputs.read(move.INPUTS, tree)
-    return _answered(move, values, errors)
+    found = _answered(move, values, errors)
+    found["understood"] = values["_understood"]
+    return found
 
 
 def _answered(move, values, errors):

@@ -76,6 +76,11 @@ def test_a_link_and_a_body_give_the_same_answer(client):
     assert link["lines"]
 
 
+def test_a_number_that_could_be_read_in_two_ways_is_echoed(client):
+    told = client.get("/api/heat", params={"air": "25", "batch": "1,500 g"}).json()["understood"]
+    assert told == [["batch", "1.5 g (a comma marks the decimals)"]]
+
+
 def test_an_exception_of_ours_shows_nothing_of_itself(client, monkeypatch):
     monkeypatch.setattr(moves, "answer", lambda name, tree: 1 / 0)
     response = client.get("/api/ratio")
