@@ -73,14 +73,14 @@ def course(values):
     return lambda time: values["air"]
 
 
-def wanted_ages(speed: str, label=()):
+def wanted_ages(speed: str, energy: float, label=()):
     """Equivalent age at 25 degC at which each stage is reached [s]: openings as at 25, closings as at 20 degC.
 
-    label: the label's own, by stage, as `label_cure.ages` gives them; they go before the remembered ones
-    >>> [round(age / 3600, 1) for age in wanted_ages("fast")][:3]
+    energy: E [J/mol]; label: the label's own, by stage, as `label_cure.ages` gives them; they go before the remembered
+    >>> [round(age / 3600, 1) for age in wanted_ages("fast", 55000.0)][:3]
     [2.0, 5.5, 4.0]
     """
-    place, early = SPEEDS[speed], rate_factor(ENERGY[0], CLOSES_AT, OPENS_AT)
+    place, early = SPEEDS[speed], rate_factor(energy, CLOSES_AT, OPENS_AT)
     return [label[row[0]] if row[0] in label else row[2][place] * 3600 * (early if row[3] else 1.0) for row in STAGES]
 
 
@@ -99,7 +99,8 @@ def answer(values):
     day = equivalent_age([(at((hour + 0.5) * 3600.0), 3600.0) for hour in range(24)], ENERGY[0], OPENS_AT, least)
     lines.append(line("day_counts", "The first 24 h count as", day, "s", shown(day / 3600, 1, DOWN) + " h", rank=MORE,
                       rough="at " + told(OPENS_AT, "degC", units, places=0)
-                            + ", activation energy 55 kJ/mol from memory"))
+                            + ", activation energy 55 kJ/mol from memory; the hours above count 45 to 65, openings "
+                              "by the later and closings by the earlier of them"))
     lines.append(words("counted", "Where the hours come from", _from_where(system, units) + " A witness puck tells the "
                        "truth.", rank=MORE))
     if values["course"] == "points":
@@ -126,18 +127,34 @@ def _from_where(system, units):
 def stage_times(values, least):
     """When each stage is reached -> (times after mixing [s] or None, in the order of STAGES; seconds without credit).
 
-    A window that opens gets no credit below the lowest temperature; one that closes goes on closing there.
+    How much warmth hastens a cure is known within a band: a window opens as the slowest of it says, and closes as the
+    quickest.
     """
-    wanted = wanted_ages(values["system"]["speed"], ages(values["system"], ENERGY[0], OPENS_AT))
+    found = [_stage_times(values, least, energy) for energy in ENERGY[:3]]
+    times = []
+    for place, row in enumerate(STAGES):
+        each = [one[place] for one, _ in found]
+        known = [time for time in each if time is not None]
+        if row[3]:
+            times.append(min(known) if known else None)
+        else:
+            times.append(max(known) if len(known) == len(each) else None)
+    return times, found[0][1]
+
+
+def _stage_times(values, least, energy):
+    """The same by one activation energy. A window that opens gets no credit below the lowest temperature; one that
+    closes goes on closing there."""
+    wanted = wanted_ages(values["system"]["speed"], energy, ages(values["system"], energy, OPENS_AT))
     if values["course"] == "same":
-        rate = rate_factor(ENERGY[0], values["air"], OPENS_AT)
+        rate = rate_factor(energy, values["air"], OPENS_AT)
         cold = values["air"] < least - 1e-9
         times = [None if cold and not row[3] else age / rate for row, age in zip(STAGES, wanted)]
         return times, LONGEST if cold else 0.0
     opening = [age for row, age in zip(STAGES, wanted) if not row[3]]
     closing = [age for row, age in zip(STAGES, wanted) if row[3]]
-    opened, lost = reached(course(values), opening, ENERGY[0], OPENS_AT, least)
-    closed, _ = reached(course(values), closing, ENERGY[0], OPENS_AT, 0.0)
+    opened, lost = reached(course(values), opening, energy, OPENS_AT, least)
+    closed, _ = reached(course(values), closing, energy, OPENS_AT, 0.0)
     return [(closed if row[3] else opened).pop(0) for row in STAGES], lost
 
 

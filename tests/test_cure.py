@@ -82,7 +82,7 @@ def test_at_the_reference_the_windows_are_the_remembered_ones():
 
 def test_openings_are_told_late_and_the_closing_early():
     found = lines({"air": "20"})
-    factor = rate_factor(ENERGY[0], 293.15, 298.15)
+    factor = rate_factor(ENERGY[2], 293.15, 298.15)  # colder than they hold for: the most energy is the latest
     assert found["sand"]["value"] == pytest.approx(24 * 3600 / factor)
     assert found["recoat"]["value"] == pytest.approx(14 * 3600)
     # 3.5 h counted as at 25 degC are 5.1 h here, told as the next half hour
@@ -170,10 +170,20 @@ def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
 
 
 def test_the_labels_hours_at_another_temperature(outside):
-    """Equivalent age, Arrhenius form, ASTM C1074: 20 h at 20 degC against 10 degC, Q/R = 55000/8.314462618 K."""
-    found = lines({"air": "10", "system": LABEL})
-    wanted = 20 * exp(55000 / 8.314462618 * (1 / 283.15 - 1 / 293.15))
-    outside("cu-label", "ASTM C1074, equivalent age, Arrhenius form", wanted, found["sand"]["value"] / 3600, rel=1e-6)
+    """Equivalent age, Arrhenius form, ASTM C1074: hours at 20 degC against 10 and 30 degC, Q from 45 to 65 kJ/mol.
+
+    Sanding after 20 h is told as the later, the end of recoating at 10 h as the earlier.
+    """
+    by = "ASTM C1074, equivalent age, Arrhenius form"
+
+    def hours(at_20, kelvin, energy):
+        return at_20 * exp(energy / 8.314462618 * (1 / kelvin - 1 / 293.15))
+
+    cold, warm = (lines({"air": air, "system": LABEL}) for air in ("10", "30"))
+    outside("cu-label-1", by, hours(20, 283.15, 65000), cold["sand"]["value"] / 3600, rel=1e-6)
+    outside("cu-label-2", by, hours(10, 283.15, 45000), cold["recoat"]["value"] / 3600, rel=1e-6)
+    outside("cu-label-3", by, hours(20, 303.15, 45000), warm["sand"]["value"] / 3600, rel=1e-6)
+    outside("cu-label-4", by, hours(10, 303.15, 65000), warm["recoat"]["value"] / 3600, rel=1e-6)
 
 
 def test_label_hours_without_their_temperature_are_asked_for():
