@@ -159,6 +159,7 @@ def answer(values):
                           rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
+    lines.extend(boat_pieces.lines(values, work))
     lines.extend(cut_lines.lines(values, tapes, plies))
     lines.extend(boat_cards.lines(values, work, tapes))
     return lines
@@ -174,8 +175,7 @@ def leads(values):
     """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
     them go to the plan of a day."""
     work = seams(values)
-    plan = boat_pieces.lead(values, work)
-    plans = [plan] if plan else []
+    plans = boat_pieces.leads(values, work)
     chosen = [kept for kept in work if kept[0]["pour"] == NOW]
     sums = totals(values, chosen or work)
     putty = seam.placed(sums["putty"], values["tooling"])
