@@ -96,7 +96,8 @@ def batch_lines(values, plan, batch, fully=True):
         found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
     tape = under_way.tape_begun_by(batch)
     text = "by " + latest(values, tape)
-    found.append(line("by_tape", "Tape begun", tape, "s", text, TAPE_LATER, "", part, MORE))
+    begun = "Wetting out begun" if batch.laid.one_mix else "Wet-out mixing begun"  # the first step of the tape
+    found.append(line("by_tape", begun, tape, "s", text, TAPE_LATER, "", part, MORE))
     for limit, by in batch.deadlines:
         text = "by " + latest(values, by)
         found.append(line("by_" + limit, DONE_BY[limit], by, "s", text, SAFE, "", part, MORE))

@@ -354,7 +354,10 @@ def test_what_is_in_time_is_told_no_later_than_its_limit():
                 if steps[step]["value"] <= told[limit]["value"]:
                     assert ended[step] <= clock_time(told[limit]["text"][3:]), (day, number, limit)
                     near += told[limit]["value"] - steps[step]["value"] < 60
-            first = min(begun[name] for name in ("step_wet_mix", "step_wet", "step_roll") if name in steps)
+            # the limit names its step: with a mix of its own for the tape, that mixing; else the wetting out
+            own = ("step_wet_mix",) if told["by_tape"]["label"] == "Wet-out mixing begun" else ("step_wet", "step_roll")
+            first = next(begun[name] for name in own if name in steps)
+            assert ("step_wet_mix" in steps) == (own == ("step_wet_mix",))
             assert first <= clock_time(told["by_tape"]["text"][3:])
             if "latest" in told:
                 assert min(begun.values()) <= clock_time(told["latest"]["text"])
@@ -403,8 +406,17 @@ def test_the_first_contact_is_told_back_from_the_end_of_mixing():
 
 
 def test_the_tape_must_be_begun_in_time_to_be_rolled():
-    """Batches of 2 m at 35 degC: mixing, wetting, laying and rolling take 3 + 5, the soft window ends at 20."""
+    """Batches of 2 m at 35 degC: mixing, wetting, laying and rolling take 3 + 5, the soft window ends at 20.
+
+    The mixing begins at 6 + 1 + 4 = 11, in time for 12. The tape on the tray is wet from 14 to 16, in time too, so the
+    limit must name the mixing. One mix for both, by a scale that holds 150 g: wet from 11 on, by 20 - 5 = 15.
+    """
     found = of_part(answered(temperature="35"), "batch_1")
+    assert found["by_tape"]["label"] == "Wet-out mixing begun" and found["by_tape"]["text"] == "by 08:12"
+    assert found["step_wet_mix"]["label"] == "08:11 to 08:14" and found["step_wet"]["label"] == "08:14 to 08:16"
+    both = of_part(answered(temperature="35", one_mix="sound", smallest="150"), "batch_1")
+    assert both["by_tape"]["label"] == "Wetting out begun" and both["by_tape"]["text"] == "by 08:15"
+    assert both["step_wet"]["label"] == "08:11 to 08:13"
     assert found["by_tape"]["value"] == pytest.approx((480 + 20 - 8) * 60)
     assert found["by_pot"]["value"] == pytest.approx((480 + 16 / 2**0.5) * 60)
     assert found["by_film"]["value"] == pytest.approx((480 + 11 + 24) * 60)
