@@ -143,6 +143,37 @@ def test_a_mix_is_never_smaller_than_the_scale_measures():
     assert "over" not in one and "step_wet_mix" not in one
 
 
+def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus():
+    """10 g of putty without filler and 5 g of wet-out in one mix of 120 g: 110 onto the tray, 105 of it surplus."""
+    piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, smallest="120", one_mix="sound"))
+    assert found["amount_mix"]["text"].startswith("120 g")
+    assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
+    assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "beside"
+    assert found["over"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or syringes")
+    enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
+    assert "over" not in enough and "surplus" not in str(enough)
+
+
+def test_a_largest_mix_below_the_smallest_honest_one_is_named_as_the_cause():
+    """A piece of 10 and 5 g by a scale that holds 120 g: 110 g is too little for it, not too late."""
+    piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="110", long="cut"))
+    assert found["no_plan"]["text"] == (
+        "x cannot be laid: no mix below 120 g is measured honestly, and the largest wanted is 110 g.")
+    assert found["change"]["text"] == "A finer scale, pumps or syringes, or a larger mix."
+    assert "batches" in by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="120"))
+
+
+def test_a_piece_that_takes_more_than_the_largest_mix_says_how_much():
+    """3 m of 100 g/m are 300 g of putty; whole, in mixes of 210 g, it cannot be."""
+    piece = [{"name": "x", "length": "3", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, most="210"))
+    assert found["no_plan"]["text"] == "x cannot be laid: it takes a mix of 300 g, and the largest wanted is 210 g."
+    assert found["change"]["text"].startswith("Cut it at a bulkhead")
+    assert by_name(answered(pieces=piece, most="210", long="cut"))["batches"]["value"] == 2
+
+
 def test_one_mix_is_left_alone_where_the_kept_part_would_not_survive():
     """One mix: peel ply at 6 + 6 L since the first contact; at L = 4 that is 30, and 0.8 x 35 = 28 is too short for it.
 
