@@ -156,7 +156,8 @@ def answer(values):
                       rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
         lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
+                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy, ±30%, from memory; rounded "
+                          "up, " + shown(values["spare"] * 100) + "% spare in it"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
     lines.extend(boat_pieces.lines(values, work))

@@ -94,7 +94,8 @@ def test_the_epoxy_of_one_seam_worked_by_hand():
     wet += -(-wet // (0.3 - 0.036)) * 0.036
     found = lines_of(*ONE)
     assert found["mixed"]["value"] == pytest.approx((putty / 1.38 + wet) * 1.1, rel=1e-9)
-    assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38, rel=1e-9)
+    assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38 * 1.1, rel=1e-9)
+    assert found["filler"]["rough"].endswith("10% spare in it")
     assert found["buy_gloves"]["value"] == batches + 1 + 1
 
 

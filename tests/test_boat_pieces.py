@@ -88,3 +88,13 @@ def test_the_plans_pour_what_the_boat_counts():
         assert wet == pytest.approx(sums["wet_out"] + sums["ply_takes"] + values["tray"] * sums["taped"], rel=1e-9)
         compared += len(work)
     assert compared > 20
+
+
+def test_the_filler_that_is_bought_is_enough_for_the_putty_that_is_poured():
+    """Two copies of 2.4 m at 110 degrees: 422 g of putty take 116 g of filler; the plan mixes a tenth more, 128 g."""
+    asked = (("joints.0.angle", "110"), ("joints.0.length", "2.4"), ("joints.0.copies", "2"), ("batch", "500"))
+    (_, pieces), = plans_of(*asked)
+    bought = {row["name"]: row for row in moves.answer("boat", links.tree(asked))["lines"]}["filler"]
+    poured = planned(pieces, temperature="20", one_mix="never")
+    assert poured["batches"]["value"] == 1 and "128 g of filler" in poured["amount_putty"]["rough"]
+    assert bought["value"] == pytest.approx(0.422 / 1.38 * 0.38 * 1.1, abs=0.0005) and bought["text"] == "128 g"

@@ -150,7 +150,7 @@ def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus()
     assert found["amount_mix"]["text"].startswith("120 g")
     assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
     assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "beside"
-    assert found["over"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or syringes")
+    assert found["over"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or")
     enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
     assert "over" not in enough and "surplus" not in str(enough)
 
