@@ -224,12 +224,12 @@ def _resin_lines(values, batch):
 def _tape_lines(tapes, plies, units):
     lines = []
     for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
-        for number, (width, areal, rows, _, found, _) in enumerate(lists):
+        for number, (width, areal, rows, lengths, found, _) in enumerate(lists):
             total = sum([piece[5] for piece in rows])
-            text = metres(total, units, UP) + " of " + mm(width, units) + (
+            text = metres(sum(lengths) / 1000, units, UP) + " of " + mm(width, units) + (
                 ", " + told(areal, "g/m2", units) if areal else "")
             bought = "no roll to open" if not found.rolls else _counted(
-                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
+                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units, UP) + " cut from it"
             lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
                               rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=_counted(len(rows), "piece", "pieces")

@@ -283,3 +283,11 @@ def test_a_roll_of_which_nothing_is_left_says_so(left, used_up):
     typed = {"kind": "roll", "roll": {"name": "Blue", "of": "ply", "width": "75 mm", "length": left}}
     lines = moves.answer("kit", typed)["lines"]
     assert [row["name"] for row in lines] == ["summary"] + ["used_up"] * used_up
+
+
+def test_tape_to_buy_is_what_is_cut_of_the_roll():
+    """Pieces are cut to the full millimetre above: what is bought and what comes off the roll are the same feet."""
+    for length in ("2.926 m", "2.9257 m", "7.77 ft"):
+        row = lines_of(("units", "us"), ("joints.0.length", length))["tape_1"]
+        feet = row["text"].partition(" of ")[0]
+        assert "; 1 roll, " + feet + " cut from it" in row["rough"]
