@@ -6,6 +6,7 @@ length of work. The outside is another plan: the hull is turned in between, when
 from . import along, laminate, seam
 from .lines import MORE, words
 from .numbers import UP, shown
+from .once import once
 
 MOST = 60  # what a plan takes
 NAMED = 3  # faces left out that are named; more are counted
@@ -14,12 +15,15 @@ LATE = ("outside", "other face")  # faces that are done when the hull or the pan
 
 def leads(values, work):
     """To the plan of these seams; where there is an outside too, to a second one. work: as `hull.seams` gives it."""
-    sides = sorted_faces(work, values)[0]
-    found = []
-    for label, pieces in zip(("Plan these seams", "Plan the outsides, hull turned"), sides):
-        if pieces:
-            found.append(_lead(label if found else "Plan these seams", pieces))
-    return found
+    sides = _sorted_once(values, work)[0]
+    labels = ("Plan these seams, the insides", "Plan the outsides, hull turned")
+    if not (sides[0] and sides[1]):
+        labels = ("Plan these seams", "Plan these seams")
+    return [_lead(label, pieces) for label, pieces in zip(labels, sides) if pieces]
+
+
+def _sorted_once(values, work):
+    return once(values, "faces", lambda: sorted_faces(work, values))  # for the lines and the leads
 
 
 def sorted_faces(work, values):
@@ -69,7 +73,7 @@ def _lead(label, pieces):
 
 def lines(values, work):
     """Which faces a plan leaves out, if any."""
-    sides, neither = sorted_faces(work, values)
+    sides, neither = _sorted_once(values, work)
     if not neither or not (sides[0] or sides[1]):
         return []
     text = "; ".join(neither[:NAMED])

@@ -38,7 +38,7 @@ def test_a_bulkhead_is_two_coves_to_place_and_roll():
 
 def test_the_outside_is_a_plan_of_its_own_since_the_hull_is_turned_in_between():
     inside, outside = plans_of(("joints.0.kind", "both"), *SEAM)
-    assert [inside[0], outside[0]] == ["Plan these seams", "Plan the outsides, hull turned"]
+    assert [inside[0], outside[0]] == ["Plan these seams, the insides", "Plan the outsides, hull turned"]
     assert [piece["name"] for piece in inside[1] + outside[1]] == ["Joint 1 inside", "Joint 1 outside"]
     assert inside[1][0]["putty"] == "57 g/m" and inside[1][0]["wet"] == outside[1][0]["wet"] == "39 g/m"
     (label, pieces), = plans_of(("joints.0.kind", "outside"), *SEAM)
