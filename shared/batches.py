@@ -2,7 +2,7 @@
 
 from math import floor
 
-from . import advice, ratio, under_way
+from . import advice, honest, ratio, under_way
 from .catalogue.losses import BY_KEY
 from .clock import clock_text
 from .laying import FILM, POT, SIZE, SOFT
@@ -96,7 +96,8 @@ def batch_lines(values, plan, batch, fully=True):
         found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
     tape = under_way.tape_begun_by(batch)
     text = "by " + latest(values, tape)
-    found.append(line("by_tape", "Tape begun", tape, "s", text, TAPE_LATER, "", part, MORE))
+    begun = "Wetting out begun" if batch.laid.one_mix else "Wet-out mixing begun"  # the first step of the tape
+    found.append(line("by_tape", begun, tape, "s", text, TAPE_LATER, "", part, MORE))
     for limit, by in batch.deadlines:
         text = "by " + latest(values, by)
         found.append(line("by_" + limit, DONE_BY[limit], by, "s", text, SAFE, "", part, MORE))
@@ -165,32 +166,23 @@ def _container(values, batch, name):
         return "cup, at once onto the tray"
     bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty (from memory)"
     if name == "mix":
-        return "cup; {} of it onto the tray, {} into the rest, {}".format(told(laid.wet, "g", units), stirred, bag)
+        over = honest.surplus(batch.work, laid)
+        tray = told(laid.wet, "g", units) + " of it onto the tray"
+        if over > 1e-4:
+            tray += ", of which " + told(over, "g", units, UP) + " are surplus"
+        return "cup; {}; {} into the rest, {}".format(tray, stirred, bag)
     return "cup, then {}, {}".format(stirred, bag)
 
 
 def _amounts(values, batch, part):
-    laid, units, found = batch.laid, values["units"], []
+    units, found = values["units"], []
     for name, label, mass in liquids(batch):
         whole = poured(mass)
         text = told(whole, "g", units) + _parts(values, whole)
         container = _container(values, batch, name)
         found.append(line("amount_" + name, label, mass, "kg", text, container, part=part, rank=MORE))
-    putty, wet = needed(batch.work, laid)
-    over = laid.putty + laid.wet - putty - wet
-    if over > 1e-4:
-        why = "so that the scale holds the ratio; tie holes and end grain first"
-        text = told(over, "g", units, UP)
-        found.append(line("over", "More than needed", over, "kg", text, why, part=part, rank=MORE))
+    found.extend(honest.surplus_line(values, batch, part))
     return found
-
-
-def needed(work, laid):
-    """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
-    mixing = work.mixing
-    more = 1 + mixing.spare
-    return ((work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
-            (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet)
 
 
 def _shares(system):

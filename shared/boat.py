@@ -156,9 +156,11 @@ def answer(values):
                       rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
         lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy; ±30%, from memory"))
+                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy, ±30%, from memory; rounded "
+                          "up, " + shown(values["spare"] * 100) + "% spare in it"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
+    lines.extend(boat_pieces.lines(values, work))
     lines.extend(cut_lines.lines(values, tapes, plies))
     lines.extend(boat_cards.lines(values, work, tapes))
     return lines
@@ -174,8 +176,7 @@ def leads(values):
     """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
     them go to the plan of a day."""
     work = seams(values)
-    plan = boat_pieces.lead(values, work)
-    plans = [plan] if plan else []
+    plans = boat_pieces.leads(values, work)
     chosen = [kept for kept in work if kept[0]["pour"] == NOW]
     sums = totals(values, chosen or work)
     putty = seam.placed(sums["putty"], values["tooling"])
@@ -223,12 +224,12 @@ def _resin_lines(values, batch):
 def _tape_lines(tapes, plies, units):
     lines = []
     for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
-        for number, (width, areal, rows, _, found, _) in enumerate(lists):
+        for number, (width, areal, rows, lengths, found, _) in enumerate(lists):
             total = sum([piece[5] for piece in rows])
-            text = metres(total, units, UP) + " of " + mm(width, units) + (
+            text = metres(sum(lengths) / 1000, units, UP) + " of " + mm(width, units) + (
                 ", " + told(areal, "g/m2", units) if areal else "")
             bought = "no roll to open" if not found.rolls else _counted(
-                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units) + " cut from it"
+                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units, UP) + " cut from it"
             lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
                               rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=_counted(len(rows), "piece", "pieces")

@@ -1,7 +1,7 @@
 """The day: typed values to crews, each with its batches and their starts."""
 
 from . import grouping, under_way
-from .catalogue.rates import POSITIONS
+from .catalogue.rates import POSITIONS, RATES
 from .clock import on_the_clock
 from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece
@@ -12,6 +12,7 @@ from .weighing import smallest_batch
 from .working_times import WorkingTimes
 
 MOST_PARTS = 20
+EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
 
 
 def profile(values) -> Profile:
@@ -43,7 +44,9 @@ def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
     name = row["name"] or "Piece " + str(row["place"] + 1)
     if cut > 1:
         name += " ({} of {})".format(part + 1, cut)
-    times = [length / (speed * position[row["position"]]) for speed in speeds]
+    layers = row["layers"]
+    times = [length * (layers if rate[0] in EACH_LAYER else 1) / (speed * position[row["position"]])
+             for rate, speed in zip(RATES, speeds)]
     return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
 
 

@@ -8,6 +8,7 @@ from .units import METRIC, told
 
 DAMP = 0.85  # relative humidity often named beside the 3 degC, from memory
 SKY = 3.0  # K a surface under the open night sky may be below the air, from memory (1 to 6)
+METER_OFF = 1.0  # K that a hygrometer's error may move the dew point by, from memory
 
 FOLD = "Dew and the night"
 
@@ -51,8 +52,8 @@ def answer(values):
     dew = dew_point(air, values["humidity"])
     now = margin(surface, air, values["humidity"])
     lines = [line("margin", "Above the dew point, now", now, "K", difference(now, units), rank=ANSWER,
-                  rough="rounded down; {} is wanted; a hygrometer may be off by as much as a degree".format(
-                      difference(MARGIN, units, UP)))]
+                  rough="rounded down; {} is wanted; a hygrometer may be off by as much as {}".format(
+                      difference(MARGIN, units, UP), difference(METER_OFF, units, UP)))]
     if now < MARGIN - 1e-9:
         lines.append(words("damp", "Too near to the dew point" if now > 0 else "The surface is wet",
                            "Do not coat or tape now. Warm the surface until it is " + difference(MARGIN, units, UP)

@@ -87,7 +87,7 @@ def totals(values, work):
 
 
 def mixed(values, sums):
-    """What is mixed, in batches: a dict of masses [kg] and counts."""
+    """What is mixed, in batches: a dict of masses [kg] and counts; "filler" and "all" are bought, with the spare."""
     kept = values["bag"] + values["cup"]
     placed = seam.placed(sums["putty"] * values["putty_density"], values["tooling"])
     putty_batches = shopping.batches(placed, values["batch"], kept)
@@ -98,8 +98,9 @@ def mixed(values, sums):
     each = values["cup"] + values["roller"]
     liquid_batches = shopping.batches(wet + coats, max(values["batch"], 2 * each), each)
     liquid = wet + coats + liquid_batches * each
-    return {"putty": putty, "epoxy": epoxy, "filler": putty - epoxy, "liquid": liquid, "putty_batches": putty_batches,
-            "liquid_batches": liquid_batches, "all": (epoxy + liquid) * (1 + values["spare"])}
+    more = 1 + values["spare"]  # what resin is spare in the putty is stirred up too
+    return {"putty": putty, "epoxy": epoxy, "filler": (putty - epoxy) * more, "liquid": liquid,
+            "putty_batches": putty_batches, "liquid_batches": liquid_batches, "all": (epoxy + liquid) * more}
 
 
 def tape_pieces(work):

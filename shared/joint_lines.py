@@ -82,12 +82,12 @@ def outside_lines(spec, values):
         return []
     radius = seam.round_over(spec)
     covers = min([outside.cover(angle, t, radius) for angle in angles])
-    lines = [line("round_over", "Round the outer edge to", radius, "m", mm(radius, units),
+    lines = [line("round_over", "Round the outer edge to", radius, "m", mm(radius, units, DOWN),
                   rough="the panel thickness" if spec["round_over"] is None else "as you say"),
              line("cover", "Left over the inner corner", covers, "m", mm(covers, units, DOWN), rank=MORE,
                   rough="wood and putty on the bisector, at the thinnest place")]
     if covers < 0.75 * t:
-        lines.append(words("thin_cover", "A thin edge", "Rounding to " + mm(radius, units) + " leaves only "
+        lines.append(words("thin_cover", "A thin edge", "Rounding to " + mm(radius, units, DOWN) + " leaves only "
                            + mm(covers, units, DOWN) + " over the inner corner.", rank=WARN))
     rows = seam.layers_of(spec, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST)
     if rows:

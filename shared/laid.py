@@ -1,9 +1,11 @@
 """Laid: what a finished batch of a plan really took, step by step, as the log keeps it."""
 from .catalogue.rates import RATES
+from .day import EACH_LAYER
 from .numbers import shown
 from .paces import paces
 
 AT_ONCE = 30.0  # s; two steps told nearer together were not timed (own judgement)
+TRAY = [row[0] for row in RATES].index("wet")
 BEHIND = 1.2  # times: the tape was this much behind the cove at the end, so its hand has not waited
 
 
@@ -61,6 +63,9 @@ def pairs(values, batch, now):
              ["mass", shown(mass, 0) + " g"], ["crew", "" if values["crew"]["id"] else values["crew"]["name"]],
              ["hands", str(hands)], ["laid", shown(metres, 2) + " m"]]
     took = spans(batch, ends)
+    if sum([piece.wetting for piece in pieces]) * pace[TRAY].rate > metres * (1 + 1e-6):
+        # two layers of tape and more: what they took says nothing of one metre laid once
+        took = dict([(name, took[name]) for name in took if name not in EACH_LAYER])
     for row in RATES:
         if row[0] in took:
             found.append([row[0], shown(took[row[0]] / 60, 1) + " min"])

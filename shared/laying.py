@@ -51,6 +51,14 @@ Laid = namedtuple(
 )
 
 
+def needed(work, laid):
+    """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
+    mixing = work.mixing
+    more = 1 + mixing.spare
+    return ((work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
+            (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet)
+
+
 def _sums(values):
     total, found = 0.0, [0.0]
     for value in values:

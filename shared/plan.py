@@ -34,6 +34,8 @@ INPUTS = (
             Number("length", "Length", unit="m", low=0, high=100, above=True),
             Number("putty", "Putty", unit="g/m", low=0, high=5000, above=True),
             Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, above=True),
+            Number("layers", "Layers of tape", low=1, high=8, default=1, whole=True,
+                   help="Each is wet out, laid and rolled."),
             Choice("position", "Position", tuple([row[:2] for row in POSITIONS])),
         ), least=1, most=MOST_PIECES, each="Piece", fold="Pieces in laying order"),
         Pick("crew", "People", PEOPLE, default="1"),

@@ -21,6 +21,8 @@ FLAT = to_si(FLAT_FROM, "deg")
 Face = namedtuple("Face", ("name", "side", "turned", "putty", "layers"))
 # width [m], areal [kg/m2], pieces: lengths [m] in laying order, area [m2] with its overlaps
 Layer = namedtuple("Layer", ("place", "width", "areal", "pieces", "area"))
+# of one face: glass [kg], taped [m2], its widest tape [m], its peel ply's width [m], 0 where there is none
+Over = namedtuple("Over", ("glass", "taped", "widest", "ply_width"))
 # of one copy [kg, m2, m, m3]: what stays on the boat, and what only goes through the hands
 Seam = namedtuple("Seam", ("length", "faces", "putty", "glass", "wet_out", "taped", "ply_area", "ply_width",
                            "ply_takes", "prime", "weave", "laminate"))
@@ -137,25 +139,30 @@ def laid(spec, length: float, side: str):
     return found
 
 
+def over(face, spec) -> Over:
+    """What lies over one face: its layers of tape, and the peel ply over the widest of them."""
+    glass = taped = widest = 0.0
+    for layer in face.layers:
+        glass += layer.area * layer.areal
+        taped += layer.area
+        widest = max(widest, layer.width)
+    return Over(glass, taped, widest, widest + 2 * spec["ply_margin"] if widest and spec["ply"] == "yes" else 0.0)
+
+
 def seam(spec) -> Seam:
     """All that goes onto one copy of a seam."""
     work = faces(spec)
     length = along.length(spec["stations"])
     glass = taped = ply_area = ply_width = weave_area = thickest = 0.0
     for face in work:
-        widest = deep = 0.0
-        for layer in face.layers:
-            glass += layer.area * layer.areal
-            taped += layer.area
-            widest = max(widest, layer.width)
-            deep += laminate.thickness(layer.areal, spec["fraction"], spec["fibre_density"], spec["resin_density"])
-        thickest = max(thickest, deep)
-        if widest:
-            weave_area += widest * length
-            if spec["ply"] == "yes":
-                width = widest + 2 * spec["ply_margin"]
-                ply_width = max(ply_width, width)
-                ply_area += width * length
+        lies = over(face, spec)
+        glass += lies.glass
+        taped += lies.taped
+        weave_area += lies.widest * length
+        ply_area += lies.ply_width * length
+        ply_width = max(ply_width, lies.ply_width)
+        thickest = max(thickest, sum([laminate.thickness(
+            layer.areal, spec["fraction"], spec["fibre_density"], spec["resin_density"]) for layer in face.layers]))
     wet_out = laminate.resin_taken_up(glass, spec["fraction"])
     prime = 0.0
     if spec["prime"] != "no":

@@ -4,6 +4,7 @@ from . import advice, paces
 from .batches import batch_lines, count_text, latest, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
+from .honest import too_large
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
@@ -153,6 +154,8 @@ def _no_plan(values, plan):
     """No grouping holds: which piece, which limit, and what to change."""
     failed = plan.hopeless[0] if plan.hopeless else plan.failed
     work = plan.work()
+    if failed and failed.limit == SIZE:
+        return too_large(values, plan.whole, failed)
     what, why = advice.words_of(failed.limit) if failed else ("the changing temperature", "")
     name = plan.whole.pieces[failed.first].name if failed else "the pieces"
     over = shown(-failed.slack / 60, 0, UP) + " min too late for " if failed else ""

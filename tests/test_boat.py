@@ -94,7 +94,8 @@ def test_the_epoxy_of_one_seam_worked_by_hand():
     wet += -(-wet // (0.3 - 0.036)) * 0.036
     found = lines_of(*ONE)
     assert found["mixed"]["value"] == pytest.approx((putty / 1.38 + wet) * 1.1, rel=1e-9)
-    assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38, rel=1e-9)
+    assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38 * 1.1, rel=1e-9)
+    assert found["filler"]["rough"].endswith("10% spare in it")
     assert found["buy_gloves"]["value"] == batches + 1 + 1
 
 
@@ -282,3 +283,11 @@ def test_a_roll_of_which_nothing_is_left_says_so(left, used_up):
     typed = {"kind": "roll", "roll": {"name": "Blue", "of": "ply", "width": "75 mm", "length": left}}
     lines = moves.answer("kit", typed)["lines"]
     assert [row["name"] for row in lines] == ["summary"] + ["used_up"] * used_up
+
+
+def test_tape_to_buy_is_what_is_cut_of_the_roll():
+    """Pieces are cut to the full millimetre above: what is bought and what comes off the roll are the same feet."""
+    for length in ("2.926 m", "2.9257 m", "7.77 ft"):
+        row = lines_of(("units", "us"), ("joints.0.length", length))["tape_1"]
+        feet = row["text"].partition(" of ")[0]
+        assert "; 1 roll, " + feet + " cut from it" in row["rough"]

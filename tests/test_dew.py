@@ -122,3 +122,10 @@ def test_the_night_says_how_warm_a_seam_must_be_kept(night, label):
     assert found["night_damp"]["label"] == label
     assert "above 15.0 °C until" in found["night_damp"]["text"]
     assert found["dew_point"]["text"] == "12.0 °C"
+
+
+def test_a_hygrometer_s_error_is_told_in_the_unit_that_is_read():
+    """1 K is 1.8 degF: in steps of half a degree, rounded up, 2."""
+    typed = {"air": "20 °C", "humidity": "60"}
+    assert lines(typed)["margin"]["rough"].endswith("off by as much as 1.0 °C")
+    assert lines(dict(typed, units="us"))["margin"]["rough"].endswith("off by as much as 2.0 °F")

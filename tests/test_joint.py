@@ -310,3 +310,10 @@ def test_every_declared_default_answers():
             for option in item.options:
                 found = asked((item.name, option[0]))
                 assert found["lines"] or found["errors"], (item.name, option)
+
+
+def test_one_length_is_told_by_one_figure_on_the_outer_edge():
+    """Panels of 6 mm are 0.236 in, rounded to that radius: the rounding and what it leaves at a square corner."""
+    found = lines_of(("units", "us"), ("kind", "outside"), ("thickness", "6 mm"), ("angle", "90"))
+    assert found["round_over"]["value"] == pytest.approx(found["cover"]["value"])
+    assert found["round_over"]["text"] == found["cover"]["text"] == "0.23 in"

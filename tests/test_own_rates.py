@@ -124,6 +124,19 @@ def test_the_last_tap_carries_what_the_batch_took():
     assert learnt["roll"]["value"] * 60 == pytest.approx(6 / 7, rel=0.03)
 
 
+def test_layers_of_tape_teach_nothing_of_one():
+    """Two layers take twice as long: as a pace per metre it would be half of what these hands do."""
+    values = read(dict(HAND, running="yes", now="60",
+                       pieces=[{"name": "Keel", "length": "2", "putty": "50", "wet": "40", "layers": "2"}]))
+    batch, = plan.planned(values).followed()
+    ends = {step.key: step.end for step in batch.steps}
+    # 9 + 2.5 x 2 min until the tape is wet twice over at 1 min/m: 4 min
+    assert ends["wet"] - ends["wet_mix"] == pytest.approx(4 * 60)
+    told = batch._replace(steps=[step._replace(done=True) for step in batch.steps])
+    kept = dict(laid.pairs(values, told, batch.steps[-1].end))
+    assert kept["laid"] == "2.00 m" and kept["tool"] == "2.0 min" and not {"wet", "lay", "roll"} & set(kept)
+
+
 def test_a_step_that_was_not_told_teaches_nothing():
     values = read(dict(HAND, running="yes", now="30"))
     batch = plan.planned(values).followed()[0]

@@ -143,6 +143,37 @@ def test_a_mix_is_never_smaller_than_the_scale_measures():
     assert "over" not in one and "step_wet_mix" not in one
 
 
+def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus():
+    """10 g of putty without filler and 5 g of wet-out in one mix of 120 g: 110 onto the tray, 105 of it surplus."""
+    piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, smallest="120", one_mix="sound"))
+    assert found["amount_mix"]["text"].startswith("120 g")
+    assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
+    assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "beside"
+    assert found["over"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or")
+    enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
+    assert "over" not in enough and "surplus" not in str(enough)
+
+
+def test_a_largest_mix_below_the_smallest_honest_one_is_named_as_the_cause():
+    """A piece of 10 and 5 g by a scale that holds 120 g: 110 g is too little for it, not too late."""
+    piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="110", long="cut"))
+    assert found["no_plan"]["text"] == (
+        "x cannot be laid: no mix below 120 g is measured honestly, and the largest wanted is 110 g.")
+    assert found["change"]["text"] == "A finer scale, pumps or syringes, or a larger mix."
+    assert "batches" in by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="120"))
+
+
+def test_a_piece_that_takes_more_than_the_largest_mix_says_how_much():
+    """3 m of 100 g/m are 300 g of putty; whole, in mixes of 210 g, it cannot be."""
+    piece = [{"name": "x", "length": "3", "putty": "100", "wet": "50"}]
+    found = by_name(answered(pieces=piece, most="210"))
+    assert found["no_plan"]["text"] == "x cannot be laid: it takes a mix of 300 g, and the largest wanted is 210 g."
+    assert found["change"]["text"].startswith("Cut it at a bulkhead")
+    assert by_name(answered(pieces=piece, most="210", long="cut"))["batches"]["value"] == 2
+
+
 def test_one_mix_is_left_alone_where_the_kept_part_would_not_survive():
     """One mix: peel ply at 6 + 6 L since the first contact; at L = 4 that is 30, and 0.8 x 35 = 28 is too short for it.
 
@@ -354,7 +385,10 @@ def test_what_is_in_time_is_told_no_later_than_its_limit():
                 if steps[step]["value"] <= told[limit]["value"]:
                     assert ended[step] <= clock_time(told[limit]["text"][3:]), (day, number, limit)
                     near += told[limit]["value"] - steps[step]["value"] < 60
-            first = min(begun[name] for name in ("step_wet_mix", "step_wet", "step_roll") if name in steps)
+            # the limit names its step: with a mix of its own for the tape, that mixing; else the wetting out
+            own = ("step_wet_mix",) if told["by_tape"]["label"] == "Wet-out mixing begun" else ("step_wet", "step_roll")
+            first = next(begun[name] for name in own if name in steps)
+            assert ("step_wet_mix" in steps) == (own == ("step_wet_mix",))
             assert first <= clock_time(told["by_tape"]["text"][3:])
             if "latest" in told:
                 assert min(begun.values()) <= clock_time(told["latest"]["text"])
@@ -403,8 +437,17 @@ def test_the_first_contact_is_told_back_from_the_end_of_mixing():
 
 
 def test_the_tape_must_be_begun_in_time_to_be_rolled():
-    """Batches of 2 m at 35 degC: mixing, wetting, laying and rolling take 3 + 5, the soft window ends at 20."""
+    """Batches of 2 m at 35 degC: mixing, wetting, laying and rolling take 3 + 5, the soft window ends at 20.
+
+    The mixing begins at 6 + 1 + 4 = 11, in time for 12. The tape on the tray is wet from 14 to 16, in time too, so the
+    limit must name the mixing. One mix for both, by a scale that holds 150 g: wet from 11 on, by 20 - 5 = 15.
+    """
     found = of_part(answered(temperature="35"), "batch_1")
+    assert found["by_tape"]["label"] == "Wet-out mixing begun" and found["by_tape"]["text"] == "by 08:12"
+    assert found["step_wet_mix"]["label"] == "08:11 to 08:14" and found["step_wet"]["label"] == "08:14 to 08:16"
+    both = of_part(answered(temperature="35", one_mix="sound", smallest="150"), "batch_1")
+    assert both["by_tape"]["label"] == "Wetting out begun" and both["by_tape"]["text"] == "by 08:15"
+    assert both["step_wet"]["label"] == "08:11 to 08:13"
     assert found["by_tape"]["value"] == pytest.approx((480 + 20 - 8) * 60)
     assert found["by_pot"]["value"] == pytest.approx((480 + 16 / 2**0.5) * 60)
     assert found["by_film"]["value"] == pytest.approx((480 + 11 + 24) * 60)
