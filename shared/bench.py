@@ -5,7 +5,7 @@ from math import sqrt
 from . import by_marks, ratio
 from .by_stick import MARK_ERROR, pours
 from .cups import smallest_stick_batch, stick_spread
-from .exactness import STOP, tolerance, wanted_text, within
+from .exactness import limit, tolerance, wanted_text, within
 from .graduations import cup_spread, fills, for_each, on_marks, syringe_spread
 from .lines import MORE, WARN, line, words
 from .numbers import UP, ceiling, shown
@@ -82,9 +82,11 @@ def _syringes(values, batch):
 
 def _graduated(values, batch):
     cup = values["graduated"]
-    times = max(1, ceiling(sum(batch.volumes) / cup["holds"]))
     steps = (cup["step"],) * len(batch.volumes)
-    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
+    plan = by_marks.cup_plan(values)
+    if plan is None:
+        return None
+    best = plan[1]
     least = by_marks.smallest(values, batch, steps, lambda v: cup_spread(v, cup["step"]), cup["holds"])
     error = abs(best.error) + cup_spread(best.volumes, cup["step"])
     return Standing("graduated", "Graduated cup", error, least, "m3", "")
@@ -104,10 +106,10 @@ def answer(values):
     best = found[0]
     lines = [line("best_way", "Most accurate here", best.error, "", best.label + ", " + within(best.error),
                   rough="rounding and reading of this batch together; wanted " + wanted_text(values))]
-    limit = values["tolerance"] or values["system"]["tolerance"] or STOP
-    if best.error > limit + 1e-9:
+    most = limit(values)
+    if best.error > most + 1e-9:
         lines.append(words("no_way", "None holds the ratio", "No tool of this bench holds ±{}% for so small a batch. "
-                           "Mix more, or take a finer tool.".format(shown(limit * 100, 1)), rank=WARN))
+                           "Mix more, or take a finer tool.".format(shown(most * 100, 1)), rank=WARN))
     for one in found:
         if one.least is None:
             least = "no honest batch for " + wanted_text(values)
@@ -119,4 +121,6 @@ def answer(values):
         if way not in [one.way for one in found]:
             lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the "
                                "figures that give volumes", rank=MORE))
+    if ratio.mix(values).volumes and "graduated" not in [one.way for one in found]:
+        lines.append(words("unfit_graduated", "Graduated cup", "its marks are too coarse for this ratio", rank=MORE))
     return lines

@@ -10,6 +10,11 @@ def tolerance(values) -> float:
     return values["tolerance"] or values["system"]["tolerance"] or AIM
 
 
+def limit(values) -> float:
+    """The ratio error beyond which no mark is told [-]: typed, else the label's, else what is remembered."""
+    return values["tolerance"] or values["system"]["tolerance"] or STOP
+
+
 def wanted_text(values) -> str:
     """The ratio error to aim for as text, and where it comes from when it is only remembered."""
     own = values["tolerance"] or values["system"]["tolerance"]
