@@ -1,7 +1,7 @@
 """By marks: syringes and graduated cups, each part drawn or poured to a graduation."""
 from . import ratio
 from .errors import InputError
-from .exactness import aim, limit, percent, tolerance, wanted_text, within
+from .exactness import aim, limit, off_by, percent, tolerance, wanted_text, within
 from .graduations import (
     FINEST,
     cup_spread,
@@ -141,7 +141,7 @@ def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
     wanted, units = tolerance(values), values["units"]
     off = abs(best.error) > wanted + 1e-9
     lines = [line("marks_error", "Off ratio by whole marks", best.error, "", percent(best.error),
-                  rank=WARN if off else BESIDE, rough="below 0: short of hardener"),
+                  rank=WARN if off else BESIDE, rough=off_by(batch.names, best.volumes, batch.volumes)),
              line("spread", "Reading holds the ratio within", spread, "", within(spread), rough=READ_TO),
              line("measured", "Measured, one pour", sum(best.volumes), "m3", told(sum(best.volumes), "mL", units),
                   part="mix", rank=MORE, rough="wanted in all " + told(sum(batch.volumes), "mL", units))]

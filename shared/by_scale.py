@@ -1,7 +1,7 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from . import ratio
 from .errors import InputError
-from .exactness import ROUGH_AIM, aim, percent, tolerance
+from .exactness import ROUGH_AIM, aim, off_by, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, shown
 from .once import once
@@ -84,7 +84,8 @@ def answer(values):
         if len(actual) < len(masses):  # once all is poured, the line "poured" says it
             error = ratio_error(rounded, batch.masses)
             lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
-                              rough="what the scale's step alone brings; below 0: short of hardener"))
+                              rough="what the scale's step alone brings; "
+                              + off_by(batch.names, rounded, batch.masses)))
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
@@ -141,10 +142,11 @@ def _scale_warnings(values, masses, readings, step):
                            + told(most, "g", values["units"], DOWN) + ". Weigh in two cups.", rank=WARN))
     actual = actual_readings(values)
     if len(actual) == len(masses):
-        error = ratio_error(masses, ratio.mix(values).masses)
+        batch = ratio.mix(values)
+        error = ratio_error(masses, batch.masses)
         wanted = tolerance(values)
         off = abs(error) > wanted + 1e-9
         lines.append(line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
                           rough=("beyond " if off else "within ") + aim(wanted)
-                          + "; below 0: short of hardener"))
+                          + "; " + off_by(batch.names, masses, batch.masses)))
     return lines

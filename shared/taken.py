@@ -1,10 +1,11 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from .cups import frustum_volume, full_volume, taper_of
 from .errors import InputError
-from .exactness import aim, percent, tolerance
+from .exactness import aim, off_by, percent, tolerance
 from .lines import BESIDE, WARN, line
 from .numbers import DOWN, shown, to_step
 from .pumping import Strokes
+from .ratio import part_names
 from .weighing import corrected, ratio_error
 
 SLACK = 1 + 1e-9  # computed volumes differ in their last bits between runtimes
@@ -151,7 +152,8 @@ def outcome(values, volumes, wanted, done):
     error, most = ratio_error(volumes, wanted), tolerance(values)
     off = abs(error) > most + 1e-9
     return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                 rough=("beyond " if off else "within ") + aim(most) + "; below 0: short of hardener")]
+                 rough=("beyond " if off else "within ") + aim(most) + "; "
+                 + off_by(part_names(values["system"]), volumes, wanted))]
 
 
 def told_of(place, done, rough):

@@ -88,9 +88,20 @@ def ratio_error(poured, parts) -> float:
     >>> round(ratio_error((0.18, 0.063), (3, 1)), 3)
     0.05
     """
-    worst = 0.0
+    return furthest_off(poured, parts)[1]
+
+
+def furthest_off(poured, parts):
+    """Which part is furthest off its ratio to the first, and by how much: (its place, signed error [-]).
+
+    poured: amounts [any unit], above 0; parts: the label's, in the same basis
+    >>> place, error = furthest_off((200, 70, 5), (100, 30, 5))
+    >>> place, round(error, 3)
+    (2, -0.5)
+    """
+    found, worst = 1, 0.0
     for place in range(1, len(parts)):
         error = (poured[place] / poured[0]) / (parts[place] / parts[0]) - 1
-        if abs(error) > abs(worst):
-            worst = error
-    return worst
+        if abs(error) > abs(worst) + 1e-12:  # equal errors: the earlier part, on every runtime
+            found, worst = place, error
+    return found, worst

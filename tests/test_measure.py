@@ -148,6 +148,22 @@ def test_a_finished_pour_is_judged_by_its_ratio():
     assert short["poured"]["text"] == "-5.0%"
 
 
+def test_the_part_that_rounding_puts_furthest_off_is_named():
+    """By hand, 40 g at 100:30:5: 29.6, 8.9 and 1.48 g are read 30, 9 and 1: Part 3 is a third short, hardener exact."""
+    found = answered(system={"by_weight": "100:30:5"}, amount="40")["rounding"]
+    assert found["text"] == "-33.4%"  # 33.33..., its size rounded up
+    assert found["rough"].endswith("short of Part 3")
+    over = answered(amount="240", readings=[{"shown": "180"}, {"shown": "246"}])["poured"]
+    assert over["rough"].endswith("too much Hardener")
+
+
+def test_an_error_is_never_told_smaller_than_it_is():
+    """By hand, 212.5 g at 100:30, as read 163 and 212: 49 / 163 / 0.3 - 1 = 0.2045 %."""
+    found = answered(system={"by_weight": "100:30"}, readings=[{"shown": "163"}, {"shown": "212"}])
+    assert found["poured"]["value"] == pytest.approx(49 / 163 / 0.3 - 1)
+    assert found["poured"]["text"] == "+0.3%"
+
+
 @pytest.mark.parametrize(
     "readings, zeroing, field",
     [
