@@ -49,7 +49,7 @@ def standings(values):
 def _scale(values, batch, wanted):
     step = values["scale"]["step"]
     rezeroed = values.get("zeroing") == "each"
-    readings = running(batch.masses, step)
+    readings = running(batch.masses, step, (), rezeroed)
     rounded = [after - before for before, after in zip((0.0,) + readings, readings)]
     rounding = abs(ratio_error(rounded, batch.masses)) if min(rounded) > 0 else 1.0
     error = rounding + COVERAGE * worst_uncertainty(batch.masses, step, rezeroed)

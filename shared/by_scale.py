@@ -3,7 +3,7 @@ from . import ratio
 from .errors import InputError
 from .exactness import ROUGH_AIM, aim, off_by, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
-from .numbers import DOWN, UP, shown
+from .numbers import DOWN, UP, shown, to_step
 from .once import once
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
@@ -59,11 +59,9 @@ def on_display(values):
 def _reckoned(values):
     batch, step, unit = ratio.mix(values), values["scale"]["step"], values["scale"]["step_unit"]
     actual = actual_readings(values)
-    masses = corrected(batch.masses, actual)
-    if values["zeroing"] == "each":
-        readings = tuple([running((mass,), step)[0] for mass in masses])
-    else:
-        readings = running(masses, step)
+    rezeroed = values["zeroing"] == "each"
+    masses, cumulated = poured_masses(values), running(batch.masses, step, actual, rezeroed)
+    readings = tuple([to_step(reading, step) for reading in (_parts_of(cumulated, False) if rezeroed else cumulated)])
     return masses, readings, [_scale_line(values, batch, place, reading, actual, unit, span)
                               for place, (reading, span) in enumerate(zip(readings, spans(masses)))]
 
@@ -100,6 +98,20 @@ def answer(values):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
                            + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
     return lines
+
+
+def poured_masses(values):
+    """The parts [kg] that all else is reckoned with: as planned, or as they follow from what the scale really showed.
+
+    What was typed just as it was told changes nothing that follows, until all of it is poured.
+    """
+    masses, actual = ratio.mix(values).masses, actual_readings(values)
+    if len(actual) < len(masses):
+        step = values["scale"]["step"]
+        told = running(masses, step, (), values.get("zeroing") == "each")
+        if all([abs(reading - one) <= step / 1000 for reading, one in zip(actual, told)]):
+            return masses
+    return corrected(masses, actual)
 
 
 def _scale_line(values, batch, place, reading, actual, unit, span):
