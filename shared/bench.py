@@ -13,9 +13,12 @@ from .pumping import best_strokes, smallest_strokes
 from .units import told
 from .weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
 
+BY_READING = "here rounding and reading together, the smallest batch by reading alone"
+EACH = "here rounding and reading together, the smallest batch by each alone"
 STROKE_DEVIATION = 0.03  # how much one stroke of a pump differs from the next, standard deviation, from memory
 
 # error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none; unit of least
+# rough: what the smallest batch counts, where that is less than the error does
 Standing = namedtuple("Standing", ("way", "label", "error", "least", "unit", "rough"))
 
 
@@ -53,7 +56,8 @@ def _scale(values, batch, wanted):
     rounded = [after - before for before, after in zip((0.0,) + readings, readings)]
     rounding = abs(ratio_error(rounded, batch.masses)) if min(rounded) > 0 else 1.0
     error = rounding + COVERAGE * worst_uncertainty(batch.masses, step, rezeroed)
-    return Standing("scale", "Scale", error, smallest_batch(batch.masses, step, wanted, rezeroed), "kg", "")
+    return Standing("scale", "Scale", error, smallest_batch(batch.masses, step, wanted, rezeroed), "kg",
+                    BY_READING)
 
 
 def _pumps(values, batch, wanted):
@@ -66,7 +70,7 @@ def _pumps(values, batch, wanted):
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
                     sum(least.volumes) if least else None, "m3",
-                    "strokes taken to differ by 3% (s), from memory; the smallest batch by whole strokes only")
+                    "strokes taken to differ by 3% (s), from memory; the smallest batch by whole strokes alone")
 
 
 def _syringes(values, batch):
@@ -77,7 +81,7 @@ def _syringes(values, batch):
     best = on_marks(batch.volumes, steps, tolerance(values))
     error = abs(best.error) + syringe_spread(best.volumes, steps, fills(best.volumes, holds))
     least = by_marks.smallest(values, batch, steps, lambda v: syringe_spread(v, steps, fills(v, holds)))
-    return Standing("syringes", "Syringes", error, least, "m3", "")
+    return Standing("syringes", "Syringes", error, least, "m3", EACH)
 
 
 def _graduated(values, batch):
@@ -89,7 +93,7 @@ def _graduated(values, batch):
     best = plan[1]
     least = by_marks.smallest(values, batch, steps, lambda v: cup_spread(v, cup["step"]), cup["holds"])
     error = abs(best.error) + cup_spread(best.volumes, cup["step"])
-    return Standing("graduated", "Graduated cup", error, least, "m3", "")
+    return Standing("graduated", "Graduated cup", error, least, "m3", EACH)
 
 
 def _stick(values, batch, wanted):
@@ -115,8 +119,8 @@ def answer(values):
             least = "no honest batch for " + wanted_text(values)
         else:
             least = "honest from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
-        lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + "; " + least, rough=one.rough,
-                          rank=MORE))
+        lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + " here; " + least,
+                          rough=one.rough, rank=MORE))
     for way, label in (("syringes", "Syringes"), ("pumps", "Pumps")):
         if way not in [one.way for one in found]:
             lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the "

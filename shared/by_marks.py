@@ -156,7 +156,8 @@ def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
         return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,
                               rough="for " + wanted_text(values) + ". Take finer marks or a scale.")]
     lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
-                      rough="for {} with {}; rounded up".format(wanted_text(values), tool)))
+                      rough="for {} by marks and by reading, each alone, with {}; rounded up".format(
+                          wanted_text(values), tool)))
     if sum(best.volumes) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for these marks", "Below {} they cannot hold the ratio. Mix more, "
                            "or take finer marks or a scale.".format(told(least, "mL", units, UP)), rank=WARN))

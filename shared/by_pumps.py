@@ -56,7 +56,7 @@ def answer(values):
         lines.append(line("smallest", "Smallest honest batch", least_volume, "m3",
                           " : ".join([str(count) for count in least.counts]) + " strokes, "
                           + told(least_volume, "mL", units, UP), rank=MORE,
-                          rough="for " + aim(wanted) + " with these pumps; rounded up"))
+                          rough="for " + aim(wanted) + " with these pumps, by whole, even strokes alone; rounded up"))
     return lines
 
 

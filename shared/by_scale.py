@@ -92,7 +92,7 @@ def answer(values):
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="rounded up, for " + aim(wanted)
+                      rough="rounded up, for " + aim(wanted) + " by reading alone, rounding comes on top"
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
     if sum(masses) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)

@@ -283,6 +283,17 @@ def test_a_bench_lists_every_way_best_first_and_says_why():
     assert lines(compare="yes", amount="1000")["best_way"]["text"].startswith("Scale")
 
 
+def test_a_smallest_batch_says_what_it_leaves_out():
+    """At 3:1 on 1 g, 240 g are read within 1.8 % and rounded by 0.25 % (187 g and 53 g): beyond 2 % together."""
+    found = lines(compare="yes", amount="240")
+    assert found["way_scale"]["value"] == pytest.approx(found["spread"]["value"] + abs(found["rounding"]["value"]))
+    assert found["rounding"]["value"] == pytest.approx(53 / 187 * 3 * 1.15 / 0.98 - 1)
+    assert found["way_scale"]["value"] > 0.02 and found["smallest"]["value"] < 0.240
+    assert "reading alone" in found["way_scale"]["rough"] and "reading alone" in found["smallest"]["rough"]
+    for way in ("syringes", "graduated", "pumps"):
+        assert "alone" in found["way_" + way]["rough"]
+
+
 def test_for_a_tiny_batch_fine_syringes_beat_a_coarse_scale():
     found = lines(compare="yes", amount="12", scale={"step": "5"}, syringes={"holds": "10", "steps": "0.1"})
     assert found["best_way"]["text"].startswith("Syringes")
