@@ -1,6 +1,6 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
 from . import ratio
-from .by_scale import on_scale
+from .by_scale import to_add
 from .errors import InputError
 from .exactness import aim, off_by, percent, tolerance
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
@@ -72,7 +72,8 @@ def _top_up(values, batch, best, found):
             continue
         text = told(lack, "mL", values["units"])
         if found.densities:
-            text = on_scale(lack * found.densities[place], values["scale"]["step_unit"], values) + " on the scale"
+            text = to_add(lack * found.densities[place], values)
+            text += "" if text.endswith("shows") else " on the scale"
         lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place], lack, "m3", text,
                           part="abcde"[place], rough="after the strokes above"))
     return lines

@@ -3,7 +3,7 @@ from . import ratio
 from .errors import InputError
 from .exactness import ROUGH_AIM, aim, off_by, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
-from .numbers import DOWN, UP, shown, to_step
+from .numbers import DOWN, NEAREST, UP, shown, to_step
 from .once import once
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
@@ -137,6 +137,15 @@ def on_scale(mass: float, unit: str, values) -> str:
     while places < 4 and abs(float(shown(step, places)) - step) > 1e-6 * step:
         places += 1
     return shown(from_si(mass, unit), places) + " " + sign(unit)
+
+
+def to_add(mass: float, values, toward=NEAREST) -> str:
+    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot."""
+    step = values["scale"]["step"]
+    shows = to_step(mass, step, toward)
+    if shows < step / 2:
+        return told(mass, "g", values["units"]) + ", less than the scale shows"
+    return on_scale(shows, values["scale"]["step_unit"], values)
 
 
 def _parts_of(readings, rezeroed):

@@ -1,11 +1,11 @@
 """Rescue lines: what is said of a pour that went wrong."""
 from . import measure, ratio
-from .by_scale import on_scale
+from .by_scale import to_add
 from .exactness import aim, off_by, percent, tolerance
 from .in_cup import additions, contents, least_additions
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import stirring_time
-from .numbers import DOWN, UP, shown
+from .numbers import DOWN, UP
 from .records import SYSTEM
 from .units import told
 from .weighing import ratio_error
@@ -39,9 +39,7 @@ def _amount_text(values, amount, unit, toward):
     if unit == "m3":
         return told(amount, "mL", values["units"], toward)
     if values["way"] == "scale":
-        step = values["scale"]["step"]
-        count = float(shown(amount / step, 0, toward))
-        return on_scale(count * step, values["scale"]["step_unit"], values)
+        return to_add(amount, values, toward)
     return told(amount, "g", values["units"], toward)
 
 

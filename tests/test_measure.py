@@ -330,6 +330,15 @@ def test_what_whole_strokes_leave_out_of_ratio_is_told_and_mended_on_the_scale()
     assert found["top_up_b"]["text"] == "1 g on the scale"
 
 
+def test_a_top_up_that_the_scale_cannot_show_is_never_told_as_nothing():
+    """By hand: 19 strokes of 8 mL take 30.4 mL at 5:1, 6 of 5 mL are 30: 0.4 mL, 0.392 g, on a scale of 1 g."""
+    found = pumps("8:5", amount="150 mL", system={"by_volume": "5:1", "densities": "1.15:0.98"})
+    assert found["top_up_b"]["value"] == pytest.approx(0.4e-6)
+    assert found["top_up_b"]["text"] == "0.392 g, less than the scale shows"
+    fine = pumps("8:5", amount="150 mL", system={"by_volume": "5:1", "densities": "1.15:0.98"}, scale="0.1g")
+    assert fine["top_up_b"]["text"] == "0.4 g on the scale"
+
+
 @given(st.lists(st.floats(1, 100), min_size=2, max_size=5), st.lists(st.floats(1, 100), min_size=5, max_size=5))
 def test_after_the_top_up_all_stands_in_ratio_and_nothing_was_taken_out(parts, volumes):
     volumes = volumes[: len(parts)]
