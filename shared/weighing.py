@@ -3,6 +3,7 @@ from math import sqrt
 
 from .numbers import DOWN, UP, to_step
 
+ALIKE = 0.1  # of a step; two steps of which neither is nearer by more than this go by the whole (own judgement)
 COVERAGE = 2  # k: about 95 % of cases, JCGM 100:2008, 6.2.1
 
 
@@ -12,7 +13,7 @@ def running(masses, step: float, actual=(), rezeroed: bool = False):
     masses: planned parts [kg], in the order of pouring; step: readability d [kg], above 0
     actual: readings so far [kg], cumulated; the ones to come follow them just as they follow those that are told
     rezeroed: each part is read from zero, and is a whole number of steps by itself
-    returns: cumulated [kg], as many as parts; of two steps equally near the one that is nearer to the plan
+    returns: cumulated [kg], as many as parts; of two steps about equally near the one nearer to the plan
     >>> running((0.1804, 0.0601), 0.001), running((0.163462, 0.049038), 0.001)  # 163 g take 48.9 g
     ((0.18, 0.24), (0.163, 0.212))
     """
@@ -31,9 +32,9 @@ def running(masses, step: float, actual=(), rezeroed: bool = False):
 def _near(target, planned, step):
     low, high = to_step(target, step, DOWN), to_step(target, step, UP)
     nearer = (high - target) - (target - low)
-    if abs(nearer) > 1e-6 * step:
-        return high if nearer < 0 else low
-    return low if planned < target - 1e-6 * step else high
+    if abs(planned - target) < 1e-6 * step or abs(nearer) > ALIKE * step * (1 + 1e-6):
+        return high if nearer < 1e-6 * step else low
+    return high if planned > target else low
 
 
 def corrected(masses, actual):

@@ -125,7 +125,7 @@ def test_every_part_is_the_step_nearest_to_the_ratio_with_those_told_before_it(m
     assert abs(poured[0] - masses[0]) <= step / 2 * (1 + 1e-5)
     for place in range(1, len(masses)):
         target = masses[place] * told[place - 1] / planned[place - 1]
-        assert abs(poured[place] - target) <= step / 2 * (1 + 1e-5)
+        assert abs(poured[place] - target) <= 0.55 * step * (1 + 1e-5)  # about equally near: the one nearer to the plan
     assert told / step == pytest.approx(np.round(told / step), abs=1e-4)
 
 
@@ -142,6 +142,12 @@ def test_rounding_one_part_is_made_good_by_the_next():
     found = answered(system={"by_weight": "100:30"}, amount="212.5")
     assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["163 g", "212 g"]
     assert found["rounding"]["value"] == pytest.approx(49 / 163 / 0.3 - 1)
+
+
+def test_of_two_steps_about_equally_near_the_one_that_gives_what_was_wanted_is_told():
+    """By hand, 300 g at 2:1 by volume: 210 g take 89.48, 0.48 above 299 and 0.52 below 300: 300 were wanted."""
+    found = answered(system={"by_volume": "2:1", "densities": "1.15:0.98"}, amount="300")
+    assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["210 g", "300 g"]
 
 
 @pytest.mark.parametrize("zeroing", ["once", "each"])
