@@ -5,7 +5,7 @@ from math import sqrt
 from . import by_marks, ratio
 from .by_stick import MARK_ERROR, pours
 from .cups import smallest_stick_batch, stick_spread
-from .exactness import STOP, tolerance, wanted_text, within
+from .exactness import limit, tolerance, wanted_text, within
 from .graduations import cup_spread, fills, for_each, on_marks, syringe_spread
 from .lines import MORE, WARN, line, words
 from .numbers import UP, ceiling, shown
@@ -13,9 +13,12 @@ from .pumping import best_strokes, smallest_strokes
 from .units import told
 from .weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
 
+BY_READING = "here rounding and reading together, the smallest batch by reading alone"
+EACH = "here rounding and reading together, the smallest batch by each alone"
 STROKE_DEVIATION = 0.03  # how much one stroke of a pump differs from the next, standard deviation, from memory
 
 # error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none; unit of least
+# rough: what the smallest batch counts, where that is less than the error does
 Standing = namedtuple("Standing", ("way", "label", "error", "least", "unit", "rough"))
 
 
@@ -49,11 +52,12 @@ def standings(values):
 def _scale(values, batch, wanted):
     step = values["scale"]["step"]
     rezeroed = values.get("zeroing") == "each"
-    readings = running(batch.masses, step)
+    readings = running(batch.masses, step, (), rezeroed)
     rounded = [after - before for before, after in zip((0.0,) + readings, readings)]
     rounding = abs(ratio_error(rounded, batch.masses)) if min(rounded) > 0 else 1.0
     error = rounding + COVERAGE * worst_uncertainty(batch.masses, step, rezeroed)
-    return Standing("scale", "Scale", error, smallest_batch(batch.masses, step, wanted, rezeroed), "kg", "")
+    return Standing("scale", "Scale", error, smallest_batch(batch.masses, step, wanted, rezeroed), "kg",
+                    BY_READING)
 
 
 def _pumps(values, batch, wanted):
@@ -66,7 +70,7 @@ def _pumps(values, batch, wanted):
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
                     sum(least.volumes) if least else None, "m3",
-                    "strokes taken to differ by 3% (s), from memory; the smallest batch by whole strokes only")
+                    "strokes taken to differ by 3% (s), from memory; the smallest batch by whole strokes alone")
 
 
 def _syringes(values, batch):
@@ -77,17 +81,19 @@ def _syringes(values, batch):
     best = on_marks(batch.volumes, steps, tolerance(values))
     error = abs(best.error) + syringe_spread(best.volumes, steps, fills(best.volumes, holds))
     least = by_marks.smallest(values, batch, steps, lambda v: syringe_spread(v, steps, fills(v, holds)))
-    return Standing("syringes", "Syringes", error, least, "m3", "")
+    return Standing("syringes", "Syringes", error, least, "m3", EACH)
 
 
 def _graduated(values, batch):
     cup = values["graduated"]
-    times = max(1, ceiling(sum(batch.volumes) / cup["holds"]))
     steps = (cup["step"],) * len(batch.volumes)
-    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
+    plan = by_marks.cup_plan(values)
+    if plan is None:
+        return None
+    best = plan[1]
     least = by_marks.smallest(values, batch, steps, lambda v: cup_spread(v, cup["step"]), cup["holds"])
     error = abs(best.error) + cup_spread(best.volumes, cup["step"])
-    return Standing("graduated", "Graduated cup", error, least, "m3", "")
+    return Standing("graduated", "Graduated cup", error, least, "m3", EACH)
 
 
 def _stick(values, batch, wanted):
@@ -104,19 +110,21 @@ def answer(values):
     best = found[0]
     lines = [line("best_way", "Most accurate here", best.error, "", best.label + ", " + within(best.error),
                   rough="rounding and reading of this batch together; wanted " + wanted_text(values))]
-    limit = values["tolerance"] or values["system"]["tolerance"] or STOP
-    if best.error > limit + 1e-9:
+    most = limit(values)
+    if best.error > most + 1e-9:
         lines.append(words("no_way", "None holds the ratio", "No tool of this bench holds ±{}% for so small a batch. "
-                           "Mix more, or take a finer tool.".format(shown(limit * 100, 1)), rank=WARN))
+                           "Mix more, or take a finer tool.".format(shown(most * 100, 1)), rank=WARN))
     for one in found:
         if one.least is None:
             least = "no honest batch for " + wanted_text(values)
         else:
             least = "honest from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
-        lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + "; " + least, rough=one.rough,
-                          rank=MORE))
+        lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + " here; " + least,
+                          rough=one.rough, rank=MORE))
     for way, label in (("syringes", "Syringes"), ("pumps", "Pumps")):
         if way not in [one.way for one in found]:
             lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the "
                                "figures that give volumes", rank=MORE))
+    if ratio.mix(values).volumes and "graduated" not in [one.way for one in found]:
+        lines.append(words("unfit_graduated", "Graduated cup", "its marks are too coarse for this ratio", rank=MORE))
     return lines

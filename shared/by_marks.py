@@ -1,11 +1,22 @@
 """By marks: syringes and graduated cups, each part drawn or poured to a graduation."""
 from . import ratio
 from .errors import InputError
-from .exactness import percent, tolerance, wanted_text, within
-from .graduations import cup_spread, fills, for_each, on_marks, smallest_on_marks, smallest_read, syringe_spread
+from .exactness import aim, limit, off_by, percent, tolerance, wanted_text, within
+from .graduations import (
+    FINEST,
+    cup_spread,
+    fills,
+    for_each,
+    in_one_cup,
+    on_marks,
+    smallest_on_marks,
+    smallest_read,
+    syringe_spread,
+)
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
-from .taken import levels_of, outcome, rank_of, readings, told_of, whole_steps
+from .pumping import FURTHEST, smallest_strokes
+from .taken import levels_of, outcome, rank_of, readings, told_of, whole_levels, whole_steps
 from .units import BY_NAME, from_si, sign, told, unit_for
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
@@ -69,15 +80,13 @@ def _by_syringes(values):
 def _by_graduated(values):
     batch, cup = ratio.mix(values), values["graduated"]
     steps = (cup["step"],) * len(batch.volumes)
-    whole = sum(batch.volumes)
-    times = max(1, ceiling(whole / cup["holds"]))
-    best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
-    if sum(best.volumes) > cup["holds"] * (1 + 1e-9):
-        times += 1
-        best = on_marks([volume / times for volume in batch.volumes], steps, tolerance(values))
     done = levels_of(readings(values))
-    if done:
-        best = whole_steps([volume / times for volume in batch.volumes], done, steps)
+    plan = cup_plan(values)
+    if plan is None and not done:
+        return [_too_coarse(values, batch, cup)]
+    times, best = plan or (max(1, ceiling(sum(batch.volumes) / cup["holds"])), None)
+    if done and not (best and as_told(best.volumes, done)):
+        best = whole_levels([volume / times for volume in batch.volumes], done, cup["step"])
     lines, total = [], 0.0
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
         total += volume
@@ -90,7 +99,12 @@ def _by_graduated(values):
     if times > 1:
         lines.append(line("pours", "Cup too small for all of it", times, "", str(times) + " equal pours", rank=WARN,
                           rough="the cup ends at " + told(cup["holds"], "mL", values["units"], DOWN)
-                          + "; the marks above are for one pour"))
+                          + "; the marks above are for one pour" + ("" if done else ", all of them are "
+                          + told(times * sum(best.volumes), "mL", values["units"]))))
+    if not done and times * sum(best.volumes) > FURTHEST * sum(batch.volumes) * (1 + 1e-9):
+        lines.append(words("much_more", "Much more than wanted", "{} for {}: less of it ends on no marks. Take finer "
+                           "marks or a scale.".format(told(times * sum(best.volumes), "mL", values["units"]),
+                                                told(sum(batch.volumes), "mL", values["units"])), rank=WARN))
     spread = cup_spread(best.volumes, cup["step"])
 
     def spread_of(volumes):
@@ -99,12 +113,35 @@ def _by_graduated(values):
     return lines + _trust(values, batch, best, steps, spread, spread_of, "this graduated cup", cup["holds"])
 
 
+def cup_plan(values):
+    """The marks of the graduated cup and in how many equal pours, or None: graduations.in_one_cup."""
+    cup, most = values["graduated"], limit(values)
+    return in_one_cup(ratio.mix(values).volumes, cup["step"], cup["holds"], tolerance(values), most)
+
+
+def as_told(volumes, done) -> bool:
+    """Whether what was taken is what was told: then the rest stays as it was told too."""
+    return all([abs(volume - taken) <= 1e-6 * volume for volume, taken in zip(volumes, done)])
+
+
+def _too_coarse(values, batch, cup):
+    """No mark is better than a mark that is not there, or one that puts the ratio off."""
+    steps = (cup["step"],) * len(batch.volumes)
+    found = smallest_strokes(batch.volumes, steps, tolerance(values), FINEST)
+    text = "No marks of this cup come within {} of the ratio.".format(aim(limit(values)))
+    if found:
+        text += " With marks {} apart a cup must hold {} for it.".format(
+            mark_text(cup["step"], cup["step"], values), told(sum(found.volumes), "mL", values["units"], UP))
+    text += " Take a cup with finer marks, syringes or a scale."
+    return words("too_coarse", "These marks are too coarse", text, rank=WARN)
+
+
 def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
     """The rounding to marks, the reading, and the smallest honest batch with this tool."""
     wanted, units = tolerance(values), values["units"]
     off = abs(best.error) > wanted + 1e-9
     lines = [line("marks_error", "Off ratio by whole marks", best.error, "", percent(best.error),
-                  rank=WARN if off else BESIDE, rough="below 0: short of hardener"),
+                  rank=WARN if off else BESIDE, rough=off_by(batch.names, best.volumes, batch.volumes)),
              line("spread", "Reading holds the ratio within", spread, "", within(spread), rough=READ_TO),
              line("measured", "Measured, one pour", sum(best.volumes), "m3", told(sum(best.volumes), "mL", units),
                   part="mix", rank=MORE, rough="wanted in all " + told(sum(batch.volumes), "mL", units))]
@@ -119,7 +156,8 @@ def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
         return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,
                               rough="for " + wanted_text(values) + ". Take finer marks or a scale.")]
     lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
-                      rough="for {} with {}; rounded up".format(wanted_text(values), tool)))
+                      rough="for {} by marks and by reading, each alone, with {}; rounded up".format(
+                          wanted_text(values), tool)))
     if sum(best.volumes) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for these marks", "Below {} they cannot hold the ratio. Mix more, "
                            "or take finer marks or a scale.".format(told(least, "mL", units, UP)), rank=WARN))

@@ -1,8 +1,8 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
 from . import ratio
-from .by_scale import on_scale
+from .by_scale import to_add
 from .errors import InputError
-from .exactness import aim, percent, tolerance
+from .exactness import aim, off_by, percent, tolerance
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import UP
 from .pumping import best_strokes, smallest_strokes, top_up
@@ -39,10 +39,11 @@ def answer(values):
     lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
                       rough="wanted " + told(batch.volume, "mL", units)))
     off = abs(best.error) > wanted + 1e-9
+    which = off_by(batch.names, best.volumes, batch.volumes)
     lines.append(line("strokes_error", "Off ratio by whole strokes", best.error, "", percent(best.error),
                       rank=WARN if off else BESIDE,
-                      rough="more than " + aim(wanted) + ": top up as below, or mix another amount"
-                      if off else "below 0: short of hardener; full, even strokes taken for granted"))
+                      rough=which + ", more than " + aim(wanted) + ": top up as below, or mix another amount"
+                      if off else which + "; full, even strokes taken for granted"))
     lines.extend(outcome(values, best.volumes, batch.volumes, done))
     lines.extend(_top_up(values, batch, best, found))
     least = smallest_strokes(found.volume_parts, strokes, wanted)
@@ -55,7 +56,7 @@ def answer(values):
         lines.append(line("smallest", "Smallest honest batch", least_volume, "m3",
                           " : ".join([str(count) for count in least.counts]) + " strokes, "
                           + told(least_volume, "mL", units, UP), rank=MORE,
-                          rough="for " + aim(wanted) + " with these pumps; rounded up"))
+                          rough="for " + aim(wanted) + " with these pumps, by whole, even strokes alone; rounded up"))
     return lines
 
 
@@ -71,7 +72,8 @@ def _top_up(values, batch, best, found):
             continue
         text = told(lack, "mL", values["units"])
         if found.densities:
-            text = on_scale(lack * found.densities[place], values["scale"]["step_unit"], values) + " on the scale"
+            text = to_add(lack * found.densities[place], values)
+            text += "" if text.endswith("shows") else " on the scale"
         lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place], lack, "m3", text,
                           part="abcde"[place], rough="after the strokes above"))
     return lines

@@ -1,9 +1,9 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from . import ratio
 from .errors import InputError
-from .exactness import ROUGH_AIM, aim, percent, tolerance
+from .exactness import ROUGH_AIM, aim, off_by, percent, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
-from .numbers import DOWN, UP, shown
+from .numbers import DOWN, NEAREST, UP, shown, to_step
 from .once import once
 from .units import from_si, sign, told
 from .weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
@@ -59,11 +59,9 @@ def on_display(values):
 def _reckoned(values):
     batch, step, unit = ratio.mix(values), values["scale"]["step"], values["scale"]["step_unit"]
     actual = actual_readings(values)
-    masses = corrected(batch.masses, actual)
-    if values["zeroing"] == "each":
-        readings = tuple([running((mass,), step)[0] for mass in masses])
-    else:
-        readings = running(masses, step)
+    rezeroed = values["zeroing"] == "each"
+    masses, cumulated = poured_masses(values), running(batch.masses, step, actual, rezeroed)
+    readings = tuple([to_step(reading, step) for reading in (_parts_of(cumulated, False) if rezeroed else cumulated)])
     return masses, readings, [_scale_line(values, batch, place, reading, actual, unit, span)
                               for place, (reading, span) in enumerate(zip(readings, spans(masses)))]
 
@@ -84,7 +82,8 @@ def answer(values):
         if len(actual) < len(masses):  # once all is poured, the line "poured" says it
             error = ratio_error(rounded, batch.masses)
             lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
-                              rough="what the scale's step alone brings; below 0: short of hardener"))
+                              rough="what the scale's step alone brings; "
+                              + off_by(batch.names, rounded, batch.masses)))
         spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
         lines.append(line("spread", "The scale holds the ratio within", spread, "",
                           "±" + shown(spread * 100, 1, UP) + "%",
@@ -93,12 +92,26 @@ def answer(values):
     wanted = tolerance(values)
     least = smallest_batch(batch.masses, step, wanted, rezeroed)
     lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="rounded up, for " + aim(wanted)
+                      rough="rounded up, for " + aim(wanted) + " by reading alone, rounding comes on top"
                             + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
     if sum(masses) < least * (1 - 1e-9):
         lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
                            + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
     return lines
+
+
+def poured_masses(values):
+    """The parts [kg] that all else is reckoned with: as planned, or as they follow from what the scale really showed.
+
+    What was typed just as it was told changes nothing that follows, until all of it is poured.
+    """
+    masses, actual = ratio.mix(values).masses, actual_readings(values)
+    if len(actual) < len(masses):
+        step = values["scale"]["step"]
+        told = running(masses, step, (), values.get("zeroing") == "each")
+        if all([abs(reading - one) <= step / 1000 for reading, one in zip(actual, told)]):
+            return masses
+    return corrected(masses, actual)
 
 
 def _scale_line(values, batch, place, reading, actual, unit, span):
@@ -126,6 +139,15 @@ def on_scale(mass: float, unit: str, values) -> str:
     return shown(from_si(mass, unit), places) + " " + sign(unit)
 
 
+def to_add(mass: float, values, toward=NEAREST) -> str:
+    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot."""
+    step = values["scale"]["step"]
+    shows = to_step(mass, step, toward)
+    if shows < step / 2:
+        return told(mass, "g", values["units"]) + ", less than the scale shows"
+    return on_scale(shows, values["scale"]["step_unit"], values)
+
+
 def _parts_of(readings, rezeroed):
     if rezeroed:
         return readings
@@ -141,10 +163,11 @@ def _scale_warnings(values, masses, readings, step):
                            + told(most, "g", values["units"], DOWN) + ". Weigh in two cups.", rank=WARN))
     actual = actual_readings(values)
     if len(actual) == len(masses):
-        error = ratio_error(masses, ratio.mix(values).masses)
+        batch = ratio.mix(values)
+        error = ratio_error(masses, batch.masses)
         wanted = tolerance(values)
         off = abs(error) > wanted + 1e-9
         lines.append(line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
                           rough=("beyond " if off else "within ") + aim(wanted)
-                          + "; below 0: short of hardener"))
+                          + "; " + off_by(batch.names, masses, batch.masses)))
     return lines

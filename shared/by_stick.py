@@ -2,13 +2,14 @@
 from . import ratio
 from .cups import fill_height, frustum_volume, smallest_stick_batch, stick_marks, stick_spread, taper_of, widest_cup
 from .errors import InputError
-from .exactness import tolerance, wanted_text, within
+from .exactness import off_by, percent, tolerance, wanted_text, within
 from .figures import area, figure, note, path
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
-from .numbers import DOWN, UP, ceiling, shown
+from .numbers import DOWN, UP, ceiling
 from .records import CUP
 from .taken import follow, levels_of, outcome, rank_of, readings, told_of
 from .units import US, told
+from .weighing import ratio_error
 
 MARK_ERROR = 0.001  # m, how far a mark, the level's meniscus and the eye are off together (own judgement)
 WIDEST, HIGHEST, NOTE = 220.0, 260.0, 16.0  # of the drawing, and the height of a line of words in it
@@ -87,14 +88,10 @@ def _each_mark(batch, volumes, marks, cup):
         moved[place] += MARK_ERROR
         levels = [frustum_volume(mark, cup["bottom"] / 2, taper_of(cup)) for mark in moved]
         poured = [after - before for before, after in zip([0.0] + levels, levels)]
-        worst = 0.0
-        for part in range(1, len(poured)):
-            change = (poured[part] / poured[0]) / (volumes[part] / volumes[0]) - 1
-            worst = change if abs(change) > abs(worst) else worst
-        sign = "+" if worst > 0 else ""
+        worst = ratio_error(poured, volumes)
         lines.append(line("mark_cost_" + "abcde"[place], batch.names[place] + " 1 mm too high", worst, "",
-                          sign + shown(worst * 100, 1) + "%", part="abcde"[place], rank=MORE,
-                          rough="of the ratio; below 0: short of hardener"))
+                          percent(worst), part="abcde"[place], rank=MORE,
+                          rough="of the ratio; " + off_by(batch.names, poured, volumes)))
     return lines
 
 

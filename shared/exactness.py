@@ -1,5 +1,6 @@
 """How exact a ratio is wanted, and how an error is told."""
 from .numbers import UP, shown
+from .weighing import furthest_off
 
 AIM, STOP = 0.02, 0.05  # of the hardener, from memory; the label's own figure goes before them
 ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
@@ -8,6 +9,11 @@ ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
 def tolerance(values) -> float:
     """The ratio error to aim for [-]: typed, else the label's, else what is remembered."""
     return values["tolerance"] or values["system"]["tolerance"] or AIM
+
+
+def limit(values) -> float:
+    """The ratio error beyond which no mark is told [-]: typed, else the label's, else what is remembered."""
+    return values["tolerance"] or values["system"]["tolerance"] or STOP
 
 
 def wanted_text(values) -> str:
@@ -26,13 +32,29 @@ def aim(wanted: float) -> str:
 
 
 def percent(error) -> str:
-    """A signed error in percent.
+    """A signed error in percent, its size rounded up: never told smaller than it is.
 
-    >>> percent(0.0213), percent(-0.0004), percent(0)
-    ('+2.1%', '0.0%', '0.0%')
+    >>> percent(0.0213), percent(-0.00224), percent(0)
+    ('+2.2%', '-0.3%', '0.0%')
     """
-    text = shown(error * 100, 1)
-    return (text if text.startswith("-") else "+" + text if float(text) else text) + "%"
+    size = shown(abs(error) * 100, 1, UP)
+    return ("" if not float(size) else "-" if error < 0 else "+") + size + "%"
+
+
+def off_by(names, poured, parts) -> str:
+    """Which part is short or over, in words: of the one that is furthest off its ratio to the first.
+
+    names, poured, parts: of each part, in the order of the label; poured above 0
+
+    >>> off_by(("Resin", "Hardener", "Part 3"), (200, 70, 5), (100, 30, 5))
+    'short of Part 3'
+    >>> off_by(("Resin", "Hardener"), (200, 70), (100, 30)), off_by(("Resin", "Hardener"), (200, 60), (100, 30))
+    ('too much Hardener', 'in ratio')
+    """
+    place, error = furthest_off(poured, parts)
+    if abs(error) < 1e-9:
+        return "in ratio"
+    return ("short of " if error < 0 else "too much ") + names[place]
 
 
 def within(spread) -> str:

@@ -1,11 +1,12 @@
 """Graduations: how far marks on syringes and cups hold a ratio, and the smallest batch they measure well."""
 from math import sqrt
 
-from .numbers import ceiling
-from .pumping import best_strokes, smallest_strokes
+from .numbers import DOWN, ceiling, to_step
+from .pumping import FURTHEST, SLACK, best_strokes, following, smallest_strokes
 from .weighing import COVERAGE
 
 FINEST = 400  # graduations of the smallest part beyond which rounding to one of them is no longer looked at
+MOST_MARKS = 2000  # of one cup that are tried one by one; with so many of them nearly any amount is held
 
 
 def for_each(numbers, count: int):
@@ -37,6 +38,53 @@ def on_marks(wanted, steps, tolerance: float):
     """
     least = min([volume / step for volume, step in zip(wanted[1:], steps[1:])])
     return best_strokes(wanted, steps, max(tolerance, 1 / least) if least > FINEST else tolerance)
+
+
+def in_one_cup(wanted, step: float, holds: float, tolerance: float, limit: float):
+    """Marks that one cup has, in how many equal pours: (pours, pumping.Strokes), or None where none holds the ratio.
+
+    wanted: volume of each part in all [m3]; step: from mark to mark [m3]; holds: the highest mark [m3]
+    tolerance: of the ratio, aimed at [-]; limit: no marks are told beyond it [-]
+    The pours together are never less than wanted: the fewest within tolerance; else the nearest to the ratio; and only
+    where neither goes, much more than wanted.
+    >>> in_one_cup((675e-6, 225e-6), 10e-6, 100e-6, 0.02, 0.05)[0]  # 90 mL of 100 leave no mark for the third of it
+    12
+    >>> in_one_cup((33e-6, 7e-6), 25e-6, 100e-6, 0.02, 0.05) is None
+    True
+    """
+    whole, steps = sum(wanted), (step,) * len(wanted)
+    top = to_step(holds, step, DOWN)
+    if top < step:
+        return None
+    least = max(1, ceiling(whole / top))
+    for pours in (least, least + 1):
+        found = on_marks([volume / pours for volume in wanted], steps, tolerance)
+        fine = min(found.counts) > FINEST  # one mark more or less is not looked at there
+        if sum(found.volumes) <= top * (1 + SLACK) and (fine or abs(found.error) <= tolerance + SLACK):
+            return pours, found
+    best, best_key = None, None
+    for count in range(1, min(ceiling(top / step), MOST_MARKS) + 1):
+        found = following(count, wanted, steps)
+        volume, error = sum(found.volumes), abs(found.error)
+        if volume > top * (1 + SLACK) or error > limit + SLACK:
+            continue
+        pours = ceiling(whole / volume)
+        held = error <= tolerance + SLACK
+        if pours * volume <= FURTHEST * whole * (1 + SLACK):
+            key = (0, pours, pours * volume) if held else (1, error, pours)
+        else:
+            key = (2 if held else 3, pours * volume, pours)
+        if best is None or _before(key, best_key):
+            best, best_key = (pours, found), key
+    return best
+
+
+def _before(key, other):
+    """Whether a key comes first; figures that agree to their last bits count as equal on every runtime."""
+    for own, theirs in zip(key, other):
+        if abs(own - theirs) > SLACK * max(abs(own), abs(theirs)):
+            return own < theirs
+    return False
 
 
 def syringe_spread(volumes, steps, times) -> float:

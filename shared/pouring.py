@@ -45,6 +45,9 @@ def steps(values):
     if way == "scale":
         zero = on_scale(0.0, values["scale"]["step_unit"], values)
         steps_found.append(step("cup", "Cup on the scale, set it to", zero, said="Cup on the scale, set it to zero"))
+    coarse = found.get("too_coarse")
+    if coarse is not None:  # nothing that could be poured right: say so, and no more
+        return [step("too_coarse", coarse.label, "", coarse.text, rank=WARN)]
     several = found.get("pours")
     group, field, _ = FIELDS[way]
     for place, name in enumerate(batch.names):
@@ -130,6 +133,6 @@ def answer(values):
     for place, one in enumerate(steps(values)):
         label = "{}. {}".format(place + 1, one["label"])
         lines.append(words(one["name"], label, one["figure"] or one["under"], one["under"] if one["figure"] else "",
-                           part=one["part"], rank=MORE if one["name"] != "off" else WARN))
+                           part=one["part"], rank=WARN if one["name"] in ("off", "too_coarse") else MORE))
     lines.append(line("done_parts", "Parts poured", done, "", str(done), rank=MORE))
     return lines

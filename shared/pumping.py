@@ -29,7 +29,7 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     last = min(max(first + 3, ceiling(FURTHEST * wanted[0] / strokes[0])), first + MOST_FURTHER)
     best = None
     for count in range(max(1, first - 1), last + 1):
-        found = _following(count, wanted, strokes)
+        found = following(count, wanted, strokes)
         if sum(found.volumes) < whole * (1 - SLACK):
             continue
         if abs(found.error) <= tolerance + SLACK:
@@ -43,7 +43,7 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     return best
 
 
-def _following(count, wanted, strokes):
+def following(count, wanted, strokes):
     """The strokes of the other pumps nearest to the ratio with `count` strokes of the first."""
     counts, volumes, worst = [count], [count * strokes[0]], 0.0
     for place in range(1, len(strokes)):
@@ -65,7 +65,7 @@ def smallest_strokes(parts, strokes, tolerance: float, most: int = 60):
     (3, 1)
     """
     for count in range(1, most + 1):
-        found = _following(count, parts, strokes)
+        found = following(count, parts, strokes)
         if abs(found.error) <= tolerance + SLACK:
             return found
     return None

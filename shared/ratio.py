@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from .errors import InputError
+from .exactness import AIM, STOP, within
 from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
@@ -10,6 +11,7 @@ from .once import once
 from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
 from .units import told
+from .weighing import furthest_off
 
 WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
         ("stick", "Stick"))
@@ -39,7 +41,6 @@ Mix = namedtuple("Mix", ("names", "masses", "volumes", "mass", "volume", "densit
 Basis = namedtuple("Basis", ("weight_parts", "volume_parts", "densities"))
 
 NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
-APART = 0.03  # a label whose two ratios differ from its densities by more than this is questioned (own judgement)
 WRONG_WAY = 1.25  # hardener parts to resin parts from which on a ratio is questioned (own judgement)
 
 
@@ -308,14 +309,40 @@ def questions(system):
         lines.append(words("wrong_way", "The right way round?", "More hardener than resin: " + notation(parts)
                            + ". The resin comes first here. If the label means " + turned + ", type that.", rank=ASK))
     if system["by_weight"] and system["by_volume"] and system["densities"]:
-        derived = shares([w / rho for w, rho in zip(system["by_weight"], system["densities"])])
-        given = shares(system["by_volume"])
-        apart = max([abs(d / g - 1) for d, g in zip(derived, given)])
-        if apart > APART:
-            lines.append(line("label_apart", "Does the label agree with itself?", apart, "", "The ratio by weight, the "
-                              "ratio by volume and the densities differ by " + shown(apart * 100, 0)
-                              + "%. Weights follow the first, volumes the second.", rank=ASK))
+        lines.extend(_apart(system))
     return lines
+
+
+def label_apart(system):
+    """How far a label's two ratios are apart by its densities: (place of the part, how far [-]), to the first part.
+
+    system: values of records.SYSTEM that give parts by weight, by volume and densities; the larger way round counts
+    >>> label = {"by_weight": (100, 30), "by_volume": (3, 1), "densities": (1150, 980)}
+    >>> place, apart = label_apart(label)  # 30/0.98 to 100/1.15 is 1.0561 to 3
+    >>> place, round(apart, 4)
+    (1, 0.0561)
+    """
+    derived = [w / rho for w, rho in zip(system["by_weight"], system["densities"])]
+    found = []
+    for one, other in ((derived, system["by_volume"]), (system["by_volume"], derived)):
+        place, off = furthest_off(one, other)
+        found.append((abs(off), place))
+    apart, place = found[0] if found[0][0] >= found[1][0] else found[1]
+    return place, apart
+
+
+def _apart(system):
+    """Two ratios in one label, asked back where they are further apart than a pour is to be."""
+    place, apart = label_apart(system)
+    if apart <= (system["tolerance"] or AIM) + 1e-9:
+        return []
+    names = part_names(system)
+    text = "By weight and densities {} to {} is {} off the ratio by volume.".format(
+        names[place], names[0], within(apart)[1:])
+    if apart > (system["tolerance"] or STOP) + 1e-9:
+        text += " No pour may be so far off: look at the label again."
+    return [line("label_apart", "Does the label agree with itself?", apart, "",
+                 text + " Weights follow the first, volumes the second.", rank=ASK)]
 
 
 def _densities_mark(system):

@@ -1,11 +1,11 @@
 """Rescue lines: what is said of a pour that went wrong."""
 from . import measure, ratio
-from .by_scale import on_scale
-from .exactness import aim, percent, tolerance
+from .by_scale import to_add
+from .exactness import aim, off_by, percent, tolerance
 from .in_cup import additions, contents, least_additions
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import stirring_time
-from .numbers import DOWN, UP, shown
+from .numbers import DOWN, UP
 from .records import SYSTEM
 from .units import told
 from .weighing import ratio_error
@@ -26,7 +26,7 @@ def lines(values):
     said = _clock(values, total if unit == "kg" else None)
     if "past_saving" in [one.name for one in said]:
         return said
-    said.append(_state(in_cup, parts, error))
+    said.append(_state(names, in_cup, parts, error))
     said.extend(_to_add(values, names, in_cup, exact, least, unit, error))
     said.append(_total(values, "new_total", "Then in the cup, liquids", total, unit))
     said.extend(_filler(values, in_cup, exact, least, parts))
@@ -39,19 +39,17 @@ def _amount_text(values, amount, unit, toward):
     if unit == "m3":
         return told(amount, "mL", values["units"], toward)
     if values["way"] == "scale":
-        step = values["scale"]["step"]
-        count = float(shown(amount / step, 0, toward))
-        return on_scale(count * step, values["scale"]["step_unit"], values)
+        return to_add(amount, values, toward)
     return told(amount, "g", values["units"], toward)
 
 
-def _state(in_cup, parts, error):
+def _state(names, in_cup, parts, error):
     if min(in_cup) <= 0:
         return words("off", "A part is missing", "Nothing of it is in the cup yet.", rank=WARN)
     off = ratio_error(in_cup, parts)
     rank = WARN if abs(off) > error + 1e-9 else MORE
     return line("off", "In the cup: off ratio by", off, "", percent(off), rank=rank,
-                rough=aim(error) + " is wanted; below 0: short of hardener")
+                rough=aim(error) + " is wanted; " + off_by(names, in_cup, parts))
 
 
 def _to_add(values, names, in_cup, exact, least, unit, error):

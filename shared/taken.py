@@ -1,10 +1,11 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from .cups import frustum_volume, full_volume, taper_of
 from .errors import InputError
-from .exactness import aim, percent, tolerance
+from .exactness import aim, off_by, percent, tolerance
 from .lines import BESIDE, WARN, line
-from .numbers import shown
+from .numbers import DOWN, shown, to_step
 from .pumping import Strokes
+from .ratio import part_names
 from .weighing import corrected, ratio_error
 
 SLACK = 1 + 1e-9  # computed volumes differ in their last bits between runtimes
@@ -67,10 +68,15 @@ def _check_room(values, wanted, done, path):
         top, most, what = cup["height"], full_volume(cup), "the rim of this cup"
     else:
         cup, top, what = None, values["graduated"]["holds"], "the highest mark of this cup"
-        most = top
+        most = to_step(top, values["graduated"]["step"], DOWN)
     if done[-1] > top * SLACK:
         raise InputError(path, "That is above " + what)
-    if sum(follow(wanted, levels_of(done, cup))) > most * SLACK:
+    volumes = follow(wanted, levels_of(done, cup))
+    if sum(volumes) <= most * SLACK and cup is None and len(done) < len(wanted):
+        volumes = whole_levels(wanted, levels_of(done), values["graduated"]["step"]).volumes
+    elif len(done) == len(wanted):
+        most = max(most, top)
+    if sum(volumes) > most * SLACK:
         raise InputError(path, "With so much in it the rest would stand above " + what + ": tip it all into a larger "
                          "cup and go on there, or weigh the rest")
 
@@ -120,6 +126,25 @@ def whole_steps(wanted, done, steps):
     return Strokes(tuple([int(shown(count, 0)) for count in counts]), tuple(volumes), ratio_error(volumes, wanted))
 
 
+def whole_levels(wanted, done, step):
+    """Marks of the parts to come, poured one on the other in one cup: each the nearest mark above the one before it.
+
+    wanted: of each part, in ratio [m3]; done: taken so far [m3]; step: from mark to mark [m3]
+    returns: pumping.Strokes, its counts in marks
+    >>> [round(volume * 1e6, 6) for volume in whole_levels((30e-6, 10e-6), (47e-6,), 10e-6).volumes]  # 62.7: 60
+    [47.0, 13.0]
+    """
+    level, target, volumes = 0.0, 0.0, []
+    for place, volume in enumerate(follow(wanted, done)):
+        target += volume
+        mark = target if place < len(done) else max(to_step(target, step),
+                                                    to_step(to_step(level, step, DOWN) + step, step))
+        volumes.append(volume if place < len(done) else mark - level)
+        level = mark
+    return Strokes(tuple([int(shown(volume / step, 0)) for volume in volumes]), tuple(volumes),
+                   ratio_error(volumes, wanted))
+
+
 def outcome(values, volumes, wanted, done):
     """How far a finished pour is off ratio; no line while parts are missing."""
     if len(done) < len(wanted):
@@ -127,7 +152,8 @@ def outcome(values, volumes, wanted, done):
     error, most = ratio_error(volumes, wanted), tolerance(values)
     off = abs(error) > most + 1e-9
     return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                 rough=("beyond " if off else "within ") + aim(most) + "; below 0: short of hardener")]
+                 rough=("beyond " if off else "within ") + aim(most) + "; "
+                 + off_by(part_names(values["system"]), volumes, wanted))]
 
 
 def told_of(place, done, rough):

@@ -2,13 +2,12 @@
 from math import pi
 
 from . import measure, ratio, to_clock
-from .by_scale import actual_readings
+from .by_scale import actual_readings, poured_masses
 from .errors import InputError
 from .filling import PUTTY_FOLD, dose_of
 from .filling import check as check_filling
 from .inputs import Choice, Number
 from .taken import follow, readings, volumes_taken
-from .weighing import corrected
 
 WHEN = (("thicken", ("yes",)), ("amount_is", ("putty",)))
 
@@ -73,7 +72,6 @@ def poured(values):
             return batch
         volumes = follow(batch.volumes, done)
         return ratio.mix_of_mass(values["system"], sum(volumes) * batch.density)
-    actual = actual_readings(values)
-    if not actual:
+    if not actual_readings(values):
         return batch
-    return ratio.mix_of_mass(values["system"], sum(corrected(batch.masses, actual)))
+    return ratio.mix_of_mass(values["system"], sum(poured_masses(values)))

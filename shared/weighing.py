@@ -1,24 +1,40 @@
 """Weighing on one scale: the running readings, their rounding, and how far the ratio can be trusted."""
 from math import sqrt
 
-from .numbers import to_step
+from .numbers import DOWN, UP, to_step
 
+ALIKE = 0.1  # of a step; two steps of which neither is nearer by more than this go by the whole (own judgement)
 COVERAGE = 2  # k: about 95 % of cases, JCGM 100:2008, 6.2.1
 
 
-def running(masses, step: float):
-    """What the scale should show after each part, the cup tared away: cumulated, rounded to the step.
+def running(masses, step: float, actual=(), rezeroed: bool = False):
+    """What is in the cup after each part by the scale: each part to a step of it, in ratio with those told before it.
 
-    masses: of each part [kg], in the order of pouring; step: readability d [kg], above 0
-    returns: readings [kg], as many as parts
-    >>> running((0.1804, 0.0601), 0.001)
-    (0.18, 0.241)
+    masses: planned parts [kg], in the order of pouring; step: readability d [kg], above 0
+    actual: readings so far [kg], cumulated; the ones to come follow them just as they follow those that are told
+    rezeroed: each part is read from zero, and is a whole number of steps by itself
+    returns: cumulated [kg], as many as parts; of two steps about equally near the one nearer to the plan
+    >>> running((0.1804, 0.0601), 0.001), running((0.163462, 0.049038), 0.001)  # 163 g take 48.9 g
+    ((0.18, 0.24), (0.163, 0.212))
     """
-    total, readings = 0.0, []
-    for mass in masses:
-        total += mass
-        readings.append(to_step(total, step))
-    return tuple(readings)
+    told, planned = list(actual), sum(masses[:len(actual)])
+    for place in range(len(told), len(masses)):
+        planned += masses[place]
+        if told and told[-1] > 0:
+            before, target = told[-1], told[-1] + corrected(masses, told)[place]
+        else:  # nothing yet that shows on this scale
+            before, target = 0.0, planned
+        start = before if rezeroed else 0.0
+        told.append(start + _near(target - start, planned - start, step))
+    return tuple(told)
+
+
+def _near(target, planned, step):
+    low, high = to_step(target, step, DOWN), to_step(target, step, UP)
+    nearer = (high - target) - (target - low)
+    if abs(planned - target) < 1e-6 * step or abs(nearer) > ALIKE * step * (1 + 1e-6):
+        return high if nearer < 1e-6 * step else low
+    return high if planned > target else low
 
 
 def corrected(masses, actual):
@@ -88,9 +104,20 @@ def ratio_error(poured, parts) -> float:
     >>> round(ratio_error((0.18, 0.063), (3, 1)), 3)
     0.05
     """
-    worst = 0.0
+    return furthest_off(poured, parts)[1]
+
+
+def furthest_off(poured, parts):
+    """Which part is furthest off its ratio to the first, and by how much: (its place, signed error [-]).
+
+    poured: amounts [any unit], above 0; parts: the label's, in the same basis
+    >>> place, error = furthest_off((200, 70, 5), (100, 30, 5))
+    >>> place, round(error, 3)
+    (2, -0.5)
+    """
+    found, worst = 1, 0.0
     for place in range(1, len(parts)):
         error = (poured[place] / poured[0]) / (parts[place] / parts[0]) - 1
-        if abs(error) > abs(worst):
-            worst = error
-    return worst
+        if abs(error) > abs(worst) + 1e-12:  # equal errors: the earlier part, on every runtime
+            found, worst = place, error
+    return found, worst

@@ -32,6 +32,11 @@ def refused(item, typed, **others):
     return found
 
 
+@pytest.mark.parametrize("typed", ["1e400", "1e308", "1e-9", "2.5E+3", "1 e3"])
+def test_a_number_as_machines_write_it_is_asked_for_in_plain_digits(typed):
+    assert "plain digits, like 1500 or 0.001" in refused(WIDTH, typed)["width"]
+
+
 @pytest.mark.parametrize(
     "typed, metres",
     [
@@ -209,7 +214,7 @@ def test_the_amount_that_stands_there_by_itself_is_the_same_pour_in_us_units():
         ("5 mm", {}, "amount", "length"),
         ("0", {}, "amount", "more than zero"),
         ("-4", {}, "amount", "more than zero"),
-        ("1e-300", {}, "amount", "not a unit"),
+        ("1e-300", {}, "amount", "plain digits"),
         (1e-300, {}, "amount", "too small"),
         ("2000000", {}, "amount", "at most"),
         ("", {"amount_is": "strokes"}, "amount", "type how much"),

@@ -95,6 +95,60 @@ def test_marks_coarser_than_the_part_are_said_with_the_way_out():
     assert "coarse_a" not in found
 
 
+def marks_within(ratio_of, marks, most):
+    """Brute force: all pairs of whole marks of a cup whose ratio is off by no more than `most`."""
+    pairs = [(a, b) for a in range(1, marks) for b in range(1, marks - a + 1)]
+    return [(a, b) for a, b in pairs if abs(b / a * ratio_of - 1) <= most + 1e-9]
+
+
+@pytest.mark.parametrize("holds", [100, 300])
+@pytest.mark.parametrize("step", [5, 10, 25])
+def test_no_mark_above_what_the_cup_holds_is_ever_told(holds, step):
+    """Every level is a mark that the cup has; where it says too coarse, no pair of its marks is within 5 %."""
+    for ratio_of in (1, 1.5, 2, 3, 4, 5):
+        held = marks_within(ratio_of, holds // step, 0.05)
+        for amount in range(40, 901, 55):
+            found = lines(way="graduated", amount=f"{amount} mL", graduated={"holds": str(holds), "step": str(step)},
+                          system={"by_volume": f"{ratio_of}:1", "densities": "1.15:0.98"})
+            if "too_coarse" in found:
+                assert not held, (ratio_of, amount)
+                assert "level_a" not in found
+                continue
+            a, b = found["level_a"]["value"] * 1e6, found["level_b"]["value"] * 1e6
+            assert (round(a / step), round(b / step) - round(a / step)) in held
+            assert (a / step, b / step) == pytest.approx((round(a / step), round(b / step)), abs=1e-6)
+            assert 0 < a < b <= holds + 1e-6
+            pours = found["pours"]["value"] if "pours" in found else 1
+            assert pours * b >= amount * (1 - 1e-9)
+            assert pours * b <= 1.5 * amount + 1e-6 or "much_more" in found
+
+
+def test_a_cup_whose_marks_hold_no_such_ratio_says_so_and_what_would_help():
+    """By hand: 5:1 with marks 25 mL apart is 125 + 25 = 150 mL at the least, and the cup ends at 100 mL."""
+    coarse = {"way": "graduated", "amount": "40 mL", "graduated": {"holds": "100", "step": "25"},
+              "system": {"by_volume": "5:1", "densities": "1.15:0.98"}}
+    found = lines(**coarse, compare="yes")
+    assert found["too_coarse"]["rank"] == "warn"
+    assert "a cup must hold 150 mL" in found["too_coarse"]["text"]
+    assert "level_a" not in found and "way_graduated" not in found and "unfit_graduated" in found
+    steps = moves.answer("pouring", coarse)["lines"]
+    assert (steps[0]["name"], steps[0]["rank"]) == ("too_coarse", "warn")
+
+
+def test_a_cup_is_filled_to_marks_that_it_has_in_equal_pours_that_suffice():
+    """By hand: 3:1 in steps of 10 mL below 100 is 60 + 20; 900 mL are 12 such pours, not 10 of 120 mL."""
+    cup = {"way": "graduated", "amount": "900 mL", "graduated": {"holds": "100", "step": "10"}}
+    found = lines(**cup)
+    assert (found["level_a"]["text"], found["level_b"]["text"], found["pours"]["value"]) == ("60 mL", "80 mL", 12)
+    assert "960 mL" in found["pours"]["rough"]
+    assert lines(**cup, levels={"0": {"volume": "60"}})["level_b"]["text"] == "80 mL"  # as told: nothing changes
+    # 63 mL taken want 21 more, 84 in all: the nearest mark is 80
+    assert lines(**cup, levels={"0": {"volume": "63"}})["level_b"]["text"] == "80 mL"
+    # a cup that ends at 105 mL has no mark above 100: what must stand above it is refused where it was typed
+    odd = {"holds": "105", "step": "10"}
+    assert "levels.0.volume" in errors(way="graduated", amount="90 mL", graduated=odd, levels={"0": {"volume": "78"}})
+
+
 def test_the_smallest_honest_batch_by_marks_is_read_and_rounded_within_the_tolerance():
     found = lines(way="syringes", tolerance="5", amount="60", syringes={"holds": "60:20", "steps": "1:1"})
     least = found["smallest"]["value"]
@@ -171,6 +225,13 @@ def test_one_millimetre_on_a_mark_is_told_for_each_mark():
     assert found["mark_cost_b"]["value"] == pytest.approx((11 / 30) * 3 - 1, rel=1e-9)
 
 
+def test_a_millimetre_too_high_names_the_part_that_it_puts_off():
+    """Three parts: 1 mm too much of the hardener leaves too little of the thin part above it, which is 1 mm high."""
+    found = lines(way="stick", amount="100 mL", system={"by_volume": "100:40:5", "densities": "1.15:0.98:0.9"})
+    ends = [found["mark_cost_" + part]["rough"].partition("; ")[2] for part in "abc"]
+    assert ends == ["short of Hardener", "short of Part 3", "too much Part 3"]
+
+
 def test_the_picture_of_the_cup_is_to_scale_and_its_levels_are_those_of_the_lines():
     found = asked(way="stick", amount="50 mL", cup=STRAIGHT)
     drawn = {one["role"]: one for one in found["figures"][0]["shapes"] if one["kind"] != "note"}
@@ -220,6 +281,17 @@ def test_a_bench_lists_every_way_best_first_and_says_why():
     assert figures == sorted(figures)
     assert all("honest" in one["text"] for one in found)
     assert lines(compare="yes", amount="1000")["best_way"]["text"].startswith("Scale")
+
+
+def test_a_smallest_batch_says_what_it_leaves_out():
+    """At 3:1 on 1 g, 240 g are read within 1.8 % and rounded by 0.25 % (187 g and 53 g): beyond 2 % together."""
+    found = lines(compare="yes", amount="240")
+    assert found["way_scale"]["value"] == pytest.approx(found["spread"]["value"] + abs(found["rounding"]["value"]))
+    assert found["rounding"]["value"] == pytest.approx(53 / 187 * 3 * 1.15 / 0.98 - 1)
+    assert found["way_scale"]["value"] > 0.02 and found["smallest"]["value"] < 0.240
+    assert "reading alone" in found["way_scale"]["rough"] and "reading alone" in found["smallest"]["rough"]
+    for way in ("syringes", "graduated", "pumps"):
+        assert "alone" in found["way_" + way]["rough"]
 
 
 def test_for_a_tiny_batch_fine_syringes_beat_a_coarse_scale():

@@ -221,3 +221,17 @@ def test_what_is_missing_is_asked_at_its_field():
 
 def test_nothing_is_answered_until_it_is_asked():
     assert moves.answer("rescue", {})["lines"] == []
+
+
+def test_the_part_that_is_off_is_the_one_that_is_named():
+    """By hand, 100:30:5: 200 g take 60 and 10; 70 is 16.7 % too much, 5 is half of it: Part 3 is furthest off."""
+    found = lines(system={"by_weight": "100:30:5"}, in_cup=cup(200, 70, 5))
+    assert (found["off"]["text"], found["off"]["rough"]) == ("-50.0%", "±2.0% is wanted; short of Part 3")
+    found = lines(system={"by_weight": "100:30:5"}, in_cup=cup(200, 70, 10))
+    assert (found["off"]["text"], found["off"]["rough"]) == ("+16.7%", "±2.0% is wanted; too much Hardener")
+    assert lines(in_cup=cup(200, 60))["off"]["rough"].endswith("in ratio")
+
+
+def test_an_addition_that_the_scale_cannot_show_is_never_told_as_nothing():
+    """By hand: 100 g take 30; 29.7 are 0.3 g short, on a scale of 1 g."""
+    assert lines(in_cup=cup(100, 29.7))["add_b"]["text"] == "0.300 g, less than the scale shows"
