@@ -13,6 +13,7 @@ from .numbers import DOWN, UP, shown, small, to_step
 from .records import SYSTEM
 from .units import told
 
+STEP = 1800.0  # s; in which windows are told
 GAP = 12 * 3600.0  # s; between two typed points, more is a gap (own judgement)
 FOLD = "Cure: the temperature to come"
 SPEEDS = {"fast": 0, "medium": 1, "slow": 2}
@@ -170,7 +171,7 @@ def after(seconds: float, toward: str) -> str:
 
 
 def _clock(values, seconds, toward):
-    return clock_text(to_step(values["mixed_at"] + seconds, 1800.0, toward), values["hours"], toward)
+    return clock_text(to_step(values["mixed_at"] + seconds, STEP, toward), values["hours"], toward)
 
 
 def _on_clock(values, seconds, toward):
@@ -182,9 +183,9 @@ def _recoat(values, found):
     rows = dict([(row[0], row) for row in STAGES])
     if opens is None or closes is None:
         return words("recoat", "Recoat without sanding", "not at these temperatures", rank=ANSWER, rough="see below")
-    if opens >= closes:
+    if to_step(opens, STEP, UP) >= to_step(closes, STEP, DOWN):
         return words("recoat", "Recoat without sanding", "no window to count on", rank=ANSWER,
-                     rough="too cold for it to open before it closes: wash, sand, then coat")
+                     rough="it may close before it is sure to be open: wash, sand, then coat")
     hours = after(opens, UP) + " to " + after(closes, DOWN)
     rough = "opens late, closes early; " + rows["recoat_closes"][4]
     if values["mixed_at"] is None:

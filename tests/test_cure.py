@@ -186,6 +186,15 @@ def test_the_labels_hours_at_another_temperature(outside):
     outside("cu-label-4", by, hours(10, 303.15, 65000), warm["recoat"]["value"] / 3600, rel=1e-6)
 
 
+@pytest.mark.parametrize("air", ["33", "37", "40"])
+def test_a_window_that_may_close_before_it_is_sure_to_be_open_is_none(air):
+    """A label's 4 to 6 h at 20 degC: at 33 degC from 1.8 h at the latest to 1.9 h at the earliest."""
+    label = {"by_volume": "2:1", "cure_recoat": "4 h", "cure_until": "6 h", "cure_temperature": "20 C"}
+    found = lines({"air": air, "system": label})["recoat"]
+    assert found["text"] == "no window to count on"
+    assert "cold" not in found["rough"]
+
+
 def test_label_hours_without_their_temperature_are_asked_for():
     assert errors({"air": "20", "system": dict(LABEL, cure_temperature="")})[0][0] == "system.cure_temperature"
     assert errors({"air": "20", "system": dict(LABEL, cure_until="2")})[0][0] == "system.cure_until"
