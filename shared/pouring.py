@@ -65,12 +65,27 @@ def steps(values):
         steps_found.append(step(
             "off", "Off ratio, by", off.text, off.rough + ". Nothing comes out of a cup: add what is short.",
             "Off ratio. Rescue it before you stir.", rank=WARN, lead=(("rescue", "yes"),)))
-    steps_found.append(_stir(values, batch))
+    mix = of_one_pour(values, found)
+    steps_found.append(_stir(values, batch, mix))
     if thicken.asked(values):
-        steps_found.extend(_filler(values))
+        steps_found.extend(_filler(values, mix))
     steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
                             "Done. Use it up, a full cup heats itself.", logs=_logs(values, found, key)))
     return steps_found
+
+
+def of_one_pour(values, found):
+    """What is stirred and thickened at once: the mix as it was poured, and of several equal pours one.
+
+    found: the lines of the way of measuring by name
+    """
+    mix, several, measured = thicken.poured(values), found.get("pours"), found.get("measured")
+    if several is None or readings(values):  # what was typed is of one pour already
+        return mix
+    if not mix.density:
+        return ratio.mix_of_volume(values["system"], mix.volume / several.value)
+    volume = measured.value if measured else mix.volume / several.value
+    return ratio.mix_of_mass(values["system"], volume * mix.density)
 
 
 def _logs(values, found, key):
@@ -87,9 +102,8 @@ def _logs(values, found, key):
     return [pair for pair in pairs if pair[1]]
 
 
-def _stir(values, batch):
-    cold = values["temperature"]
-    mass = thicken.poured(values).mass
+def _stir(values, batch, mix):
+    cold, mass = values["temperature"], mix.mass
     if mass is None:
         mass = batch.volume * DENSEST
     seconds = stirring_time(mass, cold)
@@ -101,8 +115,9 @@ def _stir(values, batch):
                 seconds=seconds)
 
 
-def _filler(values):
-    lines = thicken.answer(values)
+def _filler(values, batch):
+    from .thicken_lines import lines as lines_of  # loaded only where there is a putty
+    lines = lines_of(values, batch)
     packed = [one for one in lines if one.name == "packed"]
     if packed:
         return [step("packed", packed[0].label, "", packed[0].text, rank=WARN)]
@@ -113,7 +128,6 @@ def _filler(values):
     whole = sum([one.value for one in fillers])
     rest = told(whole - first.value, "g", values["units"])
     caution = "Only now, the liquids being one. " + fillers[0].caution
-    batch = thicken.poured(values)
     keeps = [("filler", values["filler"]["name"] if not values["blend"] else names),
              ("mixed", told(batch.mass, "g", values["units"])), ("came_out", values["stiffness"])]
     return [

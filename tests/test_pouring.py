@@ -108,6 +108,18 @@ def test_a_large_or_cold_batch_is_stirred_longer():
     assert times == [120, 180, 180]
 
 
+def test_of_several_equal_pours_one_is_stirred_and_thickened_at_a_time():
+    """3:1 by volume in a cup of 100 mL: 60 + 20 mL, four times. Typing what was told changes nothing that follows."""
+    typed = {"amount": "300 mL", "system": "3-1", "way": "graduated", "thicken": "yes",
+             "graduated": {"holds": "100 mL", "step": "10 mL"}}
+    told = {one["name"]: one for one in steps_of(**typed)}
+    assert told["level_a"]["under"].startswith("One pour of 4")
+    after = {one["name"]: one for one in steps_of(**typed, levels=[{"volume": "60 mL"}, {"volume": "80 mL"}])}
+    for name in ("first_filler", "rest", "stir"):
+        assert told[name]["figure"] == after[name]["figure"], name
+    assert float(told["first_filler"]["figure"].split()[0]) < 30
+
+
 def test_a_batch_is_written_down_with_what_was_read_and_what_the_label_says():
     """By hand: 3 : 1 by weight, 244 g: 183 read is as planned, 245 read in all; lot and pot time are the label's."""
     system = {"name": "Shed mix", "by_weight": "3:1", "lot": "A7", "pot_time": "25", "pot_mass": "100"}
