@@ -70,7 +70,6 @@ def answer(values):
     """The readings in the order of pouring, then how far they can be trusted."""
     batch, step, units = ratio.mix(values), values["scale"]["step"], values["units"]
     unit = values["scale"]["step_unit"]
-    actual = actual_readings(values)
     rezeroed = values["zeroing"] == "each"
     masses, readings, told_readings = on_display(values)
     lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
@@ -79,7 +78,7 @@ def answer(values):
     lines.extend(_scale_warnings(values, masses, readings, step))
     rounded = _parts_of(readings, rezeroed)
     if min(rounded) > 0:
-        if len(actual) < len(masses):  # once all is poured, the line "poured" says it
+        if not [one for one in lines if one.name == "poured"]:  # that line says what is poured, rounding and all
             error = ratio_error(rounded, batch.masses)
             lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
                               rough="what the scale's step alone brings; "
@@ -161,13 +160,18 @@ def _scale_warnings(values, masses, readings, step):
         lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
                            + told(sum(masses), "g", values["units"]) + ", the scale ends at "
                            + told(most, "g", values["units"], DOWN) + ". Weigh in two cups.", rank=WARN))
-    actual = actual_readings(values)
-    if len(actual) == len(masses):
-        batch = ratio.mix(values)
-        error = ratio_error(masses, batch.masses)
-        wanted = tolerance(values)
-        off = abs(error) > wanted + 1e-9
-        lines.append(line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                          rough=("beyond " if off else "within ") + aim(wanted)
-                          + "; " + off_by(batch.names, masses, batch.masses)))
-    return lines
+    return lines + _poured(values, masses, len(actual_readings(values)))
+
+
+def _poured(values, masses, done):
+    """How far off the parts are that are poured; with some still to come only where that is too far to go on."""
+    if done < 2:
+        return []
+    batch, wanted = ratio.mix(values), tolerance(values)
+    error = ratio_error(masses[:done], batch.masses[:done])
+    off = abs(error) > wanted + 1e-9
+    if done < len(masses) and not off:
+        return []
+    return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
+                 rough=("beyond " if off else "within ") + aim(wanted)
+                 + "; " + off_by(batch.names, masses[:done], batch.masses[:done]))]

@@ -60,11 +60,8 @@ def steps(values):
         steps_found.append(step(
             one.name, one.label, one.text, under, name + before + spoken(one.text), one.part, one.span,
             field="{}.{}.{}".format(group, place, field), asks=asks))
-    off = found.get("poured")
-    if off is not None and off.rank == WARN:
-        steps_found.append(step(
-            "off", "Off ratio, by", off.text, off.rough + ". Nothing comes out of a cup: add what is short.",
-            "Off ratio. Rescue it before you stir.", rank=WARN, lead=(("rescue", "yes"),)))
+        if place + 1 == len(readings(values)):  # before the next part goes in
+            steps_found.extend(_off(found.get("poured")))
     mix = of_one_pour(values, found)
     steps_found.append(_stir(values, batch, mix))
     if thicken.asked(values):
@@ -72,6 +69,13 @@ def steps(values):
     steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
                             "Done. Use it up, a full cup heats itself.", logs=_logs(values, found, key)))
     return steps_found
+
+
+def _off(poured):
+    if poured is None or poured.rank != WARN:
+        return []
+    return [step("off", "Off ratio, by", poured.text, poured.rough + ". Nothing comes out of a cup: add what is short.",
+                 "Off ratio. Rescue it before you go on.", rank=WARN, lead=(("rescue", "yes"),))]
 
 
 def of_one_pour(values, found):

@@ -108,6 +108,20 @@ def test_a_large_or_cold_batch_is_stirred_longer():
     assert times == [120, 180, 180]
 
 
+def test_too_much_of_the_second_of_three_parts_is_told_before_the_third():
+    """100:30:10, 143 g and then 210 g in all: 67 g where 42.9 belong, 56.2 % too much."""
+    typed = {"amount": "200 g", "system": {"by_weight": "100:30:10"}, "readings": [{"shown": "143"}, {"shown": "210"}]}
+    found = steps_of(**typed)
+    names = [one["name"] for one in found]
+    assert names.index("reading_b") + 1 == names.index("off") == names.index("reading_c") - 1
+    off = found[names.index("off")]
+    assert off["figure"] == "+56.2%" and "too much Hardener" in off["under"]
+    lines = {line["name"]: line for line in moves.answer("measure", typed)["lines"]}
+    assert lines["poured"]["rank"] == "warn" and "rounding" not in lines
+    well = {**typed, "readings": [{"shown": "143"}, {"shown": "186"}]}
+    assert "off" not in [one["name"] for one in steps_of(**well)]
+
+
 def test_of_several_equal_pours_one_is_stirred_and_thickened_at_a_time():
     """3:1 by volume in a cup of 100 mL: 60 + 20 mL, four times. Typing what was told changes nothing that follows."""
     typed = {"amount": "300 mL", "system": "3-1", "way": "graduated", "thicken": "yes",
