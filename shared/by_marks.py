@@ -113,6 +113,16 @@ def _by_graduated(values):
     return lines + _trust(values, batch, best, steps, spread, spread_of, "this graduated cup", cup["holds"])
 
 
+def told_volume(values):
+    """What comes together by the marks that are told [m3], in all pours; None where no marks are."""
+    if values["way"] == "graduated":
+        plan = cup_plan(values)
+        return plan and plan[0] * sum(plan[1].volumes)
+    volumes = ratio.mix(values).volumes
+    steps = for_each(values["syringes"]["steps"], len(volumes))
+    return sum(on_marks(volumes, steps, tolerance(values)).volumes)
+
+
 def cup_plan(values):
     """The marks of the graduated cup and in how many equal pours, or None: graduations.in_one_cup."""
     cup, most = values["graduated"], limit(values)

@@ -21,6 +21,17 @@ def check(values, batch):
             len(batch.names), len(strokes)))
 
 
+def told_strokes(values):
+    """The strokes that are told while nothing is pumped: pumping.Strokes."""
+    strokes = ratio.strokes_volumes(values["pumps"], ratio.basis(values["system"]).densities)
+    return best_strokes(ratio.mix(values).volumes, strokes, tolerance(values))
+
+
+def told_volume(values) -> float:
+    """What comes together by the strokes that are told [m3]: at least what is wanted."""
+    return sum(told_strokes(values).volumes)
+
+
 def answer(values):
     """The strokes of each pump, then what whole strokes cost."""
     batch, units = ratio.mix(values), values["units"]
@@ -28,7 +39,7 @@ def answer(values):
     strokes = ratio.strokes_volumes(values["pumps"], found.densities)
     wanted = tolerance(values)
     done = [count * each for count, each in zip(readings(values), strokes)]
-    best = whole_steps(batch.volumes, done, strokes) if done else best_strokes(batch.volumes, strokes, wanted)
+    best = whole_steps(batch.volumes, done, strokes) if done else told_strokes(values)
     lines = []
     for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
         lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",

@@ -45,6 +45,11 @@ def height_text(height, units):
     return told(height, "mm", units, places=1)
 
 
+def told_volume(values) -> float:
+    """What comes together by the marks that are told [m3], in all pours: as wanted, a stick has no marks of its own."""
+    return ratio.mix(values).volume
+
+
 def answer(values):
     """The marks from the bottom, then what a millimetre on each of them costs."""
     batch, cup, units = ratio.mix(values), values["cup"], values["units"]

@@ -63,15 +63,23 @@ def leads(values):
     return to_clock.leads(values, mass, ratio.INPUTS[0])
 
 
+def _told_volume(values):
+    try:
+        measure.check(values)
+    except InputError:  # tools that do not fit the label; `measure` says so
+        return None
+    return measure.way_of(values["way"]).told_volume(values)
+
+
 def poured(values):
-    """The mix that filler goes into: as planned, or as it follows from what the scale really showed."""
+    """The mix that filler goes into: as strokes and marks are told, or as it follows from what was really taken."""
     batch = ratio.mix(values)
     if values["way"] != "scale":
         done = volumes_taken(values)
-        if not (done and batch.volumes and batch.density):
+        if not (batch.volumes and batch.density):
             return batch
-        volumes = follow(batch.volumes, done)
-        return ratio.mix_of_mass(values["system"], sum(volumes) * batch.density)
+        volume = sum(follow(batch.volumes, done)) if done else _told_volume(values)
+        return ratio.mix_of_mass(values["system"], volume * batch.density) if volume else batch
     if not actual_readings(values):
         return batch
     return ratio.mix_of_mass(values["system"], sum(poured_masses(values)))
