@@ -2,14 +2,14 @@
 from collections import namedtuple
 from math import sqrt
 
-from . import by_marks, ratio
+from . import by_marks, by_pumps, ratio
 from .by_stick import MARK_ERROR, pours
 from .cups import smallest_stick_batch, stick_spread
 from .exactness import limit, tolerance, wanted_text, within
-from .graduations import cup_spread, fills, for_each, on_marks, syringe_spread
+from .graduations import cup_spread, fills, for_each, syringe_spread
 from .lines import MORE, WARN, line, words
 from .numbers import UP, ceiling, shown
-from .pumping import best_strokes, smallest_strokes
+from .pumping import smallest_strokes
 from .units import told
 from .weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
 
@@ -66,7 +66,7 @@ def _pumps(values, batch, wanted):
     if len(pumps["ten_strokes"] or pumps["strokes"]) != count or (pumps["ten_strokes"] and not found.densities):
         return None
     strokes = ratio.strokes_volumes(pumps, found.densities)
-    best = best_strokes(batch.volumes, strokes, wanted)
+    best = by_pumps.told_strokes(values)
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
                     sum(least.volumes) if least else None, "m3",
@@ -78,7 +78,7 @@ def _syringes(values, batch):
     if len(values["syringes"]["holds"]) not in (1, count):
         return None
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
-    best = on_marks(batch.volumes, steps, tolerance(values))
+    best = by_marks.told_draws(values)
     error = abs(best.error) + syringe_spread(best.volumes, steps, fills(best.volumes, holds))
     least = by_marks.smallest(values, batch, steps, lambda v: syringe_spread(v, steps, fills(v, holds)))
     return Standing("syringes", "Syringes", error, least, "m3", EACH)

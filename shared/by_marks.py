@@ -15,6 +15,7 @@ from .graduations import (
 )
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, UP, ceiling, shown
+from .once import once
 from .pumping import FURTHEST, smallest_strokes
 from .taken import levels_of, outcome, rank_of, readings, told_of, whole_levels, whole_steps
 from .units import BY_NAME, from_si, sign, told, unit_for
@@ -54,7 +55,7 @@ def _by_syringes(values):
     count = len(batch.volumes)
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
     done = readings(values)
-    best = whole_steps(batch.volumes, done, steps) if done else on_marks(batch.volumes, steps, tolerance(values))
+    best = whole_steps(batch.volumes, done, steps) if done else told_draws(values)
     times = fills(best.volumes, holds)
     lines = []
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
@@ -118,15 +119,21 @@ def told_volume(values):
     if values["way"] == "graduated":
         plan = cup_plan(values)
         return plan and plan[0] * sum(plan[1].volumes)
+    return sum(told_draws(values).volumes)
+
+
+def told_draws(values):
+    """The marks of the syringes that are told while nothing is drawn: pumping.Strokes, its counts in marks."""
     volumes = ratio.mix(values).volumes
     steps = for_each(values["syringes"]["steps"], len(volumes))
-    return sum(on_marks(volumes, steps, tolerance(values)).volumes)
+    return once(values, "draws", lambda: on_marks(volumes, steps, tolerance(values)))
 
 
 def cup_plan(values):
     """The marks of the graduated cup and in how many equal pours, or None: graduations.in_one_cup."""
     cup, most = values["graduated"], limit(values)
-    return in_one_cup(ratio.mix(values).volumes, cup["step"], cup["holds"], tolerance(values), most)
+    return once(values, "cup_plan", lambda: in_one_cup(
+        ratio.mix(values).volumes, cup["step"], cup["holds"], tolerance(values), most))
 
 
 def as_told(volumes, done) -> bool:

@@ -5,6 +5,7 @@ from .errors import InputError
 from .exactness import aim, off_by, percent, tolerance
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from .numbers import UP
+from .once import once
 from .pumping import best_strokes, smallest_strokes, top_up
 from .taken import outcome, rank_of, readings, told_of, whole_steps
 from .units import told
@@ -24,7 +25,7 @@ def check(values, batch):
 def told_strokes(values):
     """The strokes that are told while nothing is pumped: pumping.Strokes."""
     strokes = ratio.strokes_volumes(values["pumps"], ratio.basis(values["system"]).densities)
-    return best_strokes(ratio.mix(values).volumes, strokes, tolerance(values))
+    return once(values, "strokes", lambda: best_strokes(ratio.mix(values).volumes, strokes, tolerance(values)))
 
 
 def told_volume(values) -> float:
@@ -83,8 +84,7 @@ def _top_up(values, batch, best, found):
             continue
         text = told(lack, "mL", values["units"])
         if found.densities:
-            text = to_add(lack * found.densities[place], values)
-            text += "" if text.endswith("shows") else " on the scale"
+            text = to_add(lack * found.densities[place], values, where=" on the scale")
         lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place], lack, "m3", text,
                           part="abcde"[place], rough="after the strokes above"))
     return lines

@@ -1,7 +1,7 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from . import ratio
 from .errors import InputError
-from .exactness import ROUGH_AIM, aim, off_by, percent, tolerance
+from .exactness import ROUGH_AIM, aim, off_by, percent, poured_line, tolerance
 from .lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
 from .numbers import DOWN, NEAREST, UP, shown, to_step
 from .once import once
@@ -138,13 +138,16 @@ def on_scale(mass: float, unit: str, values) -> str:
     return shown(from_si(mass, unit), places) + " " + sign(unit)
 
 
-def to_add(mass: float, values, toward=NEAREST) -> str:
-    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot."""
+def to_add(mass: float, values, toward=NEAREST, where="") -> str:
+    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot.
+
+    where: said behind what the scale shows
+    """
     step = values["scale"]["step"]
     shows = to_step(mass, step, toward)
     if shows < step / 2:
         return told(mass, "g", values["units"]) + ", less than the scale shows"
-    return on_scale(shows, values["scale"]["step_unit"], values)
+    return on_scale(shows, values["scale"]["step_unit"], values) + where
 
 
 def _parts_of(readings, rezeroed):
@@ -167,11 +170,6 @@ def _poured(values, masses, done):
     """How far off the parts are that are poured; with some still to come only where that is too far to go on."""
     if done < 2:
         return []
-    batch, wanted = ratio.mix(values), tolerance(values)
-    error = ratio_error(masses[:done], batch.masses[:done])
-    off = abs(error) > wanted + 1e-9
-    if done < len(masses) and not off:
-        return []
-    return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                 rough=("beyond " if off else "within ") + aim(wanted)
-                 + "; " + off_by(batch.names, masses[:done], batch.masses[:done]))]
+    batch = ratio.mix(values)
+    found = poured_line(values, batch.names, masses[:done], batch.masses[:done])
+    return [found] if done == len(masses) or found.rank == WARN else []

@@ -1,6 +1,7 @@
 """How exact a ratio is wanted, and how an error is told."""
+from .lines import BESIDE, WARN, line
 from .numbers import UP, shown
-from .weighing import furthest_off
+from .weighing import furthest_off, ratio_error
 
 AIM, STOP = 0.02, 0.05  # of the hardener, from memory; the label's own figure goes before them
 ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
@@ -55,6 +56,17 @@ def off_by(names, poured, parts) -> str:
     if abs(error) < 1e-9:
         return "in ratio"
     return ("short of " if error < 0 else "too much ") + names[place]
+
+
+def poured_line(values, names, poured, parts):
+    """How far the parts that were measured out are off their ratio; a warning where that is more than is wanted.
+
+    names, poured, parts: of each part, in the order of the label; poured above 0
+    """
+    error, most = ratio_error(poured, parts), tolerance(values)
+    off = abs(error) > most + 1e-9
+    return line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
+                rough=("beyond " if off else "within ") + aim(most) + "; " + off_by(names, poured, parts))
 
 
 def within(spread) -> str:

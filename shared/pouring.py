@@ -120,8 +120,7 @@ def _stir(values, batch, mix):
 
 
 def _filler(values, batch):
-    from .thicken_lines import lines as lines_of  # loaded only where there is a putty
-    lines = lines_of(values, batch)
+    lines = thicken.lines_of(values, batch)
     packed = [one for one in lines if one.name == "packed"]
     if packed:
         return [step("packed", packed[0].label, "", packed[0].text, rank=WARN)]

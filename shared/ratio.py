@@ -2,11 +2,11 @@
 from collections import namedtuple
 
 from .errors import InputError
-from .exactness import AIM, STOP, within
+from .exactness import AIM, STOP
 from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words
-from .numbers import BLANKS, shown
+from .numbers import BLANKS, UP, shown
 from .once import once
 from .putty import mass_for_putty
 from .records import PUMPS, SYSTEM
@@ -338,7 +338,7 @@ def _apart(system):
         return []
     names = part_names(system)
     text = "By weight and densities {} to {} is {} off the ratio by volume.".format(
-        names[place], names[0], within(apart)[1:])
+        names[place], names[0], shown(apart * 100, 1, UP) + "%")
     if apart > (system["tolerance"] or STOP) + 1e-9:
         text += " No pour may be so far off: look at the label again."
     return [line("label_apart", "Does the label agree with itself?", apart, "",

@@ -1,8 +1,8 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from .cups import frustum_volume, full_volume, taper_of
 from .errors import InputError
-from .exactness import aim, off_by, percent, tolerance
-from .lines import BESIDE, WARN, line
+from .exactness import poured_line
+from .lines import BESIDE
 from .numbers import DOWN, shown, to_step
 from .pumping import Strokes
 from .ratio import part_names
@@ -149,11 +149,7 @@ def outcome(values, volumes, wanted, done):
     """How far a finished pour is off ratio; no line while parts are missing."""
     if len(done) < len(wanted):
         return []
-    error, most = ratio_error(volumes, wanted), tolerance(values)
-    off = abs(error) > most + 1e-9
-    return [line("poured", "Poured: off ratio by", error, "", percent(error), rank=WARN if off else BESIDE,
-                 rough=("beyond " if off else "within ") + aim(most) + "; "
-                 + off_by(part_names(values["system"]), volumes, wanted))]
+    return [poured_line(values, part_names(values["system"]), volumes, wanted)]
 
 
 def told_of(place, done, rough):

@@ -50,8 +50,13 @@ def answer(values):
     """Filler for the mix, how to add it, the putty, and whether it stands; no lines where none is asked."""
     if not asked(values):
         return []
+    return lines_of(values, poured(values))
+
+
+def lines_of(values, mix):
+    """The lines of the filler that one mix takes, and of its putty."""
     from .thicken_lines import lines  # loaded only where there is a putty
-    return lines(values, poured(values))
+    return lines(values, mix)
 
 
 def leads(values):

@@ -129,17 +129,20 @@ def test_the_putty_goes_to_pour_and_comes_back_with_one_tap(joint):
     expect(joint.locator("[data-line=filler]")).to_be_visible()
 
 
+TYPED_BEHIND = """(angle) => {  // neither finger nor focus goes there
+    const field = document.querySelector("[name=angle]");
+    field.value = angle;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+}"""
+
+
 def test_a_tap_is_not_lost_when_an_answer_comes_under_the_finger(joint):
     """A press and its lifting on two different links would be no tap at all."""
     expect(figure(joint, "radius")).to_have_text("14.5 mm")
     link = joint.get_by_role("link", name="Spreader template")
     link.hover()
     joint.mouse.down()
-    joint.evaluate("""() => {
-        const field = document.querySelector("[name=angle]");
-        field.value = "120";
-        field.dispatchEvent(new Event("input", { bubbles: true }));
-    }""")
+    joint.evaluate(TYPED_BEHIND, "120")
     expect(link).to_have_attribute("href", re.compile(r"radii=38\.8"))
     joint.mouse.up()
     expect(figure(joint, "radius_1")).to_have_text("38.8 mm")
@@ -150,11 +153,7 @@ def test_a_lead_keeps_the_focus_while_others_come_and_go(joint):
     expect(figure(joint, "radius")).to_have_text("14.5 mm")
     joint.get_by_role("link", name="Into the boat").focus()
     for angle, count in (("179", 0), ("90", 1)):
-        joint.evaluate("""(angle) => {
-            const field = document.querySelector("[name=angle]");
-            field.value = angle;
-            field.dispatchEvent(new Event("input", { bubbles: true }));
-        }""", angle)
+        joint.evaluate(TYPED_BEHIND, angle)
         expect(joint.get_by_role("link", name="Spreader template")).to_have_count(count)
         expect(joint.get_by_role("link", name="Into the boat")).to_be_focused()
 

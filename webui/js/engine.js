@@ -1,6 +1,7 @@
 // The one gate to the engine: JSON in, JSON out, in a worker that is watched and started again when it hangs.
 const here = new URL("../", import.meta.url);
 const PATIENCE = 10_000; // ms; the slowest move takes a tenth of it on a slow phone
+const UNSTARTED = "the engine did not start";
 const FELL = "the engine fell over"; // the next question starts it anew
 
 const waiting = new Map();
@@ -58,7 +59,7 @@ const open = () => {
 
 // How its start went, and a fall at rest, the worker says itself: a page that was put away meanwhile hears it later.
 const told = (mine) => new Promise((resolve, reject) => {
-  mine.addEventListener("error", () => reject(new Error("the engine did not start")));
+  mine.addEventListener("error", () => reject(new Error(UNSTARTED)));
   mine.addEventListener("message", ({ data }) => {
     if (data.ready) resolve();
     else if (data.broken !== undefined) reject(new Error(data.broken));
@@ -66,7 +67,7 @@ const told = (mine) => new Promise((resolve, reject) => {
   });
 });
 
-const late = () => new Promise((_, reject) => { setTimeout(() => reject(new Error("the engine did not start")), PATIENCE); });
+const late = () => new Promise((_, reject) => { setTimeout(() => reject(new Error(UNSTARTED)), PATIENCE); });
 
 export const startEngine = () => {
   ready ??= (async () => {
@@ -79,7 +80,7 @@ export const startEngine = () => {
     await Promise.race([started, late()]);
     begun = true;
   })().catch((error) => {
-    stop("the engine did not start");
+    stop(UNSTARTED);
     source = null;
     throw new EngineMissing(error.message);
   });

@@ -80,6 +80,4 @@ export const forget = async (form, name, row) => {
   return found && (await remove("log", found.id)) ? found : null;
 };
 
-export const remembered = (entry) => put("log", entry);
-
 export const isBatch = (row) => row?.closest("[data-group]")?.dataset.group === GROUP;

@@ -7,6 +7,8 @@ let python;
 let channel; // by which answers go
 let resting = 0;
 
+const why = (error) => String(error?.message ?? error);
+
 const start = async (data) => {
   try {
     channel = new BroadcastChannel(data.channel);
@@ -14,7 +16,7 @@ const start = async (data) => {
     python = await interpreter(data.wasm, Object.entries(engine), PROGRAM);
     self.postMessage({ ready: true });
   } catch (error) {
-    self.postMessage({ broken: String(error?.message ?? error) });
+    self.postMessage({ broken: why(error) });
   }
 };
 
@@ -23,7 +25,7 @@ const answer = ({ id, text }) => {
     channel.postMessage({ id, text: python.call(text) });
   } catch (error) {
     // what Python raised is a plain Error; anything else is a fall, and who fell cannot be asked again
-    channel.postMessage({ id, broken: String(error?.message ?? error), fell: error?.constructor !== Error });
+    channel.postMessage({ id, broken: why(error), fell: error?.constructor !== Error });
   }
 };
 

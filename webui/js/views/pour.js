@@ -2,9 +2,9 @@
 import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
-import { dropBatch, logBatch, openAtLog } from "../log.js";
+import { changeBatch, dropBatch, logBatch, openAtLog } from "../log.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, remembered, takeAway, takeBack } from "../puttybook.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { mount as mountScreen } from "./screen.js";
@@ -101,7 +101,7 @@ export const mount = (screen, main) => {
   form.addEventListener("undone", async () => {
     filler = fillerName(form);
     const entry = await forgotten;
-    if (entry) remembered(entry);
+    if (entry) changeBatch(entry);
   });
   // a link is taken in first, or it would be filled in over them
   view.brought.then(fresh).then(() => bench.resume());
