@@ -1,0 +1,64 @@
+"""Hot pot: how hot a mass gets that is left in its container, and how much of it stays calm."""
+import pytest
+from covemix.shared import heat, inputs
+from covemix.shared.hot_pot import BIG, BIG_WARM, RUNS_AWAY, largest_calm_mass, largest_pot, peak_temperature
+from covemix.shared.pot_heat import SIZES
+from covemix.shared.runaway import SEMENOV
+
+
+def system(name="3-1", **typed):
+    values, errors = inputs.read(heat.INPUTS, {"system": dict(typed) if typed else name, "air": "20"})
+    assert not errors
+    return values["system"]
+
+
+@pytest.mark.parametrize("container", ["cup", "bag", "tray", "roll"])
+@pytest.mark.parametrize("celsius", [8, 20, 30])
+def test_the_largest_calm_mass_is_the_last_whose_peak_stays_below_the_limit(container, celsius):
+    air = celsius + 273.15
+    mass = largest_calm_mass(system(), container, air)
+    if mass:
+        assert peak_temperature(system(), mass, container, air) < RUNS_AWAY
+    assert peak_temperature(system(), (mass or 0.005) * 1.02 + 0.001, container, air) >= RUNS_AWAY
+
+
+def test_warmer_is_less_and_a_tray_holds_more_than_a_bag_or_a_cup():
+    masses = [largest_calm_mass(system(), "bag", celsius + 273.15) for celsius in (8, 14, 20, 26)]
+    assert masses == sorted(masses, reverse=True)
+    assert masses[0] > masses[-1]
+    cup, bag, tray = [largest_calm_mass(system(), kind, 288.15) for kind in ("cup", "bag", "tray")]
+    assert cup < bag < tray
+    assert largest_calm_mass(system(), "tray", 288.15, sizes=dict(SIZES, tray_length=0.6)) > 1.5 * tray
+    assert largest_calm_mass(system(), "bag", 288.15, filler=0.3) > bag
+    assert largest_calm_mass(system(), "bag", 288.15, moving="moving") > bag
+    assert largest_calm_mass(system(), "bag", 288.15, resin=308.15) < bag
+
+
+def test_semenov_calls_the_same_pots_calm(outside):
+    """Semenov (1928), no reactant used up: a pot whose number stays below 1/e with its fastest rate cannot run away."""
+    from covemix.shared.heat_model import facts, kept_calibration, mixed_resin
+    from covemix.shared.kinetics import fastest_rate, rate_factor
+    from covemix.shared.pot_heat import pot
+    from covemix.shared.runaway import semenov_number
+    air = 283.15
+    rates = kept_calibration(facts({"system": system(), "timings": ()})).rates
+    factor = rate_factor(rates.grown_energy, air, rates.reference)
+    rate = fastest_rate(rates.first * factor, rates.grown * factor)
+
+    def number(mass):
+        here = pot("tray", mass, SIZES, mixed_resin(system()), 0.0, air, air)
+        return semenov_number(rates.grown_energy, here.rise, here.loss, rate, air)
+
+    bound = max(mass / 1000 for mass in range(10, 3000, 10) if number(mass / 1000) < SEMENOV)
+    assert bound <= largest_calm_mass(system(), "tray", air)
+    outside("hot pot, Semenov's bound lies below the calm mass", "Semenov, Z. Phys. 48 (1928) 571", 1.0,
+            float(bound <= largest_calm_mass(system(), "tray", air)), rel=0)
+
+
+def test_a_plan_may_fill_a_pot_as_far_as_the_trade_does_not_call_it_big():
+    assert largest_pot(system(), "bag", 293.15) == BIG
+    assert largest_pot(system(), "bag", 303.15) == BIG_WARM
+    assert largest_pot(system(), "bag", 293.15, resin=303.15) == BIG_WARM
+    cold = largest_calm_mass(system(), "tray", 278.15)
+    assert largest_pot(system(), "tray", 278.15) == cold > BIG
+    assert largest_pot(system(by_weight="100:30"), "bag", 293.15) == BIG
