@@ -1,7 +1,8 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
 import json
+from functools import cache
 
-from covemix.shared import links, moves
+from covemix.shared import handover, links, moves
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
@@ -12,6 +13,7 @@ from .models import MovesModel, RefusalModel, answer_model, query_parameters, re
 MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
 NOT_JSON = "the body is not JSON"
+NO_SUCH = "there is no {} of that name here"
 REFUSALS = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can put right"},
@@ -60,23 +62,57 @@ def _post(name, model):
 
 def _get(name):
     def endpoint(request: Request) -> Reply:
-        return answered(name, links.tree(request.query_params.multi_items()))
+        pairs, errors = asked(name, request.query_params.multi_items())
+        return refusals(errors) if errors else answered(name, links.tree(pairs))
 
     endpoint.__doc__ = f"The answer of {name} for the values of a link: dotted names, typed text."
     return endpoint
+
+
+def asked(name: str, pairs) -> tuple[list, list]:
+    """What a link asks of a move: (pairs under today's names, errors), each unknown or doubled name an error at it.
+
+    A link of a screen asks all the moves of that screen: what the others of them read is no error here.
+    """
+    if sum(len(one) + len(text) + 2 for one, text in pairs) > links.LONGEST_LINK or len(pairs) > links.MOST_PAIRS:
+        return [], [{"field": "", "message": handover.TOO_LONG}]
+    why = handover.broken_seal(pairs)
+    if why:
+        return [], [{"field": "", "message": why}]
+    plain = [pair for pair in pairs if pair[0] not in handover.OF_THE_LINK]
+    known, strange, twice = handover.sorted_out(link_inputs(name), plain)
+    errors = [{"field": one.partition(" = ")[0], "message": NO_SUCH.format("choice" if " = " in one else "input")}
+              for one in strange[:handover.MOST_NAMED]]
+    errors += [{"field": one, "message": "given twice, and not alike"} for one in twice[:handover.MOST_NAMED]]
+    return known, errors
+
+
+@cache
+def link_inputs(name: str) -> list:
+    """The inputs that a link for a move may name: its own, and those of the screens that ask it."""
+    found = list(moves.module(name).INPUTS)
+    for screen, own in moves.SCREENS:
+        if name in own:
+            found += [item for item in moves.screen_inputs(screen) if item.name not in {one.name for one in found}]
+    return found
 
 
 def answered(name: str, tree: dict) -> Reply:
     """A move's answer, with 422 where fields can be put right."""
     answer = moves.answer(name, tree)
     if answer["errors"]:
-        return Reply({"errors": answer["errors"], "lines": []}, status_code=422)
+        return refusals(answer["errors"])
     return Reply(answer)
 
 
 def refusal(field: str, message: str, status: int = 422) -> Reply:
     """A refusal in the one shape."""
-    return Reply({"errors": [{"field": field, "message": message}], "lines": []}, status_code=status)
+    return refusals([{"field": field, "message": message}], status)
+
+
+def refusals(errors: list[dict], status: int = 422) -> Reply:
+    """Several refusals in the one shape."""
+    return Reply({"errors": errors, "lines": []}, status_code=status)
 
 
 def add_handlers(app: FastAPI) -> None:
@@ -108,7 +144,7 @@ def _path(error: dict) -> str:
 
 def _in_words(error: dict) -> str:
     kinds = {
-        "extra_forbidden": "there is no input of that name here",
+        "extra_forbidden": NO_SUCH.format("input"),
         "json_invalid": NOT_JSON,
         "missing": "a JSON object is expected",
         "too_long": "too many rows",

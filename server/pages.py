@@ -47,7 +47,7 @@ class Pages:
 
     def _endpoint(self, screen: str):
         def endpoint(request: Request) -> Response:
-            pairs = request.query_params.multi_items()[:links.MOST_PAIRS]
+            pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
             if request.query_params.get("as") == "text":
                 return self.text(screen, pairs)
             return HTMLResponse(self.render(screen, pairs))
@@ -61,7 +61,7 @@ class Pages:
     @staticmethod
     def _opened(screen: str, pairs):
         length = sum(len(name) + len(text) + 2 for name, text in pairs)
-        return handover.opened(moves.screen_inputs(screen), pairs, length)
+        return handover.opened(moves.screen_inputs(screen), pairs, length, handover.beside_of(screen))
 
     def text(self, screen: str, pairs) -> PlainTextResponse:
         """The card of a link in plain words, for whatever cannot show a page."""
@@ -84,7 +84,7 @@ class Pages:
         inputs = [item.about(units) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
-        if bare:
+        if bare or refused:  # the defaults would be another mix than the link meant
             errors = {}
             answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
         return self.env.get_template(template).render(

@@ -21,15 +21,22 @@ def find(inputs, steps):
         if len(steps) == 1:
             return item.name, item.label, item
         if item.kind == "pick":
+            if steps[1:] == ["id"]:
+                return item.name, item.label, item
             inner = find(item.record.fields, steps[1:])
             return inner and (item.name + "." + inner[0], inner[1], inner[2])
-        if item.kind == "group" and len(steps) > 2 and digits(steps[1], 3):
+        if item.kind == "group" and len(steps) > 2 and _is_row(steps[1], item.most):
             inner = find(item.fields, steps[2:])
             number = str(int(steps[1]) + 1)
             return inner and (item.name + "." + steps[1] + "." + inner[0],
                               (item.each or item.label) + " " + number + ", " + small(inner[1]), inner[2])
         return None
     return None
+
+
+def _is_row(step, most):
+    """Whether a step of a dotted name is a row that the group has, spelled the one way a tree knows it."""
+    return digits(step, 3) and str(int(step)) == step and int(step) < most
 
 
 def in_words(item, text, tree, units):

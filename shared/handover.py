@@ -1,6 +1,6 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
 from . import card, inputs, links, moves
-from .numbers import digits
+from .numbers import BLANKS, digits
 
 VERSION = 1
 PRIME = 46649  # the largest below 36 ** 3: the mark is three letters, and one altered letter always changes it
@@ -10,7 +10,13 @@ UNTOUCHED = " Nothing was changed."
 TOO_LONG = "This link is too long to be one of ours." + UNTOUCHED
 NEWER = "This link comes from a newer Covemix: update this one first, then open it again." + UNTOUCHED
 CUT = "This link was cut short or altered on its way: ask for it again." + UNTOUCHED
-FOREIGN = "This link holds nothing for this screen." + UNTOUCHED
+FOREIGN = "This link holds nothing for this screen, only {}." + UNTOUCHED
+STRANGE = "This link says what is not known here: {}. It may mean another mix, so it is not used." + UNTOUCHED
+TWICE = "This link says two things at once of: {}. Ask for it again." + UNTOUCHED
+MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of each
+OF_THE_LINK = ("v", "end", "as")  # names that are about the link itself
+# screen: what its links carry beside its own inputs, as (word in front, move, group of that move or "")
+BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
 
 
 def mark(pairs):
@@ -32,32 +38,97 @@ def sealed(pairs):
     return [["v", str(VERSION)]] + pairs + [["end", mark(pairs)]]
 
 
-def opened(declared, pairs, length):
-    """What a link brings: (pairs under today's names, why not). declared: inputs of its screen; length: characters."""
+def opened(declared, pairs, length, beside=()):
+    """What a link brings: (pairs under today's names, why not). declared: inputs of its screen; length: characters
+
+    A link is taken whole or not at all: with one name, row or choice left out it could mean another ratio.
+    beside: (word in front, inputs) of what else its links carry
+    """
     if length > links.LONGEST_LINK or len(pairs) > links.MOST_PAIRS:
         return [], TOO_LONG
-    plain = [pair for pair in pairs if pair[0] not in ("v", "end", "as")]
+    plain = [pair for pair in pairs if pair[0] not in OF_THE_LINK]
+    why = broken_seal(pairs)
+    if why:
+        return [], why
+    known, strange, twice = sorted_out(declared, plain, beside)
+    if strange:
+        nothing = not known and not [1 for name in strange if " = " in name]
+        return [], (FOREIGN if nothing else STRANGE).format(_named(strange))
+    if twice:
+        return [], TWICE.format(_named(twice))
+    return known, ""
+
+
+def broken_seal(pairs):
+    """Why a link's version or mark does not fit; "" where it does, or where it bears neither."""
+    plain = [pair for pair in pairs if pair[0] not in OF_THE_LINK]
     ends = [text for name, text in pairs if name == "end"]
     versions = [text for name, text in pairs if name == "v"]
-    if versions:
-        if not digits(versions[0], 6):
-            return [], CUT
-        if int(versions[0]) > VERSION:
-            return [], NEWER
-        if ends != [mark(plain)]:
-            return [], CUT
-    known = []
+    if not versions:
+        return CUT if ends else ""
+    if len(versions) > 1 or not digits(versions[0], 6):
+        return CUT
+    if int(versions[0]) > VERSION:
+        return NEWER
+    return "" if ends == [mark(plain)] else CUT
+
+
+def sorted_out(declared, plain, beside=()):
+    """Pairs of a link: (known ones under today's names, [what is not known], [names that come twice with another text]).
+
+    What is not known is a name, or "name = text" where a row or a choice of that name is not known.
+    """
+    known, strange, twice, told = [], [], [], {}
     for name, text in plain:
-        found = ("units", "", None) if name == "units" else card.find(declared, name.split("."))
-        if found:
+        steps = name.split(".")
+        found = ("units", "", inputs.UNITS_INPUT) if name == "units" else card.find(declared, steps)
+        if not found:
+            if not [1 for word, others in beside if steps[0] == word and card.find(others, steps[1:])]:
+                strange.append(name)
+        elif not _is_one_of(found[2], name, text):
+            strange.append(name + " = " + text)
+        elif found[0] not in told:
+            told[found[0]] = text
             known.append([found[0], text])
-    return known, FOREIGN if plain and not known else ""
+        elif told[found[0]] != text:
+            twice.append(name)
+    return known, strange, twice
+
+
+def _is_one_of(item, name, text):
+    """Whether a row or a choice is known; any other text is read by its field, which says what is wrong with it."""
+    text = text.strip(BLANKS)
+    if item.kind == "pick":
+        return not text or item.record.row(text) is not None
+    if item.kind == "choice" or (item.kind == "amount" and name.rpartition(".")[2] != item.name):
+        return not text or text in [option[0] for option in item.options]
+    return True
+
+
+def _named(names):
+    """The first of many names, each cut to what a notice can show.
+
+    >>> _named(["systm", "a", "b", "c", "d"])
+    "'systm', 'a', 'b', 'c' and 1 more"
+    """
+    short = ["'" + name[:LONGEST_NAMED] + "'" for name in names[:MOST_NAMED]]
+    more = len(names) - len(short)
+    return ", ".join(short) + (" and {} more".format(more) if more else "")
+
+
+def beside_of(screen):
+    """(word in front, inputs) of what a screen's links carry beside its own."""
+    found = []
+    for word, name, group in BESIDE.get(screen, ()):
+        declared = moves.module(name).INPUTS
+        found.append((word, dict([(item.name, item) for item in declared])[group].fields if group else declared))
+    return found
 
 
 def brought(screen, pairs, length):
     """A link as the page asks about it: {"pairs", "refused", "words"}."""
     declared = moves.screen_inputs(screen)
-    known, refused = opened(declared, pairs, length)
+    known, refused = opened(declared, pairs, length, beside_of(screen))
     words = card.told(declared + [inputs.UNITS_INPUT], known)
     return {"pairs": known, "refused": refused, "words": ", ".join([label + ": " + text for label, text in words])}
 

@@ -98,10 +98,11 @@ def test_a_link_cut_anywhere_or_altered_by_one_letter_is_refused():
     ([["v", "2"], ["amount", "200"]], 20, handover.NEWER),
     ([["v", "one"], ["amount", "200"]], 20, handover.CUT),
     ([["v", "1"], ["amount", "200"]], 20, handover.CUT),
-    ([["q", "boats"]], 20, handover.FOREIGN),
+    ([["q", "boats"]], 20, handover.FOREIGN.format("'q'")),
     ([["amount", "2" * 200_000]], 200_000, handover.TOO_LONG),
     ([["amount", "1"]] * 2500, 5000, handover.TOO_LONG),
-    ([["<b>", "x"], ["a.b.c.d.e.f.g", "x"], ["readings.9999.shown", "1"]], 60, handover.FOREIGN),
+    ([["<b>", "x"], ["a.b.c.d.e.f.g", "x"], ["readings.9999.shown", "1"]], 60,
+     handover.FOREIGN.format("'<b>', 'a.b.c.d.e.f.g', 'readings.9999.shown'")),
 ])
 def test_a_link_that_is_none_of_ours_is_refused_in_a_sentence(pairs, length, why):
     seen = call(brought="pour", pairs=pairs, length=length)
