@@ -74,7 +74,7 @@ def broken_seal(pairs):
 
 
 def sorted_out(declared, plain, beside=()):
-    """Pairs of a link: (known ones under today's names, [what is not known], [names that come twice with another text]).
+    """Pairs of a link: (known ones under today's names, [what is not known], [names told twice, not alike]).
 
     What is not known is a name, or "name = text" where a row or a choice of that name is not known.
     """
@@ -96,7 +96,7 @@ def sorted_out(declared, plain, beside=()):
 
 
 def _is_one_of(item, name, text):
-    """Whether a row or a choice is known; any other text is read by its field, which says what is wrong with it."""
+    """Whether a row or a choice is known; any other text is read by its field, which says what is wrong."""
     text = text.strip(BLANKS)
     if item.kind == "pick":
         return not text or item.record.row(text) is not None

@@ -16,9 +16,8 @@ def client():
 
 def names_of(declared, before=""):
     """(dotted name, input) of everything that a form of these inputs could send."""
-    found = []
+    found = [(before + item.name, item) for item in declared]
     for item in declared:
-        found.append((before + item.name, item))
         found += [(before + extra, item) for extra in item.extra_names()]
         if item.kind == "pick":
             found += names_of(item.record.fields, before + item.name + ".")
@@ -33,7 +32,7 @@ def refused(screen, pairs):
 
 @pytest.mark.parametrize("screen", SCREENS)
 def test_every_declared_name_is_known_and_the_same_name_mistyped_is_not(screen):
-    names = names_of(moves.screen_inputs(screen)) + [("units", UNITS_INPUT)]
+    names = [*names_of(moves.screen_inputs(screen)), ("units", UNITS_INPUT)]
     for name, _ in names:
         assert handover.sorted_out(moves.screen_inputs(screen), [[name, ""]])[1:] == ([], []), name
         for other in (name + "x", name[:-1] + "-"):
