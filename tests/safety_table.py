@@ -1,0 +1,629 @@
+"""What may hurt somebody, typed a second time: every statement and every limit of safety, each with where it comes "
+"from.
+
+Nothing here is taken from shared/: tests/test_safety_table.py compares the two, so that a change to either asks for
+both. Limits stand in the units people read them in (mg/m3, ppm, %, g, degC, min), not in those of the engine.
+How a row is known stands last in it:
+    READ    found in the source, or in a copy of it, when this table was typed (2026)
+    KNOWN   remembered by who typed this; the source is named but was not opened
+A row of common practice or from memory has no source: two hands that remember the same are still only memory.
+"""
+
+READ, KNOWN = "read", "known"
+PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
+
+# --- UN GHS, Annex 3, section 1: codes and words (READ in copies of Annex 3, revision 4 and later, and of CLP Annex
+# III);
+# signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
+# boat shed usually have: H226 category 3, H290 1, H304 1.
+# code: (words, signal word, pictogram, mark, known)
+HAZARDS = {
+    "H225": ("Highly flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
+    "H226": ("Flammable liquid and vapour", "Warning", "flame", PUBLISHED, READ),
+    "H290": ("May be corrosive to metals", "Warning", "corrosion", MEMORY, KNOWN),
+    "H301": ("Toxic if swallowed", "Danger", "skull", MEMORY, KNOWN),
+    "H302": ("Harmful if swallowed", "Warning", "exclamation", PUBLISHED, READ),
+    "H304": ("May be fatal if swallowed and enters airways", "Danger", "health", MEMORY, KNOWN),
+    "H311": ("Toxic in contact with skin", "Danger", "skull", MEMORY, KNOWN),
+    "H312": ("Harmful in contact with skin", "Warning", "exclamation", PUBLISHED, READ),
+    "H314": ("Causes severe skin burns and eye damage", "Danger", "corrosion", PUBLISHED, READ),
+    "H315": ("Causes skin irritation", "Warning", "exclamation", PUBLISHED, READ),
+    "H317": ("May cause an allergic skin reaction", "Warning", "exclamation", PUBLISHED, READ),
+    "H318": ("Causes serious eye damage", "Danger", "corrosion", PUBLISHED, READ),
+    "H319": ("Causes serious eye irritation", "Warning", "exclamation", PUBLISHED, READ),
+    "H331": ("Toxic if inhaled", "Danger", "skull", PUBLISHED, KNOWN),
+    "H332": ("Harmful if inhaled", "Warning", "exclamation", PUBLISHED, READ),
+    "H334": ("May cause allergy or asthma symptoms or breathing difficulties if inhaled", "Danger", "health",
+             PUBLISHED, READ),
+    "H335": ("May cause respiratory irritation", "Warning", "exclamation", PUBLISHED, READ),
+    # the catalogue remembers it; copies of Annex 3 have these words, so "from memory" only claims too little
+    "H336": ("May cause drowsiness or dizziness", "Warning", "exclamation", MEMORY, READ),
+    "H341": ("Suspected of causing genetic defects", "Warning", "health", PUBLISHED, KNOWN),
+    "H351": ("Suspected of causing cancer", "Warning", "health", PUBLISHED, READ),
+    "H360": ("May damage fertility or the unborn child", "Danger", "health", PUBLISHED, KNOWN),
+    "H361": ("Suspected of damaging fertility or the unborn child", "Warning", "health", PUBLISHED, READ),
+    "H373": ("May cause damage to organs through prolonged or repeated exposure", "Warning", "health", PUBLISHED,
+             KNOWN),
+    "H400": ("Very toxic to aquatic life", "Warning", "environment", PUBLISHED, KNOWN),
+    "H410": ("Very toxic to aquatic life with long lasting effects", "Warning", "environment", PUBLISHED, KNOWN),
+    "H411": ("Toxic to aquatic life with long lasting effects", "", "environment", PUBLISHED, READ),
+    "H412": ("Harmful to aquatic life with long lasting effects", "", "", PUBLISHED, READ),
+}
+
+# --- UN GHS, Annex 3, section 2. code: (words, the words of older labels or "", known)
+EYES = "Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. " \
+       "Continue rinsing."
+PRECAUTIONS = {
+    "P210": ("Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.", "",
+             READ),
+    "P260": ("Do not breathe dust/fume/gas/mist/vapours/spray.", "", READ),
+    "P261": ("Avoid breathing dust/fume/gas/mist/vapours/spray.", "", READ),
+    "P264": ("Wash ... thoroughly after handling.", "", READ),
+    "P271": ("Use only outdoors or in a well-ventilated area.", "", READ),
+    "P272": ("Contaminated work clothing should not be allowed out of the workplace.", "", READ),
+    "P273": ("Avoid release to the environment.", "", READ),
+    "P280": ("Wear protective gloves/protective clothing/eye protection/face protection/...", "", READ),
+    "P302+P352": ("IF ON SKIN: Wash with plenty of water/...", "IF ON SKIN: Wash with plenty of soap and water.", READ),
+    "P304+P340": ("IF INHALED: Remove person to fresh air and keep comfortable for breathing.",
+                  "IF INHALED: Remove victim to fresh air and keep at rest in a position comfortable for breathing.",
+                  READ),
+    "P305+P351+P338": ("IF IN EYES: " + EYES, "", READ),
+    "P313": ("Get medical help. (P317)", "Get medical advice/attention.", READ),
+    "P317": ("Get medical help.", "Get medical advice/attention. (P313)", READ),
+    "P333+P313": ("If skin irritation or rash occurs: Get medical help. (P333+P317)",
+                  "If skin irritation or rash occurs: Get medical advice/attention.", READ),
+    "P333+P317": ("If skin irritation or rash occurs: Get medical help.",
+                  "If skin irritation or rash occurs: Get medical advice/attention. (P333+P313)", READ),
+    "P362+P364": ("Take off contaminated clothing and wash it before reuse.", "", READ),
+    "P363": ("Wash contaminated clothing before reuse.", "", READ),
+    "P391": ("Collect spillage.", "", READ),
+    "P501": ("Dispose of contents/container to ...", "", READ),
+}
+
+# --- what such products usually carry: (codes, words, mark). Resin: CLP Annex VI, 603-074-00-8, KNOWN. The others:
+# memory.
+CLASSES = {
+    "resin": ("H315 H317 H319 H411", "Number average molecular weight up to 700.", PUBLISHED),
+    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "They differ much; some may also cause asthma, H334.", MEMORY),
+    "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", MEMORY),
+    "powder": ("", "Mostly no statement of their own: the dust is the hazard.", MEMORY),
+}
+# UN GHS 1.4.10.5.3.1 (KNOWN): which sign makes an exclamation mark needless that comes from these statements alone
+PRECEDENCE = {
+    "skull": ("", "H302 H312 H315 H317 H319 H332 H335 H336"),
+    "corrosion": ("", "H315 H319"),
+    "health": ("H334", "H315 H317 H319"),
+}
+PICTOGRAMS = {
+    "flame": "a flame over a line: it burns",
+    "corrosion": "drops eating into a hand and a bar: it burns skin and eyes",
+    "skull": "a skull over crossed bones: poisonous in small amounts",
+    "health": "a person with a star on the chest: harm that stays",
+    "exclamation": "an exclamation mark: irritates, sensitises the skin, or is harmful",
+    "environment": "a bare tree and a dead fish: poisonous to water life",
+}
+
+# --- dust, mg/m3 over a working day: (dust, which part, who) -> (limit, mark, source, known)
+DUST_LIMITS = {
+    ("wood", "total", "npg"): (1, PUBLISHED, "NIOSH Pocket Guide, wood dust, TWA 1 mg/m3, Ca (page of 2019)", READ),
+    ("wood", "total", "table-z1"): (15, PUBLISHED, "OSHA wood dust page; NIOSH Pocket Guide, OSHA PEL 15 total", READ),
+    ("wood", "respirable", "table-z1"): (5, PUBLISHED, "the same, 5 respirable", READ),
+    ("silica", "total", "npg"): (6, PUBLISHED, "NIOSH Pocket Guide, amorphous silica, TWA 6 mg/m3", KNOWN),
+    ("silica", "total", "table-z3"): (80 / 100, PUBLISHED, "58 FR 40191: amorphous, 80 mg/m3 over %SiO2, here 100",
+     READ),
+    ("other", "total", "table-z1"): (15, PUBLISHED, "58 FR 40191: nuisance dust, total 15 mg/m3", READ),
+    ("other", "respirable", "table-z1"): (5, PUBLISHED, "58 FR 40191: nuisance dust, respirable 5 mg/m3", READ),
+    ("talc", "respirable", "npg"): (2, PUBLISHED, "NIOSH Pocket Guide, talc without asbestos, 2 mg/m3 (resp)", KNOWN),
+    # one source, two rows: NIOSH's recommended 5, OSHA's 15 for dust not otherwise named
+    ("glass", "total", "osha-csi", 5): (5, PUBLISHED, "fibrous glass dust, NIOSH TWA 5 mg/m3 total", KNOWN),
+    ("glass", "total", "osha-csi", 15): (15, PUBLISHED, "fibrous glass dust, 15 mg/m3 total as other dust", KNOWN),
+}
+# the strictest that must be found for what is sanded or poured, mg/m3
+STRICTEST = {"wood-flour": 1, "silica": 0.8, "cotton": 5, "milled-glass": 5, "glass-spheres": 5, "phenolic-balloons": 5,
+             "talc": 2, "other": 5, "sanding-epoxy": 1, "sanding-glass": 5, "sanding-wood": 1}
+# key: (the dusts, the words, mark)
+POWDERS = {
+    "wood-flour": ("wood", "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.",
+                   PUBLISHED),
+    "silica": ("silica", "Hangs in the air for long, and dries skin and eyes.", MEMORY),
+    "cotton": ("other", "Fine lint; it irritates the airways.", MEMORY),
+    "milled-glass": ("glass", "Splinters prick skin and eyes; rinse, do not rub.", MEMORY),
+    "glass-spheres": ("other", "So light that it flies at a breath; slippery on the floor.", MEMORY),
+    "phenolic-balloons": ("other", "So light that it flies at a breath; organic dust can burn in the air.", MEMORY),
+    "talc": ("talc", "Only talc without asbestos: ask for the sheet.", MEMORY),
+    "other": ("other", "Read its sheet first; a dust limit holds for every powder.", MEMORY),
+    "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest of them counts.", MEMORY),
+    "sanding-glass": ("other glass", "Glass dust pricks: cover wrists and neck.", MEMORY),
+    "sanding-wood": ("wood", "Wood dust can burn, and is treated as a cause of cancer.", PUBLISHED),
+}
+# assigned protection factor: 29 CFR 1910.134, Table 1 (KNOWN)
+MASKS = {"half": (10, PUBLISHED), "full": (50, MEMORY)}
+
+# --- solvents: molar mass g/mol (sums of IUPAC standard atomic weights C 12.011, H 1.008, O 15.999, by hand), density
+# g/mL, explosive limits %, limits in the air ppm over a working day or 15 minutes. (value, mark, source key, known)
+SOLVENTS = {
+    "acetone": {
+        "molar": [(3 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
+        "density": [(0.79, PUBLISHED, "osha-csi", KNOWN)],
+        "lower": [(2.5, PUBLISHED, "osha-csi", KNOWN)],
+        "upper": [(12.8, PUBLISHED, "osha-csi", KNOWN)],
+        "day": [(250, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ),
+                (250, PUBLISHED, "tlv", KNOWN)],  # until 2014 it was 500, and 750 for 15 minutes (READ)
+        "short": [(500, PUBLISHED, "tlv", KNOWN)],
+    },
+    "isopropanol": {
+        "molar": [(3 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
+        "density": [(0.79, PUBLISHED, "npg", KNOWN)],
+        "lower": [(2.0, PUBLISHED, "npg", KNOWN)],
+        "upper": [(12.7, PUBLISHED, "npg", KNOWN)],
+        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, MEMORY, "", KNOWN)],
+        "short": [(500, PUBLISHED, "npg", READ), (400, MEMORY, "", KNOWN)],
+    },
+    "ethanol": {
+        "molar": [(2 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
+        "density": [(0.79, PUBLISHED, "npg", READ)],
+        "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", KNOWN)],
+        "upper": [(19, PUBLISHED, "npg", READ)],
+        "day": [(1000, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ), (200, MEMORY, "", KNOWN)],
+        "short": [(1000, MEMORY, "", KNOWN)],
+    },
+    "butanone": {
+        "molar": [(4 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
+        "density": [(0.81, PUBLISHED, "npg", KNOWN)],
+        "lower": [(1.4, MEMORY, "", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
+        "upper": [(11.4, MEMORY, "", KNOWN)],
+        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (75, MEMORY, "", KNOWN)],
+        "short": [(300, PUBLISHED, "npg", READ), (150, MEMORY, "", KNOWN)],
+    },
+}
+# the lowest that must be counted with: day ppm, 15 minutes ppm, explosive %
+LOWEST_SOLVENT = {"acetone": (250, 500, 2.5), "isopropanol": (200, 400, 2.0), "ethanol": (200, 1000, 3.1),
+                  "butanone": (75, 150, 1.4)}
+
+# --- air of the room (from memory but for the tenth, which is common practice and 29 CFR 1915.12(b), READ)
+DRAUGHTS = {"shut": 0.2, "one": 1, "two": 4}  # air changes an hour, no fan
+AIR_RULES = {"mixing lowest": 3, "mixing highest": 10, "make-up Pa": 5, "discharge": 0.6, "of lower limit %": 10}
+
+# --- from where on a caution of the moment stands (from memory, every one)
+FROM = {
+    "mass in one cup that is big": (300, "g"), "mass in one cup that is big on a warm day": (150, "g"),
+    "air that is warm": (28, "degC"), "air that is cold": (12, "degC"), "pot that is hot": (50, "degC"),
+    "usable time that is short": (10, "min"), "air changes that are few": (2, "an hour"),
+    "room that is small": (30, "m3"), "putty that is thick": (12, "mm"),
+}
+
+# --- ratio, stirring, filling: from memory or common practice
+RATIO = {"aim %": 2, "too much %": 5}
+STIR = {"short min": 2, "long min": 3, "from g": 200, "cold degC": 15, "densest g/mL": 1.2}
+CUP = {"filled %": 85, "mark off mm": 1}
+# the margin of ISO 8502-4 and of common practice, 3 K above the dew point; 85 % relative humidity from memory
+DEW = {"margin K": 3, "damp %": 85, "clear sky K": 3, "meter K": 1}
+
+# --- how long a mix lasts: (value, least, most, mark), times as multiples of the pot life of 100 g
+WINDOWS = {"soft": (2, 1.5, 2.5, MEMORY), "film": (3.5, 2, 6, MEMORY), "exponent": (1 / 3, 0.2, 0.45, MEMORY),
+           "doubling": (2, 1.8, 2.3, COMMON), "share": (0.8, 0.6, 1, MEMORY)}
+COLDEST_WORK = {"fast": 5, "medium": 12, "slow": 18}  # degC, from memory
+# hours at 20 to 25 degC with a fast, medium, slow hardener; what to look for; from memory
+CURE = {
+    "recoat_opens": (2, 3.5, 5.5, "it no longer moves, a glove still sticks"),
+    "recoat_closes": (8, 14, 22, "while a thumbnail still dents it; later: wash, sand, coat"),
+    "tack_free": (4, 7, 11, "a glove no longer sticks"),
+    "peel": (5, 9, 14, "hard enough that the tape stays down; or leave it on until sanding"),
+    "sand": (14, 24, 36, "only when dust comes off, not gum; wash the blush off with water first"),
+    "turn": (24, 24, 48, "the witness puck is hard; held at bulkheads, not at a fresh seam"),
+    "light": (24, 24, 48, "the witness puck is hard"),
+    "full": (168, 168, 168, "5 to 7 days are usual; the longer counts"),
+}
+CLOSES = ("recoat_closes",)
+CURE_COUNTED_AT = {"opens degC": 25, "closes degC": 20}
+
+# --- a pot's heat. kind: (shape factor, wall m2K/W, a pot that can run away)
+VESSELS = {"cup": (1 / 2, 0.005, True), "bag": (1 / 2, 0.001, True), "tray": (1 / 3, 0.001, False),
+           "bead": (1 / 3, 0, False), "roll": (1 / 2, 0, True), "film": (1 / 3, 0, False)}
+# (value, least, most, mark): epoxides 100 to 118 kJ/mol, amine cure 45 to 65 kJ/mol: remembered ranges of the
+# literature
+HEAT = {
+    "heat_per_epoxide": (108e3, 100e3, 118e3, MEMORY), "epoxide_weight": (0.190, 0.180, 0.210, MEMORY),
+    "phr": (30, 10, 60, MEMORY), "specific_heat": (2000, 1800, 2100, MEMORY), "filler_heat": (1000, 800, 1400, MEMORY),
+    "conductivity": (0.20, 0.17, 0.25, MEMORY), "density": (1100, 1000, 1200, MEMORY),
+    "filler_density": (2000, 200, 2600, MEMORY), "wood": (0.13, 0.10, 0.17, MEMORY), "bench": (0.08, 0.04, 0.15,
+                       MEMORY),
+    "glass_share": (0.45, 0.38, 0.55, MEMORY),
+    "still": (9, 7, 12, MEMORY), "moving": (20, 15, 30, MEMORY),  # W/m2K
+    "energy": (55e3, 45e3, 65e3, MEMORY), "uncatalysed": (0.06, 0.02, 0.2, MEMORY),
+    "too_hot": (333.15, 323.15, 343.15, COMMON), "usable_conversion": (0.30, 0.2, 0.4, MEMORY),
+}
+HOT = {60: "It gets too hot to hold and softens the cup",
+       100: "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire"}
+
+# --- g/mL, true and loose, and the doses (g for 100 g of mixed epoxy, from a syrup to a stiff dough). True densities as
+# handbooks have them, rounded: cellulose 1.5, fused silica 2.2, E-glass 2.54 to 2.60, talc 2.7 to 2.8; bubbles vary.
+FILLERS = {
+    "wood-flour": (1.3, 0.22, (8, 15, 25, 38, 50)), "silica": (2.2, 0.05, (1.5, 3, 5, 7.5, 10)),
+    "cotton": (1.5, 0.13, (3, 6, 10, 15, 20)), "milled-glass": (2.55, 0.7, (20, 40, 60, 85, 110)),
+    "glass-spheres": (0.20, 0.12, (4, 9, 16, 23, 28)), "phenolic-balloons": (0.23, 0.10, (4, 9, 16, 24, 30)),
+    "talc": (2.75, 0.4, (20, 45, 75, 110, 150)),
+}
+NOT_FOR_SEAMS = ("glass-spheres", "phenolic-balloons", "talc")  # common practice: fairing fillers carry no load
+NOT_ALONE = ("milled-glass",)  # it sinks and runs without a thickener
+HAND = {"dose spread %": 30, "air %": 5, "packing %": 62}
+
+# --- systems to start from, all from memory: parts by volume, hardener's speed, minutes in 100 g at 25 degC
+SYSTEMS = {"1-1": ("1:1", "medium", 30), "2-1": ("2:1", "medium", 30), "3-1": ("3:1", "medium", 30),
+           "4-1": ("4:1", "fast", 15), "5-1": ("5:1", "slow", 45)}
+SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
+
+# --- catalogues of which nothing was looked up: no row of them may be called published
+NEVER_PUBLISHED = ("airing", "containers", "cure_times", "fillers", "glass", "losses", "rates", "systems", "tools",
+                   "vessels", "windows")
+
+FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
+         "they usually say.")
+REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
+HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that burns; "
+           "spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. Smoke or "
+           "flames indoors: leave, close the door, call the fire brigade.")
+SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
+              "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+
+# --- the cautions that always stand: (words, mark)
+STANDING = {
+    "gloves": ("Wear protective gloves: nitrile, two pairs, no latex as the only barrier. A wet or torn glove comes "
+               "off at "
+               "once. Which glove lasts how long: the glove maker's ISO 374 data for this product.", COMMON),
+    "sensitise": ("May cause an allergic skin reaction. Once sensitised, for good. Never wash it off with solvent: "
+                  "soap "
+                  "and plenty of water.", PUBLISHED),
+    "skin_first_aid": ("IF ON SKIN: Wash with plenty of water. If skin irritation or rash occurs: Get medical help.",
+                       PUBLISHED),
+    "eyes": ("Goggles on before a pot is opened. Hardener may cause severe skin burns and eye damage.", PUBLISHED),
+    "eyes_first_aid": ("IF IN EYES: " + EYES + " Get medical help.", PUBLISHED),
+    "air": ("Work where air moves through, and keep others and children out. A dust mask does not stop vapour. Inside "
+            "a "
+            "hull or a tank: not without its own plan and licensed practice.", COMMON),
+    "heat": ("Mixed resin heats itself; a full cup can smoke, burn and catch fire. Mix what you can use. A hot pot "
+             "goes "
+             "outdoors onto bare ground, spread thin if it still flows, never under a lid.", COMMON),
+    "dust": ("Powders and sanding dust: a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). Never "
+             "sand "
+             "epoxy that is not fully cured.", COMMON),
+    "waste": ("Let leftovers cure spread thin, outdoors; dispose of contents and container by local rules. Avoid "
+              "release "
+              "to the environment.", PUBLISHED),
+}
+
+# --- the cautions of the moment, the most urgent first: (name, heading, words, the task it leads to, mark)
+MOMENT = (
+    ("hot_now", "It is hot", "Out with it now: bare ground outdoors, thin if it still flows, never a lid.", "hot",
+     COMMON),
+    ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
+     "confined", COMMON),
+    ("asthma", "Your product, H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled.",
+     "mix", PUBLISHED),
+    ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
+     COMMON),
+    ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON),
+    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot", MEMORY),
+    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
+     "hot", MEMORY),
+    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY),
+    ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
+    ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),
+    ("corrosive", "Goggles on: H314", "Causes severe skin burns and eye damage.", "open", PUBLISHED),
+    ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON),
+    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", MEMORY),
+    ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
+     COMMON),
+    ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON),
+    ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON),
+    ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON),
+)
+
+# --- what is told of each task. key: (tasks, topic, words, mark and source key)
+CP = COMMON
+STATEMENTS = {
+    # with wet epoxy
+    "open_have": ("open", "have", "Gloves, goggles, soap and water, paper towels, a bag for waste.", CP),
+    "open_eyes": ("open", "eyes", "Hardener may cause severe skin burns and eye damage: open it away from your face.",
+                  CP),
+    "open_stop": ("open", "stop", "A can that bulges, leaks or has lost its label: do not open it.", CP),
+    "mix_have": ("mix", "have", "A tray or bare ground outdoors where a hot pot can go, and the way to it clear.", CP),
+    "mix_fire": ("mix", "fire", "Mixed resin heats itself. Mix what you can use, and get it out of the cup soon.", CP),
+    "mix_never": ("mix", "never", "Never change the ratio to make it quicker or slower.", CP),
+    "mix_stop": ("mix", "stop", "The cup feels warm before you are done: spread it out now.", CP),
+    "powder_have": ("powder", "have", "Mask on, scoop and lid at hand, a damp cloth for what falls beside.", CP),
+    "powder_air": ("powder", "air", "No fan blowing on the powder. Add it low and slowly, fold it in, then air the "
+                   "room.",
+                   CP),
+    "powder_eyes": ("powder", "eyes", "Powder flies up when it is poured: goggles, not glasses.", CP),
+    "powder_breathing": ("powder", "breathing", "Do not breathe dust. A half mask is reckoned to let through a tenth "
+                         "at "
+                         "most, when it fits.", PUBLISHED + " 1910.134"),
+    "powder_fire": ("powder", "fire", "Wood dust is combustible: no spark near it.", PUBLISHED + " npg"),
+    "powder_never": ("powder", "never", "Never blow powder away, never sweep it dry.", CP),
+    "powder_stop": ("powder", "stop", "You see dust hanging in the light, or the mask grows hard to breathe through.",
+                    CP),
+    "lay_have": ("lay", "have", "Spare gloves laid out, more than you think. Somewhere to drop what is wet.", CP),
+    "lay_eyes": ("lay", "eyes", "Goggles or side shields, above all overhead: rollers spit.", CP),
+    "lay_clothes": ("lay", "clothes", "Long sleeves, an apron or a coverall, knees and hair covered.", CP),
+    "lay_never": ("lay", "never", "Never kneel or lean in wet resin, nor answer the phone with the wet glove.", CP),
+    "lay_stop": ("lay", "stop", "The resin strings, warms or drags: it is gelling. Leave it, do not thin it.", CP),
+    "confined_first": ("confined", "have", "A plan in writing, a trained person outside who stays and never follows "
+                       "in, a "
+                       "way to pull you out, and licensed practice where the law asks for it. Without these: do not.",
+                       CP),
+    # 29 CFR 1915.12 (READ): oxygen at or above 19.5 and below 22.0 %, then flammable below 10 % LEL, then toxic
+    "confined_tested": ("confined", "have", "Air tested before entry, in this order: oxygen, then flammable vapour, "
+                        "then "
+                        "toxic vapour. Oxygen from 19.5 up to 22 %, flammable vapour under a tenth of its lower limit.",
+                        PUBLISHED + " 1915.12"),
+    "confined_air": ("confined", "air", "Air led in by a hose to where you breathe and out at the lowest place, all "
+                     "the "
+                     "time. Vapour is heavier than air and lies in the bilge.", CP),
+    "confined_breathing": ("confined", "breathing", "A filter mask is no answer where air may lack oxygen or vapour "
+                           "may "
+                           "build up: that needs supplied air and training.", CP),
+    "confined_fire": ("confined", "fire", "No solvent, no spark, no lamp or tool that is not made for it. One spilt "
+                      "cup of "
+                      "solvent can fill a hull.", CP),
+    "confined_never": ("confined", "never", "Never alone, never with solvent, never in after somebody who has gone "
+                       "down: "
+                       "call for help.", CP),
+    "confined_aid": ("confined", "aid", "Somebody down inside: call the emergency number first, blow air in, do not "
+                     "follow.", CP),
+    "confined_stop": ("confined", "stop", "The fan stops, the alarm sounds, the person outside has to leave: everybody "
+                      "out.", CP),
+    "confined_deck": ("confined", "have", "Where it can wait or be done from outside, through a hatch, with a long "
+                      "handle: "
+                      "do that.", MEMORY),
+    # between the layers
+    "wipe_have": ("wipe", "have", "A little solvent in a metal can with a lid, cloths, a lidded metal bin outdoors.",
+                  CP),
+    "wipe_hands": ("wipe clean", "hands", "Thin nitrile holds ketones back for minutes only: take the glove the "
+                   "solvent's "
+                   "sheet names, change it when wet.", CP),
+    "wipe_eyes": ("wipe clean", "eyes", "Goggles: solvent splashes off a cloth and a brush.", CP),
+    "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Work so that the air carries it off.", CP),
+    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep it off, bare hands above all.", CP),
+    "wipe_clothes": ("wipe", "clothes", "Cotton rather than synthetics that spark. Change what has got wet.", CP),
+    "wipe_air": ("wipe clean", "air", "Outdoors if it can be. Indoors see the air panel: grams, minutes and this room "
+                 "decide.", CP),
+    "wipe_fire": ("wipe clean", "fire", "Keep away from heat, hot surfaces, sparks, open flames and other ignition "
+                  "sources. No smoking.", PUBLISHED + " ghs"),
+    "wipe_fire_low": ("wipe", "fire", "Vapour runs along the floor to a heater, a switch or a fan's motor.", CP),
+    "wipe_never": ("wipe", "never", "Never wipe uncured epoxy off a person or a glove with solvent.", CP),
+    "wipe_stop": ("wipe", "stop", "The figures of the air panel are over the limit, or the fan is not running.", CP),
+    "clean_have": ("clean", "have", "Scrapers and paper first, then as little cleaner as does it.", CP),
+    "clean_breathing": ("clean", "breathing", "With the lid on the can and air moving through, no mask is usual.", CP),
+    "clean_never": ("clean", "never", "Never pour cleaner down a drain or on the ground.", CP),
+    "peel_have": ("peel", "have", "Water, a pad, clean cloths, thick gloves, a bag for the peel ply.", CP),
+    "peel_hands": ("peel", "hands", "Leather or thick work gloves for cut glass edges, waterproof ones for the "
+                   "washing.",
+                   CP),
+    "peel_eyes": ("peel", "eyes", "Goggles: cured splinters fly when peel ply tears off.", CP),
+    "peel_breathing": ("peel", "breathing", "Washing wet needs no mask. Sanding afterwards does.", CP),
+    "peel_skin": ("peel", "skin", "The greasy blush is amine: wash it off the work, and off you, with water.", CP),
+    "peel_never": ("peel", "never", "Never sand the blush in: water first.", CP),
+    "peel_stop": ("peel", "stop", "It is still tacky underneath: leave it to cure.", CP),
+    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a nail in and sand one stroke. A mark, or dust that "
+                    "clumps "
+                    "and clogs: wait.", CP),
+    "sand_soft": ("sand", "stop", "It is not cured. Do not sand it: the dust can sensitise. Warm it, wait, or scrape "
+                  "it in "
+                  "curls.", CP),
+    "sand_hard": ("sand", "stop", "Stop where dust clumps, the paper clogs or it smells: that patch is not cured.", CP),
+    "sand_have": ("sand", "have", "A vacuum on the tool, or water and wet paper, the mask, clothes to leave behind.",
+                  CP),
+    "sand_hands": ("sand", "hands", "Nitrile gloves on, cuffs under the sleeves; nothing loose near a disc that turns.",
+                   CP),
+    "sand_eyes": ("sand", "eyes", "Goggles that seal: glass and epoxy dust scratch.", CP),
+    "sand_skin": ("sand", "skin", "Sleeves down and closed at the wrist, neck covered. Then cold water and soap "
+                  "before you "
+                  "touch your face.", CP),
+    "sand_clothes": ("sand", "clothes", "A coverall that stays in the workshop. Vacuum it, never beat or blow it.", CP),
+    "sand_air": ("sand", "air", "Take the dust off at the tool. A fan blows what it catches outdoors, away from "
+                 "people.",
+                 CP),
+    "sand_fire": ("sand", "fire", "Wood dust is combustible. Empty the bag outdoors, no spark near it.",
+                  PUBLISHED + " npg"),
+    "sand_never": ("sand", "never", "Never make dust of uncured epoxy.", CP),
+    # when it goes wrong
+    "hot_have": ("hot", "have", "A clear way outdoors, bare ground or a metal tray, a metal bucket, leather gloves, a "
+                 "garden hose.", CP),
+    "hot_hands": ("hot fire", "hands", "Do not carry a smoking cup in thin gloves: they melt. Use a metal pail or "
+                  "tongs.",
+                  CP),
+    "hot_eyes": ("hot", "eyes", "Goggles on, face turned away: it can spit.", CP),
+    "hot_breathing": ("hot", "breathing", "Do not breathe the smoke. No mask of yours is made for it.", CP),
+    "hot_skin": ("hot", "skin", "Hot resin sticks and burns on. Keep sleeves down.", CP),
+    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin: keep well back in them.", CP),
+    "hot_air": ("hot", "air", "Out of the room with it, doors open, stay upwind.", CP),
+    "hot_fire": ("hot", "fire", "Outdoors onto bare ground, away from everything that burns. While it still flows: "
+                 "spread "
+                 "it thin in a tray.", CP),
+    "hot_others": ("hot", "others", "Everybody out of the smoke. Nobody leans over the pot.", CP),
+    "hot_never": ("hot", "never", "Never a lid on a hot pot, never into a bin.", CP),
+    "hot_stop": ("hot", "stop", "It smokes and you cannot carry it at arm's length: leave, and call the fire service.",
+                 CP),
+    "leftover_have": ("leftover", "have", "A flat tray lined with film, outdoors, under a roof.", CP),
+    "leftover_fire": ("leftover", "fire", "Spread leftovers thin, a finger's breadth at most, outdoors. In a full cup "
+                      "they "
+                      "can smoke and burn hours later.", CP),
+    "leftover_others": ("leftover", "others", "Out of reach of children and pets until it is hard.", CP),
+    "leftover_never": ("leftover", "never", "Never a lid on it, never poured together in one pot.", CP),
+    "leftover_stop": ("leftover", "stop", "A tray that warms: thinner, and further from the house.", CP),
+    "waste_have": ("waste", "have", "A metal bin with a lid outdoors, bags, labels that say what is in them.", CP),
+    "waste_hands": ("waste", "hands", "Wet waste only with gloves. Peel gloves off inside out, into the same bag.", CP),
+    "waste_eyes": ("waste", "eyes", "Goggles for pouring and for squeezing out bags.", CP),
+    "waste_breathing": ("waste", "breathing", "Outdoors no mask is usual. For dust: a particle filter.", CP),
+    "waste_skin": ("waste", "skin", "Wash hands and arms afterwards, with soap, up to where the glove ended.", CP),
+    "waste_air": ("waste", "air", "Sort it outdoors.", CP),
+    "waste_fire": ("waste", "fire", "Solvent cloths flat to dry outdoors or under water in a closed metal bin: a heap "
+                   "can "
+                   "take fire.", CP),
+    "waste_release": ("waste spill", "never", "Avoid release to the environment.", PUBLISHED + " ghs"),
+    "waste_never": ("waste", "never", "Never liquid resin, hardener or solvent in the household bin or the drain. "
+                    "Local "
+                    "rules say where it goes.", CP),
+    "waste_others": ("waste", "others", "Nothing within reach of children. Tell whoever takes it away what it is.", CP),
+    "spill_have": ("spill", "have", "Sand, earth or cat litter, a scraper, bags, soap and water, gloves.", CP),
+    "spill_air": ("spill", "air", "Open up first. Solvent spilt indoors: out, no switch touched, until it is aired.",
+                  CP),
+    "spill_fire": ("spill", "fire", "No sawdust or paper heap for mixed or hardener-wet spills: it can heat. Sand is "
+                   "better.", CP),
+    "spill_collect": ("spill", "have", "Collect spillage.", PUBLISHED + " ghs"),
+    "spill_stop": ("spill", "stop", "More than you can take up in a few minutes, or it runs to a drain: call for help.",
+                   CP),
+    "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody; the emergency "
+                  "number.", CP),
+    "fire_fire": ("fire", "fire", "Small, and your back to the door: try once. Otherwise out, door shut, call the fire "
+                  "service.", CP),
+    "fire_breathing": ("fire", "breathing", "The smoke of epoxy is poisonous. Stay low, get out.", CP),
+    "fire_eyes": ("fire", "eyes", "Smoke blinds: know the way out by hand.", CP),
+    "fire_skin": ("fire", "skin", "Clothes on fire: stop, lie down, roll; water on them.", CP),
+    "fire_air": ("fire", "air", "Fan off, doors shut behind you.", CP),
+    "fire_others": ("fire", "others", "Everybody out and counted, before anything else.", CP),
+    "fire_never": ("fire", "never", "Never a water jet on burning solvent. Never go back in.", CP),
+    "fire_stop": ("fire", "stop", "It is not out after one extinguisher: leave.", CP),
+    # of several tasks
+    "gloves_pair": ("open mix powder lay confined spill leftover", "hands", "Nitrile, two pairs. The outer one comes "
+                    "off "
+                    "at once when wet or torn, and by the times the glove maker gives.", CP),
+    # EN ISO 374-1:2016 (KNOWN): 18 chemicals; A: six of them for 30 min, B: three for 30 min, C: one for 10 min
+    "gloves_type": ("open mix lay clean", "hands", "Glove type A, B or C says how many of 18 test chemicals it holds "
+                    "back, "
+                    "and how long. No epoxy is among the 18: ask the glove maker about resin and hardener.",
+                    PUBLISHED + " iso374"),
+    "goggles": ("open mix powder confined spill leftover", "eyes", "Goggles that close at the sides, on before the "
+                "first "
+                "lid is off.", CP),
+    "skin_wash": ("open mix powder lay confined clean leftover", "skin", "A drop on the skin: stop, wash with soap and "
+                  "plenty of water, then go on.", CP),
+    "skin_covered": ("mix lay confined spill", "skin", "Sleeves down, wrists covered. Keep the back of the glove off "
+                     "your "
+                     "face.", CP),
+    "sensitise": ("open mix lay powder clean peel sand", "skin", "May cause an allergic skin reaction.",
+                  PUBLISHED + " ghs"),
+    "clothes_out": ("open mix powder lay confined clean spill leftover", "clothes", "Contaminated work clothing "
+                    "should not "
+                    "be allowed out of the workplace.", PUBLISHED + " ghs"),
+    "clothes_wash": ("open lay confined spill waste peel", "clothes", "Take off contaminated clothing and wash it "
+                     "before "
+                     "reuse.", PUBLISHED + " ghs"),
+    "vapour_mask": ("open mix lay spill leftover", "breathing", "With air moving through, no mask is usual. A dust "
+                    "mask "
+                    "does not stop vapour.", CP),
+    # EN 14387 (KNOWN): A organic above 65 degC, AX at or below 65 degC, K ammonia and organic ammonia derivatives
+    "vapour_filter": ("mix lay spill wipe clean", "breathing", "Where the sheet asks for a vapour filter: type A is "
+                      "for "
+                      "organic vapour that boils above 65 °C, AX for below (acetone), K for ammonia and its organic "
+                      "derivatives.", PUBLISHED + " en14387"),
+    "dust_mask": ("powder sand", "breathing", "A particle filter on before the dust is: EN 149 FFP2 or FFP3, or 42 "
+                  "CFR 84 "
+                  "N95 or better.", CP),
+    "mask_fit": ("powder sand wipe", "breathing", "A mask works only where it seals. With a beard it does not.", CP),
+    "air_through": ("open mix lay leftover peel", "air", "Doors and windows open on two sides, the air at your back.",
+                    CP),
+    "no_flame": ("open mix lay powder peel", "fire", "No flame, no heater with a flame and no smoking where this is "
+                 "done.",
+                 CP),
+    "others_away": ("open mix lay confined wipe clean peel sand powder spill", "others", "Children, pets and "
+                    "lookers-on "
+                    "stay out. Lids on and pots labelled, even for a minute.", CP),
+    "no_solvent_on_skin": ("open mix lay clean wipe spill peel", "never", "Never solvent on skin: it carries resin in.",
+                           CP),
+    "no_latex": ("open mix lay", "never", "Never latex as the only barrier.", CP),
+    "no_food": ("open mix lay waste", "never", "Never eat, drink or smoke with resin about, nor mix in a cup somebody "
+                "might drink from.", CP),
+    "aid_skin": ("open mix lay powder clean leftover waste peel spill confined", "aid", "IF ON SKIN: Wash with plenty "
+                 "of "
+                 "water. If skin irritation or rash occurs: Get medical help.", PUBLISHED + " ghs"),
+    "aid_eyes": ("open mix powder wipe clean peel sand spill leftover waste", "aid", "IF IN EYES: " + EYES
+                 + " Get medical help.", PUBLISHED + " ghs"),
+    "aid_inhaled": ("wipe sand hot fire spill", "aid", "IF INHALED: Remove person to fresh air and keep comfortable "
+                    "for "
+                    "breathing. Get medical help.", PUBLISHED + " ghs"),
+    # twenty minutes: what first-aid guides of several countries print (READ in two); ten are the least that any prints
+    "aid_burn": ("hot fire", "aid", "A burn: cool running water, twenty minutes. Do not pull off what sticks. Get "
+                 "medical "
+                 "help.", CP),
+    "stop_rash": ("open mix lay clean peel leftover waste", "stop", "Itching, a rash, swollen eyes or a tight chest: "
+                  "stop "
+                  "for today and get medical help. Sensitised is for good.", CP),
+    "stop_dizzy": ("wipe clean confined spill", "stop", "A headache, dizziness or a strong smell that fades: out into "
+                   "fresh air at once.", CP),
+    "sheet_at_hand": ("open spill fire waste", "have", "The products' safety data sheets, on paper or on the phone. "
+                      "Their "
+                      "numbers lead.", CP),
+}
+CURED = {"unknown": "sand_unsure", "soft": "sand_soft", "hard": "sand_hard"}
+
+# --- what must hold of every sentence wherever it stands, however both tables are worded: a sentence that has all the
+# words on the left must have one of those on the right. It is what a wrong change made to both would break.
+NEVER = (
+    (("solvent", "skin"), ("never", "keep it off", "takes the fat out")),
+    (("wash", "solvent"), ("never",)),
+    (("wipe", "solvent", "person"), ("never",)),
+    (("sand", "uncured"), ("never", "do not")),
+    (("sand it",), ("do not", "never")),
+    (("sand epoxy",), ("never",)),
+    (("lid", "hot pot"), ("never",)),
+    (("latex",), ("never", "no latex")),
+    (("dust mask", "vapour"), ("does not",)),
+    (("follow", "outside"), ("never",)),
+    (("change the ratio",), ("never",)),
+    (("water jet",), ("never",)),
+    (("drain",), ("never", "call for help")),
+    (("full cup",), ("can smoke",)),
+)
+
+# --- what the answers themselves warn of. (move, what is asked, line, words with ... for figures); each is a warning,
+# and
+# stays one. All are common practice or from memory but for the tenth of the explosive limit (29 CFR 1915.12, READ).
+HOT_LABEL = {"system": {"by_weight": "100:30", "pot_time": "15", "pot_mass": "100", "pot_temperature": "25"}}
+SAID = (
+    ("air", {"place": "hull"}, "hull", "No figures for the inside of a hull or tank: it needs its own plan, tested air "
+     "and licensed practice."),
+    ("air", {"solvent": "acetone", "solvent_mass": "3 kg", "wiping": "10 min"}, "explosive", "Over a tenth of the "
+     "lower "
+     "explosive limit: do not. Take less, outdoors, no spark near."),
+    ("air", {"solvent": "butanone", "solvent_mass": "50 g", "wiping": "10 min"}, "over_limit", "Too much vapour for "
+     "this "
+     "room and this air. Do it outdoors, take less, or move more air."),
+    ("air", {"solvent": "acetone", "solvent_mass": "5 g", "wiping": "10 min", "fan_runs": "out"}, "fan_spark", "Vapour "
+     "must not pass a motor that can spark: let an ordinary fan blow clean air in instead."),
+    ("air", {"fan_runs": "out", "opening": "0"}, "no_make_up", "A fan moves next to nothing without an opening on the "
+     "far "
+     "side. Open ... there; the figures here are without the fan."),
+    ("air", {"dust": "silica"}, "dust_mask", "Hangs in the air for long, and dries skin and eyes. A particle mask on "
+     "first; a half mask that fits is reckoned good for 10 times the limit."),
+    ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "Its lowest working temperature is ... Below it "
+     "the "
+     "cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a "
+     "faster "
+     "hardener."),
+    ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It runs away: it smokes, foams, melts the cup, "
+     "burns "
+     "skin, and can catch fire, about ... after mixing. Use it, or spread it thin, within ..."),
+    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "damp", "Do not coat or tape now. Warm the surface "
+     "until it "
+     "is 3... above the dew point, or wait; a burning gas heater makes it worse, it gives off water."),
+    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% many hardeners blush however warm "
+     "the "
+     "surface is."),
+    ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
+     "microspheres: for "
+     "fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica."),
+    ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of it. " + STANDING["heat"][0]),
+    ("rescue", {"rescue": "yes", "readings": [{"shown": "180"}, {"shown": "270"}], "first_contact": "0", "now": "60",
+                **HOT_LABEL}, "past_saving", "No time to add and stir. " + SPREAD_OUT),
+    ("rescue", {"rescue": "yes", "system": {"by_weight": "3:1"}, "readings": [{"shown": "180"}, {"shown": "270"}]},
+     "off", "+50.0%"),
+    ("measure", {"system": {"by_weight": "3:1"}, "readings": [{"shown": "180"}, {"shown": "270"}]}, "poured", "+50.0%"),
+)
+# what stands under the figure it belongs to: (move, what is asked, line, words)
+CAUTIONS = (
+    ("thicken", {"thicken": "yes"}, "filler", "A particle filter on before the tub is opened; the lid back on at "
+     "once."),
+    ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
+)

@@ -1,0 +1,293 @@
+"""Each statement and limit of safety against tests/safety_table.py, which was typed a second time.
+
+The words are held as they stand, the limits by their figures in the units people read, the marks row by row.
+"""
+import re
+
+import pytest
+import safety_table as table
+from covemix.shared import air, by_stick, dew, dewpoint, exactness, mixing, moves, rescue_lines, sources
+from covemix.shared.catalogue import (
+    airing,
+    cautions,
+    containers,
+    cure_times,
+    dusts,
+    fillers,
+    hazards,
+    solvents,
+    systems,
+    tasks,
+    tasks_cleaning,
+    tasks_mixing,
+    tasks_shared,
+    tasks_trouble,
+    windows,
+)
+from covemix.shared.cautions import standing
+from covemix.shared.units import to_si
+
+ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLEANING"), (tasks_shared, "SHARED"),
+                                 (tasks_trouble, "TROUBLE")) for row in getattr(module, name)]
+
+
+def same(ours, typed):
+    """Two tables, row by row: what differs is shown by its key."""
+    differs = {key: (ours.get(key), typed.get(key)) for key in {**ours, **typed} if ours.get(key) != typed.get(key)}
+    assert differs == {}, "the catalogue says the first, tests/safety_table.py the second"
+
+
+def test_hazard_statements():
+    same({code: (text, signal, sign, mark) for code, text, sign, signal, mark, _ in hazards.HAZARDS},
+         {code: row[:4] for code, row in table.HAZARDS.items()})
+    same({code: (text, older) for code, text, older, *_ in hazards.PRECAUTIONS},
+         {code: row[:2] for code, row in table.PRECAUTIONS.items()})
+    assert {row[3] for row in hazards.PRECAUTIONS} == {table.PUBLISHED}
+
+
+def test_what_products_carry_and_the_signs():
+    same({key: (codes.replace(",", ""), about, mark) for key, _, codes, about, mark, _ in hazards.CLASSES},
+         table.CLASSES)
+    same({sign: (cause, " ".join(replaced)) for sign, cause, replaced, *_ in hazards.PRECEDENCE}, table.PRECEDENCE)
+    same({key: words for key, _, words, *_ in hazards.PICTOGRAMS}, table.PICTOGRAMS)
+
+
+def test_dust_limits_and_what_raises_them():
+    ours = {}
+    for limit in dusts.LIMITS:
+        key = (limit.dust, limit.fraction.split(" ")[0], limit.source)
+        if limit.source == "osha-csi":
+            key += (round(limit.value * 1e6),)
+        ours[key] = (round(limit.value * 1e6, 6), limit.mark)
+    same(ours, {key: (round(row[0], 6), row[1]) for key, row in table.DUST_LIMITS.items()})
+    same({key: (" ".join(raised), about, mark) for key, _, raised, about, mark, _ in dusts.POWDERS + dusts.SANDING},
+         table.POWDERS)
+    same({key: (factor, mark) for key, _, factor, mark, _ in dusts.MASKS}, table.MASKS)
+
+
+@pytest.mark.parametrize("dust", sorted(table.STRICTEST))
+def test_the_strictest_dust_limit_is_the_one_a_person_is_told(dust):
+    typed = {"dust": dust, "room": "shed"}
+    known = {row[0] for row in air.DUSTS}
+    raised = dict([(row[0], row[2]) for row in dusts.POWDERS + dusts.SANDING])[dust]
+    assert round(dusts.strictest(raised).value * 1e6, 6) == table.STRICTEST[dust]
+    if dust in known:
+        lines = {line["name"]: line for line in moves.answer("air", typed)["lines"]}
+        assert round(lines["dust_limit"]["value"] * 1e6, 6) == table.STRICTEST[dust]
+        assert float(lines["dust_limit"]["text"].split(" ")[0]) == table.STRICTEST[dust]
+
+
+QUANTITIES = {solvents.MOLAR: ("molar", 1000, 2), solvents.DENSITY: ("density", 0.001, 6),
+              solvents.LOWER: ("lower", 100, 6), solvents.UPPER: ("upper", 100, 6), solvents.DAY: ("day", 1e6, 6),
+              solvents.SHORT: ("short", 1e6, 6)}
+
+
+@pytest.mark.parametrize("name", sorted(table.SOLVENTS))
+def test_solvents(name):
+    ours = {}
+    for fact in solvents.FACTS:
+        if fact.name == name:
+            key, times, places = QUANTITIES[fact.quantity]
+            ours.setdefault(key, []).append((round(fact.value * times, places), fact.mark, fact.source))
+    same(ours, {key: [(round(row[0], 2 if key == "molar" else 6), *row[1:3]) for row in rows]
+                for key, rows in table.SOLVENTS[name].items()})
+    day, short, lower = table.LOWEST_SOLVENT[name]
+    assert solvents.lowest(name, solvents.DAY).value * 1e6 == pytest.approx(day)
+    assert solvents.lowest(name, solvents.SHORT).value * 1e6 == pytest.approx(short)
+    assert solvents.lowest(name, solvents.LOWER).value * 100 == pytest.approx(lower)
+
+
+def test_all_solvents_are_in_the_table():
+    assert {row[0] for row in solvents.SOLVENTS} == {fact.name for fact in solvents.FACTS} == set(table.SOLVENTS)
+
+
+@pytest.mark.parametrize("name", sorted(table.SOLVENTS))
+def test_what_a_person_is_told_of_a_solvent_counts_with_the_lowest_limit(name):
+    """The limit that stands beside the vapour is the lower of the day's and the 15 minutes'."""
+    typed = {"solvent": name, "solvent_mass": "20 g", "wiping": "10 min", "room": "shed", "air_temperature": "20 °C"}
+    lines = {line["name"]: line for line in moves.answer("air", typed)["lines"]}
+    day, short, lower = table.LOWEST_SOLVENT[name]
+    assert lines["vapour"]["value"] / lines["of_limit"]["value"] * 1e6 == pytest.approx(min(day, short))
+    assert f"{min(day, short)} ppm" in lines["of_limit"]["label"]
+    assert lines["vapour"]["value"] / lines["of_lower"]["value"] * 100 == pytest.approx(lower)
+
+
+def test_air_of_the_room():
+    same({key: per_hour for key, _, per_hour, *_ in airing.DRAUGHTS}, table.DRAUGHTS)
+    rules = table.AIR_RULES
+    assert [row[1] for row in airing.RULES] == [rules["mixing lowest"], rules["mixing highest"], rules["make-up Pa"],
+                                                rules["discharge"], rules["of lower limit %"] / 100]
+    assert {row[-2] for row in airing.RULES[:4]} | {row[-2] for row in airing.DRAUGHTS} == {table.MEMORY}
+    assert airing.RULES[4][-2] == table.COMMON
+
+
+def test_where_the_cautions_of_the_moment_begin():
+    typed = {name: to_si(float(value), unit) if unit != "an hour" else value / 3600
+             for name, (value, unit) in table.FROM.items()}
+    same({name: round(value, 9) for name, value, *_ in cautions.FROM},
+         {name: round(value, 9) for name, value in typed.items()})
+    assert {row[3] for row in cautions.FROM} == {table.MEMORY}
+
+
+def test_a_caution_stands_from_its_limit_on_and_not_below():
+    """Asked as a screen asks it, a hair on either side of the figure in the table."""
+    limits = {name: value for name, (value, _) in table.FROM.items()}
+    big, warm_big = limits["mass in one cup that is big"], limits["mass in one cup that is big on a warm day"]
+    warm, cold = limits["air that is warm"] + 273.15, limits["air that is cold"] + 273.15
+    asked = (
+        ("big_pot", {"mass": big / 1000 + 1e-6}, {"mass": big / 1000 - 1e-6}),
+        ("warm_pot", {"mass": warm_big / 1000 + 1e-6, "temperature": warm + 0.01}, {"mass": warm_big / 1000 - 1e-6,
+                                                                                   "temperature": warm + 0.01}),
+        ("warm_pot", {"mass": warm_big / 1000 + 1e-6, "temperature": warm + 0.01}, {"mass": warm_big / 1000 + 1e-6,
+                                                                                   "temperature": warm - 0.01}),
+        ("cold", {"temperature": cold - 0.01}, {"temperature": cold + 0.01}),
+        ("hot_now", {"pot": limits["pot that is hot"] + 273.16}, {"pot": limits["pot that is hot"] + 273.14}),
+        ("short_pot", {"usable": limits["usable time that is short"] * 60 - 1}, {"usable": limits[
+            "usable time that is short"] * 60 + 1}),
+        ("small_room", {"room": 29.9, "changes": 1.9 / 3600}, {"room": 30.1, "changes": 1.9 / 3600}),
+        ("small_room", {"room": 29.9, "changes": 1.9 / 3600}, {"room": 29.9, "changes": 2.1 / 3600}),
+        ("thick", {"depth": limits["putty that is thick"] / 1000 + 1e-6}, {"depth": limits["putty that is thick"] / 1000
+                                                                          - 1e-6}),
+    )
+    for name, with_it, without in asked:
+        assert name in standing(**with_it), (name, with_it)
+        assert name not in standing(**without), (name, without)
+
+
+def test_cautions_and_reminders_in_words():
+    assert cautions.FIRST == table.FIRST and cautions.REMINDER == table.REMINDER
+    same({name: (text, mark) for name, _, text, mark, _ in cautions.STANDING}, table.STANDING)
+    assert tuple([row[:5] for row in cautions.MOMENT]) == table.MOMENT
+    assert containers.HOT_POT == table.HOT_POT and rescue_lines.SPREAD_OUT == table.SPREAD_OUT
+
+
+def test_what_is_told_of_each_task_in_words():
+    same({key: (" ".join(about), topic, text, (mark + " " + source).strip())
+          for key, about, topic, text, mark, source in ROWS}, table.STATEMENTS)
+    same({key: leads for key, _, leads in tasks.CURED}, table.CURED)
+
+
+def test_what_stands_on_the_screen_of_a_task_is_what_the_table_says():
+    """Asked as the safety screen asks it: all words of all statements of the task, and none of another task's own."""
+    for task, _, _ in tasks.TASKS:
+        shown = " ".join(line["text"] for line in moves.answer("safety", {"task": task, "cured": "hard"})["lines"])
+        for key, (about, _, text, _) in table.STATEMENTS.items():
+            if task in about.split(" ") and key not in ("sand_unsure", "sand_soft"):
+                assert text in shown, (task, key)
+
+
+def everything_said():
+    """Every text of safety in the catalogue and in the engine."""
+    said = [row[3] for row in ROWS] + [row[2] for row in cautions.STANDING + cautions.MOMENT]
+    said += [row[3] for row in dusts.POWDERS + dusts.SANDING] + [row[1] for row in containers.HOT]
+    said += [cautions.FIRST, cautions.REMINDER, containers.HOT_POT, rescue_lines.SPREAD_OUT]
+    return said + [row[4] for row in cure_times.STAGES]
+
+
+def test_no_sentence_advises_what_hurts():
+    """However both tables are worded: a text that speaks of a danger has the word that forbids it."""
+    met = set()
+    for text in everything_said():
+        small = text.lower()
+        for words, one_of in table.NEVER:
+            if all(re.search(r"\b" + word, small) for word in words):
+                met.add(words)
+                assert any(word in small for word in one_of), (text, words)
+    assert {words for words, _ in table.NEVER} == met  # a rule that meets no sentence holds nothing
+
+
+def test_ratio_stirring_cup_and_dew():
+    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (exactness.AIM, exactness.STOP)
+    stir = table.STIR
+    assert (stir["short min"] * 60, stir["long min"] * 60) == (mixing.STIR_SHORT, mixing.STIR_LONG)
+    assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (mixing.SMALL, mixing.DENSEST)
+    assert pytest.approx(stir["cold degC"] + 273.15) == mixing.COLD
+    assert (table.CUP["filled %"] / 100, table.CUP["mark off mm"] / 1000) == (by_stick.ROOM, by_stick.MARK_ERROR)
+    assert (table.DEW["margin K"], table.DEW["damp %"] / 100) == (dewpoint.MARGIN, dew.DAMP)
+    assert (table.DEW["clear sky K"], table.DEW["meter K"]) == (dew.SKY, dew.METER_OFF)
+
+
+def test_how_long_a_mix_and_a_cure_take():
+    same({row[0]: row[1:5] for row in windows.WINDOWS}, table.WINDOWS)
+    same({speed: (round(least - 273.15, 6), mark) for speed, least, mark in windows.LOWEST},
+         {speed: (float(least), table.MEMORY) for speed, least in table.COLDEST_WORK.items()})
+    same({key: (*hours, look, mark, closes) for key, _, hours, closes, look, mark in cure_times.STAGES},
+         {key: (*row, table.MEMORY, key in table.CLOSES) for key, row in table.CURE.items()})
+    assert pytest.approx(table.CURE_COUNTED_AT["opens degC"] + 273.15) == cure_times.OPENS_AT
+    assert pytest.approx(table.CURE_COUNTED_AT["closes degC"] + 273.15) == cure_times.CLOSES_AT
+    assert table.HEAT["energy"] == cure_times.ENERGY
+
+
+def test_a_pot_and_its_heat():
+    same({row[0]: row[3:] for row in containers.CONTAINERS}, table.VESSELS)
+    ours = {row[0]: row[1:] for row in containers.MATTER + containers.CURE}
+    ours.update({row[0]: row[2:] for row in containers.AIR})
+    same(ours, table.HEAT)
+    same({round(kelvin - 273.15): text for kelvin, text, _ in containers.HOT}, table.HOT)
+    assert {row[2] for row in containers.HOT} == {table.COMMON}
+
+
+def test_fillers():
+    """Densities decide how deep a cup stands and how much putty there is; doses how stiff it is."""
+    ours, unfit, alone = {}, [], []
+    for key, _, mark, fields in fillers.FILLERS:
+        typed = dict(fields)
+        assert mark == table.MEMORY
+        ours[key] = (float(typed["density"].split(" ")[0]), float(typed["loose"].split(" ")[0]),
+                     tuple(float(dose) for dose in typed["doses"].split(" : ")))
+        assert typed["density"].endswith(" g/mL") and typed["loose"].endswith(" g/mL")
+        unfit += [key] if typed["carries"] == "no" else []
+        alone += [key] if typed["alone"] == "no" else []
+    same(ours, table.FILLERS)
+    assert (tuple(unfit), tuple(alone)) == (table.NOT_FOR_SEAMS, table.NOT_ALONE)
+    assert [100 * share for share in (fillers.DOSE_SPREAD, fillers.AIR, fillers.PACKING)] == [
+        table.HAND[name] for name in ("dose spread %", "air %", "packing %")]
+
+
+@pytest.mark.parametrize("filler", sorted(table.FILLERS))
+def test_a_fillers_density_reaches_the_putty(filler):
+    """Plain sums: 100 g of mix at 1.1 g/mL with the dose of a cove, and 5 % of air: volume = (m/d + f/df) / 0.95."""
+    true, _, doses = table.FILLERS[filler]
+    typed = {"amount": "100 g", "thicken": "yes", "filler": filler, "stiffness": "stands", "purpose": "fairing",
+             "system": {"by_weight": "1:1", "densities": "1.1:1.1"}}
+    lines = {line["name"]: line for line in moves.answer("thicken", typed)["lines"]}
+    assert lines["filler"]["value"] == pytest.approx(doses[3] / 1000)
+    assert lines["putty"]["value"] * 1e6 == pytest.approx((100 / 1.1 + doses[3] / true) / 0.95)
+
+
+def test_systems_to_start_from():
+    same({key: (dict(fields)["by_volume"].replace(" ", ""), dict(fields)["speed"],
+                float(dict(fields)["pot_time"].split(" ")[0])) for key, _, _, fields in systems.SYSTEMS},
+         {key: (parts, speed, float(minutes)) for key, (parts, speed, minutes) in table.SYSTEMS.items()})
+    assert "{} : {} g/mL".format(*table.SYSTEM_DENSITIES) == systems.DENSITIES
+    for _, _, mark, fields in systems.SYSTEMS:
+        assert mark == table.MEMORY
+        assert (dict(fields)["pot_mass"], dict(fields)["pot_temperature"]) == ("100 g", "25 °C")
+
+
+def test_nothing_is_called_published_that_nobody_looked_up():
+    """Whole catalogues are of the trade or remembered; in the others the marks are held row by row above."""
+    called = {module for module, *_, mark, _ in sources.walk() if mark == table.PUBLISHED}
+    assert called & set(table.NEVER_PUBLISHED) == set()
+    assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
+                      "tasks_trouble"}
+
+
+def test_each_row_says_how_it_is_known():
+    rows = list(table.HAZARDS.values()) + list(table.PRECAUTIONS.values()) + list(table.DUST_LIMITS.values())
+    rows += [row for facts in table.SOLVENTS.values() for one in facts.values() for row in one]
+    assert {row[-1] for row in rows} == {table.READ, table.KNOWN}
+
+
+@pytest.mark.parametrize("move, typed, name, said", table.SAID, ids=[f"{row[0]} {row[2]}" for row in table.SAID])
+def test_what_an_answer_warns_of_stays_a_warning_in_these_words(move, typed, name, said):
+    found = moves.answer(move, typed)
+    assert found["errors"] == []
+    line = next(line for line in found["lines"] if line["name"] == name)
+    assert line["rank"] == "warn"
+    assert re.fullmatch(re.escape(said).replace(re.escape("..."), ".*"), line["text"]), line["text"]
+
+
+@pytest.mark.parametrize("move, typed, name, said", table.CAUTIONS)
+def test_what_is_said_under_a_figure(move, typed, name, said):
+    assert next(line for line in moves.answer(move, typed)["lines"] if line["name"] == name)["caution"] == said
