@@ -18,7 +18,7 @@ from .numbers import DOWN, UP, ceiling, shown
 from .once import once
 from .pumping import FURTHEST, smallest_strokes
 from .taken import levels_of, outcome, rank_of, readings, told_of, whole_levels, whole_steps
-from .units import BY_NAME, from_si, sign, told, unit_for
+from .units import BY_NAME, from_si, sign, to_si, told, unit_for
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
 
@@ -55,7 +55,11 @@ def _by_syringes(values):
     count = len(batch.volumes)
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
     done = readings(values)
-    best = whole_steps(batch.volumes, done, steps) if done else told_draws(values)
+    best = told_draws(values)
+    if done and as_told(values, best.volumes, steps):
+        done = best.volumes[:len(done)]
+    elif done:
+        best = whole_steps(batch.volumes, done, steps)
     times = fills(best.volumes, holds)
     lines = []
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
@@ -86,7 +90,9 @@ def _by_graduated(values):
     if plan is None and not done:
         return [_too_coarse(values, batch, cup)]
     times, best = plan or (max(1, ceiling(sum(batch.volumes) / cup["holds"])), None)
-    if done and not (best and as_told(best.volumes, done)):
+    if done and told_in_cup(values):
+        done = best.volumes[:len(done)]
+    elif done:
         best = whole_levels([volume / times for volume in batch.volumes], done, cup["step"])
     lines, total = [], 0.0
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
@@ -136,9 +142,29 @@ def cup_plan(values):
         ratio.mix(values).volumes, cup["step"], cup["holds"], tolerance(values), most))
 
 
-def as_told(volumes, done) -> bool:
-    """Whether what was taken is what was told: then the rest stays as it was told too."""
-    return all([abs(volume - taken) <= 1e-6 * volume for volume, taken in zip(volumes, done)])
+def as_told(values, told_marks, steps) -> bool:
+    """Whether what was typed of each part is the mark that was told, as it is or in the figures it was told in: then it
+    is that mark, and the rest stays as it was told too.
+
+    told_marks: where each part ends on its tool [m3]; steps: from mark to mark there [m3]
+    """
+    return all([min(abs(typed - mark), abs(typed - _typed_back(mark, step, values))) <= 1e-6 * mark
+                for typed, mark, step in zip(readings(values), told_marks, steps)])
+
+
+def told_in_cup(values) -> bool:
+    """Whether the levels that were typed are the marks of the graduated cup that are told."""
+    plan, step = cup_plan(values), values["graduated"]["step"]
+    if plan is None:
+        return False
+    volumes = plan[1].volumes
+    levels = [sum(volumes[:place + 1]) for place in range(len(volumes))]
+    return as_told(values, levels, (step,) * len(levels))
+
+
+def _typed_back(mark, step, values):
+    """A mark as it is read when somebody types the text that tells it: rounded to that text's figures [m3]."""
+    return to_si(float(mark_text(mark, step, values).partition(" ")[0]), unit_for("mL", values["units"]))
 
 
 def _too_coarse(values, batch, cup):

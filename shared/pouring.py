@@ -18,6 +18,7 @@ WAYS = {"scale": ("reading_", " to ", "It shows"), "pumps": ("strokes_", ", ", "
         "syringes": ("drawn_", ", draw up ", "Drawn up, in all"),
         "graduated": ("level_", " up to the mark ", "It stands at"),
         "stick": ("mark_", " up to ", "It stands at")}
+SAID_LATER = ("poured", "pours")  # warnings that have a step or a place of their own
 SCRAPE = "Scrape bottom and corners, and the stick."
 
 
@@ -41,13 +42,13 @@ def steps(values):
     batch, way = ratio.mix(values), values["way"]
     key, before, asks = WAYS[way]
     found = dict([(one.name, one) for one in measure.way_of(way).answer(values)])
+    hopeless = found.get("too_coarse") or (_nothing_to_see(values, found) and found["too_small"])
+    if hopeless:  # nothing that could be poured right: say so, and no more
+        return [step(hopeless.name, hopeless.label, "", hopeless.text, rank=WARN)]
     steps_found = []
     if way == "scale":
         zero = on_scale(0.0, values["scale"]["step_unit"], values)
         steps_found.append(step("cup", "Cup on the scale, set it to", zero, said="Cup on the scale, set it to zero"))
-    coarse = found.get("too_coarse")
-    if coarse is not None:  # nothing that could be poured right: say so, and no more
-        return [step("too_coarse", coarse.label, "", coarse.text, rank=WARN)]
     several = found.get("pours")
     group, field, _ = FIELDS[way]
     for place, name in enumerate(batch.names):
@@ -62,6 +63,7 @@ def steps(values):
             field="{}.{}.{}".format(group, place, field), asks=asks))
         if place + 1 == len(readings(values)):  # before the next part goes in
             steps_found.extend(_off(found.get("poured")))
+    _warn_first(steps_found[0], found)
     mix = of_one_pour(values, found)
     steps_found.append(_stir(values, batch, mix))
     if thicken.asked(values):
@@ -69,6 +71,26 @@ def steps(values):
     steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
                             "Done. Use it up, a full cup heats itself.", logs=_logs(values, found, key)))
     return steps_found
+
+
+def _nothing_to_see(values, found):
+    """Whether a part is so small that the scale would show nothing of it: no reading could be typed either."""
+    if values["way"] != "scale":
+        return False
+    shows = [found["reading_" + "abcde"[place]].value for place in range(len(ratio.part_names(values["system"])))]
+    before = [0.0] * len(shows) if values["zeroing"] == "each" else [0.0] + shows[:-1]
+    return any([after <= one for one, after in zip(before, shows)])
+
+
+def _warn_first(first, found):
+    """What is wrong with this batch on this tool is said before the first of it is poured, and in the ear too."""
+    warned = [one for one in found.values() if one.rank == WARN and one.name not in SAID_LATER]
+    if not warned:
+        return
+    told_at_once = [one.label + (": " if one.label[-1:] not in "?." else " ") + one.text for one in warned]
+    first["under"] = " ".join([text + ("" if text[-1:] == "." else ".") for text in told_at_once] + [first["under"]])
+    first["said"] = ". ".join([one.label for one in warned] + [first["said"]])
+    first["rank"] = WARN
 
 
 def _off(poured):

@@ -67,6 +67,9 @@ def _check_room(values, wanted, done, path):
         cup = values["cup"]
         top, most, what = cup["height"], full_volume(cup), "the rim of this cup"
     else:
+        from .by_marks import told_in_cup
+        if told_in_cup(values):  # never refused, however its figures are rounded
+            return
         cup, top, what = None, values["graduated"]["holds"], "the highest mark of this cup"
         most = to_step(top, values["graduated"]["step"], DOWN)
     if done[-1] > top * SLACK:
