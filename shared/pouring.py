@@ -42,8 +42,10 @@ def steps(values):
     batch, way = ratio.mix(values), values["way"]
     key, before, asks = WAYS[way]
     found = dict([(one.name, one) for one in measure.way_of(way).answer(values)])
-    hopeless = found.get("too_coarse") or (_nothing_to_see(values, found) and found["too_small"])
-    if hopeless:  # nothing that could be poured right: say so, and no more
+    hopeless = found.get("too_coarse")
+    if hopeless is None and _nothing_to_see(values, found):
+        hopeless = found.get("too_small")
+    if hopeless is not None:  # nothing that could be poured right: say so, and no more
         return [step(hopeless.name, hopeless.label, "", hopeless.text, rank=WARN)]
     steps_found = []
     if way == "scale":
@@ -74,12 +76,12 @@ def steps(values):
 
 
 def _nothing_to_see(values, found):
-    """Whether a part is so small that the scale would show nothing of it: no reading could be typed either."""
+    """Whether a part to come is so small that the scale would show nothing of it: no reading could be typed either."""
     if values["way"] != "scale":
         return False
     shows = [found["reading_" + "abcde"[place]].value for place in range(len(ratio.part_names(values["system"])))]
     before = [0.0] * len(shows) if values["zeroing"] == "each" else [0.0] + shows[:-1]
-    return any([after <= one for one, after in zip(before, shows)])
+    return any([after <= one for one, after in zip(before, shows)][len(readings(values)):])
 
 
 def _warn_first(first, found):
@@ -89,7 +91,7 @@ def _warn_first(first, found):
         return
     told_at_once = [one.label + (": " if one.label[-1:] not in "?." else " ") + one.text for one in warned]
     first["under"] = " ".join([text + ("" if text[-1:] == "." else ".") for text in told_at_once] + [first["under"]])
-    first["said"] = ". ".join([one.label for one in warned] + [first["said"]])
+    first["said"] = ". ".join([one.label for one in warned if one.value is None] + [first["said"]])
     first["rank"] = WARN
 
 
