@@ -5,9 +5,10 @@ PORT ?= 8000
 JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
-.PHONY: run test lint checks mutants bench audit pictures clean
+.PHONY: run test lint checks mutants bench audit lock pictures clean
 
 run: .venv/run
+	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
 	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
 
 test: .venv/test lint
@@ -35,6 +36,12 @@ audit: .venv/test
 	$(HERE)/pip install --quiet pip-audit
 	$(HERE)/pip-audit --local
 
+# the newest releases of all test packages, written down once everything has passed with them
+lock:
+	rm -rf .venv/lock && $(PYTHON) -m venv .venv/lock && .venv/lock/bin/pip install --quiet '.[test]'
+	{ head -1 tests/lock.txt; .venv/lock/bin/pip freeze --exclude covemix; } > .venv/lock.txt && mv .venv/lock.txt tests/lock.txt
+	rm -rf .venv/lock
+
 pictures: .venv/test
 	.ci/browser
 	cd tests && ../$(HERE)/python -m browser.pictures ../docs/pictures
@@ -48,7 +55,7 @@ clean:
 	touch $@
 
 # what is never imported need not be compiled: a third of the time
-.venv/test: pyproject.toml
+.venv/test: pyproject.toml tests/lock.txt
 	.ci/venv $(PYTHON)
-	$(HERE)/pip install --quiet --no-compile --editable '.[test]'
+	$(HERE)/pip install --quiet --no-compile --constraint tests/lock.txt --editable '.[test]'
 	touch $@ .venv/run

@@ -13,12 +13,13 @@ from . import api
 from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .pages import Pages
+from .version import VERSION
 
 
 def create_app(build: Build | None = None) -> FastAPI:
     """The whole app for one build of the files."""
     build = build or Build()
-    app = FastAPI(title="Covemix", version=build.id, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
+    app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
                   description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
     app.include_router(api.router())
     api.add_handlers(app)

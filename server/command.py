@@ -1,10 +1,13 @@
-"""The command line: `covemix serve` and `covemix export`."""
+"""The command line: `covemix serve`, `covemix export`, `covemix --version`."""
 import argparse
 from pathlib import Path
+
+from .version import VERSION
 
 
 def main(arguments: list[str] | None = None) -> None:
     parser = argparse.ArgumentParser(prog="covemix", description="The mixing maths of an epoxy seam.")
+    parser.add_argument("--version", action="version", version=f"covemix {VERSION}")
     commands = parser.add_subparsers(dest="command", required=True)
     serve = commands.add_parser("serve", help="serve the app and the API")
     serve.add_argument("--host", default="127.0.0.1", help="address to listen on; 0.0.0.0 for the shop's network")

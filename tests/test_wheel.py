@@ -7,6 +7,7 @@ from pathlib import Path
 
 import house
 import pytest
+from covemix.server.version import VERSION
 
 HOUSE = Path(__file__).resolve().parent.parent
 TELL = """
@@ -41,3 +42,10 @@ def test_a_wheel_serves_the_same_build(installed, tmp_path):
 def test_the_wheel_brings_its_command(installed, tmp_path):
     done = subprocess.run([installed / "covemix", "serve", "--help"], cwd=tmp_path, capture_output=True, text=True)
     assert "--port" in done.stdout
+
+
+def test_the_wheel_knows_its_version(installed, tmp_path):
+    done = subprocess.run([installed / "covemix", "--version"], cwd=tmp_path, capture_output=True, text=True)
+    assert done.stdout.strip() == f"covemix {VERSION}"
+    known = subprocess.run([installed / "pip", "list", "--format=freeze"], capture_output=True, text=True).stdout
+    assert f"covemix=={VERSION}" in known.splitlines()
