@@ -2,9 +2,44 @@
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
-const LOST = `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+const lost = (pots) => `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>Covemix</title><p>This phone has let go of its copy of Covemix, and there is no signal.
-Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>`;
+Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>${pots.length ? `
+<p><strong>${pots.length === 1 ? "A pot runs" : `${pots.length} pots run`}, and nothing rings here. Set another alarm, and watch the pot itself.</strong></p>
+<ul>${pots.map((pot) => `<li>${plain(told(pot))}</li>`).join("")}</ul>` : ""}`;
+
+// What is kept of a running pot, as it stands there: without the copy there is no engine that could say more of it.
+const told = ({ started, typed }) => {
+  const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray);
+  const text = (name) => pairs.find(([key]) => key === name)?.[1];
+  const lasts = text("duration");
+  const called = [text("batch"), text("place")].filter(Boolean).join(", ") || "A pot";
+  if (!Number.isFinite(started)) return `${called}: its clock cannot be read.`;
+  const mixed = `${called}: mixed at ${new Date(started).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" })}`;
+  const changed = pairs.some(([key]) => String(key).startsWith("changes.")); // by another air: it is not the whole time
+  return `${mixed}${lasts && !changed ? `, usable for ${/^[\d.,]+$/.test(lasts) ? `${lasts} min` : lasts} from then` : ""}.`;
+};
+
+const plain = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+
+// [] also where they cannot be read; a database that is not there is not made.
+const pots = () => new Promise((resolve) => {
+  setTimeout(() => resolve([]), 2000); // a page may hold it
+  const asked = indexedDB.open("covemix");
+  asked.addEventListener("upgradeneeded", () => asked.transaction.abort());
+  asked.addEventListener("error", () => resolve([]));
+  asked.addEventListener("success", () => {
+    const db = asked.result;
+    try {
+      const got = db.transaction("pots").objectStore("pots").getAll();
+      got.addEventListener("success", () => resolve(got.result));
+      got.addEventListener("error", () => resolve([]));
+    } catch {
+      resolve([]);
+    }
+    db.close(); // when what was asked is answered
+  });
+});
 
 const scope = new URL("./", self.location);
 
@@ -56,8 +91,10 @@ const page = async (event) => {
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/");
   const kept = url.searchParams.get("as") === "text" ? undefined : await cache.match(new URL(path, scope), { ignoreSearch: true });
   if (!kept) event.waitUntil(bringBack(cache));
-  return kept ?? fetch(request).catch(async () => (
-    (await cache.match(scope)) ? Response.redirect(scope) : new Response(LOST, { headers: { "Content-Type": "text/html" } })));
+  return kept ?? fetch(request).catch(async () => {
+    if (await cache.match(scope)) return Response.redirect(scope);
+    return new Response(lost(await pots().catch(() => [])), { headers: { "Content-Type": "text/html; charset=utf-8" } });
+  });
 };
 
 const file = async (request) => {

@@ -63,3 +63,41 @@ def test_typed_text_that_is_let_go_leaves_the_form_as_it_was_first(phone, served
     served.stop()
     phone.reload()
     expect(figure(phone, "reading_b")).to_have_text("240 g")
+
+
+POT = """async (more) => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put } = await from("store.js");
+  await put("pots", { started: Date.now() - 120_000, timing: [], system: [["system", "2-1"]], done: [],
+    rung: [], said: [], typed: [["duration", "25"], ["batch", "200 g"], ["place", "Port <chine>"]], ...more });
+}"""
+
+
+@pytest.mark.parametrize(("more", "said"), [
+    ({}, "usable for 25 min from then"),
+    ({"typed": "of an older shape"}, "mixed at"),
+    ({"started": None}, "its clock cannot be read"),
+])
+def test_the_page_of_a_phone_that_let_go_names_the_pots_that_run(phone, served, more, said):
+    keep(phone, served.url)
+    phone.evaluate(POT, more)
+    let_go(phone, served.url, "cache_storage")
+    served.stop()
+    phone.goto(served.url + "/safety/")
+    expect(phone.get_by_text("A pot runs, and nothing rings here")).to_be_visible()
+    expect(phone.get_by_role("listitem")).to_contain_text(said)
+    if "typed" not in more:
+        expect(phone.get_by_role("listitem")).to_contain_text("200 g, Port <chine>")
+
+
+def test_without_pots_the_page_of_a_phone_that_let_go_names_none_and_makes_no_store(phone, served):
+    keep(phone, served.url)
+    later = phone.context.new_page()
+    phone.close()
+    later.goto(served.url + "/manifest.webmanifest")
+    let_go(later, served.url, "cache_storage,indexeddb")
+    served.stop()
+    later.goto(served.url + "/safety/")
+    expect(later.get_by_text("Open it once with a connection")).to_be_visible()
+    assert "pot" not in later.locator("body").inner_text()
+    assert later.evaluate("indexedDB.databases()") == []

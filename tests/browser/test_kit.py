@@ -148,9 +148,11 @@ def test_export_wipe_import_is_identical(kit):
 @pytest.mark.parametrize(("content", "why"), [
     (b"{", "not a file"), (b"[]", "not a file"), (b"\xff\xd8\xff", "not a file"),
     (json.dumps({"format": "covemix", "schema": 99, "kit": []}).encode(), "newer Covemix"),
-    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}]}).encode(), "not a file"),
-    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1, "record": "cup", "typed": {"a": 1}}]}).encode(),
-     "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"record": "cup"}]}).encode(), "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}, {"id": 1}]}).encode(), "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": {"id": 1}}).encode(), "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "log": ["row"]}).encode(), "not a file"),
+    (b"null", "not a file"),
     (b"<!doctype html><script>document.title = 'run'</script>", "not a file"),
     (b" " * 5_000_001, "too large"),
 ])
@@ -185,6 +187,7 @@ def test_an_old_tab_that_is_open_hangs_nothing(phone, standing):
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "reading_b")).to_have_text("200 g")
     old.close()
+    expect(phone.locator("[data-notice=blocked]")).to_have_count(0)  # it is over, and says no more
     phone.goto(standing.url + "/kit/")
     expect(phone.locator(".entry")).to_contain_text("Shed mix")
 
@@ -207,6 +210,9 @@ def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
     add(kit)
     expect(kit.locator("[data-notice=store]")).to_contain_text("the phone is full")
     expect(kit.locator("[name='system.name']")).to_have_value("Shed mix")
+    with kit.expect_download() as got:  # what is kept already is brought to safety from where one stands
+        kit.locator("[data-notice=store]").get_by_role("button", name="Save kit and log to a file").click()
+    assert json.loads(got.value.path().read_bytes())["format"] == "covemix"
 
 
 def test_a_database_that_died_is_opened_again(kit, standing):
@@ -219,16 +225,99 @@ def test_a_database_that_died_is_opened_again(kit, standing):
     expect(kit.locator(".entry").last).to_contain_text("After it")
 
 
+NEWER = """() => new Promise((done) => {
+  const asked = indexedDB.open("covemix", 99);
+  asked.onsuccess = () => { asked.result.close(); done(); };
+})"""
+
+
 def test_a_database_of_a_newer_covemix_is_left_alone_and_said(phone, standing):
     phone.goto(standing.url + "/manifest.webmanifest")
-    phone.evaluate("""() => new Promise((done) => {
-      const asked = indexedDB.open("covemix", 99);
-      asked.onsuccess = () => { asked.result.close(); done(); };
-    })""")
+    phone.evaluate(NEWER)
     phone.goto(standing.url + "/kit/")
     expect(phone.locator("[data-notice=store]")).to_contain_text("newer Covemix")
     add(phone)
     expect(phone.locator("[data-editing]")).to_be_visible()
+
+
+SCREENS = ["", "joint/", "boat/", "spreader/", "plan/", "clock/", "log/", "safety/", "sources/"]
+
+
+def test_every_screen_says_that_a_newer_covemix_keeps_the_store(same_phone, standing):
+    """Also one that only reads, or picks nothing: nobody takes an empty list of pots for no pots."""
+    same_phone.goto(standing.url + "/manifest.webmanifest")
+    same_phone.evaluate(NEWER)
+    told = same_phone.locator("[data-notice=store]")
+    for screen in SCREENS:
+        same_phone.goto(f"{standing.url}/{screen}")
+        expect(told).to_contain_text("running pots were kept here by a newer Covemix")
+    told.get_by_role("button", name="Close").click()
+    expect(told).to_have_count(0)
+    same_phone.get_by_role("link", name="Pour", exact=True).click()  # and by a tap, without a new page
+    expect(told).to_contain_text("newer Covemix")
+    same_phone.evaluate("indexedDB.deleteDatabase('covemix')")
+
+
+def test_a_tab_under_which_a_newer_covemix_takes_the_store_over_says_so(phone, standing):
+    phone.goto(standing.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    newer = phone.context.new_page()
+    newer.goto(standing.url + "/manifest.webmanifest")
+    newer.evaluate(NEWER)
+    expect(phone.locator("[data-notice=store]")).to_contain_text("newer Covemix")
+
+
+STRANGE = """async () => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put } = await from("store.js");
+  await put("kit", { record: "system", name: "An older shape" });
+  await put("kit", { record: "system", typed: { name: "A number", by_weight: 2 } });
+  await put("kit", { record: "trestle", typed: { name: "A kind that is no more" } });
+  await put("kit", { typed: null });
+  await put("pots", { started: 1, duration: 600 });
+  await put("pots", { started: Date.now(), typed: [["duration", "25"], ["place", "Bow"], ["batch", "90 g"]], timing: [],
+    system: [], done: [], rung: [], said: [] });
+  for (const [key, text] of [["set.hand", "{"], ["set.units", "stones"],
+    ["typed.joint", '[[1, 2], ["length", "7"], 3]'],
+    ["typed.boat", '[["joints.0.old_name", "x"], ["joints.x.length", "3"], ["joints", 5]]'], ["typed.pour", "7"],
+    ["answer.pour", "[]"]]) localStorage.setItem("covemix." + key, text);
+}"""
+
+
+POTS = """async () => {
+  const { read } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  return read("pots");
+}"""
+
+
+def test_things_pots_settings_and_typed_rows_of_older_shapes_stop_nothing(kit, standing):
+    add(kit)
+    kit.evaluate(STRANGE)
+    kit.reload()
+    mine = shelf(kit, "Resin system").locator(".entry")
+    expect(mine).to_have_count(1)
+    expect(mine).to_contain_text("parts by weight 100:40")
+    strange = kit.locator("[data-unread] .entry")
+    expect(strange).to_have_count(5)
+    expect(strange.first).to_contain_text("An older shape")
+    expect(kit.locator("[data-notice=unread-pot]")).to_contain_text("watch the pot itself")
+    kit.goto(standing.url)
+    kit.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    kit.get_by_label("Amount", exact=True).fill("140")
+    expect(figure(kit, "reading_a")).to_have_text("100 g")
+    kit.goto(standing.url + "/clock/")
+    expect(kit.locator(".pot", has_text="Bow").locator(".pot-minutes")).to_be_visible()
+    strange = kit.locator(".pot", has_text="cannot be told")
+    strange.get_by_role("button", name="End this pot").click()
+    expect(strange).to_have_count(0)
+    kit.get_by_role("button", name="Undo").click()
+    expect(strange).to_have_count(1)
+    assert kit.evaluate(POTS)[0] == {"id": 1, "started": 1, "duration": 600}  # as it was
+    for screen in ("joint/", "boat/"):
+        kit.goto(standing.url + "/" + screen)
+        expect(kit.locator(".answer .line").first).to_be_visible()
+    kit.goto(standing.url + "/joint/")
+    expect(kit.locator("[name=length]")).to_have_value("7")
 
 
 def test_a_name_with_markup_is_a_name(kit):

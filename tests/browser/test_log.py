@@ -114,3 +114,50 @@ def test_batches_stand_there_also_where_nothing_answers(log):
     log.reload()
     expect(log.locator(".entry")).to_have_count(2)
     expect(log.locator(".entry").nth(0)).to_contain_text("90 g Two to one")
+
+
+# as they may lie on a phone: no pairs, a mass as a number, no kind, a time as text, a damaged putty batch
+STRANGE = """async () => {
+  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
+  const { put } = await from("store.js");
+  const row = { kind: "poured", when: Date.UTC(2026, 5, 3), typed: { what: "Old" }, pairs: [] };
+  await put("log", { kind: "poured", when: row.when, mass: 90, what: "An older shape" });
+  await put("log", { ...row, typed: { what: "A number", mass: 90 } });
+  await put("log", { ...row, kind: undefined });
+  await put("log", { ...row, when: "2026-06-03" });
+  await put("log", { kind: "putty", when: 1, filler: "Silica" });
+}"""
+
+
+def test_rows_that_cannot_be_read_are_shown_and_kept_and_the_rest_stands(log):
+    log.evaluate(STRANGE)
+    strange = log.locator("[data-unread=log]")
+    expect(strange).to_have_count(5)
+    expect(strange.first).to_contain_text("A row that cannot be read")
+    expect(strange.first).to_contain_text("An older shape")
+    log.reload()
+    expect(log.locator(".entry:not([data-unread])")).to_have_count(2)
+    expect(log.locator("[data-line=shortest]")).to_contain_text("24 min")
+    log.get_by_label("Search the log").fill("chine three")
+    expect(log.locator(".entry:not([data-unread])")).to_have_count(1)
+    strange.first.get_by_role("button", name="Remove").click()
+    expect(strange).to_have_count(4)
+    log.get_by_role("button", name="Undo").click()
+    expect(strange).to_have_count(5)
+
+
+def test_the_own_file_of_rows_that_cannot_be_read_comes_back(log, standing):
+    log.evaluate(STRANGE)
+    log.goto(standing.url + "/kit/")
+    with log.expect_download() as got:
+        log.get_by_role("button", name="Save kit and log to a file").click()
+    saved = got.value.path().read_bytes()
+    log.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
+    log.get_by_role("button", name="Replace all").click()
+    expect(log.locator("[data-notice=import]")).to_be_visible()
+    with log.expect_download() as got:
+        log.get_by_role("button", name="Save kit and log to a file").click()
+    assert got.value.path().read_bytes() == saved
+    log.goto(standing.url + "/log/")
+    expect(log.locator("[data-unread=log]")).to_have_count(5)
+    expect(log.locator(".entry:not([data-unread])")).to_have_count(2)

@@ -1,4 +1,7 @@
 // Everything kept here as one file, and back: all of it or nothing, and shown before it replaces anything.
+import { download, today } from "./download.js";
+import { notice } from "./notice.js";
+import { isRow } from "./shapes.js";
 import { SCHEMA, read, replaceAll } from "./store.js";
 
 const STORES = ["kit", "log", "pots"];
@@ -9,35 +12,20 @@ const NEWER = "This file comes from a newer Covemix: update this one first. Noth
 
 export class Refused extends Error {}
 
+const UNREAD = "What is kept on this phone could not be read. Nothing was saved or changed.";
+
+// Everything as a file, or undefined, and told, where it cannot be read.
+export const current = () => backup().catch(() => { notice("store", UNREAD); });
+export const saveFile = async () => {
+  const contents = await current();
+  if (contents) download(`covemix-${today()}.json`, JSON.stringify(contents, null, 1), "application/json");
+};
+
 // Throws where the store cannot be read: an empty file would pass for a copy.
 export const backup = async () => {
   const contents = await Promise.all(STORES.map(read));
   return { format: "covemix", schema: SCHEMA, ...Object.fromEntries(STORES.map((store, place) => [store, contents[place]])) };
 };
-
-const isObject = (value) => typeof value === "object" && value !== null && !Array.isArray(value);
-const isTyped = (value) => isObject(value) && Object.values(value).every((text) => typeof text === "string");
-const isPairs = (value) => Array.isArray(value) && value.every((pair) => Array.isArray(pair) && pair.length === 2
-  && pair.every((text) => typeof text === "string"));
-
-const isWords = (value) => Array.isArray(value) && value.every((text) => typeof text === "string");
-
-// Putty batches once kept their time as text; a phone may still hold such rows.
-const isTime = (value) => Number.isFinite(value) || (typeof value === "string" && Number.isFinite(Date.parse(value)));
-const isBatch = (one) => Number.isFinite(one.when) && isTyped(one.typed) && isPairs(one.pairs);
-const LOG = {
-  poured: isBatch,
-  putty: (one) => isTime(one.when)
-    && ["filler", "mixed", "before", "after", "came_out"].every((name) => typeof one[name] === "string"),
-};
-
-const FITS = {
-  kit: (one) => typeof one.record === "string" && isTyped(one.typed),
-  log: (one) => (LOG[one.kind] ?? LOG.poured)(one),
-  pots: (one) => Number.isFinite(one.started) && ["typed", "timing", "system", "said"].every((name) => isPairs(one[name]))
-    && ["done", "rung"].every((name) => isWords(one[name])),
-};
-const fits = (store) => (one) => isObject(one) && Number.isSafeInteger(one.id) && FITS[store](one);
 
 // The contents of a file that can replace ours; Refused with one plain sentence otherwise.
 export const readBackup = async (file) => {
@@ -48,10 +36,10 @@ export const readBackup = async (file) => {
   } catch {
     throw new Refused(NOT_OURS);
   }
-  if (!isObject(found) || found.format !== "covemix" || !Number.isInteger(found.schema)) throw new Refused(NOT_OURS);
+  if (found?.format !== "covemix" || !Number.isInteger(found.schema)) throw new Refused(NOT_OURS);
   if (found.schema > SCHEMA) throw new Refused(NEWER);
   const contents = Object.fromEntries(STORES.map((store) => [store, found[store] ?? []]));
-  const sound = STORES.every((store) => Array.isArray(contents[store]) && contents[store].every(fits(store))
+  const sound = STORES.every((store) => Array.isArray(contents[store]) && contents[store].every(isRow)
     && new Set(contents[store].map((one) => one.id)).size === contents[store].length);
   if (!sound) throw new Refused(NOT_OURS);
   return contents;

@@ -1,4 +1,6 @@
 import { ask } from "./engine.js";
+import { notice } from "./notice.js";
+import { put, remove } from "./store.js";
 
 const NO_FIGURES = "Its figures could not be worked out.";
 
@@ -33,6 +35,21 @@ export const entry = ({ id, title, beside, details, acts }) => {
     return button;
   }));
   item.append(name, aside, ...lines, actions);
+  return item;
+};
+
+const MOST = 240; // letters of it in sight; the file that Kit saves has them all
+const CANNOT = "It is kept as it is, and is in the file that Kit saves. Nothing here counts with it.";
+
+// A row that this build cannot read, as it stands in the store. The others stand beside it as ever.
+export const unreadEntry = (store, row) => {
+  const text = JSON.stringify(row);
+  const drop = async () => {
+    if (await remove(store, row.id)) notice(store, "The row that cannot be read is removed.", [["Undo", () => put(store, row)]]);
+  };
+  const item = entry({ id: `unread-${row.id}`, title: "A row that cannot be read", beside: CANNOT,
+    details: [text.length > MOST ? `${text.slice(0, MOST)} …` : text], acts: [["Remove", drop]] });
+  item.dataset.unread = store;
   return item;
 };
 

@@ -1,4 +1,5 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
+import { saveFile } from "./backup.js";
 import { startEngine } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
@@ -7,6 +8,7 @@ import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
 import { applySettings } from "./settings.js";
 import { startSharing } from "./share.js";
+import { lookAtStore, offerWhereFull } from "./store.js";
 import { mount as mountBoat } from "./views/boat.js";
 import { mount as mountClock } from "./views/clock.js";
 import { mount as mountKit } from "./views/kit.js";
@@ -27,6 +29,7 @@ const show = () => {
   const main = document.querySelector("[data-main]");
   const { screen } = document.documentElement.dataset;
   if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
+  lookAtStore();
 };
 
 const save = () => {
@@ -35,6 +38,7 @@ const save = () => {
 };
 
 followUpdates(save);
+offerWhereFull([["Save kit and log to a file", saveFile]]);
 applySettings();
 show();
 startNavigation(show);

@@ -10,7 +10,8 @@ export const atFirst = () => (chosen("units") === "us" ? [["units", "us"]] : nul
 export const recall = (screen) => {
   try {
     const kept = JSON.parse(localStorage.getItem(KEY + screen) ?? "null");
-    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2) : null;
+    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2
+      && typeof pair[0] === "string" && ["string", "number", "boolean"].includes(typeof pair[1])) : null;
   } catch {
     return null;
   }

@@ -2,6 +2,7 @@
 import { prime, ring } from "./alarm.js";
 import { ask } from "./engine.js";
 import { dismiss, notice } from "./notice.js";
+import { fits } from "./shapes.js";
 import { age, woke } from "./steady.js";
 import { change, put, read, remove, whenChanged } from "./store.js";
 
@@ -11,6 +12,7 @@ const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a 
 const UNTOLD = "The clock of this pot cannot be told just now: watch the pot itself.";
 const NOT_STARTED = "No clock was started: this phone keeps nothing just now. Set its own alarm.";
 const NO_START = "No clock was started: it is not known when the pot was mixed.";
+const STRANGE = "A pot is kept here whose clock cannot be read: watch the pot itself. It can be ended on Clock.";
 const listeners = new Set();
 let pots = [];
 let told = new Map(); // id -> the engine's lines
@@ -18,7 +20,7 @@ let problems = new Map(); // id -> why there are no lines, in one sentence
 const rang = new Set(); // on this tab, also where nothing can be kept
 let busy = false;
 
-export const running = () => pots.length > 0;
+export const running = () => pots.some(({ row }) => !row);
 export const whenTold = (listener) => { listeners.add(listener); };
 export const lines = (pot) => told.get(pot.id) ?? [];
 export const line = (pot, name) => lines(pot).find((one) => one.name === name);
@@ -49,6 +51,7 @@ const tell = () => { for (const listener of listeners) listener(pots); };
 // One pot that cannot be told leaves the others alone. An engine that is being started again is asked the next second,
 // until then the lines before stand.
 const answer = async (pot) => {
+  if (pot.row) return { lines: [], errors: [{ message: UNTOLD }] };
   try {
     return await ask(question(pot));
   } catch {
@@ -91,11 +94,23 @@ const ringOnce = async (pot) => {
   await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], seen: age(pot) }));
 };
 
+// A pot that may be running, of a row that cannot be read: it stands there to be ended, with the row as it is kept.
+const readable = (row) => (fits("pots", row) ? row
+  : { id: row.id, started: NaN, typed: [], timing: [], system: [], done: [], rung: [], said: [], row });
+
+let saidStrange = false;
+const sayStrange = () => {
+  if (saidStrange || !pots.some(({ row }) => row)) return;
+  saidStrange = true;
+  notice("unread-pot", STRANGE);
+};
+
 const load = async () => {
   try {
-    pots = await read("pots");
+    pots = (await read("pots")).map(readable);
   } catch { /* what ran before goes on */ }
   if (!pots.length) told.clear();
+  sayStrange();
   tell();
   await tick();
 };
@@ -123,7 +138,7 @@ export const end = async (pot) => {
   dismiss(`pot-${pot.id}`);
   return true;
 };
-export const bringBack = (pot) => put("pots", pot);
+export const bringBack = (pot) => put("pots", pot.row ?? pot);
 export const amend = (pot, make) => change("pots", pot.id, make);
 
 // seconds: as the engine tells them
@@ -140,7 +155,7 @@ export const follows = (pot, seconds) => amend(pot, (kept) => {
 });
 
 const hidden = () => {
-  for (const pot of pots) amend(pot, (kept) => ({ ...kept, seen: age(pot) }));
+  for (const pot of pots.filter(({ row }) => !row)) amend(pot, (kept) => ({ ...kept, seen: age(pot) }));
 };
 
 export const startPots = () => {

@@ -1,6 +1,7 @@
 // What is kept on this phone: kit, log, running pots. One database, steps from version to version, never backwards.
 import { openDB } from "../vendor/idb/index.js";
-import { notice, once } from "./notice.js";
+import { dismiss, notice, once } from "./notice.js";
+import { fits } from "./shapes.js";
 
 const NAME = "covemix";
 // step n makes schema n of what schema n - 1 left; a step that has been released is never changed again
@@ -24,13 +25,24 @@ channel?.addEventListener("message", ({ data }) => tell(data));
 // Called with the name of the store that changed, in this tab or another.
 export const whenChanged = (listener) => { listeners.add(listener); };
 
+const asking = async (on) => openDB(NAME, STEPS.length, on); // some browsers throw at once where nothing may be kept
+
 const open = () => {
-  opened ??= openDB(NAME, STEPS.length, {
+  opened ??= asking({
     upgrade: (db, before, _, stores) => { for (const step of STEPS.slice(before)) step(db, stores); },
     blocked: () => notice("blocked", "Another tab still holds the older store: close it, and kit and log come back."),
-    blocking: (_, __, event) => { event.target.close(); opened = null; },
+    blocking: (_, __, event) => {
+      event.target.close();
+      opened = null;
+      open().catch(() => {}); // behind the newer one: what it finds then is said
+    },
     terminated: () => { opened = null; },
-  }).catch((error) => { opened = null; throw error; });
+  }).then((db) => { dismiss("blocked"); return db; }, (error) => {
+    opened = null;
+    dismiss("blocked");
+    if (error.name === NEWER_ONE) failed(error); // every screen says so, also one that only reads
+    throw error;
+  });
   return opened;
 };
 
@@ -47,10 +59,17 @@ const withStore = async (act) => {
 };
 
 const FAILED = "This browser keeps nothing just now (private mode, or the phone is full). What you typed is still here.";
+const NEWER = "Kit, log and running pots were kept here by a newer Covemix: open this page again with a connection, and they are back.";
+const NEWER_ONE = "VersionError";
 
-const NEWER = "Kit and log were kept here by a newer Covemix: open this page again with a connection, and they are back.";
+// What can still be done about it: what is kept already can be saved to a file. Given from outside, it needs this one.
+let wayOut = [];
+export const offerWhereFull = (acts) => { wayOut = acts; };
 
-const failed = (error) => notice("store", error.name === "VersionError" ? NEWER : FAILED);
+const failed = (error) => (error.name === NEWER_ONE ? notice("store", NEWER) : notice("store", FAILED, wayOut));
+
+// Says so where what is kept cannot be read at all by this build.
+export const lookAtStore = () => open().catch(() => {});
 
 const changing = async (store, act) => {
   try {
@@ -83,9 +102,13 @@ export const read = (store) => withStore(async (db) => {
   const [rows] = await Promise.all([step.store.getAll(), step.done]);
   return rows;
 });
-export const all = (store) => read(store).catch(() => []);
+// Throws too; without the rows that cannot be read.
+export const sound = async (store) => (await read(store)).filter((row) => fits(store, row));
+// What cannot be read: rows of an older shape, or damaged ones. They are kept as they are.
+export const unread = async (store) => (await read(store).catch(() => [])).filter((row) => !fits(store, row));
+export const all = (store) => sound(store).catch(() => []);
 // For a screen that is about what is kept: an empty list that is really a failed one is told.
-export const kept = (store) => read(store).catch((error) => { failed(error); return []; });
+export const kept = (store) => sound(store).catch((error) => { failed(error); return []; });
 export const put = (store, value) => changing(store, async (db) => {
   const change = db.transaction(store, "readwrite", STRICT);
   const [id] = await Promise.all([change.store.put(value), change.done]); // where it dies, both do

@@ -1,12 +1,6 @@
 // The part of Kit that writes everything to a file and reads it back.
-import { Refused, backup, counted, readBackup, restore } from "../backup.js";
-import { download, today } from "../download.js";
+import { Refused, counted, current, readBackup, restore, saveFile } from "../backup.js";
 import { notice } from "../notice.js";
-
-const UNREAD = "What is kept on this phone could not be read. Nothing was saved or changed.";
-
-// undefined, and told, where it cannot be read
-const current = () => backup().catch(() => { notice("store", UNREAD); });
 
 export const startBackup = (main) => {
   const preview = main.querySelector("[data-preview]");
@@ -15,10 +9,7 @@ export const startBackup = (main) => {
   const file = main.querySelector("[data-import]");
   let waiting = null;
 
-  main.querySelector("[data-export]").addEventListener("click", async () => {
-    const contents = await current();
-    if (contents) download(`covemix-${today()}.json`, JSON.stringify(contents, null, 1), "application/json");
-  });
+  main.querySelector("[data-export]").addEventListener("click", saveFile);
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
 

@@ -2,13 +2,13 @@
 import { startBackup } from "./backup.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
-import { entry, said, toldOf } from "../entries.js";
+import { entry, said, toldOf, unreadEntry } from "../entries.js";
 import { learn } from "../kit.js";
 import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
-import { kept, put, remove, whenChanged } from "../store.js";
+import { kept, put, remove, unread, whenChanged } from "../store.js";
 import { isUnitTyped, typedOf } from "../form.js";
 
 // A bare number is kept with its unit: the screen that uses it may count in others.
@@ -29,6 +29,7 @@ const typedIn = (form, record) => {
 const pairsOf = ({ record, typed }) => [["kind", record],
   ...Object.entries(typed).map(([key, text]) => [`${record}.${key}`, text])];
 
+const STORES = ["kit", "pots"]; // the log shows its own rows that cannot be read
 const byAge = (a, b) => a.id - b.id;
 
 export const mount = (screen, main) => {
@@ -84,15 +85,23 @@ export const mount = (screen, main) => {
   let turn = 0;
   const list = async () => {
     const mine = ++turn;
-    const things = (await kept("kit")).sort(byAge);
+    const shelves = [...main.querySelectorAll("[data-shelf]")];
+    const known = new Set(shelves.map((shelf) => shelf.dataset.shelf));
+    const all = (await kept("kit")).sort(byAge);
+    const things = all.filter(({ record }) => known.has(record)); // of a kind that is no more it has no shelf
+    const strange = (await Promise.all(STORES.map(async (store) => (await unread(store)).map((row) => unreadEntry(store, row))))).flat()
+      .concat(all.filter(({ record }) => !known.has(record)).map((row) => unreadEntry("kit", row)));
     // at once: they wait for one start of the engine
     const rows = await Promise.all(things.map(async (thing) => [thing.record, await shown(thing)]));
     if (mine !== turn || !main.isConnected) return;
-    for (const shelf of main.querySelectorAll("[data-shelf]")) {
+    for (const shelf of shelves) {
       const own = rows.filter(([record]) => record === shelf.dataset.shelf).map(([, row]) => row);
       shelf.querySelector("[data-entries]").replaceChildren(...own);
     }
-    main.querySelector("[data-none]").hidden = things.length > 0;
+    main.querySelector("[data-none]").hidden = things.length + strange.length > 0;
+    const place = main.querySelector("[data-unread]");
+    place.hidden = !strange.length;
+    place.querySelector("[data-entries]").replaceChildren(...strange);
   };
 
   // a start row's own choices stand in the form, or the form's would go before them

@@ -2,12 +2,12 @@
 import { download, today } from "../download.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
-import { entry, toldOf } from "../entries.js";
+import { entry, toldOf, unreadEntry } from "../entries.js";
 import { blankAnswers, showAnswers } from "../lines.js";
 import { batches, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
-import { whenChanged } from "../store.js";
+import { unread, whenChanged } from "../store.js";
 
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
@@ -70,19 +70,21 @@ export const mount = (screen, main) => {
 
   let turn = 0;
   let kept = [];
+  let strange = []; // rows that cannot be read: no word of theirs is searched, so they always stand there
   const list = async () => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
     const found = kept.filter((batch) => holds(batch, words));
     const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
-    main.querySelector("[data-entries]").replaceChildren(...rows);
-    main.querySelector("[data-none]").hidden = kept.length > 0;
+    main.querySelector("[data-entries]").replaceChildren(...strange.map((row) => unreadEntry("log", row)), ...rows);
+    main.querySelector("[data-none]").hidden = kept.length + strange.length > 0;
     main.querySelector("[data-not-found]").hidden = !kept.length || found.length > 0;
     more.hidden = found.length <= most;
   };
   const read = async () => {
     kept = await batches();
+    strange = await unread("log");
     await list();
     const answer = await ask({ move: "timings", typed: { rows: timed(kept) } }).catch(() => null);
     if (!main.isConnected) return;
