@@ -10,6 +10,7 @@ from .errors import InputError
 from .numbers import BLANKS, DIGITS, shown
 from .units import from_si, sign, to_si, unit_for
 
+LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
 
 class Input:
     """What every kind has in common."""
@@ -77,6 +78,9 @@ def read_into(values, inputs, tree, prefix, errors):
         typed = tree.get(item.name)
         if typed is None and item.was:
             typed = item.typed_in(tree)
+        if isinstance(typed, str) and len(typed) > LONGEST_TYPED:
+            errors.append(InputError(prefix + item.name, item.label + ": that is too long for any field here"))
+            continue
         if item.known and (typed is None or isinstance(typed, str)):
             known = item.known[units].get(typed)
             if known:

@@ -1,7 +1,7 @@
 """Inputs: each kind reads what is meant, refuses the rest at its field, and is described by its declaration."""
 
 import pytest
-from covemix.shared import inputs
+from covemix.shared import inputs, moves
 from covemix.shared.errors import InputError
 from covemix.shared.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
 from covemix.shared.records import Record
@@ -400,3 +400,14 @@ def test_a_number_read_before_brings_its_unit_again():
         first = inputs.read((item,), {item.name: "4"})[0]
         again = inputs.read((item,), {item.name: "4"})[0]
         assert again[item.name + "_unit"] == first[item.name + "_unit"] == item.unit
+
+
+@pytest.mark.parametrize("screen", [screen for screen, _ in moves.SCREENS])
+def test_a_text_of_three_megabytes_is_refused_at_its_field_before_anything_reads_it(screen):
+    """Every declared field, so that a new one is in it; a phone's patience ended before one of them was read."""
+    for item in moves.screen_inputs(screen):
+        if item.when:
+            continue
+        errors = inputs.read((item,), {item.name: "1" * 3_000_000})[1]
+        assert [error.field for error in errors] == [item.name]
+        assert "too long" in errors[0].message

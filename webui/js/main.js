@@ -1,9 +1,10 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
 import { saveFile } from "./backup.js";
-import { startEngine } from "./engine.js";
+import { startEngine, whenHung } from "./engine.js";
 import { pairs } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
+import { notice } from "./notice.js";
 import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
 import { applySettings } from "./settings.js";
@@ -18,6 +19,7 @@ import { mount as mountPour } from "./views/pour.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const LONG = 4000; // ms
+const STARTED_ANEW = "The part that calculates stood still and was started anew. Nothing that you typed is lost.";
 
 const root = new URL("../../../", import.meta.url);
 
@@ -39,6 +41,7 @@ const save = () => {
 
 followUpdates(save);
 offerWhereFull([["Save kit and log to a file", saveFile]]);
+whenHung(() => notice("hung", STARTED_ANEW));
 applySettings();
 show();
 startNavigation(show);

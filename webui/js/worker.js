@@ -10,13 +10,17 @@ let resting = 0;
 const why = (error) => String(error?.message ?? error);
 
 const start = async (data) => {
+  let at = "this browser lacks what it needs";
   try {
     channel = new BroadcastChannel(data.channel);
+    at = "app.json cannot be read";
     const { engine } = JSON.parse(new TextDecoder().decode(data.bundle));
-    python = await interpreter(data.wasm, Object.entries(engine), PROGRAM);
+    const modules = Object.entries(engine);
+    at = "micropython.wasm cannot be read";
+    python = await interpreter(data.wasm, modules, PROGRAM);
     self.postMessage({ ready: true });
-  } catch (error) {
-    self.postMessage({ broken: why(error) });
+  } catch {
+    self.postMessage({ broken: at });
   }
 };
 

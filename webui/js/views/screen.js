@@ -1,11 +1,12 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring } from "../bring.js";
-import { EngineMissing, newest } from "../engine.js";
+import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
 import { fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
 import { offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { dismiss, notice, once } from "../notice.js";
+import { watchOld } from "../old.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { openShare, prepare } from "../share.js";
 
@@ -15,7 +16,10 @@ const NO_SERVER = "The part that calculates did not load. Open this page once mo
   + " this browser is too old for it.";
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
 const BOUND = ["row", "anew"]; // notices whose Undo writes in the form they came from
-const OUR_FAULT = "That could not be worked out. It is not your input; change something and it tries again.";
+const ourFault = (error) => `That could not be worked out${error instanceof EngineFault ? ` (${error.message})` : ""}.`
+  + " It is not your input; change something and it tries again.";
+const NOT_OLD = "These figures are old. Wait until the new ones stand.";
+const key = (pairs) => JSON.stringify(pairs);
 
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
@@ -26,27 +30,36 @@ export const mount = (screen, main) => {
   let touched = false;
   let refused = []; // by what the form is for, until something is typed
 
+  const old = watchOld(main, key(pairs(form)));
+  const clear = () => {
+    clearAnswers(main);
+    old.shown("");
+  };
+
   const show = (got, error, asked) => {
     clearTimeout(speaking);
     if (!form.isConnected) return; // an answer that comes late belongs to no other screen
     if (latest && asked.pairs !== latest) return; // nor to what is typed by now
     if (error instanceof EngineMissing) {
       if (!exported) form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
-      notice("engine", exported || main.querySelector("[data-listing]") ? NO_SERVER : NO_ENGINE); // a list asks no server
-      if (touched) clearAnswers(main);
+      const why = exported || main.querySelector("[data-listing]") ? NO_SERVER : NO_ENGINE; // a list asks no server
+      notice("engine", `${why} (${error.message})`);
+      if (touched) clear();
       return;
     }
     if (error) {
-      clearAnswers(main);
-      showErrors(form, [{ field: lastTouched(form), message: OUR_FAULT }]);
+      clear();
+      showErrors(form, [{ field: lastTouched(form), message: ourFault(error) }]);
       return;
     }
     const errors = got.answers.flatMap(([, answer]) => answer.errors).concat(refused);
+    form.classList.replace("alone", "live");
     const homeless = showErrors(form, errors);
     showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
+    old.shown(key(asked.pairs));
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
@@ -56,12 +69,16 @@ export const mount = (screen, main) => {
   const answer = newest(show);
   const follows = main.querySelectorAll("[data-follows]"); // what does not wait for the rest
   const first = newest((got, error, asked) => {
-    if (got && form.isConnected) showFirst(follows, got.answers);
+    if (got && form.isConnected) {
+      showFirst(follows, got.answers);
+      if (got.answers.length) old.firstShown(key(asked.pairs));
+    }
     painted(() => { if (asked.pairs === latest) answer({ screen, pairs: latest }); });
   });
   const refresh = (typed = pairs(form)) => {
     latest = typed;
     prepare(screen, typed);
+    old.asked(key(typed));
     if (follows.length) first({ first: screen, pairs: typed });
     else answer({ screen, pairs: typed });
   };
@@ -87,6 +104,9 @@ export const mount = (screen, main) => {
   for (const name of BOUND) dismiss(name);
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
+  form.addEventListener("input", ({ target }) => { // three megabytes cost a phone seconds before anybody can refuse them
+    if (target.value.length > LONGEST_TYPED) target.value = target.value.slice(0, LONGEST_TYPED);
+  }, { capture: true });
   form.addEventListener("input", ({ target }) => changed(target.matches("input:not([type=radio])") ? target : null));
   form.addEventListener("submit", (event) => {
     if (!form.classList.contains("live")) return;
@@ -95,6 +115,12 @@ export const mount = (screen, main) => {
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
   form.addEventListener("click", (event) => rowTool(event, form, changed));
+  form.addEventListener("click", (event) => { // what an old answer leads to would carry its figures on
+    if (!old.isOld() || !event.target.closest("[data-lead]")) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    notice("old", NOT_OLD);
+  }, { capture: true });
   const button = document.querySelector("[data-share]");
   if (button) {
     button.hidden = false;
@@ -107,11 +133,23 @@ export const mount = (screen, main) => {
     print.onclick = () => window.print();
   }
 
+  const blank = () => {
+    blankAnswers(main);
+    old.shown("");
+  };
+  const showKept = (kept) => {
+    try {
+      show(kept, null, { pairs: pairs(form) });
+    } catch { // it was not kept whole
+      blank();
+    }
+  };
+
   const brought = bring(screen, form, changed);
   settle(form);
   const kept = recallAnswer(screen, pairs(form));
-  if (kept) show(kept, null, { pairs: pairs(form) });
-  else if (recall(screen) ?? atFirst()) blankAnswers(main);
+  if (kept) showKept(kept);
+  else if (recall(screen) ?? atFirst()) blank();
   brought.then(() => refresh());
   offerKit(form).then(() => { fill(form, pairs(form)); });
   return { form, refresh, changed, refuse, brought };

@@ -1,0 +1,152 @@
+"""An engine that hangs or answers what cannot be read: nothing old stands as new, and nobody waits for good."""
+import time
+
+import pytest
+from covemix.server.build import HOUSE
+from playwright.sync_api import expect
+
+from .conftest import figure
+from .serve import instead
+
+SCREENS = {  # a path with an answer, and a field there
+    "/?amount=200": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
+    "/plan/?temperature=20&start=9:00&pieces.0.length=4&pieces.0.putty=150&pieces.0.wet=90": "temperature",
+    "/safety/": "air_temperature",
+}
+AWKWARD = "666"
+
+
+def interpreter(answers):
+    """The app with an interpreter that does something of its own where a question holds AWKWARD."""
+    script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
+    own = f"if (text.includes('{AWKWARD}')) {{ {answers} }}"
+    script = script[:script.index("return { call")] + (
+        "return { call(text) { " + own + " return answer(python.ask(...given(text))); }, sweep: python.sweep };\n};\n")
+    return instead(("js/interpreter.js",), "text/javascript", script.encode())
+
+
+@pytest.fixture
+def odd(served):
+    def start(answers):
+        served.stop()
+        served.start(wrap=interpreter(answers))
+        return served.url
+
+    return start
+
+
+def field(phone, path):
+    return phone.locator(f"[name='{SCREENS[path]}']")
+
+
+def crossed_out(phone):
+    return phone.evaluate("""() => [...document.querySelectorAll(".line-text")].filter((one) => one.checkVisibility())
+      .map((one) => getComputedStyle(one).textDecorationLine)""")
+
+
+@pytest.mark.parametrize("path", SCREENS)
+def test_old_figures_are_marked_in_words_within_a_third_of_a_second(phone, odd, path):
+    phone.clock.install(time=0)
+    phone.goto(odd("for (;;);") + path)
+    line = phone.locator("[data-move] .line-text").first
+    expect(line).to_be_visible()
+    phone.wait_for_function("() => document.querySelector('[data-status]').textContent")  # at rest
+    phone.clock.pause_at(3_600)
+    phone.evaluate("""(name) => {
+      const field = document.querySelector(`[name="${name}"]`);
+      field.value = "666";
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+    }""", SCREENS[path])
+    mark = phone.locator("[data-old-mark]")
+    assert mark.is_hidden()  # nothing flickers: most answers are there by now
+    phone.clock.run_for(299)
+    expect(mark).to_have_text("Old figures: working it out")
+    expect(mark.locator("span")).to_be_visible()
+    assert "These figures are old" in phone.locator("[data-status]").text_content()
+    assert set(crossed_out(phone)) == {"line-through"}
+
+
+def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd):
+    phone.goto(odd("for (;;);") + "/?amount=200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    amount = phone.get_by_label("Amount", exact=True)
+    amount.fill(AWKWARD)
+    typed = time.monotonic()
+    expect(phone.locator("[data-notice=hung]")).to_contain_text("started anew", timeout=10_000)
+    assert time.monotonic() - typed < 10
+    amount.fill("300")
+    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(phone.locator("[data-old-mark]")).to_be_hidden()
+    assert set(crossed_out(phone)) == {"none"}
+
+
+def test_an_old_answer_leads_nowhere(phone, odd):
+    phone.goto(odd("for (;;);") + "/joint/")
+    lead = phone.locator("[data-lead]").first
+    expect(lead).to_be_visible()
+    phone.locator("[name=thickness]").fill(AWKWARD)
+    expect(phone.locator("[data-old-mark] span")).to_be_visible()
+    lead.click()
+    expect(phone.locator("[data-notice=old]")).to_be_visible()
+    assert phone.url.split("?")[0].endswith("/joint/")
+
+
+def test_normal_key_presses_show_no_mark(phone, standing):
+    phone.goto(standing.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    phone.evaluate("""() => {
+      window.marks = 0;
+      const mark = document.querySelector("[data-old-mark]");
+      new MutationObserver(() => { window.marks += !mark.hidden; }).observe(mark, { attributes: true });
+    }""")
+    amount = phone.get_by_label("Amount", exact=True)
+    for grams in ("3", "32", "321", "32"):
+        amount.fill(grams)
+        expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")
+    assert phone.evaluate("window.marks") == 0
+
+
+@pytest.mark.parametrize("answers", [
+    "return '{ half of';", "return 'null';", "return '3';", "return '[]';", "return '{}';",
+    "return '{\"answers\": [[\"measure\", 5]]}';", "return undefined;"])
+def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, answers):
+    phone.goto(odd(answers) + "/?amount=200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    amount = phone.get_by_label("Amount", exact=True)
+    amount.fill(AWKWARD)
+    expect(phone.locator("[data-error=amount]")).to_contain_text("the engine's answer could not be read", timeout=3000)
+    expect(figure(phone, "reading_b")).to_be_hidden()
+    amount.fill("300")
+    expect(figure(phone, "reading_b")).to_have_text("300 g")
+
+
+ASK = """async (question) => {
+  const { ask } = await import(document.querySelector("script[type=module]").src.replace("main.js", "engine.js"));
+  return ask(question).then((got) => JSON.stringify(got), (error) => error.message);
+}"""
+
+
+def test_whoever_asks_is_told_that_an_answer_cannot_be_read(phone, odd):
+    phone.goto(odd("return '{ half of';"))
+    expect(figure(phone, "reading_b")).to_be_visible()
+    told = phone.evaluate(ASK, {"move": "measure", "typed": {"amount": AWKWARD}})
+    assert told == "the engine's answer could not be read"
+
+
+@pytest.mark.parametrize(("path", "name"), [("/", "amount"), ("/joint/", "thickness"), ("/", "system.timings"),
+                                            ("/boat/", "joints.0.name")])
+def test_three_megabytes_in_a_field_are_refused_at_once(phone, standing, path, name):
+    phone.goto(standing.url + path)
+    phone.wait_for_function("() => document.querySelector('[data-status]').textContent")
+    took = phone.evaluate("""async (name) => {
+      const field = document.querySelector(`[name="${name}"]`);
+      const began = performance.now();
+      field.value = "1".repeat(3_000_000);
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+      const error = document.querySelector(`[data-error="${name}"]`);
+      while (error.hidden && performance.now() - began < 20_000) await new Promise((next) => { setTimeout(next, 5); });
+      return performance.now() - began;
+    }""", name)
+    assert took < 4000  # a busy machine needs most of it to move the text about
+    expect(phone.locator(f"[data-error='{name}']")).to_contain_text("too long")
+    assert phone.evaluate("JSON.stringify(localStorage).length") < 100_000
