@@ -33,6 +33,23 @@ def told_volume(values) -> float:
     return sum(told_strokes(values).volumes)
 
 
+def told_mass(values):
+    """What comes together by the strokes that are told [kg], or None where no densities are known."""
+    densities = ratio.basis(values["system"]).densities
+    return mass_of(told_strokes(values).volumes, densities) if densities else None
+
+
+def mass_of(volumes, densities) -> float:
+    """Mass of what was measured part by part [kg]: m = sum(V_i rho_i). Strokes that were weighed come out as weighed,
+    whatever densities their volumes were told with.
+
+    volumes: V_i [m3]; densities: rho_i [kg/m3]
+    >>> round(mass_of((115e-6, 33e-6), (1150.0, 980.0)) * 1000, 2)
+    164.59
+    """
+    return sum([volume * density for volume, density in zip(volumes, densities)])
+
+
 def answer(values):
     """The strokes of each pump, then what whole strokes cost."""
     batch, units = ratio.mix(values), values["units"]
@@ -48,7 +65,7 @@ def answer(values):
                           rough=told_of(place, done, told(best.volumes[place], "mL", units)),
                           part="abcde"[place], rank=rank_of(place, done, ANSWER), span=span))
     volume = sum(best.volumes)
-    lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(volume, batch.density, units), part="mix",
+    lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(best.volumes, found.densities, units), part="mix",
                       rough="wanted " + told(batch.volume, "mL", units)))
     off = abs(best.error) > wanted + 1e-9
     which = off_by(batch.names, best.volumes, batch.volumes)
@@ -72,9 +89,9 @@ def answer(values):
     return lines
 
 
-def _both(volume, density, units):
-    text = told(volume, "mL", units)
-    return text + " · " + told(volume * density, "g", units) if density else text
+def _both(volumes, densities, units):
+    text = told(sum(volumes), "mL", units)
+    return text + " · " + told(mass_of(volumes, densities), "g", units) if densities else text
 
 
 def _top_up(values, batch, best, found):

@@ -1,6 +1,15 @@
 """By stick: heights to mark on a stick that stands in a plain cup, and the picture of that cup."""
 from . import ratio
-from .cups import fill_height, frustum_volume, smallest_stick_batch, stick_marks, stick_spread, taper_of, widest_cup
+from .cups import (
+    fill_height,
+    frustum_volume,
+    smallest_stick_batch,
+    stick_marks,
+    stick_spread,
+    stick_worst,
+    taper_of,
+    widest_cup,
+)
 from .errors import InputError
 from .exactness import off_by, percent, tolerance, wanted_text, within
 from .figures import area, figure, note, path
@@ -69,7 +78,8 @@ def answer(values):
     spread, wanted = stick_spread(volumes, cup, MARK_ERROR), tolerance(values)
     lines.append(line("spread", "1 mm on each mark: ratio off by", spread, "", within(spread),
                       rank=BESIDE if spread <= wanted else WARN,
-                      rough="marks off independently of each other; {} is wanted".format(wanted_text(values))))
+                      rough="usual, the marks off independently of each other; at worst {}; {} is wanted".format(
+                          within(stick_worst(volumes, cup, MARK_ERROR)), wanted_text(values))))
     lines.extend(_each_mark(batch, volumes, marks, cup))
     least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
     if least is None:
@@ -77,7 +87,7 @@ def answer(values):
                            rough="even full, 1 mm on each mark costs more than " + wanted_text(values)))
     else:
         lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
-                          rough="for {} in this cup; rounded up".format(wanted_text(values))))
+                          rough="for {} in this cup, by the usual error; rounded up".format(wanted_text(values))))
     if spread > wanted:
         lines.append(_narrower(volumes, wanted, units))
     lines.extend(_questions(cup))

@@ -11,16 +11,18 @@ MOST = 2
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
 WARM, COLD, HOT = _FROM["air that is warm"], _FROM["air that is cold"], _FROM["pot that is hot"]
+RUNS_AWAY, LITTLE = _FROM["peak of a pot that runs away"], _FROM["mass whose peak is told at the least"]
 SHORT, FEW = _FROM["usable time that is short"], _FROM["air changes that are few"]
 SMALL, THICK = _FROM["room that is small"], _FROM["putty that is thick"]
 
 
-def standing(*, mass=None, filler="", temperature=None, pot=None, usable=None, depth=None, room=None, changes=None,
-             task="", solvent=False, cured="", codes=()):
+def standing(*, mass=None, filler="", temperature=None, pot=None, peak=None, usable=None, depth=None, room=None,
+             changes=None, task="", solvent=False, cured="", codes=()):
     """The names of all cautions that stand, the most urgent first: the order of catalogue.cautions.MOMENT.
 
     mass: in one cup [kg]; filler: key or label; temperature: of the air [K]; pot: temperature of the pot [K]
-    usable: time in the cup [s]; depth: of putty in one pass [m]; room: volume [m3]; changes: of its air [1/s]
+    peak: predicted for this mass where it stands [K]; usable: time in the cup [s]; depth: of putty in one pass [m]
+    room: volume [m3]; changes: of its air [1/s]
     task: key of catalogue.tasks.TASKS; solvent: some is used; cured: "soft" or "unknown"; codes: of the product's sheet
     What is None or empty is not known and brings up nothing. `gloves` and `wash` always stand, last.
     >>> standing(mass=0.5, filler="silica", temperature=293.15)
@@ -29,6 +31,7 @@ def standing(*, mass=None, filler="", temperature=None, pot=None, usable=None, d
     own = [base(code) for code in codes]
     warm = temperature is not None and temperature >= WARM
     big = mass is not None and mass >= BIG
+    big_warm = warm and not big and mass is not None and mass >= BIG_WARM
     holds = {
         "hot_now": task == "hot" or (pot is not None and pot >= HOT),
         "hull": task == "confined",
@@ -36,7 +39,9 @@ def standing(*, mass=None, filler="", temperature=None, pot=None, usable=None, d
         "vapour": solvent or task == "wipe",
         "uncured": task == "sand" and cured in ("soft", "unknown"),
         "big_pot": big,
-        "warm_pot": warm and not big and mass is not None and mass >= BIG_WARM,
+        "warm_pot": big_warm,
+        "hot_pot": (peak is not None and mass is not None and peak >= RUNS_AWAY and mass >= LITTLE
+                    and not big and not big_warm),
         "short_pot": usable is not None and usable < SHORT,
         "powder": bool(filler) or task == "powder",
         "sanding": task == "sand",

@@ -116,6 +116,19 @@ def stick_spread(volumes, cup, error: float) -> float:
     return max([sqrt(sum([cost * cost for cost in row])) for row in mark_costs(volumes, areas, error)])
 
 
+def stick_worst(volumes, cup, error: float) -> float:
+    """How far the ratio is off at worst, every mark off by its own error and all of them the bad way:
+        sum of the sizes of `mark_costs`, the worst part
+
+    volumes, cup, error: as for `stick_spread`, which is what is usual; returns: of the ratio [-], to the first order
+    >>> round(stick_worst((75e-6, 25e-6), {"bottom": 0.06, "top": 0.06, "height": 0.1}, 0.001), 4)
+    0.2639
+    """
+    bottom, taper = cup["bottom"] / 2, taper_of(cup)
+    areas = [level_area(mark, bottom, taper) for mark in stick_marks(volumes, cup)]
+    return max([sum([abs(cost) for cost in row]) for row in mark_costs(volumes, areas, error)])
+
+
 def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> float:
     """The least batch that a stick measures within the tolerance in this cup, or None when not even a full cup is.
 

@@ -89,6 +89,11 @@ def cut_pieces(values, people, windows, warmth):
     return laying(values, pieces, people, windows, warmth) if cuts else work, cuts, hopeless
 
 
+def in_bag(laid):
+    """What a batch has in its bag [kg]: with one mix for both, the wet-out resin until it is poured off."""
+    return laid.putty + laid.wet if laid.one_mix else laid.putty
+
+
 class Plan:
     """A day's work as planned: for each crew its laying, its batches and their starts."""
 
@@ -132,8 +137,15 @@ class Plan:
     def followed(self):
         """The batches as they stand, made once for the lines and the figure."""
         if self.standing is None:
-            self.standing = under_way.followed(self, self.values)
+            exact = self.times.exact_windows(self.fillers())
+            crews = [(work.changed(windows=exact), found, starts) for work, found, starts in self.crews]
+            self.standing = under_way.followed(crews, self.values)
         return self.standing
+
+    def fillers(self):
+        """Share of the filler [-] by the mass that a batch has in its bag [kg]."""
+        share = self.values["filler"] / (1 + self.values["filler"])
+        return dict([(in_bag(laid), share * laid.putty / in_bag(laid)) for _, found, _ in self.crews for laid in found])
 
     def count(self):
         """How many batches; 0: there is no plan."""

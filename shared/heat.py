@@ -5,15 +5,17 @@ from . import links, pot_start
 from .catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT
 from .errors import InputError
 from .heat_figure import curves
-from .heat_model import container_mix, found, largest_batch, timings_of, tray_layer
+from .heat_found import found, largest_batch
+from .heat_model import container_mix, timings_of, tray_layer
 from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, small, to_step
-from .own_timings import MOST, counted_text, timings_text
+from .own_timings import MOST, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
 from .units import told
+from .usable import GOOD_COUNTS, meaning, questions
 
 USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
@@ -39,7 +41,8 @@ INPUTS = (
            help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory).", fold=MORE_FOLD),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
            help="The largest batch that does is told.", fold=MORE_FOLD),
-    Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, default=80, fold=SIZE_FOLD),
+    Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, optional=True, fold=SIZE_FOLD,
+           help="Left empty: as wide as it is full."),
     Number("bag_width", "Bag, thickness when full", unit="mm", low=10, high=200, default=60, fold=SIZE_FOLD),
     Number("tray_length", "Tray, length", unit="mm", low=50, high=2000, default=300, fold=SIZE_FOLD),
     Number("tray_width", "Tray, width", unit="mm", low=50, high=1000, default=200, fold=SIZE_FOLD),
@@ -80,11 +83,10 @@ def answer(values):
     """Usable minutes, the peak, what would help, what can hurt; the reasons folded away."""
     all_of_it = found(values)
     best, units = all_of_it.best, values["units"]
-    own = len(timings_of(values))
-    lines = [line("usable", "Usable for", best.shorter, "s", minutes(best.shorter), rank=ANSWER,
-                  rough="the shorter of two estimates{}, rounded down; at {} air; stop at the first sign of "
-                        "thickening".format(" " + counted_text(own) if own else "",
-                                            told(values["air"], "degC", units, places=0)))]
+    lines = [line("usable", "Usable for", best.time, "s", minutes(best.time), rank=ANSWER,
+                  rough="{}; the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
+                        "thickening".format(meaning(values, best), told(values["air"], "degC", units, places=0)))]
+    lines.extend(questions(values))
     lines.extend(_cold(values))
     lines.extend(_peak(values, all_of_it))
     lines.extend(_deep(values))
@@ -99,7 +101,7 @@ def figures(values):
     """The curve of this container, and of the tray beside a pot."""
     all_of_it = found(values)
     name = small(CONTAINER_ROWS[values["container"]][1])
-    return [curves(name, all_of_it.run, all_of_it.tray_run, all_of_it.best.shorter, values["units"])]
+    return [curves(name, all_of_it.run, all_of_it.tray_run, all_of_it.best.time, values["units"])]
 
 
 def leads(values):
@@ -161,7 +163,7 @@ def _peak(values, all_of_it):
     found_hot = [row for row in HOT if peak >= row[0]]
     if found_hot and run.reached is not None:
         label = "A pot that would run away" if len(found_hot) > 1 else "A pot that gets hot"
-        do = "Use it, or spread it thin, within " + minutes(all_of_it.best.shorter) + "."
+        do = "Use it, or spread it thin, within " + minutes(all_of_it.best.time) + "."
         if not CONTAINER_ROWS[values["container"]][5]:
             do = "Spread it thinner, or mix less."
         lines.append(words("runaway", label, found_hot[-1][1] + ", about " + minutes(run.peak_time)
@@ -171,7 +173,7 @@ def _peak(values, all_of_it):
 
 def _deep(values):
     """A cup filled higher than it can be is a slip in its width."""
-    if values["container"] != "cup":
+    if values["container"] != "cup" or values["cup_width"] is None:
         return []
     height = 4 * values["batch"] / container_mix(values)[1] / (pi * values["cup_width"] ** 2)
     if height <= 2.5 * values["cup_width"]:
@@ -184,16 +186,16 @@ def _deep(values):
 def _helps(all_of_it):
     lines = []
     if all_of_it.tray is not None:
-        lines.append(line("in_tray", "Poured into the tray at once", all_of_it.tray.shorter, "s",
-                          minutes(all_of_it.tray.shorter), rough=_gain(all_of_it.tray, all_of_it.best)))
+        lines.append(line("in_tray", "Poured into the tray at once", all_of_it.tray.time, "s",
+                          minutes(all_of_it.tray.time), rough=_gain(all_of_it.tray, all_of_it.best)))
     if all_of_it.half is not None:
-        lines.append(line("half", "Half the batch", all_of_it.half.shorter, "s", minutes(all_of_it.half.shorter),
+        lines.append(line("half", "Half the batch", all_of_it.half.time, "s", minutes(all_of_it.half.time),
                           rough=_gain(all_of_it.half, all_of_it.best)))
     return lines
 
 
 def _gain(other, best):
-    more = whole_minutes(other.shorter) - whole_minutes(best.shorter)
+    more = whole_minutes(other.time) - whole_minutes(best.time)
     return minutes(more * 60) + " longer" if more > 0 else "no longer"
 
 
@@ -201,7 +203,7 @@ def _wanted(values, all_of_it):
     if values["wanted"] is None:
         return []
     units = values["units"]
-    largest = largest_batch(values, all_of_it)
+    largest = largest_batch(values)
     if largest is None:
         return [words("largest", "Largest batch for " + minutes(values["wanted"]), "none in this container", rank=WARN,
                       rough="not even a few grams last that long here: a tray, a slower hardener, a cooler hour")]
@@ -222,6 +224,8 @@ def _reasons(values, all_of_it):
     best = all_of_it.best
     slow, fast = sorted((all_of_it.slow, all_of_it.fast))
     lines = [
+        line("thick", "Thick by", best.end, "s", minutes(best.end), rank=MORE,
+             rough="of this {}% is used, the rest is kept back (from memory)".format(shown(best.share * 100))),
         line("by_heat", "By the heat balance", best.model, "s", minutes(best.model), rank=MORE,
              rough="from {} to {} for activation energies that fit as well; one temperature for the whole pot".format(
                  minutes(min(slow, best.model)), minutes(max(fast, best.model)))),
@@ -256,6 +260,9 @@ def _facts(values, all_of_it):
             shown(abs(off) * 100, 0), "longer" if off > 0 else "shorter")
         lines.append(line("fact_" + name, label, share, "", text, rank=MORE,
                           rough="own timings count before the label's" if timings_of(values) else ""))
+    for place, row in enumerate(timings_of(values)):
+        if row["said"] == "good":
+            lines.append(words("fact_" + str(place + 1), "Own timing " + str(place + 1), GOOD_COUNTS, rank=MORE))
     apart = [share for name, share in all_of_it.calibration.misses
              if name in NAMES and (share > 1 + APART or share < 1 / (1 + APART))]
     if apart:

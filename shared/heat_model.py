@@ -1,27 +1,17 @@
-"""Heat model: from the form's values to both estimates of the usable time, for this container and its alternatives."""
-from collections import namedtuple
-from math import exp, log, pi
+"""Heat model: from the form's values to what both estimates of the usable time start from."""
+from math import pi
 
 from . import ratio
-from .calibrate_heat import ABOUT, AT_LEAST, AT_MOST, FILM, LABEL, OWN, TOO_HOT, USABLE, Fact, calibrated, usable_time
-from .integrate import LONGEST, pot_run
+from .calibrate_heat import ABOUT, AT_MOST, FILM, LABEL, OWN, Fact, calibrated
 from .kinetics import fastest_rate, rate_factor
-from .numbers import DOWN, to_step
-from .once import once
-from .pot_heat import CONTAINER_ROWS, MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
-from .quick_rule import HUNDRED, RULE, film_time, pot_time
-from .records import SYSTEM
+from .pot_heat import MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
+from .quick_rule import HUNDRED, REFERENCE, RULE, by_ranges, film_time, ranges
 from .runaway import SEMENOV, critical_half_size, semenov_number
 
 OWN_TIMING = "your own timing"
 HALVED = ", half as long for each 10 °C warmer"
-SAID = {"stiffening": ABOUT, "good": AT_LEAST, "gone": AT_MOST}
+SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its own pot and of easier ones, no more
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
-
-# shorter, model, quick: usable times [s], quick None where there is nothing to start from; rule: how it was reckoned
-Estimate = namedtuple("Estimate", ("shorter", "model", "quick", "rule"))
-Found = namedtuple("Found", ("calibration", "best", "run", "tray", "tray_run", "half", "slow", "fast", "from_memory"))
-
 KEPT = []  # (facts, calibration), the latest last: a system stays while its batch is typed
 MOST_KEPT = 4
 
@@ -38,6 +28,8 @@ def facts(values):
     if system["film_time"] is not None:
         rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM))
     for row in timings_of(values):
+        if row["said"] not in SAID:
+            continue
         glass = MATTER_VALUES["glass_share"] if row["in"] == "roll" else 0.0
         vessel = pot(row["in"], row["mass"], SIZES, mix, glass, row["at"], row["at"])
         rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN))
@@ -104,100 +96,34 @@ def known_pots(values):
     return [(system["pot_time"], system["pot_mass"], system["pot_temperature"], "the label's pot life")]
 
 
-def known_pot(values, mass):
-    """The one of them that is nearest in mass, or None."""
-    nearest = [(abs(log(one[1] / mass)), place) for place, one in enumerate(known_pots(values))]
-    return known_pots(values)[min(nearest)[1]] if nearest else None
-
-
-def quick_time(values, kind, mass):
+def quick_time(values, kind, mass, exponent=None, doubling=RULE["doubling"]):
     """The trade's quick rule for a container -> (time [s] or None, how it was reckoned).
 
     A pot goes by its mass; a film and a bead by multiples of the 100 g pot life; a tray as the cup that is as thick,
-    and no longer than a film. The warmer of air and resin counts.
+    and no longer than a film. The warmer of air and resin counts. exponent, doubling: of the rule, where typed
     """
-    system, known = values["system"], known_pot(values, mass)
+    system, known = values["system"], known_pots(values)
     warm = values["air"] if values["resin_temperature"] is None else max(values["air"], values["resin_temperature"])
-    if known is None:
-        return film_time(system, warm), "the label's film time" + HALVED
-    hundred = pot_time(HUNDRED, warm, *known[:3])
-    film = film_time(system, warm, hundred)
+    if not known:
+        return film_time(system, warm, None, doubling), "the label's film time" + HALVED
+    exponent = RULE["exponent"] if exponent is None else exponent
+    found, whose = ranges(known, exponent, doubling), known[0][3]
+    pace = doubling ** ((warm - REFERENCE) / 10)
+    hundred = by_ranges(found, HUNDRED, exponent) / pace
+    film = film_time(system, warm, hundred, doubling)
     if kind == "film":
-        rule = "3.5 times the pot life of 100 g, from " + known[3] if system["film_time"] is None else \
+        rule = "3.5 times the pot life of 100 g, from " + whose if system["film_time"] is None else \
             "the label's film time"
         return film, rule + HALVED
     if kind == "bead":
-        return min(hundred * RULE["soft"], film), "2 times the pot life of 100 g, from " + known[3] + HALVED
+        return min(hundred * RULE["soft"], film), "2 times the pot life of 100 g, from " + whose + HALVED
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)
         cup = density * pi / 4 * (6 * thick) ** 3  # a cup as wide as full has V/A of a sixth of its width
-        return pot_time(cup, warm, *known[:3], longest=film), "as a cup as thick as this layer, no longer than a film"
-    return pot_time(mass, warm, *known[:3], longest=film), "by the cube root of the mass, from " + known[3] + HALVED
-
-
-def estimates(values, calibration, kind, mass, run=None) -> Estimate:
-    """Both usable times of a mass in a container."""
-    if run is None:
-        model = usable_time(calibration.rates, pot_of(values, kind, mass))
-    else:
-        model = LONGEST if run.reached is None else run.reached
-    model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
-    quick, rule = quick_time(values, kind, mass)
-    return Estimate(model if quick is None else min(model, quick), model, quick, rule)
-
-
-def found(values) -> Found:
-    """All that lines and figures tell, worked out once for each answer."""
-    return once(values, "heat", lambda: _found(values))
-
-
-def _found(values):
-    calibration = kept_calibration(facts(values))
-    kind, mass = values["container"], values["batch"]
-    here = pot_of(values, kind, mass)
-    run = pot_run(calibration.rates, here, USABLE, TOO_HOT, whole=True)
-    best = estimates(values, calibration, kind, mass, run)
-    tray = tray_run = half = None
-    if CONTAINER_ROWS[kind][5]:
-        until = max(run.points[-1][0], 2 * best.shorter)
-        tray_run = pot_run(calibration.rates, pot_of(values, "tray", mass), USABLE, TOO_HOT, whole=True, until=until)
-        tray = estimates(values, calibration, "tray", mass, tray_run if tray_run.reached is not None else None)
-    if kind != "film":
-        half = estimates(values, calibration, kind, mass / 2)
-    memory = SYSTEM.from_memory(values["system"], "pot_time")
-    return Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
-                 usable_time(calibration.fast, here), memory and not timings_of(values))
-
-
-def largest_batch(values, all_of_it):
-    """The largest mass that stays usable for the wanted time -> (mass [kg], whether no limit was met); None: not any.
-
-    Usable time falls with mass, so a regula falsi on the logarithms finds it; the last that lasts long enough is told.
-    """
-    kind, wanted = values["container"], values["wanted"]
-    target = log(wanted)
-
-    def lasting(log_mass):
-        return log(estimates(values, all_of_it.calibration, kind, exp(log_mass)).shorter) - target
-
-    low, high = log(LEAST_BATCH), log(MOST_BATCH)
-    at_low = lasting(low)
-    if at_low < 0:
-        return None
-    at_high = lasting(high)
-    if at_high >= 0:
-        return MOST_BATCH, True
-    for _ in range(12):
-        middle = low + (high - low) * max(0.1, min(0.9, at_low / (at_low - at_high)))
-        at_middle = lasting(middle)
-        if at_middle >= 0:
-            low, at_low = middle, at_middle
-        else:
-            high, at_high = middle, at_middle
-        if high - low < 0.01:
-            break
-    return to_step(exp(low), 0.001, DOWN), False  # whole grams: a scale shows no less
+        return min(by_ranges(found, cup, exponent) / pace, film), \
+            "as a cup as thick as this layer, no longer than a film"
+    return min(by_ranges(found, mass, exponent) / pace, film), "by the cube root of the mass, from " + whose + HALVED
 
 
 def tray_layer(values, calibration) -> float:

@@ -8,6 +8,7 @@ from .heat_model import LEAST_BATCH, MOST_BATCH, facts, kept_calibration, mixed_
 from .integrate import pot_run
 from .numbers import DOWN, to_step
 from .pot_heat import SIZES, pot
+from .usable import known
 
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
 _FROM = dict([(row[0], row[1]) for row in FROM])
@@ -15,14 +16,6 @@ BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup tha
 WARM = _FROM["air that is warm"]
 KEPT = []  # (what was asked, mass), the latest last: a batch is typed while its system and its air stay
 MOST_KEPT = 8
-
-
-def known(system, timings=()) -> bool:
-    """Whether the system's times are known well enough to tell how hot a pot of it gets."""
-    if system["pot_time"] is not None:
-        return system["pot_mass"] is not None and system["pot_temperature"] is not None
-    timed = [row for row in list(system["timed"]) + list(timings) if row["said"] == "stiffening"]
-    return bool(timed) or (system["film_time"] is not None and system["pot_temperature"] is not None)
 
 
 def peak_temperature(system, mass: float, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,

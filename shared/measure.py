@@ -7,7 +7,7 @@ from .ratio import BENCH_FOLD
 from .records import CUP, GRADUATED, SCALE, SYRINGES
 
 ON_SCALE = (("way", ("scale",)),)
-POURED_FOLD = "What it really showed"
+POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
 FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
@@ -40,6 +40,10 @@ INPUTS = ratio.INPUTS + (
          when=(("way", ("graduated",)), ("compare", ("yes",)))),
     Pick("cup", "Cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
          help="Measured inside. With a stick it gives the marks."),
+    Number("air", "Air temperature", unit="degC", low=-10, high=50, optional=True, fold=WARM_FOLD,
+           help="Where the cup stands. Left empty: as the mix, or as on the label."),
+    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=WARM_FOLD,
+           help="Left empty: as the air."),
 )
 
 
@@ -85,6 +89,8 @@ def answer(values):
     if values["way"] != "stick" and cup_chosen(values):
         from . import by_stick
         lines.extend(by_stick.room(values))
+    from . import in_use
+    lines.extend(in_use.lines(values))
     if values["compare"] == "yes":
         from . import bench
         lines.extend(bench.answer(values))

@@ -1,5 +1,6 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from . import batches, laid, links
+from .day import in_bag
 from .laying import POT
 from .numbers import DOWN, UP, shown, small
 from .own_timings import read_timings, timings_pairs
@@ -20,7 +21,8 @@ def leads(values, plan, system_input):
         for _, label, mass in batches.liquids(batch):
             words = "Pour batch {}: {}".format(batch.number, small(label))
             found.append({"label": words, "screen": "pour",
-                          "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"]]})
+                          "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"],
+                                             ["air", _at(batch)], ["temperature", ""]]})
         if not batch.begun:
             found.append(clock_lead(plan, batch, system + timings_pairs(read_timings(values["timings"]))))
     return [lead for lead in found if lead]
@@ -52,21 +54,28 @@ def done_leads(values, standing, now):
     return found
 
 
+def _at(batch):
+    """How warm it is when a batch is mixed, as typed text."""
+    return shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"
+
+
 def clock_lead(plan, batch, system):
     """A clock for the bag of a batch: usable as long as the plan reckons, with the batch's own steps.
 
     system: it and what was timed of it here, as pairs; a change of air is reckoned with both
     """
     laid = batch.laid
-    in_bag = laid.putty + laid.wet if laid.one_mix else laid.putty
+    mass = shown(in_bag(laid) * 1000, 0, UP) + " g"
+    filler = shown(plan.fillers().get(in_bag(laid), 0.0) * 100, 1, DOWN) + " %"
     span = dict(batch.deadlines)[POT] - batch.start
     names = [piece.name for piece in batch.work.pieces[laid.first:laid.last]]
-    at = shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"
-    pairs = [["air", at], ["pot.started", NOW],
-             ["pot.duration", minutes_typed(span)], ["pot.batch", "Batch " + str(batch.number)],
+    at = _at(batch)
+    pairs = [["air", at], ["batch", mass], ["container", "bag"], ["filler", filler], ["resin_temperature", ""],
+             ["pot.started", NOW], ["pot.duration", minutes_typed(span)],
+             ["pot.share", shown(plan.times.share(POT) * 100) + " %"], ["pot.batch", "Batch " + str(batch.number)],
              ["pot.container", "bag"],
              ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
-             ["timing.mass", shown(in_bag * 1000, 0, UP) + " g"], ["timing.in", "bag"],
+             ["timing.mass", mass], ["timing.in", "bag"],
              ["timing.at", at]]
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)

@@ -27,6 +27,7 @@ HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 INPUTS = (
     Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
     Number("duration", "Usable for", unit="min", low=0, high=2880, above=True),
+    Number("share", "That is, of the time until it is thick", unit="%", low=10, high=100, optional=True),
     Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
     Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
            help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
@@ -142,6 +143,9 @@ def answer(values):
         found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
     found.extend(_step_lines(now, rows))
     found.extend(_clock_lines(values, now))
+    if values["share"] is not None and now.left > 0:
+        found.append(words("meaning", "What the minutes are", "{}% of the time until it is thick; the rest is kept "
+                           "back".format(shown(values["share"] * 100)), rank=MORE))
     found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
     found.append(line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE))

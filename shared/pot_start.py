@@ -1,9 +1,9 @@
 """Pot start: what a clock is started with, from an answer about heat. `pot.*` is what the move pot reads; `timing.*` is
 what an own timing of this batch would be typed as."""
-from .heat_model import estimates
 from .numbers import DOWN, shown
 from .to_clock import NOW
 from .units import told
+from .usable import usable
 
 USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
 # use: what comes next, the layer whose working time bounds it
@@ -20,16 +20,17 @@ def minutes_typed(seconds: float) -> str:
 
 
 def lead(values, found):
-    """The lead that starts a clock. found: `heat_model.Found`"""
-    usable, mass = found.best.shorter, shown(values["batch"] * 1000, 0) + " g"
-    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(usable, 6.0))],
+    """The lead that starts a clock. found: `heat_found.Found`"""
+    span, mass = found.best.time, shown(values["batch"] * 1000, 0) + " g"
+    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(span, 6.0))],
              ["pot.batch", mass + " at " + told(values["air"], "degC", values["units"], places=0)],
+             ["pot.share", shown(found.best.share * 100) + " %"],
              ["pot.container", values["container"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
              ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
     following = NEXT.get(values["use"])
     if following:
-        by = estimates(values, found.calibration, following[1], values["batch"]).shorter
-        if by > usable:
+        by = usable(values, following[1]).time
+        if by > span:
             pairs += [["pot.steps.0.name", following[0]], ["pot.steps.0.minute", minutes_typed(by)]]
     return {"label": "Start the clock", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}

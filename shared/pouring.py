@@ -1,16 +1,13 @@
 """Pouring: a batch as steps, one at a time, each corrected by what was really poured before it."""
-from . import measure, ratio, thicken
+from . import in_use, measure, ratio, thicken
 from .by_scale import on_scale
-from .inputs import Number
 from .lines import ANSWER, MORE, WARN, line, words
 from .mixing import COLD, DENSEST, stirring_time
 from .speech import spoken
 from .taken import FIELDS, readings
 from .units import from_si, told
 
-INPUTS = thicken.INPUTS + (
-    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True),
-)
+INPUTS = thicken.INPUTS
 CHECKS = measure.CHECKS + (thicken.check,)
 
 # way: how its line of a part is named, what is said before the figure, what is asked when it came out otherwise
@@ -70,8 +67,7 @@ def steps(values):
     steps_found.append(_stir(values, batch, mix))
     if thicken.asked(values):
         steps_found.extend(_filler(values, mix))
-    steps_found.append(step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
-                            "Done. Use it up, a full cup heats itself.", logs=_logs(values, found, key)))
+    steps_found.append(_done(values, _logs(values, found, key)))
     return steps_found
 
 
@@ -93,6 +89,18 @@ def _warn_first(first, found):
     first["under"] = " ".join([text + ("" if text[-1:] == "." else ".") for text in told_at_once] + [first["under"]])
     first["said"] = ". ".join([one.label for one in warned if one.value is None] + [first["said"]])
     first["rank"] = WARN
+
+
+def _done(values, logs):
+    said = in_use.found(values)
+    if said is None:
+        return step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
+                    "Done. Use it up, a full cup heats itself.", logs=logs)
+    here, one = said
+    text = in_use.minutes_text(one.time)
+    under = "From first contact: " + in_use.told_by(values, here, one)
+    return step("done", "Done, use it up within", text, under + ". Spread it or lay it now: a full cup heats itself.",
+                "Done. Use it up within " + spoken(text) + " of first contact, a full cup heats itself.", logs=logs)
 
 
 def _off(poured):

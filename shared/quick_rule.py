@@ -1,9 +1,12 @@
 """The trade's quick rule: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
 
+from math import sqrt
+
 from .catalogue.windows import WINDOWS
 
 RULE = {row[0]: row[1] for row in WINDOWS}
 HUNDRED = 0.1  # kg; the mass whose pot life the other windows are multiples of
+REFERENCE = 298.15  # K; at this temperature known pots are compared
 
 
 def pot_time(
@@ -47,3 +50,34 @@ def film_time(system, temperature: float, hundred=None, doubling: float = RULE["
     if system["film_time"] is not None:
         return system["film_time"] * doubling ** ((system["pot_temperature"] - temperature) / 10)
     return None if hundred is None else RULE["film"] * hundred
+
+
+def ranges(known, exponent: float = RULE["exponent"], doubling: float = RULE["doubling"]):
+    """From which known pot the rule starts, at 25 degC:
+        (up to this mass [kg], what 1 kg would last [s], no longer than [s])
+
+    known: (time [s], mass [kg], temperature [K]) of each pot, and what else
+    The nearest in mass; a larger mass never lasts longer than a smaller one, whatever the pots told.
+    >>> ranges([(1800, 0.1, 298.15)])[0][0]
+    1e+30
+    """
+    pots = sorted([(one[1], pot_time(1.0, REFERENCE, one[0], one[1], one[2], exponent, doubling)) for one in known])
+    found, longest = [], 1e30
+    for place, (mass, scale) in enumerate(pots):
+        upper = sqrt(mass * pots[place + 1][0]) if place + 1 < len(pots) else 1e30
+        found.append((upper, scale, longest))
+        longest = min(longest, scale * upper**-exponent)
+    return found
+
+
+def by_ranges(found, mass: float, exponent: float = RULE["exponent"]) -> float:
+    """By the rule from the pot that is nearest in mass [s at 25 degC]. found: as `ranges` gives them; mass: [kg]
+
+    >>> round(by_ranges(ranges([(1800, 0.1, 298.15)]), 0.8))
+    900
+    """
+    one = found[0]
+    for following in found:
+        if one[0] < mass:
+            one = following
+    return min(one[1] * mass**-exponent, one[2])

@@ -72,6 +72,8 @@ SYSTEM = Record("system", "Resin system", (
     Number("pot_time", "Pot life", unit="min", low=1, high=1440, optional=True, fold=LABEL_FOLD),
     Number("pot_mass", "at a mass of", unit="g", low=5, high=10000, optional=True, fold=LABEL_FOLD),
     Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
+    Choice("pot_meaning", "That pot life is", (("open", "not said on the label: the end"), ("gel", "the time to gel"),
+           ("work", "the time it can be worked")), default="open", fold=LABEL_FOLD),
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,

@@ -17,8 +17,6 @@ INPUTS = measure.INPUTS + (
     Number("first_contact", "First contact of the two, at minute", unit="min", low=0, high=1e9, optional=True,
            fold=RESCUE_FOLD, when=WHEN),
     Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),
-    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=RESCUE_FOLD,
-           when=WHEN),
 )
 
 

@@ -1,13 +1,13 @@
 """Rescue lines: what is said of a pour that went wrong."""
-from . import measure, ratio
+from . import in_use, measure, ratio
 from .by_scale import to_add
 from .exactness import aim, off_by, percent, tolerance
 from .in_cup import additions, contents, least_additions
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
-from .mixing import stirring_time
+from .mixing import DENSEST, stirring_time
 from .numbers import DOWN, UP
-from .records import SYSTEM
 from .units import told
+from .usable import known, questions, usable
 from .weighing import ratio_error
 
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
@@ -23,7 +23,8 @@ def lines(values):
     exact, error = additions(in_cup, parts), tolerance(values)
     least = least_additions(in_cup, parts, error)
     total = sum(in_cup) + sum(exact)
-    said = _clock(values, total if unit == "kg" else None)
+    per = 1.0 if unit == "kg" else DENSEST  # kg: more is shorter
+    said = _clock(values, sum(in_cup) * per, total * per)
     if "past_saving" in [one.name for one in said]:
         return said
     said.append(_state(names, in_cup, parts, error))
@@ -119,37 +120,37 @@ def _fits(values, found, total, unit):
                  rough="with room to stir" + ("; the filler's volume comes on top" if filler else ""))]
 
 
-def _clock(values, mass):
-    """Minutes left since first contact, and whether there is time to add and stir."""
+def _clock(values, mass_in, mass):
+    """Minutes left since first contact, and whether there is time to add and stir.
+
+    mass_in, mass: of the liquids now and once they are in ratio [kg]; the filler that keeps the stiffness comes on top
+    """
     start, now, system = values["first_contact"], values["now"], values["system"]
     signs = words("signs", "Whatever the clock says", "Warm to the hand, stringy or lumpy: it is past saving. "
                   + SPREAD_OUT, rank=MORE, rough="common practice")
-    if not system["pot_time"]:
-        return [words("no_pot_life", "How long is left?", "Type the label's pot life, or go by hand: warm or stringy "
-                      "means past saving.", rank=ASK), signs]
-    if not (system["pot_mass"] and system["pot_temperature"]):
+    if system["pot_time"] and not (system["pot_mass"] and system["pot_temperature"]):
         return [words("pot_life_whole", "At what mass and temperature?", "A pot life counts with the mass and the "
                       "temperature it was told for: type both from the label. Until then: warm or stringy means past "
                       "saving.", rank=ASK), signs]
-    life, by = system["pot_time"], "the label's figure"
-    if mass is not None:
-        from .rescue_time import usable
-        life, by = usable(values, mass)
-    stir = stirring_time(mass or 0.0, values["temperature"])
-    mark = by + ("; from a remembered pot life" if _remembered(system) else "")
-    if values["temperature"] is None:
-        mark += "; at the label's temperature, warmer is shorter"
+    if not known(system):
+        return [words("no_pot_life", "How long is left?", "Type the label's pot life, or go by hand: warm or stringy "
+                      "means past saving.", rank=ASK), signs]
+    if system["pot_temperature"] is None and not in_use.measured(values):
+        return [words("no_warmth", "How warm is it?", "Type the temperature of the mix: minutes hang on it. Until "
+                      "then: warm or stringy means past saving.", rank=ASK), signs]
+    dose = (values["filler_in"] or 0.0) / mass_in
+    here = in_use.of_cup(values, mass * (1 + dose), dose / (1 + dose))
+    found = usable(here)
+    life, mark, asked = found.time, in_use.told_by(values, here, found), questions(here, values["units"])
+    stir = stirring_time(mass, values["temperature"])
     if start is None or now is None:
-        return [line("pot_life", "Usable since first contact", life, "s", told(life, "min", "metric", DOWN, places=0),
-                     rough=mark + "; rounded down. Type both times to see what is left."), signs]
+        return [line("pot_life", "Usable since first contact", life, "s", in_use.minutes_text(life),
+                     rough=mark + "; rounded down. Type both times to see what is left."), signs] + asked
     left = life - (now - start)
     if left <= stir + 1e-6:
         return [line("past_saving", "Past saving", left, "s", "No time to add and stir. " + SPREAD_OUT, rank=WARN,
-                     rough=told(life, "min", "metric", DOWN, places=0) + " since first contact, " + mark), signs]
-    return [line("left", "Left since first contact", left, "s", told(left, "min", "metric", DOWN, places=0),
-                 rough="for the new total, stirring {} included; {}; rounded down".format(
-                     told(stir, "min", "metric", places=0), mark), rank=ANSWER), signs]
-
-
-def _remembered(system):
-    return SYSTEM.from_memory(system, "pot_time")
+                     rough=in_use.minutes_text(life) + " since first contact: " + mark), signs] + asked
+    return [line("left", "Left since first contact", left, "s", in_use.minutes_text(left),
+                 rough="for the new total, stirring {} included; {} of it in all: {}; rounded down".format(
+                     told(stir, "min", "metric", places=0), in_use.minutes_text(life), mark), rank=ANSWER),
+            signs] + asked

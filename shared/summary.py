@@ -4,6 +4,7 @@ from . import advice, paces
 from .batches import batch_lines, count_text, latest, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
+from .day import in_bag
 from .honest import too_large
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
@@ -12,7 +13,8 @@ from .numbers import DOWN, UP, shown
 from .own_timings import counted_text, read_timings
 from .steps import STEPS
 from .units import told
-from .working_times import NAMES
+from .usable import questions
+from .working_times import NAMES, timed
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 MOST_HELPS = 3
@@ -54,8 +56,8 @@ def _summary(values, plan, batches):
         if count > 1:
             text = what + ": it has the least left"
     if limit != SIZE:
-        most = max([_in_bag(batch.laid) for batch in batches])
-        why += " Counted " + plan.times.told(limit, most, plan.profile.warmest)[1]
+        most = max([in_bag(batch.laid) for batch in batches])
+        why += " Counted " + plan.times.told(limit, most, plan.profile.warmest, plan.fillers().get(most, 0.0))[1]
     found.append(words("binds", "What binds", text, rough=why))
     least = min([batch.slack for batch in batches])
     left = shown(least / 60, 0, DOWN) + " min" if least >= 0 else "missed by " + shown(-least / 60, 0, UP) + " min"
@@ -76,19 +78,15 @@ def _summary(values, plan, batches):
 def _windows(values, plan, batches):
     """How long each window is, and by which of two estimates: at the warmest of the day, for the largest bag."""
     warmest = plan.profile.warmest
-    most = max([_in_bag(batch.laid) for batch in batches])
+    most = max([in_bag(batch.laid) for batch in batches])
     found = []
     for limit, label in NAMES:
-        span, by = plan.times.told(limit, most, warmest)
+        span, by = plan.times.told(limit, most, warmest, plan.fillers().get(most, 0.0))
         text = shown(span / 60, 0, DOWN) + " min at " + told(warmest, "degC", values["units"], digits=2)
         if limit == POT:
             label = told(most, "g", values["units"]) + " in the bag"
         found.append(line("window_" + limit, label, span, "s", text, by, rank=MORE))
     return found
-
-
-def _in_bag(laid):
-    return laid.putty + laid.wet if laid.one_mix else laid.putty
 
 
 def _in_one_pot(laid):
@@ -220,6 +218,7 @@ def _questions(values, plan, batches):
     if typed:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
         text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
         found.append(words("own_typed", "Own timings of this system?", text.format(counted_text(typed)), rank=ASK))
+    found.extend(questions(timed(values), values["units"]))
     names = dict(STEPS)
     for row in values["done"]:
         number = int(row["batch"])

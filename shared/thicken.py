@@ -1,10 +1,10 @@
 """Thicken: from a mix and a stiffness to the filler, the putty, and whether it stands where it is put."""
 from math import pi
 
-from . import measure, ratio, to_clock
+from . import measure, ratio
 from .by_scale import actual_readings, poured_masses
 from .errors import InputError
-from .filling import PUTTY_FOLD, dose_of
+from .filling import PUTTY_FOLD
 from .filling import check as check_filling
 from .inputs import Choice, Number
 from .taken import follow, readings, volumes_taken
@@ -61,11 +61,8 @@ def lines_of(values, mix):
 
 def leads(values):
     """To the clock, from the moment of the tap, with all that is in the cup: as poured, and the filler."""
-    batch = poured(values)
-    mass = batch.mass
-    if mass is not None and asked(values):
-        mass += sum([part for part, _ in dose_of(values).parts]) * mass
-    return to_clock.leads(values, mass, ratio.INPUTS[0])
+    from . import in_use
+    return in_use.leads(values, ratio.INPUTS[0])
 
 
 def _told_volume(values):
@@ -76,6 +73,18 @@ def _told_volume(values):
     return measure.way_of(values["way"]).told_volume(values)
 
 
+def _parts_mass(values, volumes):
+    """Mass of parts that were measured one by one [kg], or of the strokes that are told; None where they cannot be."""
+    from . import by_pumps
+    if volumes:
+        return by_pumps.mass_of(volumes, ratio.basis(values["system"]).densities)
+    try:
+        measure.check(values)
+    except InputError:  # as above
+        return None
+    return by_pumps.told_mass(values)
+
+
 def poured(values):
     """The mix that filler goes into: as strokes and marks are told, or as it follows from what was really taken."""
     batch = ratio.mix(values)
@@ -83,8 +92,12 @@ def poured(values):
         done = volumes_taken(values)
         if not (batch.volumes and batch.density):
             return batch
-        volume = sum(follow(batch.volumes, done)) if done else _told_volume(values)
-        return ratio.mix_of_mass(values["system"], volume * batch.density) if volume else batch
+        if done or values["way"] == "pumps":
+            mass = _parts_mass(values, follow(batch.volumes, done) if done else None)
+        else:
+            volume = _told_volume(values)
+            mass = volume * batch.density if volume else None
+        return ratio.mix_of_mass(values["system"], mass) if mass else batch
     if not actual_readings(values):
         return batch
     return ratio.mix_of_mass(values["system"], sum(poured_masses(values)))

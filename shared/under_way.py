@@ -73,14 +73,14 @@ def time_now(values):
     return None if ahead > DAY - BEFORE else start + ahead
 
 
-def followed(plan, values):
+def followed(crews, values):
     """All batches as they stand: planned times where nothing is told, real ones and their consequences where it is."""
     start, now = values["start"], time_now(values)
     done = {}
     for row in values["done"]:
         done.setdefault(int(row["batch"]), {})[row["step"]] = start + row["minute"]
     found = []
-    for place, (work, groups, starts) in enumerate(plan.crews):
+    for place, (work, groups, starts) in enumerate(crews):
         following, soon = starts[0], SOON
         for laid in groups:
             number = len(found) + 1

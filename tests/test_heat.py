@@ -167,7 +167,9 @@ def test_film_and_bead_last_as_long_as_builders_remember():
 def test_the_shorter_of_both_estimates_counts_and_both_are_told():
     for batch in ("50", "240", "900"):
         found = lines({"air": "20", "batch": batch})
-        assert found["usable"]["value"] == min(found["by_heat"]["value"], found["by_rule"]["value"])
+        assert found["thick"]["value"] == min(found["by_heat"]["value"], found["by_rule"]["value"])
+        assert found["usable"]["value"] == pytest.approx(0.8 * found["thick"]["value"], rel=1e-12)
+        assert found["usable"]["rough"].startswith("80% of ")
         assert found["usable"]["rank"] == "answer"
         assert found["by_heat"]["rank"] == found["by_rule"]["rank"] == "more"
 
@@ -275,8 +277,9 @@ def test_bad_input_is_told_at_its_field():
 
 
 def test_a_cup_filled_higher_than_it_can_be_is_asked_back():
-    assert lines({"air": "20", "batch": "3000"})["deep"]["rank"] == "ask"
+    assert lines({"air": "20", "batch": "3000", "cup_width": "80"})["deep"]["rank"] == "ask"
     assert "deep" not in lines({"air": "20", "batch": "3000", "cup_width": "200"})
+    assert "deep" not in lines({"air": "20", "batch": "3000"})  # as wide as it is full
 
 
 def test_the_figure_is_drawn_inside_its_frame_and_told_in_words():
@@ -325,7 +328,7 @@ def test_the_exponent_of_the_quick_rule_is_not_the_models():
     rule = -log(large["by_rule"]["value"] / small["by_rule"]["value"]) / log(16)
     assert rule == pytest.approx(1 / 3)
     assert 0 < model < rule
-    assert large["usable"]["value"] == large["by_rule"]["value"]
+    assert large["thick"]["value"] == large["by_rule"]["value"]
 
 
 def test_the_clock_answers_three_moves_at_once_and_heat_alone():

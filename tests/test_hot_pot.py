@@ -1,6 +1,8 @@
 """Hot pot: how hot a mass gets that is left in its container, and how much of it stays calm."""
+import json
+
 import pytest
-from covemix.shared import heat, inputs
+from covemix.shared import heat, inputs, moves
 from covemix.shared.hot_pot import BIG, BIG_WARM, RUNS_AWAY, largest_calm_mass, largest_pot, peak_temperature
 from covemix.shared.pot_heat import SIZES
 from covemix.shared.runaway import SEMENOV
@@ -62,3 +64,43 @@ def test_a_plan_may_fill_a_pot_as_far_as_the_trade_does_not_call_it_big():
     cold = largest_calm_mass(system(), "tray", 278.15)
     assert largest_pot(system(), "tray", 278.15) == cold > BIG
     assert largest_pot(system(by_weight="100:30"), "bag", 293.15) == BIG
+
+
+def screen(name, *pairs):
+    return json.loads(moves.call(json.dumps({"screen": name, "pairs": [list(pair) for pair in pairs]})))
+
+
+LABEL = [("system.by_weight", "100:30"), ("system.densities", "1.15:0.98"), ("system.pot_time", "30"),
+         ("system.pot_mass", "100"), ("system.pot_temperature", "25")]
+
+
+def test_the_live_caution_warns_of_a_pot_that_can_run_away_long_before_it_is_big():
+    """SCIENCE: the mass whose predicted peak passes 100 degC, in place of 300 g; whichever warns earlier."""
+    small, pot, big = [screen("pour", *LABEL, ("amount", amount), ("air", "20"))["caution"]
+                       for amount in ("20 g", "120 g", "320 g")]
+    assert "run away" not in small
+    assert pot == ("Gloves and goggles before a pot is opened. It can run away. 120 g left in one pot can smoke and "
+                   "burn.")
+    assert big.startswith("A big pot. 320 g")
+
+
+@pytest.mark.parametrize("celsius", ["8", "14", "20"])
+def test_the_live_caution_goes_by_the_peak_for_this_mass_container_and_air(celsius):
+    """Where the clock's own peak passes 100 degC the caution stands, and nowhere below it but for a big pot."""
+    for container in ("cup", "bag", "tray"):
+        for grams in (15, 32, 60, 100, 250):
+            told = screen("clock", *LABEL, ("batch", f"{grams} g"), ("container", container), ("air", celsius))
+            peak = next(row["value"] for row in dict(told["answers"])["heat"]["lines"] if row["name"] == "peak")
+            if container in ("cup", "bag"):
+                assert ("It can run away" in told["caution"]) == (peak >= RUNS_AWAY and grams >= 30)
+
+
+def test_who_thickens_is_told_of_the_mask_and_of_the_hot_pot():
+    told = screen("pour", *LABEL, ("amount", "150 g"), ("air", "20"), ("thicken", "yes"))["caution"]
+    assert "run away" in told and "ask" in told
+
+
+def test_the_plan_warns_of_its_bags_by_their_peak():
+    piece = [("pieces.0.length", "1"), ("pieces.0.putty", "100"), ("pieces.0.wet", "60"), ("temperature", "22"),
+             ("smallest", "10 g")]
+    assert screen("plan", *LABEL, *piece)["caution"].endswith("left in one pot can smoke and burn.")

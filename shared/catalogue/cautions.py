@@ -49,6 +49,8 @@ MOMENT = (
      MEMORY, ""),
     ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
      "hot", MEMORY, ""),
+    ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
+     "once.", "hot", MEMORY, ""),
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY, ""),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON, ""),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON, ""),
@@ -67,6 +69,8 @@ MOMENT = (
 FROM = (
     ("mass in one cup that is big", 0.3, "kg", MEMORY, ""),
     ("mass in one cup that is big on a warm day", 0.15, "kg", MEMORY, ""),
+    ("peak of a pot that runs away", 373.15, "K", MEMORY, ""),
+    ("mass whose peak is told at the least", 0.03, "kg", MEMORY, ""),
     ("air that is warm", 301.15, "K", MEMORY, ""),
     ("air that is cold", 285.15, "K", MEMORY, ""),
     ("pot that is hot", 323.15, "K", MEMORY, ""),

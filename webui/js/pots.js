@@ -144,7 +144,7 @@ export const amend = (pot, make) => change("pots", pot.id, make);
 // seconds: as the engine tells them
 export const lasts = (pot, seconds) => amend(pot, (kept) => ({
   ...kept,
-  typed: [...kept.typed.filter(([name]) => name !== "duration" && !name.startsWith("changes.")), ["duration", `${seconds} s`]],
+  typed: [...kept.typed.filter(([name]) => name !== "duration" && name !== "share" && !name.startsWith("changes.")), ["duration", `${seconds} s`]],
 }));
 
 // The air changed: told how long the mix would last there, the engine counts on from what is used up.

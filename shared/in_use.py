@@ -1,0 +1,109 @@
+"""In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
+from . import links, measure
+from .errors import InputError
+from .filling import dose_of
+from .lines import SAY, line
+from .mixing import DENSEST
+from .numbers import DOWN, shown
+from .once import once
+from .pot_heat import SIZES
+from .records import SYSTEM
+from .to_clock import NOW
+from .units import told
+from .usable import batch, known, meaning, questions, usable
+
+
+def poured_mass(values):
+    """(mass of all that a pour has in its cup [kg] or None where the label leaves it unknown, share of filler [-])"""
+    from . import thicken
+    mass, dose = thicken.poured(values).mass, 0.0
+    if mass is None:
+        return None, 0.0
+    if thicken.asked(values):
+        thicken.check(values)
+        dose = sum([part for part, _ in dose_of(values).parts])
+    return mass * (1 + dose), dose / (1 + dose)
+
+
+def cup_width(values):
+    """Width of a cup that was chosen [m], or None: then it is taken as wide as it is full."""
+    return (values["cup"]["bottom"] + values["cup"]["top"]) / 2 if measure.cup_chosen(values) else None
+
+
+def of_cup(values, mass: float, filler: float = 0.0):
+    """What is in a cup as `usable` reads it. mass: of all of it [kg]; filler: share [-]
+
+    Where neither the air nor the mix was measured both are as warm as the label says; where one was, so is the other.
+    """
+    mixed, air = values["temperature"], values["air"]
+    warm = mixed if air is None else air
+    return batch(values["system"], "cup", mass, values["system"]["pot_temperature"] if warm is None else warm, mixed,
+                 filler, dict(SIZES, cup_width=cup_width(values)))
+
+
+def measured(values) -> bool:
+    """Whether some temperature was typed."""
+    return values["temperature"] is not None or values["air"] is not None
+
+
+def told_by(values, here, found):
+    """What the minutes mean and what they rest on, in words."""
+    text = meaning(here, found, values["units"]) + "; at " + told(here["air"], "degC", values["units"], places=0)
+    if not measured(values):
+        text += ", the label's: warmer is shorter"
+    elif here["resin_temperature"] not in (None, here["air"]):
+        text += " air, mix at " + told(here["resin_temperature"], "degC", values["units"], places=0)
+    if SYSTEM.from_memory(values["system"], "pot_time") and not values["system"]["timed"]:
+        text += "; from a remembered pot life"
+    return text
+
+
+def found(values):
+    """(the batch, its Usable) of what a pour has in its cup, or None where the label does not tell enough."""
+    return once(values, "in_use", lambda: _found(values))
+
+
+def _found(values):
+    system = values["system"]
+    if not known(system) or (system["pot_temperature"] is None and not measured(values)):
+        return None
+    try:
+        mass, filler = poured_mass(values)
+    except InputError:  # no filler that can be; `thicken` says so
+        return None
+    if mass is None:
+        from . import thicken
+        mass = thicken.poured(values).volume * DENSEST  # more is shorter
+    here = of_cup(values, mass, filler)
+    return here, usable(here)
+
+
+def minutes_text(seconds: float) -> str:
+    """Whole minutes, rounded down."""
+    return told(seconds, "min", "metric", DOWN, places=0)
+
+
+def lines(values):
+    """How long the mix of this pour can be used in its cup."""
+    said = found(values)
+    if said is None:
+        return []
+    here, one = said
+    return [line("usable", "Usable in the cup", one.time, "s", minutes_text(one.time), rank=SAY,
+                 rough=told_by(values, here, one) + "; from first contact, rounded down")] + questions(
+                     here, values["units"])
+
+
+def leads(values, system_input):
+    """To the clock, from the moment of the tap, with all that the time depends on."""
+    mass, filler = poured_mass(values)
+    if mass is None:
+        return []
+    pairs = [list(pair) for pair in links.pairs((system_input,), {"system": values["system"]["_tree"]})]
+    pairs += [["batch", shown(mass * 1000, 0) + " g"], ["container", "cup"], ["filler", shown(filler * 100, 1) + " %"]]
+    width, mixed, air = cup_width(values), values["temperature"], values["air"]
+    pairs.append(["cup_width", "" if width is None else shown(width * 1000, 1) + " mm"])
+    pairs.append(["resin_temperature", "" if mixed is None else shown(mixed - 273.15, 1) + " °C"])
+    if air is not None or mixed is not None:
+        pairs.append(["air", shown((mixed if air is None else air) - 273.15, 1) + " °C"])
+    return [{"label": "Start its clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]
