@@ -100,6 +100,10 @@ def _collect_group(item, value, name, units, found):
     for place, row in enumerate(rows if isinstance(rows, list) else []):
         if isinstance(row, dict):
             _collect(item.fields, row, "{}.{}.".format(name, place), units, own)
+    if not own and item.default:  # rows of nothing but defaults are still other rows than the group's own
+        for place, row in enumerate(rows if isinstance(rows, list) else []):
+            if isinstance(row, dict):
+                _collect(item.fields, row, "{}.{}.".format(name, place), units, own, whole=True)
     if own and len(rows) == len(item.default):
         resting = []
         for place, row in enumerate(item.default):

@@ -243,3 +243,10 @@ def test_rows_that_stand_there_by_themselves_stay_out_of_a_link():
     changed = [*stations[:-1], ["stations.2.angle", "151"]]
     assert links.pairs(asked, links.tree(changed)) == [tuple(pair) for pair in changed]
     assert links.pairs(asked, links.tree(stations[:4])) == [tuple(pair) for pair in stations[:4]]
+
+
+def test_one_row_of_nothing_but_defaults_is_not_the_rows_of_the_group():
+    """One joint as the form starts it is one joint, and not the boat that stands for an untouched form."""
+    typed = links.tree([("joints.0.pour", "later")])
+    again = links.tree(links.pairs(moves.screen_inputs("boat"), typed))
+    assert moves.screen("boat", again)["answers"] == moves.screen("boat", typed)["answers"]
