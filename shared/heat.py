@@ -7,10 +7,11 @@ from .errors import InputError
 from .heat_figure import curves
 from .heat_found import found, largest_batch
 from .heat_model import container_mix, timings_of, tray_layer
+from .hot_pot import peak_text
 from .inputs import Choice, Group, Number, Pick, Text
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, MORE, WARN, line, words
-from .numbers import DOWN, UP, shown, small, to_step
+from .numbers import DOWN, shown, small, to_step
 from .own_timings import MOST, timings_text
 from .pot_heat import CONTAINER_ROWS
 from .records import SYSTEM
@@ -21,7 +22,6 @@ USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
 MORE_FOLD = "Warm resin, filler, a wanted time"
 APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
-MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
 
@@ -155,11 +155,8 @@ def _peak(values, all_of_it):
     if peak <= max(values["air"], run.points[0][1]) + 3:
         return [line("peak", "Hottest, expected", peak, "K", "hardly above the air", rough="within 3 °C of it"
                      if units == "metric" else "within 5 °F of it")]
-    text = told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
-    if peak > MOST_PEAK:
-        text = "over " + told(MOST_PEAK, "degC", units, places=0)
-    lines = [line("peak", "Hottest, expected", peak, "K", text, rough="if it stays in the container; rounded up; the "
-                  "middle gets hotter, by up to a quarter of the rise")]
+    lines = [line("peak", "Hottest, expected", peak, "K", peak_text(peak, units), rough="if it stays in the container; "
+                  "rounded up; the middle gets hotter, by up to a quarter of the rise")]
     found_hot = [row for row in HOT if peak >= row[0]]
     if found_hot and run.reached is not None:
         label = "A pot that would run away" if len(found_hot) > 1 else "A pot that gets hot"

@@ -6,10 +6,12 @@ from .catalogue.cautions import FROM
 from .catalogue.containers import HOT
 from .heat_model import LEAST_BATCH, MOST_BATCH, facts, kept_calibration, mixed_resin
 from .integrate import pot_run
-from .numbers import DOWN, to_step
+from .numbers import DOWN, UP, to_step
 from .pot_heat import SIZES, pot
+from .units import told
 from .usable import known
 
+MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
@@ -30,6 +32,17 @@ def peak_temperature(system, mass: float, container: str, air: float, resin=None
     start = air if resin is None else resin
     here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving)
     return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
+
+
+def peak_text(peak: float, units) -> str:
+    """A peak [K] in words, rounded up; above MOST_PEAK only that.
+
+    >>> peak_text(371.0, "metric"), peak_text(500.0, "metric")
+    ('100 °C', 'over 150 °C')
+    """
+    if peak > MOST_PEAK:
+        return "over " + told(MOST_PEAK, "degC", units, places=0)
+    return told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
 
 
 def largest_calm_mass(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,

@@ -44,7 +44,7 @@ def _known(values, answers):
     mass = told.get("mixed_mass") or told.get("largest") or values.get("mass") or in_cup
     return {
         "mass": mass,
-        "peak": told.get("peak") if values.get("container") else _peak(values, system, mass),
+        "peak": told["peak"] if "peak" in told else _peak(values, system, mass),
         "depth": told.get("throat"),
         "solvent": (values.get("solvent") or "none") != "none",
         "filler": (filler.get("id") or filler.get("name") or "powder") if thick else "",

@@ -1,10 +1,14 @@
 """In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
 from . import links, measure
+from .calibrate_heat import TOO_HOT, USABLE
 from .errors import InputError
 from .filling import dose_of
-from .lines import SAY, line
+from .heat_model import facts, kept_calibration, pot_of
+from .hot_pot import peak_text
+from .integrate import pot_run
+from .lines import MORE, SAY, line
 from .mixing import DENSEST
-from .numbers import DOWN, shown
+from .numbers import DOWN, shown, to_step
 from .once import once
 from .pot_heat import SIZES
 from .records import SYSTEM
@@ -59,7 +63,7 @@ def told_by(values, here, found):
 
 
 def found(values):
-    """(the batch, its Usable) of what a pour has in its cup, or None where the label does not tell enough."""
+    """(the batch, its Usable, its peak [K]) of what a pour has in its cup; None where the label tells too little."""
     return once(values, "in_use", lambda: _found(values))
 
 
@@ -75,7 +79,8 @@ def _found(values):
         from . import thicken
         mass = thicken.poured(values).volume * DENSEST  # more is shorter
     here = of_cup(values, mass, filler)
-    return here, usable(here)
+    run = pot_run(kept_calibration(facts(here)).rates, pot_of(here, "cup", mass), USABLE, TOO_HOT, whole=True)
+    return here, usable(here, run=run), to_step(run.peak, 0.01)
 
 
 def minutes_text(seconds: float) -> str:
@@ -88,10 +93,11 @@ def lines(values):
     said = found(values)
     if said is None:
         return []
-    here, one = said
+    here, one, peak = said
     return [line("usable", "Usable in the cup", one.time, "s", minutes_text(one.time), rank=SAY,
-                 rough=told_by(values, here, one) + "; from first contact, rounded down")] + questions(
-                     here, values["units"])
+                 rough=told_by(values, here, one) + "; from first contact, rounded down"),
+            line("peak", "Hottest, if it is left in the cup", peak, "K", peak_text(peak, values["units"]), rank=MORE,
+                 rough="rounded up; the middle gets hotter")] + questions(here, values["units"])
 
 
 def leads(values, system_input):

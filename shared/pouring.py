@@ -96,7 +96,7 @@ def _done(values, logs):
     if said is None:
         return step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
                     "Done. Use it up, a full cup heats itself.", logs=logs)
-    here, one = said
+    here, one, _ = said
     text = in_use.minutes_text(one.time)
     under = "From first contact: " + in_use.told_by(values, here, one)
     return step("done", "Done, use it up within", text, under + ". Spread it or lay it now: a full cup heats itself.",

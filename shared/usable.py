@@ -25,6 +25,7 @@ LAID = ("bead", "film")  # laid out on wood: how much of it there is does not ma
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 SHALLOWER = 0.75  # a bag for a cup: what was gone bounds it too, to the safe side (own judgement)
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
+RUNS, MOST_RUNS = {}, 64  # (rates, pot): when it is thick [s]
 ROUGHLY = 1.1  # a pot seen stiffening may well have been good a little later than another (own judgement)
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
@@ -80,8 +81,7 @@ def usable(values, container=None, mass=None, share: float = SHARE, rule=None, r
     if run is not None:
         model = run.reached or LONGEST
     elif balance:
-        rates = kept_calibration(facts(values)).rates
-        model = pot_run(rates, pot_of(values, container, mass), USABLE, TOO_HOT).reached or LONGEST
+        model = _reached(kept_calibration(facts(values)).rates, pot_of(values, container, mass))
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))
@@ -96,6 +96,16 @@ def usable(values, container=None, mass=None, share: float = SHARE, rule=None, r
         end, by, seen = most, BY_GONE, gone
     used = share_kept(values["system"], container, share)
     return Usable(used * end, end, used, model, quick, how, by, seen)
+
+
+def _reached(rates, here):
+    """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
+    key = tuple(rates) + tuple(here)
+    if key not in RUNS:
+        if len(RUNS) >= MOST_RUNS:
+            RUNS.clear()
+        RUNS[key] = pot_run(rates, here, USABLE, TOO_HOT).reached or LONGEST
+    return RUNS[key]
 
 
 def bounds(values, container: str, mass: float):
