@@ -6,7 +6,7 @@ from .filling import dose_of
 from .heat_model import facts, kept_calibration, pot_of
 from .hot_pot import peak_text
 from .integrate import pot_run
-from .lines import MORE, SAY, line
+from .lines import MORE, line
 from .mixing import DENSEST
 from .numbers import DOWN, shown, to_step
 from .once import once
@@ -94,7 +94,7 @@ def lines(values):
     if said is None:
         return []
     here, one, peak = said
-    return [line("usable", "Usable in the cup", one.time, "s", minutes_text(one.time), rank=SAY,
+    return [line("usable", "Usable in the cup", one.time, "s", minutes_text(one.time),
                  rough=told_by(values, here, one) + "; from first contact, rounded down"),
             line("peak", "Hottest, if it is left in the cup", peak, "K", peak_text(peak, values["units"]), rank=MORE,
                  rough="rounded up; the middle gets hotter")] + questions(here, values["units"])

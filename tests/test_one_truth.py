@@ -200,3 +200,26 @@ def test_the_plan_hands_its_filler_to_the_clock_and_its_warmth_to_the_pour():
     asked = links.tree([pair for pair in clock if pair[0].partition(".")[0] not in ("pot", "timing")])
     assert answered("heat", asked)[0]["usable"]["value"] == pytest.approx(pot_of(clock), abs=61)
     assert ["air", "19.5 °C"] in led(found, "Pour batch 1: putty")
+
+
+def test_the_error_of_a_stick_is_told_as_what_is_usual_and_what_it_is_at_worst():
+    """By hand, 75 and 25 mL in a straight cup of 60 mm: 1 mm is 2.827 mL; usual the root of (2.827/25)**2 +
+    (2.827/25 + 2.827/75)**2, at worst 2.827/25 + 2.827/25 + 2.827/75 = 26.4 %."""
+    found = answered("measure", {"system": "3-1", "amount": "100 mL", "way": "stick",
+                                 "cup": {"bottom": "60", "top": "60", "height": "100"}})[0]["spread"]
+    each = 2.827433 / 25
+    assert found["value"] == pytest.approx((each**2 + (each + each / 3) ** 2) ** 0.5, rel=1e-5)
+    assert found["rough"].startswith("usual, ") and "at worst ±26.4%" in found["rough"]
+
+
+def test_strokes_that_were_weighed_weigh_what_they_weighed():
+    """10 strokes of 118 and 31 g, weighed: 8 and 8 strokes put 94.4 + 24.8 = 119.2 g into the cup, whatever density is
+    remembered; 1 : 1 by volume they would be another mass."""
+    masses = []
+    for densities in ("1.15:0.98", "1.30:0.80"):
+        tree = {"system": {"by_volume": "3:1", "densities": densities}, "amount": "100 g", "way": "pumps",
+                "pumps": {"ten_strokes": "118:31"}, "counted": [{"strokes": "8"}, {"strokes": "8"}]}
+        masses.append(dict(map(tuple, led(moves.answer("thicken", tree), "Start its clock")))["batch"])
+        assert answered("measure", tree)[1]["lines"] and "119 g" in str(
+            [row["text"] for row in moves.answer("measure", tree)["lines"] if row["name"] == "pumped"])
+    assert masses == ["119 g", "119 g"]
