@@ -7,14 +7,15 @@ class Choice(Input):
     """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
 
     row: laid out as a row of large keys, for the few choices that a glove makes
+    unsaid: what stands there while nothing is chosen, where nothing may be taken for granted; it reads as ""
     """
 
     kind = "choice"
 
-    def __init__(self, name, label, options, default="", row=False, **more):
+    def __init__(self, name, label, options, default="", row=False, unsaid="", **more):
         Input.__init__(self, name, label, **more)
-        self.options, self.row = options, row
-        self.default = default or options[0][0]
+        self.options, self.row, self.unsaid = options, row, unsaid
+        self.default = default or ("" if unsaid else options[0][0])
 
     def default_in(self, system):
         return self.default
@@ -29,7 +30,7 @@ class Choice(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts["default"], facts["row"] = self.default, self.row
+        facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
         facts["options"] = [{"value": o[0], "label": o[1], "help": o[2] if len(o) > 2 else ""} for o in self.options]
         return facts
 

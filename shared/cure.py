@@ -4,7 +4,7 @@ from .clock import HOURS, Clock, clock_text
 from .errors import InputError
 from .inputs import Choice, Group, Number, Pick
 from .kinetics import rate_factor
-from .label_cure import ages
+from .label_cure import ROWS, ages
 from .label_cure import check as check_label
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
@@ -16,6 +16,8 @@ from .units import told
 STEP = 1800.0  # s; in which windows are told
 GAP = 12 * 3600.0  # s; between two typed points, more is a gap (own judgement)
 FOLD = "Cure: the temperature to come"
+# told only where a label gives it: nothing is remembered of it
+HANDLE = ("handle", "Handle it", (), False, "to move it, not to load it")
 SPEEDS = {"fast": 0, "medium": 1, "slow": 2}
 
 INPUTS = (
@@ -74,15 +76,22 @@ def course(values):
     return lambda time: values["air"]
 
 
-def wanted_ages(speed: str, energy: float, label=()):
+def stages_of(system):
+    """Rows of the stages that are told: what the label gives, and with the speed known what is remembered."""
+    given = [stage for name, _, stage in ROWS if system[name] is not None]
+    rows = STAGES[:-3] + (HANDLE,) + STAGES[-3:]
+    return tuple([row for row in rows if row[0] in given or (system["speed"] and row[2])])
+
+
+def wanted_ages(speed: str, energy: float, label=(), stages=STAGES):
     """Equivalent age at 25 degC at which each stage is reached [s]: openings as at 25, closings as at 20 degC.
 
     energy: E [J/mol]; label: the label's own, by stage, as `label_cure.ages` gives them; they go before the remembered
     >>> [round(age / 3600, 1) for age in wanted_ages("fast", 55000.0)][:3]
     [2.0, 5.5, 4.0]
     """
-    place, early = SPEEDS[speed], rate_factor(energy, CLOSES_AT, OPENS_AT)
-    return [label[row[0]] if row[0] in label else row[2][place] * 3600 * (early if row[3] else 1.0) for row in STAGES]
+    place, early = SPEEDS.get(speed), rate_factor(energy, CLOSES_AT, OPENS_AT)
+    return [label[row[0]] if row[0] in label else row[2][place] * 3600 * (early if row[3] else 1.0) for row in stages]
 
 
 def answer(values):
@@ -91,9 +100,10 @@ def answer(values):
     least, remembered = least_warmth(system)
     at = course(values)
     times, lost = stage_times(values, least)
-    found = dict([(row[0], time) for row, time in zip(STAGES, times)])
-    lines = [_recoat(values, found)]
-    for row in STAGES:
+    stages = stages_of(system)
+    found = dict([(row[0], time) for row, time in zip(stages, times)])
+    lines = [_recoat(values, found)] if "recoat_opens" in found and "recoat_closes" in found else []
+    for row in stages:
         if not row[0].startswith("recoat"):
             lines.append(_stage(values, row, found[row[0]]))
     lines.extend(_cold(values, at, least, remembered, lost, found))
@@ -117,23 +127,25 @@ def answer(values):
 def _from_where(system, units):
     own = ages(system, ENERGY[0], OPENS_AT)
     text = "For a " + system["speed"] + " hardener at 20 to 25 °C, from memory."
+    if not system["speed"]:
+        text = "not known: choose the hardener's speed, and typical hours are told."
     if not own:
         return text + " Your label's hours go before them: type them with the system."
-    names = [small(row[1].partition(",")[0]) for row in STAGES if row[0] in own]
+    names = [small(row[1].partition(",")[0]) for row in stages_of(system) if row[0] in own]
     names = [name for place, name in enumerate(names) if name not in names[:place]]
     return "The label's own for {}, at {}. The rest: {}".format(
         ", ".join(names), told(system["cure_temperature"], "degC", units, places=0), small(text[:1]) + text[1:])
 
 
 def stage_times(values, least):
-    """When each stage is reached -> (times after mixing [s] or None, in the order of STAGES; seconds without credit).
+    """When each stage is reached -> (times after mixing [s] or None, by `stages_of`; seconds without credit).
 
     How much warmth hastens a cure is known within a band: a window opens as the slowest of it says, and closes as the
     quickest.
     """
     found = [_stage_times(values, least, energy) for energy in ENERGY[:3]]
     times = []
-    for place, row in enumerate(STAGES):
+    for place, row in enumerate(stages_of(values["system"])):
         each = [one[place] for one, _ in found]
         known = [time for time in each if time is not None]
         if row[3]:
@@ -146,17 +158,18 @@ def stage_times(values, least):
 def _stage_times(values, least, energy):
     """The same by one activation energy. A window that opens gets no credit below the lowest temperature; one that
     closes goes on closing there."""
-    wanted = wanted_ages(values["system"]["speed"], energy, ages(values["system"], energy, OPENS_AT))
+    stages = stages_of(values["system"])
+    wanted = wanted_ages(values["system"]["speed"], energy, ages(values["system"], energy, OPENS_AT), stages)
     if values["course"] == "same":
         rate = rate_factor(energy, values["air"], OPENS_AT)
         cold = values["air"] < least - 1e-9
-        times = [None if cold and not row[3] else age / rate for row, age in zip(STAGES, wanted)]
+        times = [None if cold and not row[3] else age / rate for row, age in zip(stages, wanted)]
         return times, LONGEST if cold else 0.0
-    opening = [age for row, age in zip(STAGES, wanted) if not row[3]]
-    closing = [age for row, age in zip(STAGES, wanted) if row[3]]
+    opening = [age for row, age in zip(stages, wanted) if not row[3]]
+    closing = [age for row, age in zip(stages, wanted) if row[3]]
     opened, lost = reached(course(values), opening, energy, OPENS_AT, least)
     closed, _ = reached(course(values), closing, energy, OPENS_AT, 0.0)
-    return [(closed if row[3] else opened).pop(0) for row in STAGES], lost
+    return [(closed if row[3] else opened).pop(0) for row in stages], lost
 
 
 def after(seconds: float, toward: str) -> str:
@@ -205,8 +218,8 @@ def _cold(values, at, least, remembered, lost, found):
     if not lost:
         return []
     units = values["units"]
-    bound = told(least, "degC", units, places=0) + (" (from memory)" if remembered else "")
-    if found["full"] is None or values["course"] == "same":
+    bound = told(least, "degC", units, places=0) + (" (" + remembered + ")" if remembered else "")
+    if found.get("full") is None or values["course"] == "same":
         text = "Below " + bound + " no cure is counted, and a hardener may stop for good."
     else:
         text = "For " + shown(lost / 3600, 0, UP) + " h it is below " + bound + "; no cure is counted there."

@@ -142,7 +142,7 @@ def _cold(values):
     coldest = values["air"] if resin is None else min(values["air"], resin)
     if coldest >= least - 1e-9:
         return []
-    bound = told(least, "degC", values["units"], places=0) + (" (from memory)" if remembered else "")
+    bound = told(least, "degC", values["units"], places=0) + (" (" + remembered + ")" if remembered else "")
     return [words("too_cold", "Colder than this system allows",
                   "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, however long "
                   "it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.",

@@ -10,8 +10,8 @@ KINDS = {record.name: record for record in RECORDS}
 MOST_TOLD = 4  # facts in the one line that a list shows
 
 INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
-    Pick(record.name, record.label, record, default=record.rows[0][0] if record.rows else "",
-         when=(("kind", (record.name,)),), help="Start from one of these and type your own figures over it.")
+    Pick(record.name, record.label, record, when=(("kind", (record.name,)),),
+         help="A new thing is what you type. Or start from a typical one, and type your own figures over it.")
     for record in RECORDS])
 
 

@@ -9,6 +9,7 @@ ROWS = (
     ("cure_recoat", "Recoat without sanding, from", "recoat_opens"),
     ("cure_until", "Recoat without sanding, until", "recoat_closes"),
     ("cure_peel", "Peel ply off after", "peel"),
+    ("cure_handle", "Handle after", "handle"),
     ("cure_sand", "Sand after", "sand"),
     ("cure_full", "Full strength after", "full"),
 )
@@ -23,6 +24,8 @@ def check(values):
     typed = [name for name, _, _ in ROWS if system[name] is not None]
     if typed and system["cure_temperature"] is None:
         raise InputError("system.cure_temperature", "Cure times: at which temperature? The label says it, often 20 °C")
+    if not typed and not system["speed"]:
+        raise InputError("system.speed", "Hardener speed: choose it, or type the label's cure times")
     opens, closes = system["cure_recoat"], system["cure_until"]
     if opens is not None and closes is not None and closes <= opens:
         raise InputError("system.cure_until", "Recoat until: it must be later than the time from which it may be")

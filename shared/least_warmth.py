@@ -3,11 +3,15 @@ from .catalogue.windows import LOWEST
 
 
 def least_warmth(system):
-    """The lowest working temperature [K] and whether it is only remembered.
+    """The lowest working temperature [K] and how it is known where the label does not give it, "" where it does.
 
-    >>> least_warmth({"lowest": None, "speed": "fast"})
-    (278.15, True)
+    Of a hardener whose speed is not known it is the highest of all, the safe side.
+    >>> least_warmth({"lowest": None, "speed": "fast"}), least_warmth({"lowest": None, "speed": ""})[0]
+    ((278.15, 'from memory'), 291.15)
     """
     if system["lowest"] is not None:
-        return system["lowest"], False
-    return dict([(row[0], row[1]) for row in LOWEST])[system["speed"]], True
+        return system["lowest"], ""
+    known = dict([(row[0], row[1]) for row in LOWEST])
+    if system["speed"]:
+        return known[system["speed"]], "from memory"
+    return max(known.values()), "a slow hardener's, from memory; type the label's"

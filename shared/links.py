@@ -82,6 +82,8 @@ def _collect_pick(item, value, name, units, found):
     row = value.get("id", "")
     base = item.record.row(row) if row else None
     own_figures = any([_filled(value[key]) for key in value if key != "id"])
+    if base is not None and item.record.is_another(base, value):
+        base = None  # nothing of the row is read, so it does not travel either
     if base is not None and (row != item.default or own_figures):
         found.append((name, row))
     own = {}

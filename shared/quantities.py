@@ -1,8 +1,11 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
 from .declared import Input, default_text, echo, in_unit, limit, missing, plain, unit_behind
 from .errors import InputError
-from .numbers import BLANKS, DOWN, UP, reading
+from .numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading
 from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
+
+GLYPHS = [sign for sign, _ in FRACTIONS]
+FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 
 
 class Number(Input):
@@ -120,7 +123,9 @@ class Parts(Input):
             typed = self.default_in(values["units"])
         if not isinstance(typed, str):
             self.refuse(path, "type the parts, like 100:30 or 2:1")
-        pieces = typed.replace(" to ", ":").replace(";", ":").split(":")
+        pieces = in_pieces(typed)
+        if len(pieces) > 1 and not [mark for mark in (":", ";", " to ") if mark in typed]:
+            values["_understood"].append([path, " : ".join(pieces)])
         if not self.least <= len(pieces) <= self.most:
             self.refuse(path, "type {} to {} numbers with a colon between them, like 100:30".format(
                 self.least, self.most))
@@ -147,6 +152,31 @@ class Parts(Input):
         facts = Input.about(self, system)
         facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
         return facts
+
+
+def in_pieces(typed: str):
+    """The numbers in a row as they were typed, each with the unit behind it.
+
+    Between them stands a colon, a semicolon or "to"; where none of these does, a blank or a comma with one behind it.
+
+    >>> in_pieces("100:44"), in_pieces("1,15 0,98 g/mL"), in_pieces("1 1/2 3"), in_pieces("60 mL, 20 mL")
+    (['100', '44'], ['1,15', '0,98 g/mL'], ['1 1/2', '3'], ['60 mL', '20 mL'])
+    """
+    text = typed.replace(" to ", ":").replace(";", ":")
+    for space in SPACES:
+        text = text.replace(space, " ")
+    if ":" in text:
+        return text.split(":")
+    pieces = []
+    for word in text.replace(", ", " ").split(" "):
+        if not word:
+            continue
+        fraction = ("/" in word or word in GLYPHS) and pieces and digits(pieces[-1])
+        if pieces and (fraction or word[0] not in FIGURES):
+            pieces[-1] += " " + word
+        else:
+            pieces.append(word)
+    return pieces or [text]
 
 
 class Amount(Input):

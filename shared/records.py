@@ -6,17 +6,31 @@ from . import label_cure
 from .catalogue import fillers, systems, tools, vessels
 from .catalogue.marks import MEMORY
 from .errors import InputError
+from .exactness import STOP
 from .inputs import Choice, Number, Parts, Text
+from .numbers import UP, shown
 from .statements import codes
+from .weighing import furthest_off
 
 LABEL_FOLD = "More from the label"
+UNSAID = "not known"
+# how dense one part of a resin system may be to the first, where only its two ratios say it (own judgement)
+LIGHTEST, HEAVIEST = 0.6, 1.6
 
 
 class Record:
-    """A kind of thing in the kit. rows: (id, label, mark, pairs of field and typed text)"""
+    """A kind of thing in the kit. rows: (id, label, mark, pairs of field and typed text)
 
-    def __init__(self, name, label, fields, rows=(), check=None):
+    own: fields that make it another thing than a built-in row: with one of them typed, nothing of the row is taken over
+    """
+
+    def __init__(self, name, label, fields, rows=(), check=None, own=()):
         self.name, self.label, self.fields, self.rows, self.check = name, label, fields, rows, check
+        self.own = own
+
+    def is_another(self, row, typed):
+        """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""
+        return any([name in typed and typed[name] != row.get(name) for name in self.own])
 
     def row(self, row_id):
         """The typed text of a built-in row, or None."""
@@ -46,6 +60,7 @@ def check_system(values):
         raise InputError("by_volume", "By volume: the same number of parts as by weight, please")
     if densities and len(densities) != count:
         raise InputError("densities", "Densities: one for each part, in the same order")
+    check_agrees(values)
     codes(values["statements"])
     values["timed"] = ()
     if values["timings"]:
@@ -53,12 +68,53 @@ def check_system(values):
         values["timed"] = tuple(read_timings(values["timings"]))
 
 
+def label_apart(system):
+    """How far a label's two ratios are apart by its densities: (place of the part, how far [-]), to the first part.
+
+    system: values of SYSTEM that give parts by weight, by volume and densities; the larger way round counts
+    >>> label = {"by_weight": (100, 30), "by_volume": (3, 1), "densities": (1150, 980)}
+    >>> place, apart = label_apart(label)  # 30/0.98 to 100/1.15 is 1.0561 to 3
+    >>> place, round(apart, 4)
+    (1, 0.0561)
+    """
+    derived = [w / rho for w, rho in zip(system["by_weight"], system["densities"])]
+    found = []
+    for one, other in ((derived, system["by_volume"]), (system["by_volume"], derived)):
+        place, off = furthest_off(one, other)
+        found.append((abs(off), place))
+    apart, place = found[0] if found[0][0] >= found[1][0] else found[1]
+    return place, apart
+
+
+def check_agrees(system):
+    """A label whose two ratios are further apart than any pour may be off gives no figure until one is put right.
+
+    Where the densities are not known, the two ratios give the densities of the parts to the first: liquids of a resin
+    system lie between LIGHTEST and HEAVIEST of each other.
+    """
+    if not (system["by_weight"] and system["by_volume"]):
+        return
+    if system["densities"]:
+        place, apart = label_apart(system)
+        if apart > (system["tolerance"] or STOP) + 1e-9:
+            raise InputError("by_volume", "The label does not agree with itself: by weight and densities part {} is {} "
+                             "off the ratio by volume, and no pour may be so far off. Look at the label again; clear "
+                             "what it does not say.".format(place + 1, shown(apart * 100, 1, UP) + "%"))
+        return
+    ratios = [w / v for w, v in zip(system["by_weight"], system["by_volume"])]
+    for place, ratio in enumerate(ratios):
+        if not LIGHTEST <= ratio / ratios[0] <= HEAVIEST:
+            raise InputError("by_volume", "The label does not agree with itself: by these two ratios part {} would be "
+                             "{} times as dense as the first. Look at the label again; clear what it does not "
+                             "say.".format(place + 1, shown(ratio / ratios[0], 2)))
+
+
 SYSTEM = Record("system", "Resin system", (
     Text("name", "Name", default=""),
     Parts("by_weight", "Parts by weight", optional=True, help="As the label gives them, resin first: 100:30"),
     Parts("by_volume", "Parts by volume", optional=True, help="As the label gives them, resin first: 3:1"),
     Parts("densities", "Densities", unit="g/mL", low=0.3, high=4, optional=True,
-          help="Of each part, in the same order: 1.15 : 0.98"),
+          help="Of each part, in the same order: 1.15 : 0.98 or 1.15 0.98"),
     Text("parts", "Names of the parts", default="Resin : Hardener", fold=LABEL_FOLD,
          help="In the same order, a colon between them"),
     Number("tolerance", "Ratio error the label allows", unit="%", low=0.01, high=20, optional=True,
@@ -67,7 +123,7 @@ SYSTEM = Record("system", "Resin system", (
            help="With the next figure the ratio is checked against the chemistry"),
     Number("ahew", "Amine hydrogen equivalent weight, AHEW", unit="g/eq", low=5, high=2000, optional=True,
            fold=LABEL_FOLD),
-    Choice("speed", "Hardener speed", (("fast", "Fast"), ("medium", "Medium"), ("slow", "Slow")), default="medium",
+    Choice("speed", "Hardener speed", (("fast", "Fast"), ("medium", "Medium"), ("slow", "Slow")), unsaid=UNSAID,
            fold=LABEL_FOLD),
     Number("pot_time", "Pot life", unit="min", low=1, high=1440, optional=True, fold=LABEL_FOLD),
     Number("pot_mass", "at a mass of", unit="g", low=5, high=10000, optional=True, fold=LABEL_FOLD),
@@ -80,13 +136,13 @@ SYSTEM = Record("system", "Resin system", (
          help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
-) + label_cure.FIELDS, systems.SYSTEMS, check_system)
+) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))
 
 SCALE = Record("scale", "Scale", (
     Text("name", "Name"),
-    Number("step", "Smallest step it shows", unit="g", low=0.001, high=100, default=1),
+    Number("step", "Smallest step it shows", unit="g", low=0.001, high=100),
     Number("most", "The most it weighs", unit="g", low=10, high=200000, optional=True),
-), tools.SCALES)
+), tools.SCALES, own=("step",))
 
 
 def check_pumps(values):
@@ -101,14 +157,14 @@ PUMPS = Record("pumps", "Pump set", (
           help="In the order of the parts: 10 : 3.4"),
     Parts("ten_strokes", "Ten strokes of each, weighed", unit="g", low=0, high=10000, optional=True,
           help="In the order of the parts: 115 : 33. Goes before the figure above."),
-), tools.PUMPS, check_pumps)
+), tools.PUMPS, check_pumps, own=("strokes", "ten_strokes"))
 
 CUP = Record("cup", "Cup", (
     Text("name", "Name"),
     Number("bottom", "Inside diameter at the bottom", unit="mm", low=5, high=1000),
     Number("top", "Inside diameter at the rim", unit="mm", low=5, high=1000),
     Number("height", "Inside height", unit="mm", low=5, high=1000, help="From the bottom inside, upright, to the rim"),
-), vessels.CUPS)
+), vessels.CUPS, own=("bottom", "top", "height"))
 
 
 def check_graduated(values):
@@ -121,7 +177,7 @@ GRADUATED = Record("graduated", "Graduated cup", (
     Text("name", "Name"),
     Number("holds", "Highest mark", unit="mL", low=1, high=20000),
     Number("step", "From mark to mark", unit="mL", low=0.05, high=1000),
-), vessels.GRADUATED, check_graduated)
+), vessels.GRADUATED, check_graduated, own=("holds", "step"))
 
 
 def check_syringes(values):
@@ -139,7 +195,7 @@ SYRINGES = Record("syringes", "Syringes", (
           help="In the order of the parts: 60 : 20. One number stands for all."),
     Parts("steps", "From mark to mark", unit="mL", low=0, high=100, least=1,
           help="In the order of the parts: 1 : 0.5. One number stands for all."),
-), vessels.SYRINGES, check_syringes)
+), vessels.SYRINGES, check_syringes, own=("holds", "steps"))
 
 FILLER = Record("filler", "Filler", (
     Text("name", "Name"),
@@ -147,9 +203,10 @@ FILLER = Record("filler", "Filler", (
           help="At the five stiffnesses, from runs to dry-edged: 8 : 15 : 25 : 38 : 50"),
     Number("density", "True density, wetted", unit="g/mL", low=0.05, high=8),
     Number("loose", "Density as it lies loose", unit="g/mL", low=0.01, high=5, help="Weigh a level cup of it"),
-    Choice("grain", "Grains", (("other", "Flour, fibre, flakes"), ("sphere", "Hollow spheres")), fold="What it can do"),
-    Choice("carries", "In a structural seam", (("yes", "May carry load"), ("no", "For fairing only")),
+    Choice("grain", "Grains", (("other", "Flour, fibre, flakes"), ("sphere", "Hollow spheres")), unsaid=UNSAID,
+           fold="What it can do"),
+    Choice("carries", "In a structural seam", (("yes", "May carry load"), ("no", "For fairing only")), unsaid=UNSAID,
            fold="What it can do"),
     Choice("alone", "On its own", (("yes", "Stands up"), ("no", "Needs another filler to stand")),
-           fold="What it can do"),
+           unsaid=UNSAID, fold="What it can do"),
 ), fillers.FILLERS)

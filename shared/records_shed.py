@@ -25,13 +25,13 @@ ROOM = Record("room", "Room", (
     Number("height", "Height", unit="m", low=0, high=20, above=True, optional=True),
     Number("volume", "Volume, if known", unit="m3", low=0, high=50000, above=True, optional=True,
            help="Goes before length, width and height"),
-), airing.ROOMS, check_room)
+), airing.ROOMS, check_room, own=("length", "width", "height", "volume"))
 
 FAN = Record("fan", "Fan", (
     Text("name", "Name"),
     Number("flow", "Air it moves", unit="m3/h", low=0, high=100000, above=True,
            help="From its label; a filter or a hose on it takes up to half"),
-), airing.FANS)
+), airing.FANS, own=("flow",))
 
 
 def check_people(values):
@@ -43,7 +43,7 @@ def check_people(values):
 
 PEOPLE = Record("people", "People", (
     Text("name", "Name"),
-    Number("hands", "How many people", low=1, high=6, whole=True, default=1),
+    Number("hands", "How many people", low=1, high=6, whole=True),
 ) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
            for row in RATES]) + (
     Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person",
@@ -55,16 +55,18 @@ PEOPLE = Record("people", "People", (
 
 def check_roll(values):
     """Tape and cloth are known by their weight."""
+    if not values["of"]:
+        raise InputError("of", "Of: choose what is on it")
     if values["of"] != "ply" and not values["weight"]:
         raise InputError("weight", "Dry weight: type it, tape and cloth are known by it")
 
 
 ROLL = Record("roll", "Roll or remnant", (
     Text("name", "Name"),
-    Choice("of", "Of", (("tape", "tape"), ("cloth", "cloth"), ("ply", "peel ply"))),
+    Choice("of", "Of", (("tape", "tape"), ("cloth", "cloth"), ("ply", "peel ply")), unsaid="not known"),
     Number("width", "Width", unit="mm", low=5, high=3000),
     Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, optional=True, help="Peel ply needs none"),
     Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
-), glass.ROLLS, check_roll)
+), glass.ROLLS, check_roll, own=("of", "width", "weight"))
 
 RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE, ROLL)  # in the order of the kit

@@ -7,7 +7,8 @@ class Pick(Input):
     """A thing from the kit, or one typed here. Fields of the record stand under the input's name: "system.by_weight".
 
     record: a `records.Record`; a name of one of its built-in rows may stand for all its fields, and typed fields go
-    before the row's. Reads into a dict of the record's values, with "id" for the row it came from.
+    before the row's. What makes the thing another one (`Record.own`) leaves nothing of the row. Reads into a dict of
+    the record's values, with "id" for the row it came from.
     """
 
     kind = "pick"
@@ -63,13 +64,16 @@ class Pick(Input):
         if base is None:
             quoted = "'" + row[:40] + "'" if isinstance(row, str) else "such thing"
             self.refuse(path, "there is no " + quoted + " here; choose one, or type its figures")
+        if self.record.is_another(base, own):
+            del own["id"]
+            return own
         tree = dict(base, **own)
         tree["id"] = row
         return tree
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts.update({"default": self.default, "record": self.record.name,
+        facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "fields": [field.about(system) for field in self.record.fields],
                       "rows": [{"id": row, "label": label, "typed": dict(typed), "mark": mark}
                                for row, label, mark, typed in self.record.rows]})

@@ -133,7 +133,7 @@ def _cold(values, plan):
     return [
         line("cold", "Too cold for this hardener", coldest, "K",
              "{} is below its lowest, {}. Warm the place, or take a faster hardener.".format(here, bound),
-             rough="from memory; the label's own figure goes before it" if remembered else "the label's", rank=WARN)
+             rough=remembered + "; the label's own figure goes before it" if remembered else "the label's", rank=WARN)
     ]
 
 

@@ -148,6 +148,11 @@ def _flags(values, dose):
         lines.append(words("fairing_only", "Not for a structural seam", " and ".join(soft) + ": for fairing. It must "
                            "not carry load in a seam. Take wood flour, cotton fibre or silica.", part="filler",
                            rough="common practice; the maker's sheet decides", rank=WARN))
+    unknown = [filler["name"] or "This filler" for filler in dose.fillers if not filler["carries"]]
+    if unknown and values["purpose"] == "seam":
+        lines.append(words("may_it_carry", "May it carry load?", " and ".join(unknown) + ": the kit does not say "
+                           "whether it may carry load in a seam. Look at the maker's sheet and say it there.",
+                           part="filler", rank=ASK))
     runny = [filler["name"] or "This filler" for filler in dose.fillers if filler["alone"] == "no"]
     if len(runny) == len(dose.fillers) and place_of(values["stiffness"]) >= STANDS:
         lines.append(words("not_alone", "It does not stand alone", runny[0] + " settles and flows. Blend it, silica "

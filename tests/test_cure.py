@@ -154,7 +154,7 @@ def test_rounding_goes_to_the_late_side_for_openings_and_the_early_side_for_clos
 
 
 LABEL = {"by_weight": "100:30", "cure_recoat": "3", "cure_until": "10", "cure_peel": "8", "cure_sand": "20",
-         "cure_full": "120", "cure_temperature": "20", "lowest": "5"}
+         "cure_full": "120", "cure_temperature": "20", "lowest": "5", "speed": "medium"}
 
 
 def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
@@ -163,7 +163,7 @@ def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
     assert [found[name]["value"] for name in ("peel", "sand", "full", "recoat")] == [
         pytest.approx(hours * 3600) for hours in (8, 20, 120, 10)]
     assert found["recoat"]["text"].startswith("3.0 h to 10.0 h")
-    plain = lines({"air": "20", "system": {"by_weight": "100:30", "lowest": "5"}})
+    plain = lines({"air": "20", "system": {"by_weight": "100:30", "lowest": "5", "speed": "medium"}})
     assert found["light"]["value"] == plain["light"]["value"] and found["turn"]["value"] == plain["turn"]["value"]
     assert "label's own for recoat without sanding, peel ply off, sand" in found["counted"]["text"]
     assert "type them with the system" in plain["counted"]["text"]
