@@ -38,7 +38,10 @@ class Form:
 
     def picked(self, path: str, item: dict) -> str:
         """The row a pick stands at: the one named, none where its own figures are typed, else the default."""
-        return self.typed.get(path) or ("" if self._typed_below(path) else item["default"])
+        row = self.typed.get(path) or ("" if self._typed_below(path) else item["default"])
+        stands = next((one["typed"] for one in item["rows"] if one["id"] == row), {})
+        own = {name: self.typed.get(f"{path}.{name}") for name in item["own"]}
+        return "" if any(text and text != stands.get(name) for name, text in own.items()) else row
 
     def open(self, path: str) -> bool:
         """A record's figures stand open where one was typed or has to be put right."""

@@ -1,5 +1,6 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
 from .card import in_words
+from .catalogue.marks import MEMORY
 from .errors import InputError
 from .inputs import Choice, Pick
 from .lines import SAY, words
@@ -37,6 +38,16 @@ def facts(record, values, system):
     return found
 
 
+def as_built_in(record, values):
+    """Labels of the fields that stand word for word as in a built-in row from memory; one alone may well be typed."""
+    best, tree = [], values["_tree"]
+    for _, _, mark, typed in record.rows:
+        same = [name for name, text in typed if name != "name" and tree.get(name) == text]
+        if mark == MEMORY and len(same) > max(1, len(best)):
+            best = same
+    return [small(field.label[:1]) + field.label[1:] for field in record.fields if field.name in best]
+
+
 def summary(record, values, system):
     """One line for a list: the first facts of a thing."""
     first = facts(record, values, system)[:MOST_TOLD]
@@ -50,6 +61,9 @@ def answer(values):
     mark = "".join([row[2] for row in record.rows if row[0] == mine["id"]])
     lines = [words("summary", mine["name"], summary(record, mine, values["units"]), rank=SAY,
                    rough="started from figures " + mark + ": type your own over them" if mark else "")]
+    same = as_built_in(record, mine)
+    if same and not mark:
+        lines.append(words("as_built_in", "From memory", "As built in, from memory: " + ", ".join(same), rank=SAY))
     if mine.get("length") == 0:  # only a roll has one
         lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
     return lines

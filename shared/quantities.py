@@ -158,9 +158,12 @@ def in_pieces(typed: str):
     """The numbers in a row as they were typed, each with the unit behind it.
 
     Between them stands a colon, a semicolon or "to"; where none of these does, a blank or a comma with one behind it.
+    Blanks part no numbers of different units: such are one length or one weight.
 
     >>> in_pieces("100:44"), in_pieces("1,15 0,98 g/mL"), in_pieces("1 1/2 3"), in_pieces("60 mL, 20 mL")
     (['100', '44'], ['1,15', '0,98 g/mL'], ['1 1/2', '3'], ['60 mL', '20 mL'])
+    >>> in_pieces("7 ft 10 in")
+    ['7 ft 10 in']
     """
     text = typed.replace(" to ", ":").replace(";", ":")
     for space in SPACES:
@@ -176,7 +179,9 @@ def in_pieces(typed: str):
             pieces[-1] += " " + word
         else:
             pieces.append(word)
-    return pieces or [text]
+    behind = [piece.strip(FIGURES + "/ ") for piece in pieces]
+    unlike = [words for words in behind if words and words != behind[-1]]
+    return [text] if unlike or not pieces else pieces  # "7 ft 10 in" is one length
 
 
 class Amount(Input):

@@ -228,6 +228,7 @@ def answer(values):
         lines.append(line("mixed_density", "Density of the mix", batch.density, "kg/m3",
                           told(batch.density, "g/mL", units, places=3), part="mix", rank=MORE,
                           rough="as mixed, before cure; volumes taken to add up"))
+    lines.append(_whose(system))
     lines.extend(_notations(basis(system)))
     lines.extend(_chemistry(system))
     lines.extend(questions(system))
@@ -266,6 +267,16 @@ def notation(parts) -> str:
             text = text[:-1]
         texts.append(text[:-1] if text.endswith(".") else text)
     return " : ".join(texts)
+
+
+def _whose(system):
+    """Whether the label is one that was typed or a built-in row, and by which name."""
+    marks = [row[2] for row in SYSTEM.rows if row[0] == system["id"]]
+    whose = "built in, figures " + marks[0] if marks else "as typed"
+    over = [field.label for field in SYSTEM.fields if marks and field.name != "name" and field.name in system["_tree"]
+            and system["_tree"][field.name] != SYSTEM.row(system["id"]).get(field.name)]
+    return words("whose_label", "Which label", (system["name"] or "No name") + ": " + whose,
+                 rough="typed over it: " + ", ".join(over) if over else "", rank=MORE)
 
 
 def _notations(found):

@@ -79,6 +79,25 @@ def test_what_a_screen_needs_and_the_label_does_not_say_is_asked_for(move, typed
     assert field in fields(found) and found["lines"] == []
 
 
+# built in or typed, told apart ---------------------------------------------------------------------------------------
+
+
+def test_an_answer_says_whether_its_label_is_built_in_or_typed():
+    told = [lines(answer("ratio", system=system))["whose_label"] for system in (
+        "3-1", MINE, dict(MINE, id="3-1"), {"id": "3-1", "densities": "1.1:1"})]
+    assert [line["text"] for line in told] == ["Three to one: built in, figures from memory", "Mine: as typed",
+                                              "Mine: as typed", "Three to one: built in, figures from memory"]
+    assert told[3]["rough"] == "typed over it: Densities"
+
+
+def test_the_kit_says_what_still_stands_as_built_in():
+    row = dict(KINDS["system"].row("3-1"), name="Mine")
+    told = lines(answer("kit", kind="system", system=row))["as_built_in"]["text"]
+    assert "densities" in told and "pot life" in told
+    assert "as_built_in" not in lines(answer("kit", kind="system", system=MINE))
+    assert "as_built_in" not in lines(answer("kit", kind="system", system=dict(MINE, densities="1.15 : 0.98 g/mL")))
+
+
 # typed over a built-in row -------------------------------------------------------------------------------------------
 
 

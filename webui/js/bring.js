@@ -15,7 +15,7 @@ export const bring = async (screen, form, changed) => {
   const { search } = location;
   const kept = recall(screen);
   if (search) history.replaceState(null, "", location.pathname);
-  const stands = kept ?? atFirst();
+  const stands = kept ?? atFirst(screen);
   if (stands) fill(form, stands);
   dismiss("link");
   if (search.length < 2) return;

@@ -65,6 +65,30 @@ const sameFigures = (one, name, filled) => {
   return typed.length === own.length && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
 };
 
+// Typed over a row or a thing of the kit, what makes it another thing leaves nothing of that one, as the engine reads it:
+// it stands there as typed from then on. Whether it does.
+export const comesApart = (form, field) => {
+  const record = field.closest("[data-record]")?.dataset.record;
+  const pick = record && form.elements.namedItem(record);
+  if (!pick) return false;
+  showKeep(form, pick);
+  const name = field.name.slice(record.length + 1);
+  if (!pick.value || !field.value || !JSON.parse(pick.dataset.own).includes(name) || field.value === typedOf(pick)[name]) return false;
+  pick.value = "";
+  return true;
+};
+
+// What was typed, or came by a link, can be kept with one tap, and is called by its name.
+const showKeep = (form, pick) => {
+  const figures = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)].filter(({ value }) => value);
+  const key = form.querySelector(`[data-keep-typed="${pick.name}"]`);
+  if (key) key.hidden = Boolean(pick.value) || !figures.length || Boolean(form.closest("[data-editing]"));
+  const typed = pick.querySelector("option[value='']");
+  const name = figures.find((field) => field.name === `${pick.name}.name`)?.value;
+  const called = name ? `${name} (${pick.dataset.typedHere})` : pick.dataset.asTyped;
+  if (typed && typed.textContent !== called) typed.textContent = called;
+};
+
 // A unit that was typed behind the number would stand there twice.
 export const isUnitTyped = (field) => /[\p{L}%°"″′']/u.test(field.value);
 
@@ -92,6 +116,12 @@ export const settle = (form) => {
     const typed = typedOf(pick);
     const mark = form.querySelector(`[data-mark="${pick.name}"]`);
     if (mark) mark.hidden = !pick.selectedOptions[0]?.dataset.mark;
+    showKeep(form, pick);
+    for (const select of form.querySelectorAll(`[data-record="${pick.name}"] select`)) {
+      const unsaid = select.querySelector("option[value='']");
+      const own = typed[select.name.slice(pick.name.length + 1)];
+      if (unsaid) unsaid.textContent = (own && [...select.options].find(({ value }) => value === own)?.textContent) || unsaid.dataset.unsaid;
+    }
     for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
       field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
     }

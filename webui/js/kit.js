@@ -1,5 +1,11 @@
 // The builder's own things beside the built-in rows of every pick: "kit:<id>", with the figures they stand for.
-import { all, change } from "./store.js";
+import { keptOne } from "./choices.js";
+import { ask } from "./engine.js";
+import { isUnitTyped } from "./form.js";
+import { notice, unanswered } from "./notice.js";
+import { all, change, put, remove } from "./store.js";
+
+const theirs = (a, b) => a.id - b.id;
 
 export const offerKit = async (form) => {
   if (form.closest("[data-editing]")) return; // where a thing is changed it does not stand for itself
@@ -9,7 +15,15 @@ export const offerKit = async (form) => {
   for (const pick of picks) {
     const chosen = pick.value;
     for (const old of pick.querySelectorAll("[data-kit]")) old.remove();
-    pick.prepend(...kit.filter((thing) => thing.record === pick.dataset.pick).map(entry));
+    pick.querySelector("[data-yours]")?.remove();
+    const own = kit.filter((thing) => thing.record === pick.dataset.pick).sort(theirs);
+    if (own.length) {
+      const yours = document.createElement("optgroup");
+      yours.label = pick.dataset.yoursLabel;
+      yours.dataset.yours = "";
+      yours.append(...own.map(entry));
+      pick.prepend(yours);
+    }
     pick.value = chosen;
   }
 };
@@ -23,6 +37,41 @@ export const learn = async (id, learned) => {
     return { ...thing, typed: learned ? { ...typed, learned } : typed };
   });
   return changed ? () => learn(id, before) : undefined;
+};
+
+// A bare number is kept with its unit: the screen that uses it may count in others.
+export const withUnit = (field) => {
+  const unit = field.parentElement.querySelector(".unit");
+  return unit && !isUnitTyped(field) ? `${field.value} ${unit.textContent}` : field.value;
+};
+
+// Keeps a thing; the first of its kind is taken by itself from then on. Resolves to its id, undefined where that failed.
+export const keepThing = async (thing) => {
+  const first = !(await all("kit")).some(({ record, id }) => record === thing.record && id !== thing.id);
+  const id = await put("kit", thing);
+  if (id !== undefined) keptOne({ ...thing, id }, first);
+  return id;
+};
+
+// Figures that were typed on a screen, or came by a link, into the kit as one thing, and chosen there.
+export const keepTyped = async (form, pick, changed, refuse) => {
+  const record = pick.dataset.pick;
+  const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)].filter(({ value }) => value);
+  const typed = Object.fromEntries(fields.map((field) => [field.name.slice(pick.name.length + 1), withUnit(field)]));
+  const answer = await ask({ move: "kit", typed: { kind: record, [record]: typed } }).catch(unanswered);
+  if (!answer) return;
+  if (answer.errors.length) {
+    refuse(answer.errors.map(({ field, message }) => ({ field: field.replace(record, pick.name), message })));
+    form.elements.namedItem(answer.errors[0].field.replace(record, pick.name))?.focus?.();
+    return;
+  }
+  const id = await keepThing({ record, typed, made: Date.now() });
+  if (id === undefined) return;
+  await offerKit(form);
+  pick.value = `kit:${id}`;
+  for (const field of fields) field.value = "";
+  changed();
+  notice("kit", `${typed.name} is in the kit.`, [["Undo", () => remove("kit", id)]]);
 };
 
 const entry = ({ id, typed }) => {

@@ -1,3 +1,4 @@
+import { withChoices } from "./choices.js";
 import { chosen } from "./settings.js";
 
 // What was typed last on each screen, kept on this phone so that a killed page comes back as it was.
@@ -5,13 +6,16 @@ const KEY = "covemix.typed.";
 const ANSWER = "covemix.answer.";
 
 // a screen not used yet starts in the units chosen for all of them; what was typed before keeps the units it had
-export const atFirst = () => (chosen("units") === "us" ? [["units", "us"]] : null);
+export const atFirst = (screen) => {
+  const pairs = withChoices(screen, chosen("units") === "us" ? [["units", "us"]] : []);
+  return pairs.length ? pairs : null;
+};
 
 export const recall = (screen) => {
   try {
     const kept = JSON.parse(localStorage.getItem(KEY + screen) ?? "null");
-    return Array.isArray(kept) ? kept.filter((pair) => Array.isArray(pair) && pair.length === 2
-      && typeof pair[0] === "string" && ["string", "number", "boolean"].includes(typeof pair[1])) : null;
+    return Array.isArray(kept) ? withChoices(screen, kept.filter((pair) => Array.isArray(pair) && pair.length === 2
+      && typeof pair[0] === "string" && ["string", "number", "boolean"].includes(typeof pair[1]))) : null;
   } catch {
     return null;
   }

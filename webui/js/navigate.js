@@ -1,4 +1,5 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
+import { leadIn } from "./choices.js";
 import { recall, remember } from "./memory.js";
 import { behind, notice } from "./notice.js";
 import { isTaken } from "./taken.js";
@@ -28,7 +29,8 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const whole = (name) => (adds ? name : name.split(".")[0]);
   const names = new Set(pairs.map(([name]) => whole(name)));
   remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
-  const undo = () => { remember(screen, before); location.reload(); };
+  if (!adds) leadIn(pairs);
+  const undo = () => { remember(screen, before); leadIn(before); location.reload(); };
   return () => behind(notice("lead", `${label}: it stands here now.`, [["Undo", undo]])); // what the screen asks for comes first
 };
 

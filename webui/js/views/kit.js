@@ -1,21 +1,16 @@
 // Kit: the builder's own things by kind, what this phone is set to, and a copy of everything.
 import { startBackup } from "./backup.js";
+import { goneOne } from "../choices.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, said, toldOf, unreadEntry } from "../entries.js";
-import { learn } from "../kit.js";
+import { keepThing, learn, withUnit } from "../kit.js";
 import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, remove, unread, whenChanged } from "../store.js";
-import { isUnitTyped, typedOf } from "../form.js";
-
-// A bare number is kept with its unit: the screen that uses it may count in others.
-const withUnit = (field) => {
-  const unit = field.parentElement.querySelector(".unit");
-  return unit && !isUnitTyped(field) ? `${field.value} ${unit.textContent}` : field.value;
-};
+import { typedOf } from "../form.js";
 
 const typedIn = (form, record) => {
   const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
@@ -37,7 +32,7 @@ export const mount = (screen, main) => {
 
   const keep = (_, thing) => {
     const record = form.elements.namedItem("kind").value;
-    return put("kit", { ...(thing ?? {}), record, typed: typedIn(form, record), made: thing?.made ?? Date.now() });
+    return keepThing({ ...(thing ?? {}), record, typed: typedIn(form, record), made: thing?.made ?? Date.now() });
   };
   const openForm = editing(screen, main, keep);
 
@@ -53,6 +48,7 @@ export const mount = (screen, main) => {
   };
   const drop = async (thing) => {
     if (!(await remove("kit", thing.id))) return;
+    goneOne(thing);
     notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
   };
 

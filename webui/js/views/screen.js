@@ -1,8 +1,9 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring } from "../bring.js";
+import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
-import { offerKit } from "../kit.js";
+import { comesApart, fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
+import { keepTyped, offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { dismiss, notice, once } from "../notice.js";
@@ -92,6 +93,7 @@ export const mount = (screen, main) => {
     form.dataset.typed = "yes";
     if (field) settleUnit(field);
     else settle(form);
+    hold(form);
     const kept = remember(screen, typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
   };
@@ -107,7 +109,10 @@ export const mount = (screen, main) => {
   form.addEventListener("input", ({ target }) => { // three megabytes cost a phone seconds before anybody can refuse them
     if (target.value.length > LONGEST_TYPED) target.value = target.value.slice(0, LONGEST_TYPED);
   }, { capture: true });
-  form.addEventListener("input", ({ target }) => changed(target.matches("input:not([type=radio])") ? target : null));
+  form.addEventListener("input", ({ target }) => {
+    const apart = comesApart(form, target);
+    changed(target.matches("input:not([type=radio])") && !apart ? target : null);
+  });
   form.addEventListener("submit", (event) => {
     if (!form.classList.contains("live")) return;
     event.preventDefault();
@@ -121,6 +126,10 @@ export const mount = (screen, main) => {
     event.stopImmediatePropagation();
     notice("old", NOT_OLD);
   }, { capture: true });
+  form.addEventListener("click", ({ target }) => {
+    const key = target.closest("[data-keep-typed]");
+    if (key) keepTyped(form, form.elements.namedItem(key.dataset.keepTyped), changed, refuse);
+  });
   const button = document.querySelector("[data-share]");
   if (button) {
     button.hidden = false;
@@ -149,9 +158,14 @@ export const mount = (screen, main) => {
   settle(form);
   const kept = recallAnswer(screen, pairs(form));
   if (kept) showKept(kept);
-  else if (recall(screen) ?? atFirst()) blank();
+  else if (recall(screen) ?? atFirst(screen)) blank();
   brought.then(() => refresh());
-  offerKit(form).then(() => { fill(form, pairs(form)); });
+  offerKit(form).then(() => {
+    fill(form, pairs(form));
+    if (!takeOwn(form)) return;
+    settle(form);
+    refresh();
+  });
   return { form, refresh, changed, refuse, brought };
 };
 

@@ -1,0 +1,95 @@
+// What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
+const KEY = "covemix.choice";
+const CALLED = { people: "crew" }; // where screens call a kind of thing otherwise
+const SCREENS = new Set(["pour", "joint", "boat", "clock", "plan", "safety"]);
+
+// {record: {id, own, typed}}: of the kit by its id, with what was typed over it; typed: all its figures, [field, text],
+// the row of a pick under ""
+const choices = () => {
+  try {
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? "{}");
+    return kept && typeof kept === "object" && !Array.isArray(kept) ? kept : {};
+  } catch {
+    return {};
+  }
+};
+
+const write = (all) => {
+  try { localStorage.setItem(KEY, JSON.stringify(all)); } catch { /* it holds on this screen only */ }
+};
+
+const picksOf = (form) => (form.closest("[data-editing]") ? []
+  : [...form.querySelectorAll("[data-pick]")].filter((pick) => !pick.closest("[data-group]")));
+const fieldsOf = (form, pick) => [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+const key = (pick, field) => field.name.slice(pick.name.length + 1);
+const named = (name, field) => (field ? `${name}.${field}` : name);
+
+const standing = (form, pick) => {
+  const own = fieldsOf(form, pick).filter(({ value }) => value).map((field) => [key(pick, field), field.value]);
+  const id = pick.value.match(/^kit:(\d+)$/)?.[1];
+  if (!id) return { own, typed: pick.value ? [["", pick.value], ...own] : own };
+  const over = new Set(own.map(([field]) => field));
+  const kept = Object.entries(JSON.parse(pick.selectedOptions[0].dataset.typed)).filter(([field]) => !over.has(field));
+  return { id: Number(id), own, typed: [...kept, ...own] };
+};
+
+// As the form stands now, for all screens.
+export const hold = (form) => {
+  const all = choices();
+  for (const pick of picksOf(form)) all[pick.dataset.pick] = standing(form, pick);
+  write(all);
+};
+
+// A thing of the kit that is kept: the first of its kind is taken by itself, the one in use is followed.
+export const keptOne = ({ id, record, typed }, first) => {
+  const all = choices();
+  if (!first && all[record]?.id !== id) return;
+  write({ ...all, [record]: { id, own: [], typed: Object.entries(typed) } });
+};
+
+export const goneOne = ({ id, record }) => {
+  const { [record]: held, ...rest } = choices();
+  if (held?.id === id) write(rest);
+};
+
+// What another screen leads in goes before what was chosen.
+export const leadIn = (pairs) => {
+  const all = choices();
+  for (const record of Object.keys(all)) {
+    const name = CALLED[record] ?? record;
+    const mine = pairs.filter(([each]) => each.split(".")[0] === name).map(([each, text]) => [each.slice(name.length + 1), text]);
+    if (mine.length) all[record] = { own: mine.filter(([field]) => field), typed: mine };
+  }
+  write(all);
+};
+
+// What a screen kept, with the choices that hold now in the place of its own.
+export const withChoices = (screen, kept) => {
+  const all = SCREENS.has(screen) ? Object.entries(choices()) : [];
+  return all.reduce((pairs, [record, { typed }]) => {
+    const name = CALLED[record] ?? record;
+    return [...pairs.filter(([each]) => each.split(".")[0] !== name), ...typed.map(([field, text]) => [named(name, field), text])];
+  }, kept);
+};
+
+const stands = (form, pick) => (pick.value === "" || [...pick.options].find((one) => one.defaultSelected)?.value === pick.value)
+  && !fieldsOf(form, pick).some(({ value }) => value);
+
+// The chosen thing of the kit by its id, or where nothing was chosen yet the first of the builder's own; whether the
+// form is another one now.
+export const takeOwn = (form) => {
+  const all = choices();
+  let changed = false;
+  for (const pick of picksOf(form)) {
+    const held = all[pick.dataset.pick];
+    const entries = [...pick.querySelectorAll("[data-kit]")];
+    const entry = held ? entries.find(({ value }) => value === `kit:${held.id}`) : stands(form, pick) && entries[0];
+    if (!entry || pick.value === entry.value) continue;
+    pick.value = entry.value;
+    const own = new Map(held?.own ?? []);
+    for (const field of fieldsOf(form, pick)) field.value = own.get(key(pick, field)) ?? "";
+    changed = true;
+  }
+  if (changed) hold(form);
+  return changed;
+};
