@@ -33,7 +33,7 @@ def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, st
     opened(kit, standing.url)
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
     expect(figure(kit, "reading_a")).to_have_text("167 g")
-    kit.get_by_text("Pumps", exact=True).first.click()
+    kit.get_by_role("radio", name="Pumps").check()
     expect(kit.locator("[data-error='system.densities']")).to_be_visible()
     expect(kit.locator("[data-line=strokes_a]")).to_have_count(0)
 
@@ -45,7 +45,7 @@ def test_typed_over_a_built_in_row_it_stands_as_typed(phone, standing):
     expect(system(phone)).to_have_value("")
     expect(phone.locator("[name='system.densities']")).to_have_attribute("placeholder", "")
     expect(figure(phone, "reading_a")).to_have_text("167 g")
-    phone.get_by_text("Pumps", exact=True).first.click()
+    phone.get_by_role("radio", name="Pumps").check()
     expect(phone.locator("[data-error='system.densities']")).to_be_visible()
 
 
