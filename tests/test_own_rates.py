@@ -144,15 +144,18 @@ def test_a_step_that_was_not_told_teaches_nothing():
     assert laid.spans(batch, {"mix": 360.0, "place": 360.0}) == {}  # two told at once
 
 
+ANN = {"name": "Ann", "hands": "1"}
+
+
 @pytest.mark.parametrize(("more", "said", "rate"), [
     ({}, "all from memory", 0.8),
     ({"hand": "novice"}, "all from memory", 0.4),
-    ({"crew": {"name": "Ann", "learned": "roll 0.5, 0.4 to 0.6, from 3"}},
+    ({"crew": {**ANN, "learned": "roll 0.5, 0.4 to 0.6, from 3"}},
      "roll from 3 own batches, 0.4 to 0.6; place, tool, clean, wet out, lay, peel ply from memory", 0.5),
-    ({"crew": {"name": "Ann", "learned": "roll 0.5, 0.4 to 0.6, from 1"}}, "roll from 1 own batch, 0.4 to 0.6", 0.5),
-    ({"crew": {"name": "Ann", "roll": "0.7", "learned": "roll 0.5, 0.4 to 0.6, from 3"}}, "roll the crew's own", 0.7),
+    ({"crew": {**ANN, "learned": "roll 0.5, 0.4 to 0.6, from 1"}}, "roll from 1 own batch, 0.4 to 0.6", 0.5),
+    ({"crew": {**ANN, "roll": "0.7", "learned": "roll 0.5, 0.4 to 0.6, from 3"}}, "roll the crew's own", 0.7),
     ({"crew": {"id": "1", "roll": "0.8 m/min", "learned": "roll 0.5, 0.4 to 0.6, from 3"}}, "from 3 own", 0.5),
-    ({"roll_rate": "0.9", "crew": {"name": "Ann", "roll": "0.7"}}, "roll typed", 0.9),
+    ({"roll_rate": "0.9", "crew": {**ANN, "roll": "0.7"}}, "roll typed", 0.9),
 ])
 def test_the_plan_says_which_rates_it_counts_and_where_from(more, said, rate):
     line = by_name(answered(**more))["rates"]
