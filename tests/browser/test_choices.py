@@ -1,4 +1,4 @@
-"""Choices: the builder's own things are taken by themselves, one choice holds on every screen, a link's thing is kept."""
+"""Choices: the builder's own things are taken by themselves, one choice holds everywhere, a link's thing is kept."""
 import pytest
 from playwright.sync_api import expect
 
