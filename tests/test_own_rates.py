@@ -178,7 +178,7 @@ def test_slower_own_hands_lay_less():
 @pytest.mark.parametrize("text", ["roll", "roll 0.5", "fly 0.5, 0.4 to 0.6, from 3", "roll 0, 0 to 0.6, from 3", "; ",
                                   "roll 0.5, 0.4 to x, from 3"])
 def test_what_does_not_read_as_learned_is_told_at_its_field(text):
-    found = moves.answer("plan", dict(FREE, crew={"name": "Ann", "learned": text}))
+    found = moves.answer("plan", dict(FREE, crew={**ANN, "learned": text}))
     assert [error["field"] for error in found["errors"]] == ["crew.learned"]
 
 
