@@ -5,7 +5,7 @@ PORT ?= 8000
 JOBS ?= $(shell nproc)
 HERE := .venv/bin
 
-.PHONY: run test lint checks mutants bench audit lock pictures clean
+.PHONY: run test lint checks mutants broken bench audit lock pictures clean
 
 run: .venv/run
 	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
@@ -31,6 +31,10 @@ bench: .venv/test
 mutants: .venv/test
 	$(HERE)/pip install --quiet --editable '.[test,mutants]'
 	nice -n 19 $(HERE)/python tests/mutants.py .venv/mutants
+
+broken: .venv/test
+	.ci/browser
+	nice -n 19 $(HERE)/python tests/broken_runs.py .venv/broken
 
 audit: .venv/test
 	$(HERE)/pip install --quiet pip-audit

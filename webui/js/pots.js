@@ -19,8 +19,10 @@ let told = new Map(); // id -> the engine's lines
 let problems = new Map(); // id -> why there are no lines, in one sentence
 const rang = new Set(); // on this tab, also where nothing can be kept
 let busy = false;
+let looked = false; // at what this phone keeps
 
-export const running = () => pots.some(({ row }) => !row);
+// Until it is known whether a pot runs, one may: an update that is offered in between would be taken over its head.
+export const running = () => !looked || pots.some(({ row }) => !row);
 export const whenTold = (listener) => { listeners.add(listener); };
 export const lines = (pot) => told.get(pot.id) ?? [];
 export const line = (pot, name) => lines(pot).find((one) => one.name === name);
@@ -109,6 +111,7 @@ const load = async () => {
   try {
     pots = (await read("pots")).map(readable);
   } catch { /* what ran before goes on */ }
+  looked = true;
   if (!pots.length) told.clear();
   sayStrange();
   tell();
