@@ -190,6 +190,9 @@ FROM = {
     "air that is warm": (28, "degC"), "air that is cold": (12, "degC"), "pot that is hot": (50, "degC"),
     "usable time that is short": (10, "min"), "air changes that are few": (2, "an hour"),
     "room that is small": (30, "m3"), "putty that is thick": (12, "mm"),
+    # the temperature from which HOT, below, says that it runs away; a smaller pot sheds its heat (own runs: 30 g at
+    # 20 degC peak at 39 to 140 degC, with every remembered constant at its ends)
+    "peak of a pot that runs away": (100, "degC"), "mass whose peak is told at the least": (30, "g"),
 }
 
 # --- ratio, stirring, filling: from memory or common practice
@@ -201,7 +204,9 @@ DEW = {"margin K": 3, "damp %": 85, "clear sky K": 3, "meter K": 1}
 
 # --- how long a mix lasts: (value, least, most, mark), times as multiples of the pot life of 100 g
 WINDOWS = {"soft": (2, 1.5, 2.5, MEMORY), "film": (3.5, 2, 6, MEMORY), "exponent": (1 / 3, 0.2, 0.45, MEMORY),
-           "doubling": (2, 1.8, 2.3, COMMON), "share": (0.8, 0.6, 1, MEMORY)}
+           "doubling": (2, 1.8, 2.3, COMMON), "share": (0.8, 0.6, 1, MEMORY),
+           # of a time to gel: own runs have a film twice as thick at 0.34 to 0.43 of it, four times at 0.5 to 0.6
+           "film share": (0.5, 0.34, 0.6, MEMORY)}
 COLDEST_WORK = {"fast": 5, "medium": 12, "slow": 18}  # degC, from memory
 # hours at 20 to 25 degC with a fast, medium, slow hardener; what to look for; from memory
 CURE = {
@@ -306,6 +311,8 @@ MOMENT = (
     ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot", MEMORY),
     ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
      "hot", MEMORY),
+    ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
+     "once.", "hot", MEMORY),
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),
