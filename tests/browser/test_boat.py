@@ -197,3 +197,26 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
     expect(boat.locator("[data-notice=row]")).to_contain_text("list is full")
     expect(boat.locator("[data-group=remnants] [data-row]")).to_have_count(12)
+
+
+def test_an_undo_ends_with_the_next_edit_and_throws_nothing_away(phone, standing):
+    phone.goto(standing.url + "/boat/")
+    phone.get_by_role("button", name="Take all joints out").click()
+    undo = phone.locator("[data-notice=row]").get_by_role("button", name="Undo")
+    expect(undo).to_be_visible()
+    phone.locator("[data-group=joints] [data-add-row]").click()
+    expect(undo).to_have_count(0)
+    phone.locator("[name='joints.0.name']").fill("Mine")
+    phone.get_by_role("button", name="Take all joints out").click()
+    undo.click()
+    expect(phone.locator("[name='joints.0.name']")).to_have_value("Mine")
+
+
+def test_an_undo_does_not_outlive_its_screen(phone, standing):
+    """It would write into a form that nobody sees, and over what stands there by then."""
+    phone.goto(standing.url + "/boat/")
+    phone.get_by_role("button", name="Take all joints out").click()
+    expect(phone.locator("[data-notice=row]")).to_be_visible()
+    phone.get_by_role("link", name="Joint", exact=True).click()
+    expect(phone.locator("[name=thickness]")).to_be_visible()
+    expect(phone.locator("[data-notice=row]")).to_have_count(0)

@@ -337,3 +337,108 @@ def test_what_is_kept_stands_there_also_where_nothing_answers(kit):
     assert kit.workers == []
     mine.get_by_role("button", name="Remove").click()
     expect(mine).to_have_count(0)
+
+
+def test_the_undo_of_a_copy_ends_when_the_copy_is_changed(kit):
+    add(kit)
+    mine = shelf(kit, "Resin system").locator(".entry")
+    mine.get_by_role("button", name="Copy").click()
+    expect(mine).to_have_count(2)
+    expect(kit.locator("[data-notice=kit]")).to_be_visible()
+    mine.nth(1).get_by_role("button", name="Change").click()
+    kit.locator("[name='system.by_weight']").fill("100:25")
+    kit.get_by_role("button", name="Keep it").click()
+    expect(mine.nth(1)).to_contain_text("100:25")
+    expect(kit.locator("[data-notice=kit]")).to_have_count(0)
+
+
+RUNS = """async ([place, before]) => {
+  const { put } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  await put("pots", { started: Date.now() - before, typed: [["duration", "40"], ["batch", "90 g"], ["place", place]],
+    timing: [], system: [], done: [], rung: [], said: [] });
+}"""
+
+
+def exported(page):
+    with page.expect_download() as got:
+        page.get_by_role("button", name="Save kit and log to a file").click()
+    return got.value.path().read_bytes()
+
+
+def names(page):
+    return [row["typed"]["name"] for row in json.loads(exported(page))["kit"]]
+
+
+def places(page):
+    return [dict(row["typed"])["place"] for row in json.loads(exported(page))["pots"]]
+
+
+def choose(page, saved):
+    page.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
+    expect(page.locator("[data-preview]")).to_be_visible()
+
+
+def test_a_file_stops_no_pot_shows_what_would_change_and_is_added_or_replaces(kit):
+    kit.evaluate(RUNS, ["Bow", 90_000])
+    add(kit, name="In the file")
+    expect(kit.locator(".entry")).to_have_count(1)
+    saved = exported(kit)
+    kit.locator(".entry").get_by_role("button", name="Remove").click()
+    expect(kit.locator(".entry")).to_have_count(0)
+    add(kit, name="Only here")
+    expect(kit.locator(".entry")).to_have_count(1)
+    kit.evaluate("""async () => {
+      const here = document.querySelector("script[type=module]").src;
+      const { read, remove } = await import(here.replace("main.js", "store.js"));
+      for (const { id } of await read("pots")) await remove("pots", id);
+    }""")
+    kit.evaluate(RUNS, ["Stern", 30_000])
+    choose(kit, saved)
+    for part in ("add", "replace"):
+        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Comes in: 1 thing (In the file)")
+        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Comes in: 1 running pot (90 g, Bow")
+    expect(kit.locator("[data-preview-replace]")).to_contain_text("Goes: 1 thing (Only here)")
+    expect(kit.locator("[data-preview-add]")).not_to_contain_text("Goes")
+    expect(kit.locator("[data-preview-pots]")).to_contain_text("runs on: 90 g, Stern")
+    foot = kit.locator("[data-foot]").bounding_box()["y"]
+    for name in ("Leave as it is", "Add to mine", "Replace all"):
+        button = kit.get_by_role("button", name=name)
+        button.evaluate("(one) => one.scrollIntoView({ block: 'center' })")
+        box = button.bounding_box()
+        assert box["height"] >= 48
+        assert box["y"] + box["height"] <= foot
+    kit.get_by_role("button", name="Add to mine").click()
+    expect(kit.locator(".entry")).to_have_count(2)
+    assert sorted(names(kit)) == ["In the file", "Only here"]
+    assert sorted(places(kit)) == ["Bow", "Stern"]
+    choose(kit, saved)
+    expect(kit.locator("[data-preview-add]")).to_contain_text("Nothing: it is all here already.")
+    kit.get_by_role("button", name="Replace all").click()
+    expect(kit.locator(".entry")).to_have_count(1)
+    assert names(kit) == ["In the file"]
+    assert sorted(places(kit)) == ["Bow", "Stern"]
+
+
+def test_every_import_can_be_undone_also_after_a_second_one_and_a_reload(kit):
+    add(kit, name="First")
+    expect(kit.locator(".entry")).to_have_count(1)
+    first = exported(kit)
+    second = first.replace(b"First", b"Second")
+    kit.locator(".entry").get_by_role("button", name="Remove").click()
+    expect(kit.locator(".entry")).to_have_count(0)
+    add(kit, name="Mine")
+    expect(kit.locator(".entry")).to_have_count(1)
+    for saved, name in ((first, "First"), (second, "Second")):
+        choose(kit, saved)
+        kit.get_by_role("button", name="Replace all").click()
+        expect(kit.locator(".entry-name")).to_have_text([name])
+    kit.reload()
+    add(kit, name="Since")  # entered after both: it stays, whatever is undone
+    expect(kit.locator(".entry")).to_have_count(2)
+    undo = kit.get_by_role("button", name="Undo the newest")
+    undo.click()
+    expect(kit.locator(".entry-name")).to_have_text(["First", "Since"])
+    undo.click()
+    expect(kit.locator(".entry")).to_have_count(2)
+    assert sorted(names(kit)) == ["Mine", "Since"]
+    expect(undo).to_be_hidden()

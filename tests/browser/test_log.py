@@ -161,3 +161,23 @@ def test_the_own_file_of_rows_that_cannot_be_read_comes_back(log, standing):
     log.goto(standing.url + "/log/")
     expect(log.locator("[data-unread=log]")).to_have_count(5)
     expect(log.locator(".entry:not([data-unread])")).to_have_count(2)
+
+
+def test_the_undo_of_a_lead_ends_with_the_next_edit(log):
+    log.get_by_role("button", name="Pour again").click()
+    expect(log.get_by_label("Amount", exact=True)).to_have_value("321")
+    expect(log.locator("[data-notice=lead]")).to_contain_text("Pour holds that batch again")
+    log.get_by_label("Amount", exact=True).fill("654")
+    expect(log.locator("[data-notice=lead]")).to_have_count(0)
+
+
+def test_a_batch_that_is_brought_back_takes_no_others_place(log):
+    log.locator(".entry", has_text="Bow").get_by_role("button", name="Remove").click()
+    expect(log.locator(".entry")).to_have_count(1)
+    log.evaluate("""async () => {
+      const { put } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+      await put("log", { id: 2, kind: "poured", when: 1, typed: { what: "In its place" }, pairs: [] });
+    }""")
+    log.get_by_role("button", name="Undo").click()
+    expect(log.locator(".entry")).to_have_count(3)
+    expect(log.locator(".entry", has_text="In its place")).to_have_count(1)

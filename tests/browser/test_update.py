@@ -109,3 +109,56 @@ def test_a_first_visit_behind_a_sign_in_page_is_kept_the_next_time(phone, served
     served.stop()
     phone.reload()
     expect(figure(phone, "reading_b")).to_be_visible()
+
+
+def test_every_form_of_every_tab_comes_back_as_typed_after_an_update(phone, served, other_build):
+    """Two tabs on Pour, a half-typed thing of the kit, a batch of the log: an update taken in one of them."""
+    keep(phone, served.url)
+    before = phone.evaluate(BUILD)
+    tabs = {name: phone.context.new_page() for name in ("pour", "kit", "log")}
+    pour, kit, log = tabs.values()
+    pour.goto(served.url)
+    kit.goto(served.url + "/kit/")
+    log.goto(served.url + "/log/")
+    phone.get_by_label("Amount", exact=True).fill("321")
+    pour.get_by_label("Amount", exact=True).fill("")
+    kit.get_by_role("region", name="Cup", exact=True).get_by_role("button", name="Add").click()
+    kit.locator("[name='cup.name']").fill("Half a cu")
+    log.get_by_role("button", name="Add a batch").click()
+    log.get_by_label("What was poured").fill("Half a ba")
+    log.get_by_label("When").fill("2026-06-01T09:30")
+    served.stop()
+    served.start(other_build)
+    phone.evaluate(LOOK)
+    phone.get_by_role("button", name="Update now").click()
+    for page in (phone, *tabs.values()):
+        page.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
+    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+    expect(pour.get_by_label("Amount", exact=True)).to_have_value("")
+    expect(kit.locator("[name='cup.name']")).to_have_value("Half a cu")
+    expect(kit.locator("[name='cup.name']")).to_be_visible()
+    expect(log.get_by_label("What was poured")).to_have_value("Half a ba")
+    expect(log.get_by_label("When")).to_have_value("2026-06-01T09:30")
+    log.get_by_role("button", name="Keep it").click()
+    expect(log.locator(".entry")).to_contain_text("Half a ba")
+    log.reload()  # kept: it does not open again
+    expect(log.locator(".entry")).to_be_visible()
+
+
+def test_a_half_typed_change_belongs_to_its_own_thing_after_the_page_was_killed(phone, standing):
+    phone.goto(standing.url + "/log/")
+    phone.get_by_role("button", name="Add a batch").click()
+    phone.get_by_label("What was poured").fill("Keel")
+    phone.get_by_role("button", name="Keep it").click()
+    phone.locator(".entry").get_by_role("button", name="Change").click()
+    phone.get_by_label("What was poured").fill("Keel, port")
+    other = phone.context.new_page()  # another tab starts with the list
+    other.goto(standing.url + "/log/")
+    expect(other.locator(".entry")).to_contain_text("Keel")
+    phone.evaluate("window.onbeforeunload = null")
+    phone.goto("about:blank")
+    phone.goto(standing.url + "/log/")
+    expect(phone.get_by_label("What was poured")).to_have_value("Keel, port")
+    phone.get_by_role("button", name="Keep it").click()
+    expect(phone.locator(".entry")).to_have_count(1)
+    expect(phone.locator(".entry")).to_contain_text("Keel, port")

@@ -3,6 +3,7 @@ import { ask } from "./engine.js";
 import { fill, pairs as typedIn } from "./form.js";
 import { atFirst, recall, remember } from "./memory.js";
 import { dismiss, notice } from "./notice.js";
+import { offerUndo } from "./undo.js";
 
 const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
 
@@ -30,7 +31,7 @@ export const bring = async (screen, form, changed) => {
       fill(form, pairs);
       changed();
       document.getElementById("main").focus();
-      notice("link", "The link's values stand here now.", [["Undo", () => { fill(form, before); changed(); }]]);
+      offerUndo(form, "link", "The link's values stand here now.", () => { fill(form, before); changed(); });
     };
     notice("link", `A link brings: ${words}.`, [["Use these", use]], "Keep mine").querySelector("button:last-child").focus();
   } else if (pairs.length) {

@@ -1,14 +1,16 @@
 // A list and, in its place while one thing is added or changed, the form for it.
 import { ask } from "./engine.js";
-import { fill, pairs, settle } from "./form.js";
+import { fill, openAround, pairs, settle } from "./form.js";
+import { recallOpen, rememberOpen } from "./memory.js";
 import { unanswered } from "./notice.js";
 import { mount } from "./views/screen.js";
 
-// keep(pairs, entry): stores it; resolves to undefined where that failed. Returns open(values, entry).
-export const editing = (screen, main, keep) => {
+// keep(pairs, entry): stores it; resolves to undefined where that failed. beside: fields outside the form that belong to
+// what is typed. What is half typed comes back after a reload, with the entry it belongs to. Returns open(values, entry).
+export const editing = (screen, main, keep, beside = []) => {
   const listing = main.querySelector("[data-listing]");
   const section = main.querySelector("[data-editing]");
-  const { form, changed, refuse } = mount(screen, main);
+  const { form, changed, refuse, brought } = mount(screen, main);
   let current = null;
 
   const turn = (edit, focus) => {
@@ -19,7 +21,8 @@ export const editing = (screen, main, keep) => {
     window.scrollTo(0, 0);
     focus?.focus({ preventScroll: true });
   };
-  const close = () => { current = null; turn(false, document.getElementById("main")); };
+  const hold = () => rememberOpen(screen, { entry: current, beside: beside.map((field) => field.value) });
+  const close = () => { current = null; rememberOpen(screen, null); turn(false, document.getElementById("main")); };
 
   const save = async () => {
     const typed = pairs(form);
@@ -29,7 +32,7 @@ export const editing = (screen, main, keep) => {
     const wrong = answers.flatMap(([, answer]) => answer.errors);
     if (wrong.length) {
       const field = form.elements.namedItem(wrong[0].field) ?? form.querySelector(`[data-error="${wrong[0].field}"]`);
-      for (let fold = field?.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
+      if (field) openAround(field);
       field?.focus?.();
       return;
     }
@@ -47,12 +50,23 @@ export const editing = (screen, main, keep) => {
   section.querySelector("[data-leave]").addEventListener("click", close);
   section.querySelector("[data-buttons]").hidden = false;
   section.querySelector("[data-plain]").hidden = true;
+  for (const field of beside) field.addEventListener("input", hold);
   turn(false);
+  const open = recallOpen(screen);
+  if (open) {
+    brought.then(() => { // the form holds by now what was typed last
+      current = open.entry;
+      beside.forEach((field, place) => { field.value = open.beside[place]; });
+      for (const field of form.querySelectorAll("input[name]:not([type=radio])")) if (field.value) openAround(field);
+      turn(true);
+    });
+  }
   return (values, entry, focus) => {
     current = entry;
     fill(form, values);
     settle(form);
     changed();
+    hold();
     turn(true, focus?.(form) ?? form.querySelector("input, select"));
   };
 };

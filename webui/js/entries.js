@@ -1,6 +1,6 @@
 import { ask } from "./engine.js";
 import { notice } from "./notice.js";
-import { put, remove } from "./store.js";
+import { putBack, remove } from "./store.js";
 
 const NO_FIGURES = "Its figures could not be worked out.";
 
@@ -45,7 +45,7 @@ const CANNOT = "It is kept as it is, and is in the file that Kit saves. Nothing 
 export const unreadEntry = (store, row) => {
   const text = JSON.stringify(row);
   const drop = async () => {
-    if (await remove(store, row.id)) notice(store, "The row that cannot be read is removed.", [["Undo", () => put(store, row)]]);
+    if (await remove(store, row.id)) notice(store, "The row that cannot be read is removed.", [["Undo", () => putBack(store, row)]]);
   };
   const item = entry({ id: `unread-${row.id}`, title: "A row that cannot be read", beside: CANNOT,
     details: [text.length > MOST ? `${text.slice(0, MOST)} …` : text], acts: [["Remove", drop]] });

@@ -16,6 +16,10 @@ const isKit = (field) => field.value.startsWith("kit:");
 export const pairs = (form) => named(form).filter(given)
   .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
 
+// To be kept as typed: a field that starts with something and was emptied by hand is empty when it comes back.
+export const held = (form) => pairs(form).concat(named(form)
+  .filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]));
+
 // The same without what stood there before anybody typed or chose; a row comes whole.
 export const chosen = (form) => {
   const standing = new Set(named(form).filter(stands).map((field) => field.name));
@@ -142,7 +146,7 @@ export const showErrors = (form, errors) => {
   return [...told.values()]; // errors of fields that are not on this form
 };
 
-const openAround = (place) => {
+export const openAround = (place) => {
   for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
 };
 

@@ -29,14 +29,16 @@ export const offerKit = async (form) => {
 };
 
 // What people of the kit have learned, "" for nothing. Resolves to the way back, or undefined where nothing was changed.
-export const learn = async (id, learned) => {
+// expected: what they have learned so far, where it may be another by now and then stays.
+export const learn = async (id, learned, expected = null) => {
   let before = "";
   const changed = await change("kit", id, (thing) => {
     const { learned: old, ...typed } = thing.typed;
     before = old ?? "";
+    if (expected !== null && before !== expected) return null;
     return { ...thing, typed: learned ? { ...typed, learned } : typed };
   });
-  return changed ? () => learn(id, before) : undefined;
+  return changed ? () => learn(id, before, learned) : undefined;
 };
 
 // A bare number is kept with its unit: the screen that uses it may count in others.

@@ -1,5 +1,5 @@
 // The log of poured batches: one entry is typed text by field name, as the engine's move `log` reads it.
-import { kept, put, remove } from "./store.js";
+import { kept, put, putBack, remove } from "./store.js";
 
 // A batch was poured. entry: { typed: {what, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
 // pairs: the pairs of the screen it came from, when: wall time in ms }; only what is known has to be there.
@@ -19,6 +19,8 @@ export const toOpen = () => {
 };
 
 export const changeBatch = (entry) => put("log", entry);
+// One that was dropped, where its place may be another's by now.
+export const bringBackBatch = (entry) => putBack("log", entry);
 export const dropBatch = (id) => remove("log", id);
 
 // What is kept of laid batches, of these people or of nobody named, newest first: what own rates are learned from.

@@ -1,7 +1,7 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
 import { saveFile } from "./backup.js";
 import { startEngine, whenHung } from "./engine.js";
-import { pairs } from "./form.js";
+import { held } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
 import { notice } from "./notice.js";
@@ -36,7 +36,7 @@ const show = () => {
 
 const save = () => {
   const form = document.querySelector("[data-form]");
-  if (form) remember(document.documentElement.dataset.screen, pairs(form));
+  if (form) remember(document.documentElement.dataset.screen, held(form));
 };
 
 followUpdates(save);

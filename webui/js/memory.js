@@ -11,11 +11,17 @@ export const atFirst = (screen) => {
   return pairs.length ? pairs : null;
 };
 
+// Each tab keeps its own, which outlives a reload and a page that the browser put away: of two tabs neither takes the
+// other's words. A tab that is new begins with what was typed last on this phone.
+const own = (key) => sessionStorage.getItem(key) ?? localStorage.getItem(key);
+
+const isPair = (pair) => Array.isArray(pair) && pair.length === 2
+  && typeof pair[0] === "string" && ["string", "number", "boolean"].includes(typeof pair[1]);
+
 export const recall = (screen) => {
   try {
-    const kept = JSON.parse(localStorage.getItem(KEY + screen) ?? "null");
-    return Array.isArray(kept) ? withChoices(screen, kept.filter((pair) => Array.isArray(pair) && pair.length === 2
-      && typeof pair[0] === "string" && ["string", "number", "boolean"].includes(typeof pair[1]))) : null;
+    const kept = JSON.parse(own(KEY + screen) ?? "null");
+    return Array.isArray(kept) ? withChoices(screen, kept.filter(isPair)) : null;
   } catch {
     return null;
   }
@@ -23,12 +29,36 @@ export const recall = (screen) => {
 
 // false: this phone keeps nothing (private mode, full disk); the caller says so once
 export const remember = (screen, values) => {
+  const text = JSON.stringify(values);
+  const keep = (place) => {
+    try {
+      place().setItem(KEY + screen, text);
+      return true;
+    } catch {
+      return false;
+    }
+  };
+  keep(() => sessionStorage);
+  return keep(() => localStorage);
+};
+
+// What a tab has open in the place of a list, until it is kept or left: {entry, beside}. Of this tab alone: another one
+// that is opened starts with the list.
+const OPEN = "covemix.open.";
+
+export const recallOpen = (screen) => {
   try {
-    localStorage.setItem(KEY + screen, JSON.stringify(values));
-    return true;
+    return JSON.parse(sessionStorage.getItem(OPEN + screen) ?? "null");
   } catch {
-    return false;
+    return null;
   }
+};
+
+export const rememberOpen = (screen, open) => {
+  try {
+    if (open) sessionStorage.setItem(OPEN + screen, JSON.stringify(open));
+    else sessionStorage.removeItem(OPEN + screen);
+  } catch { /* `remember` says so */ }
 };
 
 // The engine is pure: the same build gives the same figures for the same words. So the last answer may be painted at

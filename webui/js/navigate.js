@@ -1,8 +1,9 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
 import { leadIn } from "./choices.js";
 import { recall, remember } from "./memory.js";
-import { behind, notice } from "./notice.js";
+import { behind } from "./notice.js";
 import { isTaken } from "./taken.js";
+import { offerUndo } from "./undo.js";
 import { reach } from "./rows.js";
 
 const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
@@ -31,7 +32,8 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
   if (!adds) leadIn(pairs);
   const undo = () => { remember(screen, before); leadIn(before); location.reload(); };
-  return () => behind(notice("lead", `${label}: it stands here now.`, [["Undo", undo]])); // what the screen asks for comes first
+  const form = () => document.querySelector("[data-form]");
+  return () => behind(offerUndo(form(), "lead", `${label}: it stands here now.`, undo)); // what the screen asks for comes first
 };
 
 const nextRow = (group, pairs, before) => {

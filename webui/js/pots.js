@@ -4,7 +4,7 @@ import { ask } from "./engine.js";
 import { dismiss, notice } from "./notice.js";
 import { fits } from "./shapes.js";
 import { age, woke } from "./steady.js";
-import { change, put, read, remove, whenChanged } from "./store.js";
+import { change, put, putBack, read, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
 const CLAIM = 3000; // ms a tab has to ring what it claimed
@@ -141,7 +141,7 @@ export const end = async (pot) => {
   dismiss(`pot-${pot.id}`);
   return true;
 };
-export const bringBack = (pot) => put("pots", pot.row ?? pot);
+export const bringBack = (pot) => putBack("pots", pot.row ?? pot);
 export const amend = (pot, make) => change("pots", pot.id, make);
 
 // seconds: as the engine tells them

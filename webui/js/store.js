@@ -12,8 +12,8 @@ const STEPS = [
     db.createObjectStore("log", { keyPath: "id", autoIncrement: true });
   },
   (_, stores) => { stores.objectStore("log").createIndex("when", "when"); },
+  (db) => { db.createObjectStore("imports", { keyPath: "id", autoIncrement: true }); }, // what files changed, to be undone
 ];
-export const SCHEMA = STEPS.length;
 
 const channel = "BroadcastChannel" in window ? new BroadcastChannel(NAME) : null;
 const listeners = new Set();
@@ -114,20 +114,37 @@ export const put = (store, value) => changing(store, async (db) => {
   const [id] = await Promise.all([change.store.put(value), change.done]); // where it dies, both do
   return id;
 });
+// A row that was removed: in its own place, or in a new one where that was taken meanwhile (a file was brought back).
+export const putBack = (store, row) => changing(store, async (db) => {
+  const step = db.transaction(store, "readwrite", STRICT);
+  const { id, ...rest } = row;
+  const taken = await step.store.get(id);
+  const [place] = await Promise.all([step.store.put(taken ? rest : row), step.done]);
+  return place;
+});
 // Resolves to true, or undefined where it failed (the person is told).
 export const remove = (store, id) => changing(store, async (db) => {
   await db.delete(store, id);
   return true;
 });
 
-// All or nothing, in one transaction: what was there is replaced.
-export const replaceAll = (contents) => changing("all", async (db) => {
-  const stores = Object.keys(contents);
-  const change = db.transaction(stores, "readwrite", STRICT);
-  await Promise.all([change.done, ...stores.flatMap((store) => {
-    const kept = change.objectStore(store);
-    return [kept.clear(), ...contents[store].map((value) => kept.put(value))];
-  })]);
+// All or nothing, in one transaction over what is kept and the imports. work(rows, stores): what is kept by store, and the
+// open stores; resolves to what this resolves to.
+export const together = (stores, work) => changing("all", async (db) => {
+  const step = db.transaction([...stores, "imports"], "readwrite", STRICT);
+  step.done.catch(() => {}); // where the step dies before its end, what is awaited says so
+  const found = await Promise.all(stores.map((store) => step.objectStore(store).getAll()));
+  const result = await work(Object.fromEntries(stores.map((store, place) => [store, found[place]])), (store) => step.objectStore(store));
+  await step.done;
+  return result;
+});
+
+// What was there is replaced.
+export const replaceAll = (contents) => together(Object.keys(contents), async (_, at) => {
+  for (const [store, rows] of Object.entries(contents)) {
+    await at(store).clear();
+    for (const row of rows) await at(store).put(row);
+  }
   return true;
 });
 

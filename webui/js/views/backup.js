@@ -1,17 +1,59 @@
-// The part of Kit that writes everything to a file and reads it back.
-import { Refused, counted, current, readBackup, restore, saveFile } from "../backup.js";
+// The part of Kit that writes everything to a file and reads it back: what would change stands there first.
+import { Refused, bringBack, changes, counted, current, imports, readBackup, saveFile, undoImport } from "../backup.js";
 import { notice } from "../notice.js";
+import { whenChanged } from "../store.js";
+
+const NAMED = 4; // rows told by name; of the others, how many
+const NOTHING = "Nothing: it is all here already.";
+const when = (time) => new Date(time).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+
+const typedIn = (pot, name) => (Array.isArray(pot.typed) ? pot.typed : []).filter(Array.isArray).find(([key]) => key === name)?.[1];
+const NAMES = {
+  kit: (row) => row.typed?.name,
+  log: (row) => row.typed?.what ?? row.filler,
+  pots: (pot) => [typedIn(pot, "batch"), typedIn(pot, "place"), Number.isFinite(pot.started) && `begun ${when(pot.started)}`]
+    .filter(Boolean).join(", "),
+};
+const KINDS = { kit: ["thing", "things"], log: ["row of the log", "rows of the log"], pots: ["running pot", "running pots"] };
+
+const listed = (store, rows, verb) => {
+  if (!rows.length) return [];
+  const names = rows.slice(0, NAMED).map((row) => NAMES[store](row) || "without a name");
+  const more = rows.length > NAMED ? ` and ${rows.length - NAMED} more` : "";
+  return [`${verb}: ${rows.length} ${KINDS[store][rows.length === 1 ? 0 : 1]} (${names.join("; ")}${more})`];
+};
+
+const told = (made) => {
+  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "Comes in"), ...listed(store, go, "Goes")]);
+  return lines.length ? lines : [NOTHING];
+};
+
+const list = (place, lines) => place.replaceChildren(...lines.map((line) => {
+  const item = document.createElement("li");
+  item.textContent = line;
+  return item;
+}));
 
 export const startBackup = (main) => {
-  const preview = main.querySelector("[data-preview]");
-  const words = main.querySelector("[data-preview-words]");
-  const error = main.querySelector("[data-import-error]");
-  const file = main.querySelector("[data-import]");
+  const at = (name) => main.querySelector(`[data-${name}]`);
+  const preview = at("preview");
+  const error = at("import-error");
+  const file = at("import");
   let waiting = null;
 
-  main.querySelector("[data-export]").addEventListener("click", saveFile);
+  at("export").addEventListener("click", saveFile);
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
+
+  const show = (mine) => {
+    at("preview-words").textContent = `The file holds ${counted(waiting)}. On this phone are ${counted(mine)}.`;
+    list(at("preview-add"), told(changes(waiting, mine, false)));
+    list(at("preview-replace"), told(changes(waiting, mine, true)));
+    at("preview-pots").hidden = !mine.pots.length;
+    at("preview-pots").textContent = `A pot that runs here runs on: ${mine.pots.map((pot) => NAMES.pots(pot)).join("; ")}.`;
+    preview.hidden = false;
+    preview.scrollIntoView({ block: "start" });
+  };
 
   file.addEventListener("change", async () => {
     error.hidden = preview.hidden = true;
@@ -19,9 +61,8 @@ export const startBackup = (main) => {
     try {
       waiting = await readBackup(file.files[0]);
       const mine = await current();
-      if (!mine) return leave();
-      words.textContent = `The file holds ${counted(waiting)}. They would replace ${counted(mine)} on this phone.`;
-      preview.hidden = false;
+      if (mine) show(mine);
+      else leave();
     } catch (problem) {
       error.textContent = problem instanceof Refused ? problem.message : "This file could not be read. Nothing was changed.";
       error.hidden = false;
@@ -29,12 +70,25 @@ export const startBackup = (main) => {
     }
   });
 
-  main.querySelector("[data-replace]").addEventListener("click", async () => {
-    const before = await current();
-    if (!before || !(await restore(waiting))) return;
+  const bring = async (whole) => {
+    const id = await bringBack(waiting, whole);
+    if (id === undefined) return; // told by the store
     leave();
-    const { kit, log, pots } = before;
-    notice("import", "All of the file is here now.", [["Undo", () => restore({ kit, log, pots })]]);
-  });
-  main.querySelector("[data-leave-it]").addEventListener("click", leave);
+    notice("import", whole ? "All of the file is here now." : "The file is added to yours.", [["Undo", () => undoImport(id)]]);
+  };
+  at("add-to-mine").addEventListener("click", () => bring(false));
+  at("replace").addEventListener("click", () => bring(true));
+  at("leave-it").addEventListener("click", leave);
+
+  const showImports = async () => {
+    const found = await imports();
+    if (!main.isConnected) return;
+    at("imports").hidden = !found.length;
+    const [newest] = found;
+    list(at("imports-list"), found.map((one) => `${when(one.when)}: ${told(Object.fromEntries(Object.keys(one.came)
+      .map((store) => [store, { come: one.came[store], go: one.gone[store] }]))).join(". ")}`));
+    at("undo-import").onclick = () => undoImport(newest.id);
+  };
+  whenChanged(showImports);
+  showImports();
 };

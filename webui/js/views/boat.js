@@ -5,6 +5,7 @@ import { notice, unanswered } from "../notice.js";
 import { NONE } from "../rows.js";
 import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../stock.js";
 import { whenChanged } from "../store.js";
+import { offerUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "joints";
@@ -21,7 +22,7 @@ export const mount = (screen, main) => {
       const others = before.filter(([name]) => name !== GROUP && !name.startsWith(`${GROUP}.`));
       fill(form, [...others, ...joints]);
       changed();
-      notice("row", said, [["Undo", () => { fill(form, before); changed(); }]]);
+      offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
   };
   replace("[data-demo]", [], "An invented dinghy stands there now.");
@@ -51,8 +52,8 @@ const startStock = ({ form, changed, brought }) => {
     }
     changed();
     settle();
-    notice("row", count === 1 ? "1 roll of the kit is cut from now." : `${count} rolls of the kit are cut from now.`,
-      [["Undo", () => refilled(before)]]);
+    offerUndo(form, "row", count === 1 ? "1 roll of the kit is cut from now." : `${count} rolls of the kit are cut from now.`,
+      () => refilled(before));
   });
   cut.addEventListener("click", async () => {
     const answer = await ask({ move: MOVE, pairs: pairs(form) }).catch(unanswered);

@@ -11,6 +11,7 @@ import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
 import { potArticle } from "./pot.js";
 import { all, change } from "../store.js";
+import { offerRowUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
@@ -172,7 +173,7 @@ const finish = async (pot, outcome) => {
     await dropBatch(entry);
     return;
   }
-  notice("pot-ended", "The pot is in the log.", [["Undo", () => { bringBack(pot); dropBatch(entry); }]]);
+  offerRowUndo("log", entry, "pot-ended", "The pot is in the log.", () => { bringBack(pot); dropBatch(entry); });
 };
 
 // as it is kept now: an article holds the pot as it was when it was first shown

@@ -9,8 +9,9 @@ import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
 import { choose, chosen } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
-import { kept, put, remove, unread, whenChanged } from "../store.js";
+import { kept, put, putBack, remove, unread, whenChanged } from "../store.js";
 import { typedOf } from "../form.js";
+import { offerRowUndo } from "../undo.js";
 
 const typedIn = (form, record) => {
   const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
@@ -44,17 +45,17 @@ export const mount = (screen, main) => {
   const change = (thing) => openForm(pairsOf(thing), thing, focusName(thing.record));
   const copy = async ({ record, typed }) => {
     const id = await put("kit", { record, typed: { ...typed, name: `${typed.name}, copy`.slice(0, 60) }, made: Date.now() });
-    if (id !== undefined) notice("kit", `${typed.name} is copied.`, [["Undo", () => remove("kit", id)]]);
+    if (id !== undefined) offerRowUndo("kit", id, "kit", `${typed.name} is copied.`, () => remove("kit", id));
   };
   const drop = async (thing) => {
     if (!(await remove("kit", thing.id))) return;
     goneOne(thing);
-    notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => put("kit", thing)]]);
+    notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => putBack("kit", thing)]]);
   };
 
   const teach = async ({ id, typed }, learned) => {
     const back = await learn(id, learned);
-    if (back) notice("kit", `${typed.name} has its own rates.`, [["Undo", back]]);
+    if (back) offerRowUndo("kit", id, "kit", `${typed.name} has its own rates.`, back);
   };
 
   // What the log tells of these people and they do not have yet.

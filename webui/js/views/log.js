@@ -4,13 +4,15 @@ import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, toldOf, unreadEntry } from "../entries.js";
 import { blankAnswers, showAnswers } from "../lines.js";
-import { batches, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
+import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
 import { unread, whenChanged } from "../store.js";
+import { offerUndo } from "../undo.js";
 
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 const holds = (batch, words) => {
   const text = `${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
   return words.every((word) => text.includes(word));
@@ -31,30 +33,29 @@ export const mount = (screen, main) => {
   let most = AT_ONCE;
 
   const poured = main.querySelector("[data-when-poured]");
-  let stood = ""; // seconds of what nobody touched are kept
 
   const keep = (pairs, batch) => {
     const typed = Object.fromEntries(pairs);
+    const stood = batch && shownTime(batch.when); // seconds of what nobody touched are kept
     const changed = poured.value && poured.value !== stood ? Date.parse(poured.value) : NaN;
     const when = Number.isFinite(changed) ? changed : batch?.when ?? Date.now();
     return batch ? changeBatch({ ...batch, typed, when }) : logBatch({ typed, when });
   };
-  const openEditing = editing(screen, main, keep);
+  const openEditing = editing(screen, main, keep, [poured]);
   const openForm = (values, batch) => {
-    const when = batch?.when ?? Date.now();
-    poured.value = stood = new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+    poured.value = shownTime(batch?.when ?? Date.now());
     openEditing(values, batch);
   };
 
   const drop = async (batch) => {
     if (!(await dropBatch(batch.id))) return;
-    notice("log", "The batch is removed.", [["Undo", () => changeBatch(batch)]]);
+    notice("log", "The batch is removed.", [["Undo", () => bringBackBatch(batch)]]);
   };
   const again = (batch) => {
     const before = recall("pour");
     remember("pour", batch.pairs);
     document.querySelector("[data-to=pour]").click();
-    notice("lead", "Pour holds that batch again.", [["Undo", () => { remember("pour", before); location.reload(); }]]);
+    offerUndo(null, "lead", "Pour holds that batch again.", () => { remember("pour", before); location.reload(); });
   };
 
   const shown = async (batch) => {

@@ -7,6 +7,7 @@ import { recall } from "../memory.js";
 import { notice, unanswered } from "../notice.js";
 import { printCards } from "../share.js";
 import { whenChanged } from "../store.js";
+import { offerUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
@@ -58,12 +59,12 @@ const put = (label, told) => {
   fill(form, [...before.filter(([name]) => !names.has(name)), ...found]);
   typeClock();
   changed();
-  notice("lead", `${label}: done.`, [["Undo", async () => {
+  offerUndo(form, "lead", `${label}: done.`, async () => {
     fill(form, before);
     changed();
     const id = await logged;
     if (id) dropBatch(id);
-  }]]);
+  });
 };
 
 // How fast these hands were, by the log.
@@ -86,7 +87,7 @@ const teach = async (id, label, learned) => {
   const back = await learn(id, learned);
   if (!back) return; // told by the store, or it is gone from the kit
   await show();
-  notice("lead", `${label}: done.`, [["Undo", async () => { await back(); await show(); }]]);
+  offerUndo(shown.form, "lead", `${label}: done.`, async () => { await back(); await show(); });
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.

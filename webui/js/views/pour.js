@@ -2,11 +2,12 @@
 import { Bench } from "../bench.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
-import { changeBatch, dropBatch, logBatch, openAtLog } from "../log.js";
+import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { isTaken, startsAnew } from "../taken.js";
+import { offerRowUndo, offerUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
@@ -42,7 +43,7 @@ export const mount = (screen, main) => {
       dismiss("batch");
       if (await takeBack(form, id, { ...entry, filler })) changed();
     };
-    notice("batch", "The batch is in the log, and counts from now on.", [["Undo", undo]]);
+    offerUndo(form, "batch", "The batch is in the log, and counts from now on.", undo, { beyond: true });
     return { undo };
   };
 
@@ -58,7 +59,7 @@ export const mount = (screen, main) => {
     if (!taken.length) return;
     const before = pairs(form);
     for (const one of taken) one.value = "";
-    if (!told) notice("anew", "Another pour: what the last one really showed is cleared.", [["Undo", () => { fill(form, before); changed(); }]]);
+    if (!told) offerUndo(form, "anew", "Another pour: what the last one really showed is cleared.", () => { fill(form, before); changed(); });
   };
   form.addEventListener("input", ({ target }) => { if (startsAnew(target.name)) anew(); }, { capture: true });
 
@@ -66,8 +67,7 @@ export const mount = (screen, main) => {
   const log = async (typed) => {
     const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form).filter(([name]) => !isTaken(name)) });
     if (id === undefined) return UNKEPT;
-    const undo = ["Undo", () => dropBatch(id)];
-    notice("log", "The pour is in the log.", [["Seam, lot, how it went", () => openAtLog(id)], undo]);
+    offerRowUndo("log", id, "log", "The pour is in the log.", () => dropBatch(id), [["Seam, lot, how it went", () => openAtLog(id)]]);
     return "";
   };
   const logNow = async () => {
@@ -101,7 +101,7 @@ export const mount = (screen, main) => {
   form.addEventListener("undone", async () => {
     filler = fillerName(form);
     const entry = await forgotten;
-    if (entry) changeBatch(entry);
+    if (entry) bringBackBatch(entry);
   });
   // a link is taken in first, or it would be filled in over them
   view.brought.then(fresh).then(() => bench.resume());

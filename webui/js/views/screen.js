@@ -2,21 +2,21 @@
 import { bring } from "../bring.js";
 import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { comesApart, fill, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
+import { comesApart, fill, held, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
 import { keepTyped, offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
-import { dismiss, notice, once } from "../notice.js";
+import { notice, once } from "../notice.js";
 import { watchOld } from "../old.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
 import { openShare, prepare } from "../share.js";
+import { edited, offerUndo, shown } from "../undo.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
 const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help,"
   + " this browser is too old for it.";
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
-const BOUND = ["row", "anew"]; // notices whose Undo writes in the form they came from
 const ourFault = (error) => `That could not be worked out${error instanceof EngineFault ? ` (${error.message})` : ""}.`
   + " It is not your input; change something and it tries again.";
 const NOT_OLD = "These figures are old. Wait until the new ones stand.";
@@ -86,6 +86,7 @@ export const mount = (screen, main) => {
 
   // field: the one that was typed in, where only its own figure is new and no choice
   const changed = (field = null) => {
+    if (!form.isConnected) return; // another screen is shown, and may hold other words of this one
     const typed = pairs(form);
     refused = [];
     refresh(typed); // first, so that the engine is at work while the rest is done here
@@ -94,7 +95,8 @@ export const mount = (screen, main) => {
     if (field) settleUnit(field);
     else settle(form);
     hold(form);
-    const kept = remember(screen, typed);
+    edited(form);
+    const kept = remember(screen, held(form));
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
   };
 
@@ -103,7 +105,6 @@ export const mount = (screen, main) => {
     showErrors(form, errors);
   };
 
-  for (const name of BOUND) dismiss(name);
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
   form.addEventListener("input", ({ target }) => { // three megabytes cost a phone seconds before anybody can refuse them
@@ -161,11 +162,12 @@ export const mount = (screen, main) => {
   else if (recall(screen) ?? atFirst(screen)) blank();
   brought.then(() => refresh());
   offerKit(form).then(() => {
-    fill(form, pairs(form));
+    fill(form, held(form));
     if (!takeOwn(form)) return;
     settle(form);
     refresh();
   });
+  shown(form);
   return { form, refresh, changed, refuse, brought };
 };
 
@@ -180,6 +182,7 @@ const rowTool = ({ target }, form, changed) => {
   const group = target.closest("[data-add-row], [data-row-up], [data-row-down], [data-row-remove]")?.closest("[data-group]");
   if (!group) return;
   const row = target.closest("[data-row]");
+  let removed = null;
   if (!row) {
     const added = addRow(group);
     if (rowsOf(group).length > 2) for (const other of rowsOf(group)) other.open = other === added;
@@ -188,17 +191,18 @@ const rowTool = ({ target }, form, changed) => {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
     removeRow(group, row);
-    notice("row", `${called} is removed.`, [["Undo", () => {
+    removed = () => offerUndo(form, "row", `${called} is removed.`, () => {
       fill(form, before);
       changed();
       form.dispatchEvent(new Event("undone"));
-    }]]);
+    });
   } else {
     moveRow(group, row, target.closest("[data-row-up]") ? -1 : 1);
     row.scrollIntoView({ block: "nearest" });
     target.closest("button").focus();
   }
   changed();
+  removed?.();
 };
 
 const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-error]").dataset.error;
