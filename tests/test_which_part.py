@@ -307,8 +307,8 @@ def test_the_log_keeps_the_readings_in_the_order_of_the_parts(key):
 
 
 def test_two_labels_that_disagree_name_the_part_that_is_off():
-    """By hand, 100 : 30 by weight at 1.15 and 0.98 is 2.84 : 1; a label that also says 2 : 1 has 42 % more hardener."""
-    typed = {"amount": "350 g", "system": {"by_weight": "100:30", "by_volume": "2:1", "densities": "1.15:0.98",
+    """By hand, 100 : 30 by weight at 1.15 and 0.98 is 2.84 : 1; a label that also says 2.75 : 1 is 3.3 % off that."""
+    typed = {"amount": "350 g", "system": {"by_weight": "100:30", "by_volume": "2.75:1", "densities": "1.15:0.98",
                                            "parts": "Amber : Blue"}}
     apart = next(line for line in told("ratio", typed)["lines"] if line["name"] == "label_apart")
     assert "Blue to Amber" in apart["text"]
