@@ -170,7 +170,7 @@ def test_the_crew_brings_its_hands_and_typed_hands_go_before_it():
 
 
 def test_slower_own_hands_lay_less():
-    fast, slow = (by_name(answered(people="", crew={"name": "Ann", "learned": f"roll {rate}, 0.1 to 2, from 3"}))
+    fast, slow = (by_name(answered(people="", crew={**ANN, "learned": f"roll {rate}, 0.1 to 2, from 3"}))
                   for rate in (1.2, 0.3))
     assert slow["batches"]["value"] > fast["batches"]["value"]
 
