@@ -188,6 +188,6 @@ def test_the_export_has_the_running_pots_and_brings_them_back(phone, standing):
     expect(phone.locator(".pot-minutes")).to_have_text([re.compile(r"^\d+:")] * 2)
     left = sorted(int(text.split(":")[0]) for text in phone.locator(".pot-minutes").all_text_contents())
     now = phone.evaluate("Date.now()")
-    for minutes, whole, pot in zip(left, (30, 45), pots, strict=True):  # by the same clock as before they were taken away
+    for minutes, whole, pot in zip(left, (30, 45), pots, strict=True):  # by the same clock as before
         wanted = whole - (now - pot["started"]) / 60_000
         assert wanted - 1.1 <= minutes <= wanted + 1.5, (minutes, wanted)
