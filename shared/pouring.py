@@ -38,7 +38,8 @@ def steps(values):
     """All steps of the batch in order, with what was typed of those done."""
     batch, way = ratio.mix(values), values["way"]
     key, before, asks = WAYS[way]
-    found = dict([(one.name, one) for one in measure.way_of(way).answer(values)])
+    lines = measure.way_of(way).answer(values)
+    found = dict([(one.name, one) for one in lines])
     hopeless = found.get("too_coarse")
     if hopeless is None and _nothing_to_see(values, found):
         hopeless = found.get("too_small")
@@ -62,7 +63,7 @@ def steps(values):
             field="{}.{}.{}".format(group, place, field), asks=asks))
         if place + 1 == len(readings(values)):  # before the next part goes in
             steps_found.extend(_off(found.get("poured")))
-    _warn_first(steps_found[0], found)
+    _warn_first(steps_found[0], lines)
     mix = of_one_pour(values, found)
     steps_found.append(_stir(values, batch, mix))
     if thicken.asked(values):
@@ -80,9 +81,9 @@ def _nothing_to_see(values, found):
     return any([after <= one for one, after in zip(before, shows)][len(readings(values)):])
 
 
-def _warn_first(first, found):
+def _warn_first(first, lines):
     """What is wrong with this batch on this tool is said before the first of it is poured, and in the ear too."""
-    warned = [one for one in found.values() if one.rank == WARN and one.name not in SAID_LATER]
+    warned = [one for one in lines if one.rank == WARN and one.name not in SAID_LATER]
     if not warned:
         return
     told_at_once = [one.label + (": " if one.label[-1:] not in "?." else " ") + one.text for one in warned]
