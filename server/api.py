@@ -2,10 +2,12 @@
 import json
 from functools import cache
 
-from covemix.shared import handover, links, moves
+from covemix.shared import counting, handover, links, moves
 from fastapi import APIRouter, FastAPI, Request
+from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
+from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
@@ -14,6 +16,10 @@ MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
 NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
+SHORT = 8192  # bytes: so little is read and refused in no time
+MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
+TOO_MANY = (f"More than {counting.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
+            "/api/moves lists")
 REFUSALS = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can put right"},
@@ -27,9 +33,40 @@ class Reply(JSONResponse):
         return json.dumps(content, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode(errors="replace")
 
 
+class MoveRoute(APIRoute):
+    """A route whose long bodies are counted in a thread before the framework reads them: it answers every name that
+    it does not know, one by one, while all others wait."""
+
+    def get_route_handler(self):
+        answer = super().get_route_handler()
+
+        async def counted(request: Request):
+            body = await request.body()
+            if len(body) > SHORT and await run_in_threadpool(too_many, body):
+                return refusal("", TOO_MANY)
+            return await answer(request)
+
+        return counted
+
+
+def too_many(body: bytes) -> bool:
+    """Whether a body holds more names and values than any screen asks; what is no JSON is told by the framework."""
+    try:
+        left = [json.loads(body)]
+    except (ValueError, RecursionError):
+        return False
+    count = 0
+    while left and count <= links.MOST_PAIRS:
+        one = left.pop()
+        inner = one.values() if isinstance(one, dict) else one if isinstance(one, list) else ()
+        count += len(inner)
+        left.extend(each for each in inner if isinstance(each, (dict, list)))
+    return count > links.MOST_PAIRS
+
+
 def router() -> APIRouter:
     """Routes for every move the engine knows."""
-    found = APIRouter(prefix="/api", tags=["moves"])
+    found = APIRouter(prefix="/api", tags=["moves"], route_class=MoveRoute)
     found.add_api_route("/moves", all_moves, methods=["GET"], operation_id="moves", responses={422: REFUSALS[422]},
                         response_model=MovesModel,
                         summary="All moves and their inputs, from the declarations that the forms are made of")
@@ -120,8 +157,7 @@ def add_handlers(app: FastAPI) -> None:
 
     @app.exception_handler(RequestValidationError)
     async def misshaped(request: Request, error: RequestValidationError) -> Reply:
-        errors = [{"field": _path(one), "message": _in_words(one)} for one in error.errors()]
-        return Reply({"errors": errors, "lines": []}, status_code=422)
+        return Reply({"errors": _told(error.errors()), "lines": []}, status_code=422)
 
     @app.exception_handler(HTTPException)
     async def refused(request: Request, error: HTTPException) -> Reply:
@@ -137,9 +173,23 @@ def add_handlers(app: FastAPI) -> None:
         return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
 
 
+def _told(errors) -> list[dict]:
+    """Refusals, the unknown names in one sentence: a body may hold hundreds of them."""
+    unknown = [one for one in errors if one["type"] == "extra_forbidden"]
+    several = len(unknown) > MOST_NAMED
+    found = [{"field": _path(one), "message": _in_words(one)} for one in errors
+             if not (several and one["type"] == "extra_forbidden")]
+    if several:
+        names = ", ".join(_path(one) for one in unknown[:MOST_NAMED])
+        found.insert(0, {"field": _path(unknown[0]), "message": f"there are no inputs of these names here: {names} and "
+                         f"{counting.grouped(len(unknown) - MOST_NAMED)} more"})
+    return found[:MOST_TOLD]
+
+
 def _path(error: dict) -> str:
     where = () if error["type"] == "json_invalid" else error["loc"]  # which would be a place in the text
-    return ".".join(str(step) for step in where[1:] if not str(step)[:1].isupper() and step not in ("str", "float"))
+    steps = (str(step) for step in where[1:])
+    return ".".join(step for step in steps if not step[:1].isupper() and step not in ("str", "float"))[:LONGEST]
 
 
 def _in_words(error: dict) -> str:

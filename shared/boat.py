@@ -1,5 +1,5 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import boat_cards, boat_pieces, cut_lines, impossible, joint, ratio, seam, shopping
+from . import boat_cards, boat_pieces, counting, cut_lines, impossible, joint, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
 from .cut_figure import cut_figures
 from .errors import InputError
@@ -76,6 +76,7 @@ def check(values):
     """A boat has joints, and each of them can be built."""
     if not values["joints"]:
         raise InputError("joints", "No joints yet: add the first seam. What was typed elsewhere stays")
+    counting.angles(values["joints"])
     for row in values["joints"]:
         _check_row(row, values)
     if values["batch"] <= values["bag"] + values["cup"]:
@@ -87,6 +88,9 @@ def check(values):
         raise InputError("reach", "Pieces cannot be longer than a roll of tape")
     if values["ply"] == "yes" and values["reach"] > values["ply_roll"]:
         raise InputError("reach", "Pieces cannot be longer than a roll of peel ply")
+    work = seams(values)
+    counting.pieces(values, work)
+    counting.packs(values)
 
 
 _sound = {}  # rows that were found sound, by place, with what holds for the whole boat
@@ -124,7 +128,7 @@ def _check_new_row(row, values):
         elif field.startswith("stations."):
             field = "angle"
         if field not in ("angle", "gap", "layers", "width", "radius", "throat") + EDGES:
-            raise error if field in values else InputError(own + "thickness", called + ": " + error.message)
+            raise InputError(field if field in values else own + "thickness", called + ": " + error.message)
         raise InputError(own + field, called + ": " + error.message)
 
 

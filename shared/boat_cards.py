@@ -1,5 +1,6 @@
 """Boat cards: what each joint takes, to hang on the wall: its putty, its resin, its spreader, its pieces by number."""
 from . import seam
+from .cut_lines import in_runs
 from .lengths import mm
 from .lines import MORE, words
 from .numbers import UP
@@ -17,14 +18,14 @@ def lines(values, work, tapes):
         if width not in widths:
             widths.append(width)
         for piece in rows:
-            numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(str(piece[0]))
+            numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(piece[0])
     for kept in work:
         place = kept[0]["place"]
         said = _told.get(place)
         if not said or said[0] is not kept or said[1] != shared:
             said = _told[place] = kept, shared, takes(values, kept)
         own = numbers.get(place, {})
-        pieces = "; ".join(["tape " + width + ": " + ", ".join(own[width]) for width in widths if width in own])
+        pieces = "; ".join(["tape " + width + ": " + in_runs(own[width]) for width in widths if width in own])
         if said[2] or pieces:
             found.append(words("wall_" + str(place), kept[3].label, said[2] or pieces, rank=MORE, part="wall",
                                rough=pieces if said[2] else ""))

@@ -51,5 +51,21 @@ def _numbered(rows, lengths, places, units):
     numbers = {}
     for place in places:
         numbers.setdefault(lengths[place], []).append(rows[place][0])
-    return "; ".join([metres(length / 1000, units, UP) + ": " + ", ".join([str(n) for n in sorted(numbers[length])])
+    return "; ".join([metres(length / 1000, units, UP) + ": " + in_runs(numbers[length])
                       for length in sorted(numbers, key=lambda length: -length)])
+
+
+def in_runs(numbers) -> str:
+    """Whole numbers for people, three and more in a row told by the first and the last.
+
+    >>> in_runs([7, 1, 2, 3, 4, 9, 8]), in_runs([2, 1])
+    ('1 to 4, 7 to 9', '1, 2')
+    """
+    runs = []
+    for number in sorted(numbers):
+        if runs and number == runs[-1][1] + 1:
+            runs[-1][1] = number
+        else:
+            runs.append([number, number])
+    return ", ".join([str(first) if first == last else str(first) + (", " if last == first + 1 else " to ") + str(last)
+                      for first, last in runs])

@@ -3,6 +3,7 @@
 from . import grouping, under_way
 from .catalogue.rates import POSITIONS, RATES
 from .clock import on_the_clock
+from .errors import InputError
 from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece
 from .paces import paces
@@ -12,6 +13,8 @@ from .weighing import smallest_batch
 from .working_times import WorkingTimes
 
 MOST_PARTS = 20
+MOST_WORK = 120  # pieces, once the long ones are cut
+MOST_BATCHES = 60  # of one plan; nobody lays as many in a day (own judgement)
 EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
 
 
@@ -78,14 +81,17 @@ def cut_pieces(values, people, windows, warmth):
         parts, found = 1, [whole[place]]
         while not held and values["long"] == "cut" and parts < MOST_PARTS:
             parts += 1
-            found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
-            held = laying(values, found[:1], people, windows, warmth).one_piece(0)[1]
+            first = piece(row, speeds, position, parts, values["overlap"])  # they are all alike
+            held = laying(values, [first], people, windows, warmth).one_piece(0)[1]
         if not held:
             hopeless.append(failed)
-            found = [whole[place]]
         elif parts > 1:
             cuts.append((whole[place].name, parts, failed))
+            found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
         pieces.extend(found)
+        if len(pieces) > MOST_WORK:
+            raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan "
+                             "fewer seams at a time, one day's work".format(MOST_WORK))
     return laying(values, pieces, people, windows, warmth) if cuts else work, cuts, hopeless
 
 
@@ -123,10 +129,14 @@ class Plan:
             work = self.work()
             if len(parts) > 1:
                 work = laying(self.values, pieces, self.people, self.windows, self.profile)
-            found = grouping.grouped(work, start)
+            run = grouping.furthest(work, start)[0]
+            found = grouping.grouped(work, start) if len(run) <= MOST_BATCHES else run
             if found is None:
                 self.crews, self.failed = [], grouping.furthest(work, start)[1]
                 return False
+            if len(found) > MOST_BATCHES:
+                raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one "
+                                 "day's work".format(MOST_BATCHES))
             self.crews.append((work, found, grouping.starts_of(work, found, start)))
         return True
 

@@ -1,7 +1,7 @@
 """Impossible: joints that cannot be, each refused at the field that can put it right, with the reason."""
 from math import cos, pi, tan
 
-from . import along, bulkhead, cove, lengths, outside, seam
+from . import along, bulkhead, cove, lengths, outside, seam, tape
 from .errors import InputError
 from .fillet import tangent_length
 from .numbers import DOWN, UP, shown
@@ -39,6 +39,11 @@ def _check_tape(spec, refuse, mm):
     least = spec["overlap"] + 2 * spec["stagger"]
     if spec["layers"] and spec["reach"] <= least:
         refuse("reach", "Pieces must be longer than their overlap and twice the stagger: more than " + mm(least))
+    length = along.length(spec["stations"])
+    if spec["layers"] and tape.count(length, spec["reach"], spec["overlap"]) > tape.MOST:
+        refuse("reach", "In pieces of {}, each overlapping {}, one layer takes more than {} of them. Type longer "
+               "pieces or a shorter overlap, or the seam in shorter stretches".format(
+                   lengths.metres(spec["reach"], spec["units"]), mm(spec["overlap"]), tape.MOST))
 
 
 def _check_angles(spec, refuse):

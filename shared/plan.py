@@ -106,6 +106,7 @@ def check(values):
                                              "or the smallest honest mix")
     if values["temperature_is"] == "points":
         _check_points(values)
+    planned(values)  # where the work is more than a plan can hold it is refused; made once, for the answer too
 
 
 def _check_points(values):

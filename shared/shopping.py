@@ -4,16 +4,25 @@ from .numbers import ceiling
 TIES_EVERY = "one each 150 mm of seam (from memory)"
 
 
+TRIED = 5000  # ways to add up the two largest packs
+
+
 def packs(need: float, sizes):
     """Packs that cover a need with the least left over, then the fewest of them.
 
-    need, sizes: same unit; at most three sizes, each above 0
+    need, sizes: same unit; at most three sizes, each above 0. Of a large need the bulk goes into the largest packs, and
+    the best is looked for among so many ways to cover the rest.
     returns: (how many of each size, in the order given; what they hold)
     >>> packs(6.2, (1.0, 5.0))
     ((2, 1), 7.0)
     """
     order = sorted(range(len(sizes)), key=lambda place: (-sizes[place], place))
     big = [sizes[place] for place in order]
+    largest = big[0]
+    # the rest of a large need, in the largest packs: their number times that of the next is what is tried
+    kept = max(2, int((TRIED * (big[1] if len(big) > 1 else largest) / largest) ** 0.5)) - 1
+    bulk = max(0, int(need / largest) - kept)
+    need -= bulk * largest
     while len(big) < 3:
         big.insert(0, None)
     best = None
@@ -30,7 +39,8 @@ def packs(need: float, sizes):
     counts = [0] * len(sizes)
     for place, count in zip(order, best[1][3 - len(sizes):]):
         counts[place] = count
-    return tuple(counts), best[2]
+    counts[order[0]] += bulk
+    return tuple(counts), best[2] + bulk * largest
 
 
 def _most(need, size):

@@ -210,6 +210,13 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
             assert declared.read(None, name, values) == pytest.approx(value), name
 
 
+def numbers_of(text):
+    """Numbers as they are told: "1 to 4, 7"."""
+    for run in text.split(", "):
+        first, _, last = run.partition(" to ")
+        yield from range(int(first), int(last or first) + 1)
+
+
 def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
     """Each joint's card names its pieces as the cut list numbers them; together the cards place the boat's putty."""
     values = values_of()
@@ -217,8 +224,8 @@ def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
     tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
     cards = [one for one in boat.answer(values) if one.part == "wall"]
     assert [card.label for card in cards] == [kept[3].label for kept in work]
-    named = sorted(int(number) for card in cards for group in card.rough.split("; ")
-                   for number in group.partition(": ")[2].split(", "))
+    named = sorted(number for card in cards for group in card.rough.split("; ")
+                   for number in numbers_of(group.partition(": ")[2]))
     assert named == sorted(piece[0] for _, _, rows, _, _, _ in tapes for piece in rows)
     placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
     found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
@@ -273,6 +280,8 @@ def test_the_shortest_remnant_that_serves_is_cut_first():
 
 def test_a_roll_of_the_kit_is_tape_or_cloth_by_its_weight():
     typed = {"kind": "roll", "roll": {"name": "Blue", "width": "75 mm", "length": "7.2 m"}}
+    assert inputs.read(kit.INPUTS, typed)[1][0].field == "roll.of"
+    typed["roll"]["of"] = "tape"
     assert inputs.read(kit.INPUTS, typed)[1][0].field == "roll.weight"
     typed["roll"]["of"] = "ply"
     assert not inputs.read(kit.INPUTS, typed)[1]
