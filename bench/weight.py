@@ -38,10 +38,11 @@ def shipped(build: Build) -> list[tuple[str, bytes, bytes, str]]:
         body = text.encode()
         found.append((f"{BUNDLE}: {path}", body, brotli.compress(body), reason(build, path)))
     pages = Pages(build).kept()
+    bundle = build.bundle(pages)
     for _, path, label in PAGES:
         body = pages[path].encode()
         found.append((f"{BUNDLE}: {path or './'}", body, brotli.compress(body), f"the screen {label}"))
-    worker = build.worker().encode()
+    worker = build.worker(bundle).encode()
     return [*found, ("sw.js", worker, brotli.compress(worker), reason(build, "sw.js"))]
 
 

@@ -10,7 +10,7 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from . import api
-from .build import BUNDLE, Build
+from .build import BUNDLE, Build, File
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .pages import Pages
 from .version import VERSION
@@ -39,6 +39,15 @@ def _add_pages(app: FastAPI, pages: Pages) -> None:
         app.add_route(path, endpoint, methods=["GET", "HEAD"], name=name, include_in_schema=False)
 
 
+def sent(file: File, request: Request, kept: str) -> Response:
+    """A file in the smallest form that was asked for. kept: the rule how long."""
+    headers = {"Cache-Control": kept, "Vary": "Accept-Encoding"}
+    body, encoding = file.sent(request.headers.get("accept-encoding", ""))
+    if encoding:
+        headers["Content-Encoding"] = encoding
+    return Response(body, media_type=file.kind, headers=headers)
+
+
 def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
     # made once and well, which takes seconds: pages are served meanwhile
     bundle = ThreadPoolExecutor(1).submit(lambda: build.bundle(pages.kept()))
@@ -49,16 +58,13 @@ def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
         file = file if build_id == build.id else None
         if file is None:
             raise HTTPException(404)
-        headers = {"Cache-Control": FOREVER, "Vary": "Accept-Encoding"}
-        body, encoding = file.sent(request.headers.get("accept-encoding", ""))
-        if encoding:
-            headers["Content-Encoding"] = encoding
-        return Response(body, media_type=file.kind, headers=headers)
+        return sent(file, request, FOREVER)
+
+    worker_file = ThreadPoolExecutor(1).submit(lambda: build.worker_file(bundle.result()))
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
-    def worker() -> Response:
-        return Response(build.worker(), media_type="text/javascript; charset=utf-8",
-                        headers={"Cache-Control": ASK_FIRST})
+    def worker(request: Request) -> Response:
+        return sent(worker_file.result(), request, ASK_FIRST)
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest() -> JSONResponse:

@@ -1,4 +1,5 @@
 """The build: every file the page needs, gathered once, under a path that holds the hash of all of it."""
+import base64
 import gzip
 import hashlib
 import json
@@ -40,6 +41,11 @@ class File:
     kind: str
     gzip: bytes
     br: bytes
+
+    @property
+    def sum(self) -> str:
+        """SHA-256 of the body, in base 64."""
+        return base64.b64encode(hashlib.sha256(self.body).digest()).decode()
 
     def sent(self, accepted: str) -> tuple[bytes, str]:
         """The smallest form among the accepted encodings, and the name of its encoding."""
@@ -105,17 +111,22 @@ class Build:
         """Path of the versioned files, relative to the app's root."""
         return f"v/{self.id}/"
 
-    def worker(self) -> str:
-        """The service worker, told which files make up this build, and the headers of the pages it answers."""
-        told = {"id": self.id, "files": [self.base + path for path in self.files if path not in INSTALLED],
+    def worker(self, bundle: File) -> str:
+        """The service worker, told which files make up this build with the SHA-256 of each, and its pages' headers."""
+        kept = {path: file for path, file in self.files.items() if path not in INSTALLED} | {BUNDLE: bundle}
+        told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "bundle": self.base + BUNDLE, "headers": {"Content-Type": "text/html; charset=utf-8", **HEADERS}}
-        script = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
+        script = lean_script((self.house / "webui" / "sw.js").read_text(encoding="utf-8"))
         return f"const BUILD = {json.dumps(told)};\n{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine and all pages as one file: half the bytes of each by itself, because they share their words."""
         body = json.dumps({"engine": self.engine, "pages": pages}, ensure_ascii=False, separators=(",", ":")).encode()
         return self._file(body, ".json", brotli.compress(body, quality=11, lgwin=24))
+
+    def worker_file(self, bundle: File) -> File:
+        """The service worker as it is sent."""
+        return self._file(self.worker(bundle).encode(), ".js")
 
     def manifest(self) -> dict:
         """The web app manifest: relative to the app's root, so that a sub-path works."""

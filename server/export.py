@@ -11,8 +11,9 @@ def export(folder: Path, build: Build | None = None) -> int:
     build = build or Build()
     pages = Pages(build)
     written = {f"{path}index.html": pages.render(screen, policy=True).encode() for screen, path, _ in PAGES}
-    written["sw.js"] = build.worker().encode()
-    written[build.base + BUNDLE] = build.bundle(pages.kept(policy=True)).body
+    bundle = build.bundle(pages.kept(policy=True))
+    written["sw.js"] = build.worker(bundle).encode()
+    written[build.base + BUNDLE] = bundle.body
     written["manifest.webmanifest"] = json.dumps(build.manifest()).encode()
     written.update({build.base + path: file.body for path, file in build.files.items()})
     for path, body in written.items():

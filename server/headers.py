@@ -19,6 +19,7 @@ HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "camera=(self), geolocation=(), microphone=(), payment=(), usb=()",
 }
+OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy")  # nothing else is a window: sixty files go without them
 FOREVER = "public, max-age=31536000, immutable"  # the path holds the hash of the content
 ASK_FIRST = "no-cache"
 
@@ -29,6 +30,8 @@ class SecurityHeaders:
     def __init__(self, app):
         self.app = app
         self.raw = [(name.lower().encode(), value.encode()) for name, value in HEADERS.items()]
+        of_pages = [name.lower().encode() for name in OF_PAGES]
+        self.of_files = [header for header in self.raw if header[0] not in of_pages]
 
     async def __call__(self, scope, receive, send):
         if scope["type"] != "http":
@@ -37,7 +40,8 @@ class SecurityHeaders:
 
         async def send_with_headers(message):
             if message["type"] == "http.response.start":
-                headers = message["headers"] = list(message["headers"]) + self.raw
+                own = self.of_files if scope["path"].startswith("/v/") else self.raw
+                headers = message["headers"] = list(message["headers"]) + own
                 if not any(name == b"cache-control" for name, _ in headers):
                     headers.append((b"cache-control", ASK_FIRST.encode()))
             await send(message)

@@ -48,9 +48,10 @@ class Pages:
     def _endpoint(self, screen: str):
         def endpoint(request: Request) -> Response:
             pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
-            if request.query_params.get("as") == "text":
+            wanted = request.query_params.get("as")
+            if wanted == "text":
                 return self.text(screen, pairs)
-            return HTMLResponse(self.render(screen, pairs))
+            return HTMLResponse(self.render(screen, pairs, whole=wanted == "page"))
 
         return endpoint
 
@@ -59,8 +60,8 @@ class Pages:
         return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
 
     @staticmethod
-    def _opened(screen: str, pairs):
-        length = sum(len(name) + len(text) + 2 for name, text in pairs)
+    def _opened(screen: str, pairs, whole: bool = False):
+        length = 0 if whole else sum(len(name) + len(text) + 2 for name, text in pairs)
         return handover.opened(moves.screen_inputs(screen), pairs, length, handover.beside_of(screen))
 
     def text(self, screen: str, pairs) -> PlainTextResponse:
@@ -70,13 +71,14 @@ class Pages:
             return PlainTextResponse(refused + "\n", status_code=422)
         return PlainTextResponse(handover.handed(screen, pairs)["text"] + "\n")
 
-    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False) -> str:
+    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False, whole: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
         bare: without the answer
+        whole: the form itself asks, with all that stands in it, and may be longer than a link
         """
-        pairs, refused = self._opened(screen, pairs)
+        pairs, refused = self._opened(screen, pairs, whole)
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
@@ -89,7 +91,7 @@ class Pages:
             answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
-            policy=POLICY if policy else "",
+            policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
             refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),

@@ -4,6 +4,7 @@ from .numbers import BLANKS, digits
 
 VERSION = 1
 PRIME = 46649  # the largest below 36 ** 3: the mark is three letters, and one altered letter always changes it
+MOST_TOLD = 5  # of what a link brings, in a few words
 LETTERS = "0123456789abcdefghijklmnopqrstuvwxyz"
 
 UNTOUCHED = " Nothing was changed."
@@ -129,8 +130,20 @@ def brought(screen, pairs, length):
     """A link as the page asks about it: {"pairs", "refused", "words"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
-    words = card.told(declared + [inputs.UNITS_INPUT], known)
-    return {"pairs": known, "refused": refused, "words": ", ".join([label + ": " + text for label, text in words])}
+    return {"pairs": known, "refused": refused, "words": ", ".join(brief(declared + [inputs.UNITS_INPUT], known))}
+
+
+def brief(declared, known):
+    """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
+    found, plain = [], known
+    for item in declared:
+        if item.kind == "group":
+            rows = [name.split(".") for name, _ in known if name.startswith(item.name + ".")]
+            if rows:
+                found.append(item.label + ": " + str(len(set([steps[1] for steps in rows]))))
+            plain = [pair for pair in plain if pair[0].partition(".")[0] != item.name]
+    found.extend([label + ": " + text for label, text in card.told(declared, plain)])
+    return found if len(found) <= MOST_TOLD else found[:MOST_TOLD] + [str(len(found) - MOST_TOLD) + " more"]
 
 
 def handed(screen, pairs):

@@ -1,9 +1,11 @@
-// Keeps one whole build of the app. `BUILD` ({id, files, bundle, headers}) is put in front of this file by the server.
+// Keeps one whole build of the app. `BUILD` ({id, sums, bundle, headers}) is put in front of this file by the server;
+// sums: the SHA-256 of each file by its path. Half a file, or another in its place, is none of this build.
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
+const SUM = "Covemix-Sum"; // a page is made here, of the bundle: what it was is kept with it
 const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
-const lost = (pots) => `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>Covemix</title><p>This phone has let go of its copy of Covemix, and there is no signal.
+const lost = (why, pots) => `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>Covemix</title><p>${why}
 Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>${pots.length ? `
 <p><strong>${pots.length === 1 ? "A pot runs" : `${pots.length} pots run`}, and nothing rings here. Set another alarm, and watch the pot itself.</strong></p>
 <ul>${pots.map((pot) => `<li>${plain(told(pot))}</li>`).join("")}</ul>` : ""}`;
@@ -41,29 +43,46 @@ const pots = () => new Promise((resolve) => {
   });
 });
 
-const scope = new URL("./", self.location);
+const GONE = "This phone has let go of its copy of Covemix, and there is no signal.";
+const DAMAGED = "This phone's copy of Covemix is damaged, and what is missing could not be fetched.";
+const lostPage = async (why) => (
+  new Response(lost(why, await pots().catch(() => [])), { headers: { "Content-Type": "text/html; charset=utf-8" } }));
 
-// The path of a file holds the hash of its content: what the page has just fetched need not cross the wire again.
-const fetched = async (path) => {
-  const url = new URL(path, scope);
-  let response = await fetch(url);
-  if (!isFile(response)) response = await fetch(url, { cache: "reload" }); // not an answer somebody kept of half an upload
-  if (!isFile(response)) throw new Error(`${path}: ${response.status}`);
-  return response;
+const scope = new URL("./", self.location);
+const at = (path) => new URL(path, scope);
+
+const sum = async (response) => {
+  const digest = await crypto.subtle.digest("SHA-256", await response.clone().arrayBuffer());
+  return btoa(String.fromCharCode(...new Uint8Array(digest)));
 };
+const fits = async (path, response) => (await sum(response)) === BUILD.sums[path];
 
 // No file of a build is a page: the sign-in page of a network comes in the place of any, and says that all is well.
 const isFile = ({ ok, redirected, headers }) => ok && !redirected && !/html/.test(headers.get("Content-Type"));
+const isWhole = async (path, response) => isFile(response) && fits(path, response);
 
-// Whole or not at all: one missing file, and the build that was there stays.
+// The path of a file holds the hash of its content: what the page has just fetched need not cross the wire again.
+const fetched = async (path) => {
+  let response = await fetch(at(path));
+  if (!(await isWhole(path, response))) response = await fetch(at(path), { cache: "reload" }); // not kept of half an upload
+  if (!(await isWhole(path, response))) throw new Error(`${path}: ${response.status}, not whole`);
+  return response;
+};
+
+const putPages = async (cache, bundle) => {
+  const { pages } = await bundle.json();
+  await Promise.all(Object.entries(pages).map(async ([path, text]) => {
+    const headers = { ...BUILD.headers, [SUM]: await sum(new Response(text)) };
+    await cache.put(at(path), new Response(text, { headers }));
+  }));
+};
+
+// Whole or not at all: one file that is missing or not whole, and the build that was there stays.
 const install = async () => {
   const cache = await caches.open(CACHE);
   try {
-    await Promise.all([...BUILD.files, BUILD.bundle].map(async (path) => (
-      cache.put(new URL(path, scope), await fetched(path)))));
-    const { pages } = await (await cache.match(new URL(BUILD.bundle, scope))).json();
-    await Promise.all(Object.entries(pages).map(([path, text]) => (
-      cache.put(new URL(path, scope), new Response(text, { headers: BUILD.headers })))));
+    await Promise.all(Object.keys(BUILD.sums).map(async (path) => cache.put(at(path), await fetched(path))));
+    await putPages(cache, await cache.match(at(BUILD.bundle)));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -79,27 +98,71 @@ const tidy = async () => {
 // A browser short of space lets go of the whole copy without a word: the next page that comes over the wire brings it back.
 let bringing = null;
 const bringBack = async (cache) => {
-  if (await cache.match(scope)) return;
+  if (await cache.match(scope) && await cache.match(at(BUILD.bundle))) return;
   bringing ??= install().catch(() => {}).finally(() => { bringing = null; });
   await bringing;
+};
+
+// A kept file is what it was, or it is fetched again.
+const good = async (cache, path) => {
+  const kept = await cache.match(at(path), { ignoreVary: true });
+  if (kept && await fits(path, kept)) return kept;
+  const response = await fetched(path);
+  await cache.put(at(path), response.clone()).catch(() => {}); // the phone is full: it is used all the same
+  return response;
+};
+
+const keptPage = async (cache, path) => {
+  const kept = await cache.match(at(path), { ignoreSearch: true });
+  if (kept && (await sum(kept)) === kept.headers.get(SUM)) return kept;
+  const bundle = await cache.match(at(BUILD.bundle));
+  if (!bundle || !(await fits(BUILD.bundle, bundle))) return undefined;
+  await putPages(cache, bundle);
+  return cache.match(at(path), { ignoreSearch: true });
+};
+
+// What cannot be mended is said by the page; without one of its scripts it is none, and the worker says it. The newer build
+// that waits, if any, is whole and takes its place: nothing of the old one can ask for it.
+let broken = "";
+const hurt = async (path) => {
+  const { registration } = self;
+  if (registration.waiting) registration.waiting.postMessage("update");
+  else registration.update().catch(() => {});
+  const pages = await self.clients.matchAll({ type: "window" });
+  for (const client of pages) client.postMessage({ damaged: path });
+  if (!/\.m?js$/.test(path)) return;
+  broken = path;
+  for (const client of pages) client.navigate(client.url).catch(() => {});
+};
+const mended = async (cache) => {
+  if (broken) await good(cache, broken).then(() => { broken = ""; }, () => {});
+  return !broken;
 };
 
 const page = async (event) => {
   const { request } = event;
   const cache = await caches.open(CACHE);
+  if (!(await mended(cache))) return lostPage(DAMAGED);
   const url = new URL(request.url);
-  const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/");
-  const kept = url.searchParams.get("as") === "text" ? undefined : await cache.match(new URL(path, scope), { ignoreSearch: true });
+  const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/").slice(scope.pathname.length);
+  const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
+  const kept = wanted === "text" ? undefined : await keptPage(cache, path);
   if (!kept) event.waitUntil(bringBack(cache));
-  return kept ?? fetch(request).catch(async () => {
-    if (await cache.match(scope)) return Response.redirect(scope);
-    return new Response(lost(await pots().catch(() => [])), { headers: { "Content-Type": "text/html; charset=utf-8" } });
-  });
+  if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
+  return kept ?? fetch(request).catch(async () => (
+    (await cache.match(scope)) ? Response.redirect(scope) : lostPage(GONE)));
 };
 
-const file = async (request) => {
+const file = async (event, path) => {
   const cache = await caches.open(CACHE);
-  return (await cache.match(request, { ignoreVary: true })) ?? fetch(request);
+  const ignoreSearch = !/[?&]as=/.test(event.request.url); // a page is filled in by the page that asks for it
+  if (!(path in BUILD.sums)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
+  try {
+    return await good(cache, path);
+  } catch {
+    event.waitUntil(hurt(path));
+    return new Response("", { status: 503 });
+  }
 };
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
@@ -109,7 +172,8 @@ self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
   if (request.method !== "GET" || url.origin !== self.location.origin) return;
-  if (FOR_PROGRAMS.test(url.pathname.slice(scope.pathname.length))) return;
+  const path = url.pathname.slice(scope.pathname.length);
+  if (FOR_PROGRAMS.test(path)) return;
   if (request.mode === "navigate") event.respondWith(page(event));
-  else event.respondWith(file(request));
+  else event.respondWith(file(event, path));
 });

@@ -233,7 +233,7 @@ def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(cl
         clock.locator(f"[name='timings.0.{name}']").fill(text)
     expect(figure(clock, "usable").locator("..")).to_contain_text("from 2 own timings")
     clock.goto(standing.url + "/plan/?pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90")
-    clock.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")
+    clock.get_by_role("button", name="Use these").click()
     clock.goto(standing.url + "/clock/")
     clock.get_by_role("link", name="Plan the day").click()
     expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))

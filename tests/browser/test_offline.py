@@ -44,9 +44,11 @@ def test_a_link_is_offered_before_it_replaces_what_was_typed(phone, served, cut)
     cut()
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200")
-    expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")  # in a view of its own
+    assert '"321"' in phone.evaluate("localStorage['covemix.typed.pour']")
     phone.get_by_role("button", name="Use these").click()
     expect(figure(phone, "reading_b")).to_have_text("200 g")
+    assert '"200"' in phone.evaluate("localStorage['covemix.typed.pour']")
 
 
 def test_screens_change_without_signal(phone, served, cut):

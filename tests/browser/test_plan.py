@@ -24,7 +24,7 @@ AT = """([hours, minutes]) => {
 @pytest.fixture
 def plan(phone, standing):
     phone.goto(standing.url + PLAN)
-    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    phone.get_by_role("button", name="Use these").click()
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
     return phone
 
@@ -66,7 +66,7 @@ def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
 def test_a_day_that_begins_too_late_says_so(phone, standing):
     """A batch that would not be finished in time should not be started any more."""
     phone.goto(standing.url + PLAN + "&finish=11:30")
-    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    phone.get_by_role("button", name="Use these").click()
     phone.evaluate(AT, [11, 5])
     phone.get_by_role("link", name="Begin the day").click()
     expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
@@ -103,7 +103,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     """Each step told with a tap, some minutes apart; the log keeps them, kit and plan offer what is learned."""
     piece = "&pieces.0.name=Keel&pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90"
     phone.goto(standing.url + "/plan/?temperature=15&start=9:00&crew.name=Ann&crew.hands=1" + piece)
-    phone.wait_for_function("() => localStorage.getItem('covemix.typed.plan')")  # the link is in the form
+    phone.get_by_role("button", name="Use these").click()
     phone.evaluate(AT, [9, 5])
     phone.get_by_role("link", name="Begin the day").click()
     for place, step in enumerate(STEPS):

@@ -94,7 +94,7 @@ def test_a_rescue_before_and_after_filler(phone, standing):
     link = "/?system.by_weight=3:1&rescue=yes&in_cup.0.mass=180&in_cup.1.mass=90"
     phone.goto(standing.url + link)
     expect(figure(phone, "add_a")).to_have_text("90 g")
-    phone.wait_for_function("() => localStorage.getItem('covemix.typed.pour')")  # the link has been taken in
+    phone.get_by_role("button", name="Use these").click()
     phone.locator("[name=filler_in]").fill("60")
     expect(figure(phone, "add_filler")).to_have_text("20.0 g")
     expect(figure(phone, "add_a")).to_have_text("90 g")

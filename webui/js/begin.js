@@ -1,4 +1,42 @@
-// Starts the engine before the page's other scripts are there: it takes longest, and waits for none of them.
-import { startEngine } from "./engine.js";
+// Starts the engine before the page's other scripts are there, and says so where one of those did not come whole.
+const root = new URL("../../../", import.meta.url);
+const TRIED = "covemix.fetched.again";
 
-startEngine().catch(() => {}); // the first question says so, at the field
+import("./engine.js").then(({ startEngine }) => startEngine()).catch(() => {}); // the first question says so, at the field
+
+const isScript = ([path]) => /\.m?js$/.test(path);
+
+// Which scripts are not what this build says they are, after each was asked of the host itself.
+const damaged = async () => {
+  const [first] = (await (await fetch(new URL("sw.js", root), { cache: "no-cache" })).text()).split("\n", 1);
+  const { sums } = JSON.parse(first.slice(first.indexOf("{"), -1));
+  const looked = await Promise.all(Object.entries(sums).filter(isScript).map(([path, sum]) => (
+    fetch(new URL(path, root), { cache: "reload", integrity: `sha256-${sum}` }).then(({ ok }) => (ok ? "" : path), () => path))));
+  return looked.filter(Boolean).map((path) => path.split("/").pop());
+};
+
+const say = (names) => {
+  const box = document.createElement("div");
+  box.className = "notice";
+  box.dataset.notice = "half";
+  const words = document.createElement("p");
+  words.className = "notice-text";
+  words.textContent = `Covemix did not come whole${names.length ? ` (${names.join(", ")})` : ""}: open it once more with a good connection.`;
+  box.append(words);
+  document.querySelector("[data-notices]").prepend(box);
+};
+
+// Half a script that this browser kept is fetched again, once; what the host itself has by half is said.
+const mend = async () => {
+  const names = await damaged().catch(() => []);
+  if (names.length || sessionStorage.getItem(TRIED)) {
+    say(names);
+    return;
+  }
+  sessionStorage.setItem(TRIED, "yes");
+  location.reload();
+};
+
+const look = () => import("./main.js").catch(mend); // it has run by now, or cannot
+if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", look);
+else look();

@@ -1,5 +1,6 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
 import { saveFile } from "./backup.js";
+import { isLink } from "./bring.js";
 import { startEngine, whenHung } from "./engine.js";
 import { held } from "./form.js";
 import { remember } from "./memory.js";
@@ -36,7 +37,7 @@ const show = () => {
 
 const save = () => {
   const form = document.querySelector("[data-form]");
-  if (form) remember(document.documentElement.dataset.screen, held(form));
+  if (form && !isLink(form)) remember(document.documentElement.dataset.screen, held(form));
 };
 
 followUpdates(save);

@@ -2,8 +2,8 @@
 // the newest; what rings stays before it.
 const place = () => document.querySelector("[data-notices]");
 
-// keep: what closing it is called where that is a choice of its own; otherwise a cross
-export const notice = (name, text, actions = [], keep = "") => {
+// keep: what closing it is called where that is a choice of its own, kept: what it does then; otherwise a cross
+export const notice = (name, text, actions = [], keep = "", kept = () => {}) => {
   dismiss(name);
   const box = document.createElement("div");
   box.className = "notice";
@@ -23,7 +23,7 @@ export const notice = (name, text, actions = [], keep = "") => {
     return made;
   };
   acts.append(...actions.map(([label, act]) => button(label, act)));
-  if (keep) acts.append(button(keep, () => {}));
+  if (keep) acts.append(button(keep, kept));
   box.append(acts);
   if (!keep) {
     const cross = button("✕", () => {});

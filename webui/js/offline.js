@@ -9,6 +9,9 @@ const HALF = "Covemix did not come whole: the signal went, this network has a si
 const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
   + " phone stays and works; the newer one is fetched another time.";
 
+const DAMAGED = "A part of this phone's copy of Covemix is damaged and could not be fetched again";
+const MEND = "Open it once more with a good connection. Your kit and log are kept apart from it.";
+
 let agreed = false;
 const whole = new WeakSet();
 const reasonsToWait = [];
@@ -55,6 +58,9 @@ const watch = (registration, save) => {
 // for from the beginning: it may come while this tab is still starting.
 export const followUpdates = (save) => {
   const workers = navigator.serviceWorker;
+  workers?.addEventListener("message", ({ data }) => {
+    if (data?.damaged) behind(notice("damaged", `${DAMAGED} (${data.damaged.split("/").pop()}). ${MEND}`));
+  });
   let leaving = false;
   let controlled = Boolean(workers?.controller);
   workers?.addEventListener("controllerchange", () => {

@@ -1,5 +1,6 @@
 // A link that this phone opened elsewhere, pasted or scanned. The engine looks at it before anything goes anywhere.
 import { look } from "./bring.js";
+import { EngineMissing } from "./engine.js";
 
 const STRANGE = "That is not a Covemix link. Nothing was changed.";
 
@@ -20,7 +21,8 @@ const follow = async (text) => {
   }
   if (!/^https?:$/.test(url.protocol) || url.search.length < 2) return STRANGE;
   const target = screenOf(url);
-  const { refused } = await look(target.dataset.to, url.search);
+  const { refused } = await look(target.dataset.to, url.search)
+    .catch((error) => { if (error instanceof EngineMissing) return {}; throw error; }); // the page that opens says so
   if (refused) return refused;
   location.assign(target.href.replace(/\?.*/, "") + url.search);
   return "";

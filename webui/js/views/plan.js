@@ -50,6 +50,7 @@ const typeClock = () => {
 };
 
 const put = (label, told) => {
+  shown.accept(); // a day that begins by a link's plan is this phone's own
   const { form, changed } = shown;
   const [kept, found] = [true, false].map((of) => told.filter(([name]) => name.startsWith(LOGGED) === of));
   const typed = Object.fromEntries(kept.map(([name, text]) => [name.slice(LOGGED.length), text]));

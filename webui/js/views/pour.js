@@ -1,5 +1,6 @@
 // Pour: the form and its answers, poured along step by step, and the builder's own putty batches of the log.
 import { Bench } from "../bench.js";
+import { isLink } from "../bring.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
@@ -81,7 +82,7 @@ export const mount = (screen, main) => {
   const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, log, done });
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
-  start.querySelector("[data-along-go]").addEventListener("click", () => bench.start());
+  start.querySelector("[data-along-go]").addEventListener("click", () => { view.accept(); bench.start(); });
   start.querySelector("[data-keep-pour]").addEventListener("click", logNow);
 
   let filler = fillerName(form);
@@ -92,6 +93,7 @@ export const mount = (screen, main) => {
     await takeAway(form, old);
     await fresh();
   });
+  form.addEventListener("taken", fresh);
   // before the row is gone; what went from the log with it comes back with it
   let forgotten = null;
   form.addEventListener("click", ({ target, isTrusted }) => {
@@ -104,6 +106,6 @@ export const mount = (screen, main) => {
     if (entry) bringBackBatch(entry);
   });
   // a link is taken in first, or it would be filled in over them
-  view.brought.then(fresh).then(() => bench.resume());
+  view.brought.then(() => (isLink(form) ? null : fresh())).then(() => bench.resume());
   return view;
 };

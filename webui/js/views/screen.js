@@ -1,5 +1,5 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
-import { bring } from "../bring.js";
+import { bring, isLink, ofServer } from "../bring.js";
 import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
 import { comesApart, fill, held, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
@@ -64,7 +64,7 @@ export const mount = (screen, main) => {
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
       status.textContent = homeless.concat(spoken(got.answers)).join(" ");
-      rememberAnswer(screen, asked.pairs, got);
+      if (!isLink(form)) rememberAnswer(screen, asked.pairs, got);
     }, QUIET);
   };
   const answer = newest(show);
@@ -94,9 +94,9 @@ export const mount = (screen, main) => {
     form.dataset.typed = "yes";
     if (field) settleUnit(field);
     else settle(form);
-    hold(form);
+    if (!isLink(form)) hold(form);
     edited(form);
-    const kept = remember(screen, held(form));
+    const kept = isLink(form) ? holdHere(held(form)) : remember(screen, held(form));
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
   };
 
@@ -115,9 +115,9 @@ export const mount = (screen, main) => {
     changed(target.matches("input:not([type=radio])") && !apart ? target : null);
   });
   form.addEventListener("submit", (event) => {
-    if (!form.classList.contains("live")) return;
     event.preventDefault();
-    changed();
+    if (form.classList.contains("live")) changed();
+    else location.assign(ofServer(location.pathname, pairs(form))); // a thing of the kit by its figures
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
   form.addEventListener("click", (event) => rowTool(event, form, changed));
@@ -155,20 +155,31 @@ export const mount = (screen, main) => {
     }
   };
 
-  const brought = bring(screen, form, changed);
+  const served = location.search.length > 1 && !("unanswered" in main.dataset); // what the server answered stands
+  const brought = bring(screen, main, { again: () => { takeOwn(form); settle(form); refresh(); }, changed });
   settle(form);
   const kept = recallAnswer(screen, pairs(form));
   if (kept) showKept(kept);
-  else if (recall(screen) ?? atFirst(screen)) blank();
+  else if (!served && (location.search.length > 1 || (recall(screen) ?? atFirst(screen)))) blank();
   brought.then(() => refresh());
   offerKit(form).then(() => {
     fill(form, held(form));
-    if (!takeOwn(form)) return;
+    if (isLink(form) || !takeOwn(form)) return;
     settle(form);
     refresh();
   });
   shown(form);
-  return { form, refresh, changed, refuse, brought };
+  // whoever pours by a link's values has taken them
+  const accept = () => { if (isLink(form)) form.dispatchEvent(new Event("accept")); };
+  return { form, refresh, changed, refuse, brought, accept };
+};
+
+// What is typed over a link's values stays with its address: a reload and the way back show it.
+const holdHere = (typed) => {
+  try {
+    history.replaceState({ typed }, "");
+  } catch { /* too much, or too often: it stands in the form */ }
+  return true;
 };
 
 // After what was drawn just now is on the screen; a page that nobody sees paints nothing.

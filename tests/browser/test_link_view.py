@@ -1,0 +1,103 @@
+"""A link shows its answer in a view of its own, and changes nothing that the phone keeps before it is accepted."""
+from urllib.parse import urlencode
+
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+
+TYPED = "Object.entries(localStorage).filter(([name]) => /typed|answer/.test(name)).join()"
+KEPT = "localStorage['covemix.typed.pour'] ?? ''"
+
+
+def amount(page):
+    return page.get_by_label("Amount", exact=True)
+
+
+def test_a_fresh_phone_shows_it_and_keeps_nothing_of_it(phone, standing):
+    phone.goto(standing.url + "/?amount=200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
+    amount(phone).fill("205")  # what is typed over it stays with it
+    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    phone.wait_for_function("() => document.querySelector('[data-status]').textContent.includes('205')")
+    assert phone.evaluate(TYPED) == ""
+    phone.reload()
+    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    phone.get_by_role("link", name="Joint", exact=True).click()
+    expect(phone.locator("[name=thickness]")).to_be_visible()
+    expect(phone.locator("[data-notice=link]")).to_have_count(0)
+    phone.get_by_role("link", name="Pour", exact=True).click()
+    expect(figure(phone, "reading_b")).to_have_text("240 g")
+    phone.go_back()
+    phone.go_back()
+    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    phone.get_by_role("button", name="Use these").click()
+    assert '"205"' in phone.evaluate(KEPT)
+    phone.get_by_role("button", name="Undo").click()
+    expect(figure(phone, "reading_b")).to_have_text("240 g")
+
+
+@pytest.fixture
+def mine(phone, served):
+    """A phone that keeps an amount of its own."""
+    keep(phone, served.url)
+    amount(phone).fill("321")
+    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    return phone
+
+
+def test_two_links_in_a_row_the_way_back_and_mine_without_signal(mine, served):
+    served.stop()
+    mine.goto(served.url + "/?amount=200")
+    expect(figure(mine, "reading_b")).to_have_text("200 g")
+    mine.goto(served.url + "/?amount=150")
+    expect(figure(mine, "reading_b")).to_have_text("150 g")
+    mine.go_back()
+    expect(figure(mine, "reading_b")).to_have_text("200 g")
+    assert '"321"' in mine.evaluate(KEPT)
+    mine.get_by_role("button", name="Keep mine").click()
+    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    assert mine.url == served.url + "/"
+
+
+def test_in_a_second_tab_it_changes_nothing_of_the_first(mine, served):
+    other = mine.context.new_page()
+    other.goto(served.url + "/?amount=200")
+    expect(figure(other, "reading_b")).to_have_text("200 g")
+    amount(other).fill("205")
+    expect(figure(other, "reading_b")).to_have_text("205 g")
+    other.close()
+    mine.reload()
+    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    expect(mine.locator("[data-notice=link]")).to_have_count(0)
+
+
+def test_a_link_of_what_is_kept_anyway_asks_nothing(mine, served):
+    mine.goto(served.url + "/?amount=321")
+    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    mine.wait_for_url(served.url + "/")
+    expect(mine.locator("[data-notice=link]")).to_have_count(0)
+
+
+def boat(joints):
+    return "/boat/?" + urlencode([(f"joints.{place}.{name}", text) for place in range(joints)
+                                  for name, text in (("name", f"Seam {place}"), ("length", "1.5"))])
+
+
+@pytest.mark.parametrize("joints", [26, 60])
+def test_a_boat_of_many_joints_asks_in_a_notice_that_can_be_answered(phone, standing, joints):
+    phone.goto(standing.url + boat(joints))
+    notice = phone.locator("[data-notice=link]")
+    expect(notice).to_contain_text(f": {joints}", timeout=40_000)
+    assert len(notice.locator("p").first.text_content()) < 160
+    for name in ("Keep mine", "Use these"):
+        key = notice.get_by_role("button", name=name)
+        assert key.evaluate("""(key) => {
+          const { x, y, width, height } = key.getBoundingClientRect();
+          return height >= 48 && [[x + 2, y + 2], [x + width - 2, y + height - 2]]
+            .every(([left, top]) => document.elementFromPoint(left, top)?.closest("button") === key);
+        }"""), name
+    notice.get_by_role("button", name="Use these").click()
+    kept = "(last) => (localStorage['covemix.typed.boat'] ?? '').includes(last)"
+    phone.wait_for_function(kept, arg=f"Seam {joints - 1}")

@@ -1,0 +1,158 @@
+"""Each file of a build is what its SHA-256 says: half an upload is no build, and a damaged copy mends itself."""
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep
+from .test_export import Elsewhere, elsewhere  # noqa: F401
+from .test_update import BUILD, LOOK
+
+NAMES = "() => caches.keys().then((names) => names.length)"
+
+
+def one(folder, name):
+    [path] = folder.glob(f"boats/shop/v/*/{name}")
+    return path
+
+
+def halve(path):
+    """An upload that broke off at the end of a line: what came is a script, a style or a picture all the same."""
+    whole = path.read_bytes()
+    at = whole.rfind(b"\n", 0, len(whole) // 2)
+    path.write_bytes(whole[:at + 1 if at > 0 else len(whole) // 2])
+    return whole
+
+
+@pytest.fixture
+def hurt(chromium):
+    """A phone on which scripts may fail: half of one does."""
+    context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB")
+    context.set_default_timeout(30_000)
+    yield context.new_page()
+    context.close()
+
+
+@pytest.mark.parametrize("name", ["app.css", "js/views/log.js", "js/code.js", "icons/app-192.png", "app.json"])
+def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, name):  # noqa: F811
+    path = one(tmp_path, name)
+    whole = halve(path)
+    hurt.goto(elsewhere.url + "safety/")
+    expect(hurt.locator("[data-notice=half]")).to_be_attached(timeout=40_000)  # what hinders now may stand before it
+    assert hurt.evaluate(NAMES) == 0
+    path.write_bytes(whole)
+    hurt.goto(elsewhere.url)
+    hurt.wait_for_function("() => navigator.serviceWorker.ready.then(() => true)")
+    hurt.wait_for_function("() => caches.keys().then((names) => names.length === 1)")
+    elsewhere.stop()
+    hurt.goto(elsewhere.url + "log/")
+    expect(hurt.locator("[data-none]")).to_be_visible()
+
+
+def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_build):
+    def half(app):
+        async def answer(scope, receive, send):
+            short = scope["type"] == "http" and scope["path"].endswith("js/views/log.js")
+
+            async def cut(message):
+                if short and message["type"] == "http.response.start":
+                    message = dict(message, headers=[h for h in message["headers"] if h[0] != b"content-length"])
+                elif short:
+                    message = dict(message, body=message["body"][:len(message["body"]) // 2])
+                await send(message)
+
+            asked = [header for header in scope.get("headers", ()) if header[0] != b"accept-encoding"]
+            await app(dict(scope, headers=asked) if short else scope, receive, cut)
+
+        return answer
+
+    keep(phone, served.url)
+    before = phone.evaluate(BUILD)
+    served.stop()
+    served.start(other_build, wrap=half)
+    phone.evaluate(LOOK + ".catch(() => null)")
+    expect(phone.locator("[data-notice=half]")).to_contain_text("stays and works")
+    assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
+    phone.reload()
+    assert phone.evaluate(BUILD) == before
+
+
+SPOIL = """async ([ending, how]) => {
+  const [name] = await caches.keys();
+  const cache = await caches.open(name);
+  const request = (await cache.keys()).find((one) => new URL(one.url).pathname.endsWith(ending));
+  const kept = await cache.match(request);
+  const text = await kept.clone().text();
+  if (how === "gone") return cache.delete(request);
+  return cache.put(request, new Response(text.slice(0, text.length / 2), { headers: kept.headers }));
+}"""
+
+
+def forget(page):
+    """What the browser itself keeps of files that were fetched once would mend them too."""
+    session = page.context.new_cdp_session(page)
+    session.send("Network.clearBrowserCache")
+    session.detach()
+
+
+@pytest.mark.parametrize("how", ["half", "gone"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.json", "app.css", "/safety/"])
+def test_a_kept_file_that_is_damaged_is_fetched_again(phone, served, ending, how):
+    keep(phone, served.url)
+    phone.evaluate(SPOIL, [ending, how])
+    phone.goto(served.url + "/safety/")
+    expect(phone.locator("[data-line=gloves]")).to_be_visible()
+    phone.goto(served.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    served.stop()
+    phone.goto(served.url + "/safety/")
+    expect(phone.locator("[data-line=gloves]")).to_be_visible()
+    phone.goto(served.url)
+    phone.get_by_label("Amount", exact=True).fill("200")
+    expect(figure(phone, "reading_b")).to_have_text("200 g")
+
+
+def test_a_damaged_page_is_made_again_without_signal(phone, served):
+    keep(phone, served.url)
+    phone.evaluate(SPOIL, ["/safety/", "half"])
+    served.stop()
+    phone.goto(served.url + "/safety/")
+    expect(phone.locator("[data-line=gloves]")).to_be_visible()
+
+
+def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hurt, served):
+    keep(hurt, served.url)
+    hurt.evaluate(SPOIL, ["js/lines.js", "half"])
+    forget(hurt)
+    served.stop()
+    hurt.goto(served.url)
+    expect(hurt.get_by_text("is damaged")).to_be_visible()
+    served.start()
+    hurt.goto(served.url)
+    expect(figure(hurt, "reading_b")).to_be_visible()
+
+
+def test_a_damaged_engine_without_signal_is_said_by_its_name(hurt, served):
+    keep(hurt, served.url)
+    hurt.evaluate(SPOIL, ["app.json", "half"])
+    forget(hurt)
+    served.stop()
+    hurt.goto(served.url)
+    expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.json", timeout=30_000)
+
+
+def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build):
+    keep(hurt, served.url)
+    before = hurt.evaluate(BUILD)
+    hurt.evaluate(SPOIL, ["js/lines.js", "half"])
+    forget(hurt)
+    served.stop()
+    served.start(other_build)
+    hurt.goto(served.url)
+    hurt.wait_for_function("(before) => (document.documentElement.dataset.build ?? before) !== before", arg=before)
+    expect(figure(hurt, "reading_b")).to_be_visible()
+
+
+def test_half_a_script_on_a_first_visit_is_said_by_its_name(hurt, elsewhere, tmp_path):  # noqa: F811
+    path = one(tmp_path, "js/lines.js")
+    path.write_bytes(path.read_bytes()[:700])
+    hurt.goto(elsewhere.url)
+    expect(hurt.locator("[data-notice=half]")).to_contain_text("lines.js")
