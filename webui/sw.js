@@ -4,6 +4,17 @@ const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const SUM = "Covemix-Sum"; // a page is made here, of the bundle: what it was is kept with it
 const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
+// A newer build that waits is offered where the page itself cannot offer it.
+const NEWER = `<p hidden>A newer Covemix is on this phone, and whole. It waits because a pot may run; its clock goes on in the newer one.
+<button style="font:inherit;min-height:48px;padding:0 1em">Update now</button></p>
+<script>
+const workers = navigator.serviceWorker;
+workers.addEventListener("controllerchange", () => location.reload());
+workers.getRegistration().then((kept) => setInterval(() => {
+document.querySelector("[hidden]")?.toggleAttribute("hidden", !kept.waiting);
+document.querySelector("button").onclick = () => kept.waiting.postMessage("update");
+}, 500));
+</script>`;
 const lost = (why, pots) => `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>Covemix</title><p>${why}
 Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>${pots.length ? `
@@ -24,20 +35,21 @@ const told = ({ started, typed }) => {
 
 const plain = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
-// [] also where they cannot be read; a database that is not there is not made.
-const pots = () => new Promise((resolve) => {
-  setTimeout(() => resolve([]), 2000); // a page may hold it
+// unread: what it is where they cannot be read; a database that is not there is not made.
+const pots = (unread = []) => new Promise((resolve) => {
+  let none = false;
+  setTimeout(() => resolve(unread), 2000); // a page may hold it
   const asked = indexedDB.open("covemix");
-  asked.addEventListener("upgradeneeded", () => asked.transaction.abort());
-  asked.addEventListener("error", () => resolve([]));
+  asked.addEventListener("upgradeneeded", () => { none = true; asked.transaction.abort(); });
+  asked.addEventListener("error", () => resolve(none ? [] : unread));
   asked.addEventListener("success", () => {
     const db = asked.result;
     try {
       const got = db.transaction("pots").objectStore("pots").getAll();
       got.addEventListener("success", () => resolve(got.result));
-      got.addEventListener("error", () => resolve([]));
+      got.addEventListener("error", () => resolve(unread));
     } catch {
-      resolve([]);
+      resolve(unread);
     }
     db.close(); // when what was asked is answered
   });
@@ -46,7 +58,7 @@ const pots = () => new Promise((resolve) => {
 const GONE = "This phone has let go of its copy of Covemix, and there is no signal.";
 const DAMAGED = "This phone's copy of Covemix is damaged, and what is missing could not be fetched.";
 const lostPage = async (why) => (
-  new Response(lost(why, await pots().catch(() => [])), { headers: { "Content-Type": "text/html; charset=utf-8" } }));
+  new Response(lost(why, await pots().catch(() => [])) + (why === DAMAGED ? NEWER : ""), { headers: { "Content-Type": "text/html; charset=utf-8" } }));
 
 const scope = new URL("./", self.location);
 const at = (path) => new URL(path, scope);
@@ -121,18 +133,31 @@ const keptPage = async (cache, path) => {
   return cache.match(at(path), { ignoreSearch: true });
 };
 
-// What cannot be mended is said by the page; without one of its scripts it is none, and the worker says it. The newer build
-// that waits, if any, is whole and takes its place: nothing of the old one can ask for it.
+// A newer build that the host has, once all of it is on this phone.
+const newer = async () => {
+  const { registration } = self;
+  if (!registration.waiting) await registration.update().catch(() => {});
+  const found = registration.waiting ?? registration.installing;
+  if (found?.state === "installing") await new Promise((next) => { found.addEventListener("statechange", next, { once: true }); });
+  return found?.state === "installed" ? found : null;
+};
+
+// What cannot be mended is said by the page; without one of its scripts it is none, and the worker says it. A newer build is
+// whole and takes its place unasked, but never while a pot runs, or may: then it is offered.
 let broken = "";
 const hurt = async (path) => {
-  const { registration } = self;
-  if (registration.waiting) registration.waiting.postMessage("update");
-  else registration.update().catch(() => {});
   const pages = await self.clients.matchAll({ type: "window" });
-  for (const client of pages) client.postMessage({ damaged: path });
-  if (!/\.m?js$/.test(path)) return;
-  broken = path;
-  for (const client of pages) client.navigate(client.url).catch(() => {});
+  const say = (more) => { for (const client of pages) client.postMessage({ damaged: path, ...more }); };
+  say({});
+  if (/\.m?js$/.test(path)) {
+    broken = path;
+    for (const client of pages) client.navigate(client.url).catch(() => {});
+  }
+  const found = await newer();
+  if (!found) return;
+  const run = await pots(null);
+  if (run && !run.length) found.postMessage("update");
+  else say({ waits: true });
 };
 const mended = async (cache) => {
   if (broken) await good(cache, broken).then(() => { broken = ""; }, () => {});

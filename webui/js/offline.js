@@ -12,6 +12,8 @@ const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, this n
 const DAMAGED = "A part of this phone's copy of Covemix is damaged and could not be fetched again";
 const MEND = "Open it once more with a good connection. Your kit and log are kept apart from it.";
 
+const WHOLE = "A newer Covemix is here, and whole. It waits because a pot runs; the pot's clock goes on in the newer one.";
+
 let agreed = false;
 const whole = new WeakSet();
 const reasonsToWait = [];
@@ -26,17 +28,19 @@ export const holdUpdates = (running, whenOver) => {
   });
 };
 
+const take = (worker, save) => {
+  agreed = true;
+  save();
+  worker.postMessage("update");
+};
+
 const offer = (worker, save) => {
   if (reasonsToWait.some((running) => running())) {
     held = { worker, save };
     return;
   }
   held = null;
-  notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => {
-    agreed = true;
-    save();
-    worker.postMessage("update");
-  }]]);
+  notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => take(worker, save)]]);
 };
 
 const follow = (worker, save) => worker?.addEventListener("statechange", () => {
@@ -58,8 +62,12 @@ const watch = (registration, save) => {
 // for from the beginning: it may come while this tab is still starting.
 export const followUpdates = (save) => {
   const workers = navigator.serviceWorker;
-  workers?.addEventListener("message", ({ data }) => {
-    if (data?.damaged) behind(notice("damaged", `${DAMAGED} (${data.damaged.split("/").pop()}). ${MEND}`));
+  workers?.addEventListener("message", async ({ data }) => {
+    if (!data?.damaged) return;
+    const said = `${DAMAGED} (${data.damaged.split("/").pop()}).`;
+    const { waiting } = data.waits ? await workers.getRegistration() : {};
+    if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]);
+    else behind(notice("damaged", `${said} ${MEND}`));
   });
   let leaving = false;
   let controlled = Boolean(workers?.controller);
