@@ -26,7 +26,7 @@ def client():
 
 
 @pytest.mark.parametrize("path", PATHS)
-def test_every_answer_carries_the_security_headers(client, path):
+def test_every_answer_carries_the_security_headers_and_a_file_those_that_mean_something_there(client, path):
     response = client.get(path)
     for name, value in HEADERS.items():
         if not (path.startswith("/v/") and name in OF_PAGES):

@@ -5,7 +5,7 @@ import pytest
 from covemix.server.build import HOUSE
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import POT, figure
 from .serve import instead
 
 SCREENS = {  # a path with an answer, and a field there
@@ -150,3 +150,58 @@ def test_three_megabytes_in_a_field_are_refused_at_once(phone, standing, path, n
     assert took < 4000  # a busy machine needs most of it to move the text about
     expect(phone.locator(f"[data-error='{name}']")).to_contain_text("too long")
     assert phone.evaluate("JSON.stringify(localStorage).length") < 100_000
+
+
+DECORATION = "(one) => getComputedStyle(one).textDecorationLine"
+
+
+def hang(phone, name):
+    phone.evaluate("""(name) => {
+      const field = document.querySelector(`[name="${name}"]`);
+      field.value = "666";
+      field.dispatchEvent(new Event("input", { bubbles: true }));
+    }""", name)
+
+
+def test_a_running_pots_minutes_do_not_stand_unmarked(phone, odd):
+    phone.goto(odd("for (;;);") + "/clock/")
+    expect(phone.locator("[data-unanswered]")).to_have_count(0)
+    assert phone.evaluate(POT)
+    minutes = phone.locator(".pot-minutes")
+    expect(minutes).to_be_visible()
+    assert minutes.evaluate(DECORATION) == "none"
+    hang(phone, "batch")
+    expect(phone.locator(".pot-trouble")).to_contain_text("stand still", timeout=6000)
+    assert minutes.evaluate(DECORATION) == "line-through"
+    phone.locator("[name=batch]").fill("300")
+    expect(phone.locator(".pot-trouble")).to_be_hidden(timeout=25_000)  # the engine is started anew
+    assert minutes.evaluate(DECORATION) == "none"
+
+
+STEP = """() => [...document.querySelectorAll("[data-bench=part], [data-bench=figure]")]
+  .map((one) => one.textContent).join()"""
+
+
+def test_pouring_along_marks_the_step_that_a_tap_has_left(phone, standing):
+    """A tap that finds no answer is no step: the one in sight is told again by the next tap."""
+    phone.goto(standing.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    phone.get_by_role("button", name="Pour along").click()
+    told = phone.locator("[data-bench=step]")
+    expect(told).to_contain_text("Step 1 of")
+    shown = phone.evaluate(STEP)
+    phone.evaluate("""() => {
+      const post = Worker.prototype.postMessage;
+      Worker.prototype.postMessage = () => {};
+      window.well = () => { Worker.prototype.postMessage = post; };
+    }""")
+    tap = phone.locator("[data-bench=tap]")
+    tap.click()
+    expect(told).to_contain_text("Working out the next step")
+    assert phone.locator("[data-bench=figure]").evaluate(DECORATION) == "line-through"
+    phone.evaluate("well()")
+    expect(phone.locator("[data-bench=wrong]")).to_be_visible(timeout=25_000)
+    expect(told).to_contain_text("Step 1 of")
+    assert phone.evaluate(STEP) == shown
+    tap.click()
+    expect(told).to_contain_text("Step 2 of", timeout=25_000)

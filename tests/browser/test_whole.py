@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import POT, figure, keep
 from .test_export import Elsewhere, elsewhere  # noqa: F401
 from .test_update import BUILD, LOOK
 
@@ -139,16 +139,42 @@ def test_a_damaged_engine_without_signal_is_said_by_its_name(hurt, served):
     expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.json", timeout=30_000)
 
 
-def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build):
-    keep(hurt, served.url)
-    before = hurt.evaluate(BUILD)
-    hurt.evaluate(SPOIL, ["js/lines.js", "half"])
-    forget(hurt)
+OTHER = "(before) => (document.documentElement.dataset.build ?? before) !== before"
+
+
+def spoiled(page, served, other_build, ending, pot):
+    """A phone whose copy is damaged by one file, which its host has no more: the host is a newer build by now."""
+    keep(page, served.url)
+    if pot:
+        assert page.evaluate(POT)
+    before = page.evaluate(BUILD)
+    page.evaluate(SPOIL, [ending, "half"])
+    forget(page)
     served.stop()
     served.start(other_build)
-    hurt.goto(served.url)
-    hurt.wait_for_function("(before) => (document.documentElement.dataset.build ?? before) !== before", arg=before)
+    page.goto(served.url)
+    return before
+
+
+@pytest.mark.parametrize("ending", ["js/lines.js", "app.json"])
+def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
+    before = spoiled(hurt, served, other_build, ending, pot=False)
+    hurt.wait_for_function(OTHER, arg=before)
     expect(figure(hurt, "reading_b")).to_be_visible()
+
+
+@pytest.mark.parametrize("ending", ["js/lines.js", "app.json"])
+def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_build, ending):
+    before = spoiled(hurt, served, other_build, ending, pot=True)
+    expect(hurt.get_by_text("It waits because a pot")).to_be_visible(timeout=40_000)
+    hurt.wait_for_timeout(1500)
+    assert hurt.evaluate(BUILD) in (before, None)  # the page that the worker makes itself names none
+    key = hurt.get_by_role("button", name="Update now")
+    assert key.bounding_box()["height"] >= 48
+    key.click()
+    hurt.wait_for_function(OTHER, arg=before)
+    hurt.goto(served.url + "/clock/")
+    expect(hurt.locator("[data-pots]")).to_contain_text("300 g")
 
 
 def test_half_a_script_on_a_first_visit_is_said_by_its_name(hurt, elsewhere, tmp_path):  # noqa: F811

@@ -8,10 +8,16 @@ import { reach } from "./rows.js";
 
 const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
 
+let latest = 0; // of two that are asked for quickly only the last is shown: the address is already its own
+
+// Resolves to whether it is shown.
 const go = async (url, show, arrive = () => {}) => {
+  latest += 1;
+  const mine = latest;
   const response = await fetch(url);
   const next = new DOMParser().parseFromString(await response.text(), "text/html");
   const { screen, build } = next.documentElement.dataset;
+  if (mine !== latest) return false;
   if (!response.ok || !screen || build !== document.documentElement.dataset.build) throw new Error("not this build");
   arrive(); // first the address: the new links are relative to it
   for (const part of PARTS) document.querySelector(part).replaceWith(next.querySelector(part));
@@ -19,6 +25,7 @@ const go = async (url, show, arrive = () => {}) => {
   document.title = next.title;
   window.scrollTo(0, 0);
   show();
+  return true;
 };
 
 // A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back. A thing or a
@@ -50,7 +57,7 @@ export const startNavigation = (show) => {
     const lead = link.dataset.lead && JSON.parse(link.dataset.lead);
     const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
     const tell = lead ? followLead(lead) : () => {};
-    await go(href, show, () => history.pushState(null, "", href)).then(tell, () => location.assign(href));
+    await go(href, show, () => history.pushState(null, "", href)).then((shown) => { if (shown) tell(); }, () => location.assign(href));
   });
   window.addEventListener("popstate", () => go(location.href, show).catch(() => location.reload()));
 };

@@ -66,8 +66,8 @@ export const followUpdates = (save) => {
     if (!data?.damaged) return;
     const said = `${DAMAGED} (${data.damaged.split("/").pop()}).`;
     const { waiting } = data.waits ? await workers.getRegistration() : {};
-    if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]);
-    else behind(notice("damaged", `${said} ${MEND}`));
+    if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]).dataset.kind = "heal";
+    else if (!document.querySelector("[data-kind=heal]")) behind(notice("damaged", `${said} ${MEND}`));
   });
   let leaving = false;
   let controlled = Boolean(workers?.controller);

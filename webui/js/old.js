@@ -1,5 +1,5 @@
 // Figures that no longer belong to what is typed are marked as old, in words and crossed out, until the new ones stand.
-const SOON = 250; // ms; most answers are there long before, and nothing flickers
+const SOON = 280; // ms; most answers are there long before, and the mark is painted within 300
 const TOLD = "These figures are old: the new ones are being worked out.";
 
 // key: what figures belong to, as one text; "" where none stand

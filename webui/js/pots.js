@@ -7,9 +7,11 @@ import { age, woke } from "./steady.js";
 import { change, put, putBack, read, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
+const LATE = 2500; // ms without an answer, after which the minutes that stand are said to stand still
 const CLAIM = 3000; // ms a tab has to ring what it claimed
 const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a tap has allowed
 const UNTOLD = "The clock of this pot cannot be told just now: watch the pot itself.";
+const BEHIND = "These minutes stand still: the part that calculates does not answer. Watch the pot itself.";
 const NOT_STARTED = "No clock was started: this phone keeps nothing just now. Set its own alarm.";
 const NO_START = "No clock was started: it is not known when the pot was mixed.";
 const STRANGE = "A pot is kept here whose clock cannot be read: watch the pot itself. It can be ended on Clock.";
@@ -51,27 +53,33 @@ export const about = (pot) => ask(question(pot));
 const tell = () => { for (const listener of listeners) listener(pots); };
 
 // One pot that cannot be told leaves the others alone. An engine that is being started again is asked the next second,
-// until then the lines before stand.
+// until then the lines before stand, and are marked.
 const answer = async (pot) => {
   if (pot.row) return { lines: [], errors: [{ message: UNTOLD }] };
   try {
     return await ask(question(pot));
   } catch {
-    return { lines: lines(pot), errors: lines(pot).length ? [] : [{ message: UNTOLD }] };
+    return { lines: lines(pot), errors: [{ message: lines(pot).length ? BEHIND : UNTOLD }] };
   }
 };
 
 const tick = async () => {
   if (busy || !pots.length) return;
   busy = true;
+  const mine = pots;
+  const late = setTimeout(() => {
+    problems = new Map(mine.map((pot) => [pot.id, lines(pot).length ? BEHIND : UNTOLD]));
+    tell();
+  }, LATE);
   try {
-    const mine = pots;
     const answers = await Promise.all(mine.map(answer));
+    clearTimeout(late);
     told = new Map(mine.map((pot, place) => [pot.id, answers[place].lines]));
     problems = new Map(mine.map((pot, place) => [pot.id, answers[place].errors[0]?.message ?? ""]));
     tell();
     await Promise.all(mine.map((pot) => ringOnce(pot).catch(() => {}))); // the next second tries once more
   } finally {
+    clearTimeout(late);
     busy = false;
   }
 };

@@ -48,19 +48,21 @@ export const potArticle = (pot, acts) => {
   const trouble = make("p", "pot-trouble");
   const drop = make("p", "actions");
   drop.append(button("End this pot", () => acts.drop(pot)));
-  article.append(name, trouble, left, rule, next, warnings, actions, said, air, wall, drop);
+  article.append(name, left, trouble, rule, next, warnings, actions, said, air, wall, drop);
 
   const show = (lines, problem) => {
     const told = Object.fromEntries(lines.map((line) => [line.name, line]));
     const large = told.left ?? told.over;
     article.hidden = !large && !problem; // nothing stands there until the engine has said what
-    trouble.hidden = drop.hidden = Boolean(large);
+    trouble.hidden = !problem;
+    drop.hidden = Boolean(large);
+    article.toggleAttribute("data-behind", Boolean(large && problem)); // minutes of a while ago
+    write(trouble, problem);
     for (const part of [left, rule, next, warnings, actions, said, air, wall]) part.hidden = !large;
     if (!pot.timing.length || told.over) air.hidden = true;
     if (!large) {
       write(batch, "Pot");
       write(what, "");
-      write(trouble, problem);
       return;
     }
     article.dataset.state = large.name;
