@@ -9,7 +9,7 @@ from .conftest import POT, figure
 from .serve import instead
 
 SCREENS = {  # a path with an answer, and a field there
-    "/?amount=200": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
+    "/": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
     "/plan/?temperature=20&start=9:00&pieces.0.length=4&pieces.0.putty=150&pieces.0.wet=90": "temperature",
     "/safety/": "air_temperature",
 }
@@ -186,7 +186,7 @@ def test_pouring_along_marks_the_step_that_a_tap_has_left(phone, standing):
     """A tap that finds no answer is no step: the one in sight is told again by the next tap."""
     phone.goto(standing.url)
     expect(figure(phone, "reading_b")).to_be_visible()
-    phone.get_by_role("button", name="Pour along").click()
+    phone.locator("[data-along-go]").click()
     told = phone.locator("[data-bench=step]")
     expect(told).to_contain_text("Step 1 of")
     shown = phone.evaluate(STEP)
