@@ -176,32 +176,3 @@ def test_a_running_pots_minutes_do_not_stand_unmarked(phone, odd):
     phone.locator("[name=batch]").fill("300")
     expect(phone.locator(".pot-trouble")).to_be_hidden(timeout=25_000)  # the engine is started anew
     assert minutes.evaluate(DECORATION) == "none"
-
-
-STEP = """() => [...document.querySelectorAll("[data-bench=part], [data-bench=figure]")]
-  .map((one) => one.textContent).join()"""
-
-
-def test_pouring_along_marks_the_step_that_a_tap_has_left(phone, standing):
-    """A tap that finds no answer is no step: the one in sight is told again by the next tap."""
-    phone.goto(standing.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
-    phone.locator("[data-along-go]").click()
-    told = phone.locator("[data-bench=step]")
-    expect(told).to_contain_text("Step 1 of")
-    shown = phone.evaluate(STEP)
-    phone.evaluate("""() => {
-      const post = Worker.prototype.postMessage;
-      Worker.prototype.postMessage = () => {};
-      window.well = () => { Worker.prototype.postMessage = post; };
-    }""")
-    tap = phone.locator("[data-bench=tap]")
-    tap.click()
-    expect(told).to_contain_text("Working out the next step")
-    assert phone.locator("[data-bench=figure]").evaluate(DECORATION) == "line-through"
-    phone.evaluate("well()")
-    expect(phone.locator("[data-bench=wrong]")).to_be_visible(timeout=25_000)
-    expect(told).to_contain_text("Step 1 of")
-    assert phone.evaluate(STEP) == shown
-    tap.click()
-    expect(told).to_contain_text("Step 2 of", timeout=25_000)

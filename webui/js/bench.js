@@ -9,8 +9,6 @@ import { canSay, hush, prime, reads, say } from "./speech.js";
 
 const KEPT = "pour.along";
 const TICK = 250; // ms
-const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
-const WORKING = "Working out the next step: this one is done.";
 const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -70,7 +68,6 @@ export class Bench {
   // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
   async asked() {
     this.busy = true;
-    const late = setTimeout(() => this.behind(true), SOON);
     try {
       return await ask({ move: "pouring", pairs: this.pairs() });
     } catch {
@@ -78,18 +75,8 @@ export class Bench {
       this.at("wrong").hidden = false;
       return null;
     } finally {
-      clearTimeout(late);
-      this.behind(false);
       this.busy = false;
     }
-  }
-
-  // what stands there belongs to the tap before
-  behind(yes) {
-    this.place.toggleAttribute("data-behind", yes && Boolean(this.steps));
-    if (!this.steps) return;
-    const at = Math.min(this.shown ?? 0, this.steps.length - 1) + 1;
-    this.at("step").textContent = yes ? WORKING : `Step ${at} of ${this.steps.length}: tap when it is so`;
   }
 
   get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
@@ -111,7 +98,6 @@ export class Bench {
   paint() {
     const { step } = this;
     const place = this.steps.indexOf(step);
-    this.shown = place;
     const cut = step.label.indexOf(", ");
     const after = this.steps[place + 1];
     this.at("step").textContent = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
@@ -207,23 +193,20 @@ export class Bench {
       await this.go(0);
       return;
     }
-    const place = this.state.step - 1;
-    if (this.kept?.step === place) { // the batch that was kept there is not
+    this.state.step -= 1;
+    if (this.kept?.step === this.state.step) { // the batch that was kept there is not
       await this.kept.undo();
       this.kept = null;
     }
-    const { field } = this.steps[place];
-    if (field) this.write(field, "");
-    await this.go(-1);
+    if (this.step.field) this.write(this.step.field, "");
+    await this.go(0);
   }
 
   async go(by) {
-    const before = { ...this.state };
     this.state.step += by;
     this.state.started = 0;
     this.at("wrong").hidden = true;
-    if (!(await this.show())) this.state = before; // the step in sight is the one that the next tap tells
-    else if (by > 0) this.readOut();
+    if (await this.show() && by) this.readOut();
   }
 
   speak() {
