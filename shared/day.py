@@ -1,10 +1,10 @@
 """The day: typed values to crews, each with its batches and their starts."""
 
 from . import grouping, under_way
+from .catalogue.limits import AIM
 from .catalogue.rates import POSITIONS, RATES
 from .clock import on_the_clock
 from .errors import InputError
-from .exactness import AIM
 from .laying import Crew, Laying, Mixing, Piece
 from .paces import paces
 from .profile import Profile

@@ -1,9 +1,9 @@
 """How exact a ratio is wanted, and how an error is told."""
+from .catalogue.limits import AIM, STOP
 from .lines import BESIDE, WARN, line
 from .numbers import UP, shown
 from .weighing import furthest_off, ratio_error
 
-AIM, STOP = 0.02, 0.05  # of the hardener, from memory; the label's own figure goes before them
 ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
 
 

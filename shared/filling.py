@@ -1,5 +1,6 @@
 """Filling: which filler, how stiff, and the dose that follows: the table's, or the builder's own."""
 from collections import namedtuple
+from math import pi
 
 from .calibration import ALWAYS, AUTO, NEVER, calibrated
 from .catalogue.fillers import AIR, PACKING, STIFFNESSES
@@ -35,6 +36,13 @@ FILLING = (
 # parts: pairs of filler per mass of mix [kg/kg] and true density [kg/m3]; fillers: values of records.FILLER, in step
 # air: share of the putty's volume [-]; calibration: Calibrated
 Dose = namedtuple("Dose", ("parts", "fillers", "air", "calibration"))
+
+# key, label, slope of the steepest face from the horizontal [rad]
+POSITIONS = (
+    ("level", "Level seam, cove facing up", pi / 4),
+    ("upright", "Upright seam or a wall", pi / 2),
+    ("overhead", "Overhead", pi / 2),
+)
 
 
 def blended_dose(shares, doses) -> float:

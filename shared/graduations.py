@@ -1,8 +1,8 @@
 """Graduations: how far marks on syringes and cups hold a ratio, and the smallest batch they measure well."""
 from math import sqrt
 
-from .numbers import DOWN, ceiling, to_step
 from .pumping import FURTHEST, SLACK, best_strokes, following, smallest_strokes
+from .rounding import DOWN, ceiling, to_step
 from .weighing import COVERAGE
 
 FINEST = 400  # graduations of the smallest part beyond which rounding to one of them is no longer looked at

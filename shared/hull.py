@@ -12,7 +12,6 @@ OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_densi
        "ply_margin", "ply_takes", "prime", "weave")  # inputs of the joint that hold for the whole boat
 
 
-FACES = (("each", seam.EACH), ("in", seam.FIRST), ("out", seam.SECOND))
 
 
 def faces(text: str):
@@ -21,7 +20,7 @@ def faces(text: str):
     >>> faces("each : Out"), faces(""), faces("up")
     (['all', 'second'], ['all'], [''])
     """
-    return [dict(FACES).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
+    return [dict(seam.FACES).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
 
 
 def spec_of(row, values):

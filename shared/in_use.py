@@ -1,6 +1,7 @@
 """In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
-from . import links, measure
+from . import links, poured_mix
 from .calibrate_heat import TOO_HOT, USABLE
+from .chosen_cup import cup_chosen
 from .errors import InputError
 from .filling import dose_of
 from .heat_model import facts, kept_calibration, pot_of
@@ -11,27 +12,26 @@ from .mixing import DENSEST
 from .numbers import DOWN, shown, to_step
 from .once import once
 from .pot_heat import SIZES
+from .pot_start import NOW
 from .records import SYSTEM
-from .to_clock import NOW
 from .units import told
 from .usable import batch, known, meaning, questions, usable
 
 
 def poured_mass(values):
     """(mass of all that a pour has in its cup [kg] or None where the label leaves it unknown, share of filler [-])"""
-    from . import thicken
-    mass, dose = thicken.poured(values).mass, 0.0
+    mass, dose = poured_mix.poured(values).mass, 0.0
     if mass is None:
         return None, 0.0
-    if thicken.asked(values):
-        thicken.check(values)
+    if poured_mix.asked(values):
+        poured_mix.check(values)
         dose = sum([part for part, _ in dose_of(values).parts])
     return mass * (1 + dose), dose / (1 + dose)
 
 
 def cup_width(values):
     """Width of a cup that was chosen [m], or None: then it is taken as wide as it is full."""
-    return (values["cup"]["bottom"] + values["cup"]["top"]) / 2 if measure.cup_chosen(values) else None
+    return (values["cup"]["bottom"] + values["cup"]["top"]) / 2 if cup_chosen(values) else None
 
 
 def of_cup(values, mass: float, filler: float = 0.0):
@@ -76,8 +76,7 @@ def _found(values):
     except InputError:  # no filler that can be; `thicken` says so
         return None
     if mass is None:
-        from . import thicken
-        mass = thicken.poured(values).volume * DENSEST  # more is shorter
+            mass = poured_mix.poured(values).volume * DENSEST  # more is shorter
     here = of_cup(values, mass, filler)
     run = pot_run(kept_calibration(facts(here)).rates, pot_of(here, "cup", mass), USABLE, TOO_HOT, whole=True)
     return here, usable(here, run=run), to_step(run.peak, 0.01)

@@ -4,7 +4,6 @@ from math import pi
 from . import impossible, seam, section
 from .catalogue.glass import FIBRE_DENSITY, FOR_BUYING
 from .errors import InputError
-from .hull import FACES
 from .inputs import Choice, Group, Number
 from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
 from .lengths import bare
@@ -215,7 +214,7 @@ def _as_row(spec, values):
         row.append(("width", " : ".join([bare(one["width"] * 1000, 4) for one in layers]) + " mm"))
         row.append(("weight", " : ".join([bare(one["weight"] * 1000, 4) for one in layers]) + " g/m2"))
     if [1 for one in layers if one["side"] != seam.EACH]:
-        words = dict([(side, word) for word, side in FACES])
+        words = dict([(side, word) for word, side in seam.FACES])
         row.append(("faces", " : ".join([words[one["side"]] for one in layers])))
     own = ("radius",) if spec["sized"] != "rule" else ("throat",)
     for name in own + ("clear", "round_over"):

@@ -1,7 +1,7 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
-from .card import in_words
 from .catalogue.marks import MEMORY
 from .errors import InputError
+from .field_words import in_words
 from .inputs import Choice, Pick
 from .lines import SAY, words
 from .numbers import small

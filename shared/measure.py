@@ -1,14 +1,15 @@
 """Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
 from . import by_scale, ratio
 from .by_scale import actual_readings, on_scale  # noqa: F401
-from .exactness import AIM, ROUGH_AIM, STOP, tolerance  # noqa: F401
+from .chosen_cup import FIRST_CUP, cup_chosen
 from .inputs import Choice, Group, Number, Pick
+from .late import late
 from .ratio import BENCH_FOLD
 from .records import CUP, GRADUATED, SCALE, SYRINGES
+from .ways import check, way_of
 
 ON_SCALE = (("way", ("scale",)),)
 POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
-FIRST_CUP = "medium"
 
 INPUTS = ratio.INPUTS + (
     Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
@@ -47,53 +48,17 @@ INPUTS = ratio.INPUTS + (
 )
 
 
-def way_of(name):
-    """The module of a way of measuring; imported when it is first asked, so that a phone starts with what it needs."""
-    if name == "scale":
-        return by_scale
-    if name == "pumps":
-        from . import by_pumps
-        return by_pumps
-    if name == "stick":
-        from . import by_stick
-        return by_stick
-    from . import by_marks
-    return by_marks
-
-
-def check(values):
-    """Readings that cannot be, and tools that do not fit the label."""
-    batch = ratio.mix(values)
-    way_of(values["way"]).check(values, batch)
-    if values["way"] != "scale":
-        from . import taken
-        taken.check(values, batch.volumes)
-
-
 CHECKS = (ratio.check, check)
-
-
-def cup_chosen(values):
-    """Whether the cup is the builder's own choice: the one that stands in the form by itself warns nobody."""
-    return not is_row(values["cup"], CUP.row(FIRST_CUP))
-
-
-def is_row(cup, row) -> bool:
-    """Whether a cup has the very figures of a built-in row."""
-    return all([cup["_tree"].get(name) == row[name] for name in ("bottom", "top", "height")])
 
 
 def answer(values):
     """What the tool must show in the order of pouring, then how far it can be trusted."""
     lines = way_of(values["way"]).answer(values)
     if values["way"] != "stick" and cup_chosen(values):
-        from . import by_stick
-        lines.extend(by_stick.room(values))
-    from . import in_use
-    lines.extend(in_use.lines(values))
+        lines.extend(late("by_stick").room(values))
+    lines.extend(late("in_use").lines(values))
     if values["compare"] == "yes":
-        from . import bench
-        lines.extend(bench.answer(values))
+        lines.extend(late("bench").answer(values))
     return lines
 
 
@@ -105,6 +70,5 @@ def first(values):
 def figures(values):
     """The cup with its levels, where a cup was chosen or a stick is to be marked."""
     if values["way"] == "stick" or cup_chosen(values):
-        from . import by_stick
-        return by_stick.figures(values)
+        return late("by_stick").figures(values)
     return []

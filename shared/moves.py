@@ -1,7 +1,6 @@
 """The one door to the engine: moves by name, typed text in, ordered lines out, as JSON."""
-import json
-
 from . import inputs, links
+from .late import late
 from .lines import as_data
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
@@ -140,7 +139,7 @@ def _one_typed(name, pairs):
     return None
 
 
-def _asked(name, pairs):
+def asked(name, pairs):
     """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
     tree = links.tree(pairs)
     values, errors = inputs.read(screen_inputs(name), tree)
@@ -156,7 +155,6 @@ def screen(name, tree, read=None):
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
     """
-    from .in_place import caution  # with all cautions behind it: the first figures need not wait for them
     values, errors = read or inputs.read(screen_inputs(name), tree)
     answers = []
     for own in dict(SCREENS)[name]:
@@ -166,7 +164,8 @@ def screen(name, tree, read=None):
             mine.append(item.name)
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
-    return {"answers": answers, "understood": values["_understood"], "caution": caution(values, answers)}
+    matters = late("in_place").caution  # with all cautions behind it: the first figures need not wait for them
+    return {"answers": answers, "understood": values["_understood"], "caution": matters(values, answers)}
 
 
 def about(name, system):
@@ -175,26 +174,3 @@ def about(name, system):
         if known == name:
             return {"name": name, "label": label, "purpose": purpose,
                     "inputs": [item.about(system) for item in module(name).INPUTS]}
-
-
-def call(text):
-    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
-    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
-
-    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
-    press before the rest: {"first": screen, "pairs"}.
-
-    The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
-    """
-    asked = json.loads(text)
-    if "first" in asked:
-        return json.dumps(first(asked["first"], asked["pairs"]))
-    if "screen" in asked:
-        return json.dumps(_asked(asked["screen"], asked["pairs"]))
-    typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
-    if "hand" in asked or "brought" in asked:
-        from . import handover  # most key presses need none of it
-        if "hand" in asked:
-            return json.dumps(handover.handed(asked["hand"], asked["pairs"]))
-        return json.dumps(handover.brought(asked["brought"], asked["pairs"], asked["length"]))
-    return json.dumps(answer(asked["move"], typed))

@@ -1,8 +1,9 @@
 """Own rates: the laid batches of the log to how fast these hands are, step by step."""
 from .catalogue.rates import RATES
 from .inputs import Group, Number
+from .learned_rates import learned, learned_text
 from .lines import MORE, SAY, line, words
-from .paces import Pace, learned, learned_text, told
+from .paces import Pace, told
 from .units import told as told_in
 
 MOST_ROWS = 60

@@ -1,10 +1,10 @@
 """Pot start: what a clock is started with, from an answer about heat. `pot.*` is what the move pot reads; `timing.*` is
 what an own timing of this batch would be typed as."""
 from .numbers import DOWN, shown
-from .to_clock import NOW
 from .units import told
 from .usable import usable
 
+NOW = "now"  # for `pot.started`: the moment of the tap; the page knows the time, the engine has no clock
 USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
 # use: what comes next, the layer whose working time bounds it
 NEXT = {"putty": ("Tape rolled on the soft cove", "bead"), "wet": ("Peel ply down", "film")}

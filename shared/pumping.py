@@ -1,7 +1,7 @@
 """Pumps: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
 from collections import namedtuple
 
-from .numbers import ceiling
+from .rounding import ceiling
 from .weighing import ratio_error
 
 # counts: strokes of each pump; volumes [m3]; error: of the ratio, signed [-]

@@ -1,8 +1,8 @@
 """Ratio: from a label and one known amount to every part, by weight and by volume."""
 from collections import namedtuple
 
+from .catalogue.limits import AIM
 from .errors import InputError
-from .exactness import AIM
 from .filling import FILLING, dose_of, overpacked
 from .inputs import Amount, Choice, Pick
 from .lines import ASK, MORE, line, words

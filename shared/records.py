@@ -4,10 +4,11 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 """
 from . import label_cure
 from .catalogue import fillers, systems, tools, vessels
+from .catalogue.limits import STOP
 from .catalogue.marks import MEMORY
 from .errors import InputError
-from .exactness import STOP
 from .inputs import Choice, Number, Parts, Text
+from .late import late
 from .numbers import UP, shown
 from .statements import codes
 from .weighing import furthest_off
@@ -64,8 +65,7 @@ def check_system(values):
     codes(values["statements"])
     values["timed"] = ()
     if values["timings"]:
-        from .own_timings import read_timings  # a system that was never timed needs none of it
-        values["timed"] = tuple(read_timings(values["timings"]))
+        values["timed"] = tuple(late("own_timings").read_timings(values["timings"]))
 
 
 def label_apart(system):

@@ -2,6 +2,7 @@
 from . import measure, ratio
 from .errors import InputError
 from .inputs import Choice, Group, Number
+from .late import late
 
 RESCUE_FOLD = "Rescue a bad pour"
 WHEN = (("rescue", ("yes",)),)
@@ -24,8 +25,7 @@ def check(values):
     """What is in the cup must be known, and time runs forwards."""
     if values["rescue"] == "no":
         return
-    from .in_cup import contents  # loaded only where a pour went wrong, as what is said of it is
-    contents(values, len(ratio.part_names(values["system"])))
+    late("in_cup").contents(values, len(ratio.part_names(values["system"])))
     start, now = values["first_contact"], values["now"]
     if start is not None and now is not None and now < start:
         raise InputError("now", "Now: it comes before the first contact")
@@ -38,5 +38,4 @@ def answer(values):
     """What to add, first whether it is worth it; no lines where nothing went wrong."""
     if values["rescue"] == "no":
         return []
-    from .rescue_lines import lines
-    return lines(values)
+    return late("rescue_lines").lines(values)

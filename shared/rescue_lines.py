@@ -1,8 +1,10 @@
 """Rescue lines: what is said of a pour that went wrong."""
-from . import in_use, measure, ratio
+from . import in_use, ratio
 from .by_scale import to_add
+from .chosen_cup import cup_chosen
 from .exactness import aim, off_by, percent, tolerance
 from .in_cup import additions, contents, least_additions
+from .late import late
 from .lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from .mixing import DENSEST, stirring_time
 from .numbers import DOWN, UP
@@ -101,16 +103,15 @@ def _filler(values, in_cup, exact, least, parts):
 
 def _fits(values, found, total, unit):
     """Whether the new total fits a cup that was chosen."""
-    if not measure.cup_chosen(values):
+    if not cup_chosen(values):
         return []
     volume = total
     if unit == "kg":
         if not found.densities:
             return []
         volume = total / ratio.mixed_density(found.weight_parts, found.densities)
-    from . import by_stick
     filler = values["filler_in"]
-    usable = by_stick.usable_volume(values["cup"])
+    usable = late("by_stick").usable_volume(values["cup"])
     if volume > usable * (1 + 1e-9):
         return [line("cup_too_small", "Does not fit the cup", volume, "m3", told(volume, "mL", values["units"], UP)
                      + ", the cup takes " + told(usable, "mL", values["units"], DOWN), rank=WARN,

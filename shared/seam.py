@@ -15,6 +15,7 @@ CORNERS = (INSIDE, OUTSIDE, BOTH, BULKHEAD)
 COVED = (INSIDE, BOTH, BULKHEAD)
 ROUND, SHARP, CHORD = "round", "sharp", "chord"
 FIRST, SECOND, EACH = "first", "second", "all"
+FACES = (("each", EACH), ("in", FIRST), ("out", SECOND))  # as they are typed
 FLAT = to_si(FLAT_FROM, "deg")
 
 # name: what people call the face; turned: the angle is the one beyond a bulkhead; putty [m3], in place, one copy

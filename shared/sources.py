@@ -1,10 +1,10 @@
 """Sources: every figure and statement of the catalogue in one table, with its mark and where it comes from."""
-from .card import in_words
 from .catalogue.hazards import PICTOGRAMS
 from .catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
 from .catalogue.solvents import SOLVENTS
 from .catalogue.tasks import TOPICS
 from .catalogue.titles import ROWS, TITLES
+from .field_words import in_words
 from .inputs import Choice, Text
 from .kit import KINDS
 from .lines import SAY, words
@@ -15,7 +15,7 @@ from .units import METRIC
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
 MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "rates", "glass",
-           "losses", "cautions",
+           "losses", "limits", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards", "solvents", "dusts", "airing")
 MARKS = (PUBLISHED, COMMON, MEMORY, LABEL, OWN)
 ALL = "all"

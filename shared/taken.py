@@ -1,14 +1,11 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
-from .cups import frustum_volume, full_volume, taper_of
-from .errors import InputError
+from .cups import frustum_volume, taper_of
 from .exactness import poured_line
 from .lines import BESIDE
 from .numbers import DOWN, shown, to_step
 from .pumping import Strokes
-from .ratio import part_names
+from .ratio import basis, part_names, strokes_volumes
 from .weighing import corrected, ratio_error
-
-SLACK = 1 + 1e-9  # computed volumes differ in their last bits between runtimes
 
 # way: group of its readings, their field, whether they grow from part to part in one cup
 FIELDS = {"scale": ("readings", "shown", True), "pumps": ("counted", "strokes", False),
@@ -33,55 +30,11 @@ def volumes_taken(values):
     if not found:
         return ()
     if values["way"] == "pumps":
-        from .ratio import basis, strokes_volumes
         each = strokes_volumes(values["pumps"], basis(values["system"]).densities)
         return tuple([count * volume for count, volume in zip(found, each)])
     if values["way"] == "syringes":
         return found
     return levels_of(found, values["cup"] if values["way"] == "stick" else None)
-
-
-def check(values, wanted):
-    """Readings come in order, and in one cup they grow."""
-    group, field, grows = FIELDS[values["way"]]
-    rows, before = values[group] or [], 0.0
-    for place, row in enumerate(rows):
-        path = "{}.{}.{}".format(group, place, field)
-        if row is None or row[field] is None:
-            if any([later is not None and later[field] is not None for later in rows[place:]]):
-                raise InputError(path, "Type this part before the later ones")
-            break
-        if place >= len(wanted):
-            raise InputError(path, "The label has only {} parts".format(len(wanted)))
-        if grows and row[field] <= before:
-            raise InputError(path, "In one cup the levels rise: this one must be more than the one before it")
-        before = row[field]
-    done = readings(values)
-    if done and grows:
-        _check_room(values, wanted, done, "{}.{}.{}".format(group, len(done) - 1, field))
-
-
-def _check_room(values, wanted, done, path):
-    """What is in the cup, and what must follow it, stays below the rim or the highest mark."""
-    if values["way"] == "stick":
-        cup = values["cup"]
-        top, most, what = cup["height"], full_volume(cup), "the rim of this cup"
-    else:
-        from .by_marks import told_in_cup
-        if told_in_cup(values):  # never refused, however its figures are rounded
-            return
-        cup, top, what = None, values["graduated"]["holds"], "the highest mark of this cup"
-        most = to_step(top, values["graduated"]["step"], DOWN)
-    if done[-1] > top * SLACK:
-        raise InputError(path, "That is above " + what)
-    volumes = follow(wanted, levels_of(done, cup))
-    if sum(volumes) <= most * SLACK and cup is None and len(done) < len(wanted):
-        volumes = whole_levels(wanted, levels_of(done), values["graduated"]["step"]).volumes
-    elif len(done) == len(wanted):
-        most = max(most, top)
-    if sum(volumes) > most * SLACK:
-        raise InputError(path, "With so much in it the rest would stand above " + what + ": tip it all into a larger "
-                         "cup and go on there, or weigh the rest")
 
 
 def follow(wanted, done):

@@ -1,5 +1,5 @@
 """Tape: pieces that a pair of hands can lay, overlapping end to end, staggered from layer to layer."""
-from .numbers import ceiling
+from .rounding import ceiling
 
 MOST = 100  # pieces of one layer that are told one by one (own judgement): 200 m of 2.5 m need 82
 

@@ -1,11 +1,11 @@
 """Thicken lines: what is said of a putty: the filler, how it goes in, what it makes, whether it stands."""
-from . import measure
 from .catalogue.fillers import STIFFNESSES
-from .filling import components, dose_of, overpacked, own_ratios, place_of, used
+from .chosen_cup import cup_chosen
+from .filling import POSITIONS, components, dose_of, overpacked, own_ratios, place_of, used
+from .late import late
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown, to_step
 from .putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
-from .thicken import POSITIONS
 from .units import told
 
 SURE = 2  # the remembered yield stresses may be half: twice what statics asks for is wanted
@@ -88,10 +88,9 @@ def _putty(batch, masses, dose, units):
 
 def _room(values, volume):
     """Whether the putty fits a cup that was chosen."""
-    if not measure.cup_chosen(values):
+    if not cup_chosen(values):
         return []
-    from .by_stick import usable_volume
-    usable = usable_volume(values["cup"])
+    usable = late("by_stick").usable_volume(values["cup"])
     if volume <= usable * (1 + 1e-9):
         return []
     return [line("cup_too_small", "The putty does not fit the cup", volume, "m3",

@@ -6,7 +6,7 @@ that is no JSON object with "answers" or "lines" in it, and counts as a differen
 import json
 import math
 
-from covemix.shared import moves
+from covemix.shared.call import call
 
 RELATIVE = 1e-12
 FLOOR = 1e-15  # a ratio's error is a difference of numbers near 1: below this it is the last bit of that difference
@@ -17,7 +17,7 @@ def cpython(texts):
     found = []
     for text in texts:
         try:
-            found.append(moves.call(text))
+            found.append(call(text))
         except Exception as error:  # the report tells it; any exception is a bug of the engine
             found.append("raised " + type(error).__name__ + ": " + str(error))
     return found

@@ -6,13 +6,14 @@ import house
 import pytest
 import segno
 from covemix.shared import card, handover, links, moves
+from covemix.shared.call import call as engine
 from starlette.testclient import TestClient
 
 ASKED = [["amount", "200"], ["system", "2-1"], ["readings.0.shown", "150"]]
 
 
 def call(**request):
-    return json.loads(moves.call(json.dumps(request)))
+    return json.loads(engine(json.dumps(request)))
 
 
 @pytest.fixture(scope="module")

@@ -4,6 +4,7 @@ import json
 import cases
 import pytest
 from covemix.shared import moves
+from covemix.shared.call import call
 
 SLACK = 4.01  # units: half of the widest line
 
@@ -20,7 +21,7 @@ def places(shape):
 @pytest.mark.parametrize("screen", [screen for screen, _ in moves.SCREENS])
 def test_what_is_drawn_lies_on_its_sheet_and_is_told(screen):
     for request in cases.requests(screen, 40, seed=21):
-        answers = json.loads(moves.call(json.dumps(request)))["answers"]
+        answers = json.loads(call(json.dumps(request)))["answers"]
         for drawn in (figure for _, one in answers for figure in one["figures"]):
             assert len(drawn["told"]) > 20, drawn["name"]
             for shape in drawn["shapes"]:

@@ -4,12 +4,13 @@ import json
 import cases
 import pytest
 from covemix.shared import moves
+from covemix.shared.call import call
 
 NUMBERS = {"pour": "amount", "joint": "thickness"}
 
 
 def asked(request):
-    return json.loads(moves.call(json.dumps(request)))
+    return json.loads(call(json.dumps(request)))
 
 
 def part_of(first, whole):

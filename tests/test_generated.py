@@ -4,6 +4,7 @@ import json
 import cases
 import pytest
 from covemix.shared import moves
+from covemix.shared.call import call
 
 NAMES = list(dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 # slow moves, and those that few words can be typed into; a thousand more seeds were asked by hand
@@ -14,6 +15,6 @@ FEWER = {"heat": 60, "clock": 20, "plan": 25, "boat": 60, "joint": 200, "sources
 def test_no_generated_case_raises(name):
     for request in cases.requests(name, FEWER.get(name, 200), seed=71):
         try:
-            moves.call(json.dumps(request))
+            call(json.dumps(request))
         except Exception as broken:
             raise AssertionError(f"{type(broken).__name__}: {broken} on {json.dumps(request)}") from broken

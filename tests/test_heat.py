@@ -19,6 +19,7 @@ from covemix.shared.calibrate_heat import (
     film_time,
     usable_time,
 )
+from covemix.shared.call import call
 from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
 from covemix.shared.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
 
@@ -333,8 +334,8 @@ def test_the_exponent_of_the_quick_rule_is_not_the_models():
 
 def test_the_clock_answers_three_moves_at_once_and_heat_alone():
     pairs = [["air", "18"], ["batch", "180"], ["humidity", "60"]]
-    screen = json.loads(moves.call(json.dumps({"screen": "clock", "pairs": pairs})))
+    screen = json.loads(call(json.dumps({"screen": "clock", "pairs": pairs})))
     assert [name for name, answer in screen["answers"] if answer["lines"] and not answer["errors"]] == [
         "heat", "cure", "dew"]
-    alone = json.loads(moves.call(json.dumps({"move": "heat", "pairs": pairs})))
+    alone = json.loads(call(json.dumps({"move": "heat", "pairs": pairs})))
     assert alone["lines"] == dict(screen["answers"])["heat"]["lines"]

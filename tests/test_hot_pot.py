@@ -2,7 +2,8 @@
 import json
 
 import pytest
-from covemix.shared import heat, inputs, moves
+from covemix.shared import heat, inputs
+from covemix.shared.call import call
 from covemix.shared.hot_pot import BIG, BIG_WARM, RUNS_AWAY, largest_calm_mass, largest_pot, peak_temperature
 from covemix.shared.pot_heat import SIZES
 from covemix.shared.runaway import SEMENOV
@@ -67,7 +68,7 @@ def test_a_plan_may_fill_a_pot_as_far_as_the_trade_does_not_call_it_big():
 
 
 def screen(name, *pairs):
-    return json.loads(moves.call(json.dumps({"screen": name, "pairs": [list(pair) for pair in pairs]})))
+    return json.loads(call(json.dumps({"screen": name, "pairs": [list(pair) for pair in pairs]})))
 
 
 LABEL = [("system.by_weight", "100:30"), ("system.densities", "1.15:0.98"), ("system.pot_time", "30"),

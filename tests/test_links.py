@@ -5,6 +5,7 @@ import json
 import cases
 import pytest
 from covemix.shared import inputs, links, moves
+from covemix.shared.call import call
 from covemix.shared.inputs import Amount, Group, Number, Pick, Text
 from covemix.shared.records import SCALE, SYSTEM
 from hypothesis import given, settings
@@ -208,7 +209,7 @@ def test_no_path_breaks_the_reader(pairs):
     assert all(error.field and error.message for error in errors)
     out = links.pairs(FORM, typed)
     assert all(isinstance(name, str) and isinstance(text, str) for name, text in out)
-    assert len(moves.call(json.dumps({"screen": "pour", "pairs": pairs}))) < 200_000
+    assert len(call(json.dumps({"screen": "pour", "pairs": pairs}))) < 200_000
     assert values["_tree"] is typed
 
 

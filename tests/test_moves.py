@@ -6,6 +6,7 @@ import math
 import cases
 import pytest
 from covemix.shared import inputs, links, moves, records_shed
+from covemix.shared.call import call
 from covemix.shared.inputs import Pick
 from covemix.shared.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
 
@@ -119,7 +120,7 @@ def test_a_screen_asks_each_name_once_and_alike_in_all_its_moves(name):
 @functools.cache
 def generated(name):
     """Answers to sixty generated requests, as texts: two tests look at them."""
-    return [moves.call(json.dumps(request)) for request in cases.requests(name, 60, seed=3)]
+    return [call(json.dumps(request)) for request in cases.requests(name, 60, seed=3)]
 
 
 @pytest.mark.parametrize("name", EVERY)
@@ -180,7 +181,7 @@ def test_a_name_that_is_no_move_is_a_key_error(name):
     with pytest.raises(KeyError):
         moves.screen(name, {})
     with pytest.raises(KeyError):
-        moves.call(json.dumps({"move": name, "typed": {}}))
+        call(json.dumps({"move": name, "typed": {}}))
 
 
 @pytest.mark.parametrize("name", SCREENS)

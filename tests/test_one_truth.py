@@ -4,6 +4,7 @@ from math import floor
 
 import pytest
 from covemix.shared import heat, inputs, links, moves
+from covemix.shared.call import call
 from covemix.shared.speech import spoken
 from covemix.shared.usable import batch, contradictions, usable
 from hypothesis import given, settings
@@ -181,7 +182,7 @@ BESIDE = [["rescue", "yes"], ["in_cup.0.mass", "46"], ["in_cup.1.mass", "14"]]
 def test_start_its_clock_carries_all_that_the_time_depends_on(typed):
     """What the pour tells is what the clock tells once the lead has filled in its form, whatever stood there before."""
     system = [["system." + name, text] for name, text in dict(LABEL, timings=SYSTEMS["own timings"]).items()]
-    screen = dict(json.loads(moves.call(json.dumps({"screen": "pour", "pairs": [
+    screen = dict(json.loads(call(json.dumps({"screen": "pour", "pairs": [
         *system, ["amount", "60 g"], *typed]})))["answers"])
     told = {row["name"]: row for row in screen["measure"]["lines"]}["usable"]["value"]
     pairs = led(screen["thicken"], "Start its clock")

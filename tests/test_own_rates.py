@@ -3,7 +3,7 @@ from math import exp, log, sqrt
 from statistics import NormalDist, median
 
 import pytest
-from covemix.shared import inputs, laid, links, moves, paces, plan
+from covemix.shared import inputs, laid, learned_rates, links, moves, paces, plan
 from covemix.shared.catalogue.rates import RATES
 from hypothesis import given
 from hypothesis import strategies as st
@@ -37,7 +37,7 @@ def test_a_learned_rate_is_the_posterior_of_a_normal_mean(outside):
     belief, seen = NormalDist(0, prior), NormalDist(mean, sqrt(variance / 3))
     weights = belief.variance**-1, seen.variance**-1
     wanted = (belief.mean * weights[0] + seen.mean * weights[1]) / sum(weights)
-    found = paces.learned(own, 0.8, 0.5, 1.2)
+    found = learned_rates.learned(own, 0.8, 0.5, 1.2)
     outside("rates-1", "scipy.stats.uniform (std) and the product of two normal densities", 0.8 * exp(wanted),
             found.rate)
     outside("rates-2", "the same, two deviations", exp(2 / sqrt(sum(weights))), found.high / found.rate, rel=1e-9)
@@ -45,7 +45,7 @@ def test_a_learned_rate_is_the_posterior_of_a_normal_mean(outside):
 
 @given(st.lists(st.floats(0.3, 2.0), min_size=1, max_size=40))
 def test_a_learned_rate_lies_between_the_remembered_one_and_the_batches(rates):
-    found = paces.learned(rates, 0.8, 0.5, 1.2)
+    found = learned_rates.learned(rates, 0.8, 0.5, 1.2)
     assert min([*rates, 0.8]) * 0.999 <= found.rate <= max([*rates, 0.8]) * 1.001
     assert found.low < found.rate < found.high and found.count <= len(rates)
 
@@ -53,16 +53,18 @@ def test_a_learned_rate_lies_between_the_remembered_one_and_the_batches(rates):
 def test_one_forgotten_tap_does_not_move_it():
     """Statistics' median of the sound ones: an odd batch is left out, one that no hand can work at is never counted."""
     sound = [0.5, 0.52, 0.48, 0.51, 0.5, 0.49]
-    found = paces.learned([*sound, 0.21], 0.8, 0.5, 1.2)
+    found = learned_rates.learned([*sound, 0.21], 0.8, 0.5, 1.2)
     assert found.count == 6 and found.rate == pytest.approx(median(sound), rel=0.05)
-    assert paces.learned([*sound, 40.0], 0.8, 0.5, 1.2) == found and paces.learned([40.0], 0.8, 0.5, 1.2) is None
+    assert learned_rates.learned([*sound, 40.0], 0.8, 0.5, 1.2) == found
+    assert learned_rates.learned([40.0], 0.8, 0.5, 1.2) is None
 
 
 def test_learned_rates_come_back_through_text_rounded_to_the_safe_side():
-    found = [(row[0], paces.learned([row[2] / 60 * 0.77] * 3, row[2] / 60, row[3] / 60, row[4] / 60)) for row in RATES]
-    text = paces.learned_text(found)
+    found = [(row[0], learned_rates.learned([row[2] / 60 * 0.77] * 3, row[2] / 60, row[3] / 60, row[4] / 60))
+             for row in RATES]
+    text = learned_rates.learned_text(found)
     assert len(text) <= 400
-    back = paces.read_learned(text)
+    back = learned_rates.read_learned(text)
     for name, one in found:
         assert back[name].count == 3 and 0 <= one.rate - back[name].rate < 0.0101 / 60
 

@@ -8,6 +8,7 @@ import re
 
 import pytest
 from covemix.shared import moves
+from covemix.shared.call import call
 from covemix.shared.speech import spoken
 from covemix.shared.taken import FIELDS
 from covemix.shared.units import BY_NAME, BY_SPELLING
@@ -279,14 +280,14 @@ def pairs_of(typed, before=""):
 @pytest.mark.parametrize("key, way", [(key, way) for key in ("own names", "three, own names") for way in KEYS])
 def test_card_link_and_clock_carry_the_parts_as_they_were_typed(key, way):
     pairs = pairs_of(asked(key, way))
-    card = json.loads(moves.call(json.dumps({"hand": "pour", "pairs": pairs})))["card"]
+    card = json.loads(call(json.dumps({"hand": "pour", "pairs": pairs})))["card"]
     names = {KEYS[way] + letter for letter in "abc"}
     rows = [line for line in card["lines"] if line.get("name") in names]
     assert len(rows) == len(NAMES[key])
     for place, (line, wanted) in enumerate(zip(rows, expected(key, way), strict=False)):
         only(line["label"], key, place)
         near(figure(line["text"]), wanted, way)
-    screen = json.loads(moves.call(json.dumps({"screen": "pour", "pairs": pairs})))
+    screen = json.loads(call(json.dumps({"screen": "pour", "pairs": pairs})))
     leads = [lead for _, answer in screen["answers"] for lead in answer["leads"]]
     own = [["system.parts", SYSTEMS[key]["parts"]], ["system.by_weight", SYSTEMS[key]["by_weight"]]]
     assert leads

@@ -5,7 +5,7 @@ import json
 import re
 
 import pytest
-from covemix.shared import moves
+from covemix.shared.call import call
 from playwright.sync_api import expect
 
 from .conftest import keep
@@ -37,7 +37,7 @@ def test_the_caution_on_the_live_page_is_the_engines(same_phone, standing, scree
         const { pairs } = await import(document.querySelector("script[type=module]").src.replace("main.js", "form.js"));
         return pairs(document.querySelector("[data-form]"));
     }""")
-    wanted = json.loads(moves.call(json.dumps({"screen": screen, "pairs": pairs})))["caution"]
+    wanted = json.loads(call(json.dumps({"screen": screen, "pairs": pairs})))["caution"]
     assert len(wanted) > 20
     expect(place).to_have_text(wanted)
     expect(place).to_be_in_viewport(ratio=1)
