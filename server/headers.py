@@ -19,7 +19,9 @@ HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "camera=(self), geolocation=(), microphone=(), payment=(), usb=()",
 }
-OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy")  # nothing else is a window: sixty files go without them
+# what holds for a window, or a worker, that a file makes; a script, a style or a picture makes none
+OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy")
+MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
 FOREVER = "public, max-age=31536000, immutable"  # the path holds the hash of the content
 ASK_FIRST = "no-cache"
 
@@ -40,13 +42,22 @@ class SecurityHeaders:
 
         async def send_with_headers(message):
             if message["type"] == "http.response.start":
-                own = self.of_files if scope["path"].startswith("/v/") else self.raw
+                own = self.raw if is_page(scope["path"]) else self.of_files
                 headers = message["headers"] = list(message["headers"]) + own
                 if not any(name == b"cache-control" for name, _ in headers):
                     headers.append((b"cache-control", ASK_FIRST.encode()))
             await send(message)
 
         await self.app(scope, receive, send_with_headers)
+
+
+def is_page(path: str) -> bool:
+    """Whether what is answered there may become a window or a worker: all but the sixty files that a page loads.
+
+    >>> is_page("/joint/"), is_page("/v/abc/js/worker.js"), is_page("/v/abc/js/main.js")
+    (True, True, False)
+    """
+    return not path.startswith("/v/") or path.endswith(MAKES_ITS_OWN)
 
 
 class BodyLimit:

@@ -2,6 +2,15 @@
 from .numbers import UP, digits, shown, small
 
 
+def air_typed(kelvin: float) -> str:
+    """How warm it is when a batch is mixed, as typed text.
+
+    >>> air_typed(291.15)
+    '18.0 °C'
+    """
+    return shown(kelvin - 273.15, 1) + " °C"
+
+
 def sheets(lines, link):
     """[{"title", "lines", "pours": [[label, pairs of a link to Pour]]}], one for each batch told in full.
 
@@ -15,10 +24,13 @@ def sheets(lines, link):
             continue
         if number not in found:
             order.append(number)
-            found[number] = {"title": "Batch " + number, "lines": [], "pours": []}
+            found[number] = {"title": "Batch " + number, "lines": [], "pours": [], "air": []}
         sheet = found[number]
         sheet["lines"].append(line)
+        if line["name"] == "air":
+            sheet["air"] = [["air", air_typed(line["value"])], ["temperature", ""]]
         if line["name"].startswith("amount_"):
             amount = ["amount", shown(line["value"] * 1000, 0, UP) + " g"]
-            sheet["pours"].append(["Pour: " + small(line["label"]), system + [amount]])
-    return [found[number] for number in order if found[number]["pours"]]
+            sheet["pours"].append(["Pour: " + small(line["label"]), system + [amount] + sheet["air"]])
+    return [dict([(key, found[number][key]) for key in ("title", "lines", "pours")]) for number in order
+            if found[number]["pours"]]

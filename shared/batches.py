@@ -84,6 +84,9 @@ def batch_lines(values, plan, batch, fully=True):
     found.extend(_warnings(values, plan, batch, part))
     if batch.finished or not fully:
         return found
+    air = batch.work.profile.at(batch.start)
+    found.append(line("air", "Air when it is mixed", air, "K", told(air, "degC", values["units"], places=1), part=part,
+                      rank=MORE))
     found.extend(_amounts(values, batch, part))
     pair, before, told_before = batch.work.crew.pair, None, ""
     for key, label, who, begun, end, done in batch.steps:

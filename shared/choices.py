@@ -54,8 +54,11 @@ class Text(Input):
             self.refuse(path, "type a few words")
         text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
-            self.refuse(path, "at most " + str(self.most) + " characters")
+            self.refuse(path, self.too_long())
         return text
+
+    def too_long(self):
+        return "at most " + str(self.most) + " characters"
 
     def about(self, system):
         facts = Input.about(self, system)

@@ -57,6 +57,10 @@ class Input:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
 
+    def too_long(self):
+        """What is said of a text longer than anything that could be meant here."""
+        return "that is too long for any field here"
+
     def refuse(self, path, why):
         raise InputError(path, self.label + ": " + why)
 
@@ -79,7 +83,7 @@ def read_into(values, inputs, tree, prefix, errors):
         if typed is None and item.was:
             typed = item.typed_in(tree)
         if isinstance(typed, str) and len(typed) > LONGEST_TYPED:
-            errors.append(InputError(prefix + item.name, item.label + ": that is too long for any field here"))
+            errors.append(InputError(prefix + item.name, item.label + ": " + item.too_long()))
             continue
         if item.known and (typed is None or isinstance(typed, str)):
             known = item.known[units].get(typed)

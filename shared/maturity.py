@@ -34,6 +34,8 @@ def reached(temperature_at, wanted, energy: float, reference: float, lowest: flo
     >>> [round(time / 3600, 3) for time in reached(lambda time: 298.15, (3600.0, 7200.0), 55000, 298.15, 285.15)[0]]
     [1.0, 2.0]
     """
+    if not wanted:
+        return [], 0.0
     times, lost = [None] * len(wanted), 0.0
     time, age, left = 0.0, 0.0, len(wanted)
     steepness, inverse = energy / GAS_CONSTANT, 1 / reference

@@ -1,5 +1,6 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from . import batches, laid, links
+from .batch_cards import air_typed
 from .day import in_bag
 from .laying import POT
 from .numbers import DOWN, UP, shown, small
@@ -22,7 +23,8 @@ def leads(values, plan, system_input):
             words = "Pour batch {}: {}".format(batch.number, small(label))
             found.append({"label": words, "screen": "pour",
                           "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"],
-                                             ["air", _at(batch)], ["temperature", ""]]})
+                                             ["air", air_typed(batch.work.profile.at(batch.start))],
+                                             ["temperature", ""]]})
         if not batch.begun:
             found.append(clock_lead(plan, batch, system + timings_pairs(read_timings(values["timings"]))))
     return [lead for lead in found if lead]
@@ -54,11 +56,6 @@ def done_leads(values, standing, now):
     return found
 
 
-def _at(batch):
-    """How warm it is when a batch is mixed, as typed text."""
-    return shown(batch.work.profile.at(batch.start) - 273.15, 1) + " °C"
-
-
 def clock_lead(plan, batch, system):
     """A clock for the bag of a batch: usable as long as the plan reckons, with the batch's own steps.
 
@@ -69,7 +66,7 @@ def clock_lead(plan, batch, system):
     filler = shown(plan.fillers().get(in_bag(laid), 0.0) * 100, 1, DOWN) + " %"
     span = dict(batch.deadlines)[POT] - batch.start
     names = [piece.name for piece in batch.work.pieces[laid.first:laid.last]]
-    at = _at(batch)
+    at = air_typed(batch.work.profile.at(batch.start))
     pairs = [["air", at], ["batch", mass], ["container", "bag"], ["filler", filler], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", minutes_typed(span)],
              ["pot.share", shown(plan.times.share(POT) * 100) + " %"], ["pot.batch", "Batch " + str(batch.number)],

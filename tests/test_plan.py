@@ -495,11 +495,14 @@ def test_steps_of_no_batch_are_asked_back():
 
 
 def test_a_hardener_below_its_lowest_temperature_is_warned_of():
-    assert "cold" not in by_name(answered(temperature="13"))
-    cold = by_name(answered(temperature="11"))["cold"]
+    medium = dict(HAND["system"], speed="medium")
+    assert "cold" not in by_name(answered(temperature="13", system=medium))
+    cold = by_name(answered(temperature="11", system=medium))["cold"]
     assert cold["rank"] == "warn" and "12" in cold["text"] and "from memory" in cold["rough"]
     label = by_name(answered(temperature="11", system=dict(HAND["system"], lowest="8")))
     assert "cold" not in label
+    unknown = by_name(answered(temperature="13"))["cold"]  # a label without its speed: by the slowest that it may be
+    assert "18" in unknown["text"]
 
 
 def test_a_profile_with_a_gap_is_asked_back():

@@ -6,7 +6,7 @@ import re
 import house
 import pytest
 from covemix.server.build import BUNDLE, INSTALLED
-from covemix.server.headers import HEADERS, OF_PAGES
+from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.pages import PAGES
 from covemix.shared import moves
 from starlette.testclient import TestClient
@@ -15,7 +15,7 @@ BUILD = house.build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
     "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/app.css",
-    f"/v/{BUILD.id}/app.json", "/v/older/app.css",
+    f"/v/{BUILD.id}/js/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.json", "/v/older/app.css",
 ]
 
 
@@ -29,7 +29,7 @@ def client():
 def test_every_answer_carries_the_security_headers_and_a_file_those_that_mean_something_there(client, path):
     response = client.get(path)
     for name, value in HEADERS.items():
-        if not (path.startswith("/v/") and name in OF_PAGES):
+        if is_page(path) or name not in OF_PAGES:
             assert response.headers[name] == value
     assert response.headers["cache-control"]
 
