@@ -94,21 +94,35 @@ def test_what_is_typed_handed_on_and_kept_is_sent_nowhere(phone, listened):
 def test_what_a_hostile_link_holds_is_only_text(phone, standing, way):
     """All texts of each screen, with the scripts of the page at work; the fixture fails on any script error."""
     phone.on("dialog", lambda dialog: pytest.fail(dialog.message))
-    fields = {"pour": "system.name", "joint": "name", "boat": "joints.0.name", "log": "what", "kit": "system.name"}
-    for place, (screen, field) in enumerate(fields.items() if way == "opened" else [("joint", "name")]):
+    fields = {"pour": "system.name", "boat": "joints.0.name", "plan": "pieces.0.name", "log": "what",
+              "kit": "system.name"}
+    for place, (screen, field) in enumerate(fields.items() if way == "opened" else [("pour", "system.name")]):
         text = HOSTILE[place]
-        link = f"{standing.url}/{path_of(screen)}?" + urlencode({field: text, "amount": text, "units": text})
-        if way == "opened":
-            phone.goto(link)
-        else:
-            phone.goto(standing.url)
-            phone.get_by_role("button", name="Share").click()
-            phone.locator("[data-pasted]").fill(link)
-            phone.get_by_role("button", name="Look at it").click()
-            phone.wait_for_url(f"{standing.url}/{path_of(screen)}*")
-        expect(phone.locator("[data-form].live").first).to_be_attached()
-        assert phone.evaluate("window.hit === undefined")
-        assert phone.locator("main script, main img, main iframe, [onload], [onerror]").count() == 0
+        for taken, held in ((False, {field: text, "units": text}), (True, {field: text})):
+            open_link(phone, standing.url, way, screen, urlencode(held), taken)
+            expect(phone.locator("[data-form].live").first).to_be_attached()
+            if taken:
+                expect(phone.locator(f"[name='{field}']").first).to_have_value(text)
+            assert phone.evaluate("window.hit === undefined")
+            assert phone.locator("main script, main img, main iframe, [onload], [onerror]").count() == 0
+
+
+def open_link(phone, url, way, screen, query, taken):
+    """What cannot be taken is told in a sentence that holds the text: by the page, or where it was pasted."""
+    if way == "opened":
+        phone.goto(f"{url}/{path_of(screen)}?{query}")
+        told = phone.locator("[data-notice=link]")
+    else:
+        phone.goto(url)
+        phone.get_by_role("button", name="Share").click()
+        phone.locator("[data-pasted]").fill(f"{url}/{path_of(screen)}?{query}")
+        phone.get_by_role("button", name="Look at it").click()
+        told = phone.locator("[data-paste-error]")
+    if taken:
+        phone.wait_for_url(f"{url}/{path_of(screen)}*")
+        expect(phone.locator("[data-notice=link]")).to_contain_text("Nothing of yours is changed")
+    else:
+        expect(told).to_contain_text("not known here: 'units = ")
 
 
 def test_a_hostile_import_is_only_text(phone, standing):
