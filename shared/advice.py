@@ -8,7 +8,7 @@ BINDS = (
     (POT, "the putty in the bag", "The bag must be empty before it stiffens."),
     (SOFT, "the soft cove", "The tape must be rolled while the cove is soft."),
     (FILM, "the wet-out resin", "The peel ply must be down while the resin on the tape is wet."),
-    (SIZE, "the largest mix wanted", "No mix is larger than you typed."),
+    (SIZE, "the largest mix wanted", "No mix is larger than the largest wanted."),
 )
 COOLER = 5.0  # K
 EARLIER = 7200.0  # s

@@ -1,5 +1,5 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
-from . import boat_cards, boat_pieces, counting, cut_lines, impossible, joint, ratio, seam, shopping
+from . import boat_cards, boat_pieces, counted, counting, cut_lines, impossible, joint, plan, ratio, seam, shopping
 from .catalogue.demo_boat import JOINTS
 from .cut_figure import cut_figures
 from .errors import InputError
@@ -54,8 +54,10 @@ INPUTS = (
     Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3, default="1 : 5",
           help="Each with its hardener in ratio."),
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
-    Number("batch", "Mixed at a time", unit="g", low=60, high=5000, default=300, fold=WORK,
-           help="From memory: what a bag and a pair of hands use up. The plan divides it properly."),
+    Number("temperature", "Wood and air", unit="degC", low=-10, high=50, optional=True, fold=WORK,
+           help="The batches are counted for it. Left empty: 20 °C."),
+    Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
+           help=plan.MOST_HELP),
     remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, fold=WORK,
                before="Wood flour for a cove. "),
     Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
@@ -79,8 +81,8 @@ def check(values):
     counting.angles(values["joints"])
     for row in values["joints"]:
         _check_row(row, values)
-    if values["batch"] <= values["bag"] + values["cup"]:
-        raise InputError("batch", "Mixed at a time: more than what bag and cup keep")
+    if values["most"] is not None and values["most"] <= values["bag"] + values["cup"]:
+        raise InputError("most", "Largest mix wanted: more than what bag and cup keep")
     if values["tooling"] >= 1:
         raise InputError("tooling", "Tooling: less than everything, please")
     longest = values["roll"]
@@ -139,9 +141,13 @@ def answer(values):
     """What to buy and what it adds, then each joint, then the cut lists."""
     work = seams(values)
     sums = totals(values, work)
-    batch, units = mixed(values, sums), values["units"]
+    planned, loose = boat_pieces.counts(values, work)
+    batch, units = mixed(values, sums, planned, loose, counted.largest(values)), values["units"]
     tapes, plies = cuts_of(values, work)
     lines = _resin_lines(values, batch)
+    if batch["batches"]:
+        lines.append(line("batches", "To mix", batch["batches"], "", _counted(batch["batches"], "batch", "batches"),
+                          part="mix", rank=BESIDE, rough=_how_counted(values, planned, batch)))
     if sums["putty"]:
         volume = batch["putty"] / values["putty_density"]
         lines.append(line("putty", "Putty to mix, in all", volume, "m3", told(volume, "mL", units, UP) + " · "
@@ -190,7 +196,7 @@ def leads(values):
     if liquid:
         liquid = (liquid * (1 + values["spare"]) + values["tray"] * sums["taped"] + values["roller"] + values["cup"])
     if not chosen:
-        most = values["batch"] * (1 + 1e-9)
+        most = counted.largest(values) * (1 + 1e-9)
         putty = putty if putty * values["putty_density"] <= most else 0.0
         liquid = liquid if liquid <= most else 0.0
         return joint.to_pour(putty, liquid, "all joints") + plans
@@ -241,6 +247,20 @@ def _tape_lines(tapes, plies, units):
     return lines
 
 
+def _how_counted(values, planned, batch):
+    """By what the batches are counted, and why none is larger."""
+    found = "{} by the plan of the seams".format(planned.batches) if planned.planned else (
+        "no plan counts all of them: by the largest mix")
+    if planned.planned and planned.batches < batch["batches"]:
+        found += ", coats and what is in no plan by mass"
+    if values["temperature"] is None:
+        found += ", at " + counted.ASSUMED
+    if planned.surplus > 0.001:
+        found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
+            told(planned.surplus, "g", values["units"], UP))
+    return found + "; " + (planned.why or counted.why_largest(values))
+
+
 def _counted(count, one, many):
     return str(count) + " " + (one if count == 1 else many)
 
@@ -260,8 +280,8 @@ def _consumable_lines(values, batch, sums, work):
     for kept in work:
         for radius in kept[4]:
             radii[radius] = True
-    found = shopping.consumables(batch["putty_batches"], batch["liquid_batches"], int(values["people"]), len(radii),
-                                 sums["backed"], sums["corners"], sums["taped"])
+    found = shopping.consumables(batch, int(values["people"]), len(radii), sums["backed"], sums["corners"],
+                                 sums["taped"])
     lines = []
     for key, label, count, unit, how in found:
         if count:

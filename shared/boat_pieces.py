@@ -3,7 +3,7 @@
 Each face is a piece of its own: its cove is placed, tooled, taped and rolled by itself, so a bulkhead is twice its
 length of work. The outside is another plan: the hull is turned in between, when the inside has cured.
 """
-from . import along, laminate, seam
+from . import along, counted, laminate, seam
 from .lines import MORE, words
 from .numbers import UP, shown
 from .once import once
@@ -14,12 +14,42 @@ LATE = ("outside", "other face")  # faces that are done when the hull or the pan
 
 
 def leads(values, work):
-    """To the plan of these seams; where there is an outside too, to a second one. work: as `hull.seams` gives it."""
-    sides = _sorted_once(values, work)[0]
+    """To the plans of these seams: the outside has its own, and so have the pieces beyond what one plan takes.
+
+    work: as `hull.seams` gives it
+    """
+    return [{"label": label, "screen": "plan", "pairs": _pairs([typed for typed, _ in some]) + shared}
+            for label, shared, some in plans(values, work)]
+
+
+def plans(values, work):
+    """(label, pairs of what the boat says of its work, (typed, piece) of each) of each plan, made once for all."""
+    return once(values, "plans", lambda: _plans(values, work))
+
+
+def _plans(values, work):
+    sides, found, shared = _sorted_once(values, work)[0], [], counted.handed(values)
     labels = ("Plan these seams, the insides", "Plan the outsides, hull turned")
     if not (sides[0] and sides[1]):
         labels = ("Plan these seams", "Plan these seams")
-    return [_lead(label, pieces) for label, pieces in zip(labels, sides) if pieces]
+    for label, pieces in zip(labels, sides):
+        for first in range(0, len(pieces), MOST):
+            some, own = pieces[first:first + MOST], label
+            if len(pieces) > MOST:
+                own += ": pieces {} to {} of {}".format(first + 1, first + len(some), len(pieces))
+            found.append((own, shared, [(_typed(piece), piece) for piece in some]))
+    return found
+
+
+def counts(values, work):
+    """How many batches all plans take, and what is in no plan: `counted.Counted` of both."""
+    planned = counted.counted(values, [
+        ([typed for typed, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
+        for _, _, some in plans(values, work)])
+    _, _, (putty, wet) = _sorted_once(values, work)
+    loose = counted.by_mass(putty, wet, counted.largest(values), values["bag"] + values["cup"],
+                            values["roller"] + values["cup"])
+    return planned, loose
 
 
 def _sorted_once(values, work):
@@ -27,11 +57,12 @@ def _sorted_once(values, work):
 
 
 def sorted_faces(work, values):
-    """Faces of all joints and copies: ((pieces of the first plan, pieces of the second), names of those in neither).
+    """Faces of all joints and copies: ((pieces of the first plan, pieces of the second), names of those in neither,
+    (putty, wet-out resin) of these [kg]).
 
     A face without putty or without tape is in no plan: there the tape has no soft cove to be laid on in time.
     """
-    sides, neither = ([], []), []
+    sides, neither, loose = ([], []), [], [0.0, 0.0]
     for row, spec, made, _, _ in work:
         copies = int(row["copies"])
         name = row["name"] or "Joint " + str(row["place"] + 1)
@@ -44,11 +75,12 @@ def sorted_faces(work, values):
                 own.append((1 if face.name in LATE else 0, side, made.length, putty, wet, len(face.layers)))
             elif putty > 0 or wet > 0:
                 neither.append(name + side)
+                loose = [loose[0] + putty * copies, loose[1] + wet * copies]
         for copy in range(copies):
             number = " " + str(copy + 1) if copies > 1 else ""
             for late, side, length, putty, wet, layers in own:
                 sides[late].append((name + number + side, length, putty, wet, layers))
-    return sides, neither
+    return sides, neither, loose
 
 
 def wet_out(face, spec, tray: float) -> float:
@@ -58,22 +90,21 @@ def wet_out(face, spec, tray: float) -> float:
             + tray * over.taped)
 
 
-def _lead(label, pieces):
-    pairs = []
-    for place, (name, length, putty, wet, layers) in enumerate(pieces[:MOST]):
-        own = "pieces.{}.".format(place)
-        pairs += [[own + "name", name], [own + "length", shown(length, 2, UP) + " m"],
-                  [own + "putty", per_metre(putty, length)], [own + "wet", per_metre(wet, length)]]
-        if layers > 1:
-            pairs.append([own + "layers", str(layers)])
-    if len(pieces) > MOST:  # a day's work is less; who plans one must know that these are not all
-        label += ": the first {} of {} pieces".format(MOST, len(pieces))
-    return {"label": label, "screen": "plan", "pairs": pairs}
+def _typed(piece):
+    """A piece as a plan's row is typed: (field, text)."""
+    name, length, putty, wet, layers = piece
+    found = [("name", name), ("length", shown(length, 2, UP) + " m"), ("putty", per_metre(putty, length)),
+             ("wet", per_metre(wet, length))]
+    return found + [("layers", str(layers))] if layers > 1 else found
+
+
+def _pairs(rows):
+    return [["pieces.{}.{}".format(place, field), text] for place, row in enumerate(rows) for field, text in row]
 
 
 def lines(values, work):
     """Which faces a plan leaves out, if any."""
-    sides, neither = _sorted_once(values, work)
+    sides, neither, _ = _sorted_once(values, work)
     if not neither or not (sides[0] or sides[1]):
         return []
     text = "; ".join(neither[:NAMED])

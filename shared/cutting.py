@@ -12,6 +12,8 @@ Cut = namedtuple("Cut", ("stock", "place", "length", "pieces"))
 Cutting = namedtuple("Cutting", ("cuts", "rolls", "from_rolls", "proven", "least_rolls", "least_from_rolls"))
 
 EFFORT = 400  # pieces tried on: about 40 ms of a phone's time
+LONG = 10000  # mm; of a longer remnant only the end is filled to the millimetre: its sums are a bit each
+MANY = 1000  # remnants x pieces; above it they are filled in one order only
 REMNANT, ROLL = "remnant", "roll"
 
 
@@ -36,11 +38,13 @@ def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
     sums = [0] * (len(sizes) + 1)
     for place in range(len(sizes) - 1, -1, -1):
         sums[place] = sums[place + 1] + sizes[place]
-    alone = [fullest(sizes, cap) for cap in caps]
-    least_from = max(0, sums[0] - sum([sum([sizes[place] for place in some]) for some in alone]))
+    alone = [fullest(sizes, cap) if cap <= LONG else None for cap in caps]
+    least_from = max(0, sums[0] - sum([min(cap, sums[0]) if some is None else sum([sizes[place] for place in some])
+                                       for cap, some in zip(caps, alone)]))
     least_rolls = -(-least_from // roll)
     best = _filled(sizes, caps, roll, alone, (least_rolls, least_from))
     proven = best[0] == (least_rolls, least_from)
+    effort = min(effort, effort * 4 * LONG // max(1, sum(caps)))  # every look at a long remnant takes longer
     if not proven and effort > 6 * len(sizes):  # a search that could hardly turn back once is not begun
         best, proven = _search(sizes, caps, roll, sums, Fits(sizes, caps, sums), best, effort)
     (rolls, from_rolls), bins = best
@@ -97,18 +101,19 @@ def top_bit(number: int) -> int:
 def _filled(sizes, caps, roll, alone, least):
     """A good cut to begin with: each remnant filled as full as can be, in several orders; the rest falls on rolls.
 
-    alone: the fullest filling of each remnant from all pieces; least: (rolls, mm) that no cut can do without
+    alone: the fullest filling of each remnant from all pieces, None of a long one
+    least: (rolls, mm) that no cut can do without
     """
     best = None
     # the shortest remnant first: where it makes no difference the odds and ends go before a long roll
     ways = [list(reversed(range(len(caps)))), list(range(len(caps)))]
     if len(caps) == 3:
         ways += [[0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1]]
-    for way in ways if len(caps) > 1 else ways[:1]:
+    for way in ways if 1 < len(caps) <= MANY // max(1, len(sizes)) else ways[:1]:
         bins, left = [None] * len(sizes), list(range(len(sizes)))
         for chosen in way:
-            first = len(left) == len(sizes)
-            for place in alone[chosen] if first else fullest([sizes[place] for place in left], caps[chosen]):
+            known = len(left) == len(sizes) and alone[chosen] is not None
+            for place in alone[chosen] if known else fullest([sizes[place] for place in left], caps[chosen]):
                 bins[left[place]] = chosen
             left = [place for place in left if bins[place] is None]
         spare, first = [], 0
@@ -132,13 +137,24 @@ def _filled(sizes, caps, roll, alone, least):
 
 
 def fullest(sizes, length: int):
-    """Places of the pieces that fill a length as full as can be.
+    """Places of the pieces that fill a length as full as can be; of one above LONG the end, behind the longest pieces.
+
+    sizes: [mm], the longest first; length: [mm]
 
     >>> fullest([900, 700, 700, 500], 1400)
     [1, 2]
     """
     if sum(sizes) <= length:
         return list(range(len(sizes)))
+    if length > LONG:
+        some, rest = [], []
+        for place, size in enumerate(sizes):
+            if length > LONG and size <= length:
+                length -= size
+                some.append(place)
+            else:
+                rest.append(place)
+        return sorted(some + [rest[place] for place in fullest([sizes[place] for place in rest], length)])
     # of equal pieces no more than fit can matter: a long list of few lengths stays short
     copies, places = {}, []
     for place, size in enumerate(sizes):

@@ -1,20 +1,38 @@
 """The day: typed values to crews, each with its batches and their starts."""
 
+from collections import namedtuple
+
 from . import grouping, under_way
 from .catalogue.limits import AIM
 from .catalogue.rates import POSITIONS, RATES
 from .clock import on_the_clock
 from .errors import InputError
+from .hot_pot import largest_pot
 from .laying import Crew, Laying, Mixing, Piece
+from .numbers import DOWN
+from .once import once
+from .own_timings import read_timings
 from .paces import paces
 from .profile import Profile
 from .ratio import basis
+from .units import told
 from .weighing import smallest_batch
 from .working_times import WorkingTimes
 
 MOST_PARTS = 20
 MOST_WORK = 120  # pieces, once the long ones are cut
 MOST_BATCHES = 60  # of one plan; nobody lays as many in a day (own judgement)
+# most: the largest mix [kg], None: only the time decides; alone: one piece by itself may be more; why: in words
+Limit = namedtuple("Limit", ("most", "alone", "why"))
+TYPED = "at most {}, as you typed"
+OTHER = ". Another limit can be typed under Largest mix wanted"
+CALM = "at most {}, because more in one bag or cup can run away (from memory)" + OTHER
+COARSE = ("at most {}: above {} one bag or cup can run away (from memory), but this scale measures no smaller mix of "
+          "putty in ratio. A finer scale makes smaller ones" + OTHER)
+ALONE = ("at most {}, more only where one piece takes it by itself: more in one bag or cup can run away (from memory), "
+         "use it up at once. Shorter pieces make smaller mixes" + OTHER)
+NOT = ("no plan holds with {} at most, and more in one bag or cup can run away (from memory): use it up at once. Fewer "
+       "seams at a time, more hands or cooler hours make smaller mixes")
 EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
 
 
@@ -34,6 +52,44 @@ def smallest(values) -> float:
         return values["smallest"]
     system = values["system"]
     return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
+
+
+def lowest(values) -> float:
+    """The smallest mix of putty with its filler that the scale measures in ratio [kg]; wet-out resin takes no more."""
+    return smallest(values) * (1 + values["filler"])
+
+
+def calm(values) -> float:
+    """What bag and cup each hold without running away at the warmest of the day [kg]."""
+    return once(values, "calm", lambda: _calm(values))
+
+
+def _calm(values):
+    warmest = max([point[1] for point in profile(values).points])
+    timings, filler = read_timings(values["timings"]), values["filler"] / (1 + values["filler"])
+    return min(largest_pot(values["system"], "bag", warmest, filler=filler, timings=timings),
+               largest_pot(values["system"], "cup", warmest, timings=timings))
+
+
+def largest(values) -> float:
+    """The largest mix that is wanted, putty with its filler [kg]: as typed, else what stays calm; never less than the
+    scale can measure, so that a coarse scale has a plan too."""
+    return max(calm(values), lowest(values)) if values["most"] is None else values["most"]
+
+
+def limits(values):
+    """Each limit to try in turn, until the work fits: `Limit`. One that nobody typed never makes a plan impossible."""
+    if values["most"] is not None:
+        return (Limit(values["most"], False, TYPED),)
+    most = largest(values)
+    why = CALM if most <= calm(values) else COARSE
+    return Limit(most, False, why), Limit(most, True, ALONE), Limit(None, True, NOT)
+
+
+def why_largest(values, limit) -> str:
+    """Why no mix is larger, in words; or why it is, all the same."""
+    units = values["units"]
+    return limit.why.format(told(largest(values), "g", units, DOWN), told(calm(values), "g", units, DOWN))
 
 
 def hands(values) -> int:
@@ -58,31 +114,60 @@ def crew(values, people) -> Crew:
     return Crew(values["mix_putty"], values["mix_wet"], values["pause"], people > 1, people > 2 and people % 2 == 1)
 
 
-def laying(values, pieces, people, windows, warmth) -> Laying:
+def laying(values, pieces, people, windows, warmth, limit) -> Laying:
     """The work of one crew."""
-    mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values), values["most"],
-                    values["filler"], values["one_mix"] == "sound")
+    mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values), limit.most,
+                    values["filler"], values["one_mix"] == "sound", limit.alone)
     return Laying(pieces, crew(values, people), windows, mixing, warmth)
 
 
-def cut_pieces(values, people, windows, warmth):
+def _rooms(values, most):
+    """What goes into one mix of that size beside what stays behind and the spare [kg]: (putty, wet-out resin)."""
+    return [(most - values[left]) / (1 + values["spare"]) for left in ("left_putty", "left_wet")]
+
+
+def _parts_by_size(values, row, most):
+    """In how many parts a piece is cut at least, so that none takes more than the largest mix [kg]."""
+    rooms = _rooms(values, most)
+    longest = min([room / row[name] if row[name] else 1e30 for room, name in zip(rooms, ("putty", "wet"))])
+    parts = 1
+    while parts < MOST_PARTS and (row["length"] + (parts - 1) * values["overlap"]) / parts > longest * (1 + 1e-6):
+        parts += 1
+    return parts
+
+
+def surely_too_many(values, most, people):
+    """Whether mixes of at most so much [kg] are more pieces or batches than a plan takes, whatever the time."""
+    rows, rooms = values["pieces"], _rooms(values, most)
+    if min(rooms) <= 0:
+        return True
+    if values["long"] == "cut" and sum([_parts_by_size(values, row, most) for row in rows]) > MOST_WORK:
+        return True
+    batches = max([sum([row["length"] * row[name] for row in rows]) / room
+                   for room, name in zip(rooms, ("putty", "wet"))])
+    return batches > MOST_BATCHES * max(1, people // 2)
+
+
+def cut_pieces(values, people, windows, warmth, limit):
     """All pieces as work at one temperature, those longer than the reach cut into as few equal parts as can be laid.
 
     returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
     """
     speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
     whole = [piece(row, speeds, position) for row in values["pieces"]]
-    work = laying(values, whole, people, windows, warmth)
+    work = laying(values, whole, people, windows, warmth, limit)
     if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
         return work, [], []
     pieces, cuts, hopeless = [], [], []
     for place, row in enumerate(values["pieces"]):
         failed, held = work.one_piece(place)
         parts, found = 1, [whole[place]]
+        if not held and values["long"] == "cut" and limit.most is not None and not limit.alone:
+            parts = max(1, _parts_by_size(values, row, limit.most) - 1)  # fewer are surely too large
         while not held and values["long"] == "cut" and parts < MOST_PARTS:
             parts += 1
             first = piece(row, speeds, position, parts, values["overlap"])  # they are all alike
-            held = laying(values, [first], people, windows, warmth).one_piece(0)[1]
+            held = laying(values, [first], people, windows, warmth, limit).one_piece(0)[1]
         if not held:
             hopeless.append(failed)
         elif parts > 1:
@@ -92,7 +177,9 @@ def cut_pieces(values, people, windows, warmth):
         if len(pieces) > MOST_WORK:
             raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan "
                              "fewer seams at a time, one day's work".format(MOST_WORK))
-    return laying(values, pieces, people, windows, warmth) if cuts else work, cuts, hopeless
+    if hopeless:
+        return work, cuts, hopeless  # the group that failed names its piece by its place in what was typed
+    return laying(values, pieces, people, windows, warmth, limit) if cuts else work, cuts, hopeless
 
 
 def in_bag(laid):
@@ -103,8 +190,9 @@ def in_bag(laid):
 class Plan:
     """A day's work as planned: for each crew its laying, its batches and their starts."""
 
-    def __init__(self, values, people=None):
-        self.values = values
+    def __init__(self, values, people=None, counted=False):
+        """counted: the number of batches is all that is wanted, and the groups are those found soonest"""
+        self.values, self.counted = values, counted
         self.people = hands(values) if people is None else people
         self.profile = profile(values)
         self.times = WorkingTimes(values, self.profile)
@@ -112,27 +200,69 @@ class Plan:
         self.coolest = self.profile.held(min([point[1] for point in self.profile.points]))
         self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
         self.crews, self.failed, self.standing = [], None, None
-        self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.windows, self.coolest)
+        self.parts = None
+        self.stuck = None  # the work of the crew whose group failed
+        self.limit, warmth = self._fitting()
+        self._cut(warmth)
         if self.hopeless:
             return
-        if not self._group() and not self.profile.constant and values["long"] == "cut":
+        if not self._group() and warmth is self.coolest and self._may_cut_shorter():
             # a piece that can be laid in the cool of the morning only: cut for the heat of the day
-            self.whole, self.cuts, self.hopeless = cut_pieces(values, self.people, self.windows, self.warmest)
+            self._cut(self.warmest)
             if not self.hopeless:
                 self._group()
 
-    def _group(self):
-        self.crews, self.failed = [], None
+    def _may_cut_shorter(self):
+        return not self.profile.constant and self.values["long"] == "cut"
+
+    def _cut(self, warmth):
+        self.whole, self.cuts, self.hopeless = cut_pieces(
+            self.values, self.people, self.windows, warmth, self.limit)
+
+    def _fitting(self):
+        """The first limit under which all is laid in time, and the temperature the pieces are cut for."""
+        tried = limits(self.values)
+        for self.limit in tried[:-1]:
+            if not self.limit.alone and surely_too_many(self.values, self.limit.most, self.people):
+                continue
+            for warmth in (self.coolest, self.warmest) if self._may_cut_shorter() else (self.coolest,):
+                try:
+                    self._cut(warmth)
+                except InputError:  # too many pieces, cut so small
+                    continue
+                if not self.hopeless and self._fits():
+                    return self.limit, warmth
+        return tried[-1], self.coolest
+
+    def _fits(self):
+        for work, start in self._parts():
+            run, failed = grouping.furthest(work, start)
+            if failed or len(run) > MOST_BATCHES:
+                return False
+        return True
+
+    def _parts(self):
+        """(work, start of the first mixing [s]) of each crew."""
+        if self.parts is None or self.parts[0] is not self.whole:
+            self.parts = (self.whole, self._parts_of_whole())
+        return self.parts[1]
+
+    def _parts_of_whole(self):
         parts = runs(self.whole.pieces, self.people)
-        for place, pieces in enumerate(parts):
-            start = self.values["start"] + place * self.values["mix_putty"]  # one scale: one crew after the other
-            work = self.work()
-            if len(parts) > 1:
-                work = laying(self.values, pieces, self.people, self.windows, self.profile)
-            run = grouping.furthest(work, start)[0]
-            found = grouping.grouped(work, start) if len(run) <= MOST_BATCHES else run
-            if found is None:
-                self.crews, self.failed = [], grouping.furthest(work, start)[1]
+        if self.counted and self.profile.constant and len(parts) == 1:
+            return [(self.whole, 0.0)]  # at one temperature the hour changes nothing, and the run is kept
+        made = [self.work()] if len(parts) == 1 else [
+            laying(self.values, pieces, self.people, self.windows, self.profile, self.limit) for pieces in parts]
+        # one scale: one crew after the other
+        return [(work, self.values["start"] + place * self.values["mix_putty"]) for place, work in enumerate(made)]
+
+    def _group(self):
+        self.crews, self.failed, self.stuck = [], None, None
+        for work, start in self._parts():
+            run, failed = grouping.furthest(work, start)
+            found = run if self.counted or len(run) > MOST_BATCHES else grouping.grouped(work, start)
+            if found is None or (self.counted and failed):
+                self.crews, self.failed, self.stuck = [], failed, work
                 return False
             if len(found) > MOST_BATCHES:
                 raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one "

@@ -13,6 +13,13 @@ def surplus(work, laid) -> float:
     return laid.putty + laid.wet - putty - wet
 
 
+def surplus_at_most(work, laid) -> float:
+    """The same where putty and wet-out resin are each made large enough [kg]. Groups that reach as far as they can are
+    the most unlike, and so have the most surplus."""
+    least, (putty, wet) = work.mixing.least, needed(work, laid)
+    return max(0.0, least * (1 + work.mixing.filler) - putty) + max(0.0, least - wet)
+
+
 def surplus_line(values, batch, part):
     """What of a batch is surplus, why, and what would save it."""
     over = surplus(batch.work, batch.laid)

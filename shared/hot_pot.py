@@ -88,6 +88,7 @@ def largest_pot(system, container: str, air: float, resin=None, filler: float = 
     caution stands all the same.
     """
     rule = BIG if max(air, air if resin is None else resin) < WARM else BIG_WARM
-    if not known(system, timings):
-        return rule
+    if not known(system, timings) or peak_temperature(
+            system, rule, container, air, resin, filler, sizes, moving, timings) >= RUNS_AWAY:
+        return rule  # more of it only gets hotter
     return max(rule, largest_calm_mass(system, container, air, resin, filler, sizes, moving, timings))

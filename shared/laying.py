@@ -23,8 +23,9 @@ Windows = namedtuple("Windows", ("pot", "soft", "film", "share"))
 # times [s]; pause: between batches [s]; pair: two people work side by side; mixer: somebody else mixes
 Crew = namedtuple("Crew", ("mix_putty", "mix_wet", "pause", "pair", "mixer"))
 # left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest honest mix of liquids [kg];
-# most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both
-Mixing = namedtuple("Mixing", ("left_putty", "left_wet", "spare", "least", "most", "filler", "one_mix"))
+# most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both;
+# alone: whether one piece by itself may take more than the largest
+Mixing = namedtuple("Mixing", ("left_putty", "left_wet", "spare", "least", "most", "filler", "one_mix", "alone"))
 # length [m]; putty, wet: to be placed [kg]; times to place, tool and clean, wet out, lay and roll, cover [s]
 Piece = namedtuple(
     "Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover")
@@ -148,7 +149,9 @@ class Laying:
         share, pot, found, pair = windows.share, windows.pot, [], crew.pair
         mix_putty, mix_wet, more, filled = crew.mix_putty, crew.mix_wet, 1 + mixing.spare, 1 + mixing.filler
         floor = mixing.least * (1 - 1e-9)
-        roof = 1e30 if mixing.most is None else mixing.most
+        most_mix = 1e30 if mixing.most is None else mixing.most
+        roof = 1e30 if mixing.alone else most_mix
+        over, alone = most_mix * (1 + 1e-9), first + 1 if mixing.alone else first
         # by when the cove must be rolled; the paces between which a mix ages until well after that
         if profile.constant:
             hot, gained = profile.pace_held, None
@@ -163,6 +166,8 @@ class Laying:
         rolled, covered, unhindered = 0.0, 0.0, 0.0
         for last in range(first + 1, min(first + most, len(pieces)) + 1):
             piece = pieces[last - 1]
+            if last > first + 1:
+                roof = most_mix
             worked = tool[last] - tool0
             if pair:
                 lay_roll = piece.lay + piece.roll
@@ -180,8 +185,12 @@ class Laying:
             if not why and tooled + (piece.lay + piece.roll if pair else taped) > soft_by + 1e-3:
                 return found, last
             # the first way in the order of preference, the second hand at work where there is one: what most groups are
+            if not why and (putty > over or wet > over) and last > alone:
+                return found, last  # above the largest mix, however it is done
             small = putty < floor * filled or wet < floor
             one = small and mixing.one_mix
+            if one and putty + max(wet, mixing.least - putty / filled) > roof:
+                one = False  # one pot for both is too much; two are not
             if one:
                 wet, mixed = max(wet, mixing.least - putty / filled), 0.0
                 in_pot = putty + wet
@@ -295,7 +304,7 @@ class Laying:
         in_pot = putty + wet if one_mix else putty
         slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)))
         most = self.mixing.most
-        if most is not None and max(in_pot, wet) > most * (1 + 1e-9):
+        if most is not None and not (self.mixing.alone and last == first + 1) and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
         return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
                     slack, limit)

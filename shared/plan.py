@@ -15,6 +15,8 @@ from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
 MOST_PIECES = 60
+MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; 300 g, "
+             "150 g where it is warm (from memory), more where it stays calm.")
 FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
                for one in range(1, summary.MOST_TOLD + 1)])
 
@@ -62,7 +64,7 @@ INPUTS = (
         Number("smallest", "Smallest honest mix", unit="g", low=0, high=5000, optional=True, fold=LEFT,
                help="Left empty: from the scale, the ratio and the ratio error that the label allows."),
         Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=LEFT,
-               help="What the cup and the bag hold, putty with its filler. Left empty: only the time decides."),
+               help=MOST_HELP),
         remembered("filler", "filler", "Filler in the putty", "%", 0, 300, before="Wood flour, of the mixed epoxy. ",
                    fold=LEFT),
         remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
@@ -88,7 +90,7 @@ INPUTS = (
 )
 
 
-def check(values):
+def check_asked(values):
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
@@ -106,7 +108,12 @@ def check(values):
                                              "or the smallest honest mix")
     if values["temperature_is"] == "points":
         _check_points(values)
-    planned(values)  # where the work is more than a plan can hold it is refused; made once, for the answer too
+
+
+def check(values):
+    """What was asked; and where the work is more than a plan can hold it is refused. Made once, for the answer too."""
+    check_asked(values)
+    planned(values)
 
 
 def _check_points(values):

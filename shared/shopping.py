@@ -57,17 +57,28 @@ def batches(mass: float, batch: float, kept: float) -> int:
     return ceiling(mass / (batch - kept)) if mass > 0 else 0
 
 
-def consumables(putty_batches, liquid_batches, people, radii, backed, seams, taped):
+def gloves(people: int, batches: int) -> int:
+    """Pairs of gloves: for each person a pair for each batch, and one more.
+
+    >>> gloves(2, 6)
+    14
+    """
+    return people * (batches + 1)
+
+
+def consumables(batch, people, radii, backed, seams, taped):
     """What else is bought: (key, label, how many, unit, how it was reckoned).
 
-    people; radii: different spreaders; backed: seams with a gap [m]; seams: all corners [m]; taped [m2]
+    batch: counts as `hull.mixed` gives them; people; radii: different spreaders; backed: seams with a gap [m]
+    seams: all corners [m]; taped [m2]
     """
-    both = putty_batches + liquid_batches
+    putty_batches, liquid_batches, both = batch["putty_batches"], batch["liquid_batches"], batch["mixes"]
     return (
-        ("gloves", "Gloves", people * (both + 1), "pairs", "people × (batches + 1); twice that if two pairs are worn"),
+        ("gloves", "Gloves", gloves(people, batch["batches"]), "pairs",
+         "people × (batches + 1); twice that if two pairs are worn"),
         ("bags", "Bags for putty", putty_batches, "", "one for each batch of putty"),
-        ("cups", "Cups", both, "", "one for each batch"),
-        ("sticks", "Mixing sticks", both, "", "one for each batch"),
+        ("cups", "Cups", both, "", "one for each mix"),
+        ("sticks", "Mixing sticks", both, "", "one for each mix"),
         ("tray", "Tray film", liquid_batches, "sheets", "one for each batch of wet-out resin"),
         ("brushes", "Brushes or rollers", liquid_batches, "", "one for each batch of liquid"),
         ("blanks", "Spreader blanks", radii, "", "one for each cove radius, to the millimetre"),

@@ -1,14 +1,15 @@
 """Summary: what a plan says before its batches: how many, until when, what binds, what helps, what to question."""
 
-from . import advice, paces
+from . import advice, paces, shopping
 from .batches import batch_lines, count_text, latest, moment
 from .catalogue.cautions import STANDING
 from .catalogue.losses import BY_KEY
-from .day import in_bag
+from .day import in_bag, why_largest
 from .honest import too_large
 from .laying import POT, SIZE
 from .least_warmth import least_warmth
 from .lines import ANSWER, ASK, BESIDE, MORE, WARN, line, words
+from .mixes import of_plan
 from .numbers import DOWN, UP, shown
 from .own_timings import counted_text, read_timings
 from .steps import STEPS
@@ -68,11 +69,22 @@ def _summary(values, plan, batches):
     big = max([_in_one_pot(batch.laid) for batch in batches])
     found.append(
         line("largest", "Largest mix", big, "kg", told(big, "g", values["units"], UP), caution=HEAT,
-             rough="filler counted in: to the safe side")
+             rough="filler counted in; " + why_largest(values, plan.limit))
+    )
+    ready = of_plan(plan)
+    found.append(
+        words("ready", "Lay ready", "{}, {}, {}".format(
+            _counted(ready.mixes, "cup"), _counted(ready.bags, "bag"),
+            _counted(shopping.gloves(plan.people, ready.batches), "pair") + " of gloves"),
+            rough="a cup for each mix, a bag for each batch of putty", rank=MORE)
     )
     rates, whence = paces.told(paces.paces(values), values["units"])
     found.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
     return found + _windows(values, plan, batches) + _helps(values, plan, count)
+
+
+def _counted(count, one):
+    return str(count) + " " + one + ("" if count == 1 else "s")
 
 
 def _windows(values, plan, batches):
@@ -151,11 +163,12 @@ def _cuts(values, plan):
 def _no_plan(values, plan):
     """No grouping holds: which piece, which limit, and what to change."""
     failed = plan.hopeless[0] if plan.hopeless else plan.failed
-    work = plan.work()
+    # of the crew that failed: the places of its pieces are its own
+    work = plan.stuck or plan.work()
     if failed and failed.limit == SIZE:
-        return too_large(values, plan.whole, failed)
+        return too_large(values, work, failed)
     what, why = advice.words_of(failed.limit) if failed else ("the changing temperature", "")
-    name = plan.whole.pieces[failed.first].name if failed else "the pieces"
+    name = work.pieces[failed.first].name if failed else "the pieces"
     over = shown(-failed.slack / 60, 0, UP) + " min too late for " if failed else ""
     found = [
         words("no_plan", "No plan", name + " cannot be laid in time: " + over + what + ".", rough=why, rank=WARN)

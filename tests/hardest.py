@@ -3,7 +3,7 @@ import json
 
 from covemix.shared import boat, boat_cards, hull, moves
 
-SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 152 : 156", "length": "3.05", "gap": "1", "layers": "2",
+SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 156", "length": "3.05", "gap": "1", "layers": "2",
         "width": "75 : 100", "weight": "300"}
 PIECE = {"length": "1.2", "putty": "60", "wet": "80"}
 HOURS = [{"at": f"{hour % 24}:00", "temperature": str(15 + hour * 7 % 20)} for hour in range(8, 32)]

@@ -1,4 +1,6 @@
 """The boat's seams as pieces of a plan: each face the work it is, and nothing lost on the way."""
+import random
+
 import cases
 import pytest
 from covemix.shared import boat, boat_pieces, hull, links, moves
@@ -54,9 +56,126 @@ def test_a_second_layer_is_wet_out_laid_and_rolled_again():
 
 
 def test_a_list_that_is_too_long_for_a_plan_says_so():
-    """40 bulkheads are 80 pieces, and a plan takes 60."""
-    (label, pieces), = plans_of(("joints.0.kind", "bulkhead"), ("joints.0.copies", "40"), *SEAM)
-    assert label == "Plan these seams: the first 60 of 80 pieces" and len(pieces) == 60
+    """40 bulkheads are 80 pieces, and a plan takes 60: the rest has a plan of its own."""
+    found = plans_of(("joints.0.kind", "bulkhead"), ("joints.0.copies", "40"), *SEAM)
+    assert [(label, len(pieces)) for label, pieces in found] == [
+        ("Plan these seams: pieces 1 to 60 of 80", 60), ("Plan these seams: pieces 61 to 80 of 80", 20)]
+
+
+def plans_as_led(*pairs, **typed):
+    """(lines of the boat, lines of each plan that it leads to as the link has it, with what is typed there)."""
+    found = moves.answer("boat", links.tree(pairs))
+    assert not found["errors"], found["errors"]
+    made = [moves.answer("plan", links.tree(lead["pairs"] + list(typed.items())))
+            for lead in found["leads"] if lead["screen"] == "plan"]
+    return {row["name"]: row for row in found["lines"]}, [{row["name"]: row for row in one["lines"]} for one in made]
+
+
+@pytest.mark.parametrize(("typed", "count"), (
+    ((), 13),
+    ((("people", "2"), ("temperature", "30")), None),
+    ((("most", "800"), ("temperature", "12")), None),
+    ((("most", "250"), ("system", "2-1"), ("spare", "20"), ("bag", "20"), ("filler", "50")), None),
+    ((("units", "us"), ("most", "20 oz"), ("temperature", "70")), None),
+))
+def test_boat_and_plan_count_the_same_batches(typed, count):
+    boat_says, plans = plans_as_led(*typed, **({} if dict(typed).get("temperature") else {"temperature": "20 °C"}))
+    total = sum(one["batches"]["value"] for one in plans)
+    assert boat_says["batches"]["rough"].startswith(f"{total} by the plan of the seams")
+    assert count in (None, total)
+    amounts = [name for one in plans for name in one if name.startswith("amount_")]
+    assert amounts
+    # coats and the faces that are in no plan are mixed beside them
+    assert boat_says["batches"]["value"] >= total
+    assert boat_says["buy_gloves"]["value"] == int(dict(typed).get("people", 1)) * (boat_says["batches"]["value"] + 1)
+    assert boat_says["buy_cups"]["value"] >= boat_says["batches"]["value"]
+
+
+def test_the_shopping_list_of_seams_that_are_all_planned_is_what_their_plan_uses():
+    """Each mix of the plan is a cup and a stick, each of putty a bag, each of liquid a sheet of tray film."""
+    seams = (("joints.0.angle", "90"), ("joints.0.length", "1.5"), ("joints.0.copies", "9"), ("weave", "no"))
+    boat_says, (planned,) = plans_as_led(*seams, temperature="20 °C")
+    values, _ = read(moves.module("plan").INPUTS, links.tree(
+        [pair for lead in moves.answer("boat", links.tree(seams))["leads"] if lead["screen"] == "plan"
+         for pair in lead["pairs"]] + [["temperature", "20 °C"]]))
+    laid = [one for _, groups, _ in moves.module("plan").planned(values).crews for one in groups]
+    assert planned["batches"]["value"] == len(laid) == boat_says["batches"]["value"] > 1
+    assert boat_says["buy_cups"]["value"] == sum(1 if one.one_mix else 2 for one in laid)
+    assert boat_says["buy_bags"]["value"] == len(laid) == boat_says["buy_tray"]["value"]
+    poured = sum(one.putty / (1 + values["filler"]) + one.wet for one in laid)
+    assert boat_says["mixed"]["value"] >= poured * (1 - 1e-9)  # what is bought is enough to pour
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_generated_boats_count_what_their_plans_count(seed):
+    """Seams and work as they fall; each plan as the boat's link has it. What is bought is enough for what is poured."""
+    rng = random.Random(seed)
+    kinds = ("inside", "both", "bulkhead", "outside")
+    typed = {"joints": [{"kind": rng.choice(kinds), "copies": str(rng.randint(1, 4)),
+                         "thickness": rng.choice(("4", "6", "9")), "angle": str(rng.randint(80, 140)),
+                         "length": str(rng.randint(5, 60) / 10), "layers": rng.choice(("1", "2"))} for _ in range(4)]}
+    typed.update({"people": str(rng.randint(1, 4)), "temperature": str(rng.randint(14, 30)), "weave": "no",
+                  "spare": str(rng.choice((0, 10, 25))), "system": rng.choice(("2-1", "3-1", "1-1"))})
+    if rng.random() < 0.4:
+        typed["most"] = str(rng.randint(400, 900))
+    found = moves.answer("boat", typed)
+    assert not found["errors"], found["errors"]
+    boat_says = {row["name"]: row for row in found["lines"]}
+    total, poured, cups = 0, 0.0, 0
+    for lead in found["leads"]:
+        if lead["screen"] == "plan":
+            values, errors = read(moves.module("plan").INPUTS, links.tree(lead["pairs"]))
+            assert not errors
+            crews = moves.module("plan").planned(values).crews
+            laid = [one for _, groups, _ in crews for one in groups]
+            total += len(laid)
+            poured += sum(one.putty / (1 + values["filler"]) + one.wet for one in laid)
+            cups += sum(1 if one.one_mix else 2 for one in laid)
+    assert total and boat_says["batches"]["rough"].startswith(f"{total} by the plan of the seams")
+    assert boat_says["buy_bags"]["value"] >= total and boat_says["buy_cups"]["value"] >= cups
+    assert boat_says["buy_gloves"]["value"] == int(typed["people"]) * (boat_says["batches"]["value"] + 1)
+    assert boat_says["mixed"]["value"] >= poured * (1 - 1e-9)
+
+
+def test_a_limit_that_nobody_typed_refuses_no_plan():
+    """60 seams of 6 m, each more than stays calm by itself: cut for that they were more than 120 pieces, refused."""
+    pieces = [{"name": f"Seam {place}", "length": "6", "putty": "60", "wet": "80"} for place in range(60)]
+    found = planned(pieces, temperature="20")
+    assert found["batches"]["value"] == 60
+    assert "more only where one piece takes it by itself" in found["largest"]["rough"]
+
+
+def test_the_limit_is_never_below_what_the_scale_measures_and_says_so():
+    pieces = [{"length": "1", "putty": "60", "wet": "50"}] * 4
+    rough = planned(pieces, temperature="30")["largest"]["rough"]
+    assert "above 150 g one bag or cup can run away" in rough and "this scale measures no smaller mix" in rough
+    fine = planned(pieces, temperature="30", scale="0.1g")["largest"]
+    assert fine["value"] <= 0.15 and "scale" not in fine["rough"]
+
+
+def test_few_large_batches_rather_than_many_that_the_scale_makes_larger():
+    """Under one limit each batch takes as many seams as it may: two of 0.9 m go into one, not into two made larger."""
+    pieces = [{"length": "0.9", "putty": "90", "wet": "75"}] * 4
+    found = planned(pieces, temperature="18", people="2")
+    assert found["batches"]["value"] == 2
+
+
+def test_no_mix_is_larger_than_stays_calm_and_the_reason_and_another_limit_are_told():
+    """The seams of one go were one batch of 1,640 g under a caution that 300 g can smoke."""
+    pieces = [{"name": f"Seam {place}", "length": "2", "putty": "90", "wet": "75"} for place in range(5)]
+    found = planned(pieces, temperature="12", people="2")
+    assert found["largest"]["value"] <= 0.3 + 1e-9 or "stays calm" in found["largest"]["rough"]
+    assert "can run away" in found["largest"]["rough"] and "Largest mix wanted" in found["largest"]["rough"]
+    assert found["batches"]["value"] > 3
+    own = planned(pieces, temperature="12", people="2", most="2000 g")
+    assert own["batches"]["value"] < found["batches"]["value"]
+    assert "as you typed" in own["largest"]["rough"]
+
+
+def test_a_boat_whose_system_has_no_pot_life_is_counted_by_mass_and_says_so():
+    rows = {row["name"]: row for row in moves.answer("boat", {"system": {"by_weight": "3:1"}})["lines"]}
+    assert rows["batches"]["rough"].startswith("no plan counts all of them")
+    assert rows["batches"]["value"] > 0
 
 
 def test_tape_without_putty_is_in_no_plan_and_the_boat_says_so():
@@ -79,8 +198,8 @@ def test_the_plans_pour_what_the_boat_counts():
             wet = sum(boat_pieces.wet_out(face, spec, values["tray"]) for face in made.faces)
             assert wet == pytest.approx(made.wet_out + made.ply_takes + values["tray"] * made.taped, rel=1e-9)
         work = [kept for kept in work if all(face.putty and face.layers for face in kept[2].faces)]
-        sides, neither = boat_pieces.sorted_faces(work, values)
-        assert not neither
+        sides, neither, loose = boat_pieces.sorted_faces(work, values)
+        assert not neither and loose == [0.0, 0.0]
         sums = hull.totals(values, work)
         putty = sum(piece[2] for side in sides for piece in side) * (1 - values["tooling"])
         assert putty == pytest.approx(sums["putty"] * values["putty_density"], rel=1e-9)
@@ -92,9 +211,9 @@ def test_the_plans_pour_what_the_boat_counts():
 
 def test_the_filler_that_is_bought_is_enough_for_the_putty_that_is_poured():
     """Two copies of 2.4 m at 110 degrees: 422 g of putty take 116 g of filler; the plan mixes a tenth more, 128 g."""
-    asked = (("joints.0.angle", "110"), ("joints.0.length", "2.4"), ("joints.0.copies", "2"), ("batch", "500"))
+    asked = (("joints.0.angle", "110"), ("joints.0.length", "2.4"), ("joints.0.copies", "2"), ("most", "500"))
     (_, pieces), = plans_of(*asked)
     bought = {row["name"]: row for row in moves.answer("boat", links.tree(asked))["lines"]}["filler"]
-    poured = planned(pieces, temperature="20", one_mix="never")
+    poured = planned(pieces, temperature="20", one_mix="never", most="500")
     assert poured["batches"]["value"] == 1 and "128 g of filler" in poured["amount_putty"]["rough"]
     assert bought["value"] == pytest.approx(0.422 / 1.38 * 0.38 * 1.1, abs=0.0005) and bought["text"] == "128 g"

@@ -21,7 +21,7 @@ from covemix.shared.inputs import read
 from starlette.testclient import TestClient
 
 MOST_BYTES = 300_000
-MOST_STEPS = 450_000
+MOST_STEPS = 500_000
 LONG = {"joints": [{"copies": "100", "layers": "8", "length": "200"}]}
 
 

@@ -34,6 +34,7 @@ HAND = {
     "smallest": "0",
     "one_mix": "never",
     "long": "whole",
+    "most": "20000",
     "system": {"by_weight": "100:30", "pot_time": "40", "pot_mass": "100", "pot_temperature": "25"},
     "place_rate": "2",
     "tool_rate": "1",
@@ -620,3 +621,21 @@ def test_the_plan_leads_to_the_next_pour_with_the_amount_on_it():
     answers = dict(pour["answers"])
     parts = {row["name"]: row["text"] for row in answers["ratio"]["lines"]}
     assert all(parts[name].split(" ·")[0] in told_here for name in ("part_a", "part_b"))
+
+
+def test_a_plan_that_cannot_be_names_the_piece_that_stops_it():
+    """The first piece is cut in several, which moved the place of the one that cannot be laid at all."""
+    pieces = [{"name": "Long keel", "length": "9", "putty": "100", "wet": "50"},
+              {"name": "Chine", "length": "1", "putty": "100", "wet": "50"},
+              {"name": "Thick butt", "length": "1", "putty": "5000", "wet": "5000"}]
+    found = by_name(answered(pieces=pieces, long="cut", most="200", left_putty="10"))
+    assert found["no_plan"]["text"].startswith("Thick butt cannot be laid")
+
+
+def test_what_is_laid_ready_is_the_plans_own_count():
+    found = answered(people="2")
+    rows = by_name(found)
+    batches = rows["batches"]["value"]
+    cups = sum(name.startswith("amount_") for name in [row["name"] for row in found["lines"]])
+    bags = "1 bag" if batches == 1 else f"{batches} bags"
+    assert rows["ready"]["text"] == f"{cups} cups, {bags}, {2 * (batches + 1)} pairs of gloves"

@@ -53,6 +53,7 @@ def case(seed, people, profile=False):
     }
     for name in STEPS:
         typed[name + "_rate"] = str(rng.randint(8, 30) / 10)
+    typed["most"] = "20000"
     if rng.random() < 0.3:
         typed["most"] = str(rng.randint(250, 600))
     if profile:
