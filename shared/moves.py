@@ -18,6 +18,7 @@ MOVES = (
     ("boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
     ("plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
     ("pot", "Pot", "A running pot to the minutes left, the next step and the alarm"),
+    ("timer", "Timer", "A step that is done for a time to what is left of it"),
     ("kit", "Kit", "One thing of the kit to what is kept of it"),
     ("log", "Log", "A poured batch to one line of the log"),
     ("timings", "Timings", "Own working times against the label's"),

@@ -1,37 +1,41 @@
 """Pot: a running pot told from what was stored about it and the time now. The page only lays this out and rings.
 
-Stored are the wall time of the start and the duration, so that a killed page or a reload loses nothing. Where the page
-also knows by its own steady clock how long it has been, and the two disagree, the phone's clock was changed: the later
-of the two ages counts, which is the earlier alarm.
+Stored are the wall time of the start, the duration, and every few seconds what has passed, so that a killed page, a
+reload or a clock that was changed loses nothing: `elapsed` says what has passed by what the page measured. A pot that a
+link brings was last seen on another phone, when the link was made, by a clock that may differ from this one's.
 """
 
 from collections import namedtuple
 from math import floor
 
-from . import pot_air
+from . import elapsed, pot_air, pot_doubt
 from .catalogue.cautions import STANDING
 from .catalogue.containers import CONTAINERS as KNOWN
 from .clock import DAY, HOURS, clock_text
+from .elapsed import APART, FUTURE
 from .errors import InputError
 from .inputs import Choice, Group, Number, Text
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, shown
+from .spans import left_text, span_typed, spoken
 
 CONTAINERS = tuple([row[:2] for row in KNOWN])
-APART = 2.0  # s; two clocks of one phone that differ by more were changed
 SOON = 180.0  # s; told as the last minutes
 AGAIN = 300.0  # s; after "still good" the pot is looked at again (own judgement)
-FUTURE = 4102444800.0  # s; the year 2100
+ON_WAY = 60.0  # s; a link that is older was not scanned just now, or the two phones' clocks differ (own judgement)
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 
 INPUTS = (
     Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
     Number("duration", "Usable for", unit="min", low=0, high=2880, above=True),
     Number("share", "That is, of the time until it is thick", unit="%", low=10, high=100, optional=True),
-    Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
-    Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
-           help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
     Number("zone", "Clock here ahead of UTC", unit="min", low=-840, high=840, default=0),
+    Number("zone_next", "The clocks change at", unit="s", low=0, high=FUTURE, optional=True,
+           help="Wall time, seconds since 1970 in UTC, of the first change after the start; empty: none."),
+    Number("zone_then", "Clock here ahead of UTC from then on", unit="min", low=-840, high=840, default=0),
+    Number("sent", "The link was made", unit="s", low=0, high=FUTURE, optional=True,
+           help="Wall time on the phone that made it, seconds since 1970 in UTC."),
+    Text("left_now", "Left now", help="As another phone or your own watch says: minutes, or minutes and seconds."),
     Text("batch", "Batch", default="Pot"),
     Choice("container", "Container", CONTAINERS, default="cup"),
     Text("place", "Where it goes"),
@@ -48,41 +52,47 @@ INPUTS = (
     ),
     pot_air.CHANGES,
     HOURS,
-)
+) + elapsed.INPUTS
 
-# passed, left, over [s]: left and over are never below nought; apart: by how much the wall clock is ahead of the steady
-# one [s], 0 where they agree or only one is known; end: when it ends [s, wall clock as it now stands]; step: index of
-# the next step not done, or None; due: how long until then [s], below nought when it should have been done
-State = namedtuple("State", ("passed", "left", "over", "apart", "end", "step", "due"))
+# passed, left, over [s]: left and over are never below nought; apart: by how much the wall clock jumped ahead of what
+# passed, or is behind it (below nought) [s], 0 where it did not or only one clock is known; end: when it ends [s, wall
+# clock as it now stands]; step: index of the next step not done, or None; due: how long until then [s], below nought
+# when it should have been done; doubt: `elapsed.Passed`
+State = namedtuple("State", ("passed", "left", "over", "apart", "end", "step", "due", "doubt"))
 
 
-def state(started: float, duration: float, now: float, elapsed=None, steps=()) -> State:
+def state(started: float, duration: float, now: float, steady=None, steps=(), **seen) -> State:
     """How a pot stands.
-        passed = max(now - started, elapsed);  left = duration - passed
+        left = duration - passed
 
-    started, now: wall times [s]; duration [s]; elapsed: by a steady clock [s], or None
-    steps: (minute [s from the start], done) in the order of the work
+    started, now: wall times [s]; duration [s]; steady: what passed by a steady clock [s], or None
+    steps: (minute [s from the start], done) in the order of the work; seen: more of `elapsed.passed`
     A wall clock set back before the start counts as no time passed: the steady clock then decides alone.
     >>> state(1000.0, 600.0, 1360.0)[:2], state(1000.0, 600.0, 1360.0, 420.0)[:4]
     ((360.0, 240.0), (420.0, 180.0, 0.0, -60.0))
     """
-    wall = now - started
-    passed = max(wall, 0.0)
-    apart = 0.0
-    if elapsed is not None:
-        if abs(wall - elapsed) > APART:
-            apart = wall - elapsed
-        passed = max(passed, elapsed)
-    elif wall < -APART:
-        apart = wall
+    return standing(started, duration, now, elapsed.passed(started, now, steady, **seen), steps)
+
+
+def standing(started, duration, now, doubt, steps=()):
+    """`state` of what has passed: `elapsed.Passed`."""
+    gone = doubt.seconds
     step, due = None, 0.0
     for place, (minute, done) in enumerate(steps):
         if not done:
-            step, due = place, minute - passed
+            step, due = place, minute - gone
             break
-    return State(
-        passed, max(0.0, duration - passed), max(0.0, passed - duration), apart, now + duration - passed, step, due
-    )
+    apart = doubt.jumped or -doubt.behind
+    left = duration - gone
+    return State(gone, max(0.0, left), max(0.0, -left), apart, now + left, step, due, doubt)
+
+
+def seen_by(values):
+    """The values; where a link brings the pot, it was last seen when the link was made."""
+    sent = values["sent"]
+    if sent is None or values["seen"] is not None or sent < values["started"] - APART:
+        return values
+    return dict(values, seen=max(0.0, sent - values["started"]), seen_at=sent)
 
 
 def check(values):
@@ -97,37 +107,26 @@ def check(values):
         before = row["minute"]
 
 
-CHECKS = (check, pot_air.check)
+def check_left(values):
+    """What is typed as left now is a time, and no longer than the pot lasts."""
+    if not values["left_now"]:
+        return
+    left, duration = span_typed(values["left_now"]), pot_air.followed(values)["duration"]
+    if left is None:
+        raise InputError("left_now", "Left now: type minutes, or minutes and seconds, like 12 or 12:30")
+    if left > duration:
+        raise InputError("left_now", "Left now: this pot lasts " + left_text(duration) + " in all")
 
 
-def left_text(seconds: float, toward=DOWN) -> str:
-    """A span as minutes and seconds: what is left rounded down, what is over rounded UP.
-
-    >>> left_text(754.9), left_text(59.2), left_text(3725.0), left_text(59.2, UP)
-    ('12:34', '0:59', '62:05', '1:00')
-    """
-    whole = floor(seconds + 1e-6) if toward == DOWN else -floor(1e-6 - seconds)
-    return str(whole // 60) + ":" + ("0" if whole % 60 < 10 else "") + str(whole % 60)
-
-
-def spoken(seconds: float, toward=DOWN) -> str:
-    """A span for the ear: whole minutes, or seconds when there is less than one.
-
-    >>> spoken(754.0), spoken(60.0), spoken(59.0), spoken(61.0, UP)
-    ('12 minutes', '1 minute', '59 seconds', '2 minutes')
-    """
-    if seconds < 60:
-        count, unit = int(shown(seconds, 0, toward)), "second"
-    else:
-        count, unit = int(shown(seconds / 60, 0, toward)), "minute"
-    return str(count) + " " + unit + ("" if count == 1 else "s")
+CHECKS = (check, pot_air.check, check_left)
 
 
 def answer(values):
     """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
-    values, rows = pot_air.followed(values), values["steps"]
-    now = state(values["started"], values["duration"], values["now"], values["elapsed"],
-                [(row["minute"], row["done"] == "yes") for row in rows])
+    values, rows = seen_by(pot_air.followed(values)), values["steps"]
+    now = standing(values["started"], values["duration"], values["now"],
+                   elapsed.of(values, values["started"], ON_WAY if values["sent"] is not None else elapsed.AWAY),
+                   [(row["minute"], row["done"] == "yes") for row in rows])
     container = dict(CONTAINERS)[values["container"]]
     found = []
     if now.left > 0:
@@ -143,6 +142,7 @@ def answer(values):
         found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
     found.extend(_step_lines(now, rows))
     found.extend(_clock_lines(values, now))
+    found.extend(pot_doubt.lines(values, now))
     if values["share"] is not None and now.left > 0:
         found.append(words("meaning", "What the minutes are", "{}% of the time until it is thick; the rest is kept "
                            "back".format(shown(values["share"] * 100)), rank=MORE))
@@ -152,6 +152,10 @@ def answer(values):
     found.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))
     again = max(values["duration"], now.passed + AGAIN)
     found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
+    if values["left_now"]:
+        typed = values["duration"] - span_typed(values["left_now"])
+        found.append(line("set", "Passed, as typed", typed, "s", left_text(typed), rank=MORE))
+    found.extend(elapsed.kept(now.doubt))
     if now.step is not None:
         found.append(words("step", "Place of the next step", str(now.step), rank=MORE))
     ring = to_ring(values, now)
@@ -184,38 +188,44 @@ def _step_lines(now, rows):
     return [line("next", "Next", now.due, "s", name, rough=late, rank=WARN)]
 
 
+def local(values, moment: float) -> float:
+    """A wall time in UTC [s] -> what a clock on the wall here shows then [s], also behind a change of the clocks."""
+    change = values["zone_next"]
+    return moment + (values["zone"] if change is None or moment < change else values["zone_then"])
+
+
 def _clock_lines(values, now):
-    here = now.end + values["zone"]
-    hours = values["hours"]
-    today = floor((values["now"] + values["zone"]) / DAY) * DAY
-    text = clock_text(here - today, hours, DOWN)
-    found = [line("end", "Ends", now.end, "s", text, rough="rounded down to the minute, to be sure")]
+    """The end and the steps as a clock on the wall shows them."""
+    hours, change = values["hours"], values["zone_next"]
+    today = floor(local(values, values["now"]) / DAY) * DAY
+
+    def text(moment):
+        return clock_text(local(values, moment) - today, hours, DOWN)
+
+    def between(moment):
+        if change is None or not values["now"] < change <= moment:
+            return ""
+        before, after = change + values["zone"], change + values["zone_then"]
+        return ("before that the clocks go from " + clock_text(before, hours, DOWN, False) + " to "
+                + clock_text(after, hours, DOWN, False))
+
+    found = [line("end", "Ends", now.end, "s", text(now.end),
+                  rough=between(now.end) or "rounded down to the minute, to be sure")]
     if now.left > 0:
         found.append(
-            words("alarm", "For the phone's own alarm", text, rank=MORE,
-                  rough="a page cannot ring while the screen is off; set it there too")
+            words("alarm", "For the phone's own alarm", text(now.end), rank=MORE,
+                  rough=between(now.end) or "a page cannot ring while the screen is off; set it there too")
         )
         for place, row in enumerate(values["steps"]):
             if row["done"] == "no":
-                due = now.end - values["duration"] + row["minute"] + values["zone"] - today
+                due = now.end - values["duration"] + row["minute"]
                 found.append(
-                    line("alarm_" + str(place + 1), row["name"], due + today - values["zone"], "s",
-                         clock_text(due, hours, DOWN), rough="for the phone's own alarm", rank=MORE)
+                    line("alarm_" + str(place + 1), row["name"], due, "s", text(due),
+                         rough=between(due) or "for the phone's own alarm", rank=MORE)
                 )
-    if now.apart:
-        found.append(
-            line("clock_changed", "The phone's clock changed", now.apart, "s", "It is " + spoken(abs(now.apart), UP)
-                 + (" ahead" if now.apart > 0 else " behind") + " of what has passed here. The earlier alarm counts.",
-                 rank=WARN, rough="" if values["elapsed"] is not None
-                 else "it now shows a time before the start; what has "
-                 "passed is not known: take the pot as used up if in doubt")
-        )
-    elif values["elapsed"] is None and now.over > 6 * 3600:
-        found.append(
-            words("long_ago", "Long ago",
-                  "This pot ended while the page was closed. If it is not this pot, or the clock was changed, end it.",
-                  rank=ASK)
-        )
+        if between(now.end):
+            found.append(words("clocks_change", "Summer time", "It ends at " + text(now.end) + ": "
+                               + between(now.end) + ".", rank=ASK))
     return found
 
 

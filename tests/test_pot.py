@@ -99,7 +99,8 @@ def test_an_hour_of_summer_time_changes_nothing_but_the_figures():
 def test_a_clock_before_the_start_is_said_where_no_steady_clock_knows_better():
     found = told(-30)
     assert found["left"]["value"] == 1200
-    assert found["clock_changed"]["rank"] == "warn" and "used up if in doubt" in found["clock_changed"]["rough"]
+    assert found["clock_changed"]["rank"] == "warn" and "30 minutes before" in found["clock_changed"]["text"]
+    assert found["lost"]["rank"] == "warn" and "used up if in doubt" in found["lost"]["text"]
 
 
 def test_two_seconds_are_no_change_of_clock():

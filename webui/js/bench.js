@@ -5,10 +5,12 @@ import { ask } from "./engine.js";
 import { ruled } from "./figure.js";
 import { UNANSWERED, notice } from "./notice.js";
 import { recall, remember } from "./memory.js";
+import { Watch, measured } from "./steady.js";
 import { canSay, hush, prime, reads, say } from "./speech.js";
 
 const KEPT = "pour.along";
 const TICK = 250; // ms
+const BEAT = 2000; // ms from one kept count of a running clock to the next
 const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -36,12 +38,16 @@ export class Bench {
     const kept = recall(KEPT);
     if (!kept) return;
     this.state = Object.fromEntries(kept);
+    const { started, beat } = this.state;
+    if (started) this.watch = new Watch(beat ? JSON.parse(beat) : { age: 0, wall: started, carried: [] });
     this.open();
   }
 
   async start() {
     this.steps = null;
     this.state = { step: 0, started: 0 };
+    this.watch = null;
+    this.doubt = "";
     this.kept = null;
     await this.open();
     if (this.steps && this.place.open) this.readOut();
@@ -103,7 +109,7 @@ export class Bench {
     this.at("step").textContent = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
     this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
     this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
-    this.at("under").textContent = step.under;
+    this.at("under").textContent = [step.under, this.doubt].filter(Boolean).join(" ");
     this.at("next").textContent = after ? `Then: ${after.label} ${after.figure}` : "";
     this.at("tap").dataset.rank = step.rank;
     const rule = this.at("rule");
@@ -133,15 +139,21 @@ export class Bench {
     box.toggleAttribute("data-long", figure.length > LONG || text.length > LONG + 2);
   }
 
-  // from the wall clock, so that a hidden page loses nothing
+  // by the steady clock, and by both where it may have slept
   tick() {
     if (!this.place.isConnected) { // another screen took the place of this one
       clearInterval(this.timer);
       maySleep();
       return;
     }
-    if (!this.steps || !this.place.open || !this.step.seconds || !this.state.started) return;
-    const left = this.step.seconds - Math.floor((Date.now() - this.state.started) / 1000);
+    if (!this.steps || !this.place.open || !this.step.seconds || !this.watch) return;
+    const now = measured();
+    if (this.watch.unsure(now)) this.count(now);
+    else if (now.steady - this.watch.last.steady >= BEAT) {
+      this.watch.count(now);
+      this.keepClock();
+    }
+    const left = this.step.seconds - Math.floor(this.watch.age(now));
     this.figure(left > 0 ? clock(left) : clock(0));
     if (left <= 0 && !this.state.rung) {
       this.state.rung = true;
@@ -149,6 +161,26 @@ export class Bench {
       beep();
       this.readOut(this.steps[this.state.step + 1]?.said);
     }
+  }
+
+  keepClock() {
+    this.state.beat = JSON.stringify(this.watch.beat); // a pair holds text
+    remember(KEPT, Object.entries(this.state));
+  }
+
+  // The clocks disagree, or the page was away: the engine says what has passed, and what of it is in doubt.
+  async count(now) {
+    if (this.counting) return;
+    this.counting = true;
+    const { watch } = this;
+    const pairs = [["lasts", `${this.step.seconds} s`], ["bound", "least"], ...watch.pairs(now)];
+    const got = await ask({ move: "timer", pairs }).catch(() => null).finally(() => { this.counting = false; });
+    if (!got || got.errors.length || watch !== this.watch) return; // the next tick asks again
+    watch.told(now, got.lines);
+    this.keepClock();
+    this.doubt = got.lines.filter(({ rank }) => rank === "warn" || rank === "ask").map(({ text }) => text).join(" ");
+    this.at("under").textContent = [this.step.under, this.doubt].filter(Boolean).join(" ");
+    this.tick();
   }
 
   async took(text) {
@@ -173,9 +205,10 @@ export class Bench {
     }
     const { step } = this;
     if (step.seconds && !this.state.started) { // the first tap starts the clock
+      this.watch = Watch.begin();
       this.state.started = Date.now();
       this.state.rung = false;
-      remember(KEPT, Object.entries(this.state));
+      this.keepClock();
       this.tick();
       return;
     }
@@ -205,6 +238,9 @@ export class Bench {
   async go(by) {
     this.state.step += by;
     this.state.started = 0;
+    this.watch = null;
+    this.doubt = "";
+    delete this.state.beat;
     this.at("wrong").hidden = true;
     if (await this.show() && by) this.readOut();
   }

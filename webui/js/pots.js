@@ -3,11 +3,12 @@ import { prime, ring } from "./alarm.js";
 import { ask } from "./engine.js";
 import { dismiss, notice } from "./notice.js";
 import { fits } from "./shapes.js";
-import { age, woke } from "./steady.js";
-import { change, put, putBack, read, remove, whenChanged } from "./store.js";
+import { Watch, measured, zones } from "./steady.js";
+import { beat, change, put, putBack, read, remove, whenChanged } from "./store.js";
 
 const TICK = 1000; // ms
 const LATE = 2500; // ms without an answer, after which the minutes that stand are said to stand still
+const BEAT = 5000; // ms from one stored heartbeat to the next
 const CLAIM = 3000; // ms a tab has to ring what it claimed
 const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a tap has allowed
 const UNTOLD = "The clock of this pot cannot be told just now: watch the pot itself.";
@@ -31,24 +32,49 @@ export const line = (pot, name) => lines(pot).find((one) => one.name === name);
 export const problem = (pot) => problems.get(pot.id) ?? "";
 export const list = () => pots;
 
+// A pot of an earlier build kept what it had seen without the time of it.
+const beatOf = ({ started, seen, beat: kept }) => kept ?? (seen ? { age: seen, wall: started + seen * 1000, carried: [] } : null);
+
+const watches = new Map(); // of each pot of this phone, as long as its start is not set anew
+const watchOf = (pot) => {
+  const key = `${pot.id} ${pot.started}`;
+  if (!watches.has(key)) watches.set(key, new Watch(beatOf(pot)));
+  return watches.get(key);
+};
+
 // What the engine's move `pot` is asked: what was stored, and the clocks as they are now.
-const question = (pot) => {
-  const steady = pot.id ? age(pot) : null;
-  return {
+const question = async (pot, watch, more = []) => {
+  const now = measured();
+  const got = await ask({
     move: "pot",
     pairs: [
       ...pot.typed,
       ...pot.done.map((place) => [`steps.${place}.done`, "yes"]),
       ["started", String(pot.started / 1000)],
-      ["now", String(Date.now() / 1000)],
-      ["zone", String(-new Date().getTimezoneOffset())],
-      ...(steady === null ? [] : [["elapsed", String(steady)]]),
+      ...zones(pot.started),
+      ...watch.pairs(now),
+      ...more,
     ],
-  };
+  });
+  watch.told(now, got.lines);
+  return got;
 };
 
-// A pot that is not (yet) one of this phone's: the engine's answer about it.
-export const about = (pot) => ask(question(pot));
+// A pot that is not (yet) one of this phone's: the engine's answer about it, and the watch that counts it from now on.
+export const about = async (pot) => {
+  const watch = new Watch();
+  return { answer: await question(pot, watch), watch };
+};
+
+// s, or null where nothing is known of it
+export const age = (pot) => watchOf(pot).age();
+
+const heartbeat = (pot) => {
+  const { started } = pot;
+  const { beat: mine } = watchOf(pot);
+  return mine && beat("pots", pot.id, (kept) => (
+    kept.started === started && mine.age > (kept.beat?.age ?? -1) + 1 ? { ...kept, beat: mine } : null));
+};
 
 const tell = () => { for (const listener of listeners) listener(pots); };
 
@@ -57,7 +83,7 @@ const tell = () => { for (const listener of listeners) listener(pots); };
 const answer = async (pot) => {
   if (pot.row) return { lines: [], errors: [{ message: UNTOLD }] };
   try {
-    return await ask(question(pot));
+    return await question(pot, watchOf(pot));
   } catch {
     return { lines: lines(pot), errors: [{ message: lines(pot).length ? BEHIND : UNTOLD }] };
   }
@@ -77,11 +103,20 @@ const tick = async () => {
     told = new Map(mine.map((pot, place) => [pot.id, answers[place].lines]));
     problems = new Map(mine.map((pot, place) => [pot.id, answers[place].errors[0]?.message ?? ""]));
     tell();
+    await beats(mine);
     await Promise.all(mine.map((pot) => ringOnce(pot).catch(() => {}))); // the next second tries once more
   } finally {
     clearTimeout(late);
     busy = false;
   }
+};
+
+// Kept while it counts down, every few seconds: of several tabs one does it, the others find it done.
+let beaten = -BEAT;
+const beats = async (mine) => {
+  if (performance.now() - beaten < BEAT) return;
+  beaten = performance.now();
+  await Promise.all(mine.filter((pot) => !pot.row && (line(pot, "left") || !pot.beat)).map(heartbeat));
 };
 
 // Of several tabs the one that claims the key first rings. A claim that came to nothing (its tab was frozen or killed)
@@ -101,7 +136,7 @@ const ringOnce = async (pot) => {
   if (won === false) return; // undefined: nothing can be written, and it rings all the same
   rang.add(here);
   ring(`pot-${pot.id}`, due.text);
-  await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], seen: age(pot) }));
+  await change("pots", pot.id, (kept) => ({ ...kept, rung: [...kept.rung, key], beat: watchOf(pot).beat ?? kept.beat }));
 };
 
 // A pot that may be running, of a row that cannot be read: it stands there to be ended, with the row as it is kept.
@@ -120,6 +155,7 @@ const load = async () => {
     pots = (await read("pots")).map(readable);
   } catch { /* what ran before goes on */ }
   looked = true;
+  for (const pot of pots) watchOf(pot).atLeast(pot.beat);
   if (!pots.length) told.clear();
   sayStrange();
   tell();
@@ -128,7 +164,8 @@ const load = async () => {
 
 // pairs: of a lead of the engine: `pot.*` is what runs, `timing.*` what an own timing of it would be
 // system, beside: what it is mixed of, and what else its time was reckoned from, as pairs of the clock's form
-export const start = async (pairs, started, system, beside) => {
+// watch: what has been counted of it so far
+export const start = async (pairs, started, system, beside, watch = null) => {
   prime();
   if (!Number.isFinite(started)) {
     notice("unkept-pot", NO_START);
@@ -137,7 +174,8 @@ export const start = async (pairs, started, system, beside) => {
   const under = (prefix) => pairs.filter(([name]) => name.startsWith(prefix))
     .map(([name, text]) => [name.slice(prefix.length), text]);
   const typed = under("pot.").filter(([name]) => name !== "started");
-  const pot = { started, typed, timing: under("timing."), system, beside, done: [], rung: [], said: [] };
+  const counted = watch?.beat ? { ...watch.beat, age: watch.age(), wall: Date.now() } : { age: 0, wall: started, carried: [] };
+  const pot = { started, typed, timing: under("timing."), system, beside, done: [], rung: [], said: [], beat: counted };
   const id = await put("pots", pot);
   if (id === undefined) notice("unkept-pot", NOT_STARTED);
   return id;
@@ -149,7 +187,7 @@ export const end = async (pot) => {
   dismiss(`pot-${pot.id}`);
   return true;
 };
-export const bringBack = (pot) => putBack("pots", pot.row ?? pot);
+export const bringBack = (pot) => putBack("pots", pot.row ?? { ...pot, beat: watchOf(pot).beat ?? pot.beat });
 export const amend = (pot, make) => change("pots", pot.id, make);
 
 // seconds: as the engine tells them
@@ -165,18 +203,29 @@ export const follows = (pot, seconds) => amend(pot, (kept) => {
   return { ...kept, typed: [...kept.typed, [`${own}minute`, `${Math.round(line(pot, "passed").value)} s`], [`${own}usable`, `${Math.floor(seconds)} s`]] };
 });
 
-const hidden = () => {
-  for (const pot of pots.filter(({ row }) => !row)) amend(pot, (kept) => ({ ...kept, seen: age(pot) }));
+// Another phone, or a watch, says what is left: counted from there on. Resolves to what is wrong with what was typed.
+export const setLeft = async (pot, typed) => {
+  const { answer: got, watch } = await about({ ...pot, typed: [...pot.typed, ["left_now", typed]] });
+  if (got.errors.length) return got.errors[0].message;
+  const passed = got.lines.find(({ name }) => name === "set").value;
+  const now = Date.now();
+  await amend(pot, (kept) => ({
+    ...kept, typed: kept.typed.filter(([name]) => name !== "sent"), rung: [], started: now - passed * 1000,
+    beat: { age: passed, wall: now, carried: [] },
+  }));
+  return "";
 };
+
+const keepAll = () => { for (const pot of pots) if (!pot.row) heartbeat(pot); };
 
 export const startPots = () => {
   whenChanged((store) => { if (store === "pots" || store === "all") load(); });
   setInterval(tick, TICK);
   document.addEventListener("visibilitychange", () => {
-    if (document.hidden) return hidden();
-    woke(pots);
+    if (document.hidden) return keepAll();
     return tick();
   });
+  window.addEventListener("pagehide", keepAll);
   window.addEventListener("pageshow", tick);
   return load();
 };

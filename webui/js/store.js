@@ -150,7 +150,7 @@ export const replaceAll = (contents) => together(Object.keys(contents), async (_
 
 // Read and written in one step, so that of two tabs one wins. make: the thing as it is -> as it shall be, or null to
 // leave it. Resolves to whether it was changed.
-export const change = (store, id, make) => changing(store, async (db) => {
+const changed = async (db, store, id, make) => {
   const step = db.transaction(store, "readwrite", STRICT);
   step.done.catch(() => {}); // where the step dies before its end, what is awaited says so
   const before = await step.store.get(id);
@@ -158,4 +158,8 @@ export const change = (store, id, make) => changing(store, async (db) => {
   if (after) await step.store.put(after);
   await step.done;
   return Boolean(after);
-});
+};
+export const change = (store, id, make) => changing(store, (db) => changed(db, store, id, make));
+
+// As `change`, every few seconds while something runs: nobody is told, and one that fails is followed by the next.
+export const beat = (store, id, make) => withStore((db) => changed(db, store, id, make)).catch(() => false);

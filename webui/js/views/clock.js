@@ -8,17 +8,21 @@ import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { sharePot } from "../pot_link.js";
-import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, start, whenTold } from "../pots.js";
+import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots.js";
+import { Watch, measured } from "../steady.js";
 import { potArticle } from "./pot.js";
 import { all, change } from "../store.js";
 import { offerRowUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
+const WAITS = 5000; // ms from one kept count to the next
 const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
 const isSystem = ([name]) => name === "system" || name.startsWith("system.");
 const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the pot itself knows the other two
 const isBeside = (pair) => !isPot(pair) && !isSystem(pair) && !ANEW.includes(pair[0]);
+
+const DOUBTS = ["link_times", "clocks_differ", "clock_changed", "lost", "unseen"]; // what a link is said with
 
 let shown = null; // what is on the screen now; the pots outlive it
 
@@ -42,8 +46,8 @@ export const mount = (screen, main) => {
 };
 
 // A pot keeps its system and what was typed beside it (own timings, warm resin, the cup): another air is reckoned with both.
-const begin = (led, started = Date.now(), from = pairs(shown.form), beside = chosen(shown.form)) => (
-  start(led, started, from.filter(isSystem), beside.filter(isBeside)));
+const begin = (led, started = Date.now(), from = pairs(shown.form), beside = chosen(shown.form), watch = null) => (
+  start(led, started, from.filter(isSystem), beside.filter(isBeside), watch));
 
 const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
   .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));
@@ -63,30 +67,77 @@ const began = (led) => {
     begin(led);
     return;
   }
-  remember(WAITING, [["started", String(Date.now())]]);
+  waiting = Watch.begin();
+  keepWaiting();
   notice("waiting", "Mixed now. It counts with the air temperature on this screen: put it right if it has changed.");
 };
 
-const startWaiting = () => {
-  const started = recall(WAITING)?.[0]?.[1];
-  const lead = started && !shown.form.querySelector("[data-error]:not([hidden])") && startLead();
-  if (!lead) return;
-  remember(WAITING, []);
-  begin(lead.pairs, Number(started));
+// What waits for its air is counted as a pot is, by both clocks, and kept as often.
+let waiting = null;
+let keeping = 0;
+let starting = false;
+
+const keepWaiting = () => {
+  const { age, wall, carried } = waiting.beat;
+  remember(WAITING, [["age", String(age)], ["wall", String(wall)], ...carried]);
+  clearInterval(keeping);
+  keeping = setInterval(countWaiting, WAITS);
+};
+
+const CARRIED = ["jumped", "unseen", "lost"]; // what the engine gave to be kept
+
+// An earlier build kept when it was mixed, and no more.
+const recallWaiting = () => {
+  const kept = Object.fromEntries(recall(WAITING) ?? []);
+  const { age, wall, started, ...carried } = kept;
+  if (age === undefined && started === undefined) return null;
+  return new Watch({ age: Number(age ?? 0), wall: Number(wall ?? started), carried: Object.entries(carried).filter(([name]) => CARRIED.includes(name)) });
+};
+
+// Asks the engine how long it waits by now; resolves to whether that is known.
+const countWaiting = async () => {
+  if (!waiting) return false;
+  const mine = waiting;
+  const now = measured();
+  const { lines: said } = await ask({ move: "timer", pairs: [["lasts", "2880"], ["bound", "most"], ...mine.pairs(now)] })
+    .catch(() => ({ lines: [] }));
+  if (mine !== waiting || !said.length) return false;
+  mine.told(now, said);
+  keepWaiting();
+  return true;
+};
+
+const startWaiting = async () => {
+  waiting ??= recallWaiting();
+  if (!waiting || starting || shown.form.querySelector("[data-error]:not([hidden])") || !startLead()) return;
+  starting = true;
+  try {
+    if (!(await countWaiting())) return; // the next answer tries again
+    const lead = startLead();
+    if (!lead) return;
+    const mine = waiting;
+    waiting = null;
+    clearInterval(keeping);
+    remember(WAITING, []);
+    await begin(lead.pairs, Date.now() - mine.age() * 1000, undefined, undefined, mine);
+  } finally {
+    starting = false;
+  }
 };
 
 // A pot that a link brings is shown before it is added.
 const offer = async (link) => {
   const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
   const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
-  const answer = await about({ typed, started, done: [] }).catch(() => null);
+  const { answer, watch } = await about({ typed, started, done: [] }).catch(() => ({}));
   if (!answer) { // the address no longer holds it
     notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);
     return;
   }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
-    : answer.lines.filter((one) => one.name === "say" || one.name === "place").map((one) => one.text).reverse();
-  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link, link)]];
+    : [...answer.lines.filter((one) => one.name === "say" || one.name === "place").reverse(),
+      ...answer.lines.filter((one) => DOUBTS.includes(one.name))].map((one) => one.text);
+  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link, link, watch)]];
   notice("pot-link", `A link brings a running pot. ${words.join(" · ")}`, add);
 };
 
@@ -208,6 +259,8 @@ const acts = {
     if (usable) await follows(now, usable.value);
     return answer.errors[0]?.message ?? "";
   },
+  // resolves to what is wrong with the minutes, if anything
+  left: (pot, text) => setLeft(current(pot), text).catch(() => UNANSWERED),
   share: (pot) => sharePot(current(pot)),
   drop: async (pot) => {
     const now = current(pot);

@@ -18,7 +18,7 @@ const button = (label, act, kind) => {
 
 const write = (element, text) => { if (element.textContent !== text) element.textContent = text; };
 
-// acts: { done, good, stiffening, gone, empty, air, share, drop }, each called with the pot
+// acts: { done, good, stiffening, gone, empty, air, left, share, drop }, each called with the pot
 export const potArticle = (pot, acts) => {
   const article = make("article", "pot");
   article.dataset.pot = pot.id;
@@ -44,11 +44,12 @@ export const potArticle = (pot, acts) => {
   const said = make("p", "actions pot-said");
   said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
     button("Gone", () => acts.gone(pot)));
-  const air = airFold(pot, acts);
+  const air = typedFold(`pot-air-${pot.id}`, AIR, (text) => acts.air(pot, text));
+  const set = typedFold(`pot-left-${pot.id}`, LEFT, (text) => acts.left(pot, text));
   const trouble = make("p", "pot-trouble");
   const drop = make("p", "actions");
   drop.append(button("End this pot", () => acts.drop(pot)));
-  article.append(name, left, trouble, rule, next, warnings, actions, said, air, wall, drop);
+  article.append(name, left, trouble, rule, next, warnings, actions, said, air, set, wall, drop);
 
   const show = (lines, problem) => {
     const told = Object.fromEntries(lines.map((line) => [line.name, line]));
@@ -58,7 +59,7 @@ export const potArticle = (pot, acts) => {
     drop.hidden = Boolean(large);
     article.toggleAttribute("data-behind", Boolean(large && problem)); // minutes of a while ago
     write(trouble, problem);
-    for (const part of [left, rule, next, warnings, actions, said, air, wall]) part.hidden = !large;
+    for (const part of [left, rule, next, warnings, actions, said, air, set, wall]) part.hidden = !large;
     if (!pot.timing.length || told.over) air.hidden = true;
     if (!large) {
       write(batch, "Pot");
@@ -88,20 +89,25 @@ export const potArticle = (pot, acts) => {
 };
 
 // The shed warmed up or cooled down since: typed once, the minutes follow.
-const airFold = (pot, acts) => {
+const AIR = { name: "The air has changed", label: "Air temperature now", mode: "decimal", act: "Count with it" };
+// Another phone counts the same pot, or the clock of this one was changed: what is really left.
+const LEFT = { name: "Set what is left", label: "Left now, by the other phone or your watch", mode: "text", hint: "12:30", act: "Count from it" };
+
+// One thing to type, folded away. tell: called with the text, resolves to what is wrong with it, or ""
+const typedFold = (id, { name, label: words, mode, hint = "", act }, tell) => {
   const fold = make("details", "fold");
   const field = make("div", "field");
-  const label = make("label", "", "Air temperature now");
+  const label = make("label", "", words);
   const input = make("input");
   const error = make("p", "error");
-  input.id = `pot-air-${pot.id}`;
+  input.id = id;
   label.htmlFor = input.id;
-  error.id = `pot-air-error-${pot.id}`;
-  Object.assign(input, { type: "text", inputMode: "decimal", autocomplete: "off" });
+  error.id = `${id}-error`;
+  Object.assign(input, { type: "text", inputMode: mode, autocomplete: "off", placeholder: hint });
   input.setAttribute("aria-describedby", error.id);
   error.hidden = true;
-  const tell = async () => {
-    const wrong = await acts.air(pot, input.value);
+  const said = async () => {
+    const wrong = await tell(input.value);
     write(error, wrong);
     error.hidden = !wrong;
     input.setAttribute("aria-invalid", String(Boolean(wrong)));
@@ -110,9 +116,9 @@ const airFold = (pot, acts) => {
   field.append(label, input, error);
   const inside = make("div", "fold-inside");
   const actions = make("p", "actions");
-  actions.append(button("Count with it", tell));
+  actions.append(button(act, said));
   inside.append(field, actions);
-  fold.append(make("summary", "fold-name", "The air has changed"), inside);
+  fold.append(make("summary", "fold-name", name), inside);
   return fold;
 };
 
