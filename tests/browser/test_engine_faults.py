@@ -1,4 +1,5 @@
 """An engine that hangs or answers what cannot be read: nothing old stands as new, and nobody waits for good."""
+import re
 import time
 
 import pytest
@@ -16,10 +17,10 @@ SCREENS = {  # a path with an answer, and a field there
 AWKWARD = "666"
 
 
-def interpreter(answers):
-    """The app with an interpreter that does something of its own where a question holds AWKWARD."""
+def interpreter(answers, where=AWKWARD):
+    """The app with an interpreter that does something of its own where a question holds this text."""
     script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
-    own = f"if (text.includes('{AWKWARD}')) {{ {answers} }}"
+    own = f"if (text.includes('{where}')) {{ {answers} }}"
     script = script[:script.index("return { call")] + (
         "return { call(text) { " + own + " return answer(python.ask(...given(text))); }, sweep: python.sweep };\n};\n")
     return instead(("js/interpreter.js",), "text/javascript", script.encode())
@@ -89,6 +90,21 @@ def test_an_old_answer_leads_nowhere(phone, odd):
     lead.click()
     expect(phone.locator("[data-notice=old]")).to_be_visible()
     assert phone.url.split("?")[0].endswith("/joint/")
+    phone.locator("[name=thickness]").fill("6")  # the engine is started anew for it, and nobody has to wait any more
+    expect(phone.locator("[data-notice=old]")).to_be_hidden()
+
+
+@pytest.mark.parametrize("path", ["/", "/boat/"])
+def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phone, served, path):
+    served.stop()
+    served.start(wrap=interpreter("for (;;);", ""))  # it never answers
+    phone.goto(served.url + path)
+    expect(phone.locator("[data-form].live")).to_be_attached()
+    phone.wait_for_timeout(1000)  # the mark comes within a third of one
+    expect(phone.locator("[data-old-mark]")).to_be_hidden()
+    if path == "/boat/":
+        phone.locator("[data-lead]").first.click()
+        expect(phone).to_have_url(re.compile("/plan/"))
 
 
 def test_normal_key_presses_show_no_mark(phone, standing):

@@ -182,7 +182,12 @@ def test_the_export_has_the_running_pots_and_brings_them_back(phone, standing):
     assert [dict(pot["typed"])["duration"] for pot in pots] == ["30 min", "45 min"]
     assert all(isinstance(pot["started"], (int, float)) for pot in pots)
     phone.evaluate(WIPED)
-    phone.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
+    old = {**pots[0], "id": 99, "started": pots[0]["started"] - 8 * 3_600_000}  # over long ago: it must not ring now
+    file = json.dumps({**json.loads(saved), "pots": [*pots, old]}).encode()
+    phone.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": file})
+    for way in ("add", "replace"):
+        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("Comes in: 2 running pots")
+        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("no clock is started: 1 pot over long ago")
     phone.get_by_role("button", name="Replace all").click()
     phone.goto(standing.url + "/clock/")
     expect(phone.locator(".pot-minutes")).to_have_text([re.compile(r"^\d+:")] * 2)

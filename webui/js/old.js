@@ -1,4 +1,6 @@
 // Figures that no longer belong to what is typed are marked as old, in words and crossed out, until the new ones stand.
+import { dismiss } from "./notice.js";
+
 const SOON = 280; // ms; most answers are there long before, and the mark is painted within 300
 const TOLD = "These figures are old: the new ones are being worked out.";
 
@@ -20,6 +22,7 @@ export const watchOld = (main, key) => {
     mark.hidden = true;
     for (const place of places) delete place.dataset.fresh;
     if (status.textContent === TOLD) status.textContent = "";
+    dismiss("old"); // the notice that asked to wait for them
   };
   const freshen = () => { for (const place of places) place.toggleAttribute("data-fresh", early === wanted); };
   const put = () => {

@@ -1,6 +1,8 @@
 // The part of Kit that writes everything to a file and reads it back: what would change stands there first.
 import { Refused, bringBack, changes, counted, current, imports, readBackup, saveFile, undoImport } from "../backup.js";
 import { notice } from "../notice.js";
+import { about } from "../pots.js";
+import { fits } from "../shapes.js";
 import { whenChanged } from "../store.js";
 
 const NAMED = 4; // rows told by name; of the others, how many
@@ -28,6 +30,17 @@ const told = (made) => {
   return lines.length ? lines : [NOTHING];
 };
 
+// A pot that was over long ago is not started again: the engine says which. One that cannot be told comes in as it is.
+const isEnded = async (pot) => {
+  if (!fits("pots", pot)) return false;
+  const found = await about(pot).catch(() => null);
+  return Boolean(found?.answer.lines.some(({ name }) => name === "long_ago"));
+};
+const withoutEnded = async (contents) => {
+  const over = await Promise.all(contents.pots.map(isEnded));
+  return [{ ...contents, pots: contents.pots.filter((_, place) => !over[place]) }, contents.pots.filter((_, place) => over[place])];
+};
+
 const list = (place, lines) => place.replaceChildren(...lines.map((line) => {
   const item = document.createElement("li");
   item.textContent = line;
@@ -40,6 +53,7 @@ export const startBackup = (main) => {
   const error = at("import-error");
   const file = at("import");
   let waiting = null;
+  let ended = []; // pots of the file that were over long ago
 
   at("export").addEventListener("click", saveFile);
 
@@ -47,8 +61,11 @@ export const startBackup = (main) => {
 
   const show = (mine) => {
     at("preview-words").textContent = `The file holds ${counted(waiting)}. On this phone are ${counted(mine)}.`;
-    list(at("preview-add"), told(changes(waiting, mine, false)));
-    list(at("preview-replace"), told(changes(waiting, mine, true)));
+    const left = ended.length
+      ? [`Ended, no clock is started: ${ended.length} ${ended.length === 1 ? "pot" : "pots"} over long ago (${ended.slice(0, NAMED).map(NAMES.pots).join("; ")})`]
+      : [];
+    list(at("preview-add"), told(changes(waiting, mine, false)).concat(left));
+    list(at("preview-replace"), told(changes(waiting, mine, true)).concat(left));
     at("preview-pots").hidden = !mine.pots.length;
     at("preview-pots").textContent = `A pot that runs here runs on: ${mine.pots.map((pot) => NAMES.pots(pot)).join("; ")}.`;
     preview.hidden = false;
@@ -59,7 +76,7 @@ export const startBackup = (main) => {
     error.hidden = preview.hidden = true;
     if (!file.files.length) return;
     try {
-      waiting = await readBackup(file.files[0]);
+      [waiting, ended] = await withoutEnded(await readBackup(file.files[0]));
       const mine = await current();
       if (mine) show(mine);
       else leave();

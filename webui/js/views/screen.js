@@ -161,6 +161,7 @@ export const mount = (screen, main) => {
   const kept = recallAnswer(screen, pairs(form));
   if (kept) showKept(kept);
   else if (!served && (location.search.length > 1 || (recall(screen) ?? atFirst(screen)))) blank();
+  else old.shown(key(pairs(form))); // the server's figures are of this form, settled or not
   brought.then(() => refresh());
   offerKit(form).then(() => {
     fill(form, held(form));
