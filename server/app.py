@@ -1,7 +1,7 @@
 """The app: pages, API and the versioned files, put together."""
 from concurrent.futures import ThreadPoolExecutor
 
-from covemix.shared import moves
+from covemix.shared import moves, recall
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
 from starlette.exceptions import HTTPException
@@ -65,6 +65,10 @@ def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker(request: Request) -> Response:
         return sent(worker_file.result(), request, ASK_FIRST)
+
+    @app.api_route("/recalled.json", methods=["GET", "HEAD"], include_in_schema=False)
+    def recalled() -> JSONResponse:
+        return JSONResponse(recall.as_data())
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest() -> JSONResponse:

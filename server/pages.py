@@ -3,6 +3,7 @@ import re
 from urllib.parse import urlencode
 
 from covemix.shared import handover, links, moves
+from covemix.shared.catalogue.recalled import RELEASE
 from covemix.shared.inputs import UNITS_INPUT
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
@@ -66,10 +67,12 @@ class Pages:
 
     def text(self, screen: str, pairs) -> PlainTextResponse:
         """The card of a link in plain words, for whatever cannot show a page."""
+        made = handover.made_by(pairs)
         pairs, refused = self._opened(screen, pairs)
         if refused:
             return PlainTextResponse(refused + "\n", status_code=422)
-        return PlainTextResponse(handover.handed(screen, pairs)["text"] + "\n")
+        text = handover.handed(screen, pairs, self.build.id)["text"]
+        return PlainTextResponse((made + "\n\n" if made else "") + text + "\n")
 
     def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False, whole: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
@@ -78,6 +81,7 @@ class Pages:
         bare: without the answer
         whole: the form itself asks, with all that stands in it, and may be longer than a link
         """
+        made = handover.made_by(pairs)
         pairs, refused = self._opened(screen, pairs, whole)
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
@@ -93,6 +97,7 @@ class Pages:
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
+            release=RELEASE, made="" if refused else made,
             refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),

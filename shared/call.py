@@ -22,6 +22,6 @@ def call(text):
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:
-            return json.dumps(late("handover").handed(asked["hand"], asked["pairs"]))
+            return json.dumps(late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", "")))
         return json.dumps(late("handover").brought(asked["brought"], asked["pairs"], asked["length"]))
     return json.dumps(moves.answer(asked["move"], typed))

@@ -83,7 +83,7 @@ def text(one):
         rows.append(_row(each) + (" (" + each["rough"] + ")" if each["rough"] else ""))
         if each["caution"]:
             rows.append(each["caution"])
-    rows.extend(["", "Caution: " + one["caution"]])
+    rows.extend([""] + ([one["made"]] if one.get("made") else []) + ["Caution: " + one["caution"]])
     return "\n".join(rows)
 
 

@@ -1,5 +1,5 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
-from . import card, inputs, links, moves
+from . import card, inputs, links, moves, recall
 from .numbers import BLANKS, digits
 
 VERSION = 1
@@ -15,7 +15,8 @@ FOREIGN = "This link holds nothing for this screen, only {}." + UNTOUCHED
 STRANGE = "This link says what is not known here: {}. It may mean another mix, so it is not used." + UNTOUCHED
 TWICE = "This link says two things at once of: {}. Ask for it again." + UNTOUCHED
 MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of each
-OF_THE_LINK = ("v", "end", "as")  # names that are about the link itself
+OUTSIDE = ("v", "end", "as")  # names that the mark at the end of a link does not cover
+OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
 # screen: what its links carry beside its own inputs, as (word in front, move, group of that move or "")
 BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
 
@@ -33,9 +34,9 @@ def mark(pairs):
     return LETTERS[total // 1296] + LETTERS[total // 36 % 36] + LETTERS[total % 36]
 
 
-def sealed(pairs):
-    """The pairs of a link with its version in front and its mark at the end."""
-    pairs = [list(pair) for pair in pairs]
+def sealed(pairs, build=""):
+    """The pairs of a link with its version and what made it in front, and its mark at the end."""
+    pairs = [[recall.NAME, recall.mark(build)]] + [list(pair) for pair in pairs]
     return [["v", str(VERSION)]] + pairs + [["end", mark(pairs)]]
 
 
@@ -62,7 +63,7 @@ def opened(declared, pairs, length, beside=()):
 
 def broken_seal(pairs):
     """Why a link's version or mark does not fit; "" where it does, or where it bears neither."""
-    plain = [pair for pair in pairs if pair[0] not in OF_THE_LINK]
+    plain = [pair for pair in pairs if pair[0] not in OUTSIDE]
     ends = [text for name, text in pairs if name == "end"]
     versions = [text for name, text in pairs if name == "v"]
     if not versions:
@@ -126,11 +127,19 @@ def beside_of(screen):
     return found
 
 
+def made_by(pairs):
+    """What is said of what made a link: "" where it was no recalled build, or where no build of ours made it."""
+    if not [1 for name, _ in pairs if name == "v"]:
+        return ""
+    return recall.warning("".join([text for name, text in pairs if name == recall.NAME][:1]))
+
+
 def brought(screen, pairs, length):
-    """A link as the page asks about it: {"pairs", "refused", "words"}."""
+    """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
-    return {"pairs": known, "refused": refused, "words": ", ".join(brief(declared + [inputs.UNITS_INPUT], known))}
+    return {"pairs": known, "refused": refused, "words": ", ".join(brief(declared + [inputs.UNITS_INPUT], known)),
+            "made": "" if refused else made_by(pairs)}
 
 
 def brief(declared, known):
@@ -146,8 +155,8 @@ def brief(declared, known):
     return found if len(found) <= MOST_TOLD else found[:MOST_TOLD] + [str(len(found) - MOST_TOLD) + " more"]
 
 
-def handed(screen, pairs):
-    """Everything that leaves: {"link": pairs, "card", "text", "short"}."""
+def handed(screen, pairs, build=""):
+    """Everything that leaves: {"link": pairs, "card", "text", "short"}. build: id of the one that is asked"""
     declared = moves.screen_inputs(screen)
     tree = links.tree(pairs)
     values, _ = inputs.read(declared, tree)
@@ -155,5 +164,6 @@ def handed(screen, pairs):
     pairs = [list(pair) for pair in links.pairs(declared, tree)]
     made = card.card(screen, declared, pairs, values, answer)
     for sheet in made["sheets"]:
-        sheet["pours"] = [[label, sealed(pours)] for label, pours in sheet["pours"]]
-    return {"link": sealed(pairs), "card": made, "text": card.text(made), "short": card.short(made)}
+        sheet["pours"] = [[label, sealed(pours, build)] for label, pours in sheet["pours"]]
+    made["made"] = recall.told(build)
+    return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}

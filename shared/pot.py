@@ -35,6 +35,7 @@ INPUTS = (
     Number("zone_then", "Clock here ahead of UTC from then on", unit="min", low=-840, high=840, default=0),
     Number("sent", "The link was made", unit="s", low=0, high=FUTURE, optional=True,
            help="Wall time on the phone that made it, seconds since 1970 in UTC."),
+    Text("by", "Made by", help="What made the link: its release, and the build's id behind a point."),
     Text("left_now", "Left now", help="As another phone or your own watch says: minutes, or minutes and seconds."),
     Text("batch", "Batch", default="Pot"),
     Choice("container", "Container", CONTAINERS, default="cup"),

@@ -1,5 +1,6 @@
 """Pot doubt: what a running pot cannot know: a clock was changed, nobody looked, or two phones' clocks differ."""
 
+from . import recall
 from .elapsed import APART
 from .lines import ASK, WARN, line, words
 from .numbers import NEAREST, UP
@@ -15,10 +16,13 @@ def lines(values, now):
     """What is in doubt, in plain words. values: of the move pot; now: `pot.State`"""
     doubt, sent = now.doubt, values["sent"]
     behind = doubt.behind if doubt.behind > doubt.jumped + APART else 0.0  # set ahead, then right again: no news
+    made = recall.warning(values["by"]) if values["by"] else ""
     if sent is not None:
         found = _of_a_link(sent < values["started"] - APART, behind, doubt)
     else:
         found = _of_this_phone(values, behind, now)
+    if made:
+        found.append(words("made_by", "Made by a recalled build", made, rank=ASK))
     if (doubt.unseen or values["elapsed"] is None) and not doubt.lost and now.over > LONG_AGO:
         found.append(
             words("long_ago", "Long ago",

@@ -107,7 +107,7 @@ def test_a_link_cut_anywhere_or_altered_by_one_letter_is_refused():
 ])
 def test_a_link_that_is_none_of_ours_is_refused_in_a_sentence(pairs, length, why):
     seen = call(brought="pour", pairs=pairs, length=length)
-    assert seen == {"pairs": [], "refused": why, "words": ""}
+    assert seen == {"pairs": [], "refused": why, "words": "", "made": ""}
     assert why.endswith(" Nothing was changed.")
 
 
@@ -186,7 +186,7 @@ def test_the_rows_of_a_group_are_told_in_one_entry_each():
 
 def test_a_group_that_is_empty_anyway_says_nothing_in_a_link():
     made = call(hand="pour", pairs=[["amount", "187"], ["batches", "none"]])
-    assert [name for name, _ in made["link"]] == ["v", "amount", "end"]
+    assert [name for name, _ in made["link"]] == ["v", "by", "amount", "end"]
     boat = call(hand="boat", pairs=[["joints", "none"]])
     assert ["joints", "none"] in boat["link"]  # there it is not what nothing typed would be
 

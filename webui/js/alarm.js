@@ -54,6 +54,7 @@ export const speak = (text) => { if (aloud) say(text); };
 export const ring = (name, text, actions = []) => {
   const box = notice(name, text, actions);
   box.dataset.kind = "ring";
+  document.querySelector("[data-notice=recalled]")?.before(box);
   box.setAttribute("role", "alert");
   let rounds = 0;
   const round = () => {

@@ -60,7 +60,7 @@ export const bring = async (screen, main, { again, changed }) => {
     document.getElementById("main").focus();
     offerUndo(form, "link", "The link's values stand here now.", () => { fill(form, home ?? []); changed(); });
   };
-  const offer = (words) => notice("link", `A link shows${words ? `: ${words}` : " this"}. Nothing of yours is changed.`,
+  const offer = (words, made = "") => notice("link", `A link shows${words ? `: ${words}` : " this"}. Nothing of yours is changed.${made && ` ${made}`}`,
     [["Use these", use]], "Keep mine", leave).querySelector("button:last-child").focus();
 
   form.dataset.link = "";
@@ -89,7 +89,8 @@ export const bring = async (screen, main, { again, changed }) => {
   }
   if (!form.isConnected || !isLink(form)) return;
   dismiss("link");
-  const { pairs, refused, words } = seen;
+  dismiss("made"); // the server's own word of it
+  const { pairs, refused, words, made } = seen;
   if (refused || !pairs.length) {
     leave();
     if (refused) notice("link", refused);
@@ -102,5 +103,5 @@ export const bring = async (screen, main, { again, changed }) => {
     }
     fill(form, edited ?? pairs);
   }
-  offer(words);
+  offer(words, made);
 };

@@ -8,6 +8,7 @@ import { startNavigation } from "./navigate.js";
 import { notice } from "./notice.js";
 import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
+import { startRecall } from "./recall.js";
 import { applySettings } from "./settings.js";
 import { startSharing } from "./share.js";
 import { lookAtStore, offerWhereFull } from "./store.js";
@@ -43,6 +44,7 @@ const save = () => {
 followUpdates(save);
 offerWhereFull([["Save kit and log to a file", saveFile]]);
 whenHung(() => notice("hung", STARTED_ANEW));
+startRecall(root, save);
 applySettings();
 show();
 startNavigation(show);

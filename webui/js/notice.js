@@ -1,5 +1,5 @@
 // Short notices at the top of the page: what happened and, where there is one, the thing to do about it. One is in sight,
-// the newest; what rings stays before it, and what heals this copy.
+// the newest; what rings stays before it, and what heals this copy or recalls it.
 const place = () => document.querySelector("[data-notices]");
 
 // keep: what closing it is called where that is a choice of its own, kept: what it does then; otherwise a cross
@@ -31,7 +31,7 @@ export const notice = (name, text, actions = [], keep = "", kept = () => {}) => 
     cross.setAttribute("aria-label", "Close");
     box.append(cross);
   }
-  const ringing = [...place().querySelectorAll("[data-kind=ring], [data-kind=heal]")].pop();
+  const ringing = [...place().querySelectorAll("[data-kind=ring], [data-kind=heal], [data-kind=recalled]")].pop();
   if (ringing) ringing.after(box);
   else place().prepend(box);
   return box;

@@ -43,6 +43,32 @@ const offer = (worker, save) => {
   notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => take(worker, save)]]);
 };
 
+const UNFETCHED = "A newer one could not be fetched just now: try again with a connection.";
+const NO_NEWER = "There is no newer one here yet.";
+
+// Takes the newer build at once, whatever runs: pots are kept and go on. Resolves to what hinders it, if anything.
+export const updateNow = async (save) => {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  if (!registration) { // nothing is kept here: what comes over the wire is the newest
+    save();
+    location.reload();
+    return "";
+  }
+  try {
+    if (!registration.waiting) await registration.update();
+  } catch {
+    return UNFETCHED;
+  }
+  const next = registration.waiting ?? registration.installing;
+  if (!next) return NO_NEWER;
+  if (next.state === "installing") await new Promise((done) => { next.addEventListener("statechange", done, { once: true }); });
+  if (next.state !== "installed") return UNFETCHED;
+  agreed = true;
+  save();
+  next.postMessage("update");
+  return "";
+};
+
 const follow = (worker, save) => worker?.addEventListener("statechange", () => {
   if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
     behind(notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF));

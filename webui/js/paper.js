@@ -29,12 +29,13 @@ const addressOf = (screen, pairs) => {
   return url.href;
 };
 
-const lay = (place, { title, asked, lines, caution }, codes) => {
+const lay = (place, { title, asked, lines, caution, made }, codes) => {
   const part = (name) => place.querySelector(`[data-card-${name}]`);
   part("title").textContent = title;
   part("asked").replaceChildren(...asked.map(([label, text]) => row(label, text)));
   part("lines").replaceChildren(...lines.map(line));
   part("caution").textContent = caution;
+  part("made").textContent = made;
   part("code").replaceChildren(...codes);
 };
 

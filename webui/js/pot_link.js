@@ -5,6 +5,8 @@ import { age } from "./pots.js";
 
 const FRESH = 5000; // ms; the code tells the time it was drawn at
 
+const madeBy = () => { const { release, build } = document.documentElement.dataset; return `${release}.${build}`; };
+
 // What has passed by what was seen goes with it, and the time of the link, so that another clock can be told from a way
 // that took long.
 const address = (pot) => {
@@ -17,8 +19,9 @@ const address = (pot) => {
     ...pot.system,
     ...(pot.beside ?? []), // a pot that an earlier build began has none
     ["pot.started", (started / 1000).toFixed(1)],
+    ["pot.by", madeBy()],
     ["pot.sent", (now / 1000).toFixed(1)],
-    ...pot.typed.filter(([name]) => name !== "sent").map(([name, text]) => [`pot.${name}`, text]),
+    ...pot.typed.filter(([name]) => name !== "sent" && name !== "by").map(([name, text]) => [`pot.${name}`, text]),
     ...pot.timing.map(([name, text]) => [`timing.${name}`, text]),
   ]).toString();
   return url.href;

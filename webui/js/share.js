@@ -15,7 +15,9 @@ export const prepare = (screen, pairs) => { asked = { screen, pairs }; };
 const say = (text) => { part("said").textContent = text; };
 
 const make = async () => {
-  const { link, card, text, short } = await ask({ hand: asked.screen, pairs: asked.pairs });
+  const { link, card, text, short } = await ask({
+    hand: asked.screen, pairs: asked.pairs, build: document.documentElement.dataset.build,
+  });
   const url = new URL(location.href);
   url.hash = "";
   url.search = new URLSearchParams(link).toString();

@@ -22,7 +22,8 @@ const isSystem = ([name]) => name === "system" || name.startsWith("system.");
 const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the pot itself knows the other two
 const isBeside = (pair) => !isPot(pair) && !isSystem(pair) && !ANEW.includes(pair[0]);
 
-const DOUBTS = ["link_times", "clocks_differ", "clock_changed", "lost", "unseen"]; // what a link is said with
+const BEFORE = "1";
+const DOUBTS = ["made_by", "link_times", "clocks_differ", "clock_changed", "lost", "unseen"]; // what a link is said with
 
 let shown = null; // what is on the screen now; the pots outlive it
 
@@ -129,6 +130,7 @@ const startWaiting = async () => {
 const offer = async (link) => {
   const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
   const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
+  if (!typed.some(([name]) => name === "by")) typed.push(["by", BEFORE]); // made before links said what made them
   const { answer, watch } = await about({ typed, started, done: [] }).catch(() => ({}));
   if (!answer) { // the address no longer holds it
     notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);

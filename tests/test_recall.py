@@ -1,0 +1,101 @@
+"""Recall: what a recalled build made is told so with what to check; what another made is not; old paper calmly."""
+import json
+
+import house
+import pytest
+from covemix.server.export import export
+from covemix.shared import handover, moves, recall
+from covemix.shared.catalogue.recalled import RECALLED, RELEASE
+from starlette.testclient import TestClient
+from test_card import PLAN
+
+ROWS = ((3, 4, ("cafe",), "It was wrong.", "Check it."), (6, 6, (), "It was wrong again.", "Check that."))
+PAIRS = [["amount", "200"]]
+
+
+@pytest.mark.parametrize(("by", "said"), [
+    ("2", ""), ("3", "It was wrong. Check it."), ("4.beef", "It was wrong. Check it."), ("5", ""), ("5.beef", ""),
+    ("5.cafe", "It was wrong. Check it."), ("6", "It was wrong again. Check that."), ("7", "")])
+def test_a_build_is_recalled_by_its_release_or_its_id(by, said):
+    found = recall.warning(by, ROWS)
+    assert found.endswith(said) and bool(found) == bool(said)
+    if said:
+        assert f"release {by[0]} of Covemix, which is recalled" in found
+
+
+def test_the_list_is_one_that_can_be_told():
+    """No row names this release; each is two plain sentences, short enough for a narrow phone."""
+    assert max(row[1] for row in RECALLED) < RELEASE and not recall.recalled(RELEASE)
+    for first, last, builds, wrong, check in RECALLED:
+        assert 1 <= first <= last and isinstance(builds, tuple)
+        assert wrong.endswith(".") and check.endswith(".") and len(wrong) + len(check) < 400
+
+
+def opened(pairs):
+    return handover.brought("pour", pairs, 100)
+
+
+def test_a_link_says_what_made_it_and_opens():
+    link = handover.handed("pour", PAIRS, "1f3a9c2b77aa")["link"]
+    assert ["by", f"{RELEASE}.1f3a9c2b77aa"] in link
+    assert opened(link)["pairs"] == PAIRS and opened(link)["made"] == ""
+
+
+def test_a_link_of_before_the_mark_says_what_to_check():
+    """As release 1 sealed it: version, pairs, mark."""
+    old = [["v", "1"], *PAIRS, ["end", handover.mark(PAIRS)]]
+    found = opened(old)
+    assert found["pairs"] == PAIRS and found["refused"] == ""
+    assert found["made"].startswith("Made before release 2") and "label of the resin" in found["made"]
+
+
+def test_a_mark_that_was_altered_is_a_cut_link():
+    link = handover.handed("pour", PAIRS)["link"]
+    bent = [[name, "1" if name == "by" else text] for name, text in link]
+    assert opened(bent)["refused"] == handover.CUT and opened(bent)["made"] == ""
+
+
+def test_a_link_typed_by_hand_is_no_builds():
+    assert opened(PAIRS)["made"] == ""
+
+
+def test_release_one_can_open_a_link_of_today():
+    """It marks all pairs but v, end and as, and drops the names it does not know."""
+    link = handover.handed("pour", PAIRS, "1f3a9c2b77aa")["link"]
+    plain = [pair for pair in link if pair[0] not in ("v", "end", "as")]
+    assert [text for name, text in link if name == "end"] == [handover.mark(plain)]
+
+
+def test_cards_and_their_codes_say_what_made_them():
+    made = handover.handed("pour", PAIRS, "1f3a9c2b77aa")
+    assert made["card"]["made"] == f"Made with Covemix release {RELEASE}, build 1f3a9c2b77aa"
+    assert made["card"]["made"] in made["text"]
+    sheets = handover.handed("plan", PLAN, "1f3a9c2b77aa")["card"]["sheets"]
+    assert sheets
+    for sheet in sheets:
+        for _, pours in sheet["pours"]:
+            assert ["by", f"{RELEASE}.1f3a9c2b77aa"] in pours
+
+
+def test_a_pot_that_a_recalled_build_shares_says_so():
+    typed = {"started": "2000000000", "now": "2000000060", "duration": "20"}
+    told = {by: {row["name"] for row in moves.answer("pot", dict(typed, by=by))["lines"]} for by in ("", "1", "2.ab")}
+    assert ["made_by" in told[by] for by in ("", "1", "2.ab")] == [False, True, False]
+
+
+def test_the_server_gives_the_list_fresh_and_the_export_holds_it(tmp_path):
+    answer = TestClient(house.app()).get("/recalled.json")
+    assert answer.headers["cache-control"] == "no-cache"
+    assert answer.json() == recall.as_data() and answer.json()["release"] == RELEASE
+    export(tmp_path, house.build())
+    assert json.loads((tmp_path / "recalled.json").read_text()) == recall.as_data()
+
+
+def test_pages_and_plain_words_of_an_old_link_say_it_and_of_a_new_one_do_not():
+    client = TestClient(house.app())
+    old = dict([["v", "1"], *PAIRS, ["end", handover.mark(PAIRS)]])
+    new = dict(map(tuple, handover.handed("pour", PAIRS)["link"]))
+    assert 'data-notice="made"' in client.get("/", params=old).text
+    assert 'data-notice="made"' not in client.get("/", params=new).text
+    assert client.get("/", params=dict(old, **{"as": "text"})).text.startswith("Made before release 2")
+    assert client.get("/", params=dict(new, **{"as": "text"})).text.startswith("Covemix")
