@@ -121,7 +121,7 @@ def asked(name: str, pairs) -> tuple[list, list]:
     errors = [{"field": one.partition(" = ")[0], "message": NO_SUCH.format("choice" if " = " in one else "input")}
               for one in strange[:handover.MOST_NAMED]]
     errors += [{"field": one, "message": "given twice, and not alike"} for one in twice[:handover.MOST_NAMED]]
-    return known, errors
+    return handover.as_typed(link_inputs(name), known, pairs), errors
 
 
 @cache

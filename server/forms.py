@@ -1,5 +1,7 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 from covemix.shared.numbers import digits
+from covemix.shared.quantities import says_unit
+from covemix.shared.units import SYSTEMS
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 
@@ -61,7 +63,7 @@ class Form:
 
     def names_unit(self, path: str) -> bool:
         """Whether a unit was typed behind the number: the field's own would stand there twice."""
-        return any(letter.isalpha() for letter in self.typed.get(path, ""))
+        return says_unit(self.typed.get(path, ""))
 
     def wrong_below(self, path: str) -> bool:
         """Whether something in a row has to be put right."""
@@ -97,6 +99,20 @@ class Form:
 
     def _typed_below(self, path: str) -> bool:
         return any(name.startswith(path + ".") for name in self.given)
+
+
+def in_both(item, units: str) -> dict:
+    """A declaration as data in the user's units; under "other" what differs, so that a page can turn by itself."""
+    return _merged(item.about(units), item.about(next(system for system in SYSTEMS if system != units)))
+
+
+def _merged(own, other):
+    if isinstance(own, dict):
+        differs = {key: other[key] for key in own if isinstance(own[key], str) and own[key] != other[key]}
+        return {key: _merged(own[key], other[key]) for key in own} | ({"other": differs} if differs else {})
+    if isinstance(own, list):
+        return [_merged(*both) for both in zip(own, other, strict=True)]
+    return own
 
 
 def default_choices(inputs: list[dict], prefix: str = "") -> dict[str, str]:

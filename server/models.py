@@ -110,7 +110,7 @@ def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
 
 def _field(item: Input, owner: str) -> tuple[Any, Any]:
     about = item.about("metric")
-    note = " ".join(text for text in (item.label + ".", _limits(about), item.help) if text)
+    note = " ".join(text for text in (about["label"] + ".", _limits(about), about["help"]) if text)
     if item.kind == "pick":
         model = _record_model(item)
         return model | str | None, Field(default=None, description=note)
@@ -170,7 +170,7 @@ def _parameters(item: Input, name: str) -> list[dict]:
 
 
 def _parameter(name: str, item: Input) -> dict:
-    return {"name": name, "in": "query", "required": False, "description": item.label,
+    return {"name": name, "in": "query", "required": False, "description": item.about("metric")["label"],
             "schema": {"type": "string"}}
 
 

@@ -5,12 +5,13 @@ from urllib.parse import urlencode
 from covemix.shared import handover, links, moves
 from covemix.shared.catalogue.recalled import RELEASE
 from covemix.shared.inputs import UNITS_INPUT
+from covemix.shared.units import METRIC, SYSTEMS
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
 from .build import Build
-from .forms import Form
+from .forms import Form, in_both
 from .headers import POLICY
 
 # screen, path below the app's root, heading
@@ -86,8 +87,8 @@ class Pages:
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
-        units = tree.get("units") if tree.get("units") in ("metric", "us") else "metric"
-        inputs = [item.about(units) for item in moves.screen_inputs(screen)]
+        units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
+        inputs = [in_both(item, units) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
         if bare or refused:  # the defaults would be another mix than the link meant
@@ -98,7 +99,8 @@ class Pages:
             policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
             release=RELEASE, made="" if refused else made,
-            refused=refused, inputs=inputs, units_input=UNITS_INPUT.about(units), errors=errors, answer=answer,
+            refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(units),
+            errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
             labels={name: label for name, label, _ in moves.MOVES},

@@ -66,7 +66,7 @@ def changes(work, times):
     if profile.constant:
         shade = cooler(profile, COOLER)
         shaded = work.changed(profile=shade, windows=times.changed(shade).windows())
-        found.append(("cooler", "Start earlier or move to the shade, 5 °C cooler", shaded, 0.0))
+        found.append(("cooler", "Start earlier or move to the shade, {5 K} cooler", shaded, 0.0))
     else:
         found.append(("earlier", "Start two hours earlier", work, EARLIER))
     slow = work.changed(windows=slower_hardener(work.windows, SLOWER))

@@ -234,7 +234,7 @@ def _cross_check(values, limit, molar, units):
     pints = values["solvent_mass"] / 1000 / gravity / (US_GALLON / 8) / (values["wiping"] / 60)
     flow = flow_for_health_403(gravity, pints, molar * 1000, limit * 1e6, values["mixing"]) * 0.3048**3 / 60
     return line("manual", "By the handbook's 403 rule", flow, "m3/s", _needed(flow, units),
-                rough="a second way to the same flow, at 21 °C; for health only", rank=MORE)
+                rough="a second way to the same flow, at {21 degC}; for health only", rank=MORE)
 
 
 def _needed(flow, units):

@@ -101,7 +101,7 @@ def _stick(values, batch, wanted):
     times = pours(batch.volumes, cup)
     spread = stick_spread([volume / times for volume in batch.volumes], cup, MARK_ERROR)
     least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
-    return Standing("stick", "Cup and stick", spread, least, "m3", "1 mm on each mark")
+    return Standing("stick", "Cup and stick", spread, least, "m3", "{1 mm} on each mark")
 
 
 def answer(values):

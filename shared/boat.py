@@ -6,6 +6,7 @@ from .errors import InputError
 from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
 from .inputs import Choice, Group, Number, Parts, Pick, Text
 from .lengths import bare, metres, mm
+from .lengths import radii as radii_text
 from .lines import ANSWER, BESIDE, MORE, SAY, line, words
 from .numbers import UP, shown, small
 from .records import SYSTEM
@@ -35,12 +36,12 @@ INPUTS = (
         Parts("angle", "Angle inside", unit="deg", low=0, high=359, least=1, most=9, default="90",
               help="One, or several along the seam: 95 : 120 : 150"),
         Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default="1",
-              help="In all, or the stretches between the angles: 0.8 : 1.4"),
+              help="In all, or the stretches between the angles: {0.8 : 1.4 m}"),
         Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
         Number("copies", "How many", low=1, high=100, default=1, whole=True, help="Mirror images too."),
         Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
         Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default="75",
-              help="One for all layers, or one for each: 75 : 100"),
+              help="One for all layers, or one for each: {75 : 100 mm}"),
         Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
         Text("faces", "Faces of the layers", help="One for each layer, each, in or out: each : out. Left empty: each."),
         Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule.",
@@ -55,10 +56,10 @@ INPUTS = (
           help="Each with its hardener in ratio."),
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("temperature", "Wood and air", unit="degC", low=-10, high=50, optional=True, fold=WORK,
-           help="The batches are counted for it. Left empty: 20 °C."),
+           help="The batches are counted for it. Left empty: {20 degC}."),
     Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
            help=plan.MOST_HELP),
-    remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, fold=WORK,
+    remembered("filler", "filler", "Filler to {100 g} of epoxy", "g", 0, 200, fold=WORK,
                before="Wood flour for a cove. "),
     Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
     Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
@@ -166,8 +167,8 @@ def answer(values):
                       rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
         lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " g to 100 g of epoxy, ±30%, from memory; rounded "
-                          "up, " + shown(values["spare"] * 100) + "% spare in it"))
+                          rough=bare(values["filler"] * 1000, 1) + " to 100 of epoxy by weight, ±30%, from memory; "
+                          "rounded up, " + shown(values["spare"] * 100) + "% spare in it"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
     lines.extend(boat_pieces.lines(values, work))
@@ -285,11 +286,12 @@ def _consumable_lines(values, batch, sums, work):
     lines = []
     for key, label, count, unit, how in found:
         if count:
-            many = unit if count != 1 or unit == "m" else unit[:-1]
+            many = unit if count != 1 else unit[:-1]
             lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "",
-                              str(count) + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
+                              metres(count, values["units"], UP) if unit == "m" else str(count)
+                              + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
     sizes = sorted(radii)
     if sizes:
-        lines.append(words("spreaders", "Spreaders to cut", ", ".join(["R " + str(size) for size in sizes]) + " mm",
+        lines.append(words("spreaders", "Spreaders to cut", radii_text(sizes, values["units"]),
                            rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
     return lines

@@ -2,6 +2,7 @@
 from . import seam
 from .cut_lines import in_runs
 from .lengths import mm
+from .lengths import radii as radii_text
 from .lines import MORE, words
 from .numbers import UP
 from .units import told
@@ -44,5 +45,5 @@ def takes(values, kept):
         texts.append("resin for tape " + told(wet, "g", units, UP))
     if radii:
         sizes = sorted(dict([(radius, True) for radius in radii]))
-        texts.append("spreader R " + ", ".join([str(size) for size in sizes]) + " mm")
+        texts.append("spreader " + radii_text(sizes, units))
     return "; ".join(texts)

@@ -76,7 +76,7 @@ def answer(values):
     if times > 1:
         lines.append(_divided(values, times, cup))
     spread, wanted = stick_spread(volumes, cup, MARK_ERROR), tolerance(values)
-    lines.append(line("spread", "1 mm on each mark: ratio off by", spread, "", within(spread),
+    lines.append(line("spread", "{1 mm} on each mark: ratio off by", spread, "", within(spread),
                       rank=BESIDE if spread <= wanted else WARN,
                       rough="usual, the marks off independently of each other; at worst {}; {} is wanted".format(
                           within(stick_worst(volumes, cup, MARK_ERROR)), wanted_text(values))))
@@ -84,7 +84,7 @@ def answer(values):
     least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
     if least is None:
         lines.append(words("smallest", "Smallest honest batch", "none in this cup", rank=ASK,
-                           rough="even full, 1 mm on each mark costs more than " + wanted_text(values)))
+                           rough="even full, {1 mm} on each mark costs more than " + wanted_text(values)))
     else:
         lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
                           rough="for {} in this cup, by the usual error; rounded up".format(wanted_text(values))))
@@ -104,7 +104,7 @@ def _each_mark(batch, volumes, marks, cup):
         levels = [frustum_volume(mark, cup["bottom"] / 2, taper_of(cup)) for mark in moved]
         poured = [after - before for before, after in zip([0.0] + levels, levels)]
         worst = ratio_error(poured, volumes)
-        lines.append(line("mark_cost_" + "abcde"[place], batch.names[place] + " 1 mm too high", worst, "",
+        lines.append(line("mark_cost_" + "abcde"[place], batch.names[place] + " {1 mm} too high", worst, "",
                           percent(worst), part="abcde"[place], rank=MORE,
                           rough="of the ratio; " + off_by(batch.names, poured, volumes)))
     return lines
@@ -119,7 +119,7 @@ def _narrower(volumes, wanted, units):
         text = "A straight cup at most {} wide inside holds the ratio; it would stand {} high. Or weigh it.".format(
             told(width, "mm", units, DOWN, places=0 if units != US else 1), told(height, "mm", units, UP, places=0
                                                                          if units != US else 1))
-    return line("narrow", "A narrower cup", width, "m", text, rank=ASK, rough="for 1 mm on each mark")
+    return line("narrow", "A narrower cup", width, "m", text, rank=ASK, rough="for {1 mm} on each mark")
 
 
 def _questions(cup):

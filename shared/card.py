@@ -4,6 +4,7 @@ from .batch_cards import sheets
 from .field_words import find, in_words
 from .lines import ANSWER, ASK, MORE, WARN
 from .numbers import capital
+from .units import in_system
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
 
@@ -16,7 +17,7 @@ def told(inputs, pairs):
     for name, text in pairs:
         known = find(inputs, name.split("."))
         if known:
-            found.append([known[1], in_words(known[2], text, tree, units)])
+            found.append([in_system(known[1], units), in_words(known[2], text, tree, units)])
     return found
 
 

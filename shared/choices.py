@@ -1,6 +1,7 @@
 """Choices: inputs that are one of a few, or a few words."""
 from .declared import Input, missing
 from .numbers import BLANKS
+from .units import in_system
 
 
 class Choice(Input):
@@ -31,7 +32,8 @@ class Choice(Input):
     def about(self, system):
         facts = Input.about(self, system)
         facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
-        facts["options"] = [{"value": o[0], "label": o[1], "help": o[2] if len(o) > 2 else ""} for o in self.options]
+        facts["options"] = [{"value": o[0], "label": in_system(o[1], system),
+                             "help": in_system(o[2], system) if len(o) > 2 else ""} for o in self.options]
         return facts
 
 

@@ -126,7 +126,7 @@ def answer(values):
 
 def _from_where(system, units):
     own = ages(system, ENERGY[0], OPENS_AT)
-    text = "For a " + system["speed"] + " hardener at 20 to 25 °C, from memory."
+    text = "For a " + system["speed"] + " hardener at {20 to 25 degC}, from memory."
     if not system["speed"]:
         text = "not known: choose the hardener's speed, and typical hours are told."
     if not own:

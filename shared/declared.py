@@ -7,8 +7,8 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
 """
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, shown
-from .units import from_si, sign, to_si, unit_for
+from .numbers import BLANKS, DIGITS, places_for, shown, thousands
+from .units import from_si, in_system, sign, to_si, unit_for
 
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
 
@@ -49,10 +49,14 @@ class Input:
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
         return text == self.default_in(system)
 
+    def with_units(self, typed, system, tree):
+        """What was typed, with the unit of that system behind each number that said none. tree: what is beside"""
+        return typed
+
     def about(self, system):
         """The declaration as data, for the form and for GET /api/moves."""
-        facts = {"kind": self.kind, "name": self.name, "label": self.label, "help": self.help, "fold": self.fold,
-                 "optional": self.optional}
+        facts = {"kind": self.kind, "name": self.name, "label": in_system(self.label, system),
+                 "help": in_system(self.help, system), "fold": self.fold, "optional": self.optional}
         if self.when:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
@@ -102,6 +106,19 @@ def read_into(values, inputs, tree, prefix, errors):
             errors.extend(several.errors)
 
 
+def with_units(inputs, tree, system):
+    """A typed tree with a unit behind each number that said none: read in whichever system, it means the same.
+
+    system: the one it was typed in
+    """
+    told = dict(tree)
+    for item in inputs:
+        for name in (item.name,) + tuple(item.was):
+            if told.get(name) is not None:
+                told[name] = item.with_units(told[name], system, tree)
+    return told
+
+
 def checked_at(check, values, prefix):
     error = None
     try:
@@ -112,17 +129,30 @@ def checked_at(check, values, prefix):
         raise InputError(prefix + error.field, error.message)
 
 
-def echo(values, path, typed, value, unit):
-    """Keep what was understood wherever a number could be read in two ways, so that the form can say it."""
-    if not isinstance(typed, str) or all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
+def echo(values, path, typed, text):
+    """Keep what was understood wherever a number could be read in two ways, so that the form can say it.
+
+    text: what was understood, with its unit
+    """
+    if not isinstance(typed, str) or typed == text:
         return
-    text = plain(value) + unit_behind(unit)
-    if typed == text:
+    mark = thousands(typed) if "," in typed or "." in typed[:-3] else ""
+    if not mark and all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
-    behind = typed.partition(",")[2]
-    if len(behind) >= 3 and all([c in DIGITS for c in behind[:3]]) and not (behind[3:4] and behind[3] in DIGITS):
-        text += " (a comma marks the decimals)"
-    values["_understood"].append([path, text])
+    values["_understood"].append([path, text + in_two_ways(typed, mark)])
+
+
+def in_two_ways(typed, mark):
+    """Why a number was read as it was, where the mark in it means thousands in another country.
+
+    >>> in_two_ways("12,500", ",")
+    ' (a comma marks the decimals; for thousands type 12500)'
+    """
+    if not mark:
+        return ""
+    before, _, behind = typed.strip(BLANKS + "+-").partition(mark)
+    return " (a {} marks the decimals; for thousands type {})".format("comma" if mark == "," else "point",
+                                                                     before + behind[:3])
 
 
 def missing(typed):
@@ -155,7 +185,10 @@ def plain(value):
 def default_text(value, unit, system):
     """A default as typed text in the unit that the system expects."""
     own = unit_for(unit, system)
-    return plain(value if own == unit else float(shown(from_si(to_si(value, unit), own), 3)))
+    if own == unit:
+        return plain(value)
+    told = from_si(to_si(value, unit), own)
+    return plain(float(shown(told, max(3, places_for(told, 3)))))
 
 
 def limit(si, unit, toward):

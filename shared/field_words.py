@@ -1,6 +1,7 @@
 """Field words: which input a dotted name leads to, and what was typed there as the screen shows it."""
 from .numbers import BLANKS, digits, reading, small
-from .units import sign, unit_for
+from .quantities import in_pieces
+from .units import in_system, sign, unit_for
 
 
 def find(inputs, steps):
@@ -38,15 +39,16 @@ def in_words(item, text, tree, units):
     """A typed text as the screen shows it: the label of a choice or a row, a bare number with its unit."""
     for option in getattr(item, "options", ()):
         if option[0] == text:
-            return option[1]
+            return in_system(option[1], units)
     if item.kind == "pick":
-        return "".join([row[1] for row in item.record.rows if row[0] == text]) or text
+        return in_system("".join([row[1] for row in item.record.rows if row[0] == text]), units) or text
     unit = ""
-    if item.kind == "number":
-        unit = item.unit_in(units)
+    if item.kind in ("number", "parts"):
+        unit = unit_for(item.unit, units)
     elif item.kind == "amount":
         option = item.option(tree.get(item.name + "_is")) or item.options[0]
         unit = unit_for(option[2][0], units)
-    if unit and not reading(text)[1] and reading(text)[0] is not None:
+    last = reading(in_pieces(text)[-1])
+    if unit and not last[1] and last[0] is not None:
         return text.strip(BLANKS) + " " + sign(unit)
     return text.strip(BLANKS)

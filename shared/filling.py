@@ -117,7 +117,7 @@ def overpacked(dose, density):
     whole = sum([part for part, _ in dose.parts])
     most = packed_dose(PACKING, density, whole / sum([part / true for part, true in dose.parts]))
     return ("The grains would fill {}% of the putty and they touch at about {}% (from memory): no liquid would be left "
-            "between them. At most {} g for 100 g of mix; choose a softer putty or a finer filler.".format(
+            "between them. At most {} for 100 of mix by weight; choose a softer putty or a finer filler.".format(
                 shown(share * 100, 0), shown(PACKING * 100, 0), shown(most * 100, 0, DOWN)))
 
 
@@ -144,5 +144,6 @@ def check(values):
         doses = filler["doses"]
         if any([doses[step + 1] <= doses[step] for step in range(len(doses) - 1)]):
             field = "blend.{}.filler.doses".format(rows[place]["place"]) if rows else "filler.doses"
-            raise InputError(field, "Grams for 100 g of mix: each more than the one before, from runs to dry-edged")
+            raise InputError(field, "Filler for 100 of mix, by weight: each more than the one before, from runs to "
+                                    "dry-edged")
 

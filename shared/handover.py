@@ -15,7 +15,7 @@ FOREIGN = "This link holds nothing for this screen, only {}." + UNTOUCHED
 STRANGE = "This link says what is not known here: {}. It may mean another mix, so it is not used." + UNTOUCHED
 TWICE = "This link says two things at once of: {}. Ask for it again." + UNTOUCHED
 MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of each
-OUTSIDE = ("v", "end", "as")  # names that the mark at the end of a link does not cover
+OUTSIDE = ("v", "end", "as", inputs.TYPED_IN)  # names that the mark at the end of a link does not cover
 OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
 # screen: what its links carry beside its own inputs, as (word in front, move, group of that move or "")
 BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
@@ -58,7 +58,7 @@ def opened(declared, pairs, length, beside=()):
         return [], (FOREIGN if nothing else STRANGE).format(_named(strange))
     if twice:
         return [], TWICE.format(_named(twice))
-    return known, ""
+    return as_typed(declared, known, pairs), ""
 
 
 def broken_seal(pairs):
@@ -132,6 +132,20 @@ def made_by(pairs):
     if not [1 for name, _ in pairs if name == "v"]:
         return ""
     return recall.warning("".join([text for name, text in pairs if name == recall.NAME][:1]))
+
+
+def as_typed(declared, known, pairs):
+    """Pairs of a form whose units were switched on the way: each number says the unit it was typed in."""
+    if not [1 for name, _ in pairs if name == inputs.TYPED_IN]:
+        return known
+    tree = inputs.typed_elsewhere(declared, links.tree(known + [list(p) for p in pairs if p[0] == inputs.TYPED_IN]))
+    told = []
+    for name, text in known:
+        place = tree
+        for step in name.split("."):
+            place = place.get(step) if isinstance(place, dict) else None
+        told.append([name, place if isinstance(place, str) else text])
+    return told
 
 
 def brought(screen, pairs, length):

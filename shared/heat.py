@@ -153,8 +153,7 @@ def _peak(values, all_of_it):
     run, units = all_of_it.run, values["units"]
     peak = to_step(run.peak, 0.01)
     if peak <= max(values["air"], run.points[0][1]) + 3:
-        return [line("peak", "Hottest, expected", peak, "K", "hardly above the air", rough="within 3 °C of it"
-                     if units == "metric" else "within 5 °F of it")]
+        return [line("peak", "Hottest, expected", peak, "K", "hardly above the air", rough="within {3 K} of it")]
     lines = [line("peak", "Hottest, expected", peak, "K", peak_text(peak, units), rough="if it stays in the container; "
                   "rounded up; the middle gets hotter, by up to a quarter of the rise")]
     found_hot = [row for row in HOT if peak >= row[0]]

@@ -9,7 +9,7 @@ from .quick_rule import HUNDRED, REFERENCE, RULE, by_ranges, film_time, ranges
 from .runaway import SEMENOV, critical_half_size, semenov_number
 
 OWN_TIMING = "your own timing"
-HALVED = ", half as long for each 10 °C warmer"
+HALVED = ", half as long for each {10 K} warmer"
 SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its own pot and of easier ones, no more
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 KEPT = []  # (facts, calibration), the latest last: a system stays while its batch is typed
@@ -112,11 +112,11 @@ def quick_time(values, kind, mass, exponent=None, doubling=RULE["doubling"]):
     hundred = by_ranges(found, HUNDRED, exponent) / pace
     film = film_time(system, warm, hundred, doubling)
     if kind == "film":
-        rule = "3.5 times the pot life of 100 g, from " + whose if system["film_time"] is None else \
+        rule = "3.5 times the pot life of {100 g}, from " + whose if system["film_time"] is None else \
             "the label's film time"
         return film, rule + HALVED
     if kind == "bead":
-        return min(hundred * RULE["soft"], film), "2 times the pot life of 100 g, from " + whose + HALVED
+        return min(hundred * RULE["soft"], film), "2 times the pot life of {100 g}, from " + whose + HALVED
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)

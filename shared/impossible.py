@@ -5,6 +5,7 @@ from . import along, bulkhead, cove, lengths, outside, seam, tape
 from .errors import InputError
 from .fillet import tangent_length
 from .numbers import DOWN, UP, shown
+from .units import METRIC, US, told
 
 NARROWEST = pi / 9  # 20 degrees: below it no hand, spreader or tape gets in (own judgement)
 SLACK = 1e-9  # relative: computed lengths differ in their last bits between runtimes
@@ -103,7 +104,7 @@ def _check_cove(spec, side, angle, refuse, mm):
 def _check_outside(spec, angle, refuse, mm):
     t, radius = spec["thickness"], seam.round_over(spec)
     if spec["touch"] == "outer" and 2 * spec["bevel"] < pi - angle - SLACK:
-        over = told_area(t * t * tan((pi - angle) / 2))
+        over = told_area(t * t * tan((pi - angle) / 2), spec["units"])
         refuse("touch", "Edges cut at less than {}° off square cannot touch at their outer corners at {}: square edges "
                "would overlap by {}".format(shown((pi - angle) * 90 / pi, 1, UP), _at(angle), over))
     if spec["finish"] == seam.ROUND:
@@ -121,13 +122,13 @@ def _at(angle):
     return shown(angle * 180 / pi, 0) + "°"
 
 
-def told_area(value: float) -> str:
-    """A small area for people, in mm².
+def told_area(value: float, units: str = METRIC) -> str:
+    """A small area for people, in mm², in US units in square inches.
 
-    >>> told_area(0.0000256)
-    '25.6 mm²'
+    >>> told_area(0.0000256), told_area(0.0000256, "us")
+    ('25.6 mm²', '0.0397 in²')
     """
-    return shown(value * 1e6, 1) + " mm²"
+    return told(value, "mm2", units, places=None if units == US else 1)
 
 
 def check_stations(rows):

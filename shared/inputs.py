@@ -5,11 +5,13 @@ Every kind reads its own piece of that tree into SI and refuses in the user's wo
 The kinds stand in choices, quantities and rows; moves take them from here. What all kinds share is in declared.
 """
 from .choices import Choice, Text  # noqa: F401
-from .declared import read_into
+from .declared import read_into, with_units
 from .errors import InputError
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick  # noqa: F401
-from .units import METRIC, US
+from .units import METRIC, SYSTEMS, US
+
+TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 
 UNITS_INPUT = Choice("units", "Units", ((METRIC, "g, mL, mm, °C"), (US, "oz, US fl oz, in, °F")),
                      help="Another unit can always be typed behind a number.")
@@ -17,6 +19,7 @@ UNITS_INPUT = Choice("units", "Units", ((METRIC, "g, mL, mm, °C"), (US, "oz, US
 
 def read(inputs, tree):
     """Typed tree -> (values, errors): all errors at once, in the order of the form."""
+    tree = typed_elsewhere(inputs, tree)
     values, errors = {"_tree": tree, "_understood": []}, []
     try:
         values["units"] = UNITS_INPUT.read(tree.get("units"), "units", values)
@@ -25,6 +28,20 @@ def read(inputs, tree):
         errors.append(error)
     read_into(values, inputs, tree, "", errors)
     return values, errors
+
+
+def typed_elsewhere(inputs, tree):
+    """A tree that was typed in other units than it asks to be answered in: each of its numbers says its unit.
+
+    >>> from .quantities import Number
+    >>> typed = {"units": "us", "units_typed": "metric", "mass": "240"}
+    >>> typed_elsewhere((Number("mass", "Mass", unit="g"),), typed)["mass"]
+    '240 g'
+    """
+    before, now = tree.get(TYPED_IN), tree.get("units") or METRIC
+    if before == now or before not in SYSTEMS:
+        return tree
+    return with_units(inputs, tree, before)
 
 
 def checked(checks, values):

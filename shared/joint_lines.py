@@ -4,10 +4,11 @@ from math import pi
 from . import cove, fillet, laminate, outside, seam
 from .bulkhead import other_angle
 from .catalogue.losses import BY_KEY
+from .impossible import told_area
 from .lengths import bare, metres, mm, ranged
 from .lines import ANSWER, ASK, MORE, WARN, line, words
 from .numbers import DOWN, UP, ceiling, shown
-from .units import told
+from .units import INCH, US, told
 
 WHY = {
     cove.RULE: "throat as deep as the panel is thick (common practice)",
@@ -64,8 +65,8 @@ def cove_lines(spec, values):
                               size[0], "m", shown(angle * 180 / pi, 0) + "°: " + text, rough=WHY[size[1]], rank=MORE))
     passes = max([ceiling(depth / BY_KEY["one_pass"].value) for depth in throats])
     if passes > 1:
-        lines.append(line("passes", "Passes", passes, "", str(passes), rough="a throat above 12 mm heats and sags: let "
-                          "the first pass stiffen (from memory)"))
+        lines.append(line("passes", "Passes", passes, "", str(passes), rough="a throat above {12 mm} heats and sags: "
+                          "let the first pass stiffen (from memory)"))
     thin = [1 for (_, _, _, size), depth in zip([each for each in found if each[3][0]], throats)
             if size[1] in (cove.TAPE, cove.ROOM)]
     if thin or len(radii) < len(found):
@@ -111,7 +112,7 @@ def tape_lines(found, values):
                               rough="in laying order; ends overlap " + mm(values["overlap"], units)
                               if len(layer.pieces) > 1 else ""))
     if found.laminate:
-        lines.append(line("laminate", "Laminate thickness", found.laminate, "m", bare(found.laminate * 1000, 2) + " mm",
+        lines.append(line("laminate", "Laminate thickness", found.laminate, "m", _thin(found.laminate, units),
                           rough="without air in it, so at least; also the step at the tape's edge"))
     if found.ply_area:
         length = found.length * copies * len([face for face in found.faces if face.layers])
@@ -137,12 +138,17 @@ def _pieces_text(lengths, units, copies):
     return row
 
 
+def _thin(thickness, units):
+    """A laminate [m] to a hundredth of a millimetre, in US units to a thousandth of an inch."""
+    return bare(thickness / INCH, 3) + " in" if units == US else bare(thickness * 1000, 2) + " mm"
+
+
 def share_lines(found, values):
     """What the amounts are made of."""
     units, copies, lines = values["units"], values["copies"], []
     if found.putty:
         each = found.putty / found.length
-        lines.append(line("section", "Putty across the seam", each, "m2", shown(each * 1e6, 1) + " mm²", rank=MORE,
+        lines.append(line("section", "Putty across the seam", each, "m2", told_area(each, units), rank=MORE,
                           rough="in place, both faces; the mean along the seam" if len(found.faces) > 1
                           else "in place; the mean along the seam"))
         in_place = found.putty * copies

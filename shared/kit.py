@@ -6,6 +6,7 @@ from .inputs import Choice, Pick
 from .lines import SAY, words
 from .numbers import small
 from .records_shed import RECORDS
+from .units import in_system
 
 KINDS = {record.name: record for record in RECORDS}
 MOST_TOLD = 4  # facts in the one line that a list shows
@@ -34,7 +35,7 @@ def facts(record, values, system):
         if field.name == "name" or typed is None or typed == "" or values.get(field.name) is None:
             continue
         text = in_words(field, str(typed), values["_tree"], system)
-        found.append((field.label, text))
+        found.append((in_system(field.label, system), text))
     return found
 
 

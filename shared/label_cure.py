@@ -23,7 +23,8 @@ def check(values):
     system = values["system"]
     typed = [name for name, _, _ in ROWS if system[name] is not None]
     if typed and system["cure_temperature"] is None:
-        raise InputError("system.cure_temperature", "Cure times: at which temperature? The label says it, often 20 °C")
+        raise InputError("system.cure_temperature", "Cure times: at which temperature? The label says it, "
+                         "often {20 degC}")
     if not typed and not system["speed"]:
         raise InputError("system.speed", "Hardener speed: choose it, or type the label's cure times")
     opens, closes = system["cure_recoat"], system["cure_until"]

@@ -20,6 +20,16 @@ def ranged(values, system, toward=NEAREST):
     return low if low == high else low.partition(" ")[0] + " to " + high
 
 
+def radii(sizes, system: str) -> str:
+    """Radii of spreaders, whole millimetres.
+
+    >>> radii((12, 15), "metric"), radii((12, 15), "us")
+    ('R 12, R 15 mm', 'R 0.47, R 0.59 in')
+    """
+    each = [mm(size / 1000, system).partition(" ") for size in sizes]
+    return ", ".join(["R " + size for size, _, _ in each]) + " " + each[0][2]
+
+
 def metres(value: float, system: str, toward: str = NEAREST) -> str:
     """A length along a seam [m] in m, in US units in feet.
 

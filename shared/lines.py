@@ -3,6 +3,7 @@ from collections import namedtuple
 from math import isfinite
 
 from .numbers import shown
+from .units import METRIC, in_system
 
 NAMES = ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span")
 Line = namedtuple("Line", NAMES)
@@ -44,8 +45,9 @@ def spans(amounts):
     return found
 
 
-def as_data(lines):
-    """Lines as plain dicts, for JSON."""
-    return [{"name": name, "label": label, "value": value, "unit": unit, "text": text, "rough": rough,
-             "caution": caution, "part": part, "rank": rank, "span": span}
+def as_data(lines, units=METRIC):
+    """Lines as plain dicts, for JSON; figures that stand in braces in the user's units."""
+    return [{"name": name, "label": in_system(label, units), "value": value, "unit": unit,
+             "text": in_system(text, units), "rough": in_system(rough, units),
+             "caution": in_system(caution, units), "part": part, "rank": rank, "span": span}
             for name, label, value, unit, text, rough, caution, part, rank, span in lines]

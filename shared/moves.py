@@ -2,6 +2,7 @@
 from . import inputs, links
 from .late import late
 from .lines import as_data
+from .units import in_system
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
 MOVES = (
@@ -76,15 +77,20 @@ def answer(name, tree):
 def _answered(move, values, errors):
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
-        return {"errors": [{"field": e.field, "message": e.message} for e in errors], "lines": [], "figures": [],
-                "leads": []}
+        told = [{"field": e.field, "message": in_system(e.message, values["units"])} for e in errors]
+        return {"errors": told, "lines": [], "figures": [], "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": as_data(move.answer(values)), "figures": figures(values) if figures else [],
-             "leads": leads(values) if leads else []}
+    found = {"errors": [], "lines": as_data(move.answer(values), values["units"]),
+             "figures": figures(values) if figures else [], "leads": leads(values) if leads else []}
     if steps:
-        found["steps"] = steps(values)
+        found["steps"] = [in_units(one, values["units"]) for one in steps(values)]
     return found
+
+
+def in_units(step, units):
+    """A step whose figures in braces stand in the user's units."""
+    return dict([(key, in_system(step[key], units) if isinstance(step[key], str) else step[key]) for key in step])
 
 
 def screen_inputs(screen):
@@ -116,7 +122,7 @@ def first(name, pairs):
         return {"answers": []}
     _shown[:] = [name, pairs, values]
     lines, figures = move.first(values)
-    return {"answers": [[own, {"lines": as_data(lines), "figures": figures}]]}
+    return {"answers": [[own, {"lines": as_data(lines, values["units"]), "figures": figures}]]}
 
 
 _shown = [None, None, None]

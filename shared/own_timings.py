@@ -11,7 +11,7 @@ PLACES = tuple([row[0] for row in CONTAINERS])
 ASIDE = ("still", "after", "in", "a", "at", "with", "of")
 # quantity: field, least, most [SI], as the clock's own timings are asked
 FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15)}
-LIKE = "Own timings: like 'stiffening 31 min 240 g cup 20 °C', the next behind a semicolon"
+LIKE = "Own timings: like 'stiffening 31 min {240 g} cup {20 degC}', the next behind a semicolon"
 
 
 def read_timings(text: str):

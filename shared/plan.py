@@ -15,8 +15,8 @@ from .remembered import remembered
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
 MOST_PIECES = 60
-MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; 300 g, "
-             "150 g where it is warm (from memory), more where it stays calm.")
+MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; {300 g}, "
+             "{150 g} where it is warm (from memory), more where it stays calm.")
 FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
                for one in range(1, summary.MOST_TOLD + 1)])
 
@@ -70,15 +70,15 @@ INPUTS = (
         remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
         remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
         remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
-        Number("soft", "Soft window of a bead, at 25 °C", unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: 2 times the pot life of 100 g (from memory, 1.5 to 2.5)."),
-        Number("film", "Working time of a film, at 25 °C", unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: the label's, or 3.5 times the pot life of 100 g (from memory, 2 to 6)."),
+        Number("soft", "Soft window of a bead, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: 2 times the pot life of {100 g} (from memory, 1.5 to 2.5)."),
+        Number("film", "Working time of a film, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: the label's, or 3.5 times the pot life of {100 g} (from memory, 2 to 6)."),
         Text("timings", "Own timings beside the system's", most=400, fold=TIMES,
-             help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. Clock hands them over."),
+             help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
         Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
                help="Left empty: a third (from memory, 0.2 to 0.45)."),
-        Number("doubling", "Faster for each 10 °C warmer", low=1, high=4, default=2, fold=TIMES,
+        Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=2, fold=TIMES,
                help="2 times: common practice, 1.8 to 2.3."),
         Number("share", "Usable share of a window", unit="%", low=10, high=100, default=80, fold=TIMES),
     )
@@ -99,7 +99,7 @@ def check_asked(values):
         ("pot_time", timed, "Pot life: the plan needs it, from the label or your own timing"),
         ("pot_mass", timed, "Pot life: at which mass? A pot life without its mass says nothing"),
         ("pot_temperature", timed or system["film_time"] is not None,
-         "Pot life: at which temperature? The label says it, often 20 or 25 °C"),
+         "Pot life: at which temperature? The label says it, often {20 degC} or {25 degC}"),
     ):
         if asked and system[field] is None:
             raise InputError("system." + field, words)

@@ -5,7 +5,7 @@ from .lines import ANSWER, MORE, WARN, line, words
 from .mixing import COLD, DENSEST, stirring_time
 from .speech import spoken
 from .taken import FIELDS, readings
-from .units import from_si, told
+from .units import told
 
 INPUTS = thicken.INPUTS
 CHECKS = measure.CHECKS + (thicken.check,)
@@ -147,7 +147,7 @@ def _stir(values, batch, mix):
     text = told(seconds, "min", "metric", places=0)
     under = "Tap, and the clock runs. " + SCRAPE + " Common practice"
     if cold is None:
-        under += "; 3 min below " + str(int(from_si(COLD, "degC"))) + " °C too"
+        under += "; 3 min below " + told(COLD, "degC", values["units"], places=0) + " too"
     return step("stir", "Stir, both liquids", text, under + ".", "Stir for " + spoken(text) + ". " + SCRAPE, "mix",
                 seconds=seconds)
 

@@ -1,8 +1,9 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
-from .declared import Input, default_text, echo, in_unit, limit, missing, plain, unit_behind
+from .declared import Input, default_text, echo, in_two_ways, in_unit, limit, missing, plain, unit_behind
 from .errors import InputError
-from .numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading
-from .units import BY_NAME, METRIC, US, find, from_si, sign, to_si, unit_for
+from .links import text_of
+from .numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
+from .units import BY_NAME, FINER, METRIC, US, find, from_si, sign, to_si, unit_for
 
 GLYPHS = [sign for sign, _ in FRACTIONS]
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
@@ -60,14 +61,18 @@ class Number(Input):
         value, words, why = reading(typed)
         if value is None:
             self.refuse(path, why)
-        unit = unit_named(self, words, self.unit_in(system), path)
+        kinds = (BY_NAME[self.unit].quantity,)
+        value, unit, text = with_its_unit(self, value, words, self.unit_in(system), kinds, path)
         si = to_si(value, unit)
         self._within(si, unit, path)
         if self.whole and value != int(value):
             self.refuse(path, "a whole number, please")
         values[self.unit_name] = unit
-        echo(values, path, typed, value, unit)
+        echo(values, path, typed, text)
         return si
+
+    def with_units(self, typed, system, tree):
+        return behind(typed, self.unit, system)
 
     def _within(self, si, unit, path):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
@@ -85,14 +90,83 @@ class Number(Input):
         return facts
 
 
-def unit_named(item, words, own, path):
-    """The unit that the words behind a number name, or its own; words for anything else are refused."""
+def with_its_unit(item, value, words, own, quantities, path):
+    """A number and the words behind it -> (value, unit, what was understood); words for anything else are refused.
+
+    own: the unit where none is said; quantities: what it may be an amount of
+    """
     if not words:
-        return own
-    found, why = find(words, BY_NAME[item.unit].quantity)
-    if found is None:
-        item.refuse(path, why)
-    return found.name
+        return value, own, plain(value) + unit_behind(own)
+    found, why = named(words, quantities)
+    if found:
+        return value, found, plain(value) + unit_behind(found)
+    whole = two_units(value, words, quantities)
+    if whole is None or isinstance(whole, str):
+        item.refuse(path, whole or why)
+    return whole
+
+
+def named(words, quantities):
+    """The unit of one of some quantities that words name -> (its name or "", why not)."""
+    why = ""
+    for quantity in quantities:
+        found, said = find(words, quantity)
+        if found is not None:
+            return found.name, ""
+        # a word with two meanings is the better answer than "not a unit of mass"
+        why = said if said.startswith("say which") or not why else why
+    return "", why
+
+
+def two_units(value, words, quantities):
+    """Feet and inches, pounds and ounces, hours and minutes: (in the larger unit, that unit, what was understood).
+
+    A text says why not, None that the words are nothing of the kind. Without a second unit the smaller is meant.
+
+    >>> two_units(7.0, "ft 10 1/2 in", ("length",))[2], two_units(1.0, "lb 4", ("mass",))[0]
+    ('7 ft 10.5 in', 1.25)
+    """
+    cut = 0
+    while cut < len(words) and words[cut] not in DIGITS:
+        cut += 1
+    if cut == len(words):
+        return None
+    large, _ = named(words[:cut].strip(" -\u2013,"), quantities)
+    more, unit, why = reading(words[cut:])
+    if large not in FINER:
+        return None
+    small, many = FINER[large]
+    if more is None:
+        return why
+    said = plain(value) + unit_behind(large) + " " + plain(more) + unit_behind(small)
+    if unit and named(unit, quantities)[0] != small:
+        return "after " + sign(large) + " type " + sign(small) + ", like 1 " + large + " 4 " + small
+    if value < 0 or value != int(value) or not 0 <= more < many:
+        return "whole " + sign(large) + " first, then less than " + str(many) + " " + sign(small)
+    return value + more / many, large, said
+
+
+def says_unit(typed: str) -> bool:
+    """Whether a unit stands behind what was typed, behind the last of several numbers.
+
+    >>> says_unit("240"), says_unit("240 g"), says_unit("10 mL : 3.4"), says_unit("10 to 3.4 mL")
+    (False, True, False, True)
+    """
+    return bool(reading(in_pieces(typed)[-1])[1])
+
+
+def behind(typed, unit, system):
+    """What was typed, with the unit of that system where it said none and the systems have not the same.
+
+    >>> behind("240", "g", METRIC), behind("3,4 ", "mL", US), behind("8 oz", "g", METRIC), behind("30", "min", US)
+    ('240 g', '3,4 US fl oz', '8 oz', '30')
+    """
+    if missing(typed) or unit_for(unit, US) == unit:
+        return typed
+    text = text_of(typed) if isinstance(typed, (int, float)) else typed
+    if not isinstance(text, str) or says_unit(text) or reading(in_pieces(text)[-1])[0] is None:
+        return typed
+    return text.strip(BLANKS) + unit_behind(unit_for(unit, system))
 
 
 class Parts(Input):
@@ -129,19 +203,31 @@ class Parts(Input):
         if not self.least <= len(pieces) <= self.most:
             self.refuse(path, "type {} to {} numbers with a colon between them, like 100:30".format(
                 self.least, self.most))
-        unit, read = self._unit_behind(pieces[-1], path, values["units"]), []
+        unit, read, texts = self._unit_behind(pieces[-1], path, values["units"]), [], []
         for piece in pieces:
             value, words, why = reading(piece)
             if value is None:
                 self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
-            own = unit_named(self, words, unit, path)
+            value, own, text = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
             si = to_si(value, own)
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
                 self.refuse(path, "each number more than {} and at most {}".format(
                     limit(low, own, UP), limit(high, own, DOWN)) + unit_behind(own))
             read.append(si)
+            texts.append(text)
+        self._echo(values, path, typed, pieces, texts)
         return tuple(read)
+
+    @staticmethod
+    def _echo(values, path, typed, pieces, texts):
+        """A row is told back where one of its numbers could be read in two ways, or was typed in two units."""
+        marks = [in_two_ways(piece, thousands(piece)) for piece in pieces]
+        if "," in typed or [mark for mark in marks if mark]:
+            values["_understood"].append([path, " : ".join(texts) + ([mark for mark in marks if mark] + [""])[0]])
+
+    def with_units(self, typed, system, tree):
+        return behind(typed, self.unit, system)
 
     def _unit_behind(self, piece, path, system):
         _, words, _ = reading(piece)
@@ -228,26 +314,19 @@ class Amount(Input):
         value, words, why = reading(typed)
         if value is None:
             self.refuse(path, why)
-        unit = unit_for(option[2][0], values["units"])
-        if words:
-            unit = self._named(words, option, path)
+        allowed = [BY_NAME[unit].quantity for unit in option[2]]
+        value, unit, text = with_its_unit(self, value, words, unit_for(option[2][0], values["units"]), allowed, path)
         if not value > 0:
             self.refuse(path, "more than zero, please")
         if value > self.high:
             self.refuse(path, "at most {} {}".format(plain(self.high), sign(unit)))
         values[self.name + "_unit"] = unit
-        echo(values, path, typed, value, unit)
+        echo(values, path, typed, text)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
-    def _named(self, words, option, path):
-        why = ""
-        for allowed in option[2]:
-            found, said = find(words, BY_NAME[allowed].quantity)
-            if found is not None:
-                return found.name
-            # a word with two meanings is the better answer than "not a unit of mass"
-            why = said if said.startswith("say which") or not why else why
-        self.refuse(path, why)
+    def with_units(self, typed, system, tree):
+        option = self.option(tree.get(self.name + "_is") or self.options[0][0])
+        return typed if option is None else behind(typed, option[2][0], system)
 
     def about(self, system):
         facts = Input.about(self, system)

@@ -286,7 +286,7 @@ def _notations(found):
         lines.append(words("by_weight", "By weight", notation(hundred), rank=MORE))
         phr = sum(hundred[1:])
         lines.append(line("phr", "Parts per hundred of resin, phr", phr, "", shown(phr, 1), rank=MORE,
-                          rough="grams of the other parts for 100 g of resin"))
+                          rough="the other parts for 100 of resin, by weight"))
     if found.volume_parts:
         least = min(found.volume_parts)
         lines.append(words("by_volume", "By volume", notation([part / least for part in found.volume_parts]),

@@ -133,7 +133,7 @@ SYSTEM = Record("system", "Resin system", (
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,
-         help="Stiffening 31 min 240 g cup 20 °C; the next behind a semicolon. They count before the label."),
+         help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))
@@ -154,9 +154,9 @@ def check_pumps(values):
 PUMPS = Record("pumps", "Pump set", (
     Text("name", "Name"),
     Parts("strokes", "One stroke of each pump", unit="mL", low=0, high=1000, optional=True,
-          help="In the order of the parts: 10 : 3.4"),
+          help="In the order of the parts: {10 : 3.4 mL}"),
     Parts("ten_strokes", "Ten strokes of each, weighed", unit="g", low=0, high=10000, optional=True,
-          help="In the order of the parts: 115 : 33. Goes before the figure above."),
+          help="In the order of the parts: {115 : 33 g}. Goes before the figure above."),
 ), tools.PUMPS, check_pumps, own=("strokes", "ten_strokes"))
 
 CUP = Record("cup", "Cup", (
@@ -192,14 +192,14 @@ def check_syringes(values):
 SYRINGES = Record("syringes", "Syringes", (
     Text("name", "Name"),
     Parts("holds", "Each holds", unit="mL", low=0, high=1000, least=1,
-          help="In the order of the parts: 60 : 20. One number stands for all."),
+          help="In the order of the parts: {60 : 20 mL}. One number stands for all."),
     Parts("steps", "From mark to mark", unit="mL", low=0, high=100, least=1,
-          help="In the order of the parts: 1 : 0.5. One number stands for all."),
+          help="In the order of the parts: {1 : 0.5 mL}. One number stands for all."),
 ), vessels.SYRINGES, check_syringes, own=("holds", "steps"))
 
 FILLER = Record("filler", "Filler", (
     Text("name", "Name"),
-    Parts("doses", "Grams for 100 g of mix", low=0, high=500, most=5, least=5,
+    Parts("doses", "Filler for 100 of mix, by weight", low=0, high=500, most=5, least=5,
           help="At the five stiffnesses, from runs to dry-edged: 8 : 15 : 25 : 38 : 50"),
     Number("density", "True density, wetted", unit="g/mL", low=0.05, high=8),
     Number("loose", "Density as it lies loose", unit="g/mL", low=0.01, high=5, help="Weigh a level cup of it"),

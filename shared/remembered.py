@@ -9,9 +9,9 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
     """The number of one row, or of several added up. before: words ahead of mark and range.
 
     >>> remembered("bag", "bag", "Left in each bag", "g", 0, 500).help
-    'From memory, 10 to 35.'
+    'From memory, {10 to 35 g}.'
     >>> remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, before="Wood flour. ").help
-    'Wood flour. From memory, 27 to 49.'
+    'Wood flour. From memory, {27 to 49 g}.'
     """
     rows = [BY_KEY[key] for key in keys.split(" ")]
 
@@ -20,7 +20,13 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
         return from_si(value, unit) if rows[0].unit else value * (100 if unit in ("%", "g") else 1)
 
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(own(2), 4)),
-                  help=before + capital(rows[0].mark) + ", " + _short(own(3)) + " to " + _short(own(4)) + ".", **more)
+                  help=before + capital(rows[0].mark) + ", " + _range(_short(own(3)) + " to " + _short(own(4)), unit)
+                  + ".", **more)
+
+
+def _range(text, unit):
+    """A range goes by the user's units, as the field does."""
+    return "{" + text + " " + unit + "}" if unit else text
 
 
 def _short(value):

@@ -1,6 +1,7 @@
 """Rows: a thing of the kit with its fields, and a group of fields that repeats."""
-from .declared import Input, Several, checked_at, missing, only_text, read_into
+from .declared import Input, Several, checked_at, missing, only_text, read_into, with_units
 from .numbers import digits
+from .units import SYSTEMS, in_system
 
 
 class Pick(Input):
@@ -71,11 +72,14 @@ class Pick(Input):
         tree["id"] = row
         return tree
 
+    def with_units(self, typed, system, tree):
+        return with_units(self.record.fields, typed, system) if isinstance(typed, dict) else typed
+
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "fields": [field.about(system) for field in self.record.fields],
-                      "rows": [{"id": row, "label": label, "typed": dict(typed), "mark": mark}
+                      "rows": [{"id": row, "label": in_system(label, system), "typed": dict(typed), "mark": mark}
                                for row, label, mark, typed in self.record.rows]})
         return facts
 
@@ -114,7 +118,7 @@ class Group(Input):
             self.refuse(path, "at most " + str(self.most) + " of them")
         rows, errors = [], []
         for place, tree in enumerate(typed):
-            if all([missing(tree[key]) or self._rests(key, tree[key]) for key in tree]):
+            if all([missing(tree[key]) or key == "units" or self._rests(key, tree[key]) for key in tree]):
                 if self.gaps:
                     rows.append(None)
                 continue
@@ -139,6 +143,9 @@ class Group(Input):
     def _row(self, tree, path, place, values, errors, given):
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
         prefix = "{}.{}.".format(path, place)
+        own = tree.get("units")  # a row of the log says which it was typed in
+        if own in SYSTEMS and own != values["units"]:
+            tree = with_units(self.fields, tree, own)
         kept = self.kept.get(prefix)
         if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
             kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
@@ -149,6 +156,17 @@ class Group(Input):
         if given:
             values["_understood"].extend(kept["_understood"])
         return kept
+
+    def with_units(self, typed, system, tree):
+        if isinstance(typed, list):
+            return [self._told(row, system) for row in typed]
+        return dict([(key, self._told(typed[key], system)) for key in typed]) if isinstance(typed, dict) else typed
+
+    def _told(self, row, system):
+        if not isinstance(row, dict):
+            return row
+        own = row.get("units")
+        return with_units(self.fields, row, own if own in SYSTEMS else system)
 
     def about(self, system):
         facts = Input.about(self, system)

@@ -1,7 +1,7 @@
 """Shopping: from what a boat takes to what is bought, each line with how it was reckoned."""
 from .numbers import ceiling
 
-TIES_EVERY = "one each 150 mm of seam (from memory)"
+TIES_EVERY = "one each {150 mm} of seam (from memory)"
 
 
 TRIED = 5000  # ways to add up the two largest packs
@@ -84,7 +84,7 @@ def consumables(batch, people, radii, backed, seams, taped):
         ("blanks", "Spreader blanks", radii, "", "one for each cove radius, to the millimetre"),
         ("backing", "Backing tape", ceiling(backed * 1.1), "m", "behind every gap, and a tenth more"),
         ("ties", "Ties", ceiling(seams / 0.15), "", TIES_EVERY),
-        ("abrasive", "Abrasive sheets", ceiling(taped / 0.5) if taped else 0, "", "one for half a square metre of tape "
+        ("abrasive", "Abrasive sheets", ceiling(taped / 0.5) if taped else 0, "", "one for {0.5 m2} of tape "
          "(from memory)"),
         ("cartridges", "Respirator filters", people, "sets", "one for each person; vapour and dust are different "
          "filters, see Safety"),

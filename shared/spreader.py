@@ -10,6 +10,7 @@ from .inputs import Choice, Parts
 from .lengths import mm
 from .lines import ANSWER, SAY, WARN, line, words
 from .numbers import ceiling
+from .units import in_system
 
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
 SIZES = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}  # mm: ISO 216; 8 1/2 by 11 in
@@ -72,7 +73,7 @@ CHECKS = (check,)
 def answer(values):
     """How to print and check the template."""
     units, lines = values["units"], []
-    lines.append(words("measure", "First measure the bar", "It must be 100 mm long on the paper. If it is not, print "
+    lines.append(words("measure", "First measure the bar", "It must be {100 mm} long on the paper. If it is not, print "
                        "again at 100%, without fitting to the page.", rank=WARN))
     for place, radius in enumerate(values["radii"]):
         lines.append(line("radius_" + str(place + 1), "Spreader, radius", radius, "m", mm(radius, units), rank=ANSWER,
@@ -89,7 +90,7 @@ def figures(values):
     shapes = [path("bar", [(MARGIN, 18.0), (MARGIN + BAR, 18.0)]),
               path("bar", [(MARGIN, 14.0), (MARGIN, 22.0)]),
               path("bar", [(MARGIN + BAR, 14.0), (MARGIN + BAR, 22.0)]),
-              note("label", MARGIN + BAR / 2, 14.0, "measure me: 100 mm"),
+              note("label", MARGIN + BAR / 2, 14.0, in_system("measure me: {100 mm}", units)),
               note("dimension", MARGIN, 32.0, "Print at 100 %. Cut to the line.", "start")]
     radii = [radius * 1000 for radius in values["radii"]]
     for radius, left, top in placed(radii, paper):
@@ -101,6 +102,7 @@ def figures(values):
         shapes.append(note("dimension", middle, top + 23, unit))
         shapes.append(path("leader", [(middle - 2, centre), (middle + 2, centre)]))
         shapes.append(path("leader", [(middle, centre - 2), (middle, centre + 2)]))
-    told = ("A sheet to print at true size: a bar of 100 mm to measure, and a template with a round tip of radius "
+    told = (in_system("A sheet to print at true size: a bar of {100 mm} to measure, ", units)
+            + "and a template with a round tip of radius "
             + ", ".join([mm(radius / 1000, units) for radius in radii]) + ".")
     return [figure("template_" + paper, "Spreaders at true size", wide, tall, shapes, told)]

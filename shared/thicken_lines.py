@@ -73,8 +73,8 @@ def _putty(batch, masses, dose, units):
              part="filler", rough="with {}% air, from memory (2 to 10%)".format(shown(dose.air * 100, 0))),
         line("putty_density", "Density of the putty", weight / volume, "kg/m3",
              told(weight / volume, "g/mL", units, places=2), part="filler", rank=MORE, rough="air included"),
-        line("dose", "Filler for 100 g of mix", sum(masses) / batch.mass, "kg/kg",
-             shown(100 * sum(masses) / batch.mass, 1) + " g", part="filler", rank=MORE, rough=dose_mark(dose)),
+        line("dose", "Filler for 100 of mix, by weight", sum(masses) / batch.mass, "kg/kg",
+             shown(100 * sum(masses) / batch.mass, 1), part="filler", rank=MORE, rough=dose_mark(dose)),
     ]
     if all([filler["grain"] == "sphere" for filler in dose.fillers]):
         share = solids_share(batch.density, dose.parts)
@@ -172,7 +172,8 @@ def _own_batches(values, dose):
         state = "counts" if place in found.counted else "left out"
         dosed = used(row) / row["mixed"]
         lines.append(line("batch_" + str(row["place"] + 1), "Own batch " + str(row["place"] + 1), dosed, "kg/kg",
-                          "{} g for 100 g, {} on the table".format(shown(dosed * 100, 1), _signed(ratios[place] - 1)),
+                          "{} for 100 of mix by weight, {} on the table".format(
+                              shown(dosed * 100, 1), _signed(ratios[place] - 1)),
                           rough=state, part="filler", rank=MORE))
         if place in found.questioned:
             lines.append(words("odd_" + str(row["place"] + 1), "Batch {} stands out".format(row["place"] + 1),

@@ -136,7 +136,7 @@ def test_a_text_keeps_words_and_drops_control_characters():
     assert read(name, " Bow \x00seam\n") == "Bow seam"
     assert read(name, "Öse <b>") == "Öse <b>"
     assert refused(name, "x" * 11) == {"name": "Name: at most 10 characters"}
-    assert refused(name, "x" * 100000) == {"name": "Name: at most 10 characters"}
+    assert refused(name, "x" * 100000) == {"name": "Name: that is too long for any field here"}
     assert refused(name, ["a"]) == {"name": "Name: type a few words"}
 
 
@@ -349,7 +349,10 @@ def test_what_a_choice_rules_out_is_neither_asked_nor_read():
 @pytest.mark.parametrize(
     "typed, understood",
     [
-        ("1,000", "1 mm (a comma marks the decimals)"),
+        ("1,000", "1 mm (a comma marks the decimals; for thousands type 1000)"),
+        ("1.000", "1 mm (a point marks the decimals; for thousands type 1000)"),
+        ("12.500 mm", "12.5 mm (a point marks the decimals; for thousands type 12500)"),
+        ("0.125 in", None),
         ("12,5", "12.5 mm"),
         ("1/2 in", "0.5 in"),
         ("12.5", None),

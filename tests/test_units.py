@@ -47,7 +47,8 @@ PINT = {
     "g/m": "gram / meter", "oz/ft": "ounce / foot", "degC": "degree_Celsius",
     "degF": "degree_Fahrenheit", "ft3/min": "foot**3 / minute", "ft/min": "foot / minute", "g/eq": "gram", "in": "inch",
     "m3/h": "meter**3 / hour", "g/mL": "gram / milliliter", "deg": "degree", "%": "percent", "strokes": "", "": "",
-    "m2": "meter**2", "ft2": "foot**2", "m3": "meter**3", "ft3": "foot**3", "g/m2": "gram / meter**2",
+    "m2": "meter**2", "mm2": "millimeter**2", "in2": "inch**2",
+    "ft2": "foot**2", "m3": "meter**3", "ft3": "foot**3", "g/m2": "gram / meter**2",
     "kg/m3": "kilogram / meter**3",
 }
 

@@ -12,11 +12,11 @@ EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
 FLAT_FROM = 160.0  # degrees: from here on flat tape alone, common practice
 # rolls as they come: id, label, mark, typed text of the record's fields
 ROLLS = (
-    ("tape", "Tape, 75 mm, 300 g/m²", COMMON, (("name", "Tape 75"), ("of", "tape"), ("width", "75 mm"),
+    ("tape", "Tape, {75 mm}, {300 g/m2}", COMMON, (("name", "Tape 75"), ("of", "tape"), ("width", "75 mm"),
                                                ("weight", "300 g/m2"), ("length", "50 m"))),
-    ("cloth", "Cloth, 1.2 m wide, 200 g/m²", COMMON, (("name", "Cloth"), ("of", "cloth"), ("width", "1200 mm"),
+    ("cloth", "Cloth, {1.2 m} wide, {200 g/m2}", COMMON, (("name", "Cloth"), ("of", "cloth"), ("width", "1200 mm"),
                                                      ("weight", "200 g/m2"), ("length", "10 m"))),
-    ("ply", "Peel ply, 150 mm", COMMON, (("name", "Peel ply 150"), ("of", "ply"), ("width", "150 mm"),
+    ("ply", "Peel ply, {150 mm}", COMMON, (("name", "Peel ply 150"), ("of", "ply"), ("width", "150 mm"),
                                          ("length", "50 m"))),
 )
 TABLES = (

@@ -29,7 +29,7 @@ SHARED = (
     ("vapour_mask", ("open", "mix", "lay", "spill", "leftover"), "breathing",
      "With air moving through, no mask is usual. A dust mask does not stop vapour.", COMMON, ""),
     ("vapour_filter", ("mix", "lay", "spill", "wipe", "clean"), "breathing",
-     "Where the sheet asks for a vapour filter: type A is for organic vapour that boils above 65 °C, AX for below "
+     "Where the sheet asks for a vapour filter: type A is for organic vapour that boils above {65 degC}, AX for below "
      "(acetone), K for ammonia and its organic derivatives.", PUBLISHED, "en14387"),
     ("dust_mask", DRY, "breathing",
      "A particle filter on before the dust is: EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better.", COMMON, ""),

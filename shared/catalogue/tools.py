@@ -7,5 +7,5 @@ SCALES = (
     ("5g", "Scale that shows 5 g", COMMON, (("name", "Old scale"), ("step", "5 g"), ("most", "10 kg"))),
 )
 PUMPS = (
-    ("equal", "Two equal pumps, 10 mL", MEMORY, (("name", "Equal pumps"), ("strokes", "10 : 10 mL"))),
+    ("equal", "Two equal pumps, {10 mL}", MEMORY, (("name", "Equal pumps"), ("strokes", "10 : 10 mL"))),
 )

@@ -5,13 +5,13 @@ A builder measures the own cup's inside with a ruler and replaces these.
 from .marks import COMMON, MEMORY
 
 CUPS = (
-    ("small", "Small tapered cup, about 200 mL", MEMORY, (
+    ("small", "Small tapered cup, about {200 mL}", MEMORY, (
         ("name", "Small cup"), ("bottom", "48 mm"), ("top", "68 mm"), ("height", "80 mm"))),
-    ("medium", "Tapered cup, about 400 mL", MEMORY, (
+    ("medium", "Tapered cup, about {400 mL}", MEMORY, (
         ("name", "Tapered cup"), ("bottom", "60 mm"), ("top", "80 mm"), ("height", "105 mm"))),
-    ("tin", "Straight tin, about 400 mL", MEMORY, (
+    ("tin", "Straight tin, about {400 mL}", MEMORY, (
         ("name", "Straight tin"), ("bottom", "73 mm"), ("top", "73 mm"), ("height", "105 mm"))),
-    ("tub", "Wide tub, about 1 L", MEMORY, (
+    ("tub", "Wide tub, about {1 L}", MEMORY, (
         ("name", "Wide tub"), ("bottom", "100 mm"), ("top", "118 mm"), ("height", "110 mm"))),
 )
 GRADUATED = (
@@ -23,7 +23,7 @@ GRADUATED = (
                                                      ("step", "50 mL"))),
 )
 SYRINGES = (
-    ("60-20", "One of 60 mL, one of 20 mL", COMMON, (("name", "60 and 20"), ("holds", "60 : 20 mL"),
+    ("60-20", "One of {60 mL}, one of {20 mL}", COMMON, (("name", "60 and 20"), ("holds", "60 : 20 mL"),
                                                      ("steps", "1 : 1 mL"))),
-    ("10-10", "Two of 10 mL", COMMON, (("name", "Two of 10"), ("holds", "10 mL"), ("steps", "0.5 mL"))),
+    ("10-10", "Two of {10 mL}", COMMON, (("name", "Two of 10"), ("holds", "10 mL"), ("steps", "0.5 mL"))),
 )

@@ -7,6 +7,7 @@ import { UNANSWERED, notice } from "./notice.js";
 import { recall, remember } from "./memory.js";
 import { Watch, measured } from "./steady.js";
 import { canSay, hush, prime, reads, say } from "./speech.js";
+import { bare } from "./units.js";
 
 const KEPT = "pour.along";
 const TICK = 250; // ms
@@ -117,6 +118,7 @@ export class Bench {
     this.at("otherwise").hidden = !step.field;
     this.at("asks").textContent = step.asks;
     this.at("actual").value = "";
+    this.at("unit").textContent = this.unit;
     this.at("undo").disabled = place === 0;
     this.at("say").hidden = !canSay();
     this.at("mend").hidden = !step.lead.length;
@@ -183,8 +185,15 @@ export class Bench {
     this.tick();
   }
 
-  async took(text) {
-    if (!text.trim() || this.busy) return;
+  // the phone's units were switched
+  turned() { if (this.place.open && !this.busy) this.show(); }
+
+  // typed in the unit that the step tells
+  get unit() { return this.step.figure.match(/^[\d.]+ (\S.*)$/)?.[1] ?? ""; }
+
+  async took(typed) {
+    if (!typed.trim() || this.busy) return;
+    const text = this.unit && bare({ value: typed }) ? `${typed.trim()} ${this.unit}` : typed;
     this.write(this.step.field, text);
     const kept = this.step.field;
     const got = await this.asked();

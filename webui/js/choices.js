@@ -1,3 +1,5 @@
+import { says } from "./units.js";
+
 // What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
 const KEY = "covemix.choice";
 const CALLED = { people: "crew" }; // where screens call a kind of thing otherwise
@@ -25,7 +27,7 @@ const key = (pick, field) => field.name.slice(pick.name.length + 1);
 const named = (name, field) => (field ? `${name}.${field}` : name);
 
 const standing = (form, pick) => {
-  const own = fieldsOf(form, pick).filter(({ value }) => value).map((field) => [key(pick, field), field.value]);
+  const own = fieldsOf(form, pick).filter(({ value }) => value).map((field) => [key(pick, field), says(field)]);
   const id = pick.value.match(/^kit:(\d+)$/)?.[1];
   if (!id) return { own, typed: pick.value ? [["", pick.value], ...own] : own };
   const over = new Set(own.map(([field]) => field));

@@ -1,5 +1,6 @@
 import { ask } from "./engine.js";
 import { notice } from "./notice.js";
+import { units } from "./settings.js";
 import { putBack, remove } from "./store.js";
 
 const NO_FIGURES = "Its figures could not be worked out.";
@@ -59,4 +60,7 @@ export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => 
   .filter(Boolean);
 
 // What is kept is shown also where nothing answers.
-export const toldOf = (question) => ask(question).then(said, () => [NO_FIGURES]);
+// It is told in the phone's units, whatever it was typed in.
+export const toldOf = ({ move, typed }) => ask({
+  move, typed: { ...typed, units: units(), units_typed: typed.units ?? "metric" },
+}).then(said, () => [NO_FIGURES]);

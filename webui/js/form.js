@@ -1,7 +1,9 @@
 import { fillGroups, sayEmpty } from "./rows.js";
+import { units } from "./settings.js";
+import { bare, follow, says, turn } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
-const named = (form) => [...form.elements].filter((field) => field.name);
+const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
 const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
 
 // A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
@@ -20,29 +22,42 @@ export const pairs = (form) => named(form).filter(given)
 export const held = (form) => pairs(form).concat(named(form)
   .filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]));
 
+// The same for what is kept beside forms and outlives them: no number without its unit.
+export const spelled = (form) => named(form).filter((field) => given(field) && field.name !== "units")
+  .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, says(field)]]));
+
 // The same without what stood there before anybody typed or chose; a row comes whole.
 export const chosen = (form) => {
   const standing = new Set(named(form).filter(stands).map((field) => field.name));
-  return pairs(form).filter(([name]) => !standing.has(name) || name.includes("."));
+  return spelled(form).filter(([name]) => !standing.has(name) || name.includes("."));
 };
 
 const stands = (field) => (field.tagName === "SELECT" ? field.value === initial(field) : field.type === "radio" && field.defaultChecked);
 
+// Values say their units, as a link does; the form stands in the phone's.
 export const fill = (form, values) => {
   const texts = new Map([...values].reverse());
+  follow(form, option(form.elements.namedItem("units"), texts.get("units")) ?? "metric");
+  texts.delete("units");
   fillGroups(form, texts);
   for (const field of named(form)) {
+    if (field.name === "units") continue;
     const text = texts.get(field.name);
+    if ("initial" in field.dataset) {
+      const before = "untouched" in field.dataset && text === field.dataset.initial;
+      field.toggleAttribute("data-untouched", text === undefined || before);
+    }
     if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
     else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
     else field.value = text ?? field.dataset.initial ?? "";
   }
+  turn(form, units());
   for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
   settle(form);
 };
 
-const option = (select, text) => [...select.options].find((one) => one.value === text)?.value;
+const option = (select, text) => [...(select?.options ?? [])].find((one) => one.value === text)?.value;
 const initial = (select) => ([...select.options].find((one) => one.defaultSelected) ?? select.options[0])?.value;
 
 const picked = (pick, text, texts) => {
@@ -93,12 +108,16 @@ const showKeep = (form, pick) => {
   if (typed && typed.textContent !== called) typed.textContent = called;
 };
 
-// A unit that was typed behind the number would stand there twice.
-export const isUnitTyped = (field) => /[\p{L}%°"″′']/u.test(field.value);
+// The phone's units were switched.
+export const turnUnits = (form, system) => {
+  turn(form, system);
+  settle(form);
+};
 
+// A unit that was typed behind the number would stand there twice.
 export const settleUnit = (field) => {
   const unit = field.nextElementSibling;
-  if (unit?.matches(".unit")) unit.hidden = isUnitTyped(field);
+  if (unit?.matches(".unit")) unit.hidden = Boolean(field.value) && !bare(field);
 };
 
 // What depends on the choices made: which fields are asked, units, and the figures of what was picked.

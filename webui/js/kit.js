@@ -1,9 +1,9 @@
 // The builder's own things beside the built-in rows of every pick: "kit:<id>", with the figures they stand for.
 import { keptOne } from "./choices.js";
 import { ask } from "./engine.js";
-import { isUnitTyped } from "./form.js";
 import { notice, unanswered } from "./notice.js";
 import { all, change, put, remove } from "./store.js";
+import { says } from "./units.js";
 
 const theirs = (a, b) => a.id - b.id;
 
@@ -41,12 +41,6 @@ export const learn = async (id, learned, expected = null) => {
   return changed ? () => learn(id, before, learned) : undefined;
 };
 
-// A bare number is kept with its unit: the screen that uses it may count in others.
-export const withUnit = (field) => {
-  const unit = field.parentElement.querySelector(".unit");
-  return unit && !isUnitTyped(field) ? `${field.value} ${unit.textContent}` : field.value;
-};
-
 // Keeps a thing; the first of its kind is taken by itself from then on. Resolves to its id, undefined where that failed.
 export const keepThing = async (thing) => {
   const first = !(await all("kit")).some(({ record, id }) => record === thing.record && id !== thing.id);
@@ -55,11 +49,11 @@ export const keepThing = async (thing) => {
   return id;
 };
 
-// Figures that were typed on a screen, or came by a link, into the kit as one thing, and chosen there.
+// Figures that were typed on a screen, or came by a link, each with its unit, into the kit as one thing, and chosen there.
 export const keepTyped = async (form, pick, changed, refuse) => {
   const record = pick.dataset.pick;
   const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)].filter(({ value }) => value);
-  const typed = Object.fromEntries(fields.map((field) => [field.name.slice(pick.name.length + 1), withUnit(field)]));
+  const typed = Object.fromEntries(fields.map((field) => [field.name.slice(pick.name.length + 1), says(field)]));
   const answer = await ask({ move: "kit", typed: { kind: record, [record]: typed } }).catch(unanswered);
   if (!answer) return;
   if (answer.errors.length) {

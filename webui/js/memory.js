@@ -1,13 +1,13 @@
 import { withChoices } from "./choices.js";
-import { chosen } from "./settings.js";
 
-// What was typed last on each screen, kept on this phone so that a killed page comes back as it was.
+// What was typed last on each screen, kept on this phone so that a killed page comes back as it was. It says the units
+// that it was typed in.
 const KEY = "covemix.typed.";
 const ANSWER = "covemix.answer.";
 
-// a screen not used yet starts in the units chosen for all of them; what was typed before keeps the units it had
+// a screen not used yet starts with what was chosen on another
 export const atFirst = (screen) => {
-  const pairs = withChoices(screen, chosen("units") === "us" ? [["units", "us"]] : []);
+  const pairs = withChoices(screen, []);
   return pairs.length ? pairs : null;
 };
 

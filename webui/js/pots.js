@@ -2,6 +2,7 @@
 import { prime, ring } from "./alarm.js";
 import { ask } from "./engine.js";
 import { dismiss, notice } from "./notice.js";
+import { units, whenUnits } from "./settings.js";
 import { fits } from "./shapes.js";
 import { Watch, measured, zones } from "./steady.js";
 import { beat, change, put, putBack, read, remove, whenChanged } from "./store.js";
@@ -48,6 +49,7 @@ const question = async (pot, watch, more = []) => {
   const got = await ask({
     move: "pot",
     pairs: [
+      ["units", units()], ["units_typed", "metric"],
       ...pot.typed,
       ...pot.done.map((place) => [`steps.${place}.done`, "yes"]),
       ["started", String(pot.started / 1000)],
@@ -221,6 +223,7 @@ const keepAll = () => { for (const pot of pots) if (!pot.row) heartbeat(pot); };
 export const startPots = () => {
   whenChanged((store) => { if (store === "pots" || store === "all") load(); });
   setInterval(tick, TICK);
+  whenUnits(tick);
   document.addEventListener("visibilitychange", () => {
     if (document.hidden) return keepAll();
     return tick();

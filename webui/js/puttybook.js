@@ -1,6 +1,7 @@
 // Own putty batches of the log beside the form: those of the filler that is chosen stand in it as typed rows.
 import { addRow, removeRow, rowsOf } from "./rows.js";
 import { all, put, remove } from "./store.js";
+import { says, withUnit } from "./units.js";
 
 const GROUP = "batches";
 const FIELDS = ["mixed", "before", "after", "came_out"];
@@ -12,7 +13,16 @@ const field = (form, place, name) => form.elements.namedItem(`${GROUP}.${place}.
 // what the pick stands at, in the builder's words
 export const fillerName = (form) => form.elements.namedItem("filler")?.selectedOptions[0]?.textContent.trim() ?? "";
 
-const same = (form, place, entry) => FIELDS.every((name) => field(form, place, name)?.value === entry[name]);
+// As it is typed in the form now: the log keeps numbers with their unit.
+export const spelledBatch = (form, entry) => {
+  const blank = group(form).querySelector("[data-blank]").content;
+  return { ...entry, ...Object.fromEntries(FIELDS.map((name) => [name, withUnit(blank.querySelector(`[name$=".${name}"]`), entry[name] ?? "")])) };
+};
+
+const same = (form, place, entry) => FIELDS.every((name) => {
+  const one = field(form, place, name);
+  return one && says(one) === withUnit(one, entry[name]);
+});
 
 // A row belongs to one entry of the log and bears its id, for two batches may be alike. One that was filled in anew is
 // known by its figures only, and is any entry's that has no row yet.

@@ -2,7 +2,7 @@
 import { keepAwake } from "../awake.js";
 import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
 import { ask } from "../engine.js";
-import { chosen, fill, pairs } from "../form.js";
+import { chosen, fill, pairs, spelled } from "../form.js";
 import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
@@ -11,6 +11,7 @@ import { sharePot } from "../pot_link.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots.js";
 import { Watch, measured } from "../steady.js";
 import { potArticle } from "./pot.js";
+import { units } from "../settings.js";
 import { all, change } from "../store.js";
 import { offerRowUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
@@ -47,7 +48,7 @@ export const mount = (screen, main) => {
 };
 
 // A pot keeps its system and what was typed beside it (own timings, warm resin, the cup): another air is reckoned with both.
-const begin = (led, started = Date.now(), from = pairs(shown.form), beside = chosen(shown.form), watch = null) => (
+const begin = (led, started = Date.now(), from = spelled(shown.form), beside = chosen(shown.form), watch = null) => (
   start(led, started, from.filter(isSystem), beside.filter(isBeside), watch));
 
 const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
@@ -201,7 +202,7 @@ const say = async (pot, said) => {
   }
   const { form, changed } = shown;
   const now = pairs(form);
-  if (figures(now.filter(isSystem)) !== figures(pot.system)) return;
+  if (figures(spelled(form).filter(isSystem)) !== figures(pot.system)) return;
   const rows = new Map();
   for (const [name, text] of now.filter(([one]) => one.startsWith("timings."))) {
     const [, row, key] = name.split(".");
@@ -232,7 +233,11 @@ const finish = async (pot, outcome) => {
 // as it is kept now: an article holds the pot as it was when it was first shown
 const current = (pot) => list().find((one) => one.id === pot.id) ?? pot;
 
+// told in the phone's units; an earlier build kept numbers without theirs beside a pot, and the units of its form
+const counted = (beside = []) => [["units", units()], ["units_typed", beside.find(([name]) => name === "units")?.[1] ?? "metric"]];
+
 const acts = {
+  airUnit: () => shown.form.elements.namedItem("air").nextElementSibling.textContent,
   done: (pot) => {
     const next = line(pot, "step");
     if (next) amend(pot, (kept) => ({ ...kept, done: [...kept.done, next.text] }));
@@ -255,7 +260,7 @@ const acts = {
     const now = current(pot);
     const value = (key) => now.timing.find(([name]) => name === key)?.[1] ?? "";
     const asked = [["batch", value("mass")], ["container", value("in")], ["air", text]];
-    const answer = await ask({ move: "heat", pairs: [...now.system, ...(now.beside ?? []), ...asked] }).catch(() => null);
+    const answer = await ask({ move: "heat", pairs: [...counted(now.beside), ...now.system, ...(now.beside ?? []), ...asked] }).catch(() => null);
     if (!answer) return UNANSWERED;
     const usable = answer.lines.find((one) => one.name === "usable");
     if (usable) await follows(now, usable.value);

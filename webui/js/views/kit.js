@@ -4,19 +4,21 @@ import { goneOne } from "../choices.js";
 import { editing } from "../editing.js";
 import { ask } from "../engine.js";
 import { entry, said, toldOf, unreadEntry } from "../entries.js";
-import { keepThing, learn, withUnit } from "../kit.js";
+import { keepThing, learn } from "../kit.js";
 import { laidBy } from "../log.js";
 import { notice } from "../notice.js";
-import { choose, chosen } from "../settings.js";
+import { choose, chosen, units, whenUnits } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, putBack, remove, unread, whenChanged } from "../store.js";
 import { typedOf } from "../form.js";
 import { offerRowUndo } from "../undo.js";
+import { says } from "../units.js";
 
+// A bare number is kept with its unit: the phone may count in others by then.
 const typedIn = (form, record) => {
   const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
     .filter((field) => field.value && (field.type !== "radio" || field.checked))
-    .map((field) => [field.name.slice(record.length + 1), withUnit(field)]);
+    .map((field) => [field.name.slice(record.length + 1), says(field)]);
   const base = typedOf(form.elements.namedItem(record));
   delete base.id;
   return { ...base, ...Object.fromEntries(own) };
@@ -26,6 +28,9 @@ const pairsOf = ({ record, typed }) => [["kind", record],
   ...Object.entries(typed).map(([key, text]) => [`${record}.${key}`, text])];
 
 const STORES = ["kit", "pots"]; // the log shows its own rows that cannot be read
+let counted = () => {}; // the kit that is shown, in other units
+whenUnits(() => counted());
+
 const byAge = (a, b) => a.id - b.id;
 
 export const mount = (screen, main) => {
@@ -62,7 +67,7 @@ export const mount = (screen, main) => {
   const toLearn = async (thing) => {
     if (thing.record !== "people") return null;
     const rows = await laidBy(thing.typed.name);
-    const own = rows.length ? await ask({ move: "own_rates", typed: { rows } }).catch(() => null) : null;
+    const own = rows.length ? await ask({ move: "own_rates", typed: { rows, units: units(), units_typed: "metric" } }).catch(() => null) : null;
     const learned = own?.leads[0]?.pairs[0][1];
     return learned && learned !== thing.typed.learned ? { learned, said: said(own) } : null;
   };
@@ -124,6 +129,11 @@ export const mount = (screen, main) => {
   prime();
   voices();
   whenVoices(voices);
+  counted = () => {
+    if (!main.isConnected) return;
+    for (const field of main.querySelectorAll("[name=set-units]")) field.checked = field.value === units();
+    list();
+  };
   startBackup(main);
   whenChanged(() => { if (main.isConnected) list(); });
   list();

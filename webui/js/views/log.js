@@ -7,6 +7,7 @@ import { blankAnswers, showAnswers } from "../lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { notice } from "../notice.js";
+import { whenUnits } from "../settings.js";
 import { unread, whenChanged } from "../store.js";
 import { offerUndo } from "../undo.js";
 
@@ -21,11 +22,14 @@ const holds = (batch, words) => {
 // A cell that a spreadsheet would take for a formula is kept as text.
 const cell = (text) => `"${(/^[=+@\t\r]|^-\D/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
 const table = (rows, form) => {
-  const fields = [...form.querySelectorAll("[name]")].filter((field) => field.name !== "units");
+  const fields = [...form.querySelectorAll("[name]")].filter((field) => !("aside" in field.dataset));
   const heads = ["When", ...fields.map((field) => field.labels[0].textContent.trim())];
   const text = (batch) => [new Date(batch.when).toISOString(), ...fields.map((field) => batch.typed[field.name] ?? "")];
   return [heads, ...rows.map(text)].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 };
+
+let counted = () => {}; // the log that is shown, in other units
+whenUnits(() => counted());
 
 export const mount = (screen, main) => {
   const search = main.querySelector("[data-search]");
@@ -100,6 +104,7 @@ export const mount = (screen, main) => {
     download(`covemix-log-${today()}.csv`, table(await batches(), main.querySelector("[data-form]")), "text/csv");
   });
   whenChanged(() => { if (main.isConnected) read(); });
+  counted = () => { if (main.isConnected) read(); };
   const id = toOpen();
   read().then(() => {
     const batch = kept.find((one) => one.id === id);

@@ -5,6 +5,7 @@ import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
 import { notice, unanswered } from "../notice.js";
+import { units } from "../settings.js";
 import { printCards } from "../share.js";
 import { whenChanged } from "../store.js";
 import { offerUndo } from "../undo.js";
@@ -71,7 +72,7 @@ const put = (label, told) => {
 // How fast these hands were, by the log.
 const takeRates = async () => {
   const { form } = shown;
-  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)) } }).catch(unanswered);
+  const answer = await ask({ move: "own_rates", typed: { rows: await laidBy(crew(form)), units: units(), units_typed: "metric" } }).catch(unanswered);
   if (!answer) return;
   const own = Number(form.elements.namedItem("crew").value.match(/^kit:(\d+)$/)?.[1]);
   for (const { label, pairs: [[name, learned]] } of answer.leads) {

@@ -1,5 +1,6 @@
 // One running pot on the screen: what the engine says of it, large, and the taps that go with it.
 import { ruled } from "../figure.js";
+import { bare } from "../units.js";
 
 const make = (tag, name, text = "") => {
   const element = document.createElement(tag);
@@ -44,8 +45,8 @@ export const potArticle = (pot, acts) => {
   const said = make("p", "actions pot-said");
   said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
     button("Gone", () => acts.gone(pot)));
-  const air = typedFold(`pot-air-${pot.id}`, AIR, (text) => acts.air(pot, text));
-  const set = typedFold(`pot-left-${pot.id}`, LEFT, (text) => acts.left(pot, text));
+  const { fold: air, counted } = typedFold(`pot-air-${pot.id}`, AIR, (text) => acts.air(pot, text), acts.airUnit);
+  const { fold: set } = typedFold(`pot-left-${pot.id}`, LEFT, (text) => acts.left(pot, text));
   const trouble = make("p", "pot-trouble");
   const drop = make("p", "actions");
   drop.append(button("End this pot", () => acts.drop(pot)));
@@ -61,6 +62,7 @@ export const potArticle = (pot, acts) => {
     write(trouble, problem);
     for (const part of [left, rule, next, warnings, actions, said, air, set, wall]) part.hidden = !large;
     if (!pot.timing.length || told.over) air.hidden = true;
+    counted();
     if (!large) {
       write(batch, "Pot");
       write(what, "");
@@ -93,8 +95,9 @@ const AIR = { name: "The air has changed", label: "Air temperature now", mode: "
 // Another phone counts the same pot, or the clock of this one was changed: what is really left.
 const LEFT = { name: "Set what is left", label: "Left now, by the other phone or your watch", mode: "text", hint: "12:30", act: "Count from it" };
 
-// One thing to type, folded away. tell: called with the text, resolves to what is wrong with it, or ""
-const typedFold = (id, { name, label: words, mode, hint = "", act }, tell) => {
+// One thing to type, folded away. tell: called with the text, resolves to what is wrong with it, or ""; unitNow: the unit
+// that a bare number has, in the phone's units
+const typedFold = (id, { name, label: words, mode, hint = "", act }, tell, unitNow = () => "") => {
   const fold = make("details", "fold");
   const field = make("div", "field");
   const label = make("label", "", words);
@@ -106,20 +109,34 @@ const typedFold = (id, { name, label: words, mode, hint = "", act }, tell) => {
   Object.assign(input, { type: "text", inputMode: mode, autocomplete: "off", placeholder: hint });
   input.setAttribute("aria-describedby", error.id);
   error.hidden = true;
+  const unit = make("span", "unit", unitNow());
+  unit.ariaHidden = "true";
+  const typed = make("span", "typed");
+  typed.append(input, unit);
+  const says = () => (unit.textContent && input.value && bare(input) ? `${input.value} ${unit.textContent}` : input.value);
+  const settle = () => { unit.hidden = Boolean(input.value) && !bare(input); };
+  input.addEventListener("input", settle);
+  // the phone's units were switched: what was typed keeps its own
+  const counted = () => {
+    if (unit.textContent === unitNow()) return;
+    input.value = says();
+    unit.textContent = unitNow();
+    settle();
+  };
   const said = async () => {
-    const wrong = await tell(input.value);
+    const wrong = await tell(says());
     write(error, wrong);
     error.hidden = !wrong;
     input.setAttribute("aria-invalid", String(Boolean(wrong)));
     if (!wrong) fold.open = false;
   };
-  field.append(label, input, error);
+  field.append(label, typed, error);
   const inside = make("div", "fold-inside");
   const actions = make("p", "actions");
   actions.append(button(act, said));
   inside.append(field, actions);
   fold.append(make("summary", "fold-name", name), inside);
-  return fold;
+  return { fold, counted };
 };
 
 const list = (place, lines) => {

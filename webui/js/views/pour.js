@@ -5,14 +5,18 @@ import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, takeAway, takeBack } from "../puttybook.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
+import { whenUnits } from "../settings.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { offerRowUndo, offerUndo } from "../undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
 const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
+
+let counted = () => {}; // the pour that is shown, in other units
+whenUnits(() => counted());
 
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
@@ -26,7 +30,8 @@ export const mount = (screen, main) => {
   const write = (name, text) => { field(name).value = text; changed(); };
 
   // weighed again, tapped how stiff: in the log, and in the form from now on; what is wrong with it is told in words
-  const keep = async (entry) => {
+  const keep = async (weighed) => {
+    const entry = spelledBatch(form, weighed);
     const filler = fillerName(form);
     const now = await ask({ move: "thicken", pairs: pairs(form) }).catch(() => null);
     const place = form.querySelectorAll(`[data-group="${GROUP}"] .group-rows > *`).length;
@@ -107,5 +112,6 @@ export const mount = (screen, main) => {
   });
   // a link is taken in first, or it would be filled in over them
   view.brought.then(() => (isLink(form) ? null : fresh())).then(() => bench.resume());
+  counted = () => { if (form.isConnected) bench.turned(); };
   return view;
 };

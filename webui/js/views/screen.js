@@ -2,13 +2,14 @@
 import { bring, isLink, ofServer } from "../bring.js";
 import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { comesApart, fill, held, pairs, settle, settleUnit, showErrors, showUnderstood } from "../form.js";
+import { comesApart, fill, held, pairs, settle, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
 import { keepTyped, offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
 import { notice, once } from "../notice.js";
 import { watchOld } from "../old.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
+import { choose, units, whenUnits } from "../settings.js";
 import { openShare, prepare } from "../share.js";
 import { edited, offerUndo, shown } from "../undo.js";
 
@@ -105,12 +106,25 @@ export const mount = (screen, main) => {
     showErrors(form, errors);
   };
 
+  // what is kept of this screen says its own units until it is typed in again
+  const counts = (system) => {
+    if (!form.isConnected) return;
+    turnUnits(form, system);
+    refresh();
+  };
+  counting = counts;
+
   form.classList.add("live");
   for (const tool of form.querySelectorAll("[data-add-row], .row-tools")) tool.hidden = false;
   form.addEventListener("input", ({ target }) => { // three megabytes cost a phone seconds before anybody can refuse them
     if (target.value.length > LONGEST_TYPED) target.value = target.value.slice(0, LONGEST_TYPED);
   }, { capture: true });
   form.addEventListener("input", ({ target }) => {
+    if (target.name === "units") {
+      choose("units", target.value);
+      return;
+    }
+    target.removeAttribute("data-untouched");
     const apart = comesApart(form, target);
     changed(target.matches("input:not([type=radio])") && !apart ? target : null);
   });
@@ -156,11 +170,13 @@ export const mount = (screen, main) => {
   };
 
   const served = location.search.length > 1 && !("unanswered" in main.dataset); // what the server answered stands
+  const answeredIn = form.dataset.units;
   const brought = bring(screen, main, { again: () => { takeOwn(form); settle(form); refresh(); }, changed });
-  settle(form);
+  turnUnits(form, units());
   const kept = recallAnswer(screen, pairs(form));
+  const stands = served || !(location.search.length > 1 || (recall(screen) ?? atFirst(screen)));
   if (kept) showKept(kept);
-  else if (!served && (location.search.length > 1 || (recall(screen) ?? atFirst(screen)))) blank();
+  else if (!stands || answeredIn !== units()) blank();
   else old.shown(key(pairs(form))); // the server's figures are of this form, settled or not
   brought.then(() => refresh());
   offerKit(form).then(() => {
@@ -182,6 +198,10 @@ const holdHere = (typed) => {
   } catch { /* too much, or too often: it stands in the form */ }
   return true;
 };
+
+// the screen that is shown; the page hears of other units once
+let counting = () => {};
+whenUnits((system) => counting(system));
 
 // After what was drawn just now is on the screen; a page that nobody sees paints nothing.
 const painted = (next) => {

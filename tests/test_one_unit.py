@@ -1,0 +1,197 @@
+"""Units at the edge: a number means what stands beside it, in both systems, in every field and every text."""
+import json
+import re
+
+import cases
+import pytest
+from covemix.shared import inputs, links, moves
+from covemix.shared.call import call
+from covemix.shared.declared import with_units
+from covemix.shared.quantities import Amount, Number, Parts
+from covemix.shared.records_shed import RECORDS
+from covemix.shared.units import METRIC, US
+from house import app
+from starlette.testclient import TestClient
+
+WEIGHT, LENGTH = Number("mass", "Mass", unit="g"), Number("length", "Length", unit="m")
+TIME = Number("time", "Time", unit="min")
+TEN, TEN_AND_A_HALF = 94 * 0.0254, 94.5 * 0.0254
+# a figure with a metric sign behind it; g/mL and W/(m² K) are the same in both systems
+METRIC_SIGN = re.compile(r"(?<![\w/])[\d.½]+[\s\u00a0]?(g|kg|mL|L|mm|cm|m|°C|g/m²|mm²|m²|m³|m³/h|m/min|g/m)(?![\w/²³])")
+# a scale that shows grams and a cup with marks in mL are metric things, whoever uses them; so is a constant of physics
+METRIC_THINGS = re.compile("Scale that shows|Medicine cup|Mixing cup|m² K/W")
+SAYS = ("label", "text", "rough", "caution", "message", "under", "said", "figure", "asks")
+
+
+@pytest.mark.parametrize("typed, metres, understood", [
+    ("7' 10\"", TEN, "7 ft 10 in"), ("7 ft 10 in", TEN, "7 ft 10 in"),
+    ("7'10 1/2\"", TEN_AND_A_HALF, "7 ft 10.5 in"),
+    ("7’ 10½”", TEN_AND_A_HALF, "7 ft 10.5 in"),
+    ("7'-10-1/2\"", TEN_AND_A_HALF, "7 ft 10.5 in"), ("7' 10''", TEN, "7 ft 10 in"),
+    ("7' 10", TEN, "7 ft 10 in"),
+    ("7 feet 10 inches", TEN, "7 ft 10 in"), ("0' 4\"", 0.1016, "0 ft 4 in"),
+    ("3-1/2 in", 3.5 * 0.0254, "3.5 in"),
+])
+def test_feet_and_inches_stand_in_one_field(typed, metres, understood):
+    """1 ft = 12 in = 0.3048 m: NIST SP 811 (2008), App. B.8."""
+    for system in (METRIC, US):
+        values, errors = inputs.read((LENGTH,), {"units": system, "length": typed})
+        assert errors == [] and values["length"] == pytest.approx(metres, rel=1e-12)
+        assert values["_understood"] == [["length", understood]] * (typed != understood)
+
+
+def test_pounds_and_ounces_hours_and_minutes_too():
+    """1 lb = 16 oz = 0.45359237 kg: NIST SP 811 (2008), App. B.8."""
+    read = {}
+    for item, typed in ((WEIGHT, "1 lb 4 oz"), (TIME, "1 h 20 min")):
+        values, errors = inputs.read((item,), {item.name: typed})
+        assert errors == []
+        read[item.name] = values[item.name]
+    assert read == {"mass": pytest.approx(1.25 * 0.45359237, rel=1e-12), "time": pytest.approx(4800)}
+    amount = Amount("amount", "Amount", (("total", "Mix", ("g", "mL")),))
+    assert amount.read("2 lb 8 oz", "amount", {"units": US, "_understood": []})[1] == pytest.approx(2.5 * 0.45359237)
+    parts = Parts("length", "Length", unit="m", least=1)
+    assert parts.read("7' 6\" : 3' 0\"", "length", {"units": US, "_understood": []}) == pytest.approx((2.286, 0.9144))
+
+
+@pytest.mark.parametrize("typed", ["7' 14\"", "7.5 ft 3 in", "-7' 10\"", "7' 10 mm", "7' 10' 3",
+                                   "1 lb 4 g", "7 in 3 ft", "' 10\""])
+def test_two_units_that_do_not_belong_together_are_refused_at_the_field(typed):
+    for item in (LENGTH, WEIGHT):
+        assert [e.field for e in inputs.read((item,), {item.name: typed})[1]] == [item.name]
+
+
+def leaves(declared, prefix=""):
+    for item in declared:
+        inner = item.record.fields if item.kind == "pick" else getattr(item, "fields", ())
+        yield from leaves(inner, f"{prefix}{item.name}.")
+        yield prefix + item.name, item
+
+
+def test_the_defaults_mean_the_same_in_both_systems():
+    """Also those of rows, and the built-in things of the kit: their numbers say their units."""
+    for name in moves.names():
+        for path, item in leaves(moves.module(name).INPUTS):
+            if item.kind in ("pick", "group"):
+                for typed in [dict(row[3]) for row in item.record.rows] if item.kind == "pick" else item.default:
+                    fields = item.record.fields if item.kind == "pick" else item.fields
+                    assert with_units(fields, typed, METRIC) == with_units(fields, typed, US), (name, path, typed)
+            elif item.kind in ("number", "amount") and item.default is not None:
+                first, second = (item.read(None, "", {"units": system, "_understood": []}) for system in (METRIC, US))
+                first, second = (one[1] if item.kind == "amount" else one for one in (first, second))
+                assert first == pytest.approx(second, rel=2e-3), (name, path)
+
+
+def test_built_in_things_are_all_looked_at():
+    assert len(RECORDS) > 8
+
+
+@pytest.mark.parametrize("name", moves.names())
+def test_no_text_of_a_form_keeps_a_metric_figure_in_us_units(name):
+    found = []
+
+    def walk(facts):
+        for key, value in facts.items() if isinstance(facts, dict) else enumerate(facts):
+            if isinstance(value, str) and key in ("label", "help"):
+                found.extend([value] if METRIC_SIGN.search(value) or "{" in value else [])
+            elif isinstance(value, (dict, list)) and key != "typed":
+                walk(value)
+
+    walk(moves.about(name, US))
+    assert [text for text in found if not METRIC_THINGS.search(text)] == []
+
+
+# what is made in metric: a built-in scale that shows grams
+OWN_SCALE = {"step": "0.1 oz", "most": "20 lb"}
+COUNTS = {"plan": 25, "clock": 25, "boat": 50, "heat": 50, "sources": 3}
+
+
+@pytest.mark.parametrize("name", moves.names())
+def test_no_answer_keeps_a_metric_figure_in_us_units(name):
+    """Over generated cases whose numbers are typed bare; words that somebody typed are his own."""
+    answered = 0
+    for request in cases.different(name, COUNTS.get(name, 150), seed=12):
+        typed = without_units(request["typed"] if "typed" in request else links.tree(request["pairs"]))
+        typed["units"] = US
+        if any(item.name == "scale" for item in moves.module(name).INPUTS):
+            typed["scale"] = OWN_SCALE
+        answer = json.loads(call(json.dumps({"move": name, "typed": typed})))
+        answered += not answer["errors"]
+        for text in texts([answer["lines"], answer["errors"], answer.get("steps", []), answer["figures"]]):
+            if name == "kit" or METRIC_THINGS.search(text):
+                continue  # the kit tells a thing as it was typed
+            assert not METRIC_SIGN.search(text) and "{" not in text, (text, typed)
+    assert answered > 0
+
+
+def without_units(typed):
+    """Bare numbers only, so that every unit in the answer is ours."""
+    if isinstance(typed, dict):
+        return {key: without_units(value) for key, value in typed.items() if key not in ("timings", "learned")}
+    if isinstance(typed, list):
+        return [without_units(value) for value in typed]
+    if isinstance(typed, str) and re.search(r"\d", typed) and re.search(r"[^\d.:, ]", typed):
+        return None if METRIC_SIGN.search(typed) or "{" in typed else typed
+    return typed
+
+
+def texts(found):
+    if isinstance(found, dict):
+        for key, value in found.items():
+            if isinstance(value, str) and key in SAYS:
+                yield value
+            elif key not in ("shapes", "keeps", "logs", "lead"):
+                yield from texts(value)
+    elif isinstance(found, (list, tuple)):
+        for one in found:
+            yield from texts(one)
+
+
+@pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS])
+def test_what_was_typed_before_a_switch_means_what_it_meant(screen):
+    """A plain form without scripts says in which units its numbers were typed."""
+    declared = moves.screen_inputs(screen)
+    for request in cases.different(screen, 25, seed=5):
+        pairs = [pair for pair in request["pairs"] if pair[0] != "units"]
+        before = inputs.read(declared, links.tree([["units", METRIC], *pairs]))
+        after = inputs.read(declared, links.tree([["units", US], ["units_typed", METRIC], *pairs]))
+        assert [e.field for e in before[1]] == [e.field for e in after[1]]
+        if not before[1]:
+            assert known(after[0], declared) == known(before[0], declared), pairs
+
+
+def known(values, declared):
+    found = {}
+    for item in declared:
+        value = values.get(item.name)
+        if item.kind == "pick" and value is not None:
+            value = known(value, item.record.fields)
+        elif item.kind == "group" and value is not None:
+            value = [row and known(row, item.fields) for row in value]
+        elif item.kind in ("number", "amount") and item.default is not None and not typed_text(values, item):
+            continue  # a default is the same to three figures
+        found[item.name] = near(value)
+    return found
+
+
+def typed_text(values, item):
+    text = item.typed_in(values["_tree"])
+    return text is not None and str(text).strip(" \t\r\n") != ""
+
+
+def near(value):
+    if isinstance(value, float):
+        return pytest.approx(value, rel=1e-9)
+    if isinstance(value, tuple):
+        return tuple(near(one) for one in value)
+    return value
+
+
+def test_a_page_without_scripts_keeps_what_was_typed_before_the_switch():
+    client = TestClient(app())
+    page = client.get("/", params={"units": US, "units_typed": METRIC, "amount": "240", "amount_is": "total"}).text
+    assert 'value="240 g"' in page and 'name="units_typed" value="us"' in page
+    assert "8.47 oz" in page or "6.35 oz" in page or "oz" in page
+    assert "6,804" not in page and "6804 g" not in page
+    plain = client.get("/", params={"units": US, "units_typed": US, "amount": "8", "amount_is": "total"}).text
+    assert 'value="8"' in plain and '>oz</span>' in plain
