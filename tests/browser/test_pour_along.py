@@ -272,17 +272,20 @@ def test_a_putty_row_that_was_removed_comes_back_with_its_entry_of_the_log(along
 
 
 def test_undo_of_a_putty_row_brings_its_filler_back_and_the_next_choice_takes_it_away(along):
+    """An edit ends what could be taken back: the filler that was chosen since is not thrown away."""
     page, rows = with_a_batch(along)
     filler = page.locator("[name=filler]")
     own = filler.input_value()
     other = filler.locator("option").nth(2).get_attribute("value")
     rows.first.get_by_role("button", name="Remove").click()
-    filler.select_option(other)
     page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
     expect(filler).to_have_value(own)
     expect(rows).to_have_count(1)
     page.wait_for_function(f"async () => await ({BATCHES})() === 1")
+    rows.first.get_by_role("button", name="Remove").click()
+    expect(page.locator("[data-notice=row]")).to_have_count(1)
     filler.select_option(other)
+    expect(page.locator("[data-notice=row]")).to_have_count(0)
     expect(rows).to_have_count(0)
 
 
@@ -303,3 +306,29 @@ def test_a_putty_batch_is_taken_back_after_its_row_was_filled_in_anew(along):
     expect(rows).to_have_count(1)
     expect(page.locator("[name='batches.0.after']")).to_have_value("460")
     assert page.evaluate(BATCHES) == 0
+
+
+DEAF_FOR_NOW = """() => {
+  const post = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = () => {};
+  window.well = () => { Worker.prototype.postMessage = post; };
+}"""
+
+
+def test_a_tap_that_finds_no_answer_is_no_step(phone, standing):
+    """The step it left is marked meanwhile; it stands again where no answer comes, and the next tap is of that one."""
+    phone.goto(standing.url)
+    expect(figure(phone, "reading_b")).to_be_visible()
+    phone.locator("[data-along-go]").click()
+    expect(bench(phone, "step")).to_contain_text("Step 1 of")
+    shown = [bench(phone, name).text_content() for name in ("part", "figure")]
+    phone.evaluate(DEAF_FOR_NOW)
+    bench(phone, "tap").click()
+    expect(bench(phone, "step")).to_contain_text("before your tap")
+    assert bench(phone, "figure").evaluate("(one) => getComputedStyle(one).textDecorationLine") == "line-through"
+    phone.evaluate("well()")
+    expect(bench(phone, "wrong")).to_be_visible(timeout=30_000)
+    expect(bench(phone, "step")).to_contain_text("Step 1 of")
+    assert [bench(phone, name).text_content() for name in ("part", "figure")] == shown
+    bench(phone, "tap").click()
+    expect(bench(phone, "step")).to_contain_text("Step 2 of", timeout=30_000)
