@@ -3,9 +3,10 @@ PYTHON ?= python3
 HOST ?= 127.0.0.1
 PORT ?= 8000
 JOBS ?= $(shell nproc)
+ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 
-.PHONY: run test lint checks mutants broken bench audit lock pictures clean
+.PHONY: run test lint checks mutants broken bench audit lock interpreter pictures clean
 
 run: .venv/run
 	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
@@ -45,6 +46,10 @@ lock:
 	rm -rf .venv/lock && $(PYTHON) -m venv .venv/lock && .venv/lock/bin/pip install --quiet '.[test]'
 	{ head -1 tests/lock.txt; .venv/lock/bin/pip freeze --exclude covemix; } > .venv/lock.txt && mv .venv/lock.txt tests/lock.txt
 	rm -rf .venv/lock
+
+# builds the shipped interpreter anew, in a Debian of its own, and compares every byte; as root
+interpreter:
+	webui/interpreter/room.sh $(ROOM) --prove
 
 pictures: .venv/test
 	.ci/browser

@@ -1,6 +1,8 @@
 """Vendored files are what they are pinned to be."""
 import hashlib
+import importlib.util
 import json
+import re
 
 import brotli
 import house
@@ -10,6 +12,18 @@ from covemix.server.build import HOUSE
 VENDOR = HOUSE / "webui" / "vendor"
 BUILD = house.build()
 LISTED = json.loads((VENDOR / "vendor.json").read_text(encoding="utf-8"))
+
+(BUILT,) = [library for library in LISTED if "port" in library]
+TOOLS = {"emscripten", "clang-19", "lld-19", "llvm-19", "binaryen", "nodejs", "make", "python3-brotli"}
+
+
+@pytest.fixture
+def refresh():
+    """refresh.py, which is no part of a package."""
+    spec = importlib.util.spec_from_file_location("refresh", VENDOR / "refresh.py")
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
 
 
 @pytest.mark.parametrize("library", LISTED, ids=[library["name"] for library in LISTED])
@@ -35,6 +49,42 @@ def test_a_small_form_holds_what_is_sent(made):
 
 def test_the_interpreter_is_built_from_what_stands_beside_it():
     """Who changes a file of it builds it anew: refresh.py writes these hashes when it does."""
-    (library,) = [one for one in LISTED if "port" in one]
     files = (HOUSE / "webui" / "interpreter").iterdir()
-    assert library["port"] == {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in files}
+    assert BUILT["port"] == {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in files}
+
+
+def test_each_tool_that_decides_the_bytes_is_pinned():
+    """emscripten brings its libc along, so its version is that too."""
+    assert set(BUILT["tools"]) >= TOOLS
+    assert re.fullmatch(r"Debian \d+\.\d+, as it stood on \d{4}-\d\d-\d\d", BUILT["room"])
+    for tool, version in BUILT["tools"].items():
+        assert re.fullmatch(r"(\d+:)?\d[\w.+~]*-[\w.+~]+", version), tool
+    assert re.fullmatch(r"[0-9a-f]{64}", BUILT["archive"]["sha256"])
+
+
+def test_the_guide_names_the_command_that_proves_the_bytes():
+    assert "`sudo make interpreter`" in (HOUSE / "DEVELOPERS.md").read_text(encoding="utf-8")
+    recipe = (HOUSE / "Makefile").read_text(encoding="utf-8").split("\ninterpreter:\n\t")[1].splitlines()[0]
+    assert recipe == "webui/interpreter/room.sh $(ROOM) --prove"
+    room = HOUSE / "webui" / "interpreter" / "room.sh"
+    assert room.stat().st_mode & 0o100
+    assert "http" not in room.read_text(encoding="utf-8")  # the host is debootstrap's own, or given
+
+
+@pytest.mark.parametrize(("tool", "byte"), [(False, False), (True, False), (False, True)])
+def test_a_proof_tells_a_strange_tool_and_a_strange_byte_and_writes_nothing(refresh, monkeypatch, tmp_path, tool, byte):
+    kept = {path: path.read_bytes() for path in VENDOR.rglob("*") if path.is_file()}
+    made = tmp_path / "micropython.wasm"
+    made.write_bytes((VENDOR / "micropython/micropython.wasm").read_bytes() + b"x" * byte)
+    (tmp_path / "LICENSE").write_text("another", encoding="utf-8")
+    here = BUILT["tools"] | ({"binaryen": "121-1"} if tool else {})
+    monkeypatch.setattr(refresh, "installed", lambda packages: here)
+    monkeypatch.setattr(refresh, "built", lambda *given: tmp_path)
+    said = refresh.refresh(["micropython"], prove=True)
+    assert ["binaryen: 121-1 is not 120-4"] * tool == [line for line in said if line.startswith("binaryen")]
+    assert len(said) == tool + byte
+    assert {path: path.read_bytes() for path in VENDOR.rglob("*") if path.is_file()} == kept
+
+
+def test_a_tool_that_is_missing_is_told(refresh):
+    assert refresh.strange({"make": "4.4.1-2", "sed": "4.9-2"}, {"sed": "4.9-2"}) == ["make: none is not 4.4.1-2"]

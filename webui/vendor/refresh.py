@@ -1,14 +1,15 @@
 """Refresh the vendored libraries: `refresh.py [NAME...]` gets what vendor.json pins, and checks every hash.
 
 To take a new version, change it in vendor.json and run with `--accept`: the new hashes are written there, and the
-difference is yours to read before it is committed; the hash of an archive is typed in by hand. A library is fetched
-with npm, or built from Debian's source of it: the interpreter, as `webui/interpreter/` says. That needs the Debian that
-vendor.json names (a chroot will do) with emscripten, make, dpkg-dev and python3-brotli, and its source packages among
-apt's sources; the same archive and compiler give the same bytes. Files worth it get their smallest form, made once here
+difference is yours to read before it is committed; the hash of an archive is typed in by hand. `--prove` writes
+nothing: what is made is only compared. A library is fetched with npm, or built from Debian's source of it: the
+interpreter, as `webui/interpreter/` says, in a room that `room.sh` there makes. Each tool that decides its bytes is
+pinned too; the same archive and tools give the same bytes. Files worth it get their smallest form, made once here
 instead of at every start.
 """
 import hashlib
 import json
+import os
 import shutil
 import subprocess
 import sys
@@ -38,6 +39,19 @@ def port() -> dict[str, str]:
     return {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(PORT.iterdir())}
 
 
+def installed(packages: list[str]) -> dict[str, str]:
+    """The version of each Debian package that stands in this room; one that does not stand here is left out."""
+    asked = ["dpkg-query", "--show", "--showformat", "${Package} ${Version}\n", *packages]
+    said = subprocess.run(asked, capture_output=True, text=True).stdout
+    return dict(line.split(" ", 1) for line in said.splitlines() if not line.endswith(" "))
+
+
+def strange(pinned: dict[str, str], here: dict[str, str]) -> list[str]:
+    """A line for each tool that is not here in its pinned version."""
+    return [f"{tool}: {here.get(tool, 'none')} is not {version}" for tool, version in pinned.items()
+            if here.get(tool) != version]
+
+
 def built(source: str, version: str, archive: dict, into: Path) -> Path:
     """A folder with what `webui/interpreter/` makes of Debian's source package, and the licence of that."""
     subprocess.run(["apt-get", "source", "--download-only", f"{source}={version}"], cwd=into, check=True)
@@ -48,19 +62,25 @@ def built(source: str, version: str, archive: dict, into: Path) -> Path:
         opened.extractall(into, filter="data")
     (top,) = (path.parent for path in into.glob("*/LICENSE"))
     made = into / "made"
-    subprocess.run(["make", "-C", PORT, f"TOP={top}", f"BUILD={made}"], check=True)
+    subprocess.run(["make", f"--jobs={os.cpu_count()}", "-C", PORT, f"TOP={top}", f"BUILD={made}"], check=True)
     shutil.copy(top / "LICENSE", made / "LICENSE")
     return made
 
 
-def refresh(names: list[str], accept: bool) -> list[str]:
-    """Copy every pinned file (of `names`, where some are given); hashes that do not fit are returned, or accepted."""
+def refresh(names: list[str], accept: bool = False, prove: bool = False) -> list[str]:
+    """Copy every pinned file (of `names`, where some are given); hashes and versions of tools that do not fit are
+    returned, or accepted. prove: compare only, and leave every file as it stands.
+    """
     wrong, listed = [], json.loads(LIST.read_text(encoding="utf-8"))
     for library in listed:
         if names and library["name"] not in names:
             continue
         with tempfile.TemporaryDirectory() as folder:
             if "archive" in library:
+                here = installed(list(library["tools"]))
+                if accept:
+                    library["tools"] |= here
+                wrong += strange(library["tools"], here)
                 library["port"] = port()
                 package = built(library["source"], library["version"], library["archive"], Path(folder))
             else:
@@ -73,11 +93,16 @@ def refresh(names: list[str], accept: bool) -> list[str]:
                     continue
                 file["sha256"] = digest
                 target = HERE / file["path"]
-                target.parent.mkdir(exist_ok=True)
-                target.write_bytes(body)
+                forms = {target: body}
                 if len(body) > WORTH_IT:
-                    target.with_name(target.name + ".br").write_bytes(brotli.compress(body, quality=11))
-            if (package / "LICENSE").exists():
+                    forms[target.with_name(target.name + ".br")] = brotli.compress(body, quality=11)
+                for path, bytes_of in forms.items():
+                    if prove and path.read_bytes() != bytes_of:
+                        wrong.append(f"{path.name}: what stands here is not what is made")
+                    elif not prove:
+                        path.parent.mkdir(exist_ok=True)
+                        path.write_bytes(bytes_of)
+            if not prove and (package / "LICENSE").exists():
                 shutil.copy(package / "LICENSE", HERE / library["name"] / "LICENSE")
     if accept:
         LIST.write_text(json.dumps(listed, indent=2) + "\n", encoding="utf-8")
@@ -85,6 +110,9 @@ def refresh(names: list[str], accept: bool) -> list[str]:
 
 
 if __name__ == "__main__":
-    problems = refresh([word for word in sys.argv[1:] if word != "--accept"], "--accept" in sys.argv)
+    wishes = {word for word in sys.argv[1:] if word.startswith("--")}
+    if not wishes <= {"--accept", "--prove"} or len(wishes) > 1:
+        raise SystemExit("refresh.py [NAME...] [--accept | --prove]")
+    problems = refresh([word for word in sys.argv[1:] if word not in wishes], "--accept" in wishes, "--prove" in wishes)
     print("\n".join(problems) or "all files are as pinned")
     sys.exit(bool(problems))
