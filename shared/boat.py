@@ -255,7 +255,7 @@ def _how_counted(values, planned, batch):
     if planned.planned and planned.batches < batch["batches"]:
         found += ", coats and what is in no plan by mass"
     if values["temperature"] is None:
-        found += ", at " + counted.ASSUMED
+        found += ", at " + told(counted.WARMTH, "degC", values["units"], places=0)
     if planned.surplus > 0.001:
         found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
             told(planned.surplus, "g", values["units"], UP))

@@ -11,7 +11,7 @@ from .mixes import NONE, Counted, of_plan, together
 from .numbers import shown
 from .once import once
 
-ASSUMED = "20 °C"  # where no temperature is typed (own judgement); the batches then say so
+WARMTH, ASSUMED = 293.15, "20 °C"  # [K], and as typed: where no temperature is, and the batches say so (own judgement)
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 _kept = {}  # what was counted of the same pairs: on a phone mostly nothing of it changed
 
@@ -64,8 +64,9 @@ def why_largest(values) -> str:
 
 def _largest(values):
     found, _ = read(plan.INPUTS, links.tree(handed(values) + [
-        ["temperature", ASSUMED], ["pieces.0.length", "1"], ["pieces.0.putty", "1"], ["pieces.0.wet", "1"]]))
-    found["units"] = values["units"]
+        ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
+        ["pieces.0.wet", "1 g/m"]]))
+    found.setdefault("system", values["system"])  # one that a plan would refuse for its times
     return day.largest(found), day.why_largest(found, day.limits(found)[0])
 
 

@@ -130,7 +130,8 @@ def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, ans
     expect(figure(phone, "reading_b")).to_have_text("200 g")
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill(AWKWARD)
-    expect(phone.locator("[data-error=amount]")).to_contain_text("the engine's answer could not be read", timeout=7000)  # sooner than patience ends
+    expect(phone.locator("[data-error=amount]")).to_contain_text(
+        "the engine's answer could not be read", timeout=7000)  # sooner than patience ends
     expect(figure(phone, "reading_b")).to_be_hidden()
     amount.fill("300")
     expect(figure(phone, "reading_b")).to_have_text("300 g")
