@@ -96,9 +96,10 @@ const LEFT = { name: "Set what is left", label: "Left now, by the other phone or
 // One thing to type, folded away. tell: called with the text, resolves to what is wrong with it, or ""
 const typedFold = (id, { name, label: words, mode, hint = "", act }, tell) => {
   const fold = make("details", "fold");
-  const field = make("div", "field");
-  const label = make("label", "", words);
-  const input = make("input");
+  const field = make("div", "field-box");
+  const label = make("label", "field-label", words);
+  const typed = make("span", "typed");
+  const input = make("input", "words");
   const error = make("p", "error");
   input.id = id;
   label.htmlFor = input.id;
@@ -113,7 +114,8 @@ const typedFold = (id, { name, label: words, mode, hint = "", act }, tell) => {
     input.setAttribute("aria-invalid", String(Boolean(wrong)));
     if (!wrong) fold.open = false;
   };
-  field.append(label, input, error);
+  typed.append(input);
+  field.append(label, typed, error);
   const inside = make("div", "fold-inside");
   const actions = make("p", "actions");
   actions.append(button(act, said));
