@@ -87,7 +87,8 @@ def test_what_is_typed_handed_on_and_kept_is_sent_nowhere(phone, listened):
     phone.goto(f"{listened.url}/log/?{urlencode({'what': SECRET})}")
     expect(phone.locator("[name=what]")).to_have_value(SECRET)
     # a browser looks for a newer worker when a page is opened; nothing else is asked, and never with what was typed
-    assert {(method, path, query) for method, path, query, _ in listened.asked[before:]} <= {("GET", "/sw.js", "")}
+    assert {(method, path, query) for method, path, query, _ in listened.asked[before:]} <= {
+        ("GET", "/sw.js", ""), ("GET", "/recalled.json", "")}
 
 
 @pytest.mark.parametrize("way", ["opened", "pasted"])

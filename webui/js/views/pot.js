@@ -99,9 +99,10 @@ const LEFT = { name: "Set what is left", label: "Left now, by the other phone or
 // that a bare number has, in the phone's units
 const typedFold = (id, { name, label: words, mode, hint = "", act }, tell, unitNow = () => "") => {
   const fold = make("details", "fold");
-  const field = make("div", "field");
-  const label = make("label", "", words);
-  const input = make("input");
+  const field = make("div", "field-box");
+  const label = make("label", "field-label", words);
+  const typed = make("span", "typed");
+  const input = make("input", "words");
   const error = make("p", "error");
   input.id = id;
   label.htmlFor = input.id;
@@ -111,7 +112,6 @@ const typedFold = (id, { name, label: words, mode, hint = "", act }, tell, unitN
   error.hidden = true;
   const unit = make("span", "unit", unitNow());
   unit.ariaHidden = "true";
-  const typed = make("span", "typed");
   typed.append(input, unit);
   const says = () => (unit.textContent && input.value && bare(input) ? `${input.value} ${unit.textContent}` : input.value);
   const settle = () => { unit.hidden = Boolean(input.value) && !bare(input); };
