@@ -124,15 +124,16 @@ def test_of_several_that_wait_when_it_falls_each_is_told_and_the_next_is_answere
 
 LOST = """() => {
   const post = Worker.prototype.postMessage;
-  Worker.prototype.postMessage = () => { Worker.prototype.postMessage = post; };
+  Worker.prototype.postMessage = () => { Worker.prototype.postMessage = post; window.lost = true; };
 }"""
 
 
 def test_a_page_that_was_put_away_asks_again_what_it_waits_for(phone, standing):
     """It hears no channel meanwhile; here the question itself is lost, which leaves it waiting alike."""
     phone.goto(standing.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    assert phone.evaluate(ASK, ["200"]) == ["answered"]  # its start is no question
     phone.evaluate(LOST)
     phone.get_by_label("Amount", exact=True).fill("300")
+    phone.wait_for_function("window.lost")  # it is asked a moment behind the key
     phone.evaluate("dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }))")
     expect(figure(phone, "reading_b")).to_have_text("300 g", timeout=8_000)  # sooner than patience ends
