@@ -235,6 +235,9 @@ def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(cl
     clock.goto(standing.url + "/plan/?pieces.0.length=3&pieces.0.putty=150&pieces.0.wet=90")
     clock.get_by_role("button", name="Use these").click()
     clock.goto(standing.url + "/clock/")
+    # the link's system, once taken, holds here too
+    clock.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("from 2 own timings")
     clock.get_by_role("link", name="Plan the day").click()
     expect(clock.get_by_label("Resin system", exact=True)).to_have_value(re.compile("kit:"))
     expect(clock.locator("[data-line=window_pot]")).to_contain_text("from 2 own timings")

@@ -45,13 +45,20 @@ def crossed_out(phone):
       .map((one) => getComputedStyle(one).textDecorationLine)""")
 
 
+# its first answer is spoken: on a slow machine the mark may come before it
+AT_REST = """() => {
+  const { textContent } = document.querySelector("[data-status]");
+  return textContent && !textContent.startsWith("These figures are old");
+}"""
+
+
 @pytest.mark.parametrize("path", SCREENS)
 def test_old_figures_are_marked_in_words_within_a_third_of_a_second(phone, odd, path):
     phone.clock.install(time=0)
     phone.goto(odd("for (;;);") + path)
     line = phone.locator("[data-move] .line-text").first
     expect(line).to_be_visible()
-    phone.wait_for_function("() => document.querySelector('[data-status]').textContent")  # at rest
+    phone.wait_for_function(AT_REST)
     phone.clock.pause_at(3_600)
     phone.evaluate("""(name) => {
       const field = document.querySelector(`[name="${name}"]`);
@@ -130,8 +137,8 @@ def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, ans
     expect(figure(phone, "reading_b")).to_have_text("200 g")
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill(AWKWARD)
-    expect(phone.locator("[data-error=amount]")).to_contain_text(
-        "the engine's answer could not be read", timeout=7000)  # sooner than patience ends
+    told = "the engine's answer could not be read"
+    expect(phone.locator("[data-error=amount]")).to_contain_text(told, timeout=7000)  # sooner than patience ends
     expect(figure(phone, "reading_b")).to_be_hidden()
     amount.fill("300")
     expect(figure(phone, "reading_b")).to_have_text("300 g")
