@@ -145,7 +145,7 @@ def printed(page, key="Print a card"):
 
 
 def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standing):
-    phone.goto(standing.url + "/?amount=240&thicken=yes&target=stands")
+    phone.goto(standing.url + "/?amount=240&thicken=yes&stiffness=stands")
     expect(figure(phone, "filler")).to_have_text("91.2 g")
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
