@@ -2,7 +2,9 @@
 import json
 from functools import cache
 
-from covemix.shared import counting, handover, links, moves
+from covemix.shared.boat import boat_limits
+from covemix.shared.door import handover, moves
+from covemix.shared.forms import links
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
@@ -18,7 +20,7 @@ NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
-TOO_MANY = (f"More than {counting.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
+TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
             "/api/moves lists")
 REFUSALS = {
     413: {"model": RefusalModel, "description": "The body is too large"},
@@ -71,12 +73,12 @@ def router() -> APIRouter:
                         response_model=MovesModel,
                         summary="All moves and their inputs, from the declarations that the forms are made of")
     for name, model in request_models().items():
-        _, label, purpose = next(move for move in moves.MOVES if move[0] == name)
+        move = moves.move(name)
         found.add_api_route(
-            f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=purpose,
+            f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=move.purpose,
             response_model=answer_model(name), responses=REFUSALS)
         found.add_api_route(
-            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
+            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{move.label}, from a link",
             response_model=answer_model(name), responses={422: REFUSALS[422]},
             openapi_extra={"parameters": query_parameters(moves.module(name).INPUTS)})
     return found
@@ -182,7 +184,7 @@ def _told(errors) -> list[dict]:
     if several:
         names = ", ".join(_path(one) for one in unknown[:MOST_NAMED])
         found.insert(0, {"field": _path(unknown[0]), "message": f"there are no inputs of these names here: {names} and "
-                         f"{counting.grouped(len(unknown) - MOST_NAMED)} more"})
+                         f"{boat_limits.grouped(len(unknown) - MOST_NAMED)} more"})
     return found[:MOST_TOLD]
 
 

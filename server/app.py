@@ -1,7 +1,8 @@
 """The app: pages, API and the versioned files, put together."""
 from concurrent.futures import ThreadPoolExecutor
 
-from covemix.shared import moves, recall
+from covemix.shared.door import moves
+from covemix.shared.forms import recall
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
 from starlette.exceptions import HTTPException

@@ -2,7 +2,7 @@
 import json
 from pathlib import Path
 
-from covemix.shared import recall
+from covemix.shared.forms import recall
 
 from .build import BUNDLE, Build
 from .pages import PAGES, Pages

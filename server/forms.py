@@ -1,7 +1,7 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
-from covemix.shared.numbers import digits
-from covemix.shared.quantities import says_unit
-from covemix.shared.units import SYSTEMS
+from covemix.shared.forms.quantities import says_unit
+from covemix.shared.words.numbers import digits
+from covemix.shared.words.units import SYSTEMS
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 

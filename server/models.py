@@ -1,9 +1,9 @@
 """Request and answer models, made from the engine's declarations: they describe, the engine decides."""
 from typing import Any
 
-from covemix.shared import moves
-from covemix.shared.declared import Input
-from covemix.shared.inputs import UNITS_INPUT
+from covemix.shared.door import moves
+from covemix.shared.forms.declared import Input
+from covemix.shared.forms.inputs import UNITS_INPUT
 from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
 
 Typed = StrictFloat | str | None  # strict: false is no 0

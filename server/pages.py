@@ -2,10 +2,11 @@
 import re
 from urllib.parse import urlencode
 
-from covemix.shared import handover, links, moves
 from covemix.shared.catalogue.recalled import RELEASE
-from covemix.shared.inputs import UNITS_INPUT
-from covemix.shared.units import METRIC, SYSTEMS
+from covemix.shared.door import handover, moves
+from covemix.shared.forms import links
+from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.words.units import METRIC, SYSTEMS
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
@@ -103,7 +104,7 @@ class Pages:
             errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
-            labels={name: label for name, label, _ in moves.MOVES},
+            labels={move.name: move.label for move in moves.MOVES},
             folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))

@@ -28,7 +28,7 @@ CHANGES = (
     # which part is which
     Change(
         "steps: resin and hardener change names",
-        "shared/pouring.py",
+        "shared/pour/pouring.py",
         "for place, name in enumerate(batch.names):",
         "for place, name in enumerate(batch.names[::-1]):",
         PARTS,
@@ -36,7 +36,7 @@ CHANGES = (
     ),
     Change(
         "steps: the figure of the other part",
-        "shared/pouring.py",
+        "shared/pour/pouring.py",
         'one = found[key + "abcde"[place]]',
         'one = found[key + "abcde"[len(batch.names) - 1 - place]]',
         PARTS,
@@ -44,7 +44,7 @@ CHANGES = (
     ),
     Change(
         "steps: zero the scale at every one",
-        "shared/pouring.py",
+        "shared/pour/pouring.py",
         'if way == "scale" and values["zeroing"] == "each" and place:',
         'if way == "scale" and place:',
         PARTS,
@@ -52,7 +52,7 @@ CHANGES = (
     ),
     Change(
         "scale: names the other way round",
-        "shared/by_scale.py",
+        "shared/pour/by_scale.py",
         "names, units = batch.names,",
         "names, units = batch.names[::-1],",
         PARTS,
@@ -60,7 +60,7 @@ CHANGES = (
     ),
     Change(
         "pumps: names the other way round",
-        "shared/by_pumps.py",
+        "shared/pour/by_pumps.py",
         'line("strokes_" + "abcde"[place], batch.names[place]',
         'line("strokes_" + "abcde"[place], batch.names[-1 - place]',
         PARTS,
@@ -68,7 +68,7 @@ CHANGES = (
     ),
     Change(
         "syringes: names the other way round",
-        "shared/by_marks.py",
+        "shared/pour/by_marks.py",
         'line("drawn_" + "abcde"[place], batch.names[place]',
         'line("drawn_" + "abcde"[place], batch.names[-1 - place]',
         PARTS,
@@ -76,7 +76,7 @@ CHANGES = (
     ),
     Change(
         "marked cup: names the other way round",
-        "shared/by_marks.py",
+        "shared/pour/by_marks.py",
         'line("level_" + "abcde"[place], batch.names[place]',
         'line("level_" + "abcde"[place], batch.names[-1 - place]',
         PARTS,
@@ -84,7 +84,7 @@ CHANGES = (
     ),
     Change(
         "stick: names the other way round",
-        "shared/by_stick.py",
+        "shared/pour/by_stick.py",
         'line("mark_" + "abcde"[place], batch.names[place]',
         'line("mark_" + "abcde"[place], batch.names[-1 - place]',
         PARTS,
@@ -92,7 +92,7 @@ CHANGES = (
     ),
     Change(
         "rescue: adds the other part",
-        "shared/rescue_lines.py",
+        "shared/pour/rescue_lines.py",
         'line("add_" + "abcde"[place], names[place]',
         'line("add_" + "abcde"[place], names[-1 - place]',
         PARTS,
@@ -100,7 +100,7 @@ CHANGES = (
     ),
     Change(
         "off ratio: blames the other part",
-        "shared/exactness.py",
+        "shared/mix/ratio_error.py",
         '"too much ") + names[place]',
         '"too much ") + names[-1 - place]',
         PARTS,
@@ -108,7 +108,7 @@ CHANGES = (
     ),
     Change(
         "plan: grams of the parts change places",
-        "shared/batches.py",
+        "shared/plan/batches.py",
         "for name in ratio.part_names(system)])) if parts",
         "for name in ratio.part_names(system)[::-1]])) if parts",
         PARTS,
@@ -116,7 +116,7 @@ CHANGES = (
     ),
     Change(
         "shopping: resin and hardener change places",
-        "shared/boat.py",
+        "shared/boat/boat.py",
         'masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)]',
         'masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)][::-1]',
         PARTS,
@@ -153,7 +153,7 @@ CHANGES = (
     # known from the last note
     Change(
         "a told mark is refused when it is typed",
-        "shared/taken.py",
+        "shared/pour/measured_out.py",
         "if told_in_cup(values):",
         "if False and told_in_cup(values):",
         MARKS,
@@ -161,7 +161,7 @@ CHANGES = (
     ),
     Change(
         "a batch too small for the scale is not said in the steps",
-        "shared/pouring.py",
+        "shared/pour/pouring.py",
         "    _warn_first(steps_found[0], found)\n",
         "",
         MARKS,
@@ -259,7 +259,7 @@ CHANGES = (
         "",
     ),
     Change(
-        "ratio: 10 % off is good", "shared/exactness.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""
+        "ratio: 10 % off is good", "shared/mix/ratio_error.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""  # noqa: E501
     ),
     Change(
         "oxygen from 16 % will do",
@@ -336,7 +336,7 @@ CHANGES = (
     ),
     Change(
         "rescue: off ratio is no warning",
-        "shared/rescue_lines.py",
+        "shared/pour/rescue_lines.py",
         "rank = WARN if abs(off) > error + 1e-9 else MORE",
         "rank = MORE",
         f"{SAFETY} {PARTS}",

@@ -8,10 +8,10 @@ import json
 import math
 import random
 
-from covemix.shared import moves
-from covemix.shared.declared import Several
-from covemix.shared.errors import InputError
-from covemix.shared.units import BY_NAME, UNITS, from_si, to_si, unit_for
+from covemix.shared.door import moves
+from covemix.shared.forms.declared import Several
+from covemix.shared.forms.errors import InputError
+from covemix.shared.words.units import BY_NAME, UNITS, from_si, to_si, unit_for
 
 SEED = 20260
 BROKEN = ("", " ", "abc", "1e400", "NaN", "-inf", "-3", "0", "1,500.2", "1.2.3", "1 500", "١٢", "9" * 200, "1/0", "½/3",

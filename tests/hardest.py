@@ -1,7 +1,8 @@
 """The hardest questions there are, by hand and by dice: each input at its limits, lists full, all at once."""
 import json
 
-from covemix.shared import boat, boat_cards, hull, moves
+from covemix.shared.boat import boat, boat_cards, hull
+from covemix.shared.door import moves
 
 SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 156", "length": "3.05", "gap": "1", "layers": "2",
         "width": "75 : 100", "weight": "300"}

@@ -6,7 +6,7 @@ that is no JSON object with "answers" or "lines" in it, and counts as a differen
 import json
 import math
 
-from covemix.shared.call import call
+from covemix.shared.door.call import call
 
 RELATIVE = 1e-12
 FLOOR = 1e-15  # a ratio's error is a difference of numbers near 1: below this it is the last bit of that difference

@@ -9,7 +9,8 @@ import house
 import pytest
 from covemix.server.models import query_parameters
 from covemix.server.pages import PAGES, path_of
-from covemix.shared import links, moves
+from covemix.shared.door import moves
+from covemix.shared.forms import links
 from starlette.testclient import TestClient
 
 SCREENS = [screen for screen, _, _ in PAGES]

@@ -2,8 +2,10 @@
 import chemicals
 import pint
 import pytest
-from covemix.shared import air, moves, ventilation
 from covemix.shared.catalogue import dusts, solvents
+from covemix.shared.door import moves
+from covemix.shared.equations import ventilation
+from covemix.shared.safety import air
 from hypothesis import given
 from hypothesis import strategies as st
 

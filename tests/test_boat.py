@@ -4,9 +4,13 @@ from math import pi, radians, sin, tan
 
 import cases
 import pytest
-from covemix.shared import boat, boat_pieces, hull, inputs, joint, kit, links, moves, seam, shopping
+from covemix.shared.boat import boat, boat_pieces, hull, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
-from covemix.shared.inputs import read
+from covemix.shared.door import moves
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.inputs import read
+from covemix.shared.kit import kit
+from covemix.shared.seam import joint, seam
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import LinearConstraint, milp

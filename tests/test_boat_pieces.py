@@ -3,8 +3,10 @@ import random
 
 import cases
 import pytest
-from covemix.shared import boat, boat_pieces, hull, links, moves
-from covemix.shared.inputs import checked, read
+from covemix.shared.boat import boat, boat_pieces, hull
+from covemix.shared.door import moves
+from covemix.shared.forms import links
+from covemix.shared.forms.inputs import checked, read
 
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
 

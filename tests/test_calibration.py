@@ -4,8 +4,15 @@ from math import exp, log
 
 import numpy as np
 import pytest
-from covemix.shared import moves
-from covemix.shared.calibration import BATCH_DEVIATION, BATCH_WORTH, DEFAULT_DEVIATION, calibrated, middle, standing_out
+from covemix.shared.door import moves
+from covemix.shared.equations.dose_calibration import (
+    BATCH_DEVIATION,
+    BATCH_WORTH,
+    DEFAULT_DEVIATION,
+    calibrated,
+    middle,
+    standing_out,
+)
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

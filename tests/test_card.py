@@ -5,8 +5,9 @@ import random
 import house
 import pytest
 import segno
-from covemix.shared import card, handover, links, moves
-from covemix.shared.call import call as engine
+from covemix.shared.door import card, handover, moves
+from covemix.shared.door.call import call as engine
+from covemix.shared.forms import links
 from starlette.testclient import TestClient
 
 ASKED = [["amount", "200"], ["system", "2-1"], ["readings.0.shown", "150"]]

@@ -16,8 +16,9 @@ import hardest
 import house
 import httpx
 import pytest
-from covemix.shared import counting, hull, moves, shopping
-from covemix.shared.inputs import read
+from covemix.shared.boat import boat_limits, hull, shopping
+from covemix.shared.door import moves
+from covemix.shared.forms.inputs import read
 from starlette.testclient import TestClient
 
 MOST_BYTES = 300_000
@@ -115,7 +116,7 @@ def test_the_pieces_that_are_counted_are_those_that_are_cut():
     """The count that refuses and the list that is told are one."""
     values, _ = read(moves.module("boat").INPUTS, {})
     work = hull.seams(values)
-    assert sum(counting.pieces_of(row, spec, made) for row, spec, made, _, _ in work) == len(
+    assert sum(boat_limits.pieces_of(row, spec, made) for row, spec, made, _, _ in work) == len(
         hull.tape_pieces(work)) + len(hull.ply_pieces(work, values))
 
 

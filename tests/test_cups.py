@@ -2,7 +2,7 @@
 from math import pi, sqrt
 
 import pytest
-from covemix.shared import cups
+from covemix.shared.equations import cups
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad

@@ -2,9 +2,11 @@
 from math import exp
 
 import pytest
-from covemix.shared import cure, maturity, moves
 from covemix.shared.catalogue.cure_times import ENERGY, STAGES
-from covemix.shared.kinetics import GAS_CONSTANT, rate_factor
+from covemix.shared.door import moves
+from covemix.shared.equations import maturity
+from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
+from covemix.shared.forms.clock_times import cure
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad

@@ -4,7 +4,7 @@ from math import ceil
 
 import numpy as np
 import pytest
-from covemix.shared import cutting
+from covemix.shared.equations import cutting
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import Bounds, LinearConstraint, milp

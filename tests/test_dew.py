@@ -1,7 +1,8 @@
 """Dew point against reference libraries, the margin, and the order of work against blush."""
 import psychrolib
 import pytest
-from covemix.shared import dewpoint, moves
+from covemix.shared.door import moves
+from covemix.shared.equations import dewpoint
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

@@ -2,8 +2,8 @@
 from math import cos, degrees, pi, radians, sin, tan
 
 import pytest
-from covemix.shared import along, bulkhead, fillet
-from covemix.shared import outside as edges
+from covemix.shared.equations import bulkhead, changing_angle, fillet
+from covemix.shared.equations import outer_edge as edges
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy.integrate import quad
@@ -224,10 +224,10 @@ def test_a_changing_angle_as_scipy_integrates_it(outside, ends):
         return fillet.area(fillet.radius_for_throat(0.006, a), a)
 
     exact, _ = quad(lambda x: section(low + (high - low) * x / 2.4), 0, 2.4, epsabs=0, epsrel=1e-11)
-    stations = (along.Station(0.0, low), along.Station(2.4, high))
+    stations = (changing_angle.Station(0.0, low), changing_angle.Station(2.4, high))
     outside(f"putty from {ends[0]} to {ends[1]} degrees", "scipy.integrate.quad (library)", exact,
-            along.summed(section, stations), rel=1e-6)
-    assert along.summed(section, stations[::-1]) == pytest.approx(-exact, rel=1e-6)  # walked backwards
+            changing_angle.summed(section, stations), rel=1e-6)
+    assert changing_angle.summed(section, stations[::-1]) == pytest.approx(-exact, rel=1e-6)  # walked backwards
 
 
 def test_the_mean_angle_would_be_wrong():
@@ -235,8 +235,8 @@ def test_the_mean_angle_would_be_wrong():
     def section(a):
         return fillet.area(fillet.radius_for_throat(0.006, a), a)
 
-    stations = (along.Station(0.0, radians(90)), along.Station(2.0, radians(150)))
-    assert along.summed(section, stations) > 1.1 * 2.0 * section(radians(120))
+    stations = (changing_angle.Station(0.0, radians(90)), changing_angle.Station(2.0, radians(150)))
+    assert changing_angle.summed(section, stations) > 1.1 * 2.0 * section(radians(120))
 
 
 @pytest.mark.parametrize("kink", (1.9, 2.0001, 2.6))
@@ -246,16 +246,16 @@ def test_a_kink_is_found(kink):
         return min(a * a, kink * kink + (a - kink))
 
     exact = (quad(section, 1.5, kink, epsrel=1e-12)[0] + quad(section, kink, 2.8, epsrel=1e-12)[0]) / 1.3
-    found = along.summed(section, (along.Station(0.0, 1.5), along.Station(1.0, 2.8)), regime=lambda a: a > kink)
+    found = changing_angle.summed(section, (changing_angle.Station(0.0, 1.5), changing_angle.Station(1.0, 2.8)), regime=lambda a: a > kink)  # noqa: E501
     assert found == pytest.approx(exact, rel=1e-10)
 
 
 def test_a_jump_at_a_given_angle_is_kept_apart():
-    found = along.summed(lambda a: 1.0 if a < 2.0 else 0.0, (along.Station(0.0, 1.5), along.Station(1.0, 2.5)), (2.0,))
+    found = changing_angle.summed(lambda a: 1.0 if a < 2.0 else 0.0, (changing_angle.Station(0.0, 1.5), changing_angle.Station(1.0, 2.5)), (2.0,))  # noqa: E501
     assert found == pytest.approx(0.5, rel=1e-12)
 
 
 def test_stations_from_angles_and_stretches():
-    found = along.spread((1.0, 1.5, 2.0), (0.4, 1.1))
+    found = changing_angle.spread((1.0, 1.5, 2.0), (0.4, 1.1))
     assert [station.at for station in found] == [0.0, 0.4, 1.5]
-    assert degrees(along.spread((pi / 2,), (3.0,))[1].angle) == pytest.approx(90)
+    assert degrees(changing_angle.spread((pi / 2,), (3.0,))[1].angle) == pytest.approx(90)

@@ -3,8 +3,8 @@ import json
 
 import cases
 import pytest
-from covemix.shared import moves
-from covemix.shared.call import call
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
 
 NUMBERS = {"pour": "amount", "joint": "thickness"}
 

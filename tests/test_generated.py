@@ -3,8 +3,8 @@ import json
 
 import cases
 import pytest
-from covemix.shared import moves
-from covemix.shared.call import call
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
 
 NAMES = list(dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 # slow moves, and those that few words can be typed into; a thousand more seeds were asked by hand

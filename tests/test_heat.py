@@ -4,8 +4,10 @@ import json
 from math import log, pi
 
 import pytest
-from covemix.shared import heat_model, moves
-from covemix.shared.calibrate_heat import (
+from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.equations.calibrate_heat import (
     ABOUT,
     AT_LEAST,
     AT_MOST,
@@ -19,9 +21,8 @@ from covemix.shared.calibrate_heat import (
     film_time,
     usable_time,
 )
-from covemix.shared.call import call
-from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
-from covemix.shared.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
+from covemix.shared.forms.clock_times import heat_model
+from covemix.shared.forms.clock_times.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
 
 MIX = (mix_heat(None, 28.4), 1100.0)
 KINDS = [row[0] for row in CONTAINERS]

@@ -1,10 +1,11 @@
 """Inputs: each kind reads what is meant, refuses the rest at its field, and is described by its declaration."""
 
 import pytest
-from covemix.shared import inputs, moves
-from covemix.shared.errors import InputError
-from covemix.shared.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
-from covemix.shared.records import Record
+from covemix.shared.door import moves
+from covemix.shared.forms import inputs
+from covemix.shared.forms.errors import InputError
+from covemix.shared.forms.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
+from covemix.shared.things.records import Record
 
 WIDTH = Number("width", "Width", unit="mm", low=1, high=100, default=25)
 JAR = Record(

@@ -2,9 +2,9 @@
 from math import exp
 
 import pytest
-from covemix.shared.integrate import LONGEST, Pot, Rates, pot_run
-from covemix.shared.kinetics import GAS_CONSTANT, cure_rate, isothermal_time, rate_factor
-from covemix.shared.runaway import SEMENOV, semenov_number
+from covemix.shared.equations.integrate import LONGEST, Pot, Rates, pot_run
+from covemix.shared.equations.kinetics import GAS_CONSTANT, cure_rate, isothermal_time, rate_factor
+from covemix.shared.equations.runaway import SEMENOV, semenov_number
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import solve_ivp

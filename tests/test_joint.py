@@ -2,9 +2,13 @@
 from math import cos, pi, radians, sin, tan
 
 import pytest
-from covemix.shared import along, cove, fillet, joint, links, moves, seam, section, sheet, tape
-from covemix.shared import outside as edges
-from covemix.shared.inputs import read
+from covemix.shared.door import moves
+from covemix.shared.drawing import sheet
+from covemix.shared.equations import changing_angle, cove, fillet, tape
+from covemix.shared.equations import outer_edge as edges
+from covemix.shared.forms import links
+from covemix.shared.forms.inputs import read
+from covemix.shared.seam import joint, seam, section
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
@@ -287,7 +291,7 @@ def test_thicker_panels_take_more_putty(thickness, angle, length):
     """Monotony: more thickness, never less putty; and twice the length is twice the putty."""
     def putty(t, along_m):
         values = dict(seam.ASSUMED, kind="inside", thickness=t / 1000, units="metric", touch="cut",
-                      stations=along.steady(radians(angle), along_m),
+                      stations=changing_angle.steady(radians(angle), along_m),
                       layers=[{"width": 0.150, "weight": 0.3, "side": "all"}])
         return seam.seam(values).putty
 

@@ -3,7 +3,7 @@ from math import exp, sqrt
 
 import numpy
 import pytest
-from covemix.shared import kinetics, runaway
+from covemix.shared.equations import kinetics, runaway
 from scipy import constants
 from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq, minimize_scalar

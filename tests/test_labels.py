@@ -1,8 +1,11 @@
 """Labels: a thing of the kit is what was typed, and nothing else; what it does not know it does not claim."""
 import pytest
-from covemix.shared import cure, inputs, links, moves, ratio
-from covemix.shared.inputs import Choice, Number, Parts, Pick
-from covemix.shared.records_shed import RECORDS
+from covemix.shared.door import moves
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.clock_times import cure
+from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
+from covemix.shared.mix import ratio
+from covemix.shared.things.records_shed import RECORDS
 
 KINDS = {record.name: record for record in RECORDS}
 MINE = {"name": "Mine", "by_weight": "100:44"}

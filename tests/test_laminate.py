@@ -1,6 +1,6 @@
 """Glass and resin against the small-craft standard's law and worked cases."""
 import pytest
-from covemix.shared import laminate
+from covemix.shared.equations import laminate
 from hypothesis import given
 from hypothesis import strategies as st
 

@@ -1,6 +1,7 @@
 """From answer to answer: what a lead fills in is what the other screen reads."""
 import pytest
-from covemix.shared import links, moves
+from covemix.shared.door import moves
+from covemix.shared.forms import links
 
 PIECES = [["pieces.0.name", "Keel"], ["pieces.0.length", "3"], ["pieces.0.putty", "150"], ["pieces.0.wet", "90"],
           ["temperature", "20"]]

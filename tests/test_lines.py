@@ -4,7 +4,7 @@ import json
 from itertools import pairwise
 
 import pytest
-from covemix.shared import lines
+from covemix.shared.words import lines
 from hypothesis import given
 from hypothesis import strategies as st
 

@@ -1,8 +1,9 @@
 """Links: a card printed last month never quietly means another ratio. What is not known here is named and refused."""
 import house
 import pytest
-from covemix.shared import handover, links, moves
-from covemix.shared.inputs import UNITS_INPUT
+from covemix.shared.door import handover, moves
+from covemix.shared.forms import links
+from covemix.shared.forms.inputs import UNITS_INPUT
 from starlette.testclient import TestClient
 
 SCREENS = [name for name, _ in moves.SCREENS]

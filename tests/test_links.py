@@ -4,10 +4,11 @@ import json
 
 import cases
 import pytest
-from covemix.shared import inputs, links, moves
-from covemix.shared.call import call
-from covemix.shared.inputs import Amount, Group, Number, Pick, Text
-from covemix.shared.records import SCALE, SYSTEM
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.inputs import Amount, Group, Number, Pick, Text
+from covemix.shared.things.records import SCALE, SYSTEM
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

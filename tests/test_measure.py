@@ -6,7 +6,8 @@ from math import sqrt
 
 import numpy as np
 import pytest
-from covemix.shared import moves, pumping, weighing
+from covemix.shared.door import moves
+from covemix.shared.equations import pumping, weighing
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from uncertainties import ufloat

@@ -3,7 +3,10 @@ from math import sqrt
 
 import numpy as np
 import pytest
-from covemix.shared import bench, graduations, moves, ratio, taken
+from covemix.shared.door import moves
+from covemix.shared.equations import graduations
+from covemix.shared.mix import ratio
+from covemix.shared.pour import compare_tools, measured_out
 from hypothesis import given
 from hypothesis import strategies as st
 from uncertainties import ufloat
@@ -310,7 +313,7 @@ def test_uneven_strokes_agree_with_propagated_errors(outside):
     other = sum([ufloat(10, 0.3) for _ in range(2)])
     found = other / first
     outside("measure strokes", "uncertainties (library), every stroke its own error", 2 * found.s / found.n,
-            bench.stroke_spread((6, 2), 0.03))
+            compare_tools.stroke_spread((6, 2), 0.03))
 
 
 def test_without_densities_a_label_by_weight_leaves_the_scale_alone_on_the_bench():
@@ -323,7 +326,7 @@ def test_without_densities_a_label_by_weight_leaves_the_scale_alone_on_the_bench
 def test_whole_strokes_to_come_follow_what_was_pumped(wanted, many, off, steps):
     """Brute force: of all whole counts the one whose volume is nearest to the ratio with what is in the cup."""
     done = tuple(volume * off for volume in wanted[:many])
-    found = taken.whole_steps(wanted, done, steps)
+    found = measured_out.whole_steps(wanted, done, steps)
     scale = sum(done) / sum(wanted[:many])
     assert found.volumes[:many] == done
     for place in range(many, 3):

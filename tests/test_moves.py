@@ -5,10 +5,12 @@ import math
 
 import cases
 import pytest
-from covemix.shared import inputs, links, moves, records_shed
-from covemix.shared.call import call
-from covemix.shared.inputs import Pick
-from covemix.shared.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.inputs import Pick
+from covemix.shared.things import records_shed
+from covemix.shared.words.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
 
 MOVES, SCREENS = moves.names(), [name for name, _ in moves.SCREENS]
 EVERY = list(dict.fromkeys([*MOVES, *SCREENS]))  # some screens are a move by itself

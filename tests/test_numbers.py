@@ -4,7 +4,19 @@ from decimal import ROUND_CEILING, ROUND_FLOOR, ROUND_HALF_UP, Decimal
 from fractions import Fraction
 
 import pytest
-from covemix.shared.numbers import DOWN, LEAST, MOST, NEAREST, UP, ceiling, number, places_for, reading, shown, to_step
+from covemix.shared.words.numbers import (
+    DOWN,
+    LEAST,
+    MOST,
+    NEAREST,
+    UP,
+    ceiling,
+    number,
+    places_for,
+    reading,
+    shown,
+    to_step,
+)
 from hypothesis import given
 from hypothesis import strategies as st
 

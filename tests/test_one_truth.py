@@ -3,10 +3,12 @@ import json
 from math import floor
 
 import pytest
-from covemix.shared import heat, inputs, links, moves
-from covemix.shared.call import call
-from covemix.shared.speech import spoken
-from covemix.shared.usable import batch, contradictions, usable
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.clock_times import heat
+from covemix.shared.forms.clock_times.usable import batch, contradictions, usable
+from covemix.shared.words.speech import spoken
 from hypothesis import given, settings
 from hypothesis import strategies as st
 

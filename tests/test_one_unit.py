@@ -4,12 +4,13 @@ import re
 
 import cases
 import pytest
-from covemix.shared import inputs, links, moves
-from covemix.shared.call import call
-from covemix.shared.declared import with_units
-from covemix.shared.quantities import Amount, Number, Parts
-from covemix.shared.records_shed import RECORDS
-from covemix.shared.units import METRIC, US
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.declared import with_units
+from covemix.shared.forms.quantities import Amount, Number, Parts
+from covemix.shared.things.records_shed import RECORDS
+from covemix.shared.words.units import METRIC, US
 from house import app
 from starlette.testclient import TestClient
 

@@ -9,7 +9,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from covemix.shared import moves
+from covemix.shared.door import moves
 
 STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1"}  # short names of checks
 

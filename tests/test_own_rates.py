@@ -3,8 +3,11 @@ from math import exp, log, sqrt
 from statistics import NormalDist, median
 
 import pytest
-from covemix.shared import inputs, laid, learned_rates, links, moves, paces, plan
 from covemix.shared.catalogue.rates import RATES
+from covemix.shared.door import moves
+from covemix.shared.forms import inputs, links
+from covemix.shared.plan import batch_record, plan
+from covemix.shared.things import learned_rates, work_rates
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
@@ -81,7 +84,7 @@ def by_hand(people, **true):
         ends = {step.key: step.end for step in batch.steps}
         # planned with remembered rates, done with the true ones
         work = plan.planned(values).work()
-        found.append((batch, laid.spans(batch._replace(work=work), ends)))
+        found.append((batch, batch_record.spans(batch._replace(work=work), ends)))
     return found
 
 
@@ -135,15 +138,15 @@ def test_layers_of_tape_teach_nothing_of_one():
     # 9 + 2.5 x 2 min until the tape is wet twice over at 1 min/m: 4 min
     assert ends["wet"] - ends["wet_mix"] == pytest.approx(4 * 60)
     told = batch._replace(steps=[step._replace(done=True) for step in batch.steps])
-    kept = dict(laid.pairs(values, told, batch.steps[-1].end))
+    kept = dict(batch_record.pairs(values, told, batch.steps[-1].end))
     assert kept["laid"] == "2.00 m" and kept["tool"] == "2.0 min" and not {"wet", "lay", "roll"} & set(kept)
 
 
 def test_a_step_that_was_not_told_teaches_nothing():
     values = read(dict(HAND, running="yes", now="30"))
     batch = plan.planned(values).followed()[0]
-    assert set(laid.spans(batch, {"mix": 360.0, "tool": 1000.0, "clean": 1300.0})) == {"clean"}
-    assert laid.spans(batch, {"mix": 360.0, "place": 360.0}) == {}  # two told at once
+    assert set(batch_record.spans(batch, {"mix": 360.0, "tool": 1000.0, "clean": 1300.0})) == {"clean"}
+    assert batch_record.spans(batch, {"mix": 360.0, "place": 360.0}) == {}  # two told at once
 
 
 ANN = {"name": "Ann", "hands": "1"}
@@ -162,7 +165,7 @@ ANN = {"name": "Ann", "hands": "1"}
 def test_the_plan_says_which_rates_it_counts_and_where_from(more, said, rate):
     line = by_name(answered(**more))["rates"]
     assert said in line["rough"]
-    counted = {one.name: one.rate for one in paces.paces(read(dict(FREE, **more)))}
+    counted = {one.name: one.rate for one in work_rates.paces(read(dict(FREE, **more)))}
     assert counted["roll"] * 60 == pytest.approx(rate)
 
 

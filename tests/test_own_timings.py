@@ -2,9 +2,11 @@
 from itertools import pairwise
 
 import pytest
-from covemix.shared import inputs, links, moves, plan
-from covemix.shared.own_timings import counted_text, read_timings, timings_text
-from covemix.shared.plan import INPUTS
+from covemix.shared.door import moves
+from covemix.shared.forms import inputs, links
+from covemix.shared.plan import plan
+from covemix.shared.plan.plan import INPUTS
+from covemix.shared.things.own_timings import counted_text, read_timings, timings_text
 from test_plan import HAND, by_name
 
 SYSTEM = HAND["system"]

@@ -5,14 +5,15 @@ from math import log
 from random import Random
 
 import pytest
-from covemix.shared import inputs, links, moves
 from covemix.shared.catalogue import rates, windows
-from covemix.shared.clock import clock_text, clock_time
-from covemix.shared.day import Plan
-from covemix.shared.numbers import DOWN, UP
-from covemix.shared.plan import INPUTS
-from covemix.shared.profile import Profile
-from covemix.shared.quick_rule import pot_time
+from covemix.shared.door import moves
+from covemix.shared.equations.quick_rule import pot_time
+from covemix.shared.equations.temperature_profile import Profile
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.clock_times import clock_text, clock_time
+from covemix.shared.plan.day import Plan
+from covemix.shared.plan.plan import INPUTS
+from covemix.shared.words.numbers import DOWN, UP
 from scipy.integrate import quad
 
 HAND = {

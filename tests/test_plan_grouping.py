@@ -5,8 +5,9 @@ from math import inf
 from random import Random
 
 import pytest
-from covemix.shared import inputs, plan
-from covemix.shared.day import Plan
+from covemix.shared.forms import inputs
+from covemix.shared.plan import plan
+from covemix.shared.plan.day import Plan
 from scipy.integrate import quad
 
 STEPS = ("place", "tool", "clean", "wet", "lay", "roll", "peel")

@@ -1,7 +1,8 @@
 """Pouring: steps in order, words for the ear, and the rest that follows what was really taken."""
 import pytest
-from covemix.shared import moves, speech
-from covemix.shared.taken import follow, levels_of, whole_steps
+from covemix.shared.door import moves
+from covemix.shared.pour.measured_out import follow, levels_of, whole_steps
+from covemix.shared.words import speech
 from hypothesis import given
 from hypothesis import strategies as st
 from num2words import num2words

@@ -7,9 +7,12 @@ from math import isclose, pi, radians, sin, tan
 
 import cases
 import pytest
-from covemix.shared import fillet, inputs, kinetics, links, moves, numbers, outside, quick_rule, units, ventilation
-from covemix.shared.pumping import best_strokes
-from covemix.shared.weighing import corrected, smallest_batch
+from covemix.shared.door import moves
+from covemix.shared.equations import fillet, kinetics, outer_edge, quick_rule, ventilation
+from covemix.shared.equations.pumping import best_strokes
+from covemix.shared.equations.weighing import corrected, smallest_batch
+from covemix.shared.forms import inputs, links
+from covemix.shared.words import numbers, units
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
@@ -218,8 +221,8 @@ def test_a_cove_vanishes_as_the_corner_opens_flat(radius, share):
 @SOME
 @given(st.floats(0.003, 0.02), st.floats(90, 178))
 def test_an_outside_v_closes_as_the_panels_come_into_line(thickness, degrees):
-    assert outside.v_area(radians(degrees), thickness) > outside.v_area(radians(degrees + 1), thickness) > 0
-    assert outside.v_area(pi - 1e-6, thickness) < thickness * thickness * 1e-5
+    assert outer_edge.v_area(radians(degrees), thickness) > outer_edge.v_area(radians(degrees + 1), thickness) > 0
+    assert outer_edge.v_area(pi - 1e-6, thickness) < thickness * thickness * 1e-5
 
 
 @FEW

@@ -3,7 +3,8 @@
 import chemicals
 import numpy as np
 import pytest
-from covemix.shared import moves, ratio
+from covemix.shared.door import moves
+from covemix.shared.mix import ratio
 from hypothesis import given
 from hypothesis import strategies as st
 

@@ -4,8 +4,9 @@ import json
 import house
 import pytest
 from covemix.server.export import export
-from covemix.shared import handover, moves, recall
 from covemix.shared.catalogue.recalled import RECALLED, RELEASE
+from covemix.shared.door import handover, moves
+from covemix.shared.forms import recall
 from starlette.testclient import TestClient
 from test_card import PLAN
 

@@ -3,12 +3,15 @@ import importlib
 import pathlib
 
 import pytest
-from covemix.shared import moves, safety, sources, statements
 from covemix.shared.catalogue import hazards, pictograms, tasks
 from covemix.shared.catalogue.cautions import MOMENT
 from covemix.shared.catalogue.marks import COMMON, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
-from covemix.shared.cautions import cautions, standing
+from covemix.shared.door import moves
+from covemix.shared.kit import sources
+from covemix.shared.safety import safety
+from covemix.shared.safety.cautions import cautions, standing
+from covemix.shared.things import statements
 
 FACTS = list(sources.walk())
 NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat", "titles"}

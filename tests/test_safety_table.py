@@ -6,7 +6,6 @@ import re
 
 import pytest
 import safety_table as table
-from covemix.shared import air, by_stick, dew, dewpoint, exactness, mixing, moves, rescue_lines, sources
 from covemix.shared.catalogue import (
     airing,
     cautions,
@@ -24,8 +23,15 @@ from covemix.shared.catalogue import (
     tasks_trouble,
     windows,
 )
-from covemix.shared.cautions import standing
-from covemix.shared.units import to_si
+from covemix.shared.door import moves
+from covemix.shared.equations import dewpoint, stirring
+from covemix.shared.forms.clock_times import dew
+from covemix.shared.kit import sources
+from covemix.shared.mix import ratio_error
+from covemix.shared.pour import by_stick, rescue_lines
+from covemix.shared.safety import air
+from covemix.shared.safety.cautions import standing
+from covemix.shared.words.units import to_si
 
 ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLEANING"), (tasks_shared, "SHARED"),
                                  (tasks_trouble, "TROUBLE")) for row in getattr(module, name)]
@@ -197,11 +203,11 @@ def test_no_sentence_advises_what_hurts():
 
 
 def test_ratio_stirring_cup_and_dew():
-    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (exactness.AIM, exactness.STOP)
+    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (ratio_error.AIM, ratio_error.STOP)
     stir = table.STIR
-    assert (stir["short min"] * 60, stir["long min"] * 60) == (mixing.STIR_SHORT, mixing.STIR_LONG)
-    assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (mixing.SMALL, mixing.DENSEST)
-    assert pytest.approx(stir["cold degC"] + 273.15) == mixing.COLD
+    assert (stir["short min"] * 60, stir["long min"] * 60) == (stirring.STIR_SHORT, stirring.STIR_LONG)
+    assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (stirring.SMALL, stirring.DENSEST)
+    assert pytest.approx(stir["cold degC"] + 273.15) == stirring.COLD
     assert (table.CUP["filled %"] / 100, table.CUP["mark off mm"] / 1000) == (by_stick.ROOM, by_stick.MARK_ERROR)
     assert (table.DEW["margin K"], table.DEW["damp %"] / 100) == (dewpoint.MARGIN, dew.DAMP)
     assert (table.DEW["clear sky K"], table.DEW["meter K"]) == (dew.SKY, dew.METER_OFF)

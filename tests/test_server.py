@@ -8,7 +8,7 @@ import pytest
 from covemix.server.build import BUNDLE, INSTALLED
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.pages import PAGES
-from covemix.shared import moves
+from covemix.shared.door import moves
 from starlette.testclient import TestClient
 
 BUILD = house.build()
@@ -134,7 +134,7 @@ def test_versioned_files_are_kept_for_ever_and_sent_small(client):
     response = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "gzip"})
     assert "immutable" in response.headers["cache-control"]
     assert response.headers["content-encoding"] == "gzip"
-    assert "shared/moves.py" in response.json()["engine"]
+    assert "shared/door/moves.py" in response.json()["engine"]
     plain = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "identity"})
     assert "content-encoding" not in plain.headers
     assert plain.json() == response.json()

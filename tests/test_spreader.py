@@ -3,7 +3,9 @@ from itertools import combinations
 from math import pi
 
 import pytest
-from covemix.shared import links, moves, spreader
+from covemix.shared.door import moves
+from covemix.shared.forms import links
+from covemix.shared.seam import spreader
 from shapely.geometry import Polygon, box
 
 

@@ -2,9 +2,10 @@
 from math import pi, radians, sin
 
 import pytest
-from covemix.shared import moves, putty
 from covemix.shared.catalogue import fillers
-from covemix.shared.filling import blended_dose
+from covemix.shared.door import moves
+from covemix.shared.equations import putty
+from covemix.shared.mix.filler_dose import blended_dose
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from pint import UnitRegistry

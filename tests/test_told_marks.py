@@ -3,8 +3,8 @@ behind it moves, and a batch that the tool cannot hold in ratio is said so befor
 import itertools
 
 import pytest
-from covemix.shared import moves
-from covemix.shared.taken import FIELDS
+from covemix.shared.door import moves
+from covemix.shared.pour.measured_out import FIELDS
 
 KEYS = {"scale": "reading_", "pumps": "strokes_", "syringes": "drawn_", "graduated": "level_", "stick": "mark_"}
 CUPS = (("400 mL", "10 mL"), ("1 L", "50 mL"), ("30 mL", "2.5 mL"), ("95 mL", "10 mL"), ("1000 mL", "25 mL"),

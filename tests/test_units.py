@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-from covemix.shared.units import AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for
+from covemix.shared.words.units import AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for
 from hypothesis import given
 from hypothesis import strategies as st
 

@@ -7,11 +7,11 @@ import json
 import re
 
 import pytest
-from covemix.shared import moves
-from covemix.shared.call import call
-from covemix.shared.speech import spoken
-from covemix.shared.taken import FIELDS
-from covemix.shared.units import BY_NAME, BY_SPELLING
+from covemix.shared.door import moves
+from covemix.shared.door.call import call
+from covemix.shared.pour.measured_out import FIELDS
+from covemix.shared.words.speech import spoken
+from covemix.shared.words.units import BY_NAME, BY_SPELLING
 
 SYSTEMS = {
     "two, by weight": {"by_weight": "100:30", "densities": "1.15:0.98"},

@@ -1,7 +1,6 @@
 """Dusts: what the powders and the sanding raise, and the published limits for each."""
 from collections import namedtuple
 
-from ..numbers import small
 from .marks import MEMORY, PUBLISHED
 
 TOTAL, FINE = "total dust", "respirable dust"
@@ -53,20 +52,6 @@ MASKS = (
     ("half", "Half mask or filtering half mask", 10, PUBLISHED, "npg"),
     ("full", "Full face mask, fit-tested", 50, MEMORY, ""),
 )
-
-
-def powder(name):
-    """The row of a powder by its key or the first words of its label, or None.
-
-    >>> powder("Fumed silica")[0], powder("silica")[0], powder("glass-spheres")[0], powder("flour of nothing")
-    ('silica', 'silica', 'glass-spheres', None)
-    """
-    asked = " ".join([word for word in small(name).replace("_", " ").replace("-", " ").split(" ") if word])
-    for row in POWDERS:
-        label = small(row[1])
-        if asked and (asked == row[0].replace("-", " ") or asked == label or asked[:len(label) + 1] == label + ","):
-            return row
-    return None
 
 
 def strictest(dusts):

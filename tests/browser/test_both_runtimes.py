@@ -4,7 +4,7 @@ import os
 import cases
 import parity
 import pytest
-from covemix.shared import moves
+from covemix.shared.door import moves
 
 # fewer where an answer is long in coming or there is little to type; COVEMIX_CASES=10000 asks that many of each
 MANY = 1300

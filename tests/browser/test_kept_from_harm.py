@@ -5,7 +5,7 @@ import json
 import re
 
 import pytest
-from covemix.shared.call import call
+from covemix.shared.door.call import call
 from playwright.sync_api import expect
 
 from .conftest import keep

@@ -4,7 +4,7 @@ The figures are worked out here from the label, by plain proportion; the names a
 """
 import re
 
-from covemix.shared import moves
+from covemix.shared.door import moves
 from playwright.sync_api import expect
 
 # 350 g of 100 : 50 : 25 by weight, densities 1.1 : 1.0 : 0.8: 200, 100 and 50 g, 181.8, 100 and 62.5 mL

@@ -2,10 +2,10 @@
 import json
 
 import pytest
-from covemix.shared import moves
-from covemix.shared.declared import Several
-from covemix.shared.errors import InputError
-from covemix.shared.units import BY_NAME, METRIC, US, find, to_si
+from covemix.shared.door import moves
+from covemix.shared.forms.declared import Several
+from covemix.shared.forms.errors import InputError
+from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
 from playwright.sync_api import expect
 
 from .conftest import figure

@@ -2,7 +2,7 @@
 import { interpreter } from "./interpreter.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
-const PROGRAM = "from shared.call import call";
+const PROGRAM = "from shared.door.call import call";
 let python;
 let channel; // by which answers go
 let resting = 0;

@@ -1,0 +1,103 @@
+"""Counted: how many batches the seams of a boat take. The plan of these seams counts them, here and on its own screen.
+
+A boat that is not planned yet is counted with what it says itself: system, people, temperature, the largest mix wanted.
+What of it has no place in a plan, or no plan, is counted by the largest mix alone.
+"""
+from ..forms import links
+from ..forms.declared import missing
+from ..forms.errors import InputError
+from ..forms.inputs import checked, read
+from ..forms.memo import once
+from ..plan import day, plan
+from ..plan.batch_counts import NONE, Counted, of_plan, together
+from ..words.numbers import shown
+from . import shopping
+
+WARMTH, ASSUMED = 293.15, "20 °C"  # [K], and as typed: where no temperature is, and the batches say so (own judgement)
+FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
+_kept = {}  # what was counted of the same pairs: on a phone mostly nothing of it changed
+
+
+def handed(values):
+    """What the boat says of its work, as pairs for its plans; what nobody typed stays the plan's own default."""
+    typed = values["_tree"]
+    pairs = [list(pair) for pair in links.pairs((plan.SYSTEM_INPUT,), {"system": values["system"]["_tree"]})]
+    if values["people"] > 1:
+        pairs.append(["people", str(min(6, int(values["people"])))])
+    if values["temperature"] is not None:
+        pairs.append(["temperature", shown(values["temperature"] - 273.15, 2) + " °C"])
+    if values["most"] is not None:
+        pairs.append(["most", shown(values["most"] * 1000, 2) + " g"])
+    for name, names, value, unit in (
+        ("filler", ("filler",), values["filler"] * 1000, " %"),
+        ("left_putty", ("bag", "cup"), (values["bag"] + values["cup"]) * 1000, " g"),
+        ("left_wet", ("roller", "cup"), (values["roller"] + values["cup"]) * 1000, " g"),
+        ("spare", ("spare",), values["spare"] * 100, " %"),
+    ):
+        if [1 for one in names if not missing(typed.get(one))]:
+            pairs.append([name, shown(value, 2) + unit])
+    return pairs
+
+
+def plan_values(values, pieces):
+    """The values of a plan of these pieces as `boat_pieces` hands them over, at the assumed temperature where none is
+    typed; None where it has none."""
+    tree = links.tree(handed(values) + [["temperature", ASSUMED], ["units", values["units"]]])
+    typed = [tuple(piece[1:]) for piece in pieces]  # without its name
+    unlike = dict([(one, None) for one in typed])  # copies are alike, and read once
+    tree["pieces"] = [dict(one) for one in unlike]
+    found, errors = read(plan.INPUTS, tree)
+    if errors or checked((plan.check_asked,), found):
+        return None
+    rows = dict(zip(unlike, found["pieces"]))
+    found["pieces"] = [dict(rows[one], place=place) for place, one in enumerate(typed)]
+    return found
+
+
+def largest(values) -> float:
+    """The largest mix of the boat's work [kg], as its plans have it."""
+    return once(values, "largest", lambda: _largest(values))[0]
+
+
+def why_largest(values) -> str:
+    """Why no mix is larger, in words."""
+    return once(values, "largest", lambda: _largest(values))[1]
+
+
+def _largest(values):
+    found, _ = read(plan.INPUTS, links.tree(handed(values) + [
+        ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
+        ["pieces.0.wet", "1 g/m"]]))
+    found.setdefault("system", values["system"])  # one that a plan would refuse for its times
+    return day.largest(found), day.why_largest(found, day.limits(found)[0])
+
+
+def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: float) -> Counted:
+    """What masses take where no plan counts them [kg]."""
+    bags = shopping.batches(putty, max(most, 2 * kept_putty), kept_putty)
+    wets = shopping.batches(wet, max(most, 2 * kept_wet), kept_wet)
+    return Counted(max(bags, wets), bags + wets, bags, wets, 0.0, 0.0, 0.0, False, "")
+
+
+def counted(values, plans) -> Counted:
+    """All plans of a boat. plans: (pieces as `plan_values` takes them, putty [kg], wet-out [kg]) of each"""
+    found, most, shared = NONE, largest(values), str(handed(values))
+    for pieces, putty, wet in plans:
+        key = (str(pieces), shared, values["units"], len(plans) <= FULLY)
+        if key not in _kept:
+            if len(_kept) > 12:
+                _kept.clear()
+            asked = plan_values(values, pieces)
+            made = _made(asked, len(plans) <= FULLY) if asked else None
+            _kept[key] = of_plan(made) if made and made.crews else by_mass(
+                putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
+        found = together((found, _kept[key]))
+    return found
+
+
+def _made(asked, fully):
+    """The plan of these values, None where it takes more than a plan can. fully: grouped as its own screen does"""
+    try:
+        return day.Plan(asked, counted=not fully)
+    except InputError:
+        return None

@@ -1,0 +1,71 @@
+"""Cut lines: the cut lists in words, which piece comes off which roll, and what is left of each remnant."""
+from ..equations import cutting
+from ..words.lengths import metres
+from ..words.lines import MORE, line, words
+from ..words.numbers import DOWN, UP, small
+from .cut_drawing import named, stock
+
+
+def lines(values, tapes, plies):
+    """tapes, plies: as `hull.cut_lists` gives them."""
+    units = values["units"]
+    return _cut(tapes, "Tape", units) + _cut(plies, "Peel ply", units) + _left(values, tapes + plies)
+
+
+def _cut(lists, label, units):
+    told = []
+    for number, (width, areal, rows, lengths, found, own) in enumerate(lists):
+        for each in found.cuts:
+            used = sum([lengths[place] for place in each.pieces])
+            told.append(line("cut_{}_{}_{}_{}".format(small(label[0]), number + 1, each.stock, each.place + 1),
+                             named(label, width, areal, units) + ": " + stock(each, own, units), used / 1000, "m",
+                             _numbered(rows, lengths, each.pieces, units), part="cut", rank=MORE,
+                             rough="piece numbers in laying order; " + metres((each.length - used) / 1000, units)
+                             + " left"))
+    return told
+
+
+def _left(values, lists):
+    """What is left of each remnant once all is cut; the text is what is typed for it from then on."""
+    off, units = {}, values["units"]
+    for _, _, _, lengths, found, own in lists:
+        for each in found.cuts:
+            if each.stock == cutting.REMNANT:
+                place = own[each.place]["place"]
+                off[place] = off.get(place, 0) + sum([lengths[piece] for piece in each.pieces])
+    told = []
+    for rest in values["remnants"] or []:
+        name, label = "remnant_" + str(rest["place"]), rest["name"] or "Remnant " + str(rest["place"] + 1)
+        used = off.get(rest["place"], 0) / 1000
+        if used:
+            left = max(0.0, rest["length"] - used)
+            told.append(line(name, "Left of " + label, left, "m", metres(left, units, DOWN), part="cut", rank=MORE,
+                             rough=metres(used, units) + " of " + metres(rest["length"], units) + " cut off"))
+        else:
+            told.append(words(name, label, "nothing comes off it", rank=MORE, part="cut"))
+    return told
+
+
+def _numbered(rows, lengths, places, units):
+    """"2.03 m: 1, 2; 1.2 m: 5": numbers by length, the longest first."""
+    numbers = {}
+    for place in places:
+        numbers.setdefault(lengths[place], []).append(rows[place][0])
+    return "; ".join([metres(length / 1000, units, UP) + ": " + in_runs(numbers[length])
+                      for length in sorted(numbers, key=lambda length: -length)])
+
+
+def in_runs(numbers) -> str:
+    """Whole numbers for people, three and more in a row told by the first and the last.
+
+    >>> in_runs([7, 1, 2, 3, 4, 9, 8]), in_runs([2, 1])
+    ('1 to 4, 7 to 9', '1, 2')
+    """
+    runs = []
+    for number in sorted(numbers):
+        if runs and number == runs[-1][1] + 1:
+            runs[-1][1] = number
+        else:
+            runs.append([number, number])
+    return ", ".join([str(first) if first == last else str(first) + (", " if last == first + 1 else " to ") + str(last)
+                      for first, last in runs])

@@ -1,0 +1,83 @@
+"""Shopping: from what a boat takes to what is bought, each line with how it was reckoned."""
+from ..plan import batch_counts
+from ..words.numbers import ceiling
+
+TIES_EVERY = "one each {150 mm} of seam (from memory)"
+
+
+TRIED = 5000  # ways to add up the two largest packs
+
+
+def packs(need: float, sizes):
+    """Packs that cover a need with the least left over, then the fewest of them.
+
+    need, sizes: same unit; at most three sizes, each above 0. Of a large need the bulk goes into the largest packs, and
+    the best is looked for among so many ways to cover the rest.
+    returns: (how many of each size, in the order given; what they hold)
+    >>> packs(6.2, (1.0, 5.0))
+    ((2, 1), 7.0)
+    """
+    order = sorted(range(len(sizes)), key=lambda place: (-sizes[place], place))
+    big = [sizes[place] for place in order]
+    largest = big[0]
+    # the rest of a large need, in the largest packs: their number times that of the next is what is tried
+    kept = max(2, int((TRIED * (big[1] if len(big) > 1 else largest) / largest) ** 0.5)) - 1
+    bulk = max(0, int(need / largest) - kept)
+    need -= bulk * largest
+    while len(big) < 3:
+        big.insert(0, None)
+    best = None
+    for first in range(_most(need, big[0]) + 1):
+        for second in range(_most(need, big[1]) + 1):
+            rest = need - first * (big[0] or 0) - second * (big[1] or 0)
+            third = ceiling(rest / big[2]) if rest > 0 else 0
+            held = first * (big[0] or 0) + second * (big[1] or 0) + third * big[2]
+            if held < need - 1e-9 * need:
+                continue
+            cost = (int(held * 1e6 + 0.5), first + second + third)
+            if best is None or cost < best[0]:
+                best = (cost, (first, second, third), held)
+    counts = [0] * len(sizes)
+    for place, count in zip(order, best[1][3 - len(sizes):]):
+        counts[place] = count
+    counts[order[0]] += bulk
+    return tuple(counts), best[2] + bulk * largest
+
+
+def _most(need, size):
+    return ceiling(need / size) if size else 0
+
+
+def batches(mass: float, batch: float, kept: float) -> int:
+    """Batches that leave a mass in hand when each leaves something behind.
+
+    mass [kg]; batch: mixed at a time [kg]; kept: left behind in each [kg], less than the batch
+    >>> batches(1.0, 0.3, 0.026)
+    4
+    """
+    return ceiling(mass / (batch - kept)) if mass > 0 else 0
+
+
+def consumables(batch, people, radii, backed, seams, taped):
+    """What else is bought: (key, label, how many, unit, how it was reckoned).
+
+    batch: counts as `hull.mixed` gives them; people; radii: different spreaders; backed: seams with a gap [m]
+    seams: all corners [m]; taped [m2]
+    """
+    putty_batches, liquid_batches, both = batch["putty_batches"], batch["liquid_batches"], batch["mixes"]
+    return (
+        ("gloves", "Gloves", batch_counts.gloves(people, batch["batches"]), "pairs",
+         "people × (batches + 1); twice that if two pairs are worn"),
+        ("bags", "Bags for putty", putty_batches, "", "one for each batch of putty"),
+        ("cups", "Cups", both, "", "one for each mix"),
+        ("sticks", "Mixing sticks", both, "", "one for each mix"),
+        ("tray", "Tray film", liquid_batches, "sheets", "one for each batch of wet-out resin"),
+        ("brushes", "Brushes or rollers", liquid_batches, "", "one for each batch of liquid"),
+        ("blanks", "Spreader blanks", radii, "", "one for each cove radius, to the millimetre"),
+        ("backing", "Backing tape", ceiling(backed * 1.1), "m", "behind every gap, and a tenth more"),
+        ("ties", "Ties", ceiling(seams / 0.15), "", TIES_EVERY),
+        ("abrasive", "Abrasive sheets", ceiling(taped / 0.5) if taped else 0, "", "one for {0.5 m2} of tape "
+         "(from memory)"),
+        ("cartridges", "Respirator filters", people, "sets", "one for each person; vapour and dust are different "
+         "filters, see Safety"),
+    )

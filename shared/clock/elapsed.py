@@ -1,0 +1,98 @@
+"""Elapsed: how much time has passed by the two clocks of a phone: its own, which can be set, and a steady one.
+
+The phone's own clock goes on while it sleeps, but a hand or the network can set it. The steady clock cannot be set, but
+it may stand still in sleep and starts anew with each page. What was passed when somebody last looked is kept with the
+phone's time of that moment, and time never goes back behind it, whatever either clock says. The page measures; what
+has passed, and what of it is in doubt, is decided here.
+"""
+
+from collections import namedtuple
+
+from ..forms.inputs import Choice, Number
+from ..words.lines import MORE, words
+from ..words.numbers import shown
+
+APART = 2.0  # s; two clocks of one phone that differ by more were changed
+AWAY = 30.0  # s; a page that nobody saw for longer was closed, not loaded anew (own judgement)
+FUTURE = 4102444800.0  # s; the year 2100
+YES = (("no", "no"), ("yes", "yes"))
+
+INPUTS = (
+    Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
+    Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
+           help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
+    Number("seen", "Passed when last seen", unit="s", low=0, high=1e7, optional=True,
+           help="Seconds since the start, as they were told last."),
+    Number("seen_at", "Last seen at", unit="s", low=0, high=FUTURE, optional=True,
+           help="Wall time of that moment, seconds since 1970 in UTC."),
+    Choice("watched", "In sight since then", (("yes", "yes"), ("no", "no: hidden, or the phone slept")), default="yes"),
+    Number("jumped", "Set ahead before", unit="s", low=0, high=FUTURE, default=0,
+           help="By how much the phone's clock had jumped ahead; `keep_jumped` of the last answer."),
+    Number("unseen", "Unseen before", unit="s", low=0, high=FUTURE, default=0,
+           help="What nobody saw pass; `keep_unseen` of the last answer."),
+    Choice("lost", "Time lost before", YES, default="no", help="`keep_lost` of the last answer."),
+)
+
+# seconds: passed; behind: how far the phone's clock is behind them; jumped: how much of them the phone's clock jumped
+# ahead in sight; unseen: how much of them passed by the phone's clock alone: page closed, phone asleep [s]; lost: the
+# clock was set back while nobody looked, so that more may have passed than is counted
+Passed = namedtuple("Passed", ("seconds", "behind", "jumped", "unseen", "lost"))
+
+
+def passed(started, now, elapsed=None, seen=None, seen_at=None, watched=True, jumped=0.0, unseen=0.0, lost=False,
+           away=AWAY, early=True):
+    """What has passed since the start: never less than was seen, and the most that a clock asks for.
+        t = max(seen, now - started, elapsed), and seen + (now - seen_at) where the steady clock cannot know
+
+    started: wall time [s], or None where only `seen` counts; now, seen_at: wall times [s]; elapsed, seen: since the
+    start [s], or None; away: longer than that unseen is said [s]
+    early: True where more time is the safe side (an end comes earlier); False where less is (stirred long enough)
+    A page that was just opened has no steady clock; one that was hidden may have had it stand still. What nobody can
+    see: a clock set back, while the page was closed, by just as much as passed.
+
+    >>> passed(1000.0, 1360.0)[0], passed(1000.0, 1360.0, 420.0)[:2], passed(1000.0, 1200.0, None, 720.0, 1720.0)[:2]
+    (360.0, (420.0, 60.0), (720.0, 520.0))
+    >>> passed(1000.0, 1200.0, None, 720.0, 1720.0).lost, passed(1000.0, 1900.0, None, 720.0, 1720.0).unseen
+    (True, 180.0)
+    """
+    known = seen is not None and seen_at is not None
+    base = seen if known else 0.0
+    wall = None if started is None else now - started
+    apart = now - seen_at if known else wall  # by the phone's clock, since it was last seen
+    found = max(seen or 0.0, elapsed or 0.0)
+    if wall is not None and early:
+        found = max(found, wall)
+    if apart is not None and elapsed is None:
+        found = max(found, base + apart)
+        lost = lost or apart < -APART
+        unseen += apart if known and apart > away else 0.0
+    elif apart is not None and apart > elapsed - base + APART:
+        if early or not watched:
+            found = max(found, base + apart)
+        gained = apart - elapsed + base
+        if not watched:
+            unseen += gained if gained > away else 0.0
+        elif early:
+            jumped += gained
+    elif apart is not None and apart < elapsed - base - APART and not watched:
+        lost = True
+    behind = 0.0 if wall is None or found - wall <= APART else found - wall
+    return Passed(found, behind, jumped, unseen, lost)
+
+
+def of(values, started=None, away=AWAY, early=True):
+    """`passed` of the values of INPUTS."""
+    return passed(started, values["now"], values["elapsed"], values["seen"], values["seen_at"],
+                  values["watched"] == "yes", values["jumped"], values["unseen"], values["lost"] == "yes", away, early)
+
+
+def kept(found: Passed):
+    """Lines whose text the page keeps and asks with again, under the name behind "keep_": doubts outlive a page."""
+    lines = []
+    for name in ("jumped", "unseen"):
+        seconds = getattr(found, name)
+        if seconds:
+            lines.append(words("keep_" + name, "Kept for the next question", shown(seconds, 1), rank=MORE))
+    if found.lost:
+        lines.append(words("keep_lost", "Kept for the next question", "yes", rank=MORE))
+    return lines

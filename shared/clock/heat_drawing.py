@@ -1,0 +1,102 @@
+"""Heat figure: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
+from ..drawing.shapes import area, figure, note, path
+from ..words.numbers import DOWN, UP, shown, to_step
+from ..words.units import from_si, to_si, told, unit_for
+
+WIDTH, HEIGHT = 320, 200
+LEFT, RIGHT, TOP, BOTTOM = 36, 8, 12, 28
+MOST = 423.15  # K; the drawing ends here: a pot smokes before, and a figure would say more than is known
+TICKS = (5, 10, 15, 20, 30, 60, 120, 240, 480, 720, 1440, 2880, 5760, 11520)  # min
+
+
+def curves(name, run, tray, usable, units):
+    """name: of the container; run, tray: integrate.Run, tray None where there is none; usable: [s], as told."""
+    end = min(run.points[-1][0], max(2.5 * usable, 1.6 * run.peak_time))
+    points, tray_points = _within(run.points, end), _within(tray.points, end) if tray else ()
+    low = min([temp for _, temp in points])
+    floor = to_step(low - 273.15 - 2, 10.0, DOWN) + 273.15
+    hottest = max([temp for _, temp in points] + [temp for _, temp in tray_points] + [floor + 30])
+    top = min(MOST, hottest + 5)
+    across, up = (WIDTH - LEFT - RIGHT) / end, (HEIGHT - TOP - BOTTOM) / (top - floor)
+    base = HEIGHT - BOTTOM
+
+    def spot(time, temp):
+        return LEFT + time * across, base - (min(temp, top) - floor) * up
+
+    shapes = []
+    edge = LEFT + min(usable, end) * across
+    shapes.append(area("usable", ((LEFT, TOP), (edge, TOP), (edge, base), (LEFT, base))))
+    shapes.append(path("axis", ((LEFT, TOP), (LEFT, base), (WIDTH - RIGHT, base))))
+    shapes.extend(_times(end, across, base))
+    shapes.extend(_temperatures(floor, top, spot, units))
+    if tray_points:
+        shapes.append(path("tray", [spot(time, temp) for time, temp in tray_points]))
+    shapes.append(path("pot", [spot(time, temp) for time, temp in points]))
+    shapes.append(_named("name", spot(run.peak_time, run.peak), name, base))
+    if tray_points:
+        shapes.append(_named("name", spot(*tray_points[-1]), "tray", base))
+    shapes.append(note("name", LEFT + 4, TOP + 10, "usable", "start"))
+    return figure("heat", "Temperature over time", WIDTH, HEIGHT, shapes, _told(run, tray, usable, units))
+
+
+def _within(points, end):
+    """(time, temperature) of the points up to `end`, the last one on it."""
+    found, before = [], points[0]
+    for point in points:
+        if point[0] > end:
+            part = (end - before[0]) / (point[0] - before[0])
+            found.append((end, before[1] + part * (point[1] - before[1])))
+            break
+        found.append((point[0], point[1]))
+        before = point
+    return found
+
+
+def _named(role, spot, text, base):
+    """A curve's name beside its top, inside the frame and above the time axis."""
+    x, y = spot
+    left = x > WIDTH / 2
+    return note(role, x - 4 if left else x + 4, min(max(y + (12 if y < TOP + 20 else -4), TOP + 20), base - 4), text,
+                "end" if left else "start")
+
+
+def _times(end, across, base):
+    step = TICKS[-1]
+    for tick in reversed(TICKS):
+        if end / (tick * 60) <= 5.5:
+            step = tick
+    shapes, time = [], 0
+    while time * 60 <= end:
+        text = shown(time / 60, 0) + " h" if step >= 60 else str(time)
+        if time == 0:
+            text = "0" if step >= 60 else "0 min"
+        shapes.append(note("tick", LEFT + time * 60 * across, base + 14, text))
+        time += step
+    return shapes
+
+
+def _temperatures(floor, top, spot, units):
+    unit = unit_for("degC", units)
+    low, high = from_si(floor, unit), from_si(top, unit)
+    step = 5.0
+    for wider in (10.0, 20.0, 50.0, 100.0):
+        if (high - low) / step > 5.5:
+            step = wider
+    shapes, degrees = [], to_step(low, step, UP)
+    while degrees <= high:
+        _, y = spot(0, to_si(degrees, unit))
+        shapes.append(note("tick", LEFT - 4, y + 4, shown(degrees, 0) + "°", "end"))
+        degrees += step
+    return shapes
+
+
+def _told(run, tray, usable, units):
+    text = "The mix is usable for the first " + shown(usable / 60, 0, DOWN) + " minutes, shaded. "
+    text += "It is hottest " + shown(run.peak_time / 60, 0) + " minutes after mixing, at " + _peak(run, units) + "."
+    if tray:
+        text += " In the tray it reaches " + _peak(tray, units) + "."
+    return text
+
+
+def _peak(run, units):
+    return ("about " if run.peak <= MOST else "over ") + told(min(run.peak, MOST), "degC", units, places=0)

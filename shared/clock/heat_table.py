@@ -1,0 +1,67 @@
+"""Heat table: usable times of one system by the heat balance, reckoned where they are asked for and kept.
+
+A plan looks at hundreds of batches. The time of a bag falls smoothly with its mass, so it is reckoned at masses a
+factor apart, the logarithms are joined by straight lines, and a little is taken off for the bend between them.
+"""
+from math import exp, floor, log
+
+from ..equations.calibrate_heat import usable_time
+from ..equations.integrate import Pot
+from ..words.numbers import to_step
+from .heat_model import facts, kept_calibration, mixed_resin
+from .pot_heat import SIZES, pot
+
+PER_MASS = 2 / log(2)  # two masses for each doubling
+BEND = 0.985  # of the joined lines; they lie above the true curve by less than 1.5 % (tested)
+LEAST = 0.005  # kg; a smaller mass is taken as this much
+KEPT = []  # (facts, mix, HeatTable), the latest last
+MOST_KEPT = 4
+
+
+class HeatTable:
+    """Usable times [s] at one air temperature [K], resin and container as warm as the air. mix: as `mixed_resin`"""
+
+    def __init__(self, rates, mix):
+        self.rates, self.mix, self.times = rates, mix, {}
+
+    def _time(self, kind, mass, temperature, filler=0.0):
+        key = (kind, mass, temperature, filler)
+        if key not in self.times:
+            vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature)
+            self.times[key] = to_step(usable_time(self.rates, vessel), 0.1)  # coarser than the runtimes differ
+        return self.times[key]
+
+    def at_least(self, temperature: float) -> float:
+        """What any mass lasts: a pot that loses no heat."""
+        if temperature not in self.times:
+            rise = pot("bag", 1.0, SIZES, self.mix, 0.0, temperature, temperature).rise
+            self.times[temperature] = to_step(usable_time(self.rates, Pot(rise, 0.0, temperature, temperature)), 0.1)
+        return self.times[temperature]
+
+    def bag(self, mass: float, temperature: float) -> float:
+        """A bag of a mass [kg]; filler, which would take up heat, is left out: to the safe side."""
+        place = log(max(mass, LEAST)) * PER_MASS
+        low = floor(place)
+        before, after = [self._time("bag", exp(one / PER_MASS), temperature) for one in (low, low + 1)]
+        return before * (after / before) ** (place - low) * BEND
+
+    def bead(self, temperature: float, filler: float) -> float:
+        """A cove on wood; filler: share of the whole mass [-]. Its length does not matter."""
+        return self._time("bead", 0.1, temperature, filler)
+
+    def film(self, temperature: float) -> float:
+        """A film on wood."""
+        return self._time("film", 0.1, temperature)
+
+
+def heat_table(system, timings=()) -> HeatTable:
+    """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them"""
+    rows, mix = facts({"system": system, "timings": timings}), mixed_resin(system)
+    for known, of, table in KEPT:
+        if known == rows and of == mix:
+            return table
+    table = HeatTable(kept_calibration(rows).rates, mix)
+    KEPT.append((rows, mix, table))
+    if len(KEPT) > MOST_KEPT:
+        del KEPT[0]
+    return table

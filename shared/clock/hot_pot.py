@@ -1,0 +1,94 @@
+"""Hot pot: how hot a mass of this system gets if it stays in its container, and how much of it stays calm there."""
+from math import exp, log
+
+from ..catalogue.cautions import FROM
+from ..catalogue.containers import HOT
+from ..equations.calibrate_heat import TOO_HOT, USABLE
+from ..equations.integrate import pot_run
+from ..words.numbers import DOWN, UP, to_step
+from ..words.units import told
+from .heat_model import LEAST_BATCH, MOST_BATCH, facts, kept_calibration, mixed_resin
+from .pot_heat import SIZES, pot
+from .usable import known
+
+MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
+RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
+_FROM = dict([(row[0], row[1]) for row in FROM])
+BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
+WARM = _FROM["air that is warm"]
+KEPT = []  # (what was asked, mass), the latest last: a batch is typed while its system and its air stay
+MOST_KEPT = 8
+
+
+def peak_temperature(system, mass: float, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
+                     moving: str = "still", timings=()) -> float:
+    """The highest mean temperature of a mass that is left in its container [K]; its middle gets hotter.
+
+    system: values of records.SYSTEM, its times `known`; mass: of everything in it [kg]; container: of CONTAINERS
+    air, resin: [K], resin None where it is as warm as the air; filler: share of the mass [-]; sizes: as SIZES [m]
+    moving: of AIR; timings: own ones beside the system's, as `heat` reads them
+    """
+    rates = kept_calibration(facts({"system": system, "timings": timings})).rates
+    start = air if resin is None else resin
+    here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving)
+    return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
+
+
+def peak_text(peak: float, units) -> str:
+    """A peak [K] in words, rounded up; above MOST_PEAK only that.
+
+    >>> peak_text(371.0, "metric"), peak_text(500.0, "metric")
+    ('100 °C', 'over 150 °C')
+    """
+    if peak > MOST_PEAK:
+        return "over " + told(MOST_PEAK, "degC", units, places=0)
+    return told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
+
+
+def largest_calm_mass(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
+                      moving: str = "still", timings=(), limit: float = RUNS_AWAY) -> float:
+    """The largest mass whose predicted peak stays below a limit when it is left in its container [kg].
+
+    The arguments are those of `peak_temperature`; limit: [K], 100 degC from memory: there it runs away
+    returns: [kg], whole grams, rounded down; MOST_BATCH where even that stays below, 0.0 where LEAST_BATCH does not
+    It says what may be forgotten in the container, so it is small: in the warm a few tens of grams in a cup or a bag.
+    A plan that uses its pots up in time may mix more: `largest_pot` is its cap.
+    """
+    asked = (facts({"system": system, "timings": timings}), mixed_resin(system), container, air, resin, filler,
+             tuple([sizes[name] for name in SIZES]), moving, limit)
+    for before, mass in KEPT:
+        if before == asked:
+            return mass
+
+    def over(log_mass):
+        return peak_temperature(system, exp(log_mass), container, air, resin, filler, sizes, moving, timings) >= limit
+
+    low, high = log(LEAST_BATCH), log(MOST_BATCH)
+    if over(low):
+        mass = 0.0
+    elif not over(high):
+        mass = MOST_BATCH
+    else:
+        while high - low > 0.01:
+            middle = (low + high) / 2
+            low, high = (low, middle) if over(middle) else (middle, high)
+        mass = to_step(exp(low), 0.001, DOWN)
+    KEPT.append((asked, mass))
+    if len(KEPT) > MOST_KEPT:
+        del KEPT[0]
+    return mass
+
+
+def largest_pot(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
+                moving: str = "still", timings=()) -> float:
+    """The largest mass that a plan puts into one container, to be used up in time [kg]: what stays calm there even when
+    it is forgotten, and otherwise what the trade does not call a big pot (from memory): 300 g, on a warm day 150 g.
+
+    The arguments are those of `largest_calm_mass`. Above the calm mass a pot that is forgotten runs away, so that the
+    caution stands all the same.
+    """
+    rule = BIG if max(air, air if resin is None else resin) < WARM else BIG_WARM
+    if not known(system, timings) or peak_temperature(
+            system, rule, container, air, resin, filler, sizes, moving, timings) >= RUNS_AWAY:
+        return rule  # more of it only gets hotter
+    return max(rule, largest_calm_mass(system, container, air, resin, filler, sizes, moving, timings))

@@ -1,0 +1,42 @@
+"""Pot air: a pot whose air became warmer or colder after it was mixed ages on at the new pace."""
+from ..forms.errors import InputError
+from ..forms.inputs import Group, Number
+
+CHANGES = Group("changes", "The air changed", (
+    Number("minute", "After", unit="min", low=0, high=2880),
+    Number("usable", "Usable for, in that air", unit="min", low=0, high=43200, above=True,
+           help="Had it been mixed there: as the heat balance or the label says."),
+), most=12, each="Change")
+
+
+def lasting(duration: float, changes) -> float:
+    """How long a mix lasts whose air changed: each moment uses up its share of the time that it would last there,
+        sum(dt_i / t_i) = 1
+
+    duration: t_0 [s], of the air it was mixed in; changes: (moment [s], t_i [s]) in the order of time
+    returns: [s]; exact where only the pace changes (one Arrhenius factor), rough for a pot that heats itself
+    >>> lasting(1200.0, ((600.0, 600.0),)), lasting(1200.0, ((1500.0, 60.0),)), lasting(1200.0, ())
+    (900.0, 1200.0, 1200.0)
+    """
+    used, since, lasts = 0.0, 0.0, duration
+    for moment, other in changes:
+        share = (moment - since) / lasts
+        if used + share >= 1:
+            break
+        used, since, lasts = used + share, moment, other
+    return since + (1 - used) * lasts
+
+
+def check(values):
+    """Changes in the order of their times."""
+    before = 0.0
+    for row in values["changes"]:
+        if row["minute"] < before:
+            raise InputError("changes.{}.minute".format(row["place"]), "After: the changes come in the order of time")
+        before = row["minute"]
+
+
+def followed(values):
+    """The values with the duration that its changes leave."""
+    rows = [(row["minute"], row["usable"]) for row in values["changes"]]
+    return dict(values, duration=lasting(values["duration"], rows)) if rows else values

@@ -1,0 +1,120 @@
+"""Pot heat: what a container sheds and what a mix in it sets free, as the numbers of a lumped balance.
+
+One temperature stands for all of the matter; the resistance from its mean to its surface is in the loss, its hot middle
+is not in the peak.
+"""
+from math import pi
+
+from ..catalogue.containers import AIR, CONTAINERS, MATTER
+from ..equations.integrate import Pot
+from ..equations.kinetics import heat_of_mix
+from ..mix.ratio import mixed_density
+
+MATTER_VALUES = {row[0]: row[1] for row in MATTER}
+AIR_VALUES = {row[0]: row[2] for row in AIR}
+CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
+
+# what a container is like where nobody measured it [m]: a cup as wide as it is full, and the sizes the form starts with
+SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width": 0.20, "radius": 0.012,
+         "panel": 0.006, "tape_width": 0.075, "film": 0.0003}
+
+
+def filled_density(filler: float, density: float) -> float:
+    """Density of a mix with filler [kg/m3]; no air in it.
+
+    filler: w [-], share of the whole mass; density: of the liquids [kg/m3]
+    """
+    return mixed_density((1 - filler, filler), (density, MATTER_VALUES["filler_density"]))
+
+
+def specific_heat(filler: float) -> float:
+    """Specific heat of a mix with filler, by mass: c = (1 - w) c_mix + w c_filler [J/(kg K)]
+
+    >>> specific_heat(0.0)
+    2000.0
+    """
+    return (1 - filler) * MATTER_VALUES["specific_heat"] + filler * MATTER_VALUES["filler_heat"]
+
+
+def surfaces(kind: str, volume: float, sizes, air: float):
+    """The surfaces through which a container sheds heat: pairs of area [m2] and resistance outside the matter [m2 K/W].
+
+    kind: of CONTAINERS; volume: [m3], above 0; sizes: as SIZES, m; air: heat given to the air [W/(m2 K)]
+    Plane geometry: a cylinder for cup, bag and roll, a prism for tray and film, a cove in a square corner for a bead.
+    >>> [round(area * 1e4, 1) for area, _ in surfaces("tray", 0.0002, SIZES, 9.0)]
+    [600.0, 600.0]
+    """
+    free = 1 / air
+    wall, bench = CONTAINER_ROWS[kind][4], MATTER_VALUES["bench"]
+    if kind == "cup":
+        width = sizes["cup_width"] or (4 * volume / pi) ** (1 / 3)
+        flat = pi * width * width / 4
+        side = 4 * volume / width
+        return ((flat, free), (side, free + wall), (flat, free + wall + bench))
+    if kind == "bag":
+        width = sizes["bag_width"]
+        return ((4 * volume / width + pi * width * width / 2, free + wall),)
+    if kind == "tray":
+        flat = sizes["tray_length"] * sizes["tray_width"]
+        return ((flat, free), (flat, free + wall + bench))
+    wood = free + sizes["panel"] / MATTER_VALUES["wood"]
+    if kind == "bead":
+        radius = sizes["radius"]
+        length = volume / (radius * radius * (1 - pi / 4))
+        return ((pi * radius / 2 * length, free), (2 * radius * length, wood))
+    if kind == "roll":
+        width = sizes["tape_width"]
+        across = (4 * volume / (pi * width)) ** 0.5
+        return ((pi * across * width + pi * across * across / 2, free),)
+    flat = volume / sizes["film"]
+    return ((flat, free), (flat, wood))
+
+
+def heat_loss(kind: str, volume: float, sizes, air: float) -> float:
+    """Heat shed for each kelvin above the air, in W/K:
+        UA = sum(A_i / (R_i + R_in))        R_in = f (V / A) / lambda
+
+    kind, volume, sizes, air: as for `surfaces`; f: 1/3 for a slab, 1/2 for a cylinder, heat made evenly
+    returns: UA [W/K]
+    >>> 0.05 < heat_loss("cup", 1e-4, SIZES, 9.0) < 0.12
+    True
+    """
+    found = surfaces(kind, volume, sizes, air)
+    area = sum([one for one, _ in found])
+    inner = CONTAINER_ROWS[kind][3] * volume / area / MATTER_VALUES["conductivity"]
+    return sum([one / (outer + inner) for one, outer in found])
+
+
+def thickness(kind: str, volume: float, sizes) -> float:
+    """Volume over surface [m]: half the thickness of a slab, half the radius of a cylinder.
+
+    >>> round(thickness("film", 1e-4, SIZES) * 1e6)
+    150
+    """
+    return volume / sum([area for area, _ in surfaces(kind, volume, sizes, 9.0)])
+
+
+def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: float, start: float,
+        air: str = "still") -> Pot:
+    """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air)
+
+    mass: [kg] of everything in it; mix: (heat [J/kg of mixed resin], density [kg/m3 of mixed resin]); filler: share [-]
+    air_temperature, start: [K]; air: of AIR
+    >>> round(pot("cup", 0.1, SIZES, (400000.0, 1100.0), 0.0, 293.15, 293.15).rise)
+    200
+    """
+    heat = specific_heat(filler)
+    volume = mass / filled_density(filler, mix[1])
+    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air]) / (mass * heat)
+    return Pot(mix[0] * (1 - filler) / heat, loss, air_temperature, start)
+
+
+def mix_heat(epoxide_weight, phr) -> float:
+    """Heat of a mixed resin [J/kg], from the label where it gives the figures and from memory where not.
+
+    epoxide_weight: EEW [kg/eq] or None; phr: hardener per hundred of resin by weight, or None
+    >>> round(mix_heat(0.190, 50) / 1000, 1)
+    378.9
+    """
+    weight = epoxide_weight or MATTER_VALUES["epoxide_weight"]
+    return heat_of_mix(MATTER_VALUES["heat_per_epoxide"], weight, phr or MATTER_VALUES["phr"])

@@ -1,0 +1,200 @@
+"""Usable: how long a batch can be used. Every screen that tells minutes asks this one function.
+
+When a mix is thick, or too hot to hold, is estimated twice, by the heat balance and by the trade's quick rule; what was
+seen of the system's pots bounds it; of the shorter a share is used, the rest is kept back.
+"""
+from collections import namedtuple
+
+from ..equations.calibrate_heat import TOO_HOT, USABLE
+from ..equations.integrate import LONGEST, pot_run
+from ..equations.quick_rule import RULE
+from ..things.own_timings import counted_text
+from ..words.lines import ASK, words
+from ..words.numbers import DOWN, capital, shown, to_step
+from ..words.units import told
+from .heat_model import container_mix, facts, kept_calibration, mixed_resin, pot_of, quick_time, timings_of
+from .pot_heat import SIZES, thickness
+
+OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
+MEANS = {OPEN: "the label's pot life taken as the end", GEL: "when it gels by the label",
+         WORK: "that it can be worked by the label"}
+GOOD_COUNTS = "counts for this pot and easier ones only"
+MOST_ASKED = 2  # contradictions told at once
+SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
+LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
+ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
+SHALLOWER = 0.75  # a bag for a cup: what was gone bounds it too, to the safe side (own judgement)
+BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
+RUNS, MOST_RUNS = {}, 64  # (rates, pot): when it is thick [s]
+ROUGHLY = 1.1  # a pot seen stiffening may well have been good a little later than another (own judgement)
+
+# time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
+# estimates of the end, None where there is none; rule: how the quick one was reckoned; by: which of them counts, or the
+# bound that does; seen: the timing that is the bound, or None
+Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule", "by", "seen"))
+
+
+def batch(system, container: str, mass: float, air: float, resin=None, filler=None, sizes=SIZES, moving="still",
+          timings=()):
+    """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-]
+
+    sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's
+    """
+    found = dict([(name, sizes[name]) for name in SIZES])
+    found.update(system=system, container=container, batch=mass, air=air, resin_temperature=resin, filler=filler,
+                 moving=moving, timings=timings)
+    return found
+
+
+def known(system, timings=()) -> bool:
+    """Whether the times of a system are known well enough to tell how long a pot of it can be used."""
+    if system["pot_time"] is not None:
+        return system["pot_mass"] is not None and system["pot_temperature"] is not None
+    if system["film_time"] is not None:
+        return system["pot_temperature"] is not None
+    return bool([row for row in list(system["timed"]) + list(timings) if row["said"] == "stiffening"])
+
+
+def share_kept(system, container: str, share: float = SHARE) -> float:
+    """How much of the time until it is thick is used [-]. share: of any container but a film, 0.6 to 1, from memory
+
+    A thin film is thick long before it gels: of a time to gel less is used, unless the label tells the film's own time.
+    >>> label = {"pot_meaning": "gel", "film_time": None}
+    >>> share_kept(label, "cup"), share_kept(label, "film"), share_kept(dict(label, film_time=60.0), "film")
+    (0.8, 0.5, 0.8)
+    """
+    if container == "film" and system["pot_meaning"] == GEL and system["film_time"] is None:
+        return min(share, FILM_SHARE)
+    return share
+
+
+def usable(values, container=None, mass=None, share: float = SHARE, rule=None, run=None, balance=True) -> Usable:
+    """How long a batch can be used.
+        time = share * min(max(min(heat, rule), good), gone)
+
+    values: as `batch` makes them, or as the move heat reads them; container, mass [kg]: others than theirs
+    share: as for `share_kept`; rule: (exponent or None, doubling) of the quick rule where they were typed
+    run: an integrate.Run of this pot where there is one; balance: whether the heat balance is asked
+    """
+    container, mass = container or values["container"], values["batch"] if mass is None else mass
+    model = None
+    if run is not None:
+        model = run.reached or LONGEST
+    elif balance:
+        model = _reached(kept_calibration(facts(values)).rates, pot_of(values, container, mass))
+    if model is not None:
+        model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
+    quick, how = quick_time(values, container, mass, *(rule or ()))
+    end, by = model, BY_HEAT
+    if model is None or (quick is not None and quick <= model):
+        end, by = quick, BY_RULE
+    least, good, most, gone = bounds(values, container, mass)
+    seen = None
+    if least is not None and least > end:
+        end, by, seen = least, BY_GOOD, good
+    if most is not None and most < end:
+        end, by, seen = most, BY_GONE, gone
+    used = share_kept(values["system"], container, share)
+    return Usable(used * end, end, used, model, quick, how, by, seen)
+
+
+def _reached(rates, here):
+    """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
+    key = tuple(rates) + tuple(here)
+    if key not in RUNS:
+        if len(RUNS) >= MOST_RUNS:
+            RUNS.clear()
+        RUNS[key] = pot_run(rates, here, USABLE, TOO_HOT).reached or LONGEST
+    return RUNS[key]
+
+
+def bounds(values, container: str, mass: float):
+    """What was seen of pots that are no easier or no harder than this one:
+        (the end is at least [s], the timing, at most [s], the timing), None where nothing was seen
+
+    A pot is harder that is no smaller, no cooler and no shallower. A pot that was gone bounds all harder ones from
+    above; one that was still good bounds all easier ones from below, unless another that was seen gainsays it.
+    """
+    rows = [row for row in timings_of(values) if row["said"] != "stiffening"]
+    if not rows:
+        return None, None, None, None
+    air, resin = values["air"], values["resin_temperature"]
+    here = _Pot(container, 0.0 if container in LAID else mass, max(air, air if resin is None else resin),
+                thickness(container, mass / container_mix(values)[1], values))
+    density, apart = mixed_resin(values["system"])[1], [one for pair in contradictions(values) for one in pair]
+    least = good = most = gone = None
+    for row in rows:
+        pot = _seen(row, density)
+        if row["said"] == "gone" and (most is None or row["after"] < most) and _harder(here, pot, SHALLOWER):
+            most, gone = row["after"], row
+        if (row["said"] == "good" and row not in apart and (least is None or row["after"] > least)
+                and _harder(pot, here)):
+            least, good = row["after"], row
+    return least, good, most, gone
+
+
+_Pot = namedtuple("_Pot", ("container", "mass", "warmth", "depth"))
+
+
+def _seen(row, density):
+    """A timing as a pot. A cup that nobody measured is as wide as it is full."""
+    return _Pot(row["in"], 0.0 if row["in"] in LAID else row["mass"], row["at"],
+                thickness(row["in"], row["mass"] / density, SIZES))
+
+
+def _harder(one, other, depth=1.0):
+    """Whether a pot is no smaller, no cooler and no shallower than another; of one kind the mass tells the depth.
+
+    depth: how shallow, against the other, still counts as no shallower [-]
+    """
+    return (one.mass >= other.mass - ALIKE_MASS and one.warmth >= other.warmth - ALIKE_WARMTH
+            and (one.container == other.container or one.depth >= other.depth * depth * (1 - 1e-6)))
+
+
+def contradictions(values):
+    """Timings that cannot both be: [(still alive, already thick), ...], the second no harder, and thick sooner."""
+    rows, density = timings_of(values), mixed_resin(values["system"])[1]
+    pots, found = [_seen(row, density) for row in rows], []
+    for row, pot in zip(rows, pots):
+        for other, its in zip(rows, pots):
+            if row["said"] == "gone" or other["said"] == "good" or row is other or not _harder(pot, its):
+                continue
+            if row["said"] == other["said"]:
+                continue  # two that stiffened: pots differ
+            if row["after"] > other["after"] * (1.0 if other["said"] == "gone" else ROUGHLY):
+                found.append((row, other))
+    return found
+
+
+def seen_text(row, units) -> str:
+    """A timing in words: 'gone after 12 min, 240 g in a cup at 20 °C'."""
+    said = {"good": "still good", "gone": "gone", "stiffening": "stiffening"}[row["said"]]
+    return "{} after {} min, {} in a {} at {}".format(
+        said, shown(row["after"] / 60, 0 if row["after"] >= 600 else 1, DOWN), told(row["mass"], "g", units), row["in"],
+        told(row["at"], "degC", units, places=0))
+
+
+def meaning(values, found: Usable, units=None, end=None) -> str:
+    """What the minutes mean: which share of what, like '80% of 30 min, when it gels by the label'.
+
+    values: as for `usable`; end: [s], where another than the found one is told of
+    """
+    units, count = units or values["units"], len(timings_of(values))
+    text = "{}% of {} min, ".format(shown(found.share * 100), shown((end or found.end) / 60, 0, DOWN))
+    if found.by == BY_GONE:
+        return text + "as a pot no harder than this was " + seen_text(found.seen, units)
+    if found.by == BY_GOOD:
+        return text + "as a pot no easier than this was " + seen_text(found.seen, units)
+    if count:
+        return text + "when it is thick, " + counted_text(count)
+    return text + MEANS[values["system"]["pot_meaning"]]
+
+
+def questions(values, units=None):
+    """Timings that contradict each other, side by side, as lines."""
+    found = []
+    for place, pair in enumerate(contradictions(values)[:MOST_ASKED]):
+        texts = [seen_text(row, units or values["units"]) for row in pair]
+        found.append(words("contradict_" + str(place + 1), "Both cannot be", capital(texts[0]) + "; and " + texts[1]
+                           + ". The shorter counts. Take the wrong one out of your own timings.", rank=ASK))
+    return found

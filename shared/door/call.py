@@ -1,0 +1,28 @@
+"""The call: JSON in, JSON out. The page, the tests of both runtimes and nothing else come through here."""
+import json
+
+from ..forms import links
+from ..forms.late import late
+from . import moves
+
+
+def call(text):
+    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
+
+    A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
+    press before the rest: {"first": screen, "pairs"}.
+
+    The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
+    """
+    asked = json.loads(text)
+    if "first" in asked:
+        return json.dumps(moves.first(asked["first"], asked["pairs"]))
+    if "screen" in asked:
+        return json.dumps(moves.asked(asked["screen"], asked["pairs"]))
+    typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
+    if "hand" in asked or "brought" in asked:
+        if "hand" in asked:
+            return json.dumps(late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", "")))
+        return json.dumps(late("handover").brought(asked["brought"], asked["pairs"], asked["length"]))
+    return json.dumps(moves.answer(asked["move"], typed))

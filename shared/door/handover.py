@@ -1,0 +1,184 @@
+"""Hand over: what leaves this phone, and what may come in by a link."""
+from ..forms import inputs, links, recall
+from ..words.numbers import BLANKS, digits
+from . import card, moves
+
+VERSION = 1
+PRIME = 46649  # the largest below 36 ** 3: the mark is three letters, and one altered letter always changes it
+MOST_TOLD = 5  # of what a link brings, in a few words
+LETTERS = "0123456789abcdefghijklmnopqrstuvwxyz"
+
+UNTOUCHED = " Nothing was changed."
+TOO_LONG = "This link is too long to be one of ours." + UNTOUCHED
+NEWER = "This link comes from a newer Covemix: update this one first, then open it again." + UNTOUCHED
+CUT = "This link was cut short or altered on its way: ask for it again." + UNTOUCHED
+FOREIGN = "This link holds nothing for this screen, only {}." + UNTOUCHED
+STRANGE = "This link says what is not known here: {}. It may mean another mix, so it is not used." + UNTOUCHED
+TWICE = "This link says two things at once of: {}. Ask for it again." + UNTOUCHED
+MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of each
+OUTSIDE = ("v", "end", "as", inputs.TYPED_IN)  # names that the mark at the end of a link does not cover
+OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
+# screen: what its links carry beside its own inputs, as (word in front, move, group of that move or "")
+BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
+
+
+def mark(pairs):
+    """Three letters that a link ends with; a link cut short ends with others, or none.
+
+    >>> mark([("amount", "200")]) == mark([("amount", "20")])
+    False
+    """
+    total = 7
+    for name, text in pairs:
+        for letter in name + "=" + text + "&":
+            total = (total * 31 + ord(letter)) % PRIME
+    return LETTERS[total // 1296] + LETTERS[total // 36 % 36] + LETTERS[total % 36]
+
+
+def sealed(pairs, build=""):
+    """The pairs of a link with its version and what made it in front, and its mark at the end."""
+    pairs = [[recall.NAME, recall.mark(build)]] + [list(pair) for pair in pairs]
+    return [["v", str(VERSION)]] + pairs + [["end", mark(pairs)]]
+
+
+def opened(declared, pairs, length, beside=()):
+    """What a link brings: (pairs under today's names, why not). declared: inputs of its screen; length: characters
+
+    A link is taken whole or not at all: with one name, row or choice left out it could mean another ratio.
+    beside: (word in front, inputs) of what else its links carry
+    """
+    if length > links.LONGEST_LINK or len(pairs) > links.MOST_PAIRS:
+        return [], TOO_LONG
+    plain = [pair for pair in pairs if pair[0] not in OF_THE_LINK]
+    why = broken_seal(pairs)
+    if why:
+        return [], why
+    known, strange, twice = sorted_out(declared, plain, beside)
+    if strange:
+        nothing = not known and not [1 for name in strange if " = " in name]
+        return [], (FOREIGN if nothing else STRANGE).format(_named(strange))
+    if twice:
+        return [], TWICE.format(_named(twice))
+    return as_typed(declared, known, pairs), ""
+
+
+def broken_seal(pairs):
+    """Why a link's version or mark does not fit; "" where it does, or where it bears neither."""
+    plain = [pair for pair in pairs if pair[0] not in OUTSIDE]
+    ends = [text for name, text in pairs if name == "end"]
+    versions = [text for name, text in pairs if name == "v"]
+    if not versions:
+        return CUT if ends else ""
+    if len(versions) > 1 or not digits(versions[0], 6):
+        return CUT
+    if int(versions[0]) > VERSION:
+        return NEWER
+    return "" if ends == [mark(plain)] else CUT
+
+
+def sorted_out(declared, plain, beside=()):
+    """Pairs of a link: (known ones under today's names, [what is not known], [names told twice, not alike]).
+
+    What is not known is a name, or "name = text" where a row or a choice of that name is not known.
+    """
+    known, strange, twice, told = [], [], [], {}
+    for name, text in plain:
+        steps = name.split(".")
+        found = ("units", "", inputs.UNITS_INPUT) if name == "units" else card.find(declared, steps)
+        if not found:
+            if not [1 for word, others in beside if steps[0] == word and card.find(others, steps[1:])]:
+                strange.append(name)
+        elif not _is_one_of(found[2], name, text):
+            strange.append(name + " = " + text)
+        elif found[0] not in told:
+            told[found[0]] = text
+            known.append([found[0], text])
+        elif told[found[0]] != text:
+            twice.append(name)
+    return known, strange, twice
+
+
+def _is_one_of(item, name, text):
+    """Whether a row or a choice is known; any other text is read by its field, which says what is wrong."""
+    text = text.strip(BLANKS)
+    if item.kind == "pick":
+        return not text or item.record.row(text) is not None
+    if item.kind == "choice" or (item.kind == "amount" and name.rpartition(".")[2] != item.name):
+        return not text or text in [option[0] for option in item.options]
+    return True
+
+
+def _named(names):
+    """The first of many names, each cut to what a notice can show.
+
+    >>> _named(["systm", "a", "b", "c", "d"])
+    "'systm', 'a', 'b', 'c' and 1 more"
+    """
+    short = ["'" + name[:LONGEST_NAMED] + "'" for name in names[:MOST_NAMED]]
+    more = len(names) - len(short)
+    return ", ".join(short) + (" and {} more".format(more) if more else "")
+
+
+def beside_of(screen):
+    """(word in front, inputs) of what a screen's links carry beside its own."""
+    found = []
+    for word, name, group in BESIDE.get(screen, ()):
+        declared = moves.module(name).INPUTS
+        found.append((word, dict([(item.name, item) for item in declared])[group].fields if group else declared))
+    return found
+
+
+def made_by(pairs):
+    """What is said of what made a link: "" where it was no recalled build, or where no build of ours made it."""
+    if not [1 for name, _ in pairs if name == "v"]:
+        return ""
+    return recall.warning("".join([text for name, text in pairs if name == recall.NAME][:1]))
+
+
+def as_typed(declared, known, pairs):
+    """Pairs of a form whose units were switched on the way: each number says the unit it was typed in."""
+    if not [1 for name, _ in pairs if name == inputs.TYPED_IN]:
+        return known
+    tree = inputs.typed_elsewhere(declared, links.tree(known + [list(p) for p in pairs if p[0] == inputs.TYPED_IN]))
+    told = []
+    for name, text in known:
+        place = tree
+        for step in name.split("."):
+            place = place.get(step) if isinstance(place, dict) else None
+        told.append([name, place if isinstance(place, str) else text])
+    return told
+
+
+def brought(screen, pairs, length):
+    """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
+    declared = moves.screen_inputs(screen)
+    known, refused = opened(declared, pairs, length, beside_of(screen))
+    return {"pairs": known, "refused": refused, "words": ", ".join(brief(declared + [inputs.UNITS_INPUT], known)),
+            "made": "" if refused else made_by(pairs)}
+
+
+def brief(declared, known):
+    """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
+    found, plain = [], known
+    for item in declared:
+        if item.kind == "group":
+            rows = [name.split(".") for name, _ in known if name.startswith(item.name + ".")]
+            if rows:
+                found.append(item.label + ": " + str(len(set([steps[1] for steps in rows]))))
+            plain = [pair for pair in plain if pair[0].partition(".")[0] != item.name]
+    found.extend([label + ": " + text for label, text in card.told(declared, plain)])
+    return found if len(found) <= MOST_TOLD else found[:MOST_TOLD] + [str(len(found) - MOST_TOLD) + " more"]
+
+
+def handed(screen, pairs, build=""):
+    """Everything that leaves: {"link": pairs, "card", "text", "short"}. build: id of the one that is asked"""
+    declared = moves.screen_inputs(screen)
+    tree = links.tree(pairs)
+    values, _ = inputs.read(declared, tree)
+    answer = moves.screen(screen, tree)
+    pairs = [list(pair) for pair in links.pairs(declared, tree)]
+    made = card.card(screen, declared, pairs, values, answer)
+    for sheet in made["sheets"]:
+        sheet["pours"] = [[label, sealed(pours, build)] for label, pours in sheet["pours"]]
+    made["made"] = recall.told(build)
+    return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}

@@ -1,0 +1,193 @@
+"""The one door to the engine: moves by name, typed text in, ordered lines out, as JSON."""
+from collections import namedtuple
+
+from ..forms import inputs, links
+from ..forms.late import late
+from ..words.lines import as_data
+from ..words.units import in_system
+
+Move = namedtuple("Move", ("name", "room", "label", "purpose"))
+
+# in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
+MOVES = (
+    Move("ratio", "mix", "Ratio", "A label and one known amount to every part, by weight and by volume"),
+    Move("measure", "pour", "Measure", "A mix to what the scale must show or how many strokes to pump"),
+    Move("rescue", "pour", "Rescue", "What is really in the cup to what has to be added"),
+    Move("thicken", "pour", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
+    Move("pouring", "pour", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
+    Move("heat", "clock", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
+    Move("cure", "clock", "Cure",
+         "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
+    Move("dew", "clock", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
+    Move("joint", "seam", "Joint",
+         "Two panels and an angle to the cove, the other face, the tape and the resin of one seam"),
+    Move("spreader", "seam", "Spreader", "A cove radius to a template at true size"),
+    Move("boat", "boat", "Boat", "All joints to what is bought, what is cut and what it adds to the hull"),
+    Move("plan", "plan", "Plan", "The seams of a day to batches that these hands can lay in time"),
+    Move("pot", "clock", "Pot", "A running pot to the minutes left, the next step and the alarm"),
+    Move("timer", "clock", "Timer", "A step that is done for a time to what is left of it"),
+    Move("kit", "kit", "Kit", "One thing of the kit to what is kept of it"),
+    Move("log", "kit", "Log", "A poured batch to one line of the log"),
+    Move("timings", "kit", "Timings", "Own working times against the label's"),
+    Move("own_rates", "kit", "Own rates", "Laid batches to how fast these hands are"),
+    Move("safety", "safety", "Safety", "The cautions that always stand"),
+    Move("air", "safety", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
+    Move("sources", "kit", "Sources", "Every figure and statement kept here, with where it comes from"),
+)
+
+ALONE = ("number", "amount")  # kinds of input that nothing else in the form is read by
+
+# screen: the moves it asks, in the order their answers are read
+SCREENS = (
+    ("pour", ("measure", "ratio", "thicken", "rescue")),
+    ("clock", ("heat", "cure", "dew")),
+    ("plan", ("plan",)),
+    ("joint", ("joint",)),
+    ("boat", ("boat",)),
+    ("spreader", ("spreader",)),
+    ("kit", ("kit",)),
+    ("log", ("log",)),
+    ("safety", ("safety", "air")),
+    ("sources", ("sources",)),
+)
+
+
+def module(name):
+    """The module of a move; KeyError where there is no such move."""
+    package = __name__[:-len(".door.moves")]
+    return __import__(package + "." + move(name).room + "." + name, None, None, ("INPUTS",))
+
+
+def move(name):
+    """The row of a move; KeyError where there is no such move."""
+    for row in MOVES:
+        if row.name == name:
+            return row
+    raise KeyError(name)
+
+
+def names():
+    """The names of all moves, in the order of the work."""
+    return [row.name for row in MOVES]
+
+
+def answer(name, tree):
+    """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
+
+    understood: [[field, text], ...], how a number was read that could be read in two ways.
+    A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
+    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
+    """
+    asked = module(name)
+    values, errors = inputs.read(asked.INPUTS, tree)
+    found = _answered(asked, values, errors)
+    found["understood"] = values["_understood"]
+    return found
+
+
+def _answered(move, values, errors):
+    errors = errors or inputs.checked(move.CHECKS, values)
+    if errors:
+        told = [{"field": e.field, "message": in_system(e.message, values["units"])} for e in errors]
+        return {"errors": told, "lines": [], "figures": [], "leads": []}
+    figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
+    steps = getattr(move, "steps", None)
+    found = {"errors": [], "lines": as_data(move.answer(values), values["units"]),
+             "figures": figures(values) if figures else [], "leads": leads(values) if leads else []}
+    if steps:
+        found["steps"] = [in_units(one, values["units"]) for one in steps(values)]
+    return found
+
+
+def in_units(step, units):
+    """A step whose figures in braces stand in the user's units."""
+    return dict([(key, in_system(step[key], units) if isinstance(step[key], str) else step[key]) for key in step])
+
+
+def screen_inputs(screen):
+    """The inputs of a screen: those of its moves, each name once."""
+    if screen not in _inputs:
+        found, seen = [], {}
+        for name in dict(SCREENS)[screen]:
+            for item in module(name).INPUTS:
+                if item.name not in seen:
+                    seen[item.name] = True
+                    found.append(item)
+        _inputs[screen] = found
+    return _inputs[screen]
+
+
+_inputs = {}
+
+
+def first(name, pairs):
+    """What a screen shows before the rest, by `first(values)` of its first move, which gives lines and drawings:
+    {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
+
+    A hand that types sees it follow; the whole answer comes behind it and takes it over.
+    """
+    values, errors = _one_typed(name, pairs) or inputs.read(screen_inputs(name), links.tree(pairs))
+    own = dict(SCREENS)[name][0]
+    move = module(own)
+    if errors or inputs.checked(move.CHECKS, values):
+        return {"answers": []}
+    _shown[:] = [name, pairs, values]
+    lines, figures = move.first(values)
+    return {"answers": [[own, {"lines": as_data(lines, values["units"]), "figures": figures}]]}
+
+
+_shown = [None, None, None]
+
+
+def _one_typed(name, pairs):
+    """(values, errors) where the text of one number differs from what was shown last: only that is read; or None."""
+    shown, before, values = _shown
+    if shown != name or len(before) != len(pairs):
+        return None
+    typed = [new for old, new in zip(before, pairs) if old != new]
+    if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
+        return None
+    for item in screen_inputs(name):
+        if item.name == typed[0][0] and item.kind in ALONE and not [1 for pair in pairs if pair[0] == item.name][1:]:
+            tree = dict(values["_tree"])
+            tree[item.name] = typed[0][1]
+            values, errors = dict(values, _tree=tree, _made={}, _understood=[]), []
+            inputs.read_into(values, (item,), tree, "", errors)
+            return values, errors
+    return None
+
+
+def asked(name, pairs):
+    """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
+    tree = links.tree(pairs)
+    values, errors = inputs.read(screen_inputs(name), tree)
+    if _shown[:2] == [name, pairs]:
+        values["_made"] = _shown[2].get("_made", {})
+    return screen(name, tree, (values, errors))
+
+
+def screen(name, tree, read=None):
+    """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution"}.
+
+    What its moves have in common is read once: half of the time of a key press on a phone.
+    read: (values, errors) where they are known
+    """
+    values, errors = read or inputs.read(screen_inputs(name), tree)
+    answers = []
+    for own in dict(SCREENS)[name]:
+        move = module(own)
+        mine = ["units"]
+        for item in move.INPUTS:
+            mine.append(item.name)
+            mine.extend(item.extra_names())
+        answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
+    matters = late("current_caution").caution  # with all cautions behind it: the first figures need not wait for them
+    return {"answers": answers, "understood": values["_understood"], "caution": matters(values, answers)}
+
+
+def about(name, system):
+    """A move's declaration as data."""
+    row = move(name)
+    return {"name": name, "label": row.label, "purpose": row.purpose,
+            "inputs": [item.about(system) for item in module(name).INPUTS]}

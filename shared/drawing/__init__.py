@@ -1,0 +1,4 @@
+"""Drawing: shapes in plain coordinates, which template and page turn into SVG.
+
+May import: words.
+"""

@@ -1,0 +1,68 @@
+"""Choices: inputs that are one of a few, or a few words."""
+from ..words.numbers import BLANKS
+from ..words.units import in_system
+from .declared import Input, missing
+
+
+class Choice(Input):
+    """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
+
+    row: laid out as a row of large keys, for the few choices that a glove makes
+    unsaid: what stands there while nothing is chosen, where nothing may be taken for granted; it reads as ""
+    """
+
+    kind = "choice"
+
+    def __init__(self, name, label, options, default="", row=False, unsaid="", **more):
+        Input.__init__(self, name, label, **more)
+        self.options, self.row, self.unsaid = options, row, unsaid
+        self.default = default or ("" if unsaid else options[0][0])
+
+    def default_in(self, system):
+        return self.default
+
+    def read(self, typed, path, values):
+        if missing(typed):
+            return self.default
+        for option in self.options:
+            if typed == option[0]:
+                return typed
+        self.refuse(path, "choose one of: " + ", ".join([option[1] for option in self.options]))
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
+        facts["options"] = [{"value": o[0], "label": in_system(o[1], system),
+                             "help": in_system(o[2], system) if len(o) > 2 else ""} for o in self.options]
+        return facts
+
+
+class Text(Input):
+    """A few words that name something. Control characters are dropped, the rest is kept as typed."""
+
+    kind = "text"
+
+    def __init__(self, name, label, most=60, default="", **more):
+        Input.__init__(self, name, label, **more)
+        self.most, self.default = most, default
+
+    def default_in(self, system):
+        return self.default
+
+    def read(self, typed, path, values):
+        if missing(typed):
+            return self.default
+        if not isinstance(typed, str):
+            self.refuse(path, "type a few words")
+        text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
+        if len(text) > self.most:
+            self.refuse(path, self.too_long())
+        return text
+
+    def too_long(self):
+        return "at most " + str(self.most) + " characters"
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts.update({"default": self.default, "most": self.most})
+        return facts

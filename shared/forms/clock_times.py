@@ -1,0 +1,92 @@
+"""Clock times: read as people write them, told to the minute, on a 24 h or a 12 h clock, past midnight too."""
+
+from math import floor
+
+from ..words.numbers import BLANKS, DOWN, NEAREST, UP, digits, small
+from .inputs import Choice, Text
+
+DAY = 86400
+TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
+HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
+LIKE = "type a clock time, like 8:30 or 14:05"
+
+
+def clock_time(typed: str) -> "float | None":
+    """Typed clock time -> seconds after midnight, or None.
+
+    >>> clock_time("8:30") / 3600, clock_time("2.15 pm") / 3600, clock_time("12 am"), clock_time("25:00")
+    (8.5, 14.25, 0.0, None)
+    """
+    text = small(typed).replace(" ", "").replace(".m.", "m").replace("h", ":")
+    half = ""
+    if text.endswith("am") or text.endswith("pm"):
+        text, half = text[:-2], text[-2:]
+    hour, _, minute = text.replace(".", ":").replace(",", ":").partition(":")
+    minute = minute or "0"
+    if not (digits(hour, 2) and digits(minute, 2)) or int(minute) > 59:
+        return None
+    hour = int(hour)
+    if half:
+        if not 1 <= hour <= 12:
+            return None
+        hour = hour % 12 + (12 if half == "pm" else 0)
+    return float(hour * 3600 + int(minute) * 60) if hour < 24 else None
+
+
+def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> str:
+    """A time after midnight of the first day [s] as a clock shows it; DOWN for the latest, UP for a finish.
+
+    days: say by words which day, when it is not the first
+
+    >>> clock_text(8.5 * 3600), clock_text(14 * 3600 + 59, "12", DOWN), clock_text(86400 + 300)
+    ('08:30', '2:00 pm', '00:05 next day')
+    """
+    count = seconds / 60
+    if toward == DOWN:
+        minutes = floor(count + 1e-6)
+    elif toward == UP:
+        minutes = -floor(1e-6 - count)
+    else:
+        minutes = floor(count + 0.5 + 1e-6)
+    day, rest = minutes // 1440, minutes % 1440
+    hour = rest // 60
+    figures = TWO[rest % 60]
+    if hours == "12":
+        text = str((hour + 11) % 12 + 1) + ":" + figures + (" pm" if hour >= 12 else " am")
+    else:
+        text = TWO[hour] + ":" + figures
+    if not days or not day:
+        return text
+    if day == 1:
+        return text + " next day"
+    return text + (" the day before" if day == -1 else " on day " + str(day + 1))
+
+
+def on_the_clock(times):
+    """Clock times in the order they were typed -> seconds after the first midnight; an earlier one is the next day's.
+
+    >>> [time / 3600 for time in on_the_clock([22 * 3600.0, 3600.0])]
+    [22.0, 25.0]
+    """
+    found = []
+    for time in times:
+        while found and time < found[-1]:
+            time += DAY
+        found.append(time)
+    return found
+
+
+class Clock(Text):
+    """A clock time. Reads into seconds after midnight; an optional one that is not typed reads as None."""
+
+    def read(self, typed, path, values):
+        if typed is None or (isinstance(typed, str) and not typed.strip(BLANKS)):
+            if not self.default:
+                if self.optional:
+                    return None
+                self.refuse(path, LIKE)
+            typed = self.default
+        found = clock_time(typed) if isinstance(typed, str) else None
+        if found is None:
+            self.refuse(path, LIKE)
+        return found

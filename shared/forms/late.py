@@ -1,0 +1,26 @@
+"""Late: modules that most key presses do not need. A phone loads them when they are first asked; said once, here."""
+
+# room, module
+LATE = (
+    ("door", "handover"),
+    ("pour", "by_marks"),
+    ("pour", "by_pumps"),
+    ("pour", "by_stick"),
+    ("pour", "compare_tools"),
+    ("pour", "in_cup"),
+    ("pour", "rescue_lines"),
+    ("pour", "thicken_lines"),
+    ("pour", "time_in_cup"),
+    ("safety", "current_caution"),
+    ("things", "learned_rates"),
+    ("things", "own_timings"),
+)
+
+
+def late(name):
+    """The module of that name; KeyError where it is none of these."""
+    for room, module in LATE:
+        if module == name:
+            package = __name__[:-len(".forms.late")]
+            return __import__(package + "." + room + "." + name, None, None, (name,))
+    raise KeyError(name)

@@ -1,0 +1,336 @@
+"""Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
+from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
+from ..words.units import BY_NAME, FINER, METRIC, US, find, from_si, sign, to_si, unit_for
+from .declared import Input, default_text, echo, in_two_ways, in_unit, limit, missing, plain, unit_behind
+from .errors import InputError
+from .links import text_of
+
+GLYPHS = [sign for sign, _ in FRACTIONS]
+FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
+
+
+class Number(Input):
+    """A quantity. `low`, `high` and `default` are in `unit`; a unit typed behind the number goes before it.
+
+    low and high are limits of sense, not of safety; an optional number that is not typed reads as None.
+    """
+
+    kind = "number"
+
+    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
+                 **more):
+        Input.__init__(self, name, label, **more)
+        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
+        self.unit, self.low, self.high, self.default = unit, low, high, default
+        self.above, self.whole = above, whole  # above: low itself is refused too
+        self.known, self.defaults = {METRIC: {}, US: {}}, {}
+        self.unit_name = name + "_unit"
+
+    def unit_in(self, system):
+        return unit_for(self.unit, system)
+
+    def default_in(self, system):
+        """The default as typed text in the unit of that system."""
+        if self.default is None:
+            return ""
+        text = self.defaults.get(system)
+        if text is None:
+            text = self.defaults[system] = default_text(self.default, self.unit, system)
+        return text
+
+    def read(self, typed, path, values):
+        told = len(values["_understood"])
+        si = self._read(typed, path, values)
+        # a phone reads every field at each key press and one has changed: `read_into` takes the others from here
+        if typed is None or isinstance(typed, str):
+            known = self.known[values["units"]]
+            if len(known) > 8:
+                known.clear()
+            known[typed] = (si, None if si is None else values[self.unit_name],
+                            [echoed[1] for echoed in values["_understood"][told:]])
+        return si
+
+    def _read(self, typed, path, values):
+        system = values["units"]
+        if missing(typed):
+            if self.optional:
+                return None
+            if self.default is None:
+                self.refuse(path, self.missing or "type a number" + in_unit(self.unit_in(system)))
+            typed = self.default_in(system)
+        value, words, why = reading(typed)
+        if value is None:
+            self.refuse(path, why)
+        kinds = (BY_NAME[self.unit].quantity,)
+        value, unit, text = with_its_unit(self, value, words, self.unit_in(system), kinds, path)
+        si = to_si(value, unit)
+        self._within(si, unit, path)
+        if self.whole and value != int(value):
+            self.refuse(path, "a whole number, please")
+        values[self.unit_name] = unit
+        echo(values, path, typed, text)
+        return si
+
+    def with_units(self, typed, system, tree):
+        return behind(typed, self.unit, system)
+
+    def _within(self, si, unit, path):
+        low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+        if si < low or si > high or (self.above and si == low):
+            first = "more than " if self.above else "from "
+            bounds = first + limit(low, unit, UP) + (" up to " if self.above else " to ") + limit(high, unit, DOWN)
+            self.refuse(path, bounds + unit_behind(unit))
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        unit = self.unit_in(system)
+        facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity, "default": self.default_in(system),
+                      "low": from_si(to_si(self.low, self.unit), unit),
+                      "high": from_si(to_si(self.high, self.unit), unit)})
+        return facts
+
+
+def with_its_unit(item, value, words, own, quantities, path):
+    """A number and the words behind it -> (value, unit, what was understood); words for anything else are refused.
+
+    own: the unit where none is said; quantities: what it may be an amount of
+    """
+    if not words:
+        return value, own, plain(value) + unit_behind(own)
+    found, why = named(words, quantities)
+    if found:
+        return value, found, plain(value) + unit_behind(found)
+    whole = two_units(value, words, quantities)
+    if whole is None or isinstance(whole, str):
+        item.refuse(path, whole or why)
+    return whole
+
+
+def named(words, quantities):
+    """The unit of one of some quantities that words name -> (its name or "", why not)."""
+    why = ""
+    for quantity in quantities:
+        found, said = find(words, quantity)
+        if found is not None:
+            return found.name, ""
+        # a word with two meanings is the better answer than "not a unit of mass"
+        why = said if said.startswith("say which") or not why else why
+    return "", why
+
+
+def two_units(value, words, quantities):
+    """Feet and inches, pounds and ounces, hours and minutes: (in the larger unit, that unit, what was understood).
+
+    A text says why not, None that the words are nothing of the kind. Without a second unit the smaller is meant.
+
+    >>> two_units(7.0, "ft 10 1/2 in", ("length",))[2], two_units(1.0, "lb 4", ("mass",))[0]
+    ('7 ft 10.5 in', 1.25)
+    """
+    cut = 0
+    while cut < len(words) and words[cut] not in DIGITS:
+        cut += 1
+    if cut == len(words):
+        return None
+    large, _ = named(words[:cut].strip(" -\u2013,"), quantities)
+    more, unit, why = reading(words[cut:])
+    if large not in FINER:
+        return None
+    small, many = FINER[large]
+    if more is None:
+        return why
+    said = plain(value) + unit_behind(large) + " " + plain(more) + unit_behind(small)
+    if unit and named(unit, quantities)[0] != small:
+        return "after " + sign(large) + " type " + sign(small) + ", like 1 " + large + " 4 " + small
+    if value < 0 or value != int(value) or not 0 <= more < many:
+        return "whole " + sign(large) + " first, then less than " + str(many) + " " + sign(small)
+    return value + more / many, large, said
+
+
+def says_unit(typed: str) -> bool:
+    """Whether a unit stands behind what was typed, behind the last of several numbers.
+
+    >>> says_unit("240"), says_unit("240 g"), says_unit("10 mL : 3.4"), says_unit("10 to 3.4 mL")
+    (False, True, False, True)
+    """
+    return bool(reading(in_pieces(typed)[-1])[1])
+
+
+def behind(typed, unit, system):
+    """What was typed, with the unit of that system where it said none and the systems have not the same.
+
+    >>> behind("240", "g", METRIC), behind("3,4 ", "mL", US), behind("8 oz", "g", METRIC), behind("30", "min", US)
+    ('240 g', '3,4 US fl oz', '8 oz', '30')
+    """
+    if missing(typed) or unit_for(unit, US) == unit:
+        return typed
+    text = text_of(typed) if isinstance(typed, (int, float)) else typed
+    if not isinstance(text, str) or says_unit(text) or reading(in_pieces(text)[-1])[0] is None:
+        return typed
+    return text.strip(BLANKS) + unit_behind(unit_for(unit, system))
+
+
+class Parts(Input):
+    """Numbers in a row, one for each part: "100:30", "2 : 1", "1.15 : 0.98 g/mL". Reads into a tuple of SI floats.
+
+    unit: "" for parts of a ratio; otherwise each number may carry its unit, and a last unit holds for all
+    """
+
+    kind = "parts"
+
+    def __init__(self, name, label, unit="", low=0, high=1e6, most=5, least=2, default="", **more):
+        Input.__init__(self, name, label, **more)
+        self.unit, self.low, self.high, self.most, self.default = unit, low, high, most, default
+        self.least = least
+
+    def default_in(self, system):
+        """The default as typed text; a bare one is in the declared unit, which is said where it is not expected."""
+        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
+            return self.default + " " + self.unit
+        return self.default
+
+    def read(self, typed, path, values):
+        if missing(typed):
+            if not self.default:
+                if self.optional:
+                    return ()
+                self.refuse(path, "type the parts, like 100:30 or 2:1")
+            typed = self.default_in(values["units"])
+        if not isinstance(typed, str):
+            self.refuse(path, "type the parts, like 100:30 or 2:1")
+        pieces = in_pieces(typed)
+        if len(pieces) > 1 and not [mark for mark in (":", ";", " to ") if mark in typed]:
+            values["_understood"].append([path, " : ".join(pieces)])
+        if not self.least <= len(pieces) <= self.most:
+            self.refuse(path, "type {} to {} numbers with a colon between them, like 100:30".format(
+                self.least, self.most))
+        unit, read, texts = self._unit_behind(pieces[-1], path, values["units"]), [], []
+        for piece in pieces:
+            value, words, why = reading(piece)
+            if value is None:
+                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
+            value, own, text = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
+            si = to_si(value, own)
+            low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
+            if not low < si <= high:
+                self.refuse(path, "each number more than {} and at most {}".format(
+                    limit(low, own, UP), limit(high, own, DOWN)) + unit_behind(own))
+            read.append(si)
+            texts.append(text)
+        self._echo(values, path, typed, pieces, texts)
+        return tuple(read)
+
+    @staticmethod
+    def _echo(values, path, typed, pieces, texts):
+        """A row is told back where one of its numbers could be read in two ways, or was typed in two units."""
+        marks = [in_two_ways(piece, thousands(piece)) for piece in pieces]
+        if "," in typed or [mark for mark in marks if mark]:
+            values["_understood"].append([path, " : ".join(texts) + ([mark for mark in marks if mark] + [""])[0]])
+
+    def with_units(self, typed, system, tree):
+        return behind(typed, self.unit, system)
+
+    def _unit_behind(self, piece, path, system):
+        _, words, _ = reading(piece)
+        found = find(words, BY_NAME[self.unit].quantity)[0] if words else None
+        return found.name if found else unit_for(self.unit, system)
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
+        return facts
+
+
+def in_pieces(typed: str):
+    """The numbers in a row as they were typed, each with the unit behind it.
+
+    Between them stands a colon, a semicolon or "to"; where none of these does, a blank or a comma with one behind it.
+    Blanks part no numbers of different units: such are one length or one weight.
+
+    >>> in_pieces("100:44"), in_pieces("1,15 0,98 g/mL"), in_pieces("1 1/2 3"), in_pieces("60 mL, 20 mL")
+    (['100', '44'], ['1,15', '0,98 g/mL'], ['1 1/2', '3'], ['60 mL', '20 mL'])
+    >>> in_pieces("7 ft 10 in")
+    ['7 ft 10 in']
+    """
+    text = typed.replace(" to ", ":").replace(";", ":")
+    for space in SPACES:
+        text = text.replace(space, " ")
+    if ":" in text:
+        return text.split(":")
+    pieces = []
+    for word in text.replace(", ", " ").split(" "):
+        if not word:
+            continue
+        fraction = ("/" in word or word in GLYPHS) and pieces and digits(pieces[-1])
+        if pieces and (fraction or word[0] not in FIGURES):
+            pieces[-1] += " " + word
+        else:
+            pieces.append(word)
+    behind = [piece.strip(FIGURES + "/ ") for piece in pieces]
+    unlike = [words for words in behind if words and words != behind[-1]]
+    return [text] if unlike or not pieces else pieces  # "7 ft 10 in" is one length
+
+
+class Amount(Input):
+    """One of several amounts: what is known is chosen under `<name>_is`, how much of it is typed under `name`.
+
+    options: (key, label, units): the first unit is the default, another quantity is allowed where its unit is listed.
+    Reads into (key, SI value, quantity).
+    """
+
+    kind = "amount"
+
+    def __init__(self, name, label, options, default=None, high=1e6, **more):
+        Input.__init__(self, name, label, **more)
+        self.options, self.default, self.high = options, default, high
+
+    def default_in(self, system):
+        return "" if self.default is None else default_text(self.default, self.options[0][2][0], system)
+
+    def extra_names(self):
+        return (self.name + "_is",)
+
+    def untouched(self, name, text, tree, system):
+        """The default stands for the first kind of amount only; that kind is itself the default."""
+        key = tree.get(self.name + "_is")
+        first = missing(key) or key == self.options[0][0]
+        return first and (name != self.name or text == self.default_in(system))
+
+    def option(self, key):
+        for option in self.options:
+            if option[0] == key:
+                return option
+        return None
+
+    def read(self, typed, path, values):
+        key = values.get("_tree", {}).get(self.name + "_is")
+        option = self.options[0] if missing(key) else self.option(key)
+        if option is None:
+            raise InputError(path + "_is", self.label + ": choose one of: " + ", ".join([o[1] for o in self.options]))
+        values[self.name + "_is"] = option[0]
+        if missing(typed):
+            if self.default is None or option is not self.options[0]:
+                self.refuse(path, "type how much" + in_unit(unit_for(option[2][0], values["units"])))
+            typed = self.default_in(values["units"])
+        value, words, why = reading(typed)
+        if value is None:
+            self.refuse(path, why)
+        allowed = [BY_NAME[unit].quantity for unit in option[2]]
+        value, unit, text = with_its_unit(self, value, words, unit_for(option[2][0], values["units"]), allowed, path)
+        if not value > 0:
+            self.refuse(path, "more than zero, please")
+        if value > self.high:
+            self.refuse(path, "at most {} {}".format(plain(self.high), sign(unit)))
+        values[self.name + "_unit"] = unit
+        echo(values, path, typed, text)
+        return option[0], to_si(value, unit), BY_NAME[unit].quantity
+
+    def with_units(self, typed, system, tree):
+        option = self.option(tree.get(self.name + "_is") or self.options[0][0])
+        return typed if option is None else behind(typed, option[2][0], system)
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts["default"] = self.default_in(system)
+        facts["options"] = [{"value": o[0], "label": o[1], "help": o[3] if len(o) > 3 else "",
+                             "unit": sign(unit_for(o[2][0], system))} for o in self.options]
+        return facts

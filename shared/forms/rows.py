@@ -1,0 +1,188 @@
+"""Rows: a thing of the kit with its fields, and a group of fields that repeats."""
+from ..words.numbers import digits
+from ..words.units import SYSTEMS, in_system
+from .declared import Input, Several, checked_at, missing, only_text, read_into, with_units
+
+
+class Pick(Input):
+    """A thing from the kit, or one typed here. Fields of the record stand under the input's name: "system.by_weight".
+
+    record: a `records.Record`; a name of one of its built-in rows may stand for all its fields, and typed fields go
+    before the row's. What makes the thing another one (`Record.own`) leaves nothing of the row. Reads into a dict of
+    the record's values, with "id" for the row it came from.
+    """
+
+    kind = "pick"
+
+    def __init__(self, name, label, record, default="", **more):
+        Input.__init__(self, name, label, **more)
+        self.record, self.default = record, default
+        self.last = (None, None)
+
+    def default_in(self, system):
+        return self.default
+
+    def read(self, typed, path, values):
+        tree = self.tree(typed, path)
+        if tree is None:
+            return None
+        # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
+        # only text is compared (True == 1), and the pair is taken once, as another request may put its own there
+        asked, last = (path, tree, values["units"]), self.last
+        if asked == last[0]:
+            read = last[1]
+        else:
+            read = self._read(tree, path, values["units"])
+            if only_text(tree):
+                self.last = asked, read
+        # what the user typed himself is told back, a built-in row's figures are not
+        own = typed if isinstance(typed, dict) else {}
+        values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
+        return read
+
+    def _read(self, tree, path, units):
+        read = {"units": units, "_tree": tree, "_understood": []}
+        errors = []
+        read_into(read, self.record.fields, tree, path + ".", errors)
+        if errors:
+            raise Several(errors)
+        read["id"] = tree.get("id", "")
+        if self.record.check:
+            checked_at(self.record.check, read, path + ".")
+        return read
+
+    def tree(self, typed, path):
+        """The typed fields, the built-in row's own where the user typed none; None where nothing was picked."""
+        own = {}
+        if isinstance(typed, dict):
+            own = dict([(key, value) for key, value in typed.items() if not missing(value)])
+            row = own.get("id", "") if own.get("id") else ("" if own else self.default)
+        else:
+            row = self.default if missing(typed) else typed
+        if not row:
+            return own if own or not self.optional else None
+        base = self.record.row(row)
+        if base is None:
+            quoted = "'" + row[:40] + "'" if isinstance(row, str) else "such thing"
+            self.refuse(path, "there is no " + quoted + " here; choose one, or type its figures")
+        if self.record.is_another(base, own):
+            del own["id"]
+            return own
+        tree = dict(base, **own)
+        tree["id"] = row
+        return tree
+
+    def with_units(self, typed, system, tree):
+        return with_units(self.record.fields, typed, system) if isinstance(typed, dict) else typed
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
+                      "fields": [field.about(system) for field in self.record.fields],
+                      "rows": [{"id": row, "label": in_system(label, system), "typed": dict(typed), "mark": mark}
+                               for row, label, mark, typed in self.record.rows]})
+        return facts
+
+
+class Group(Input):
+    """A group of fields that repeats. Reads into a list of dicts; rows with nothing typed are left out unless `gaps`.
+
+    gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
+    told: how the names of the lines begin that its rows stand for, each followed by the letter of its part
+    rows: how many an empty form shows where there is no default; each: what one row is called
+    Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
+    """
+
+    kind = "group"
+    NONE = "none"
+
+    def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
+                 told="", **more):
+        Input.__init__(self, name, label, **more)
+        self.rows, self.told = rows, told
+        self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
+        self.default, self.each = default, each
+        self.kept, self.resting = {}, None
+
+    def default_in(self, system):
+        return [dict(row) for row in self.default]
+
+    def read(self, typed, path, values):
+        given = not missing(typed)
+        if not given:
+            typed = self.default_in(values["units"])
+        typed = [] if typed == self.NONE else in_rows(typed, self.most)
+        if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
+            self.refuse(path, "a list is expected here")
+        if len(typed) > self.most:
+            self.refuse(path, "at most " + str(self.most) + " of them")
+        rows, errors = [], []
+        for place, tree in enumerate(typed):
+            if all([missing(tree[key]) or key == "units" or self._rests(key, tree[key]) for key in tree]):
+                if self.gaps:
+                    rows.append(None)
+                continue
+            rows.append(self._row(tree, path, place, values, errors, given))
+        if errors:
+            raise Several(errors)
+        if len(rows) < self.least:
+            self.refuse(path, "at least " + str(self.least) + " of them")
+        return rows
+
+    def _rests(self, key, text):
+        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row. Where a
+        row of nothing but choices is one that reads, it counts."""
+        if self.resting is None:
+            wanted = [field for field in self.fields if field.kind == "number" and field.default is None]
+            asked = [field for field in wanted if not field.optional and not field.when]
+            self.resting = {}
+            if asked:
+                self.resting = dict([(field.name, field.default) for field in self.fields if field.kind == "choice"])
+        return key in self.resting and text == self.resting[key]
+
+    def _row(self, tree, path, place, values, errors, given):
+        """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
+        prefix = "{}.{}.".format(path, place)
+        own = tree.get("units")  # a row of the log says which it was typed in
+        if own in SYSTEMS and own != values["units"]:
+            tree = with_units(self.fields, tree, own)
+        kept = self.kept.get(prefix)
+        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
+            kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
+            before = len(errors)
+            read_into(kept, self.fields, tree, prefix, errors)
+            if len(errors) == before and only_text(tree):
+                self.kept[prefix] = kept
+        if given:
+            values["_understood"].extend(kept["_understood"])
+        return kept
+
+    def with_units(self, typed, system, tree):
+        if isinstance(typed, list):
+            return [self._told(row, system) for row in typed]
+        return dict([(key, self._told(typed[key], system)) for key in typed]) if isinstance(typed, dict) else typed
+
+    def _told(self, row, system):
+        if not isinstance(row, dict):
+            return row
+        own = row.get("units")
+        return with_units(self.fields, row, own if own in SYSTEMS else system)
+
+    def about(self, system):
+        facts = Input.about(self, system)
+        facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
+                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
+                      "gaps": self.gaps, "told": self.told, "default": self.default_in(system)})
+        return facts
+
+
+def in_rows(typed, most):
+    """Rows of a group as a list: a form and a link name them by their place ("0", "1", ...), gaps stay gaps.
+
+    >>> in_rows({"1": {"shown": "90"}}, 5)
+    [{}, {'shown': '90'}]
+    """
+    if not isinstance(typed, dict):
+        return typed
+    places = [int(key) for key in typed if digits(key, 3)]
+    return [typed.get(str(place), {}) for place in range(min(most, max(places)) + 1)] if places else []

@@ -1,0 +1,149 @@
+"""Filling: which filler, how stiff, and the dose that follows: the table's, or the builder's own."""
+from collections import namedtuple
+from math import pi
+
+from ..catalogue.fillers import AIR, PACKING, STIFFNESSES
+from ..equations.dose_calibration import ALWAYS, AUTO, NEVER, calibrated
+from ..equations.putty import packed_dose, solids_share
+from ..forms.errors import InputError
+from ..forms.inputs import Choice, Group, Number, Pick
+from ..forms.memo import once
+from ..things.records import FILLER
+from ..words.numbers import DOWN, shown
+
+STIFF = tuple([(key, told, "what the trade calls " + trade) for key, told, trade, _ in STIFFNESSES])
+ASKED = (("thicken", ("yes",)), ("amount_is", ("putty",)))
+PUTTY_FOLD = "Putty: filler, blend, where it goes"
+SUM_SLACK = 0.005  # shares of a blend typed as thirds come to 99.9
+
+FILLING = (
+    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty")), row=True),
+    Pick("filler", "Filler", FILLER, default="wood-flour", fold=PUTTY_FOLD, when=ASKED),
+    Choice("stiffness", "How stiff", STIFF, default="stands", when=ASKED),
+    Group("blend", "A blend instead", (
+        Pick("filler", "Filler", FILLER, default="silica"),
+        Number("share", "Share by weight", unit="%", low=0, high=100, above=True),
+    ), most=4, rows=0, each="Filler", fold=PUTTY_FOLD, when=ASKED),
+    Group("batches", "Own batches of this filler", (
+        Number("mixed", "Resin and hardener", unit="g", low=1, high=50000),
+        Number("before", "Filler tub before", unit="g", low=0, high=100000, above=True),
+        Number("after", "Filler tub after", unit="g", low=0, high=100000),
+        Choice("came_out", "How stiff it came out", STIFF, default="stands"),
+        Choice("count", "Count it", ((AUTO, "unless it stands out"), (ALWAYS, "always"), (NEVER, "no"))),
+    ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED),
+)
+
+# parts: pairs of filler per mass of mix [kg/kg] and true density [kg/m3]; fillers: values of records.FILLER, in step
+# air: share of the putty's volume [-]; calibration: Calibrated
+Dose = namedtuple("Dose", ("parts", "fillers", "air", "calibration"))
+
+# key, label, slope of the steepest face from the horizontal [rad]
+POSITIONS = (
+    ("level", "Level seam, cove facing up", pi / 4),
+    ("upright", "Upright seam or a wall", pi / 2),
+    ("overhead", "Overhead", pi / 2),
+)
+
+
+def blended_dose(shares, doses) -> float:
+    """Dose of a blend in which each filler does its share of the stiffening:
+        D = 1 / sum(w_i / D_i)
+
+    shares: w_i, by weight of the blend, sum 1; doses: D_i [kg/kg of mix], of each alone for the same stiffness
+    returns: D [kg/kg of mix]; own estimate, no source: fillers taken not to help or hinder each other
+    >>> round(blended_dose((0.5, 0.5), (0.3, 0.1)), 6)
+    0.15
+    """
+    return 1 / sum([share / dose for share, dose in zip(shares, doses)])
+
+
+def place_of(stiffness):
+    """The place of a stiffness in the table of doses.
+
+    >>> place_of("stands")
+    3
+    """
+    return [row[0] for row in STIFFNESSES].index(stiffness)
+
+
+def components(values):
+    """Fillers and their shares by weight: the blend where one is typed, else the one filler."""
+    rows = values["blend"]
+    if not rows:
+        return (values["filler"],), (1.0,)
+    whole = sum([row["share"] for row in rows])
+    return tuple([row["filler"] for row in rows]), tuple([row["share"] / whole for row in rows])
+
+
+def default_dose(fillers, shares, stiffness) -> float:
+    """The table's dose for a stiffness [kg/kg of mix]."""
+    place = place_of(stiffness)
+    return blended_dose(shares, [filler["doses"][place] / 100 for filler in fillers])
+
+
+def used(batch) -> float:
+    """Filler that went into a batch [kg]: the tub before less the tub after."""
+    return batch["before"] - batch["after"]
+
+
+def own_ratios(values, fillers, shares):
+    """Own dose over the table's, for each of the builder's batches [-]."""
+    return [used(row) / row["mixed"] / default_dose(fillers, shares, row["came_out"]) for row in values["batches"]]
+
+
+def dose_of(values) -> Dose:
+    """The dose that is asked, moved by the builder's own batches; InputError at the field that can put it right."""
+    return once(values, "dose", lambda: _dosed(values))
+
+
+def _dosed(values):
+    check(values)
+    fillers, shares = components(values)
+    rows = values["batches"]
+    found = calibrated(own_ratios(values, fillers, shares) if rows else (), [row["count"] for row in rows])
+    dose = default_dose(fillers, shares, values["stiffness"]) * found.factor
+    parts = tuple([(dose * share, filler["density"]) for share, filler in zip(shares, fillers)])
+    return Dose(parts, fillers, AIR, found)
+
+
+def overpacked(dose, density):
+    """Why a dose is more than the liquid can wet, with the most that goes in; "" where it is not.
+
+    density: of the mix [kg/m3]
+    """
+    share = solids_share(density, dose.parts)
+    if share <= PACKING + 1e-9:
+        return ""
+    whole = sum([part for part, _ in dose.parts])
+    most = packed_dose(PACKING, density, whole / sum([part / true for part, true in dose.parts]))
+    return ("The grains would fill {}% of the putty and they touch at about {}% (from memory): no liquid would be left "
+            "between them. At most {} for 100 of mix by weight; choose a softer putty or a finer filler.".format(
+                shown(share * 100, 0), shown(PACKING * 100, 0), shown(most * 100, 0, DOWN)))
+
+
+def check(values):
+    """Shares that do not sum, tubs that grew, doses that fall as the putty stiffens."""
+    if "filler" not in values:
+        return
+    rows = values["blend"]
+    if rows:
+        whole = sum([row["share"] for row in rows])
+        if abs(whole - 1) > SUM_SLACK:
+            raise InputError("blend.{}.share".format(rows[-1]["place"]), "Shares: together they make {}%, {}% {}; "
+                             "change one until they make 100%".format(
+                                 shown(whole * 100, 1), shown(abs(whole - 1) * 100, 1),
+                                 "too much" if whole > 1 else "short"))
+    for row in values["batches"]:
+        if used(row) <= 0:
+            raise InputError("batches.{}.after".format(row["place"]), "Filler tub after: it must weigh less than "
+                             "before")
+        if used(row) > 3 * row["mixed"]:
+            raise InputError("batches.{}.after".format(row["place"]), "Filler tub after: that is more than three times "
+                             "the resin and hardener. Is the tub's weight in both figures?")
+    for place, filler in enumerate(components(values)[0]):
+        doses = filler["doses"]
+        if any([doses[step + 1] <= doses[step] for step in range(len(doses) - 1)]):
+            field = "blend.{}.filler.doses".format(rows[place]["place"]) if rows else "filler.doses"
+            raise InputError(field, "Filler for 100 of mix, by weight: each more than the one before, from runs to "
+                                    "dry-edged")
+

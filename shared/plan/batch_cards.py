@@ -1,0 +1,36 @@
+"""Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
+from ..words.numbers import UP, digits, shown, small
+
+
+def air_typed(kelvin: float) -> str:
+    """How warm it is when a batch is mixed, as typed text.
+
+    >>> air_typed(291.15)
+    '18.0 °C'
+    """
+    return shown(kelvin - 273.15, 1) + " °C"
+
+
+def sheets(lines, link):
+    """[{"title", "lines", "pours": [[label, pairs of a link to Pour]]}], one for each batch told in full.
+
+    lines: a plan's, as data; link: the pairs of its own link, of which the units and the resin system go along
+    """
+    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] in ("units", "system")]
+    order = []
+    for line in lines:
+        kind, _, number = line["part"].partition("_")
+        if kind != "batch" or not digits(number, 3):
+            continue
+        if number not in found:
+            order.append(number)
+            found[number] = {"title": "Batch " + number, "lines": [], "pours": [], "air": []}
+        sheet = found[number]
+        sheet["lines"].append(line)
+        if line["name"] == "air":
+            sheet["air"] = [["air", air_typed(line["value"])], ["temperature", ""]]
+        if line["name"].startswith("amount_"):
+            amount = ["amount", shown(line["value"] * 1000, 0, UP) + " g"]
+            sheet["pours"].append(["Pour: " + small(line["label"]), system + [amount] + sheet["air"]])
+    return [dict([(key, found[number][key]) for key in ("title", "lines", "pours")]) for number in order
+            if found[number]["pours"]]

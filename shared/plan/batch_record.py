@@ -1,0 +1,72 @@
+"""Laid: what a finished batch of a plan really took, step by step, as the log keeps it."""
+from ..catalogue.rates import RATES
+from ..things.work_rates import paces
+from ..words.numbers import shown
+from .day import EACH_LAYER
+
+AT_ONCE = 30.0  # s; two steps told nearer together were not timed (own judgement)
+TRAY = [row[0] for row in RATES].index("wet")
+BEHIND = 1.2  # times: the tape was this much behind the cove at the end, so its hand has not waited
+
+
+def spans(batch, ends):
+    """How long each kind of work took one hand [s]: {name of a rate: span}.
+
+    ends: when each step was told done [s on the clock], by its key. A step counts where the one before it was told too;
+    mixing the wet-out resin is told beside them.
+    Side by side, tooling and cleaning share their span as planned; so do wetting, laying and rolling, where the tape
+    came so far behind the cove that nobody waited for it. Peel ply then waits for the tape, and tells nothing.
+    """
+    work, laid, found = batch.work, batch.laid, {}
+    pieces = work.pieces[laid.first:laid.last]
+    mixed = "clean" if laid.one_mix else "wet_mix"
+    if not laid.together:
+        chain = ("mix", "place", "tool", "clean", mixed, "wet", "lay", "roll", "peel")
+        for before, key in zip(chain, chain[1:]):
+            _share(found, ends, before, key, ((key, 1.0),))
+        return found
+    if not work.crew.mixer:  # where somebody else mixes, the bag may have waited for the hand
+        _share(found, ends, "mix", "place", (("place", 1.0),))
+    _share(found, ends, "place", "clean", (("tool", sum([piece.tool for piece in pieces])),
+                                           ("clean", sum([piece.clean for piece in pieces]))))
+    if laid.one_mix or work.crew.mixer or not ("wet_mix" in ends and "roll" in ends and "clean" in ends):
+        return found
+    tape = (("wet", sum([piece.wetting for piece in pieces])), ("lay", sum([piece.lay for piece in pieces])),
+            ("roll", sum([piece.roll for piece in pieces])))
+    span, planned = ends["roll"] - ends["wet_mix"], sum([time for _, time in tape])
+    if ends["roll"] - ends["clean"] > BEHIND * (pieces[-1].lay + pieces[-1].roll) * span / planned:
+        _share(found, ends, "wet_mix", "roll", tape)
+    return found
+
+
+def _share(found, ends, before, key, shares):
+    """The span between two steps, shared as planned among the works in it."""
+    if before in ends and key in ends and ends[key] - ends[before] >= AT_ONCE:
+        whole = sum([share for _, share in shares])
+        for name, share in shares:
+            found[name] = (ends[key] - ends[before]) * share / whole
+
+
+def pairs(values, batch, now):
+    """What the log keeps of a batch whose last step is done now [s on the clock]."""
+    ends = dict([(step.key, step.end) for step in batch.steps if step.done])
+    ends[batch.steps[-1].key] = now
+    laid, work = batch.laid, batch.work
+    pieces = work.pieces[laid.first:laid.last]
+    pace = paces(values)
+    metres = sum([piece.place for piece in pieces]) * pace[0].rate  # as planned, so as if downhand
+    hands = 1 if not work.crew.pair else (3 if work.crew.mixer else 2)
+    mass = (laid.putty + laid.wet) * 1000
+    found = [["what", "Batch {} of the plan".format(batch.number)],
+             ["seam", ", ".join([piece.name for piece in pieces])[:60]],
+             ["temperature", shown(work.profile.at(batch.start) - 273.15, 1) + " °C"],
+             ["mass", shown(mass, 0) + " g"], ["crew", "" if values["crew"]["id"] else values["crew"]["name"]],
+             ["hands", str(hands)], ["laid", shown(metres, 2) + " m"]]
+    took = spans(batch, ends)
+    if sum([piece.wetting for piece in pieces]) * pace[TRAY].rate > metres * (1 + 1e-6):
+        # two layers of tape and more: what they took says nothing of one metre laid once
+        took = dict([(name, took[name]) for name in took if name not in EACH_LAYER])
+    for row in RATES:
+        if row[0] in took:
+            found.append([row[0], shown(took[row[0]] / 60, 1) + " min"])
+    return [pair for pair in found if pair[1]]

@@ -1,0 +1,315 @@
+"""The day: typed values to crews, each with its batches and their starts."""
+
+from collections import namedtuple
+
+from ..catalogue.limits import AIM
+from ..catalogue.rates import POSITIONS, RATES
+from ..clock.hot_pot import largest_pot
+from ..equations import grouping
+from ..equations.laying import Crew, Laying, Mixing, Piece
+from ..equations.temperature_profile import Profile
+from ..equations.weighing import smallest_batch
+from ..forms.clock_times import on_the_clock
+from ..forms.errors import InputError
+from ..forms.memo import once
+from ..mix.ratio import basis
+from ..things.own_timings import read_timings
+from ..things.work_rates import paces
+from ..words.numbers import DOWN
+from ..words.units import told
+from . import progress
+from .working_times import WorkingTimes
+
+MOST_PARTS = 20
+MOST_WORK = 120  # pieces, once the long ones are cut
+MOST_BATCHES = 60  # of one plan; nobody lays as many in a day (own judgement)
+# most: the largest mix [kg], None: only the time decides; alone: one piece by itself may be more; why: in words
+Limit = namedtuple("Limit", ("most", "alone", "why"))
+TYPED = "at most {}, as you typed"
+OTHER = ". Another limit can be typed under Largest mix wanted"
+CALM = "at most {}, because more in one bag or cup can run away (from memory)" + OTHER
+COARSE = ("at most {}: above {} one bag or cup can run away (from memory), but this scale measures no smaller mix of "
+          "putty in ratio. A finer scale makes smaller ones" + OTHER)
+ALONE = ("at most {}, more only where one piece takes it by itself: more in one bag or cup can run away (from memory), "
+         "use it up at once. Shorter pieces make smaller mixes" + OTHER)
+NOT = ("no plan holds with {} at most, and more in one bag or cup can run away (from memory): use it up at once. Fewer "
+       "seams at a time, more hands or cooler hours make smaller mixes")
+EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
+
+
+def profile(values) -> Profile:
+    """The temperature over the clock as typed."""
+    if values["temperature_is"] == "constant":
+        return Profile(((0.0, values["temperature"]),), values["doubling"])
+    times = on_the_clock([point["at"] for point in values["points"]])
+    return Profile(
+        tuple([(time, point["temperature"]) for time, point in zip(times, values["points"])]), values["doubling"]
+    )
+
+
+def smallest(values) -> float:
+    """The smallest mix of liquids that the scale holds in ratio [kg]."""
+    if values["smallest"] is not None:
+        return values["smallest"]
+    system = values["system"]
+    return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
+
+
+def lowest(values) -> float:
+    """The smallest mix of putty with its filler that the scale measures in ratio [kg]; wet-out resin takes no more."""
+    return smallest(values) * (1 + values["filler"])
+
+
+def calm(values) -> float:
+    """What bag and cup each hold without running away at the warmest of the day [kg]."""
+    return once(values, "calm", lambda: _calm(values))
+
+
+def _calm(values):
+    warmest = max([point[1] for point in profile(values).points])
+    timings, filler = read_timings(values["timings"]), values["filler"] / (1 + values["filler"])
+    return min(largest_pot(values["system"], "bag", warmest, filler=filler, timings=timings),
+               largest_pot(values["system"], "cup", warmest, timings=timings))
+
+
+def largest(values) -> float:
+    """The largest mix that is wanted, putty with its filler [kg]: as typed, else what stays calm; never less than the
+    scale can measure, so that a coarse scale has a plan too."""
+    return max(calm(values), lowest(values)) if values["most"] is None else values["most"]
+
+
+def limits(values):
+    """Each limit to try in turn, until the work fits: `Limit`. One that nobody typed never makes a plan impossible."""
+    if values["most"] is not None:
+        return (Limit(values["most"], False, TYPED),)
+    most = largest(values)
+    why = CALM if most <= calm(values) else COARSE
+    return Limit(most, False, why), Limit(most, True, ALONE), Limit(None, True, NOT)
+
+
+def why_largest(values, limit) -> str:
+    """Why no mix is larger, in words; or why it is, all the same."""
+    units = values["units"]
+    return limit.why.format(told(largest(values), "g", units, DOWN), told(calm(values), "g", units, DOWN))
+
+
+def hands(values) -> int:
+    """How many people: as typed for the day, or the crew's own."""
+    return int(values["people"] or values["crew"]["hands"])
+
+
+def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
+    """A row of the form as work: how long each step takes. cut: into how many equal parts; part: which of them."""
+    length = (row["length"] + (cut - 1) * overlap) / cut
+    name = row["name"] or "Piece " + str(row["place"] + 1)
+    if cut > 1:
+        name += " ({} of {})".format(part + 1, cut)
+    layers = row["layers"]
+    times = [length * (layers if rate[0] in EACH_LAYER else 1) / (speed * position[row["position"]])
+             for rate, speed in zip(RATES, speeds)]
+    return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
+
+
+def crew(values, people) -> Crew:
+    """Two work as a pair; an odd third one mixes."""
+    return Crew(values["mix_putty"], values["mix_wet"], values["pause"], people > 1, people > 2 and people % 2 == 1)
+
+
+def laying(values, pieces, people, windows, warmth, limit) -> Laying:
+    """The work of one crew."""
+    mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values), limit.most,
+                    values["filler"], values["one_mix"] == "sound", limit.alone)
+    return Laying(pieces, crew(values, people), windows, mixing, warmth)
+
+
+def _rooms(values, most):
+    """What goes into one mix of that size beside what stays behind and the spare [kg]: (putty, wet-out resin)."""
+    return [(most - values[left]) / (1 + values["spare"]) for left in ("left_putty", "left_wet")]
+
+
+def _parts_by_size(values, row, most):
+    """In how many parts a piece is cut at least, so that none takes more than the largest mix [kg]."""
+    rooms = _rooms(values, most)
+    longest = min([room / row[name] if row[name] else 1e30 for room, name in zip(rooms, ("putty", "wet"))])
+    parts = 1
+    while parts < MOST_PARTS and (row["length"] + (parts - 1) * values["overlap"]) / parts > longest * (1 + 1e-6):
+        parts += 1
+    return parts
+
+
+def surely_too_many(values, most, people):
+    """Whether mixes of at most so much [kg] are more pieces or batches than a plan takes, whatever the time."""
+    rows, rooms = values["pieces"], _rooms(values, most)
+    if min(rooms) <= 0:
+        return True
+    if values["long"] == "cut" and sum([_parts_by_size(values, row, most) for row in rows]) > MOST_WORK:
+        return True
+    batches = max([sum([row["length"] * row[name] for row in rows]) / room
+                   for room, name in zip(rooms, ("putty", "wet"))])
+    return batches > MOST_BATCHES * max(1, people // 2)
+
+
+def cut_pieces(values, people, windows, warmth, limit):
+    """All pieces as work at one temperature, those longer than the reach cut into as few equal parts as can be laid.
+
+    returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
+    """
+    speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
+    whole = [piece(row, speeds, position) for row in values["pieces"]]
+    work = laying(values, whole, people, windows, warmth, limit)
+    if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
+        return work, [], []
+    pieces, cuts, hopeless = [], [], []
+    for place, row in enumerate(values["pieces"]):
+        failed, held = work.one_piece(place)
+        parts, found = 1, [whole[place]]
+        if not held and values["long"] == "cut" and limit.most is not None and not limit.alone:
+            parts = max(1, _parts_by_size(values, row, limit.most) - 1)  # fewer are surely too large
+        while not held and values["long"] == "cut" and parts < MOST_PARTS:
+            parts += 1
+            first = piece(row, speeds, position, parts, values["overlap"])  # they are all alike
+            held = laying(values, [first], people, windows, warmth, limit).one_piece(0)[1]
+        if not held:
+            hopeless.append(failed)
+        elif parts > 1:
+            cuts.append((whole[place].name, parts, failed))
+            found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
+        pieces.extend(found)
+        if len(pieces) > MOST_WORK:
+            raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan "
+                             "fewer seams at a time, one day's work".format(MOST_WORK))
+    if hopeless:
+        return work, cuts, hopeless  # the group that failed names its piece by its place in what was typed
+    return laying(values, pieces, people, windows, warmth, limit) if cuts else work, cuts, hopeless
+
+
+def in_bag(laid):
+    """What a batch has in its bag [kg]: with one mix for both, the wet-out resin until it is poured off."""
+    return laid.putty + laid.wet if laid.one_mix else laid.putty
+
+
+class Plan:
+    """A day's work as planned: for each crew its laying, its batches and their starts."""
+
+    def __init__(self, values, people=None, counted=False):
+        """counted: the number of batches is all that is wanted, and the groups are those found soonest"""
+        self.values, self.counted = values, counted
+        self.people = hands(values) if people is None else people
+        self.profile = profile(values)
+        self.times = WorkingTimes(values, self.profile)
+        self.windows = self.times.windows()
+        self.coolest = self.profile.held(min([point[1] for point in self.profile.points]))
+        self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
+        self.crews, self.failed, self.standing = [], None, None
+        self.parts = None
+        self.stuck = None  # the work of the crew whose group failed
+        self.limit, warmth = self._fitting()
+        self._cut(warmth)
+        if self.hopeless:
+            return
+        if not self._group() and warmth is self.coolest and self._may_cut_shorter():
+            # a piece that can be laid in the cool of the morning only: cut for the heat of the day
+            self._cut(self.warmest)
+            if not self.hopeless:
+                self._group()
+
+    def _may_cut_shorter(self):
+        return not self.profile.constant and self.values["long"] == "cut"
+
+    def _cut(self, warmth):
+        self.whole, self.cuts, self.hopeless = cut_pieces(
+            self.values, self.people, self.windows, warmth, self.limit)
+
+    def _fitting(self):
+        """The first limit under which all is laid in time, and the temperature the pieces are cut for."""
+        tried = limits(self.values)
+        for self.limit in tried[:-1]:
+            if not self.limit.alone and surely_too_many(self.values, self.limit.most, self.people):
+                continue
+            for warmth in (self.coolest, self.warmest) if self._may_cut_shorter() else (self.coolest,):
+                try:
+                    self._cut(warmth)
+                except InputError:  # too many pieces, cut so small
+                    continue
+                if not self.hopeless and self._fits():
+                    return self.limit, warmth
+        return tried[-1], self.coolest
+
+    def _fits(self):
+        for work, start in self._parts():
+            run, failed = grouping.furthest(work, start)
+            if failed or len(run) > MOST_BATCHES:
+                return False
+        return True
+
+    def _parts(self):
+        """(work, start of the first mixing [s]) of each crew."""
+        if self.parts is None or self.parts[0] is not self.whole:
+            self.parts = (self.whole, self._parts_of_whole())
+        return self.parts[1]
+
+    def _parts_of_whole(self):
+        parts = runs(self.whole.pieces, self.people)
+        if self.counted and self.profile.constant and len(parts) == 1:
+            return [(self.whole, 0.0)]  # at one temperature the hour changes nothing, and the run is kept
+        made = [self.work()] if len(parts) == 1 else [
+            laying(self.values, pieces, self.people, self.windows, self.profile, self.limit) for pieces in parts]
+        # one scale: one crew after the other
+        return [(work, self.values["start"] + place * self.values["mix_putty"]) for place, work in enumerate(made)]
+
+    def _group(self):
+        self.crews, self.failed, self.stuck = [], None, None
+        for work, start in self._parts():
+            run, failed = grouping.furthest(work, start)
+            found = run if self.counted or len(run) > MOST_BATCHES else grouping.grouped(work, start)
+            if found is None or (self.counted and failed):
+                self.crews, self.failed, self.stuck = [], failed, work
+                return False
+            if len(found) > MOST_BATCHES:
+                raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one "
+                                 "day's work".format(MOST_BATCHES))
+            self.crews.append((work, found, grouping.starts_of(work, found, start)))
+        return True
+
+    def work(self):
+        """All pieces as the work of one crew, whether it can be done or not."""
+        return self.whole.changed(profile=self.profile)
+
+    def followed(self):
+        """The batches as they stand, made once for the lines and the figure."""
+        if self.standing is None:
+            exact = self.times.exact_windows(self.fillers())
+            crews = [(work.changed(windows=exact), found, starts) for work, found, starts in self.crews]
+            self.standing = progress.followed(crews, self.values)
+        return self.standing
+
+    def fillers(self):
+        """Share of the filler [-] by the mass that a batch has in its bag [kg]."""
+        share = self.values["filler"] / (1 + self.values["filler"])
+        return dict([(in_bag(laid), share * laid.putty / in_bag(laid)) for _, found, _ in self.crews for laid in found])
+
+    def count(self):
+        """How many batches; 0: there is no plan."""
+        return sum([len(found) for _, found, _ in self.crews])
+
+    def end(self):
+        """When the last peel ply is down [s after the first midnight]."""
+        return max([starts[-1] + found[-1].covered for _, found, starts in self.crews])
+
+
+def runs(pieces, people):
+    """The pieces of each pair: connected runs in laying order with about the same work in each."""
+    pairs = min(max(1, people // 2), len(pieces))
+    if pairs == 1:
+        return [pieces]
+    work = [sum([p.place, p.tool, p.clean, p.wetting, p.lay, p.roll, p.cover]) for p in pieces]
+    whole, done, found = sum(work), 0.0, [[]]
+    for place, one in enumerate(pieces):
+        left = len(pieces) - place
+        wanted = pairs - len(found)  # crews that have nothing yet
+        half = done + work[place] / 2
+        if found[-1] and wanted and (half > whole * len(found) / pairs or left <= wanted):
+            found.append([])
+        found[-1].append(one)
+        done += work[place]
+    return found

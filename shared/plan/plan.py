@@ -1,0 +1,157 @@
+"""Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
+
+from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
+from ..clock.heat_model import own_pots, timings_of
+from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
+from ..forms.errors import InputError
+from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..forms.memo import once
+from ..forms.remembered import remembered
+from ..mix.ratio import basis
+from ..things.records import SCALE, SYSTEM
+from ..things.records_shed import PEOPLE
+from . import plan_leads, plan_summary, progress, timeline, working_times
+from .day import Plan
+
+TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
+MOST_PIECES = 60
+MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; {300 g}, "
+             "{150 g} where it is warm (from memory), more where it stays calm.")
+FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
+               for one in range(1, plan_summary.MOST_TOLD + 1)])
+
+
+def _rate(row):
+    name, label, rate, least, most, _ = row
+    return Number(name + "_rate", label, unit="m/min", low=0.02, high=20, optional=True, fold=PACE,
+                  help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(
+                      rate, least, most))
+
+
+SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
+INPUTS = (
+    (
+        Group("pieces", "Pieces in laying order", (
+            Text("name", "Name"),
+            Number("length", "Length", unit="m", low=0, high=100, above=True),
+            Number("putty", "Putty", unit="g/m", low=0, high=5000, above=True),
+            Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, above=True),
+            Number("layers", "Layers of tape", low=1, high=8, default=1, whole=True,
+                   help="Each is wet out, laid and rolled."),
+            Choice("position", "Position", tuple([row[:2] for row in POSITIONS])),
+        ), least=1, most=MOST_PIECES, each="Piece", fold="Pieces in laying order"),
+        Pick("crew", "People", PEOPLE, default="1"),
+        Choice("people", "How many today", (("", "As above"),) + tuple([row[:2] for row in PEOPLE.rows]), fold=PACE),
+        Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
+        SYSTEM_INPUT,
+        Choice("temperature_is", "Temperature", (("constant", "stays the same"), ("points", "changes over the clock"))),
+        Number("temperature", "Wood and air", unit="degC", low=-10, high=50, when=(("temperature_is", ("constant",)),),
+               help="The warmest counts.", missing="type it first; every window of the plan hangs on it"),
+        Group("points", "Temperature over the clock", (
+            Clock("at", "At"),
+            Number("temperature", "Temperature", unit="degC", low=-10, high=50),
+        ), most=24, each="At", when=(("temperature_is", ("points",)),), help="From the start to the end of the work."),
+        Clock("start", "Start", default="8:00", help="Of the first mixing."),
+        Clock("finish", "Finished by", optional=True, fold="Clock and pauses"),
+        Number("pause", "Between two batches", unit="min", low=0, high=600, default=5, fold="Clock and pauses",
+               help="Gloves, tidying, the next pieces laid out."),
+        HOURS,
+        Choice("one_mix", "One mix for both uses", (("sound", "where it is sound"), ("never", "never")), fold=LEFT),
+        Choice("long", "A piece too long for one batch",
+               (("cut", "is cut, with an overlap"), ("whole", "stays whole")), fold=LEFT),
+        remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
+        Pick("scale", "Scale", SCALE, default="1g", fold=LEFT),
+        Number("smallest", "Smallest honest mix", unit="g", low=0, high=5000, optional=True, fold=LEFT,
+               help="Left empty: from the scale, the ratio and the ratio error that the label allows."),
+        Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=LEFT,
+               help=MOST_HELP),
+        remembered("filler", "filler", "Filler in the putty", "%", 0, 300, before="Wood flour, of the mixed epoxy. ",
+                   fold=LEFT),
+        remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
+        Number("soft", "Soft window of a bead, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: 2 times the pot life of {100 g} (from memory, 1.5 to 2.5)."),
+        Number("film", "Working time of a film, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: the label's, or 3.5 times the pot life of {100 g} (from memory, 2 to 6)."),
+        Text("timings", "Own timings beside the system's", most=400, fold=TIMES,
+             help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
+        Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
+               help="Left empty: a third (from memory, 0.2 to 0.45)."),
+        Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=2, fold=TIMES,
+               help="2 times: common practice, 1.8 to 2.3."),
+        Number("share", "Usable share of a window", unit="%", low=10, high=100, default=80, fold=TIMES),
+    )
+    + tuple([Number(name, label, unit="min", low=0, high=60, default=minutes, fold=TIMES,
+                    help="From memory, {} to {}.".format(least, most))
+             for name, label, minutes, least, most, _ in MIXING])
+    + tuple([_rate(row) for row in RATES])
+    + progress.INPUTS
+)
+
+
+def check_asked(values):
+    """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
+    system = values["system"]
+    pots = own_pots(timings_of(working_times.timed(values)))
+    timed = system["pot_time"] is not None or not pots
+    for field, asked, words in (
+        ("pot_time", timed, "Pot life: the plan needs it, from the label or your own timing"),
+        ("pot_mass", timed, "Pot life: at which mass? A pot life without its mass says nothing"),
+        ("pot_temperature", timed or system["film_time"] is not None,
+         "Pot life: at which temperature? The label says it, often {20 degC} or {25 degC}"),
+    ):
+        if asked and system[field] is None:
+            raise InputError("system." + field, words)
+    if values["smallest"] is None and not basis(system).weight_parts:
+        raise InputError("system.densities", "Densities: without them there is no smallest mix by weight; type them, "
+                                             "or the smallest honest mix")
+    if values["temperature_is"] == "points":
+        _check_points(values)
+
+
+def check(values):
+    """What was asked; and where the work is more than a plan can hold it is refused. Made once, for the answer too."""
+    check_asked(values)
+    planned(values)
+
+
+def _check_points(values):
+    points = values["points"]
+    if not points:
+        raise InputError("points", "Temperature over the clock: type the time and the temperature at the start")
+    times = on_the_clock([point["at"] for point in points])
+    for place, (before, after) in enumerate(zip(times, times[1:])):
+        field = "points.{}.at".format(points[place + 1]["place"])
+        if after == before:
+            raise InputError(field, "At: the same time twice; type a later one")
+        if after - times[0] > 86400:
+            raise InputError(field, "At: the times must go forward, within one day")
+    if times[0] > values["start"]:
+        raise InputError("points.{}.at".format(points[0]["place"]),
+                         "At: the first temperature must be known at the start, "
+                         + clock_text(values["start"], values["hours"]) + ", or before it")
+
+
+CHECKS = (check, progress.check)
+
+
+def answer(values):
+    """How many batches, when it ends, what binds, what would help; then each batch with its steps on the clock."""
+    return plan_summary.lines(values, planned(values))
+
+
+def figures(values):
+    """The timeline of the whole day."""
+    plan = planned(values)
+    return [timeline.timeline(values, plan)] if plan.crews else []
+
+
+def planned(values) -> Plan:
+    """The plan of these values, made once for the lines and the figure."""
+    return once(values, "plan", lambda: Plan(values))
+
+
+def leads(values):
+    """What is done next: one tap for each step, the pours of the next batch and its clock."""
+    return plan_leads.leads(values, planned(values), SYSTEM_INPUT)

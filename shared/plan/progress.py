@@ -1,0 +1,200 @@
+"""Under way: what was done, and when, shifts what is left and tells when a batch should not be started any more."""
+
+from collections import namedtuple
+
+from ..equations.laying import FILM, POT, SOFT
+from ..forms.clock_times import DAY, Clock
+from ..forms.errors import InputError
+from ..forms.inputs import Choice, Group, Number
+from .steps import STEPS, Step, steps
+
+LIVE = "Under way"
+LATE = 1.0  # s; less than this is no delay
+SOON = 3  # batches of a crew whose latest start is looked for; the later ones hang on these
+AHEAD = 12 * 3600.0  # s; how far a latest start is looked for
+
+RUNNING = (("running", ("yes",)),)
+INPUTS = (
+    Choice("running", "The day", (("no", "is only planned"), ("yes", "is under way")), fold=LIVE),
+    Clock("clock", "It is now", optional=True, fold=LIVE, when=RUNNING, help="The phone types it."),
+    Group(
+        "done",
+        "Done so far",
+        (
+            Number("batch", "Batch", low=1, high=999, whole=True),
+            Choice("step", "Step", STEPS),
+            Number("minute", "Done at", unit="min", low=0, high=2880, help="Minutes after the start of the plan."),
+        ),
+        most=300,
+        each="Step",
+        fold=LIVE,
+    ),
+    Number("now", "Now", unit="min", low=0, high=2880, optional=True, fold=LIVE, help="Minutes after the start."),
+)
+
+# number from 1; crew: which; work: `Laying`; start: of its mixing [s on the clock]; begun, finished; steps;
+# deadlines: (limit, by when) in the order of the work; latest: start [s] after which it is not to be begun, None where
+# nothing tells; slack, limit: as it now stands
+Batch = namedtuple(
+    "Batch",
+    ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines", "latest", "slack", "limit"),
+)
+TAPE = ("wet_mix", "wet", "roll")
+LAST_STEP = {POT: "place", SOFT: "roll", FILM: "peel"}
+
+
+def check(values):
+    """Steps of one batch are done in their order, each once."""
+    order = dict([(key, place) for place, (key, _) in enumerate(STEPS)])
+    seen = {}
+    for row in values["done"]:
+        path = "done.{}.".format(row["place"])
+        for step, minute in seen.get(row["batch"], ()):
+            if step == row["step"]:
+                raise InputError(path + "step", "Step: this one is told twice for batch " + str(int(row["batch"])))
+            # a helper mixes the wet-out resin while the cove is still tooled
+            side = step == "wet_mix" or row["step"] == "wet_mix"
+            if not side and (order[step] - order[row["step"]]) * (minute - row["minute"]) < 0:
+                raise InputError(path + "minute", "Done at: the steps of a batch are done one after the other")
+        seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))
+
+
+BEFORE = 6 * 3600.0  # s before its start that a day may be looked at; nothing is late then (own judgement)
+
+
+def time_now(values):
+    """The time now [s after the first midnight], or None where the day is only planned or has not begun."""
+    start = values["start"]
+    if values["now"] is not None:
+        return start + values["now"]
+    if values["running"] == "no" or values["clock"] is None:
+        return None
+    ahead = (values["clock"] - start) % DAY
+    return None if ahead > DAY - BEFORE else start + ahead
+
+
+def followed(crews, values):
+    """All batches as they stand: planned times where nothing is told, real ones and their consequences where it is."""
+    start, now = values["start"], time_now(values)
+    done = {}
+    for row in values["done"]:
+        done.setdefault(int(row["batch"]), {})[row["step"]] = start + row["minute"]
+    found = []
+    for place, (work, groups, starts) in enumerate(crews):
+        following, soon = starts[0], SOON
+        for laid in groups:
+            number = len(found) + 1
+            told = done.get(number, {})
+            looks = not told and soon > 0
+            soon -= looks
+            batch, following = _followed(number, place, work, laid, following, told, now, values["finish"], looks)
+            found.append(batch)
+    return found
+
+
+def _followed(number, crew, work, laid, start, done, now, finish, looks):
+    if "mix" in done:
+        start = done["mix"] - work.crew.mix_putty
+    begun = bool(done)
+    ready = start
+    if now is not None and not begun:
+        start = max(start, now)
+    late, taken, finished = 0.0, [], False
+    for step in steps(work, laid):
+        before = late
+        end = start + step.end + late
+        if step.key in done:
+            end = done[step.key]
+        elif begun and now is not None and end < now:
+            end = now
+        late = end - start - step.end
+        finished = step.key in done
+        taken.append(Step(step.key, step.label, step.who, min(start + step.start + before, end), end, finished))
+    ends = dict([(step.key, step.end - start) for step in taken])
+    wet = [step.start - start for step in taken if step.key == "wet_mix"]
+    since = wet[0] if wet else 0.0
+    in_pot = laid.putty + laid.wet if laid.one_mix else laid.putty
+    slack, limit = work.slack(start, ends["place"], ends["roll"], ends["peel"], since, in_pot)
+    deadlines = _deadlines(work, start, since, in_pot)
+    latest = None
+    if not begun and (looks or work.profile.constant) and not (work.profile.constant and finish is None):
+        latest = latest_start(work, laid, ready, finish)
+    batch = Batch(number, crew, work, laid, start, begun, finished, taken, deadlines, latest, slack, limit)
+    return batch, work.next_start(laid, start) + late
+
+
+def _deadlines(work, start, since, in_pot):
+    windows, profile = work.windows, work.profile
+    share = windows.share
+    return ((POT, start + profile.span(start, share * windows.pot(in_pot))),
+            (SOFT, start + profile.span(start, share * windows.soft)),
+            (FILM, start + since + profile.span(start + since, share * windows.film)))
+
+
+def missed(batch):
+    """The windows that a batch misses as it stands: (limit, by when, when)."""
+    found = []
+    for limit, by in batch.deadlines:
+        for step in batch.steps:
+            if step.key == LAST_STEP[limit] and step.end > by + LATE:
+                found.append((limit, by, step.end))
+    return found
+
+
+def bounded(batch):
+    """What a batch does and by when it must: (when, by when) of each window, the first tape and its start [s]."""
+    ends = dict([(step.key, step.end) for step in batch.steps])
+    found = [(ends[LAST_STEP[limit]], by) for limit, by in batch.deadlines]
+    found.append((min([step.start for step in batch.steps if step.key in TAPE]), tape_begun_by(batch)))
+    if batch.latest is not None:
+        found.append((batch.start, batch.latest))
+    return found
+
+
+def tape_begun_by(batch):
+    """Until when the tape of a batch must be begun, mixing its resin first, to be rolled in time [s on the clock]."""
+    laid, by = batch.laid, dict(batch.deadlines)
+    begun = laid.wet_start
+    if laid.one_mix:
+        return min(by[SOFT] - (laid.rolled - begun), by[FILM] - (laid.covered - begun))
+    return by[SOFT] - (laid.rolled - begun)
+
+
+def latest_start(work, laid, start: float, finish=None):
+    """Until when a batch may still be mixed [s on the clock], or None where nothing stops it for the next twelve hours.
+
+    laid: as planned; start: from when on; finish: when the peel ply must be down [s], or None
+    A start before `start` in the answer means: not any more.
+    """
+    found = None if finish is None else finish - laid.covered
+    if work.profile.constant:
+        return found if work.slack_of(laid, start)[0] >= -LATE else start - 2 * LATE
+    good, bad = None, None
+    for moment in _moments(work.profile, start, laid.covered):
+        if found is not None and moment > found:
+            break
+        if work.slack_of(laid, moment)[0] < -1e-3:
+            bad = moment
+            break
+        good = moment
+    if bad is None:
+        return found
+    if good is None:
+        return start - 2 * LATE
+    for _ in range(10):
+        middle = (good + bad) / 2
+        if work.slack_of(laid, middle)[0] < -1e-3:
+            bad = middle
+        else:
+            good = middle
+    return good
+
+
+def _moments(profile, start, length):
+    """Starts to look at: between two of them the temperature that a batch meets only rises or only falls, nearly."""
+    found = [start, start + AHEAD]
+    for time, _ in profile.points:
+        for moment in (time - length, time - length / 2, time):
+            if start < moment < start + AHEAD:
+                found.append(moment)
+    return sorted(found)

@@ -1,0 +1,63 @@
+"""Honest: what the smallest mix that can be measured honestly does to a plan: a surplus, or no mix small enough."""
+from ..equations.laying import needed
+from ..words.lines import BESIDE, WARN, line, words
+from ..words.numbers import DOWN, UP
+from ..words.units import told
+
+FINER = "A finer scale, pumps or syringes"
+
+
+def surplus(work, laid) -> float:
+    """How much more a batch mixes than it takes, so that each mix is large enough to be measured [kg]."""
+    putty, wet = needed(work, laid)
+    return laid.putty + laid.wet - putty - wet
+
+
+def surplus_at_most(work, laid) -> float:
+    """The same where putty and wet-out resin are each made large enough [kg]. Groups that reach as far as they can are
+    the most unlike, and so have the most surplus."""
+    least, (putty, wet) = work.mixing.least, needed(work, laid)
+    return max(0.0, least * (1 + work.mixing.filler) - putty) + max(0.0, least - wet)
+
+
+def surplus_line(values, batch, part):
+    """What of a batch is surplus, why, and what would save it."""
+    over = surplus(batch.work, batch.laid)
+    if over <= 1e-4:
+        return []
+    least = told(batch.work.mixing.least, "g", values["units"], UP)
+    why = ("no mix below {} is measured honestly. {} measure less, more seams in the batch use it; tie holes and end "
+           "grain first").format(least, FINER)
+    return [line("over", "More than needed", over, "kg", told(over, "g", values["units"], UP), why, part=part,
+                 rank=BESIDE)]
+
+
+def lowest(mixing) -> float:
+    """What is in the pot at least, however little is wanted [kg]: putty with its filler where it is mixed apart."""
+    return mixing.least * (1.0 if mixing.one_mix else 1 + mixing.filler)
+
+
+def too_large(values, work, failed):
+    """No plan because each mix is larger than the largest wanted: by the scale, or by what one piece takes.
+
+    failed: the `laying.Laid` of a piece that does not hold
+    """
+    mixing, units = work.mixing, values["units"]
+    most, floor, own = told(mixing.most, "g", units, DOWN), lowest(mixing), max(needed(work, failed))
+    name, over = work.pieces[failed.first].name, mixing.most * (1 + 1e-9)
+    if floor <= over < own:
+        text, change = "{} cannot be laid: it takes a mix of {}, and the largest wanted is {}.", "a larger mix."
+        if values["long"] == "whole":
+            change = "Cut it at a bulkhead or where an overlap may be, and plan again; or " + change
+        else:
+            text = "{} cannot be laid: whole it takes a mix of {}, cut small still above the largest wanted, {}."
+            change = FINER + ", or " + change
+        return [words("no_plan", "No plan", text.format(name, told(own, "g", units, UP), most),
+                      rough="filler counted in", rank=WARN), words("change", "Change", change, rank=BESIDE)]
+    in_pot = max(failed.putty + failed.wet if failed.one_mix else failed.putty, failed.wet)
+    least = told(floor if floor > over else in_pot, "g", units, UP)
+    text = "{} cannot be laid: no mix below {} is measured honestly, and the largest wanted is {}."
+    why = "by the scale, the ratio and the ratio error that the label allows" if values["smallest"] is None else (
+        "the smallest honest mix was typed")
+    return [words("no_plan", "No plan", text.format(name, least, most), rough=why + "; filler counted in", rank=WARN),
+            words("change", "Change", FINER + ", or a larger mix.", rank=BESIDE)]

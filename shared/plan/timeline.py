@@ -1,0 +1,78 @@
+"""Timeline: the day of a plan as a figure."""
+
+from ..drawing.shapes import box, figure, note, path
+from ..equations.laying import SOFT
+from .batches import moment
+
+WIDE, ROW, LABEL = 320.0, 18.0, 26.0
+ROLES = {
+    "mix": "mix",
+    "wet_mix": "mix",
+    "place": "putty",
+    "tool": "putty",
+    "clean": "putty",
+    "wet": "tape",
+    "lay": "tape",
+    "roll": "tape",
+    "peel": "peel",
+}
+
+
+LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"), ("limit", "cove hard"))
+
+
+def timeline(values, plan):
+    """The day from left to right, a row for each batch and hand, and where each cove stops being soft."""
+    batches = plan.followed()
+    start = min([batch.start for batch in batches])
+    end = max([batch.steps[-1].end for batch in batches])
+    hard = [dict(batch.deadlines)[SOFT] for batch in batches]
+    scale = (WIDE - LABEL - 4) / (max(end, max(hard)) - start)
+    shapes, down = [], 4.0
+    for batch, by in zip(batches, hard):
+        hands = sorted(set([step.who for step in batch.steps]))
+        shapes.append(note("label", 2, down + ROW - 3, str(batch.number), "start"))
+        for who in hands:
+            shapes.extend(_bars([step for step in batch.steps if step.who == who], down, start, scale))
+            down += ROW
+        shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
+        down += 3
+    first, last = moment(plan, start, False), moment(plan, end, False)
+    shapes.append(note("dimension", LABEL, down + 12, first, "start"))
+    shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
+    shapes.extend(_legend(down + 20))
+    said = []
+    for batch in batches:
+        begun, ended = moment(plan, batch.start), moment(plan, batch.steps[-1].end)
+        said.append("batch {} from {} to {}".format(batch.number, begun, ended))
+    return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
+
+
+def _upright(x, top, bottom):
+    return path("limit", ((x, top), (x, bottom)))
+
+
+def _legend(down):
+    found, x = [], 2.0
+    for place, (role, label) in enumerate(LEGEND):
+        if place == 3:
+            x, down = 2.0, down + 18
+        found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down - 2, 12, 12))
+        found.append(note("legend", x + 17, down + 8, label, "start"))
+        x += 100
+    return found
+
+
+def _bars(steps, down, start, scale):
+    """Steps of one hand as bars; those of one kind that follow each other are one bar."""
+    found, role, begun, ended = [], None, 0.0, 0.0
+    for step in sorted(steps, key=lambda step: (step.start, step.end)):
+        own = ROLES[step.key]
+        if own == role and step.start < ended + 1:
+            ended = max(ended, step.end)
+            continue
+        if role:
+            found.append(box(role, LABEL + (begun - start) * scale, down, (ended - begun) * scale, ROW - 2))
+        role, begun, ended = own, step.start, step.end
+    found.append(box(role, LABEL + (begun - start) * scale, down, (ended - begun) * scale, ROW - 2))
+    return found

@@ -1,0 +1,75 @@
+"""Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
+from ..forms.inputs import Choice, Group, Number, Pick
+from ..forms.late import late
+from ..mix import ratio
+from ..mix.ratio import BENCH_FOLD
+from ..things.records import CUP, GRADUATED, SCALE, SYRINGES
+from . import by_scale
+from .by_scale import actual_readings, on_scale  # noqa: F401
+from .chosen_cup import FIRST_CUP, cup_chosen
+from .ways import check, way_of
+
+ON_SCALE = (("way", ("scale",)),)
+POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
+
+INPUTS = ratio.INPUTS + (
+    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
+         when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
+    Choice("zeroing", "The scale is set to zero", (
+        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
+        when=ON_SCALE),
+    Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
+           help="Left empty: the label's, or 2 % (from memory)."),
+    Group("readings", "What the scale really showed", (
+        Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD),
+    Group("counted", "Strokes really pumped", (
+        Number("strokes", "Of this part", unit="strokes", low=0, high=10000, above=True, whole=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="Part", fold=POURED_FOLD),
+    Group("drawn", "What was really drawn up", (
+        Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="Part", fold=POURED_FOLD),
+    Group("levels", "Where the cup really stood", (
+        Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="After part", fold=POURED_FOLD),
+    Group("heights", "How high it really stood", (
+        Number("height", "After this part", unit="mm", low=0, high=1000, above=True, optional=True,
+               help="From the inside bottom, along the stick"),
+    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="After part", fold=POURED_FOLD),
+    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
+         when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
+    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold=BENCH_FOLD,
+         when=(("way", ("graduated",)), ("compare", ("yes",)))),
+    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
+         help="Measured inside. With a stick it gives the marks."),
+    Number("air", "Air temperature", unit="degC", low=-10, high=50, optional=True, fold=WARM_FOLD,
+           help="Where the cup stands. Left empty: as the mix, or as on the label."),
+    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=WARM_FOLD,
+           help="Left empty: as the air."),
+)
+
+
+CHECKS = (ratio.check, check)
+
+
+def answer(values):
+    """What the tool must show in the order of pouring, then how far it can be trusted."""
+    lines = way_of(values["way"]).answer(values)
+    if values["way"] != "stick" and cup_chosen(values):
+        lines.extend(late("by_stick").room(values))
+    lines.extend(late("time_in_cup").lines(values))
+    if values["compare"] == "yes":
+        lines.extend(late("compare_tools").answer(values))
+    return lines
+
+
+def first(values):
+    """What a hand that types sees before the rest: the readings of the scale, or all that another way says."""
+    return (by_scale.on_display(values)[2] if values["way"] == "scale" else way_of(values["way"]).answer(values)), []
+
+
+def figures(values):
+    """The cup with its levels, where a cup was chosen or a stick is to be marked."""
+    if values["way"] == "stick" or cup_chosen(values):
+        return late("by_stick").figures(values)
+    return []

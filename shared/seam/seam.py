@@ -1,0 +1,188 @@
+"""Seam: everything that goes onto one seam, face by face, from its panels, its angle along it and its layers.
+
+A spec is a dict of SI values under the names of the inputs of the joint move, with "stations" from `along`.
+"""
+from collections import namedtuple
+from math import pi
+
+from ..catalogue.glass import FIBRE_DENSITY, FLAT_FROM, FOR_BUYING
+from ..catalogue.losses import BY_KEY
+from ..equations import bulkhead, changing_angle, cove, fillet, laminate, outer_edge, tape
+from ..words.units import to_si
+
+INSIDE, OUTSIDE, BOTH, BULKHEAD, BUTT, STRIP = "inside", "outside", "both", "bulkhead", "butt", "strip"
+CORNERS = (INSIDE, OUTSIDE, BOTH, BULKHEAD)
+COVED = (INSIDE, BOTH, BULKHEAD)
+ROUND, SHARP, CHORD = "round", "sharp", "chord"
+FIRST, SECOND, EACH = "first", "second", "all"
+FACES = (("each", EACH), ("in", FIRST), ("out", SECOND))  # as they are typed
+FLAT = to_si(FLAT_FROM, "deg")
+
+# name: what people call the face; turned: the angle is the one beyond a bulkhead; putty [m3], in place, one copy
+Face = namedtuple("Face", ("name", "side", "turned", "putty", "layers"))
+# width [m], areal [kg/m2], pieces: lengths [m] in laying order, area [m2] with its overlaps
+Layer = namedtuple("Layer", ("place", "width", "areal", "pieces", "area"))
+# of one face: glass [kg], taped [m2], its widest tape [m], its peel ply's width [m], 0 where there is none
+Over = namedtuple("Over", ("glass", "taped", "widest", "ply_width"))
+# of one copy [kg, m2, m, m3]: what stays on the boat, and what only goes through the hands
+Seam = namedtuple("Seam", ("length", "faces", "putty", "glass", "wet_out", "taped", "ply_area", "ply_width",
+                           "ply_takes", "prime", "weave", "laminate"))
+
+# what a spec may leave out, from the catalogue; the joint move declares the same defaults as inputs
+ASSUMED = {"gap": 0.0, "bevel": 0.0, "layers": (), "sized": "rule", "radius": None, "throat": None, "clear": None,
+           "flank": BY_KEY["flank"].value, "least": BY_KEY["least_radius"].value, "finish": ROUND, "round_over": None,
+           "touch": "cut",
+           "overlap": BY_KEY["overlap"].value, "stagger": BY_KEY["stagger"].value, "reach": 2.5,
+           "fraction": FOR_BUYING[0], "fibre_density": FIBRE_DENSITY, "resin_density": BY_KEY["resin_density"].value,
+           "ply": "yes", "ply_margin": BY_KEY["ply_margin"].value, "ply_takes": BY_KEY["peel_ply"].value,
+           "prime": "no", "weave": "once"}
+
+
+def layers_of(spec, side: str):
+    """The layers on one face, in laying order: (place in the list, layer)."""
+    return [(place, row) for place, row in enumerate(spec["layers"]) if row["side"] in (EACH, side)]
+
+
+def rule(spec, side: str = FIRST) -> cove.Rule:
+    """How the cove on a face is sized."""
+    widths = [row["width"] for _, row in layers_of(spec, side)]
+    spread = min(widths) - 2 * spec["flank"] if widths else None
+    own = None if spec["sized"] == "rule" else spec["radius"]
+    return cove.Rule(own, spec["throat"] or spec["thickness"], spec["least"], spread, spec["clear"],
+                     FLAT if widths else 2 * FLAT)
+
+
+def pressed_through(spec, angle: float) -> bool:
+    """Whether the putty of the inside also fills what stands open between the edges: a gap, or an inward V."""
+    return spec["gap"] > 0 or 2 * spec["bevel"] > pi - angle + 1e-12
+
+
+def round_over(spec) -> float:
+    """Radius of the rounded outer edge [m]: typed, else the panel thickness."""
+    return spec["thickness"] if spec["round_over"] is None else spec["round_over"]
+
+
+def inside_section(spec, size, angle: float) -> float:
+    """Putty of an inside corner across the seam [m2]; size: a cove.Rule."""
+    radius = cove.sized(size, angle)[0]
+    if spec["kind"] == BULKHEAD:
+        return fillet.area(radius, angle)
+    through = pressed_through(spec, angle)
+    if not radius:
+        return outer_edge.v_area(angle, spec["thickness"], spec["gap"], spec["bevel"]) if through else 0.0
+    found = fillet.area(radius, angle)
+    if through:
+        found += outer_edge.filled_from_inside(angle, spec["thickness"], spec["gap"], spec["bevel"])
+    return found
+
+
+def outside_section(spec, angle: float) -> float:
+    """Putty of an outside corner across the seam [m2], less what the inside work has pressed through already."""
+    t, gap, bevel = spec["thickness"], spec["gap"], spec["bevel"]
+    opened = outer_edge.v_area(angle, t, gap, bevel)
+    found = opened
+    if spec["finish"] != CHORD:
+        found = outer_edge.rounded_area(angle, t, round_over(spec) if spec["finish"] == ROUND else 0.0, gap, bevel)
+    inward = 2 * bevel > pi - angle + 1e-12  # the opening lies inside and is not the outside's work
+    if inward or (spec["kind"] == BOTH and pressed_through(spec, angle)):
+        found = max(0.0, found - opened)
+    return found
+
+
+def _putty_inside(spec, size, turned):
+    def section(angle):
+        return inside_section(spec, size, bulkhead.other_angle(angle) if turned else angle)
+
+    def regime(angle):
+        return cove.sized(size, bulkhead.other_angle(angle) if turned else angle)[1]
+
+    splits = (pi - size.flat, size.flat, pi - 2 * spec["bevel"])
+    return changing_angle.summed(section, spec["stations"], splits, regime)
+
+
+def _putty_outside(spec):
+    def regime(angle):
+        return round_over(spec) > outer_edge.largest_round(angle, spec["thickness"], spec["gap"], spec["bevel"]) + 1e-9
+
+    return changing_angle.summed(lambda angle: outside_section(spec, angle), spec["stations"],
+                                 (pi - 2 * spec["bevel"],), regime)
+
+
+def _foot(spec):
+    return changing_angle.summed(lambda angle: bulkhead.foot_area(angle, spec["thickness"], spec["gap"]),
+                                 spec["stations"], (pi / 2,))
+
+
+def faces(spec):
+    """The faces of a seam in the order of the work, each with its putty and its layers."""
+    kind, length = spec["kind"], changing_angle.length(spec["stations"])
+    found = []
+    if kind in (INSIDE, BOTH):
+        found.append(("inside", FIRST, False, _putty_inside(spec, rule(spec), False)))
+    if kind in (OUTSIDE, BOTH):
+        found.append(("outside", SECOND if kind == BOTH else FIRST, False, _putty_outside(spec)))
+    if kind == BULKHEAD:
+        found.append(("one side", FIRST, False, _putty_inside(spec, rule(spec), False) + _foot(spec)))
+        found.append(("other side", SECOND, True, _putty_inside(spec, rule(spec, SECOND), True)))
+    if kind == BUTT:
+        found.append(("one face", FIRST, False, spec["gap"] * spec["thickness"] * length))
+        found.append(("other face", SECOND, False, 0.0))
+    if kind == STRIP:
+        found.append(("strip", FIRST, False, 0.0))
+    return [Face(name, side, turned, putty, laid(spec, length, side)) for name, side, turned, putty in found]
+
+
+def laid(spec, length: float, side: str):
+    """The layers of one face, cut into pieces."""
+    found = []
+    for order, (place, row) in enumerate(layers_of(spec, side)):
+        lengths = tape.pieces(length, spec["reach"], spec["overlap"], spec["stagger"], order)
+        found.append(Layer(place, row["width"], row["weight"], lengths, row["width"] * sum(lengths)))
+    return found
+
+
+def over(face, spec) -> Over:
+    """What lies over one face: its layers of tape, and the peel ply over the widest of them."""
+    glass = taped = widest = 0.0
+    for layer in face.layers:
+        glass += layer.area * layer.areal
+        taped += layer.area
+        widest = max(widest, layer.width)
+    return Over(glass, taped, widest, widest + 2 * spec["ply_margin"] if widest and spec["ply"] == "yes" else 0.0)
+
+
+def seam(spec) -> Seam:
+    """All that goes onto one copy of a seam."""
+    work = faces(spec)
+    length = changing_angle.length(spec["stations"])
+    glass = taped = ply_area = ply_width = weave_area = thickest = 0.0
+    for face in work:
+        lies = over(face, spec)
+        glass += lies.glass
+        taped += lies.taped
+        weave_area += lies.widest * length
+        ply_area += lies.ply_width * length
+        ply_width = max(ply_width, lies.ply_width)
+        thickest = max(thickest, sum([laminate.thickness(
+            layer.areal, spec["fraction"], spec["fibre_density"], spec["resin_density"]) for layer in face.layers]))
+    wet_out = laminate.resin_taken_up(glass, spec["fraction"])
+    prime = 0.0
+    if spec["prime"] != "no":
+        prime = weave_area * BY_KEY["first_coat"].value
+        if spec["prime"] == "edges":
+            edges = 1 if spec["kind"] == BULKHEAD else 0 if spec["kind"] == STRIP else 2
+            prime += edges * spec["thickness"] * length * BY_KEY["first_coat"].value * BY_KEY["edges"].value
+    coats = {"no": 0, "once": 1, "twice": 2}[spec["weave"]]
+    return Seam(length, work, sum([face.putty for face in work]), glass, wet_out, taped, ply_area, ply_width,
+                ply_area * spec["ply_takes"], prime, coats * weave_area * BY_KEY["weave"].value, thickest)
+
+
+def placed(in_place: float, tooling: float) -> float:
+    """What must be placed so that enough is left after tooling:
+        V / (1 - s)
+
+    in_place: V [m3 or kg]; tooling: s, taken off, of what is placed [-], below 1
+    >>> round(placed(0.88, 0.12), 6)
+    1.0
+    """
+    return in_place / (1 - tooling)

@@ -1,0 +1,60 @@
+"""The rooms of the engine: who may import whom, no circle, also none hidden by an import inside a function."""
+import ast
+from pathlib import Path
+
+import pytest
+from covemix import shared
+
+HOUSE = Path(shared.__file__).parent
+ROOMS = ("door", "boat", "plan", "seam", "pour", "kit", "safety", "clock", "mix", "things", "forms", "drawing",
+         "words", "equations", "catalogue")  # from the door down
+PLAIN = {"equations": {"catalogue"}, "drawing": {"words"}, "words": {"equations", "catalogue"}, "catalogue": set()}
+FILES = sorted(path for path in HOUSE.glob("*/*.py"))
+STANDARD = {"collections", "functools", "itertools", "json", "math", "re"}
+
+
+def imported(path):
+    """[(room, module)] that a file imports, wherever in the file; a name of the standard library has the room ""."""
+    found = []
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            found += [("", alias.name) for alias in node.names]
+        elif isinstance(node, ast.ImportFrom) and node.level == 0:
+            found.append(("", node.module))
+        elif isinstance(node, ast.ImportFrom):
+            steps = node.module.split(".") if node.module else []
+            room = path.parent.name if node.level == 1 else steps.pop(0)
+            found += [(room, steps[0])] if steps else [(room, alias.name) for alias in node.names]
+    return found
+
+
+def test_every_module_lives_in_a_room():
+    assert [path.name for path in HOUSE.glob("*.py")] == ["__init__.py"]
+    assert {path.parent.name for path in FILES} == set(ROOMS)
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_a_room_says_what_it_is_for_and_what_it_may_import(room):
+    words = ast.get_docstring(ast.parse((HOUSE / room / "__init__.py").read_text(encoding="utf-8")))
+    assert words and len(words) > 40
+    assert "import" in words
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_the_arrows_point_down(path):
+    room = path.parent.name
+    below = PLAIN.get(room, set(ROOMS[ROOMS.index(room) + 1:])) | {room}
+    for other, module in imported(path):
+        assert other in below if other else module in STANDARD, f"{room}/{path.stem} imports {other}/{module}"
+
+
+def test_no_circle_of_modules():
+    arrows = {(path.parent.name, path.stem): {(room, name) for room, name in imported(path) if room} for path in FILES}
+    left = dict(arrows)
+    while True:
+        free = [one for one, to in left.items() if not any(other in left for other in to)]
+        if not free:
+            break
+        for one in free:
+            del left[one]
+    assert sorted(left) == []
