@@ -12,6 +12,8 @@ import { bare } from "./units.js";
 const KEPT = "pour.along";
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
+const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
+const WORKING = "Working it out. Below stands the step before your tap.";
 const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -75,6 +77,7 @@ export class Bench {
   // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
   async asked() {
     this.busy = true;
+    const late = setTimeout(() => this.behind(true), SOON);
     try {
       return await ask({ move: "pouring", pairs: this.pairs() });
     } catch {
@@ -82,8 +85,16 @@ export class Bench {
       this.at("wrong").hidden = false;
       return null;
     } finally {
+      clearTimeout(late);
+      this.behind(false);
       this.busy = false;
     }
+  }
+
+  // what stands there belongs to the tap before
+  behind(yes) {
+    this.place.toggleAttribute("data-behind", yes && Boolean(this.steps));
+    if (this.steps) this.at("step").textContent = yes ? WORKING : this.told;
   }
 
   get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
@@ -107,7 +118,8 @@ export class Bench {
     const place = this.steps.indexOf(step);
     const cut = step.label.indexOf(", ");
     const after = this.steps[place + 1];
-    this.at("step").textContent = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
+    this.told = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
+    this.at("step").textContent = this.told;
     this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
     this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
     this.at("under").textContent = [step.under, this.doubt].filter(Boolean).join(" ");
@@ -225,8 +237,9 @@ export class Bench {
       this.leave();
       return this.done(); // the next pour starts clean
     }
-    if (step.field && !this.read(step.field)) this.write(step.field, step.figure);
-    await this.go(1);
+    const fills = step.field && !this.read(step.field);
+    if (fills) this.write(step.field, step.figure);
+    if (!(await this.go(1)) && fills) this.write(step.field, ""); // it is not poured as long as it stands there
   }
 
   async back() {
@@ -235,23 +248,32 @@ export class Bench {
       await this.go(0);
       return;
     }
-    this.state.step -= 1;
-    if (this.kept?.step === this.state.step) { // the batch that was kept there is not
+    const place = this.state.step - 1;
+    if (this.kept?.step === place) { // the batch that was kept there is not
       await this.kept.undo();
       this.kept = null;
     }
-    if (this.step.field) this.write(this.step.field, "");
-    await this.go(0);
+    const { field } = this.steps[Math.min(place, this.steps.length - 1)];
+    const poured = field && this.read(field);
+    if (field) this.write(field, "");
+    if (!(await this.go(-1)) && field) this.write(field, poured);
   }
 
+  // Resolves to whether it went: without an answer the step in sight is still the one that the next tap is of.
   async go(by) {
+    const before = { state: { ...this.state }, watch: this.watch, doubt: this.doubt };
     this.state.step += by;
     this.state.started = 0;
     this.watch = null;
     this.doubt = "";
     delete this.state.beat;
     this.at("wrong").hidden = true;
-    if (await this.show() && by) this.readOut();
+    if (!(await this.show())) {
+      Object.assign(this, before);
+      return false;
+    }
+    if (by > 0) this.readOut();
+    return true;
   }
 
   speak() {
