@@ -69,7 +69,7 @@ def test_release_one_can_open_a_link_of_today():
 
 def test_cards_and_their_codes_say_what_made_them():
     made = handover.handed("pour", PAIRS, "1f3a9c2b77aa")
-    assert made["card"]["made"] == f"Made with Covemix release {RELEASE}, build 1f3a9c2b77aa"
+    assert made["card"]["made"] == f"Made with release {RELEASE}, build 1f3a9c2b77aa"
     assert made["card"]["made"] in made["text"]
     sheets = handover.handed("plan", PLAN, "1f3a9c2b77aa")["card"]["sheets"]
     assert sheets

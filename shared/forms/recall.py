@@ -54,9 +54,9 @@ def told(build=""):
     """What a card says of what made it.
 
     >>> told("1f3a9c2b77aa").partition("release")[0]
-    'Made with Covemix '
+    'Made with '
     """
-    return "Made with Covemix release " + str(RELEASE) + (", build " + build[:LONGEST] if build else "")
+    return "Made with release " + str(RELEASE) + (", build " + build[:LONGEST] if build else "")
 
 
 def as_data():
