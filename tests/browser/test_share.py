@@ -159,7 +159,7 @@ def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standin
 
 def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, standing):
     phone.goto(standing.url + "/plan/?temperature=20&start=9:00" + "".join(
-        f"&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90" for place in range(6)))
+        f"&pieces.{place}.length=4&pieces.{place}.putty=150&pieces.{place}.wet=90" for place in range(3)))
     expect(phone.locator("[data-line=batch_2]")).to_be_visible()
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
