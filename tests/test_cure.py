@@ -3,10 +3,10 @@ from math import exp
 
 import pytest
 from covemix.shared.catalogue.cure_times import ENERGY, STAGES
+from covemix.shared.clock import cure
 from covemix.shared.door import moves
 from covemix.shared.equations import maturity
 from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
-from covemix.shared.forms.clock_times import cure
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad

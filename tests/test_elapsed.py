@@ -5,9 +5,9 @@ from random import Random
 from zoneinfo import ZoneInfo
 
 import pytest
+from covemix.shared.clock import elapsed
+from covemix.shared.clock.pot_spans import left_text
 from covemix.shared.door import moves
-from covemix.shared.forms.clock_times import elapsed
-from covemix.shared.forms.clock_times.pot_spans import left_text
 
 BEAT = 5.0
 SLACK = elapsed.AWAY + BEAT + 4 * elapsed.APART  # s; what may pass between two looks without a word
@@ -189,7 +189,7 @@ def test_the_wall_time_of_an_end_on_the_night_the_clocks_change(outside, place, 
 
 
 def test_a_span_is_typed_as_it_is_shown():
-    from covemix.shared.forms.clock_times.pot_spans import span_typed
+    from covemix.shared.clock.pot_spans import span_typed
 
     for seconds in range(0, 5000, 7):
         assert span_typed(left_text(seconds)) == seconds

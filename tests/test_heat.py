@@ -5,6 +5,8 @@ from math import log, pi
 
 import pytest
 from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
+from covemix.shared.clock import heat_model
+from covemix.shared.clock.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.equations.calibrate_heat import (
@@ -21,8 +23,6 @@ from covemix.shared.equations.calibrate_heat import (
     film_time,
     usable_time,
 )
-from covemix.shared.forms.clock_times import heat_model
-from covemix.shared.forms.clock_times.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
 
 MIX = (mix_heat(None, 28.4), 1100.0)
 KINDS = [row[0] for row in CONTAINERS]

@@ -2,11 +2,8 @@
 import json
 
 import pytest
-from covemix.shared.door.call import call
-from covemix.shared.equations.runaway import SEMENOV
-from covemix.shared.forms import inputs
-from covemix.shared.forms.clock_times import heat
-from covemix.shared.forms.clock_times.hot_pot import (
+from covemix.shared.clock import heat
+from covemix.shared.clock.hot_pot import (
     BIG,
     BIG_WARM,
     RUNS_AWAY,
@@ -14,7 +11,10 @@ from covemix.shared.forms.clock_times.hot_pot import (
     largest_pot,
     peak_temperature,
 )
-from covemix.shared.forms.clock_times.pot_heat import SIZES
+from covemix.shared.clock.pot_heat import SIZES
+from covemix.shared.door.call import call
+from covemix.shared.equations.runaway import SEMENOV
+from covemix.shared.forms import inputs
 
 
 def system(name="3-1", **typed):
@@ -47,10 +47,10 @@ def test_warmer_is_less_and_a_tray_holds_more_than_a_bag_or_a_cup():
 
 def test_semenov_calls_the_same_pots_calm(outside):
     """Semenov (1928), no reactant used up: a pot whose number stays below 1/e with its fastest rate cannot run away."""
+    from covemix.shared.clock.heat_model import facts, kept_calibration, mixed_resin
+    from covemix.shared.clock.pot_heat import pot
     from covemix.shared.equations.kinetics import fastest_rate, rate_factor
     from covemix.shared.equations.runaway import semenov_number
-    from covemix.shared.forms.clock_times.heat_model import facts, kept_calibration, mixed_resin
-    from covemix.shared.forms.clock_times.pot_heat import pot
     air = 283.15
     rates = kept_calibration(facts({"system": system(), "timings": ()})).rates
     factor = rate_factor(rates.grown_energy, air, rates.reference)

@@ -1,8 +1,8 @@
 """Labels: a thing of the kit is what was typed, and nothing else; what it does not know it does not claim."""
 import pytest
+from covemix.shared.clock import cure
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
-from covemix.shared.forms.clock_times import cure
 from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
 from covemix.shared.mix import ratio
 from covemix.shared.things.records_shed import RECORDS

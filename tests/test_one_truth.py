@@ -3,11 +3,11 @@ import json
 from math import floor
 
 import pytest
+from covemix.shared.clock import heat
+from covemix.shared.clock.usable import batch, contradictions, usable
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
-from covemix.shared.forms.clock_times import heat
-from covemix.shared.forms.clock_times.usable import batch, contradictions, usable
 from covemix.shared.words.speech import spoken
 from hypothesis import given, settings
 from hypothesis import strategies as st

@@ -1,10 +1,10 @@
 """Plan and heat: the plan counts the shorter of quick rule and heat balance, and says which."""
 import pytest
+from covemix.shared.clock.heat_table import heat_table
+from covemix.shared.clock.pot_heat import SIZES, pot
 from covemix.shared.door import moves
 from covemix.shared.equations.calibrate_heat import TOO_HOT, USABLE, usable_time
 from covemix.shared.forms import inputs
-from covemix.shared.forms.clock_times.heat_table import heat_table
-from covemix.shared.forms.clock_times.pot_heat import SIZES, pot
 from covemix.shared.plan import plan, working_times
 from hypothesis import given
 from hypothesis import strategies as st

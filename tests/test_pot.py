@@ -4,11 +4,11 @@ from datetime import UTC, datetime, timedelta
 from random import Random
 
 import pytest
+from covemix.shared.clock import pot, pot_air
 from covemix.shared.door import moves
 from covemix.shared.equations.calibrate_heat import film_time
 from covemix.shared.equations.integrate import Rates
 from covemix.shared.equations.kinetics import rate_factor
-from covemix.shared.forms.clock_times import pot, pot_air
 from scipy.integrate import quad
 from scipy.optimize import brentq
 

@@ -23,9 +23,9 @@ from covemix.shared.catalogue import (
     tasks_trouble,
     windows,
 )
+from covemix.shared.clock import dew
 from covemix.shared.door import moves
 from covemix.shared.equations import dewpoint, stirring
-from covemix.shared.forms.clock_times import dew
 from covemix.shared.kit import sources
 from covemix.shared.mix import ratio_error
 from covemix.shared.pour import by_stick, rescue_lines
