@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from covemix.shared.door import moves
 
-STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1"}  # short names of checks
+STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1", "timer": "pot"}  # short names of checks
 
 
 def test_a_value_outside_its_tolerance_fails(outside):
