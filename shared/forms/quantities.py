@@ -265,7 +265,8 @@ def in_pieces(typed: str):
             pieces[-1] += " " + word
         else:
             pieces.append(word)
-    behind = [piece.strip(FIGURES + "/ ") for piece in pieces]
+    # letter by letter: a strip by letters beyond ASCII cuts a sign like the degree in two on the phone's runtime
+    behind = ["".join([c for c in piece if c not in FIGURES + "/ "]) for piece in pieces]
     unlike = [words for words in behind if words and words != behind[-1]]
     return [text] if unlike or not pieces else pieces  # "7 ft 10 in" is one length
 
