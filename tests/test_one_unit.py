@@ -4,6 +4,7 @@ import re
 
 import cases
 import pytest
+from covemix.server.build import HOUSE
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
@@ -80,7 +81,7 @@ def test_the_defaults_mean_the_same_in_both_systems():
             elif item.kind in ("number", "amount") and item.default is not None:
                 first, second = (item.read(None, "", {"units": system, "_understood": []}) for system in (METRIC, US))
                 first, second = (one[1] if item.kind == "amount" else one for one in (first, second))
-                assert first == pytest.approx(second, rel=2e-3), (name, path)
+                assert first == pytest.approx(second, rel=5e-3), (name, path)
 
 
 def test_built_in_things_are_all_looked_at():
@@ -196,3 +197,14 @@ def test_a_page_without_scripts_keeps_what_was_typed_before_the_switch():
     assert "6,804" not in page and "6804 g" not in page
     plain = client.get("/", params={"units": US, "units_typed": US, "amount": "8", "amount_is": "total"}).text
     assert 'value="8"' in plain and '>oz</span>' in plain
+
+
+def test_what_is_chosen_for_all_screens_goes_where_it_is_picked_and_nowhere_else():
+    """Left in each cup, on Joint, is a number: the cup that Pour picked is not that."""
+    script = (HOUSE / "webui" / "js" / "choices.js").read_text(encoding="utf-8")
+    rows = re.findall(r"^  (\w+): \[(.*)\],$", script, re.M)
+    told = {screen: re.findall(r'"(\w+)"', kinds) for screen, kinds in rows}
+    picked = {screen: [item.record.name for item in moves.screen_inputs(screen) if item.kind == "pick"]
+              for screen, _ in moves.SCREENS if screen not in ("kit", "log")}
+    assert {screen: sorted(kinds) for screen, kinds in told.items()} == {
+        screen: sorted(kinds) for screen, kinds in picked.items() if kinds}

@@ -188,7 +188,7 @@ def default_text(value, unit, system):
     if own == unit:
         return plain(value)
     told = from_si(to_si(value, unit), own)
-    return plain(float(shown(told, max(3, places_for(told, 3)))))
+    return plain(float(shown(told, places_for(told, 3))))
 
 
 def limit(si, unit, toward):

@@ -127,3 +127,16 @@ def test_the_units_chosen_in_the_kit_are_those_of_every_screen_and_tab(phone, st
     check("pour", kit, US)
     asked = kit.evaluate("() => localStorage.getItem('covemix.typed.pour')")
     assert dict(json.loads(asked))["amount"] == "240", "kept as typed until it is edited"
+
+
+def test_a_cup_that_pour_picked_is_no_number_on_another_screen(phone, standing):
+    page = phone
+    page.goto(standing.url)
+    page.get_by_label("Amount", exact=True).fill("180")
+    for screen in ("joint", "boat", "plan"):
+        page.goto(standing.url + "/" + PATHS[screen])
+        page.wait_for_selector("form.live")
+        for name in ("cup", "filler", "people"):
+            field = page.locator(f"[data-form] input[name={name}]")
+            if field.count():
+                expect(field).to_have_value("")

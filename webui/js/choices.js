@@ -3,7 +3,14 @@ import { says } from "./units.js";
 // What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
 const KEY = "covemix.choice";
 const CALLED = { people: "crew" }; // where screens call a kind of thing otherwise
-const SCREENS = new Set(["pour", "joint", "boat", "clock", "plan", "safety"]);
+// which kinds a screen picks: another one may call a number of its own so (a test compares it with the declarations)
+const PICKED = {
+  pour: ["system", "pumps", "filler", "scale", "syringes", "graduated", "cup"],
+  boat: ["system"],
+  clock: ["system"],
+  plan: ["people", "system", "scale"],
+  safety: ["system", "room", "fan"],
+};
 
 // {record: {id, own, typed}}: of the kit by its id, with what was typed over it; typed: all its figures, [field, text],
 // the row of a pick under ""
@@ -55,9 +62,9 @@ export const goneOne = ({ id, record }) => {
 };
 
 // What another screen leads in goes before what was chosen.
-export const leadIn = (pairs) => {
+export const leadIn = (screen, pairs) => {
   const all = choices();
-  for (const record of Object.keys(all)) {
+  for (const record of Object.keys(all).filter((one) => PICKED[screen]?.includes(one))) {
     const name = CALLED[record] ?? record;
     const mine = pairs.filter(([each]) => each.split(".")[0] === name).map(([each, text]) => [each.slice(name.length + 1), text]);
     if (mine.length) all[record] = { own: mine.filter(([field]) => field), typed: mine };
@@ -67,7 +74,7 @@ export const leadIn = (pairs) => {
 
 // What a screen kept, with the choices that hold now in the place of its own.
 export const withChoices = (screen, kept) => {
-  const all = SCREENS.has(screen) ? Object.entries(choices()) : [];
+  const all = Object.entries(choices()).filter(([record]) => PICKED[screen]?.includes(record));
   return all.reduce((pairs, [record, { typed }]) => {
     const name = CALLED[record] ?? record;
     return [...pairs.filter(([each]) => each.split(".")[0] !== name), ...typed.map(([field, text]) => [named(name, field), text])];

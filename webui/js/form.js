@@ -1,6 +1,6 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "./settings.js";
-import { bare, follow, says, turn } from "./units.js";
+import { bare, follow, says, stands as isStanding, turn } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -18,9 +18,14 @@ const isKit = (field) => field.value.startsWith("kit:");
 export const pairs = (form) => named(form).filter(given)
   .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
 
-// To be kept as typed: a field that starts with something and was emptied by hand is empty when it comes back.
-export const held = (form) => pairs(form).concat(named(form)
-  .filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]));
+// To be kept as typed: a field that starts with something and was emptied by hand is empty when it comes back; what
+// stands there before anybody typed is as it stands in the phone's units by then.
+export const held = (form) => {
+  const fields = named(form);
+  const standing = new Set(fields.filter(isStanding).map((field) => field.name));
+  const emptied = fields.filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]);
+  return pairs(form).filter(([name]) => !standing.has(name)).concat(emptied);
+};
 
 // The same for what is kept beside forms and outlives them: no number without its unit.
 export const spelled = (form) => named(form).filter((field) => given(field) && field.name !== "units")
@@ -43,10 +48,7 @@ export const fill = (form, values) => {
   for (const field of named(form)) {
     if (field.name === "units") continue;
     const text = texts.get(field.name);
-    if ("initial" in field.dataset) {
-      const before = "untouched" in field.dataset && text === field.dataset.initial;
-      field.toggleAttribute("data-untouched", text === undefined || before);
-    }
+    if ("initial" in field.dataset) field.toggleAttribute("data-untouched", text === undefined);
     if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
     else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);

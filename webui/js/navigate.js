@@ -37,8 +37,8 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const whole = (name) => (adds ? name : name.split(".")[0]);
   const names = new Set(pairs.map(([name]) => whole(name)));
   remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
-  if (!adds) leadIn(pairs);
-  const undo = () => { remember(screen, before); leadIn(before); location.reload(); };
+  if (!adds) leadIn(screen, pairs);
+  const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
   const form = () => document.querySelector("[data-form]");
   return () => behind(offerUndo(form(), "lead", `${label}: it stands here now.`, undo)); // what the screen asks for comes first
 };

@@ -52,7 +52,7 @@ export const turn = (form, system) => {
   const choice = form.elements.namedItem("units");
   if (choice) choice.value = system;
   if (form.dataset.units === system) return;
-  const untouched = [...form.querySelectorAll("[data-untouched]")].filter(isUntouched);
+  const untouched = [...form.querySelectorAll("[data-untouched]")].filter(stands);
   for (const field of form.querySelectorAll("input[type=text][name]")) {
     if (differs(field) && !untouched.includes(field)) field.value = says(field);
   }
@@ -60,5 +60,6 @@ export const turn = (form, system) => {
   for (const field of untouched) field.value = field.dataset.initial;
 };
 
-// what stands there before anybody types is of the first kind of amount
-const isUntouched = (field) => field.value === field.dataset.initial && !holder(field)?.previousElementSibling;
+// Whether a field holds what stands there before anybody types: of the first kind of amount.
+export const stands = (field) => "untouched" in field.dataset && field.value === field.dataset.initial
+  && !holder(field)?.previousElementSibling;
