@@ -208,3 +208,20 @@ def test_what_is_chosen_for_all_screens_goes_where_it_is_picked_and_nowhere_else
               for screen, _ in moves.SCREENS if screen not in ("kit", "log")}
     assert {screen: sorted(kinds) for screen, kinds in told.items()} == {
         screen: sorted(kinds) for screen, kinds in picked.items() if kinds}
+
+
+@pytest.mark.parametrize("name", ["thicken", "heat", "plan"])
+def test_where_an_answer_leads_its_numbers_mean_what_they_were(name):
+    """An address that is opened by itself says no units: what was typed in ounces is no gram there."""
+    own = {"by_weight": "100:44", "pot_time": "25", "pot_mass": "4", "pot_temperature": "72", "speed": "medium",
+           "densities": "1.1 : 1.0"}
+    typed = {"units": US, "system": own, "air": "72", "batch": "7", "amount": "8", "thicken": "yes",
+             "temperature_is": "constant", "temperature": "70", "pieces": [{"length": "6", "putty": "2", "wet": "2"}]}
+    declared = {item.name for item in moves.module(name).INPUTS} | {"units", "amount_is"}
+    answer = moves.answer(name, {key: value for key, value in typed.items() if key in declared})
+    assert answer["errors"] == []
+    systems = [one for one in (dict(lead["pairs"]) for lead in answer["leads"]) if "system.by_weight" in one]
+    assert systems
+    for system in systems:
+        for pair, unit in (("system.pot_mass", "4 oz"), ("system.pot_temperature", "72 °F")):
+            assert system[pair] == unit

@@ -21,7 +21,7 @@ _kept = {}  # what was counted of the same pairs: on a phone mostly nothing of i
 def handed(values):
     """What the boat says of its work, as pairs for its plans; what nobody typed stays the plan's own default."""
     typed = values["_tree"]
-    pairs = [list(pair) for pair in links.pairs((plan.SYSTEM_INPUT,), {"system": values["system"]["_tree"]})]
+    pairs = links.handed_on(plan.SYSTEM_INPUT, values)
     if values["people"] > 1:
         pairs.append(["people", str(min(6, int(values["people"])))])
     if values["temperature"] is not None:

@@ -107,7 +107,7 @@ def figures(values):
 
 def leads(values):
     """A clock for this batch, and the day planned in the same air with this system and what was timed of it here."""
-    system = [list(pair) for pair in links.pairs((SYSTEM_INPUT,), {"system": values["system"]["_tree"]})]
+    system = links.handed_on(SYSTEM_INPUT, values)
     air = shown(values["air"] - 273.15, 1) + " °C"
     return [pot_start.lead(values, found(values)), {"label": "Plan the day", "screen": "plan", "pairs": system + [
         ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]}]

@@ -56,6 +56,15 @@ def pairs(inputs, typed):
     return found
 
 
+def handed_on(item, values):
+    """A picked thing as pairs for another screen: each of its numbers says its unit, whatever that screen counts in.
+
+    item: the Pick; values: as read, with the user's units
+    """
+    typed = item.with_units(values[item.name]["_tree"], values["units"], values)
+    return [list(pair) for pair in pairs((item,), {item.name: typed})]
+
+
 def _collect(inputs, typed, prefix, units, found, whole=False):
     """whole: defaults travel too, because something else than the field's own default stands behind it"""
     for item in inputs:

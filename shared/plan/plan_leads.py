@@ -18,7 +18,7 @@ def leads(values, plan, system_input):
     """In the order in which they are wanted. system_input: the declaration that says how a system travels in a link"""
     standing, now = plan.followed(), time_now(values)
     found = done_leads(values, standing, now) if values["running"] == "yes" else [begin_lead(values, standing)]
-    system = [list(pair) for pair in links.pairs((system_input,), {"system": values["system"]["_tree"]})]
+    system = links.handed_on(system_input, values)
     for batch in [batch for batch in standing if not batch.finished][:1]:
         for _, label, mass in batches.liquids(batch):
             words = "Pour batch {}: {}".format(batch.number, small(label))

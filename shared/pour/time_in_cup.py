@@ -105,7 +105,7 @@ def leads(values, system_input):
     mass, filler = poured_mass(values)
     if mass is None:
         return []
-    pairs = [list(pair) for pair in links.pairs((system_input,), {"system": values["system"]["_tree"]})]
+    pairs = links.handed_on(system_input, values)
     pairs += [["batch", shown(mass * 1000, 0) + " g"], ["container", "cup"], ["filler", shown(filler * 100, 1) + " %"]]
     width, mixed, air = cup_width(values), values["temperature"], values["air"]
     pairs.append(["cup_width", "" if width is None else shown(width * 1000, 1) + " mm"])
