@@ -22,7 +22,7 @@ from covemix.shared.forms.inputs import read
 from starlette.testclient import TestClient
 
 MOST_BYTES = 300_000
-MOST_STEPS = 560_000
+MOST_STEPS = 500_000
 LONG = {"joints": [{"copies": "100", "layers": "8", "length": "200"}]}
 
 
