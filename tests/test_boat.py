@@ -98,7 +98,7 @@ def test_the_epoxy_of_one_seam_worked_by_hand():
     wet += (batches + 1) * 0.036
     asked = (*ONE, ("most", "500 g"))
     found, values = lines_of(*asked), values_of(*asked)
-    surplus = boat_pieces.counts(values, hull.seams(values))[0].surplus  # a scale of 1 g measures no less wet-out
+    surplus = boat_pieces.counts(values, hull.seams(values)).surplus  # a scale of 1 g measures no less wet-out
     assert 0 < surplus < 0.01
     assert found["mixed"]["value"] == pytest.approx((putty / 1.38 + wet) * 1.1 + surplus, rel=1e-9)
     assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38 * 1.1, rel=1e-9)

@@ -3,7 +3,7 @@ import random
 
 import cases
 import pytest
-from covemix.shared.boat import boat, boat_pieces, hull
+from covemix.shared.boat import batches_counted, boat, boat_pieces, hull
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import checked, read
@@ -180,16 +180,49 @@ def test_a_boat_whose_system_has_no_pot_life_is_counted_by_mass_and_says_so():
     assert rows["batches"]["value"] > 0
 
 
-def test_tape_without_putty_is_in_no_plan_and_the_boat_says_so():
-    rows = {row["name"]: row for row in moves.answer("boat", {})["lines"]}
-    assert rows["not_planned"]["text"] == "Side panel butt one face; Side panel butt other face; Skeg strip"
-    alone = moves.answer("boat", links.tree((("joints.0.kind", "strip"),)))
-    assert "not_planned" not in [row["name"] for row in alone["lines"]]  # there is no plan either
-    assert [lead for lead in alone["leads"] if lead["screen"] == "plan"] == []
+def test_tape_without_putty_is_a_piece_of_a_plan():
+    (_, insides), (_, outsides) = plans_of()
+    own = {piece["name"]: piece for piece in insides + outsides
+           if piece["name"].startswith(("Side panel butt", "Skeg strip"))}
+    assert len(own) == 5 and {piece["putty"] for piece in own.values()} == {"0 g/m"}
+    (label, (strip,)), = plans_of(("joints.0.kind", "strip"), ("joints.0.length", "2"))
+    assert (label, strip["putty"]) == ("Plan these seams", "0 g/m")
+    found = planned([strip], temperature="20")
+    assert found["batches"]["value"] == 1 and "amount_putty" not in found
+
+
+def test_what_one_question_counted_is_not_kept_for_the_next(monkeypatch):
+    """Each question makes its plans, each once for lines, drawings and leads; nothing of it stays in the engine."""
+    made, plan = [], batches_counted.day.Plan
+    monkeypatch.setattr(batches_counted.day, "Plan", lambda *asked, **more: made.append(1) or plan(*asked, **more))
+    counts = []
+    for _ in range(2):
+        made.clear()
+        leads = [lead for lead in moves.answer("boat", {})["leads"] if lead["screen"] == "plan"]
+        counts.append(len(made))
+    assert counts == [len(leads)] * 2
+
+
+def test_putty_without_tape_is_a_piece_of_a_plan():
+    (_, (piece,)), = plans_of(*SEAM, ("joints.0.layers", "0"))
+    assert piece["wet"] == "0 g/m"
+    found = planned([piece], temperature="20")
+    assert found["batches"]["value"] == 1 and "amount_wet" not in found
+
+
+def test_a_boat_of_tape_alone_buys_no_bags_and_no_filler():
+    asked = (("joints.0.kind", "strip"), ("joints.0.length", "2"), ("joints.0.copies", "3"), ("weave", "no"))
+    rows = {row["name"]: row for row in moves.answer("boat", links.tree(asked))["lines"]}
+    (_, pieces), = plans_of(*asked)
+    count = planned(pieces, temperature="20")["batches"]["value"]
+    assert rows["batches"]["value"] == count
+    assert rows["batches"]["rough"].startswith(f"{count:.0f} by the plan of the seams")
+    assert rows["buy_cups"]["value"] == rows["buy_tray"]["value"] == count
+    assert "buy_bags" not in rows and "filler" not in rows
 
 
 def test_the_plans_pour_what_the_boat_counts():
-    """Putty to place and liquid resin, each copy and each face: what is in the plans and what is in none is all."""
+    """Putty to place and liquid resin, each copy and each face: all of it is in the plans."""
     compared = 0
     for request in cases.requests("boat", 120, seed=5):
         values, errors = read(boat.INPUTS, links.tree(request["pairs"]))
@@ -199,9 +232,7 @@ def test_the_plans_pour_what_the_boat_counts():
         for _, spec, made, _, _ in work:
             wet = sum(boat_pieces.wet_out(face, spec, values["tray"]) for face in made.faces)
             assert wet == pytest.approx(made.wet_out + made.ply_takes + values["tray"] * made.taped, rel=1e-9)
-        work = [kept for kept in work if all(face.putty and face.layers for face in kept[2].faces)]
-        sides, neither, loose = boat_pieces.sorted_faces(work, values)
-        assert not neither and loose == [0.0, 0.0]
+        sides = boat_pieces.sorted_faces(work, values)
         sums = hull.totals(values, work)
         putty = sum(piece[2] for side in sides for piece in side) * (1 - values["tooling"])
         assert putty == pytest.approx(sums["putty"] * values["putty_density"], rel=1e-9)

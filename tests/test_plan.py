@@ -640,3 +640,129 @@ def test_what_is_laid_ready_is_the_plans_own_count():
     cups = sum(name.startswith("amount_") for name in [row["name"] for row in found["lines"]])
     bags = "1 bag" if batches == 1 else f"{batches} bags"
     assert rows["ready"]["text"] == f"{cups} cups, {bags}, {2 * (batches + 1)} pairs of gloves"
+
+
+TAPE = [{"name": "Strip " + str(k + 1), "length": "1", "putty": "0", "wet": "50"} for k in range(6)]
+
+
+def test_tape_alone_checked_by_hand():
+    """Six strips of 1 m by the same rules: mixed in 3, w + d + r = 1 + 0.5 + 1, y = 1 min/m: peel ply at 3 + 3.5 L.
+
+    The cup: 3 within 0.8 x 40 / sqrt(3), 300 g in it: 18.47, 15.47 left. The film: 24 within 48, 24 left.
+    """
+    found = answered(pieces=TAPE)
+    lines, batch = by_name(found), of_part(found, "batch_1")
+    assert lines["batches"]["value"] == 1
+    assert lines["end"]["text"] == "08:24"
+    assert lines["slack"]["value"] == pytest.approx(60 * (32 / 3**0.5 - 3))
+    assert lines["largest"]["value"] == pytest.approx(0.3)
+    assert lines["binds"]["text"].startswith("the wet-out resin in its cup")
+    assert [name for name in batch if name.startswith("step_")] == ["step_wet_mix", "step_wet", "step_lay", "step_roll",
+                                                                   "step_peel"]
+    assert [name for name in batch if name.startswith("amount_")] == ["amount_wet"]
+    assert [batch["by_cup"]["text"], batch["by_film"]["text"]] == ["by 08:18", "by 08:48"]
+    assert "by_pot" not in batch and "by_soft" not in batch and "by_tape" not in batch
+    assert lines["ready"]["text"] == "1 cup, 2 pairs of gloves"
+    assert not [row for row in found["lines"] if "bag" in row["text"] + row["rough"].replace("one bag or cup", "")
+                or "filler" in row["rough"] or "cove" in row["text"]]
+
+
+def test_the_film_ends_batches_of_tape_alone():
+    """Peel ply 3 + 3.5 L within 0.8 x 25 = 20: L <= 4.86, two batches."""
+    found = by_name(answered(pieces=TAPE, film="25"))
+    assert found["batches"]["value"] == 2
+    assert found["binds"]["text"].startswith("the wet-out resin: it ends")
+
+
+def test_a_cup_that_does_not_last_its_mixing_is_named():
+    """A pot life of 4 min at 100 g: 0.8 x 4 / sqrt(0.5) = 4.53 with 50 g, less than 5 to mix it."""
+    found = by_name(answered(pieces=TAPE[:1], mix_wet="5", system=dict(HAND["system"], pot_time="4"), film="60"))
+    assert found["no_plan"]["text"].endswith("the wet-out resin in its cup.")
+
+
+def test_putty_alone_checked_by_hand():
+    """Six coves without tape: 6 + 0.5 L in the bag, tooled and clean at 6 + 2.5 L = 21 within 0.8 x 50 = 40."""
+    pieces = [dict(piece, wet="0") for piece in HAND["pieces"]]
+    found = answered(pieces=pieces)
+    lines, batch = by_name(found), of_part(found, "batch_1")
+    assert lines["end"]["text"] == "08:21" and lines["end"]["label"] == "Last edges clean"
+    assert lines["slack"]["value"] == pytest.approx(60 * (32 / 6**0.5 - 9))
+    assert [name for name in batch if name.startswith("step_")] == ["step_mix", "step_place", "step_tool", "step_clean"]
+    assert batch["by_soft"]["label"] == "Cove tooled while it is soft" and "by_film" not in batch
+    short = by_name(answered(pieces=pieces, soft="20"))  # 6 + 2.5 L within 16: L <= 4
+    assert short["batches"]["value"] == 2
+
+
+def test_a_day_of_both_counts_what_each_batch_takes():
+    """At 35 degC, every window half: coves of 1 m with tape 9 + 5 L within 20: two and no strip with them."""
+    pieces = HAND["pieces"][:2] + TAPE[:3]
+    found = answered(pieces=pieces, temperature="35")
+    assert by_name(found)["batches"]["value"] == 2
+    assert by_name(found)["ready"]["text"] == "3 cups, 1 bag, 3 pairs of gloves"
+    assert "step_mix" in of_part(found, "batch_1") and "step_mix" not in of_part(found, "batch_2")
+
+
+@pytest.mark.parametrize("people", ["1", "2", "3"])
+def test_a_day_of_tape_alone_is_told_step_by_step_and_teaches_the_rates(people):
+    """Each tap tells the next step; a first contact is told back from the end of mixing; the last one goes to the log."""
+    done, minute = [], 10
+    while True:
+        found = answered(pieces=TAPE[:2], people=people, running="yes", clock=f"8:{minute}", done=done)
+        taps = [lead for lead in found["leads"] if lead["screen"] == "plan"]
+        if not taps:
+            break
+        pairs = dict(taps[0]["pairs"])
+        row = {key.rpartition(".")[2]: text for key, text in pairs.items() if key.startswith("done.")}
+        if not done:
+            assert row["step"] == "wet_mix"
+        elif len(done) == 1:
+            assert of_part(found, "batch_1")["step_wet_mix"]["text" if people == "1" else "rough"]
+            assert of_part(found, "batch_1")["by_cup"]["value"] == pytest.approx(
+                (480 + 10 - 3 + 0.8 * 40) * 60, abs=1)
+        last, done, minute = pairs, [*done, row], minute + 5
+    assert "missed" not in "".join(row["name"] for row in found["lines"])
+    assert last["log.laid"] == "2.00 m"
+    assert "log.roll" in last and "log.place" not in last and "log.tool" not in last
+
+
+def test_the_clock_of_tape_alone_runs_for_the_wet_film():
+    found = answered(pieces=TAPE)
+    pours = [lead for lead in found["leads"] if lead["screen"] == "pour"]
+    assert [lead["label"] for lead in pours] == ["Pour batch 1: wet-out"]
+    clock = dict(next(lead for lead in found["leads"] if lead["screen"] == "clock")["pairs"])
+    assert (clock["pot.container"], clock["pot.duration"], clock["filler"]) == ("film", "48", "0.0 %")
+    answer = moves.answer("heat", links.tree([pair for pair in clock.items() if pair[0][:4] not in ("pot.", "timi")]))
+    assert not answer["errors"], answer["errors"]
+
+
+def test_the_timeline_of_tape_alone_says_what_its_mark_is():
+    texts = [text for shape in answered(pieces=TAPE)["figures"][0]["shapes"] for text in (shape.get("text"),)]
+    assert "wet tape stiff" in texts and "cove hard" not in texts
+
+
+def test_neither_putty_nor_tape_is_said_at_the_field():
+    error, = moves.answer("plan", dict(HAND, pieces=[HAND["pieces"][0], dict(TAPE[0], wet="0")]))["errors"]
+    assert error["field"] == "pieces.1.putty" and "Type one of the two" in error["message"]
+
+
+def test_before_its_start_a_day_tells_its_first_step():
+    """Somebody who begins at 8:50 what was planned for 9:00 tells it then: it counts from the real mixing."""
+    early = answered(start="9:00", running="yes", clock="8:50")
+    tap, = [lead for lead in early["leads"] if lead["screen"] == "plan"]
+    assert tap["label"] == "Batch 1: putty mixed and bagged"
+    told = {key.rpartition(".")[2]: text for key, text in tap["pairs"]}
+    assert told == {"batch": "1", "step": "mix", "minute": "-10"}
+    begun = answered(start="9:00", running="yes", clock="8:51", done=[told])
+    assert of_part(begun, "batch_1")["batch_1"]["value"] == 6
+    assert of_part(begun, "batch_1")["by_soft"]["value"] == pytest.approx((540 - 16 + 40) * 60)
+    tap, = [lead for lead in begun["leads"] if lead["screen"] == "plan"]
+    assert tap["label"] == "Batch 1: bag empty"
+    plain = answered(start="9:00", running="yes", clock="8:50")
+    assert of_part(plain, "batch_1")["step_mix"]["value"] == (540 + 6) * 60  # nothing told, nothing moved
+
+
+def test_the_clock_before_a_day_of_which_more_is_told_is_another_days():
+    """Yesterday's day was not finished: no tap tells a step of it four hours before it began."""
+    done = [{"batch": "1", "step": "mix", "minute": "6"}]
+    found = answered(start="9:00", running="yes", clock="5:00", done=done)
+    assert [lead for lead in found["leads"] if lead["screen"] == "plan"] == []

@@ -67,6 +67,17 @@ def case(seed, people, profile=False):
     return typed
 
 
+def of_one_kind(typed, seed):
+    """The same day with some pieces that are tape alone, some putty alone."""
+    rng = Random(seed)
+    kinds, pieces = ({}, {"putty": "0"}, {"putty": "0"}, {"wet": "0"}), []
+    kind = rng.choice(kinds)
+    for piece in typed["pieces"]:
+        kind = kind if rng.random() < 0.75 else rng.choice(kinds)  # mostly as the one before it
+        pieces.append(dict(piece, **kind))
+    return dict(typed, pieces=pieces)
+
+
 class Day:
     """The rules of the trade for one typed day, in minutes, metres and grams."""
 
@@ -108,6 +119,8 @@ class Day:
         return quad(self.pace, start, end, points=inner or None, epsabs=1e-10, epsrel=1e-12)[0]
 
     def minutes(self, step, piece):
+        if not piece[1 if step in ("place", "tool", "clean") else 2]:
+            return 0.0  # tape alone is not placed and tooled, putty alone not wet out, laid and covered
         return piece[0] / (self.t[step + "_rate"] * piece[3])
 
     def ways(self, i, j):
@@ -117,6 +130,10 @@ class Day:
         wet = sum(p[0] * p[2] for p in pieces) * (1 + t["spare"] / 100) + t["left_wet"]
         filled = 1 + t["filler"] / 100
         small = putty / filled < t["smallest"] or wet < t["smallest"]
+        if not sum(p[1] for p in pieces):  # tape alone: nothing stays behind in a bag, nothing is made large enough
+            return [(False, 0.0, max(wet, t["smallest"]))]
+        if not sum(p[2] for p in pieces):
+            return [(False, max(putty, t["smallest"] * filled), 0.0)]
         two = (False, max(putty, t["smallest"] * filled), max(wet, t["smallest"]))
         one = (True, putty, wet + max(0.0, t["smallest"] - putty / filled - wet))
         if not self.one_mix:
@@ -137,13 +154,13 @@ class Day:
             return sum(self.minutes(step, p) for step in steps for p in pieces)
 
         for one, putty, wet in self.ways(i, j):
-            in_bag = putty + wet if one else putty
+            in_bag = putty + wet if one else putty or wet
             if max(in_bag, wet) > t.get("most", inf):
                 continue
             for together in (True, False) if self.pair else (False,):
-                bag = t["mix_putty"] + total("place")
+                bag = t["mix_putty"] + total("place") if putty else 0.0
                 tooled = bag + total("tool", "clean")
-                mixing = 0.0 if one else t["mix_wet"]
+                mixing = 0.0 if one or not wet else t["mix_wet"]
                 if together:
                     first = bag + self.minutes("tool", pieces[0]) + self.minutes("clean", pieces[0])
                     wet_mixed = max(t["mix_putty"] if one else 0.0, first - self.minutes("wet", pieces[0]) - mixing)
@@ -165,21 +182,28 @@ class Day:
                     rolled = tooled + mixing + total("wet", "lay", "roll")
                     covered = rolled + total("peel")
                 since = 0.0 if one else wet_mixed
+                wet_mixed = wet_mixed if wet else 0.0  # putty alone keeps no mixer waiting
                 share = t["share"] / 100
                 pot = self.label * (in_bag / 100) ** -t["exponent"]
                 slacks = (
-                    share * pot - self.age(start, start + bag),
-                    share * t["soft"] - self.age(start, start + rolled),
-                    share * t["film"] - self.age(start + since, start + covered),
+                    # tape alone: its cup, onto the tray; else the bag
+                    share * pot - self.age(start, start + (bag if putty else mixing)),
+                    # no soft cove waits where there is no putty, no film where there is no tape
+                    share * t["soft"] - self.age(start, start + rolled) if putty else inf,
+                    share * t["film"] - self.age(start + since, start + covered) if wet else inf,
                 )
                 if min(slacks) >= -1e-7:
                     return putty + wet, min(slacks) / self.pace(0), covered, wet_mixed + mixing, bag
         return None
 
-    def following(self, group, start):
+    def following(self, group, start, following):
+        """following: the first piece of the batch after this one, None behind the last"""
         after = group[2] + self.t["pause"]
         if self.mixer:
-            after = max(after - self.t["mix_putty"], group[3], group[4])
+            ahead = self.t["mix_putty"]
+            if following and not following[1]:  # tape alone may be what it mixes
+                ahead = min(ahead, self.t["mix_wet"])
+            after = max(after - ahead, group[3], group[4])
         return start + after
 
     def outcome(self, cuts):
@@ -190,7 +214,7 @@ class Day:
             if group is None:
                 return None
             largest, least, end = max(largest, group[0]), min(least, group[1]), start + group[2]
-            start = self.following(group, start)
+            start = self.following(group, start, self.pieces[j] if j < len(self.pieces) else None)
         return len(cuts) - 1, largest, end, -least
 
     def best(self):
@@ -257,6 +281,35 @@ def test_no_grouping_is_better_over_a_changing_temperature_alone():
         else:
             assert found[:3] == pytest.approx(best[:3], abs=2e-5), typed
     assert planless < 18
+
+
+@pytest.mark.parametrize("people", [1, 2, 3])
+def test_no_grouping_with_tape_alone_or_putty_alone_is_better(people):
+    planless, lone = 0, 0
+    for seed in range(40):
+        typed = of_one_kind(case(3000 + seed * 7 + people, people), seed)
+        best, made = Day(typed).best(), planned(typed)
+        found = told(made)
+        lone += sum(not (g.putty and g.wet) for _, groups, _ in made.crews for g in groups)
+        if best is None:
+            planless += 1
+            assert found is None, typed
+        else:
+            assert found == pytest.approx(best, abs=2e-6), typed
+    assert planless < 25 and lone > 15
+
+
+def test_over_a_changing_temperature_tape_alone_is_grouped_as_well():
+    lone = 0
+    for seed in range(20):
+        typed = dict(of_one_kind(case(4000 + seed, 1, profile=True), seed), one_mix="never")
+        best, made = Day(typed).best(), planned(typed)
+        found = told(made)
+        lone += sum(not (g.putty and g.wet) for _, groups, _ in made.crews for g in groups)
+        assert (best is None) == (found is None), typed
+        if best:
+            assert found[:3] == pytest.approx(best[:3], abs=2e-5), typed
+    assert lone > 5
 
 
 def test_no_fewer_batches_are_possible_over_a_changing_temperature_with_a_helper():

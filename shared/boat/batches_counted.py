@@ -1,7 +1,7 @@
 """Counted: how many batches the seams of a boat take. The plan of these seams counts them, here and on its own screen.
 
 A boat that is not planned yet is counted with what it says itself: system, people, temperature, the largest mix wanted.
-What of it has no place in a plan, or no plan, is counted by the largest mix alone.
+What has no plan is counted by the largest mix alone.
 """
 from ..forms import links
 from ..forms.declared import missing
@@ -9,13 +9,12 @@ from ..forms.errors import InputError
 from ..forms.inputs import checked, read
 from ..forms.memo import once
 from ..plan import day, plan
-from ..plan.batch_counts import NONE, Counted, of_plan, together
+from ..plan.batch_counts import Counted, of_plan, together
 from ..words.numbers import shown
 from . import shopping
 
 WARMTH, ASSUMED = 293.15, "20 °C"  # [K], and as typed: where no temperature is, and the batches say so (own judgement)
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
-_kept = {}  # what was counted of the same pairs: on a phone mostly nothing of it changed
 
 
 def handed(values):
@@ -81,18 +80,13 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
 
 def counted(values, plans) -> Counted:
     """All plans of a boat. plans: (pieces as `plan_values` takes them, putty [kg], wet-out [kg]) of each"""
-    found, most, shared = NONE, largest(values), str(handed(values))
+    found, most = [], largest(values)
     for pieces, putty, wet in plans:
-        key = (str(pieces), shared, values["units"], len(plans) <= FULLY)
-        if key not in _kept:
-            if len(_kept) > 12:
-                _kept.clear()
-            asked = plan_values(values, pieces)
-            made = _made(asked, len(plans) <= FULLY) if asked else None
-            _kept[key] = of_plan(made) if made and made.crews else by_mass(
-                putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
-        found = together((found, _kept[key]))
-    return found
+        asked = plan_values(values, pieces)
+        made = _made(asked, len(plans) <= FULLY) if asked else None
+        found.append(of_plan(made) if made and made.crews else by_mass(
+            putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"]))
+    return together(found)
 
 
 def _made(asked, fully):

@@ -145,8 +145,8 @@ def answer(values):
     """What to buy and what it adds, then each joint, then the cut lists."""
     work = seams(values)
     sums = totals(values, work)
-    planned, loose = boat_pieces.counts(values, work)
-    batch, units = mixed(values, sums, planned, loose, batches_counted.largest(values)), values["units"]
+    planned = boat_pieces.counts(values, work)
+    batch, units = mixed(values, sums, planned, batches_counted.largest(values)), values["units"]
     tapes, plies = cuts_of(values, work)
     lines = _resin_lines(values, batch)
     if batch["batches"]:
@@ -174,7 +174,6 @@ def answer(values):
                           "rounded up, " + shown(values["spare"] * 100) + "% spare in it"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
-    lines.extend(boat_pieces.lines(values, work))
     lines.extend(cut_lines.lines(values, tapes, plies))
     lines.extend(boat_cards.lines(values, work, tapes))
     return lines
@@ -256,7 +255,7 @@ def _how_counted(values, planned, batch):
     found = "{} by the plan of the seams".format(planned.batches) if planned.planned else (
         "no plan counts all of them: by the largest mix")
     if planned.planned and planned.batches < batch["batches"]:
-        found += ", coats and what is in no plan by mass"
+        found += ", coats by mass"
     if values["temperature"] is None:
         found += ", at " + told(batches_counted.WARMTH, "degC", values["units"], places=0)
     if planned.surplus > 0.001:

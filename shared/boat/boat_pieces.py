@@ -1,17 +1,15 @@
 """Boat pieces: the seams of the boat as pieces of a plan, face by face, in the order in which the boat lists them.
 
 Each face is a piece of its own: its cove is placed, tooled, taped and rolled by itself, so a bulkhead is twice its
-length of work. The outside is another plan: the hull is turned in between, when the inside has cured.
+length of work. A face that takes tape and no putty, or putty and no tape, is a piece too. The outside is another plan: the hull is turned in between, when the inside has cured.
 """
 from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..seam import seam
-from ..words.lines import MORE, words
 from ..words.numbers import UP, shown
 from . import batches_counted
 
 MOST = 60  # what a plan takes
-NAMED = 3  # faces left out that are named; more are counted
 LATE = ("outside", "other face")  # faces that are done when the hull or the panel is turned
 
 
@@ -30,7 +28,7 @@ def plans(values, work):
 
 
 def _plans(values, work):
-    sides, found, shared = _sorted_once(values, work)[0], [], batches_counted.handed(values)
+    sides, found, shared = _sorted_once(values, work), [], batches_counted.handed(values)
     labels = ("Plan these seams, the insides", "Plan the outsides, hull turned")
     if not (sides[0] and sides[1]):
         labels = ("Plan these seams", "Plan these seams")
@@ -44,14 +42,10 @@ def _plans(values, work):
 
 
 def counts(values, work):
-    """How many batches all plans take, and what is in no plan: `counted.Counted` of both."""
-    planned = batches_counted.counted(values, [
+    """How many batches all plans take: `batch_counts.Counted`."""
+    return once(values, "counted", lambda: batches_counted.counted(values, [
         ([typed for typed, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
-        for _, _, some in plans(values, work)])
-    _, _, (putty, wet) = _sorted_once(values, work)
-    loose = batches_counted.by_mass(putty, wet, batches_counted.largest(values), values["bag"] + values["cup"],
-                            values["roller"] + values["cup"])
-    return planned, loose
+        for _, _, some in plans(values, work)]))
 
 
 def _sorted_once(values, work):
@@ -59,12 +53,8 @@ def _sorted_once(values, work):
 
 
 def sorted_faces(work, values):
-    """Faces of all joints and copies: ((pieces of the first plan, pieces of the second), names of those in neither,
-    (putty, wet-out resin) of these [kg]).
-
-    A face without putty or without tape is in no plan: there the tape has no soft cove to be laid on in time.
-    """
-    sides, neither, loose = ([], []), [], [0.0, 0.0]
+    """Faces of all joints and copies that take putty or tape: (pieces of the first plan, pieces of the second)."""
+    sides = ([], [])
     for row, spec, made, _, _ in work:
         copies = int(row["copies"])
         name = row["name"] or "Joint " + str(row["place"] + 1)
@@ -73,16 +63,13 @@ def sorted_faces(work, values):
             side = " " + face.name if len(made.faces) > 1 else ""
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
             wet = wet_out(face, spec, values["tray"])
-            if putty > 0 and wet > 0 and made.length > 0:
+            if putty > 0 or wet > 0:
                 own.append((1 if face.name in LATE else 0, side, made.length, putty, wet, len(face.layers)))
-            elif putty > 0 or wet > 0:
-                neither.append(name + side)
-                loose = [loose[0] + putty * copies, loose[1] + wet * copies]
         for copy in range(copies):
             number = " " + str(copy + 1) if copies > 1 else ""
             for late, side, length, putty, wet, layers in own:
                 sides[late].append((name + number + side, length, putty, wet, layers))
-    return sides, neither, loose
+    return sides
 
 
 def wet_out(face, spec, tray: float) -> float:
@@ -102,18 +89,6 @@ def _typed(piece):
 
 def _pairs(rows):
     return [["pieces.{}.{}".format(place, field), text] for place, row in enumerate(rows) for field, text in row]
-
-
-def lines(values, work):
-    """Which faces a plan leaves out, if any."""
-    sides, neither, _ = _sorted_once(values, work)
-    if not neither or not (sides[0] or sides[1]):
-        return []
-    text = "; ".join(neither[:NAMED])
-    if len(neither) > NAMED:
-        text += " and {} more".format(len(neither) - NAMED)
-    return [words("not_planned", "In no plan", text, rank=MORE, part="joint",
-                  rough="tape without putty or putty without tape: no soft cove to be in time for")]
 
 
 def per_metre(mass: float, length: float) -> str:

@@ -87,29 +87,29 @@ def totals(values, work):
     return sums
 
 
-def mixed(values, sums, planned, loose, largest):
+def mixed(values, sums, planned, largest):
     """What is mixed, in batches: a dict of masses [kg] and counts; "filler" and "all" are bought, with the spare.
 
-    planned, loose: `counted.Counted` of what the plans count and of what is in none; largest: mix [kg], for the coats
+    planned: `batch_counts.Counted` of what the plans count; largest: mix [kg], for the coats
     """
     kept = values["bag"] + values["cup"]
     placed = seam.placed(sums["putty"] * values["putty_density"], values["tooling"])
-    putty_batches = planned.bags + loose.bags
+    putty_batches = planned.bags
     putty = placed + putty_batches * kept
     epoxy = putty / (1 + values["filler"] * 10)
     wet = (sums["wet_out"] + sums["ply_takes"]) + values["tray"] * sums["taped"]
     coats = sums["prime"] + sums["weave"]
     each = values["cup"] + values["roller"]
     coat_batches = shopping.batches(coats, max(largest, 2 * each), each)
-    liquid_batches = planned.wets + loose.wets + coat_batches
+    liquid_batches = planned.wets + coat_batches
     liquid = wet + coats + liquid_batches * each
     more = 1 + values["spare"]  # what resin is spare in the putty is stirred up too
     # enough for what the plans mix: pieces that are cut overlap, and figures that are handed over are rounded up
     needed = max((epoxy + liquid) * more + planned.surplus, planned.poured + (coats + coat_batches * each) * more)
     return {"putty": putty, "epoxy": epoxy, "filler": max((putty - epoxy) * more, planned.filler), "liquid": liquid,
             "putty_batches": putty_batches, "liquid_batches": liquid_batches,
-            "batches": planned.batches + loose.batches + coat_batches,
-            "mixes": planned.mixes + loose.mixes + coat_batches,
+            "batches": planned.batches + coat_batches,
+            "mixes": planned.mixes + coat_batches,
             "all": needed}
 
 

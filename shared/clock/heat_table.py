@@ -38,11 +38,11 @@ class HeatTable:
             self.times[temperature] = to_step(usable_time(self.rates, Pot(rise, 0.0, temperature, temperature)), 0.1)
         return self.times[temperature]
 
-    def bag(self, mass: float, temperature: float) -> float:
-        """A bag of a mass [kg]; filler, which would take up heat, is left out: to the safe side."""
+    def bag(self, mass: float, temperature: float, kind: str = "bag") -> float:
+        """A bag, or a cup, of a mass [kg]; filler, which would take up heat, is left out: to the safe side."""
         place = log(max(mass, LEAST)) * PER_MASS
         low = floor(place)
-        before, after = [self._time("bag", exp(one / PER_MASS), temperature) for one in (low, low + 1)]
+        before, after = [self._time(kind, exp(one / PER_MASS), temperature) for one in (low, low + 1)]
         return before * (after / before) ** (place - low) * BEND
 
     def bead(self, temperature: float, filler: float) -> float:

@@ -101,9 +101,11 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
     late += most * (crew.mix_putty + crew.mix_wet + crew.pause)
     if not crew.pair:
         early += laying.tape[behind]
-    early += least * (crew.pause + (0.0 if crew.mixer else crew.mix_putty))
+    early += least * (crew.pause + (0.0 if crew.mixer else laying.mixed))
     # a batch that holds at all is over by then; the one so found bounds it once more, and closer
     longest = share * min(laying.windows.soft + laying.windows.film, laying.windows.soft * laying.whole)
+    if laying.bare:  # tape alone has no soft cove to be in time for
+        longest = max(longest, share * laying.windows.film)
     ends = late + longest / profile.pace_coolest
     ends = late + longest / profile.pace_at(profile.between(early, ends)[0])
     found, coolest = None, 0.0

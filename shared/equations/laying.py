@@ -9,17 +9,23 @@ mixing times and L the metres:
                 two: piece by piece max(tooled_i, second person free + w l_i) + (d + r) l_i
     covered     peel ply down; since the wet-out mixing it must be within the film time
 Every window counts only up to a share of it.
+
+A group without putty is tape alone, on a face that has no soft cove: nothing is bagged, placed or tooled, its first mix
+is the wet-out resin. It is bound by its cup, which must be empty, onto the tray, within the pot life of the mass in it,
+and by the film. A group without tape is putty alone: the bag binds it, and the cove must be tooled while it is soft.
+Of a group with both all tape is taken to go on soft coves, also where some of its pieces have only one: to the safe side.
 """
 
 from collections import namedtuple
 
-POT, SOFT, FILM, SIZE = "pot", "soft", "film", "size"
+POT, CUP, SOFT, FILM, SIZE = "pot", "cup", "soft", "film", "size"
 NEAR = 1  # pieces; how far before a guess to begin to look
 TOO_BIG = 1.0  # s; stands for a mix that is too big, whatever the time
 SLACK = 1e-6  # s; computed times differ in their last bits between runtimes
 
-# pot: function of the mass in the pot [kg] -> s; soft, film [s]; all at 25 degC; share: used of any of them [-]
-Windows = namedtuple("Windows", ("pot", "soft", "film", "share"))
+# pot, cup: functions of the mass [kg] in the bag, and of wet-out resin in its cup -> s; soft, film [s]; all at 25 degC;
+# share: used of any of them [-]
+Windows = namedtuple("Windows", ("pot", "cup", "soft", "film", "share"))
 # times [s]; pause: between batches [s]; pair: two people work side by side; mixer: somebody else mixes
 Crew = namedtuple("Crew", ("mix_putty", "mix_wet", "pause", "pair", "mixer"))
 # left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest honest mix of liquids [kg];
@@ -31,7 +37,7 @@ Piece = namedtuple(
     "Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover")
 )
 # first, last: pieces, last excluded; one_mix, together (two people at once): how it is done; putty, wet: to mix [kg];
-# placed .. covered: times [s]; slack: the least of what is left of any window [s]; limit: that window's name
+# placed: bag empty, of tape alone its cup; placed .. covered: times [s]; slack: the least of what is left of any window [s]; limit: that window's name
 Laid = namedtuple(
     "Laid",
     (
@@ -54,10 +60,14 @@ Laid = namedtuple(
 
 def needed(work, laid):
     """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
-    mixing = work.mixing
-    more = 1 + mixing.spare
-    return ((work.putty[laid.last] - work.putty[laid.first]) * more + mixing.left_putty,
-            (work.wet[laid.last] - work.wet[laid.first]) * more + mixing.left_wet)
+    return work.needed(laid.first, laid.last)
+
+
+def bounds_of(laid):
+    """The windows that a group must keep within, by what it has: putty, tape or both."""
+    if not laid.putty:
+        return CUP, FILM
+    return (POT, SOFT, FILM) if laid.wet else (POT, SOFT)
 
 
 def _sums(values):
@@ -68,6 +78,12 @@ def _sums(values):
     return found
 
 
+def in_pot(laid):
+    """What a group has in its bag, of tape alone in its cup [kg]; with one mix for both the wet-out resin is in the bag's
+    too until it is poured off."""
+    return laid.putty + laid.wet if laid.one_mix else laid.putty or laid.wet
+
+
 class Laying:
     """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
 
@@ -75,6 +91,9 @@ class Laying:
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
         self.held, self.run, self.seen = {}, None, None
         self.hands = (True, False) if crew.pair else (False,)
+        self.bare = bool([1 for p in pieces if not p.putty]) if like is None else like.bare  # some are tape alone
+        # how long a batch is mixed before its first work, at least
+        self.mixed = min(crew.mix_putty, crew.mix_wet) if self.bare else crew.mix_putty
         if like is not None:  # of the same pieces: their sums are kept
             self.place, self.tool, self.tape, self.cover = like.place, like.tool, like.tape, like.cover
             self.putty, self.wet, self.after = like.putty, like.wet, like.after
@@ -89,6 +108,12 @@ class Laying:
         # what follows the rolling is no more than this share of the work before it, which as many hands do at once
         self.after = max([p.cover / (p.tool + p.clean + p.wetting + p.lay + p.roll) for p in pieces] + [0.0])
         self.whole = 1 + self.after * len(self.hands)  # a whole batch, as times of its rolling
+
+    def needed(self, first, last):
+        """What the pieces from `first` to before `last` take with what stays behind and the spare [kg]: (putty, wet)."""
+        mixing = self.mixing
+        more, putty, wet = 1 + mixing.spare, self.putty[last] - self.putty[first], self.wet[last] - self.wet[first]
+        return putty * more + mixing.left_putty if putty else 0.0, wet * more + mixing.left_wet if wet else 0.0
 
     def changed(self, crew=None, windows=None, profile=None):
         """The same pieces with other hands, another hardener or at another temperature."""
@@ -176,6 +201,13 @@ class Laying:
                 unhindered = max(unhindered, tape[last] - tape0) + piece.cover
             if last < least:
                 continue
+            if putties[last] == putty0 or wets[last] == wet0:
+                # of one kind only: what is here below is bound by a soft cove
+                laid = self._best(first, last, (start, profile), (rolled, covered, unhindered) if pair else None)
+                if laid.slack < -SLACK:
+                    return found, laid
+                found.append(laid)
+                continue
             placed = mix_putty + place[last] - place0
             tooled = placed + worked
             taped, covering = tape[last] - tape0, cover[last] - cover0
@@ -257,9 +289,10 @@ class Laying:
     def _best(self, first, last, moment, chains):
         """The first way of working that holds, in the order of preference; else the one that misses by least."""
         mixing = self.mixing
-        more, least, filled = 1 + mixing.spare, mixing.least * (1 - 1e-9), 1 + mixing.filler
-        putty = (self.putty[last] - self.putty[first]) * more + mixing.left_putty
-        wet = (self.wet[last] - self.wet[first]) * more + mixing.left_wet
+        least, filled = mixing.least * (1 - 1e-9), 1 + mixing.filler
+        putty, wet = self.needed(first, last)
+        if not (putty and wet):
+            return self._of_one_kind(first, last, moment, chains, putty, wet)
         # a mix that the scale could not hold is made larger; one mix for both may already be large enough
         small = putty < least * filled or wet < least
         two = (max(putty, mixing.least * filled), max(wet, mixing.least)) if small else (putty, wet)
@@ -280,12 +313,26 @@ class Laying:
                 break  # one mix for both puts more into the pot
         return nearest
 
+    def _of_one_kind(self, first, last, moment, chains, putty, wet):
+        """The same of tape alone or putty alone: one mix, side by side where there are two, else one after the other."""
+        mixing, nearest = self.mixing, None
+        amounts = (max(putty, mixing.least * (1 + mixing.filler)) if putty else 0.0,
+                   max(wet, mixing.least) if wet else 0.0)
+        for together in self.hands if wet else (False,):
+            laid = self._laid(first, last, moment, chains if together else None, False, amounts)
+            if laid.slack >= -SLACK:
+                return laid
+            if nearest is None or laid.slack > nearest.slack + SLACK:
+                nearest = laid
+        return nearest
+
     def _laid(self, first, last, moment, chains, one_mix, amounts):
         crew = self.crew
-        placed = crew.mix_putty + self.place[last] - self.place[first]
+        mix_putty = crew.mix_putty if amounts[0] else 0.0
+        placed = mix_putty + self.place[last] - self.place[first]
         tooled = placed + self.tool[last] - self.tool[first]
         tape, cover = self.tape[last] - self.tape[first], self.cover[last] - self.cover[first]
-        mixed = 0.0 if one_mix else crew.mix_wet  # of the wet-out resin alone
+        mixed = 0.0 if one_mix or not amounts[1] else crew.mix_wet  # of the wet-out resin alone
         if chains is None:
             wet_start = tooled
             rolled = tooled + mixed + tape
@@ -294,48 +341,57 @@ class Laying:
             piece = self.pieces[first]
             wet_start = placed + piece.tool + piece.clean - piece.wetting - mixed
             rolled, covered = placed + chains[0], max(tooled + cover, placed + chains[1])
-            earliest = crew.mix_putty if one_mix else 0.0
+            earliest = mix_putty if one_mix else 0.0
             if wet_start < earliest:
                 # slow hands at the tray, a short first piece: the tape and not the cove is waited for
                 wet_start = earliest
                 rolled = max(rolled, earliest + mixed + tape)
                 covered = max(covered, earliest + mixed + chains[2])
         putty, wet = amounts
-        in_pot = putty + wet if one_mix else putty
-        slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot)))
+        if not putty:
+            placed = mixed  # the cup, onto the tray
+        in_pot = putty + wet if one_mix else putty or wet
+        slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot,
+                                               putty, wet)))
         most = self.mixing.most
         if most is not None and not (self.mixing.alone and last == first + 1) and max(in_pot, wet) > most * (1 + 1e-9):
             slack, limit = min(slack, -TOO_BIG), SIZE
         return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
                     slack, limit)
 
-    def slack(self, start, placed, rolled, covered, since, in_pot):
+    def slack(self, start, laid, placed, rolled, covered, since):
         """What is left of the window that has least left [s], and its name; below nought: it is missed by so much.
 
-        start: of the mixing [s on the clock]; placed, rolled, covered, since (wet-out mixing): times from there [s];
-        in_pot: mass in the bag [kg]
+        start: of the mixing [s on the clock]; laid: the group, for what it has; placed, rolled, covered, since (wet-out
+        mixing): times from there [s]
         """
-        return self._slack(start, self.profile, placed, rolled, covered, since, in_pot)
+        return self._slack(start, self.profile, placed, rolled, covered, since, in_pot(laid), laid.putty, laid.wet)
 
-    def _slack(self, start, profile, placed, rolled, covered, since, in_pot):
+    def _slack(self, start, profile, placed, rolled, covered, since, in_pot, putty, wet):
         windows = self.windows
         share = windows.share
+        lasts = share * (windows.pot(in_pot) if putty else windows.cup(in_pot))
         # in time at 25 degC first, so that a changing temperature costs one reckoning for each end of a window
+        soft = film = 1e30  # of what there is not
         if profile.constant:
             pace = profile.pace_held
-            pot = share * windows.pot(in_pot) - placed * pace
-            soft = share * windows.soft - rolled * pace
-            film = share * windows.film - (covered - since) * pace
+            pot = lasts - placed * pace
+            if putty:
+                soft = share * windows.soft - rolled * pace
+            if wet:
+                film = share * windows.film - (covered - since) * pace
         else:
             seen = self.seen
             if seen is None or seen[0] != start or seen[1] is not profile:
                 seen = self.seen = (start, profile, profile.ahead(start, share * windows.soft, 1.0)[3])
             gained = seen[2]
-            pot = share * windows.pot(in_pot) - gained(placed)
-            soft = share * windows.soft - gained(rolled)
-            film = share * windows.film - gained(covered) + (gained(since) if since else 0.0)
+            pot = lasts - gained(placed)
+            if putty:
+                soft = share * windows.soft - gained(rolled)
+            if wet:
+                film = share * windows.film - gained(covered) + (gained(since) if since else 0.0)
         if pot <= soft and pot <= film:
-            least, limit, end = pot, POT, placed
+            least, limit, end = pot, POT if putty else CUP, placed
         elif soft <= film:
             least, limit, end = soft, SOFT, rolled
         else:
@@ -344,14 +400,18 @@ class Laying:
 
     def slack_of(self, laid, start):
         """The same for a group that is mixed at another time."""
-        return self.slack(start, laid.placed, laid.rolled, laid.covered, 0.0 if laid.one_mix else laid.wet_start,
-                          laid.putty + laid.wet if laid.one_mix else laid.putty)
+        return self.slack(start, laid, laid.placed, laid.rolled, laid.covered,
+                          0.0 if laid.one_mix else laid.wet_start)
 
     def next_start(self, laid, start):
         """When the batch after this one may be mixed [s]: peel ply down and a pause, or by somebody else meanwhile."""
         crew = self.crew
         after = laid.covered + crew.pause
         if crew.mixer:
-            mixed = laid.wet_start + (0.0 if laid.one_mix else crew.mix_wet)
-            after = max(after - crew.mix_putty, mixed, laid.placed)
+            # putty alone leaves nothing more to mix
+            mixed = 0.0 if not laid.wet else laid.wet_start + (0.0 if laid.one_mix else crew.mix_wet)
+            begins = crew.mix_putty
+            if laid.last < len(self.pieces) and not self.pieces[laid.last].putty:
+                begins = self.mixed
+            after = max(after - begins, mixed, laid.placed)
         return start + after

@@ -1,11 +1,12 @@
 """Advice: which limit binds a plan, and what would really help, found by planning anew with that one thing changed."""
 
 from ..equations import grouping
-from ..equations.laying import FILM, POT, SIZE, SOFT, Crew, Windows
+from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, Crew, Windows
 from ..equations.temperature_profile import Profile
 
 BINDS = (
     (POT, "the putty in the bag", "The bag must be empty before it stiffens."),
+    (CUP, "the wet-out resin in its cup", "The cup must be empty, onto the tray, before it stiffens."),
     (SOFT, "the soft cove", "The tape must be rolled while the cove is soft."),
     (FILM, "the wet-out resin", "The peel ply must be down while the resin on the tape is wet."),
     (SIZE, "the largest mix wanted", "No mix is larger than the largest wanted."),
@@ -40,12 +41,13 @@ def binding(plan):
 
 def slower_hardener(windows, times):
     """Working times of a hardener that is slower by a factor."""
-    return Windows(lambda mass: times * windows.pot(mass), windows.soft * times, windows.film * times, windows.share)
+    return Windows(lambda mass: times * windows.pot(mass), lambda mass: times * windows.cup(mass), windows.soft * times,
+                   windows.film * times, windows.share)
 
 
 def two_bags(windows):
-    """The putty of each batch in two bags of half the mass."""
-    return Windows(lambda mass: windows.pot(mass / 2), windows.soft, windows.film, windows.share)
+    """The putty of each batch in two bags of half the mass, the wet-out resin of tape alone in two cups."""
+    return Windows(lambda mass: windows.pot(mass / 2), lambda mass: windows.cup(mass / 2), windows.soft, windows.film, windows.share)
 
 
 def cooler(profile, less):
@@ -72,7 +74,8 @@ def changes(work, times):
     slow = work.changed(windows=slower_hardener(work.windows, SLOWER))
     found.append(("slower", "A hardener half as slow again", slow, 0.0))
     halved = work.changed(windows=two_bags(work.windows))
-    found.append(("bags", "Two small bags for each mix, or spread in a tray first", halved, 0.0))
+    bags = "bags" if work.putty[-1] else "cups"
+    found.append(("bags", "Two small {} for each mix, or spread in a tray first".format(bags), halved, 0.0))
     return found
 
 

@@ -7,7 +7,6 @@ from . import day, smallest_mix
 # measure less [kg]; poured, filler: resin with hardener, and filler, of all mixes [kg], 0 where no plan tells; planned:
 # whether a plan counted all of it; why: in words, where some mix is above the limit
 Counted = namedtuple("Counted", ("batches", "mixes", "bags", "wets", "surplus", "poured", "filler", "planned", "why"))
-NONE = Counted(0, 0, 0, 0, 0.0, 0.0, 0.0, True, "")
 
 
 def gloves(people: int, batches: int) -> int:

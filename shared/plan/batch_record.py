@@ -2,7 +2,7 @@
 from ..catalogue.rates import RATES
 from ..things.work_rates import paces
 from ..words.numbers import shown
-from .day import EACH_LAYER
+from .day import EACH_LAYER, OF_PUTTY
 
 AT_ONCE = 30.0  # s; two steps told nearer together were not timed (own judgement)
 TRAY = [row[0] for row in RATES].index("wet")
@@ -25,14 +25,17 @@ def spans(batch, ends):
         for before, key in zip(chain, chain[1:]):
             _share(found, ends, before, key, ((key, 1.0),))
         return found
+    tape = (("wet", sum([piece.wetting for piece in pieces])), ("lay", sum([piece.lay for piece in pieces])),
+            ("roll", sum([piece.roll for piece in pieces])))
+    if not laid.putty:  # nothing but tape, for which nobody waits
+        _share(found, ends, "wet_mix", "roll", tape)
+        return found
     if not work.crew.mixer:  # where somebody else mixes, the bag may have waited for the hand
         _share(found, ends, "mix", "place", (("place", 1.0),))
     _share(found, ends, "place", "clean", (("tool", sum([piece.tool for piece in pieces])),
                                            ("clean", sum([piece.clean for piece in pieces]))))
     if laid.one_mix or work.crew.mixer or not ("wet_mix" in ends and "roll" in ends and "clean" in ends):
         return found
-    tape = (("wet", sum([piece.wetting for piece in pieces])), ("lay", sum([piece.lay for piece in pieces])),
-            ("roll", sum([piece.roll for piece in pieces])))
     span, planned = ends["roll"] - ends["wet_mix"], sum([time for _, time in tape])
     if ends["roll"] - ends["clean"] > BEHIND * (pieces[-1].lay + pieces[-1].roll) * span / planned:
         _share(found, ends, "wet_mix", "roll", tape)
@@ -54,7 +57,8 @@ def pairs(values, batch, now):
     laid, work = batch.laid, batch.work
     pieces = work.pieces[laid.first:laid.last]
     pace = paces(values)
-    metres = sum([piece.place for piece in pieces]) * pace[0].rate  # as planned, so as if downhand
+    # as planned, so as if downhand; peel ply goes on once, however many layers, and on every piece that is tape alone
+    metres = sum([max(piece.place * pace[0].rate, piece.cover * pace[-1].rate) for piece in pieces])
     hands = 1 if not work.crew.pair else (3 if work.crew.mixer else 2)
     mass = (laid.putty + laid.wet) * 1000
     found = [["what", "Batch {} of the plan".format(batch.number)],
@@ -63,9 +67,12 @@ def pairs(values, batch, now):
              ["mass", shown(mass, 0) + " g"], ["crew", "" if values["crew"]["id"] else values["crew"]["name"]],
              ["hands", str(hands)], ["laid", shown(metres, 2) + " m"]]
     took = spans(batch, ends)
-    if sum([piece.wetting for piece in pieces]) * pace[TRAY].rate > metres * (1 + 1e-6):
-        # two layers of tape and more: what they took says nothing of one metre laid once
-        took = dict([(name, took[name]) for name in took if name not in EACH_LAYER])
+    for names, worked in ((OF_PUTTY, sum([piece.place for piece in pieces]) * pace[0].rate),
+                          (EACH_LAYER, sum([piece.wetting for piece in pieces]) * pace[TRAY].rate),
+                          (("peel",), sum([piece.cover for piece in pieces]) * pace[-1].rate)):
+        if abs(worked - metres) > metres * 1e-6:
+            # several layers of tape, or pieces without putty or tape: what it took says nothing of one metre done once
+            took = dict([(name, took[name]) for name in took if name not in names])
     for row in RATES:
         if row[0] in took:
             found.append([row[0], shown(took[row[0]] / 60, 1) + " min"])

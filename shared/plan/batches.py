@@ -3,7 +3,7 @@
 from math import floor
 
 from ..catalogue.losses import BY_KEY
-from ..equations.laying import FILM, POT, SIZE, SOFT
+from ..equations.laying import CUP, FILM, POT, SIZE, SOFT
 from ..forms.clock_times import clock_text
 from ..forms.memo import once
 from ..mix import ratio
@@ -16,9 +16,13 @@ PUTTY = BY_KEY["putty_density"].value  # from memory: for how large a bag must b
 SAFE = "rounded down, to be sure"
 LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
 TAPE_LATER = "later, leave it, and tape the hard cove another day"
-DONE_BY = {POT: "Bag empty", SOFT: "Tape rolled on the soft cove", FILM: "Peel ply down on wet tape"}
+DONE_BY = {POT: "Bag empty", CUP: "Cup empty, onto the tray", SOFT: "Tape rolled on the soft cove",
+           FILM: "Peel ply down on wet tape"}
+TOOLED = "Cove tooled while it is soft"
+TOOLED_LATE = "Leave the stiff cove: let it harden, abrade, fill what is missing."
 WHAT_TO_DO = (
     (POT, "Empty the bag now: spread the rest thin outdoors, mix less next time."),
+    (CUP, "Onto the tray now, or outdoors; mix less next time."),
     (SOFT, LATE_TAPE),
     (SIZE, "Mix less at a time."),
     (FILM, "Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade."),
@@ -99,12 +103,14 @@ def batch_lines(values, plan, batch, fully=True):
         rough = "done" if done else ""
         found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
     tape = progress.tape_begun_by(batch)
-    text = "by " + latest(values, tape)
-    begun = "Wetting out begun" if batch.laid.one_mix else "Wet-out mixing begun"  # the first step of the tape
-    found.append(line("by_tape", begun, tape, "s", text, TAPE_LATER, "", part, MORE))
+    if tape is not None:
+        text = "by " + latest(values, tape)
+        begun = "Wetting out begun" if batch.laid.one_mix else "Wet-out mixing begun"  # the first step of the tape
+        found.append(line("by_tape", begun, tape, "s", text, TAPE_LATER, "", part, MORE))
     for limit, by in batch.deadlines:
         text = "by " + latest(values, by)
-        found.append(line("by_" + limit, DONE_BY[limit], by, "s", text, SAFE, "", part, MORE))
+        what = DONE_BY[limit] if limit != SOFT or batch.laid.wet else TOOLED
+        found.append(line("by_" + limit, what, by, "s", text, SAFE, "", part, MORE))
     return found
 
 
@@ -124,7 +130,7 @@ def _warnings(values, plan, batch, part):
                         capital(advice.words_of(limit)[0]),
                         latest(values, by),
                         moment(plan, when),
-                        dict(WHAT_TO_DO)[limit],
+                        dict(WHAT_TO_DO)[limit] if limit != SOFT or batch.laid.wet else TOOLED_LATE,
                     ),
                     part=part,
                     rank=WARN,
@@ -151,7 +157,7 @@ def liquids(batch):
     epoxy = laid.putty / (1 + filler)
     if laid.one_mix:
         return (("mix", "Mix, for both", epoxy + laid.wet),)
-    return (("putty", "Putty", epoxy), ("wet", "Wet-out", laid.wet))
+    return tuple([mix for mix in (("putty", "Putty", epoxy), ("wet", "Wet-out", laid.wet)) if mix[2]])
 
 
 def poured(mass: float) -> float:

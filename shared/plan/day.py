@@ -6,7 +6,7 @@ from ..catalogue.limits import AIM
 from ..catalogue.rates import POSITIONS, RATES
 from ..clock.hot_pot import largest_pot
 from ..equations import grouping
-from ..equations.laying import Crew, Laying, Mixing, Piece
+from ..equations.laying import Crew, Laying, Mixing, Piece, in_pot
 from ..equations.temperature_profile import Profile
 from ..equations.weighing import smallest_batch
 from ..forms.clock_times import on_the_clock
@@ -28,12 +28,13 @@ Limit = namedtuple("Limit", ("most", "alone", "why"))
 TYPED = "at most {}, as you typed"
 OTHER = ". Another limit can be typed under Largest mix wanted"
 CALM = "at most {}, because more in one bag or cup can run away (from memory)" + OTHER
-COARSE = ("at most {}: above {} one bag or cup can run away (from memory), but this scale measures no smaller mix of "
-          "putty in ratio. A finer scale makes smaller ones" + OTHER)
+COARSE = ("at most {}: above {} one bag or cup can run away (from memory), but this scale measures no smaller mix {}"
+          "in ratio. A finer scale makes smaller ones" + OTHER)
 ALONE = ("at most {}, more only where one piece takes it by itself: more in one bag or cup can run away (from memory), "
          "use it up at once. Shorter pieces make smaller mixes" + OTHER)
 NOT = ("no plan holds with {} at most, and more in one bag or cup can run away (from memory): use it up at once. Fewer "
        "seams at a time, more hands or cooler hours make smaller mixes")
+OF_PUTTY = ("place", "tool", "clean")  # the rest is work on tape
 EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
 
 
@@ -55,21 +56,29 @@ def smallest(values) -> float:
     return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
 
 
+def has_putty(values) -> bool:
+    """Whether any piece takes putty; else there is no bag and no filler."""
+    return bool([1 for row in values["pieces"] if row["putty"]])
+
+
 def lowest(values) -> float:
-    """The smallest mix of putty with its filler that the scale measures in ratio [kg]; wet-out resin takes no more."""
-    return smallest(values) * (1 + values["filler"])
+    """The smallest mix with its filler, where there is putty, that the scale measures in ratio [kg]; wet-out resin takes
+    no more."""
+    return smallest(values) * (1 + values["filler"] if has_putty(values) else 1)
 
 
 def calm(values) -> float:
-    """What bag and cup each hold without running away at the warmest of the day [kg]."""
+    """What bag and cup each hold without running away at the warmest of the day [kg]; the cup alone where no piece takes
+    putty."""
     return once(values, "calm", lambda: _calm(values))
 
 
 def _calm(values):
     warmest = max([point[1] for point in profile(values).points])
     timings, filler = read_timings(values["timings"]), values["filler"] / (1 + values["filler"])
-    return min(largest_pot(values["system"], "bag", warmest, filler=filler, timings=timings),
-               largest_pot(values["system"], "cup", warmest, timings=timings))
+    cup = largest_pot(values["system"], "cup", warmest, timings=timings)
+    return min(largest_pot(values["system"], "bag", warmest, filler=filler, timings=timings), cup) if has_putty(
+        values) else cup
 
 
 def largest(values) -> float:
@@ -90,7 +99,8 @@ def limits(values):
 def why_largest(values, limit) -> str:
     """Why no mix is larger, in words; or why it is, all the same."""
     units = values["units"]
-    return limit.why.format(told(largest(values), "g", units, DOWN), told(calm(values), "g", units, DOWN))
+    return limit.why.format(told(largest(values), "g", units, DOWN), told(calm(values), "g", units, DOWN),
+                            "of putty " if has_putty(values) else "")
 
 
 def hands(values) -> int:
@@ -105,8 +115,9 @@ def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
     if cut > 1:
         name += " ({} of {})".format(part + 1, cut)
     layers = row["layers"]
+    # what has no putty is not placed and tooled, what has no tape not wet out, laid and covered
     times = [length * (layers if rate[0] in EACH_LAYER else 1) / (speed * position[row["position"]])
-             for rate, speed in zip(RATES, speeds)]
+             if row["putty" if rate[0] in OF_PUTTY else "wet"] else 0.0 for rate, speed in zip(RATES, speeds)]
     return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
 
 
@@ -139,13 +150,14 @@ def _parts_by_size(values, row, most):
 
 def surely_too_many(values, most, people):
     """Whether mixes of at most so much [kg] are more pieces or batches than a plan takes, whatever the time."""
-    rows, rooms = values["pieces"], _rooms(values, most)
-    if min(rooms) <= 0:
+    rows = values["pieces"]
+    uses = [(room, name) for room, name in zip(_rooms(values, most), ("putty", "wet"))
+            if [1 for row in rows if row[name]]]
+    if min([room for room, _ in uses]) <= 0:
         return True
     if values["long"] == "cut" and sum([_parts_by_size(values, row, most) for row in rows]) > MOST_WORK:
         return True
-    batches = max([sum([row["length"] * row[name] for row in rows]) / room
-                   for room, name in zip(rooms, ("putty", "wet"))])
+    batches = max([sum([row["length"] * row[name] for row in rows]) / room for room, name in uses])
     return batches > MOST_BATCHES * max(1, people // 2)
 
 
@@ -181,11 +193,6 @@ def cut_pieces(values, people, windows, warmth, limit):
     if hopeless:
         return work, cuts, hopeless  # the group that failed names its piece by its place in what was typed
     return laying(values, pieces, people, windows, warmth, limit) if cuts else work, cuts, hopeless
-
-
-def in_bag(laid):
-    """What a batch has in its bag [kg]: with one mix for both, the wet-out resin until it is poured off."""
-    return laid.putty + laid.wet if laid.one_mix else laid.putty
 
 
 class Plan:
@@ -255,7 +262,8 @@ class Plan:
         made = [self.work()] if len(parts) == 1 else [
             laying(self.values, pieces, self.people, self.windows, self.profile, self.limit) for pieces in parts]
         # one scale: one crew after the other
-        return [(work, self.values["start"] + place * self.values["mix_putty"]) for place, work in enumerate(made)]
+        mixing = self.values["mix_putty" if has_putty(self.values) else "mix_wet"]
+        return [(work, self.values["start"] + place * mixing) for place, work in enumerate(made)]
 
     def _group(self):
         self.crews, self.failed, self.stuck = [], None, None
@@ -284,9 +292,9 @@ class Plan:
         return self.standing
 
     def fillers(self):
-        """Share of the filler [-] by the mass that a batch has in its bag [kg]."""
+        """Share of the filler [-] by the mass that a batch has in its bag or cup [kg]."""
         share = self.values["filler"] / (1 + self.values["filler"])
-        return dict([(in_bag(laid), share * laid.putty / in_bag(laid)) for _, found, _ in self.crews for laid in found])
+        return dict([(in_pot(laid), share * laid.putty / in_pot(laid)) for _, found, _ in self.crews for laid in found])
 
     def count(self):
         """How many batches; 0: there is no plan."""

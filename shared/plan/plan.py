@@ -34,8 +34,8 @@ INPUTS = (
         Group("pieces", "Pieces in laying order", (
             Text("name", "Name"),
             Number("length", "Length", unit="m", low=0, high=100, above=True),
-            Number("putty", "Putty", unit="g/m", low=0, high=5000, above=True),
-            Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, above=True),
+            Number("putty", "Putty", unit="g/m", low=0, high=5000, help="0 where tape goes on without a cove."),
+            Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, help="0 where no tape goes on."),
             Number("layers", "Layers of tape", low=1, high=8, default=1, whole=True,
                    help="Each is wet out, laid and rolled."),
             Choice("position", "Position", tuple([row[:2] for row in POSITIONS])),
@@ -106,6 +106,10 @@ def check_asked(values):
     if values["smallest"] is None and not basis(system).weight_parts:
         raise InputError("system.densities", "Densities: without them there is no smallest mix by weight; type them, "
                                              "or the smallest honest mix")
+    for row in values["pieces"]:
+        if not row["putty"] and not row["wet"]:
+            raise InputError("pieces.{}.putty".format(row["place"]), "Putty: with neither putty nor wet-out resin there "
+                             "is nothing to do here. Type one of the two, or take the piece out")
     if values["temperature_is"] == "points":
         _check_points(values)
 

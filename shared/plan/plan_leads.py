@@ -1,12 +1,11 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from ..clock.pot_start import NOW, minutes_typed
-from ..equations.laying import POT
+from ..equations.laying import FILM, POT, in_pot
 from ..forms import links
 from ..things.own_timings import read_timings, timings_pairs
 from ..words.numbers import DOWN, UP, shown, small
 from . import batch_record, batches
 from .batch_cards import air_typed
-from .day import in_bag
 from .progress import time_now
 from .steps import STEPS
 
@@ -58,22 +57,24 @@ def done_leads(values, standing, now):
 
 
 def clock_lead(plan, batch, system):
-    """A clock for the bag of a batch: usable as long as the plan reckons, with the batch's own steps.
+    """A clock for the bag of a batch, of tape alone for the wet film: usable as long as the plan reckons, with the
+    batch's own steps. Its cup is empty as soon as it is mixed; what has to be watched is on the tape.
 
     system: it and what was timed of it here, as pairs; a change of air is reckoned with both
     """
     batch_record = batch.laid
-    mass = shown(in_bag(batch_record) * 1000, 0, UP) + " g"
-    filler = shown(plan.fillers().get(in_bag(batch_record), 0.0) * 100, 1, DOWN) + " %"
-    span = dict(batch.deadlines)[POT] - batch.start
+    limit, container = (POT, "bag") if batch_record.putty else (FILM, "film")
+    mass = shown(in_pot(batch_record) * 1000, 0, UP) + " g"
+    filler = shown(plan.fillers().get(in_pot(batch_record), 0.0) * 100, 1, DOWN) + " %"
+    span = dict(batch.deadlines)[limit] - batch.start
     names = [piece.name for piece in batch.work.pieces[batch_record.first:batch_record.last]]
     at = air_typed(batch.work.profile.at(batch.start))
-    pairs = [["air", at], ["batch", mass], ["container", "bag"], ["filler", filler], ["resin_temperature", ""],
+    pairs = [["air", at], ["batch", mass], ["container", container], ["filler", filler], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", minutes_typed(span)],
-             ["pot.share", shown(plan.times.share(POT) * 100) + " %"], ["pot.batch", "Batch " + str(batch.number)],
-             ["pot.container", "bag"],
+             ["pot.share", shown(plan.times.share(limit) * 100) + " %"], ["pot.batch", "Batch " + str(batch.number)],
+             ["pot.container", container],
              ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
-             ["timing.mass", mass], ["timing.in", "bag"],
+             ["timing.mass", mass], ["timing.in", container],
              ["timing.at", at]]
     for place, step in enumerate(batch.steps):
         own = "pot.steps.{}.".format(place)

@@ -3,7 +3,7 @@
 from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
 from ..clock.usable import questions
-from ..equations.laying import POT, SIZE
+from ..equations.laying import CUP, POT, SIZE, SOFT, bounds_of, in_pot
 from ..things import work_rates
 from ..things.lowest_temperature import least_warmth
 from ..things.own_timings import counted_text, read_timings
@@ -13,7 +13,7 @@ from ..words.units import told
 from . import advice
 from .batch_counts import gloves, of_plan
 from .batches import batch_lines, count_text, latest, moment
-from .day import in_bag, why_largest
+from .day import has_putty, why_largest
 from .smallest_mix import too_large
 from .steps import STEPS
 from .working_times import NAMES, timed
@@ -45,7 +45,7 @@ def _summary(values, plan, batches):
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
         line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values, plan), rank=ANSWER),
-        line("end", "Last peel ply down", end, "s", moment(plan, end), rank=ANSWER,
+        line("end", "Last peel ply down" if any([batch.laid.wet for batch in batches]) else "Last edges clean", end, "s", moment(plan, end), rank=ANSWER,
              rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
     limit, ended, all_ended = advice.binding(plan)
@@ -58,7 +58,7 @@ def _summary(values, plan, batches):
         if count > 1:
             text = what + ": it has the least left"
     if limit != SIZE:
-        most = max([in_bag(batch.laid) for batch in batches])
+        most = _largest_of(limit, batches)
         why += " Counted " + plan.times.told(limit, most, plan.profile.warmest, plan.fillers().get(most, 0.0))[1]
     found.append(words("binds", "What binds", text, rough=why))
     least = min([batch.slack for batch in batches])
@@ -70,15 +70,13 @@ def _summary(values, plan, batches):
     big = max([_in_one_pot(batch.laid) for batch in batches])
     found.append(
         line("largest", "Largest mix", big, "kg", told(big, "g", values["units"], UP), caution=HEAT,
-             rough="filler counted in; " + why_largest(values, plan.limit))
+             rough=("filler counted in; " if has_putty(values) else "") + why_largest(values, plan.limit))
     )
     ready = of_plan(plan)
-    found.append(
-        words("ready", "Lay ready", "{}, {}, {}".format(
-            _counted(ready.mixes, "cup"), _counted(ready.bags, "bag"),
-            _counted(gloves(plan.people, ready.batches), "pair") + " of gloves"),
-            rough="a cup for each mix, a bag for each batch of putty", rank=MORE)
-    )
+    things = [_counted(ready.mixes, "cup")] + ([_counted(ready.bags, "bag")] if ready.bags else [])
+    things.append(_counted(gloves(plan.people, ready.batches), "pair") + " of gloves")
+    found.append(words("ready", "Lay ready", ", ".join(things), rank=MORE,
+                       rough="a cup for each mix" + (", a bag for each batch of putty" if ready.bags else "")))
     rates, whence = work_rates.told(work_rates.paces(values), values["units"])
     found.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
     return found + _windows(values, plan, batches) + _helps(values, plan, count)
@@ -88,16 +86,25 @@ def _counted(count, one):
     return str(count) + " " + one + ("" if count == 1 else "s")
 
 
+def _largest_of(limit, batches):
+    """The largest mass that a window hangs on, of the batches that it bounds [kg]."""
+    return max([in_pot(batch.laid) for batch in batches if limit in bounds_of(batch.laid)])
+
+
 def _windows(values, plan, batches):
     """How long each window is, and by which of two estimates: at the warmest of the day, for the largest bag."""
     warmest = plan.profile.warmest
-    most = max([in_bag(batch.laid) for batch in batches])
     found = []
     for limit, label in NAMES:
+        if not [1 for batch in batches if limit in bounds_of(batch.laid)]:
+            continue
+        most = _largest_of(limit, batches)
         span, by = plan.times.told(limit, most, warmest, plan.fillers().get(most, 0.0))
         text = shown(span / 60, 0, DOWN) + " min at " + told(warmest, "degC", values["units"], digits=2)
         if limit == POT:
             label = told(most, "g", values["units"]) + " in the bag"
+        elif limit == CUP:
+            label = told(most, "g", values["units"]) + " in the cup"
         found.append(line("window_" + limit, label, span, "s", text, by, rank=MORE))
     return found
 
@@ -121,6 +128,12 @@ def _remembered(values, plan):
     return text if plan.times.own else text + "; your own timings go before them"
 
 
+def words_of(laid):
+    """What ends a group, in words: (what, why). A cove without tape is only tooled while it is soft."""
+    what, why = advice.words_of(laid.limit)
+    return (what, "The cove must be tooled while it is soft.") if laid.limit == SOFT and not laid.wet else (what, why)
+
+
 def _helps(values, plan, count):
     works = [work for work, _, _ in plan.crews]
     starts = [starts[0] for _, _, starts in plan.crews]
@@ -133,7 +146,8 @@ def _helps(values, plan, count):
     ]
     return found or [
         words("helps_nothing", "Would help", "Nothing listed here makes it fewer batches",
-              rough="helper, cooler hours, slower hardener and small bags were tried", rank=MORE)
+              rough="helper, cooler hours, slower hardener and small {} were tried".format(
+                  "bags" if has_putty(values) else "cups"), rank=MORE)
     ]
 
 
@@ -153,7 +167,7 @@ def _cold(values, plan):
 def _cuts(values, plan):
     found, lapped = [], told(values["overlap"], "mm", values["units"], digits=2)
     for name, parts, failed in plan.cuts:
-        what, _ = advice.words_of(failed.limit)
+        what, _ = words_of(failed)
         found.append(
             words("cut", "Too long for one batch", "{} is cut in {}, tape lapped {}.".format(name, parts, lapped),
                   rough=what + " binds; overlap " + BY_KEY["overlap"].mark, rank=WARN)
@@ -168,7 +182,7 @@ def _no_plan(values, plan):
     work = plan.stuck or plan.work()
     if failed and failed.limit == SIZE:
         return too_large(values, work, failed)
-    what, why = advice.words_of(failed.limit) if failed else ("the changing temperature", "")
+    what, why = words_of(failed) if failed else ("the changing temperature", "")
     name = work.pieces[failed.first].name if failed else "the pieces"
     over = shown(-failed.slack / 60, 0, UP) + " min too late for " if failed else ""
     found = [

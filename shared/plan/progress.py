@@ -2,7 +2,7 @@
 
 from collections import namedtuple
 
-from ..equations.laying import FILM, POT, SOFT
+from ..equations.laying import CUP, FILM, POT, SOFT, bounds_of, in_pot
 from ..forms.clock_times import DAY, Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
@@ -23,7 +23,8 @@ INPUTS = (
         (
             Number("batch", "Batch", low=1, high=999, whole=True),
             Choice("step", "Step", STEPS),
-            Number("minute", "Done at", unit="min", low=0, high=2880, help="Minutes after the start of the plan."),
+            Number("minute", "Done at", unit="min", low=-360, high=2880,
+                   help="Minutes after the start of the plan, before it with a minus."),
         ),
         most=300,
         each="Step",
@@ -40,7 +41,7 @@ Batch = namedtuple(
     ("number", "crew", "work", "laid", "start", "begun", "finished", "steps", "deadlines", "latest", "slack", "limit"),
 )
 TAPE = ("wet_mix", "wet", "roll")
-LAST_STEP = {POT: "place", SOFT: "roll", FILM: "peel"}
+LAST_STEP = {POT: "place", CUP: "wet_mix", SOFT: "roll", FILM: "peel"}
 
 
 def check(values):
@@ -59,18 +60,22 @@ def check(values):
         seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))
 
 
-BEFORE = 6 * 3600.0  # s before its start that a day may be looked at; nothing is late then (own judgement)
+BEFORE = 6 * 3600.0  # s before its start that a day may be begun or looked at; nothing is late then (own judgement)
 
 
 def time_now(values):
-    """The time now [s after the first midnight], or None where the day is only planned or has not begun."""
+    """The time now [s after the first midnight], or None where the day is only planned, or where what is told of it lies
+    ahead: then it is the clock of another day."""
     start = values["start"]
     if values["now"] is not None:
         return start + values["now"]
     if values["running"] == "no" or values["clock"] is None:
         return None
     ahead = (values["clock"] - start) % DAY
-    return None if ahead > DAY - BEFORE else start + ahead
+    if ahead <= DAY - BEFORE:
+        return start + ahead
+    ahead -= DAY
+    return None if [1 for row in values["done"] if row["minute"] > ahead + 60] else start + ahead
 
 
 def followed(crews, values):
@@ -93,8 +98,9 @@ def followed(crews, values):
 
 
 def _followed(number, crew, work, laid, start, done, now, finish, looks):
-    if "mix" in done:
-        start = done["mix"] - work.crew.mix_putty
+    first = "mix" if laid.putty else "wet_mix"
+    if first in done:
+        start = done[first] - (work.crew.mix_putty if laid.putty else work.crew.mix_wet)
     begun = bool(done)
     ready = start
     if now is not None and not begun:
@@ -113,9 +119,10 @@ def _followed(number, crew, work, laid, start, done, now, finish, looks):
     ends = dict([(step.key, step.end - start) for step in taken])
     wet = [step.start - start for step in taken if step.key == "wet_mix"]
     since = wet[0] if wet else 0.0
-    in_pot = laid.putty + laid.wet if laid.one_mix else laid.putty
-    slack, limit = work.slack(start, ends["place"], ends["roll"], ends["peel"], since, in_pot)
-    deadlines = _deadlines(work, start, since, in_pot)
+    # when each window's work is done; of what this batch has not it does not matter
+    ended = [ends[last_step(limit, laid)] if limit in bounds_of(laid) else 0.0 for limit in (SOFT, FILM)]
+    slack, limit = work.slack(start, laid, ends[last_step(bounds_of(laid)[0], laid)], ended[0], ended[1], since)
+    deadlines = _deadlines(work, laid, start, since)
     latest = None
     if not begun and (looks or work.profile.constant) and not (work.profile.constant and finish is None):
         latest = latest_start(work, laid, ready, finish)
@@ -123,12 +130,19 @@ def _followed(number, crew, work, laid, start, done, now, finish, looks):
     return batch, work.next_start(laid, start) + late
 
 
-def _deadlines(work, start, since, in_pot):
-    windows, profile = work.windows, work.profile
-    share = windows.share
-    return ((POT, start + profile.span(start, share * windows.pot(in_pot))),
-            (SOFT, start + profile.span(start, share * windows.soft)),
-            (FILM, start + since + profile.span(start + since, share * windows.film)))
+def last_step(limit, laid):
+    """The step of a batch that must be done within a window: where no tape is rolled on the cove, it is tooled."""
+    return "clean" if limit == SOFT and not laid.wet else LAST_STEP[limit]
+
+
+def _deadlines(work, laid, start, since):
+    windows, found = work.windows, []
+    for limit in bounds_of(laid):
+        lasts = windows.film if limit == FILM else windows.soft if limit == SOFT else (
+            windows.cup(in_pot(laid)) if limit == CUP else windows.pot(in_pot(laid)))
+        begun = start + (since if limit == FILM else 0.0)
+        found.append((limit, begun + work.profile.span(begun, windows.share * lasts)))
+    return tuple(found)
 
 
 def missed(batch):
@@ -136,7 +150,7 @@ def missed(batch):
     found = []
     for limit, by in batch.deadlines:
         for step in batch.steps:
-            if step.key == LAST_STEP[limit] and step.end > by + LATE:
+            if step.key == last_step(limit, batch.laid) and step.end > by + LATE:
                 found.append((limit, by, step.end))
     return found
 
@@ -144,15 +158,22 @@ def missed(batch):
 def bounded(batch):
     """What a batch does and by when it must: (when, by when) of each window, the first tape and its start [s]."""
     ends = dict([(step.key, step.end) for step in batch.steps])
-    found = [(ends[LAST_STEP[limit]], by) for limit, by in batch.deadlines]
-    found.append((min([step.start for step in batch.steps if step.key in TAPE]), tape_begun_by(batch)))
+    found = [(ends[last_step(limit, batch.laid)], by) for limit, by in batch.deadlines]
+    tape = tape_begun_by(batch)
+    if tape is not None:
+        found.append((min([step.start for step in batch.steps if step.key in TAPE]), tape))
     if batch.latest is not None:
         found.append((batch.start, batch.latest))
     return found
 
 
 def tape_begun_by(batch):
-    """Until when the tape of a batch must be begun, mixing its resin first, to be rolled in time [s on the clock]."""
+    """Until when the tape of a batch must be begun, mixing its resin first, to be rolled in time [s on the clock].
+
+    None where no soft cove waits for it.
+    """
+    if not (batch.laid.putty and batch.laid.wet):
+        return None
     laid, by = batch.laid, dict(batch.deadlines)
     begun = laid.wet_start
     if laid.one_mix:

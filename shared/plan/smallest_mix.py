@@ -17,7 +17,8 @@ def surplus_at_most(work, laid) -> float:
     """The same where putty and wet-out resin are each made large enough [kg]. Groups that reach as far as they can are
     the most unlike, and so have the most surplus."""
     least, (putty, wet) = work.mixing.least, needed(work, laid)
-    return max(0.0, least * (1 + work.mixing.filler) - putty) + max(0.0, least - wet)
+    return (max(0.0, least * (1 + work.mixing.filler) - putty) if putty else 0.0) + (
+        max(0.0, least - wet) if wet else 0.0)
 
 
 def surplus_line(values, batch, part):
@@ -32,9 +33,10 @@ def surplus_line(values, batch, part):
                  rank=BESIDE)]
 
 
-def lowest(mixing) -> float:
+def lowest(mixing, laid) -> float:
     """What is in the pot at least, however little is wanted [kg]: putty with its filler where it is mixed apart."""
-    return mixing.least * (1.0 if mixing.one_mix else 1 + mixing.filler)
+    apart = laid.putty and not (mixing.one_mix and laid.wet)
+    return mixing.least * (1 + mixing.filler if apart else 1.0)
 
 
 def too_large(values, work, failed):
@@ -43,7 +45,7 @@ def too_large(values, work, failed):
     failed: the `laying.Laid` of a piece that does not hold
     """
     mixing, units = work.mixing, values["units"]
-    most, floor, own = told(mixing.most, "g", units, DOWN), lowest(mixing), max(needed(work, failed))
+    most, floor, own = told(mixing.most, "g", units, DOWN), lowest(mixing, failed), max(needed(work, failed))
     name, over = work.pieces[failed.first].name, mixing.most * (1 + 1e-9)
     if floor <= over < own:
         text, change = "{} cannot be laid: it takes a mix of {}, and the largest wanted is {}.", "a larger mix."
@@ -53,11 +55,11 @@ def too_large(values, work, failed):
             text = "{} cannot be laid: whole it takes a mix of {}, cut small still above the largest wanted, {}."
             change = FINER + ", or " + change
         return [words("no_plan", "No plan", text.format(name, told(own, "g", units, UP), most),
-                      rough="filler counted in", rank=WARN), words("change", "Change", change, rank=BESIDE)]
-    in_pot = max(failed.putty + failed.wet if failed.one_mix else failed.putty, failed.wet)
-    least = told(floor if floor > over else in_pot, "g", units, UP)
+                      rough="filler counted in" if failed.putty else "", rank=WARN), words("change", "Change", change, rank=BESIDE)]
+    mixed = max(failed.putty + failed.wet if failed.one_mix else failed.putty, failed.wet)
+    least = told(floor if floor > over else mixed, "g", units, UP)
     text = "{} cannot be laid: no mix below {} is measured honestly, and the largest wanted is {}."
     why = "by the scale, the ratio and the ratio error that the label allows" if values["smallest"] is None else (
         "the smallest honest mix was typed")
-    return [words("no_plan", "No plan", text.format(name, least, most), rough=why + "; filler counted in", rank=WARN),
+    return [words("no_plan", "No plan", text.format(name, least, most), rough=why + ("; filler counted in" if failed.putty else ""), rank=WARN),
             words("change", "Change", FINER + ", or a larger mix.", rank=BESIDE)]

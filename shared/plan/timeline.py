@@ -1,7 +1,7 @@
 """Timeline: the day of a plan as a figure."""
 
 from ..drawing.shapes import box, figure, note, path
-from ..equations.laying import SOFT
+from ..equations.laying import FILM, SOFT
 from .batches import moment
 
 WIDE, ROW, LABEL = 320.0, 18.0, 26.0
@@ -18,15 +18,20 @@ ROLES = {
 }
 
 
-LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"), ("limit", "cove hard"))
+LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"))
+HARD = {SOFT: "cove hard", FILM: "wet tape stiff"}
 
 
 def timeline(values, plan):
-    """The day from left to right, a row for each batch and hand, and where each cove stops being soft."""
+    """The day from left to right, a row for each batch and hand, and where each cove stops being soft, of tape alone where
+    its film stiffens."""
     batches = plan.followed()
     start = min([batch.start for batch in batches])
     end = max([batch.steps[-1].end for batch in batches])
-    hard = [dict(batch.deadlines)[SOFT] for batch in batches]
+    ends = [dict(batch.deadlines) for batch in batches]
+    hard = [one[SOFT] if SOFT in one else one[FILM] for one in ends]
+    told = ", or ".join([HARD[limit] for limit in (SOFT, FILM)
+                         if [1 for one in ends if (SOFT in one) == (limit == SOFT)]])
     scale = (WIDE - LABEL - 4) / (max(end, max(hard)) - start)
     shapes, down = [], 4.0
     for batch, by in zip(batches, hard):
@@ -40,7 +45,7 @@ def timeline(values, plan):
     first, last = moment(plan, start, False), moment(plan, end, False)
     shapes.append(note("dimension", LABEL, down + 12, first, "start"))
     shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
-    shapes.extend(_legend(down + 20))
+    shapes.extend(_legend(down + 20, told))
     said = []
     for batch in batches:
         begun, ended = moment(plan, batch.start), moment(plan, batch.steps[-1].end)
@@ -52,9 +57,9 @@ def _upright(x, top, bottom):
     return path("limit", ((x, top), (x, bottom)))
 
 
-def _legend(down):
+def _legend(down, limit):
     found, x = [], 2.0
-    for place, (role, label) in enumerate(LEGEND):
+    for place, (role, label) in enumerate(LEGEND + (("limit", limit),)):
         if place == 3:
             x, down = 2.0, down + 18
         found.append(_upright(x + 4, down, down + 8) if role == "limit" else box(role, x, down - 2, 12, 12))

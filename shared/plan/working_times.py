@@ -6,14 +6,15 @@ least at the ends of its range (the times in between are longer, tested).
 from ..clock.heat_model import OWN_TIMING, known_pots, timings_of
 from ..clock.heat_table import heat_table
 from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, batch, bounds, meaning, share_kept, usable
-from ..equations.laying import FILM, POT, SOFT, Windows
+from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import HUNDRED, RULE, by_ranges, film_time, ranges
 from ..equations.temperature_profile import REFERENCE
 from ..things.own_timings import counted_text, read_timings
 from ..words.numbers import DOWN, shown
 
 TYPED, LABEL, BY_RULE, BY_BALANCE = "the time you typed", "the label's film time", "the quick rule", "the heat balance"
-KINDS = {POT: "bag", SOFT: "bead", FILM: "film"}
+KINDS = {POT: "bag", CUP: "cup", SOFT: "bead", FILM: "film"}
+BY_MASS = (POT, CUP)
 SOME = 0.1  # kg; of a bead or a film: how much of it there is does not matter
 
 
@@ -65,15 +66,16 @@ class WorkingTimes:
         """By the quick rule, no longer than a film [s at 25 degC]."""
         return min(by_ranges(self.ranges, mass, self.exponent), self.rule_film)
 
-    def heat_pot(self, mass):
+    def heat_pot(self, mass, limit=POT):
         """By the heat balance [s at 25 degC], or None where the exponent is typed."""
-        return None if self.values["exponent"] is not None else self._heat(lambda at: self.table.bag(mass, at))
+        return None if self.values["exponent"] is not None else self._heat(
+            lambda at: self.table.bag(mass, at, KINDS[limit]))
 
-    def pot(self, mass):
-        """The shorter for a mass in the bag [kg] -> [s at 25 degC]; what was seen of pots bounds it."""
+    def pot(self, mass, limit=POT):
+        """The shorter for a mass in the bag or the cup [kg] -> [s at 25 degC]; what was seen of pots bounds it."""
         rule = self.rule_pot(mass)
-        time = rule if rule <= self.certain else min(rule, self.heat_pot(mass))
-        return self._bounded(POT, mass, time) if self.seen else time
+        time = rule if rule <= self.certain else min(rule, self.heat_pot(mass, limit))
+        return self._bounded(limit, mass, time) if self.seen else time
 
     def _bounded(self, limit, mass, time):
         """A window [s at 25 degC] within what was seen of pots that are no easier and no harder, at each end."""
@@ -105,7 +107,7 @@ class WorkingTimes:
             rule = scale * mass**power
             return rule if rule <= most and mass <= upper else fully(mass)
 
-        return self._windows(pot, self._window(SOFT), self._window(FILM))
+        return self._windows(pot, lambda mass: self.pot(mass, CUP), self._window(SOFT), self._window(FILM))
 
     def _window(self, limit):
         rule, heat = (self.rule_soft, self.heat_soft) if limit == SOFT else (self.rule_film, self.heat_film)
@@ -113,14 +115,14 @@ class WorkingTimes:
             return rule
         return self._bounded(limit, SOME, min(rule, heat)) if self.seen else min(rule, heat)
 
-    def _windows(self, pot, soft, film):
+    def _windows(self, pot, cup, soft, film):
         share, of_film = self.values["share"], self.share(FILM)
-        return Windows(pot, soft, film if of_film == share else film * of_film / share, share)
+        return Windows(pot, cup, soft, film if of_film == share else film * of_film / share, share)
 
     def exact_windows(self, fillers) -> Windows:
         """What is told of the plan that was found. fillers: share of the filler by the mass in the bag"""
         return self._windows(lambda mass: self.window(POT, mass, fillers.get(mass, 0.0))[0],
-                             self._window(SOFT), self._window(FILM))
+                             lambda mass: self.window(CUP, mass)[0], self._window(SOFT), self._window(FILM))
 
     def window(self, limit, mass, filler=0.0):
         """(a window [s at 25 degC], the `Usable` that it follows from or None where it is typed, its temperature)"""
@@ -130,10 +132,10 @@ class WorkingTimes:
         return self.kept[key]
 
     def _found(self, limit, mass, filler):
-        if limit != POT and self.values[limit] is not None:
+        if limit not in BY_MASS and self.values[limit] is not None:
             return self.values[limit], None, None
         rule = (self.exponent, self.doubling)
-        balance, found = limit != POT or self.values["exponent"] is None, []
+        balance, found = limit not in BY_MASS or self.values["exponent"] is None, []
         for place, at in enumerate(self.ends):
             one = usable(self._batch(limit, mass, at, filler), share=self.values["share"], rule=rule, balance=balance)
             found.append((one.end * self.profile.pace_at(at), place, one, at))
@@ -142,7 +144,7 @@ class WorkingTimes:
 
     def told(self, limit, mass, temperature, filler=0.0):
         """(how long it is used at a temperature [s], what that is and by what it was reckoned, in words)"""
-        time, one, at = self.window(limit, SOME if limit != POT else mass, filler)
+        time, one, at = self.window(limit, mass if limit in BY_MASS else SOME, filler)
         end = time / self.profile.pace_at(temperature)
         span, units = self.share(limit) * end, self.values["units"]
         if one is None:
@@ -163,4 +165,4 @@ class WorkingTimes:
         return BY_RULE + (" from " + OWN_TIMING if self.own and self.rule_start == OWN_TIMING else "")
 
 
-NAMES = ((POT, "Putty in the bag"), (SOFT, "The cove stays soft"), (FILM, "Wet tape stays wet"))
+NAMES = ((POT, "Putty in the bag"), (CUP, "Wet-out resin in the cup"), (SOFT, "The cove stays soft"), (FILM, "Wet tape stays wet"))
