@@ -4,7 +4,7 @@ import json
 from covemix.shared.boat import boat, boat_cards, hull
 from covemix.shared.door import moves
 
-SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 156", "length": "3.05", "gap": "1", "layers": "2",
+SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 152 : 156", "length": "3.05", "gap": "1", "layers": "2",
         "width": "75 : 100", "weight": "300"}
 PIECE = {"length": "1.2", "putty": "60", "wet": "80"}
 HOURS = [{"at": f"{hour % 24}:00", "temperature": str(15 + hour * 7 % 20)} for hour in range(8, 32)]
@@ -25,6 +25,9 @@ QUESTIONS = [
     ("boat", "one row, copies, layers and length", {"joints": [{"copies": "100", "layers": "8", "length": "200"}]}),
     ("boat", "60 such rows", {"joints": [{"copies": "100", "layers": "8", "length": "200"}] * 60}),
     ("boat", "60 joints", {"joints": _joints(60)}),
+    ("boat", "60 joints, no two alike", {"joints": [dict(one, thickness=f"{4 + place / 10:.1f}",
+                                                         length=f"{3 + place / 143:.3f}")
+                                                    for place, one in enumerate(_joints(60))]}),
     ("boat", "60 joints of 9 angles", {"joints": _joints(60, angle=" : ".join(str(110 + 5 * n) for n in range(9)))}),
     ("boat", "as many pieces as are taken", {"joints": _joints(1, kind="inside", angle="90", layers="1", length="20",
                                                                copies="58")}),

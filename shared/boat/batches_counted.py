@@ -13,6 +13,7 @@ from ..plan.batch_counts import Counted, of_plan, together
 from ..words.numbers import shown
 from . import shopping
 
+PIECES = tuple([item for item in plan.INPUTS if item.name == "pieces"])
 WARMTH, ASSUMED = 293.15, "20 °C"  # [K], and as typed: where no temperature is, and the batches say so (own judgement)
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
@@ -38,19 +39,25 @@ def handed(values):
     return pairs
 
 
-def plan_values(values, pieces):
-    """The values of a plan of these pieces as `boat_pieces` hands them over, at the assumed temperature where none is
-    typed; None where it has none."""
-    tree = links.tree(handed(values) + [["temperature", ASSUMED], ["units", values["units"]]])
-    typed = [tuple(piece[1:]) for piece in pieces]  # without its name
+def _shared(values):
+    """What all plans of a boat read alike, with one piece in it, and the errors of it: read once."""
+    return once(values, "shared with plans", lambda: read(plan.INPUTS, links.tree(handed(values) + [
+        ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
+        ["pieces.0.wet", "1 g/m"]])))
+
+
+def plan_values(values, typed):
+    """The values of a plan of these pieces as `boat_pieces` hands them over, each without its name, at the assumed
+    temperature where none is typed; None where it has none."""
+    shared, errors = _shared(values)
     unlike = dict([(one, None) for one in typed])  # copies are alike, and read once
-    tree["pieces"] = [dict(one) for one in unlike]
-    found, errors = read(plan.INPUTS, tree)
-    if errors or checked((plan.check_asked,), found):
+    read_of, more = read(PIECES, {"pieces": [dict(one) for one in unlike], "units": values["units"]})
+    if errors or more:
         return None
-    rows = dict(zip(unlike, found["pieces"]))
-    found["pieces"] = [dict(rows[one], place=place) for place, one in enumerate(typed)]
-    return found
+    rows = dict(zip(unlike, read_of["pieces"]))
+    found = dict(shared, pieces=[dict(rows[one], place=place) for place, one in enumerate(typed)])
+    found["_made"] = once(values, "alike in plans", dict)  # how much stays calm, which hangs on no piece
+    return None if checked((plan.check_asked,), found) else found
 
 
 def largest(values) -> float:
@@ -64,10 +71,9 @@ def why_largest(values) -> str:
 
 
 def _largest(values):
-    found, _ = read(plan.INPUTS, links.tree(handed(values) + [
-        ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
-        ["pieces.0.wet", "1 g/m"]]))
+    found = dict(_shared(values)[0])
     found.setdefault("system", values["system"])  # one that a plan would refuse for its times
+    found["_made"] = once(values, "alike in plans", dict)
     return day.largest(found), day.why_largest(found, day.limits(found)[0])
 
 
@@ -80,12 +86,15 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
 
 def counted(values, plans) -> Counted:
     """All plans of a boat. plans: (pieces as `plan_values` takes them, putty [kg], wet-out [kg]) of each"""
-    found, most = [], largest(values)
+    found, most, alike = [], largest(values), {}
     for pieces, putty, wet in plans:
-        asked = plan_values(values, pieces)
-        made = _made(asked, len(plans) <= FULLY) if asked else None
-        found.append(of_plan(made) if made and made.crews else by_mass(
-            putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"]))
+        typed = tuple([tuple(piece[1:]) for piece in pieces])  # without its name
+        if typed not in alike:
+            asked = plan_values(values, typed)
+            made = _made(asked, len(plans) <= FULLY) if asked else None
+            alike[typed] = of_plan(made) if made and made.crews else by_mass(
+                putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
+        found.append(alike[typed])
     return together(found)
 
 

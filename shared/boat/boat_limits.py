@@ -10,7 +10,7 @@ from ..words.lengths import metres
 
 MOST_PIECES = 1000  # of tape and peel ply
 MOST_FACES = 600  # of seams, every copy
-MOST_ANGLES = 200  # along all seams
+MOST_ANGLES = 240  # along all seams
 MOST_ROLLS = 60  # of one kind
 WIDEST_PACKS = 100  # times the smallest
 SPLIT = "or split the boat in two, each half a boat by itself"

@@ -26,7 +26,11 @@ def faces(text: str):
 
 
 def spec_of(row, values):
-    """The seam's spec of one row."""
+    """The seam's spec of one row, made once to be checked and to be worked out."""
+    return once(values, "spec " + str(row["place"]), lambda: _spec_of(row, values))
+
+
+def _spec_of(row, values):
     spec = dict(seam.ASSUMED)
     for name in OWN:
         if name in values:
@@ -54,13 +58,13 @@ _seen = []  # what the rows gave last time, by place: on a phone one row changes
 def seams(values):
     """(row, spec, Seam, its line) of every joint."""
     shared = [values.get(name) for name in OWN]
-    found = []
+    found, shapes = [], {}
     for place, row in enumerate(values["joints"]):
         if place < len(_seen) and _seen[place][0] is row and _seen[place][1] == shared:
             found.append(_seen[place][2])
             continue
         spec = spec_of(row, values)
-        made = seam.seam(spec)
+        made = seam.seam(spec, shapes)
         coves = joint_lines.coves(spec) if row["kind"] in seam.COVED else []
         radii = [int(size[0] * 1000 + 0.5) for _, _, _, size in coves if size[0]]
         kept = (row, spec, made, joint_line(row, made, coves, row["units"]), radii)

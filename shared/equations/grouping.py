@@ -25,6 +25,8 @@ def furthest(laying, start):
 
     start: of the first mixing [s]
     """
+    if laying.profile.constant:
+        start = 0.0  # at one temperature the hour changes nothing
     if laying.run is None or laying.run[0] != start:
         laying.run = (start, _furthest(laying, start))
     return laying.run[1]

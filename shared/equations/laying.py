@@ -117,6 +117,8 @@ class Laying:
 
     def changed(self, crew=None, windows=None, profile=None):
         """The same pieces with other hands, another hardener or at another temperature."""
+        if crew is None and windows is None and profile is self.profile:
+            return self  # with what was found of it
         return Laying(
             self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self
         )

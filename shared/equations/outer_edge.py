@@ -95,17 +95,19 @@ def largest_round(angle: float, thickness: float, gap: float = 0.0, bevel: float
     return opening(angle, thickness, gap, bevel).outer / cos(angle / 2)
 
 
-def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0) -> float:
+def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0,
+                 edges=None) -> float:
     """The opening filled out to a round-over that is tangent to both outer faces:
         square edges that touch, r <= t: t**2 tan(d / 2) - r**2 (tan(d / 2) - d / 2),  d = pi - a
 
     angle: a [rad]; thickness: t [m]; radius: r [m], 0 for a sharp edge; gap: g [m]; bevel: b [rad]
+    edges: their `opening` where it is known already
     returns: [m2]; where the rounding takes wood, only what lies between the edges counts; plane geometry
     >>> round(rounded_area(pi / 2, 1.0, 1.0), 6), round(rounded_area(pi / 2, 1.0, 0.0), 6)
     (0.785398, 1.0)
     """
     x = (pi - angle) / 2
-    found = opening(angle, thickness, gap, bevel)
+    found = edges or opening(angle, thickness, gap, bevel)
     if radius <= found.outer / sin(x) + SLACK:
         whole = (found.inner + found.outer) * found.depth
         return whole + found.outer * found.outer * tan(x) - radius * radius * excess(x)

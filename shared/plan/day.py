@@ -70,15 +70,15 @@ def lowest(values) -> float:
 def calm(values) -> float:
     """What bag and cup each hold without running away at the warmest of the day [kg]; the cup alone where no piece takes
     putty."""
-    return once(values, "calm", lambda: _calm(values))
+    cup = once(values, "calm cup", lambda: _calm(values, "cup", 0.0))
+    if not has_putty(values):
+        return cup
+    return min(once(values, "calm bag", lambda: _calm(values, "bag", values["filler"] / (1 + values["filler"]))), cup)
 
 
-def _calm(values):
+def _calm(values, container, filler):
     warmest = max([point[1] for point in profile(values).points])
-    timings, filler = read_timings(values["timings"]), values["filler"] / (1 + values["filler"])
-    cup = largest_pot(values["system"], "cup", warmest, timings=timings)
-    return min(largest_pot(values["system"], "bag", warmest, filler=filler, timings=timings), cup) if has_putty(
-        values) else cup
+    return largest_pot(values["system"], container, warmest, filler=filler, timings=read_timings(values["timings"]))
 
 
 def largest(values) -> float:
@@ -108,10 +108,19 @@ def hands(values) -> int:
     return int(values["people"] or values["crew"]["hands"])
 
 
+def _kind(row):
+    """What a row is but for its name and its place."""
+    return row["length"], row["putty"], row["wet"], row["layers"], row["position"]
+
+
+def _name(row):
+    return row["name"] or "Piece " + str(row["place"] + 1)
+
+
 def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
     """A row of the form as work: how long each step takes. cut: into how many equal parts; part: which of them."""
     length = (row["length"] + (cut - 1) * overlap) / cut
-    name = row["name"] or "Piece " + str(row["place"] + 1)
+    name = _name(row)
     if cut > 1:
         name += " ({} of {})".format(part + 1, cut)
     layers = row["layers"]
@@ -167,20 +176,30 @@ def cut_pieces(values, people, windows, warmth, limit):
     returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
     """
     speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
-    whole = [piece(row, speeds, position) for row in values["pieces"]]
+    # pieces that are alike but for their names, as copies are, are looked at once
+    alike, whole = {}, []
+    for row in values["pieces"]:
+        known = alike.get(_kind(row))
+        if known is None:
+            known = alike[_kind(row)] = piece(row, speeds, position)
+        whole.append(Piece(*((_name(row),) + tuple(known)[1:])))
     work = laying(values, whole, people, windows, warmth, limit)
     if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
         return work, [], []
-    pieces, cuts, hopeless = [], [], []
+    pieces, cuts, hopeless, alike = [], [], [], {}
     for place, row in enumerate(values["pieces"]):
-        failed, held = work.one_piece(place)
-        parts, found = 1, [whole[place]]
-        if not held and values["long"] == "cut" and limit.most is not None and not limit.alone:
-            parts = max(1, _parts_by_size(values, row, limit.most) - 1)  # fewer are surely too large
-        while not held and values["long"] == "cut" and parts < MOST_PARTS:
-            parts += 1
-            first = piece(row, speeds, position, parts, values["overlap"])  # they are all alike
-            held = laying(values, [first], people, windows, warmth, limit).one_piece(0)[1]
+        kind, found = _kind(row), [whole[place]]
+        if kind not in alike:
+            failed, held = work.one_piece(place)
+            parts = 1
+            if not held and values["long"] == "cut" and limit.most is not None and not limit.alone:
+                parts = max(1, _parts_by_size(values, row, limit.most) - 1)  # fewer are surely too large
+            while not held and values["long"] == "cut" and parts < MOST_PARTS:
+                parts += 1
+                first = piece(row, speeds, position, parts, values["overlap"])  # they are all alike
+                held = laying(values, [first], people, windows, warmth, limit).one_piece(0)[1]
+            alike[kind] = parts, failed, held
+        parts, failed, held = alike[kind]
         if not held:
             hopeless.append(failed)
         elif parts > 1:
@@ -205,13 +224,15 @@ class Plan:
         self.profile = profile(values)
         self.times = WorkingTimes(values, self.profile)
         self.windows = self.times.windows()
-        self.coolest = self.profile.held(min([point[1] for point in self.profile.points]))
+        self.coolest = self.profile if self.profile.constant else self.profile.held(
+            min([point[1] for point in self.profile.points]))
         self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
         self.crews, self.failed, self.standing = [], None, None
         self.parts = None
         self.stuck = None  # the work of the crew whose group failed
-        self.limit, warmth = self._fitting()
-        self._cut(warmth)
+        self.limit, warmth, cut = self._fitting()
+        if not cut:
+            self._cut(warmth)
         if self.hopeless:
             return
         if not self._group() and warmth is self.coolest and self._may_cut_shorter():
@@ -228,7 +249,7 @@ class Plan:
             self.values, self.people, self.windows, warmth, self.limit)
 
     def _fitting(self):
-        """The first limit under which all is laid in time, and the temperature the pieces are cut for."""
+        """The first limit under which all is laid in time, the temperature the pieces are cut for, whether they are."""
         tried = limits(self.values)
         for self.limit in tried[:-1]:
             if not self.limit.alone and surely_too_many(self.values, self.limit.most, self.people):
@@ -239,8 +260,8 @@ class Plan:
                 except InputError:  # too many pieces, cut so small
                     continue
                 if not self.hopeless and self._fits():
-                    return self.limit, warmth
-        return tried[-1], self.coolest
+                    return self.limit, warmth, True
+        return tried[-1], self.coolest, False
 
     def _fits(self):
         for work, start in self._parts():
@@ -257,8 +278,6 @@ class Plan:
 
     def _parts_of_whole(self):
         parts = runs(self.whole.pieces, self.people)
-        if self.counted and self.profile.constant and len(parts) == 1:
-            return [(self.whole, 0.0)]  # at one temperature the hour changes nothing, and the run is kept
         made = [self.work()] if len(parts) == 1 else [
             laying(self.values, pieces, self.people, self.windows, self.profile, self.limit) for pieces in parts]
         # one scale: one crew after the other

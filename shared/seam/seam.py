@@ -79,17 +79,24 @@ def inside_section(spec, size, angle: float) -> float:
 def outside_section(spec, angle: float) -> float:
     """Putty of an outside corner across the seam [m2], less what the inside work has pressed through already."""
     t, gap, bevel = spec["thickness"], spec["gap"], spec["bevel"]
-    opened = outer_edge.v_area(angle, t, gap, bevel)
-    found = opened
+    edges = outer_edge.opening(angle, t, gap, bevel)
+    found = opened = (edges.inner + edges.outer) * edges.depth  # as `outer_edge.v_area`
     if spec["finish"] != CHORD:
-        found = outer_edge.rounded_area(angle, t, round_over(spec) if spec["finish"] == ROUND else 0.0, gap, bevel)
+        found = outer_edge.rounded_area(angle, t, round_over(spec) if spec["finish"] == ROUND else 0.0, gap, bevel,
+                                        edges)
     inward = 2 * bevel > pi - angle + 1e-12  # the opening lies inside and is not the outside's work
     if inward or (spec["kind"] == BOTH and pressed_through(spec, angle)):
         found = max(0.0, found - opened)
     return found
 
 
-def _putty_inside(spec, size, turned):
+def _alike(spec, shapes, more):
+    """What was found of the sections of this shape, to be added to: shapes of one boat are often alike."""
+    return None if shapes is None else shapes.setdefault((spec["kind"], spec["thickness"], spec["gap"], spec["bevel"],
+                                                          more), {})
+
+
+def _putty_inside(spec, size, turned, shapes):
     def section(angle):
         return inside_section(spec, size, bulkhead.other_angle(angle) if turned else angle)
 
@@ -97,15 +104,16 @@ def _putty_inside(spec, size, turned):
         return cove.sized(size, bulkhead.other_angle(angle) if turned else angle)[1]
 
     splits = (pi - size.flat, size.flat, pi - 2 * spec["bevel"])
-    return changing_angle.summed(section, spec["stations"], splits, regime)
+    return changing_angle.summed(section, spec["stations"], splits, regime, _alike(spec, shapes, (size, turned)))
 
 
-def _putty_outside(spec):
+def _putty_outside(spec, shapes):
     def regime(angle):
         return round_over(spec) > outer_edge.largest_round(angle, spec["thickness"], spec["gap"], spec["bevel"]) + 1e-9
 
     return changing_angle.summed(lambda angle: outside_section(spec, angle), spec["stations"],
-                                 (pi - 2 * spec["bevel"],), regime)
+                                 (pi - 2 * spec["bevel"],), regime,
+                                 _alike(spec, shapes, (spec["finish"], spec["round_over"])))
 
 
 def _foot(spec):
@@ -113,17 +121,17 @@ def _foot(spec):
                                  spec["stations"], (pi / 2,))
 
 
-def faces(spec):
-    """The faces of a seam in the order of the work, each with its putty and its layers."""
+def faces(spec, shapes=None):
+    """The faces of a seam in the order of the work, each with its putty and its layers. shapes: as for `seam`"""
     kind, length = spec["kind"], changing_angle.length(spec["stations"])
     found = []
     if kind in (INSIDE, BOTH):
-        found.append(("inside", FIRST, False, _putty_inside(spec, rule(spec), False)))
+        found.append(("inside", FIRST, False, _putty_inside(spec, rule(spec), False, shapes)))
     if kind in (OUTSIDE, BOTH):
-        found.append(("outside", SECOND if kind == BOTH else FIRST, False, _putty_outside(spec)))
+        found.append(("outside", SECOND if kind == BOTH else FIRST, False, _putty_outside(spec, shapes)))
     if kind == BULKHEAD:
-        found.append(("one side", FIRST, False, _putty_inside(spec, rule(spec), False) + _foot(spec)))
-        found.append(("other side", SECOND, True, _putty_inside(spec, rule(spec, SECOND), True)))
+        found.append(("one side", FIRST, False, _putty_inside(spec, rule(spec), False, shapes) + _foot(spec)))
+        found.append(("other side", SECOND, True, _putty_inside(spec, rule(spec, SECOND), True, shapes)))
     if kind == BUTT:
         found.append(("one face", FIRST, False, spec["gap"] * spec["thickness"] * length))
         found.append(("other face", SECOND, False, 0.0))
@@ -151,9 +159,9 @@ def over(face, spec) -> Over:
     return Over(glass, taped, widest, widest + 2 * spec["ply_margin"] if widest and spec["ply"] == "yes" else 0.0)
 
 
-def seam(spec) -> Seam:
-    """All that goes onto one copy of a seam."""
-    work = faces(spec)
+def seam(spec, shapes=None) -> Seam:
+    """All that goes onto one copy of a seam. shapes: a dict that the seams of one question share, None for one alone"""
+    work = faces(spec, shapes)
     length = changing_angle.length(spec["stations"])
     glass = taped = ply_area = ply_width = weave_area = thickest = 0.0
     for face in work:

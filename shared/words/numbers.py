@@ -76,6 +76,9 @@ def thousands(typed: str) -> str:
     >>> thousands("1,000 g"), thousands("1.000"), thousands("0.125"), thousands("12.5"), thousands("1,0000")
     (',', '.', '', '', '')
     """
+    behind = [typed.partition(mark)[2][:3] for mark in ",."]
+    if not [three for three in behind if len(three) == 3 and digits(three)]:
+        return ""  # as most is typed
     figures = _split(_tidied(typed))[0].lstrip("+-")
     for mark in ",.":
         before, found, behind = figures.partition(mark)
