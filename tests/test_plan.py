@@ -704,7 +704,7 @@ def test_a_day_of_both_counts_what_each_batch_takes():
 
 @pytest.mark.parametrize("people", ["1", "2", "3"])
 def test_a_day_of_tape_alone_is_told_step_by_step_and_teaches_the_rates(people):
-    """Each tap tells the next step; a first contact is told back from the end of mixing; the last one goes to the log."""
+    """Each tap tells the next step; a first contact is told back from the end of mixing; the last goes to the log."""
     done, minute = [], 10
     while True:
         found = answered(pieces=TAPE[:2], people=people, running="yes", clock=f"8:{minute}", done=done)

@@ -1,7 +1,8 @@
 """Boat pieces: the seams of the boat as pieces of a plan, face by face, in the order in which the boat lists them.
 
 Each face is a piece of its own: its cove is placed, tooled, taped and rolled by itself, so a bulkhead is twice its
-length of work. A face that takes tape and no putty, or putty and no tape, is a piece too. The outside is another plan: the hull is turned in between, when the inside has cured.
+length of work. A face that takes tape and no putty, or putty and no tape, is a piece too. The
+outside is another plan: the hull is turned in between, when the inside has cured.
 """
 from ..equations import changing_angle, laminate
 from ..forms.memo import once

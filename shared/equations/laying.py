@@ -13,7 +13,7 @@ Every window counts only up to a share of it.
 A group without putty is tape alone, on a face that has no soft cove: nothing is bagged, placed or tooled, its first mix
 is the wet-out resin. It is bound by its cup, which must be empty, onto the tray, within the pot life of the mass in it,
 and by the film. A group without tape is putty alone: the bag binds it, and the cove must be tooled while it is soft.
-Of a group with both all tape is taken to go on soft coves, also where some of its pieces have only one: to the safe side.
+Of a group with both, all tape is taken to go on soft coves, also where some of its pieces have only one: the safe side.
 """
 
 from collections import namedtuple
@@ -37,7 +37,8 @@ Piece = namedtuple(
     "Piece", ("name", "length", "putty", "wet", "place", "tool", "clean", "wetting", "lay", "roll", "cover")
 )
 # first, last: pieces, last excluded; one_mix, together (two people at once): how it is done; putty, wet: to mix [kg];
-# placed: bag empty, of tape alone its cup; placed .. covered: times [s]; slack: the least of what is left of any window [s]; limit: that window's name
+# placed: bag empty, of tape alone its cup; placed .. covered: times [s]; slack: the least of what is left
+# of any window [s]; limit: that window's name
 Laid = namedtuple(
     "Laid",
     (
@@ -79,8 +80,7 @@ def _sums(values):
 
 
 def in_pot(laid):
-    """What a group has in its bag, of tape alone in its cup [kg]; with one mix for both the wet-out resin is in the bag's
-    too until it is poured off."""
+    """What a group has in its bag, of tape alone in its cup [kg]; one mix for both counts whole, until it is parted."""
     return laid.putty + laid.wet if laid.one_mix else laid.putty or laid.wet
 
 
@@ -110,7 +110,7 @@ class Laying:
         self.whole = 1 + self.after * len(self.hands)  # a whole batch, as times of its rolling
 
     def needed(self, first, last):
-        """What the pieces from `first` to before `last` take with what stays behind and the spare [kg]: (putty, wet)."""
+        """What the pieces from `first` to before `last` take, what stays behind and spare in it [kg]: (putty, wet)."""
         mixing = self.mixing
         more, putty, wet = 1 + mixing.spare, self.putty[last] - self.putty[first], self.wet[last] - self.wet[first]
         return putty * more + mixing.left_putty if putty else 0.0, wet * more + mixing.left_wet if wet else 0.0
@@ -316,7 +316,7 @@ class Laying:
         return nearest
 
     def _of_one_kind(self, first, last, moment, chains, putty, wet):
-        """The same of tape alone or putty alone: one mix, side by side where there are two, else one after the other."""
+        """The same of tape alone or putty alone: one mix, side by side where there are two."""
         mixing, nearest = self.mixing, None
         amounts = (max(putty, mixing.least * (1 + mixing.filler)) if putty else 0.0,
                    max(wet, mixing.least) if wet else 0.0)

@@ -47,7 +47,8 @@ def slower_hardener(windows, times):
 
 def two_bags(windows):
     """The putty of each batch in two bags of half the mass, the wet-out resin of tape alone in two cups."""
-    return Windows(lambda mass: windows.pot(mass / 2), lambda mass: windows.cup(mass / 2), windows.soft, windows.film, windows.share)
+    return Windows(lambda mass: windows.pot(mass / 2), lambda mass: windows.cup(mass / 2), windows.soft,
+                   windows.film, windows.share)
 
 
 def cooler(profile, less):

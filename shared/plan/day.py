@@ -62,14 +62,12 @@ def has_putty(values) -> bool:
 
 
 def lowest(values) -> float:
-    """The smallest mix with its filler, where there is putty, that the scale measures in ratio [kg]; wet-out resin takes
-    no more."""
+    """The smallest mix that the scale measures in ratio [kg], of putty with its filler; wet-out resin takes no more."""
     return smallest(values) * (1 + values["filler"] if has_putty(values) else 1)
 
 
 def calm(values) -> float:
-    """What bag and cup each hold without running away at the warmest of the day [kg]; the cup alone where no piece takes
-    putty."""
+    """What bag and cup each hold without running away at the warmest of the day [kg]; no bag where none is filled."""
     cup = once(values, "calm cup", lambda: _calm(values, "cup", 0.0))
     if not has_putty(values):
         return cup

@@ -108,8 +108,8 @@ def check_asked(values):
                                              "or the smallest honest mix")
     for row in values["pieces"]:
         if not row["putty"] and not row["wet"]:
-            raise InputError("pieces.{}.putty".format(row["place"]), "Putty: with neither putty nor wet-out resin there "
-                             "is nothing to do here. Type one of the two, or take the piece out")
+            raise InputError("pieces.{}.putty".format(row["place"]), "Putty: with neither putty nor wet-out resin "
+                             "there is nothing to do here. Type one of the two, or take the piece out")
     if values["temperature_is"] == "points":
         _check_points(values)
 

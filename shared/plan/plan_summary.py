@@ -45,7 +45,8 @@ def _summary(values, plan, batches):
     crews = "" if len(plan.crews) == 1 else ", " + str(len(plan.crews)) + " pairs side by side"
     found = [
         line("batches", "To mix", count, "", count_text(count) + crews, rough=_remembered(values, plan), rank=ANSWER),
-        line("end", "Last peel ply down" if any([batch.laid.wet for batch in batches]) else "Last edges clean", end, "s", moment(plan, end), rank=ANSWER,
+        line("end", "Last peel ply down" if any([batch.laid.wet for batch in batches]) else "Last edges clean",
+             end, "s", moment(plan, end), rank=ANSWER,
              rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
     ]
     limit, ended, all_ended = advice.binding(plan)

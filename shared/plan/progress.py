@@ -64,8 +64,8 @@ BEFORE = 6 * 3600.0  # s before its start that a day may be begun or looked at; 
 
 
 def time_now(values):
-    """The time now [s after the first midnight], or None where the day is only planned, or where what is told of it lies
-    ahead: then it is the clock of another day."""
+    """The time now [s after the first midnight]; None where the day is only planned, and on another day: there what was
+    told lies ahead."""
     start = values["start"]
     if values["now"] is not None:
         return start + values["now"]

@@ -55,11 +55,13 @@ def too_large(values, work, failed):
             text = "{} cannot be laid: whole it takes a mix of {}, cut small still above the largest wanted, {}."
             change = FINER + ", or " + change
         return [words("no_plan", "No plan", text.format(name, told(own, "g", units, UP), most),
-                      rough="filler counted in" if failed.putty else "", rank=WARN), words("change", "Change", change, rank=BESIDE)]
+                      rough="filler counted in" if failed.putty else "", rank=WARN),
+                words("change", "Change", change, rank=BESIDE)]
     mixed = max(failed.putty + failed.wet if failed.one_mix else failed.putty, failed.wet)
     least = told(floor if floor > over else mixed, "g", units, UP)
     text = "{} cannot be laid: no mix below {} is measured honestly, and the largest wanted is {}."
     why = "by the scale, the ratio and the ratio error that the label allows" if values["smallest"] is None else (
         "the smallest honest mix was typed")
-    return [words("no_plan", "No plan", text.format(name, least, most), rough=why + ("; filler counted in" if failed.putty else ""), rank=WARN),
+    return [words("no_plan", "No plan", text.format(name, least, most), rank=WARN,
+                  rough=why + ("; filler counted in" if failed.putty else "")),
             words("change", "Change", FINER + ", or a larger mix.", rank=BESIDE)]

@@ -23,8 +23,8 @@ HARD = {SOFT: "cove hard", FILM: "wet tape stiff"}
 
 
 def timeline(values, plan):
-    """The day from left to right, a row for each batch and hand, and where each cove stops being soft, of tape alone where
-    its film stiffens."""
+    """The day from left to right, a row for each batch and hand, and where each cove stops being soft; of tape alone,
+    where its film stiffens."""
     batches = plan.followed()
     start = min([batch.start for batch in batches])
     end = max([batch.steps[-1].end for batch in batches])

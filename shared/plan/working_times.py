@@ -165,4 +165,5 @@ class WorkingTimes:
         return BY_RULE + (" from " + OWN_TIMING if self.own and self.rule_start == OWN_TIMING else "")
 
 
-NAMES = ((POT, "Putty in the bag"), (CUP, "Wet-out resin in the cup"), (SOFT, "The cove stays soft"), (FILM, "Wet tape stays wet"))
+NAMES = ((POT, "Putty in the bag"), (CUP, "Wet-out resin in the cup"), (SOFT, "The cove stays soft"),
+         (FILM, "Wet tape stays wet"))
