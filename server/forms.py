@@ -1,7 +1,7 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.numbers import digits
-from covemix.shared.words.units import SYSTEMS
+from covemix.shared.words.units import SYSTEMS, sign
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 
@@ -10,10 +10,13 @@ class Form:
     """The state of one screen's form. inputs: declarations as data; pairs: dotted name and typed text.
 
     told: lines of the answer by name, for the rows of a group that they are about
+    tools: the units that the tools show, by the name of their pick
     """
 
-    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str], told=None):
+    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str], told=None,
+                 tools: dict[str, str] | None = None):
         self.typed = dict(reversed(list(pairs)))
+        self.tools = tools or {}
         self.given = set(self.typed)
         self.errors, self.understood, self.told = errors, understood, told or {}
         self.choices = default_choices(inputs)
@@ -22,10 +25,13 @@ class Form:
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
                                   for place, row in enumerate(item["default"]) for name, text in row.items())
 
-    @staticmethod
-    def blank() -> "Form":
+    def blank(self) -> "Form":
         """The form of a row that nobody has typed in."""
-        return Form([], (), {}, {})
+        return Form([], (), {}, {}, tools=self.tools)
+
+    def unit_of(self, item: dict) -> str:
+        """The unit of a bare number in a field: of the tool that shows it, or of the user's system."""
+        return sign(self.tools.get(item.get("tool", ""), "")) or item["unit"]
 
     def asked(self, path: str, item: dict) -> bool:
         """Whether a field is in the form with the choices as they stand; the page asks the same of the declaration."""

@@ -5,6 +5,7 @@ from urllib.parse import urlencode
 from covemix.shared.catalogue.recalled import RELEASE
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
+from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
 from covemix.shared.words.units import METRIC, SYSTEMS
 from jinja2 import Environment, FileSystemLoader, select_autoescape
@@ -103,7 +104,8 @@ class Pages:
             refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(units),
             errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
-                      {line["name"]: line for _, one in answer["answers"] for line in one["lines"]}),
+                      {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
+                      units_of_tools(moves.screen_inputs(screen), tree, units)),
             labels={move.name: move.label for move in moves.MOVES},
             folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"

@@ -5,13 +5,14 @@ import re
 import cases
 import pytest
 from covemix.server.build import HOUSE
-from covemix.shared.door import moves
+from covemix.shared.door import card, handover, moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.declared import with_units
 from covemix.shared.forms.quantities import Amount, Number, Parts
+from covemix.shared.pour.measured_out import FIELDS
 from covemix.shared.things.records_shed import RECORDS
-from covemix.shared.words.units import METRIC, US
+from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
 from house import app
 from starlette.testclient import TestClient
 
@@ -103,8 +104,10 @@ def test_no_text_of_a_form_keeps_a_metric_figure_in_us_units(name):
     assert [text for text in found if not METRIC_THINGS.search(text)] == []
 
 
-# what is made in metric: a built-in scale that shows grams
-OWN_SCALE = {"step": "0.1 oz", "most": "20 lb"}
+# what is made in metric, and shows it to everybody: a built-in scale that shows grams, marks in mL
+OWN_TOOLS = {"scale": {"step": "0.1 oz", "most": "20 lb"},
+             "graduated": {"holds": "16 US fl oz", "step": "0.5 US fl oz"},
+             "syringes": {"holds": "2 US fl oz", "steps": "0.05 US fl oz"}}
 COUNTS = {"plan": 25, "clock": 25, "boat": 50, "heat": 50, "sources": 3}
 
 
@@ -115,8 +118,7 @@ def test_no_answer_keeps_a_metric_figure_in_us_units(name):
     for request in cases.different(name, COUNTS.get(name, 150), seed=12):
         typed = without_units(request["typed"] if "typed" in request else links.tree(request["pairs"]))
         typed["units"] = US
-        if any(item.name == "scale" for item in moves.module(name).INPUTS):
-            typed["scale"] = OWN_SCALE
+        typed.update({item.name: OWN_TOOLS[item.name] for item in moves.module(name).INPUTS if item.name in OWN_TOOLS})
         answer = json.loads(call(json.dumps({"move": name, "typed": typed})))
         answered += not answer["errors"]
         for text in texts([answer["lines"], answer["errors"], answer.get("steps", []), answer["figures"]]):
@@ -225,3 +227,110 @@ def test_where_an_answer_leads_its_numbers_mean_what_they_were(name):
     for system in systems:
         for pair, unit in (("system.pot_mass", "4 oz"), ("system.pot_temperature", "72 °F")):
             assert system[pair] == unit
+
+
+# every field that takes what an instrument of the kit shows, by the pick of that instrument
+SHOWN = {"scale": {"readings.shown", "in_cup.mass", "filler_in", "batches.mixed", "batches.before", "batches.after"},
+         "syringes": {"drawn.volume"}, "graduated": {"levels.volume"}}
+BY_WAY = {"scale": "scale", "syringes": "syringes", "graduated": "graduated"}
+IN_OZ = {"scale": {"step": "0.05 oz"}, "syringes": {"holds": "2 US fl oz", "steps": "0.1 US fl oz"},
+         "graduated": {"holds": "16 US fl oz", "step": "1 US fl oz"}}
+
+
+def of_tools(declared):
+    return [(path, item) for path, item in leaves(declared) if item.tool]
+
+
+def test_what_an_instrument_shows_is_declared_once_and_everywhere():
+    """A field of a screen that has the instrument; and each instrument of the kit that has a unit has such fields."""
+    found = {}
+    for screen, _ in moves.SCREENS:
+        declared = moves.screen_inputs(screen)
+        picks = {item.name: item.record for item in declared if item.kind == "pick"}
+        for path, item in of_tools(declared):
+            shows = next(one for one in picks[item.tool].fields if one.name == picks[item.tool].shows)
+            assert BY_NAME[shows.unit].quantity == BY_NAME[item.unit].quantity, path
+            found.setdefault(item.tool, set()).add(path)
+    assert found == SHOWN
+    assert {record.name for record in RECORDS if record.shows} == set(SHOWN)
+
+
+@pytest.mark.parametrize("system", [METRIC, US])
+@pytest.mark.parametrize("tool", SHOWN)
+def test_a_bare_number_is_in_the_unit_of_the_instrument(tool, system):
+    """Old main: with a scale that shows grams "187" was read as 187 oz in US units, and Pour said "187 g" above it."""
+    declared = moves.screen_inputs("pour")
+    picked = next(item for item in declared if item.name == tool)
+    for chosen in [row[0] for row in picked.record.rows] + [IN_OZ[tool], None]:
+        typed = chosen if isinstance(chosen, dict) else picked.record.row(chosen or picked.default)
+        unit = re.search(r"[A-Za-z].*", typed[picked.record.shows])[0]
+        for path, item in of_tools(declared):
+            if item.tool != tool:
+                continue
+            group, _, field = path.partition(".")
+            tree = {"units": system, "way": BY_WAY[tool], "thicken": "yes", "rescue": "yes"}
+            tree |= {} if chosen is None else {tool: chosen}
+            row = {"mixed": "9", "before": "9", "after": "8"} if group == "batches" else {}
+            for text in ("7", "7 " + unit):
+                tree[group] = [row | {field: text}] if field else text
+                values, errors = inputs.read(declared, tree)
+                assert [one for one in errors if one.field.startswith(group)] == []
+                read = values[group][0][field] if field else values[group]
+                assert read == pytest.approx(to_si(7.0, find(unit, BY_NAME[item.unit].quantity)[0].name), rel=1e-12)
+            spelled = with_units(declared, {**tree, group: [{field: "7"}] if field else "7"}, system)[group]
+            assert (spelled[0][field] if field else spelled) == "7 " + unit, path
+
+
+@pytest.mark.parametrize("way, line", [("scale", "reading_a"), ("syringes", "drawn_a"), ("graduated", "level_a")])
+def test_what_is_told_of_an_instrument_is_in_its_unit_and_taken_when_typed_back(way, line):
+    """The figure on Pour, the one in the step, and the number alone typed below it: one unit."""
+    group, field, _ = FIELDS[way]
+    for tool in (None, IN_OZ[way]):
+        typed = {"units": US, "way": way, "system.densities": "1.1 : 1.0"} | ({} if tool is None else {way: tool})
+        told = {one["name"]: one for one in moves.answer("measure", typed)["lines"]}[line]
+        unit = "g" if way == "scale" else "mL"
+        figure, _, behind = told["text"].partition(" ")
+        assert behind == (unit if tool is None else {"g": "oz", "mL": "US fl oz"}[unit])
+        again = moves.answer("pouring", {**typed, group: [{field: figure}]})
+        assert again["errors"] == []
+        assert {one["name"]: one for one in again["steps"]}[line]["figure"] == told["text"]
+
+
+def test_with_a_scale_that_shows_grams_the_filler_is_weighed_in_grams():
+    typed = {"units": US, "thicken": "yes", "rescue": "yes", "in_cup": [{"mass": "187"}, {"mass": "40"}],
+             "filler_in": "20"}
+    for move, name in (("thicken", "filler"), ("thicken", "first_filler"), ("rescue", "add_b"),
+                       ("rescue", "add_filler")):
+        asked = typed if move == "rescue" else {"units": US, "thicken": "yes"}
+        lines = {one["name"]: one for one in moves.answer(move, asked)["lines"]}
+        assert lines[name]["text"].endswith(" g"), name
+    steps = moves.answer("pouring", {"units": US, "thicken": "yes"})["steps"]
+    weighed = [one["figure"] for one in steps if one["part"] == "filler" and one["figure"]]
+    assert len(weighed) == 2 and all(one.endswith(" g") for one in weighed)
+
+
+def test_where_no_scale_is_asked_its_fields_are_in_the_users_units():
+    values, _ = inputs.read(moves.screen_inputs("pour"), {"units": US, "way": "stick", "rescue": "yes",
+                                                          "in_cup": [{"mass": "7"}]})
+    assert values["in_cup"][0]["mass"] == pytest.approx(7 * 0.45359237 / 16, rel=1e-12)
+
+
+def test_a_limit_and_a_card_say_the_unit_of_the_scale():
+    typed = {"units": US, "readings": [{"shown": "900000"}]}
+    assert "200000 g" in moves.answer("measure", typed)["errors"][0]["message"]
+    declared = moves.screen_inputs("pour")
+    assert card.told(declared, [["units", US], ["readings.0.shown", "187"]])[-1][1] == "187 g"
+    page = TestClient(app()).get("/", params={"units": US, "readings.0.shown": "187"}).text
+    assert re.search(r'name="readings.0.shown".*?<span class="unit"[^>]*>g</span>', page, re.S)
+
+
+def test_a_link_says_the_unit_of_what_a_scale_shows_and_an_old_one_means_what_it_meant():
+    """Build 0.1.0 read the bare 187 of a link as ounces; a link of today is read alike by both."""
+    pairs = [["units", US], ["readings.0.shown", "187"]]
+    made = handover.handed("pour", pairs)["link"]
+    assert ["readings.0.shown", "187 g"] in made
+    for link, wanted in ((made, "187 g"), (handover.sealed(pairs), "187 oz"), (pairs, "187")):
+        known, refused = handover.opened(moves.screen_inputs("pour"), link, 60)
+        assert refused == "" and dict(known)["readings.0.shown"] == wanted
+    metric = [["readings.0.shown", "187"]]
+    assert dict(handover.handed("pour", metric)["link"])["readings.0.shown"] == "187"

@@ -1,5 +1,6 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from ..forms import links
+from ..forms.declared import units_of_tools
 from ..forms.field_words import find, in_words
 from ..plan.batch_cards import sheets
 from ..words.lines import ANSWER, ASK, MORE, WARN
@@ -13,11 +14,11 @@ def told(inputs, pairs):
     """Pairs of a link as [label, text], in the words of the form; names that nothing declares are left out."""
     tree = links.tree(pairs)
     units = "us" if tree.get("units") == "us" else "metric"
-    found = []
+    found, tools = [], units_of_tools(inputs, tree, units)
     for name, text in pairs:
         known = find(inputs, name.split("."))
         if known:
-            found.append([in_system(known[1], units), in_words(known[2], text, tree, units)])
+            found.append([in_system(known[1], units), in_words(known[2], text, tree, units, tools)])
     return found
 
 

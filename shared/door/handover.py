@@ -1,6 +1,9 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
 from ..forms import inputs, links, recall
+from ..forms.declared import units_of_tools
+from ..forms.quantities import behind
 from ..words.numbers import BLANKS, digits
+from ..words.units import METRIC, SYSTEMS, unit_for
 from . import card, moves
 
 VERSION = 1
@@ -59,7 +62,26 @@ def opened(declared, pairs, length, beside=()):
         return [], (FOREIGN if nothing else STRANGE).format(_named(strange))
     if twice:
         return [], TWICE.format(_named(twice))
+    if [1 for name, _ in pairs if name == "v"]:  # an early build read a bare number in the user's units
+        known = in_words_of_tools(declared, known, "")
     return as_typed(declared, known, pairs), ""
+
+
+def in_words_of_tools(declared, pairs, meant="tool"):
+    """Pairs in which a number that a tool shows says its unit, where the tool's is not the user's.
+
+    meant: "tool" where a bare one is in the unit of its tool, "" where it is in the user's
+    """
+    tree, found = links.tree(pairs), []
+    units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
+    tools = units_of_tools(declared, tree, units)
+    for name, text in pairs:
+        known = card.find(declared, name.split("."))
+        item = known[2] if known else None
+        if item and item.tool and tools.get(item.tool, "") not in ("", unit_for(item.unit, units)):
+            text = behind(text, item.unit, units, tools[item.tool] if meant else "")
+        found.append([name, text])
+    return found
 
 
 def broken_seal(pairs):
@@ -176,7 +198,7 @@ def handed(screen, pairs, build=""):
     tree = links.tree(pairs)
     values, _ = inputs.read(declared, tree)
     answer = moves.screen(screen, tree)
-    pairs = [list(pair) for pair in links.pairs(declared, tree)]
+    pairs = in_words_of_tools(declared, links.pairs(declared, tree))
     made = card.card(screen, declared, pairs, values, answer)
     for sheet in made["sheets"]:
         sheet["pours"] = [[label, sealed(pours, build)] for label, pours in sheet["pours"]]

@@ -18,6 +18,7 @@ class Input:
     kind = ""
     blank = ""
     known = None
+    tool = ""
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
@@ -49,8 +50,11 @@ class Input:
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
         return text == self.default_in(system)
 
-    def with_units(self, typed, system, tree):
-        """What was typed, with the unit of that system behind each number that said none. tree: what is beside"""
+    def with_units(self, typed, system, tree, tools):
+        """What was typed, with its unit behind each number that said none: the one of that system or of its tool.
+
+        tree: what is beside; tools: of `units_of_tools`
+        """
         return typed
 
     def about(self, system):
@@ -106,17 +110,59 @@ def read_into(values, inputs, tree, prefix, errors):
             errors.extend(several.errors)
 
 
-def with_units(inputs, tree, system):
+def with_units(inputs, tree, system, tools=None):
     """A typed tree with a unit behind each number that said none: read in whichever system, it means the same.
 
-    system: the one it was typed in
+    system: the one it was typed in; tools: of `units_of_tools`, where the inputs are fields of a row
     """
     told = dict(tree)
+    if tools is None:
+        tools = units_of_tools(inputs, tree, system)
     for item in inputs:
         for name in (item.name,) + tuple(item.was):
             if told.get(name) is not None:
-                told[name] = item.with_units(told[name], system, tree)
+                told[name] = item.with_units(told[name], system, tree, tools)
     return told
+
+
+def units_of_tools(inputs, tree, system):
+    """The unit in which each tool that is asked shows its figures, by the name of its pick: {"scale": "g"}.
+
+    A scale that shows grams shows them to everybody: what is read off it is in its unit, whatever the user counts in.
+    """
+    found = {}
+    for item in inputs:
+        shows = item.kind == "pick" and item.record.shows
+        if shows and (not item.when or item.asked(_chosen(inputs, tree))):
+            unit = _unit_shown(item, shows, tree, system)
+            if unit:
+                found[item.name] = unit
+    return found
+
+
+def _chosen(inputs, tree):
+    """What each choice of a tree stands at, without reading the rest."""
+    found = {}
+    for item in inputs:
+        if item.kind == "choice":
+            typed = item.typed_in(tree)
+            found[item.name] = item.default if missing(typed) else typed
+        elif item.kind == "amount":
+            typed = tree.get(item.name + "_is")
+            found[item.name + "_is"] = item.options[0][0] if missing(typed) else typed
+    return found
+
+
+def _unit_shown(item, shows, tree, system):
+    read = {"units": system, "_understood": [], "_tree": {}}
+    try:
+        typed = item.tree(item.typed_in(tree), item.name) or {}
+        for field in item.record.fields:
+            if field.name == shows:
+                field.read(typed.get(shows), shows, read)
+    except InputError:
+        return ""  # its own field says what is wrong
+    return read.get(shows + "_unit", "")
 
 
 def checked_at(check, values, prefix):

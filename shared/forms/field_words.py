@@ -35,15 +35,20 @@ def _is_row(step, most):
     return digits(step, 3) and str(int(step)) == step and int(step) < most
 
 
-def in_words(item, text, tree, units):
-    """A typed text as the screen shows it: the label of a choice or a row, a bare number with its unit."""
+def in_words(item, text, tree, units, tools):
+    """A typed text as the screen shows it: the label of a choice or a row, a bare number with its unit.
+
+    tools: of `units_of_tools`
+    """
     for option in getattr(item, "options", ()):
         if option[0] == text:
             return in_system(option[1], units)
     if item.kind == "pick":
         return in_system("".join([row[1] for row in item.record.rows if row[0] == text]), units) or text
     unit = ""
-    if item.kind in ("number", "parts"):
+    if item.kind == "number":
+        unit = item.own_unit(units, tools)
+    elif item.kind == "parts":
         unit = unit_for(item.unit, units)
     elif item.kind == "amount":
         option = item.option(tree.get(item.name + "_is")) or item.options[0]

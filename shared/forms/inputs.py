@@ -6,7 +6,7 @@ The kinds stand in choices, quantities and rows; moves take them from here. What
 """
 from ..words.units import METRIC, SYSTEMS, US
 from .choices import Choice, Text  # noqa: F401
-from .declared import read_into, with_units
+from .declared import read_into, units_of_tools, with_units
 from .errors import InputError
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick  # noqa: F401
@@ -26,6 +26,7 @@ def read(inputs, tree):
     except InputError as error:
         values["units"] = METRIC
         errors.append(error)
+    values["_tools"] = units_of_tools(inputs, tree, values["units"])
     read_into(values, inputs, tree, "", errors)
     return values, errors
 

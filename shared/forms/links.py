@@ -61,7 +61,7 @@ def handed_on(item, values):
 
     item: the Pick; values: as read, with the user's units
     """
-    typed = item.with_units(values[item.name]["_tree"], values["units"], values)
+    typed = item.with_units(values[item.name]["_tree"], values["units"], values, {})
     return [list(pair) for pair in pairs((item,), {item.name: typed})]
 
 

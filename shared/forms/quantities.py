@@ -13,21 +13,28 @@ class Number(Input):
     """A quantity. `low`, `high` and `default` are in `unit`; a unit typed behind the number goes before it.
 
     low and high are limits of sense, not of safety; an optional number that is not typed reads as None.
+    tool: the pick whose tool shows this figure: a bare number is in the unit of that tool
     """
 
     kind = "number"
 
     def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
-                 **more):
+                 tool="", **more):
         Input.__init__(self, name, label, **more)
+        self.tool = tool
         self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
-        self.known, self.defaults = {METRIC: {}, US: {}}, {}
+        self.known = None if tool else {METRIC: {}, US: {}}
+        self.defaults = {}
         self.unit_name = name + "_unit"
 
     def unit_in(self, system):
         return unit_for(self.unit, system)
+
+    def own_unit(self, system, tools):
+        """The unit of a bare number. tools: of `units_of_tools`"""
+        return (self.tool and tools.get(self.tool)) or self.unit_in(system)
 
     def default_in(self, system):
         """The default as typed text in the unit of that system."""
@@ -39,6 +46,8 @@ class Number(Input):
         return text
 
     def read(self, typed, path, values):
+        if self.known is None:
+            return self._read(typed, path, values)
         told = len(values["_understood"])
         si = self._read(typed, path, values)
         # a phone reads every field at each key press and one has changed: `read_into` takes the others from here
@@ -52,17 +61,18 @@ class Number(Input):
 
     def _read(self, typed, path, values):
         system = values["units"]
+        own = self.own_unit(system, values.get("_tools", {}))
         if missing(typed):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, self.missing or "type a number" + in_unit(self.unit_in(system)))
+                self.refuse(path, self.missing or "type a number" + in_unit(own))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
             self.refuse(path, why)
         kinds = (BY_NAME[self.unit].quantity,)
-        value, unit, text = with_its_unit(self, value, words, self.unit_in(system), kinds, path)
+        value, unit, text = with_its_unit(self, value, words, own, kinds, path)
         si = to_si(value, unit)
         self._within(si, unit, path)
         if self.whole and value != int(value):
@@ -71,8 +81,8 @@ class Number(Input):
         echo(values, path, typed, text)
         return si
 
-    def with_units(self, typed, system, tree):
-        return behind(typed, self.unit, system)
+    def with_units(self, typed, system, tree, tools):
+        return behind(typed, self.unit, system, (self.tool and tools.get(self.tool)) or "")
 
     def _within(self, si, unit, path):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
@@ -87,6 +97,8 @@ class Number(Input):
         facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity, "default": self.default_in(system),
                       "low": from_si(to_si(self.low, self.unit), unit),
                       "high": from_si(to_si(self.high, self.unit), unit)})
+        if self.tool:
+            facts["tool"] = self.tool
         return facts
 
 
@@ -155,9 +167,10 @@ def says_unit(typed: str) -> bool:
     return bool(reading(in_pieces(typed)[-1])[1])
 
 
-def behind(typed, unit, system):
+def behind(typed, unit, system, own=""):
     """What was typed, with the unit of that system where it said none and the systems have not the same.
 
+    own: the unit of a bare number where it is not the system's
     >>> behind("240", "g", METRIC), behind("3,4 ", "mL", US), behind("8 oz", "g", METRIC), behind("30", "min", US)
     ('240 g', '3,4 US fl oz', '8 oz', '30')
     """
@@ -166,7 +179,7 @@ def behind(typed, unit, system):
     text = text_of(typed) if isinstance(typed, (int, float)) else typed
     if not isinstance(text, str) or says_unit(text) or reading(in_pieces(text)[-1])[0] is None:
         return typed
-    return text.strip(BLANKS) + unit_behind(unit_for(unit, system))
+    return text.strip(BLANKS) + unit_behind(own or unit_for(unit, system))
 
 
 class Parts(Input):
@@ -216,6 +229,7 @@ class Parts(Input):
                     limit(low, own, UP), limit(high, own, DOWN)) + unit_behind(own))
             read.append(si)
             texts.append(text)
+        values[self.name + "_unit"] = unit
         self._echo(values, path, typed, pieces, texts)
         return tuple(read)
 
@@ -226,7 +240,7 @@ class Parts(Input):
         if "," in typed or [mark for mark in marks if mark]:
             values["_understood"].append([path, " : ".join(texts) + ([mark for mark in marks if mark] + [""])[0]])
 
-    def with_units(self, typed, system, tree):
+    def with_units(self, typed, system, tree, tools):
         return behind(typed, self.unit, system)
 
     def _unit_behind(self, piece, path, system):
@@ -325,7 +339,7 @@ class Amount(Input):
         echo(values, path, typed, text)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
-    def with_units(self, typed, system, tree):
+    def with_units(self, typed, system, tree, tools):
         option = self.option(tree.get(self.name + "_is") or self.options[0][0])
         return typed if option is None else behind(typed, option[2][0], system)
 

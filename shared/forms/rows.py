@@ -72,12 +72,13 @@ class Pick(Input):
         tree["id"] = row
         return tree
 
-    def with_units(self, typed, system, tree):
-        return with_units(self.record.fields, typed, system) if isinstance(typed, dict) else typed
+    def with_units(self, typed, system, tree, tools):
+        return with_units(self.record.fields, typed, system, tools) if isinstance(typed, dict) else typed
 
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
+                      "shows": self.record.shows,
                       "fields": [field.about(system) for field in self.record.fields],
                       "rows": [{"id": row, "label": in_system(label, system), "typed": dict(typed), "mark": mark}
                                for row, label, mark, typed in self.record.rows]})
@@ -145,10 +146,10 @@ class Group(Input):
         prefix = "{}.{}.".format(path, place)
         own = tree.get("units")  # a row of the log says which it was typed in
         if own in SYSTEMS and own != values["units"]:
-            tree = with_units(self.fields, tree, own)
-        kept = self.kept.get(prefix)
-        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree:
-            kept = {"units": values["units"], "_tree": tree, "_understood": [], "place": place}
+            tree = with_units(self.fields, tree, own, values.get("_tools", {}))
+        kept, tools = self.kept.get(prefix), values.get("_tools", {})
+        if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree or kept["_tools"] != tools:
+            kept = {"units": values["units"], "_tools": tools, "_tree": tree, "_understood": [], "place": place}
             before = len(errors)
             read_into(kept, self.fields, tree, prefix, errors)
             if len(errors) == before and only_text(tree):
@@ -157,16 +158,18 @@ class Group(Input):
             values["_understood"].extend(kept["_understood"])
         return kept
 
-    def with_units(self, typed, system, tree):
+    def with_units(self, typed, system, tree, tools):
         if isinstance(typed, list):
-            return [self._told(row, system) for row in typed]
-        return dict([(key, self._told(typed[key], system)) for key in typed]) if isinstance(typed, dict) else typed
+            return [self._told(row, system, tools) for row in typed]
+        if not isinstance(typed, dict):
+            return typed
+        return dict([(key, self._told(typed[key], system, tools)) for key in typed])
 
-    def _told(self, row, system):
+    def _told(self, row, system, tools):
         if not isinstance(row, dict):
             return row
         own = row.get("units")
-        return with_units(self.fields, row, own if own in SYSTEMS else system)
+        return with_units(self.fields, row, own if own in SYSTEMS else system, tools)
 
     def about(self, system):
         facts = Input.about(self, system)

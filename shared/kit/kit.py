@@ -34,7 +34,7 @@ def facts(record, values, system):
         typed = values["_tree"].get(field.name)
         if field.name == "name" or typed is None or typed == "" or values.get(field.name) is None:
             continue
-        text = in_words(field, str(typed), values["_tree"], system)
+        text = in_words(field, str(typed), values["_tree"], system, {})
         found.append((in_system(field.label, system), text))
     return found
 

@@ -123,7 +123,7 @@ def _as_told(field, text, tree, units):
     """What a row holds, in the user's units; METRIC: as it stands in the row."""
     unit = getattr(field, "unit", "")
     if units == METRIC or unit_for(unit, units) == unit:
-        return in_words(field, text, tree, METRIC)
+        return in_words(field, text, tree, METRIC, {})
     read = field.read(text, field.name, {"units": METRIC, "_understood": []})
     each = [told(one, unit, units) for one in (read if isinstance(read, tuple) else (read,))]
     return " : ".join(each)

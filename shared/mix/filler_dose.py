@@ -25,9 +25,9 @@ FILLING = (
         Number("share", "Share by weight", unit="%", low=0, high=100, above=True),
     ), most=4, rows=0, each="Filler", fold=PUTTY_FOLD, when=ASKED),
     Group("batches", "Own batches of this filler", (
-        Number("mixed", "Resin and hardener", unit="g", low=1, high=50000),
-        Number("before", "Filler tub before", unit="g", low=0, high=100000, above=True),
-        Number("after", "Filler tub after", unit="g", low=0, high=100000),
+        Number("mixed", "Resin and hardener", unit="g", low=1, high=50000, tool="scale"),
+        Number("before", "Filler tub before", unit="g", low=0, high=100000, above=True, tool="scale"),
+        Number("after", "Filler tub after", unit="g", low=0, high=100000, tool="scale"),
         Choice("came_out", "How stiff it came out", STIFF, default="stands"),
         Choice("count", "Count it", ((AUTO, "unless it stands out"), (ALWAYS, "always"), (NEVER, "no"))),
     ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED),

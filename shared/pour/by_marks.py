@@ -17,7 +17,7 @@ from ..mix import ratio
 from ..mix.ratio_error import aim, limit, off_by, percent, tolerance, wanted_text, within
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from ..words.numbers import DOWN, UP, ceiling, shown
-from ..words.units import BY_NAME, from_si, sign, to_si, told, unit_for
+from ..words.units import from_si, sign, to_si, told
 from .measured_out import levels_of, outcome, rank_of, readings, told_of, whole_levels, whole_steps
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
@@ -38,16 +38,18 @@ def answer(values):
     return _by_syringes(values) if values["way"] == "syringes" else _by_graduated(values)
 
 
+def unit_of_marks(values) -> str:
+    """The unit that stands at the marks of the tool."""
+    return values["syringes"]["steps_unit"] if values["way"] == "syringes" else values["graduated"]["step_unit"]
+
+
 def mark_text(volume: float, step: float, values) -> str:
-    """A volume that ends on a mark, with the decimals that the marks have."""
-    unit = unit_for("mL", values["units"])
-    if BY_NAME[unit].name == "mL":
-        per, places = from_si(step, unit), 0
-        while places < 3 and abs(float(shown(per, places)) - per) > 1e-6 * per:
-            places += 1
-        return shown(from_si(volume, unit), places) + " " + sign(unit)
-    # marks are where they are, in mL or in fluid ounces: what stands on the tool is told to three figures
-    return told(volume, "mL", values["units"])
+    """A volume that ends on a mark, in the unit that stands there and with the decimals that the marks have."""
+    unit = unit_of_marks(values)
+    per, places = from_si(step, unit), 0
+    while places < 3 and abs(float(shown(per, places)) - per) > 1e-6 * per:
+        places += 1
+    return shown(from_si(volume, unit), places) + " " + sign(unit)
 
 
 def _by_syringes(values):
@@ -64,7 +66,7 @@ def _by_syringes(values):
     lines = []
     for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
         text = mark_text(volume, steps[place], values)
-        rough = "wanted " + told(batch.volumes[place], "mL", values["units"])
+        rough = "wanted " + told(batch.volumes[place], unit_of_marks(values))
         if times[place] > 1:
             last = volume - (times[place] - 1) * holds[place]
             rough = "{} × {} + {}".format(
@@ -100,12 +102,12 @@ def _by_graduated(values):
         lines.append(line("level_" + "abcde"[place], batch.names[place] + ", up to the mark", total, "m3",
                           mark_text(total, cup["step"], values), part="abcde"[place], rank=rank_of(place, done, ANSWER),
                           span=span, rough=told_of(place, done, "wanted " + told(
-                              batch.volumes[place] / times, "mL", values["units"]) + ", here " + told(
-                                  volume, "mL", values["units"]))))
+                              batch.volumes[place] / times, cup["step_unit"]) + ", here " + told(
+                                  volume, cup["step_unit"]))))
     lines.extend(outcome(values, best.volumes, batch.volumes, done))
     if times > 1:
         lines.append(line("pours", "Cup too small for all of it", times, "", str(times) + " equal pours", rank=WARN,
-                          rough="the cup ends at " + told(cup["holds"], "mL", values["units"], DOWN)
+                          rough="the cup ends at " + told(cup["holds"], cup["step_unit"], toward=DOWN)
                           + "; the marks above are for one pour" + ("" if done else ", all of them are "
                           + told(times * sum(best.volumes), "mL", values["units"]))))
     if not done and times * sum(best.volumes) > FURTHEST * sum(batch.volumes) * (1 + 1e-9):
@@ -164,7 +166,7 @@ def told_in_cup(values) -> bool:
 
 def _typed_back(mark, step, values):
     """A mark as it is read when somebody types the text that tells it: rounded to that text's figures [m3]."""
-    return to_si(float(mark_text(mark, step, values).partition(" ")[0]), unit_for("mL", values["units"]))
+    return to_si(float(mark_text(mark, step, values).partition(" ")[0]), unit_of_marks(values))
 
 
 def _too_coarse(values, batch, cup):
@@ -190,10 +192,10 @@ def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
                   part="mix", rank=MORE, rough="wanted in all " + told(sum(batch.volumes), "mL", units))]
     for place, volume in enumerate(batch.volumes):
         if volume < steps[place] * (1 - 1e-9):
+            here, apart = told(volume, unit_of_marks(values)), told(steps[place], unit_of_marks(values))
             lines.append(words("coarse_" + "abcde"[place], "Marks coarser than the part",
                                "{} is {}, the marks are {} apart. Take finer marks or a scale, or mix more.".format(
-                                   batch.names[place], told(volume, "mL", units), told(steps[place], "mL", units)),
-                               rank=WARN, part="abcde"[place]))
+                                   batch.names[place], here, apart), rank=WARN, part="abcde"[place]))
     least = smallest(values, batch, steps, spread_of, holds)
     if least is None:
         return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,

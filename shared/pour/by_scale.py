@@ -114,14 +114,14 @@ def poured_masses(values):
 
 
 def _scale_line(values, batch, place, reading, actual, unit, span):
-    names, units = batch.names, values["units"]
+    names = batch.names
     done = place < len(actual)
     rezeroed = values["zeroing"] == "each"
     verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
     rough = ""
     if done:
         planned = batch.masses[place] if rezeroed else sum(batch.masses[:place + 1])
-        rough = "as you read it; planned " + told(planned, "g", units)
+        rough = "as you read it; planned " + weighed(planned, values)
     else:
         said = ["follows what was really poured"] if actual else []
         rough = "; ".join(said + ([NOT_AGAIN] if place and not rezeroed else []))
@@ -138,6 +138,12 @@ def on_scale(mass: float, unit: str, values) -> str:
     return shown(from_si(mass, unit), places) + " " + sign(unit)
 
 
+def weighed(mass: float, values, toward=NEAREST) -> str:
+    """What is weighed, to three figures: in the unit that the scale shows, or where none is asked in the user's."""
+    scale = values.get("scale")
+    return told(mass, scale["step_unit"], toward=toward) if scale else told(mass, "g", values["units"], toward)
+
+
 def to_add(mass: float, values, toward=NEAREST, where="") -> str:
     """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot.
 
@@ -146,7 +152,7 @@ def to_add(mass: float, values, toward=NEAREST, where="") -> str:
     step = values["scale"]["step"]
     shows = to_step(mass, step, toward)
     if shows < step / 2:
-        return told(mass, "g", values["units"]) + ", less than the scale shows"
+        return weighed(mass, values) + ", less than the scale shows"
     return on_scale(shows, values["scale"]["step_unit"], values) + where
 
 
@@ -161,8 +167,8 @@ def _scale_warnings(values, masses, readings, step):
     most = values["scale"]["most"]
     if most and sum(masses) > most:
         lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
-                           + told(sum(masses), "g", values["units"]) + ", the scale ends at "
-                           + told(most, "g", values["units"], DOWN) + ". Weigh in two cups.", rank=WARN))
+                           + weighed(sum(masses), values) + ", the scale ends at "
+                           + weighed(most, values, DOWN) + ". Weigh in two cups.", rank=WARN))
     return lines + _poured(values, masses, len(actual_readings(values)))
 
 

@@ -21,16 +21,18 @@ INPUTS = ratio.INPUTS + (
     Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
            help="Left empty: the label's, or 2 % (from memory)."),
     Group("readings", "What the scale really showed", (
-        Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True),
+        Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True, tool="scale"),
     ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD),
     Group("counted", "Strokes really pumped", (
         Number("strokes", "Of this part", unit="strokes", low=0, high=10000, above=True, whole=True, optional=True),
     ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="Part", fold=POURED_FOLD),
     Group("drawn", "What was really drawn up", (
-        Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True),
+        Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True,
+               tool="syringes"),
     ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="Part", fold=POURED_FOLD),
     Group("levels", "Where the cup really stood", (
-        Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True),
+        Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True,
+               tool="graduated"),
     ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="After part", fold=POURED_FOLD),
     Group("heights", "How high it really stood", (
         Number("height", "After this part", unit="mm", low=0, high=1000, above=True, optional=True,

@@ -5,7 +5,7 @@ from ..words.lines import ANSWER, MORE, WARN, line, words
 from ..words.speech import spoken
 from ..words.units import told
 from . import measure, thicken, time_in_cup
-from .by_scale import on_scale
+from .by_scale import on_scale, weighed
 from .measured_out import FIELDS, readings
 
 INPUTS = thicken.INPUTS
@@ -163,10 +163,10 @@ def _filler(values, batch):
     fillers = [one for one in lines if one.rank == ANSWER]
     names = " and ".join([one.label for one in fillers])
     whole = sum([one.value for one in fillers])
-    rest = told(whole - first.value, "g", values["units"])
+    rest = weighed(whole - first.value, values)
     caution = "Only now, the liquids being one. " + fillers[0].caution
     keeps = [("filler", values["filler"]["name"] if not values["blend"] else names),
-             ("mixed", told(batch.mass, "g", values["units"])), ("came_out", values["stiffness"])]
+             ("mixed", weighed(batch.mass, values)), ("came_out", values["stiffness"])]
     return [
         step("first_filler", names + ", two thirds first", first.text, caution,
              "Now the filler. First " + spoken(first.text) + ". Stir it in.", "filler"),

@@ -11,11 +11,12 @@ WHEN = (("rescue", ("yes",)),)
 INPUTS = measure.INPUTS + (
     Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold=RESCUE_FOLD),
     Group("in_cup", "In the cup now", (
-        Number("mass", "By weight", unit="g", low=0, high=200000, optional=True),
+        Number("mass", "By weight", unit="g", low=0, high=200000, optional=True, tool="scale"),
         Number("strokes", "or strokes counted", unit="strokes", low=0, high=10000, optional=True),
     ), most=5, rows=2, gaps=True, each="Part", fold=RESCUE_FOLD, when=WHEN,
         help="In the order of the parts, filler left out. Left empty: the readings above."),
-    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN),
+    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN,
+           tool="scale"),
     Number("first_contact", "First contact of the two, at minute", unit="min", low=0, high=1e9, optional=True,
            fold=RESCUE_FOLD, when=WHEN),
     Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),

@@ -9,7 +9,7 @@ from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, line, words
 from ..words.numbers import DOWN, UP
 from ..words.units import told
 from . import time_in_cup
-from .by_scale import to_add
+from .by_scale import to_add, weighed
 from .chosen_cup import cup_chosen
 from .in_cup import additions, contents, least_additions
 
@@ -42,9 +42,7 @@ def _amount_text(values, amount, unit, toward):
     """On the scale's own steps where it is weighed; never fewer than the figure where it is rounded up."""
     if unit == "m3":
         return told(amount, "mL", values["units"], toward)
-    if values["way"] == "scale":
-        return to_add(amount, values, toward)
-    return told(amount, "g", values["units"], toward)
+    return to_add(amount, values, toward) if values.get("scale") else told(amount, "g", values["units"], toward)
 
 
 def _state(names, in_cup, parts, error):
@@ -90,12 +88,12 @@ def _filler(values, in_cup, exact, least, parts):
         return []
     before = sum(in_cup)
     more = filler * sum(exact) / before
-    lines = [line("add_filler", "Filler, for the same stiffness", more, "kg", told(more, "g", values["units"]),
+    lines = [line("add_filler", "Filler, for the same stiffness", more, "kg", weighed(more, values),
                   part="filler", rank=ANSWER if sum(least) > 1e-9 * before else MORE,
                   rough="filler never counts in the ratio; stir the liquids in well before it")]
     if sum(least) > 1e-9 * before:
         fewer = filler * sum(least) / before
-        lines.append(line("least_filler", "Filler with the least", fewer, "kg", told(fewer, "g", values["units"]),
+        lines.append(line("least_filler", "Filler with the least", fewer, "kg", weighed(fewer, values),
                           part="filler", rank=MORE))
     lines.append(words("stirred_in", "With filler in", "Liquid mixes slowly into putty: work it through until no "
                        "streak is left, bottom and corners too.", rank=ASK, rough="common practice"))

@@ -6,6 +6,7 @@ from ..mix.filler_dose import POSITIONS, components, dose_of, overpacked, own_ra
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
 from ..words.numbers import DOWN, UP, shown, to_step
 from ..words.units import told
+from .by_scale import weighed
 from .chosen_cup import cup_chosen
 
 SURE = 2  # the remembered yield stresses may be half: twice what statics asks for is wanted
@@ -23,7 +24,7 @@ def lines(values, batch):
     said = []
     for place, mass in enumerate(masses):
         said.extend(_filler(values, dose, place, mass))
-    said.append(_first(masses, units))
+    said.append(_first(masses, values))
     said.extend(_putty(batch, masses, dose, units))
     said.extend(_room(values, dict([(one.name, one.value) for one in said])["putty"]))
     said.extend(_stands(values, batch, masses, dose))
@@ -49,7 +50,7 @@ def _filler(values, dose, place, mass):
     texts = told(scoops * 1.0, "", units, places=0 if scoops == int(scoops) else 1)
     name = filler["name"] or "Filler"
     return [
-        line(key, name, mass, "kg", told(mass, "g", units), part="filler", rank=ANSWER,
+        line(key, name, mass, "kg", weighed(mass, values), part="filler", rank=ANSWER,
              rough=dose_mark(dose), caution="A particle filter on before the tub is opened; the lid back on at once."),
         line(key + "_scoops", name + ", level scoops", scoops, "", texts + " of " + told(values["scoop"], "mL", units),
              part="filler", rough="to half a scoop; loose powder differs by a third and more, the weight goes first"),
@@ -58,9 +59,9 @@ def _filler(values, dose, place, mass):
     ]
 
 
-def _first(masses, units):
+def _first(masses, values):
     part = 2 * sum(masses) / 3
-    return line("first_filler", "Stir in first", part, "kg", told(part, "g", units), part="filler",
+    return line("first_filler", "Stir in first", part, "kg", weighed(part, values), part="filler",
                 rough="two thirds; stir, scraping bottom and corners; the rest little by little until it is right")
 
 

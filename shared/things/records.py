@@ -23,11 +23,12 @@ class Record:
     """A kind of thing in the kit. rows: (id, label, mark, pairs of field and typed text)
 
     own: fields that make it another thing than a built-in row: with one of them typed, nothing of the row is taken over
+    shows: of a tool that shows figures, the field whose unit they are in
     """
 
-    def __init__(self, name, label, fields, rows=(), check=None, own=()):
+    def __init__(self, name, label, fields, rows=(), check=None, own=(), shows=""):
         self.name, self.label, self.fields, self.rows, self.check = name, label, fields, rows, check
-        self.own = own
+        self.own, self.shows = own, shows
 
     def is_another(self, row, typed):
         """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""
@@ -142,7 +143,7 @@ SCALE = Record("scale", "Scale", (
     Text("name", "Name"),
     Number("step", "Smallest step it shows", unit="g", low=0.001, high=100),
     Number("most", "The most it weighs", unit="g", low=10, high=200000, optional=True),
-), tools.SCALES, own=("step",))
+), tools.SCALES, own=("step",), shows="step")
 
 
 def check_pumps(values):
@@ -177,7 +178,7 @@ GRADUATED = Record("graduated", "Graduated cup", (
     Text("name", "Name"),
     Number("holds", "Highest mark", unit="mL", low=1, high=20000),
     Number("step", "From mark to mark", unit="mL", low=0.05, high=1000),
-), vessels.GRADUATED, check_graduated, own=("holds", "step"))
+), vessels.GRADUATED, check_graduated, own=("holds", "step"), shows="step")
 
 
 def check_syringes(values):
@@ -195,7 +196,7 @@ SYRINGES = Record("syringes", "Syringes", (
           help="In the order of the parts: {60 : 20 mL}. One number stands for all."),
     Parts("steps", "From mark to mark", unit="mL", low=0, high=100, least=1,
           help="In the order of the parts: {1 : 0.5 mL}. One number stands for all."),
-), vessels.SYRINGES, check_syringes, own=("holds", "steps"))
+), vessels.SYRINGES, check_syringes, own=("holds", "steps"), shows="steps")
 
 FILLER = Record("filler", "Filler", (
     Text("name", "Name"),

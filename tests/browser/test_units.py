@@ -3,7 +3,8 @@ import json
 
 import pytest
 from covemix.shared.door import moves
-from covemix.shared.forms.declared import Several
+from covemix.shared.forms import links
+from covemix.shared.forms.declared import Several, units_of_tools
 from covemix.shared.forms.errors import InputError
 from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
 from playwright.sync_api import expect
@@ -51,10 +52,10 @@ def bare(item, option, system):
     raise AssertionError(f"no number found that {item.name} takes")
 
 
-def read_in(item, option, typed, system):
+def read_in(item, option, typed, system, tools):
     """What the engine reads of it [SI]."""
     tree = {item.name + "_is": option[0]} if option else {}
-    read = item.read(typed, "", {"units": system, "_understood": [], "_tree": tree})
+    read = item.read(typed, "", {"units": system, "_understood": [], "_tree": tree, "_tools": tools})
     return read[1] if option else read
 
 
@@ -69,6 +70,13 @@ SEEN = """(paths) => paths.map(([path, option]) => {
 })"""
 
 
+# what the page asks the engine with
+TYPED = """async () => {
+  const { pairs } = await import(document.querySelector("script[type=module]").src.replace("main.js", "form.js"));
+  return pairs(document.querySelector("[data-form]"));
+}"""
+
+
 def meant(unit, quantity, value):
     found, why = find(unit, quantity) if unit else (None, "")
     assert found or not unit, why
@@ -77,14 +85,16 @@ def meant(unit, quantity, value):
 
 def check(screen, page, system):
     """Every number field of a screen: a bare number with the suffix in sight is what the engine reads."""
-    fields = [leaf for leaf in leaves(moves.screen_inputs(screen))]
+    declared = moves.screen_inputs(screen)
+    fields = [leaf for leaf in leaves(declared)]
+    tools = units_of_tools(declared, links.tree(page.evaluate(TYPED)), system)
     seen = page.evaluate(SEEN, [[path, option[0] if option else None] for path, _, option in fields])
     assert fields or screen in ("sources", "safety"), screen
     for (path, item, option), shown in zip(fields, seen, strict=True):
         assert shown, f"{screen}: {path} is not on the page"
         unit, placeholder = shown
         typed = bare(item, option, system)
-        read = read_in(item, option, typed, system)
+        read = read_in(item, option, typed, system, tools)
         quantity = BY_NAME[option[2][0] if option else item.unit].quantity
         for text, si in zip(typed.split(" : "), read if isinstance(read, tuple) else (read,), strict=True):
             assert si == pytest.approx(meant(unit, quantity, float(text)), rel=1e-9), (screen, path, unit, typed)
@@ -140,3 +150,115 @@ def test_a_cup_that_pour_picked_is_no_number_on_another_screen(phone, standing):
             field = page.locator(f"[data-form] input[name={name}]")
             if field.count():
                 expect(field).to_have_value("")
+
+
+TOOLS = [item for item in moves.screen_inputs("pour") if item.kind == "pick" and item.record.shows]
+CHOICES = [(item, row[0], {}) for item in TOOLS for row in item.record.rows] + [
+    (item, "", typed) for item in TOOLS for typed in {
+        "scale": ({"step": "0.05 oz"}, {"step": "2"}), "syringes": ({"holds": "2", "steps": "0.1 US fl oz"},),
+        "graduated": ({"holds": "16 US fl oz", "step": "1 US fl oz"},)}[item.name]]
+WAYS = {"scale": "scale", "syringes": "syringes", "graduated": "graduated"}
+
+
+@pytest.mark.parametrize("system", [METRIC, US])
+def test_what_an_instrument_shows_is_typed_in_its_unit_whichever_is_chosen(system, same_phone, standing):
+    """Built in, or typed by its figures: every field, and the blank of every row to come."""
+    page = same_phone
+    page.goto(standing.url)
+    units(page, system)
+    page.reload()
+    page.wait_for_selector("form.live")
+    for item, row, typed in CHOICES:
+        page.locator(f"[name=way][value={WAYS[item.name]}]").check(force=True)
+        put(page, item.name, row or item.record.rows[0][0])
+        for name, text in typed.items():
+            put(page, f"{item.name}.{name}", text)
+        check("pour", page, system)
+    page.evaluate("() => { localStorage.clear(); sessionStorage.clear(); }")
+
+
+def put(page, name, text):
+    """Into a field of the form, folded away or not."""
+    page.evaluate("""([name, text]) => {
+        const field = document.querySelector("[data-form]").elements.namedItem(name);
+        field.value = text;
+        field.dispatchEvent(new Event("input", { bubbles: true }));
+    }""", [name, text])
+
+
+def in_us(page, url):
+    page.goto(url)
+    units(page, US)
+    page.reload()
+    page.wait_for_selector("form.live")
+
+
+def told(**typed):
+    """What the second reading must be: the mass of the first says its unit here."""
+    return {one["name"]: one for one in moves.answer("measure", {"units": US, **typed})["lines"]}["reading_b"]["text"]
+
+
+def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):
+    """Old main: Pour said "187 g", and 190 typed below it was 190 oz."""
+    page = phone
+    in_us(page, standing.url)
+    expect(figure(page, "reading_a")).to_have_text("187 g")
+    shown = page.locator("[name='readings.0.shown']")
+    page.get_by_text("What it really showed").click()
+    shown.fill("190")
+    expect(shown.locator("xpath=following-sibling::span")).to_have_text("g")
+    expect(figure(page, "reading_b")).to_have_text(told(readings=[{"shown": "190 g"}]))
+    # another scale: what was typed is what it was
+    page.get_by_text("Tools on the bench").click()
+    page.get_by_text("Scale: its figures").click()
+    page.locator("[name='scale.step']").fill("0.05 oz")
+    expect(shown).to_have_value("190 g")
+    expect(page.locator("[name='readings.1.shown'] + .unit")).to_have_text("oz")
+    expect(figure(page, "reading_b")).to_have_text(told(readings=[{"shown": "190 g"}], scale={"step": "0.05 oz"}))
+    page.reload()
+    expect(shown).to_have_value("190 g")
+    expect(figure(page, "reading_b")).to_have_text(told(readings=[{"shown": "190 g"}], scale={"step": "0.05 oz"}))
+
+
+def test_a_reading_stays_what_it_was_where_another_screen_chooses_another_scale(phone, standing):
+    page = phone
+    in_us(page, standing.url)
+    page.get_by_text("What it really showed").click()
+    page.locator("[name='readings.0.shown']").fill("190")
+    page.goto(standing.url + "/plan/")
+    page.wait_for_selector("form.live")
+    put(page, "scale.step", "0.05 oz")
+    page.goto(standing.url)
+    expect(page.locator("[name='readings.0.shown']")).to_have_value("190 g")
+
+
+def test_the_steps_take_what_the_scale_shows(phone, standing):
+    """Reading and filler tub: the number alone, as it stands on the scale."""
+    page = phone
+    in_us(page, standing.url)
+    page.locator("[name=thicken][value=yes]").check(force=True)
+    page.get_by_role("button", name="Pour it step by step").click()
+    at = lambda name: page.locator(f"[data-bench={name}]")  # noqa: E731
+    at("tap").click()
+    expect(at("figure")).to_have_text("187 g")
+    expect(at("unit")).to_have_text("g")
+    at("actual").fill("190")
+    at("actual").press("Enter")
+    expect(at("figure")).to_have_text(told(readings=[{"shown": "190 g"}]))
+    at("tap").click()
+    at("tap").click()  # the clock
+    at("tap").click()
+    at("tap").click()
+    at("tap").click()
+    expect(at("part")).to_contain_text("Weigh the filler tub")
+    for name in ("before", "after"):
+        expect(page.locator(f"[data-unit-like='batches.0.{name}']")).to_have_text("g")
+    at("before").fill("500")
+    at("after").fill("440")
+    at("store").click()
+    expect(at("part")).to_contain_text("Done")
+    kept = page.evaluate("""async () => {
+        const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+        return all("log");
+    }""")
+    assert [(one["before"], one["after"]) for one in kept] == [("500 g", "440 g")]

@@ -18,10 +18,10 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
+// read, write: a field of the form by its name; unitOf: the unit beside it; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
 export class Bench {
-  constructor(place, { read, write, pairs, mend, keep, log, done }) {
-    Object.assign(this, { place, read, write, pairs, mend, keep, log, done });
+  constructor(place, { read, write, unitOf, pairs, mend, keep, log, done }) {
+    Object.assign(this, { place, read, write, unitOf, pairs, mend, keep, log, done });
     this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());
@@ -136,6 +136,7 @@ export class Bench {
     this.at("mend").hidden = !step.lead.length;
     this.at("log").hidden = !step.logs.length;
     this.at("putty").hidden = !step.keeps.length;
+    for (const unit of this.place.querySelectorAll("[data-unit-like]")) unit.textContent = this.unitOf(unit.dataset.unitLike);
     for (const [name, text] of step.keeps) if (name === "came_out") this.at(name).value = text;
     this.figure(step.figure);
     this.tick();
@@ -200,8 +201,8 @@ export class Bench {
   // the phone's units were switched
   turned() { if (this.place.open && !this.busy) this.show(); }
 
-  // typed in the unit that the step tells
-  get unit() { return this.step.figure.match(/^[\d.]+ (\S.*)$/)?.[1] ?? ""; }
+  // typed in the unit that the field is typed in
+  get unit() { return this.step.field && this.unitOf(this.step.field); }
 
   async took(typed) {
     if (!typed.trim() || this.busy) return;

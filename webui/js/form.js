@@ -1,6 +1,6 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "./settings.js";
-import { bare, follow, says, stands as isStanding, turn } from "./units.js";
+import { bare, follow, followTools, meanTools, says, stands as isStanding, toolsHeld, turn } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -24,7 +24,7 @@ export const held = (form) => {
   const fields = named(form);
   const standing = new Set(fields.filter(isStanding).map((field) => field.name));
   const emptied = fields.filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]);
-  return pairs(form).filter(([name]) => !standing.has(name)).concat(emptied);
+  return pairs(form).filter(([name]) => !standing.has(name)).concat(emptied, toolsHeld(form));
 };
 
 // The same for what is kept beside forms and outlives them: no number without its unit.
@@ -54,6 +54,8 @@ export const fill = (form, values) => {
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
     else field.value = text ?? field.dataset.initial ?? "";
   }
+  askFor(form);
+  meanTools(form, texts);
   turn(form, units());
   for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
   settle(form);
@@ -122,14 +124,28 @@ export const settleUnit = (field) => {
   if (unit?.matches(".unit")) unit.hidden = Boolean(field.value) && !bare(field);
 };
 
-// What depends on the choices made: which fields are asked, units, and the figures of what was picked.
-export const settle = (form) => {
-  sayEmpty(form);
+// Before what stands in the form is asked: the units it is typed in. field: the one that was typed in, where no choice was
+export const settleTools = (form, field = null) => {
+  if (field && !field.closest("[data-record]")) return;
+  if (!field) askFor(form);
+  followTools(form);
+  for (const unit of form.querySelectorAll("[data-tool]")) settleUnit(unit.previousElementSibling);
+};
+
+// Which fields are asked with the choices as they stand.
+const askFor = (form) => {
   const chosen = (name) => form.elements.namedItem(name)?.value;
   for (const field of form.querySelectorAll("[data-when]")) {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
     field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
   }
+};
+
+// What depends on the choices made: which fields are asked, units, and the figures of what was picked.
+export const settle = (form) => {
+  sayEmpty(form);
+  askFor(form);
+  followTools(form);
   for (const fold of form.querySelectorAll("[data-fold]")) {
     fold.hidden = !fold.querySelector(":scope > .fold-inside > .fields > [data-field]:not([hidden])");
   }

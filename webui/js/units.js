@@ -26,6 +26,52 @@ export const withUnit = (field, text) => {
 };
 export const says = (field) => withUnit(field, field.value);
 
+// The unit behind the number of a text, the last of several.
+const behind = (text) => text.split(/[:;]|\sto\s/).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";
+
+// The unit in which a tool shows its figures, as the chosen one says it; "" where none is asked.
+const shownBy = (form, name) => {
+  const pick = form.elements.namedItem(name);
+  if (!pick || pick.closest("[data-field]").hidden) return "";
+  const { shows } = pick.dataset;
+  const field = form.elements.namedItem(`${name}.${shows}`);
+  const text = field.value || (JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}")[shows] ?? "");
+  return text && (behind(text) || typedIn(field));
+};
+
+const TOOL = "shown.";
+const ofTools = (form) => [form, ...[...form.querySelectorAll("template")].map(({ content }) => content)]
+  .flatMap((place) => [...place.querySelectorAll("[data-tool]")]);
+
+// What a tool shows stands in the unit of the chosen tool. Another one was chosen: what was typed keeps the unit that it
+// was typed in.
+export const followTools = (form) => {
+  const shown = new Map();
+  for (const unit of ofTools(form)) {
+    const { tool, ownUnit } = unit.dataset;
+    if (!shown.has(tool)) shown.set(tool, shownBy(form, tool));
+    const now = shown.get(tool) || ownUnit;
+    if (unit.textContent === now) continue;
+    const field = unit.previousElementSibling;
+    field.value = says(field);
+    unit.textContent = now;
+  }
+};
+
+// The units of the tools as pairs to be kept, since another screen may choose another tool meanwhile.
+export const toolsHeld = (form) => [...new Map(ofTools(form).map((unit) => [TOOL + unit.dataset.tool, unit.textContent]))];
+
+// Values were filled in: bare ones are in the unit that was kept with them, or else in that of the tool among them.
+export const meanTools = (form, texts) => {
+  for (const unit of ofTools(form)) {
+    const { tool, ownUnit } = unit.dataset;
+    unit.textContent = texts.get(TOOL + tool) ?? (shownBy(form, tool) || ownUnit);
+  }
+};
+
+// The unit in sight beside a field.
+export const unitBeside = (field) => typedIn(field);
+
 const swap = (element) => {
   const { text, ...rest } = JSON.parse(element.dataset.other);
   const now = text === undefined ? {} : { text: element.textContent };
@@ -57,6 +103,7 @@ export const turn = (form, system) => {
     if (differs(field) && !untouched.includes(field)) field.value = says(field);
   }
   follow(form, system);
+  followTools(form);
   for (const field of untouched) field.value = field.dataset.initial;
 };
 

@@ -10,6 +10,7 @@ import { addRow } from "../rows.js";
 import { whenUnits } from "../settings.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { offerRowUndo, offerUndo } from "../undo.js";
+import { unitBeside } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
@@ -28,6 +29,11 @@ export const mount = (screen, main) => {
     return form.elements.namedItem(name);
   };
   const write = (name, text) => { field(name).value = text; changed(); };
+  const unitOf = (name) => { // of a row that is not there yet, as its blank says
+    const [group, , own] = name.split(".");
+    const blank = form.querySelector(`[data-group="${group}"] [data-blank]`).content;
+    return unitBeside(form.elements.namedItem(name) ?? blank.querySelector(`[name$=".${own}"]`));
+  };
 
   // weighed again, tapped how stiff: in the log, and in the form from now on; what is wrong with it is told in words
   const keep = async (weighed) => {
@@ -84,7 +90,7 @@ export const mount = (screen, main) => {
 
   const read = (name) => field(name).value;
   const done = (logged) => { anew(logged); changed(); };
-  const bench = new Bench(main.querySelector("[data-along]"), { read, write, pairs: () => pairs(form), mend, keep, log, done });
+  const bench = new Bench(main.querySelector("[data-along]"), { read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
   start.querySelector("[data-along-go]").addEventListener("click", () => { view.accept(); bench.start(); });

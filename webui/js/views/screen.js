@@ -2,7 +2,7 @@
 import { bring, isLink, ofServer } from "../bring.js";
 import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { comesApart, fill, held, pairs, settle, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
+import { comesApart, fill, held, pairs, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
 import { keepTyped, offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
@@ -88,6 +88,7 @@ export const mount = (screen, main) => {
   // field: the one that was typed in, where only its own figure is new and no choice
   const changed = (field = null) => {
     if (!form.isConnected) return; // another screen is shown, and may hold other words of this one
+    settleTools(form, field);
     const typed = pairs(form);
     refused = [];
     refresh(typed); // first, so that the engine is at work while the rest is done here
