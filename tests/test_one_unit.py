@@ -252,6 +252,9 @@ def test_what_an_instrument_shows_is_declared_once_and_everywhere():
             assert BY_NAME[shows.unit].quantity == BY_NAME[item.unit].quantity, path
             found.setdefault(item.tool, set()).add(path)
     assert found == SHOWN
+    for name in moves.names():  # a move alone reads it as its screen does
+        declared = moves.module(name).INPUTS
+        assert {item.tool for _, item in of_tools(declared)} <= {item.name for item in declared}, name
     assert {record.name for record in RECORDS if record.shows} == set(SHOWN)
 
 

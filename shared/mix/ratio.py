@@ -6,7 +6,7 @@ from ..equations.putty import mass_for_putty
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
-from ..things.records import PUMPS, SYSTEM, label_apart
+from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
 from ..words.lines import ASK, MORE, line, words
 from ..words.numbers import BLANKS, UP, shown
 from ..words.units import told
@@ -32,6 +32,9 @@ INPUTS = (
         fold="Which way is the most accurate"),
     Pick("pumps", "Pumps", PUMPS, default="equal", fold=BENCH_FOLD,
          when=(("way", ("pumps",)), ("amount_is", ("strokes",)), ("compare", ("yes",)))),
+    # before all that it shows: own batches of a filler are weighed on it too
+    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
+         when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
 ) + FILLING
 
 # masses, volumes: tuples in the order of the label, or () where the label's basis does not give them

@@ -3,7 +3,7 @@ from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late
 from ..mix import ratio
 from ..mix.ratio import BENCH_FOLD
-from ..things.records import CUP, GRADUATED, SCALE, SYRINGES
+from ..things.records import CUP, GRADUATED, SYRINGES
 from . import by_scale
 from .by_scale import actual_readings, on_scale  # noqa: F401
 from .chosen_cup import FIRST_CUP, cup_chosen
@@ -13,8 +13,6 @@ ON_SCALE = (("way", ("scale",)),)
 POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
 
 INPUTS = ratio.INPUTS + (
-    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
-         when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
     Choice("zeroing", "The scale is set to zero", (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
