@@ -11,6 +11,7 @@ from covemix.server.models import query_parameters
 from covemix.server.pages import PAGES, path_of
 from covemix.shared.door import moves
 from covemix.shared.forms import links
+from covemix.shared.words.units import SYSTEMS
 from starlette.testclient import TestClient
 
 SCREENS = [screen for screen, _, _ in PAGES]
@@ -41,7 +42,7 @@ class Reader(HTMLParser):
 
     def handle_starttag(self, tag, attrs):
         if tag in TAGS:
-            self.acts.append((tag, tuple(attrs)))
+            self.acts.append((tag, tuple(one for one in attrs if one[0] != "data-units" or one[1] not in SYSTEMS)))
         for name, value in attrs:
             leads_out = name in ("href", "src", "action", "formaction") and ":" in (value or "").partition("?")[0]
             if name.startswith("on") or name in ("style", "srcdoc") or leads_out:

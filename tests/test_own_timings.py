@@ -4,6 +4,7 @@ from itertools import pairwise
 import pytest
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
+from covemix.shared.forms.declared import with_units
 from covemix.shared.plan import plan
 from covemix.shared.plan.plan import INPUTS
 from covemix.shared.things.own_timings import counted_text, read_timings, timings_text
@@ -92,8 +93,9 @@ def test_a_typed_timing_goes_on_to_the_plan_with_its_system():
         assert read_timings(dict(lead["pairs"])["timings"])[0]["after"] == 1320
         values, errors = inputs.read(INPUTS, dict(FREE, **links.tree(lead["pairs"])))
         assert not errors and len(plan.planned(values).times.own) == count
-        assert values["system"]["_tree"] == (
-            system if isinstance(system, dict) else plan.SYSTEM_INPUT.record.row("3-1") | {"id": "3-1"})
+        known = system if isinstance(system, dict) else plan.SYSTEM_INPUT.record.row("3-1") | {"id": "3-1"}
+        handed = with_units(plan.SYSTEM_INPUT.record.fields, known, "metric")  # each number says its unit on the way
+        assert values["system"]["_tree"] == (handed if isinstance(system, dict) else known)
     none = next(one for one in heat(SYSTEM)["leads"] if one["screen"] == "plan")
     assert dict(none["pairs"])["timings"] == ""  # those of another system do not stay there
     refused = moves.answer("plan", dict(FREE, timings="half an hour"))

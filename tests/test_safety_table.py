@@ -31,7 +31,7 @@ from covemix.shared.mix import ratio_error
 from covemix.shared.pour import by_stick, rescue_lines
 from covemix.shared.safety import air
 from covemix.shared.safety.cautions import standing
-from covemix.shared.words.units import to_si
+from covemix.shared.words.units import METRIC, in_system, to_si
 
 ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLEANING"), (tasks_shared, "SHARED"),
                                  (tasks_trouble, "TROUBLE")) for row in getattr(module, name)]
@@ -168,7 +168,7 @@ def test_cautions_and_reminders_in_words():
 
 
 def test_what_is_told_of_each_task_in_words():
-    same({key: (" ".join(about), topic, text, (mark + " " + source).strip())
+    same({key: (" ".join(about), topic, in_system(text, METRIC), (mark + " " + source).strip())
           for key, about, topic, text, mark, source in ROWS}, table.STATEMENTS)
     same({key: leads for key, _, leads in tasks.CURED}, table.CURED)
 

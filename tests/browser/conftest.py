@@ -1,6 +1,7 @@
 """Real Chromium against a real server: fixtures that a person's doings are written with."""
 import contextlib
 import shutil
+import time
 
 import pytest
 from covemix.server.build import HOUSE
@@ -96,6 +97,14 @@ def keep(page, url):
     page.evaluate("navigator.serviceWorker.ready.then(() => true)")
     page.wait_for_selector("[data-notice=ready]")
     page.click("[data-notice=ready] button")
+
+
+def until(page, promised, within=20.0):
+    """Waits for what a promise of the page says: `wait_for_function` takes the promise itself for a yes."""
+    end = time.monotonic() + within
+    while not page.evaluate(promised):
+        assert time.monotonic() < end, promised
+        page.wait_for_timeout(50)
 
 
 def figure(page, line):

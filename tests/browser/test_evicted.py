@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, keep, until
 
 ADD = """async (typed) => {
   const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
@@ -35,7 +35,7 @@ def test_opened_once_with_a_connection_it_is_kept_again(phone, served):
     keep(phone, served.url)
     let_go(phone, served.url, "cache_storage")
     phone.goto(served.url + "/safety/")
-    phone.wait_for_function("""async () => {
+    until(phone, """async () => {
       for (const name of await caches.keys()) if (await (await caches.open(name)).match("./../")) return true;
       return false;
     }""")

@@ -8,7 +8,7 @@ import pytest
 from covemix.shared.door.call import call
 from playwright.sync_api import expect
 
-from .conftest import keep
+from .conftest import keep, until
 from .test_clock import ADD, pot_of
 
 CAUTION = "[data-caution]"
@@ -151,7 +151,7 @@ def test_an_update_waits_for_the_pot_and_is_offered_when_it_is_over(phone, serve
     served.stop()
     served.start(other_build)
     phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update())")
-    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))")
+    until(phone, "() => navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))")
     offered = phone.locator("[data-notice=update]")
     for again in (False, True):
         if again:

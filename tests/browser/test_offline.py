@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, keep, until
 
 
 @pytest.fixture(params=["server killed", "network off"])
@@ -67,8 +67,8 @@ def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, serve
     with phone.context.expect_event("serviceworker"):  # before it there is no registration either
         phone.goto(served.url)
     expect(figure(phone, "reading_b")).to_be_visible()
-    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
-    phone.wait_for_function("() => caches.keys().then((names) => !names.length)")  # nothing half kept
+    until(phone, "() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
+    until(phone, "() => caches.keys().then((names) => !names.length)")  # nothing half kept
     served.stop()
     served.start()
     keep(phone, served.url)

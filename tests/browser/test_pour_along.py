@@ -4,7 +4,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import figure, until
 
 VOICE = """
 window.told = [];
@@ -260,9 +260,9 @@ def with_a_batch(along):
 def test_a_putty_row_that_was_removed_comes_back_with_its_entry_of_the_log(along):
     page, rows = with_a_batch(along)
     rows.first.get_by_role("button", name="Remove").click()
-    page.wait_for_function(f"async () => await ({BATCHES})() === 0")
+    until(page, f"async () => await ({BATCHES})() === 0")
     page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
-    page.wait_for_function(f"async () => await ({BATCHES})() === 1")
+    until(page, f"async () => await ({BATCHES})() === 1")
     page.reload()
     expect(rows).to_have_count(1)
     rows.first.locator("[data-row-remove]").dispatch_event("click")
@@ -281,7 +281,7 @@ def test_undo_of_a_putty_row_brings_its_filler_back_and_the_next_choice_takes_it
     page.locator("[data-notice=row]").get_by_role("button", name="Undo").click()
     expect(filler).to_have_value(own)
     expect(rows).to_have_count(1)
-    page.wait_for_function(f"async () => await ({BATCHES})() === 1")
+    until(page, f"async () => await ({BATCHES})() === 1")
     rows.first.get_by_role("button", name="Remove").click()
     expect(page.locator("[data-notice=row]")).to_have_count(1)
     filler.select_option(other)

@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import POT, figure, keep
+from .conftest import POT, figure, keep, until
 from .test_export import Elsewhere, elsewhere  # noqa: F401
 from .test_update import BUILD, LOOK
 
@@ -40,8 +40,8 @@ def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, nam
     assert hurt.evaluate(NAMES) == 0
     path.write_bytes(whole)
     hurt.goto(elsewhere.url)
-    hurt.wait_for_function("() => navigator.serviceWorker.ready.then(() => true)")
-    hurt.wait_for_function("() => caches.keys().then((names) => names.length === 1)")
+    until(hurt, "() => navigator.serviceWorker.ready.then(() => true)")
+    until(hurt, "() => caches.keys().then((names) => names.length === 1)")
     elsewhere.stop()
     hurt.goto(elsewhere.url + "log/")
     expect(hurt.locator("[data-none]")).to_be_visible()
