@@ -24,12 +24,12 @@ def caution(values, answers):
     # what must be on before a pot is opened is not kept back by what the pot does once it is mixed: both are told
     if first == ALWAYS:
         text = text.partition(". ")[0] + "."
-    return text + " " + _short(lines["caution_" + HEATS])
+    return text + " " + _short(lines["caution_" + HEATS], named=False)  # what it can do says it all; room is scarce
 
 
-def _short(line):
+def _short(line, named=True):
     first, stop, _ = line.text.partition(". ")  # the rest is one tap away
-    return line.label + ". " + first + ("." if stop else "")
+    return (line.label + ". " if named else "") + first + ("." if stop else "")
 
 
 def _known(values, answers):

@@ -190,7 +190,9 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
     shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
     shelf.get_by_role("button", name="Add").click()
     boat.locator("[name='roll.name']").fill("My tape")
-    boat.locator("[name='roll.length']").fill("12,5")
+    boat.locator("[name='roll.of']").select_option("tape")
+    for name, text in (("width", "50"), ("weight", "300"), ("length", "12,5")):
+        boat.locator(f"[name='roll.{name}']").fill(text)
     boat.get_by_role("button", name="Keep it").click()
     expect(shelf.locator(".entry")).to_contain_text("length left 12,5 m")
     boat.goto(standing.url + "/boat/?" + "&".join(f"remnants.{place}.length=1" for place in range(12)))

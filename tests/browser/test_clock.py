@@ -136,7 +136,7 @@ def test_a_pot_follows_its_air_with_the_timings_it_began_with(phone, standing):
     start_and_type_air(phone, "20")
     phone.locator(".pot").get_by_role("button", name="Share").click()
     link = phone.locator("[data-notice=share]").get_by_role("textbox", name="Link")
-    expect(link).to_have_value(re.compile("timings.0.after=9&.*pot.changes.0.usable="))
+    expect(link).to_have_value(re.compile(r"timings.0.after=9\+min&.*pot.changes.0.usable="))
     assert 5 * 60 < seconds_left(phone) <= 7.2 * 60
 
 

@@ -115,6 +115,7 @@ def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phon
 
 
 def test_normal_key_presses_show_no_mark(phone, standing):
+    """Pressed as soon as the figures stand: a mark would stay until the next answer, and is none of a slow answer."""
     phone.goto(standing.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.evaluate("""() => {

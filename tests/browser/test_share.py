@@ -154,7 +154,7 @@ def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standin
                  "Caution", "Date and time", "Lot numbers"):
         assert told in words
     assert not any(chrome in words for chrome in ("Share", "Print a card", "Keep this pour", "Kit"))
-    assert codes == [phone.locator("[data-link]").input_value()]
+    assert codes == [phone.locator("input[data-link]").input_value()]
 
 
 def test_each_batch_of_a_plan_is_a_sheet_with_the_codes_of_its_pours(phone, standing):

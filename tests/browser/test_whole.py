@@ -170,6 +170,7 @@ def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_bu
     hurt.wait_for_timeout(1500)
     assert hurt.evaluate(BUILD) in (before, None)  # the page that the worker makes itself names none
     key = hurt.get_by_role("button", name="Update now")
+    expect(key).to_be_visible()
     assert key.bounding_box()["height"] >= 48
     key.click()
     hurt.wait_for_function(OTHER, arg=before)
