@@ -191,6 +191,14 @@ def test_tape_without_putty_is_a_piece_of_a_plan():
     assert found["batches"]["value"] == 1 and "amount_putty" not in found
 
 
+def test_of_as_many_batches_those_are_taken_that_mix_least():
+    """The demo boat in mixes of 320 g at most: twelve batches, which took 1,186 g more than needed when the smallest
+    largest batch decided first. What is mixed only for the scale is surplus: the rest is the seams' own."""
+    values, _ = read(boat.INPUTS, {"most": "320"})
+    counted = boat_pieces.counts(values, hull.seams(values))
+    assert counted.batches == 12 and counted.surplus < 0.5
+
+
 def test_what_one_question_counted_is_not_kept_for_the_next(monkeypatch):
     """Each question makes its plans, each once for lines, drawings and leads; nothing of it stays in the engine."""
     made, plan = [], batches_counted.day.Plan

@@ -145,14 +145,25 @@ def test_a_mix_is_never_smaller_than_the_scale_measures():
     assert "over" not in one and "step_wet_mix" not in one
 
 
+def test_one_mix_for_both_is_held_to_the_largest_without_its_filler():
+    """138 g of putty with 38 g of filler, 190 g of wet-out: 290 g in the cup; the filler comes when it is parted."""
+    piece = [{"name": "x", "length": "1", "putty": "138", "wet": "190"}]
+    found = answered(pieces=piece, filler="38", smallest="200", one_mix="sound", most="300")
+    batch = of_part(found, "batch_1")
+    assert batch["amount_mix"]["value"] == pytest.approx(0.29) and "over" not in batch
+    assert by_name(found)["largest"]["value"] == pytest.approx(0.29)
+
+
 def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus():
     """10 g of putty without filler and 5 g of wet-out in one mix of 120 g: 110 onto the tray, 105 of it surplus."""
     piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
     found = by_name(answered(pieces=piece, smallest="120", one_mix="sound"))
     assert found["amount_mix"]["text"].startswith("120 g")
     assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
-    assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "beside"
-    assert found["over"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or")
+    assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "more"
+    assert found["over"]["rough"] == "no mix below 120 g is measured honestly"
+    assert found["surplus"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or")
+    assert found["surplus"]["rank"] == "beside"
     enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
     assert "over" not in enough and "surplus" not in str(enough)
 
@@ -199,6 +210,16 @@ def test_a_piece_that_is_too_long_is_cut_with_an_overlap():
     whole = by_name(answered(pieces=long))
     assert "Keel cannot be laid in time: 19 min too late for the soft cove" in whole["no_plan"]["text"]  # 59 - 40
     assert "cut_it" in whole and "batches" not in whole
+
+
+def test_what_holds_of_several_batches_or_pieces_is_told_once():
+    """Strips cut alike are one line with their names, and the surplus of all batches is one line with its reason."""
+    found = answered(pieces=[dict(piece, length="20") for piece in TAPE], long="cut", overlap="50", smallest="1500")
+    cuts = [row["text"] for row in found["lines"] if row["name"] == "cut"]
+    assert cuts == ["Strip 1, Strip 2, Strip 3, Strip 4 and 2 more are each cut in 2, tape lapped 50 mm."]
+    overs = [row["value"] for row in found["lines"] if row["name"] == "over"]
+    assert len(overs) > 2 and by_name(found)["surplus"]["value"] == pytest.approx(sum(overs))
+    assert len([row for row in found["lines"] if "tie holes" in row["rough"]]) == 1
 
 
 def test_a_mixing_time_beyond_every_window_is_said_in_words():

@@ -47,12 +47,15 @@ def _left(values, lists):
 
 
 def _numbered(rows, lengths, places, units):
-    """"2.03 m: 1, 2; 1.2 m: 5": numbers by length, the longest first."""
+    """"2 × 2.03 m: 1, 2; 1.2 m: 5": how many of each length and their numbers, the longest first."""
     numbers = {}
     for place in places:
         numbers.setdefault(lengths[place], []).append(rows[place][0])
-    return "; ".join([metres(length / 1000, units, UP) + ": " + in_runs(numbers[length])
-                      for length in sorted(numbers, key=lambda length: -length)])
+    told = []
+    for length in sorted(numbers, key=lambda length: -length):
+        count = "" if len(numbers[length]) == 1 else str(len(numbers[length])) + " × "
+        told.append(count + metres(length / 1000, units, UP) + ": " + in_runs(numbers[length]))
+    return "; ".join(told)
 
 
 def in_runs(numbers) -> str:

@@ -1,6 +1,7 @@
 """Grouping: pieces in laying order into batches.
 
-Wanted, in this order: every window holds; the fewest batches; the smallest largest batch; the earliest end; most slack.
+Wanted, in this order: every window holds; the fewest batches; the least mixed in all, so that as little as may be is
+mixed only because the scale holds no less; the smallest largest batch; the earliest end; most slack.
 Slack falls with length, so from each piece the groups that hold are found up to the first that does not. At one
 temperature a run of furthest reaches already gives the fewest batches; over a changing one it only gives a bound, and
 the dynamic programme over (batches, pieces) decides. There one start is kept for each (batches, pieces): with a helper,
@@ -160,15 +161,16 @@ def _two_passes(laying, start, left, most):
 
 
 def _programme(laying, start, left, most, largest, by_slack=True):
-    """One pass over (batches, pieces): the smallest largest batch, or within `largest` the earliest end, then slack.
+    """One pass over (batches, pieces): the least mixed, then the smallest largest batch, or within `largest` the
+    earliest end, then slack.
 
     left: bound on the batches still needed from each piece; most: batches that are certainly enough
     by_slack: whether it decides in the end; what comes after two states that are alike else is the same
-    A state is [largest batch, start of the next mixing or the end of all, group, its start, state before, least slack];
-    the slack is None until two states are alike in all else.
+    A state is [largest batch, start of the next mixing or the end of all, group, its start, state before, least slack,
+    mixed in all]; the slack is None until two states are alike in all else.
     """
     count, mixer, pause = len(laying.pieces), laying.crew.mixer, laying.crew.pause
-    layer = {0: [0.0, start, None, start, None, 1e30]}
+    layer = {0: [0.0, start, None, start, None, 1e30, 0.0]}
     for batches in range(1, most + 1):
         following = {}
         for first in sorted(layer):
@@ -184,14 +186,17 @@ def _programme(laying, start, left, most, largest, by_slack=True):
                 end = state[1] + laid.covered
                 if laid.last < count:
                     end = laying.next_start(laid, state[1]) if mixer else end + pause
-                old, big = following.get(laid.last), own if own > state[0] else state[0]
-                if old is not None:
+                old, big, mixed = following.get(laid.last), own if own > state[0] else state[0], state[6] + own
+                spared = 0.0 if old is None else mixed - old[6]
+                if spared > TIE * 1e-3:
+                    continue
+                if old is not None and spared >= -TIE * 1e-3:
                     # by size in the first pass only; then by the end
                     much = big - old[0] if largest is None else 0.0
                     if much > TIE * 1e-3 or (much >= -TIE * 1e-3 and end - old[1] > TIE):
                         continue
-                new = [big, end, laid, state[1], state, None]
-                if old is None or _better(laying, new, old, largest is None, by_slack):
+                new = [big, end, laid, state[1], state, None, mixed]
+                if old is None or spared < -TIE * 1e-3 or _better(laying, new, old, largest is None, by_slack):
                     following[laid.last] = new
         if count in following:
             return _groups(laying, following[count])

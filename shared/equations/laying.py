@@ -84,6 +84,12 @@ def in_pot(laid):
     return laid.putty + laid.wet if laid.one_mix else laid.putty or laid.wet
 
 
+def in_one_container(putty, wet, one_mix, filler):
+    """The most that a batch has in one cup or bag [kg]: one mix for both is measured in a cup without its filler, and
+    parted before the rest is filled. putty with its filler, wet-out resin [kg]; filler: per mass of mixed epoxy [-]"""
+    return max(putty, putty / (1 + filler) + wet if one_mix else wet)
+
+
 class Laying:
     """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
 
@@ -223,21 +229,22 @@ class Laying:
                 return found, last  # above the largest mix, however it is done
             small = putty < floor * filled or wet < floor
             one = small and mixing.one_mix
-            if one and putty + max(wet, mixing.least - putty / filled) > roof:
+            epoxy = putty / filled
+            if one and max(putty, epoxy + wet, mixing.least) > roof:
                 one = False  # one pot for both is too much; two are not
             if one:
-                wet, mixed = max(wet, mixing.least - putty / filled), 0.0
-                in_pot = putty + wet
+                wet, mixed = max(wet, mixing.least - epoxy), 0.0
+                in_pot, holds = putty + wet, max(putty, epoxy + wet)
             else:
                 if small:
                     putty, wet = max(putty, mixing.least * filled), max(wet, mixing.least)
-                in_pot, mixed = putty, mix_wet
+                in_pot, holds, mixed = putty, max(putty, wet), mix_wet
             lasts = share * pot(in_pot)
             aged = placed * hot
             if aged > lasts and cold < hot:  # as much as surely; now as much as really
                 aged = gained(placed)
             rolled_at = 0.0
-            if aged <= lasts and in_pot <= roof and wet <= roof:
+            if aged <= lasts and holds <= roof:
                 if pair:
                     head = pieces[first]
                     begin, earliest = placed + head.tool + head.clean - head.wetting - mixed, mix_putty if one else 0.0
@@ -255,7 +262,7 @@ class Laying:
                     found.append(Laid(first, last, one, pair, putty, wet, placed, tooled, begin, rolled_at, covered_at,
                                       None, ""))
                     continue
-            if not why and not small and in_pot <= roof and wet <= roof:
+            if not why and not small and holds <= roof:
                 if aged > lasts + 1e-3:
                     return found, last
                 if rolled_at > soft_by + 1e-3:
@@ -267,7 +274,7 @@ class Laying:
                         return found, last
                     rolled_at = tooled + taped
                     covered_at = rolled_at + covering
-                    if not pair and aged <= lasts and putty + wet <= roof and rolled_at <= soft_by:
+                    if not pair and aged <= lasts and max(putty, epoxy + wet) <= roof and rolled_at <= soft_by:
                         lying = gained(covered_at) if cold < hot else covered_at * hot
                         if lying <= film and covered_at <= horizon:
                             found.append(Laid(first, last, True, False, putty, wet, placed, tooled, tooled, rolled_at,
@@ -356,7 +363,8 @@ class Laying:
         slack, limit = self._slack(*(moment + (placed, rolled, covered, 0.0 if one_mix else wet_start, in_pot,
                                                putty, wet)))
         most = self.mixing.most
-        if most is not None and not (self.mixing.alone and last == first + 1) and max(in_pot, wet) > most * (1 + 1e-9):
+        if most is not None and not (self.mixing.alone and last == first + 1) and (
+                in_one_container(putty, wet, one_mix, self.mixing.filler) > most * (1 + 1e-9)):
             slack, limit = min(slack, -TOO_BIG), SIZE
         return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
                     slack, limit)

@@ -3,7 +3,7 @@
 from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
 from ..clock.usable import questions
-from ..equations.laying import CUP, POT, SIZE, SOFT, bounds_of, in_pot
+from ..equations.laying import CUP, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
 from ..things import work_rates
 from ..things.lowest_temperature import least_warmth
 from ..things.own_timings import counted_text, read_timings
@@ -14,12 +14,13 @@ from . import advice
 from .batch_counts import gloves, of_plan
 from .batches import batch_lines, count_text, latest, moment
 from .day import has_putty, why_largest
-from .smallest_mix import too_large
+from .smallest_mix import surplus_in_all, too_large
 from .steps import STEPS
 from .working_times import NAMES, timed
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 MOST_HELPS = 3
+MOST_NAMED = 4  # pieces cut alike that are named; each part has its piece's name in its batch
 MOST_TOLD = 20  # batches told step by step; nobody lays more before planning anew
 LONG_DAY = 12 * 3600.0  # s of work that are asked back (own judgement)
 GAP = 6 * 3600.0  # s between two temperatures that is asked back (own judgement)
@@ -68,11 +69,13 @@ def _summary(values, plan, batches):
         line("slack", "Least left of a window", least, "s", left,
              rough="beyond the " + shown((1 - values["share"]) * 100) + "% kept back")
     )
-    big = max([_in_one_pot(batch.laid) for batch in batches])
+    big = max([in_one_container(batch.laid.putty, batch.laid.wet, batch.laid.one_mix, values["filler"])
+               for batch in batches])
     found.append(
         line("largest", "Largest mix", big, "kg", told(big, "g", values["units"], UP), caution=HEAT,
              rough=("filler counted in; " if has_putty(values) else "") + why_largest(values, plan.limit))
     )
+    found.extend(surplus_in_all(values, batches))
     ready = of_plan(plan)
     things = [_counted(ready.mixes, "cup")] + ([_counted(ready.bags, "bag")] if ready.bags else [])
     things.append(_counted(gloves(plan.people, ready.batches), "pair") + " of gloves")
@@ -108,10 +111,6 @@ def _windows(values, plan, batches):
             label = told(most, "g", values["units"]) + " in the cup"
         found.append(line("window_" + limit, label, span, "s", text, by, rank=MORE))
     return found
-
-
-def _in_one_pot(laid):
-    return laid.putty + laid.wet if laid.one_mix else max(laid.putty, laid.wet)
 
 
 def _remembered(values, plan):
@@ -166,13 +165,20 @@ def _cold(values, plan):
 
 
 def _cuts(values, plan):
-    found, lapped = [], told(values["overlap"], "mm", values["units"], digits=2)
+    alike, order, lapped = {}, [], told(values["overlap"], "mm", values["units"], digits=2)
     for name, parts, failed in plan.cuts:
-        what, _ = words_of(failed)
-        found.append(
-            words("cut", "Too long for one batch", "{} is cut in {}, tape lapped {}.".format(name, parts, lapped),
-                  rough=what + " binds; overlap " + BY_KEY["overlap"].mark, rank=WARN)
-        )
+        kind = parts, words_of(failed)[0]
+        if kind not in alike:
+            order.append(kind)
+        alike.setdefault(kind, []).append(name)
+    found = []
+    for parts, what in order:
+        names = alike[(parts, what)]
+        text = ", ".join(names[:-1]) + " and " + names[-1] + " are each" if len(names) > 1 else names[0] + " is"
+        if len(names) > MOST_NAMED:
+            text = ", ".join(names[:MOST_NAMED]) + " and {} more are each".format(len(names) - MOST_NAMED)
+        found.append(words("cut", "Too long for one batch", "{} cut in {}, tape lapped {}.".format(text, parts, lapped),
+                           rough=what + " binds; overlap " + BY_KEY["overlap"].mark, rank=WARN))
     return found
 
 

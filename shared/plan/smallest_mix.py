@@ -1,6 +1,6 @@
 """Honest: what the smallest mix that can be measured honestly does to a plan: a surplus, or no mix small enough."""
-from ..equations.laying import needed
-from ..words.lines import BESIDE, WARN, line, words
+from ..equations.laying import in_one_container, needed
+from ..words.lines import BESIDE, MORE, WARN, line, words
 from ..words.numbers import DOWN, UP
 from ..words.units import told
 
@@ -22,15 +22,27 @@ def surplus_at_most(work, laid) -> float:
 
 
 def surplus_line(values, batch, part):
-    """What of a batch is surplus, why, and what would save it."""
+    """What of a batch is surplus; what would save it is told once, of all batches."""
     over = surplus(batch.work, batch.laid)
     if over <= 1e-4:
         return []
-    least = told(batch.work.mixing.least, "g", values["units"], UP)
-    why = ("no mix below {} is measured honestly. {} measure less, more seams in the batch use it; tie holes and end "
-           "grain first").format(least, FINER)
-    return [line("over", "More than needed", over, "kg", told(over, "g", values["units"], UP), why, part=part,
-                 rank=BESIDE)]
+    return [line("over", "More than needed", over, "kg", told(over, "g", values["units"], UP), _why(values, batch.work),
+                 part=part, rank=MORE)]
+
+
+def surplus_in_all(values, batches):
+    """What all batches have that is surplus, why, and what would save it."""
+    over = sum([surplus(batch.work, batch.laid) for batch in batches])
+    if over <= 1e-4:
+        return []
+    why = _why(values, batches[0].work) + (". {} measure less, more seams in a batch use it; tie holes and end grain "
+                                           "first")
+    return [line("surplus", "More than needed, in all", over, "kg", told(over, "g", values["units"], UP),
+                 why.format(FINER), rank=BESIDE)]
+
+
+def _why(values, work):
+    return "no mix below {} is measured honestly".format(told(work.mixing.least, "g", values["units"], UP))
 
 
 def lowest(mixing, laid) -> float:
@@ -57,7 +69,7 @@ def too_large(values, work, failed):
         return [words("no_plan", "No plan", text.format(name, told(own, "g", units, UP), most),
                       rough="filler counted in" if failed.putty else "", rank=WARN),
                 words("change", "Change", change, rank=BESIDE)]
-    mixed = max(failed.putty + failed.wet if failed.one_mix else failed.putty, failed.wet)
+    mixed = in_one_container(failed.putty, failed.wet, failed.one_mix, mixing.filler)
     least = told(floor if floor > over else mixed, "g", units, UP)
     text = "{} cannot be laid: no mix below {} is measured honestly, and the largest wanted is {}."
     why = "by the scale, the ratio and the ratio error that the label allows" if values["smallest"] is None else (
