@@ -61,7 +61,8 @@ def test_a_day_that_has_not_begun_is_not_late_and_a_clock_past_midnight_is():
         found = moves.answer("plan", links.tree([*PIECES, ["start", "22:00"], ["running", "yes"], ["clock", clock]]))
         return [lead["pairs"][2][1] for lead in found["leads"] if lead["label"].startswith("Batch 1")]
 
-    assert first("21:50") == [] and first("22:00") == ["0"] and first("0:30") == ["150"]
+    # before the planned start the first step can be told: somebody who begins early has begun
+    assert first("21:50") == ["-10"] and first("22:00") == ["0"] and first("0:30") == ["150"]
 
 
 def test_a_clock_of_a_batch_has_its_steps_in_order_and_ends_with_the_plan_s_pot_window():
