@@ -1,11 +1,15 @@
 """Inputs: each kind reads what is meant, refuses the rest at its field, and is described by its declaration."""
+import re
 
 import pytest
 from covemix.shared.door import moves
-from covemix.shared.forms import inputs
+from covemix.shared.forms import inputs, links
 from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
 from covemix.shared.things.records import Record
+from covemix.shared.words.units import SYSTEMS
+from house import app
+from starlette.testclient import TestClient
 
 WIDTH = Number("width", "Width", unit="mm", low=1, high=100, default=25)
 JAR = Record(
@@ -136,8 +140,8 @@ def test_a_text_keeps_words_and_drops_control_characters():
     name = Text("name", "Name", most=10)
     assert read(name, " Bow \x00seam\n") == "Bow seam"
     assert read(name, "Öse <b>") == "Öse <b>"
-    assert refused(name, "x" * 11) == {"name": "Name: at most 10 characters"}
-    assert refused(name, "x" * 100000) == {"name": "Name: at most 10 characters"}
+    assert refused(name, "x" * 11) == {"name": "Name: too long, at most 10 characters"}
+    assert refused(name, "x" * 100000) == {"name": "Name: too long, at most 10 characters"}
     assert refused(name, ["a"]) == {"name": "Name: type a few words"}
 
 
@@ -419,3 +423,40 @@ def test_a_text_of_three_megabytes_is_refused_at_its_field_before_anything_reads
         errors = inputs.read((item,), {item.name: "1" * 3_000_000})[1]
         assert [error.field for error in errors] == [item.name]
         assert "too long" in errors[0].message or "at most" in errors[0].message
+
+
+@pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS])
+def test_what_is_far_too_long_is_refused_as_too_long_at_every_field(screen):
+    """Text, numbers, choices, and those of rows and things alike: in the same words, and at once."""
+    for path, item in fields_of(moves.screen_inputs(screen)):
+        if item.kind in ("pick", "group"):
+            continue
+        _, errors = inputs.read(moves.screen_inputs(screen), links.tree([(path, "1" * 1000)]))
+        told = {one.field: one.message for one in errors}
+        if path in told:
+            assert "too long" in told[path], path
+        else:  # it is not asked with the choices as they stand
+            assert item.when or path.count(".") or item.fold, path
+
+
+def fields_of(declared, prefix=""):
+    for item in declared:
+        inner = item.record.fields if item.kind == "pick" else getattr(item, "fields", ())
+        yield from fields_of(inner, prefix + item.name + (".0." if item.kind == "group" else "."))
+        yield prefix + item.name, item
+
+
+def test_a_field_that_takes_more_than_a_bare_number_has_the_keys_for_it():
+    """A phone's keypad for decimals has digits and one mark: no minus, no blank, no / and no sign of feet or inches."""
+    for screen, _ in moves.SCREENS:
+        for path, item in fields_of(moves.screen_inputs(screen)):
+            if item.kind != "number":
+                continue
+            for units in SYSTEMS:
+                about = item.about(units)
+                inches = about["unit"] in ("in", "ft")
+                assert about["keypad"] == ("text" if inches or about["low"] < 0 else "decimal"), (screen, path)
+    page = TestClient(app()).get("/joint/", params={"units": "us"}).text
+    assert re.search(r'<input[^>]*inputmode="text"[^>]*name="thickness"', page)
+    page = TestClient(app()).get("/joint/").text
+    assert re.search(r'<input[^>]*inputmode="decimal"[^>]*name="thickness"[^>]*&#34;keypad&#34;: &#34;text&#34;', page)

@@ -60,7 +60,7 @@ class Text(Input):
         return text
 
     def too_long(self):
-        return "at most " + str(self.most) + " characters"
+        return "too long, at most " + str(self.most) + " characters"
 
     def about(self, system):
         facts = Input.about(self, system)

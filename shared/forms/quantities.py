@@ -97,6 +97,8 @@ class Number(Input):
         facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity, "default": self.default_in(system),
                       "low": from_si(to_si(self.low, self.unit), unit),
                       "high": from_si(to_si(self.high, self.unit), unit)})
+        # a phone's keypad for decimals has no minus and neither / nor a sign of feet and inches
+        facts["keypad"] = "text" if facts["low"] < 0 or unit in ("in", "ft") else "decimal"
         if self.tool:
             facts["tool"] = self.tool
         return facts

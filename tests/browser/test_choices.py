@@ -92,3 +92,37 @@ def test_a_link_with_a_name_that_is_not_known_is_named_and_changes_nothing(phone
     phone.goto(standing.url + "/?systm=2-1&amount=777")
     expect(phone.locator("[data-notice=link]")).to_contain_text("'systm'")
     expect(phone.get_by_label("Amount", exact=True)).to_have_value("240")
+
+
+def test_undo_after_removing_the_chosen_thing_chooses_it_again(kit, standing):  # noqa: F811
+    """Old main: the first of the kit was taken in its place."""
+    add(kit)
+    add(kit, name="Second", ratio="100:25")
+    opened(kit, standing.url)
+    system(kit).select_option(label="Second")
+    opened(kit, standing.url + "/kit/")
+    second = shelf(kit, "Resin system").locator(".entry").nth(1)
+    second.get_by_role("button", name="Remove").click()
+    kit.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    expect(shelf(kit, "Resin system").locator(".entry")).to_have_count(2)
+    opened(kit, standing.url)
+    expect(system(kit).locator("option:checked")).to_have_text("Second")
+
+
+def test_undo_after_keeping_what_was_typed_brings_the_typed_figures_back(phone, standing):
+    """Old main: the thing was gone, and with it all that had been typed."""
+    opened(phone, standing.url)
+    phone.get_by_text("Resin system: its figures").click()
+    phone.locator("[name='system.name']").fill("Harbour mix")
+    phone.locator("[name='system.by_weight']").fill("100:44")
+    expect(figure(phone, "reading_a")).to_have_text("167 g")
+    phone.get_by_role("button", name="Keep it in the kit").first.click()
+    expect(system(phone).locator("option:checked")).to_have_text("Harbour mix")
+    phone.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
+    expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
+    expect(system(phone).locator("option:checked")).to_have_text("Harbour mix (as typed)")
+    expect(figure(phone, "reading_a")).to_have_text("167 g")
+    phone.reload()
+    expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
+    opened(phone, standing.url + "/kit/")
+    expect(shelf(phone, "Resin system").locator(".entry")).to_have_count(0)

@@ -4,7 +4,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, keep, until
 
 JUMP = """(seconds) => { const real = Date.now; Date.now = () => real.call(Date) + seconds * 1000; }"""
 ADD = """async (pot) => {
@@ -305,7 +305,7 @@ def test_an_update_waits_while_a_pot_runs(phone, served, other_build):
     served.stop()
     served.start(other_build)
     phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update())")
-    phone.wait_for_function("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))")
+    until(phone, "navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))")
     expect(phone.locator("[data-notice=update]")).to_have_count(0)
 
 

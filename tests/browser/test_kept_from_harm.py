@@ -189,6 +189,7 @@ def test_the_export_has_the_running_pots_and_brings_them_back(phone, standing):
         expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("Comes in: 2 running pots")
         expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("no clock is started: 1 pot over long ago")
     phone.get_by_role("button", name="Replace all").click()
+    expect(phone.locator("[data-notice=import]")).to_be_visible()  # a page that is left before that has brought nothing
     phone.goto(standing.url + "/clock/")
     expect(phone.locator(".pot-minutes")).to_have_text([re.compile(r"^\d+:")] * 2)
     left = sorted(int(text.split(":")[0]) for text in phone.locator(".pot-minutes").all_text_contents())

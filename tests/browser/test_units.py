@@ -262,3 +262,17 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
         return all("log");
     }""")
     assert [(one["before"], one["after"]) for one in kept] == [("500 g", "440 g")]
+
+
+def test_the_keys_of_a_field_follow_the_units(phone, standing):
+    """Inches take fractions and feet, which a keypad for decimals cannot type; millimetres are one number."""
+    phone.goto(standing.url + "/joint/")
+    phone.wait_for_selector("form.live")
+    field = phone.locator("[name=thickness]")
+    expect(field).to_have_attribute("inputmode", "decimal")
+    units(phone, US)
+    phone.reload()
+    expect(field).to_have_attribute("inputmode", "text")
+    units(phone, METRIC)
+    phone.reload()
+    expect(field).to_have_attribute("inputmode", "decimal")

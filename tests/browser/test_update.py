@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import figure, keep, until
 from .serve import instead
 
 LOOK = "navigator.serviceWorker.getRegistration().then((one) => one.update())"
@@ -33,7 +33,7 @@ def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other
     served.stop()
     served.start(other_build, missing="app.css")
     phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => one.update()).catch(() => null)")
-    phone.wait_for_function("() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
+    until(phone, "() => navigator.serviceWorker.getRegistration().then((one) => !one.installing)")
     assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
     served.stop()
     phone.reload()

@@ -56,9 +56,13 @@ export const keptOne = ({ id, record, typed }, first) => {
   write({ ...all, [record]: { id, own: [], typed: Object.entries(typed) } });
 };
 
+// Returns the way back: where it was the chosen one it is so again under the place it has by then, unless another was
+// chosen meanwhile.
 export const goneOne = ({ id, record }) => {
   const { [record]: held, ...rest } = choices();
-  if (held?.id === id) write(rest);
+  if (held?.id !== id) return () => {};
+  write(rest);
+  return (place) => { if (!choices()[record]) write({ ...choices(), [record]: { ...held, id: place } }); };
 };
 
 // What another screen leads in goes before what was chosen.

@@ -1,5 +1,5 @@
 // The builder's own things beside the built-in rows of every pick: "kit:<id>", with the figures they stand for.
-import { keptOne } from "./choices.js";
+import { goneOne, keptOne } from "./choices.js";
 import { ask } from "./engine.js";
 import { notice, unanswered } from "./notice.js";
 import { all, change, put, remove } from "./store.js";
@@ -63,11 +63,24 @@ export const keepTyped = async (form, pick, changed, refuse) => {
   }
   const id = await keepThing({ record, typed, made: Date.now() });
   if (id === undefined) return;
+  const before = fields.map((field) => [field, field.value]);
   await offerKit(form);
   pick.value = `kit:${id}`;
   for (const field of fields) field.value = "";
   changed();
-  notice("kit", `${typed.name} is in the kit.`, [["Undo", () => remove("kit", id)]]);
+  const undo = async () => { // as it was typed, where this form still stands and still shows it
+    if (!(await remove("kit", id))) return;
+    const mine = form.isConnected && pick.value === `kit:${id}`;
+    if (mine) {
+      pick.value = "";
+      for (const [field, text] of before) field.value ||= text;
+    } else {
+      goneOne({ id, record });
+    }
+    await offerKit(form);
+    if (mine) changed();
+  };
+  notice("kit", `${typed.name} is in the kit.`, [["Undo", undo]]);
 };
 
 const entry = ({ id, typed }) => {

@@ -79,6 +79,7 @@ const swap = (element) => {
   if (text !== undefined) element.textContent = text;
   Object.assign(element.dataset, rest);
   if (rest.default !== undefined) element.placeholder = rest.default;
+  if (rest.keypad !== undefined) element.inputMode = rest.keypad;
   element.dataset.other = JSON.stringify(now);
 };
 

@@ -54,8 +54,12 @@ export const mount = (screen, main) => {
   };
   const drop = async (thing) => {
     if (!(await remove("kit", thing.id))) return;
-    goneOne(thing);
-    notice("kit", `${thing.typed.name} is removed.`, [["Undo", () => putBack("kit", thing)]]);
+    const chooseAgain = goneOne(thing);
+    const undo = async () => {
+      const id = await putBack("kit", thing);
+      if (id !== undefined) chooseAgain(id);
+    };
+    notice("kit", `${thing.typed.name} is removed.`, [["Undo", undo]]);
   };
 
   const teach = async ({ id, typed }, learned) => {
