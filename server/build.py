@@ -101,7 +101,7 @@ class Build:
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for path, file in self.files.items():
             digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
-        for path in [*sorted((self.house / "webui" / "templates").glob("*")), self.house / "webui" / "sw.js"]:
+        for path in [*sorted((self.house / "webui" / "templates").rglob("*.html")), self.house / "webui" / "sw.js"]:
             digest.update(path.name.encode() + b"\0" + hashlib.sha256(path.read_bytes()).digest())
         digest.update(json.dumps(HEADERS, sort_keys=True).encode())
         return digest.hexdigest()[:12]

@@ -21,7 +21,7 @@ class Form:
         self.errors, self.understood, self.told = errors, understood, told or {}
         self.choices = default_choices(inputs)
         for item in inputs:
-            if item["kind"] == "group" and not self._given_to(item["name"]):
+            if item["repeats"] and not self._given_to(item["name"]):
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
                                   for place, row in enumerate(item["default"]) for name, text in row.items())
 
@@ -81,9 +81,7 @@ class Form:
     @staticmethod
     def is_wide(item: dict) -> bool:
         """Whether the words of a choice or its label need the whole width of a phone."""
-        words = [option["label"] for option in (*item.get("options", ()), *item.get("rows", ()))] if item["kind"] in (
-            "choice", "pick") else []
-        return bool(words) and max(map(len, words)) > WIDEST_WORDS
+        return item.get("widest", 0) > WIDEST_WORDS
 
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:
@@ -126,10 +124,7 @@ def default_choices(inputs: list[dict], prefix: str = "") -> dict[str, str]:
     found = {}
     for item in inputs:
         path = prefix + item["name"]
-        if item["kind"] == "choice":
-            found[path] = item["default"]
-        elif item["kind"] == "amount":
-            found[path + "_is"] = item["options"][0]["value"]
-        elif item["kind"] == "pick":
-            found.update(default_choices(item["fields"], path + "."))
+        found.update((path + behind, text) for behind, text in item.get("stands", {}).items())
+        if not item["repeats"]:
+            found.update(default_choices(item.get("fields", []), path + "."))
     return found

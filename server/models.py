@@ -98,9 +98,10 @@ class RefusalModel(BaseModel):
 
 def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
     """The body of a move: every input by name, as a number or as typed text."""
-    fields: dict[str, Any] = {"units": _field(UNITS_INPUT, "units")}
+    models = Models()
+    fields: dict[str, Any] = {"units": UNITS_INPUT.modelled(models, "units")}
     for item in inputs:
-        fields[item.name] = _field(item, name)
+        fields[item.name] = item.modelled(models, name)
         for old in item.was:
             fields[old] = (Typed, Field(default=None, deprecated=True, description=f"Older name of {item.name}"))
         for extra in item.extra_names():
@@ -108,41 +109,57 @@ def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
     return create_model(name.capitalize() + "Request", __config__=FORBID, **fields)
 
 
-def _field(item: Input, owner: str) -> tuple[Any, Any]:
-    about = item.about("metric")
-    note = " ".join(text for text in (about["label"] + ".", _limits(about), about["help"]) if text)
-    if item.kind == "pick":
-        model = _record_model(item)
-        return model | str | None, Field(default=None, description=note)
-    if item.kind == "group":
-        row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
-                           **{field.name: _field(field, owner) for field in item.fields})
-        return list[row | None] | None, Field(default=None, description=note, max_length=item.most)
-    if item.kind == "choice":
-        return str | None, Field(default=None, description=note + " One of: " + _options(item),
+class Models:
+    """What an input may be modelled as; each kind of input chooses (`Input.modelled`). owner: whose field it is."""
+
+    def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
+        """A number, or text with its unit."""
+        about = item.about("metric")
+        example = about.get("default") or about.get("low")
+        return Typed, Field(default=None, description=_note(about),
+                            examples=[example] if example not in ("", None) else None)
+
+    text = quantity  # a number is text too
+
+    def choice(self, item: Input, owner: str) -> tuple[Any, Any]:
+        """One of a few words."""
+        about = item.about("metric")
+        return str | None, Field(default=None, description=_note(about) + " One of: " + _options(item),
                                  examples=[about["default"]])
-    example = about.get("default") or about.get("low")
-    return Typed, Field(default=None, description=note, examples=[example] if example not in ("", None) else None)
+
+    def record(self, item: Input, owner: str) -> tuple[Any, Any]:
+        """The name of a row, or an object with fields of its own; alike wherever that record is asked."""
+        return self._of_record(item.record) | str | None, Field(default=None, description=_note(item.about("metric")))
+
+    def rows(self, item: Input, owner: str) -> tuple[Any, Any]:
+        """A list of objects."""
+        row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
+                           **{field.name: field.modelled(self, owner) for field in item.inner()})
+        return list[row | None] | None, Field(default=None, description=_note(item.about("metric")),
+                                              max_length=item.most)
+
+    def _of_record(self, record) -> type[BaseModel]:
+        if record.name not in RECORD_MODELS:
+            fields: dict[str, Any] = {field.name: field.modelled(self, record.name) for field in record.fields}
+            for field in record.fields:
+                for extra in field.extra_names():
+                    fields[extra] = (str | None, None)
+            rows = ", ".join(row[0] for row in record.rows)
+            fields["id"] = (str | None, Field(default=None, description="A built-in row to start from: " + rows))
+            RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=FORBID, **fields)
+        return RECORD_MODELS[record.name]
 
 
-RECORD_MODELS: dict[str, type[BaseModel]] = {}
+RECORD_MODELS: dict[str, type[BaseModel]] = {}  # one schema for each, whichever moves ask it
 
 
-def _record_model(item: Input) -> type[BaseModel]:
-    record = item.record
-    if record.name not in RECORD_MODELS:
-        fields: dict[str, Any] = {field.name: _field(field, record.name) for field in record.fields}
-        for field in record.fields:
-            for extra in field.extra_names():
-                fields[extra] = (str | None, None)
-        rows = ", ".join(row[0] for row in record.rows)
-        fields["id"] = (str | None, Field(default=None, description="A built-in row to start from: " + rows))
-        RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=FORBID, **fields)
-    return RECORD_MODELS[record.name]
+def _note(about: dict) -> str:
+    """What the description says of an input: its label, its limits, its hint."""
+    return " ".join(text for text in (about["label"] + ".", _limits(about), about["help"]) if text)
 
 
 def _limits(about: dict) -> str:
-    if "low" not in about or about["kind"] != "number":
+    if "low" not in about:
         return ""
     return f"From {about['low']:g} to {about['high']:g} {about['unit']}, another unit may be typed behind the number."
 
@@ -153,25 +170,9 @@ def _options(item: Input) -> str:
 
 def query_parameters(inputs: tuple[Input, ...]) -> list[dict]:
     """The same inputs as query parameters with dotted names, as a link carries them."""
-    found = [_parameter("units", UNITS_INPUT)]
-    for item in inputs:
-        found.extend(_parameters(item, item.name))
-    return found
-
-
-def _parameters(item: Input, name: str) -> list[dict]:
-    if item.kind == "pick":
-        inner = [p for field in item.record.fields for p in _parameters(field, f"{name}.{field.name}")]
-        return [_parameter(name, item), *inner]
-    if item.kind == "group":
-        return [p for field in item.fields for p in _parameters(field, f"{name}.0.{field.name}")]
-    extras = [_parameter(name.rpartition(item.name)[0] + extra, item) for extra in item.extra_names()]
-    return [_parameter(name, item), *extras]
-
-
-def _parameter(name: str, item: Input) -> dict:
-    return {"name": name, "in": "query", "required": False, "description": item.about("metric")["label"],
-            "schema": {"type": "string"}}
+    named = [one for item in (UNITS_INPUT, *inputs) for one in item.parameters(item.name)]
+    return [{"name": name, "in": "query", "required": False, "description": item.about("metric")["label"],
+             "schema": {"type": "string"}} for name, item in named]
 
 
 def answer_model(name: str) -> type[AnswerModel]:

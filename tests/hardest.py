@@ -1,7 +1,6 @@
 """The hardest questions there are, by hand and by dice: each input at its limits, lists full, all at once."""
 import json
 
-from covemix.shared.boat import boat, boat_cards, hull
 from covemix.shared.door import moves
 
 SEAM = {"kind": "both", "thickness": "6", "angle": "118 : 138 : 152 : 156", "length": "3.05", "gap": "1", "layers": "2",
@@ -56,18 +55,6 @@ QUESTIONS = [
                                                            "minute": str(20 * batch + place)}
                                                           for batch in range(33) for place, step in enumerate(STEPS)]}),
 ]
-
-
-def forget():
-    """What the engine keeps from the last key press: a question is weighed as nobody asked it before."""
-    for kept in (hull._seen, hull._cuts, boat._sound, boat_cards._told):
-        kept.clear()
-    for name in moves.names():
-        for item in moves.module(name).INPUTS:
-            if item.kind == "group":
-                item.kept = {}
-            elif item.kind == "pick":
-                item.last = (None, None)
 
 
 def mixture(move, draw):

@@ -51,7 +51,6 @@ def steps_of(ask, most=MOST_STEPS):
 
 def weighed(move, typed):
     """(errors, steps, bytes) of one question that nobody asked before."""
-    hardest.forget()
     answer, steps = steps_of(lambda: moves.answer(move, typed))
     return answer["errors"], steps, len(json.dumps(answer, ensure_ascii=False, separators=(",", ":")).encode())
 

@@ -5,7 +5,6 @@ from math import log, pi
 
 import pytest
 from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
-from covemix.shared.clock import heat_model
 from covemix.shared.clock.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
@@ -23,6 +22,7 @@ from covemix.shared.equations.calibrate_heat import (
     film_time,
     usable_time,
 )
+from covemix.shared.forms import memo
 
 MIX = (mix_heat(None, 28.4), 1100.0)
 KINDS = [row[0] for row in CONTAINERS]
@@ -301,15 +301,14 @@ def test_the_figure_is_drawn_inside_its_frame_and_told_in_words():
 
 
 def test_a_calibration_is_kept_for_its_system():
-    heat_model.KEPT.clear()
-    lines({"air": "20"})
-    kept = heat_model.KEPT[0][1]
-    lines({"air": "31", "batch": "77"})
-    assert len(heat_model.KEPT) == 1
-    assert heat_model.KEPT[0][1] is kept
-    for minutes in range(20, 30):
-        lines({"air": "20", "system": {"id": "3-1", "pot_time": str(minutes)}})
-    assert len(heat_model.KEPT) == heat_model.MOST_KEPT
+    phone = memo.Memo()
+    moves.answer("heat", {"air": "20"}, phone)
+    kept = dict(phone.under("calibration"))
+    moves.answer("heat", {"air": "31", "batch": "77"}, phone)
+    assert phone.under("calibration") == kept and len(kept) == 1
+    for minutes in range(20, 40):
+        moves.answer("heat", {"air": "20", "system": {"id": "3-1", "pot_time": str(minutes)}}, phone)
+    assert len(phone.under("calibration")) <= memo.MOST
 
 
 @pytest.mark.parametrize("air", ["10", "20", "30"])

@@ -295,8 +295,11 @@ def test_what_is_typed_into_any_move_means_the_same_after_its_journey(move):
             assert _bare(again) == _bare(values), json.dumps(request)
 
 
+BESIDE = ("_tree", "_understood", "_memo", "place")  # what a row of values keeps beside its values
+
+
 def _bare(value):
     """What was read, without what only remembers how it came."""
     if isinstance(value, dict):
-        return {key: _bare(inner) for key, inner in value.items() if key not in ("_tree", "_understood", "place")}
+        return {key: _bare(inner) for key, inner in value.items() if key not in BESIDE}
     return [_bare(inner) for inner in value] if isinstance(value, list) else value

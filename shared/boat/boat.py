@@ -2,6 +2,7 @@
 from ..catalogue.demo_boat import JOINTS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
+from ..forms.memo import memo_of
 from ..forms.remembered import remembered
 from ..mix import ratio
 from ..plan import plan
@@ -99,16 +100,14 @@ def check(values):
     boat_limits.packs(values)
 
 
-_sound = {}  # rows that were found sound, by place, with what holds for the whole boat
-
-
 def _check_row(row, values):
-    shared = [values.get(name) for name in OWN]
-    known = _sound.get(row["place"])
+    """On a phone one row changes at a time: the others are known to be sound."""
+    shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
+    known = sound.get(row["place"])
     if known and known[0] is row and known[1] == shared:
         return
     _check_new_row(row, values)
-    _sound[row["place"]] = row, shared
+    sound[row["place"]] = row, shared
 
 
 def _check_new_row(row, values):

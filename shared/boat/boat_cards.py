@@ -1,4 +1,5 @@
 """Boat cards: what each joint takes, to hang on the wall: its putty, its resin, its spreader, its pieces by number."""
+from ..forms.memo import memo_of
 from ..seam import seam
 from ..words.lengths import mm
 from ..words.lengths import radii as radii_text
@@ -7,12 +8,11 @@ from ..words.numbers import UP
 from ..words.units import told
 from .cut_lines import in_runs
 
-_told = {}  # what was said of a joint last time, by place: on a phone one of them changes at a time
-
 
 def lines(values, work, tapes):
     """One card for each joint, all copies. work: as `hull.seams` gives it; tapes: as `hull.cut_lists` does."""
     shared = [values[name] for name in ("units", "putty_density", "tooling", "tray")]
+    before = memo_of(values).under("wall cards")  # by place: on a phone one joint changes at a time
     numbers, widths, found = {}, [], []
     for width, _, rows, _, _, _ in tapes:
         width = mm(width, values["units"])
@@ -22,9 +22,9 @@ def lines(values, work, tapes):
             numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(piece[0])
     for kept in work:
         place = kept[0]["place"]
-        said = _told.get(place)
+        said = before.get(place)
         if not said or said[0] is not kept or said[1] != shared:
-            said = _told[place] = kept, shared, takes(values, kept)
+            said = before[place] = kept, shared, takes(values, kept)
         own = numbers.get(place, {})
         pieces = "; ".join(["tape " + width + ": " + in_runs(own[width]) for width in widths if width in own])
         if said[2] or pieces:

@@ -2,7 +2,7 @@
 from math import pi
 
 from ..equations import changing_angle, cove, cutting, tape
-from ..forms.memo import once
+from ..forms.memo import memo_of, once
 from ..seam import joint_lines, seam
 from ..words.lengths import metres
 from ..words.lines import MORE, line
@@ -52,26 +52,22 @@ def _nth(given, place):
     return given[min(place, len(given) - 1)]
 
 
-_seen = []  # what the rows gave last time, by place: on a phone one row changes at a time
-
-
 def seams(values):
     """(row, spec, Seam, its line) of every joint."""
-    shared = [values.get(name) for name in OWN]
+    # by place: on a phone one row changes at a time
+    shared, seen = [values.get(name) for name in OWN], memo_of(values).under("seams")
     found, shapes = [], {}
     for place, row in enumerate(values["joints"]):
-        if place < len(_seen) and _seen[place][0] is row and _seen[place][1] == shared:
-            found.append(_seen[place][2])
+        known = seen.get(place)
+        if known and known[0] is row and known[1] == shared:
+            found.append(known[2])
             continue
         spec = spec_of(row, values)
         made = seam.seam(spec, shapes)
         coves = joint_lines.coves(spec) if row["kind"] in seam.COVED else []
         radii = [int(size[0] * 1000 + 0.5) for _, _, _, size in coves if size[0]]
         kept = (row, spec, made, joint_line(row, made, coves, row["units"]), radii)
-        if place < len(_seen):
-            _seen[place] = (row, shared, kept)
-        elif place == len(_seen):
-            _seen.append((row, shared, kept))
+        seen[place] = (row, shared, kept)
         found.append(kept)
     return found
 
@@ -160,7 +156,7 @@ def cut_lists(pieces, values, of):
         caps = [left.get(rest["place"], int(rest["length"] * 1000 + 1e-6)) for rest in own]
         # cut to the full millimetre above, a computed last bit aside
         lengths = [int(piece[5] * 1000 + 0.999999) for piece in rows]
-        cuts = _cut(tuple(lengths), roll, tuple(caps))
+        cuts = _cut(values, tuple(lengths), roll, tuple(caps))
         for each in cuts.cuts:
             if each.stock == cutting.REMNANT:
                 left[own[each.place]["place"]] = each.length - sum([lengths[place] for place in each.pieces])
@@ -185,17 +181,9 @@ def _whole(value, per):
     return int(value * per + 0.5)
 
 
-_cuts = {}
-
-
-def _cut(lengths, roll, left):
+def _cut(values, lengths, roll, left):
     """The same pieces are not cut again at each key press."""
-    key = (lengths, roll, left)
-    if key not in _cuts:
-        if len(_cuts) > 12:
-            _cuts.clear()
-        _cuts[key] = cutting.cut(lengths, roll, left)
-    return _cuts[key]
+    return memo_of(values).once("cuts", (lengths, roll, left), lambda: cutting.cut(lengths, roll, left))
 
 
 def joint_line(row, made, coves, units):

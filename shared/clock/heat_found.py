@@ -7,7 +7,7 @@ from ..equations.integrate import pot_run
 from ..forms.memo import once
 from ..things.records import SYSTEM
 from ..words.numbers import DOWN, to_step
-from .heat_model import LEAST_BATCH, MOST_BATCH, facts, kept_calibration, pot_of, timings_of
+from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, pot_of, timings_of
 from .pot_heat import CONTAINER_ROWS
 from .usable import usable
 
@@ -21,7 +21,7 @@ def found(values) -> Found:
 
 
 def _found(values):
-    calibration = kept_calibration(facts(values))
+    calibration = calibration_of(values)
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
     run = pot_run(calibration.rates, here, USABLE, TOO_HOT, whole=True)

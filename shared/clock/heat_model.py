@@ -5,6 +5,7 @@ from ..equations.calibrate_heat import ABOUT, AT_MOST, FILM, LABEL, OWN, Fact, c
 from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import HUNDRED, REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
+from ..forms.memo import memo_of
 from ..mix import ratio
 from .pot_heat import MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
 
@@ -12,8 +13,6 @@ OWN_TIMING = "your own timing"
 HALVED = ", half as long for each {10 K} warmer"
 SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its own pot and of easier ones, no more
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
-KEPT = []  # (facts, calibration), the latest last: a system stays while its batch is typed
-MOST_KEPT = 4
 
 
 def facts(values):
@@ -42,16 +41,13 @@ def timings_of(values):
     return kept + [dict(row, place=row["place"] + len(kept)) for row in values["timings"]]
 
 
-def kept_calibration(rows):
-    """The calibration of these facts, worked out once and kept."""
-    for known, calibration in KEPT:
-        if known == rows:
-            return calibration
-    calibration = calibrated(rows)
-    KEPT.append((rows, calibration))
-    if len(KEPT) > MOST_KEPT:
-        del KEPT[0]
-    return calibration
+def calibration_of(values):
+    """The calibration of what is known of a system, worked out once: a system stays while its batch is typed.
+
+    values: "system" as records.SYSTEM reads it, "timings" beside it
+    """
+    rows = facts(values)
+    return memo_of(values["system"]).once("calibration", rows, lambda: calibrated(rows))
 
 
 def mixed_resin(system):

@@ -7,15 +7,14 @@ from math import exp, floor, log
 
 from ..equations.calibrate_heat import usable_time
 from ..equations.integrate import Pot
+from ..forms.memo import memo_of
 from ..words.numbers import to_step
-from .heat_model import facts, kept_calibration, mixed_resin
+from .heat_model import calibration_of, facts, mixed_resin
 from .pot_heat import SIZES, pot
 
 PER_MASS = 2 / log(2)  # two masses for each doubling
 BEND = 0.985  # of the joined lines; they lie above the true curve by less than 1.5 % (tested)
 LEAST = 0.005  # kg; a smaller mass is taken as this much
-KEPT = []  # (facts, mix, HeatTable), the latest last
-MOST_KEPT = 4
 
 
 class HeatTable:
@@ -56,12 +55,6 @@ class HeatTable:
 
 def heat_table(system, timings=()) -> HeatTable:
     """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them"""
-    rows, mix = facts({"system": system, "timings": timings}), mixed_resin(system)
-    for known, of, table in KEPT:
-        if known == rows and of == mix:
-            return table
-    table = HeatTable(kept_calibration(rows).rates, mix)
-    KEPT.append((rows, mix, table))
-    if len(KEPT) > MOST_KEPT:
-        del KEPT[0]
-    return table
+    values, mix = {"system": system, "timings": timings}, mixed_resin(system)
+    return memo_of(system).once("heat table", (facts(values), mix),
+                                lambda: HeatTable(calibration_of(values).rates, mix))

@@ -5,9 +5,10 @@ from ..catalogue.cautions import FROM
 from ..catalogue.containers import HOT
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
+from ..forms.memo import memo_of
 from ..words.numbers import DOWN, UP, to_step
 from ..words.units import told
-from .heat_model import LEAST_BATCH, MOST_BATCH, facts, kept_calibration, mixed_resin
+from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, facts, mixed_resin
 from .pot_heat import SIZES, pot
 from .usable import known
 
@@ -16,8 +17,6 @@ RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cu
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
 WARM = _FROM["air that is warm"]
-KEPT = []  # (what was asked, mass), the latest last: a batch is typed while its system and its air stay
-MOST_KEPT = 8
 
 
 def peak_temperature(system, mass: float, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
@@ -28,7 +27,7 @@ def peak_temperature(system, mass: float, container: str, air: float, resin=None
     air, resin: [K], resin None where it is as warm as the air; filler: share of the mass [-]; sizes: as SIZES [m]
     moving: of AIR; timings: own ones beside the system's, as `heat` reads them
     """
-    rates = kept_calibration(facts({"system": system, "timings": timings})).rates
+    rates = calibration_of({"system": system, "timings": timings}).rates
     start = air if resin is None else resin
     here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving)
     return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
@@ -56,27 +55,24 @@ def largest_calm_mass(system, container: str, air: float, resin=None, filler: fl
     """
     asked = (facts({"system": system, "timings": timings}), mixed_resin(system), container, air, resin, filler,
              tuple([sizes[name] for name in SIZES]), moving, limit)
-    for before, mass in KEPT:
-        if before == asked:
-            return mass
 
     def over(log_mass):
         return peak_temperature(system, exp(log_mass), container, air, resin, filler, sizes, moving, timings) >= limit
 
+    return memo_of(system).once("calm mass", asked, lambda: _largest_below(over))
+
+
+def _largest_below(over):
+    """The largest mass [kg] that is not `over` a limit; over: asked of the logarithm of a mass, false before true."""
     low, high = log(LEAST_BATCH), log(MOST_BATCH)
     if over(low):
-        mass = 0.0
-    elif not over(high):
-        mass = MOST_BATCH
-    else:
-        while high - low > 0.01:
-            middle = (low + high) / 2
-            low, high = (low, middle) if over(middle) else (middle, high)
-        mass = to_step(exp(low), 0.001, DOWN)
-    KEPT.append((asked, mass))
-    if len(KEPT) > MOST_KEPT:
-        del KEPT[0]
-    return mass
+        return 0.0
+    if not over(high):
+        return MOST_BATCH
+    while high - low > 0.01:
+        middle = (low + high) / 2
+        low, high = (low, middle) if over(middle) else (middle, high)
+    return to_step(exp(low), 0.001, DOWN)
 
 
 def largest_pot(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,

@@ -12,7 +12,7 @@ from ..things.own_timings import counted_text
 from ..words.lines import ASK, words
 from ..words.numbers import DOWN, capital, shown, to_step
 from ..words.units import told
-from .heat_model import container_mix, facts, kept_calibration, mixed_resin, pot_of, quick_time, timings_of
+from .heat_model import calibration_of, container_mix, mixed_resin, pot_of, quick_time, timings_of
 from .pot_heat import SIZES, thickness
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
@@ -81,7 +81,7 @@ def usable(values, container=None, mass=None, share: float = SHARE, rule=None, r
     if run is not None:
         model = run.reached or LONGEST
     elif balance:
-        model = _reached(kept_calibration(facts(values)).rates, pot_of(values, container, mass))
+        model = _reached(calibration_of(values).rates, pot_of(values, container, mass))
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))

@@ -6,7 +6,7 @@ from ..forms.late import late
 from . import moves
 
 
-def call(text):
+def call(text, memo=None):
     """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
@@ -14,15 +14,16 @@ def call(text):
     press before the rest: {"first": screen, "pairs"}.
 
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
+    memo: the `Memo` of whoever asks again and again; the answers are the same without it
     """
     asked = json.loads(text)
     if "first" in asked:
-        return json.dumps(moves.first(asked["first"], asked["pairs"]))
+        return json.dumps(moves.first(asked["first"], asked["pairs"], memo))
     if "screen" in asked:
-        return json.dumps(moves.asked(asked["screen"], asked["pairs"]))
+        return json.dumps(moves.asked(asked["screen"], asked["pairs"], memo))
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:
             return json.dumps(late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", "")))
         return json.dumps(late("handover").brought(asked["brought"], asked["pairs"], asked["length"]))
-    return json.dumps(moves.answer(asked["move"], typed))
+    return json.dumps(moves.answer(asked["move"], typed, memo))

@@ -1,7 +1,6 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from ..forms import links
-from ..forms.declared import units_of_tools
-from ..forms.field_words import find, in_words
+from ..forms.declared import find_in, units_of_tools
 from ..plan.batch_cards import sheets
 from ..words.lines import ANSWER, ASK, MORE, WARN
 from ..words.numbers import capital
@@ -16,9 +15,9 @@ def told(inputs, pairs):
     units = "us" if tree.get("units") == "us" else "metric"
     found, tools = [], units_of_tools(inputs, tree, units)
     for name, text in pairs:
-        known = find(inputs, name.split("."))
+        known = find_in(inputs, name.split("."))
         if known:
-            found.append([in_system(known[1], units), in_words(known[2], text, tree, units, tools)])
+            found.append([in_system(known[1], units), known[2].in_words(text, tree, units, tools)])
     return found
 
 
@@ -28,7 +27,7 @@ def asked(inputs, pairs, values):
     for item in inputs:
         own = (item.name,) + tuple(item.extra_names())
         mine = [pair for pair in pairs if pair[0].partition(".")[0] in own]
-        default = item.default_in(values["units"]) if item.kind in ("choice", "pick", "amount", "number") else ""
+        default = item.default_in(values["units"]) if item.says_default else ""
         if not mine and default and not item.fold and item.asked(values):
             mine = [(item.name, default)]
         standing.extend(mine)

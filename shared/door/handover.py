@@ -1,6 +1,6 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
 from ..forms import inputs, links, recall
-from ..forms.declared import units_of_tools
+from ..forms.declared import find_in, units_of_tools
 from ..forms.quantities import behind
 from ..words.numbers import BLANKS, digits
 from ..words.units import METRIC, SYSTEMS, unit_for
@@ -76,7 +76,7 @@ def in_words_of_tools(declared, pairs, meant="tool"):
     units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
     tools = units_of_tools(declared, tree, units)
     for name, text in pairs:
-        known = card.find(declared, name.split("."))
+        known = find_in(declared, name.split("."))
         item = known[2] if known else None
         if item and item.tool and tools.get(item.tool, "") not in ("", unit_for(item.unit, units)):
             text = behind(text, item.unit, units, tools[item.tool] if meant else "")
@@ -106,11 +106,11 @@ def sorted_out(declared, plain, beside=()):
     known, strange, twice, told = [], [], [], {}
     for name, text in plain:
         steps = name.split(".")
-        found = ("units", "", inputs.UNITS_INPUT) if name == "units" else card.find(declared, steps)
+        found = ("units", "", inputs.UNITS_INPUT) if name == "units" else find_in(declared, steps)
         if not found:
-            if not [1 for word, others in beside if steps[0] == word and card.find(others, steps[1:])]:
+            if not [1 for word, others in beside if steps[0] == word and find_in(others, steps[1:])]:
                 strange.append(name)
-        elif not _is_one_of(found[2], name, text):
+        elif not found[2].knows(name, text.strip(BLANKS)):
             strange.append(name + " = " + text)
         elif found[0] not in told:
             told[found[0]] = text
@@ -118,16 +118,6 @@ def sorted_out(declared, plain, beside=()):
         elif told[found[0]] != text:
             twice.append(name)
     return known, strange, twice
-
-
-def _is_one_of(item, name, text):
-    """Whether a row or a choice is known; any other text is read by its field, which says what is wrong."""
-    text = text.strip(BLANKS)
-    if item.kind == "pick":
-        return not text or item.record.row(text) is not None
-    if item.kind == "choice" or (item.kind == "amount" and name.rpartition(".")[2] != item.name):
-        return not text or text in [option[0] for option in item.options]
-    return True
 
 
 def _named(names):
@@ -183,7 +173,7 @@ def brief(declared, known):
     """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
     found, plain = [], known
     for item in declared:
-        if item.kind == "group":
+        if item.repeats:
             rows = [name.split(".") for name, _ in known if name.startswith(item.name + ".")]
             if rows:
                 found.append(item.label + ": " + str(len(set([steps[1] for steps in rows]))))

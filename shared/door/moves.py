@@ -3,9 +3,11 @@ from collections import namedtuple
 
 from ..forms import inputs, links
 from ..forms.late import late
+from ..forms.memo import Memo
 from ..words.lines import as_data
 from ..words.units import in_system
 
+SCREEN_INPUTS, SHOWN = "screen inputs", "shown"  # headings of the memo
 Move = namedtuple("Move", ("name", "room", "label", "purpose"))
 
 # in the order of the work; a module is imported when it is first asked, so that a phone starts with what it needs
@@ -34,8 +36,6 @@ MOVES = (
     Move("air", "safety", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     Move("sources", "kit", "Sources", "Every figure and statement kept here, with where it comes from"),
 )
-
-ALONE = ("number", "amount")  # kinds of input that nothing else in the form is read by
 
 # screen: the moves it asks, in the order their answers are read
 SCREENS = (
@@ -71,15 +71,16 @@ def names():
     return [row.name for row in MOVES]
 
 
-def answer(name, tree):
+def answer(name, tree, memo=None):
     """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
 
     understood: [[field, text], ...], how a number was read that could be read in two ways.
     A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
     answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
+    memo: the `Memo` of whoever asks again and again
     """
     asked = module(name)
-    values, errors = inputs.read(asked.INPUTS, tree)
+    values, errors = inputs.read(asked.INPUTS, tree, memo)
     found = _answered(asked, values, errors)
     found["understood"] = values["_understood"]
     return found
@@ -104,51 +105,47 @@ def in_units(step, units):
     return dict([(key, in_system(step[key], units) if isinstance(step[key], str) else step[key]) for key in step])
 
 
-def screen_inputs(screen):
+def screen_inputs(screen, memo=None):
     """The inputs of a screen: those of its moves, each name once."""
-    if screen not in _inputs:
+    known = memo.under(SCREEN_INPUTS) if memo else {}
+    if screen not in known:
         found, seen = [], {}
         for name in dict(SCREENS)[screen]:
             for item in module(name).INPUTS:
                 if item.name not in seen:
                     seen[item.name] = True
                     found.append(item)
-        _inputs[screen] = found
-    return _inputs[screen]
+        known[screen] = found
+    return known[screen]
 
 
-_inputs = {}
-
-
-def first(name, pairs):
+def first(name, pairs, memo=None):
     """What a screen shows before the rest, by `first(values)` of its first move, which gives lines and drawings:
     {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
 
     A hand that types sees it follow; the whole answer comes behind it and takes it over.
     """
-    values, errors = _one_typed(name, pairs) or inputs.read(screen_inputs(name), links.tree(pairs))
+    memo = memo or Memo()
+    values, errors = _one_typed(name, pairs, memo) or inputs.read(screen_inputs(name, memo), links.tree(pairs), memo)
     own = dict(SCREENS)[name][0]
     move = module(own)
     if errors or inputs.checked(move.CHECKS, values):
         return {"answers": []}
-    _shown[:] = [name, pairs, values]
+    memo.under(SHOWN)[SHOWN] = (name, pairs, values)
     lines, figures = move.first(values)
     return {"answers": [[own, {"lines": as_data(lines, values["units"]), "figures": figures}]]}
 
 
-_shown = [None, None, None]
-
-
-def _one_typed(name, pairs):
+def _one_typed(name, pairs, memo):
     """(values, errors) where the text of one number differs from what was shown last: only that is read; or None."""
-    shown, before, values = _shown
+    shown, before, values = memo.under(SHOWN).get(SHOWN, (None, None, None))
     if shown != name or len(before) != len(pairs):
         return None
     typed = [new for old, new in zip(before, pairs) if old != new]
     if len(typed) != 1 or [pair[0] for pair in before] != [pair[0] for pair in pairs]:
         return None
-    for item in screen_inputs(name):
-        if item.name == typed[0][0] and item.kind in ALONE and not [1 for pair in pairs if pair[0] == item.name][1:]:
+    for item in screen_inputs(name, memo):
+        if item.name == typed[0][0] and item.alone and not [1 for pair in pairs if pair[0] == item.name][1:]:
             tree = dict(values["_tree"])
             tree[item.name] = typed[0][1]
             values, errors = dict(values, _tree=tree, _made={}, _understood=[]), []
@@ -157,23 +154,24 @@ def _one_typed(name, pairs):
     return None
 
 
-def asked(name, pairs):
+def asked(name, pairs, memo=None):
     """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
-    tree = links.tree(pairs)
-    values, errors = inputs.read(screen_inputs(name), tree)
-    if _shown[:2] == [name, pairs]:
-        values["_made"] = _shown[2].get("_made", {})
+    memo, tree = memo or Memo(), links.tree(pairs)
+    values, errors = inputs.read(screen_inputs(name, memo), tree, memo)
+    screen_shown, pairs_shown, before = memo.under(SHOWN).get(SHOWN, (None, None, None))
+    if (screen_shown, pairs_shown) == (name, pairs):
+        values["_made"] = before.get("_made", {})
     return screen(name, tree, (values, errors))
 
 
-def screen(name, tree, read=None):
+def screen(name, tree, read=None, memo=None):
     """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now:
     {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution"}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
     """
-    values, errors = read or inputs.read(screen_inputs(name), tree)
+    values, errors = read or inputs.read(screen_inputs(name, memo), tree, memo)
     answers = []
     for own in dict(SCREENS)[name]:
         move = module(own)

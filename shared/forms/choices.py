@@ -4,6 +4,19 @@ from ..words.units import in_system
 from .declared import Input, missing
 
 
+def is_option(options, text):
+    """Whether a text is one of the options, or nothing. options: (value, ...)"""
+    return not text or text in [option[0] for option in options]
+
+
+def option_words(options, text, system):
+    """The label of an option; a text that is none stands as it is. options: (value, label, ...)"""
+    for option in options:
+        if option[0] == text:
+            return in_system(option[1], system)
+    return text.strip(BLANKS)
+
+
 class Choice(Input):
     """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
 
@@ -12,11 +25,31 @@ class Choice(Input):
     """
 
     kind = "choice"
+    control = "select"
+    says_default = True
 
     def __init__(self, name, label, options, default="", row=False, unsaid="", **more):
         Input.__init__(self, name, label, **more)
         self.options, self.row, self.unsaid = options, row, unsaid
         self.default = default or ("" if unsaid else options[0][0])
+        if row:
+            self.control = "keys"
+
+    def resting(self):
+        return self.default
+
+    def chosen(self, tree):
+        typed = self.typed_in(tree)
+        return {self.name: self.default if missing(typed) else typed}
+
+    def knows(self, name, text):
+        return is_option(self.options, text)
+
+    def in_words(self, text, tree, system, tools):
+        return option_words(self.options, text, system)
+
+    def modelled(self, models, owner):
+        return models.choice(self, owner)
 
     def default_in(self, system):
         return self.default
@@ -34,7 +67,14 @@ class Choice(Input):
         facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
         facts["options"] = [{"value": o[0], "label": in_system(o[1], system),
                              "help": in_system(o[2], system) if len(o) > 2 else ""} for o in self.options]
+        facts["stands"] = {"": self.default}
+        facts["widest"] = widest([option["label"] for option in facts["options"]])
         return facts
+
+
+def widest(labels):
+    """Letters of the longest label: a form gives it the room it needs."""
+    return max([len(label) for label in labels] + [0])
 
 
 class Text(Input):
@@ -64,5 +104,5 @@ class Text(Input):
 
     def about(self, system):
         facts = Input.about(self, system)
-        facts.update({"default": self.default, "most": self.most})
+        facts.update({"default": self.default, "most": self.most, "letters": self.most})
         return facts

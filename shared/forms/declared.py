@@ -5,23 +5,38 @@ Options that every kind takes:
     fold      the heading it is folded away under; empty: in sight
     when      (name, values) pairs: asked only while one of these choices has one of its values; empty: always
     was       older names of the field; links printed on a card live for years
+    learned   what a thing of the kit learns by and by: with it, it is still the same thing
 """
-from ..words.numbers import BLANKS, DIGITS, places_for, shown, thousands
+from math import isfinite
+
+from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
 from ..words.units import from_si, in_system, sign, to_si, unit_for
 from .errors import InputError
+from .memo import memo_of
 
+READ = "read"  # heading of the memo: what was read of each number, by (units, typed text)
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
 
 class Input:
-    """What every kind has in common."""
+    """What every kind has in common. A kind says all about itself: how it is read, drawn, linked, spoken and modelled;
+    nobody asks which kind an input is.
+
+    kind: its name in the declarations as data; control: which control of the page draws it
+    alone: nothing else in a form is read by it; says_default: a card tells its default where it stands in the form
+    repeats: it has rows, each with fields of its own
+    tool: the pick whose tool shows this figure; shows: the field of a picked tool that says in which unit it shows
+    """
 
     kind = ""
-    blank = ""
-    known = None
-    tool = ""
+    control = "words"
+    alone = False
+    says_default = False
+    repeats = False
+    tool = shows = ""
 
-    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False):
+    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
+        self.learned = learned
         self.when, self.was, self.optional = when, was, optional
 
     def asked(self, values):
@@ -57,10 +72,79 @@ class Input:
         """
         return typed
 
+    def must(self):
+        """Whether a row of a group without it is no row."""
+        return False
+
+    def resting(self):
+        """What a form sends for it although nobody has touched it; None where it sends nothing."""
+        return None
+
+    def inner(self):
+        """The fields that stand below its name."""
+        return ()
+
+    def find(self, steps):
+        """What a dotted name below it leads to: (name today, label, input), or None. steps: the name in its pieces"""
+        if steps[0] in self.extra_names():
+            return (steps[0], self.label + ", of what", self) if len(steps) == 1 else None
+        if steps[0] != self.name and steps[0] not in self.was:
+            return None
+        return (self.name, self.label, self) if len(steps) == 1 else self._below(steps)
+
+    def _below(self, steps):
+        return None
+
+    def knows(self, name, text):
+        """Whether a row or a choice of that name is known; any other text is read by its field, which says what is
+        wrong."""
+        return True
+
+    def in_words(self, text, tree, system, tools):
+        """A typed text as the screen shows it: the label of a choice, a bare number with its unit.
+
+        tree: what is beside; tools: of `units_of_tools`
+        """
+        return text.strip(BLANKS)
+
+    def chosen(self, tree):
+        """What it stands at, by name, where other inputs go by it; without reading the rest of the tree."""
+        return {}
+
+    def shown_unit(self, tree, system):
+        """The unit in which the tool that is picked here shows its figures, "" where none is."""
+        return ""
+
+    def linked(self, typed, prefix, system, found, whole=False):
+        """Its pairs for a link, onto `found`. typed: the tree it stands in; prefix: dotted name of that tree, or "".
+
+        whole: defaults travel too, because something else than the field's own default stands behind it
+        """
+        value = self.typed_in(typed)
+        for extra in self.extra_names():
+            if filled(typed.get(extra)) and (whole or not self.untouched(extra, typed[extra], typed, system)):
+                found.append((prefix + extra, text_of(typed[extra])))
+        if value is not None:
+            self.link_value(value, prefix + self.name, typed, system, found, whole)
+
+    def link_value(self, value, name, typed, system, found, whole):
+        """The pairs of what was typed under its own name."""
+        if filled(value) and (whole or not self.untouched(self.name, text_of(value), typed, system)):
+            found.append((name, text_of(value)))
+
+    def modelled(self, models, owner):
+        """Its type in the API. models: offers quantity, text, choice, record and rows, each for an input"""
+        return models.text(self, owner)
+
+    def parameters(self, name):
+        """(dotted name, input) of each text that a query may carry for it."""
+        return [(name, self)] + [(name[:len(name) - len(self.name)] + extra, self) for extra in self.extra_names()]
+
     def about(self, system):
         """The declaration as data, for the form and for GET /api/moves."""
-        facts = {"kind": self.kind, "name": self.name, "label": in_system(self.label, system),
-                 "help": in_system(self.help, system), "fold": self.fold, "optional": self.optional}
+        facts = {"kind": self.kind, "control": self.control, "repeats": self.repeats, "name": self.name,
+                 "label": in_system(self.label, system), "help": in_system(self.help, system), "fold": self.fold,
+                 "optional": self.optional}
         if self.when:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
@@ -83,7 +167,7 @@ class Several(ValueError):
 
 def read_into(values, inputs, tree, prefix, errors):
     """Read each input that is asked into `values`, collecting what cannot be read into `errors`."""
-    units = values["units"]
+    units, numbers = values["units"], memo_of(values).under(READ)
     for item in inputs:
         if item.when and not item.asked(values):
             continue
@@ -93,8 +177,8 @@ def read_into(values, inputs, tree, prefix, errors):
         if isinstance(typed, str) and len(typed) > LONGEST_TYPED:
             errors.append(InputError(prefix + item.name, item.label + ": " + item.too_long()))
             continue
-        if item.known and (typed is None or isinstance(typed, str)):
-            known = item.known[units].get(typed)
+        if item in numbers and (typed is None or isinstance(typed, str)):
+            known = numbers[item].get((units, typed))
             if known:
                 values[item.name], unit, echoed = known
                 if unit is not None:
@@ -132,9 +216,8 @@ def units_of_tools(inputs, tree, system):
     """
     found = {}
     for item in inputs:
-        shows = item.kind == "pick" and item.record.shows
-        if shows and (not item.when or item.asked(_chosen(inputs, tree))):
-            unit = _unit_shown(item, shows, tree, system)
+        if item.shows and (not item.when or item.asked(_chosen(inputs, tree))):
+            unit = item.shown_unit(tree, system)
             if unit:
                 found[item.name] = unit
     return found
@@ -144,25 +227,8 @@ def _chosen(inputs, tree):
     """What each choice of a tree stands at, without reading the rest."""
     found = {}
     for item in inputs:
-        if item.kind == "choice":
-            typed = item.typed_in(tree)
-            found[item.name] = item.default if missing(typed) else typed
-        elif item.kind == "amount":
-            typed = tree.get(item.name + "_is")
-            found[item.name + "_is"] = item.options[0][0] if missing(typed) else typed
+        found.update(item.chosen(tree))
     return found
-
-
-def _unit_shown(item, shows, tree, system):
-    read = {"units": system, "_understood": [], "_tree": {}}
-    try:
-        typed = item.tree(item.typed_in(tree), item.name) or {}
-        for field in item.record.fields:
-            if field.name == shows:
-                field.read(typed.get(shows), shows, read)
-    except InputError:
-        return ""  # its own field says what is wrong
-    return read.get(shows + "_unit", "")
 
 
 def checked_at(check, values, prefix):
@@ -199,6 +265,40 @@ def in_two_ways(typed, mark):
     before, _, behind = typed.strip(BLANKS + "+-").partition(mark)
     return " (a {} marks the decimals; for thousands type {})".format("comma" if mark == "," else "point",
                                                                      before + behind[:3])
+
+
+def link_inputs(inputs, typed, prefix, system, found, whole=False):
+    """The pairs of all inputs of a tree, in their order."""
+    for item in inputs:
+        item.linked(typed, prefix, system, found, whole)
+
+
+def find_in(inputs, steps):
+    """The input a dotted name leads to, older names included: (its name today, label, input), or None."""
+    for item in inputs:
+        found = item.find(steps)
+        if found or steps[0] == item.name:
+            return found
+    return None
+
+
+def filled(value):
+    """Whether something stands there that a link can carry."""
+    return value is not None and value != "" and not isinstance(value, (dict, list))
+
+
+def text_of(value):
+    """Typed text as it was typed; a number that came in through the API as plain text, never 1e-07.
+
+    >>> text_of("1,5"), text_of(240.0), text_of(0.0000001)
+    ('1,5', '240', '0.0000001')
+    """
+    if not isinstance(value, float) or not isfinite(value) or abs(value) > MOST:
+        return str(value)
+    text = shown(value, 9)
+    while text.endswith("0"):
+        text = text[:-1]
+    return text[:-1] if text.endswith(".") else text
 
 
 def missing(typed):

@@ -8,6 +8,7 @@ from ..words.units import METRIC, SYSTEMS, US
 from .choices import Choice, Text  # noqa: F401
 from .declared import read_into, units_of_tools, with_units
 from .errors import InputError
+from .memo import Memo
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick  # noqa: F401
 
@@ -17,10 +18,13 @@ UNITS_INPUT = Choice("units", "Units", ((METRIC, "g, mL, mm, °C"), (US, "oz, US
                      help="Another unit can always be typed behind a number.")
 
 
-def read(inputs, tree):
-    """Typed tree -> (values, errors): all errors at once, in the order of the form."""
+def read(inputs, tree, memo=None):
+    """Typed tree -> (values, errors): all errors at once, in the order of the form.
+
+    memo: the `Memo` of whoever asks again and again; without one everything is read anew
+    """
     tree = typed_elsewhere(inputs, tree)
-    values, errors = {"_tree": tree, "_understood": []}, []
+    values, errors = {"_tree": tree, "_understood": [], "_memo": memo or Memo()}, []
     try:
         values["units"] = UNITS_INPUT.read(tree.get("units"), "units", values)
     except InputError as error:

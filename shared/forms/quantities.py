@@ -1,15 +1,32 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
-from ..words.units import BY_NAME, FINER, METRIC, US, find, from_si, sign, to_si, unit_for
-from .declared import Input, default_text, echo, in_two_ways, in_unit, limit, missing, plain, unit_behind
+from ..words.units import BY_NAME, FINER, US, find, from_si, in_system, sign, to_si, unit_for
+from .choices import is_option
+from .declared import READ, Input, default_text, echo, in_two_ways, in_unit, limit, missing, plain, text_of, unit_behind
 from .errors import InputError
-from .links import text_of
+from .memo import MOST, memo_of
 
 GLYPHS = [sign for sign, _ in FRACTIONS]
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 
 
-class Number(Input):
+class Measured(Input):
+    """What is read with a unit behind it."""
+
+    def unit_beside(self, tree, system, tools):
+        """The unit of a bare number. tree: what was typed beside it; tools: of `units_of_tools`"""
+        return unit_for(self.unit, system)
+
+    def in_words(self, text, tree, system, tools):
+        unit, last = self.unit_beside(tree, system, tools), reading(in_pieces(text)[-1])
+        bare = unit and not last[1] and last[0] is not None
+        return text.strip(BLANKS) + (" " + sign(unit) if bare else "")
+
+    def modelled(self, models, owner):
+        return models.quantity(self, owner)
+
+
+class Number(Measured):
     """A quantity. `low`, `high` and `default` are in `unit`; a unit typed behind the number goes before it.
 
     low and high are limits of sense, not of safety; an optional number that is not typed reads as None.
@@ -17,6 +34,9 @@ class Number(Input):
     """
 
     kind = "number"
+    control = "figure"
+    alone = True
+    says_default = True
 
     def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
                  tool="", **more):
@@ -25,8 +45,6 @@ class Number(Input):
         self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
-        self.known = None if tool else {METRIC: {}, US: {}}
-        self.defaults = {}
         self.unit_name = name + "_unit"
 
     def unit_in(self, system):
@@ -40,22 +58,19 @@ class Number(Input):
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
-        text = self.defaults.get(system)
-        if text is None:
-            text = self.defaults[system] = default_text(self.default, self.unit, system)
-        return text
+        return default_text(self.default, self.unit, system)
 
     def read(self, typed, path, values):
-        if self.known is None:
+        if self.tool:  # what it means goes by another field
             return self._read(typed, path, values)
         told = len(values["_understood"])
         si = self._read(typed, path, values)
         # a phone reads every field at each key press and one has changed: `read_into` takes the others from here
         if typed is None or isinstance(typed, str):
-            known = self.known[values["units"]]
-            if len(known) > 8:
+            known = memo_of(values).under(READ).setdefault(self, {})
+            if len(known) > MOST:
                 known.clear()
-            known[typed] = (si, None if si is None else values[self.unit_name],
+            known[values["units"], typed] = (si, None if si is None else values[self.unit_name],
                             [echoed[1] for echoed in values["_understood"][told:]])
         return si
 
@@ -83,6 +98,12 @@ class Number(Input):
 
     def with_units(self, typed, system, tree, tools):
         return behind(typed, self.unit, system, (self.tool and tools.get(self.tool)) or "")
+
+    def unit_beside(self, tree, system, tools):
+        return self.own_unit(system, tools)
+
+    def must(self):
+        return self.default is None and not self.optional and not self.when
 
     def _within(self, si, unit, path):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
@@ -184,7 +205,7 @@ def behind(typed, unit, system, own=""):
     return text.strip(BLANKS) + unit_behind(own or unit_for(unit, system))
 
 
-class Parts(Input):
+class Parts(Measured):
     """Numbers in a row, one for each part: "100:30", "2 : 1", "1.15 : 0.98 g/mL". Reads into a tuple of SI floats.
 
     unit: "" for parts of a ratio; otherwise each number may carry its unit, and a last unit holds for all
@@ -287,7 +308,7 @@ def in_pieces(typed: str):
     return [text] if unlike or not pieces else pieces  # "7 ft 10 in" is one length
 
 
-class Amount(Input):
+class Amount(Measured):
     """One of several amounts: what is known is chosen under `<name>_is`, how much of it is typed under `name`.
 
     options: (key, label, units): the first unit is the default, another quantity is allowed where its unit is listed.
@@ -295,6 +316,9 @@ class Amount(Input):
     """
 
     kind = "amount"
+    control = "amount"
+    alone = True
+    says_default = True
 
     def __init__(self, name, label, options, default=None, high=1e6, **more):
         Input.__init__(self, name, label, **more)
@@ -345,9 +369,27 @@ class Amount(Input):
         option = self.option(tree.get(self.name + "_is") or self.options[0][0])
         return typed if option is None else behind(typed, option[2][0], system)
 
+    def knows(self, name, text):
+        return name.rpartition(".")[2] == self.name or is_option(self.options, text)
+
+    def unit_beside(self, tree, system, tools):
+        option = self.option(tree.get(self.name + "_is")) or self.options[0]
+        return unit_for(option[2][0], system)
+
+    def chosen(self, tree):
+        typed = tree.get(self.name + "_is")
+        return {self.name + "_is": self.options[0][0] if missing(typed) else typed}
+
+    def in_words(self, text, tree, system, tools):
+        for option in self.options:
+            if option[0] == text:
+                return in_system(option[1], system)
+        return Measured.in_words(self, text, tree, system, tools)
+
     def about(self, system):
         facts = Input.about(self, system)
         facts["default"] = self.default_in(system)
         facts["options"] = [{"value": o[0], "label": o[1], "help": o[3] if len(o) > 3 else "",
                              "unit": sign(unit_for(o[2][0], system))} for o in self.options]
+        facts["stands"] = {"_is": self.options[0][0]}
         return facts

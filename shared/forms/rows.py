@@ -1,7 +1,22 @@
 """Rows: a thing of the kit with its fields, and a group of fields that repeats."""
-from ..words.numbers import digits
+from ..words.numbers import digits, small
 from ..words.units import SYSTEMS, in_system
-from .declared import Input, Several, checked_at, missing, only_text, read_into, with_units
+from .choices import widest
+from .declared import (
+    Input,
+    Several,
+    checked_at,
+    filled,
+    find_in,
+    link_inputs,
+    missing,
+    only_text,
+    read_into,
+    text_of,
+    with_units,
+)
+from .errors import InputError
+from .memo import memo_of
 
 
 class Pick(Input):
@@ -13,11 +28,12 @@ class Pick(Input):
     """
 
     kind = "pick"
+    control = "pick"
+    says_default = True
 
     def __init__(self, name, label, record, default="", **more):
         Input.__init__(self, name, label, **more)
-        self.record, self.default = record, default
-        self.last = (None, None)
+        self.record, self.default, self.shows = record, default, record.shows
 
     def default_in(self, system):
         return self.default
@@ -27,21 +43,22 @@ class Pick(Input):
         if tree is None:
             return None
         # the system stays while the amount is typed: what was read last is kept, or a phone reads it at each key press
-        # only text is compared (True == 1), and the pair is taken once, as another request may put its own there
-        asked, last = (path, tree, values["units"]), self.last
-        if asked == last[0]:
-            read = last[1]
+        # only text is compared: True == 1
+        kept = memo_of(values).under(self)
+        asked = (tree, values["units"])
+        if path in kept and kept[path][0] == asked:
+            read = kept[path][1]
         else:
-            read = self._read(tree, path, values["units"])
+            read = self._read(tree, path, values)
             if only_text(tree):
-                self.last = asked, read
+                kept[path] = asked, read
         # what the user typed himself is told back, a built-in row's figures are not
         own = typed if isinstance(typed, dict) else {}
         values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
-    def _read(self, tree, path, units):
-        read = {"units": units, "_tree": tree, "_understood": []}
+    def _read(self, tree, path, values):
+        read = {"units": values["units"], "_tree": tree, "_understood": [], "_memo": values["_memo"]}
         errors = []
         read_into(read, self.record.fields, tree, path + ".", errors)
         if errors:
@@ -75,13 +92,64 @@ class Pick(Input):
     def with_units(self, typed, system, tree, tools):
         return with_units(self.record.fields, typed, system, tools) if isinstance(typed, dict) else typed
 
+    def shown_unit(self, tree, system):
+        shows, read = self.shows, {"units": system, "_understood": [], "_tree": {}}
+        try:
+            typed = self.tree(self.typed_in(tree), self.name) or {}
+            for field in self.record.fields:
+                if field.name == shows:
+                    field.read(typed.get(shows), shows, read)
+        except InputError:
+            return ""  # its own field says what is wrong
+        return read.get(shows + "_unit", "")
+
+    def inner(self):
+        return self.record.fields
+
+    def _below(self, steps):
+        if steps[1:] == ["id"]:
+            return self.name, self.label, self
+        inner = find_in(self.record.fields, steps[1:])
+        return inner and (self.name + "." + inner[0], inner[1], inner[2])
+
+    def knows(self, name, text):
+        return not text or self.record.row(text) is not None
+
+    def in_words(self, text, tree, system, tools):
+        return in_system("".join([row[1] for row in self.record.rows if row[0] == text]), system) or text
+
+    def link_value(self, value, name, typed, system, found, whole):
+        if not isinstance(value, dict):
+            if filled(value) and value != self.default:
+                found.append((name, text_of(value)))
+            return
+        row = value.get("id", "")
+        base = self.record.row(row) if row else None
+        own_figures = any([filled(value[key]) for key in value if key != "id"])
+        if base is not None and self.record.is_another(base, value):
+            base = None  # nothing of the row is read, so it does not travel either
+        if base is not None and (row != self.default or own_figures):
+            found.append((name, row))
+        own = {}
+        for key in value:
+            if key != "id" and not (base is not None and base.get(key) == value[key]):
+                own[key] = value[key]
+        link_inputs(self.record.fields, own, name + ".", system, found, whole=True)
+
+    def modelled(self, models, owner):
+        return models.record(self, owner)
+
+    def parameters(self, name):
+        return [(name, self)] + [one for field in self.inner() for one in field.parameters(name + "." + field.name)]
+
     def about(self, system):
         facts = Input.about(self, system)
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
-                      "shows": self.record.shows,
+                      "shows": self.shows,
                       "fields": [field.about(system) for field in self.record.fields],
                       "rows": [{"id": row, "label": in_system(label, system), "typed": dict(typed), "mark": mark}
                                for row, label, mark, typed in self.record.rows]})
+        facts["widest"] = widest([row["label"] for row in facts["rows"]])
         return facts
 
 
@@ -95,6 +163,8 @@ class Group(Input):
     """
 
     kind = "group"
+    control = "group"
+    repeats = True
     NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
@@ -103,7 +173,7 @@ class Group(Input):
         self.rows, self.told = rows, told
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
-        self.kept, self.resting = {}, None
+        self.resting = resting(fields)
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
@@ -131,14 +201,7 @@ class Group(Input):
         return rows
 
     def _rests(self, key, text):
-        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row. Where a
-        row of nothing but choices is one that reads, it counts."""
-        if self.resting is None:
-            wanted = [field for field in self.fields if field.kind == "number" and field.default is None]
-            asked = [field for field in wanted if not field.optional and not field.when]
-            self.resting = {}
-            if asked:
-                self.resting = dict([(field.name, field.default) for field in self.fields if field.kind == "choice"])
+        """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row."""
         return key in self.resting and text == self.resting[key]
 
     def _row(self, tree, path, place, values, errors, given):
@@ -147,13 +210,15 @@ class Group(Input):
         own = tree.get("units")  # a row of the log says which it was typed in
         if own in SYSTEMS and own != values["units"]:
             tree = with_units(self.fields, tree, own, values.get("_tools", {}))
-        kept, tools = self.kept.get(prefix), values.get("_tools", {})
+        known, tools = memo_of(values).under(self), values.get("_tools", {})
+        kept = known.get(prefix)
         if kept is None or kept["units"] != values["units"] or kept["_tree"] != tree or kept["_tools"] != tools:
-            kept = {"units": values["units"], "_tools": tools, "_tree": tree, "_understood": [], "place": place}
+            kept = {"units": values["units"], "_tools": tools, "_tree": tree, "_understood": [],
+                    "_memo": values["_memo"], "place": place}
             before = len(errors)
             read_into(kept, self.fields, tree, prefix, errors)
             if len(errors) == before and only_text(tree):
-                self.kept[prefix] = kept
+                known[prefix] = kept
         if given:
             values["_understood"].extend(kept["_understood"])
         return kept
@@ -164,6 +229,42 @@ class Group(Input):
         if not isinstance(typed, dict):
             return typed
         return dict([(key, self._told(typed[key], system, tools)) for key in typed])
+
+    def inner(self):
+        return self.fields
+
+    def _below(self, steps):
+        if len(steps) < 3 or not _is_row(steps[1], self.most):
+            return None
+        inner = find_in(self.fields, steps[2:])
+        return inner and (self.name + "." + steps[1] + "." + inner[0],
+                          (self.each or self.label) + " " + str(int(steps[1]) + 1) + ", " + small(inner[1]), inner[2])
+
+    def link_value(self, value, name, typed, system, found, whole):
+        if value == self.NONE:
+            if self.default:
+                found.append((name, value))
+            return
+        rows = in_rows(value, self.most)
+        own = self._linked_rows(rows, name, system)
+        if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
+            own = self._linked_rows(rows, name, system, whole=True)
+        # not the rows that nothing typed at all stands for
+        if not (own and len(rows) == len(self.default) and own == self._linked_rows(self.default, name, system)):
+            found.extend(own)
+
+    def _linked_rows(self, rows, name, system, whole=False):
+        own = []
+        for place, row in enumerate(rows if isinstance(rows, (list, tuple)) else ()):
+            if isinstance(row, dict):
+                link_inputs(self.fields, row, "{}.{}.".format(name, place), system, own, whole)
+        return own
+
+    def modelled(self, models, owner):
+        return models.rows(self, owner)
+
+    def parameters(self, name):
+        return [one for field in self.fields for one in field.parameters(name + ".0." + field.name)]
 
     def _told(self, row, system, tools):
         if not isinstance(row, dict):
@@ -177,6 +278,20 @@ class Group(Input):
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
                       "gaps": self.gaps, "told": self.told, "default": self.default_in(system)})
         return facts
+
+
+def resting(fields):
+    """What a form sends with a row that nobody has touched: {name: text}. Where a row of nothing but choices is one
+    that reads, it counts.
+    """
+    if not [1 for field in fields if field.must()]:
+        return {}
+    return dict([(field.name, field.resting()) for field in fields if field.resting() is not None])
+
+
+def _is_row(step, most):
+    """Whether a step of a dotted name is a row that the group has, spelled the one way a tree knows it."""
+    return digits(step, 3) and str(int(step)) == step and int(step) < most
 
 
 def in_rows(typed, most):

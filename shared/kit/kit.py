@@ -1,7 +1,6 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
 from ..catalogue.marks import MEMORY
 from ..forms.errors import InputError
-from ..forms.field_words import in_words
 from ..forms.inputs import Choice, Pick
 from ..things.records_shed import RECORDS
 from ..words.lines import SAY, words
@@ -34,7 +33,7 @@ def facts(record, values, system):
         typed = values["_tree"].get(field.name)
         if field.name == "name" or typed is None or typed == "" or values.get(field.name) is None:
             continue
-        text = in_words(field, str(typed), values["_tree"], system, {})
+        text = field.in_words(str(typed), values["_tree"], system, {})
         found.append((in_system(field.label, system), text))
     return found
 

@@ -4,7 +4,6 @@ from ..catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
 from ..catalogue.titles import ROWS, TITLES
-from ..forms.field_words import in_words
 from ..forms.inputs import Choice, Text
 from ..things.records_shed import RECORDS
 from ..words.lines import SAY, words
@@ -123,7 +122,7 @@ def _as_told(field, text, tree, units):
     """What a row holds, in the user's units; METRIC: as it stands in the row."""
     unit = getattr(field, "unit", "")
     if units == METRIC or unit_for(unit, units) == unit:
-        return in_words(field, text, tree, METRIC, {})
+        return field.in_words(text, tree, METRIC, {})
     read = field.read(text, field.name, {"units": METRIC, "_understood": []})
     each = [told(one, unit, units) for one in (read if isinstance(read, tuple) else (read,))]
     return " : ".join(each)

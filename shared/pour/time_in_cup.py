@@ -1,5 +1,5 @@
 """In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
-from ..clock.heat_model import facts, kept_calibration, pot_of
+from ..clock.heat_model import calibration_of, pot_of
 from ..clock.hot_pot import peak_text
 from ..clock.pot_heat import SIZES
 from ..clock.pot_start import NOW
@@ -79,7 +79,7 @@ def _found(values):
     if mass is None:
             mass = poured_mix.poured(values).volume * DENSEST  # more is shorter
     here = of_cup(values, mass, filler)
-    run = pot_run(kept_calibration(facts(here)).rates, pot_of(here, "cup", mass), USABLE, TOO_HOT, whole=True)
+    run = pot_run(calibration_of(here).rates, pot_of(here, "cup", mass), USABLE, TOO_HOT, whole=True)
     return here, usable(here, run=run), to_step(run.peak, 0.01)
 
 

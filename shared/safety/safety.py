@@ -7,6 +7,7 @@ from ..catalogue.pictograms import DIAMOND, SHAPES, SIZE
 from ..catalogue.tasks import CURED, TASKS, TOPICS, statements
 from ..drawing import shapes as draw
 from ..forms.inputs import Choice, Pick
+from ..forms.memo import memo_of
 from ..things.records import SYSTEM
 from ..things.statements import base, codes
 from ..words.lines import MORE, SAY, WARN, words
@@ -110,16 +111,11 @@ def signs(found):
     return [row[0] for row in PICTOGRAMS if row[0] in kept]
 
 
-_drawn = {}
-
-
 def pictogram(key):
-    """One pictogram as a figure; drawn once, since it never changes."""
-    if key not in _drawn:
-        shapes = [draw.area(role, points) for role, points in DIAMOND + dict(SHAPES)[key]]
-        row = dict([(row[0], row) for row in PICTOGRAMS])[key]
-        _drawn[key] = draw.figure("sign_" + key, row[1], SIZE, SIZE, shapes, "Red diamond with " + row[2])
-    return _drawn[key]
+    """One pictogram as a figure."""
+    shapes = [draw.area(role, points) for role, points in DIAMOND + dict(SHAPES)[key]]
+    row = dict([(row[0], row) for row in PICTOGRAMS])[key]
+    return draw.figure("sign_" + key, row[1], SIZE, SIZE, shapes, "Red diamond with " + row[2])
 
 
 def figures(values):
@@ -130,4 +126,5 @@ def figures(values):
         for row in CLASSES:
             if row[0] in USUAL:
                 found.extend(codes(row[2]))
-    return [dict(pictogram(key), part=part) for key in signs(found)]
+    kept = memo_of(values)
+    return [dict(kept.once("pictograms", key, lambda key=key: pictogram(key)), part=part) for key in signs(found)]

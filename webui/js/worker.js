@@ -2,7 +2,8 @@
 import { interpreter } from "./interpreter.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
-const PROGRAM = "from shared.door.call import call";
+const PROGRAM = "from shared.door import call as door\nfrom shared.forms.memo import Memo\nmemo = Memo()\n"
+  + "def call(text):\n return door.call(text, memo)\n"; // one memo for as long as this worker lives
 let python;
 let channel; // by which answers go
 let resting = 0;
