@@ -89,7 +89,7 @@ def alike(metric, us):
     """Equal but for the rounding of a default to three decimals of the other unit."""
     if isinstance(metric, dict):
         return all(alike(value, us[key]) for key, value in metric.items()
-                   if key not in ("units", "_tree", "_understood") and not key.endswith("_unit"))
+                   if key not in ("units", "_tree", "_understood", "_memo") and not key.endswith("_unit"))
     if isinstance(metric, (list, tuple)):
         return len(metric) == len(us) and all(alike(a, b) for a, b in zip(metric, us, strict=True))
     if isinstance(metric, float):

@@ -1,0 +1,101 @@
+"""Kinds of input: one class says how it is read, drawn, linked, spoken and modelled. A made-up one, outside the engine,
+works wherever the engine's own do."""
+import re
+
+import jinja2
+import pytest
+from covemix.server.build import HOUSE, Build
+from covemix.server.models import request_model
+from covemix.server.pages import Pages
+from covemix.shared.door import card, handover, moves
+from covemix.shared.forms import links
+from covemix.shared.forms.declared import Input, missing
+from pydantic import Field
+
+DRAWN = """<label class="switch"><input type="checkbox" name="{{ path }}" value="on"
+  {%- if page.typed.get(path) == "on" %} checked{% endif %}> {{ item.label }}</label>"""
+
+
+class Switch(Input):
+    """On or off. Reads into True or False."""
+
+    kind = control = "switch"
+    says_default = True
+
+    def default_in(self, system):
+        return "off"
+
+    def read(self, typed, path, values):
+        if missing(typed) or typed in ("off", False):
+            return False
+        if typed in ("on", True):
+            return True
+        self.refuse(path, "on or off")
+
+    def knows(self, name, text):
+        return text in ("", "on", "off")
+
+    def in_words(self, text, tree, system, tools):
+        return {"on": "yes", "off": "no"}[text]
+
+    def modelled(self, models, owner):
+        return bool | str | None, Field(default=None, description=self.label + ".")
+
+    def about(self, system):
+        return dict(Input.about(self, system), default="off")
+
+
+@pytest.fixture
+def tent(monkeypatch):
+    """The move dew with a switch more, that its answer follows."""
+    dew = moves.module("dew")
+    answer = dew.answer
+    monkeypatch.setattr(dew, "INPUTS", (*dew.INPUTS, Switch("tent", "A tent over it")))
+    monkeypatch.setattr(dew, "answer", lambda values: answer(values)[: 1 if values["tent"] else None])
+    return dew.INPUTS[-1]
+
+
+AIR = {"air": "20", "humidity": "60"}
+
+
+def test_it_is_read_and_refused_at_its_field(tent):
+    assert len(moves.answer("dew", {**AIR, "tent": "on"})["lines"]) == 1 < len(moves.answer("dew", AIR)["lines"])
+    assert moves.answer("dew", {**AIR, "tent": "perhaps"})["errors"] == [
+        {"field": "tent", "message": "A tent over it: on or off"}]
+
+
+def test_it_is_drawn_by_its_own_control_and_answered(tent):
+    pages = Pages(Build())
+    pages.env.loader = jinja2.ChoiceLoader([jinja2.DictLoader({"controls/switch.html": DRAWN}), pages.env.loader])
+    page = pages.render("clock", [("air", "20"), ("tent", "on")])
+    assert '<input type="checkbox" name="tent" value="on" checked> A tent over it' in page
+    assert 'data-field="tent"' in page and 'data-error="tent"' in page
+
+
+def test_it_travels_in_a_link_but_not_by_default_and_a_strange_one_is_refused(tent):
+    inputs = moves.screen_inputs("clock")
+    assert links.pairs(inputs, {"air": "20", "tent": "on"}) == [("air", "20"), ("tent", "on")]
+    assert links.pairs(inputs, {"air": "20", "tent": "off"}) == [("air", "20")]
+    known, refused = handover.opened(inputs, [["air", "20"], ["tent", "on"]], 20)
+    assert known == [["air", "20"], ["tent", "on"]] and not refused
+    assert "tent = perhaps" in handover.opened(inputs, [["tent", "perhaps"]], 20)[1]
+
+
+def test_it_is_spoken_on_a_card(tent):
+    assert card.told(moves.screen_inputs("clock"), [("tent", "on")]) == [["A tent over it", "yes"]]
+
+
+def test_it_is_modelled_for_the_api(tent):
+    model = request_model("dew", moves.module("dew").INPUTS)
+    assert model(tent=True).model_dump(exclude_none=True) == {"tent": True}
+    assert {"type": "boolean"} in model.model_json_schema()["properties"]["tent"]["anyOf"]
+    assert len(moves.answer("dew", {**AIR, **model(tent=True).model_dump(exclude_none=True)})["lines"]) == 1
+
+
+def test_nobody_asks_which_kind_an_input_is():
+    asking = re.compile(r"""(item|field|inner|one)(\.kind|\["kind"\]) (==|in|!=) """)
+    files = [path for folder in ("shared", "server", "webui/templates") for path in (HOUSE / folder).rglob("*.*")
+             if path.suffix in (".py", ".html")]
+    assert len(files) > 150
+    assert [(path.name, line.strip()) for path in files for line in path.read_text().splitlines()
+            if asking.search(line)] == []
