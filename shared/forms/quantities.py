@@ -194,8 +194,8 @@ def behind(typed, unit, system, own=""):
     """What was typed, with the unit of that system where it said none and the systems have not the same.
 
     own: the unit of a bare number where it is not the system's
-    >>> behind("240", "g", "metric"), behind("3,4 ", "mL", "us"), behind("8 oz", "g", "metric"), behind("30", "min", "us")
-    ('240 g', '3,4 US fl oz', '8 oz', '30')
+    >>> behind("240", "g", "metric"), behind("3,4 ", "mL", "us"), behind("8 oz", "g", "metric")
+    ('240 g', '3,4 US fl oz', '8 oz')
     """
     if missing(typed) or unit_for(unit, US) == unit:
         return typed
