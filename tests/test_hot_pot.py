@@ -47,12 +47,12 @@ def test_warmer_is_less_and_a_tray_holds_more_than_a_bag_or_a_cup():
 
 def test_semenov_calls_the_same_pots_calm(outside):
     """Semenov (1928), no reactant used up: a pot whose number stays below 1/e with its fastest rate cannot run away."""
-    from covemix.shared.clock.heat_model import facts, kept_calibration, mixed_resin
+    from covemix.shared.clock.heat_model import calibration_of, mixed_resin
     from covemix.shared.clock.pot_heat import pot
     from covemix.shared.equations.kinetics import fastest_rate, rate_factor
     from covemix.shared.equations.runaway import semenov_number
     air = 283.15
-    rates = kept_calibration(facts({"system": system(), "timings": ()})).rates
+    rates = calibration_of({"system": system(), "timings": ()}).rates
     factor = rate_factor(rates.grown_energy, air, rates.reference)
     rate = fastest_rate(rates.first * factor, rates.grown * factor)
 

@@ -10,7 +10,7 @@ from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.forms.memo import Memo
 
-THREADS, EACH = 8, 60  # some 5,000 answers in all
+THREADS, EACH = 8, 75  # some 5,000 answers in all
 FEWER = {"heat": 12, "clock": 6, "plan": 5, "boat": 10, "joint": 40, "sources": 1, "timings": 30, "pour": 60}
 
 
