@@ -1,10 +1,12 @@
 """Dew: whether water settles on the seam now or in the night, and what to do about blush, in its order."""
+from collections import namedtuple
+
 from ..equations.dewpoint import MARGIN, dew_point, margin
+from ..equations.rounding import UP, to_step
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
-from ..words.lines import ANSWER, BESIDE, MORE, WARN, line, words
-from ..words.numbers import DOWN, UP, shown, to_step
-from ..words.units import METRIC, told
+from .dew_lines import say
 
 DAMP = 0.85  # relative humidity often named beside the 3 degC, from memory
 SKY = 3.0  # K a surface under the open night sky may be below the air, from memory (1 to 6)
@@ -23,16 +25,17 @@ INPUTS = (
            fold=FOLD),
 )
 
-# the order of work against blush, common practice
-BLUSH = (
-    ("blush_1", "Blush first: wash", "Peel ply off, then wash with clean water and a pad. No solvent: it smears it."),
-    ("blush_2", "Then dry", "Wipe dry with a clean cloth before the water dries by itself; turn the cloth often."),
-    ("blush_3", "Then sand", "Only now, and only what is hard. Sanding first rubs the blush in. Mask and gloves on."),
-    ("blush_4", "Then look", "Water must spread as a film. If it beads, wash again."),
-)
+# dew_point: of the air [K]; margin: how far the surface is above it [K]; near: it is less than `wanted`; wet: it is not
+# above it at all; damp: the air is above DAMP; wanted: the margin that is asked for [K]; unsure: what a hygrometer's
+# error may move the dew point by [K]; night: `Night`, None where it is not known; in_danger: too near, now or then
+DewResult = namedtuple("DewResult", ("dew_point", "margin", "near", "wet", "damp", "wanted", "unsure", "night",
+                                     "in_danger"))
+# margin: of the coldest surface [K]; near, wet: as above; sky: what the open sky cools it by [K], 0.0 under a roof
+# keep_above: temperature to keep the seam above, in half degrees up [K], None where the margin is wide enough
+Night = namedtuple("Night", ("margin", "near", "wet", "sky", "keep_above"))
 
 
-def check(values):
+def check(values: Values) -> None:
     """The night's dew follows from the water in the air now."""
     if values["night"] is not None and values["humidity"] is None:
         raise InputError("humidity", "Relative humidity: type it; whether the night brings dew follows from it")
@@ -41,64 +44,27 @@ def check(values):
 CHECKS = (check,)
 
 
-def answer(values):
-    """The margin now and through the night, then the order of work against blush."""
-    if values["humidity"] is None:
-        lines = [words("margin", "Above the dew point", "not known without the humidity",
-                       rough="cold mornings, wet sheds and hardener blush go together")]
-        return lines + _blush(False)
-    units, air = values["units"], values["air"]
+def reckon(values: Values) -> "DewResult | None":
+    """The margin above the dew point now and through the night; None without the humidity."""
+    humidity, air = values["humidity"], values["air"]
+    if humidity is None:
+        return None
     surface = air if values["surface"] is None else values["surface"]
-    dew = dew_point(air, values["humidity"])
-    now = margin(surface, air, values["humidity"])
-    lines = [line("margin", "Above the dew point, now", now, "K", difference(now, units), rank=ANSWER,
-                  rough="rounded down; {} is wanted; a hygrometer may be off by as much as {}".format(
-                      difference(MARGIN, units, UP), difference(METER_OFF, units, UP)))]
-    if now < MARGIN - 1e-9:
-        lines.append(words("damp", "Too near to the dew point" if now > 0 else "The surface is wet",
-                           "Do not coat or tape now. Warm the surface until it is " + difference(MARGIN, units, UP)
-                           + " above the dew point, or wait; a burning gas heater makes it worse, it gives off water.",
-                           rank=WARN))
-    if values["humidity"] > DAMP:
-        lines.append(words("humid", "Damp air", "Above 85% many hardeners blush however warm the surface is.",
-                           rank=WARN, rough="from memory"))
-    lines.append(line("dew_point", "Dew point", dew, "K", told(dew, "degC", units, UP, places=1),
-                      rough="of this air; rounded up"))
-    coming = _night(values, dew)
-    lines.extend(coming)
-    in_danger = now < MARGIN - 1e-9 or any([one.rank == WARN for one in coming])
-    return lines + _blush(in_danger)
+    dew, now = dew_point(air, humidity), margin(surface, air, humidity)
+    near = now < MARGIN - 1e-9
+    night = _night(values["night"], SKY if values["sky"] == "open" else 0.0, dew)
+    return DewResult(dew, now, near, not now > 0, humidity > DAMP, MARGIN, METER_OFF, night,
+                     near or (night is not None and night.near))
 
 
-def _night(values, dew):
-    if values["night"] is None:
-        return []
-    units = values["units"]
-    coldest = values["night"] - (SKY if values["sky"] == "open" else 0.0)
-    left = coldest - dew
-    where = "the air's water stays the same" + (
-        "; the open sky cools a surface by {} more, from memory".format(difference(SKY, units, UP))
-        if values["sky"] == "open" else "")
-    lines = [line("night_margin", "Above the dew point, in the night", left, "K", difference(left, units), rank=BESIDE,
-                  rough="rounded down; " + where)]
-    if left < MARGIN - 1e-9:
-        latest = told(to_step(dew + MARGIN - 273.15, 0.5, UP) + 273.15, "degC", units, UP, places=1)
-        lines.append(words("night_damp", "Dew in the night" if left <= 0 else "Near to dew in the night",
-                           "Keep the seam above " + latest + " until it is no longer tacky: cover it, close the "
-                           "shed, warm it; or coat early enough that it is hard by dusk.", rank=WARN))
-    return lines
+def _night(coldest: "float | None", sky: float, dew: float) -> "Night | None":
+    if coldest is None:
+        return None
+    left = coldest - sky - dew
+    near = left < MARGIN - 1e-9
+    return Night(left, near, left <= 0, sky, to_step(dew + MARGIN - 273.15, 0.5, UP) + 273.15 if near else None)
 
 
-def _blush(in_danger):
-    rank = BESIDE if in_danger else MORE
-    return [words(name, label, text, rough="common practice", rank=rank) for name, label, text in BLUSH]
-
-
-def difference(kelvin: float, units: str, toward: str = DOWN) -> str:
-    """A difference of temperature in steps of half a degree: a margin DOWN, a demand UP.
-
-    >>> difference(2.058, "metric"), difference(3.0, "us", UP), difference(-0.2, "metric")
-    ('2.0 °C', '5.5 °F', '-0.5 °C')
-    """
-    value, mark = (kelvin, "°C") if units == METRIC else (kelvin * 1.8, "°F")
-    return shown(to_step(value, 0.5, toward), 1) + " " + mark
+def answer(values: Values) -> list:
+    """The margin now and through the night, then the order of work against blush."""
+    return say(reckon(values), values)

@@ -8,9 +8,8 @@ has passed, and what of it is in doubt, is decided here.
 
 from collections import namedtuple
 
+from ..forms.declared import Values
 from ..forms.inputs import Choice, Number
-from ..words.lines import MORE, words
-from ..words.numbers import shown
 
 APART = 2.0  # s; two clocks of one phone that differ by more were changed
 AWAY = 30.0  # s; a page that nobody saw for longer was closed, not loaded anew (own judgement)
@@ -39,8 +38,9 @@ INPUTS = (
 Passed = namedtuple("Passed", ("seconds", "behind", "jumped", "unseen", "lost"))
 
 
-def passed(started, now, elapsed=None, seen=None, seen_at=None, watched=True, jumped=0.0, unseen=0.0, lost=False,
-           away=AWAY, early=True):
+def passed(started: "float | None", now: float, elapsed: "float | None" = None, seen: "float | None" = None,
+           seen_at: "float | None" = None, watched: bool = True, jumped: float = 0.0, unseen: float = 0.0,
+           lost: bool = False, away: float = AWAY, early: bool = True) -> Passed:
     """What has passed since the start: never less than was seen, and the most that a clock asks for.
         t = max(seen, now - started, elapsed), and seen + (now - seen_at) where the steady clock cannot know
 
@@ -80,19 +80,7 @@ def passed(started, now, elapsed=None, seen=None, seen_at=None, watched=True, ju
     return Passed(found, behind, jumped, unseen, lost)
 
 
-def of(values, started=None, away=AWAY, early=True):
+def of(values: Values, started: "float | None" = None, away: float = AWAY, early: bool = True) -> Passed:
     """`passed` of the values of INPUTS."""
     return passed(started, values["now"], values["elapsed"], values["seen"], values["seen_at"],
                   values["watched"] == "yes", values["jumped"], values["unseen"], values["lost"] == "yes", away, early)
-
-
-def kept(found: Passed):
-    """Lines whose text the page keeps and asks with again, under the name behind "keep_": doubts outlive a page."""
-    lines = []
-    for name in ("jumped", "unseen"):
-        seconds = getattr(found, name)
-        if seconds:
-            lines.append(words("keep_" + name, "Kept for the next question", shown(seconds, 1), rank=MORE))
-    if found.lost:
-        lines.append(words("keep_lost", "Kept for the next question", "yes", rank=MORE))
-    return lines

@@ -15,7 +15,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Text
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
 from ..words.numbers import DOWN, UP, shown
-from . import elapsed, pot_air, pot_doubt
+from . import elapsed, elapsed_lines, pot_air, pot_doubt
 from .elapsed import APART, FUTURE
 from .pot_spans import left_text, span_typed, spoken
 
@@ -156,7 +156,7 @@ def answer(values):
     if values["left_now"]:
         typed = values["duration"] - span_typed(values["left_now"])
         found.append(line("set", "Passed, as typed", typed, "s", left_text(typed), rank=MORE))
-    found.extend(elapsed.kept(now.doubt))
+    found.extend(elapsed_lines.kept(now.doubt))
     if now.step is not None:
         found.append(words("step", "Place of the next step", str(now.step), rank=MORE))
     ring = to_ring(values, now)

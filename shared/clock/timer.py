@@ -1,11 +1,11 @@
 """Timer: what is left of a step that is done for a time, told from what was seen of it and the clocks now."""
+from collections import namedtuple
 
+from ..forms.declared import Values
 from ..forms.inputs import Choice, Number
-from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
-from ..words.numbers import UP
 from . import elapsed
 from .elapsed import INPUTS as CLOCKS
-from .pot_spans import left_text, spoken
+from .timer_lines import say
 
 LEAST, MOST = "least", "most"
 
@@ -15,20 +15,19 @@ INPUTS = (
 ) + CLOCKS
 CHECKS = ()
 
+# left: of the step, never below nought [s]; passed: `elapsed.Passed`, with what of it is in doubt
+TimerResult = namedtuple("TimerResult", ("left", "passed"))
 
-def answer(values):
-    """What is left, what has passed, and what of it is in doubt.
+
+def reckon(values: Values) -> TimerResult:
+    """What is left, and what has passed.
 
     A clock that was set ahead ends nothing early that has to last (stirring), and nothing late that must not.
     """
     now = elapsed.of(values, early=values["bound"] == MOST)
-    left = max(0.0, values["lasts"] - now.seconds)
-    found = [line("left", "Left", left, "s", left_text(left, UP), rank=ANSWER, rough="rounded up")]
-    if now.lost:
-        found.append(words("lost", "In doubt", "The phone's clock was set back while nobody looked: it counts on from"
-                           " what was seen last.", rank=WARN))
-    elif now.unseen:
-        found.append(words("unseen", "In doubt", spoken(now.unseen, UP) + " passed by the phone's clock alone:"
-                           " page closed, or phone asleep.", rank=ASK))
-    found.append(line("passed", "Passed", now.seconds, "s", left_text(now.seconds), rank=MORE))
-    return found + elapsed.kept(now)
+    return TimerResult(max(0.0, values["lasts"] - now.seconds), now)
+
+
+def answer(values: Values) -> list:
+    """What is left, what has passed, and what of it is in doubt."""
+    return say(reckon(values), values)

@@ -16,6 +16,9 @@ from .memo import memo_of
 
 READ = "read"  # heading of the memo: what was read of each number, by (units, typed text)
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
+Values = dict  # what a form was read to: SI values by the names of its inputs, text and choices as they are
+Found = tuple  # what a move's `reckon` found, as its lines read it: a namedtuple, its fields told beside it
+
 
 class Input:
     """What every kind has in common. A kind says all about itself: how it is read, drawn, linked, spoken and modelled;
