@@ -7,7 +7,7 @@ const begun = async (script) => {
   const base = new URL("../", here());
   const bytes = async (path) => (await fetch(new URL(path, base))).arrayBuffer();
   const wasm = await bytes("vendor/micropython/micropython.wasm");
-  const bundle = await bytes("app.json");
+  const bundle = await bytes("app.txt");
   const start = performance.now();
   const worker = new Worker(new URL(script, base), { type: "module" });
   await new Promise((resolve, reject) => {

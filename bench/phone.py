@@ -38,7 +38,7 @@ FIRST_ANSWER = """(() => {
   });
   look.observe(document, { subtree: true, childList: true, characterData: true });
 })()"""
-KINDS = {"app.json": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
+KINDS = {"app.txt": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
          ".mjs": "scripts", ".wasm": "MicroPython", ".css": "style",
          ".png": "icons", ".svg": "icons", ".webmanifest": "manifest"}
 

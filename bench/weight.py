@@ -16,7 +16,7 @@ REPORT = HOUSE / "docs" / "WEIGHT.md"
 ICONS = {
     "app.svg": "in the tab of a browser",
     "app-180.png": "on the home screen of a phone that reads no manifest",
-    "app-192.png": "on the home screen",
+    "app-192.png": "on the home screen; fetched when the phone installs the app, not before",
     "app-512.png": "fetched when the phone installs the app, not before",
     "app-maskable-512.png": "the same for phones that cut icons to their own shape; fetched when it installs",
 }
@@ -33,7 +33,8 @@ The large vendored files and the bundle are compressed once, at the highest qual
 
 def shipped(build: Build) -> list[tuple[str, bytes, bytes, str]]:
     """(path, as it is, as it is sent, why) of every file a phone can get, those inside the bundle by themselves."""
-    found = [(path, file.body, file.sent("br")[0], reason(build, path)) for path, file in build.files.items()]
+    found = [(f"{BUNDLE}: {path}" if path in build.later else path, file.body, file.sent("br")[0], reason(build, path))
+             for path, file in build.files.items()]
     for path, text in build.engine.items():
         body = text.encode()
         found.append((f"{BUNDLE}: {path}", body, brotli.compress(body), reason(build, path)))
@@ -73,7 +74,8 @@ def report(build: Build) -> str:
     return "\n".join((
         "# What is shipped, and why", "",
         "Written by `make bench`; a test compares the list with what is shipped. Bytes as they are after",
-        "`server/lean.py`, and as they are sent. Engine and pages travel as one file, because they share their words:",
+        "`server/lean.py`, and as they are sent. Engine, pages and the scripts of later (one screen, one action)",
+        "travel as one file, because they share their words:",
         "",
         table(("", "bytes", "sent"), [
             (BUNDLE, f"{len(bundle.body):,}", f"{len(bundle.br):,}"),

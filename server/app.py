@@ -11,9 +11,10 @@ from starlette.requests import Request
 from starlette.responses import Response
 
 from . import api
-from .build import BUNDLE, Build, File
+from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .pages import Pages
+from .sending import sent
 from .version import VERSION
 
 
@@ -40,18 +41,11 @@ def _add_pages(app: FastAPI, pages: Pages) -> None:
         app.add_route(path, endpoint, methods=["GET", "HEAD"], name=name, include_in_schema=False)
 
 
-def sent(file: File, request: Request, kept: str) -> Response:
-    """A file in the smallest form that was asked for. kept: the rule how long."""
-    headers = {"Cache-Control": kept, "Vary": "Accept-Encoding"}
-    body, encoding = file.sent(request.headers.get("accept-encoding", ""))
-    if encoding:
-        headers["Content-Encoding"] = encoding
-    return Response(body, media_type=file.kind, headers=headers)
-
-
 def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
-    # made once and well, which takes seconds: pages are served meanwhile
-    bundle = ThreadPoolExecutor(1).submit(lambda: build.bundle(pages.kept()))
+    # made once and well, which takes seconds: pages are served meanwhile, as they are made for each request
+    maker = ThreadPoolExecutor(1)
+    maker.submit(pages.prepare)
+    bundle = maker.submit(lambda: build.bundle(pages.kept()))
 
     @app.api_route("/v/{build_id}/{path:path}", methods=["GET", "HEAD"], include_in_schema=False)
     def versioned(build_id: str, path: str, request: Request) -> Response:
@@ -61,7 +55,7 @@ def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
             raise HTTPException(404)
         return sent(file, request, FOREVER)
 
-    worker_file = ThreadPoolExecutor(1).submit(lambda: build.worker_file(bundle.result()))
+    worker_file = maker.submit(lambda: build.worker_file(bundle.result()))
 
     @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
     def worker(request: Request) -> Response:

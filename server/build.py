@@ -3,6 +3,8 @@ import base64
 import gzip
 import hashlib
 import json
+import posixpath
+import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -12,25 +14,31 @@ import brotli
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 
-BUNDLE = "app.json"  # the engine and the pages: one file, because they share their words
+BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
+ENTRANCES = ("js/main.js", "js/begin.js", "js/worker.js")  # what a page or a script names by itself
+# an import that a script cannot start without
+NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
     ".css": "text/css; charset=utf-8",
-    ".js": "text/javascript; charset=utf-8",
-    ".mjs": "text/javascript; charset=utf-8",
+    ".html": "text/html; charset=utf-8",
+    ".js": "text/javascript",  # always UTF-8 where it is a module or a worker
+    ".mjs": "text/javascript",
     ".json": "application/json",
     ".png": "image/png",
     ".svg": "image/svg+xml",
+    ".txt": "text/plain; charset=utf-8",
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
 QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
-INSTALLED = ("icons/app-512.png", "icons/app-maskable-512.png")  # the phone fetches them when it installs, not before
+# the phone fetches them when it is put on the home screen, not before
+INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
     "joint", "boat", "bench", "print", "template")
-COMPRESSED = {".css", ".js", ".mjs", ".json", ".svg", ".wasm"}
+COMPRESSED = {".css", ".html", ".js", ".mjs", ".svg", ".txt", ".wasm"}
 
 
 @dataclass(frozen=True)
@@ -71,7 +79,7 @@ class Build:
                     made = path.with_name(path.name + ".br")
                     br = made.read_bytes() if made.exists() else b""
                     body = path.read_bytes()
-                    if folder == "js":
+                    if path.suffix == ".js":
                         body = lean_script(body.decode()).encode()
                     found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
         del found["vendor/vendor.json"]  # for contributors
@@ -86,6 +94,31 @@ class Build:
             "shared/" + path.relative_to(shared).as_posix(): lean(path.read_text(encoding="utf-8"))
             for path in sorted(shared.rglob("*.py"))
         }
+
+    def _needs(self, *paths: str) -> list[str]:
+        """These scripts and all that they import before they start; not what they import when it is asked for."""
+        found = list(paths)
+        for path in found:  # grows meanwhile
+            near = NOW.findall(self.files[path].body.decode())
+            found += dict.fromkeys(one for one in (posixpath.normpath(f"{path}/../{one}") for one in near)
+                                   if one not in found)
+        return found
+
+    @cached_property
+    def first(self) -> tuple[str, ...]:
+        """The scripts that every screen starts with: fetched singly, each once; all others come in the bundle."""
+        return tuple(self._needs(*ENTRANCES))
+
+    @cached_property
+    def later(self) -> dict[str, str]:
+        """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
+        scripts = (path for path, file in self.files.items() if file.kind == TYPES[".js"])
+        return {path: self.files[path].body.decode() for path in scripts if path not in self.first}
+
+    def ahead(self, screen: str) -> list[str]:
+        """The scripts of a screen's own view, which its page fetches while it is read."""
+        view = f"js/views/{screen}.js"
+        return [path for path in self._needs(view) if path in self.later] if view in self.files else []
 
     @cached_property
     def styles(self) -> bytes:
@@ -113,16 +146,30 @@ class Build:
 
     def worker(self, bundle: File) -> str:
         """The service worker, told which files make up this build with the SHA-256 of each, and its pages' headers."""
-        kept = {path: file for path, file in self.files.items() if path not in INSTALLED} | {BUNDLE: bundle}
+        kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later)}
+        kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
-                "bundle": self.base + BUNDLE, "headers": {"Content-Type": "text/html; charset=utf-8", **HEADERS}}
+                "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
+                "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}}
+        reader = self.files["js/bundle.js"].body.decode().replace("export const", "const")
         script = lean_script((self.house / "webui" / "sw.js").read_text(encoding="utf-8"))
-        return f"const BUILD = {json.dumps(told)};\n{script}"
+        return f"const BUILD = {json.dumps(told)};\n{reader}{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
-        """The engine and all pages as one file: half the bytes of each by itself, because they share their words."""
-        body = json.dumps({"engine": self.engine, "pages": pages}, ensure_ascii=False, separators=(",", ":")).encode()
-        return self._file(body, ".json", brotli.compress(body, quality=11, lgwin=24))
+        """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.
+
+        A first line tells the length of each in bytes; `webui/js/bundle.js` reads it. As JSON it would be 3 kB more.
+        """
+        rooms = {"engine": self.engine, "pages": pages,
+                 "scripts": {self.base + path: text for path, text in self.later.items()}}
+        told = {room: [[path, len(text.encode())] for path, text in files.items()] for room, files in rooms.items()}
+        texts = [text for files in rooms.values() for text in files.values()]
+        body = "".join((json.dumps(told, separators=(",", ":")), "\n", *texts)).encode()
+        return self._file(body, ".txt", brotli.compress(body, quality=11, lgwin=24))
+
+    def page(self, text: str) -> File:
+        """A page that is the same for everyone, compressed once."""
+        return self._file(text.encode(), ".html")
 
     def worker_file(self, bundle: File) -> File:
         """The service worker as it is sent."""

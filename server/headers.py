@@ -22,7 +22,7 @@ HEADERS = {
 # what holds for a window, or a worker, that a file makes; a script, a style or a picture makes none
 OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy")
 MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
-FOREVER = "public, max-age=31536000, immutable"  # the path holds the hash of the content
+FOREVER = "max-age=31536000,immutable"  # the path holds the hash of the content
 ASK_FIRST = "no-cache"
 
 

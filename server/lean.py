@@ -12,17 +12,19 @@ SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
 
 @cache
 def lean(source: str) -> str:
-    """The same module without docstrings, comments and the white space that means nothing.
+    """The same module without docstrings, annotations, comments and the white space that means nothing.
 
-    MicroPython has no docstrings at run time, so no behaviour can depend on them; the tests compare the two programs.
+    MicroPython has no docstrings or annotations at run time, so no behaviour can depend on them; the tests compare the
+    two programs.
 
-    >>> lean("# why\\ndef four(a):\\n    'Four.'\\n    return a + 4  # more\\n")
+    >>> lean("# why\\ndef four(a: int) -> int:\\n    'Four.'\\n    return a + 4  # more\\n")
     'def four(a):\\n return a+4\\n'
     """
     words = docstrings(source)
+    unread = annotations(source)
     lines, depth, before = [], 0, None
     for one in tokenize.generate_tokens(io.StringIO(source).readline):
-        if one.type in SKIPPED:
+        if one.type in SKIPPED or one.start in unread:
             continue
         if one.type == token.INDENT:
             depth += 1
@@ -51,6 +53,29 @@ def docstrings(source: str) -> dict[tuple[int, int], str]:
     return found
 
 
+def annotations(source: str) -> set[tuple[int, int]]:
+    """Where the tokens start that say what kind an argument or a result is, with the colon or the arrow before them."""
+    tree = ast.parse(source)
+    kinds = [node.annotation for node in ast.walk(tree) if isinstance(node, ast.arg) and node.annotation]
+    kinds += [node.returns for node in ast.walk(tree) if isinstance(node, ast.FunctionDef) and node.returns]
+    ends = {_place(source, one.lineno, one.col_offset): _place(source, one.end_lineno, one.end_col_offset)
+            for one in kinds}
+    found, before, end = set(), None, (0, 0)
+    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+        if one.start in ends:
+            end = ends[one.start]
+            found.add(before)
+        if one.start < end:
+            found.add(one.start)
+        before = one.start
+    return found
+
+
+def _place(source: str, line: int, column: int) -> tuple[int, int]:
+    """A place of the tree, which counts bytes, as the tokens count it."""
+    return line, len(source.splitlines()[line - 1].encode()[:column].decode())
+
+
 def _clash(before: str, after: str) -> bool:
     """Whether two tokens would run together: words do, and a word before a quote would become its prefix."""
     last, first = before[-1], after[0]
@@ -67,6 +92,16 @@ def lean_script(text: str) -> str:
     """
     lines = (line.lstrip() for line in text.splitlines(keepends=True))
     return "".join(line for line in lines if not line.startswith("//"))
+
+
+def lean_page(text: str) -> str:
+    """A page without indentation and blank lines. No page has text in which they mean something.
+
+    >>> lean_page("<p>\\n\\n  a\\n</p>\\n")
+    '<p>\\na\\n</p>\\n'
+    """
+    lines = (line.strip() for line in text.splitlines())
+    return "".join(line + "\n" for line in lines if line)
 
 
 def lean_style(text: str) -> str:

@@ -12,9 +12,11 @@ from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
-from .build import Build
+from .build import Build, File
 from .forms import Form, in_both
-from .headers import POLICY
+from .headers import ASK_FIRST, POLICY
+from .lean import lean_page
+from .sending import sent
 
 # screen, path below the app's root, heading
 PAGES = (
@@ -44,14 +46,22 @@ class Pages:
         self.env.filters["bound"] = bound
         self.env.globals["most_rows"] = most_rows
         self.templates = set(self.env.list_templates())
+        self.plain: dict[str, File] = {}  # by screen: without a query a page is the same for everyone
 
     def routes(self):
         """(path, endpoint, name) of every page."""
         return [(f"/{path}", self._endpoint(screen), screen) for screen, path, _ in PAGES]
 
+    def prepare(self) -> None:
+        """Make the pages without a query, and each of their smaller forms."""
+        for screen, _, _ in PAGES:
+            self.plain[screen] = self.build.page(lean_page(self.render(screen)))
+
     def _endpoint(self, screen: str):
         def endpoint(request: Request) -> Response:
             pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
+            if not pairs and screen in self.plain:
+                return sent(self.plain[screen], request, ASK_FIRST)
             wanted = request.query_params.get("as")
             if wanted == "text":
                 return self.text(screen, pairs)
@@ -61,7 +71,7 @@ class Pages:
 
     def kept(self, policy: bool = False) -> dict[str, str]:
         """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
-        return {path: self.render(screen, policy=policy, bare=True) for screen, path, _ in PAGES}
+        return {path: lean_page(self.render(screen, policy=policy, bare=True)) for screen, path, _ in PAGES}
 
     @staticmethod
     def _opened(screen: str, pairs, whole: bool = False):
@@ -100,6 +110,7 @@ class Pages:
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
+            ahead=self.build.ahead(screen),
             release=RELEASE, made="" if refused else made,
             refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(units),
             errors=errors, answer=answer,

@@ -1,10 +1,23 @@
 """The house as it is served, gathered and compressed once for all tests of a run: that takes seconds."""
 import functools
+import json
 from pathlib import Path
 
 from covemix.server.app import create_app
 from covemix.server.build import BUNDLE, HOUSE, Build
 from starlette.testclient import TestClient
+
+
+def unpacked(bundle: bytes) -> dict[str, dict[str, str]]:
+    """What a bundle holds, by room and path, read as `webui/js/bundle.js` reads it."""
+    first, _, body = bundle.partition(b"\n")
+    found, at = {}, 0
+    for room, files in json.loads(first).items():
+        for path, length in files:
+            found.setdefault(room, {})[path] = body[at:at + length].decode()
+            at += length
+    assert at == len(body)
+    return found
 
 
 @functools.cache

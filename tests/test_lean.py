@@ -9,11 +9,15 @@ MODULES = sorted((HOUSE / "shared").rglob("*.py"))
 
 
 def undocumented(source: str) -> str:
-    """The program as a tree, its docstrings taken out."""
+    """The program as a tree, its docstrings and annotations taken out."""
     tree = ast.parse(source)
     for node in ast.walk(tree):
         if isinstance(node, DOCUMENTED) and node.body and ast.get_docstring(node, clean=False) is not None:
             node.body = node.body[1:] or ([] if isinstance(node, ast.Module) else [ast.Pass()])
+        if isinstance(node, ast.arg):
+            node.annotation = None
+        if isinstance(node, ast.FunctionDef):
+            node.returns = None
     return ast.dump(tree)
 
 

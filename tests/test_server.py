@@ -7,6 +7,7 @@ import house
 import pytest
 from covemix.server.build import BUNDLE, INSTALLED
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
+from covemix.server.lean import lean_page
 from covemix.server.pages import PAGES
 from covemix.shared.door import moves
 from starlette.testclient import TestClient
@@ -15,7 +16,7 @@ BUILD = house.build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
     "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/app.css",
-    f"/v/{BUILD.id}/js/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.json", "/v/older/app.css",
+    f"/v/{BUILD.id}/js/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.txt", "/v/older/app.css",
 ]
 
 
@@ -130,28 +131,56 @@ def test_an_answer_with_errors_stands_beside_its_field_in_plain_html(client):
     assert re.search(r'data-error="amount">\s*Amount: type a number', page)
 
 
+@pytest.mark.parametrize("encoding", ["br", "gzip", "identity"])
+@pytest.mark.parametrize("path", [path for _, path, _ in PAGES])
+def test_a_page_without_a_query_is_made_once_and_sent_small(path, encoding):
+    client = TestClient(house.whole(house.HOUSE))
+    page = client.get(f"/{path}", headers={"accept-encoding": encoding})
+    assert page.headers.get("content-encoding", "identity") == encoding
+    assert "Accept-Encoding" in page.headers["vary"] and page.headers["cache-control"] == "no-cache"
+    assert page.headers["content-type"] == "text/html; charset=utf-8"
+    assert "content-security-policy" in page.headers
+    made = client.get(f"/{path}?as=page", headers={"accept-encoding": encoding})  # made for this request
+    assert page.text == lean_page(made.text)
+
+
+def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
+    """The rule that parts them reads the scripts: a view, a dialog and what only they import are on the other side."""
+    assert {"js/main.js", "js/begin.js", "js/worker.js", "js/bundle.js", "js/views/screen.js",
+            "vendor/idb/index.js"} <= set(BUILD.first)
+    assert {"js/sheet.js", "js/bench.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(BUILD.later)
+    assert "js/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
+    for path in BUILD.first:  # what is imported with no condition is fetched with no condition
+        for near in re.findall(r'^import .*"(\./[^"]+)";$', BUILD.files[path].body.decode(), re.M):
+            assert (path.rpartition("/")[0] + near.removeprefix(".")) in BUILD.first
+
+
 def test_versioned_files_are_kept_for_ever_and_sent_small(client):
-    response = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "gzip"})
+    response = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "gzip"})
     assert "immutable" in response.headers["cache-control"]
     assert response.headers["content-encoding"] == "gzip"
-    assert "shared/door/moves.py" in response.json()["engine"]
-    plain = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "identity"})
+    assert "shared/door/moves.py" in house.unpacked(response.content)["engine"]
+    plain = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "identity"})
     assert "content-encoding" not in plain.headers
-    assert plain.json() == response.json()
+    assert plain.content == response.content
 
 
 def test_the_worker_keeps_every_file_and_every_page(client):
     told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
-    assert {path.removeprefix(BUILD.base) for path in told["sums"]} == set(BUILD.files) - set(INSTALLED) | {BUNDLE}
-    pages = client.get("/" + told["bundle"]).json()["pages"]
+    assert {path.removeprefix(BUILD.base) for path in told["sums"]} == set(BUILD.first) | {BUNDLE} | {
+        path for path in BUILD.files if not path.endswith((".js", ".mjs")) and path not in INSTALLED}
+    bundle = house.unpacked(client.get("/" + told["bundle"]).content)
+    assert bundle["scripts"] == {BUILD.base + path: BUILD.files[path].body.decode() for path in BUILD.later}
+    pages = bundle["pages"]
     assert set(pages) == {path for _, path, _ in PAGES}
     assert all('data-form' in page for page in pages.values())
 
 
 def test_a_first_visit_stays_within_350_kB(client):
     """Everything the worker keeps, as it crosses the wire: all screens, files, worker, manifest."""
-    files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items() if path not in INSTALLED)
-    bundle = client.get(f"/v/{BUILD.id}/app.json", headers={"accept-encoding": "gzip, br"}).headers
+    files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items()
+                if path not in (*INSTALLED, *BUILD.later))
+    bundle = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "gzip, br"}).headers
     first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
     assert bundle["content-encoding"] == "br"
     assert files + int(bundle["content-length"]) + first < 350_000

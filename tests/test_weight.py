@@ -17,7 +17,7 @@ def shipped():
 
 def test_every_shipped_file_has_a_size_and_a_reason(shipped):
     assert {path for path, _, _, _ in shipped} == {
-        *BUILD.files, "sw.js", *(f"{BUNDLE}: {path}" for path in BUILD.engine),
+        *BUILD.files.keys() - BUILD.later, "sw.js", *(f"{BUNDLE}: {path}" for path in [*BUILD.engine, *BUILD.later]),
         *(f"{BUNDLE}: {path or './'}" for path in weight.Pages(BUILD).kept())}
     for path, body, sent, why in shipped:
         assert body and sent and len(why) > 8, path

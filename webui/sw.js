@@ -1,8 +1,9 @@
-// Keeps one whole build of the app. `BUILD` ({id, sums, bundle, headers}) is put in front of this file by the server;
-// sums: the SHA-256 of each file by its path. Half a file, or another in its place, is none of this build.
+// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types}) and `texts` of js/bundle.js are put in
+// front of this file by the server; sums: the SHA-256 by its path of each file that is fetched. Half a file, or another in
+// its place, is none of this build.
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
-const SUM = "Covemix-Sum"; // a page is made here, of the bundle: what it was is kept with it
+const SUM = "Covemix-Sum"; // a page, or a script of later, is made here, of the bundle: what it was is kept with it
 const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
 // A newer build that waits is offered where the page itself cannot offer it.
 const NEWER = `<p hidden>A newer Covemix is on this phone, and whole. It waits because a pot may run; its clock goes on in the newer one.
@@ -81,10 +82,11 @@ const fetched = async (path) => {
   return response;
 };
 
-const putPages = async (cache, bundle) => {
-  const { pages } = await bundle.json();
-  await Promise.all(Object.entries(pages).map(async ([path, text]) => {
-    const headers = { ...BUILD.headers, [SUM]: await sum(new Response(text)) };
+const unpack = async (cache, bundle) => {
+  const bytes = new Uint8Array(await bundle.arrayBuffer());
+  const parts = Object.entries(BUILD.types).flatMap(([room, type]) => texts(bytes, room).map((one) => [...one, type]));
+  await Promise.all(parts.map(async ([path, text, type]) => {
+    const headers = { "Content-Type": type, ...BUILD.headers, [SUM]: await sum(new Response(text)) };
     await cache.put(at(path), new Response(text, { headers }));
   }));
 };
@@ -94,7 +96,7 @@ const install = async () => {
   const cache = await caches.open(CACHE);
   try {
     await Promise.all(Object.keys(BUILD.sums).map(async (path) => cache.put(at(path), await fetched(path))));
-    await putPages(cache, await cache.match(at(BUILD.bundle)));
+    await unpack(cache, await cache.match(at(BUILD.bundle)));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -124,14 +126,27 @@ const good = async (cache, path) => {
   return response;
 };
 
-const keptPage = async (cache, path) => {
+// What was made of the bundle is what it was, or it is made again.
+const made = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreSearch: true });
   if (kept && (await sum(kept)) === kept.headers.get(SUM)) return kept;
   const bundle = await cache.match(at(BUILD.bundle));
   if (!bundle || !(await fits(BUILD.bundle, bundle))) return undefined;
-  await putPages(cache, bundle);
+  await unpack(cache, bundle);
   return cache.match(at(path), { ignoreSearch: true });
 };
+
+const isScript = (path) => /\.m?js$/.test(path);
+const isLater = (path) => path.startsWith(BUILD.base) && isScript(path) && !(path in BUILD.sums);
+
+// A script of later; where the bundle is damaged as well, that is fetched first.
+const goodScript = async (cache, path) => {
+  const kept = await made(cache, path);
+  if (kept) return kept;
+  await good(cache, BUILD.bundle);
+  return await made(cache, path) ?? fetch(at(path));
+};
+const goodFile = (cache, path) => (isLater(path) ? goodScript(cache, path) : good(cache, path));
 
 // A newer build that the host has, once all of it is on this phone.
 const newer = async () => {
@@ -149,7 +164,7 @@ const hurt = async (path) => {
   const pages = await self.clients.matchAll({ type: "window" });
   const say = (more) => { for (const client of pages) client.postMessage({ damaged: path, ...more }); };
   say({});
-  if (/\.m?js$/.test(path)) {
+  if (isScript(path)) {
     broken = path;
     for (const client of pages) client.navigate(client.url).catch(() => {});
   }
@@ -160,7 +175,7 @@ const hurt = async (path) => {
   else say({ waits: true });
 };
 const mended = async (cache) => {
-  if (broken) await good(cache, broken).then(() => { broken = ""; }, () => {});
+  if (broken) await goodFile(cache, broken).then(() => { broken = ""; }, () => {});
   return !broken;
 };
 
@@ -171,7 +186,7 @@ const page = async (event) => {
   const url = new URL(request.url);
   const path = url.pathname.replace(/index\.html$/, "").replace(/([^/])$/, "$1/").slice(scope.pathname.length);
   const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
-  const kept = wanted === "text" ? undefined : await keptPage(cache, path);
+  const kept = wanted === "text" ? undefined : await made(cache, path);
   if (!kept) event.waitUntil(bringBack(cache));
   if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
   return kept ?? fetch(request).catch(async () => (
@@ -181,9 +196,9 @@ const page = async (event) => {
 const file = async (event, path) => {
   const cache = await caches.open(CACHE);
   const ignoreSearch = !/[?&]as=/.test(event.request.url); // a page is filled in by the page that asks for it
-  if (!(path in BUILD.sums)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
+  if (!(path in BUILD.sums) && !isLater(path)) return (await cache.match(event.request, { ignoreVary: true, ignoreSearch })) ?? fetch(event.request);
   try {
-    return await good(cache, path);
+    return await goodFile(cache, path);
   } catch {
     event.waitUntil(hurt(path));
     return new Response("", { status: 503 });

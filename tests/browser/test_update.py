@@ -76,7 +76,7 @@ def portal(*endings):
     return instead(endings, "text/html", b"<!doctype html><title>Sign in</title>")
 
 
-@pytest.mark.parametrize("file", ["js/engine.js", "app.json", ".wasm"])
+@pytest.mark.parametrize("file", ["js/engine.js", "app.txt", ".wasm"])
 def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(phone, served, other_build, file):
     keep(phone, served.url)
     before = phone.evaluate(BUILD)
@@ -98,7 +98,7 @@ def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(
 
 def test_a_first_visit_behind_a_sign_in_page_is_kept_the_next_time(phone, served):
     served.stop()
-    served.start(wrap=portal("app-192.png"))
+    served.start(wrap=portal("app.svg"))
     phone.goto(served.url)
     expect(phone.locator("[data-notice=half]")).to_contain_text("not kept for use without signal yet")
     expect(figure(phone, "reading_b")).to_be_visible()

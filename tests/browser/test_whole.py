@@ -31,7 +31,7 @@ def hurt(chromium):
     context.close()
 
 
-@pytest.mark.parametrize("name", ["app.css", "js/views/log.js", "js/code.js", "icons/app-192.png", "app.json"])
+@pytest.mark.parametrize("name", ["app.css", "js/lines.js", "icons/app.svg", "app.txt"])
 def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, name):  # noqa: F811
     path = one(tmp_path, name)
     whole = halve(path)
@@ -47,10 +47,22 @@ def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, nam
     expect(hurt.locator("[data-none]")).to_be_visible()
 
 
+def test_half_a_script_of_later_does_no_harm_because_the_bundle_holds_it_whole(hurt, elsewhere, tmp_path):  # noqa: F811
+    for name in ("js/views/log.js", "js/code.js"):
+        halve(one(tmp_path, name))
+    keep(hurt, elsewhere.url)
+    elsewhere.stop()
+    hurt.goto(elsewhere.url + "log/")
+    expect(hurt.locator("[data-none]")).to_be_visible()
+    hurt.goto(elsewhere.url)
+    hurt.get_by_role("button", name="Share").click()
+    expect(hurt.locator("[data-code] .code")).to_be_visible()
+
+
 def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_build):
     def half(app):
         async def answer(scope, receive, send):
-            short = scope["type"] == "http" and scope["path"].endswith("js/views/log.js")
+            short = scope["type"] == "http" and scope["path"].endswith("js/lines.js")
 
             async def cut(message):
                 if short and message["type"] == "http.response.start":
@@ -94,7 +106,7 @@ def forget(page):
 
 
 @pytest.mark.parametrize("how", ["half", "gone"])
-@pytest.mark.parametrize("ending", ["js/main.js", "app.json", "app.css", "/safety/"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.txt", "app.css", "/safety/"])
 def test_a_kept_file_that_is_damaged_is_fetched_again(phone, served, ending, how):
     keep(phone, served.url)
     phone.evaluate(SPOIL, [ending, how])
@@ -110,12 +122,29 @@ def test_a_kept_file_that_is_damaged_is_fetched_again(phone, served, ending, how
     expect(figure(phone, "reading_b")).to_have_text("200 g")
 
 
-def test_a_damaged_page_is_made_again_without_signal(phone, served):
+@pytest.mark.parametrize("how", ["half", "gone"])
+@pytest.mark.parametrize(("ending", "path", "seen"), [("/safety/", "/safety/", "[data-line=gloves]"),
+                                                      ("js/views/log.js", "/log/", "[data-none]")])
+def test_a_damaged_page_or_view_is_made_again_without_signal(phone, served, ending, path, seen, how):
     keep(phone, served.url)
-    phone.evaluate(SPOIL, ["/safety/", "half"])
+    phone.evaluate(SPOIL, [ending, how])
+    forget(phone)
     served.stop()
-    phone.goto(served.url + "/safety/")
-    expect(phone.locator("[data-line=gloves]")).to_be_visible()
+    phone.goto(served.url + path)
+    expect(phone.locator(seen)).to_be_visible()
+
+
+@pytest.mark.parametrize("how", ["half", "gone"])
+def test_a_damaged_view_whose_bundle_is_damaged_too_is_fetched_again(phone, served, how):
+    keep(phone, served.url)
+    for ending in ("js/views/log.js", "app.txt"):
+        phone.evaluate(SPOIL, [ending, how])
+    forget(phone)
+    phone.goto(served.url + "/log/")
+    expect(phone.locator("[data-none]")).to_be_visible()
+    served.stop()
+    phone.goto(served.url + "/log/")
+    expect(phone.locator("[data-none]")).to_be_visible()
 
 
 def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hurt, served):
@@ -132,11 +161,11 @@ def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hur
 
 def test_a_damaged_engine_without_signal_is_said_by_its_name(hurt, served):
     keep(hurt, served.url)
-    hurt.evaluate(SPOIL, ["app.json", "half"])
+    hurt.evaluate(SPOIL, ["app.txt", "half"])
     forget(hurt)
     served.stop()
     hurt.goto(served.url)
-    expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.json", timeout=30_000)
+    expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.txt", timeout=30_000)
 
 
 OTHER = "(before) => (document.documentElement.dataset.build ?? before) !== before"
@@ -156,14 +185,14 @@ def spoiled(page, served, other_build, ending, pot):
     return before
 
 
-@pytest.mark.parametrize("ending", ["js/lines.js", "app.json"])
+@pytest.mark.parametrize("ending", ["js/lines.js", "app.txt"])
 def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=False)
     hurt.wait_for_function(OTHER, arg=before)
     expect(figure(hurt, "reading_b")).to_be_visible()
 
 
-@pytest.mark.parametrize("ending", ["js/lines.js", "app.json"])
+@pytest.mark.parametrize("ending", ["js/lines.js", "app.txt"])
 def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=True)
     expect(hurt.get_by_text("It waits because a pot")).to_be_visible(timeout=40_000)

@@ -37,6 +37,6 @@ const mend = async () => {
   location.reload();
 };
 
-const look = () => import("./main.js").catch(mend); // it has run by now, or cannot
+const look = () => import("./main.js").then(({ shown }) => shown).catch(mend); // it has run by now, or cannot
 if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", look);
 else look();

@@ -9,7 +9,6 @@ import { Watch, measured } from "./steady.js";
 import { canSay, hush, prime, reads, say } from "./speech.js";
 import { bare } from "./units.js";
 
-const KEPT = "pour.along";
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
 const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
@@ -18,10 +17,10 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// read, write: a field of the form by its name; unitOf: the unit beside it; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
+// at: where it is kept while it goes on; read, write: a field of the form by its name; unitOf: the unit beside it; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
 export class Bench {
-  constructor(place, { read, write, unitOf, pairs, mend, keep, log, done }) {
-    Object.assign(this, { place, read, write, unitOf, pairs, mend, keep, log, done });
+  constructor(place, { at, read, write, unitOf, pairs, mend, keep, log, done }) {
+    Object.assign(this, { place, stored: at, read, write, unitOf, pairs, mend, keep, log, done });
     this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());
@@ -38,7 +37,7 @@ export class Bench {
 
   // after a reload it goes on where it was
   resume() {
-    const kept = recall(KEPT);
+    const kept = recall(this.stored);
     if (!kept) return;
     this.state = Object.fromEntries(kept);
     const { started, beat } = this.state;
@@ -71,7 +70,7 @@ export class Bench {
     this.timer = null;
     maySleep();
     hush();
-    remember(KEPT, null);
+    remember(this.stored, null);
   }
 
   // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
@@ -109,7 +108,7 @@ export class Bench {
     }
     this.steps = got.steps;
     this.paint();
-    remember(KEPT, Object.entries(this.state));
+    remember(this.stored, Object.entries(this.state));
     return true;
   }
 
@@ -172,7 +171,7 @@ export class Bench {
     this.figure(left > 0 ? clock(left) : clock(0));
     if (left <= 0 && !this.state.rung) {
       this.state.rung = true;
-      remember(KEPT, Object.entries(this.state));
+      remember(this.stored, Object.entries(this.state));
       beep();
       this.readOut(this.steps[this.state.step + 1]?.said);
     }
@@ -180,7 +179,7 @@ export class Bench {
 
   keepClock() {
     this.state.beat = JSON.stringify(this.watch.beat); // a pair holds text
-    remember(KEPT, Object.entries(this.state));
+    remember(this.stored, Object.entries(this.state));
   }
 
   // The clocks disagree, or the page was away: the engine says what has passed, and what of it is in doubt.

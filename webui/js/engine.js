@@ -29,7 +29,7 @@ const bytes = async (path) => {
 
 // The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
 const load = () => {
-  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm"), bytes("app.json")]);
+  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm"), bytes("app.txt")]);
   return source;
 };
 

@@ -1,4 +1,4 @@
-// MicroPython as webui/interpreter/ builds it: the texts of modules go in, a program defines `call`, which is asked.
+// MicroPython as webui/interpreter/ builds it: the texts of modules go in (or their bytes), a program defines `call`, which is asked.
 const HEAP = 1024 * 1024; // bytes; it grows by itself, and a small one is swept quickly
 
 const letters = new TextEncoder();
@@ -8,7 +8,7 @@ export const interpreter = async (wasm, files, program) => {
   const { instance } = await WebAssembly.instantiate(wasm, { env: { emscripten_notify_memory_growth() {} } });
   const python = instance.exports;
   const given = (text) => {
-    const bytes = letters.encode(text);
+    const bytes = typeof text === "string" ? letters.encode(text) : text;
     const at = python.room(bytes.length);
     if (!at) throw new RangeError("there is no memory left");
     new Uint8Array(python.memory.buffer, at, bytes.length).set(bytes);

@@ -1,23 +1,15 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
-import { saveFile } from "./backup.js";
 import { isLink } from "./bring.js";
 import { startEngine, whenHung } from "./engine.js";
 import { held } from "./form.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
-import { notice } from "./notice.js";
+import { later, notice } from "./notice.js";
 import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
 import { startRecall } from "./recall.js";
 import { applySettings } from "./settings.js";
-import { startSharing } from "./share.js";
 import { lookAtStore, offerWhereFull } from "./store.js";
-import { mount as mountBoat } from "./views/boat.js";
-import { mount as mountClock } from "./views/clock.js";
-import { mount as mountKit } from "./views/kit.js";
-import { mount as mountLog } from "./views/log.js";
-import { mount as mountPlan } from "./views/plan.js";
-import { mount as mountPour } from "./views/pour.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const LONG = 4000; // ms
@@ -25,14 +17,24 @@ const STARTED_ANEW = "The part that calculates stood still and was started anew.
 
 const root = new URL("../../../", import.meta.url);
 
-const VIEWS = { // any other screen is a form and its answers
-  boat: mountBoat, clock: mountClock, kit: mountKit, log: mountLog, plan: mountPlan, pour: mountPour,
+// Fetched when the screen is shown; its page names them too, so that they come with the page. Any other screen is a form and
+// its answers.
+const VIEWS = {
+  boat: () => import("./views/boat.js"),
+  clock: () => import("./views/clock.js"),
+  kit: () => import("./views/kit.js"),
+  log: () => import("./views/log.js"),
+  plan: () => import("./views/plan.js"),
+  pour: () => import("./views/pour.js"),
 };
+const coming = (screen) => VIEWS[screen]?.().catch(() => {}); // whoever shows it meets what is wrong
 
-const show = () => {
+const show = async () => {
   const main = document.querySelector("[data-main]");
   const { screen } = document.documentElement.dataset;
-  if (main.querySelector("[data-form]")) (VIEWS[screen] ?? mountScreen)(screen, main);
+  const mount = VIEWS[screen] ? (await VIEWS[screen]()).mount : mountScreen;
+  if (!main.isConnected) return; // another screen was asked for meanwhile
+  if (main.querySelector("[data-form]")) mount(screen, main);
   lookAtStore();
 };
 
@@ -42,13 +44,12 @@ const save = () => {
 };
 
 followUpdates(save);
-offerWhereFull([["Save kit and log to a file", saveFile]]);
+offerWhereFull([["Save kit and log to a file", () => later(import("./backup.js"), ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
 startRecall(root, save);
 applySettings();
-show();
-startNavigation(show);
-startSharing();
+export const shown = show();
+startNavigation(show, coming);
 holdUpdates(running, whenTold);
 startPots();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start

@@ -24,7 +24,7 @@ const go = async (url, show, arrive = () => {}) => {
   document.documentElement.dataset.screen = screen;
   document.title = next.title;
   window.scrollTo(0, 0);
-  show();
+  await show();
   return true;
 };
 
@@ -48,13 +48,15 @@ const nextRow = (group, pairs, before) => {
   return [[group, ""], ...pairs.map(([name, text]) => [name.replace(`${group}.0.`, `${group}.${next}.`), text])];
 };
 
-export const startNavigation = (show) => {
+// show: mounts the page that stands there now; coming: is told the screen that will
+export const startNavigation = (show, coming) => {
   for (const link of document.querySelectorAll("head link")) link.setAttribute("href", link.href);
   document.addEventListener("click", async (event) => {
     const link = event.target.closest?.("a[data-to], a[data-lead]");
     if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
     event.preventDefault();
     const lead = link.dataset.lead && JSON.parse(link.dataset.lead);
+    coming(lead?.screen ?? link.dataset.to);
     const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
     const tell = lead ? followLead(lead) : () => {};
     await go(href, show, () => history.pushState(null, "", href)).then((shown) => { if (shown) tell(); }, () => location.assign(href));

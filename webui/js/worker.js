@@ -1,4 +1,5 @@
 // The engine's own thread: MicroPython with the modules of shared/. Text in, text out; no network, no storage.
+import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
@@ -14,9 +15,8 @@ const start = async (data) => {
   let at = "this browser lacks what it needs";
   try {
     channel = new BroadcastChannel(data.channel);
-    at = "app.json cannot be read";
-    const { engine } = JSON.parse(new TextDecoder().decode(data.bundle));
-    const modules = Object.entries(engine);
+    at = "app.txt cannot be read";
+    const modules = texts(new Uint8Array(data.bundle), "engine");
     at = "micropython.wasm cannot be read";
     python = await interpreter(data.wasm, modules, PROGRAM);
     self.postMessage({ ready: true });

@@ -6,8 +6,7 @@ import { chosen, fill, pairs, spelled } from "../form.js";
 import { offerKit } from "../kit.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
-import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { sharePot } from "../pot_link.js";
+import { UNANSWERED, dismiss, later, notice } from "../notice.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots.js";
 import { Watch, measured } from "../steady.js";
 import { potArticle } from "./pot.js";
@@ -268,7 +267,7 @@ const acts = {
   },
   // resolves to what is wrong with the minutes, if anything
   left: (pot, text) => setLeft(current(pot), text).catch(() => UNANSWERED),
-  share: (pot) => sharePot(current(pot)),
+  share: (pot) => later(import("../pot_link.js"), ({ sharePot }) => sharePot(current(pot))),
   drop: async (pot) => {
     const now = current(pot);
     if (await end(now)) notice("pot-ended", "The pot is ended.", [["Undo", () => bringBack(now)]]);

@@ -1,19 +1,21 @@
 // Pour: the form and its answers, poured along step by step, and the builder's own putty batches of the log.
-import { Bench } from "../bench.js";
 import { isLink } from "../bring.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
 import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
-import { UNANSWERED, dismiss, notice } from "../notice.js";
+import { recall } from "../memory.js";
+import { UNANSWERED, dismiss, later, notice } from "../notice.js";
 import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { whenUnits } from "../settings.js";
+import { prime } from "../speech.js";
 import { isTaken, startsAnew } from "../taken.js";
 import { offerRowUndo, offerUndo } from "../undo.js";
 import { unitBeside } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
+const ALONG = "pour.along"; // where a pour that is under way is kept
 const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
 
 let counted = () => {}; // the pour that is shown, in other units
@@ -90,10 +92,21 @@ export const mount = (screen, main) => {
 
   const read = (name) => field(name).value;
   const done = (logged) => { anew(logged); changed(); };
-  const bench = new Bench(main.querySelector("[data-along]"), { read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
+  // The step view, fetched at the tap: what a browser grants to a tap (a voice, a sound) is asked for here.
+  let bench = null;
+  const along = (use) => later(import("../bench.js"), ({ Bench }) => {
+    if (!form.isConnected) return null;
+    const place = main.querySelector("[data-along]");
+    bench ??= new Bench(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
+    return use(bench);
+  });
+  prime();
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
-  start.querySelector("[data-along-go]").addEventListener("click", () => { view.accept(); bench.start(); });
+  start.querySelector("[data-along-go]").addEventListener("click", () => {
+    view.accept();
+    along((one) => one.start());
+  });
   start.querySelector("[data-keep-pour]").addEventListener("click", logNow);
 
   let filler = fillerName(form);
@@ -117,7 +130,7 @@ export const mount = (screen, main) => {
     if (entry) bringBackBatch(entry);
   });
   // a link is taken in first, or it would be filled in over them
-  view.brought.then(() => (isLink(form) ? null : fresh())).then(() => bench.resume());
-  counted = () => { if (form.isConnected) bench.turned(); };
+  view.brought.then(() => (isLink(form) ? null : fresh())).then(() => (recall(ALONG) ? along((one) => one.resume()) : null));
+  counted = () => { if (form.isConnected) bench?.turned(); };
   return view;
 };
