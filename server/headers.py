@@ -19,8 +19,10 @@ HEADERS = {
     "Cross-Origin-Resource-Policy": "same-origin",
     "Permissions-Policy": "camera=(self), geolocation=(), microphone=(), payment=(), usb=()",
 }
-# what holds for a window, or a worker, that a file makes; a script, a style or a picture makes none
-OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy")
+# what holds for a window, or a worker, that a file makes, and for what that asks for; a script, a style or a picture
+# makes none, and nothing in it is a secret
+OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy",
+            "Referrer-Policy", "Cross-Origin-Resource-Policy")
 MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
 FOREVER = "max-age=31536000,immutable"  # the path holds the hash of the content
 ASK_FIRST = "no-cache"

@@ -50,15 +50,63 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     assert sum(count for _, count in sent) < MOST
 
 
-def test_a_part_that_cannot_be_fetched_is_said_and_comes_later(chromium, served):
+@pytest.mark.parametrize("missing", ["js/sheet.js", "js/code.js", "lean-qr/index.mjs"])
+def test_a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it(chromium, served, missing):
+    """Without a reload, though a browser remembers a failed import: of the part itself and of what it needs."""
     served.stop()
-    served.start(missing="js/sheet.js")
+    served.start(missing=missing)
     with fresh(chromium, service_workers="block") as (phone, _):
         phone.goto(served.url)
-        phone.get_by_role("button", name="Share").click()
+        expect(phone.locator("[data-line=reading_b]")).to_be_visible()
+        share = phone.get_by_role("button", name="Share")
+        share.click()
         expect(phone.locator("[data-notice=unfetched]")).to_be_visible()
         served.stop()
         served.start()
-        phone.reload()
+        share.click()
+        expect(phone.locator("[data-code] .code")).to_be_visible()
+
+
+COME = """(names) => {
+  const come = performance.getEntriesByType("resource").map(({ name }) => name);
+  return names.every((name) => come.some((one) => one.endsWith(name)));
+}"""
+SHARES = ["/js/sheet.js", "/js/code.js", "/js/paper.js", "/js/paste.js", "/lean-qr/index.mjs"]
+
+
+def test_where_nothing_is_kept_the_keys_in_sight_work_when_the_connection_goes(chromium, served, sent):
+    with fresh(chromium, service_workers="block") as (phone, _):
+        phone.goto(served.url)
+        expect(phone.locator("[data-line=reading_b]")).to_be_visible()
+        phone.wait_for_function(COME, arg=[*SHARES, "/js/bench.js"])
+        phone.wait_for_load_state("networkidle")
+        served.stop()
         phone.get_by_role("button", name="Share").click()
         expect(phone.locator("[data-code] .code")).to_be_visible()
+        phone.keyboard.press("Escape")
+        phone.locator("[data-along-go]").click()
+        expect(phone.locator("[data-bench=tap]")).to_be_visible()
+    times = Counter(path for path, _ in sent if path.startswith("/v/"))
+    assert [path for path, count in times.items() if count > 1] == []
+
+
+def test_a_first_visit_is_kept_though_the_connection_goes_when_the_worker_has_come(phone, served):
+    """All that it keeps the page has fetched before: what keys need comes from the bundle, and not over the wire."""
+    gone = False
+
+    def going(app):
+        async def answer(scope, receive, send):
+            nonlocal gone
+            # a browser with a tab has fetched the icon for it; this one has none
+            if scope["type"] == "http" and gone and not scope["path"].endswith("icons/app.svg"):
+                scope = dict(scope, path="/nothing")
+            gone = gone or scope.get("path") == "/sw.js"
+            await app(scope, receive, send)
+
+        return answer
+
+    served.stop()
+    served.start(wrap=going)
+    keep(phone, served.url)
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.locator("[data-code] .code")).to_be_visible()

@@ -63,7 +63,7 @@ def test_screens_change_without_signal(phone, served, cut):
 
 def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, served):
     served.stop()
-    served.start(missing="icons/app-180.png")
+    served.start(missing="icons/app.svg")
     with phone.context.expect_event("serviceworker"):  # before it there is no registration either
         phone.goto(served.url)
     expect(figure(phone, "reading_b")).to_be_visible()

@@ -59,6 +59,30 @@ def test_half_a_script_of_later_does_no_harm_because_the_bundle_holds_it_whole(h
     expect(hurt.locator("[data-code] .code")).to_be_visible()
 
 
+def no_script(path):
+    """An upload that broke off within a line: what came is no script at all."""
+    whole = path.read_bytes()
+    path.write_bytes(whole[:whole.index(b"(", len(whole) // 2) + 1])
+
+
+def test_half_a_view_that_nothing_keeps_whole_is_said_by_its_name_at_once(chromium, elsewhere, tmp_path):  # noqa: F811
+    no_script(one(tmp_path, "js/views/log.js"))
+    context = chromium.new_context(service_workers="block")
+    page = context.new_page()
+    opened = []
+    page.on("framenavigated", lambda frame: opened.append(frame.url))
+    page.goto(elsewhere.url + "log/")
+    expect(page.locator("[data-notice=half]")).to_contain_text("(log.js)")
+    assert len(opened) == 1  # no reload mends what the host itself has by half
+    context.close()
+
+
+def test_half_a_view_at_a_first_visit_is_whole_once_this_phone_keeps_it(hurt, elsewhere, tmp_path):  # noqa: F811
+    no_script(one(tmp_path, "js/views/log.js"))
+    hurt.goto(elsewhere.url + "log/")
+    expect(hurt.locator("[data-none]")).to_be_visible()
+
+
 def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_build):
     def half(app):
         async def answer(scope, receive, send):

@@ -6,12 +6,26 @@ import("./engine.js").then(({ startEngine }) => startEngine()).catch(() => {}); 
 
 const isScript = ([path]) => /\.m?js$/.test(path);
 
+// The scripts of the screen's own view, as the bundle has them: [[path, text]].
+const ofView = async (bundle) => {
+  const named = new Set([...document.querySelectorAll("link[rel=modulepreload]")].map(({ href }) => href));
+  const { texts } = await import("./bundle.js");
+  const bytes = new Uint8Array(await (await fetch(new URL(bundle, root))).arrayBuffer());
+  return texts(bytes, "scripts").filter(([path]) => named.has(new URL(path, root).href))
+    .map(([path, text]) => [path, new TextDecoder().decode(text)]);
+};
+
 // Which scripts are not what this build says they are, after each was asked of the host itself.
 const damaged = async () => {
   const [first] = (await (await fetch(new URL("sw.js", root), { cache: "no-cache" })).text()).split("\n", 1);
-  const { sums } = JSON.parse(first.slice(first.indexOf("{"), -1));
-  const looked = await Promise.all(Object.entries(sums).filter(isScript).map(([path, sum]) => (
-    fetch(new URL(path, root), { cache: "reload", integrity: `sha256-${sum}` }).then(({ ok }) => (ok ? "" : path), () => path))));
+  const { sums, bundle } = JSON.parse(first.slice(first.indexOf("{"), -1));
+  const asked = (path, more) => fetch(new URL(path, root), { cache: "reload", ...more });
+  const looked = await Promise.all([
+    ...Object.entries(sums).filter(isScript).map(([path, sum]) => (
+      asked(path, { integrity: `sha256-${sum}` }).then(({ ok }) => (ok ? "" : path), () => path))),
+    ...(await ofView(bundle).catch(() => [])).map(([path, whole]) => (
+      asked(path).then((response) => response.text()).then((text) => (text === whole ? "" : path), () => path))),
+  ]);
   return looked.filter(Boolean).map((path) => path.split("/").pop());
 };
 
@@ -26,15 +40,18 @@ const say = (names) => {
   document.querySelector("[data-notices]").prepend(box);
 };
 
-// Half a script that this browser kept is fetched again, once; what the host itself has by half is said.
+// Half a script that this browser kept is fetched again, once; what the host itself has by half is said, and a view comes
+// whole from the bundle as soon as this phone keeps that.
 const mend = async () => {
   const names = await damaged().catch(() => []);
-  if (names.length || sessionStorage.getItem(TRIED)) {
-    say(names);
-    return;
-  }
-  sessionStorage.setItem(TRIED, "yes");
-  location.reload();
+  const tried = sessionStorage.getItem(TRIED);
+  const again = () => {
+    sessionStorage.setItem(TRIED, "yes");
+    location.reload();
+  };
+  if (!names.length && !tried) again();
+  else say(names);
+  if (!tried) navigator.serviceWorker?.addEventListener("controllerchange", again);
 };
 
 const look = () => import("./main.js").then(({ shown }) => shown).catch(mend); // it has run by now, or cannot

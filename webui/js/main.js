@@ -2,9 +2,10 @@
 import { isLink } from "./bring.js";
 import { startEngine, whenHung } from "./engine.js";
 import { held } from "./form.js";
+import { fetchSoon, later } from "./later.js";
 import { remember } from "./memory.js";
 import { startNavigation } from "./navigate.js";
-import { later, notice } from "./notice.js";
+import { notice } from "./notice.js";
 import { followUpdates, holdUpdates, startOffline } from "./offline.js";
 import { running, startPots, whenTold } from "./pots.js";
 import { startRecall } from "./recall.js";
@@ -44,7 +45,7 @@ const save = () => {
 };
 
 followUpdates(save);
-offerWhereFull([["Save kit and log to a file", () => later(import("./backup.js"), ({ saveFile }) => saveFile())]]);
+offerWhereFull([["Save kit and log to a file", () => later("./backup.js", ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
 startRecall(root, save);
 applySettings();
@@ -54,4 +55,4 @@ holdUpdates(running, whenTold);
 startPots();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
 Promise.race([startEngine().catch(() => {}), new Promise((resolve) => { setTimeout(resolve, LONG); })])
-  .then(() => startOffline(root, save));
+  .then(() => startOffline(root, save, fetchSoon));

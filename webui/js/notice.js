@@ -57,10 +57,6 @@ export const unanswered = () => {
   return null;
 };
 
-// A part of the page that is fetched when it is asked for: from this phone, once it keeps the app.
-const UNFETCHED = "That part of Covemix could not be fetched just now. Try again with a connection.";
-export const later = (part, use) => part.then(use, () => { notice("unfetched", UNFETCHED); });
-
 // told once per phone: the second time it would only be in the way
 export const once = (name, text, actions) => {
   try {

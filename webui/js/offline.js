@@ -69,19 +69,21 @@ export const updateNow = async (save) => {
   return "";
 };
 
-const follow = (worker, save) => worker?.addEventListener("statechange", () => {
+// unkept: told where this page finds that nothing keeps the app.
+const follow = (worker, save, unkept) => worker?.addEventListener("statechange", () => {
   if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
     behind(notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF));
+    if (!navigator.serviceWorker.controller) unkept();
   }
   whole.add(worker); // past its first step, all of it is there
   if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
   if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
 });
 
-const watch = (registration, save) => {
+const watch = (registration, save, unkept) => {
   if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting, save);
-  follow(registration.installing, save); // it may have been found before anybody listened
-  registration.addEventListener("updatefound", () => follow(registration.installing, save));
+  follow(registration.installing, save, unkept); // it may have been found before anybody listened
+  registration.addEventListener("updatefound", () => follow(registration.installing, save, unkept));
 };
 
 // An update another tab agreed to reloads this one too, once; on a first visit the first change is no update. Listened
@@ -107,14 +109,16 @@ export const followUpdates = (save) => {
   });
 };
 
-export const startOffline = async (root, save) => {
+export const startOffline = async (root, save, unkept) => {
   if (!("serviceWorker" in navigator)) {
     if (!window.isSecureContext) once("plain", PLAIN);
+    unkept();
     return;
   }
   try {
-    watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save);
+    watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save, unkept);
   } catch {
     once("unkept", "This browser does not let Covemix be kept for use without signal.");
+    unkept();
   }
 };

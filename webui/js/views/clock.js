@@ -4,9 +4,10 @@ import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../
 import { ask } from "../engine.js";
 import { chosen, fill, pairs, spelled } from "../form.js";
 import { offerKit } from "../kit.js";
+import { later, soon } from "../later.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
-import { UNANSWERED, dismiss, later, notice } from "../notice.js";
+import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots.js";
 import { Watch, measured } from "../steady.js";
 import { potArticle } from "./pot.js";
@@ -23,6 +24,7 @@ const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the
 const isBeside = (pair) => !isPot(pair) && !isSystem(pair) && !ANEW.includes(pair[0]);
 
 const BEFORE = "1";
+const LINK = "./pot_link.js";
 const DOUBTS = ["made_by", "link_times", "clocks_differ", "clock_changed", "lost", "unseen"]; // what a link is said with
 
 let shown = null; // what is on the screen now; the pots outlive it
@@ -267,7 +269,7 @@ const acts = {
   },
   // resolves to what is wrong with the minutes, if anything
   left: (pot, text) => setLeft(current(pot), text).catch(() => UNANSWERED),
-  share: (pot) => later(import("../pot_link.js"), ({ sharePot }) => sharePot(current(pot))),
+  share: (pot) => later(LINK, ({ sharePot }) => sharePot(current(pot))),
   drop: async (pot) => {
     const now = current(pot);
     if (await end(now)) notice("pot-ended", "The pot is ended.", [["Undo", () => bringBack(now)]]);

@@ -2,9 +2,10 @@
 import { isLink } from "../bring.js";
 import { ask } from "../engine.js";
 import { fill, pairs } from "../form.js";
+import { later, soon } from "../later.js";
 import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
 import { recall } from "../memory.js";
-import { UNANSWERED, dismiss, later, notice } from "../notice.js";
+import { UNANSWERED, dismiss, notice } from "../notice.js";
 import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../puttybook.js";
 import { addRow } from "../rows.js";
 import { whenUnits } from "../settings.js";
@@ -15,6 +16,7 @@ import { unitBeside } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
+const STEPS = "./bench.js";
 const ALONG = "pour.along"; // where a pour that is under way is kept
 const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
 
@@ -94,12 +96,13 @@ export const mount = (screen, main) => {
   const done = (logged) => { anew(logged); changed(); };
   // The step view, fetched at the tap: what a browser grants to a tap (a voice, a sound) is asked for here.
   let bench = null;
-  const along = (use) => later(import("../bench.js"), ({ Bench }) => {
+  const along = (use) => later(STEPS, ({ Bench }) => {
     if (!form.isConnected) return null;
     const place = main.querySelector("[data-along]");
     bench ??= new Bench(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
     return use(bench);
   });
+  soon(STEPS);
   prime();
   const start = main.querySelector("[data-along-start]");
   start.hidden = false;
