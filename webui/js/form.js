@@ -187,13 +187,19 @@ export const openAround = (place) => {
   for (let fold = place.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.open = true;
 };
 
+// Behind the hint of its field, from when there is something to say.
+const understoodAt = (form, name) => {
+  const there = form.querySelector(`[data-understood="${name}"]`);
+  if (there) return there;
+  const place = document.createElement("p");
+  place.className = "hint";
+  place.dataset.understood = name;
+  form.querySelector(`[data-field="${name}"] .hints`)?.append(place);
+  return place;
+};
+
 export const showUnderstood = (form, understood) => {
-  if (!understood.length && !form.querySelector("[data-understood]:not([hidden])")) return;
-  const told = new Map(understood);
-  for (const place of form.querySelectorAll("[data-understood]")) {
-    const text = told.get(place.dataset.understood);
-    const typed = form.elements.namedItem(place.dataset.understood)?.value;
-    place.hidden = !(text && typed);
-    place.textContent = text && typed ? `understood as ${text}` : "";
-  }
+  const told = new Map(understood.filter(([name]) => form.elements.namedItem(name)?.value));
+  for (const place of form.querySelectorAll("[data-understood]")) if (!told.has(place.dataset.understood)) place.remove();
+  for (const [name, text] of told) understoodAt(form, name).textContent = `understood as ${text}`;
 };
