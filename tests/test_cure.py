@@ -3,7 +3,7 @@ from math import exp
 
 import pytest
 from covemix.shared.catalogue.cure_times import ENERGY, STAGES
-from covemix.shared.clock import cure
+from covemix.shared.clock import cure_lines
 from covemix.shared.door import moves
 from covemix.shared.equations import maturity
 from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
@@ -151,8 +151,8 @@ def test_bad_profiles_are_told_at_their_field():
 
 
 def test_rounding_goes_to_the_late_side_for_openings_and_the_early_side_for_closings():
-    assert cure.after(3700.0, "up") == "1.5 h"
-    assert cure.after(3500.0, "down") == "0.5 h"
+    assert cure_lines.after(3700.0, "up") == "1.5 h"
+    assert cure_lines.after(3500.0, "down") == "0.5 h"
 
 
 LABEL = {"by_weight": "100:30", "cure_recoat": "3", "cure_until": "10", "cure_peel": "8", "cure_sand": "20",

@@ -11,7 +11,7 @@ from covemix.shared.forms import inputs
 HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
 SPLIT = {
-    "clock": (("dew", "timer", "elapsed"), ("dew_lines", "timer_lines", "elapsed_lines")),
+    "clock": (("dew", "timer", "elapsed", "cure"), ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
@@ -102,3 +102,13 @@ def test_dew():
 def test_timer():
     found = reckon("timer", lasts=180.0, now=1000.0, elapsed=75.0)
     assert (found.left, found.passed.seconds, found.passed.lost) == (105.0, 75.0, False)
+
+
+def test_cure():
+    """From memory, a medium hardener: sandable 24 h after mixing at 25 degC, coated until 14 h at 20 degC."""
+    warm, mild = reckon("cure", air=298.15), reckon("cure", air=293.15)
+    assert {one.name: one.time for one in warm.stages}["sand"] == pytest.approx(24 * 3600)
+    assert mild.recoat.closes == pytest.approx(14 * 3600) and not mild.recoat.cold and not mild.recoat.shut
+    assert (warm.lost, warm.labelled, warm.held) == (0.0, (), None)
+    cold = reckon("cure", air=273.15)
+    assert cold.stops and cold.lowest > 273.15 and {one.time for one in cold.stages} == {None} and cold.recoat.cold

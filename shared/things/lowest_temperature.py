@@ -2,16 +2,29 @@
 from ..catalogue.windows import LOWEST
 
 
-def least_warmth(system):
-    """The lowest working temperature [K] and how it is known where the label does not give it, "" where it does.
+def lowest(system: dict) -> float:
+    """The lowest working temperature [K]; of a hardener whose speed is not known the highest of all, the safe side.
 
-    Of a hardener whose speed is not known it is the highest of all, the safe side.
-    >>> least_warmth({"lowest": None, "speed": "fast"}), least_warmth({"lowest": None, "speed": ""})[0]
-    ((278.15, 'from memory'), 291.15)
+    >>> lowest({"lowest": None, "speed": "fast"}), lowest({"lowest": None, "speed": ""})
+    (278.15, 291.15)
     """
     if system["lowest"] is not None:
-        return system["lowest"], ""
+        return system["lowest"]
     known = dict([(row[0], row[1]) for row in LOWEST])
-    if system["speed"]:
-        return known[system["speed"]], "from memory"
-    return max(known.values()), "a slow hardener's, from memory; type the label's"
+    return known[system["speed"]] if system["speed"] else max(known.values())
+
+
+def lowest_mark(system: dict) -> str:
+    """How it is known where the label does not give it, "" where it does.
+
+    >>> lowest_mark({"lowest": None, "speed": "fast"}), lowest_mark({"lowest": 278.15, "speed": ""})
+    ('from memory', '')
+    """
+    if system["lowest"] is not None:
+        return ""
+    return "from memory" if system["speed"] else "a slow hardener's, from memory; type the label's"
+
+
+def least_warmth(system: dict) -> "tuple[float, str]":
+    """(`lowest` [K], `lowest_mark`)."""
+    return lowest(system), lowest_mark(system)
