@@ -148,6 +148,8 @@ class Input:
         facts = {"kind": self.kind, "control": self.control, "repeats": self.repeats, "name": self.name,
                  "label": in_system(self.label, system), "help": in_system(self.help, system), "fold": self.fold,
                  "optional": self.optional}
+        if self.learned:
+            facts["learned"] = True
         if self.when:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts

@@ -133,7 +133,7 @@ SYSTEM = Record("system", "Resin system", (
            ("work", "the time it can be worked")), default="open", fold=LABEL_FOLD),
     Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
-    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD,
+    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD, learned=True,
          help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. They count before the label."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),

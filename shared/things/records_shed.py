@@ -46,7 +46,7 @@ PEOPLE = Record("people", "People", (
     Number("hands", "How many people", low=1, high=6, whole=True),
 ) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
            for row in RATES]) + (
-    Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person",
+    Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person", learned=True,
          help="Learned from the log; a rate typed above goes before it."),
 ), tuple([(str(place + 1), name, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
     [(row[0], plain(row[2]) + " m/min") for row in RATES]))

@@ -1,4 +1,6 @@
 """Choices: the builder's own things are taken by themselves, one choice holds everywhere, a link's thing is kept."""
+import re
+
 import pytest
 from playwright.sync_api import expect
 
@@ -126,3 +128,41 @@ def test_undo_after_keeping_what_was_typed_brings_the_typed_figures_back(phone, 
     expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
     opened(phone, standing.url + "/kit/")
     expect(shelf(phone, "Resin system").locator(".entry")).to_have_count(0)
+
+
+PUT = """async (things) => {
+    const { put } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    for (const thing of things) await put("kit", { made: 1, ...thing });
+}"""
+# as an earlier build kept them: bare numbers
+BARE = [{"record": "system", "typed": {"name": "Shed mix", "by_weight": "100:30", "densities": "1.15 : 0.98",
+                                       "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}},
+        {"record": "scale", "typed": {"name": "Old scale", "step": "1"}},
+        {"record": "cup", "typed": {"name": "My cup", "bottom": "60", "top": "80", "height": "105"}}]
+SAID = ("system.name=Shed+mix&system.by_weight=100:30&system.densities=1.15+:+0.98+g/mL&system.pot_time=30+min"
+        "&system.pot_mass=100+g&system.pot_temperature=25+%C2%B0C&scale.name=Old+scale&scale.step=1+g"
+        "&cup.name=My+cup&cup.bottom=60+mm&cup.top=80+mm&cup.height=105+mm&way=stick&amount=125+g")
+
+
+@pytest.mark.parametrize("units", ["metric", "us"])
+def test_figures_that_say_their_units_are_the_thing_of_the_kit_that_was_kept_without(kit, standing, units):  # noqa: F811
+    """Old main: they stood there "as typed", and what the kit's own thing learned did not count."""
+    kit.evaluate(PUT, BARE)
+    kit.evaluate("(units) => localStorage.setItem('covemix.set.units', units)", units)
+    kit.goto(standing.url + "/?" + SAID)
+    for record, name in (("system", "Shed mix"), ("cup", "My cup"), ("scale", "Old scale")):
+        expect(kit.locator(f"[data-pick={record}] option:checked").first).to_have_text(name)
+        expect(kit.locator(f"[data-pick={record}]").first).to_have_value(re.compile("^kit:"))
+
+
+def test_a_thing_kept_without_units_is_metric_on_a_phone_of_ounces(kit, standing):  # noqa: F811
+    """Old main: its pot of 100 g was one of 100 oz."""
+    kit.evaluate(PUT, BARE[:1])
+    opened(kit, standing.url + "/clock/")
+    kit.get_by_label("Air temperature").first.fill("22 C")
+    expect(figure(kit, "usable")).to_have_text("22 min")
+    kit.evaluate("localStorage.setItem('covemix.set.units', 'us')")
+    opened(kit, standing.url + "/clock/")
+    expect(kit.get_by_label("Air temperature").first).to_have_value("22 C")
+    expect(kit.locator("[name='system.pot_mass']")).to_have_attribute("placeholder", "100 g")
+    expect(figure(kit, "usable")).to_have_text("22 min")

@@ -1,6 +1,6 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "./settings.js";
-import { bare, follow, followTools, meanTools, says, stands as isStanding, toolsHeld, turn } from "./units.js";
+import { bare, follow, followTools, isLearned, meanTools, says, stands as isStanding, toolsHeld, turn } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -69,23 +69,23 @@ const picked = (pick, text, texts) => {
   return option(pick, text) ?? (own ? "" : initial(pick));
 };
 
-// Figures that are exactly those of a kit entry are that entry, with what it has learned since.
-const LEARNED = ["timings", "learned"];
-const isLearned = (name) => LEARNED.includes(name.slice(name.lastIndexOf(".") + 1));
+// Figures that are exactly those of a kit entry are that entry, with what it has learned since. Each is compared with its
+// unit: a link and a lead say it, where a form leaves it out.
 const takeFromKit = (form, pick) => {
   if (pick.value) return;
   const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
-  const filled = new Map(fields.filter((field) => field.value).map((field) => [field.name, field.value]));
-  const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, filled));
+  const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, fields));
   if (!entry) return;
   pick.value = entry.value;
   for (const field of fields) field.value = "";
 };
 
-const sameFigures = (one, name, filled) => {
-  const typed = Object.entries(JSON.parse(one.dataset.typed)).filter(([key]) => !isLearned(key));
-  const own = [...filled.keys()].filter((key) => !isLearned(key));
-  return typed.length === own.length && typed.every(([key, text]) => filled.get(`${name}.${key}`) === text);
+const sameFigures = (one, name, fields) => {
+  const known = new Map(fields.map((field) => [field.name, field]));
+  const typed = Object.entries(JSON.parse(one.dataset.typed)).map(([key, text]) => [known.get(`${name}.${key}`), text])
+    .filter(([field]) => !isLearned(field));
+  const own = fields.filter((field) => field.value && !isLearned(field));
+  return typed.length === own.length && typed.every(([field, text]) => field && says(field) === text);
 };
 
 // Typed over a row or a thing of the kit, what makes it another thing leaves nothing of that one, as the engine reads it:
@@ -96,7 +96,8 @@ export const comesApart = (form, field) => {
   if (!pick) return false;
   showKeep(form, pick);
   const name = field.name.slice(record.length + 1);
-  if (!pick.value || !field.value || !JSON.parse(pick.dataset.own).includes(name) || field.value === typedOf(pick)[name]) return false;
+  if (!pick.value || !field.value || !JSON.parse(pick.dataset.own).includes(name)) return false;
+  if ([field.value, says(field)].includes(typedOf(pick)[name])) return false;
   pick.value = "";
   return true;
 };

@@ -3,7 +3,7 @@ import { goneOne, keptOne } from "./choices.js";
 import { ask } from "./engine.js";
 import { notice, unanswered } from "./notice.js";
 import { all, change, put, remove } from "./store.js";
-import { says } from "./units.js";
+import { keptText, says } from "./units.js";
 
 const theirs = (a, b) => a.id - b.id;
 
@@ -21,7 +21,7 @@ export const offerKit = async (form) => {
       const yours = document.createElement("optgroup");
       yours.label = pick.dataset.yoursLabel;
       yours.dataset.yours = "";
-      yours.append(...own.map(entry));
+      yours.append(...own.map((thing) => entry(form, pick.name, thing)));
       pick.prepend(yours);
     }
     pick.value = chosen;
@@ -83,11 +83,12 @@ export const keepTyped = async (form, pick, changed, refuse) => {
   notice("kit", `${typed.name} is in the kit.`, [["Undo", undo]]);
 };
 
-const entry = ({ id, typed }) => {
+const entry = (form, name, { id, typed }) => {
+  const told = Object.entries(typed).map(([key, text]) => [key, keptText(form.elements.namedItem(`${name}.${key}`), text)]);
   const option = document.createElement("option");
   option.value = `kit:${id}`;
   option.dataset.kit = "";
-  option.dataset.typed = JSON.stringify(typed);
+  option.dataset.typed = JSON.stringify(Object.fromEntries(told));
   option.textContent = typed.name || `Number ${id}`;
   return option;
 };

@@ -20,11 +20,23 @@ const typedIn = (field) => {
 const differs = (field) => /"(unit|text)":/.test(holder(field)?.dataset.other ?? "");
 
 // A text as it would be typed in a field, with the unit it means there; without a number it is as it is.
-export const withUnit = (field, text) => {
-  const unit = text && field.matches("input[type=text]") && bare({ value: text }) && typedIn(field);
-  return unit ? `${text.trim()} ${unit}` : text;
+export const withUnit = (field, text, unit = typedIn(field)) => {
+  const missing = text && unit && field.matches("input[type=text]") && bare({ value: text });
+  return missing ? `${text.trim()} ${unit}` : text;
 };
 export const says = (field) => withUnit(field, field.value);
+
+const metricUnit = (field) => {
+  const { unit, text } = field.form.dataset.units === "metric" ? {} : JSON.parse(holder(field)?.dataset.other ?? "{}");
+  return unit ?? text ?? typedIn(field);
+};
+
+// A text that is kept for a field, with its unit: an earlier build kept bare numbers, and they are metric, whatever the
+// phone counts in.
+export const keptText = (field, text) => (field ? withUnit(field, text, metricUnit(field)) : text);
+
+// What a thing of the kit learns by and by: with it, it is still the same thing.
+export const isLearned = (field) => Boolean(field && "learned" in field.dataset);
 
 // The unit behind the number of a text, the last of several.
 const behind = (text) => text.split(/[:;]|\sto\s/).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";

@@ -14,6 +14,7 @@ import { potArticle } from "./pot.js";
 import { units } from "../settings.js";
 import { all, change } from "../store.js";
 import { offerRowUndo } from "../undo.js";
+import { isLearned, keptText } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
@@ -168,7 +169,11 @@ const showPots = (pots) => {
 
 const seconds = (pot) => `${Math.max(1, Math.round(line(pot, "passed")?.value ?? 0))} s`;
 
-const figures = (system) => JSON.stringify(system.filter(([name]) => name !== "system.timings").sort());
+// What a system is known by, each figure with its unit: a pot that an earlier build began may have kept bare ones.
+const figures = (system) => {
+  const known = system.map(([name, text]) => [shown.form.elements.namedItem(name), name, text]);
+  return JSON.stringify(known.filter(([field]) => !isLearned(field)).map(([field, name, text]) => [name, keptText(field, text)]).sort());
+};
 const ofKit = async ({ system }) => (await all("kit")).find(({ record, typed }) => record === "system"
   && figures(Object.entries(typed).map(([key, text]) => [`system.${key}`, text])) === figures(system));
 
