@@ -1,4 +1,4 @@
-"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and the short table of the README."""
+"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and three sentences of the README."""
 import os
 import platform
 import re
@@ -27,8 +27,8 @@ def main() -> None:
     after = os.getloadavg()[0]
     REPORT.write_text(report(rows, found, (before, after)), encoding="utf-8")
     text = README.read_text(encoding="utf-8")
-    README.write_text(PLACE.sub(lambda place: place[1] + short_table(rows, found) + place[2], text), encoding="utf-8")
-    print(short_table(rows, found))
+    README.write_text(PLACE.sub(lambda place: place[1] + in_short(rows, found) + place[2], text), encoding="utf-8")
+    print(in_short(rows, found))
 
 
 def report(rows, found, load) -> str:
@@ -77,15 +77,19 @@ def how(found, load) -> str:
         *BUSY * (max(load) >= 2), ""))
 
 
-def short_table(rows, found) -> str:
-    """The few figures that the README shows."""
-    what, against, start = found["start"]
-    return table(("", "held against", "times as long"), [
-        (what, against, str(start)),
-        *((name, against, f"{ratio}; {frame}") for name, against, ratio, frame in found["keys"]),
-        *((what, against, str(ratio)) for _, what, against, ratio in rows),
-        ("Opening without signal", "MicroPython started with nothing", str(found["offline"][1])),
-    ]) + f"\nA first visit is {sum(size for _, _, size in found['wire']) / 1000:.0f} kB over the wire.\n"
+def in_short(rows, found) -> str:
+    """Three plain sentences for the README."""
+    frames = {name: re.search(r"(\d+) % and (\d+) %", str(frame)) for name, _, _, frame in found["keys"]}
+    pour = frames["A key press on Pour"]
+    api = ", ".join(f"{what.removeprefix('`POST /api/').rstrip('`')} {str(ratio).partition(' ')[0]}"
+                    for _, what, _, ratio in rows)
+    kilobytes = sum(size for _, _, size in found["wire"]) / 1000
+    opening = str(found["offline"][1]).partition(" ")[0]
+    return "\n".join((
+        f"On Pour the new figure stands {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
+        f"Opened without signal, the first answer takes {opening} times as long as the bare interpreter's start; a first",
+        f"visit is {kilobytes:.0f} kB.",
+        f"On the server an answer takes so many times as long as an empty endpoint: {api}.", ""))
 
 
 if __name__ == "__main__":
