@@ -10,7 +10,7 @@ from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Pick
 from covemix.shared.things import records_shed
-from covemix.shared.words.lines import ANSWER, ASK, BESIDE, MORE, NAMES, SAY, WARN
+from covemix.shared.words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, Line
 
 MOVES, SCREENS = moves.names(), [name for name, _ in moves.SCREENS]
 EVERY = list(dict.fromkeys([*MOVES, *SCREENS]))  # some screens are a move by itself
@@ -133,7 +133,7 @@ def test_generated_requests_are_answered_in_finite_lines_or_errors(name):
         for _, answer in found.get("answers", [[name, found]]):
             assert not (answer["errors"] and answer["lines"])
             for line in answer["lines"]:
-                assert sorted(line) == sorted(NAMES) and line["rank"] in RANKS and line["label"] and line["text"]
+                assert sorted(line) == sorted(Line._fields) and line["rank"] in RANKS and line["label"] and line["text"]
                 assert line["value"] is None or math.isfinite(line["value"])
                 assert "e+" not in line["text"] and "nan" not in line["text"].split()
             names = [(line["name"], line["part"]) for line in answer["lines"] if line["rank"] == ANSWER]

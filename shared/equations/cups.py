@@ -129,7 +129,7 @@ def stick_worst(volumes, cup, error: float) -> float:
     return max([sum([abs(cost) for cost in row]) for row in mark_costs(volumes, areas, error)])
 
 
-def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> float:
+def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> "float | None":
     """The least batch that a stick measures within the tolerance in this cup, or None when not even a full cup is.
 
     parts: by volume [-]; cup: values of records.CUP; error: of each mark [m]; tolerance: of the ratio [-], above 0

@@ -110,7 +110,8 @@ def _filled(sizes, caps, roll, alone, least):
     if len(caps) == 3:
         ways += [[0, 2, 1], [1, 0, 2], [1, 2, 0], [2, 0, 1]]
     for way in ways if 1 < len(caps) <= MANY // max(1, len(sizes)) else ways[:1]:
-        bins, left = [None] * len(sizes), list(range(len(sizes)))
+        bins: list = [None] * len(sizes)
+        left = list(range(len(sizes)))
         for chosen in way:
             known = len(left) == len(sizes) and alone[chosen] is not None
             for place in alone[chosen] if known else fullest([sizes[place] for place in left], caps[chosen]):

@@ -61,7 +61,7 @@ def batches_left(laying, start, most):
     """
     count = len(laying.pieces)
     left, guess = [0] * (count + 1), 0
-    before = None if laying.profile.constant else batches_before(laying, start, most)
+    before = [] if laying.profile.constant else batches_before(laying, start, most)
     for first in range(count - 1, -1, -1):
         if laying.profile.constant:
             groups = laying.from_piece(first, 0.0)[0]
@@ -124,7 +124,7 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
         if found is None:
             return None
         guess, ends = found.last, late + found.covered
-    return found.last
+    return _last(found)
 
 
 def _last(found):

@@ -242,7 +242,7 @@ class Laying:
             lasts = share * pot(in_pot)
             aged = placed * hot
             if aged > lasts and cold < hot:  # as much as surely; now as much as really
-                aged = gained(placed)
+                aged = gained(placed)  # type: ignore[misc]
             rolled_at = 0.0
             if aged <= lasts and holds <= roof:
                 if pair:
@@ -258,7 +258,7 @@ class Laying:
                     covered_at = rolled_at + covering
                 lying = covered_at if one else covered_at - begin
                 if (rolled_at <= soft_by and covered_at <= horizon and (lying <= film_span or (cold < hot and
-                        gained(covered_at) - gained(covered_at - lying) <= film))):
+                        gained(covered_at) - gained(covered_at - lying) <= film))):  # type: ignore[misc]
                     found.append(Laid(first, last, one, pair, putty, wet, placed, tooled, begin, rolled_at, covered_at,
                                       None, ""))
                     continue
@@ -269,13 +269,13 @@ class Laying:
                     # one mix for both saves the second mixing, but puts more into the pot, which then lasts less long
                     lasts = share * pot(putty + wet) if mixing.one_mix else 0.0
                     if cold < hot:
-                        aged = gained(placed)
+                        aged = gained(placed)  # type: ignore[misc]
                     if aged > lasts + 1e-3:
                         return found, last
                     rolled_at = tooled + taped
                     covered_at = rolled_at + covering
                     if not pair and aged <= lasts and max(putty, epoxy + wet) <= roof and rolled_at <= soft_by:
-                        lying = gained(covered_at) if cold < hot else covered_at * hot
+                        lying = gained(covered_at) if cold < hot else covered_at * hot  # type: ignore[misc]
                         if lying <= film and covered_at <= horizon:
                             found.append(Laid(first, last, True, False, putty, wet, placed, tooled, tooled, rolled_at,
                                               covered_at, None, ""))

@@ -21,11 +21,11 @@ def clock_time(typed: str) -> "float | None":
     half = ""
     if text.endswith("am") or text.endswith("pm"):
         text, half = text[:-2], text[-2:]
-    hour, _, minute = text.replace(".", ":").replace(",", ":").partition(":")
+    before, _, minute = text.replace(".", ":").replace(",", ":").partition(":")
     minute = minute or "0"
-    if not (digits(hour, 2) and digits(minute, 2)) or int(minute) > 59:
+    if not (digits(before, 2) and digits(minute, 2)) or int(minute) > 59:
         return None
-    hour = int(hour)
+    hour = int(before)
     if half:
         if not 1 <= hour <= 12:
             return None

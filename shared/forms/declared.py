@@ -154,6 +154,10 @@ class Input:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
 
+    def default_in(self, system):
+        """The default as typed text, in the unit of that system; "" where there is none."""
+        return ""
+
     def too_long(self):
         """What is said of a text longer than anything that could be meant here."""
         return "that is too long for any field here"

@@ -13,6 +13,8 @@ FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 class Measured(Input):
     """What is read with a unit behind it."""
 
+    unit = ""
+
     def unit_beside(self, tree, system, tools):
         """The unit of a bare number. tree: what was typed beside it; tools: of `units_of_tools`"""
         return unit_for(self.unit, system)

@@ -173,7 +173,7 @@ class Group(Input):
         self.rows, self.told = rows, told
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
-        self.resting = resting(fields)
+        self.left_alone = left_alone(fields)
 
     def default_in(self, system):
         return [dict(row) for row in self.default]
@@ -202,7 +202,7 @@ class Group(Input):
 
     def _rests(self, key, text):
         """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row."""
-        return key in self.resting and text == self.resting[key]
+        return key in self.left_alone and text == self.left_alone[key]
 
     def _row(self, tree, path, place, values, errors, given):
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
@@ -280,7 +280,7 @@ class Group(Input):
         return facts
 
 
-def resting(fields):
+def left_alone(fields):
     """What a form sends with a row that nobody has touched: {name: text}. Where a row of nothing but choices is one
     that reads, it counts.
     """

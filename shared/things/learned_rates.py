@@ -55,11 +55,11 @@ def read_learned(text):
     found = {}
     for piece in text.split(";"):
         words = [word[:-1] if word[-1] == "," else word for word in piece.split(" ") if word]
-        figures = [number(words[place]) for place in (1, 2, 4)] if len(words) == 7 else [None]
-        if None in figures or words[0] not in SHORT or not digits(words[6], 4) or not int(words[6]):
+        if len(words) != 7 or words[0] not in SHORT or not digits(words[6], 4) or not int(words[6]):
             raise InputError("learned", LIKE)
+        figures = [number(words[place]) for place in (1, 2, 4)]
         rate, low, high = figures
-        if not 0 < low <= rate <= high <= 20:
+        if rate is None or low is None or high is None or not 0 < low <= rate <= high <= 20:
             raise InputError("learned", LIKE)
-        found[words[0]] = Learned(*([figure / 60 for figure in figures] + [int(words[6])]))
+        found[words[0]] = Learned(rate / 60, low / 60, high / 60, int(words[6]))
     return found

@@ -5,8 +5,7 @@ from math import isfinite
 from .numbers import shown
 from .units import METRIC, in_system
 
-NAMES = ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span")
-Line = namedtuple("Line", NAMES)
+Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
 # How a line is laid out: the answer, what belongs to it, a sentence, what folds away, a question back, a warning.
 ANSWER, BESIDE, SAY, MORE, ASK, WARN = "answer", "beside", "say", "more", "ask", "warn"
