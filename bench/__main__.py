@@ -87,8 +87,8 @@ def in_short(rows, found) -> str:
     opening = str(found["offline"][1]).partition(" ")[0]
     return "\n".join((
         f"On Pour the new figure stands {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
-        f"Opened without signal, the first answer takes {opening} times as long as the bare interpreter's start; a first",
-        f"visit is {kilobytes:.0f} kB.",
+        f"Opened without signal, the first answer takes {opening} times as long as the bare interpreter's start;",
+        f"a first visit is {kilobytes:.0f} kB.",
         f"On the server an answer takes so many times as long as an empty endpoint: {api}.", ""))
 
 

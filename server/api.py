@@ -22,7 +22,7 @@ SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
 TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
             "/api/moves lists")
-REFUSALS = {
+REFUSALS: dict[int | str, dict] = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can put right"},
 }
@@ -93,7 +93,7 @@ def all_moves(units: str = "metric") -> Reply:
 
 def _post(name, model):
     def endpoint(typed: model) -> Reply:  # type: ignore[valid-type]
-        return answered(name, typed.model_dump(exclude_none=True))
+        return answered(name, typed.model_dump(exclude_none=True))  # type: ignore[attr-defined]
 
     endpoint.__doc__ = moves.module(name).__doc__
     return endpoint

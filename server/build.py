@@ -132,8 +132,8 @@ class Build:
         digest = hashlib.sha256()
         for path in sorted((self.house / "shared").rglob("*.py")):
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
-        for path, file in self.files.items():
-            digest.update(path.encode() + b"\0" + hashlib.sha256(file.body).digest())
+        for name, file in self.files.items():
+            digest.update(name.encode() + b"\0" + hashlib.sha256(file.body).digest())
         for path in [*sorted((self.house / "webui" / "templates").rglob("*.html")), self.house / "webui" / "sw.js"]:
             digest.update(path.name.encode() + b"\0" + hashlib.sha256(path.read_bytes()).digest())
         digest.update(json.dumps(HEADERS, sort_keys=True).encode())

@@ -46,7 +46,9 @@ def docstrings(source: str) -> dict[tuple[int, int], str]:
     """Where a docstring starts, and what stands in its place: nothing, or what keeps a body that had no more."""
     found = {}
     for node in ast.walk(ast.parse(source)):
-        first = node.body[0] if isinstance(node, DOCUMENTED) and node.body else None
+        if not isinstance(node, DOCUMENTED) or not node.body:
+            continue
+        first = node.body[0]
         if isinstance(first, ast.Expr) and isinstance(first.value, ast.Constant) and isinstance(first.value.value, str):
             alone = len(node.body) == 1 and not isinstance(node, ast.Module)
             found[first.lineno, first.col_offset] = "pass" if alone else ""
@@ -58,9 +60,10 @@ def annotations(source: str) -> set[tuple[int, int]]:
     tree = ast.parse(source)
     kinds = [node.annotation for node in ast.walk(tree) if isinstance(node, ast.arg) and node.annotation]
     kinds += [node.returns for node in ast.walk(tree) if isinstance(node, ast.FunctionDef) and node.returns]
-    ends = {_place(source, one.lineno, one.col_offset): _place(source, one.end_lineno, one.end_col_offset)
+    ends = {_place(source, one.lineno, one.col_offset): _place(source, one.end_lineno or 0, one.end_col_offset or 0)
             for one in kinds}
-    found, before, end = set(), None, (0, 0)
+    found: set[tuple[int, int]] = set()
+    before, end = (0, 0), (0, 0)
     for one in tokenize.generate_tokens(io.StringIO(source).readline):
         if one.start in ends:
             end = ends[one.start]

@@ -3,7 +3,7 @@ from typing import Any
 
 from covemix.shared.door import moves
 from covemix.shared.forms.declared import Input
-from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.forms.inputs import UNITS_INPUT, Choice, Group, Pick
 from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
 
 Typed = StrictFloat | str | None  # strict: false is no 0
@@ -121,22 +121,22 @@ class Models:
 
     text = quantity  # a number is text too
 
-    def choice(self, item: Input, owner: str) -> tuple[Any, Any]:
+    def choice(self, item: Choice, owner: str) -> tuple[Any, Any]:
         """One of a few words."""
         about = item.about("metric")
         return str | None, Field(default=None, description=_note(about) + " One of: " + _options(item),
                                  examples=[about["default"]])
 
-    def record(self, item: Input, owner: str) -> tuple[Any, Any]:
+    def record(self, item: Pick, owner: str) -> tuple[Any, Any]:
         """The name of a row, or an object with fields of its own; alike wherever that record is asked."""
         return self._of_record(item.record) | str | None, Field(default=None, description=_note(item.about("metric")))
 
-    def rows(self, item: Input, owner: str) -> tuple[Any, Any]:
+    def rows(self, item: Group, owner: str) -> tuple[Any, Any]:
         """A list of objects."""
         row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
                            **{field.name: field.modelled(self, owner) for field in item.inner()})
-        return list[row | None] | None, Field(default=None, description=_note(item.about("metric")),
-                                              max_length=item.most)
+        return list[row | None] | None, Field(  # type: ignore[valid-type]
+            default=None, description=_note(item.about("metric")), max_length=item.most)
 
     def _of_record(self, record) -> type[BaseModel]:
         if record.name not in RECORD_MODELS:

@@ -36,6 +36,7 @@ class Input:
     says_default = False
     repeats = False
     tool = shows = ""
+    options = ()  # of one that is chosen among a few: (value, label, ...)
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
