@@ -66,8 +66,8 @@ def test_a_joint_put_into_the_boat_is_the_same_seam_there():
         shared = [pair for pair in request["pairs"] if pair[0] in names and pair[0] in values]
         (_, spec, there, _, _), = hull.seams(values_of(*row, *shared, ("roll", "500 m"), ("ply_roll", "500 m"),
                                                        ("batch", "5000 g")))
-        here = joint.seam_of(values)
-        assert [one["side"] for one in spec["layers"]] == [one["side"] for one in values["layers"]]
+        here = joint.reckoned(values).seam
+        assert [one.side for one in spec.layers] == [one["side"] for one in values["layers"]]
         assert there.glass == pytest.approx(here.glass, rel=1e-4)
         assert there.putty == pytest.approx(here.putty, rel=1e-4, abs=1e-10)
         assert there.taped == pytest.approx(here.taped, rel=1e-4)
@@ -143,7 +143,7 @@ def test_pieces_are_numbered_in_laying_order_and_all_cut_once():
     work = boat.seams(values)
     pieces = hull.tape_pieces(work)
     assert [piece[0] for piece in pieces] == list(range(1, len(pieces) + 1))
-    late = [piece[2] in ("outside", "other face") for piece in pieces]
+    late = [piece[2] in seam.LATE for piece in pieces]
     assert late == sorted(late)
     cut = sorted(rows[place][0] for _, _, rows, _, found, _ in hull.cut_lists(pieces, values, "tape")
                  for each in found.cuts for place in each.pieces)
@@ -225,6 +225,12 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
         if declared is not None and declared.default is not None and name not in ("gap", "bevel", "radius"):
             values = {"units": "metric", "_understood": []}
             assert declared.read(None, name, values) == pytest.approx(value), name
+
+
+def test_only_what_holds_for_the_whole_boat_gets_from_it_into_a_seam():
+    """A seam is made from the row and these: another input of the boat of the same name would slip in."""
+    names = {item.name for item in boat.INPUTS if item.name != "joints"}
+    assert names & set(seam.Spec._fields) == set(hull.OWN)
 
 
 def numbers_of(text):

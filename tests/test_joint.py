@@ -121,7 +121,7 @@ def test_the_drawing_holds_as_much_putty_as_the_answer(outside, monkeypatch, kin
     monkeypatch.setattr(section.bow, "__defaults__", (200,))
     monkeypatch.setattr(sheet.Sheet.__init__, "__defaults__", (120, 300, 3360, 1580, None))  # ten times as large
     found = spec(kind=kind, length="1", **given)
-    drawn = section.across(found)
+    drawn = section.across(found, "metric")
     panels = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] == "panel"]
     putty = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] in ("putty", "outside-putty")]
     drawn_area = unary_union(putty).difference(unary_union(panels).buffer(-0.02)).area
@@ -142,7 +142,7 @@ def scale_of(drawn, thickness):
 def test_parts_drawn_do_not_overlap():
     """shapely: putty inside and outside stand beside each other and beside the wood, to a line's width."""
     for angle in ("75", "110", "140"):
-        drawn = section.across(spec(kind="both", angle=angle, gap="2"))
+        drawn = section.across(spec(kind="both", angle=angle, gap="2"), "metric")
         parts = {}
         for shape in drawn["shapes"]:
             if shape["kind"] == "area":
@@ -290,10 +290,9 @@ def test_bevels_let_the_outer_corners_touch():
 def test_thicker_panels_take_more_putty(thickness, angle, length):
     """Monotony: more thickness, never less putty; and twice the length is twice the putty."""
     def putty(t, along_m):
-        values = dict(seam.ASSUMED, kind="inside", thickness=t / 1000, units="metric", touch="cut",
-                      stations=changing_angle.steady(radians(angle), along_m),
-                      layers=[{"width": 0.150, "weight": 0.3, "side": "all"}])
-        return seam.seam(values).putty
+        made = seam.spec_of({"kind": "inside", "thickness": t / 1000},
+                            changing_angle.steady(radians(angle), along_m), (seam.Tape(0.150, 0.3, seam.EACH),))
+        return seam.seam(made).putty
 
     assert putty(thickness * 1.1, length) >= putty(thickness, length) * (1 - 1e-12)
     assert putty(thickness, 2 * length) == pytest.approx(2 * putty(thickness, length), rel=1e-9)

@@ -1,6 +1,7 @@
 """Reckon, then say: a move reckons from SI values to a result with names that knows no text, and says it in another
 module that knows no formula."""
 import ast
+import math
 from pathlib import Path
 
 import pytest
@@ -12,6 +13,7 @@ HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
 SPLIT = {
     "clock": (("dew", "timer", "elapsed", "cure"), ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines")),
+    "seam": (("coves", "joint", "seam"), ("joint_leads", "joint_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
@@ -87,6 +89,16 @@ def test_a_name_that_is_not_declared_is_refused():
 
 
 # one of each, against figures that stand in the move's own tests -----------------------------------------------------
+
+
+def test_joint():
+    """0.215 r2 (Machinery's Handbook, 31st ed., p. 80; as in tests/test_joint.py): 12 mm along 3.6 m, twice."""
+    found = reckon("joint", sized="radius", radius=0.012, length=3.6, copies=2)
+    assert found.shares.in_place == pytest.approx(222.4992e-6, rel=1e-6)
+    assert found.sizes[0].leg == pytest.approx(0.012) and found.sizes[0].throat == pytest.approx(0.004970563)
+    assert (found.passes, found.edge, found.slips.wide_gap, found.slips.flank) == (1, None, False, None)
+    thick = reckon("joint", kind="outside", thickness=0.006, round_over=0.012, angle=math.radians(70), gap=0.008)
+    assert thick.edge.thin and thick.slips.wide_gap and thick.coves == []
 
 
 def test_dew():

@@ -6,7 +6,7 @@ from ..forms.memo import memo_of
 from ..forms.remembered import remembered
 from ..mix import ratio
 from ..plan import plan
-from ..seam import impossible_joints, joint, seam
+from ..seam import impossible_joints, joint, joint_leads, seam
 from ..things.records import SYSTEM
 from ..words.lengths import bare, metres, mm
 from ..words.lengths import radii as radii_text
@@ -123,7 +123,7 @@ def _check_new_row(row, values):
             raise InputError(own + "faces", called + ": each, in or out for each layer, with a colon between them")
     error = None
     try:
-        impossible_joints.check(spec_of(row, values))
+        impossible_joints.check(spec_of(row, values), values["units"])
     except InputError as caught:
         error = caught
     if error:
@@ -201,8 +201,8 @@ def leads(values):
         most = batches_counted.largest(values) * (1 + 1e-9)
         putty = putty if putty * values["putty_density"] <= most else 0.0
         liquid = liquid if liquid <= most else 0.0
-        return joint.to_pour(putty, liquid, "all joints") + plans
-    return joint.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints") + plans
+        return joint_leads.to_pour(putty, liquid, "all joints") + plans
+    return joint_leads.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints") + plans
 
 
 def _resin_lines(values, batch):

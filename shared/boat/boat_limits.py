@@ -48,7 +48,7 @@ def pieces_of(row, spec, made) -> int:
     """Pieces of tape and peel ply of one joint, every copy."""
     taped = [face for face in made.faces if face.layers]
     tapes = sum([len(layer.pieces) for face in taped for layer in face.layers])
-    plies = tape.count(made.length, spec["reach"], 0.0) * len(taped) if spec["ply"] == "yes" else 0
+    plies = tape.count(made.length, spec.reach, 0.0) * len(taped) if spec.ply == "yes" else 0
     return (tapes + plies) * int(row["copies"])
 
 
@@ -70,7 +70,7 @@ def pieces(values, work):
         ("roll", "tape", sum([sum(layer.pieces) * row["copies"] for row, _, _, face in taped
                               for layer in face.layers])),
         ("ply_roll", "peel ply", sum([made.length * row["copies"] for row, spec, made, _ in taped
-                                      if spec["ply"] == "yes"])),
+                                      if spec.ply == "yes"])),
     ):
         if length > values[field] * MOST_ROLLS:
             raise InputError(field, "{} of {} are more than {} rolls of {}. Type longer rolls, {}".format(

@@ -7,11 +7,11 @@ outside is another plan: the hull is turned in between, when the inside has cure
 from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..seam import seam
+from ..seam.joint_lines import CALLED
 from ..words.numbers import UP, shown
 from . import batches_counted
 
 MOST = 60  # what a plan takes
-LATE = ("outside", "other face")  # faces that are done when the hull or the panel is turned
 
 
 def leads(values, work):
@@ -61,11 +61,11 @@ def sorted_faces(work, values):
         name = row["name"] or "Joint " + str(row["place"] + 1)
         own = []
         for face in made.faces:
-            side = " " + face.name if len(made.faces) > 1 else ""
+            side = " " + CALLED[face.name] if len(made.faces) > 1 else ""
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
             wet = wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:
-                own.append((1 if face.name in LATE else 0, side, made.length, putty, wet, len(face.layers)))
+                own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
         for copy in range(copies):
             number = " " + str(copy + 1) if copies > 1 else ""
             for late, side, length, putty, wet, layers in own:
@@ -75,8 +75,8 @@ def sorted_faces(work, values):
 
 def wet_out(face, spec, tray: float) -> float:
     """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
-    over, length = seam.over(face, spec), changing_angle.length(spec["stations"])
-    return (laminate.resin_taken_up(over.glass, spec["fraction"]) + over.ply_width * length * spec["ply_takes"]
+    over, length = seam.over(face, spec), changing_angle.length(spec.stations)
+    return (laminate.resin_taken_up(over.glass, spec.fraction) + over.ply_width * length * spec.ply_takes
             + tray * over.taped)
 
 

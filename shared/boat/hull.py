@@ -1,10 +1,11 @@
 """Hull: the seams of all joints, their sums, their pieces in laying order and how these are cut."""
 from math import pi
 
-from ..equations import changing_angle, cove, cutting, tape
+from ..equations import changing_angle, cutting, tape
+from ..forms.declared import Values
 from ..forms.memo import memo_of, once
-from ..seam import joint_lines, seam
-from ..words.lengths import metres
+from ..seam import coves, seam
+from ..words.lengths import metres, ranged
 from ..words.lines import MORE, line
 from ..words.numbers import UP, small
 from ..words.units import told
@@ -30,21 +31,15 @@ def spec_of(row, values):
     return once(values, "spec " + str(row["place"]), lambda: _spec_of(row, values))
 
 
-def _spec_of(row, values):
-    spec = dict(seam.ASSUMED)
-    for name in OWN:
-        if name in values:
-            spec[name] = values[name]
-    for name in ("kind", "thickness", "gap", "units", "throat", "clear", "bevel", "touch", "finish", "round_over"):
-        if name in row:
-            spec[name] = row[name]
-    sides = faces(row["faces"])
-    spec["stations"] = changing_angle.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
-    spec["layers"] = [{"width": _nth(row["width"], place), "weight": _nth(row["weight"], place),
-                       "side": _nth(sides, place)} for place in range(int(row["layers"]))]
+def _spec_of(row: Values, values: Values) -> seam.Spec:
+    sides, given = faces(row["faces"]), dict(values)
+    given.update(row)
     if row.get("radius"):
-        spec["sized"], spec["radius"] = "radius", row["radius"]
-    return spec
+        given["sized"] = "radius"
+    layers = [seam.Tape(_nth(row["width"], place), _nth(row["weight"], place), _nth(sides, place))
+              for place in range(int(row["layers"]))]
+    stations = changing_angle.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
+    return seam.spec_of(given, stations, tuple(layers))
 
 
 def _nth(given, place):
@@ -64,9 +59,9 @@ def seams(values):
             continue
         spec = spec_of(row, values)
         made = seam.seam(spec, shapes)
-        coves = joint_lines.coves(spec) if row["kind"] in seam.COVED else []
-        radii = [int(size[0] * 1000 + 0.5) for _, _, _, size in coves if size[0]]
-        kept = (row, spec, made, joint_line(row, made, coves, row["units"]), radii)
+        found_coves = coves.coves(spec)
+        radii = [int(one.radius * 1000 + 0.5) for one in found_coves if one.radius]
+        kept = (row, spec, made, joint_line(row, made, found_coves, row["units"]), radii)
         seen[place] = (row, shared, kept)
         found.append(kept)
     return found
@@ -120,7 +115,7 @@ def tape_pieces(work):
         for row, _, made, _, _ in work:
             for _ in range(int(row["copies"])):
                 for face in made.faces:
-                    if (face.name in ("outside", "other face")) != late:
+                    if (face.name in seam.LATE) != late:
                         continue
                     for layer in face.layers:
                         for length in layer.pieces:
@@ -135,7 +130,7 @@ def ply_pieces(work, values):
         for row, _, made, _, _ in work:
             for _ in range(int(row["copies"])):
                 for face in made.faces:
-                    if not face.layers or (face.name in ("outside", "other face")) != late:
+                    if not face.layers or (face.name in seam.LATE) != late:
                         continue
                     width = max([layer.width for layer in face.layers]) + 2 * values["ply_margin"]
                     for length in tape.pieces(made.length, values["reach"], 0.0):
@@ -186,14 +181,14 @@ def _cut(values, lengths, roll, left):
     return memo_of(values).once("cuts", (lengths, roll, left), lambda: cutting.cut(lengths, roll, left))
 
 
-def joint_line(row, made, coves, units):
+def joint_line(row, made, found_coves, units):
     """One row of the boat as a line: its coves, putty in place and tape, all copies."""
     copies = int(row["copies"])
     texts = []
-    radii = [size[0] for _, _, _, size in coves if size[0]]
+    radii = [one.radius for one in found_coves if one.radius]
     if radii:
-        texts.append("R " + joint_lines.ranged(radii, units))
-    elif coves:
+        texts.append("R " + ranged(radii, units))
+    elif found_coves:
         texts.append("flat tape")
     if made.putty:
         texts.append(told(made.putty * copies, "mL", units) + " putty in place")
@@ -203,7 +198,7 @@ def joint_line(row, made, coves, units):
     notes = ["all copies"] if copies > 1 else []
     if row["pour"] == "now":
         texts.insert(0, "in the next batch")
-    if [1 for _, _, _, size in coves if size[1] == cove.TAPE]:
+    if [1 for one in found_coves if one.why == coves.TAPE]:
         notes.append("capped by the tape")
     return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")
                 + (row["name"] or "Joint " + str(row["place"] + 1)), made.putty * copies, "m3", ", ".join(texts),

@@ -6,53 +6,53 @@ line, fill and hatching, so that no part is told by colour alone.
 from math import floor
 
 
-def figure(name, title, width, height, shapes, told, part=""):
+def figure(name: str, title: str, width: float, height: float, shapes: list, told: str, part: str = "") -> dict:
     """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in."""
     return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told,
             "part": part}
 
 
-def area(role, points):
+def area(role: str, points: "list | tuple") -> dict:
     """A closed polygon. points: (x, y) pairs"""
     return {"kind": "area", "role": role, "points": _shortened(points)}
 
 
-def path(role, points):
+def path(role: str, points: "list | tuple") -> dict:
     """An open line. points: (x, y) pairs"""
     return {"kind": "path", "role": role, "points": _shortened(points)}
 
 
-def strokes(role, ends):
+def strokes(role: str, ends: "list | tuple") -> dict:
     """Straight lines, from, to, from, to, ... as one shape: a phone moves one element, not twenty. To a tenth."""
     return {"kind": "strokes", "role": role,
             "points": [[floor(x * 10 + 0.500001) / 10, floor(y * 10 + 0.500001) / 10] for x, y in ends]}
 
 
-def note(role, x, y, text, anchor="middle"):
+def note(role: str, x: float, y: float, text: str, anchor: str = "middle") -> dict:
     """Words in the drawing. anchor: start, middle or end"""
     return {"kind": "note", "role": role, "points": _shortened(((x, y),)), "text": text, "anchor": anchor}
 
 
-def rungs(role, xs, top, bottom):
+def rungs(role: str, xs: list, top: float, bottom: float) -> dict:
     """Upright lines of one height side by side as one shape. xs: to a tenth, as `tenth` gives them"""
     return {"kind": "rungs", "role": role, "xs": xs, "top": top, "bottom": bottom}
 
 
-def notes(role, xs, y, texts):
+def notes(role: str, xs: list, y: float, texts: list) -> dict:
     """Words side by side as one shape, each about its x, as many as texts."""
     return {"kind": "notes", "role": role, "xs": xs, "y": y, "texts": texts}
 
 
-def tenth(value):
+def tenth(value: float) -> float:
     """A coordinate to a tenth of a unit, alike on every runtime."""
     return floor(value * 10 + 0.500001) / 10
 
 
-def box(role, x, y, width, height):
+def box(role: str, x: float, y: float, width: float, height: float) -> dict:
     """An upright rectangle as an area."""
     return area(role, ((x, y), (x + width, y), (x + width, y + height), (x, y + height)))
 
 
-def _shortened(points):
+def _shortened(points: "list | tuple") -> list:
     # a hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes
     return [[floor(x * 100 + 0.500001) / 100, floor(y * 100 + 0.500001) / 100] for x, y in points]

@@ -10,16 +10,16 @@ from ..words.numbers import shown
 from . import seam
 
 
-def bulkhead_figure(spec, angle):
+def bulkhead_figure(spec: seam.Spec, angle: float, units: str) -> dict:
     """A bulkhead on its panel, a cove on either side."""
-    units, t = spec["units"], spec["thickness"]
+    t = spec.thickness
     u, n = (cos(angle), sin(angle)), (sin(angle), -cos(angle))
     half = t / 2 / sin(angle)
     sides = [(1, angle, seam.FIRST), (-1, other_angle(angle), seam.SECOND)]
     sizes = [cove.sized(seam.rule(spec, side), a)[0] for _, a, side in sides]
-    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    widest = max(seam.widths(spec) or [0.0])
     tall = max([radius * cos(a / 2) / sin(a / 2) for radius, (_, a, _) in zip(sizes, sides)] + [widest / 2]) + 2 * t
-    lift = spec["gap"] + t / 2 * abs(n[1])
+    lift = spec.gap + t / 2 * abs(n[1])
     low, high = lift / u[1], tall / u[1]
     panel = [(n[0] * t / 2 + u[0] * low, n[1] * t / 2 + u[1] * low),
              (n[0] * t / 2 + u[0] * high, n[1] * t / 2 + u[1] * high),
@@ -58,27 +58,28 @@ def bulkhead_figure(spec, angle):
     shapes.extend(sheet.veneers() + tapes)
     sheet.write("label", WIDTH - EDGE, 16, shown(angle * 180 / pi, 0) + "° and " + shown(180 - angle * 180 / pi, 0)
                 + "°, " + mm(t, units), "end")
-    sheet.write_tape(spec, 16)
+    sheet.write_tape(seam.widths(spec), 16, units)
     text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
-            + words[0] + ", on the other " + words[1] + told_tape(spec))
+            + words[0] + ", on the other " + words[1] + told_tape(seam.widths(spec), units))
     return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), text)
 
 
-def _turned(points, angle, way, half):
+def _turned(points: list, angle: float, way: int, half: float) -> list:
     """From a corner with its bisector upright to one beside a bulkhead; way: 1 right, -1 left."""
     turn = angle / 2 - pi / 2
     s, c = sin(turn), cos(turn)
     return [(way * (half + x * c - y * s), x * s + y * c) for x, y in points]
 
 
-def _turned_tapes(spec, shape, sheet, side, angle, way, half):
+def _turned_tapes(spec: seam.Spec, shape: dict, sheet: Sheet, side: str, angle: float, way: int,
+                  half: float) -> list:
     found = []
     h = shape["h"]
     for order, (_, row) in enumerate(seam.layers_of(spec, side)):
         off = (1.8 + LAYER * order) / sheet.scale
         radius = max(shape["radius"] - off, 0.0)
         points = bow(h, radius, max(shape["radius"], off) / sin(h), ARC_STEPS if radius else 1)
-        flank = max(0.0, (row["width"] - radius * (pi - angle)) / 2)
+        flank = max(0.0, (row.width - radius * (pi - angle)) / 2)
         right = (points[0][0] + flank * sin(h), points[0][1] + flank * cos(h))
         found.append(sheet.path("tape", _turned([right] + points + [(-right[0], right[1])], angle, way, half)))
     return found

@@ -3,6 +3,7 @@ from math import cos, pi, tan
 
 from ..equations import bulkhead, changing_angle, cove, outer_edge, tape
 from ..equations.fillet import tangent_length
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..words import lengths
 from ..words.numbers import DOWN, UP, shown
@@ -13,44 +14,46 @@ NARROWEST = pi / 9  # 20 degrees: below it no hand, spreader or tape gets in (ow
 SLACK = 1e-9  # relative: computed lengths differ in their last bits between runtimes
 
 
-def check(spec, names=None):
-    """Refuse what cannot be built; InputError at the field, under another name where the move calls it otherwise."""
-    names = names or {}
-
-    def refuse(field, why):
-        raise InputError(names.get(field, field), why)
-
-    def mm(value, toward=UP):
-        return lengths.mm(value, spec["units"], toward)
-
-    _check_tape(spec, refuse, mm)
-    if spec["kind"] not in seam.CORNERS:
+def check(spec: seam.Spec, units: str) -> None:
+    """Refuse what cannot be built; InputError at the field."""
+    _check_tape(spec, units)
+    if spec.kind not in seam.CORNERS:
         return
-    _check_angles(spec, refuse)
-    if spec["kind"] in seam.COVED:
-        for side in (seam.FIRST, seam.SECOND) if spec["kind"] == seam.BULKHEAD else (seam.FIRST,):
-            for station in spec["stations"]:
-                _check_cove(spec, side, station.angle, refuse, mm)
-    if spec["kind"] in (seam.OUTSIDE, seam.BOTH):
-        for station in spec["stations"]:
-            _check_outside(spec, station.angle, refuse, mm)
+    _check_angles(spec)
+    if spec.kind in seam.COVED:
+        for side in (seam.FIRST, seam.SECOND) if spec.kind == seam.BULKHEAD else (seam.FIRST,):
+            for station in spec.stations:
+                _check_cove(spec, side, station.angle, units)
+    if spec.kind in (seam.OUTSIDE, seam.BOTH):
+        for station in spec.stations:
+            _check_outside(spec, station.angle, units)
 
 
-def _check_tape(spec, refuse, mm):
-    if spec["kind"] == seam.STRIP and not spec["layers"]:
+def refuse(field: str, why: str) -> None:
+    """Raise the error at that field."""
+    raise InputError(field, why)
+
+
+def _mm(value: float, units: str, toward: str = UP) -> str:
+    return lengths.mm(value, units, toward)
+
+
+def _check_tape(spec: seam.Spec, units: str) -> None:
+    if spec.kind == seam.STRIP and not spec.layers:
         refuse("layers", "A reinforcement strip is tape: add a layer")
-    least = spec["overlap"] + 2 * spec["stagger"]
-    if spec["layers"] and spec["reach"] <= least:
-        refuse("reach", "Pieces must be longer than their overlap and twice the stagger: more than " + mm(least))
-    length = changing_angle.length(spec["stations"])
-    if spec["layers"] and tape.count(length, spec["reach"], spec["overlap"]) > tape.MOST:
+    least = spec.overlap + 2 * spec.stagger
+    if spec.layers and spec.reach <= least:
+        refuse("reach", "Pieces must be longer than their overlap and twice the stagger: more than "
+               + _mm(least, units))
+    length = changing_angle.length(spec.stations)
+    if spec.layers and tape.count(length, spec.reach, spec.overlap) > tape.MOST:
         refuse("reach", "In pieces of {}, each overlapping {}, one layer takes more than {} of them. Type longer "
                "pieces or a shorter overlap, or the seam in shorter stretches".format(
-                   lengths.metres(spec["reach"], spec["units"]), mm(spec["overlap"]), tape.MOST))
+                   lengths.metres(spec.reach, units), _mm(spec.overlap, units), tape.MOST))
 
 
-def _check_angles(spec, refuse):
-    stations = spec["stations"]
+def _check_angles(spec: seam.Spec) -> None:
+    stations = spec.stations
     for place, (here, there) in enumerate(zip(stations, stations[1:])):
         if there.at <= here.at:
             refuse("stations.{}.at".format(place + 1), "Stations in the order along the seam, please: this one must "
@@ -64,63 +67,63 @@ def _check_angles(spec, refuse):
                           "panels in line are a butt joint")
         if degrees < 20 - SLACK:
             refuse(field, "Below 20° no spreader and no tape gets into the corner: change the joint, or fill it")
-        if spec["kind"] == seam.BULKHEAD and not 30 - SLACK <= degrees <= 150 + SLACK:
+        if spec.kind == seam.BULKHEAD and not 30 - SLACK <= degrees <= 150 + SLACK:
             refuse(field, "A bulkhead stands at 30° to 150° on its panel: flatter than that it is an inside corner")
 
 
-def _check_cove(spec, side, angle, refuse, mm):
+def _check_cove(spec: seam.Spec, side: str, angle: float, units: str) -> None:
     if side == seam.SECOND:
         angle = bulkhead.other_angle(angle)
     size = seam.rule(spec, side)
     rows = seam.layers_of(spec, side)
-    if spec["sized"] == "rule" and not rows and angle >= seam.FLAT - SLACK:
+    if spec.sized == "rule" and not rows and angle >= seam.FLAT - SLACK:
         refuse("layers", "At " + _at(angle) + " a cove alone carries nothing: flat tape does. Add a layer of tape")
     radius, why = cove.sized(size, angle)
     if not radius:
         return
     if rows:
-        place, row = min(rows, key=lambda each: (each[1]["width"], each[0]))
-        needs = radius * (pi - angle) + (2 * spec["flank"] if spec["sized"] == "rule" else 0.0)
-        if row["width"] < needs * (1 - SLACK):
+        place, row = min(rows, key=lambda each: (each[1].width, each[0]))
+        needs = radius * (pi - angle) + (2 * spec.flank if spec.sized == "rule" else 0.0)
+        if row.width < needs * (1 - SLACK):
             refuse("layers.{}.width".format(place), "Tape of {} is too narrow here: a cove of radius {} at {} needs at "
-                   "least {}".format(mm(row["width"], DOWN), mm(radius), _at(angle), mm(needs)))
+                   "least {}".format(_mm(row.width, units, DOWN), _mm(radius, units), _at(angle), _mm(needs, units)))
     leg = tangent_length(radius, angle)
-    room = spec["clear"]
+    room = spec.clear
     if room is not None and leg > room * (1 + SLACK):
-        fits = mm(room * tan(angle / 2), DOWN)
+        fits = _mm(room * tan(angle / 2), units, DOWN)
         if why == cove.LEAST:
             refuse("clear", "Too little room: the smallest cove takes {} of each panel at {}".format(
-                mm(leg), _at(angle)))
+                _mm(leg, units), _at(angle)))
         refuse("radius", "Too large for this corner: at {} it reaches {} up each panel and {} is free. Radius at most "
-               "{}".format(_at(angle), mm(leg), mm(room, DOWN), fits))
-    if spec["kind"] == seam.BULKHEAD:
-        bare = bulkhead.bare_foot(angle, spec["thickness"], spec["gap"])
+               "{}".format(_at(angle), _mm(leg, units), _mm(room, units, DOWN), fits))
+    if spec.kind == seam.BULKHEAD:
+        bare = bulkhead.bare_foot(angle, spec.thickness, spec.gap)
     else:
-        bare = outer_edge.bare_corner(angle, spec["thickness"], spec["gap"], spec["bevel"])
+        bare = outer_edge.bare_corner(angle, spec.thickness, spec.gap, spec.bevel)
     if leg <= bare * (1 + SLACK):
-        field = "gap" if spec["gap"] > 0 else "bevel" if spec["bevel"] else "radius" if spec["radius"] else "angle"
+        field = "gap" if spec.gap > 0 else "bevel" if spec.bevel else "radius" if spec.radius else "angle"
         refuse(field, "At {} the cove reaches {} up each panel, the opening {}: close it, back it with wood, or "
-               "take a larger radius".format(_at(angle), mm(leg, DOWN), mm(bare)))
+               "take a larger radius".format(_at(angle), _mm(leg, units, DOWN), _mm(bare, units)))
 
 
-def _check_outside(spec, angle, refuse, mm):
-    t, radius = spec["thickness"], seam.round_over(spec)
-    if spec["touch"] == "outer" and 2 * spec["bevel"] < pi - angle - SLACK:
-        over = told_area(t * t * tan((pi - angle) / 2), spec["units"])
-        refuse("touch", "Edges cut at less than {}° off square cannot touch at their outer corners at {}: square edges "
-               "would overlap by {}".format(shown((pi - angle) * 90 / pi, 1, UP), _at(angle), over))
-    if spec["finish"] == seam.ROUND:
+def _check_outside(spec: seam.Spec, angle: float, units: str) -> None:
+    t, radius = spec.thickness, seam.round_over(spec)
+    if spec.touch == "outer" and 2 * spec.bevel < pi - angle - SLACK:
+        over = told_area(t * t * tan((pi - angle) / 2), units)
+        refuse("touch", "Edges cut at less than {}° off square cannot touch at their outer corners at {}: square "
+               "edges would overlap by {}".format(shown((pi - angle) * 90 / pi, 1, UP), _at(angle), over))
+    if spec.finish == seam.ROUND:
         if outer_edge.cover(angle, t, radius) <= t * SLACK:
             most = t / (1 - cos((pi - angle) / 2))
             refuse("round_over", "This rounding breaks through to the inside at {}: less than {}, please".format(
-                _at(angle), mm(most, DOWN)))
-        for place, row in seam.layers_of(spec, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST):
-            if row["width"] < radius * (pi - angle) * (1 - SLACK):
+                _at(angle), _mm(most, units, DOWN)))
+        for place, row in seam.layers_of(spec, seam.SECOND if spec.kind == seam.BOTH else seam.FIRST):
+            if row.width < radius * (pi - angle) * (1 - SLACK):
                 refuse("layers.{}.width".format(place), "Tape of {} does not reach round the edge at {}: at least "
-                       "{}".format(mm(row["width"], DOWN), _at(angle), mm(radius * (pi - angle))))
+                       "{}".format(_mm(row.width, units, DOWN), _at(angle), _mm(radius * (pi - angle), units)))
 
 
-def _at(angle):
+def _at(angle: float) -> str:
     return shown(angle * 180 / pi, 0) + "°"
 
 
@@ -133,13 +136,13 @@ def told_area(value: float, units: str = METRIC) -> str:
     return told(value, "mm2", units, places=None if units == US else 1)
 
 
-def check_stations(rows):
+def check_stations(rows: list) -> None:
     """At least two stations; their order is checked with the joint."""
     if len(rows) < 2:
         raise InputError("stations", "Type the angle in two places at least, or choose the same angle all along")
 
 
-def stations_of(values):
+def stations_of(values: Values) -> tuple:
     """The stations that were typed or the one angle, and the length."""
     if values["kind"] not in seam.CORNERS:
         return changing_angle.steady(pi, values["length"])

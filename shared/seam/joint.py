@@ -1,17 +1,17 @@
 """Joint: from two panels and an angle to the cove, the other face, the tape and all the resin of one seam."""
+from collections import namedtuple
 from math import pi
 
 from ..catalogue.glass import FIBRE_DENSITY, FOR_BUYING
+from ..catalogue.losses import BY_KEY
+from ..equations import bulkhead, laminate, outer_edge
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered
-from ..words.lengths import bare
-from ..words.lines import ANSWER, line
-from ..words.numbers import UP, shown
-from ..words.units import told
-from . import impossible_joints, seam, section
-from .joint_lines import cove_lines, coves, outside_lines, questions, share_lines, tape_lines
+from ..words.numbers import ceiling
+from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
 
 ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
 ON_TOP, LOSSES = "What goes on it", "What stays behind"
@@ -99,26 +99,43 @@ INPUTS = (
 )
 
 
-def spec_of(values):
-    """The seam's spec: what was read, completed by what is assumed where it was not asked."""
+# spec: what the seam is made from; coves: a `coves.Cove` at each station and side; sizes: a `coves.Size` of each that
+# is there; passes: in which the putty is laid, 0 without a cove; tape_carries: the cove is capped or left out somewhere
+# edge: the outer edge, None where it is not rounded; seam: a `seam.Seam`, one copy; mix, tapes, ply_length [m], shares:
+# of all copies; slips: what looks like one
+JointResult = namedtuple("JointResult", ("spec", "coves", "sizes", "passes", "tape_carries", "edge", "seam", "mix",
+                                         "tapes", "ply_length", "shares", "slips"))
+# the rounded outer edge [m]: radius; cover: left over the inner corner, the least; thin: too little; flank: tape on the
+# flat each side of the bend, the least, None without tape
+Edge = namedtuple("Edge", ("radius", "cover", "thin", "flank"))
+# to mix for all copies with the three allowances: putty [kg], volume of it [m3], liquid [kg]
+ToMix = namedtuple("ToMix", ("putty", "volume", "liquid"))
+# one layer of one face: the face's key, width [m], areal [kg/m2], pieces: lengths of one copy [m], length of all copies
+# [m]
+Laid = namedtuple("Laid", ("face", "width", "areal", "pieces", "length"))
+# what the amounts are made of: section [m2], the mean across one seam; of all copies in_place [m3], and [kg] what is
+# tooled off, kept in bag and cup, glass, wet_out, ply_takes, spare, prime, weave, and added: what stays on the hull
+Shares = namedtuple("Shares", ("section", "in_place", "tooled", "kept", "glass", "wet_out", "ply_takes", "spare",
+                               "prime", "weave", "added"))
+# wide_gap: wider than the panel is thick; flank: tape on bare panel beside the cove where it is less than was wanted
+# [m], else None; heavy_glass: one layer is thicker than the panel
+Slips = namedtuple("Slips", ("wide_gap", "flank", "heavy_glass"))
+THIN_COVER = 0.75  # of the panel's thickness (own judgement)
+
+
+def spec_of(values: Values) -> seam.Spec:
+    """What the seam is made from, completed by what is assumed where it was not asked."""
     return once(values, "spec", lambda: _completed(values))
 
 
-def _completed(values):
-    spec = dict(seam.ASSUMED)
-    spec.update(values)
-    spec["stations"] = impossible_joints.stations_of(values)
-    return spec
+def _completed(values: Values) -> seam.Spec:
+    layers = tuple([seam.Tape(row["width"], row["weight"], row["side"]) for row in values["layers"]])
+    return seam.spec_of(values, impossible_joints.stations_of(values), layers)
 
 
-def seam_of(values):
-    """The seam of these values, reckoned once for the lines and the leads: a fifth of a key press on a phone."""
-    return once(values, "seam", lambda: seam.seam(spec_of(values)))
-
-
-def check(values):
+def check(values: Values) -> None:
     """Joints that cannot be."""
-    impossible_joints.check(spec_of(values))
+    impossible_joints.check(spec_of(values), values["units"])
     if values["tooling"] >= 1:
         raise InputError("tooling", "Tooling: less than everything, please")
 
@@ -126,118 +143,99 @@ def check(values):
 CHECKS = (check,)
 
 
-def to_mix(values, found):
-    """Putty and resin to mix for all copies, with the three allowances: (putty [kg], putty [m3], liquid [kg])."""
+def reckon(values: Values) -> JointResult:
+    """The cove, the other face, the tape and all the resin of one seam."""
+    return _of_spec(_completed(values), values)
+
+
+def reckoned(values: Values) -> JointResult:
+    """The same, once for the lines and the leads: a fifth of a key press on a phone."""
+    return once(values, "joint", lambda: _of_spec(spec_of(values), values))
+
+
+def _of_spec(spec: seam.Spec, values: Values) -> JointResult:
+    made, found, copies = seam.seam(spec), coves.coves(spec), int(values["copies"])
+    there = [one for one in found if one.radius]
+    sizes = [coves.size(one) for one in there]
+    carries = len(there) < len(found) or bool([1 for one in there if one.why in (coves.TAPE, coves.ROOM)])
+    tapes = [Laid(face.name, layer.width, layer.areal, layer.pieces, sum(layer.pieces) * copies)
+             for face in made.faces for layer in face.layers]
+    ply = made.length * copies * len([face for face in made.faces if face.layers]) if made.ply_area else 0.0
+    passes = [ceiling(size.throat / BY_KEY["one_pass"].value) for size in sizes]
+    return JointResult(spec, found, sizes, max(passes or [0]), carries, _edge(spec), made, to_mix(made, values), tapes,
+                       ply, _shares(made, values), _slips(spec))
+
+
+def to_mix(made: seam.Seam, values: Values) -> ToMix:
+    """Putty and resin to mix for all copies, with the three allowances."""
     copies, density = values["copies"], values["putty_density"]
-    putty = seam.placed(found.putty * density, values["tooling"]) * copies
+    putty = seam.placed(made.putty * density, values["tooling"]) * copies
     if putty:
         putty += (values["bag"] + values["cup"]) * values["batches"]
-    liquid = (found.wet_out + found.ply_takes) * copies
+    liquid = (made.wet_out + made.ply_takes) * copies
     if liquid:
-        liquid = liquid * (1 + values["spare"]) + values["tray"] * found.taped * copies
+        liquid = liquid * (1 + values["spare"]) + values["tray"] * made.taped * copies
         liquid += (values["roller"] + values["cup"]) * values["batches"]
-    return putty, putty / density, liquid
+    return ToMix(putty, putty / density, liquid)
 
 
-def answer(values):
+def _edge(spec: seam.Spec) -> "Edge | None":
+    if spec.kind not in (seam.OUTSIDE, seam.BOTH) or spec.finish != seam.ROUND:
+        return None
+    t, radius, angles = spec.thickness, seam.round_over(spec), [station.angle for station in spec.stations]
+    cover = min([outer_edge.cover(angle, t, radius) for angle in angles])
+    rows = seam.layers_of(spec, seam.SECOND if spec.kind == seam.BOTH else seam.FIRST)
+    flanks = [outer_edge.outside_flank(row.width, angle, radius) for _, row in rows for angle in angles]
+    return Edge(radius, cover, cover < THIN_COVER * t, min(flanks) if flanks else None)
+
+
+def _shares(made: seam.Seam, values: Values) -> Shares:
+    copies, density = values["copies"], values["putty_density"]
+    tooled = (seam.placed(made.putty, values["tooling"]) - made.putty) * copies * density
+    added = (made.putty * density + made.glass + made.wet_out + made.prime + made.weave) * copies
+    return Shares(made.putty / made.length, made.putty * copies, tooled,
+                  (values["bag"] + values["cup"]) * values["batches"], made.glass * copies, made.wet_out * copies,
+                  made.ply_takes * copies, values["spare"] * (made.wet_out + made.ply_takes) * copies,
+                  made.prime * copies, made.weave * copies, added)
+
+
+def _slips(spec: seam.Spec) -> Slips:
+    narrow = None
+    if spec.kind in seam.COVED and spec.sized != "rule" and spec.layers:
+        flank = min([_flank(spec, side, station.angle) for station in spec.stations
+                     for side in ((seam.FIRST, seam.SECOND) if spec.kind == seam.BULKHEAD else (seam.FIRST,))])
+        narrow = flank if flank < spec.flank * (1 - 1e-9) else None
+    thick = max([laminate.thickness(row.weight, spec.fraction, spec.fibre_density, spec.resin_density)
+                 for row in spec.layers] or [0.0])
+    return Slips(spec.gap > spec.thickness * (1 + 1e-9), narrow, bool(spec.layers) and thick > spec.thickness)
+
+
+def _flank(spec: seam.Spec, side: str, angle: float) -> float:
+    """Tape that lies on bare panel each side of a cove of the typed radius [m]."""
+    narrowest = min([row.width for _, row in seam.layers_of(spec, side)] or [9.9])
+    return (narrowest - spec.radius * (pi - (angle if side == seam.FIRST else bulkhead.other_angle(angle)))) / 2
+
+
+def answer(values: Values) -> list:
     """The cove, putty and resin first; then what belongs beside them; the allowances fold away."""
-    spec = spec_of(values)
-    found, units = seam_of(values), values["units"]
-    putty, volume, liquid = to_mix(values, found)
-    lines = []
-    sized = cove_lines(spec, values) if values["kind"] in seam.COVED else []
-    lines.extend([one for one in sized if one.rank == ANSWER])
-    if found.putty:
-        lines.append(line("putty", "Putty to mix", volume, "m3", told(volume, "mL", units, UP) + " · "
-                          + told(putty, "g", units, UP), rank=ANSWER,
-                          rough="rounded up; with what tooling, bag and cup keep; density from memory"))
-    if liquid:
-        lines.append(line("liquid", "Resin for tape", liquid, "kg", told(liquid, "g", units, UP), rank=ANSWER,
-                          rough="resin and hardener, mixed; rounded up, with tray, roller, cup and spare"))
-    lines.extend(tape_lines(found, values))
-    if values["kind"] in (seam.OUTSIDE, seam.BOTH):
-        lines.extend(outside_lines(spec, values))
-    lines.extend([one for one in sized if one.rank != ANSWER])
-    lines.extend(share_lines(found, values))
-    lines.extend(questions(spec, values))
-    return lines
+    return joint_lines.say(reckoned(values), values)
 
 
-def to_pour(putty, liquid, which=""):
-    """Leads to Pour: putty [m3] as a volume to make, liquid [kg] as a mass to mix; nothing of either: no lead."""
-    found = []
-    if putty:
-        found.append({"label": "Pour this putty" if not which else "Putty of " + which, "screen": "pour", "pairs": [
-            ["amount_is", "putty"], ["amount", shown(putty * 1e6, 0, UP) + " mL"], ["thicken", "yes"],
-            ["stiffness", "stands"]]})
-    if liquid:
-        found.append({"label": "Pour the wet-out resin" if not which else "Wet-out of " + which, "screen": "pour",
-                      "pairs": [["amount_is", "total"], ["amount", shown(liquid * 1000, 0, UP) + " g"],
-                                ["thicken", "no"]]})
-    return found
-
-
-def leads(values):
+def leads(values: Values) -> list:
     """Where the answer goes next: its pours, the boat as a row of it, a template for the spreader."""
-    spec = spec_of(values)
-    _, putty, liquid = to_mix(values, seam_of(values))
-    found = to_pour(putty, liquid)
-    found.append({"label": "Into the boat", "screen": "boat", "adds": "joints", "pairs": _as_row(spec, values)})
-    radii = []
-    for _, _, _, size in coves(spec) if values["kind"] in seam.COVED else ():
-        text = bare(size[0] * 1000, 1)
-        if LEAST_SPREADER <= size[0] <= MOST_SPREADER and text not in radii:
-            radii.append(text)
-    if radii:
-        found.append({"label": "Spreader template", "screen": "spreader", "pairs": [
-            ["radii", " : ".join(radii[:9]) + " mm"]]})
-    return found
+    return joint_leads.leads(reckoned(values), values)
 
 
-LEAST_SPREADER, MOST_SPREADER = 0.0021, 0.09  # what a sheet of paper takes
-
-
-def _as_row(spec, values):
-    """This joint as typed text of a row of the boat."""
-    stations, layers = spec["stations"], spec["layers"]
-    angles = [station.angle for station in stations]
-    steady = max(angles) - min(angles) < 1e-12
-    lengths = [there.at - here.at for here, there in zip(stations, stations[1:])]
-    row = [("kind", values["kind"]), ("thickness", bare(spec["thickness"] * 1000, 6) + " mm")]
-    if values["kind"] in seam.CORNERS:
-        row.append(("angle", " : ".join([bare(angle * 180 / pi, 6) for angle in angles[:1 if steady else 99]])))
-    row.append(("length", " : ".join([bare(one, 6) for one in ([sum(lengths)] if steady else lengths)]) + " m"))
-    row.append(("gap", bare(spec["gap"] * 1000, 6) + " mm"))
-    row.append(("copies", shown(values["copies"])))
-    row.append(("layers", str(len(layers))))
-    if layers:
-        row.append(("width", " : ".join([bare(one["width"] * 1000, 4) for one in layers]) + " mm"))
-        row.append(("weight", " : ".join([bare(one["weight"] * 1000, 4) for one in layers]) + " g/m2"))
-    if [1 for one in layers if one["side"] != seam.EACH]:
-        words = dict([(side, word) for word, side in seam.FACES])
-        row.append(("faces", " : ".join([words[one["side"]] for one in layers])))
-    own = ("radius",) if spec["sized"] != "rule" else ("throat",)
-    for name in own + ("clear", "round_over"):
-        if values.get(name) is not None:
-            row.append((name, bare(values[name] * 1000, 6) + " mm"))
-    if values.get("bevel"):
-        row.append(("bevel", bare(values["bevel"] * 180 / pi, 6)))
-    for name in ("touch", "finish"):
-        if name in values:
-            row.append((name, values[name]))
-    return [["joints.0." + name, text] for name, text in row]
-
-
-def first(values):
+def first(values: Values) -> tuple:
     """What a hand that types sees before the rest: the drawing."""
     return [], [drawing(values)]
 
 
-def drawing(values):
+def drawing(values: Values) -> dict:
     """The cross-section to scale, which follows each key press before the rest."""
-    return once(values, "drawing", lambda: section.across(spec_of(values)))
+    return once(values, "drawing", lambda: section.across(spec_of(values), values["units"]))
 
 
-def figures(values):
+def figures(values: Values) -> list:
     """The cross-section; for a changing angle also a strip of sections at the stations."""
-    return [drawing(values)] + section.along(spec_of(values))
+    return [drawing(values)] + section.along(spec_of(values), values["units"])

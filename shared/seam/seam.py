@@ -1,13 +1,11 @@
-"""Seam: everything that goes onto one seam, face by face, from its panels, its angle along it and its layers.
-
-A spec is a dict of SI values under the names of the inputs of the joint move, with "stations" from `along`.
-"""
+"""Seam: everything that goes onto one seam, face by face, from its panels, its angle along it and its layers."""
 from collections import namedtuple
 from math import pi
 
 from ..catalogue.glass import FIBRE_DENSITY, FLAT_FROM, FOR_BUYING
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, changing_angle, cove, fillet, laminate, outer_edge, tape
+from ..forms.declared import Values
 from ..words.units import to_si
 
 INSIDE, OUTSIDE, BOTH, BULKHEAD, BUTT, STRIP = "inside", "outside", "both", "bulkhead", "butt", "strip"
@@ -17,8 +15,22 @@ ROUND, SHARP, CHORD = "round", "sharp", "chord"
 FIRST, SECOND, EACH = "first", "second", "all"
 FACES = (("each", EACH), ("in", FIRST), ("out", SECOND))  # as they are typed
 FLAT = to_si(FLAT_FROM, "deg")
+INNER, OUTER, ONE_SIDE, OTHER_SIDE, ONE_FACE, OTHER_FACE, ON_STRIP = (
+    "inside", "outside", "one_side", "other_side", "one_face", "other_face", "strip")
+LATE = (OUTER, OTHER_FACE)  # faces that are done when the hull or the panel is turned
 
-# name: what people call the face; turned: the angle is the one beyond a bulkhead; putty [m3], in place, one copy
+# what a seam is made from, under the names of the inputs of the joint move: lengths [m], angles [rad], densities
+# [kg/m3], shares [-]; stations: as `changing_angle` has them; layers: a `Tape` each, in laying order; least: the
+# smallest radius; flank: tape on bare panel, each side; ply_takes [kg/m2]; radius, throat, clear, round_over: None
+# where the rule decides, or where there is room enough
+Spec = namedtuple("Spec", ("kind", "thickness", "gap", "bevel", "stations", "layers", "sized", "radius", "throat",
+                           "clear", "flank", "least", "finish", "round_over", "touch", "overlap", "stagger", "reach",
+                           "fraction", "fibre_density", "resin_density", "ply", "ply_margin", "ply_takes", "prime",
+                           "weave"))
+# width [m], weight [kg/m2], side: FIRST, SECOND or EACH
+Tape = namedtuple("Tape", ("width", "weight", "side"))
+# name: key of the face, INNER to ON_STRIP; turned: the angle is the one beyond a bulkhead; putty [m3], in place, one
+# copy
 Face = namedtuple("Face", ("name", "side", "turned", "putty", "layers"))
 # width [m], areal [kg/m2], pieces: lengths [m] in laying order, area [m2] with its overlaps
 Layer = namedtuple("Layer", ("place", "width", "areal", "pieces", "area"))
@@ -38,131 +50,155 @@ ASSUMED = {"gap": 0.0, "bevel": 0.0, "layers": (), "sized": "rule", "radius": No
            "prime": "no", "weave": "once"}
 
 
-def layers_of(spec, side: str):
+def spec_of(given: Values, stations: tuple, layers: tuple) -> Spec:
+    """The spec of what was read, completed by what is assumed where it was not asked."""
+    found = dict(ASSUMED)
+    found.update(given)
+    return Spec(kind=found["kind"], thickness=found["thickness"], gap=found["gap"], bevel=found["bevel"],
+                stations=stations, layers=layers, sized=found["sized"], radius=found["radius"],
+                throat=found["throat"], clear=found["clear"], flank=found["flank"], least=found["least"],
+                finish=found["finish"], round_over=found["round_over"], touch=found["touch"],
+                overlap=found["overlap"], stagger=found["stagger"], reach=found["reach"], fraction=found["fraction"],
+                fibre_density=found["fibre_density"], resin_density=found["resin_density"], ply=found["ply"],
+                ply_margin=found["ply_margin"], ply_takes=found["ply_takes"], prime=found["prime"],
+                weave=found["weave"])
+
+
+def of_kind(spec: Spec, kind: str) -> Spec:
+    """The same seam as if it were of another kind."""
+    return Spec(kind, *list(spec)[1:])
+
+
+def widths(spec: Spec) -> list:
+    """How wide each layer of tape is [m]."""
+    return [row.width for row in spec.layers]
+
+
+def layers_of(spec: Spec, side: str) -> list:
     """The layers on one face, in laying order: (place in the list, layer)."""
-    return [(place, row) for place, row in enumerate(spec["layers"]) if row["side"] in (EACH, side)]
+    return [(place, row) for place, row in enumerate(spec.layers) if row.side in (EACH, side)]
 
 
-def rule(spec, side: str = FIRST) -> cove.Rule:
+def rule(spec: Spec, side: str = FIRST) -> cove.Rule:
     """How the cove on a face is sized."""
-    widths = [row["width"] for _, row in layers_of(spec, side)]
-    spread = min(widths) - 2 * spec["flank"] if widths else None
-    own = None if spec["sized"] == "rule" else spec["radius"]
-    return cove.Rule(own, spec["throat"] or spec["thickness"], spec["least"], spread, spec["clear"],
-                     FLAT if widths else 2 * FLAT)
+    wide = [row.width for _, row in layers_of(spec, side)]
+    spread = min(wide) - 2 * spec.flank if wide else None
+    own = None if spec.sized == "rule" else spec.radius
+    return cove.Rule(own, spec.throat or spec.thickness, spec.least, spread, spec.clear,
+                     FLAT if wide else 2 * FLAT)
 
 
-def pressed_through(spec, angle: float) -> bool:
+def pressed_through(spec: Spec, angle: float) -> bool:
     """Whether the putty of the inside also fills what stands open between the edges: a gap, or an inward V."""
-    return spec["gap"] > 0 or 2 * spec["bevel"] > pi - angle + 1e-12
+    return spec.gap > 0 or 2 * spec.bevel > pi - angle + 1e-12
 
 
-def round_over(spec) -> float:
+def round_over(spec: Spec) -> float:
     """Radius of the rounded outer edge [m]: typed, else the panel thickness."""
-    return spec["thickness"] if spec["round_over"] is None else spec["round_over"]
+    return spec.thickness if spec.round_over is None else spec.round_over
 
 
-def inside_section(spec, size, angle: float) -> float:
-    """Putty of an inside corner across the seam [m2]; size: a cove.Rule."""
+def inside_section(spec: Spec, size: cove.Rule, angle: float) -> float:
+    """Putty of an inside corner across the seam [m2]."""
     radius = cove.sized(size, angle)[0]
-    if spec["kind"] == BULKHEAD:
+    if spec.kind == BULKHEAD:
         return fillet.area(radius, angle)
     through = pressed_through(spec, angle)
     if not radius:
-        return outer_edge.v_area(angle, spec["thickness"], spec["gap"], spec["bevel"]) if through else 0.0
+        return outer_edge.v_area(angle, spec.thickness, spec.gap, spec.bevel) if through else 0.0
     found = fillet.area(radius, angle)
     if through:
-        found += outer_edge.filled_from_inside(angle, spec["thickness"], spec["gap"], spec["bevel"])
+        found += outer_edge.filled_from_inside(angle, spec.thickness, spec.gap, spec.bevel)
     return found
 
 
-def outside_section(spec, angle: float) -> float:
+def outside_section(spec: Spec, angle: float) -> float:
     """Putty of an outside corner across the seam [m2], less what the inside work has pressed through already."""
-    t, gap, bevel = spec["thickness"], spec["gap"], spec["bevel"]
+    t, gap, bevel = spec.thickness, spec.gap, spec.bevel
     edges = outer_edge.opening(angle, t, gap, bevel)
     found = opened = (edges.inner + edges.outer) * edges.depth  # as `outer_edge.v_area`
-    if spec["finish"] != CHORD:
-        found = outer_edge.rounded_area(angle, t, round_over(spec) if spec["finish"] == ROUND else 0.0, gap, bevel,
+    if spec.finish != CHORD:
+        found = outer_edge.rounded_area(angle, t, round_over(spec) if spec.finish == ROUND else 0.0, gap, bevel,
                                         edges)
     inward = 2 * bevel > pi - angle + 1e-12  # the opening lies inside and is not the outside's work
-    if inward or (spec["kind"] == BOTH and pressed_through(spec, angle)):
+    if inward or (spec.kind == BOTH and pressed_through(spec, angle)):
         found = max(0.0, found - opened)
     return found
 
 
-def _alike(spec, shapes, more):
+def _alike(spec: Spec, shapes: "dict | None", more: tuple) -> "dict | None":
     """What was found of the sections of this shape, to be added to: shapes of one boat are often alike."""
-    return None if shapes is None else shapes.setdefault((spec["kind"], spec["thickness"], spec["gap"], spec["bevel"],
+    return None if shapes is None else shapes.setdefault((spec.kind, spec.thickness, spec.gap, spec.bevel,
                                                           more), {})
 
 
-def _putty_inside(spec, size, turned, shapes):
-    def section(angle):
+def _putty_inside(spec: Spec, size: cove.Rule, turned: bool, shapes: "dict | None") -> float:
+    def section(angle: float) -> float:
         return inside_section(spec, size, bulkhead.other_angle(angle) if turned else angle)
 
-    def regime(angle):
+    def regime(angle: float) -> str:
         return cove.sized(size, bulkhead.other_angle(angle) if turned else angle)[1]
 
-    splits = (pi - size.flat, size.flat, pi - 2 * spec["bevel"])
-    return changing_angle.summed(section, spec["stations"], splits, regime, _alike(spec, shapes, (size, turned)))
+    splits = (pi - size.flat, size.flat, pi - 2 * spec.bevel)
+    return changing_angle.summed(section, spec.stations, splits, regime, _alike(spec, shapes, (size, turned)))
 
 
-def _putty_outside(spec, shapes):
-    def regime(angle):
-        return round_over(spec) > outer_edge.largest_round(angle, spec["thickness"], spec["gap"], spec["bevel"]) + 1e-9
+def _putty_outside(spec: Spec, shapes: "dict | None") -> float:
+    def regime(angle: float) -> bool:
+        return round_over(spec) > outer_edge.largest_round(angle, spec.thickness, spec.gap, spec.bevel) + 1e-9
 
-    return changing_angle.summed(lambda angle: outside_section(spec, angle), spec["stations"],
-                                 (pi - 2 * spec["bevel"],), regime,
-                                 _alike(spec, shapes, (spec["finish"], spec["round_over"])))
-
-
-def _foot(spec):
-    return changing_angle.summed(lambda angle: bulkhead.foot_area(angle, spec["thickness"], spec["gap"]),
-                                 spec["stations"], (pi / 2,))
+    return changing_angle.summed(lambda angle: outside_section(spec, angle), spec.stations,
+                                 (pi - 2 * spec.bevel,), regime,
+                                 _alike(spec, shapes, (spec.finish, spec.round_over)))
 
 
-def faces(spec, shapes=None):
+def _foot(spec: Spec) -> float:
+    return changing_angle.summed(lambda angle: bulkhead.foot_area(angle, spec.thickness, spec.gap),
+                                 spec.stations, (pi / 2,))
+
+
+def faces(spec: Spec, shapes: "dict | None" = None) -> list:
     """The faces of a seam in the order of the work, each with its putty and its layers. shapes: as for `seam`"""
-    kind, length = spec["kind"], changing_angle.length(spec["stations"])
+    kind, length = spec.kind, changing_angle.length(spec.stations)
     found = []
     if kind in (INSIDE, BOTH):
-        found.append(("inside", FIRST, False, _putty_inside(spec, rule(spec), False, shapes)))
+        found.append((INNER, FIRST, False, _putty_inside(spec, rule(spec), False, shapes)))
     if kind in (OUTSIDE, BOTH):
-        found.append(("outside", SECOND if kind == BOTH else FIRST, False, _putty_outside(spec, shapes)))
+        found.append((OUTER, SECOND if kind == BOTH else FIRST, False, _putty_outside(spec, shapes)))
     if kind == BULKHEAD:
-        found.append(("one side", FIRST, False, _putty_inside(spec, rule(spec), False, shapes) + _foot(spec)))
-        found.append(("other side", SECOND, True, _putty_inside(spec, rule(spec, SECOND), True, shapes)))
+        found.append((ONE_SIDE, FIRST, False, _putty_inside(spec, rule(spec), False, shapes) + _foot(spec)))
+        found.append((OTHER_SIDE, SECOND, True, _putty_inside(spec, rule(spec, SECOND), True, shapes)))
     if kind == BUTT:
-        found.append(("one face", FIRST, False, spec["gap"] * spec["thickness"] * length))
-        found.append(("other face", SECOND, False, 0.0))
+        found.append((ONE_FACE, FIRST, False, spec.gap * spec.thickness * length))
+        found.append((OTHER_FACE, SECOND, False, 0.0))
     if kind == STRIP:
-        found.append(("strip", FIRST, False, 0.0))
+        found.append((ON_STRIP, FIRST, False, 0.0))
     return [Face(name, side, turned, putty, laid(spec, length, side)) for name, side, turned, putty in found]
 
 
-def laid(spec, length: float, side: str):
+def laid(spec: Spec, length: float, side: str) -> list:
     """The layers of one face, cut into pieces."""
     found = []
     for order, (place, row) in enumerate(layers_of(spec, side)):
-        lengths = tape.pieces(length, spec["reach"], spec["overlap"], spec["stagger"], order)
-        found.append(Layer(place, row["width"], row["weight"], lengths, row["width"] * sum(lengths)))
+        lengths = tape.pieces(length, spec.reach, spec.overlap, spec.stagger, order)
+        found.append(Layer(place, row.width, row.weight, lengths, row.width * sum(lengths)))
     return found
 
 
-def over(face, spec) -> Over:
+def over(face: Face, spec: Spec) -> Over:
     """What lies over one face: its layers of tape, and the peel ply over the widest of them."""
     glass = taped = widest = 0.0
     for layer in face.layers:
         glass += layer.area * layer.areal
         taped += layer.area
         widest = max(widest, layer.width)
-    return Over(glass, taped, widest, widest + 2 * spec["ply_margin"] if widest and spec["ply"] == "yes" else 0.0)
+    return Over(glass, taped, widest, widest + 2 * spec.ply_margin if widest and spec.ply == "yes" else 0.0)
 
 
-def seam(spec, shapes=None) -> Seam:
+def seam(spec: Spec, shapes: "dict | None" = None) -> Seam:
     """All that goes onto one copy of a seam. shapes: a dict that the seams of one question share, None for one alone"""
     work = faces(spec, shapes)
-    length = changing_angle.length(spec["stations"])
+    length = changing_angle.length(spec.stations)
     glass = taped = ply_area = ply_width = weave_area = thickest = 0.0
     for face in work:
         lies = over(face, spec)
@@ -172,17 +208,17 @@ def seam(spec, shapes=None) -> Seam:
         ply_area += lies.ply_width * length
         ply_width = max(ply_width, lies.ply_width)
         thickest = max(thickest, sum([laminate.thickness(
-            layer.areal, spec["fraction"], spec["fibre_density"], spec["resin_density"]) for layer in face.layers]))
-    wet_out = laminate.resin_taken_up(glass, spec["fraction"])
+            layer.areal, spec.fraction, spec.fibre_density, spec.resin_density) for layer in face.layers]))
+    wet_out = laminate.resin_taken_up(glass, spec.fraction)
     prime = 0.0
-    if spec["prime"] != "no":
+    if spec.prime != "no":
         prime = weave_area * BY_KEY["first_coat"].value
-        if spec["prime"] == "edges":
-            edges = 1 if spec["kind"] == BULKHEAD else 0 if spec["kind"] == STRIP else 2
-            prime += edges * spec["thickness"] * length * BY_KEY["first_coat"].value * BY_KEY["edges"].value
-    coats = {"no": 0, "once": 1, "twice": 2}[spec["weave"]]
+        if spec.prime == "edges":
+            edges = 1 if spec.kind == BULKHEAD else 0 if spec.kind == STRIP else 2
+            prime += edges * spec.thickness * length * BY_KEY["first_coat"].value * BY_KEY["edges"].value
+    coats = {"no": 0, "once": 1, "twice": 2}[spec.weave]
     return Seam(length, work, sum([face.putty for face in work]), glass, wet_out, taped, ply_area, ply_width,
-                ply_area * spec["ply_takes"], prime, coats * weave_area * BY_KEY["weave"].value, thickest)
+                ply_area * spec.ply_takes, prime, coats * weave_area * BY_KEY["weave"].value, thickest)
 
 
 def placed(in_place: float, tooling: float) -> float:

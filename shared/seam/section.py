@@ -14,25 +14,25 @@ from . import seam
 from .bulkhead_section import bulkhead_figure
 
 
-def corner(spec, angle, near=False):
+def corner(spec: seam.Spec, angle: float, near: bool = False) -> dict:
     """Outlines of a corner in metres: {"panel", "inside", "outside", "edge", ...}; near: short panels."""
-    h, t = angle / 2, spec["thickness"]
+    h, t = angle / 2, spec.thickness
     s, c = sin(h), cos(h)
-    found = outer_edge.opening(angle, t, spec["gap"], spec["bevel"])
+    found = outer_edge.opening(angle, t, spec.gap, spec.bevel)
     top = found.inner * c / s
     inner, outer = (found.inner, top), (found.outer, top - found.depth)
-    radius = cove.sized(seam.rule(spec), angle)[0] if spec["kind"] != seam.OUTSIDE else 0.0
+    radius = cove.sized(seam.rule(spec), angle)[0] if spec.kind != seam.OUTSIDE else 0.0
     leg = radius * c / s
-    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    widest = max(seam.widths(spec) or [0.0])
     flank = 0.0 if near else max(0.0, (widest - radius * (pi - angle)) / 2)
     far = max(leg + flank + t / 2, 3 * t)
     shape = {"h": h, "radius": radius, "leg": leg, "far": far, "inner": inner, "outer": outer, "edge": [outer],
              "round": None, "inside": [], "outside": []}
-    if spec["kind"] != seam.INSIDE:
+    if spec.kind != seam.INSIDE:
         _outer_edge(spec, angle, shape)
     shape["panel"] = [inner, (far * s, far * c), (far * s + t * c, far * c - t * s)] + shape["edge"]
     through = seam.pressed_through(spec, angle)
-    if spec["kind"] != seam.OUTSIDE:
+    if spec.kind != seam.OUTSIDE:
         if radius:
             shape["inside"] = bow(h, radius, radius / s) + ([(-inner[0], top)] if inner[0] else [])
             if through:
@@ -43,74 +43,74 @@ def corner(spec, angle, near=False):
     return shape
 
 
-def _outer_edge(spec, angle, shape):
+def _outer_edge(spec: seam.Spec, angle: float, shape: dict) -> None:
     """The outer edge as it is finished: the panel's own outline there, and the filling's."""
-    h, t, inner, outer = shape["h"], spec["thickness"], shape["inner"], shape["outer"]
+    h, t, inner, outer = shape["h"], spec.thickness, shape["inner"], shape["outer"]
     s = sin(h)
-    inward = 2 * spec["bevel"] > pi - angle + 1e-12
-    filled = spec["kind"] == seam.BOTH and seam.pressed_through(spec, angle)
+    inward = 2 * spec.bevel > pi - angle + 1e-12
+    filled = spec.kind == seam.BOTH and seam.pressed_through(spec, angle)
     start = [outer] if inward or filled else [inner, outer]
-    if spec["finish"] == seam.CHORD:
+    if spec.finish == seam.CHORD:
         edge = []
-    elif spec["finish"] == seam.SHARP:
+    elif spec.finish == seam.SHARP:
         edge = [(0.0, -t / s)]
     else:
         r = seam.round_over(spec)
         centre = (r - t) / s
         shape["round"] = (r, centre)
         edge = bow(h, r, centre)
-        if r > outer_edge.largest_round(angle, t, spec["gap"], spec["bevel"]) + 1e-9:
-            x, y = outer_edge.round_meets_edge(angle, t, r, spec["gap"], spec["bevel"])
+        if r > outer_edge.largest_round(angle, t, spec.gap, spec.bevel) + 1e-9:
+            x, y = outer_edge.round_meets_edge(angle, t, r, spec.gap, spec.bevel)
             kept = [point for point in edge if point[0] > x + 1e-9]
             shape["edge"] = kept + [(x, y)]
             edge = [(x, y)] + [point for point in edge if abs(point[0]) < x - 1e-9] + [(-x, y)]
             start = [] if filled or inward else [inner]
     outline = start + edge + mirrored(start)
-    shape["outside"] = outline if len(outline) > 2 and spec["kind"] != seam.INSIDE else []
+    shape["outside"] = outline if len(outline) > 2 and spec.kind != seam.INSIDE else []
 
 
-def _tapes(spec, shape, sheet, side):
+def _tapes(spec: seam.Spec, shape: dict, sheet: Sheet, side: str) -> list:
     """Layers on the inside (on the cove) or on the outside (round the edge), each a little off the one below."""
     h, found = shape["h"], []
     s, c = sin(h), cos(h)
     turn = pi - 2 * h
     for order, (_, row) in enumerate(seam.layers_of(spec, side)):
         off = (1.8 + LAYER * order) / sheet.scale
-        if side == seam.FIRST and spec["kind"] != seam.OUTSIDE:
+        if side == seam.FIRST and spec.kind != seam.OUTSIDE:
             radius = max(shape["radius"] - off, 0.0)
             centre = max(shape["radius"], off) / s
             steps = 1 if not radius else ARC_STEPS
         else:
-            r, centre = shape["round"] or (0.0, -spec["thickness"] / s)
+            r, centre = shape["round"] or (0.0, -spec.thickness / s)
             radius, steps = r + off, ARC_STEPS
         points = bow(h, radius, centre, steps)
-        flank = max(0.0, (row["width"] - radius * turn) / 2)
+        flank = max(0.0, (row.width - radius * turn) / 2)
         first = points[0]
         right = (first[0] + flank * s, first[1] + flank * c)
         found.append(sheet.path("tape", [right] + points + [(-right[0], right[1])]))
     return found
 
 
-def _points(shape, reach):
+def _points(shape: dict, reach: float) -> list:
     return list(shape["panel"]) + mirrored(shape["panel"]) + list(shape["outside"]) + [(0.0, -reach)]
 
 
-def measures(spec, angle, shape):
+def measures(spec: seam.Spec, angle: float, shape: dict, units: str) -> dict:
     """The numbers of a corner as the drawing and its words give them; "" where there is none."""
-    units, radius = spec["units"], shape["radius"]
+    radius = shape["radius"]
     depth = radius / sin(angle / 2) - radius
-    return {"angle": shown(angle * 180 / pi), "thickness": mm(spec["thickness"], units), "depth": depth,
-            "gap": mm(spec["gap"], units) if spec["gap"] else "", "radius": mm(radius, units) if radius else "",
+    return {"angle": shown(angle * 180 / pi), "thickness": mm(spec.thickness, units), "depth": depth,
+            "gap": mm(spec.gap, units) if spec.gap else "", "radius": mm(radius, units) if radius else "",
             "throat": mm(depth, units, "down"), "tack": mm(shape["leg"], units, "down")}
 
 
-def corner_figure(spec, angle):
+def corner_figure(spec: seam.Spec, angle: float, units: str) -> dict:
     """A corner, inside up: panels, putty, tape and what is measured."""
-    t = spec["thickness"]
+    t = spec.thickness
     shape = corner(spec, angle)
     s, c = sin(angle / 2), cos(angle / 2)
     sheet = Sheet(_points(shape, t / s))
-    size = measures(spec, angle, shape)
+    size = measures(spec, angle, shape, units)
     shapes = []
     for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
         if outline:
@@ -119,11 +119,11 @@ def corner_figure(spec, angle):
     shapes.append(sheet.area("panel", mirrored(shape["panel"])))
     _veneers(shape, t, s, c, sheet)
     shapes.extend(sheet.veneers())
-    if spec["kind"] != seam.OUTSIDE:
+    if spec.kind != seam.OUTSIDE:
         shapes.extend(_tapes(spec, shape, sheet, seam.FIRST))
-    if spec["kind"] != seam.INSIDE:
-        shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec["kind"] == seam.BOTH else seam.FIRST))
-    reach = t + (LAYER * (len(spec["layers"]) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
+    if spec.kind != seam.INSIDE:
+        shapes.extend(_tapes(spec, shape, sheet, seam.SECOND if spec.kind == seam.BOTH else seam.FIRST))
+    reach = t + (LAYER * (len(spec.layers) + 1) + 6) / sheet.scale  # dimension lines end outside wood and tape
     over = _dimension_cove(sheet, shape, size, s, c, reach) if shape["radius"] else 6
     _dimension_angle(sheet, shape, size, angle, over)
     far = shape["far"] * 0.62
@@ -132,14 +132,14 @@ def corner_figure(spec, angle):
     sheet.rule("dimension", face, tip)
     sheet.ticks(face, sheet.one(-far * s - t * c, far * c - t * s))
     sheet.write("dimension", max(x - 2, 52), y + 12, size["thickness"], "end")
-    sheet.write_tape(spec, sheet.bottom + 24)
-    if spec["gap"]:
+    sheet.write_tape(seam.widths(spec), sheet.bottom + 24, units)
+    if spec.gap:
         sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, "gap " + size["gap"])
     return figure("section", "To scale: putty crossed, tape dashed", WIDTH,
-                  sheet.bottom + (46 if spec["gap"] else 32), shapes + sheet.measures(), _told_corner(spec, size))
+                  sheet.bottom + (46 if spec.gap else 32), shapes + sheet.measures(), _told_corner(spec, size, units))
 
 
-def _veneers(shape, t, s, c, sheet):
+def _veneers(shape: dict, t: float, s: float, c: float, sheet: Sheet) -> None:
     """The glue lines of plywood, along both panels, from the edge as it is cut or rounded."""
     (ix, iy), (ox, oy), far = shape["inner"], shape["outer"], shape["far"]
     scale, x0, y0 = sheet.scale, sheet.zero_x, sheet.zero_y
@@ -158,7 +158,7 @@ def _veneers(shape, t, s, c, sheet):
         sheet.rule("veneer", (x0 - x, y), (x0 - across, up))
 
 
-def _dimension_angle(sheet, shape, size, angle, over):
+def _dimension_angle(sheet: Sheet, shape: dict, size: dict, angle: float, over: float) -> None:
     """The angle with its arc between the panels where there is room `over` the cove's radius, else in the corner of
     the sheet."""
     x, y = sheet.one(0.0, 0.0)
@@ -176,7 +176,7 @@ def _dimension_angle(sheet, shape, size, angle, over):
 HALF_WORDS = 36  # units: half of "R 12.3 mm"
 
 
-def _dimension_cove(sheet, shape, size, s, c, reach):
+def _dimension_cove(sheet: Sheet, shape: dict, size: dict, s: float, c: float, reach: float) -> float:
     """Radius, throat and tack limit with their lines; returns how high over the corner that reaches."""
     x, y = bottom = sheet.one(0.0, size["depth"])
     zero = sheet.one(0.0, 0.0)
@@ -201,7 +201,7 @@ def _dimension_cove(sheet, shape, size, s, c, reach):
     return zero[1] - y + up + 22
 
 
-def _told_corner(spec, size):
+def _told_corner(spec: seam.Spec, size: dict, units: str) -> str:
     text = "Section to scale, the inside up. Two panels " + size["thickness"] + " thick meet at " + size[
         "angle"] + " degrees"
     if size["gap"]:
@@ -209,28 +209,27 @@ def _told_corner(spec, size):
     if size["radius"]:
         text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves each panel {} up".format(
             size["radius"], size["throat"], size["tack"])
-    elif spec["kind"] != seam.OUTSIDE:
+    elif spec.kind != seam.OUTSIDE:
         text += ". No cove: flat tape alone"
-    if spec["kind"] != seam.INSIDE:
-        if spec["finish"] == seam.ROUND:
-            text += ". Outside the edge is rounded to " + mm(seam.round_over(spec), spec["units"])
+    if spec.kind != seam.INSIDE:
+        if spec.finish == seam.ROUND:
+            text += ". Outside the edge is rounded to " + mm(seam.round_over(spec), units)
         else:
-            text += ". Outside the edge is filled " + ("flush" if spec["finish"] == seam.CHORD else "to a sharp edge")
-    return text + told_tape(spec)
+            text += ". Outside the edge is filled " + ("flush" if spec.finish == seam.CHORD else "to a sharp edge")
+    return text + told_tape(seam.widths(spec), units)
 
 
-def flat_figure(spec):
+def flat_figure(spec: seam.Spec, units: str) -> dict:
     """Panels in line, or one face with a strip on it."""
-    units, t = spec["units"], spec["thickness"]
-    widest = max([row["width"] for row in spec["layers"]] or [0.0])
+    t = spec.thickness
+    widest = max(seam.widths(spec) or [0.0])
     ground = max(widest / 2 + t, 4 * t)
-    gap = spec["gap"] / 2 if spec["kind"] == seam.BUTT else 0.0
+    gap = spec.gap / 2 if spec.kind == seam.BUTT else 0.0
     sheet = Sheet([(-ground, t), (ground, -t)])
     shapes = []
-    for side in (1, -1) if spec["kind"] == seam.BUTT else ():
-        shapes.append(sheet.area("panel", [(side * gap, 0.0), (side * ground, 0.0), (side * ground, -t),
-                                           (side * gap, -t)]))
-    if spec["kind"] == seam.STRIP:
+    for way in (1, -1) if spec.kind == seam.BUTT else ():
+        shapes.append(sheet.area("panel", [(way * gap, 0.0), (way * ground, 0.0), (way * ground, -t), (way * gap, -t)]))
+    if spec.kind == seam.STRIP:
         shapes.append(sheet.area("panel", [(-ground, 0.0), (ground, 0.0), (ground, -t), (-ground, -t)]))
     for k in range(1, VENEERS):
         for start, end in ((-ground, -gap), (gap, ground)):
@@ -239,35 +238,35 @@ def flat_figure(spec):
     if gap:
         shapes.append(sheet.area("putty", [(-gap, 0.0), (gap, 0.0), (gap, -t), (-gap, -t)]))
     for side, level, way in ((seam.FIRST, 0.0, 1), (seam.SECOND, -t, -1)):
-        if spec["kind"] == seam.STRIP and side == seam.SECOND:
+        if spec.kind == seam.STRIP and side == seam.SECOND:
             continue
         for order, (_, row) in enumerate(seam.layers_of(spec, side)):
             y = level + way * (1.8 + LAYER * order) / sheet.scale
-            shapes.append(sheet.path("tape", [(-row["width"] / 2, y), (row["width"] / 2, y)]))
+            shapes.append(sheet.path("tape", [(-row.width / 2, y), (row.width / 2, y)]))
     x, y = sheet.one(ground * 0.8, -t / 2)
     sheet.write("dimension", x, y + 4, mm(t, units))
-    sheet.write_tape(spec, sheet.bottom + 22)
+    sheet.write_tape(seam.widths(spec), sheet.bottom + 22, units)
     if gap:
-        sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec["gap"], units))
-    what = "Two panels in line" if spec["kind"] == seam.BUTT else "A panel"
+        sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec.gap, units))
+    what = "Two panels in line" if spec.kind == seam.BUTT else "A panel"
     text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
-        ", " + mm(spec["gap"], units) + " apart, the gap filled" if gap else "") + told_tape(spec)
+        ", " + mm(spec.gap, units) + " apart, the gap filled" if gap else "") + told_tape(seam.widths(spec), units)
     return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes + sheet.measures(), text)
 
 
 MOST_IN_STRIP = 5
 
 
-def strip_figure(spec):
+def strip_figure(spec: seam.Spec, units: str) -> dict:
     """Sections at the stations side by side, all to one scale."""
-    stations = spec["stations"]
+    stations = spec.stations
     if len(stations) > MOST_IN_STRIP:
         last = len(stations) - 1
         stations = [stations[place * last // (MOST_IN_STRIP - 1)] for place in range(MOST_IN_STRIP)]
-    drawn = dict(spec, kind=seam.INSIDE) if spec["kind"] == seam.BULKHEAD else spec
+    drawn = seam.of_kind(spec, seam.INSIDE) if spec.kind == seam.BULKHEAD else spec
     cell = (WIDTH - 8) / len(stations)
     outlines = [corner(drawn, station.angle, True) for station in stations]
-    reach = spec["thickness"] / min([sin(station.angle / 2) for station in stations])
+    reach = spec.thickness / min([sin(station.angle / 2) for station in stations])
     scale = min([Sheet(_points(shape, reach), 0, 0, cell - 8, 110).scale for shape in outlines])
     shapes, texts, bottom = [], [], 0.0
     for place, (station, shape) in enumerate(zip(stations, outlines)):
@@ -277,8 +276,8 @@ def strip_figure(spec):
                               ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
             if outline:
                 shapes.append(sheet.area(role, outline))
-        radius = mm(shape["radius"], spec["units"]) if shape["radius"] else "flat"
-        texts.append((metres(station.at, spec["units"]), shown(station.angle * 180 / pi, 0) + "°", radius))
+        radius = mm(shape["radius"], units) if shape["radius"] else "flat"
+        texts.append((metres(station.at, units), shown(station.angle * 180 / pi, 0) + "°", radius))
     for place, rows in enumerate(texts):
         for line, text in enumerate(rows):
             shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
@@ -288,16 +287,16 @@ def strip_figure(spec):
                   "Sections along the seam, all to one scale: " + words + ".", "along")
 
 
-def across(spec):
+def across(spec: seam.Spec, units: str) -> dict:
     """The drawing across the seam, at its first station."""
-    if spec["kind"] not in seam.CORNERS:
-        return flat_figure(spec)
-    return (bulkhead_figure if spec["kind"] == seam.BULKHEAD else corner_figure)(spec, spec["stations"][0].angle)
+    if spec.kind not in seam.CORNERS:
+        return flat_figure(spec, units)
+    return (bulkhead_figure if spec.kind == seam.BULKHEAD else corner_figure)(spec, spec.stations[0].angle, units)
 
 
-def along(spec):
+def along(spec: seam.Spec, units: str) -> list:
     """The strip of sections of a seam whose angle changes: a list of one drawing, or none."""
-    stations = spec["stations"]
-    if spec["kind"] not in seam.CORNERS or (len(stations) == 2 and abs(stations[0].angle - stations[1].angle) < 1e-9):
+    stations = spec.stations
+    if spec.kind not in seam.CORNERS or (len(stations) == 2 and abs(stations[0].angle - stations[1].angle) < 1e-9):
         return []
-    return [strip_figure(spec)]
+    return [strip_figure(spec, units)]
