@@ -15,13 +15,14 @@ from . import pot_start
 from .heat_drawing import curves
 from .heat_found import found, largest_batch
 from .heat_model import container_mix, timings_of, tray_layer
-from .hot_pot import peak_text
 from .pot_heat import CONTAINER_ROWS
-from .usable import GOOD_COUNTS, meaning, questions
+from .usable import contradictions
+from .usable_lines import meaning, peak_text, questions, rule_text
 
 USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
 MORE_FOLD = "Warm resin, filler, a wanted time"
+GOOD_COUNTS = "counts for this pot and easier ones only"
 APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
@@ -86,8 +87,8 @@ def answer(values):
     best, units = all_of_it.best, values["units"]
     lines = [line("usable", "Usable for", best.time, "s", minutes(best.time), rank=ANSWER,
                   rough="{}; the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
-                        "thickening".format(meaning(values, best), told(values["air"], "degC", units, places=0)))]
-    lines.extend(questions(values))
+                        "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0)))]
+    lines.extend(questions(contradictions(values), units))
     lines.extend(_cold(values))
     lines.extend(_peak(values, all_of_it))
     lines.extend(_deep(values))
@@ -229,7 +230,7 @@ def _reasons(values, all_of_it):
     ]
     if best.quick is not None:
         lines.append(line("by_rule", "By the trade's quick rule", best.quick, "s", minutes(best.quick), rank=MORE,
-                          rough=best.rule + "; from memory"))
+                          rough=rule_text(best.rule) + "; from memory"))
     run = all_of_it.run
     if run.temperature_then is not None:
         lines.append(line("temperature_then", "Its temperature by then", to_step(run.temperature_then, 0.01), "K",

@@ -1,21 +1,26 @@
 """Heat model: from the form's values to what both estimates of the usable time start from."""
+from collections import namedtuple
 from math import pi
 
-from ..equations.calibrate_heat import ABOUT, AT_MOST, FILM, LABEL, OWN, Fact, calibrated
+from ..equations.calibrate_heat import ABOUT, AT_MOST, FILM, LABEL, OWN, Calibration, Fact, calibrated
+from ..equations.integrate import Pot
 from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import HUNDRED, REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
+from ..forms.declared import Values
 from ..forms.memo import memo_of
 from ..mix import ratio
 from .pot_heat import MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
 
-OWN_TIMING = "your own timing"
-HALVED = ", half as long for each {10 K} warmer"
+OWN_POT, LABEL_POT = "own", "label"  # whose pot the quick rule starts from
+FILM_LABEL, FILM_POT, BEAD_POT, TRAY_POT, BY_MASS = "film_label", "film", "bead", "tray", "mass"
+# by: which of the rule's ways, as above; whose: pot, OWN_POT or LABEL_POT, "" where none is asked
+Rule = namedtuple("Rule", ("by", "whose"))
 SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its own pot and of easier ones, no more
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
 
-def facts(values):
+def facts(values: Values) -> "tuple[Fact, ...]":
     """What is known about this system's times, as the calibration reads it."""
     system = values["system"]
     mix = mixed_resin(system)
@@ -35,13 +40,13 @@ def facts(values):
     return tuple(rows)
 
 
-def timings_of(values):
+def timings_of(values: Values) -> "list[dict]":
     """Own timings: those kept with the system, then those typed beside it, each with its place."""
     kept = list(values["system"]["timed"])
     return kept + [dict(row, place=row["place"] + len(kept)) for row in values["timings"]]
 
 
-def calibration_of(values):
+def calibration_of(values: Values) -> Calibration:
     """The calibration of what is known of a system, worked out once: a system stays while its batch is typed.
 
     values: "system" as records.SYSTEM reads it, "timings" beside it
@@ -50,7 +55,7 @@ def calibration_of(values):
     return memo_of(values["system"]).once("calibration", rows, lambda: calibrated(rows))
 
 
-def mixed_resin(system):
+def mixed_resin(system: dict) -> "tuple[float, float]":
     """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures."""
     found_basis = ratio.basis(system)
     phr = None
@@ -62,7 +67,7 @@ def mixed_resin(system):
     return mix_heat(system["eew"], phr), density
 
 
-def container_mix(values):
+def container_mix(values: Values) -> "tuple[float, float, float]":
     """(heat of the mixed resin [J/kg], density of everything [kg/m3], share of filler or glass [-])."""
     heat, density = mixed_resin(values["system"])
     filler = values["filler"]
@@ -71,28 +76,29 @@ def container_mix(values):
     return heat, filled_density(filler, density), filler
 
 
-def pot_of(values, kind, mass):
+def pot_of(values: Values, kind: str, mass: float) -> Pot:
     """The lumped balance of a container in this form's air."""
     filler = container_mix(values)[2]
     start = values["air"] if values["resin_temperature"] is None else values["resin_temperature"]
     return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"])
 
 
-def own_pots(timings):
+def own_pots(timings: list) -> "list[tuple]":
     """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag."""
-    return [(row["after"], row["mass"], row["at"], OWN_TIMING) for row in timings
+    return [(row["after"], row["mass"], row["at"], OWN_POT) for row in timings
             if row["said"] == "stiffening" and row["in"] in ("cup", "bag")]
 
 
-def known_pots(values):
+def known_pots(values: Values) -> "list[tuple]":
     """What the rule starts from: (time [s], mass [kg], temperature [K], whose) of each pot; own ones go first."""
     own, system = own_pots(timings_of(values)), values["system"]
     if own or system["pot_time"] is None:
         return own
-    return [(system["pot_time"], system["pot_mass"], system["pot_temperature"], "the label's pot life")]
+    return [(system["pot_time"], system["pot_mass"], system["pot_temperature"], LABEL_POT)]
 
 
-def quick_time(values, kind, mass, exponent=None, doubling=RULE["doubling"]):
+def quick_time(values: Values, kind: str, mass: float, exponent: "float | None" = None,
+               doubling: float = RULE["doubling"]) -> "tuple[float | None, Rule]":
     """The trade's quick rule for a container -> (time [s] or None, how it was reckoned).
 
     A pot goes by its mass; a film and a bead by multiples of the 100 g pot life; a tray as the cup that is as thick,
@@ -101,28 +107,25 @@ def quick_time(values, kind, mass, exponent=None, doubling=RULE["doubling"]):
     system, known = values["system"], known_pots(values)
     warm = values["air"] if values["resin_temperature"] is None else max(values["air"], values["resin_temperature"])
     if not known:
-        return film_time(system, warm, None, doubling), "the label's film time" + HALVED
+        return film_time(system, warm, None, doubling), Rule(FILM_LABEL, "")
     exponent = RULE["exponent"] if exponent is None else exponent
     found, whose = ranges(known, exponent, doubling), known[0][3]
     pace = doubling ** ((warm - REFERENCE) / 10)
     hundred = by_ranges(found, HUNDRED, exponent) / pace
     film = film_time(system, warm, hundred, doubling)
     if kind == "film":
-        rule = "3.5 times the pot life of {100 g}, from " + whose if system["film_time"] is None else \
-            "the label's film time"
-        return film, rule + HALVED
+        return film, Rule(FILM_POT, whose) if system["film_time"] is None else Rule(FILM_LABEL, "")
     if kind == "bead":
-        return min(hundred * RULE["soft"], film), "2 times the pot life of {100 g}, from " + whose + HALVED
+        return min(hundred * RULE["soft"], film), Rule(BEAD_POT, whose)
     if kind == "tray":
         density = container_mix(values)[1]
         thick = thickness("tray", mass / density, values)
         cup = density * pi / 4 * (6 * thick) ** 3  # a cup as wide as full has V/A of a sixth of its width
-        return min(by_ranges(found, cup, exponent) / pace, film), \
-            "as a cup as thick as this layer, no longer than a film"
-    return min(by_ranges(found, mass, exponent) / pace, film), "by the cube root of the mass, from " + whose + HALVED
+        return min(by_ranges(found, cup, exponent) / pace, film), Rule(TRAY_POT, "")
+    return min(by_ranges(found, mass, exponent) / pace, film), Rule(BY_MASS, whose)
 
 
-def tray_layer(values, calibration) -> float:
+def tray_layer(values: Values, calibration: Calibration) -> float:
     """The deepest layer in the tray that neither Semenov's nor Frank-Kamenetskii's bound lets run away [m].
 
     Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own.

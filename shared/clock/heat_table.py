@@ -6,9 +6,9 @@ factor apart, the logarithms are joined by straight lines, and a little is taken
 from math import exp, floor, log
 
 from ..equations.calibrate_heat import usable_time
-from ..equations.integrate import Pot
+from ..equations.integrate import Pot, Rates
+from ..equations.rounding import to_step
 from ..forms.memo import memo_of
-from ..words.numbers import to_step
 from .heat_model import calibration_of, facts, mixed_resin
 from .pot_heat import SIZES, pot
 
@@ -20,10 +20,10 @@ LEAST = 0.005  # kg; a smaller mass is taken as this much
 class HeatTable:
     """Usable times [s] at one air temperature [K], resin and container as warm as the air. mix: as `mixed_resin`"""
 
-    def __init__(self, rates, mix):
+    def __init__(self, rates: Rates, mix: "tuple[float, float]"):
         self.rates, self.mix, self.times = rates, mix, {}
 
-    def _time(self, kind, mass, temperature, filler=0.0):
+    def _time(self, kind: str, mass: float, temperature: float, filler: float = 0.0) -> float:
         key = (kind, mass, temperature, filler)
         if key not in self.times:
             vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature)
@@ -53,8 +53,8 @@ class HeatTable:
         return self._time("film", 0.1, temperature)
 
 
-def heat_table(system, timings=()) -> HeatTable:
+def heat_table(system: dict, timings=()) -> HeatTable:
     """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them"""
     values, mix = {"system": system, "timings": timings}, mixed_resin(system)
-    return memo_of(system).once("heat table", (facts(values), mix),
+    return memo_of(system).once("heat_table", (facts(values), mix),
                                 lambda: HeatTable(calibration_of(values).rates, mix))

@@ -5,22 +5,20 @@ from ..catalogue.cautions import FROM
 from ..catalogue.containers import HOT
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
+from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
-from ..words.numbers import DOWN, UP, to_step
-from ..words.units import told
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, facts, mixed_resin
 from .pot_heat import SIZES, pot
 from .usable import known
 
-MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
 WARM = _FROM["air that is warm"]
 
 
-def peak_temperature(system, mass: float, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
-                     moving: str = "still", timings=()) -> float:
+def peak_temperature(system: dict, mass: float, container: str, air: float, resin: "float | None" = None,
+                     filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings=()) -> float:
     """The highest mean temperature of a mass that is left in its container [K]; its middle gets hotter.
 
     system: values of records.SYSTEM, its times `known`; mass: of everything in it [kg]; container: of CONTAINERS
@@ -33,19 +31,8 @@ def peak_temperature(system, mass: float, container: str, air: float, resin=None
     return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
 
 
-def peak_text(peak: float, units) -> str:
-    """A peak [K] in words, rounded up; above MOST_PEAK only that.
-
-    >>> peak_text(371.0, "metric"), peak_text(500.0, "metric")
-    ('100 °C', 'over 150 °C')
-    """
-    if peak > MOST_PEAK:
-        return "over " + told(MOST_PEAK, "degC", units, places=0)
-    return told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
-
-
-def largest_calm_mass(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
-                      moving: str = "still", timings=(), limit: float = RUNS_AWAY) -> float:
+def largest_calm_mass(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
+                      sizes: dict = SIZES, moving: str = "still", timings=(), limit: float = RUNS_AWAY) -> float:
     """The largest mass whose predicted peak stays below a limit when it is left in its container [kg].
 
     The arguments are those of `peak_temperature`; limit: [K], 100 degC from memory: there it runs away
@@ -56,13 +43,13 @@ def largest_calm_mass(system, container: str, air: float, resin=None, filler: fl
     asked = (facts({"system": system, "timings": timings}), mixed_resin(system), container, air, resin, filler,
              tuple([sizes[name] for name in SIZES]), moving, limit)
 
-    def over(log_mass):
+    def over(log_mass: float) -> bool:
         return peak_temperature(system, exp(log_mass), container, air, resin, filler, sizes, moving, timings) >= limit
 
-    return memo_of(system).once("calm mass", asked, lambda: _largest_below(over))
+    return memo_of(system).once("calm_mass", asked, lambda: _largest_below(over))
 
 
-def _largest_below(over):
+def _largest_below(over) -> float:
     """The largest mass [kg] that is not `over` a limit; over: asked of the logarithm of a mass, false before true."""
     low, high = log(LEAST_BATCH), log(MOST_BATCH)
     if over(low):
@@ -75,8 +62,8 @@ def _largest_below(over):
     return to_step(exp(low), 0.001, DOWN)
 
 
-def largest_pot(system, container: str, air: float, resin=None, filler: float = 0.0, sizes=SIZES,
-                moving: str = "still", timings=()) -> float:
+def largest_pot(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
+                sizes: dict = SIZES, moving: str = "still", timings=()) -> float:
     """The largest mass that a plan puts into one container, to be used up in time [kg]: what stays calm there even when
     it is forgotten, and otherwise what the trade does not call a big pot (from memory): 300 g, on a warm day 150 g.
 

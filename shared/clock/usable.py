@@ -6,20 +6,14 @@ seen of the system's pots bounds it; of the shorter a share is used, the rest is
 from collections import namedtuple
 
 from ..equations.calibrate_heat import TOO_HOT, USABLE
-from ..equations.integrate import LONGEST, pot_run
+from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
-from ..things.own_timings import counted_text
-from ..words.lines import ASK, words
-from ..words.numbers import DOWN, capital, shown, to_step
-from ..words.units import told
+from ..equations.rounding import to_step
+from ..forms.declared import Values
 from .heat_model import calibration_of, container_mix, mixed_resin, pot_of, quick_time, timings_of
 from .pot_heat import SIZES, thickness
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
-MEANS = {OPEN: "the label's pot life taken as the end", GEL: "when it gels by the label",
-         WORK: "that it can be worked by the label"}
-GOOD_COUNTS = "counts for this pot and easier ones only"
-MOST_ASKED = 2  # contradictions told at once
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
@@ -29,13 +23,14 @@ RUNS, MOST_RUNS = {}, 64  # (rates, pot): when it is thick [s]
 ROUGHLY = 1.1  # a pot seen stiffening may well have been good a little later than another (own judgement)
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
-# estimates of the end, None where there is none; rule: how the quick one was reckoned; by: which of them counts, or the
-# bound that does; seen: the timing that is the bound, or None
-Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule", "by", "seen"))
+# estimates of the end, None where there is none; rule: how the quick one was reckoned, `heat_model.Rule`; by: which of
+# them counts, or the bound that does; seen: the timing that is the bound, or None; timed: how many own timings it rests
+# on; means: what the label's pot life is, OPEN, GEL or WORK
+Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule", "by", "seen", "timed", "means"))
 
 
-def batch(system, container: str, mass: float, air: float, resin=None, filler=None, sizes=SIZES, moving="still",
-          timings=()):
+def batch(system: dict, container: str, mass: float, air: float, resin: "float | None" = None,
+          filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings=()) -> Values:
     """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-]
 
     sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's
@@ -46,7 +41,7 @@ def batch(system, container: str, mass: float, air: float, resin=None, filler=No
     return found
 
 
-def known(system, timings=()) -> bool:
+def known(system: dict, timings=()) -> bool:
     """Whether the times of a system are known well enough to tell how long a pot of it can be used."""
     if system["pot_time"] is not None:
         return system["pot_mass"] is not None and system["pot_temperature"] is not None
@@ -55,7 +50,7 @@ def known(system, timings=()) -> bool:
     return bool([row for row in list(system["timed"]) + list(timings) if row["said"] == "stiffening"])
 
 
-def share_kept(system, container: str, share: float = SHARE) -> float:
+def share_kept(system: dict, container: str, share: float = SHARE) -> float:
     """How much of the time until it is thick is used [-]. share: of any container but a film, 0.6 to 1, from memory
 
     A thin film is thick long before it gels: of a time to gel less is used, unless the label tells the film's own time.
@@ -68,7 +63,8 @@ def share_kept(system, container: str, share: float = SHARE) -> float:
     return share
 
 
-def usable(values, container=None, mass=None, share: float = SHARE, rule=None, run=None, balance=True) -> Usable:
+def usable(values: Values, container: "str | None" = None, mass: "float | None" = None, share: float = SHARE,
+           rule: "tuple | None" = None, run: "Run | None" = None, balance: bool = True) -> Usable:
     """How long a batch can be used.
         time = share * min(max(min(heat, rule), good), gone)
 
@@ -95,10 +91,11 @@ def usable(values, container=None, mass=None, share: float = SHARE, rule=None, r
     if most is not None and most < end:
         end, by, seen = most, BY_GONE, gone
     used = share_kept(values["system"], container, share)
-    return Usable(used * end, end, used, model, quick, how, by, seen)
+    return Usable(used * end, end, used, model, quick, how, by, seen, len(timings_of(values)),
+                  values["system"]["pot_meaning"])
 
 
-def _reached(rates, here):
+def _reached(rates: Rates, here: Pot) -> float:
     """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
     key = tuple(rates) + tuple(here)
     if key not in RUNS:
@@ -108,7 +105,7 @@ def _reached(rates, here):
     return RUNS[key]
 
 
-def bounds(values, container: str, mass: float):
+def bounds(values: Values, container: str, mass: float) -> tuple:
     """What was seen of pots that are no easier or no harder than this one:
         (the end is at least [s], the timing, at most [s], the timing), None where nothing was seen
 
@@ -136,13 +133,13 @@ def bounds(values, container: str, mass: float):
 _Pot = namedtuple("_Pot", ("container", "mass", "warmth", "depth"))
 
 
-def _seen(row, density):
+def _seen(row: dict, density: float) -> _Pot:
     """A timing as a pot. A cup that nobody measured is as wide as it is full."""
     return _Pot(row["in"], 0.0 if row["in"] in LAID else row["mass"], row["at"],
                 thickness(row["in"], row["mass"] / density, SIZES))
 
 
-def _harder(one, other, depth=1.0):
+def _harder(one: _Pot, other: _Pot, depth: float = 1.0) -> bool:
     """Whether a pot is no smaller, no cooler and no shallower than another; of one kind the mass tells the depth.
 
     depth: how shallow, against the other, still counts as no shallower [-]
@@ -151,7 +148,7 @@ def _harder(one, other, depth=1.0):
             and (one.container == other.container or one.depth >= other.depth * depth * (1 - 1e-6)))
 
 
-def contradictions(values):
+def contradictions(values: Values) -> "list[tuple[dict, dict]]":
     """Timings that cannot both be: [(still alive, already thick), ...], the second no harder, and thick sooner."""
     rows, density = timings_of(values), mixed_resin(values["system"])[1]
     pots, found = [_seen(row, density) for row in rows], []
@@ -163,38 +160,4 @@ def contradictions(values):
                 continue  # two that stiffened: pots differ
             if row["after"] > other["after"] * (1.0 if other["said"] == "gone" else ROUGHLY):
                 found.append((row, other))
-    return found
-
-
-def seen_text(row, units) -> str:
-    """A timing in words: 'gone after 12 min, 240 g in a cup at 20 °C'."""
-    said = {"good": "still good", "gone": "gone", "stiffening": "stiffening"}[row["said"]]
-    return "{} after {} min, {} in a {} at {}".format(
-        said, shown(row["after"] / 60, 0 if row["after"] >= 600 else 1, DOWN), told(row["mass"], "g", units), row["in"],
-        told(row["at"], "degC", units, places=0))
-
-
-def meaning(values, found: Usable, units=None, end=None) -> str:
-    """What the minutes mean: which share of what, like '80% of 30 min, when it gels by the label'.
-
-    values: as for `usable`; end: [s], where another than the found one is told of
-    """
-    units, count = units or values["units"], len(timings_of(values))
-    text = "{}% of {} min, ".format(shown(found.share * 100), shown((end or found.end) / 60, 0, DOWN))
-    if found.by == BY_GONE:
-        return text + "as a pot no harder than this was " + seen_text(found.seen, units)
-    if found.by == BY_GOOD:
-        return text + "as a pot no easier than this was " + seen_text(found.seen, units)
-    if count:
-        return text + "when it is thick, " + counted_text(count)
-    return text + MEANS[values["system"]["pot_meaning"]]
-
-
-def questions(values, units=None):
-    """Timings that contradict each other, side by side, as lines."""
-    found = []
-    for place, pair in enumerate(contradictions(values)[:MOST_ASKED]):
-        texts = [seen_text(row, units or values["units"]) for row in pair]
-        found.append(words("contradict_" + str(place + 1), "Both cannot be", capital(texts[0]) + "; and " + texts[1]
-                           + ". The shorter counts. Take the wrong one out of your own timings.", rank=ASK))
     return found

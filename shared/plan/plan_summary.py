@@ -2,7 +2,8 @@
 
 from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
-from ..clock.usable import questions
+from ..clock.usable import contradictions
+from ..clock.usable_lines import questions
 from ..equations.laying import CUP, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
 from ..things import work_rates
 from ..things.lowest_temperature import least_warmth
@@ -253,7 +254,7 @@ def _questions(values, plan, batches):
     if typed:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
         text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
         found.append(words("own_typed", "Own timings of this system?", text.format(counted_text(typed)), rank=ASK))
-    found.extend(questions(timed(values), values["units"]))
+    found.extend(questions(contradictions(timed(values)), values["units"]))
     names = dict(STEPS)
     for row in values["done"]:
         number = int(row["batch"])

@@ -3,9 +3,10 @@
 A time that is typed counts alone. All are kept as time at 25 degC; over a changing temperature that counts which leaves
 least at the ends of its range (the times in between are longer, tested).
 """
-from ..clock.heat_model import OWN_TIMING, known_pots, timings_of
+from ..clock.heat_model import OWN_POT, known_pots, timings_of
 from ..clock.heat_table import heat_table
-from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, batch, bounds, meaning, share_kept, usable
+from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, batch, bounds, share_kept, usable
+from ..clock.usable_lines import OWN_TIMING, meaning
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import HUNDRED, RULE, by_ranges, film_time, ranges
 from ..equations.temperature_profile import REFERENCE
@@ -149,7 +150,7 @@ class WorkingTimes:
         span, units = self.share(limit) * end, self.values["units"]
         if one is None:
             return span, "{}% of {} min, by {}".format(shown(self.share(limit) * 100), shown(end / 60, 0, DOWN), TYPED)
-        text = meaning(self._batch(limit, mass, at, filler), one, units, end)
+        text = meaning(one, units, end)
         if one.by in (BY_GONE, BY_GOOD):
             return span, text
         rule, heat = self._by_rule(limit), BY_BALANCE + (" " + counted_text(len(self.own)) if self.own else "")
@@ -162,7 +163,7 @@ class WorkingTimes:
     def _by_rule(self, limit):
         if limit == FILM and self.values["system"]["film_time"] is not None:
             return LABEL
-        return BY_RULE + (" from " + OWN_TIMING if self.own and self.rule_start == OWN_TIMING else "")
+        return BY_RULE + (" from " + OWN_TIMING if self.own and self.rule_start == OWN_POT else "")
 
 
 NAMES = ((POT, "Putty in the bag"), (CUP, "Wet-out resin in the cup"), (SOFT, "The cove stays soft"),

@@ -1,5 +1,6 @@
 """Rescue lines: what is said of a pour that went wrong."""
-from ..clock.usable import known, questions, usable
+from ..clock.usable import contradictions, known, usable
+from ..clock.usable_lines import questions
 from ..equations.stirring import DENSEST, stirring_time
 from ..equations.weighing import ratio_error
 from ..forms.late import late
@@ -141,7 +142,8 @@ def _clock(values, mass_in, mass):
     dose = (values["filler_in"] or 0.0) / mass_in
     here = time_in_cup.of_cup(values, mass * (1 + dose), dose / (1 + dose))
     found = usable(here)
-    life, mark, asked = found.time, time_in_cup.told_by(values, here, found), questions(here, values["units"])
+    life, mark = found.time, time_in_cup.told_by(values, here, found)
+    asked = questions(contradictions(here), values["units"])
     stir = stirring_time(mass, values["temperature"])
     if start is None or now is None:
         return [line("pot_life", "Usable since first contact", life, "s", time_in_cup.minutes_text(life),

@@ -1,9 +1,9 @@
 """In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
 from ..clock.heat_model import calibration_of, pot_of
-from ..clock.hot_pot import peak_text
 from ..clock.pot_heat import SIZES
 from ..clock.pot_start import NOW
-from ..clock.usable import batch, known, meaning, questions, usable
+from ..clock.usable import batch, contradictions, known, usable
+from ..clock.usable_lines import meaning, peak_text, questions
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
 from ..equations.stirring import DENSEST
@@ -53,7 +53,7 @@ def measured(values) -> bool:
 
 def told_by(values, here, found):
     """What the minutes mean and what they rest on, in words."""
-    text = meaning(here, found, values["units"]) + "; at " + told(here["air"], "degC", values["units"], places=0)
+    text = meaning(found, values["units"]) + "; at " + told(here["air"], "degC", values["units"], places=0)
     if not measured(values):
         text += ", the label's: warmer is shorter"
     elif here["resin_temperature"] not in (None, here["air"]):
@@ -97,7 +97,7 @@ def lines(values):
     return [line("usable", "Usable in the cup", one.time, "s", minutes_text(one.time),
                  rough=told_by(values, here, one) + "; from first contact, rounded down"),
             line("peak", "Hottest, if it is left in the cup", peak, "K", peak_text(peak, values["units"]), rank=MORE,
-                 rough="rounded up; the middle gets hotter")] + questions(here, values["units"])
+                 rough="rounded up; the middle gets hotter")] + questions(contradictions(here), values["units"])
 
 
 def leads(values, system_input):

@@ -1,0 +1,70 @@
+"""Usable lines: how long a batch can be used, and what that rests on, in words."""
+from ..forms.declared import Found
+from ..things.own_timings import counted_text
+from ..words.lines import ASK, Line, words
+from ..words.numbers import DOWN, UP, capital, shown, to_step
+from ..words.units import told
+from .heat_model import BEAD_POT, BY_MASS, FILM_LABEL, FILM_POT, LABEL_POT, OWN_POT, TRAY_POT
+from .usable import BY_GONE, BY_GOOD, GEL, OPEN, WORK
+
+MEANS = {OPEN: "the label's pot life taken as the end", GEL: "when it gels by the label",
+         WORK: "that it can be worked by the label"}
+OWN_TIMING = "your own timing"
+WHOSE = {OWN_POT: OWN_TIMING, LABEL_POT: "the label's pot life"}
+HALVED = ", half as long for each {10 K} warmer"
+RULES = {FILM_LABEL: "the label's film time" + HALVED,
+         FILM_POT: "3.5 times the pot life of {100 g}, from %" + HALVED,
+         BEAD_POT: "2 times the pot life of {100 g}, from %" + HALVED,
+         TRAY_POT: "as a cup as thick as this layer, no longer than a film",
+         BY_MASS: "by the cube root of the mass, from %" + HALVED}
+MOST_ASKED = 2  # contradictions told at once
+MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
+
+
+def rule_text(rule: Found) -> str:
+    """How the quick rule reckoned a time. rule: `heat_model.Rule`"""
+    return RULES[rule.by].replace("%", WHOSE.get(rule.whose, ""))
+
+
+def peak_text(peak: float, units: str) -> str:
+    """A peak [K] in words, rounded up; above MOST_PEAK only that.
+
+    >>> peak_text(371.0, "metric"), peak_text(500.0, "metric")
+    ('100 °C', 'over 150 °C')
+    """
+    if peak > MOST_PEAK:
+        return "over " + told(MOST_PEAK, "degC", units, places=0)
+    return told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
+
+
+def seen_text(row: dict, units: str) -> str:
+    """A timing in words: 'gone after 12 min, 240 g in a cup at 20 °C'."""
+    said = {"good": "still good", "gone": "gone", "stiffening": "stiffening"}[row["said"]]
+    return "{} after {} min, {} in a {} at {}".format(
+        said, shown(row["after"] / 60, 0 if row["after"] >= 600 else 1, DOWN), told(row["mass"], "g", units), row["in"],
+        told(row["at"], "degC", units, places=0))
+
+
+def meaning(found: Found, units: str, end: "float | None" = None) -> str:
+    """What the minutes mean: which share of what, like '80% of 30 min, when it gels by the label'.
+
+    found: `usable.Usable`; end: [s], where another than the found one is told of
+    """
+    text = "{}% of {} min, ".format(shown(found.share * 100), shown((end or found.end) / 60, 0, DOWN))
+    if found.by == BY_GONE:
+        return text + "as a pot no harder than this was " + seen_text(found.seen, units)
+    if found.by == BY_GOOD:
+        return text + "as a pot no easier than this was " + seen_text(found.seen, units)
+    if found.timed:
+        return text + "when it is thick, " + counted_text(found.timed)
+    return text + MEANS[found.means]
+
+
+def questions(pairs: list, units: str) -> list[Line]:
+    """Timings that contradict each other, side by side. pairs: as `usable.contradictions` gives them"""
+    found = []
+    for place, pair in enumerate(pairs[:MOST_ASKED]):
+        texts = [seen_text(row, units) for row in pair]
+        found.append(words("contradict_" + str(place + 1), "Both cannot be", capital(texts[0]) + "; and " + texts[1]
+                           + ". The shorter counts. Take the wrong one out of your own timings.", rank=ASK))
+    return found
