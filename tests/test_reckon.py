@@ -14,7 +14,7 @@ HOUSE = Path(shared.__file__).parent
 SPLIT = {
     "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat_model", "heat_table", "hot_pot", "pot_heat"),
               ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines")),
-    "seam": (("coves", "joint", "seam"), ("joint_leads", "joint_lines")),
+    "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
@@ -101,6 +101,16 @@ def test_joint():
     assert (found.passes, found.edge, found.slips.wide_gap, found.slips.flank) == (1, None, False, None)
     thick = reckon("joint", kind="outside", thickness=0.006, round_over=0.012, angle=math.radians(70), gap=0.008)
     assert thick.edge.thin and thick.slips.wide_gap and thick.coves == []
+
+
+def test_spreader():
+    """A4 is 210 by 297 mm (ISO 216); the tip is half a circle of its radius, as in tests/test_spreader.py."""
+    found = reckon("spreader", radii=(0.010, 0.015), paper="a4")
+    assert (found.width, found.height, found.bar[1] - found.bar[0]) == (210.0, 297.0, 100.0)
+    for one in found.templates:
+        assert [math.dist(one.centre, point) for point in one.outline[2:]] == pytest.approx(
+            [one.radius] * (len(one.outline) - 2))
+    assert reckon("spreader", radii=(0.150,)).templates is None
 
 
 def test_dew():

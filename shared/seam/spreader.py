@@ -2,15 +2,15 @@
 
 The figures are in millimetres: printed with one unit to a millimetre they are the tool itself.
 """
+from collections import namedtuple
 from math import acos, cos, pi, sin
 
-from ..drawing.shapes import area, figure, note, path
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Parts
-from ..words.lengths import mm
-from ..words.lines import ANSWER, SAY, WARN, line, words
+from ..forms.memo import once
 from ..words.numbers import ceiling
-from ..words.units import in_system
+from . import spreader_lines
 
 PAPERS = (("a4", "A4"), ("letter", "Letter"))
 SIZES = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}  # mm: ISO 216; 8 1/2 by 11 in
@@ -28,7 +28,14 @@ INPUTS = (
 )
 
 
-def tip(radius: float):
+# all in mm, as they are printed. width, height: of the sheet; bar: (left, right, y) of what is measured first
+# templates: a `Template` each, None where the sheet is too small for them
+SpreaderResult = namedtuple("SpreaderResult", ("width", "height", "bar", "templates"))
+# radius; top: of the handle; centre: (x, y) of the tip's circle; outline: (x, y) points, y down
+Template = namedtuple("Template", ("radius", "top", "centre", "outline"))
+
+
+def tip(radius: float) -> list:
     """Points of a half circle about the origin, from right to left through below, within FINE of it.
 
     radius [mm]
@@ -40,14 +47,15 @@ def tip(radius: float):
     return [(radius * cos(pi * k / steps), radius * sin(pi * k / steps)) for k in range(steps + 1)]
 
 
-def placed(radii, paper: str):
+def placed(radii: "list | tuple", paper: str) -> "list | None":
     """Where each template goes: (radius, left, top) [mm], row by row; None where the sheet is too small.
 
     >>> placed((10.0, 15.0), "a4")
     [(10.0, 12.0, 40.0), (15.0, 42.0, 40.0)]
     """
     wide, tall = SIZES[paper]
-    left, top, deep, found = MARGIN, 40.0, 0.0, []
+    left, top, deep = MARGIN, 40.0, 0.0
+    found = []
     for radius in radii:
         if left > MARGIN and left + 2 * radius > wide - MARGIN:
             left, top, deep = MARGIN, top + deep + BETWEEN, 0.0
@@ -59,50 +67,40 @@ def placed(radii, paper: str):
     return found
 
 
-def check(values):
+def check(values: Values) -> None:
     """All of them must fit on one sheet."""
-    if placed([radius * 1000 for radius in values["radii"]], values["paper"]) is None:
-        wide = SIZES[values["paper"]][0]
-        raise InputError("radii", "These do not fit on one sheet: fewer at a time, and none above " + mm(
-            (wide - 2 * MARGIN) / 2000, values["units"], "down") + ". A larger cove is drawn with a bent batten")
+    found = reckoned(values)
+    if found.templates is None:
+        raise InputError("radii", spreader_lines.too_many((found.width - 2 * MARGIN) / 2000, values["units"]))
 
 
 CHECKS = (check,)
 
 
-def answer(values):
+def reckon(values: Values) -> SpreaderResult:
+    """Where each template lies on the sheet, and its outline at true size."""
+    width, height = SIZES[values["paper"]]
+    places = placed([radius * 1000 for radius in values["radii"]], values["paper"])
+    return SpreaderResult(width, height, (MARGIN, MARGIN + BAR, 18.0),
+                          None if places is None else [_template(*place) for place in places])
+
+
+def reckoned(values: Values) -> SpreaderResult:
+    """The same, once for the check, the lines and the drawing."""
+    return once(values, "spreader", lambda: reckon(values))
+
+
+def _template(radius: float, left: float, top: float) -> Template:
+    middle, centre = left + radius, top + HANDLE
+    return Template(radius, top, (middle, centre), [(left, top), (left + 2 * radius, top)]
+                    + [(middle + x, centre + y) for x, y in tip(radius)])
+
+
+def answer(values: Values) -> list:
     """How to print and check the template."""
-    units, lines = values["units"], []
-    lines.append(words("measure", "First measure the bar", "It must be {100 mm} long on the paper. If it is not, print "
-                       "again at 100%, without fitting to the page.", rank=WARN))
-    for place, radius in enumerate(values["radii"]):
-        lines.append(line("radius_" + str(place + 1), "Spreader, radius", radius, "m", mm(radius, units), rank=ANSWER,
-                          rough="a round tip " + mm(2 * radius, units) + " wide"))
-    lines.append(words("cut", "Then", "Glue it to a stiff sheet, cut outside the line, sand to the line, round no "
-                       "corner of the tip. Try it at the sharpest and the flattest place before mixing.", rank=SAY))
-    return lines
+    return spreader_lines.say(reckoned(values), values)
 
 
-def figures(values):
+def figures(values: Values) -> list:
     """One sheet in millimetres."""
-    units, paper = values["units"], values["paper"]
-    wide, tall = SIZES[paper]
-    shapes = [path("bar", [(MARGIN, 18.0), (MARGIN + BAR, 18.0)]),
-              path("bar", [(MARGIN, 14.0), (MARGIN, 22.0)]),
-              path("bar", [(MARGIN + BAR, 14.0), (MARGIN + BAR, 22.0)]),
-              note("label", MARGIN + BAR / 2, 14.0, in_system("measure me: {100 mm}", units)),
-              note("dimension", MARGIN, 32.0, "Print at 100 %. Cut to the line.", "start")]
-    radii = [radius * 1000 for radius in values["radii"]]
-    for radius, left, top in placed(radii, paper):
-        middle, centre = left + radius, top + HANDLE
-        outline = [(left, top), (left + 2 * radius, top)] + [(middle + x, centre + y) for x, y in tip(radius)]
-        shapes.append(area("template", outline))
-        size, _, unit = mm(radius / 1000, units).partition(" ")
-        shapes.append(note("label", middle, top + 14, "R " + size))
-        shapes.append(note("dimension", middle, top + 23, unit))
-        shapes.append(path("leader", [(middle - 2, centre), (middle + 2, centre)]))
-        shapes.append(path("leader", [(middle, centre - 2), (middle, centre + 2)]))
-    told = (in_system("A sheet to print at true size: a bar of {100 mm} to measure, ", units)
-            + "and a template with a round tip of radius "
-            + ", ".join([mm(radius / 1000, units) for radius in radii]) + ".")
-    return [figure("template_" + paper, "Spreaders at true size", wide, tall, shapes, told)]
+    return [spreader_lines.sheet(reckoned(values), values)]
