@@ -1,6 +1,7 @@
-"""What is shipped, file by file, with its size and why it is there: written to docs/WEIGHT.md by `make bench`.
+"""What is shipped, with its size and why it is there: written to docs/WEIGHT.md by `make bench`.
 
-The reason is what a file says of itself first: nothing here has to be kept up when a file comes or goes.
+The reason is what a file says of itself first. The page lists rooms, not each file of ours: it is written anew when a
+room or a library comes, and at no other work.
 """
 import ast
 import json
@@ -64,11 +65,35 @@ def reason(build: Build, path: str) -> str:
     return re.search(r"^// (.*)", text, re.M)[1].rstrip(".")
 
 
+def room_of(path: str) -> str:
+    """Where a file is listed: with its room, or by itself where it is none of ours to split.
+
+    >>> room_of("app.txt: shared/pour/measure.py"), room_of("js/views/clock.js"), room_of("vendor/idb/index.js")
+    ('shared/pour/', 'js/', 'vendor/idb/index.js')
+    """
+    inside = path.rpartition(": ")[2]
+    if inside.startswith("shared/"):
+        return inside.rpartition("/")[0] + "/"
+    return "js/" if inside.startswith("js/") else path
+
+
+def by_room(build: Build, files) -> list[tuple[str, int, int, str]]:
+    """(room, bytes, as sent each by itself, why) of all files."""
+    found: dict[str, tuple[int, int, str]] = {}
+    for path, body, small, why in files:
+        room = room_of(path)
+        size, sent, _ = found.get(room, (0, 0, ""))
+        if room.startswith("shared/"):
+            why = reason(build, room + "__init__.py")
+        found[room] = (size + len(body), sent + len(small), "the page's own scripts" if room == "js/" else why)
+    return [(room, *row) for room, row in found.items()]
+
+
 def report(build: Build) -> str:
     """The whole page, the heaviest first."""
     files = shipped(build)
     bundle = build.bundle(Pages(build).kept())
-    rows = sorted(files, key=lambda file: -len(file[2]))
+    rows = sorted(by_room(build, files), key=lambda row: -row[2])
     alone = [file for file in files if not file[0].startswith(BUNDLE) and file[0] not in INSTALLED]
     sent = len(bundle.br) + sum(len(file[2]) for file in alone)
     return "\n".join((
@@ -80,10 +105,9 @@ def report(build: Build) -> str:
         table(("", "bytes", "sent"), [
             (BUNDLE, f"{len(bundle.body):,}", f"{len(bundle.br):,}"),
             ("everything a phone keeps", "", f"{sent:,}")]),
-        "Each by itself, the heaviest first:", "",
-        table(("file", "bytes", "sent", "why"), [
-            (f"`{path}`", f"{len(body):,}", f"{len(small):,}", why.replace("|", "\\|"))
-            for path, body, small, why in rows])
+        "Each by itself, the heaviest first; of a room all files together:", "",
+        table(("what", "bytes", "sent", "why"), [
+            (f"`{room}`", f"{size:,}", f"{small:,}", why.replace("|", "\\|")) for room, size, small, why in rows])
         + MPY))
 
 

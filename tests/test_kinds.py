@@ -64,12 +64,14 @@ def test_it_is_read_and_refused_at_its_field(tent):
         {"field": "tent", "message": "A tent over it: on or off"}]
 
 
-def test_it_is_drawn_by_its_own_control_and_answered(tent):
+def test_it_is_drawn_by_its_own_control_and_answered(tent, monkeypatch):
     pages = Pages(Build())
     pages.env.loader = jinja2.ChoiceLoader([jinja2.DictLoader({"controls/switch.html": DRAWN}), pages.env.loader])
     page = pages.render("clock", [("air", "20"), ("tent", "on")])
     assert '<input type="checkbox" name="tent" value="on" checked> A tent over it' in page
-    assert 'data-field="tent"' in page and 'data-error="tent"' in page
+    assert 'data-field="tent"' in page
+    monkeypatch.setattr(Switch, "knows", lambda self, name, text: True)
+    assert 'data-error="tent">A tent over it: on or off</p>' in pages.render("clock", [("air", "20"), ("tent", "x")])
 
 
 def test_it_travels_in_a_link_but_not_by_default_and_a_strange_one_is_refused(tent):

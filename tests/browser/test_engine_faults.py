@@ -115,19 +115,23 @@ def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phon
 
 
 def test_normal_key_presses_show_no_mark(phone, standing):
-    """Pressed as soon as the figures stand: a mark would stay until the next answer, and is none of a slow answer."""
+    """None but of an answer that was really late, as on a machine that is busy with other things."""
     phone.goto(standing.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.evaluate("""() => {
-      window.marks = 0;
+      window.early = [];
+      let pressed = 0;
+      addEventListener("input", () => { pressed = performance.now(); }, { capture: true });
       const mark = document.querySelector("[data-old-mark]");
-      new MutationObserver(() => { window.marks += !mark.hidden; }).observe(mark, { attributes: true });
+      new MutationObserver(() => {
+        if (!mark.hidden) window.early.push(performance.now() - pressed);
+      }).observe(mark, { attributes: true });
     }""")
     amount = phone.get_by_label("Amount", exact=True)
     for grams in ("3", "32", "321", "32"):
         amount.fill(grams)
         expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")
-    assert phone.evaluate("window.marks") == 0
+    assert all(late > 250 for late in phone.evaluate("window.early"))
 
 
 @pytest.mark.parametrize("answers", [
@@ -168,8 +172,8 @@ def test_three_megabytes_in_a_field_are_refused_at_once(phone, standing, path, n
       const began = performance.now();
       field.value = "1".repeat(3_000_000);
       field.dispatchEvent(new Event("input", { bubbles: true }));
-      const error = document.querySelector(`[data-error="${name}"]`);
-      while (error.hidden && performance.now() - began < 20_000) await new Promise((next) => { setTimeout(next, 5); });
+      const error = () => document.querySelector(`[data-error="${name}"]`);
+      while (!error() && performance.now() - began < 20_000) await new Promise((next) => { setTimeout(next, 5); });
       return performance.now() - began;
     }""", name)
     assert took < 4000  # a busy machine needs most of it to move the text about

@@ -170,18 +170,46 @@ export const settle = (form) => {
   }
 };
 
+// At its field, from when there is one; null where the form has no such field.
+const errorAt = (form, name) => {
+  const there = form.querySelector(`[data-error="${name}"]`);
+  if (there) return there;
+  const home = form.querySelector(`[data-errors="${name}"]`) ?? form.querySelector(`[data-field="${name}"] > .errors`);
+  if (!home) return null;
+  const place = document.createElement("p");
+  place.className = "error";
+  place.id = `error-${name}`;
+  place.dataset.error = name;
+  home.append(place);
+  return place;
+};
+
+const markWrong = (form, name, wrong) => {
+  const field = form.elements.namedItem(name);
+  if (!(field instanceof Element)) return; // several radio buttons
+  if (wrong) field.setAttribute("aria-invalid", "true");
+  else field.removeAttribute("aria-invalid");
+};
+
 export const showErrors = (form, errors) => {
-  if (!errors.length && !form.querySelector("[data-error]:not([hidden])")) return []; // as at most key presses
   const told = new Map([...errors].reverse().map(({ field, message }) => [field, message]));
   for (const place of form.querySelectorAll("[data-error]")) {
-    const message = told.get(place.dataset.error) ?? "";
-    told.delete(place.dataset.error);
-    if (place.textContent !== message) place.textContent = message;
-    place.hidden = !message;
-    form.elements.namedItem(place.dataset.error)?.toggleAttribute?.("aria-invalid", Boolean(message));
-    if (message) openAround(place);
+    if (told.has(place.dataset.error)) continue;
+    markWrong(form, place.dataset.error, false);
+    place.remove();
   }
-  return [...told.values()]; // errors of fields that are not on this form
+  const homeless = []; // errors of fields that are not on this form
+  for (const [name, message] of told) {
+    const place = errorAt(form, name);
+    if (!place) {
+      homeless.push(message);
+      continue;
+    }
+    if (place.textContent !== message) place.textContent = message;
+    markWrong(form, name, true);
+    openAround(place);
+  }
+  return homeless;
 };
 
 export const openAround = (place) => {

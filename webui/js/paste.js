@@ -59,7 +59,7 @@ export const startPasting = (sheet) => {
   const tell = (message) => {
     error.textContent = message;
     error.hidden = !message;
-    field.toggleAttribute("aria-invalid", Boolean(message));
+    field.setAttribute("aria-invalid", String(Boolean(message)));
   };
   sheet.querySelector("[data-paste]").addEventListener("submit", async (event) => {
     event.preventDefault();

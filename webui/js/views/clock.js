@@ -113,7 +113,7 @@ const countWaiting = async () => {
 
 const startWaiting = async () => {
   waiting ??= recallWaiting();
-  if (!waiting || starting || shown.form.querySelector("[data-error]:not([hidden])") || !startLead()) return;
+  if (!waiting || starting || shown.form.querySelector("[data-error]") || !startLead()) return;
   starting = true;
   try {
     if (!(await countWaiting())) return; // the next answer tries again

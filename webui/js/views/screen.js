@@ -238,4 +238,4 @@ const rowTool = ({ target }, form, changed) => {
   removed?.();
 };
 
-const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-error]").dataset.error;
+const lastTouched = (form) => form.dataset.touched || form.querySelector("[data-field]").dataset.field;
