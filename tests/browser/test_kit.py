@@ -52,7 +52,7 @@ def add(page, name="Shed mix", ratio="100:40"):
     page.locator("[name='system.name']").fill(name)
     page.locator("[name='system.by_weight']").fill(ratio)
     page.get_by_role("button", name="Keep it").click()
-    # kept, refused or said that nothing is kept: a page that is left before that keeps nothing, and no other screen can show it
+    # kept, refused or said that nothing is: a page that is left before that keeps nothing, and no screen can show it
     expect(page.locator("[data-listing]:visible, [data-error]:visible, [data-notice=store]").first).to_be_visible()
 
 
