@@ -5,18 +5,16 @@ from math import log, pi
 
 import pytest
 from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
-from covemix.shared.clock.pot_heat import SIZES, heat_loss, mix_heat, pot, surfaces, thickness
+from covemix.shared.catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES
+from covemix.shared.clock.pot_heat import heat_loss, mix_heat, pot, surfaces, thickness
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.equations.calibrate_heat import (
     ABOUT,
     AT_LEAST,
     AT_MOST,
-    FILM,
-    LABEL,
     LEAST,
     MOST,
-    OWN,
     Fact,
     calibrated,
     film_time,
@@ -28,7 +26,7 @@ MIX = (mix_heat(None, 28.4), 1100.0)
 KINDS = [row[0] for row in CONTAINERS]
 
 
-def label_fact(minutes=30, mass=0.1, celsius=25, kind=ABOUT, doubt=LABEL, name="pot", container="cup"):
+def label_fact(minutes=30, mass=0.1, celsius=25, kind=ABOUT, doubt=LABEL_DOUBT, name="pot", container="cup"):
     at = celsius + 273.15
     return Fact(name, pot(container, mass, SIZES, MIX, 0.0, at, at), at, minutes * 60.0, kind, doubt)
 
@@ -123,7 +121,7 @@ def test_two_facts_at_two_temperatures_give_back_the_energy_they_were_made_with(
 
 def test_an_own_timing_goes_before_the_label():
     label = label_fact(30)
-    own = label_fact(45, doubt=OWN, name="own")
+    own = label_fact(45, doubt=OWN_DOUBT, name="own")
     found = calibrated([label, own])
     assert usable_time(found.rates, own.pot) == pytest.approx(own.time, rel=0.05)
 
@@ -131,16 +129,17 @@ def test_an_own_timing_goes_before_the_label():
 def test_bounds_count_only_when_they_are_broken():
     label = label_fact(30)
     alone = calibrated([label])
-    kept = calibrated([label, label_fact(25, kind=AT_LEAST, doubt=OWN), label_fact(40, kind=AT_MOST, doubt=OWN)])
+    kept = calibrated([label, label_fact(25, kind=AT_LEAST, doubt=OWN_DOUBT),
+                       label_fact(40, kind=AT_MOST, doubt=OWN_DOUBT)])
     assert kept.rates == pytest.approx(alone.rates, rel=1e-3)
-    longer = calibrated([label, label_fact(45, kind=AT_LEAST, doubt=OWN)])
+    longer = calibrated([label, label_fact(45, kind=AT_LEAST, doubt=OWN_DOUBT)])
     assert usable_time(longer.rates, label.pot) > 40 * 60
-    shorter = calibrated([label, label_fact(20, kind=AT_MOST, doubt=OWN)])
+    shorter = calibrated([label, label_fact(20, kind=AT_MOST, doubt=OWN_DOUBT)])
     assert usable_time(shorter.rates, label.pot) < 23 * 60
 
 
 def test_a_film_alone_is_enough():
-    found = calibrated([Fact("film", None, 298.15, 5400.0, ABOUT, FILM)])
+    found = calibrated([Fact("film", None, 298.15, 5400.0, ABOUT, FILM_DOUBT)])
     assert film_time(found.rates, 298.15) == pytest.approx(5400, rel=0.01)
 
 
@@ -149,8 +148,9 @@ def test_a_third_fact_narrows_the_spread():
         return found.fast.grown_energy - found.slow.grown_energy
 
     one = calibrated([label_fact(30)])
-    two = calibrated([label_fact(30), label_fact(70, 0.1, 15, doubt=OWN)])
-    three = calibrated([label_fact(30), label_fact(70, 0.1, 15, doubt=OWN), label_fact(16, 0.1, 33, doubt=OWN)])
+    two = calibrated([label_fact(30), label_fact(70, 0.1, 15, doubt=OWN_DOUBT)])
+    three = calibrated([label_fact(30), label_fact(70, 0.1, 15, doubt=OWN_DOUBT),
+                        label_fact(16, 0.1, 33, doubt=OWN_DOUBT)])
     assert width(three) < width(two) <= width(one) == pytest.approx(20000)
     assert LEAST <= three.rates.grown_energy <= MOST
 

@@ -2,6 +2,7 @@
 import json
 
 import pytest
+from covemix.shared.catalogue.pots import SIZES
 from covemix.shared.clock import heat
 from covemix.shared.clock.hot_pot import (
     BIG,
@@ -11,7 +12,6 @@ from covemix.shared.clock.hot_pot import (
     largest_pot,
     peak_temperature,
 )
-from covemix.shared.clock.pot_heat import SIZES
 from covemix.shared.door.call import call
 from covemix.shared.equations.runaway import SEMENOV
 from covemix.shared.forms import inputs

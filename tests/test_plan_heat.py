@@ -1,7 +1,8 @@
 """Plan and heat: the plan counts the shorter of quick rule and heat balance, and says which."""
 import pytest
+from covemix.shared.catalogue.pots import SIZES
 from covemix.shared.clock.heat_table import heat_table
-from covemix.shared.clock.pot_heat import SIZES, pot
+from covemix.shared.clock.pot_heat import pot
 from covemix.shared.door import moves
 from covemix.shared.equations.calibrate_heat import TOO_HOT, USABLE, usable_time
 from covemix.shared.forms import inputs

@@ -5,7 +5,7 @@ import pathlib
 import pytest
 from covemix.shared.catalogue import hazards, pictograms, tasks
 from covemix.shared.catalogue.cautions import MOMENT
-from covemix.shared.catalogue.marks import COMMON, MEMORY, PUBLISHED
+from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.door import moves
 from covemix.shared.kit import sources
@@ -28,7 +28,7 @@ def lines(**typed):
 def test_each_fact_has_its_mark_and_only_a_published_one_a_source(fact):
     _, title, what, text, mark, source = fact
     assert title and what and text
-    assert mark in (PUBLISHED, COMMON, MEMORY)
+    assert mark in (PUBLISHED, COMMON, MEMORY, JUDGED)
     assert (source in SOURCES) if mark == PUBLISHED else source == ""
 
 

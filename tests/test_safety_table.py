@@ -11,9 +11,12 @@ from covemix.shared.catalogue import (
     cautions,
     containers,
     cure_times,
+    damp,
     dusts,
     fillers,
     hazards,
+    limits,
+    measuring,
     solvents,
     systems,
     tasks,
@@ -23,12 +26,9 @@ from covemix.shared.catalogue import (
     tasks_trouble,
     windows,
 )
-from covemix.shared.clock import dew
 from covemix.shared.door import moves
-from covemix.shared.equations import dewpoint, stirring
 from covemix.shared.kit import sources
-from covemix.shared.mix import ratio_error
-from covemix.shared.pour import by_stick, rescue_lines
+from covemix.shared.pour import rescue_lines
 from covemix.shared.safety import air
 from covemix.shared.safety.cautions import standing
 from covemix.shared.words.units import METRIC, in_system, to_si
@@ -203,14 +203,14 @@ def test_no_sentence_advises_what_hurts():
 
 
 def test_ratio_stirring_cup_and_dew():
-    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (ratio_error.AIM, ratio_error.STOP)
+    assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (limits.AIM, limits.STOP)
     stir = table.STIR
-    assert (stir["short min"] * 60, stir["long min"] * 60) == (stirring.STIR_SHORT, stirring.STIR_LONG)
-    assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (stirring.SMALL, stirring.DENSEST)
-    assert pytest.approx(stir["cold degC"] + 273.15) == stirring.COLD
-    assert (table.CUP["filled %"] / 100, table.CUP["mark off mm"] / 1000) == (by_stick.ROOM, by_stick.MARK_ERROR)
-    assert (table.DEW["margin K"], table.DEW["damp %"] / 100) == (dewpoint.MARGIN, dew.DAMP)
-    assert (table.DEW["clear sky K"], table.DEW["meter K"]) == (dew.SKY, dew.METER_OFF)
+    assert (stir["short min"] * 60, stir["long min"] * 60) == (measuring.STIR_SHORT, measuring.STIR_LONG)
+    assert (stir["from g"] / 1000, stir["densest g/mL"] * 1000) == (measuring.SMALL, measuring.DENSEST)
+    assert pytest.approx(stir["cold degC"] + 273.15) == measuring.COLD
+    assert (table.CUP["filled %"] / 100, table.CUP["mark off mm"] / 1000) == (measuring.ROOM, measuring.MARK_ERROR)
+    assert (table.DEW["margin K"], table.DEW["damp %"] / 100) == (damp.MARGIN, damp.DAMP)
+    assert (table.DEW["clear sky K"], table.DEW["meter K"]) == (damp.SKY[0], damp.METER_OFF)
 
 
 def test_how_long_a_mix_and_a_cure_take():

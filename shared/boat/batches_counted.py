@@ -3,6 +3,7 @@
 A boat that is not planned yet is counted with what it says itself: system, people, temperature, the largest mix wanted.
 What has no plan is counted by the largest mix alone.
 """
+from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import missing
 from ..forms.errors import InputError
@@ -11,10 +12,11 @@ from ..forms.memo import once
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan, together
 from ..words.numbers import shown
+from ..words.units import told
 from . import shopping
 
 PIECES = tuple([item for item in plan.INPUTS if item.name == "pieces"])
-WARMTH, ASSUMED = 293.15, "20 °C"  # [K], and as typed: where no temperature is, and the batches say so (own judgement)
+ASSUMED = told(WARMTH, "degC", places=0)  # as typed; the batches say so
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
 

@@ -1,5 +1,6 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
 from ..catalogue.demo_boat import JOINTS
+from ..catalogue.fillers import DOSE_SPREAD
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
 from ..forms.memo import memo_of
@@ -8,11 +9,11 @@ from ..mix import ratio
 from ..plan import plan
 from ..seam import impossible_joints, joint, joint_leads, seam
 from ..things.records import SYSTEM
-from ..words.lengths import bare, metres, mm
+from ..words.lengths import metres, mm
 from ..words.lengths import radii as radii_text
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, line, words
-from ..words.numbers import UP, shown, small
-from ..words.units import told
+from ..words.numbers import UP, bare, shown, small
+from ..words.units import braces, told
 from . import batches_counted, boat_cards, boat_limits, boat_pieces, cut_lines, shopping
 from .cut_drawing import cut_figures
 from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
@@ -60,7 +61,7 @@ INPUTS = (
           help="Each with its hardener in ratio."),
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("temperature", "Wood and air", unit="degC", low=-10, high=50, optional=True, fold=WORK,
-           help="The batches are counted for it. Left empty: {20 degC}."),
+           help="The batches are counted for it. Left empty: " + braces("degC", batches_counted.WARMTH) + "."),
     Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
            help=plan.MOST_HELP),
     remembered("filler", "filler", "Filler to {100 g} of epoxy", "g", 0, 200, fold=WORK,
@@ -169,8 +170,9 @@ def answer(values):
                       rough="every copy; " + _counted(count, "seam", "seams")))
     if batch["filler"] > 0:
         lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " to 100 of epoxy by weight, ±30%, from memory; "
-                          "rounded up, " + shown(values["spare"] * 100) + "% spare in it"))
+                          rough=bare(values["filler"] * 1000, 1) + " to 100 of epoxy by weight, ±"
+                          + bare(DOSE_SPREAD * 100, 1) + "%, from memory; rounded up, "
+                          + shown(values["spare"] * 100) + "% spare in it"))
     lines.extend(_consumable_lines(values, batch, sums, work))
     lines.extend([kept[3] for kept in work])
     lines.extend(cut_lines.lines(values, tapes, plies))

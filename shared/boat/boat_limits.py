@@ -1,18 +1,14 @@
 """Counting: what of a boat is told one by one, and how many of it one answer takes.
 
 Each limit is on a product of inputs (copies x layers x length by reach, joints x angles), because each input by itself
-is within its own. An answer within them is worked out on a slow phone in a second (own judgement, measured).
+is within its own. An answer within them is worked out on a slow phone in a second.
 """
+from ..catalogue.plans import MOST_ANGLES, MOST_CUT, MOST_FACES, MOST_ROLLS, WIDEST_PACKS
 from ..equations import tape
 from ..forms.errors import InputError
 from ..seam import seam
 from ..words.lengths import metres
 
-MOST_PIECES = 1000  # of tape and peel ply
-MOST_FACES = 600  # of seams, every copy
-MOST_ANGLES = 240  # along all seams
-MOST_ROLLS = 60  # of one kind
-WIDEST_PACKS = 100  # times the smallest
 SPLIT = "or split the boat in two, each half a boat by itself"
 
 
@@ -56,7 +52,7 @@ def pieces(values, work):
     """What is cut and laid one by one; InputError where it is too much. work: as `hull.seams` gives it"""
     rows = [kept[0] for kept in work]
     for what, most, counts in (
-        ("pieces of tape and peel ply", MOST_PIECES, [pieces_of(row, spec, made) for row, spec, made, _, _ in work]),
+        ("pieces of tape and peel ply", MOST_CUT, [pieces_of(row, spec, made) for row, spec, made, _, _ in work]),
         ("faces to work on", MOST_FACES, [len(made.faces) * int(row["copies"]) for row, _, made, _, _ in work]),
     ):
         if sum(counts) > most:

@@ -4,14 +4,13 @@ Each face is a piece of its own: its cove is placed, tooled, taped and rolled by
 length of work. A face that takes tape and no putty, or putty and no tape, is a piece too. The
 outside is another plan: the hull is turned in between, when the inside has cured.
 """
+from ..catalogue.plans import MOST_PIECES
 from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..seam import seam
 from ..seam.joint_lines import CALLED
 from ..words.numbers import UP, shown
 from . import batches_counted
-
-MOST = 60  # what a plan takes
 
 
 def leads(values, work):
@@ -34,9 +33,9 @@ def _plans(values, work):
     if not (sides[0] and sides[1]):
         labels = ("Plan these seams", "Plan these seams")
     for label, pieces in zip(labels, sides):
-        for first in range(0, len(pieces), MOST):
-            some, own = pieces[first:first + MOST], label
-            if len(pieces) > MOST:
+        for first in range(0, len(pieces), MOST_PIECES):
+            some, own = pieces[first:first + MOST_PIECES], label
+            if len(pieces) > MOST_PIECES:
                 own += ": pieces {} to {} of {}".format(first + 1, first + len(some), len(pieces))
             found.append((own, shared, [(_typed(piece), piece) for piece in some]))
     return found

@@ -1,10 +1,10 @@
 """Shopping: from what a boat takes to what is bought, each line with how it was reckoned."""
+from ..catalogue.losses import BY_KEY
 from ..plan import batch_counts
-from ..words.numbers import ceiling
+from ..words.numbers import ceiling, fraction
+from ..words.units import braces
 
-TIES_EVERY = "one each {150 mm} of seam (from memory)"
-
-
+TIES_EVERY = "one each " + braces("mm", BY_KEY["tie_spacing"].value) + " of seam (from memory)"
 TRIED = 5000  # ways to add up the two largest packs
 
 
@@ -74,10 +74,11 @@ def consumables(batch, people, radii, backed, seams, taped):
         ("tray", "Tray film", liquid_batches, "sheets", "one for each batch of wet-out resin"),
         ("brushes", "Brushes or rollers", liquid_batches, "", "one for each batch of liquid"),
         ("blanks", "Spreader blanks", radii, "", "one for each cove radius, to the millimetre"),
-        ("backing", "Backing tape", ceiling(backed * 1.1), "m", "behind every gap, and a tenth more"),
-        ("ties", "Ties", ceiling(seams / 0.15), "", TIES_EVERY),
-        ("abrasive", "Abrasive sheets", ceiling(taped / 0.5) if taped else 0, "", "one for {0.5 m2} of tape "
-         "(from memory)"),
+        ("backing", "Backing tape", ceiling(backed * (1 + BY_KEY["backing"].value)), "m",
+         "behind every gap, and " + fraction(BY_KEY["backing"].value) + " more"),
+        ("ties", "Ties", ceiling(seams / BY_KEY["tie_spacing"].value), "", TIES_EVERY),
+        ("abrasive", "Abrasive sheets", ceiling(taped / BY_KEY["abrasive"].value) if taped else 0, "",
+         "one for " + braces("m2", BY_KEY["abrasive"].value) + " of tape (from memory)"),
         ("cartridges", "Respirator filters", people, "sets", "one for each person; vapour and dust are different "
          "filters, see Safety"),
     )

@@ -2,18 +2,16 @@
 from .marks import COMMON, MEMORY
 
 # id, label, mark, typed text of the record's fields
-ROOMS = (
-    ("shed", "Shed, {6 m} by {3.5 m} by {2.4 m}", COMMON, (
-        ("name", "Shed"), ("length", "6 m"), ("width", "3.5 m"), ("height", "2.4 m"))),
-    ("garage", "Garage, {6 m} by {6 m} by {2.5 m}", COMMON, (
-        ("name", "Garage"), ("length", "6 m"), ("width", "6 m"), ("height", "2.5 m"))),
-    ("tent", "Tent over the boat, {8 m} by {3 m} by {2.5 m}", COMMON, (
-        ("name", "Tent"), ("length", "8 m"), ("width", "3 m"), ("height", "2.5 m"))),
-)
-FANS = (
-    ("small", "Window fan, {240 m3/h}", MEMORY, (("name", "Window fan"), ("flow", "240 m3/h"))),
-    ("box", "Large fan, {1500 m3/h}", MEMORY, (("name", "Large fan"), ("flow", "1500 m3/h"))),
-)
+ROOMS = tuple([
+    (key, words + ", {" + length + "} by {" + width + "} by {" + height + "}", COMMON,
+     (("name", name), ("length", length), ("width", width), ("height", height)))
+    for key, words, name, length, width, height in (
+        ("shed", "Shed", "Shed", "6 m", "3.5 m", "2.4 m"),
+        ("garage", "Garage", "Garage", "6 m", "6 m", "2.5 m"),
+        ("tent", "Tent over the boat", "Tent", "8 m", "3 m", "2.5 m"))])
+FANS = tuple([(key, name + ", {" + flow + "}", MEMORY, (("name", name), ("flow", flow))) for key, name, flow in (
+    ("small", "Window fan", "240 m3/h"),
+    ("box", "Large fan", "1500 m3/h"))])
 
 # key, label, air changes per hour that can be counted on without a fan, mark, source
 DRAUGHTS = (

@@ -2,6 +2,7 @@
 
 The product's own safety data sheet decides: these are reminders of what it usually says.
 """
+from .losses import BY_KEY
 from .marks import COMMON, MEMORY, PUBLISHED
 
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
@@ -65,11 +66,12 @@ MOMENT = (
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON, ""),
 )
 
+RUNS_AWAY = 373.15  # K
 # name, value, unit, mark, source: from where on a caution of the moment stands (SI)
 FROM = (
     ("mass in one cup that is big", 0.3, "kg", MEMORY, ""),
     ("mass in one cup that is big on a warm day", 0.15, "kg", MEMORY, ""),
-    ("peak of a pot that runs away", 373.15, "K", MEMORY, ""),
+    ("peak of a pot that runs away", RUNS_AWAY, "K", MEMORY, ""),
     ("mass whose peak is told at the least", 0.03, "kg", MEMORY, ""),
     ("air that is warm", 301.15, "K", MEMORY, ""),
     ("air that is cold", 285.15, "K", MEMORY, ""),
@@ -77,7 +79,7 @@ FROM = (
     ("usable time that is short", 600.0, "s", MEMORY, ""),
     ("air changes that are few", 2 / 3600, "1/s", MEMORY, ""),
     ("room that is small", 30.0, "m3", MEMORY, ""),
-    ("putty that is thick", 0.012, "m", MEMORY, ""),
+    ("putty that is thick", BY_KEY["one_pass"].value, "m", MEMORY, ""),
 )
 TABLES = (
     ("Cautions that always stand", STANDING, (1,), (2,)),

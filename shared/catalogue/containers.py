@@ -1,5 +1,9 @@
 """Where a mix waits, and what it sheds its heat through. From memory, each with its plausible range behind it."""
+from . import cure_times, glass
+from .cautions import RUNS_AWAY
 from .marks import COMMON, MEMORY
+
+TOO_HOT = 333.15  # K
 
 # kind, label, help, shape factor of the inner resistance [-], resistance of the wall [m2 K/W], a pot (True) or laid out
 # Inner resistance from the mean of the matter to its surface, heat made evenly, over lambda: slab (V/A)/3,
@@ -24,7 +28,7 @@ MATTER = (
     ("filler_density", 2000.0, 200.0, 2600.0, MEMORY),  # kg/m3
     ("wood", 0.13, 0.10, 0.17, MEMORY),  # conductivity of plywood across the plies, W/(m K)
     ("bench", 0.08, 0.04, 0.15, MEMORY),  # resistance of a wooden bench under cup or tray, m2 K/W
-    ("glass_share", 0.45, 0.38, 0.55, MEMORY),  # of wet tape, by mass
+    ("glass_share",) + glass.FOR_BUYING,  # of wet tape, by mass
 )
 # value, label, heat given to the air, convection and radiation together [W/(m2 K)], least, most, mark
 AIR = (
@@ -33,15 +37,15 @@ AIR = (
 )
 # how the mix cures, where the label's times alone cannot tell: name, value, least, most, mark
 CURE = (
-    ("energy", 55000.0, 45000.0, 65000.0, MEMORY),  # J/mol; published values for primary amines lie in this range
+    ("energy",) + cure_times.ENERGY,  # J/mol; published values for primary amines lie in this range
     ("uncatalysed", 0.06, 0.02, 0.2, MEMORY),  # k1 / k2: a film then lasts about 3 times as long as 100 g in a cup
-    ("too_hot", 333.15, 323.15, 343.15, COMMON),  # K; a pot too hot to hold is at its end, however thin
+    ("too_hot", TOO_HOT, 323.15, 343.15, COMMON),  # K; a pot too hot to hold is at its end, however thin
     ("usable_conversion", 0.30, 0.2, 0.4, MEMORY),  # half of the way to the gel: several times as thick
 )
 # from this peak [K] on: what it does, mark
 HOT = (
-    (333.15, "It gets too hot to hold and softens the cup", COMMON),
-    (373.15, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
+    (TOO_HOT, "It gets too hot to hold and softens the cup", COMMON),
+    (RUNS_AWAY, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
 )
 HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that "
            "burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. "

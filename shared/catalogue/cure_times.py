@@ -3,10 +3,12 @@
 Hours at 20 to 25 degC. A window that opens is counted as at 25 degC, the late reading; one that closes as at 20, the
 early one.
 """
-from .marks import COMMON, MEMORY
+from .marks import COMMON, JUDGED, MEMORY
 
 OPENS_AT, CLOSES_AT = 298.15, 293.15  # K
 ENERGY = (55000.0, 45000.0, 65000.0, MEMORY)  # J/mol: value, least, most
+FULL = 168  # h
+POINTS_GAP = (12 * 3600.0, JUDGED)  # s: between two typed temperatures, more is a gap
 
 # name, label, (fast, medium, slow) [h], whether it closes a window, what to look for, mark
 STAGES = (
@@ -22,7 +24,8 @@ STAGES = (
     ("turn", "Turn the hull", (24, 24, 48), False, "the witness puck is hard; held at bulkheads, not at a fresh seam",
      MEMORY),
     ("light", "Load it lightly", (24, 24, 48), False, "the witness puck is hard", MEMORY),
-    ("full", "Full strength", (168, 168, 168), False, "5 to 7 days are usual; the longer counts", MEMORY),
+    ("full", "Full strength", (FULL, FULL, FULL), False, "5 to {} days are usual; the longer counts".format(FULL // 24),
+     MEMORY),
 )
 # the hours at which a day is coldest and warmest [s after midnight], mark
 COLDEST, WARMEST, DAY_MARK = 5 * 3600.0, 15 * 3600.0, COMMON

@@ -2,11 +2,16 @@
 
 A builder's own weighed batches go before these (see calibration.py), a maker's sheet before both.
 """
-from .marks import MEMORY
+from .marks import JUDGED, MEMORY
 
 DOSE_SPREAD = 0.30  # of any dose in the table, from memory
-AIR = 0.05  # share of a putty's volume that stirring leaves in it (0.02 to 0.10), from memory
+AIR, AIR_RANGE = 0.05, (0.02, 0.10)  # share of a putty's volume that stirring leaves in it; least and most, from memory
 PACKING = 0.62  # share by volume at which hollow spheres touch: no liquid is left between them, from memory
+SPHERE_PACKING = (0.64, 0.58, 0.64)  # of spheres stirred in: value, least, most
+SURE = 2  # the remembered yield stresses may be half: so many times what statics asks for is wanted
+BATCH_DEVIATION = 0.10  # how differently the same putty is tapped from batch to batch
+BATCH_WORTH = 4  # how many batches that judgement is worth against the scatter seen
+STANDS_OUT = 3.0  # deviations from the middle of the batches
 
 # key, name by what it does on a stick, the trade's word, yield stress [Pa] (from memory, half to double)
 STIFFNESSES = (
@@ -46,6 +51,12 @@ TABLES = (
     ("Stiffness of a putty, yield stress", tuple([(told, stress, "Pa", MEMORY) for _, told, _, stress in STIFFNESSES]),
      (0,), (1, 2)),
     ("Putty", (("Any dose in the table, give or take", DOSE_SPREAD, "%", MEMORY),
-               ("Air that stirring leaves in it", AIR, "%", MEMORY),
-               ("Hollow spheres touch at, by volume", PACKING, "%", MEMORY)), (0,), (1, 2)),
+               ("Air that stirring leaves in it", (AIR,) + AIR_RANGE, "%", MEMORY),
+               ("Hollow spheres touch at, by volume", PACKING, "%", MEMORY),
+               ("Spheres stirred in pack to, by volume", SPHERE_PACKING, "%", MEMORY),
+               ("Stiffer than it must be, to be safe", SURE, "times", JUDGED)), (0,), (1, 2)),
+    ("Own batches of putty", (
+        ("How differently the same putty is tapped, standard deviation", BATCH_DEVIATION, "%", JUDGED),
+        ("Batches that this judgement is worth", BATCH_WORTH, "", JUDGED),
+        ("Batch stands out from, in standard deviations", STANDS_OUT, "times", JUDGED)), (0,), (1, 2)),
 )

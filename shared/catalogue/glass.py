@@ -9,7 +9,6 @@ FIBRE_DENSITY, FIBRE_MARK = 2560.0, MEMORY  # kg/m3
 FOR_BUYING = (0.45, 0.38, 0.55, MEMORY)
 SKILLED = (0.50, 0.38, 0.55, MEMORY)
 EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
-FLAT_FROM = 160.0  # degrees: from here on flat tape alone, common practice
 # rolls as they come: id, label, mark, typed text of the record's fields
 ROLLS = (
     ("tape", "Tape, {75 mm}, {300 g/m2}", COMMON, (("name", "Tape 75"), ("of", "tape"), ("width", "75 mm"),

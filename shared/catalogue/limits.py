@@ -1,9 +1,17 @@
-"""Limits that a verdict rests on. The label's own figure goes before them."""
-from .marks import MEMORY
+"""Limits of a mixing ratio. The label's own figure goes before them."""
+from .marks import JUDGED, MEMORY
 
-AIM, STOP = 0.02, 0.05
-# name, value, mark
-LIMITS = (
-    ("aim", AIM, MEMORY),  # a ratio error up to this is good, of the hardener
-    ("stop", STOP, MEMORY),  # one above this is too much
+AIM, STOP = 0.02, 0.05  # of the hardener
+WRONG_WAY = 1.25  # hardener parts to resin parts
+LIGHTEST, HEAVIEST = 0.6, 1.6  # density of one part to that of the first
+
+# title, rows: what, value, unit, mark
+TABLES = (
+    ("Ratio error, of the hardener", (
+        ("Good up to", AIM, "%", MEMORY),
+        ("Too much from", STOP, "%", MEMORY)), (0,), (1, 2)),
+    ("Ratio of a label that is asked back", (
+        ("More hardener than resin, from", WRONG_WAY, "times", JUDGED),
+        ("Density of a part to the first, where two ratios give it, least", LIGHTEST, "times", JUDGED),
+        ("Density of a part to the first, where two ratios give it, most", HEAVIEST, "times", JUDGED)), (0,), (1, 2)),
 )

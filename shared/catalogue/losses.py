@@ -26,6 +26,9 @@ LOSSES = (
     Fact("putty_density", "putty for a cove, air in it", 1100.0, 1050.0, 1200.0, "kg/m3", MEMORY),
     Fact("resin_density", "resin and hardener, mixed", 1110.0, 1080.0, 1150.0, "kg/m3", MEMORY),
     Fact("filler", "filler to epoxy for a cove, wood flour", 0.38, 0.27, 0.49, "", MEMORY),
+    Fact("reach", "longest piece of tape that one pair of arms lays", 2.5, 2.5, 2.5, "m", MEMORY),
+    Fact("abrasive", "tape that one abrasive sheet does", 0.5, 0.5, 0.5, "m2", MEMORY),
+    Fact("backing", "backing tape, spare", 0.1, 0.1, 0.1, "", MEMORY),
     Fact("tie_spacing", "between the ties", 0.150, 0.100, 0.250, "m", MEMORY),
 )
 BY_KEY = dict([(row.key, row) for row in LOSSES])

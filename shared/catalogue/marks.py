@@ -1,4 +1,4 @@
 """Where a fact comes from, in the words the screen shows."""
 
 PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
-LABEL, OWN = "from the label", "your own figure"
+JUDGED, LABEL, OWN = "own judgement", "from the label", "your own figure"

@@ -2,7 +2,7 @@
 
 Position factors multiply the rate: slower where the seam stands or hangs.
 """
-from .marks import MEMORY
+from .marks import JUDGED, MEMORY
 
 # name, label, rate [m/min], least, most, mark
 RATES = (
@@ -28,4 +28,17 @@ POSITIONS = (
 MIXING = (
     ("mix_putty", "Mixing and bagging putty", 6, 5, 9, MEMORY),
     ("mix_wet", "Mixing wet-out resin", 3, 2, 4, MEMORY),
+)
+
+# of taps and of what is learned from them
+AT_ONCE = 30.0  # s: two steps tapped nearer together were not timed
+BEHIND = 1.2  # times: the tape was this much behind the cove at the end, so its hand has not waited
+FAR = 4.0  # times: a step that was tapped late, or two tapped at once
+DEVIATION = 0.2  # how differently the same hands work from batch to batch, the whole minute of a tap in it
+# name, value, unit, mark
+LEARNING = (
+    ("at_once", AT_ONCE, "s", JUDGED),
+    ("behind", BEHIND, "times", JUDGED),
+    ("far", FAR, "times", JUDGED),
+    ("deviation", DEVIATION, "%", JUDGED),
 )

@@ -8,20 +8,13 @@ from .marks import MEMORY
 DENSITIES = "1.15 : 0.98 g/mL"
 
 # id, label, mark, typed text of the record's fields
-SYSTEMS = (
-    ("1-1", "1 : 1 by volume", MEMORY, (
-        ("name", "One to one"), ("by_volume", "1 : 1"), ("densities", DENSITIES), ("speed", "medium"),
-        ("pot_time", "30 min"), ("pot_mass", "100 g"), ("pot_temperature", "25 °C"))),
-    ("2-1", "2 : 1 by volume", MEMORY, (
-        ("name", "Two to one"), ("by_volume", "2 : 1"), ("densities", DENSITIES), ("speed", "medium"),
-        ("pot_time", "30 min"), ("pot_mass", "100 g"), ("pot_temperature", "25 °C"))),
-    ("3-1", "3 : 1 by volume", MEMORY, (
-        ("name", "Three to one"), ("by_volume", "3 : 1"), ("densities", DENSITIES), ("speed", "medium"),
-        ("pot_time", "30 min"), ("pot_mass", "100 g"), ("pot_temperature", "25 °C"))),
-    ("4-1", "4 : 1 by volume", MEMORY, (
-        ("name", "Four to one"), ("by_volume", "4 : 1"), ("densities", DENSITIES), ("speed", "fast"),
-        ("pot_time", "15 min"), ("pot_mass", "100 g"), ("pot_temperature", "25 °C"))),
-    ("5-1", "5 : 1 by volume", MEMORY, (
-        ("name", "Five to one"), ("by_volume", "5 : 1"), ("densities", DENSITIES), ("speed", "slow"),
-        ("pot_time", "45 min"), ("pot_mass", "100 g"), ("pot_temperature", "25 °C"))),
-)
+SYSTEMS = tuple([
+    (key, ratio + " by volume", MEMORY, (
+        ("name", name), ("by_volume", ratio), ("densities", DENSITIES), ("speed", speed),
+        ("pot_time", pot_time), ("pot_mass", "100 g"), ("pot_temperature", "25 °C")))
+    for key, name, ratio, speed, pot_time in (
+        ("1-1", "One to one", "1 : 1", "medium", "30 min"),
+        ("2-1", "Two to one", "2 : 1", "medium", "30 min"),
+        ("3-1", "Three to one", "3 : 1", "medium", "30 min"),
+        ("4-1", "Four to one", "4 : 1", "fast", "15 min"),
+        ("5-1", "Five to one", "5 : 1", "slow", "45 min"))])

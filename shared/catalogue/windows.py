@@ -1,6 +1,8 @@
 """How long a mix can be used, as multiples of the pot life of 100 g. From memory: label and own timings go first."""
 from .marks import COMMON, MEMORY
 
+HUNDRED = 0.1  # kg; the mass whose pot life the other windows are multiples of
+
 # name, value, least, most, mark
 WINDOWS = (
     ("soft", 2.0, 1.5, 2.5, MEMORY),  # a bead of putty on wood, times the pot life of 100 g

@@ -1,7 +1,7 @@
 """Cure: from the system and the coming temperatures to when a seam may be peeled, coated, sanded, turned and loaded."""
 from collections import namedtuple
 
-from ..catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, STAGES
+from ..catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, POINTS_GAP, STAGES
 from ..equations.kinetics import rate_factor
 from ..equations.maturity import LONGEST, between_points, equivalent_age, reached, through_days
 from ..equations.rounding import DOWN, UP, shown, to_step
@@ -15,7 +15,7 @@ from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
 from .cure_lines import STEP, say
 
-GAP = 12 * 3600.0  # s; between two typed points, more is a gap (own judgement)
+GAP = POINTS_GAP[0]
 FOLD = "Cure: the temperature to come"
 # name, (fast, medium, slow) [h], whether it closes a window; told only where a label gives it: nothing is remembered
 HANDLE = ("handle", (), False)

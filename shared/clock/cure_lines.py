@@ -1,11 +1,11 @@
 """Cure lines: what is said of when a seam may be coated, peeled, sanded, turned and loaded."""
-from ..catalogue.cure_times import OPENS_AT, STAGES
+from ..catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, STAGES
 from ..forms.clock_times import clock_text
 from ..forms.declared import Found, Values
 from ..things.lowest_temperature import lowest_mark
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, shown, small, to_step
-from ..words.units import told
+from ..words.numbers import DOWN, UP, bare, shown, small, to_step
+from ..words.units import braces, told
 
 STEP = 1800.0  # s; in which windows are told
 LABELS = dict([(row[0], row[1]) for row in STAGES], handle="Handle it")
@@ -21,8 +21,9 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("day_counts", "The first 24 h count as", found.day_counts, "s",
                       shown(found.day_counts / 3600, 1, DOWN) + " h", rank=MORE,
                       rough="at " + told(OPENS_AT, "degC", units, places=0)
-                            + ", activation energy 55 kJ/mol from memory; the hours above count 45 to 65, openings "
-                              "by the later and closings by the earlier of them"))
+                            + ", activation energy {} kJ/mol from memory; the hours above count {} to {}, openings "
+                              "by the later and closings by the earlier of them".format(
+                                  *[bare(one / 1000, 1) for one in ENERGY[:3]])))
     lines.append(words("counted", "Where the hours come from", _from_where(found.labelled, values["system"], units)
                        + " A witness puck tells the truth.", rank=MORE))
     if found.held is not None:
@@ -33,7 +34,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 
 def _from_where(labelled: tuple, system: dict, units: str) -> str:
-    text = "For a " + system["speed"] + " hardener at {20 to 25 degC}, from memory."
+    text = "For a " + system["speed"] + " hardener at " + braces("degC", CLOSES_AT, OPENS_AT) + ", from memory."
     if not system["speed"]:
         text = "not known: choose the hardener's speed, and typical hours are told."
     if not labelled:

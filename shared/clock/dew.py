@@ -1,16 +1,13 @@
 """Dew: whether water settles on the seam now or in the night, and what to do about blush, in its order."""
 from collections import namedtuple
 
-from ..equations.dewpoint import MARGIN, dew_point, margin
+from ..catalogue.damp import DAMP, MARGIN, METER_OFF, SKY
+from ..equations.dewpoint import dew_point, margin
 from ..equations.rounding import UP, to_step
 from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
 from .dew_lines import say
-
-DAMP = 0.85  # relative humidity often named beside the 3 degC, from memory
-SKY = 3.0  # K a surface under the open night sky may be below the air, from memory (1 to 6)
-METER_OFF = 1.0  # K that a hygrometer's error may move the dew point by, from memory
 
 FOLD = "Dew and the night"
 
@@ -52,7 +49,7 @@ def reckon(values: Values) -> "DewResult | None":
     surface = air if values["surface"] is None else values["surface"]
     dew, now = dew_point(air, humidity), margin(surface, air, humidity)
     near = now < MARGIN - 1e-9
-    night = _night(values["night"], SKY if values["sky"] == "open" else 0.0, dew)
+    night = _night(values["night"], SKY[0] if values["sky"] == "open" else 0.0, dew)
     return DewResult(dew, now, near, not now > 0, humidity > DAMP, MARGIN, METER_OFF, night,
                      near or (night is not None and night.near))
 

@@ -1,4 +1,5 @@
 """Dew lines: what is said of the margin above the dew point, and of blush."""
+from ..catalogue.damp import DAMP
 from ..forms.declared import Found, Values
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, shown, to_step
@@ -30,8 +31,8 @@ def say(found: "Found | None", values: Values) -> list[Line]:
                            + " above the dew point, or wait; a burning gas heater makes it worse, it gives off water.",
                            rank=WARN))
     if found.damp:
-        lines.append(words("humid", "Damp air", "Above 85% many hardeners blush however warm the surface is.",
-                           rank=WARN, rough="from memory"))
+        lines.append(words("humid", "Damp air", "Above " + shown(DAMP * 100) + "% many hardeners blush however warm "
+                           "the surface is.", rank=WARN, rough="from memory"))
     lines.append(line("dew_point", "Dew point", found.dew_point, "K",
                       told(found.dew_point, "degC", units, UP, places=1), rough="of this air; rounded up"))
     return lines + _night(found.night, units) + _blush(found.in_danger)

@@ -8,11 +8,11 @@ has passed, and what of it is in doubt, is decided here.
 
 from collections import namedtuple
 
+from ..catalogue.pots import AWAY
+from ..catalogue.pots import CLOCKS_APART as APART
 from ..forms.declared import Values
 from ..forms.inputs import Choice, Number
 
-APART = 2.0  # s; two clocks of one phone that differ by more were changed
-AWAY = 30.0  # s; a page that nobody saw for longer was closed, not loaded anew (own judgement)
 FUTURE = 4102444800.0  # s; the year 2100
 YES = (("no", "no"), ("yes", "yes"))
 

@@ -1,7 +1,9 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from math import pi
 
-from ..catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT
+from ..catalogue.containers import AIR, CONTAINERS, HOT, HOT_POT, MATTER
+from ..catalogue.cure_times import ENERGY
+from ..catalogue.pots import HARDLY_ABOVE, SIZES, TIMES_APART
 from ..forms import links
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
@@ -9,13 +11,13 @@ from ..things.lowest_temperature import least_warmth
 from ..things.own_timings import MOST, timings_text
 from ..things.records import SYSTEM
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
-from ..words.numbers import DOWN, shown, small, to_step
-from ..words.units import told
+from ..words.numbers import DOWN, bare, shown, small, to_step
+from ..words.units import braces, told
 from . import pot_start
 from .heat_drawing import curves
 from .heat_found import found, largest_batch
 from .heat_model import container_mix, timings_of, tray_layer
-from .pot_heat import CONTAINER_ROWS
+from .pot_heat import CONTAINER_ROWS, MATTER_VALUES
 from .usable import contradictions
 from .usable_lines import meaning, peak_text, questions, rule_text
 
@@ -23,9 +25,14 @@ USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
 MORE_FOLD = "Warm resin, filler, a wanted time"
 GOOD_COUNTS = "counts for this pot and easier ones only"
-APART = 0.25  # facts that the calibration cannot bring nearer than this are questioned (own judgement)
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
+HEAT_RANGE = MATTER[0][2:4]  # of an epoxide group
+
+
+def _mm(name):
+    return float(bare(SIZES[name] * 1000, 3))
+
 
 SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
 INPUTS = (
@@ -40,18 +47,20 @@ INPUTS = (
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
            help="When it is mixed. Left empty: as the air.", fold=MORE_FOLD),
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
-           help="Of the whole weight. Left empty: none; in wet tape 45% glass (from memory).", fold=MORE_FOLD),
+           help="Of the whole weight. Left empty: none; in wet tape " + bare(MATTER_VALUES["glass_share"] * 100, 1)
+           + "% glass (from memory).", fold=MORE_FOLD),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
            help="The largest batch that does is told.", fold=MORE_FOLD),
     Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, optional=True, fold=SIZE_FOLD,
            help="Left empty: as wide as it is full."),
-    Number("bag_width", "Bag, thickness when full", unit="mm", low=10, high=200, default=60, fold=SIZE_FOLD),
-    Number("tray_length", "Tray, length", unit="mm", low=50, high=2000, default=300, fold=SIZE_FOLD),
-    Number("tray_width", "Tray, width", unit="mm", low=50, high=1000, default=200, fold=SIZE_FOLD),
-    Number("radius", "Cove, radius", unit="mm", low=3, high=100, default=12, fold=SIZE_FOLD),
-    Number("panel", "Panel thickness", unit="mm", low=1, high=50, default=6, fold=SIZE_FOLD),
-    Number("tape_width", "Tape width", unit="mm", low=20, high=500, default=75, fold=SIZE_FOLD),
-    Number("film", "Film thickness", unit="mm", low=0.05, high=5, default=0.3, fold=SIZE_FOLD),
+    Number("bag_width", "Bag, thickness when full", unit="mm", low=10, high=200, default=_mm("bag_width"),
+           fold=SIZE_FOLD),
+    Number("tray_length", "Tray, length", unit="mm", low=50, high=2000, default=_mm("tray_length"), fold=SIZE_FOLD),
+    Number("tray_width", "Tray, width", unit="mm", low=50, high=1000, default=_mm("tray_width"), fold=SIZE_FOLD),
+    Number("radius", "Cove, radius", unit="mm", low=3, high=100, default=_mm("radius"), fold=SIZE_FOLD),
+    Number("panel", "Panel thickness", unit="mm", low=1, high=50, default=_mm("panel"), fold=SIZE_FOLD),
+    Number("tape_width", "Tape width", unit="mm", low=20, high=500, default=_mm("tape_width"), fold=SIZE_FOLD),
+    Number("film", "Film thickness", unit="mm", low=0.05, high=5, default=_mm("film"), fold=SIZE_FOLD),
     Choice("moving", "Air around it", tuple([(row[0], row[1]) for row in AIR]), fold=SIZE_FOLD),
     Group("timings", "Own timings of this system", (
         Choice("said", "It was", (("stiffening", "stiffening"), ("good", "still good"), ("gone", "gone"))),
@@ -154,8 +163,9 @@ def _cold(values):
 def _peak(values, all_of_it):
     run, units = all_of_it.run, values["units"]
     peak = to_step(run.peak, 0.01)
-    if peak <= max(values["air"], run.points[0][1]) + 3:
-        return [line("peak", "Hottest, expected", peak, "K", "hardly above the air", rough="within {3 K} of it")]
+    if peak <= max(values["air"], run.points[0][1]) + HARDLY_ABOVE:
+        return [line("peak", "Hottest, expected", peak, "K", "hardly above the air",
+                     rough="within " + braces("K", HARDLY_ABOVE) + " of it")]
     lines = [line("peak", "Hottest, expected", peak, "K", peak_text(peak, units), rough="if it stays in the container; "
                   "rounded up; the middle gets hotter, by up to a quarter of the rise")]
     found_hot = [row for row in HOT if peak >= row[0]]
@@ -242,7 +252,8 @@ def _reasons(values, all_of_it):
                       rough="a cautious bound: its fastest rate, no resin used up"))
     heat = container_mix(values)[0]
     lines.append(line("heat", "Heat in the mix", heat, "J/kg", shown(heat / 1000, 0) + " J/g", rank=MORE,
-                      rough="of mixed resin; from the ratio and the equivalent weight, 100 to 118 kJ/mol from memory"))
+                      rough="of mixed resin; from the ratio and the equivalent weight, {} to {} kJ/mol from "
+                            "memory".format(*[bare(one / 1000, 1) for one in HEAT_RANGE])))
     return lines
 
 
@@ -262,14 +273,15 @@ def _facts(values, all_of_it):
         if row["said"] == "good":
             lines.append(words("fact_" + str(place + 1), "Own timing " + str(place + 1), GOOD_COUNTS, rank=MORE))
     apart = [share for name, share in all_of_it.calibration.misses
-             if name in NAMES and (share > 1 + APART or share < 1 / (1 + APART))]
+             if name in NAMES and (share > 1 + TIMES_APART or share < 1 / (1 + TIMES_APART))]
     if apart:
         lines.append(words("facts_apart", "Do these times belong together?", "One mix cannot have them all: they are "
-                           "more than " + shown(APART * 100, 0) + "% apart. Look again at the minutes, mass and "
+                           "more than " + shown(TIMES_APART * 100, 0) + "% apart. Look again at the minutes, mass and "
                            "temperature of each. Your own timings count first.", rank=ASK))
     energy = all_of_it.calibration.rates.grown_energy
     lines.append(line("energy", "Activation energy", energy, "J/mol", shown(energy / 1000, 0) + " kJ/mol", rank=MORE,
-                      rough="kept between 45 and 65, where published values lie; 55 where the times leave it open"))
+                      rough="kept between {1} and {2}, where published values lie; {0} where the times leave it "
+                            "open".format(*[bare(one / 1000, 1) for one in ENERGY[:3]])))
     if all_of_it.from_memory:
         lines.append(words("from_memory", "These times are nobody's label", "The pot life of this built-in system is "
                            "from memory. Type the one on your own label, with its mass and temperature.", rank=ASK))

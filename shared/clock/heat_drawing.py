@@ -1,11 +1,12 @@
 """Heat figure: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
+from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
 from ..words.numbers import DOWN, UP, shown, to_step
 from ..words.units import from_si, to_si, told, unit_for
 
 WIDTH, HEIGHT = 320, 200
 LEFT, RIGHT, TOP, BOTTOM = 36, 8, 12, 28
-MOST = 423.15  # K; the drawing ends here: a pot smokes before, and a figure would say more than is known
+MOST = MOST_PEAK  # the drawing ends here
 TICKS = (5, 10, 15, 20, 30, 60, 120, 240, 480, 720, 1440, 2880, 5760, 11520)  # min
 
 

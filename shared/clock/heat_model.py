@@ -2,15 +2,17 @@
 from collections import namedtuple
 from math import pi
 
-from ..equations.calibrate_heat import ABOUT, AT_MOST, FILM, LABEL, OWN, Calibration, Fact, calibrated
+from ..catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES
+from ..catalogue.windows import HUNDRED
+from ..equations.calibrate_heat import ABOUT, AT_MOST, Calibration, Fact, calibrated
 from ..equations.integrate import Pot
 from ..equations.kinetics import fastest_rate, rate_factor
-from ..equations.quick_rule import HUNDRED, REFERENCE, RULE, by_ranges, film_time, ranges
+from ..equations.quick_rule import REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
 from ..forms.declared import Values
 from ..forms.memo import memo_of
 from ..mix import ratio
-from .pot_heat import MATTER_VALUES, SIZES, filled_density, mix_heat, pot, thickness
+from .pot_heat import MATTER_VALUES, filled_density, mix_heat, pot, thickness
 
 OWN_POT, LABEL_POT = "own", "label"  # whose pot the quick rule starts from
 FILM_LABEL, FILM_POT, BEAD_POT, TRAY_POT, BY_MASS = "film_label", "film", "bead", "tray", "mass"
@@ -28,15 +30,15 @@ def facts(values: Values) -> "tuple[Fact, ...]":
     if system["pot_time"] is not None:
         at = system["pot_temperature"]
         rows.append(Fact("pot", pot("cup", system["pot_mass"], SIZES, mix, 0.0, at, at), at, system["pot_time"], ABOUT,
-                         LABEL))
+                         LABEL_DOUBT))
     if system["film_time"] is not None:
-        rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM))
+        rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT))
     for row in timings_of(values):
         if row["said"] not in SAID:
             continue
         glass = MATTER_VALUES["glass_share"] if row["in"] == "roll" else 0.0
         vessel = pot(row["in"], row["mass"], SIZES, mix, glass, row["at"], row["at"])
-        rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN))
+        rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN_DOUBT))
     return tuple(rows)
 
 

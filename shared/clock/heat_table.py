@@ -5,12 +5,13 @@ factor apart, the logarithms are joined by straight lines, and a little is taken
 """
 from math import exp, floor, log
 
+from ..catalogue.pots import SIZES
 from ..equations.calibrate_heat import usable_time
 from ..equations.integrate import Pot, Rates
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from .heat_model import calibration_of, facts, mixed_resin
-from .pot_heat import SIZES, pot
+from .pot_heat import pot
 
 PER_MASS = 2 / log(2)  # two masses for each doubling
 BEND = 0.985  # of the joined lines; they lie above the true curve by less than 1.5 % (tested)

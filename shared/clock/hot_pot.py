@@ -3,12 +3,13 @@ from math import exp, log
 
 from ..catalogue.cautions import FROM
 from ..catalogue.containers import HOT
+from ..catalogue.pots import SIZES
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, facts, mixed_resin
-from .pot_heat import SIZES, pot
+from .pot_heat import pot
 from .usable import known
 
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
@@ -65,7 +66,7 @@ def _largest_below(over) -> float:
 def largest_pot(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
                 sizes: dict = SIZES, moving: str = "still", timings=()) -> float:
     """The largest mass that a plan puts into one container, to be used up in time [kg]: what stays calm there even when
-    it is forgotten, and otherwise what the trade does not call a big pot (from memory): 300 g, on a warm day 150 g.
+    it is forgotten, and otherwise what the trade does not call a big pot (from memory), on a warm day or else.
 
     The arguments are those of `largest_calm_mass`. Above the calm mass a pot that is forgotten runs away, so that the
     caution stands all the same.

@@ -10,6 +10,7 @@ from math import floor
 
 from ..catalogue.cautions import STANDING
 from ..catalogue.containers import CONTAINERS as KNOWN
+from ..catalogue.pots import AGAIN, ON_WAY, SOON
 from ..forms.clock_times import DAY, HOURS, clock_text
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Text
@@ -20,9 +21,6 @@ from .elapsed import APART, FUTURE
 from .pot_spans import left_text, span_typed, spoken
 
 CONTAINERS = tuple([row[:2] for row in KNOWN])
-SOON = 180.0  # s; told as the last minutes
-AGAIN = 300.0  # s; after "still good" the pot is looked at again (own judgement)
-ON_WAY = 60.0  # s; a link that is older was not scanned just now, or the two phones' clocks differ (own judgement)
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 
 INPUTS = (

@@ -1,12 +1,12 @@
 """Pot doubt: what a running pot cannot know: a clock was changed, nobody looked, or two phones' clocks differ."""
 
+from ..catalogue.pots import LONG_AGO
 from ..forms import recall
 from ..words.lines import ASK, WARN, line, words
 from ..words.numbers import NEAREST, UP
 from .elapsed import APART
 from .pot_spans import spoken
 
-LONG_AGO = 6 * 3600.0  # s
 SET_IT = " Set what is left below, by the other phone."
 IN_DOUBT = " Take the pot as used up if in doubt."
 EARLIER = " The earlier alarm counts."

@@ -6,6 +6,7 @@ is not in the peak.
 from math import pi
 
 from ..catalogue.containers import AIR, CONTAINERS, MATTER
+from ..catalogue.pots import SIZES  # noqa: F401  (for the examples)
 from ..equations.integrate import Pot
 from ..equations.kinetics import heat_of_mix
 from ..mix.ratio import mixed_density
@@ -13,10 +14,6 @@ from ..mix.ratio import mixed_density
 MATTER_VALUES = {row[0]: row[1] for row in MATTER}
 AIR_VALUES = {row[0]: row[2] for row in AIR}
 CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
-
-# what a container is like where nobody measured it [m]: a cup as wide as it is full, and the sizes the form starts with
-SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width": 0.20, "radius": 0.012,
-         "panel": 0.006, "tape_width": 0.075, "film": 0.0003}
 
 
 def filled_density(filler: float, density: float) -> float:

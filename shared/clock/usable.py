@@ -5,22 +5,21 @@ seen of the system's pots bounds it; of the shorter a share is used, the rest is
 """
 from collections import namedtuple
 
+from ..catalogue.pots import ROUGHLY, SHALLOWER, SIZES
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
 from ..forms.declared import Values
 from .heat_model import calibration_of, container_mix, mixed_resin, pot_of, quick_time, timings_of
-from .pot_heat import SIZES, thickness
+from .pot_heat import thickness
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
-SHALLOWER = 0.75  # a bag for a cup: what was gone bounds it too, to the safe side (own judgement)
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
 RUNS, MOST_RUNS = {}, 64  # (rates, pot): when it is thick [s]
-ROUGHLY = 1.1  # a pot seen stiffening may well have been good a little later than another (own judgement)
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
 # estimates of the end, None where there is none; rule: how the quick one was reckoned, `heat_model.Rule`; by: which of

@@ -1,9 +1,11 @@
 """Usable lines: how long a batch can be used, and what that rests on, in words."""
+from ..catalogue.pots import MOST_PEAK
+from ..catalogue.windows import HUNDRED, WINDOWS
 from ..forms.declared import Found
 from ..things.own_timings import counted_text
 from ..words.lines import ASK, Line, words
-from ..words.numbers import DOWN, UP, capital, shown, to_step
-from ..words.units import told
+from ..words.numbers import DOWN, UP, bare, capital, shown, to_step
+from ..words.units import braces, told
 from .heat_model import BEAD_POT, BY_MASS, FILM_LABEL, FILM_POT, LABEL_POT, OWN_POT, TRAY_POT
 from .usable import BY_GONE, BY_GOOD, GEL, OPEN, WORK
 
@@ -11,14 +13,23 @@ MEANS = {OPEN: "the label's pot life taken as the end", GEL: "when it gels by th
          WORK: "that it can be worked by the label"}
 OWN_TIMING = "your own timing"
 WHOSE = {OWN_POT: OWN_TIMING, LABEL_POT: "the label's pot life"}
-HALVED = ", half as long for each {10 K} warmer"
-RULES = {FILM_LABEL: "the label's film time" + HALVED,
-         FILM_POT: "3.5 times the pot life of {100 g}, from %" + HALVED,
-         BEAD_POT: "2 times the pot life of {100 g}, from %" + HALVED,
+_RULE = {row[0]: row[1] for row in WINDOWS}
+_EXPONENT, _DOUBLING = _RULE["exponent"], _RULE["doubling"]
+WARMER = ", {} for each {{10 K}} warmer".format(
+    "half as long" if _DOUBLING == 2 else bare(_DOUBLING, 2) + " times as short")
+
+
+def _times(window: str) -> str:
+    return bare(_RULE[window], 3) + " times the pot life of " + braces("g", HUNDRED) + ", from %" + WARMER
+
+
+RULES = {FILM_LABEL: "the label's film time" + WARMER,
+         FILM_POT: _times("film"),
+         BEAD_POT: _times("soft"),
          TRAY_POT: "as a cup as thick as this layer, no longer than a film",
-         BY_MASS: "by the cube root of the mass, from %" + HALVED}
+         BY_MASS: ("by the cube root of the mass" if abs(_EXPONENT - 1 / 3) < 1e-9 else
+                   "by the mass to the power of " + bare(_EXPONENT, 2)) + ", from %" + WARMER}
 MOST_ASKED = 2  # contradictions told at once
-MOST_PEAK = 423.15  # K; above it the matter smokes and breaks down, and a figure would say more than is known
 
 
 def rule_text(rule: Found) -> str:

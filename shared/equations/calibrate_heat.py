@@ -20,8 +20,6 @@ ENERGY, LEAST, MOST = CURE_VALUES["energy"][1:4]
 HALF = (MOST - LEAST) / 2
 SPREAD = HALF / sqrt(3)  # standard deviation of an even spread over the range
 
-# how well a fact is trusted, as a relative time: own timings go before the label's
-OWN, LABEL, FILM = 0.05, 0.2, 0.4
 ABOUT, AT_LEAST, AT_MOST = "about", "at least", "at most"
 
 # pot: an integrate.Pot, or None for a film that keeps its temperature [K]; time [s]; kind: as above; doubt [-]

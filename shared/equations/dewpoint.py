@@ -3,7 +3,6 @@ from math import exp, log
 
 ZERO = 273.15
 A, B, FIRST = 17.62, 243.12, 611.2  # Magnus over water, WMO-No. 8: -, degC, Pa
-MARGIN = 3.0  # K above the dew point
 
 
 def saturation_pressure(temperature: float) -> float:

@@ -2,11 +2,10 @@
 from collections import namedtuple
 from math import exp, log, sqrt
 
-# A table that may be 30 % off: a rectangular spread has the standard deviation 0.3 / sqrt(3), JCGM 100:2008, 4.3.7
-DEFAULT_DEVIATION = 0.3 / sqrt(3)
-BATCH_DEVIATION = 0.10  # how differently the same putty is tapped from batch to batch (own judgement)
-BATCH_WORTH = 4  # how many batches that judgement is worth against the scatter seen (own judgement)
-STANDS_OUT = 3.0  # deviations from the middle of the batches from which on one is questioned (own judgement)
+from ..catalogue.fillers import BATCH_DEVIATION, BATCH_WORTH, DOSE_SPREAD, STANDS_OUT
+
+# a table that may be so much off: a rectangular spread has the standard deviation a / sqrt(3), JCGM 100:2008, 4.3.7
+DEFAULT_DEVIATION = DOSE_SPREAD / sqrt(3)
 
 AUTO, ALWAYS, NEVER = "auto", "yes", "no"
 

@@ -1,13 +1,13 @@
 """Pumps: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
 from collections import namedtuple
 
+from ..catalogue.measuring import FURTHEST
 from .rounding import ceiling
 from .weighing import ratio_error
 
 # counts: strokes of each pump; volumes [m3]; error: of the ratio, signed [-]
 Strokes = namedtuple("Strokes", ("counts", "volumes", "error"))
 
-FURTHEST = 1.5  # a batch may grow by half to come into ratio, not more (own judgement)
 MOST_FURTHER = 60  # strokes; with that many a whole one weighs little, and a phone answers at once
 SLACK = 1e-9  # computed volumes differ in their last bits between runtimes
 

@@ -5,7 +5,6 @@ from math import sqrt
 from ..catalogue.windows import WINDOWS
 
 RULE = {row[0]: row[1] for row in WINDOWS}
-HUNDRED = 0.1  # kg; the mass whose pot life the other windows are multiples of
 REFERENCE = 298.15  # K; at this temperature known pots are compared
 
 

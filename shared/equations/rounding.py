@@ -55,3 +55,18 @@ def ceiling(value: float) -> int:
     (3, 4)
     """
     return int(shown(value, 0, UP))
+
+
+def bare(value: float, places: int, toward: str = NEAREST) -> str:
+    """`shown` without noughts behind the last figure that says something.
+
+    >>> bare(75.0, 1), bare(0.25, 2)
+    ('75', '0.25')
+    """
+    text = shown(value, places, toward)
+    if places:
+        while text.endswith("0"):
+            text = text[:-1]
+        if text.endswith("."):
+            text = text[:-1]
+    return text

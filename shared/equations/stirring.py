@@ -1,9 +1,5 @@
 """Mixing: how long to stir."""
-
-STIR_SHORT, STIR_LONG = 120, 180  # s, common practice: up to SMALL, and above it or in the cold
-SMALL = 0.2  # kg, common practice
-DENSEST = 1200.0  # kg/m3, from memory: liquids of no known density are taken for the larger batch, stirred longer
-COLD = 288.15  # K, below which it is stirred longer (own judgement)
+from ..catalogue.measuring import COLD, SMALL, STIR_LONG, STIR_SHORT
 
 
 def stirring_time(mass: float, temperature=None) -> float:

@@ -1,8 +1,6 @@
 """Tape: pieces that a pair of hands can lay, overlapping end to end, staggered from layer to layer."""
 from .rounding import ceiling
 
-MOST = 100  # pieces of one layer that are told one by one (own judgement): 200 m of 2.5 m need 82
-
 
 def count(length: float, reach: float, overlap: float) -> int:
     """How many pieces one layer takes; counted and not laid out, because so many may be too many to be told.

@@ -1,9 +1,9 @@
 """Weighing on one scale: the running readings, their rounding, and how far the ratio can be trusted."""
 from math import sqrt
 
+from ..catalogue.measuring import ALIKE
 from .rounding import DOWN, UP, to_step
 
-ALIKE = 0.1  # of a step; two steps of which neither is nearer by more than this go by the whole (own judgement)
 COVERAGE = 2  # k: about 95 % of cases, JCGM 100:2008, 6.2.1
 
 

@@ -1,6 +1,6 @@
 """Sources: every figure and statement of the catalogue in one table, with its mark and where it comes from."""
 from ..catalogue.hazards import PICTOGRAMS
-from ..catalogue.marks import COMMON, LABEL, MEMORY, OWN, PUBLISHED
+from ..catalogue.marks import COMMON, JUDGED, LABEL, MEMORY, OWN, PUBLISHED
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
 from ..catalogue.titles import ROWS, TITLES
@@ -14,14 +14,14 @@ from .kit import KINDS
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
 MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "rates", "glass",
-           "losses", "limits", "cautions",
+           "losses", "limits", "measuring", "damp", "joints", "pots", "plans", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards", "solvents", "dusts", "airing")
-MARKS = (PUBLISHED, COMMON, MEMORY, LABEL, OWN)
+MARKS = (PUBLISHED, COMMON, MEMORY, JUDGED, LABEL, OWN)
 ALL = "all"
 
 INPUTS = (
     Choice("mark", "Show", ((ALL, "All"), (PUBLISHED, "Published"), (COMMON, "Common practice"),
-                            (MEMORY, "From memory"))),
+                            (MEMORY, "From memory"), (JUDGED, "Own judgement"))),
     Text("find", "Find", help="A word or two: hardener density"),
 )
 CHECKS = ()
@@ -29,9 +29,10 @@ CHECKS = ()
 # unit in the table -> unit on the screen, times, plus
 SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 1000, 0), "kg/eq": ("g/eq", 1000, 0),
          "J/mol": ("kJ/mol", 0.001, 0), "1/s": ("an hour", 3600, 0), "s": ("min", 1 / 60, 0),
+         "hours": ("h", 1 / 3600, 0),
          "kg/m3": ("g/mL", 0.001, 0), "W/(m2 K)": ("W/(m² K)", 1, 0), "m2 K/W": ("m² K/W", 1, 0)}
 # those that a builder's units go for
-OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3"}
+OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3", "m2": "m2"}
 
 
 def _in_own(name, units):
@@ -44,6 +45,7 @@ def _units(units):
     found = dict(SI_UNITS)
     for name in OWN_UNITS:
         found[name] = _in_own(OWN_UNITS[name], units)
+    found["dK"] = found["K"][:2] + (0,)  # a difference of temperatures
     return found
 
 
@@ -101,6 +103,8 @@ def walk(units=METRIC):
                 place = mark_at(row)
                 source = row[place + 1] if place + 1 < len(row) and isinstance(row[place + 1], str) else ""
                 what, unit = WORDED.get((table, _text(row[0])), ("", table_unit))
+                if not what and isinstance(row[0], float):  # a row that is called by its figure
+                    what = _figure(row[:1], table_unit, units)
                 if not what:
                     what = capital(", ".join([KEYED.get(row[one]) or _text(row[one]) for one in label_columns]))
                 if record:
@@ -135,7 +139,7 @@ def _told(row, columns, unit, units):
         item = row[column]
         if isinstance(item, (int, float)):
             figures.append(item)
-        elif (figures and item in UNITS[METRIC]) or item in ("times", "Pa"):
+        elif (figures and item in UNITS[METRIC]) or item in ("times", "Pa", "°"):
             unit = item
         elif isinstance(item, tuple) and isinstance(item[0], (int, float)):
             figures.extend(item)
@@ -157,6 +161,8 @@ def _figure(values, unit, units, scale=""):
         sign, times, plus = "mg/m³", 1e6, 0
     elif "share" in (unit, scale) and values[0] > 0.005:
         sign, times, plus = "%", 100, 0
+    elif "s" in (unit, scale) and values[0] < 60:
+        sign, times, plus = "s", 1, 0
     else:
         known = unit or scale
         sign, times, plus = UNITS[units].get(known, (unit, 1, 0))
@@ -167,7 +173,7 @@ def _figure(values, unit, units, scale=""):
             sign, times, plus = own, from_si(to_si(1.0, known), own), 0
     text = ", ".join([_text(value * times + plus) for value in values])
     if unit and sign:
-        text += sign if sign == "%" else " " + sign
+        text += sign if sign in ("%", "°") else " " + sign
     return text
 
 

@@ -1,7 +1,7 @@
 """Ratio: from a label and one known amount to every part, by weight and by volume."""
 from collections import namedtuple
 
-from ..catalogue.limits import AIM
+from ..catalogue.limits import AIM, WRONG_WAY
 from ..equations.putty import mass_for_putty
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
@@ -43,7 +43,6 @@ Mix = namedtuple("Mix", ("names", "masses", "volumes", "mass", "volume", "densit
 Basis = namedtuple("Basis", ("weight_parts", "volume_parts", "densities"))
 
 NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
-WRONG_WAY = 1.25  # hardener parts to resin parts from which on a ratio is questioned (own judgement)
 
 
 def phr_by_volume(parts: float, resin_density: float, hardener_density: float) -> float:

@@ -2,9 +2,10 @@
 from ..catalogue.limits import AIM, STOP
 from ..equations.weighing import furthest_off, ratio_error
 from ..words.lines import BESIDE, WARN, line
-from ..words.numbers import UP, shown
+from ..words.numbers import UP, bare, shown
 
-ROUGH_AIM = "2% off is good, 5% too much: from memory, the label goes first"
+ROUGH_AIM = "{}% off is good, {}% too much: from memory, the label goes first".format(
+    bare(AIM * 100, 2), bare(STOP * 100, 2))
 
 
 def tolerance(values) -> float:

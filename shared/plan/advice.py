@@ -1,8 +1,12 @@
 """Advice: which limit binds a plan, and what would really help, found by planning anew with that one thing changed."""
 
+from ..catalogue.plans import COOLER, EARLIER, SLOWER
 from ..equations import grouping
 from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, Crew, Windows
 from ..equations.temperature_profile import Profile
+from ..words.numbers import bare
+from ..words.speech import spoken
+from ..words.units import braces
 
 BINDS = (
     (POT, "the putty in the bag", "The bag must be empty before it stiffens."),
@@ -11,9 +15,6 @@ BINDS = (
     (FILM, "the wet-out resin", "The peel ply must be down while the resin on the tape is wet."),
     (SIZE, "the largest mix wanted", "No mix is larger than the largest wanted."),
 )
-COOLER = 5.0  # K
-EARLIER = 7200.0  # s
-SLOWER = 1.5  # times the working times of this hardener
 
 
 def binding(plan):
@@ -69,11 +70,12 @@ def changes(work, times):
     if profile.constant:
         shade = cooler(profile, COOLER)
         shaded = work.changed(profile=shade, windows=times.changed(shade).windows())
-        found.append(("cooler", "Start earlier or move to the shade, {5 K} cooler", shaded, 0.0))
+        found.append(("cooler", "Start earlier or move to the shade, " + braces("K", COOLER) + " cooler", shaded, 0.0))
     else:
-        found.append(("earlier", "Start two hours earlier", work, EARLIER))
+        found.append(("earlier", "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier", work, EARLIER))
     slow = work.changed(windows=slower_hardener(work.windows, SLOWER))
-    found.append(("slower", "A hardener half as slow again", slow, 0.0))
+    how = "half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow"
+    found.append(("slower", "A hardener " + how, slow, 0.0))
     halved = work.changed(windows=two_bags(work.windows))
     bags = "bags" if work.putty[-1] else "cups"
     found.append(("bags", "Two small {} for each mix, or spread in a tray first".format(bags), halved, 0.0))

@@ -1,12 +1,10 @@
 """Laid: what a finished batch of a plan really took, step by step, as the log keeps it."""
-from ..catalogue.rates import RATES
+from ..catalogue.rates import AT_ONCE, BEHIND, RATES
 from ..things.work_rates import paces
 from ..words.numbers import shown
 from .day import EACH_LAYER, OF_PUTTY
 
-AT_ONCE = 30.0  # s; two steps told nearer together were not timed (own judgement)
 TRAY = [row[0] for row in RATES].index("wet")
-BEHIND = 1.2  # times: the tape was this much behind the cove at the end, so its hand has not waited
 
 
 def spans(batch, ends):

@@ -3,6 +3,7 @@
 from collections import namedtuple
 
 from ..catalogue.limits import AIM
+from ..catalogue.plans import MOST_BATCHES, MOST_PARTS, MOST_WORK
 from ..catalogue.rates import POSITIONS, RATES
 from ..clock.hot_pot import largest_pot
 from ..equations import grouping
@@ -20,9 +21,6 @@ from ..words.units import told
 from . import progress
 from .working_times import WorkingTimes
 
-MOST_PARTS = 20
-MOST_WORK = 120  # pieces, once the long ones are cut
-MOST_BATCHES = 60  # of one plan; nobody lays as many in a day (own judgement)
 # most: the largest mix [kg], None: only the time decides; alone: one piece by itself may be more; why: in words
 Limit = namedtuple("Limit", ("most", "alone", "why"))
 TYPED = "at most {}, as you typed"

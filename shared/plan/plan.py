@@ -1,7 +1,11 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
+from ..catalogue.plans import MOST_PIECES
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
+from ..catalogue.windows import HUNDRED, WINDOWS
 from ..clock.heat_model import own_pots, timings_of
+from ..clock.hot_pot import BIG, BIG_WARM
+from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
@@ -10,15 +14,30 @@ from ..forms.remembered import remembered
 from ..mix.ratio import basis
 from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
+from ..words.numbers import bare, fraction
+from ..words.units import braces
 from . import plan_leads, plan_summary, progress, timeline, working_times
 from .day import Plan
 
 TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
-MOST_PIECES = 60
-MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; {300 g}, "
-             "{150 g} where it is warm (from memory), more where it stays calm.")
+MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; "
+             + braces("g", BIG) + ", " + braces("g", BIG_WARM)
+             + " where it is warm (from memory), more where it stays calm.")
 FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
                for one in range(1, plan_summary.MOST_TOLD + 1)])
+
+WINDOW = {row[0]: row for row in WINDOWS}
+AT = braces("degC", REFERENCE)
+
+
+def _range(name):
+    return [bare(one, 3) for one in WINDOW[name][2:4]]
+
+
+def _times(name):
+    """Where a window comes from that nobody types."""
+    return "{} times the pot life of {} (from memory, {} to {}).".format(
+        bare(WINDOW[name][1], 3), braces("g", HUNDRED), *_range(name))
 
 
 def _rate(row):
@@ -70,17 +89,19 @@ INPUTS = (
         remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
         remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
         remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
-        Number("soft", "Soft window of a bead, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: 2 times the pot life of {100 g} (from memory, 1.5 to 2.5)."),
-        Number("film", "Working time of a film, at {25 degC}", unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: the label's, or 3.5 times the pot life of {100 g} (from memory, 2 to 6)."),
+        Number("soft", "Soft window of a bead, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: " + _times("soft")),
+        Number("film", "Working time of a film, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help="Left empty: the label's, or " + _times("film")),
         Text("timings", "Own timings beside the system's", most=400, fold=TIMES,
              help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
         Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
-               help="Left empty: a third (from memory, 0.2 to 0.45)."),
-        Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=2, fold=TIMES,
-               help="2 times: common practice, 1.8 to 2.3."),
-        Number("share", "Usable share of a window", unit="%", low=10, high=100, default=80, fold=TIMES),
+               help="Left empty: {} (from memory, {} to {}).".format(
+                   fraction(WINDOW["exponent"][1]), *_range("exponent"))),
+        Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,
+               help="{} times: common practice, {} to {}.".format(bare(WINDOW["doubling"][1], 3), *_range("doubling"))),
+        Number("share", "Usable share of a window", unit="%", low=10, high=100, default=WINDOW["share"][1] * 100,
+               fold=TIMES),
     )
     + tuple([Number(name, label, unit="min", low=0, high=60, default=minutes, fold=TIMES,
                     help="From memory, {} to {}.".format(least, most))

@@ -2,6 +2,7 @@
 
 from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
+from ..catalogue.plans import LONG_DAY, MOST_TOLD, POINTS_GAP
 from ..clock.usable import contradictions
 from ..clock.usable_lines import questions
 from ..equations.laying import CUP, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
@@ -22,9 +23,6 @@ from .working_times import NAMES, timed
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 MOST_HELPS = 3
 MOST_NAMED = 4  # pieces cut alike that are named; each part has its piece's name in its batch
-MOST_TOLD = 20  # batches told step by step; nobody lays more before planning anew
-LONG_DAY = 12 * 3600.0  # s of work that are asked back (own judgement)
-GAP = 6 * 3600.0  # s between two temperatures that is asked back (own judgement)
 
 
 def lines(values, plan):
@@ -218,7 +216,7 @@ def _questions(values, plan, batches):
     points = plan.profile.points
     if not plan.profile.constant:
         for before, after in zip(points, points[1:]):
-            if after[0] - before[0] > GAP:
+            if after[0] - before[0] > POINTS_GAP:
                 found.append(
                     words(
                         "gap",

@@ -2,6 +2,7 @@
 
 from collections import namedtuple
 
+from ..catalogue.plans import BEFORE
 from ..equations.laying import CUP, FILM, POT, SOFT, bounds_of, in_pot
 from ..forms.clock_times import DAY, Clock
 from ..forms.errors import InputError
@@ -60,7 +61,6 @@ def check(values):
         seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))
 
 
-BEFORE = 6 * 3600.0  # s before its start that a day may be begun or looked at; nothing is late then (own judgement)
 
 
 def time_now(values):

@@ -3,12 +3,13 @@
 A time that is typed counts alone. All are kept as time at 25 degC; over a changing temperature that counts which leaves
 least at the ends of its range (the times in between are longer, tested).
 """
+from ..catalogue.windows import HUNDRED
 from ..clock.heat_model import OWN_POT, known_pots, timings_of
 from ..clock.heat_table import heat_table
 from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, batch, bounds, share_kept, usable
 from ..clock.usable_lines import OWN_TIMING, meaning
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
-from ..equations.quick_rule import HUNDRED, RULE, by_ranges, film_time, ranges
+from ..equations.quick_rule import RULE, by_ranges, film_time, ranges
 from ..equations.temperature_profile import REFERENCE
 from ..things.own_timings import counted_text, read_timings
 from ..words.numbers import DOWN, shown

@@ -1,5 +1,5 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
-from ..equations.pumping import best_strokes, smallest_strokes, top_up
+from ..equations.pumping import MOST_FURTHER, best_strokes, smallest_strokes, top_up
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..mix import ratio
@@ -78,7 +78,7 @@ def answer(values):
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     if least is None:
         lines.append(words("smallest", "Smallest honest batch", "none with these pumps", rank=ASK,
-                           rough="up to 60 strokes no whole numbers come within " + aim(wanted)
+                           rough="up to {} strokes no whole numbers come within ".format(MOST_FURTHER) + aim(wanted)
                                  + ". Were the strokes measured? Top up on a scale, or weigh."))
     else:
         least_volume = sum(least.volumes)

@@ -1,4 +1,5 @@
 """By stick: heights to mark on a stick that stands in a plain cup, and the picture of that cup."""
+from ..catalogue.measuring import MARK_ERROR, ROOM, TALLEST
 from ..drawing.shapes import area, figure, note, path
 from ..equations.cups import (
     fill_height,
@@ -17,13 +18,11 @@ from ..mix.ratio_error import off_by, percent, tolerance, wanted_text, within
 from ..things.records import CUP
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
 from ..words.numbers import DOWN, UP, ceiling
-from ..words.units import US, told
+from ..words.units import US, braces, told
 from .measured_out import follow, levels_of, outcome, rank_of, readings, told_of
 
-MARK_ERROR = 0.001  # m, how far a mark, the level's meniscus and the eye are off together (own judgement)
+EACH_MARK = braces("mm", MARK_ERROR) + " on each mark"
 WIDEST, HIGHEST, NOTE = 220.0, 260.0, 16.0  # of the drawing, and the height of a line of words in it
-TALLEST = 4  # times as high as wide: a cup that is narrower yet cannot be stirred (own judgement)
-ROOM = 0.85  # share of the height that may be filled, so that it can be stirred (own judgement)
 
 
 def check(values, batch):
@@ -76,7 +75,7 @@ def answer(values):
     if times > 1:
         lines.append(_divided(values, times, cup))
     spread, wanted = stick_spread(volumes, cup, MARK_ERROR), tolerance(values)
-    lines.append(line("spread", "{1 mm} on each mark: ratio off by", spread, "", within(spread),
+    lines.append(line("spread", EACH_MARK + ": ratio off by", spread, "", within(spread),
                       rank=BESIDE if spread <= wanted else WARN,
                       rough="usual, the marks off independently of each other; at worst {}; {} is wanted".format(
                           within(stick_worst(volumes, cup, MARK_ERROR)), wanted_text(values))))
@@ -84,7 +83,7 @@ def answer(values):
     least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
     if least is None:
         lines.append(words("smallest", "Smallest honest batch", "none in this cup", rank=ASK,
-                           rough="even full, {1 mm} on each mark costs more than " + wanted_text(values)))
+                           rough="even full, " + EACH_MARK + " costs more than " + wanted_text(values)))
     else:
         lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
                           rough="for {} in this cup, by the usual error; rounded up".format(wanted_text(values))))
@@ -96,7 +95,7 @@ def answer(values):
 
 
 def _each_mark(batch, volumes, marks, cup):
-    """What 1 mm on one mark alone does, folded away."""
+    """What `MARK_ERROR` on one mark alone does, folded away."""
     lines = []
     for place in range(len(marks)):
         moved = list(marks)
@@ -104,8 +103,9 @@ def _each_mark(batch, volumes, marks, cup):
         levels = [frustum_volume(mark, cup["bottom"] / 2, taper_of(cup)) for mark in moved]
         poured = [after - before for before, after in zip([0.0] + levels, levels)]
         worst = ratio_error(poured, volumes)
-        lines.append(line("mark_cost_" + "abcde"[place], batch.names[place] + " {1 mm} too high", worst, "",
-                          percent(worst), part="abcde"[place], rank=MORE,
+        label = batch.names[place] + " " + braces("mm", MARK_ERROR) + " too high"
+        lines.append(line("mark_cost_" + "abcde"[place], label,
+                          worst, "", percent(worst), part="abcde"[place], rank=MORE,
                           rough="of the ratio; " + off_by(batch.names, poured, volumes)))
     return lines
 
@@ -119,7 +119,7 @@ def _narrower(volumes, wanted, units):
         text = "A straight cup at most {} wide inside holds the ratio; it would stand {} high. Or weigh it.".format(
             told(width, "mm", units, DOWN, places=0 if units != US else 1), told(height, "mm", units, UP, places=0
                                                                          if units != US else 1))
-    return line("narrow", "A narrower cup", width, "m", text, rank=ASK, rough="for {1 mm} on each mark")
+    return line("narrow", "A narrower cup", width, "m", text, rank=ASK, rough="for " + EACH_MARK)
 
 
 def _questions(cup):

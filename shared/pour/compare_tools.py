@@ -2,6 +2,7 @@
 from collections import namedtuple
 from math import sqrt
 
+from ..catalogue.measuring import MARK_ERROR, STROKE_DEVIATION
 from ..equations.cups import smallest_stick_batch, stick_spread
 from ..equations.graduations import cup_spread, fills, for_each, syringe_spread
 from ..equations.pumping import smallest_strokes
@@ -9,14 +10,13 @@ from ..equations.weighing import COVERAGE, ratio_error, running, smallest_batch,
 from ..mix import ratio
 from ..mix.ratio_error import limit, tolerance, wanted_text, within
 from ..words.lines import MORE, WARN, line, words
-from ..words.numbers import UP, ceiling, shown
+from ..words.numbers import UP, bare, ceiling, shown
 from ..words.units import told
 from . import by_marks, by_pumps
-from .by_stick import MARK_ERROR, pours
+from .by_stick import EACH_MARK, pours
 
 BY_READING = "here rounding and reading together, the smallest batch by reading alone"
 EACH = "here rounding and reading together, the smallest batch by each alone"
-STROKE_DEVIATION = 0.03  # how much one stroke of a pump differs from the next, standard deviation, from memory
 
 # error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none; unit of least
 # rough: what the smallest batch counts, where that is less than the error does
@@ -71,7 +71,8 @@ def _pumps(values, batch, wanted):
     least = smallest_strokes(found.volume_parts, strokes, wanted)
     return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
                     sum(least.volumes) if least else None, "m3",
-                    "strokes taken to differ by 3% (s), from memory; the smallest batch by whole strokes alone")
+                    "strokes taken to differ by " + bare(STROKE_DEVIATION * 100, 1)
+                    + "% (s), from memory; the smallest batch by whole strokes alone")
 
 
 def _syringes(values, batch):
@@ -102,7 +103,7 @@ def _stick(values, batch, wanted):
     times = pours(batch.volumes, cup)
     spread = stick_spread([volume / times for volume in batch.volumes], cup, MARK_ERROR)
     least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
-    return Standing("stick", "Cup and stick", spread, least, "m3", "{1 mm} on each mark")
+    return Standing("stick", "Cup and stick", spread, least, "m3", EACH_MARK)
 
 
 def answer(values):

@@ -1,9 +1,11 @@
 """Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
+from ..catalogue.limits import AIM
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late
 from ..mix import ratio
 from ..mix.ratio import BENCH_FOLD
 from ..things.records import CUP, GRADUATED, SYRINGES
+from ..words.numbers import bare
 from . import by_scale
 from .by_scale import actual_readings, on_scale  # noqa: F401
 from .chosen_cup import FIRST_CUP, cup_chosen
@@ -17,7 +19,7 @@ INPUTS = ratio.INPUTS + (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
     Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
-           help="Left empty: the label's, or 2 % (from memory)."),
+           help="Left empty: the label's, or " + bare(AIM * 100, 2) + " % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True, tool="scale"),
     ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD),

@@ -1,5 +1,6 @@
 """Pouring: a batch as steps, one at a time, each corrected by what was really poured before it."""
-from ..equations.stirring import COLD, DENSEST, stirring_time
+from ..catalogue.measuring import COLD, DENSEST, STIR_LONG
+from ..equations.stirring import stirring_time
 from ..mix import ratio
 from ..words.lines import ANSWER, MORE, WARN, line, words
 from ..words.speech import spoken
@@ -148,7 +149,8 @@ def _stir(values, batch, mix):
     text = told(seconds, "min", "metric", places=0)
     under = "Tap, and the clock runs. " + SCRAPE + " Common practice"
     if cold is None:
-        under += "; 3 min below " + told(COLD, "degC", values["units"], places=0) + " too"
+        under += "; {} below {} too".format(told(STIR_LONG, "min", places=0),
+                                             told(COLD, "degC", values["units"], places=0))
     return step("stir", "Stir, both liquids", text, under + ".", "Stir for " + spoken(text) + ". " + SCRAPE, "mix",
                 seconds=seconds)
 

@@ -1,7 +1,8 @@
 """Rescue lines: what is said of a pour that went wrong."""
+from ..catalogue.measuring import DENSEST
 from ..clock.usable import contradictions, known, usable
 from ..clock.usable_lines import questions
-from ..equations.stirring import DENSEST, stirring_time
+from ..equations.stirring import stirring_time
 from ..equations.weighing import ratio_error
 from ..forms.late import late
 from ..mix import ratio

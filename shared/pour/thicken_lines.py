@@ -1,16 +1,14 @@
 """Thicken lines: what is said of a putty: the filler, how it goes in, what it makes, whether it stands."""
-from ..catalogue.fillers import STIFFNESSES
+from ..catalogue.fillers import AIR_RANGE, DOSE_SPREAD, SPHERE_PACKING, STIFFNESSES, SURE
 from ..equations.putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
 from ..forms.late import late
 from ..mix.filler_dose import POSITIONS, components, dose_of, overpacked, own_ratios, place_of, used
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
-from ..words.numbers import DOWN, UP, shown, to_step
+from ..words.numbers import DOWN, UP, bare, shown, to_step
 from ..words.units import told
 from .by_scale import weighed
 from .chosen_cup import cup_chosen
 
-SURE = 2  # the remembered yield stresses may be half: twice what statics asks for is wanted
-SPHERE_PACKING = 0.64  # of spheres stirred in, from memory (0.58 to 0.64)
 STANDS = place_of("stands")
 
 
@@ -37,7 +35,7 @@ def dose_mark(dose) -> str:
     """How far a dose may be off, and whose figure it is."""
     found = dose.calibration
     if not found.counted:
-        return "±30%, from memory"
+        return "±" + bare(DOSE_SPREAD * 100, 1) + "%, from memory"
     return "±{}%, from {} own {}".format(shown(found.spread * 100, 0, UP), len(found.counted),
                                          "batch" if len(found.counted) == 1 else "batches")
 
@@ -71,7 +69,8 @@ def _putty(batch, masses, dose, units):
     weight = batch.mass + sum(masses)
     lines = [
         line("putty", "Putty", volume, "m3", told(volume, "mL", units) + " · " + told(weight, "g", units),
-             part="filler", rough="with {}% air, from memory (2 to 10%)".format(shown(dose.air * 100, 0))),
+             part="filler", rough="with {}% air, from memory ({} to {}%)".format(
+                 shown(dose.air * 100, 0), *[bare(one * 100, 1) for one in AIR_RANGE])),
         line("putty_density", "Density of the putty", weight / volume, "kg/m3",
              told(weight / volume, "g/mL", units, places=2), part="filler", rank=MORE, rough="air included"),
         line("dose", "Filler for 100 of mix, by weight", sum(masses) / batch.mass, "kg/kg",
@@ -79,8 +78,8 @@ def _putty(batch, masses, dose, units):
     ]
     if all([filler["grain"] == "sphere" for filler in dose.fillers]):
         share = solids_share(batch.density, dose.parts)
-        if share < SPHERE_PACKING - 0.005:
-            times = relative_viscosity(share, SPHERE_PACKING)
+        if share < SPHERE_PACKING[0] - 0.005:
+            times = relative_viscosity(share, SPHERE_PACKING[0])
             lines.append(line("thicker", "Thicker than the liquid", times, "", "about {} times".format(
                 shown(times, 0)), part="filler", rank=MORE, rough="spheres that do not stick to each other, "
                                   "Krieger & Dougherty (1959); packing from memory"))
@@ -101,7 +100,7 @@ def _room(values, volume):
 
 
 def stiffness_for(stress: float):
-    """The softest stiffness whose remembered yield stress reaches twice a needed one, as a row, or None.
+    """The softest stiffness whose remembered yield stress reaches SURE times a needed one, as a row, or None.
 
     stress: [Pa]
     >>> stiffness_for(30)[0], stiffness_for(1000)
@@ -123,7 +122,9 @@ def _stands(values, batch, masses, dose):
     row, chosen = stiffness_for(needed), STIFFNESSES[place_of(values["stiffness"])]
     most = thickest_layer(chosen[3] / SURE, density, slope)
     pass_text = told(most, "mm", units, DOWN, digits=2)
-    rough = "rho g h, doubled: yield stresses are from memory, half to double"
+    rough = "rho g h, {}: yield stresses are from memory, {}".format(*(
+        ("doubled", "half to double") if SURE == 2 else
+        ("times " + bare(SURE, 2), "1/{0} to {0} times".format(bare(SURE, 2)))))
     if values["position"] == "overhead":
         rough += "; overhead it must also stick: press it in, thin passes"
     holds = row is not None and place_of(row[0]) <= place_of(chosen[0])

@@ -1,12 +1,12 @@
 """In use: how long what is in the cup of a pour can be used, as `usable` tells it, and its clock."""
+from ..catalogue.measuring import DENSEST
+from ..catalogue.pots import SIZES
 from ..clock.heat_model import calibration_of, pot_of
-from ..clock.pot_heat import SIZES
 from ..clock.pot_start import NOW
 from ..clock.usable import batch, contradictions, known, usable
 from ..clock.usable_lines import meaning, peak_text, questions
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
-from ..equations.stirring import DENSEST
 from ..forms import links
 from ..forms.errors import InputError
 from ..forms.memo import once

@@ -20,7 +20,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Pick
 from ..things.records_shed import FAN, ROOM
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, line, words
-from ..words.numbers import DOWN, UP, ceiling, shown, to_step
+from ..words.numbers import DOWN, UP, bare, ceiling, fraction, shown, to_step
 from ..words.provenance import provenance
 from ..words.units import US_GALLON, from_si, to_si, told, unit_for
 
@@ -47,7 +47,8 @@ INPUTS = (
            fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),),
            help="Free area where the air comes in, or goes out, on the far side"),
     Number("mixing", "Mixing factor", low=1, high=10, default=5, fold=ROOM_FOLD, when=IN_ROOM,
-           help="1: air mixes perfectly; 3 to 10 in ordinary rooms, from memory"),
+           help="1: air mixes perfectly; {} to {} in ordinary rooms, from memory".format(
+               *[bare(_RULE["mixing factor, " + one + " in an ordinary room"], 1) for one in ("lowest", "highest")])),
     Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=99, fold=ROOM_FOLD,
            when=IN_ROOM),
     Choice("solvent", "Solvent wiped", ((NONE, "None"),) + SOLVENTS + ((OTHER, "Another, from its sheet"),),
@@ -171,7 +172,7 @@ def fan_lines(values):
     need = opening_area(flow, PRESSURE, DISCHARGE)
     text = told(need, "m2", units, UP, 2)
     lines = [line("make_up", "Make-up opening", need, "m2", text + " at least",
-                  rough="rounded up; 5 Pa and a plain opening, " + MEMORY)]
+                  rough="rounded up; " + bare(PRESSURE, 1) + " Pa and a plain opening, " + MEMORY)]
     if values["opening"] == 0:
         lines.append(words("no_make_up", "No air to replace it", "A fan moves next to nothing without an opening on "
                            "the far side. Open " + text + " there; the figures here are without the fan.", rank=WARN))
@@ -213,11 +214,11 @@ def solvent_lines(values):
         line("of_limit", "Of the limit, " + _ppm(limit, DOWN), share / limit, "",
              shown(100 * share / limit, 0, UP) + "%", rough=where),
         line("of_lower", "Of the lower explosive limit", share / lower, "", shown(100 * share / lower, 1, UP) + "%",
-             rough="stay under 10%, lowest of the sources"),
+             rough="stay under " + bare(TENTH * 100, 1) + "%, lowest of the sources"),
     ]
     if share >= TENTH * lower * (1 - 1e-9):
-        lines.insert(0, words("explosive", "It can catch fire", "Over a tenth of the lower explosive limit: do not. "
-                              "Take less, outdoors, no spark near.", rank=WARN))
+        lines.insert(0, words("explosive", "It can catch fire", "Over " + fraction(TENTH) + " of the lower explosive "
+                              "limit: do not. Take less, outdoors, no spark near.", rank=WARN))
     elif share > limit * (1 + 1e-9):
         lines.insert(0, words("over_limit", "Over the limit", "Too much vapour for this room and this air. Do it "
                               "outdoors, take less, or move more air.", rank=WARN))

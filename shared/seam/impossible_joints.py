@@ -1,16 +1,16 @@
 """Impossible: joints that cannot be, each refused at the field that can put it right, with the reason."""
 from math import cos, pi, tan
 
+from ..catalogue.joints import FLATTEST, MOST_TAPES, NARROWEST
 from ..equations import bulkhead, changing_angle, cove, outer_edge, tape
 from ..equations.fillet import tangent_length
 from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..words import lengths
-from ..words.numbers import DOWN, UP, shown
+from ..words.numbers import DOWN, UP, bare, shown
 from ..words.units import METRIC, US, told
 from . import seam
 
-NARROWEST = pi / 9  # 20 degrees: below it no hand, spreader or tape gets in (own judgement)
 SLACK = 1e-9  # relative: computed lengths differ in their last bits between runtimes
 
 
@@ -46,10 +46,10 @@ def _check_tape(spec: seam.Spec, units: str) -> None:
         refuse("reach", "Pieces must be longer than their overlap and twice the stagger: more than "
                + _mm(least, units))
     length = changing_angle.length(spec.stations)
-    if spec.layers and tape.count(length, spec.reach, spec.overlap) > tape.MOST:
+    if spec.layers and tape.count(length, spec.reach, spec.overlap) > MOST_TAPES:
         refuse("reach", "In pieces of {}, each overlapping {}, one layer takes more than {} of them. Type longer "
                "pieces or a shorter overlap, or the seam in shorter stretches".format(
-                   lengths.metres(spec.reach, units), _mm(spec.overlap, units), tape.MOST))
+                   lengths.metres(spec.reach, units), _mm(spec.overlap, units), MOST_TAPES))
 
 
 def _check_angles(spec: seam.Spec) -> None:
@@ -65,10 +65,12 @@ def _check_angles(spec: seam.Spec) -> None:
         if degrees >= 180 - 0.999:
             refuse(field, "On its inside a corner has less than 180°. Type the inside angle for the outside too; "
                           "panels in line are a butt joint")
-        if degrees < 20 - SLACK:
-            refuse(field, "Below 20° no spreader and no tape gets into the corner: change the joint, or fill it")
-        if spec.kind == seam.BULKHEAD and not 30 - SLACK <= degrees <= 150 + SLACK:
-            refuse(field, "A bulkhead stands at 30° to 150° on its panel: flatter than that it is an inside corner")
+        if degrees < NARROWEST - SLACK:
+            refuse(field, "Below " + bare(NARROWEST, 1) + "° no spreader and no tape gets into the corner: change the "
+                          "joint, or fill it")
+        if spec.kind == seam.BULKHEAD and not FLATTEST - SLACK <= degrees <= 180 - FLATTEST + SLACK:
+            refuse(field, "A bulkhead stands at {}° to {}° on its panel: flatter than that it is an inside "
+                          "corner".format(bare(FLATTEST, 1), bare(180 - FLATTEST, 1)))
 
 
 def _check_cove(spec: seam.Spec, side: str, angle: float, units: str) -> None:

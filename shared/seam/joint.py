@@ -2,7 +2,8 @@
 from collections import namedtuple
 from math import pi
 
-from ..catalogue.glass import FIBRE_DENSITY, FOR_BUYING
+from ..catalogue.glass import EQUAL_MASSES, FIBRE_DENSITY, FOR_BUYING, SKILLED
+from ..catalogue.joints import THIN_COVER
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, laminate, outer_edge
 from ..forms.declared import Values
@@ -10,7 +11,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered
-from ..words.numbers import ceiling
+from ..words.numbers import bare, ceiling
 from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
 
 ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
@@ -74,10 +75,11 @@ INPUTS = (
            when=(("finish", (seam.ROUND,)),), help="Left empty: the panel thickness."),
     remembered("overlap", "overlap", "Ends overlap", "mm", 0, 500, fold=GLASS),
     remembered("stagger", "stagger", "Ends of layers apart", "mm", 0, 1000, fold=GLASS),
-    Number("reach", "Longest piece laid in one go", unit="m", low=0.1, high=100, default=2.5, fold=GLASS,
-           help="From memory: what one pair of arms lays."),
+    Number("reach", "Longest piece laid in one go", unit="m", low=0.1, high=100, default=BY_KEY["reach"].value,
+           fold=GLASS, help="From memory: what one pair of arms lays."),
     Number("fraction", "Glass by weight", unit="%", low=20, high=75, default=FOR_BUYING[0] * 100, fold=GLASS,
-           help="From memory: 45 for buying, 50 when skilled; 50, equal masses, is common practice."),
+           help="From memory: {} for buying, {} when skilled; {}, equal masses, is common practice.".format(
+               *[bare(row[0] * 100, 1) for row in (FOR_BUYING, SKILLED, EQUAL_MASSES)])),
     Number("fibre_density", "Density of the glass", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
            fold=GLASS, help="From memory."),
     remembered("resin_density", "resin_density", "Density of mixed resin", "g/mL", 0.8, 1.6, fold=GLASS),
@@ -120,7 +122,6 @@ Shares = namedtuple("Shares", ("section", "in_place", "tooled", "kept", "glass",
 # wide_gap: wider than the panel is thick; flank: tape on bare panel beside the cove where it is less than was wanted
 # [m], else None; heavy_glass: one layer is thicker than the panel
 Slips = namedtuple("Slips", ("wide_gap", "flank", "heavy_glass"))
-THIN_COVER = 0.75  # of the panel's thickness (own judgement)
 
 
 def spec_of(values: Values) -> seam.Spec:

@@ -1,7 +1,6 @@
 """Joint leads: where a seam goes next, as typed text: to Pour, into the boat, to a template for its spreader."""
 from ..forms.declared import Found, Values
-from ..words.lengths import bare
-from ..words.numbers import UP, shown
+from ..words.numbers import UP, bare, shown
 from ..words.units import from_si
 from . import seam
 

@@ -1,9 +1,11 @@
 """Joint lines: what the joint move says of a seam, from what was reckoned of it. found: a `joint.JointResult`"""
+from ..catalogue.joints import FLAT_FROM
+from ..catalogue.losses import BY_KEY
 from ..forms.declared import Found, Values
-from ..words.lengths import bare, metres, mm, ranged
+from ..words.lengths import metres, mm, ranged
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
-from ..words.numbers import DOWN, UP
-from ..words.units import INCH, US, told
+from ..words.numbers import DOWN, UP, bare
+from ..words.units import INCH, US, braces, told
 from . import coves, seam
 from .impossible_joints import told_area
 
@@ -12,7 +14,7 @@ WHY = {
     coves.LEAST: "the smallest that glass and tool bend to (from memory)",
     coves.TAPE: "capped by the tape: it must keep its flanks on bare panel",
     coves.ROOM: "capped by the panel that is free each side",
-    coves.FLAT: "from 160° on flat tape alone (common practice)",
+    coves.FLAT: "from " + bare(FLAT_FROM, 1) + "° on flat tape alone (common practice)",
     coves.OWN: "as you say",
 }
 CALLED = {
@@ -65,8 +67,9 @@ def cove_lines(found: Found, units: str) -> list:
     if len(found.coves) > 1:
         lines.extend(station_lines(found.coves, units))
     if found.passes > 1:
-        lines.append(line("passes", "Passes", found.passes, "", str(found.passes), rough="a throat above {12 mm} heats "
-                          "and sags: let the first pass stiffen (from memory)"))
+        lines.append(line("passes", "Passes", found.passes, "", str(found.passes), rough="a throat above "
+                          + braces("mm", BY_KEY["one_pass"].value) + " heats and sags: let the first "
+                          "pass stiffen (from memory)"))
     if found.tape_carries:
         lines.append(words("tape_carries", "What carries the seam", "the tape, where the cove is capped or left out",
                            rough="the throat is thinner than the panel there"))

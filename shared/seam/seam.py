@@ -2,7 +2,8 @@
 from collections import namedtuple
 from math import pi
 
-from ..catalogue.glass import FIBRE_DENSITY, FLAT_FROM, FOR_BUYING
+from ..catalogue.glass import FIBRE_DENSITY, FOR_BUYING
+from ..catalogue.joints import FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, changing_angle, cove, fillet, laminate, outer_edge, tape
 from ..forms.declared import Values

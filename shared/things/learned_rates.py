@@ -2,14 +2,11 @@
 from collections import namedtuple
 from math import log, sqrt
 
-from ..catalogue.rates import RATES
+from ..catalogue.rates import DEVIATION, FAR, RATES
 from ..equations.dose_calibration import calibrated
 from ..forms.errors import InputError
 from ..words.numbers import DOWN, UP, digits, number, shown
 
-# how differently the same hands work from batch to batch, the whole minute of a tap in it (own judgement)
-BATCH_DEVIATION = 0.2
-FAR = 4.0  # times faster or slower than remembered: a step that was told late, or two told at once (own judgement)
 LIKE = "From own batches: like 'roll 0.5, 0.41 to 0.6, from 3', the next behind a semicolon"
 SHORT = dict([(row[0], row[0]) for row in RATES], wet="wet out", peel="peel ply")
 
@@ -23,12 +20,12 @@ def learned(rates, usual: float, least: float, most: float):
 
     rates: v_i [m/s] of each batch; usual: v0, remembered, evenly likely in ln v from least to most [m/s]
     returns: Learned, its range two deviations wide to each side, or None; as `calibration.calibrated`, whose s starts
-    at BATCH_DEVIATION; t after JCGM 100:2008, 4.3.7
+    at DEVIATION; t after JCGM 100:2008, 4.3.7
     >>> [round(one, 2) for one in learned((0.5, 0.5, 0.5), 0.8, 0.5, 1.2)]
     [0.53, 0.44, 0.63, 3]
     """
     ratios = [rate / usual for rate in rates if 1 / FAR <= rate / usual <= FAR]
-    found = calibrated(ratios, (), log(most / least) / sqrt(12), BATCH_DEVIATION)
+    found = calibrated(ratios, (), log(most / least) / sqrt(12), DEVIATION)
     if not found.counted:
         return None
     rate, spread = usual * found.factor, 1 + found.spread

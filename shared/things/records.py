@@ -3,7 +3,7 @@
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
 from ..catalogue import fillers, systems, tools, vessels
-from ..catalogue.limits import STOP
+from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
 from ..catalogue.marks import MEMORY
 from ..equations.weighing import furthest_off
 from ..forms.errors import InputError
@@ -15,8 +15,6 @@ from .statements import codes
 
 LABEL_FOLD = "More from the label"
 UNSAID = "not known"
-# how dense one part of a resin system may be to the first, where only its two ratios say it (own judgement)
-LIGHTEST, HEAVIEST = 0.6, 1.6
 
 
 class Record:

@@ -1,5 +1,5 @@
 """Lengths as a builder reads them off a rule: tenths of a millimetre, centimetres of a metre, no empty noughts."""
-from .numbers import NEAREST, shown
+from .numbers import NEAREST, bare
 from .units import FOOT, INCH, US
 
 
@@ -39,18 +39,3 @@ def metres(value: float, system: str, toward: str = NEAREST) -> str:
     if system == US:
         return bare(value / FOOT, 2, toward) + " ft"
     return bare(value, 2, toward) + " m"
-
-
-def bare(value: float, places: int, toward: str = NEAREST) -> str:
-    """`shown` without noughts behind the last figure that says something.
-
-    >>> bare(75.0, 1), bare(0.25, 2)
-    ('75', '0.25')
-    """
-    text = shown(value, places, toward)
-    if places:
-        while text.endswith("0"):
-            text = text[:-1]
-        if text.endswith("."):
-            text = text[:-1]
-    return text

@@ -1,7 +1,7 @@
 """Numbers in and out: what a thumb types becomes a float, a float becomes text that is alike on every runtime."""
 from math import floor, isfinite, log10
 
-from ..equations.rounding import DOWN, NEAREST, UP, ceiling, shown, to_step  # noqa: F401
+from ..equations.rounding import DOWN, NEAREST, UP, bare, ceiling, shown, to_step  # noqa: F401
 
 DIGITS = "0123456789"
 PLAINEST = DIGITS + "."
@@ -94,6 +94,18 @@ def _tidied(typed):
     for sign, spelt in FRACTIONS:
         text = text.replace(sign, " " + spelt)
     return " ".join([word for word in text.split(" ") if word])
+
+
+def fraction(share: float) -> str:
+    """A share in words where it has a short one, else in percent.
+
+    >>> fraction(0.1), fraction(1 / 3), fraction(0.125)
+    ('a tenth', 'a third', '12.5%')
+    """
+    for parts, word in ((2, "a half"), (3, "a third"), (4, "a quarter"), (5, "a fifth"), (10, "a tenth")):
+        if abs(share * parts - 1) < 1e-9:
+            return word
+    return shown(share * 100, 1) + "%"
 
 
 def small(text: str) -> str:

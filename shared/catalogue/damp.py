@@ -1,0 +1,16 @@
+"""Limits of damp air and cold surfaces: when dew and blush are to be feared."""
+from .marks import MEMORY
+
+MARGIN = 3.0  # K above the dew point
+DAMP = 0.85  # relative humidity
+SKY = (3.0, 1.0, 6.0)  # K: value, least, most
+METER_OFF = 1.0  # K
+
+# title, rows: what, value (least, most), unit, mark; "dK" is a difference of temperature
+TABLES = (
+    ("Damp, dew and blush", (
+        ("Surface above the dew point, margin at the least", MARGIN, "dK", MEMORY),
+        ("Relative humidity of the air that is too damp, above", DAMP, "%", MEMORY),
+        ("What the open night sky cools a surface below the air", SKY, "dK", MEMORY),
+        ("How far a hygrometer may move the dew point", METER_OFF, "dK", MEMORY)), (0,), (1, 2)),
+)
