@@ -1,7 +1,7 @@
 """Labels: a thing of the kit is what was typed, and nothing else; what it does not know it does not claim."""
 import pytest
 from covemix.shared.clock import cure
-from covemix.shared.door import moves
+from covemix.shared.door import handover, moves
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
 from covemix.shared.mix import ratio
@@ -216,3 +216,42 @@ def test_a_filler_of_which_nobody_said_it_may_carry_load_is_asked_about():
     assert found["may_it_carry"]["rank"] == "ask" and "Dust" in found["may_it_carry"]["text"]
     assert "may_it_carry" not in lines(answer("thicken", thicken="yes", filler=dict(own, carries="yes")))
     assert "may_it_carry" not in lines(answer("thicken", thicken="yes"))
+
+
+def origin_of(pairs):
+    return [text for name, text in pairs if name == "system.origin"]
+
+
+def test_what_a_link_brings_says_so_and_no_link_takes_it_along():
+    """Old main: a system that came by a link was "as typed"."""
+    pairs = [["system.name", "Harbour mix"], ["system.by_weight", "100:44"]]
+    assert origin_of(handover.brought("pour", pairs, 60)["pairs"]) == ["link"]
+    confirmed = [*pairs, ["system.origin", "label"]]
+    link = handover.handed("pour", confirmed)["link"]
+    assert not origin_of(link), "an older build knows no such name"
+    declared = moves.screen_inputs("pour")
+    assert handover.opened(declared, link, 60)[0][-1] == ["system.origin", "link"]
+    assert not handover.brought("pour", [["system", "2-1"]], 10)["pairs"][1:], "a row is no figure of the link"
+    assert handover.opened(declared, pairs, 60)[0] == pairs, "a form without scripts says what was typed"
+
+
+@pytest.mark.parametrize(("origin", "whose"), [("", "as typed"), ("label", "compared with its label"),
+                                               ("row", "started from a built-in row"), ("link", "from a link")])
+def test_the_answer_says_where_a_label_is_from(origin, whose):
+    told = lines(answer("ratio", system={"name": "Mine", "by_weight": "100:44", "origin": origin}))
+    assert told["whose_label"]["text"] == "Mine: " + whose
+    assert ("by_link" in told) == (origin == "link")
+
+
+@pytest.mark.parametrize("record", RECORDS, ids=lambda record: record.name)
+def test_every_kind_of_thing_says_where_it_is_from_and_an_old_one_reads_on(record):
+    row = dict(record.rows[0][3])
+    kept = moves.answer("kit", {"kind": record.name, record.name: dict(row, name="Mine", origin="link")})
+    assert kept["lines"][0]["text"].endswith(" · from a link")
+    old = moves.answer("kit", {"kind": record.name, record.name: dict(row, name="Mine")})
+    assert old["errors"] == []
+    assert " · " not in old["lines"][0]["text"]
+
+
+def test_where_it_is_from_alone_is_no_figure():
+    assert answer("ratio", system={"origin": "link"})["errors"] == []

@@ -7,6 +7,7 @@ from ..catalogue.pots import HARDLY_ABOVE, SIZES, TIMES_APART
 from ..forms import links
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..mix.ratio import by_link
 from ..things.lowest_temperature import least_warmth
 from ..things.own_timings import MOST, timings_text
 from ..things.records import SYSTEM
@@ -98,6 +99,7 @@ def answer(values):
                   rough="{}; the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
                         "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0)))]
     lines.extend(questions(contradictions(values), units))
+    lines.extend(by_link(values["system"], "pot life"))
     lines.extend(_cold(values))
     lines.extend(_peak(values, all_of_it))
     lines.extend(_deep(values))

@@ -64,7 +64,25 @@ def opened(declared, pairs, length, beside=()):
         return [], TWICE.format(_named(twice))
     if [1 for name, _ in pairs if name == "v"]:  # an early build read a bare number in the user's units
         known = in_words_of_tools(declared, known, "")
+        known = come_by_link(declared, known)
     return as_typed(declared, known, pairs), ""
+
+
+def come_by_link(declared, pairs):
+    """The pairs of a link, with what says of its things that a link brought them."""
+    said = [pair for item in declared for pair in item.come_by_link(pairs)]
+    names = [name for name, _ in said]
+    return [pair for pair in pairs if pair[0] not in names] + said
+
+
+def going(declared, pairs):
+    """The pairs that leave: what is said on this phone alone stays."""
+    found = []
+    for name, text in pairs:
+        known = find_in(declared, name.split("."))
+        if not (known and known[2].stays):
+            found.append([name, text])
+    return found
 
 
 def in_words_of_tools(declared, pairs, meant="tool"):
@@ -165,7 +183,8 @@ def brought(screen, pairs, length):
     """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
-    return {"pairs": known, "refused": refused, "words": ", ".join(brief(declared + [inputs.UNITS_INPUT], known)),
+    words = brief(declared + [inputs.UNITS_INPUT], going(declared, known))
+    return {"pairs": come_by_link(declared, known), "refused": refused, "words": ", ".join(words),
             "made": "" if refused else made_by(pairs)}
 
 
@@ -188,9 +207,10 @@ def handed(screen, pairs, build=""):
     tree = links.tree(pairs)
     values, _ = inputs.read(declared, tree)
     answer = moves.screen(screen, tree)
-    pairs = in_words_of_tools(declared, links.pairs(declared, tree))
+    pairs = going(declared, in_words_of_tools(declared, links.pairs(declared, tree)))
     made = card.card(screen, declared, pairs, values, answer)
+    pour = moves.screen_inputs("pour") if made["sheets"] else []
     for sheet in made["sheets"]:
-        sheet["pours"] = [[label, sealed(pours, build)] for label, pours in sheet["pours"]]
+        sheet["pours"] = [[label, sealed(going(pour, pours), build)] for label, pours in sheet["pours"]]
     made["made"] = recall.told(build)
     return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}

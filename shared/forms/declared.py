@@ -6,6 +6,7 @@ Options that every kind takes:
     when      (name, values) pairs: asked only while one of these choices has one of its values; empty: always
     was       older names of the field; links printed on a card live for years
     learned   what a thing of the kit learns by and by: with it, it is still the same thing
+    stays     it is said on this phone alone: no link takes it along
 """
 from math import isfinite
 
@@ -38,9 +39,10 @@ class Input:
     tool = shows = ""
     options = ()  # of one that is chosen among a few: (value, label, ...)
 
-    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False):
+    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
+                 stays=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
-        self.learned = learned
+        self.learned, self.stays = learned, stays
         self.when, self.was, self.optional = when, was, optional
 
     def asked(self, values):
@@ -136,6 +138,10 @@ class Input:
         if filled(value) and (whole or not self.untouched(self.name, text_of(value), typed, system)):
             found.append((name, text_of(value)))
 
+    def come_by_link(self, pairs):
+        """The pairs that say of what a link brought that a link brought it. pairs: under today's names"""
+        return []
+
     def modelled(self, models, owner):
         """Its type in the API. models: offers quantity, text, choice, record and rows, each for an input"""
         return models.text(self, owner)
@@ -151,6 +157,8 @@ class Input:
                  "optional": self.optional}
         if self.learned:
             facts["learned"] = True
+        if self.stays:
+            facts["stays"] = True
         if self.when:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts

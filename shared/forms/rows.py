@@ -73,6 +73,8 @@ class Pick(Input):
         own = {}
         if isinstance(typed, dict):
             own = dict([(key, value) for key, value in typed.items() if not missing(value)])
+            if all([key in self.record.whence for key in own]):
+                own = {}  # where figures are from, without figures
             row = own.get("id", "") if own.get("id") else ("" if own else self.default)
         else:
             row = self.default if missing(typed) else typed
@@ -136,6 +138,12 @@ class Pick(Input):
                 own[key] = value[key]
         link_inputs(self.record.fields, own, name + ".", system, found, whole=True)
 
+    def come_by_link(self, pairs):
+        whence = self.record.whence
+        figures = [1 for name, text in pairs if name.startswith(self.name + ".") and text
+                   and name[len(self.name) + 1:] not in whence]
+        return [[self.name + "." + name, whence[name]] for name in whence] if figures else []
+
     def modelled(self, models, owner):
         return models.record(self, owner)
 
@@ -147,7 +155,8 @@ class Pick(Input):
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "shows": self.shows,
                       "fields": [field.about(system) for field in self.record.fields],
-                      "rows": [{"id": row, "label": in_system(label, system), "typed": dict(typed), "mark": mark}
+                      "rows": [{"id": row, "label": in_system(label, system), "typed": self.record.started(typed),
+                                "mark": mark}
                                for row, label, mark, typed in self.record.rows]})
         facts["widest"] = widest([row["label"] for row in facts["rows"]])
         return facts

@@ -1,7 +1,9 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
 from ..catalogue.marks import MEMORY
+from ..forms.choices import option_words
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
+from ..things.records import ORIGIN
 from ..things.records_shed import RECORDS
 from ..words.lines import SAY, words
 from ..words.numbers import small
@@ -31,7 +33,7 @@ def facts(record, values, system):
     found = []
     for field in record.fields:
         typed = values["_tree"].get(field.name)
-        if field.name == "name" or typed is None or typed == "" or values.get(field.name) is None:
+        if field.name in ("name", ORIGIN.name) or typed is None or typed == "" or values.get(field.name) is None:
             continue
         text = field.in_words(str(typed), values["_tree"], system, {})
         found.append((in_system(field.label, system), text))
@@ -51,7 +53,9 @@ def as_built_in(record, values):
 def summary(record, values, system):
     """One line for a list: the first facts of a thing."""
     first = facts(record, values, system)[:MOST_TOLD]
-    return ", ".join([small(label[:1]) + label[1:] + " " + text for label, text in first])
+    told = ", ".join([small(label[:1]) + label[1:] + " " + text for label, text in first])
+    whence = option_words(ORIGIN.options, values.get(ORIGIN.name) or "", system)
+    return told + (" · " + whence if whence else "")
 
 
 def answer(values):

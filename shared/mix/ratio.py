@@ -3,10 +3,11 @@ from collections import namedtuple
 
 from ..catalogue.limits import AIM, WRONG_WAY
 from ..equations.putty import mass_for_putty
+from ..forms.choices import option_words
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
-from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
+from ..things.records import LINK, ORIGIN, PUMPS, SCALE, SYSTEM, label_apart
 from ..words.lines import ASK, MORE, line, words
 from ..words.numbers import BLANKS, UP, shown
 from ..words.units import told
@@ -231,6 +232,7 @@ def answer(values):
                           told(batch.density, "g/mL", units, places=3), part="mix", rank=MORE,
                           rough="as mixed, before cure; volumes taken to add up"))
     lines.append(_whose(system))
+    lines.extend(by_link(system, "ratio"))
     lines.extend(_notations(basis(system)))
     lines.extend(_chemistry(system))
     lines.extend(questions(system))
@@ -271,10 +273,26 @@ def notation(parts) -> str:
     return " : ".join(texts)
 
 
+def whence(system):
+    """Where its figures are from, as its own choice says it; "" where nobody said so."""
+    return option_words(ORIGIN.options, system.get(ORIGIN.name) or "", system["units"])
+
+
+def by_link(system, what):
+    """What is asked while the figures of a link stand that nobody has compared with a label.
+
+    what: the figure of the label that counts here
+    """
+    if system.get(ORIGIN.name) != LINK:
+        return []
+    return [words("by_link", "From a link", (system["name"] or "This resin system") + " is from a link: compare its "
+                  + what + " with the label. Then say so under its figures.", rank=ASK)]
+
+
 def _whose(system):
     """Whether the label is one that was typed or a built-in row, and by which name."""
     marks = [row[2] for row in SYSTEM.rows if row[0] == system["id"]]
-    whose = "built in, figures " + marks[0] if marks else "as typed"
+    whose = "built in, figures " + marks[0] if marks else whence(system) or "as typed"
     over = [field.label for field in SYSTEM.fields if marks and field.name != "name" and field.name in system["_tree"]
             and system["_tree"][field.name] != SYSTEM.row(system["id"]).get(field.name)]
     return words("whose_label", "Which label", (system["name"] or "No name") + ": " + whose,

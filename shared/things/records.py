@@ -15,6 +15,11 @@ from .statements import codes
 
 LABEL_FOLD = "More from the label"
 UNSAID = "not known"
+LABEL, ROW, LINK = "label", "row", "link"
+# where the figures of a thing are from; one that says nothing stands as it was typed, also what an earlier build kept
+ORIGIN = Choice("origin", "Its figures are", ((LABEL, "compared with its label"), (ROW, "started from a built-in row"),
+                                              (LINK, "from a link")), unsaid="as typed", fold="Where they are from",
+                learned=True, stays=True, help="Choose the first once you have compared them.")
 
 
 class Record:
@@ -22,11 +27,17 @@ class Record:
 
     own: fields that make it another thing than a built-in row: with one of them typed, nothing of the row is taken over
     shows: of a tool that shows figures, the field whose unit they are in
+    whence: what a thing that came by a link says of it, as text by field
     """
 
     def __init__(self, name, label, fields, rows=(), check=None, own=(), shows=""):
-        self.name, self.label, self.fields, self.rows, self.check = name, label, fields, rows, check
+        self.name, self.label, self.fields, self.rows, self.check = name, label, fields + (ORIGIN,), rows, check
         self.own, self.shows = own, shows
+        self.whence = {ORIGIN.name: LINK}
+
+    def started(self, row):
+        """The typed text of a thing that starts from a built-in row. row: pairs of field and text"""
+        return dict(row, **{ORIGIN.name: ROW})
 
     def is_another(self, row, typed):
         """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""

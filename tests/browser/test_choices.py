@@ -76,7 +76,7 @@ def test_one_choice_holds_on_every_screen(kit, standing):  # noqa: F811
 
 def test_a_system_that_came_by_a_link_has_its_name_and_is_kept_with_one_tap(phone, standing):
     phone.goto(standing.url + "/?" + SYSTEM)
-    expect(system(phone).locator("option:checked")).to_have_text("Harbour mix (as typed)")
+    expect(system(phone).locator("option:checked")).to_have_text("Harbour mix (from a link)")
     key = phone.get_by_role("button", name="Keep it in the kit").first
     expect(key).to_be_visible()
     assert key.bounding_box()["height"] >= 48
@@ -88,6 +88,57 @@ def test_a_system_that_came_by_a_link_has_its_name_and_is_kept_with_one_tap(phon
     opened(phone, standing.url + "/kit/")
     expect(shelf(phone, "Resin system").locator(".entry")).to_contain_text("Harbour mix")
     expect(shelf(phone, "Resin system").locator(".entry")).to_contain_text("100:44")
+    expect(shelf(phone, "Resin system").locator(".entry")).to_contain_text("from a link")
+
+
+def test_what_is_from_a_link_typed_or_built_in_is_told_apart_in_answer_form_and_list(kit, standing):  # noqa: F811
+    """Old main: "as typed" stood at all of them, and a ratio that came by a link was poured as if from a label."""
+    opened(kit, standing.url + "/?" + SYSTEM)
+    asked = kit.locator("[data-line=by_link]")
+    expect(asked).to_contain_text("compare its ratio with the label")
+    kit.get_by_role("button", name="Use these").click()
+    expect(system(kit).locator("option:checked")).to_have_text("Harbour mix (from a link)")
+    kit.goto(standing.url + "/clock/")
+    kit.get_by_label("Air temperature").first.fill("20")
+    expect(kit.locator("[data-line=by_link]")).to_contain_text("compare its pot life with the label")
+    opened(kit, standing.url)
+    kit.get_by_role("button", name="Keep it in the kit").first.click()
+    expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
+    expect(asked).to_contain_text("from a link")
+    opened(kit, standing.url + "/kit/")
+    mine = shelf(kit, "Resin system").locator(".entry")
+    expect(mine.locator(".entry-line")).to_contain_text("from a link")
+    mine.get_by_role("button", name="Change").click()
+    kit.locator("[name='system.origin']").select_option("label")
+    kit.get_by_role("button", name="Keep it").click()
+    expect(mine.locator(".entry-line")).to_contain_text("compared with its label")
+    opened(kit, standing.url)
+    expect(figure(kit, "reading_a")).to_have_text("167 g")
+    expect(asked).to_have_count(0)
+    opened(kit, standing.url + "/kit/")
+    shelf(kit, "Resin system").get_by_role("button", name="Add").click()
+    system(kit).select_option("2-1")
+    kit.locator("[name='system.name']").fill("Two")
+    kit.get_by_role("button", name="Keep it").click()
+    expect(mine.nth(1).locator(".entry-line").first).to_contain_text("started from a built-in row")
+
+
+def test_another_thing_that_is_chosen_has_nothing_of_what_was_typed_before(kit, standing):  # noqa: F811
+    """Old main: "Shed mix" stood there, 100 : 30, and the readings were of the link's 100 : 44."""
+    add(kit, ratio="100:30")
+    opened(kit, standing.url + "/?amount=144+g&" + SYSTEM)
+    kit.get_by_role("button", name="Use these").click()
+    expect(figure(kit, "reading_a")).to_have_text("100 g")
+    system(kit).select_option(label="Shed mix")
+    expect(figure(kit, "reading_a")).to_have_text("111 g")
+    kit.locator("[data-notice=apart]").get_by_role("button", name="Undo").click()
+    expect(figure(kit, "reading_a")).to_have_text("100 g")
+    expect(system(kit).locator("option:checked")).to_have_text("Harbour mix (from a link)")
+    system(kit).select_option("2-1")
+    expect(figure(kit, "reading_a")).to_have_text("101 g")
+    kit.reload()
+    expect(system(kit)).to_have_value("2-1")
+    expect(figure(kit, "reading_a")).to_have_text("101 g")
 
 
 def test_a_link_with_a_name_that_is_not_known_is_named_and_changes_nothing(phone, standing):

@@ -5,6 +5,7 @@ import { fill, pairs as typedIn } from "./form.js";
 import { atFirst, recall } from "./memory.js";
 import { dismiss, notice } from "./notice.js";
 import { offerUndo } from "./undo.js";
+import { saidHere } from "./units.js";
 
 const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
 const NOT_LOOKED_AT = "A link could not be looked at: the part that calculates did not load, and there is no connection to a server."
@@ -21,7 +22,8 @@ export const ofServer = (path, pairs) => `${path}?${new URLSearchParams([...pair
 
 export const isLink = (form) => "link" in form.dataset;
 
-const key = (form) => JSON.stringify(typedIn(form));
+// where the figures are from is no part of what is compared
+const key = (form) => JSON.stringify(typedIn(form).filter(([name]) => !saidHere(form.elements.namedItem(name))));
 
 // again: what the form shows now is asked; changed: and kept
 export const bring = async (screen, main, { again, changed }) => {

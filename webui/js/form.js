@@ -1,6 +1,6 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "./settings.js";
-import { bare, follow, followTools, isLearned, meanTools, says, stands as isStanding, toolsHeld, turn } from "./units.js";
+import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -25,6 +25,19 @@ export const held = (form) => {
   const standing = new Set(fields.filter(isStanding).map((field) => field.name));
   const emptied = fields.filter((field) => field.dataset.initial && field.value === "").map((field) => [field.name, ""]);
   return pairs(form).filter(([name]) => !standing.has(name)).concat(emptied, toolsHeld(form));
+};
+
+const figureFields = (form, pick) => [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+
+// Another thing was chosen: the figures that were typed for the one before are not its own. Where a thing is made, what does
+// not make it another one stays. Returns whether anything went.
+export const putAway = (form, pick) => {
+  if (!pick.value) return false;
+  const own = JSON.parse(pick.dataset.own);
+  const made = Boolean(form.closest("[data-editing]"));
+  const fields = figureFields(form, pick).filter((field) => field.value && (!made || own.includes(field.name.slice(pick.name.length + 1))));
+  for (const field of fields) field.value = "";
+  return fields.some((field) => !saidHere(field));
 };
 
 // The same for what is kept beside forms and outlives them: no number without its unit.
@@ -73,7 +86,7 @@ const picked = (pick, text, texts) => {
 // unit: a link and a lead say it, where a form leaves it out.
 const takeFromKit = (form, pick) => {
   if (pick.value) return;
-  const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+  const fields = figureFields(form, pick);
   const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, fields));
   if (!entry) return;
   pick.value = entry.value;
@@ -99,17 +112,22 @@ export const comesApart = (form, field) => {
   if (!pick.value || !field.value || !JSON.parse(pick.dataset.own).includes(name)) return false;
   if ([field.value, says(field)].includes(typedOf(pick)[name])) return false;
   pick.value = "";
+  for (const origin of figureFields(form, pick).filter(saidHere)) origin.value = "";
   return true;
 };
 
 // What was typed, or came by a link, can be kept with one tap, and is called by its name.
 const showKeep = (form, pick) => {
-  const figures = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)].filter(({ value }) => value);
+  const fields = figureFields(form, pick);
+  const figures = fields.filter((field) => field.value && !saidHere(field));
+  const origin = fields.find(saidHere);
+  if (origin && !figures.length && !pick.value) origin.value = "";
+  const whence = origin?.value ? origin.selectedOptions[0].textContent.trim() : pick.dataset.typedHere;
   const key = form.querySelector(`[data-keep-typed="${pick.name}"]`);
   if (key) key.hidden = Boolean(pick.value) || !figures.length || Boolean(form.closest("[data-editing]"));
   const typed = pick.querySelector("option[value='']");
   const name = figures.find((field) => field.name === `${pick.name}.name`)?.value;
-  const called = name ? `${name} (${pick.dataset.typedHere})` : pick.dataset.asTyped;
+  const called = name ? `${name} (${whence})` : pick.dataset.asTyped;
   if (typed && typed.textContent !== called) typed.textContent = called;
 };
 

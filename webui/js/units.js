@@ -35,8 +35,11 @@ const metricUnit = (field) => {
 // phone counts in.
 export const keptText = (field, text) => (field ? withUnit(field, text, metricUnit(field)) : text);
 
+// What is said on this phone alone, beside the figures: where they are from.
+export const saidHere = (field) => Boolean(field?.dataset && "stays" in field.dataset);
+
 // What a thing of the kit learns by and by: with it, it is still the same thing.
-export const isLearned = (field) => Boolean(field && "learned" in field.dataset);
+export const isLearned = (field) => Boolean(field?.dataset && "learned" in field.dataset);
 
 // The unit behind the number of a text, the last of several.
 const behind = (text) => text.split(/[:;]|\sto\s/).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";

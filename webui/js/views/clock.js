@@ -14,7 +14,7 @@ import { potArticle } from "./pot.js";
 import { units } from "../settings.js";
 import { all, change } from "../store.js";
 import { offerRowUndo } from "../undo.js";
-import { isLearned, keptText } from "../units.js";
+import { isLearned, keptText, saidHere } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
@@ -49,9 +49,11 @@ export const mount = (screen, main) => {
   showPots(list());
 };
 
+const isFigure = ([name]) => !saidHere(shown.form.elements.namedItem(name)); // what stays here is in no pot's link
+
 // A pot keeps its system and what was typed beside it (own timings, warm resin, the cup): another air is reckoned with both.
 const begin = (led, started = Date.now(), from = spelled(shown.form), beside = chosen(shown.form), watch = null) => (
-  start(led, started, from.filter(isSystem), beside.filter(isBeside), watch));
+  start(led, started, from.filter(isSystem).filter(isFigure), beside.filter(isBeside), watch));
 
 const startLead = () => [...shown.form.querySelectorAll("[data-move=heat] [data-lead]")]
   .map((link) => JSON.parse(link.dataset.lead)).find((lead) => lead.pairs.some(isPot));

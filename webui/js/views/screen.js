@@ -2,7 +2,7 @@
 import { bring, isLink, ofServer } from "../bring.js";
 import { hold, takeOwn } from "../choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { comesApart, fill, held, pairs, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
+import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
 import { keepTyped, offerKit } from "../kit.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
@@ -20,6 +20,7 @@ const NO_SERVER = "The part that calculates did not load. Open this page once mo
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
 const ourFault = (error) => `That could not be worked out${error instanceof EngineFault ? ` (${error.message})` : ""}.`
   + " It is not your input; change something and it tries again.";
+const PUT_AWAY = "Another thing is chosen: what was typed of the one before is put away.";
 const NOT_OLD = "These figures are old. Wait until the new ones stand.";
 const key = (pairs) => JSON.stringify(pairs);
 
@@ -126,8 +127,11 @@ export const mount = (screen, main) => {
       return;
     }
     target.removeAttribute("data-untouched");
+    const before = latest ?? pairs(form);
+    const gone = target.matches("[data-pick]") && putAway(form, target);
     const apart = comesApart(form, target);
     changed(target.matches("input:not([type=radio])") && !apart ? target : null);
+    if (gone) offerUndo(form, "apart", PUT_AWAY, () => { fill(form, before); changed(); });
   });
   form.addEventListener("submit", (event) => {
     event.preventDefault();
