@@ -12,8 +12,9 @@ from covemix.shared.forms import inputs
 HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
 SPLIT = {
-    "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat_model", "heat_table", "hot_pot", "pot_heat"),
-              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines")),
+    "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat", "heat_found", "heat_model",
+               "heat_table", "hot_pot", "pot_heat"),
+              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines", "heat_lines", "pot_start")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
@@ -136,3 +137,13 @@ def test_cure():
     assert (warm.lost, warm.labelled, warm.held) == (0.0, (), None)
     cold = reckon("cure", air=273.15)
     assert cold.stops and cold.lowest > 273.15 and {one.time for one in cold.stages} == {None} and cold.recoat.cold
+
+
+def test_heat():
+    """240 g at 30 degC in a cup run away, 20 g in the tray stay cool; half of a batch lasts no shorter."""
+    warm = reckon("heat", air=303.15, batch=0.24)
+    assert warm.peak.hot == 2 and warm.peak.temperature > 373.15 and not warm.peak.hardly
+    assert warm.best.time == pytest.approx(warm.best.share * warm.best.end)
+    assert warm.half.time >= warm.best.time and warm.tray.time > warm.best.time and warm.tray_gain >= warm.half_gain
+    cool = reckon("heat", air=283.15, batch=0.02, container="tray", wanted=600.0)
+    assert cool.peak.hot == 0 and cool.tray is None and cool.largest.mass > 0.02 and not cool.largest.too_much

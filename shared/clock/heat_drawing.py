@@ -1,17 +1,20 @@
 """Heat figure: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
+from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
-from ..words.numbers import DOWN, UP, shown, to_step
+from ..forms.declared import Found
+from ..words.numbers import DOWN, UP, shown, small, to_step
 from ..words.units import from_si, to_si, told, unit_for
 
+NAMES = dict([(row[0], row[1]) for row in CONTAINERS])
 WIDTH, HEIGHT = 320, 200
 LEFT, RIGHT, TOP, BOTTOM = 36, 8, 12, 28
 MOST = MOST_PEAK  # the drawing ends here
 TICKS = (5, 10, 15, 20, 30, 60, 120, 240, 480, 720, 1440, 2880, 5760, 11520)  # min
 
 
-def curves(name, run, tray, usable, units):
-    """name: of the container; run, tray: integrate.Run, tray None where there is none; usable: [s], as told."""
+def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: str) -> dict:
+    """kind: of CONTAINERS; run, tray: integrate.Run, tray None where there is none; usable: [s], as told."""
     end = min(run.points[-1][0], max(2.5 * usable, 1.6 * run.peak_time))
     points, tray_points = _within(run.points, end), _within(tray.points, end) if tray else ()
     low = min([temp for _, temp in points])
@@ -21,7 +24,7 @@ def curves(name, run, tray, usable, units):
     across, up = (WIDTH - LEFT - RIGHT) / end, (HEIGHT - TOP - BOTTOM) / (top - floor)
     base = HEIGHT - BOTTOM
 
-    def spot(time, temp):
+    def spot(time: float, temp: float) -> "tuple[float, float]":
         return LEFT + time * across, base - (min(temp, top) - floor) * up
 
     shapes = []
@@ -33,14 +36,14 @@ def curves(name, run, tray, usable, units):
     if tray_points:
         shapes.append(path("tray", [spot(time, temp) for time, temp in tray_points]))
     shapes.append(path("pot", [spot(time, temp) for time, temp in points]))
-    shapes.append(_named("name", spot(run.peak_time, run.peak), name, base))
+    shapes.append(_named("name", spot(run.peak_time, run.peak), small(NAMES[kind]), base))
     if tray_points:
         shapes.append(_named("name", spot(*tray_points[-1]), "tray", base))
     shapes.append(note("name", LEFT + 4, TOP + 10, "usable", "start"))
     return figure("heat", "Temperature over time", WIDTH, HEIGHT, shapes, _told(run, tray, usable, units))
 
 
-def _within(points, end):
+def _within(points: list, end: float) -> "list[tuple[float, float]]":
     """(time, temperature) of the points up to `end`, the last one on it."""
     found, before = [], points[0]
     for point in points:
@@ -53,7 +56,7 @@ def _within(points, end):
     return found
 
 
-def _named(role, spot, text, base):
+def _named(role: str, spot: tuple, text: str, base: float) -> dict:
     """A curve's name beside its top, inside the frame and above the time axis."""
     x, y = spot
     left = x > WIDTH / 2
@@ -61,7 +64,7 @@ def _named(role, spot, text, base):
                 "end" if left else "start")
 
 
-def _times(end, across, base):
+def _times(end: float, across: float, base: float) -> list:
     step = TICKS[-1]
     for tick in reversed(TICKS):
         if end / (tick * 60) <= 5.5:
@@ -76,7 +79,7 @@ def _times(end, across, base):
     return shapes
 
 
-def _temperatures(floor, top, spot, units):
+def _temperatures(floor: float, top: float, spot, units: str) -> list:
     unit = unit_for("degC", units)
     low, high = from_si(floor, unit), from_si(top, unit)
     step = 5.0
@@ -91,7 +94,7 @@ def _temperatures(floor, top, spot, units):
     return shapes
 
 
-def _told(run, tray, usable, units):
+def _told(run: Found, tray: "Found | None", usable: float, units: str) -> str:
     text = "The mix is usable for the first " + shown(usable / 60, 0, DOWN) + " minutes, shaded. "
     text += "It is hottest " + shown(run.peak_time / 60, 0) + " minutes after mixing, at " + _peak(run, units) + "."
     if tray:
@@ -99,5 +102,5 @@ def _told(run, tray, usable, units):
     return text
 
 
-def _peak(run, units):
+def _peak(run: Found, units: str) -> str:
     return ("about " if run.peak <= MOST else "over ") + told(min(run.peak, MOST), "degC", units, places=0)

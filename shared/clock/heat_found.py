@@ -1,51 +1,138 @@
 """Heat found: all that the heat answer tells of a batch in its container, of a tray and of half the batch."""
 from collections import namedtuple
-from math import exp, log
+from math import exp, log, pi
 
+from ..catalogue.containers import HOT
+from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
 from ..equations.calibrate_heat import TOO_HOT, USABLE, usable_time
-from ..equations.integrate import pot_run
+from ..equations.integrate import Run, pot_run
+from ..equations.rounding import DOWN, to_step
+from ..forms.declared import Values
 from ..forms.memo import once
+from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
-from ..words.numbers import DOWN, to_step
-from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, pot_of, timings_of
+from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, pot_of, timings_of, tray_layer
 from .pot_heat import CONTAINER_ROWS
-from .usable import usable
+from .usable import Usable, contradictions, usable
 
-# best, tray, half: usable.Usable; run, tray_run: integrate.Run; slow, fast: model times at the ends of what fits [s]
-Found = namedtuple("Found", ("calibration", "best", "run", "tray", "tray_run", "half", "slow", "fast", "from_memory"))
+POT_FACT, FILM_FACT = "pot", "film"  # the label's own, of a calibration's facts; an own timing goes by its number
+MET = 0.02  # and within this they are met
+NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whose working time bounds what comes next
+
+# best: usable.Usable of this batch; tray: of the same mix poured into the tray, None beside no pot; half: of half of
+# it, None for a film; tray_gain, half_gain: whole minutes longer than the batch, None as they are
+# run, tray_run: integrate.Run; peak: `Peak`; calibration: calibrate_heat.Calibration; misses: `Miss` of each fact
+# slow, fast: ends of what fits, the heat balance in it [s]; then: temperature at the end of use [K], None where it is
+# never reached; lowest: working temperature of the system [K]; cold: the batch is below it; deep: height in a cup that
+# must be wider [m], else None; largest: `Largest`, None where no time is wanted; layer: that stays cool in the tray [m]
+# heat: of the mix [J/kg]; apart: the label's facts do not fit each other; from_memory: the label's pot life is nobody's
+# timings: own ones, rows; pairs: of them that cannot both be; next_by: until when what comes next must be done [s],
+# None where nothing does or the batch itself lasts longer
+HeatResult = namedtuple("HeatResult", (
+    "best", "tray", "half", "tray_gain", "half_gain", "run", "tray_run", "peak", "calibration", "misses", "slow",
+    "fast", "then", "lowest", "cold", "deep", "largest", "layer", "heat", "apart", "from_memory", "timings", "pairs",
+    "next_by"))
+# temperature: [K]; time: after mixing [s]; hardly: it is hardly above the air; hot: how many rows of HOT it reaches
+Peak = namedtuple("Peak", ("temperature", "time", "hardly", "hot"))
+# name: POT_FACT, FILM_FACT or an own timing's number; share: reckoned over told time [-]; met: near enough
+Miss = namedtuple("Miss", ("name", "share", "met"))
+# mass: [kg], None where not any lasts so long; bound: no limit was met; too_much: the batch is more
+Largest = namedtuple("Largest", ("mass", "bound", "too_much"))
 
 
-def found(values) -> Found:
-    """All that lines and figures tell, worked out once for each answer."""
-    return once(values, "heat", lambda: _found(values))
+def reckoned(values: Values) -> HeatResult:
+    """All that lines, drawing and leads tell, worked out once for each answer."""
+    return once(values, "heat", lambda: reckon(values))
 
 
-def _found(values):
+def reckon(values: Values) -> HeatResult:
+    """How long this batch can be used, how hot it gets, and what a tray or half of it would buy."""
     calibration = calibration_of(values)
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
     run = pot_run(calibration.rates, here, USABLE, TOO_HOT, whole=True)
     best = usable(values, run=run)
-    tray = tray_run = half = None
-    if CONTAINER_ROWS[kind][5]:
-        until = max(run.points[-1][0], 2 * best.end)
-        tray_run = pot_run(calibration.rates, pot_of(values, "tray", mass), USABLE, TOO_HOT, whole=True, until=until)
-        tray = usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
-    if kind != "film":
-        half = usable(values, mass=mass / 2)
+    tray_run, tray = _in_tray(values, run, best) if CONTAINER_ROWS[kind][5] else (None, None)
+    half = usable(values, mass=mass / 2) if kind != "film" else None
+    ends = (usable_time(calibration.slow, here), usable_time(calibration.fast, here))
+    least, timings = lowest(values["system"]), timings_of(values)
+    misses = tuple([Miss(name, share, abs(share - 1) < MET) for name, share in calibration.misses])
     memory = SYSTEM.from_memory(values["system"], "pot_time")
-    return Found(calibration, best, run, tray, tray_run, half, usable_time(calibration.slow, here),
-                 usable_time(calibration.fast, here), memory and not timings_of(values))
+    return HeatResult(
+        best, tray, half, _gain(tray, best), _gain(half, best), run, tray_run, _peak(values, run), calibration, misses,
+        min(min(ends), best.model), max(max(ends), best.model),
+        None if run.temperature_then is None else to_step(run.temperature_then, 0.01), least, _coldest(values, least),
+        _deep(values), _largest(values), tray_layer(values, calibration), container_mix(values)[0],
+        any([one.name in (POT_FACT, FILM_FACT) and (one.share > 1 + TIMES_APART or one.share < 1 / (1 + TIMES_APART))
+             for one in misses]),
+        memory and not timings, tuple(timings), contradictions(values), _next_by(values, best))
 
 
-def largest_batch(values):
+def _in_tray(values: Values, run: Run, best: Usable) -> "tuple[Run, Usable]":
+    until = max(run.points[-1][0], 2 * best.end)
+    there = pot_of(values, "tray", values["batch"])
+    tray_run = pot_run(calibration_of(values).rates, there, USABLE, TOO_HOT, whole=True, until=until)
+    return tray_run, usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
+
+
+def whole_minutes(seconds: float) -> int:
+    """A time to be done by in whole minutes, rounded down; above an hour in steps of five.
+
+    >>> whole_minutes(1799), whole_minutes(5000.0)
+    (29, 80)
+    """
+    count = seconds / 60
+    return int(to_step(count, 5.0 if count >= 60 else 1.0, DOWN))
+
+
+def _gain(other: "Usable | None", best: Usable) -> "int | None":
+    return None if other is None else whole_minutes(other.time) - whole_minutes(best.time)
+
+
+def _peak(values: Values, run: Run) -> Peak:
+    peak = to_step(run.peak, 0.01)
+    hot = 0 if run.reached is None else len([row for row in HOT if peak >= row[0]])
+    return Peak(peak, run.peak_time, peak <= max(values["air"], run.points[0][1]) + HARDLY_ABOVE, hot)
+
+
+def _coldest(values: Values, least: float) -> bool:
+    resin = values["resin_temperature"]
+    coldest = values["air"] if resin is None else min(values["air"], resin)
+    return not coldest >= least - 1e-9
+
+
+def _deep(values: Values) -> "float | None":
+    """A cup filled higher than it can be is a slip in its width."""
+    if values["container"] != "cup" or values["cup_width"] is None:
+        return None
+    height = 4 * values["batch"] / container_mix(values)[1] / (pi * values["cup_width"] ** 2)
+    return height if height > 2.5 * values["cup_width"] else None
+
+
+def _next_by(values: Values, best: Usable) -> "float | None":
+    if values["use"] not in NEXT:
+        return None
+    by = usable(values, NEXT[values["use"]]).time
+    return by if by > best.time else None
+
+
+def _largest(values: Values) -> "Largest | None":
+    if values["wanted"] is None:
+        return None
+    found = largest_batch(values)
+    if found is None:
+        return Largest(None, False, False)
+    return Largest(found[0], found[1], not found[1] and found[0] < values["batch"])
+
+
+def largest_batch(values: Values) -> "tuple[float, bool] | None":
     """The largest mass that stays usable for the wanted time -> (mass [kg], whether no limit was met); None: not any.
 
     Usable time falls with mass, so a regula falsi on the logarithms finds it; the last that lasts long enough is told.
     """
     target = log(values["wanted"])
 
-    def lasting(log_mass):
+    def lasting(log_mass: float) -> float:
         return log(usable(values, mass=exp(log_mass)).time) - target
 
     low, high = log(LEAST_BATCH), log(MOST_BATCH)

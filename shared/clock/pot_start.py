@@ -1,13 +1,12 @@
 """Pot start: what a clock is started with, from an answer about heat. `pot.*` is what the move pot reads; `timing.*` is
 what an own timing of this batch would be typed as."""
+from ..forms.declared import Found, Values
 from ..words.numbers import DOWN, shown
 from ..words.units import told
-from .usable import usable
 
 NOW = "now"  # for `pot.started`: the moment of the tap; the page knows the time, the engine has no clock
 USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
-# use: what comes next, the layer whose working time bounds it
-NEXT = {"putty": ("Tape rolled on the soft cove", "bead"), "wet": ("Peel ply down", "film")}
+NEXT = {"putty": "Tape rolled on the soft cove", "wet": "Peel ply down"}  # use: what comes next
 
 
 def minutes_typed(seconds: float) -> str:
@@ -19,8 +18,8 @@ def minutes_typed(seconds: float) -> str:
     return shown(seconds / 60, 0 if seconds >= 600 else 1, DOWN)
 
 
-def lead(values, found):
-    """The lead that starts a clock. found: `heat_found.Found`"""
+def lead(found: Found, values: Values) -> dict:
+    """The lead that starts a clock. found: `heat_found.HeatResult`"""
     span, mass = found.best.time, shown(values["batch"] * 1000, 0) + " g"
     pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(span, 6.0))],
              ["pot.batch", mass + " at " + told(values["air"], "degC", values["units"], places=0)],
@@ -28,9 +27,6 @@ def lead(values, found):
              ["pot.container", values["container"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
              ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
-    following = NEXT.get(values["use"])
-    if following:
-        by = usable(values, following[1]).time
-        if by > span:
-            pairs += [["pot.steps.0.name", following[0]], ["pot.steps.0.minute", minutes_typed(by)]]
+    if found.next_by is not None:
+        pairs += [["pot.steps.0.name", NEXT[values["use"]]], ["pot.steps.0.minute", minutes_typed(found.next_by)]]
     return {"label": "Start the clock", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}

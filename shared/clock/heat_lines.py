@@ -1,0 +1,183 @@
+"""Heat lines: what is said of how long a batch can be used, how hot it gets, what would help and what can hurt."""
+from ..catalogue.containers import HOT, HOT_POT, MATTER
+from ..catalogue.cure_times import ENERGY
+from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
+from ..forms import links
+from ..forms.declared import Found, Input, Values
+from ..mix.ratio import by_link
+from ..things.lowest_temperature import lowest_mark
+from ..things.own_timings import timings_text
+from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
+from ..words.numbers import DOWN, bare, shown
+from ..words.units import braces, told
+from . import pot_start
+from .heat_found import FILM_FACT, POT_FACT, whole_minutes
+from .pot_heat import CONTAINER_ROWS
+from .usable_lines import meaning, peak_text, questions, rule_text
+
+NAMES = {POT_FACT: "Label's pot life", FILM_FACT: "Label's film time"}
+HEAT_RANGE = MATTER[0][2:4]  # of an epoxide group
+GOOD_COUNTS = "counts for this pot and easier ones only"
+
+
+def say(found: Found, values: Values) -> list[Line]:
+    """found: `heat_found.HeatResult`"""
+    best, units = found.best, values["units"]
+    lines = [line("usable", "Usable for", best.time, "s", minutes(best.time), rank=ANSWER,
+                  rough="{}; the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
+                        "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0)))]
+    lines.extend(questions(found.pairs, units))
+    lines.extend(by_link(values["system"], "pot life"))
+    lines.extend(_cold(found, values))
+    lines.extend(_peak(found, values))
+    lines.extend(_deep(found, values))
+    lines.extend(_helps(found))
+    lines.extend(_wanted(found.largest, values))
+    lines.extend(_reasons(found, units))
+    lines.extend(_facts(found))
+    return lines
+
+
+def leads(found: Found, values: Values, system: Input) -> list[dict]:
+    """A clock for this batch, and the day planned with it. system: the input of the resin system"""
+    air = shown(values["air"] - 273.15, 1) + " °C"
+    day = links.handed_on(system, values) + [
+        ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]
+    return [pot_start.lead(found, values), {"label": "Plan the day", "screen": "plan", "pairs": day}]
+
+
+def minutes(seconds: float) -> str:
+    """A time to be done by as text, rounded down.
+
+    >>> minutes(1799), minutes(45), minutes(5000.0), minutes(7200.0)
+    ('29 min', 'less than 1 min', '1 h 20 min', '2 h')
+    """
+    count = whole_minutes(seconds)
+    if count < 1:
+        return "less than 1 min"
+    if count < 60:
+        return str(count) + " min"
+    return str(count // 60) + " h" + (" " + str(count % 60) + " min" if count % 60 else "")
+
+
+def _cold(found: Found, values: Values) -> list[Line]:
+    if not found.cold:
+        return []
+    mark = lowest_mark(values["system"])
+    bound = told(found.lowest, "degC", values["units"], places=0) + (" (" + mark + ")" if mark else "")
+    return [words("too_cold", "Colder than this system allows",
+                  "Its lowest working temperature is " + bound + ". Below it the cure may stop for good, however long "
+                  "it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.",
+                  rank=WARN)]
+
+
+def _peak(found: Found, values: Values) -> list[Line]:
+    peak = found.peak
+    if peak.hardly:
+        return [line("peak", "Hottest, expected", peak.temperature, "K", "hardly above the air",
+                     rough="within " + braces("K", HARDLY_ABOVE) + " of it")]
+    lines = [line("peak", "Hottest, expected", peak.temperature, "K", peak_text(peak.temperature, values["units"]),
+                  rough="if it stays in the container; rounded up; the middle gets hotter, by up to a quarter of the "
+                        "rise")]
+    if peak.hot:
+        label = "A pot that would run away" if peak.hot > 1 else "A pot that gets hot"
+        do = "Use it, or spread it thin, within " + minutes(found.best.time) + "."
+        if not CONTAINER_ROWS[values["container"]][5]:
+            do = "Spread it thinner, or mix less."
+        lines.append(words("runaway", label, HOT[peak.hot - 1][1] + ", about " + minutes(peak.time)
+                           + " after mixing. " + do, caution=HOT_POT, rank=WARN))
+    return lines
+
+
+def _deep(found: Found, values: Values) -> list[Line]:
+    if found.deep is None:
+        return []
+    across = told(values["cup_width"], "mm", values["units"])
+    high = told(found.deep, "mm", values["units"], digits=2)
+    return [words("deep", "Is the cup wider?", "In a cup of " + across + " this batch stands " + high + " high. Type "
+                  "the width of the vessel it is really in.", rank=ASK)]
+
+
+def _helps(found: Found) -> list[Line]:
+    lines = []
+    if found.tray is not None:
+        lines.append(line("in_tray", "Poured into the tray at once", found.tray.time, "s", minutes(found.tray.time),
+                          rough=_gain(found.tray_gain)))
+    if found.half is not None:
+        lines.append(line("half", "Half the batch", found.half.time, "s", minutes(found.half.time),
+                          rough=_gain(found.half_gain)))
+    return lines
+
+
+def _gain(more: int) -> str:
+    return minutes(more * 60) + " longer" if more > 0 else "no longer"
+
+
+def _wanted(largest: "Found | None", values: Values) -> list[Line]:
+    if largest is None:
+        return []
+    label = "Largest batch for " + minutes(values["wanted"])
+    if largest.mass is None:
+        return [words("largest", label, "none in this container", rank=WARN,
+                      rough="not even a few grams last that long here: a tray, a slower hardener, a cooler hour")]
+    text = told(largest.mass, "g", values["units"], DOWN, digits=2)
+    if largest.bound:
+        return [line("largest", label, largest.mass, "kg", text + " or more", rough="time is not what limits it")]
+    lines = [line("largest", label, largest.mass, "kg", text,
+                  rough="by the shorter of both estimates; rounded down, to be sure")]
+    if largest.too_much:
+        lines.append(words("too_much", "Too much for that time", "Mix " + text + " or less at a time, or pour it into "
+                           "the tray at once.", rank=WARN))
+    return lines
+
+
+def _reasons(found: Found, units: str) -> list[Line]:
+    best = found.best
+    lines = [
+        line("thick", "Thick by", best.end, "s", minutes(best.end), rank=MORE,
+             rough="of this {}% is used, the rest is kept back (from memory)".format(shown(best.share * 100))),
+        line("by_heat", "By the heat balance", best.model, "s", minutes(best.model), rank=MORE,
+             rough="from {} to {} for activation energies that fit as well; one temperature for the whole pot".format(
+                 minutes(found.slow), minutes(found.fast))),
+    ]
+    if best.quick is not None:
+        lines.append(line("by_rule", "By the trade's quick rule", best.quick, "s", minutes(best.quick), rank=MORE,
+                          rough=rule_text(best.rule) + "; from memory"))
+    if found.then is not None:
+        lines.append(line("temperature_then", "Its temperature by then", found.then, "K",
+                          told(found.then, "degC", units, places=0), rank=MORE,
+                          rough="at the end of use by the heat balance: thick, or too hot to hold"))
+    lines.append(line("layer", "Layer in the tray that stays cool", found.layer, "m",
+                      "up to " + told(found.layer, "mm", units, DOWN, digits=2), rank=MORE,
+                      rough="a cautious bound: its fastest rate, no resin used up"))
+    lines.append(line("heat", "Heat in the mix", found.heat, "J/kg", shown(found.heat / 1000, 0) + " J/g", rank=MORE,
+                      rough="of mixed resin; from the ratio and the equivalent weight, {} to {} kJ/mol from "
+                            "memory".format(*[bare(one / 1000, 1) for one in HEAT_RANGE])))
+    return lines
+
+
+def _facts(found: Found) -> list[Line]:
+    lines = [_miss(one, bool(found.timings)) for one in found.misses]
+    for place, row in enumerate(found.timings):
+        if row["said"] == "good":
+            lines.append(words("fact_" + str(place + 1), "Own timing " + str(place + 1), GOOD_COUNTS, rank=MORE))
+    if found.apart:
+        lines.append(words("facts_apart", "Do these times belong together?", "One mix cannot have them all: they are "
+                           "more than " + shown(TIMES_APART * 100, 0) + "% apart. Look again at the minutes, mass and "
+                           "temperature of each. Your own timings count first.", rank=ASK))
+    energy = found.calibration.rates.grown_energy
+    lines.append(line("energy", "Activation energy", energy, "J/mol", shown(energy / 1000, 0) + " kJ/mol", rank=MORE,
+                      rough="kept between {1} and {2}, where published values lie; {0} where the times leave it "
+                            "open".format(*[bare(one / 1000, 1) for one in ENERGY[:3]])))
+    if found.from_memory:
+        lines.append(words("from_memory", "These times are nobody's label", "The pot life of this built-in system is "
+                           "from memory. Type the one on your own label, with its mass and temperature.", rank=ASK))
+    return lines
+
+
+def _miss(miss: Found, own: bool) -> Line:
+    off = miss.share - 1
+    text = "met" if miss.met else "reckoned {}% {}".format(
+        shown(abs(off) * 100, 0), "longer" if off > 0 else "shorter")
+    return line("fact_" + miss.name, NAMES.get(miss.name) or "Own timing " + miss.name, miss.share, "", text, rank=MORE,
+                rough="own timings count before the label's" if own else "")
