@@ -8,6 +8,7 @@ from functools import cache
 
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
+TYPES = re.compile(r"^\s*/\*\*.*?\*/[ \t]*\n?", re.M | re.S)  # of a script, as tsc reads them
 
 
 @cache
@@ -86,14 +87,14 @@ def _clash(before: str, after: str) -> bool:
 
 
 def lean_script(text: str) -> str:
-    """One of our scripts without the lines that are only a comment, and without indentation: a phone reads neither.
+    """One of our scripts without the lines that are only a comment, without types and indentation: a phone reads none.
 
     A script keeps no text over several lines, so that no line's beginning has a meaning.
 
     >>> lean_script("// why\\nconst a = () => {\\n  return 1; // x\\n};\\n")
     'const a = () => {\\nreturn 1; // x\\n};\\n'
     """
-    lines = (line.lstrip() for line in text.splitlines(keepends=True))
+    lines = (line.lstrip() for line in TYPES.sub("", text).splitlines(keepends=True))
     return "".join(line for line in lines if not line.startswith("//"))
 
 

@@ -4,6 +4,7 @@ const TRIED = "covemix.fetched.again";
 
 import("./engine.js").then(({ startEngine }) => startEngine()).catch(() => {}); // the first question says so, at the field
 
+/** @param {string[]} entry */
 const isScript = ([path]) => /\.m?js$/.test(path);
 
 // The scripts of the screen's own view, as the bundle has them: [[path, text]].
@@ -18,7 +19,9 @@ const ofView = async (bundle) => {
 // Which scripts are not what this build says they are, after each was asked of the host itself.
 const damaged = async () => {
   const [first] = (await (await fetch(new URL("sw.js", root), { cache: "no-cache" })).text()).split("\n", 1);
+  /** @type {{sums: Record<string, string>, bundle: string}} */
   const { sums, bundle } = JSON.parse(first.slice(first.indexOf("{"), -1));
+  /** @type {(path: string, more?: RequestInit) => Promise<Response>} */
   const asked = (path, more) => fetch(new URL(path, root), { cache: "reload", ...more });
   const looked = await Promise.all([
     ...Object.entries(sums).filter(isScript).map(([path, sum]) => (

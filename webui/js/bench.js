@@ -17,10 +17,33 @@ const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
 
-// at: where it is kept while it goes on; read, write: a field of the form by its name; unitOf: the unit beside it; pairs: what is typed; mend: leaves with some fields filled in; keep: a putty batch, to {wrong: why not} or {undo}; log: the whole pour, to "" or why not; done: the last step is over, and whether the pour is in the log
+/**
+ * @typedef {object} Doings what the form does for the steps
+ * @property {string} at where it is kept while it goes on
+ * @property {(name: string) => string} read a field of the form by its name
+ * @property {(name: string, text: string) => void} write
+ * @property {(name: string) => string} unitOf the unit beside it
+ * @property {() => [string, string][]} pairs what is typed
+ * @property {(lead: any) => void} mend leaves with some fields filled in
+ * @property {(typed: any) => any} keep a putty batch, to {wrong: why not} or {undo}
+ * @property {(typed: any) => any} log the whole pour, to "" or why not
+ * @property {(logged?: boolean) => void} done the last step is over, and whether the pour is in the log
+ */
 export class Bench {
+  /** @type {any} */ state = {}; // step, started, rung, beat: what a reload goes on with
+
+  /** @param {HTMLDialogElement} place @param {Doings} doings */
   constructor(place, { at, read, write, unitOf, pairs, mend, keep, log, done }) {
-    Object.assign(this, { place, stored: at, read, write, unitOf, pairs, mend, keep, log, done });
+    this.place = place;
+    this.stored = at;
+    this.read = read;
+    this.write = write;
+    this.unitOf = unitOf;
+    this.pairs = pairs;
+    this.mend = mend;
+    this.keep = keep;
+    this.log = log;
+    this.done = done;
     this.at = (name) => place.querySelector(`[data-bench="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());

@@ -33,6 +33,7 @@ const load = () => {
   return source;
 };
 
+/** @param {{id: number, text?: string, broken?: any, fell?: boolean}} answer */
 const settle = ({ id, text, broken, fell }) => {
   const asked = waiting.get(id);
   if (!asked) return;
@@ -155,7 +156,7 @@ window.addEventListener("pageshow", ({ persisted }) => {
 export const newest = (answer) => {
   let running = false;
   let next = null;
-  const told = async (mine) => {
+  const one = async (mine) => {
     let got = null;
     let wrong = null;
     try {
@@ -173,12 +174,12 @@ export const newest = (answer) => {
       const mine = next;
       next = null;
       try {
-        await told(mine);
+        await one(mine);
       } catch (error) { // the answer came, and could not be laid out
         try {
           answer(null, new EngineFault(UNREADABLE, { cause: error }), mine);
         } catch (again) {
-          reportError(again);
+          window.reportError(again);
         }
       }
     }

@@ -153,10 +153,10 @@ export const settleTools = (form, field = null) => {
 
 // Which fields are asked with the choices as they stand.
 const askFor = (form) => {
-  const chosen = (name) => form.elements.namedItem(name)?.value;
+  const stood = (name) => form.elements.namedItem(name)?.value;
   for (const field of form.querySelectorAll("[data-when]")) {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
-    field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(chosen(prefix + name)));
+    field.hidden = !JSON.parse(field.dataset.when).some(({ name, values }) => values.includes(stood(prefix + name)));
   }
 };
 

@@ -6,6 +6,7 @@ const words = new TextDecoder();
 
 export const interpreter = async (wasm, files, program) => {
   const { instance } = await WebAssembly.instantiate(wasm, { env: { emscripten_notify_memory_growth() {} } });
+  /** @type {any} */
   const python = instance.exports;
   const given = (text) => {
     const bytes = typeof text === "string" ? letters.encode(text) : text;

@@ -207,7 +207,7 @@ export const follows = (pot, seconds) => amend(pot, (kept) => {
 
 // Another phone, or a watch, says what is left: counted from there on. Resolves to what is wrong with what was typed.
 export const setLeft = async (pot, typed) => {
-  const { answer: got, watch } = await about({ ...pot, typed: [...pot.typed, ["left_now", typed]] });
+  const { answer: got } = await about({ ...pot, typed: [...pot.typed, ["left_now", typed]] });
   if (got.errors.length) return got.errors[0].message;
   const passed = got.lines.find(({ name }) => name === "set").value;
   const now = Date.now();

@@ -4,7 +4,7 @@ import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../
 import { ask } from "../engine.js";
 import { chosen, fill, pairs, spelled } from "../form.js";
 import { offerKit } from "../kit.js";
-import { later, soon } from "../later.js";
+import { later } from "../later.js";
 import { dropBatch, logBatch } from "../log.js";
 import { recall, remember } from "../memory.js";
 import { UNANSWERED, dismiss, notice } from "../notice.js";
@@ -19,6 +19,7 @@ import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
 const WAITS = 5000; // ms from one kept count to the next
+/** @param {string[]} pair */
 const isPot = ([name]) => name.startsWith("pot.") || name.startsWith("timing.");
 const isSystem = ([name]) => name === "system" || name.startsWith("system.");
 const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the pot itself knows the other two
@@ -136,7 +137,7 @@ const offer = async (link) => {
   const started = Number(link.find(([name]) => name === "pot.started")?.[1]) * 1000;
   const typed = link.filter(([name]) => name.startsWith("pot.") && name !== "pot.started").map(([name, text]) => [name.slice(4), text]);
   if (!typed.some(([name]) => name === "by")) typed.push(["by", BEFORE]); // made before links said what made them
-  const { answer, watch } = await about({ typed, started, done: [] }).catch(() => ({}));
+  const { answer, watch } = await about({ typed, started, done: [] }).catch(() => ({ answer: null, watch: null }));
   if (!answer) { // the address no longer holds it
     notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);
     return;

@@ -13,6 +13,7 @@ import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
 const LOGGED = "log."; // what the log keeps of a batch whose last step was told
+/** @param {string[]} pair */
 const isPiece = ([name]) => name.startsWith("pieces.");
 
 let shown = null;

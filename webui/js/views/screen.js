@@ -22,7 +22,7 @@ const ourFault = (error) => `That could not be worked out${error instanceof Engi
   + " It is not your input; change something and it tries again.";
 const PUT_AWAY = "Another thing is chosen: what was typed of the one before is put away.";
 const NOT_OLD = "These figures are old. Wait until the new ones stand.";
-const key = (pairs) => JSON.stringify(pairs);
+const key = (typed) => JSON.stringify(typed);
 
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
@@ -147,8 +147,8 @@ export const mount = (screen, main) => {
     notice("old", NOT_OLD);
   }, { capture: true });
   form.addEventListener("click", ({ target }) => {
-    const key = target.closest("[data-keep-typed]");
-    if (key) keepTyped(form, form.elements.namedItem(key.dataset.keepTyped), changed, refuse);
+    const keep = target.closest("[data-keep-typed]");
+    if (keep) keepTyped(form, form.elements.namedItem(keep.dataset.keepTyped), changed, refuse);
   });
   const button = document.querySelector("[data-share]");
   if (button) {
@@ -205,6 +205,7 @@ const holdHere = (typed) => {
 };
 
 // the screen that is shown; the page hears of other units once
+/** @type {(system: string) => void} */
 let counting = () => {};
 whenUnits((system) => counting(system));
 
