@@ -34,6 +34,10 @@ def _range(name):
     return [bare(one, 3) for one in WINDOW[name][2:4]]
 
 
+def _power(exponent):
+    return fraction(exponent) if abs(exponent - 1 / 3) < 1e-9 else bare(exponent, 3)
+
+
 def _times(name):
     """Where a window comes from that nobody types."""
     return "{} times the pot life of {} (from memory, {} to {}).".format(
@@ -97,7 +101,7 @@ INPUTS = (
              help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
         Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
                help="Left empty: {} (from memory, {} to {}).".format(
-                   fraction(WINDOW["exponent"][1]), *_range("exponent"))),
+                   _power(WINDOW["exponent"][1]), *_range("exponent"))),
         Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,
                help="{} times: common practice, {} to {}.".format(bare(WINDOW["doubling"][1], 3), *_range("doubling"))),
         Number("share", "Usable share of a window", unit="%", low=10, high=100, default=WINDOW["share"][1] * 100,

@@ -1,0 +1,129 @@
+"""Each fact once: texts and verdicts follow the catalogue, and every limit is found on the screen of sources."""
+import ast
+import json
+import re
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from covemix import shared
+from covemix.shared.door import moves
+
+ENGINE = Path(shared.__file__).parent
+FILES = sorted(path for path in ENGINE.rglob("*.py") if path.parent.name != "catalogue")
+JOINT = {"kind": "inside", "thickness": "30 mm", "angle": "90", "length": "2 m",
+         "layers": [{"width": "200 mm", "weight": "300 g/m2"}]}
+DEW = {"air": "20", "humidity": "99"}
+STICK = {"way": "stick", "amount": "200 g", "cup": "medium"}
+
+# run in a process of its own: one number of the catalogue is another before anything else is imported
+CHANGED = """
+import importlib, json, sys, types
+module, old, new, move, typed = json.loads(sys.argv[1])
+importlib.import_module("covemix.shared.catalogue")
+name = "covemix.shared.catalogue." + module
+found = importlib.util.find_spec(name)
+text = open(found.origin, encoding="utf-8").read()
+assert text.count(old) == 1, (old, text.count(old))
+made = importlib.util.module_from_spec(found)
+sys.modules[name] = made
+exec(compile(text.replace(old, new), found.origin, "exec"), made.__dict__)
+from covemix.shared.door import moves
+said = [str(value) for item in moves.module(move).INPUTS for value in (item.label, getattr(item, "help", ""))]
+print(json.dumps([said, moves.answer(move, typed)]))
+"""
+
+# module, its source, changed, what is asked, what is not said any more, what is said instead
+FOLLOWS = [
+    ("losses", 'in one pass", 0.012,', 'in one pass", 0.009,', "joint", JOINT, "above 12 mm", "above 9 mm"),
+    ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
+    ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
+    ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
+    ("limits", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2 % (", "or 3 % ("),
+    ("damp", "DAMP = 0.85", "DAMP = 0.8", "dew", DEW, "Above 85%", "Above 80%"),
+    ("damp", "MARGIN = 3.0", "MARGIN = 4.0", "dew", DEW, "it is 3.0 °C above", "it is 4.0 °C above"),
+    ("joints", "NARROWEST = 20.0", "NARROWEST = 25.0", "joint", dict(JOINT, angle="10"), "Below 20°", "Below 25°"),
+    ("joints", "FLATTEST = 30.0", "FLATTEST = 35.0", "joint", dict(JOINT, kind="bulkhead", angle="25"),
+     "30° to 150°", "35° to 145°"),
+    ("measuring", "MARK_ERROR = 0.001", "MARK_ERROR = 0.002", "measure", STICK, "1 mm on each mark",
+     "2 mm on each mark"),
+    ("cautions", 'cup that is big", 0.3,', 'cup that is big", 0.35,', "plan", {}, "{300 g}", "{350 g}"),
+    ("containers", '("heat_per_epoxide", 108000.0, 100000.0,', '("heat_per_epoxide", 108000.0, 90000.0,', "heat",
+     {"air": "20"}, "100 to 118 kJ/mol", "90 to 118 kJ/mol"),
+    ("cure_times", "ENERGY = (55000.0,", "ENERGY = (56000.0,", "cure", {"air": "20"}, "energy 55 kJ", "energy 56 kJ"),
+    ("glass", "FOR_BUYING = (0.45,", "FOR_BUYING = (0.42,", "heat", {"air": "20"}, "tape 45% glass", "tape 42% glass"),
+    ("plans", "WARMTH = 293.15", "WARMTH = 295.15", "boat", {}, "{20 degC}", "{22 degC}"),
+    ("airing", 'make-up opening", 5,', 'make-up opening", 6,', "air", {"fan_runs": "in"}, "up; 5 Pa", "up; 6 Pa"),
+]
+
+# words that a builder types, and a figure of a row that they find
+FOUND = [
+    ("ratio error", "2%"), ("ratio too much", "5%"), ("humidity damp", "85%"), ("dew margin", "3 °C"),
+    ("night sky", "3 °C"), ("hygrometer dew", "1 °C"), ("how long stir", "2 min"), ("stirring cold", "3 min"),
+    ("batch small", "200 g"), ("most batches day", "60"), ("most pieces day", "60"), ("long day", "12 h"),
+    ("narrow corner", "20°"), ("flat tape angle", "160°"), ("bulkhead flat", "30°"), ("mark stick", "1 mm"),
+    ("cup filled", "85%"), ("pump stroke", "3%"), ("hardener resin more", "1.25 times"), ("boat angles", "240"),
+    ("shade cooler", "5 °C"), ("running pot last", "3 min"), ("still good", "5 min"), ("pot hottest", "150 °C"),
+]
+
+# figures that a text may hold, though no row has them: how to type, what a unit is, what a word means
+MAY_SAY = re.compile(
+    r"like |since 1970|W/\(m2|m2 K|hour 0|0 where|scale to 0|100 of |100 \{|100 AHEW|^\{100 g\}|"
+    r"\{100 g\} of epoxy|of 100 pours|\d mm\}? (to measure|long on)|measure me|100 ?%|403 rule|21 degC|at \{20|"
+    r"less than 1 min|often \{20|first 24 h|24 h$|Dougherty|1 own batch|1 joint|: 1?\d\d|\d : \d|1\.15|"
+    r"batches \+ 1|less than 180°|"
+    r"air mixes perfectly|\{0\}|\{10 K\}|\{\{10 K\}\}|H317|Stiffening 31|^0 m(in)?$|^\d[\d.]* (m|g/m|mm|g/m2)$|"
+    r"A4|type 0 |^ 4 $|: \d:\d|^ ?g/m2$|section 2")
+
+
+def constants(path):
+    """[(line, text)] of the strings of a module that are told and hold a figure."""
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    docs = {id(node.body[0].value) for node in ast.walk(tree)
+            if isinstance(node, (ast.Module, ast.FunctionDef, ast.ClassDef)) and node.body
+            and isinstance(node.body[0], ast.Expr)}
+    return [(node.lineno, node.value) for node in ast.walk(tree)
+            if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in docs
+            and " " in node.value and re.search(r"\d", node.value)]
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.name}")
+def test_no_text_holds_a_figure_of_its_own(path):
+    """A figure that is told comes from a row of the catalogue; what explains how to type is named above."""
+    told = [f"{path.name}:{line}: {text!r}" for line, text in constants(path) if not MAY_SAY.search(text)]
+    assert told == [], "take it from the catalogue"
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.name}")
+def test_what_is_remembered_or_judged_stands_in_the_catalogue(path):
+    """A constant beside which a comment says whose figure it is belongs into a row, where its mark is seen."""
+    rows = path.read_text(encoding="utf-8").split("\n")
+    found = [row for before, row in zip(["", *rows], rows, strict=False)
+             if re.match(r"_?[A-Z][A-Z_, ]* = [^\"]*\d", row)
+             and any(mark in (before if before.startswith("#") else "") + row.partition("#")[2]
+                     for mark in ("own judgement", "from memory", "common practice"))]
+    assert found == []
+
+
+@pytest.mark.parametrize("words, figure", FOUND, ids=lambda one: one)
+def test_a_limit_is_found_by_the_words_of_a_builder(words, figure):
+    lines = moves.answer("sources", {"find": words})["lines"]
+    assert [line for line in lines if line["text"].startswith(figure) and line["rough"]], [
+        (line["label"], line["text"]) for line in lines][:5]
+
+
+def said_with(module, old, new, move, typed):
+    """Everything that a move says and asks with one number of the catalogue changed."""
+    asked = json.dumps([module, old, new, move, typed])
+    run = subprocess.run([sys.executable, "-c", CHANGED, asked], capture_output=True, text=True, check=False)
+    assert run.returncode == 0, run.stderr
+    return json.dumps(json.loads(run.stdout), ensure_ascii=False)
+
+
+@pytest.mark.parametrize("module, old, new, move, typed, before, after", FOLLOWS, ids=lambda one: str(one)[:30])
+def test_what_is_said_follows_the_row(module, old, new, move, typed, before, after):
+    assert before in said_with(module, old, old, move, typed)  # it is said today
+    changed = said_with(module, old, new, move, typed)
+    assert after in changed
+    assert before not in changed
