@@ -4,7 +4,7 @@ from ..catalogue.cure_times import ENERGY
 from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
 from ..forms import links
 from ..forms.declared import Found, Input, Values
-from ..mix.ratio import by_link
+from ..mix.label_words import by_link
 from ..things.lowest_temperature import lowest_mark
 from ..things.own_timings import timings_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words

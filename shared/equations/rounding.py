@@ -48,6 +48,28 @@ def to_step(value: float, step: float, toward: str = NEAREST) -> float:
     return count / nearest if nearest and abs(per - nearest) < 1e-9 * per else count * step
 
 
+def to_places(value: float, places: int) -> float:
+    """A value as it is told with so many decimals, read back: what somebody types who reads it.
+
+    >>> to_places(59.147, 1), to_places(59.147, 0)
+    (59.1, 59.0)
+    """
+    return float(shown(value, places))
+
+
+def decimals(step: float, most: int) -> int:
+    """How many decimals the steps of a display or of marks have, at most so many.
+
+    step: from one reading to the next, in the unit that is shown, above 0
+    >>> decimals(0.1, 4), decimals(5.0, 4), decimals(1 / 3, 4)
+    (1, 0, 4)
+    """
+    places = 0
+    while places < most and abs(to_places(step, places) - step) > 1e-6 * step:
+        places += 1
+    return places
+
+
 def ceiling(value: float) -> int:
     """The least whole number at or above a computed value, blind to the runtimes' last bits.
 

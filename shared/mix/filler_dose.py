@@ -5,11 +5,12 @@ from math import pi
 from ..catalogue.fillers import AIR, PACKING, STIFFNESSES
 from ..equations.dose_calibration import ALWAYS, AUTO, NEVER, calibrated
 from ..equations.putty import packed_dose, solids_share
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.memo import once
 from ..things.records import FILLER
-from ..words.numbers import DOWN, shown
+from .filler_words import shares_text
 
 STIFF = tuple([(key, told, "what the trade calls " + trade) for key, told, trade, _ in STIFFNESSES])
 ASKED = (("thicken", ("yes",)), ("amount_is", ("putty",)))
@@ -36,6 +37,9 @@ FILLING = (
 # parts: pairs of filler per mass of mix [kg/kg] and true density [kg/m3]; fillers: values of records.FILLER, in step
 # air: share of the putty's volume [-]; calibration: Calibrated
 Dose = namedtuple("Dose", ("parts", "fillers", "air", "calibration"))
+# share: of the putty's volume that the grains would fill [-]; touch: share at which they touch [-]
+# most: the largest dose that the liquid can wet [kg/kg of mix]
+Packed = namedtuple("Packed", ("share", "touch", "most"))
 
 # key, label, slope of the steepest face from the horizontal [rad]
 POSITIONS = (
@@ -45,7 +49,7 @@ POSITIONS = (
 )
 
 
-def blended_dose(shares, doses) -> float:
+def blended_dose(shares: tuple[float, ...], doses: "list[float] | tuple[float, ...]") -> float:
     """Dose of a blend in which each filler does its share of the stiffening:
         D = 1 / sum(w_i / D_i)
 
@@ -57,7 +61,7 @@ def blended_dose(shares, doses) -> float:
     return 1 / sum([share / dose for share, dose in zip(shares, doses)])
 
 
-def place_of(stiffness):
+def place_of(stiffness: str) -> int:
     """The place of a stiffness in the table of doses.
 
     >>> place_of("stands")
@@ -66,7 +70,7 @@ def place_of(stiffness):
     return [row[0] for row in STIFFNESSES].index(stiffness)
 
 
-def components(values):
+def components(values: Values) -> tuple[tuple[Values, ...], tuple[float, ...]]:
     """Fillers and their shares by weight: the blend where one is typed, else the one filler."""
     rows = values["blend"]
     if not rows:
@@ -75,28 +79,28 @@ def components(values):
     return tuple([row["filler"] for row in rows]), tuple([row["share"] / whole for row in rows])
 
 
-def default_dose(fillers, shares, stiffness) -> float:
+def default_dose(fillers: tuple[Values, ...], shares: tuple[float, ...], stiffness: str) -> float:
     """The table's dose for a stiffness [kg/kg of mix]."""
     place = place_of(stiffness)
     return blended_dose(shares, [filler["doses"][place] / 100 for filler in fillers])
 
 
-def used(batch) -> float:
+def used(batch: Values) -> float:
     """Filler that went into a batch [kg]: the tub before less the tub after."""
     return batch["before"] - batch["after"]
 
 
-def own_ratios(values, fillers, shares):
+def own_ratios(values: Values, fillers: tuple[Values, ...], shares: tuple[float, ...]) -> list[float]:
     """Own dose over the table's, for each of the builder's batches [-]."""
     return [used(row) / row["mixed"] / default_dose(fillers, shares, row["came_out"]) for row in values["batches"]]
 
 
-def dose_of(values) -> Dose:
+def dose_of(values: Values) -> Dose:
     """The dose that is asked, moved by the builder's own batches; InputError at the field that can put it right."""
     return once(values, "dose", lambda: _dosed(values))
 
 
-def _dosed(values):
+def _dosed(values: Values) -> Dose:
     check(values)
     fillers, shares = components(values)
     rows = values["batches"]
@@ -106,22 +110,20 @@ def _dosed(values):
     return Dose(parts, fillers, AIR, found)
 
 
-def overpacked(dose, density):
-    """Why a dose is more than the liquid can wet, with the most that goes in; "" where it is not.
+def overpacked(dose: Dose, density: float) -> "Packed | None":
+    """How much a dose is more than the liquid can wet, with the most that goes in; None where it is not.
 
     density: of the mix [kg/m3]
     """
     share = solids_share(density, dose.parts)
     if share <= PACKING + 1e-9:
-        return ""
+        return None
     whole = sum([part for part, _ in dose.parts])
     most = packed_dose(PACKING, density, whole / sum([part / true for part, true in dose.parts]))
-    return ("The grains would fill {}% of the putty and they touch at about {}% (from memory): no liquid would be left "
-            "between them. At most {} for 100 of mix by weight; choose a softer putty or a finer filler.".format(
-                shown(share * 100, 0), shown(PACKING * 100, 0), shown(most * 100, 0, DOWN)))
+    return Packed(share, PACKING, most)
 
 
-def check(values):
+def check(values: Values) -> None:
     """Shares that do not sum, tubs that grew, doses that fall as the putty stiffens."""
     if "filler" not in values:
         return
@@ -129,10 +131,7 @@ def check(values):
     if rows:
         whole = sum([row["share"] for row in rows])
         if abs(whole - 1) > SUM_SLACK:
-            raise InputError("blend.{}.share".format(rows[-1]["place"]), "Shares: together they make {}%, {}% {}; "
-                             "change one until they make 100%".format(
-                                 shown(whole * 100, 1), shown(abs(whole - 1) * 100, 1),
-                                 "too much" if whole > 1 else "short"))
+            raise InputError("blend.{}.share".format(rows[-1]["place"]), shares_text(whole))
     for row in values["batches"]:
         if used(row) <= 0:
             raise InputError("batches.{}.after".format(row["place"]), "Filler tub after: it must weigh less than "

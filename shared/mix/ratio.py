@@ -3,15 +3,15 @@ from collections import namedtuple
 
 from ..catalogue.limits import AIM, WRONG_WAY
 from ..equations.putty import mass_for_putty
-from ..forms.choices import option_words
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
-from ..things.records import LINK, ORIGIN, PUMPS, SCALE, SYSTEM, label_apart
-from ..words.lines import ASK, MORE, line, words
-from ..words.numbers import BLANKS, UP, shown
-from ..words.units import told
+from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
+from . import ratio_lines
 from .filler_dose import FILLING, dose_of, overpacked
+from .filler_words import packed_text
+from .label_words import NO_DENSITIES, part_names  # noqa: F401
 
 WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
         ("stick", "Stick"))
@@ -38,12 +38,24 @@ INPUTS = (
          when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
 ) + FILLING
 
-# masses, volumes: tuples in the order of the label, or () where the label's basis does not give them
+# masses [kg], volumes [m3]: tuples in the order of the label, or () where the label's basis does not give them
 # mass [kg], volume [m3], density [kg/m3]: of the whole mix, or None
-Mix = namedtuple("Mix", ("names", "masses", "volumes", "mass", "volume", "density"))
+Mix = namedtuple("Mix", ("masses", "volumes", "mass", "volume", "density"))
+# weight_parts, volume_parts [-], densities [kg/m3]: in the order of the label, or () where nothing gives them
 Basis = namedtuple("Basis", ("weight_parts", "volume_parts", "densities"))
 
-NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
+# mix: Mix; by_weight: parts for 100 of resin [-], or (); phr: the parts after the first for 100 of resin, by weight,
+# or None; by_volume: parts for 1 of the least [-], or ()
+# ideal: phr that leaves neither over, None where no equivalent weights are known; of_ideal: the label's over that [-],
+# None where the label gives no weights; far_off: whether the two are far apart
+# turned: whether there is more hardener than resin; apart: Apart, or None where the label agrees with itself
+RatioResult = namedtuple("RatioResult", (
+    "mix", "by_weight", "phr", "by_volume", "ideal", "of_ideal", "far_off", "turned", "apart"))
+# place: of the part whose two ratios are furthest apart; error: of the one by weight, from the one by volume [-]
+Apart = namedtuple("Apart", ("place", "error"))
+
+FAR_OFF = 0.25  # of the phr by equivalent weights, from which on they are questioned (own judgement)
+SLACK = 1e-9  # computed figures differ in their last bits between runtimes
 
 
 def phr_by_volume(parts: float, resin_density: float, hardener_density: float) -> float:
@@ -59,7 +71,7 @@ def phr_by_volume(parts: float, resin_density: float, hardener_density: float) -
     return 100 * hardener_density / (parts * resin_density)
 
 
-def mixed_density(weight_parts, densities) -> float:
+def mixed_density(weight_parts: "list[float] | tuple[float, ...]", densities: tuple[float, ...]) -> float:
     """Density of a mix whose volumes add up:
         rho = sum(w) / sum(w_i / rho_i)
 
@@ -95,7 +107,7 @@ def amine_equivalent(molar_mass: float, active_hydrogens: float) -> float:
     return molar_mass / active_hydrogens
 
 
-def blend_equivalent(parts, epoxide_weights) -> float:
+def blend_equivalent(parts: tuple[float, ...], epoxide_weights: "tuple[float | None, ...]") -> float:
     """Epoxide equivalent weight of a blend, over all of its mass:
         EEW = sum(m) / sum(m_i / EEW_i)
 
@@ -107,7 +119,7 @@ def blend_equivalent(parts, epoxide_weights) -> float:
     return sum(parts) / sum([m / eew for m, eew in zip(parts, epoxide_weights) if eew])
 
 
-def basis(system) -> Basis:
+def basis(system: Values) -> Basis:
     """The label's parts by weight and by volume, each from the other by the densities where the label leaves one out.
 
     system: values of records.SYSTEM; an empty tuple stands for what the label does not give
@@ -120,22 +132,16 @@ def basis(system) -> Basis:
     return Basis(weight, volume, densities)
 
 
-def part_names(system):
-    """A name for every part: the label's, or what the trade calls the first two.
+def count_of(system: Values) -> int:
+    """How many parts a label has.
 
-    >>> part_names({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Hardener"})
-    ('Resin', 'Hardener', 'Part 3')
+    >>> count_of({"by_weight": (), "by_volume": (3, 1)})
+    2
     """
-    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
-    count = len(system["by_weight"] or system["by_volume"])
-    names = []
-    for place in range(count):
-        name = given[place] if place < len(given) else ""
-        names.append(name or ("Resin", "Hardener")[place] if place < 2 else name or "Part " + str(place + 1))
-    return tuple(names)
+    return len(system["by_weight"] or system["by_volume"])
 
 
-def shares(parts):
+def shares(parts: tuple[float, ...]) -> tuple[float, ...]:
     """Parts as fractions of their sum.
 
     >>> shares((3, 1))
@@ -145,28 +151,28 @@ def shares(parts):
     return tuple([part / whole for part in parts])
 
 
-def mix_of_mass(system, mass: float) -> Mix:
+def mix_of_mass(system: Values, mass: float) -> Mix:
     """The mix of a known mass [kg]; its volumes only where the label and the densities give them."""
     found = basis(system)
     masses = tuple([share * mass for share in shares(found.weight_parts)])
     if not found.densities:
-        return Mix(part_names(system), masses, (), mass, None, None)
+        return Mix(masses, (), mass, None, None)
     density = mixed_density(found.weight_parts, found.densities)
     volume = mass / density
     volumes = tuple([share * volume for share in shares(found.volume_parts)])
-    return Mix(part_names(system), masses, volumes, mass, volume, density)
+    return Mix(masses, volumes, mass, volume, density)
 
 
-def mix_of_volume(system, volume: float) -> Mix:
+def mix_of_volume(system: Values, volume: float) -> Mix:
     """The mix of a known volume [m3]; its masses only where the densities give them."""
     found = basis(system)
     if found.densities:
         return mix_of_mass(system, volume * mixed_density(found.weight_parts, found.densities))
     volumes = tuple([share * volume for share in shares(found.volume_parts)])
-    return Mix(part_names(system), (), volumes, None, volume, None)
+    return Mix((), volumes, None, volume, None)
 
 
-def strokes_volumes(pumps, densities):
+def strokes_volumes(pumps: Values, densities: tuple[float, ...]) -> tuple[float, ...]:
     """Volume of one stroke of each pump [m3], from ten of them weighed where that was done.
 
     pumps: values of records.PUMPS; densities [kg/m3], needed for weighed strokes
@@ -178,12 +184,12 @@ def strokes_volumes(pumps, densities):
     return pumps["strokes"]
 
 
-def mix(values) -> Mix:
+def mix(values: Values) -> Mix:
     """The mix that the label and the one known amount give; InputError at the field that can put it right."""
     return once(values, "mix", lambda: _mixed(values))
 
 
-def _mixed(values):
+def _mixed(values: Values) -> Mix:
     system = values["system"]
     found = basis(system)
     key, amount, quantity = values["amount"]
@@ -196,9 +202,9 @@ def _mixed(values):
                              + " A volume of putty needs them.")
         dose = dose_of(values)
         density = mixed_density(found.weight_parts, found.densities)
-        why = overpacked(dose, density)
-        if why:
-            raise InputError("stiffness", "How stiff: " + why)
+        packed = overpacked(dose, density)
+        if packed:
+            raise InputError("stiffness", "How stiff: " + packed_text(packed))
         key, amount, quantity = "total", mass_for_putty(amount, density, dose.parts, dose.air), "mass"
     if quantity == "mass" and not found.weight_parts:
         raise InputError("amount", NO_DENSITIES.format("volume", "weight") + " Type mL, or the densities.")
@@ -210,7 +216,7 @@ def _mixed(values):
     return mix_of_mass(system, amount) if quantity == "mass" else mix_of_volume(system, amount)
 
 
-def check(values):
+def check(values: Values) -> None:
     """What no single field can know: an amount in a basis that the label does not give."""
     mix(values)
 
@@ -218,142 +224,41 @@ def check(values):
 CHECKS = (check,)
 
 
-def answer(values):
-    """Every part, the whole, the notations of the label, and what is questionable about it."""
-    batch, system, units = mix(values), values["system"], values["units"]
-    lines = [part_line(batch, place, units, system) for place in range(len(batch.names))]
-    if batch.mass is not None:
-        lines.append(line("mixed_mass", "Mixed, by weight", batch.mass, "kg", told(batch.mass, "g", units), part="mix"))
-    if batch.volume is not None:
-        lines.append(line("mixed_volume", "Mixed, by volume", batch.volume, "m3", told(batch.volume, "mL", units),
-                          part="mix", rough=_densities_mark(system)))
-    if batch.density is not None:
-        lines.append(line("mixed_density", "Density of the mix", batch.density, "kg/m3",
-                          told(batch.density, "g/mL", units, places=3), part="mix", rank=MORE,
-                          rough="as mixed, before cure; volumes taken to add up"))
-    lines.append(_whose(system))
-    lines.extend(by_link(system, "ratio"))
-    lines.extend(_notations(basis(system)))
-    lines.extend(_chemistry(system))
-    lines.extend(questions(system))
-    return lines
+def reckon(values: Values) -> RatioResult:
+    """Every part of the mix, the label's ratio in each basis, and what is questionable about it.
 
-
-def no_densities(system, known):
-    """Why there is no answer in the other basis: the label lacks it, or only densities lead there from the amount."""
-    other = "volume" if known == "weight" else "weight"
-    if system["by_" + other]:
-        return "The amount is by {}: without the density of each part there is no answer by {}.".format(known, other)
-    return NO_DENSITIES.format(known, other)
-
-
-def part_line(batch, place, units, system):
-    """One part by weight and by volume, as far as the label goes."""
-    name = "part_" + "abcde"[place]
-    weight = told(batch.masses[place], "g", units) if batch.masses else ""
-    volume = told(batch.volumes[place], "mL", units) if batch.volumes else ""
-    value, unit = (batch.masses[place], "kg") if batch.masses else (batch.volumes[place], "m3")
-    missing = "" if weight and volume else no_densities(system, "volume" if volume else "weight")
-    return line(name, batch.names[place], value, unit, weight + (" · " if weight and volume else "") + volume,
-                rough=missing, part="abcde"[place])
-
-
-def notation(parts) -> str:
-    """Parts as a label writes them: whole numbers as they are, otherwise two decimals.
-
-    >>> notation((100, 28.4057)), notation((3, 1))
-    ('100 : 28.41', '3 : 1')
+    system, amount: as INPUTS; pumps, and what `dose_of` reads, where the amount is in strokes or putty
+    InputError where the label does not give what the amount asks for
     """
-    texts = []
-    for part in parts:
-        text = shown(part, 2)
-        while text.endswith("0"):
-            text = text[:-1]
-        texts.append(text[:-1] if text.endswith(".") else text)
-    return " : ".join(texts)
-
-
-def whence(system):
-    """Where its figures are from, as its own choice says it; "" where nobody said so."""
-    return option_words(ORIGIN.options, system.get(ORIGIN.name) or "", system["units"])
-
-
-def by_link(system, what):
-    """What is asked while the figures of a link stand that nobody has compared with a label.
-
-    what: the figure of the label that counts here
-    """
-    if system.get(ORIGIN.name) != LINK:
-        return []
-    return [words("by_link", "From a link", (system["name"] or "This resin system") + " is from a link: compare its "
-                  + what + " with the label. Then say so under its figures.", rank=ASK)]
-
-
-def _whose(system):
-    """Whether the label is one that was typed or a built-in row, and by which name."""
-    marks = [row[2] for row in SYSTEM.rows if row[0] == system["id"]]
-    whose = "built in, figures " + marks[0] if marks else whence(system) or "as typed"
-    over = [field.label for field in SYSTEM.fields if marks and field.name != "name" and field.name in system["_tree"]
-            and system["_tree"][field.name] != SYSTEM.row(system["id"]).get(field.name)]
-    return words("whose_label", "Which label", (system["name"] or "No name") + ": " + whose,
-                 rough="typed over it: " + ", ".join(over) if over else "", rank=MORE)
-
-
-def _notations(found):
-    lines = []
-    if found.weight_parts:
-        hundred = [100 * part / found.weight_parts[0] for part in found.weight_parts]
-        lines.append(words("by_weight", "By weight", notation(hundred), rank=MORE))
-        phr = sum(hundred[1:])
-        lines.append(line("phr", "Parts per hundred of resin, phr", phr, "", shown(phr, 1), rank=MORE,
-                          rough="the other parts for 100 of resin, by weight"))
-    if found.volume_parts:
-        least = min(found.volume_parts)
-        lines.append(words("by_volume", "By volume", notation([part / least for part in found.volume_parts]),
-                           rank=MORE))
-    return lines
-
-
-def _chemistry(system):
-    if not (system["eew"] and system["ahew"]):
-        return []
-    found = basis(system)
-    if not found.weight_parts:
-        return [words("stoichiometry", "Against the chemistry", NO_DENSITIES.format("volume", "weight"), rank=MORE)]
-    ideal = stoichiometric_phr(system["ahew"], system["eew"])
-    share = 100 * sum(found.weight_parts[1:]) / found.weight_parts[0] / ideal
-    lines = [line("stoichiometry", "Against the chemistry", share, "", shown(share * 100, 0) + "% of " + shown(ideal, 1)
-                  + " phr", rank=MORE, rough="the label's ratio beside 100 AHEW / EEW; the label decides")]
-    if abs(share - 1) > 0.25:
-        lines.append(words("stoichiometry_off", "Equivalent weights", "These equivalent weights and the label's ratio "
-                           "are far apart. Were they typed for this resin and this hardener?", rank=ASK))
-    return lines
-
-
-def questions(system):
-    """What looks like a slip in the label's figures: asked back, never refused."""
-    lines = []
+    system, found = values["system"], basis(values["system"])
+    hundred = tuple([100 * part / found.weight_parts[0] for part in found.weight_parts])
+    least = min(found.volume_parts) if found.volume_parts else 1.0
+    ideal = of_ideal = None
+    if system["eew"] and system["ahew"]:
+        ideal = stoichiometric_phr(system["ahew"], system["eew"])
+        if found.weight_parts:
+            of_ideal = 100 * sum(found.weight_parts[1:]) / found.weight_parts[0] / ideal
     parts = system["by_weight"] or system["by_volume"]
-    if len(parts) == 2 and parts[1] > WRONG_WAY * parts[0]:
-        turned = notation((parts[1], parts[0]))
-        lines.append(words("wrong_way", "The right way round?", "More hardener than resin: " + notation(parts)
-                           + ". The resin comes first here. If the label means " + turned + ", type that.", rank=ASK))
-    if system["by_weight"] and system["by_volume"] and system["densities"]:
-        lines.extend(_apart(system))
-    return lines
+    return RatioResult(
+        mix=mix(values), by_weight=hundred, phr=sum(hundred[1:]) if hundred else None,
+        by_volume=tuple([part / least for part in found.volume_parts]),
+        ideal=ideal, of_ideal=of_ideal, far_off=of_ideal is not None and abs(of_ideal - 1) > FAR_OFF,
+        turned=len(parts) == 2 and parts[1] > WRONG_WAY * parts[0], apart=_apart(system))
 
 
-def _apart(system):
-    """Two ratios in one label, asked back where they are further apart than a pour is to be."""
-    place, apart = label_apart(system)
-    if apart <= (system["tolerance"] or AIM) + 1e-9:
-        return []
-    names = part_names(system)
-    text = "By weight and densities {} to {} is {} off the ratio by volume.".format(
-        names[place], names[0], shown(apart * 100, 1, UP) + "%")
-    return [line("label_apart", "Does the label agree with itself?", apart, "",
-                 text + " Weights follow the first, volumes the second.", rank=ASK)]
+def _apart(system: Values) -> "Apart | None":
+    """How far two ratios in one label are apart, where that is further than a pour is to be."""
+    if not (system["by_weight"] and system["by_volume"] and system["densities"]):
+        return None
+    place, error = label_apart(system)
+    return Apart(place, error) if error > (system["tolerance"] or AIM) + SLACK else None
 
 
-def _densities_mark(system):
-    return "densities from memory, by a few percent" if SYSTEM.from_memory(system, "densities") else ""
+def reckoned(values: Values) -> RatioResult:
+    """What `reckon` finds, once for one question."""
+    return once(values, "ratio", lambda: reckon(values))
+
+
+def answer(values: Values) -> list:
+    """Every part, the whole, the notations of the label, and what is questionable about it."""
+    return ratio_lines.say(reckoned(values), values)

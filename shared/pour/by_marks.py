@@ -1,4 +1,6 @@
 """By marks: syringes and graduated cups, each part drawn or poured to a graduation."""
+from collections import namedtuple
+
 from ..equations.graduations import (
     FINEST,
     cup_spread,
@@ -10,49 +12,58 @@ from ..equations.graduations import (
     smallest_read,
     syringe_spread,
 )
-from ..equations.pumping import FURTHEST, smallest_strokes
+from ..equations.pumping import FURTHEST, Strokes, smallest_strokes
+from ..equations.rounding import ceiling, decimals, to_places
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..mix import ratio
-from ..mix.ratio_error import aim, limit, off_by, percent, tolerance, wanted_text, within
-from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
-from ..words.numbers import DOWN, UP, ceiling, shown
-from ..words.units import from_si, sign, to_si, told
-from .measured_out import levels_of, outcome, rank_of, readings, told_of, whole_levels, whole_steps
+from ..mix.label_words import no_densities
+from ..mix.ratio_error import limit, off_ratio, tolerance
+from ..words.units import from_si, to_si
+from .measured_out import levels_of, outcome, readings, whole_levels, whole_steps
 
-READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
+MOST_DECIMALS = 3  # at a mark
+
+# volumes: of each part, in one pour [m3]; wanted: the same, in all pours [m3]; done: how many parts are taken
+# steps: from mark to mark, for each part [m3]; unit: key of the unit that stands at the marks
+# off: Off by whole marks; outcome: Off of a finished pour, or None; spread: how far reading may be off, k = 2 [-]
+# coarse: places of the parts that are less than one mark; least: smallest batch with this tool [m3], or None
+# too_small: whether this batch is smaller
+Marks = namedtuple("Marks", (
+    "volumes", "wanted", "done", "steps", "unit", "off", "outcome", "spread", "coarse", "least", "too_small"))
+# marks: Marks; fills: Fill of each part
+SyringesResult = namedtuple("SyringesResult", ("marks", "fills"))
+# times: how often a syringe is filled; full: what it holds [m3]; last: drawn in the last fill [m3]
+Fill = namedtuple("Fill", ("times", "full", "last"))
+# marks: Marks, None where no marks of this cup hold the ratio; levels: where each part ends in the cup [m3]
+# times: in how many equal pours; each: of each part, wanted in one pour [m3]; much_more: whether the marks give much
+# more than is wanted; finer: pumping.Strokes that marks so far apart could hold, only where `marks` is None
+# step: from mark to mark [m3]; unit: key of the unit at the marks; limit: error beyond which no mark is told [-]
+CupResult = namedtuple("CupResult", ("marks", "levels", "times", "each", "much_more", "finer", "step", "unit", "limit"))
 
 
-def check(values, batch):
+def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a syringe for each part."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "weight")
+        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "weight")
                          + " Syringes and graduated cups need them.")
     if values["way"] == "syringes" and len(values["syringes"]["holds"]) not in (1, len(batch.volumes)):
         raise InputError("syringes.holds", "Each holds: the label has {} parts, here are {} syringes".format(
             len(batch.volumes), len(values["syringes"]["holds"])))
 
 
-def answer(values):
-    """What each syringe or the cup must show, then how far it can be trusted."""
+def reckon(values: Values) -> "SyringesResult | CupResult":
+    """What each syringe or the cup must show, and how far it can be trusted."""
     return _by_syringes(values) if values["way"] == "syringes" else _by_graduated(values)
 
 
-def unit_of_marks(values) -> str:
+def unit_of_marks(values: Values) -> str:
     """The unit that stands at the marks of the tool."""
     return values["syringes"]["steps_unit"] if values["way"] == "syringes" else values["graduated"]["step_unit"]
 
 
-def mark_text(volume: float, step: float, values) -> str:
-    """A volume that ends on a mark, in the unit that stands there and with the decimals that the marks have."""
-    unit = unit_of_marks(values)
-    per, places = from_si(step, unit), 0
-    while places < 3 and abs(float(shown(per, places)) - per) > 1e-6 * per:
-        places += 1
-    return shown(from_si(volume, unit), places) + " " + sign(unit)
-
-
-def _by_syringes(values):
+def _by_syringes(values: Values) -> SyringesResult:
     batch = ratio.mix(values)
     count = len(batch.volumes)
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
@@ -63,66 +74,38 @@ def _by_syringes(values):
     elif done:
         best = whole_steps(batch.volumes, done, steps)
     times = fills(best.volumes, holds)
-    lines = []
-    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
-        text = mark_text(volume, steps[place], values)
-        rough = "wanted " + told(batch.volumes[place], unit_of_marks(values))
-        if times[place] > 1:
-            last = volume - (times[place] - 1) * holds[place]
-            rough = "{} × {} + {}".format(
-                times[place] - 1, mark_text(holds[place], steps[place], values),
-                mark_text(last, steps[place], values)) + "; " + rough
-        lines.append(line("drawn_" + "abcde"[place], batch.names[place] + ", in its own syringe", volume, "m3", text,
-                          rough=told_of(place, done, rough), part="abcde"[place], rank=rank_of(place, done, ANSWER),
-                          span=span))
-    lines.extend(outcome(values, best.volumes, batch.volumes, done))
-    spread = syringe_spread(best.volumes, steps, times)
-
-    def spread_of(volumes):
-        return syringe_spread(volumes, steps, fills(volumes, holds))
-
-    return lines + _trust(values, batch, best, steps, spread, spread_of, "these syringes")
+    marks = _marks(values, best, len(done), steps, batch.volumes, syringe_spread(best.volumes, steps, times),
+                   smallest_drawn(values))
+    return SyringesResult(marks, tuple([Fill(often, full, volume - (often - 1) * full)
+                                        for volume, often, full in zip(best.volumes, times, holds)]))
 
 
-def _by_graduated(values):
+def _by_graduated(values: Values) -> CupResult:
     batch, cup = ratio.mix(values), values["graduated"]
-    steps = (cup["step"],) * len(batch.volumes)
+    step, unit, wanted = cup["step"], cup["step_unit"], batch.volumes
+    steps = (step,) * len(wanted)
     done = levels_of(readings(values))
     plan = cup_plan(values)
     if plan is None and not done:
-        return [_too_coarse(values, batch, cup)]
-    times, best = plan or (max(1, ceiling(sum(batch.volumes) / cup["holds"])), None)
-    if done and told_in_cup(values):
+        finer = smallest_strokes(wanted, steps, tolerance(values), FINEST)
+        return CupResult(None, (), 0, (), False, finer, step, unit, limit(values))
+    times = plan[0] if plan else max(1, ceiling(sum(wanted) / cup["holds"]))
+    each = tuple([volume / times for volume in wanted])
+    if plan and (not done or told_in_cup(values)):
+        best = plan[1]
         done = best.volumes[:len(done)]
-    elif done:
-        best = whole_levels([volume / times for volume in batch.volumes], done, cup["step"])
-    lines, total = [], 0.0
-    for place, (volume, span) in enumerate(zip(best.volumes, spans(best.volumes))):
+    else:
+        best = whole_levels(each, done, step)
+    levels, total = [], 0.0
+    for volume in best.volumes:
         total += volume
-        lines.append(line("level_" + "abcde"[place], batch.names[place] + ", up to the mark", total, "m3",
-                          mark_text(total, cup["step"], values), part="abcde"[place], rank=rank_of(place, done, ANSWER),
-                          span=span, rough=told_of(place, done, "wanted " + told(
-                              batch.volumes[place] / times, cup["step_unit"]) + ", here " + told(
-                                  volume, cup["step_unit"]))))
-    lines.extend(outcome(values, best.volumes, batch.volumes, done))
-    if times > 1:
-        lines.append(line("pours", "Cup too small for all of it", times, "", str(times) + " equal pours", rank=WARN,
-                          rough="the cup ends at " + told(cup["holds"], cup["step_unit"], toward=DOWN)
-                          + "; the marks above are for one pour" + ("" if done else ", all of them are "
-                          + told(times * sum(best.volumes), "mL", values["units"]))))
-    if not done and times * sum(best.volumes) > FURTHEST * sum(batch.volumes) * (1 + 1e-9):
-        lines.append(words("much_more", "Much more than wanted", "{} for {}: less of it ends on no marks. Take finer "
-                           "marks or a scale.".format(told(times * sum(best.volumes), "mL", values["units"]),
-                                                told(sum(batch.volumes), "mL", values["units"])), rank=WARN))
-    spread = cup_spread(best.volumes, cup["step"])
-
-    def spread_of(volumes):
-        return cup_spread(volumes, cup["step"])
-
-    return lines + _trust(values, batch, best, steps, spread, spread_of, "this graduated cup", cup["holds"])
+        levels.append(total)
+    much_more = not done and times * sum(best.volumes) > FURTHEST * sum(wanted) * (1 + 1e-9)
+    marks = _marks(values, best, len(done), steps, wanted, cup_spread(best.volumes, step), smallest_in_cup(values))
+    return CupResult(marks, tuple(levels), times, each, much_more, None, step, unit, limit(values))
 
 
-def told_volume(values):
+def told_volume(values: Values) -> "float | None":
     """What comes together by the marks that are told [m3], in all pours; None where no marks are."""
     if values["way"] == "graduated":
         plan = cup_plan(values)
@@ -130,31 +113,32 @@ def told_volume(values):
     return sum(told_draws(values).volumes)
 
 
-def told_draws(values):
-    """The marks of the syringes that are told while nothing is drawn: pumping.Strokes, its counts in marks."""
+def told_draws(values: Values) -> Strokes:
+    """The marks of the syringes that are told while nothing is drawn, its counts in marks."""
     volumes = ratio.mix(values).volumes
     steps = for_each(values["syringes"]["steps"], len(volumes))
     return once(values, "draws", lambda: on_marks(volumes, steps, tolerance(values)))
 
 
-def cup_plan(values):
+def cup_plan(values: Values) -> "tuple[int, Strokes] | None":
     """The marks of the graduated cup and in how many equal pours, or None: graduations.in_one_cup."""
     cup, most = values["graduated"], limit(values)
     return once(values, "cup_plan", lambda: in_one_cup(
         ratio.mix(values).volumes, cup["step"], cup["holds"], tolerance(values), most))
 
 
-def as_told(values, told_marks, steps) -> bool:
+def as_told(values: Values, told_marks: "list[float] | tuple[float, ...]", steps: tuple[float, ...]) -> bool:
     """Whether what was typed of each part is the mark that was told, as it is or in the figures it was told in: then it
     is that mark, and the rest stays as it was told too.
 
     told_marks: where each part ends on its tool [m3]; steps: from mark to mark there [m3]
     """
-    return all([min(abs(typed - mark), abs(typed - _typed_back(mark, step, values))) <= 1e-6 * mark
+    unit = unit_of_marks(values)
+    return all([min(abs(typed - mark), abs(typed - typed_back(mark, step, unit))) <= 1e-6 * mark
                 for typed, mark, step in zip(readings(values), told_marks, steps)])
 
 
-def told_in_cup(values) -> bool:
+def told_in_cup(values: Values) -> bool:
     """Whether the levels that were typed are the marks of the graduated cup that are told."""
     plan, step = cup_plan(values), values["graduated"]["step"]
     if plan is None:
@@ -164,58 +148,39 @@ def told_in_cup(values) -> bool:
     return as_told(values, levels, (step,) * len(levels))
 
 
-def _typed_back(mark, step, values):
-    """A mark as it is read when somebody types the text that tells it: rounded to that text's figures [m3]."""
-    return to_si(float(mark_text(mark, step, values).partition(" ")[0]), unit_of_marks(values))
+def typed_back(mark: float, step: float, unit: str) -> float:
+    """A mark as it is read when somebody types what tells it: rounded to the decimals that the marks have [m3].
 
-
-def _too_coarse(values, batch, cup):
-    """No mark is better than a mark that is not there, or one that puts the ratio off."""
-    steps = (cup["step"],) * len(batch.volumes)
-    found = smallest_strokes(batch.volumes, steps, tolerance(values), FINEST)
-    text = "No marks of this cup come within {} of the ratio.".format(aim(limit(values)))
-    if found:
-        text += " With marks {} apart a cup must hold {} for it.".format(
-            mark_text(cup["step"], cup["step"], values), told(sum(found.volumes), "mL", values["units"], UP))
-    text += " Take a cup with finer marks, syringes or a scale."
-    return words("too_coarse", "These marks are too coarse", text, rank=WARN)
-
-
-def _trust(values, batch, best, steps, spread, spread_of, tool, holds=None):
-    """The rounding to marks, the reading, and the smallest honest batch with this tool."""
-    wanted, units = tolerance(values), values["units"]
-    off = abs(best.error) > wanted + 1e-9
-    lines = [line("marks_error", "Off ratio by whole marks", best.error, "", percent(best.error),
-                  rank=WARN if off else BESIDE, rough=off_by(batch.names, best.volumes, batch.volumes)),
-             line("spread", "Reading holds the ratio within", spread, "", within(spread), rough=READ_TO),
-             line("measured", "Measured, one pour", sum(best.volumes), "m3", told(sum(best.volumes), "mL", units),
-                  part="mix", rank=MORE, rough="wanted in all " + told(sum(batch.volumes), "mL", units))]
-    for place, volume in enumerate(batch.volumes):
-        if volume < steps[place] * (1 - 1e-9):
-            here, apart = told(volume, unit_of_marks(values)), told(steps[place], unit_of_marks(values))
-            lines.append(words("coarse_" + "abcde"[place], "Marks coarser than the part",
-                               "{} is {}, the marks are {} apart. Take finer marks or a scale, or mix more.".format(
-                                   batch.names[place], here, apart), rank=WARN, part="abcde"[place]))
-    least = smallest(values, batch, steps, spread_of, holds)
-    if least is None:
-        return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,
-                              rough="for " + wanted_text(values) + ". Take finer marks or a scale.")]
-    lines.append(line("smallest", "Smallest honest batch", least, "m3", told(least, "mL", units, UP),
-                      rough="for {} by marks and by reading, each alone, with {}; rounded up".format(
-                          wanted_text(values), tool)))
-    if sum(best.volumes) < least * (1 - 1e-9):
-        lines.append(words("too_small", "Too small for these marks", "Below {} they cannot hold the ratio. Mix more, "
-                           "or take finer marks or a scale.".format(told(least, "mL", units, UP)), rank=WARN))
-    return lines
-
-
-def smallest(values, batch, steps, spread_of, holds=None):
-    """The least batch that ends on marks and is read within the tolerance [m3]; None where not even a full cup is.
-
-    holds: the most that one pour can be [m3], or None where it can be drawn in several goes
+    mark, step: [m3]; unit: key of the unit that stands at the marks
     """
-    wanted, parts = tolerance(values), batch.volumes
-    found = smallest_on_marks(parts, steps, wanted, smallest_read(parts, spread_of, wanted, sum(parts)))
-    if found is None or (holds is not None and sum(found.volumes) > holds * (1 + 1e-9)):
-        return None
-    return sum(found.volumes)
+    return to_si(to_places(from_si(mark, unit), decimals(from_si(step, unit), MOST_DECIMALS)), unit)
+
+
+def _marks(values: Values, best: Strokes, done: int, steps: tuple[float, ...], wanted: tuple[float, ...],
+           spread: float, least: "float | None") -> Marks:
+    """The rounding to marks, the reading, and the smallest batch with this tool."""
+    return Marks(
+        volumes=best.volumes, wanted=wanted, done=done, steps=steps, unit=unit_of_marks(values),
+        off=off_ratio(best.volumes, wanted, tolerance(values), best.error),
+        outcome=outcome(values, best.volumes, wanted, done), spread=spread,
+        coarse=tuple([place for place, volume in enumerate(wanted) if volume < steps[place] * (1 - 1e-9)]),
+        least=least, too_small=least is not None and sum(best.volumes) < least * (1 - 1e-9))
+
+
+def smallest_drawn(values: Values) -> "float | None":
+    """The least batch that these syringes measure within the ratio error to aim for [m3], or None."""
+    parts = ratio.mix(values).volumes
+    holds, steps = for_each(values["syringes"]["holds"], len(parts)), for_each(values["syringes"]["steps"], len(parts))
+    at_least = smallest_read(parts, lambda volumes: syringe_spread(volumes, steps, fills(volumes, holds)),
+                             tolerance(values), sum(parts))
+    found = smallest_on_marks(parts, steps, tolerance(values), at_least)
+    return sum(found.volumes) if found else None
+
+
+def smallest_in_cup(values: Values) -> "float | None":
+    """The least batch that this graduated cup measures within the ratio error to aim for [m3]; None where not even a
+    full cup is."""
+    parts, step, holds = ratio.mix(values).volumes, values["graduated"]["step"], values["graduated"]["holds"]
+    at_least = smallest_read(parts, lambda volumes: cup_spread(volumes, step), tolerance(values), sum(parts))
+    found = smallest_on_marks(parts, (step,) * len(parts), tolerance(values), at_least)
+    return sum(found.volumes) if found and sum(found.volumes) <= holds * (1 + 1e-9) else None

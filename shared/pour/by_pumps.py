@@ -1,45 +1,54 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
-from ..equations.pumping import MOST_FURTHER, best_strokes, smallest_strokes, top_up
+from collections import namedtuple
+
+from ..equations.pumping import MOST_FURTHER, Strokes, best_strokes, smallest_strokes, top_up
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..mix import ratio
-from ..mix.ratio_error import aim, off_by, percent, tolerance
-from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, line, spans, words
-from ..words.numbers import UP
-from ..words.units import told
-from .by_scale import to_add
-from .measured_out import outcome, rank_of, readings, told_of, whole_steps
+from ..mix.label_words import no_densities
+from ..mix.ratio_error import off_ratio, tolerance
+from .measured_out import outcome, readings, whole_steps
+
+# strokes: pumping.Strokes, of each part; done: how many parts are pumped; wanted: volume of the mix [m3]
+# mass: of all strokes [kg], None where no densities are known; off: Off by whole strokes
+# outcome: Off of a finished pour, or None; top_up: TopUp of each part, or None where it lacks nothing
+# least: the fewest strokes within the ratio error to aim for, None where no whole numbers up to `tried` are
+PumpsResult = namedtuple("PumpsResult", (
+    "strokes", "done", "wanted", "mass", "off", "outcome", "top_up", "least", "tried"))
+# volume [m3], mass [kg] or None where no densities are known: what a part still lacks
+TopUp = namedtuple("TopUp", ("volume", "mass"))
 
 
-def check(values, batch):
+def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a pump for each part."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "weight")
+        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "weight")
                          + " Pumps need them.")
-    strokes = ratio.strokes_volumes(values["pumps"], values["system"]["densities"])
-    if len(strokes) != len(batch.names):
+    strokes, count = ratio.strokes_volumes(values["pumps"], values["system"]["densities"]), len(batch.volumes)
+    if len(strokes) != count:
         raise InputError("pumps.strokes", "Pumps: the label has {} parts, here are {} pumps".format(
-            len(batch.names), len(strokes)))
+            count, len(strokes)))
 
 
-def told_strokes(values):
-    """The strokes that are told while nothing is pumped: pumping.Strokes."""
+def told_strokes(values: Values) -> Strokes:
+    """The strokes that are told while nothing is pumped."""
     strokes = ratio.strokes_volumes(values["pumps"], ratio.basis(values["system"]).densities)
     return once(values, "strokes", lambda: best_strokes(ratio.mix(values).volumes, strokes, tolerance(values)))
 
 
-def told_volume(values) -> float:
+def told_volume(values: Values) -> float:
     """What comes together by the strokes that are told [m3]: at least what is wanted."""
     return sum(told_strokes(values).volumes)
 
 
-def told_mass(values):
+def told_mass(values: Values) -> "float | None":
     """What comes together by the strokes that are told [kg], or None where no densities are known."""
     densities = ratio.basis(values["system"]).densities
     return mass_of(told_strokes(values).volumes, densities) if densities else None
 
 
-def mass_of(volumes, densities) -> float:
+def mass_of(volumes: tuple[float, ...], densities: tuple[float, ...]) -> float:
     """Mass of what was measured part by part [kg]: m = sum(V_i rho_i). Strokes that were weighed come out as weighed,
     whatever densities their volumes were told with.
 
@@ -50,58 +59,23 @@ def mass_of(volumes, densities) -> float:
     return sum([volume * density for volume, density in zip(volumes, densities)])
 
 
-def answer(values):
-    """The strokes of each pump, then what whole strokes cost."""
-    batch, units = ratio.mix(values), values["units"]
-    found = ratio.basis(values["system"])
+def reckon(values: Values) -> PumpsResult:
+    """The strokes of each pump, what whole strokes cost, and what tops them up."""
+    batch, found, most = ratio.mix(values), ratio.basis(values["system"]), tolerance(values)
     strokes = ratio.strokes_volumes(values["pumps"], found.densities)
-    wanted = tolerance(values)
     done = [count * each for count, each in zip(readings(values), strokes)]
     best = whole_steps(batch.volumes, done, strokes) if done else told_strokes(values)
-    lines = []
-    for place, (count, span) in enumerate(zip(best.counts, spans(best.volumes))):
-        lines.append(line("strokes_" + "abcde"[place], batch.names[place], count, "",
-                          str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told_of(place, done, told(best.volumes[place], "mL", units)),
-                          part="abcde"[place], rank=rank_of(place, done, ANSWER), span=span))
-    volume = sum(best.volumes)
-    lines.append(line("pumped", "Pumped, in all", volume, "m3", _both(best.volumes, found.densities, units), part="mix",
-                      rough="wanted " + told(batch.volume, "mL", units)))
-    off = abs(best.error) > wanted + 1e-9
-    which = off_by(batch.names, best.volumes, batch.volumes)
-    lines.append(line("strokes_error", "Off ratio by whole strokes", best.error, "", percent(best.error),
-                      rank=WARN if off else BESIDE,
-                      rough=which + ", more than " + aim(wanted) + ": top up as below, or mix another amount"
-                      if off else which + "; full, even strokes taken for granted"))
-    lines.extend(outcome(values, best.volumes, batch.volumes, done))
-    lines.extend(_top_up(values, batch, best, found))
-    least = smallest_strokes(found.volume_parts, strokes, wanted)
-    if least is None:
-        lines.append(words("smallest", "Smallest honest batch", "none with these pumps", rank=ASK,
-                           rough="up to {} strokes no whole numbers come within ".format(MOST_FURTHER) + aim(wanted)
-                                 + ". Were the strokes measured? Top up on a scale, or weigh."))
-    else:
-        least_volume = sum(least.volumes)
-        lines.append(line("smallest", "Smallest honest batch", least_volume, "m3",
-                          " : ".join([str(count) for count in least.counts]) + " strokes, "
-                          + told(least_volume, "mL", units, UP), rank=MORE,
-                          rough="for " + aim(wanted) + " with these pumps, by whole, even strokes alone; rounded up"))
-    return lines
+    return PumpsResult(
+        strokes=best, done=len(done), wanted=batch.volume,
+        mass=mass_of(best.volumes, found.densities) if found.densities else None,
+        off=off_ratio(best.volumes, batch.volumes, most, best.error),
+        outcome=outcome(values, best.volumes, batch.volumes, len(done)), top_up=_top_ups(best, found),
+        least=smallest_strokes(found.volume_parts, strokes, most), tried=MOST_FURTHER)
 
 
-def _both(volumes, densities, units):
-    text = told(sum(volumes), "mL", units)
-    return text + " · " + told(mass_of(volumes, densities), "g", units) if densities else text
-
-
-def _top_up(values, batch, best, found):
-    lines = []
+def _top_ups(best: Strokes, found: ratio.Basis) -> tuple["TopUp | None", ...]:
+    rows = []
     for place, lack in enumerate(top_up(best.volumes, found.volume_parts)):
-        if lack <= 1e-9 * sum(best.volumes):
-            continue
-        text = told(lack, "mL", values["units"])
-        if found.densities:
-            text = to_add(lack * found.densities[place], values, where=" on the scale")
-        lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + batch.names[place], lack, "m3", text,
-                          part="abcde"[place], rough="after the strokes above"))
-    return lines
+        mass = lack * found.densities[place] if found.densities else None
+        rows.append(None if lack <= 1e-9 * sum(best.volumes) else TopUp(lack, mass))
+    return tuple(rows)

@@ -1,24 +1,43 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
-from ..equations.weighing import COVERAGE, corrected, ratio_error, running, smallest_batch, worst_uncertainty
+from collections import namedtuple
+
+from ..equations.rounding import to_step
+from ..equations.weighing import COVERAGE, corrected, running, smallest_batch, worst_uncertainty
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..mix import ratio
-from ..mix.ratio_error import ROUGH_AIM, aim, off_by, percent, poured_line, tolerance
-from ..words.lines import ANSWER, BESIDE, MORE, WARN, line, spans, words
-from ..words.numbers import DOWN, NEAREST, UP, shown, to_step
-from ..words.units import from_si, sign, told
+from ..mix.label_words import no_densities
+from ..mix.ratio_error import Off, off_ratio, tolerance
 
-NOT_AGAIN = "do not zero again: this is all in the cup"
+# masses: of each part, in ratio with what was poured [kg]; readings: what shows after each part [kg], from zero where
+# the scale is set to zero before each; planned: what it would show had nothing been typed, unrounded [kg]
+# done: how many parts are poured; rezeroed: whether the scale is set to zero before each part
+Display = namedtuple("Display", ("masses", "readings", "planned", "done", "rezeroed"))
+
+# display: Display; over: whether the mix is more than the scale weighs
+# poured: Off of the parts poured so far, None before the second and while more may still mend a small error
+# rounding: Off that the scale's steps alone bring, None where `poured` says it or a part does not show
+# spread: how far the ratio may be off by reading, k = 2 [-], None where a part does not show
+# least: smallest batch whose ratio the scale holds [kg]; most: the ratio error to aim for [-]
+# too_small: whether this batch is smaller
+ScaleResult = namedtuple("ScaleResult", (
+    "display", "over", "poured", "rounding", "spread", "least", "most", "too_small"))
 
 
-def actual_readings(values):
+def is_rezeroed(values: Values) -> bool:
+    """Whether the scale is set to zero before each part."""
+    return values.get("zeroing") == "each"
+
+
+def actual_readings(values: Values) -> tuple[float, ...]:
     """Running readings that were typed [kg], in the order of pouring, as far as they go without a gap."""
-    found = []
+    found: list[float] = []
     for row in values.get("readings") or []:
         if row is None or row["shown"] is None:
             break
         found.append(row["shown"])
-    if values.get("zeroing") == "each":
+    if is_rezeroed(values):
         total, cumulated = 0.0, []
         for reading in found:
             total += reading
@@ -27,15 +46,15 @@ def actual_readings(values):
     return tuple(found)
 
 
-def check(values, batch):
+def check(values: Values, batch: ratio.Mix) -> None:
     """Weights must be known, and the readings must be able to follow each other."""
     if not batch.masses:
-        raise InputError("system.densities", "Densities: " + ratio.no_densities(values["system"], "volume")
+        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "volume")
                          + " A scale needs them.")
-    _check_readings(values, len(batch.names))
+    _check_readings(values, len(batch.masses))
 
 
-def _check_readings(values, count):
+def _check_readings(values: Values, count: int) -> None:
     rows, before = values["readings"] or [], 0.0
     for place, row in enumerate(rows):
         field = "readings.{}.shown".format(place)
@@ -51,55 +70,36 @@ def _check_readings(values, count):
         before = row["shown"]
 
 
-def on_display(values):
-    """What the scale must show after each part: (masses in ratio [kg], readings [kg], their lines)."""
-    return once(values, "by_scale", lambda: _reckoned(values))
+def on_display(values: Values) -> Display:
+    """What the scale must show after each part, once for one question."""
+    return once(values, "on_display", lambda: _on_display(values))
 
 
-def _reckoned(values):
-    batch, step, unit = ratio.mix(values), values["scale"]["step"], values["scale"]["step_unit"]
-    actual = actual_readings(values)
-    rezeroed = values["zeroing"] == "each"
-    masses, cumulated = poured_masses(values), running(batch.masses, step, actual, rezeroed)
-    readings = tuple([to_step(reading, step) for reading in (_parts_of(cumulated, False) if rezeroed else cumulated)])
-    return masses, readings, [_scale_line(values, batch, place, reading, actual, unit, span)
-                              for place, (reading, span) in enumerate(zip(readings, spans(masses)))]
+def _on_display(values: Values) -> Display:
+    batch, step = ratio.mix(values), values["scale"]["step"]
+    actual, rezeroed = actual_readings(values), is_rezeroed(values)
+    cumulated = running(batch.masses, step, actual, rezeroed)
+    readings = tuple([to_step(reading, step) for reading in (_parts_of(cumulated) if rezeroed else cumulated)])
+    planned = batch.masses if rezeroed else tuple([sum(batch.masses[:place + 1]) for place in range(len(batch.masses))])
+    return Display(poured_masses(values), readings, planned, len(actual), rezeroed)
 
 
-def answer(values):
-    """The readings in the order of pouring, then how far they can be trusted."""
-    batch, step, units = ratio.mix(values), values["scale"]["step"], values["units"]
-    unit = values["scale"]["step_unit"]
-    rezeroed = values["zeroing"] == "each"
-    masses, readings, told_readings = on_display(values)
-    lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
-                   "zero it once and not again; add each part until it shows this much in all", part="tool", rank=MORE)]
-    lines.extend(told_readings)
-    lines.extend(_scale_warnings(values, masses, readings, step))
-    rounded = _parts_of(readings, rezeroed)
-    if min(rounded) > 0:
-        if not [one for one in lines if one.name == "poured"]:  # that line says what is poured, rounding and all
-            error = ratio_error(rounded, batch.masses)
-            lines.append(line("rounding", "Off ratio by rounding", error, "", percent(error), rank=MORE,
-                              rough="what the scale's step alone brings; "
-                              + off_by(batch.names, rounded, batch.masses)))
-        spread = COVERAGE * worst_uncertainty(masses, step, rezeroed)
-        lines.append(line("spread", "The scale holds the ratio within", spread, "",
-                          "±" + shown(spread * 100, 1, UP) + "%",
-                          rough="in about 95 of 100 pours, from its step of " + on_scale(step, unit, values)
-                          + " alone"))
-    wanted = tolerance(values)
-    least = smallest_batch(batch.masses, step, wanted, rezeroed)
-    lines.append(line("smallest", "Smallest honest batch", least, "kg", told(least, "g", units, UP), rank=BESIDE,
-                      rough="rounded up, for " + aim(wanted) + " by reading alone, rounding comes on top"
-                            + ("" if values["tolerance"] or values["system"]["tolerance"] else "; " + ROUGH_AIM)))
-    if sum(masses) < least * (1 - 1e-9):
-        lines.append(words("too_small", "Too small for this scale", "Below " + told(least, "g", units, UP)
-                           + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
-    return lines
+def reckon(values: Values) -> ScaleResult:
+    """The readings in the order of pouring, and how far they can be trusted."""
+    batch, step, display, most = ratio.mix(values), values["scale"]["step"], on_display(values), tolerance(values)
+    whole, ends = sum(display.masses), values["scale"]["most"]
+    poured = _poured(display, batch, most)
+    shows = display.readings if display.rezeroed else _parts_of(display.readings)
+    rounding = spread = None
+    if min(shows) > 0:
+        rounding = None if poured else off_ratio(shows, batch.masses, most)
+        spread = COVERAGE * worst_uncertainty(display.masses, step, display.rezeroed)
+    least = smallest_batch(batch.masses, step, most, display.rezeroed)
+    return ScaleResult(display, bool(ends) and whole > ends, poured, rounding, spread, least, most,
+                       whole < least * (1 - 1e-9))
 
 
-def poured_masses(values):
+def poured_masses(values: Values) -> tuple[float, ...]:
     """The parts [kg] that all else is reckoned with: as planned, or as they follow from what the scale really showed.
 
     What was typed just as it was told changes nothing that follows, until all of it is poured.
@@ -107,75 +107,21 @@ def poured_masses(values):
     masses, actual = ratio.mix(values).masses, actual_readings(values)
     if len(actual) < len(masses):
         step = values["scale"]["step"]
-        told = running(masses, step, (), values.get("zeroing") == "each")
-        if all([abs(reading - one) <= step / 1000 for reading, one in zip(actual, told)]):
+        planned = running(masses, step, (), is_rezeroed(values))
+        if all([abs(reading - one) <= step / 1000 for reading, one in zip(actual, planned)]):
             return masses
     return corrected(masses, actual)
 
 
-def _scale_line(values, batch, place, reading, actual, unit, span):
-    names = batch.names
-    done = place < len(actual)
-    rezeroed = values["zeroing"] == "each"
-    verb = " poured" if done else (", from zero, until it shows" if rezeroed else ", until it shows")
-    rough = ""
-    if done:
-        planned = batch.masses[place] if rezeroed else sum(batch.masses[:place + 1])
-        rough = "as you read it; planned " + weighed(planned, values)
-    else:
-        said = ["follows what was really poured"] if actual else []
-        rough = "; ".join(said + ([NOT_AGAIN] if place and not rezeroed else []))
-    return line("reading_" + "abcde"[place], names[place] + verb, reading, "kg", on_scale(reading, unit, values),
-                rough=rough, part="abcde"[place], rank=BESIDE if done else ANSWER, span=span)
-
-
-def on_scale(mass: float, unit: str, values) -> str:
-    """A reading as the scale shows it: in the unit of its step and with the decimals of its step."""
-    step = from_si(values["scale"]["step"], unit)
-    places = 0
-    while places < 4 and abs(float(shown(step, places)) - step) > 1e-6 * step:
-        places += 1
-    return shown(from_si(mass, unit), places) + " " + sign(unit)
-
-
-def weighed(mass: float, values, toward=NEAREST) -> str:
-    """What is weighed, to three figures: in the unit that the scale shows, or where none is asked in the user's."""
-    scale = values.get("scale")
-    return told(mass, scale["step_unit"], toward=toward) if scale else told(mass, "g", values["units"], toward)
-
-
-def to_add(mass: float, values, toward=NEAREST, where="") -> str:
-    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot.
-
-    where: said behind what the scale shows
-    """
-    step = values["scale"]["step"]
-    shows = to_step(mass, step, toward)
-    if shows < step / 2:
-        return weighed(mass, values) + ", less than the scale shows"
-    return on_scale(shows, values["scale"]["step_unit"], values) + where
-
-
-def _parts_of(readings, rezeroed):
-    if rezeroed:
-        return readings
+def _parts_of(readings: tuple[float, ...]) -> tuple[float, ...]:
+    """Running readings as what each part adds to them."""
     return tuple([after - before for before, after in zip((0.0,) + tuple(readings), readings)])
 
 
-def _scale_warnings(values, masses, readings, step):
-    lines = []
-    most = values["scale"]["most"]
-    if most and sum(masses) > most:
-        lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
-                           + weighed(sum(masses), values) + ", the scale ends at "
-                           + weighed(most, values, DOWN) + ". Weigh in two cups.", rank=WARN))
-    return lines + _poured(values, masses, len(actual_readings(values)))
-
-
-def _poured(values, masses, done):
+def _poured(display: Display, batch: ratio.Mix, most: float) -> "Off | None":
     """How far off the parts are that are poured; with some still to come only where that is too far to go on."""
+    done = display.done
     if done < 2:
-        return []
-    batch = ratio.mix(values)
-    found = poured_line(values, batch.names, masses[:done], batch.masses[:done])
-    return [found] if done == len(masses) or found.rank == WARN else []
+        return None
+    off = off_ratio(display.masses[:done], batch.masses[:done], most)
+    return off if done == len(display.masses) or off.off else None

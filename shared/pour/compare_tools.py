@@ -6,24 +6,26 @@ from ..catalogue.measuring import MARK_ERROR, STROKE_DEVIATION
 from ..equations.cups import smallest_stick_batch, stick_spread
 from ..equations.graduations import cup_spread, fills, for_each, syringe_spread
 from ..equations.pumping import smallest_strokes
+from ..equations.rounding import ceiling
 from ..equations.weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
+from ..forms.declared import Values
 from ..mix import ratio
-from ..mix.ratio_error import limit, tolerance, wanted_text, within
-from ..words.lines import MORE, WARN, line, words
-from ..words.numbers import UP, bare, ceiling, shown
-from ..words.units import told
+from ..mix.ratio_error import limit, tolerance
 from . import by_marks, by_pumps
-from .by_stick import EACH_MARK, pours
+from .by_scale import is_rezeroed
+from .by_stick import pours
 
-BY_READING = "here rounding and reading together, the smallest batch by reading alone"
-EACH = "here rounding and reading together, the smallest batch by each alone"
+ORDER = ("scale", "syringes", "graduated", "stick", "pumps")  # where two agree
 
-# error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none; unit of least
-# rough: what the smallest batch counts, where that is less than the error does
-Standing = namedtuple("Standing", ("way", "label", "error", "least", "unit", "rough"))
+# way: of ORDER; error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none
+# unit: of least
+Standing = namedtuple("Standing", ("way", "error", "least", "unit"))
+# standings: the most accurate first; wanted: the ratio error to aim for [-]; limit: the one beyond which no tool holds
+# the ratio [-]; none_holds: whether even the best is beyond it; unfit: ways that cannot measure this batch
+CompareResult = namedtuple("CompareResult", ("standings", "wanted", "limit", "none_holds", "unfit"))
 
 
-def stroke_spread(counts, deviation: float = STROKE_DEVIATION) -> float:
+def stroke_spread(counts: tuple[int, ...], deviation: float = STROKE_DEVIATION) -> float:
     """How far uneven strokes put the ratio off, k = 2: u_R / R = s sqrt(1/n1 + 1/n2), the worst part.
 
     counts: strokes of each pump; deviation: s [-], of one stroke
@@ -34,99 +36,72 @@ def stroke_spread(counts, deviation: float = STROKE_DEVIATION) -> float:
     return COVERAGE * deviation * max([sqrt(1 / counts[0] + 1 / count) for count in counts[1:]])
 
 
-def standings(values):
+def reckon(values: Values) -> CompareResult:
+    """Every tool that can measure this batch, the most accurate first, and whether one is good enough."""
+    batch, found, most = ratio.mix(values), standings(values), limit(values)
+    ways = [one.way for one in found]
+    unfit = [way for way in ("syringes", "pumps") if way not in ways]
+    if batch.volumes and "graduated" not in ways:
+        unfit.append("graduated")
+    return CompareResult(tuple(found), tolerance(values), most, found[0].error > most + 1e-9, tuple(unfit))
+
+
+def standings(values: Values) -> list[Standing]:
     """Every tool that can measure this batch, the most accurate first."""
-    batch, wanted = ratio.mix(values), tolerance(values)
+    batch = ratio.mix(values)
     found = []
     if batch.masses:
-        found.append(_scale(values, batch, wanted))
+        found.append(_scale(values, batch))
     if batch.volumes:
-        for standing in (_syringes(values, batch), _graduated(values, batch), _stick(values, batch, wanted),
-                         _pumps(values, batch, wanted)):
+        for standing in (_syringes(values, batch), _graduated(values, batch), _stick(values, batch),
+                         _pumps(values, batch)):
             if standing is not None:
                 found.append(standing)
-    order = ("scale", "syringes", "graduated", "stick", "pumps")
-    # errors that agree to a millionth count as equal on every runtime; the order above decides then
-    return sorted(found, key=lambda one: (ceiling(one.error * 1e6), order.index(one.way)))
+    # errors that agree to a millionth count as equal on every runtime; the order decides then
+    return sorted(found, key=lambda one: (ceiling(one.error * 1e6), ORDER.index(one.way)))
 
 
-def _scale(values, batch, wanted):
-    step = values["scale"]["step"]
-    rezeroed = values.get("zeroing") == "each"
+def _scale(values: Values, batch: ratio.Mix) -> Standing:
+    step, rezeroed = values["scale"]["step"], is_rezeroed(values)
     readings = running(batch.masses, step, (), rezeroed)
     rounded = [after - before for before, after in zip((0.0,) + readings, readings)]
     rounding = abs(ratio_error(rounded, batch.masses)) if min(rounded) > 0 else 1.0
     error = rounding + COVERAGE * worst_uncertainty(batch.masses, step, rezeroed)
-    return Standing("scale", "Scale", error, smallest_batch(batch.masses, step, wanted, rezeroed), "kg",
-                    BY_READING)
+    return Standing("scale", error, smallest_batch(batch.masses, step, tolerance(values), rezeroed), "kg")
 
 
-def _pumps(values, batch, wanted):
+def _pumps(values: Values, batch: ratio.Mix) -> "Standing | None":
     found = ratio.basis(values["system"])
     pumps, count = values["pumps"], len(batch.volumes)
     if len(pumps["ten_strokes"] or pumps["strokes"]) != count or (pumps["ten_strokes"] and not found.densities):
         return None
     strokes = ratio.strokes_volumes(pumps, found.densities)
     best = by_pumps.told_strokes(values)
-    least = smallest_strokes(found.volume_parts, strokes, wanted)
-    return Standing("pumps", "Pumps", abs(best.error) + stroke_spread(best.counts),
-                    sum(least.volumes) if least else None, "m3",
-                    "strokes taken to differ by " + bare(STROKE_DEVIATION * 100, 1)
-                    + "% (s), from memory; the smallest batch by whole strokes alone")
+    least = smallest_strokes(found.volume_parts, strokes, tolerance(values))
+    return Standing("pumps", abs(best.error) + stroke_spread(best.counts), sum(least.volumes) if least else None, "m3")
 
 
-def _syringes(values, batch):
+def _syringes(values: Values, batch: ratio.Mix) -> "Standing | None":
     count = len(batch.volumes)
     if len(values["syringes"]["holds"]) not in (1, count):
         return None
     holds, steps = for_each(values["syringes"]["holds"], count), for_each(values["syringes"]["steps"], count)
     best = by_marks.told_draws(values)
     error = abs(best.error) + syringe_spread(best.volumes, steps, fills(best.volumes, holds))
-    least = by_marks.smallest(values, batch, steps, lambda v: syringe_spread(v, steps, fills(v, holds)))
-    return Standing("syringes", "Syringes", error, least, "m3", EACH)
+    return Standing("syringes", error, by_marks.smallest_drawn(values), "m3")
 
 
-def _graduated(values, batch):
-    cup = values["graduated"]
-    steps = (cup["step"],) * len(batch.volumes)
+def _graduated(values: Values, batch: ratio.Mix) -> "Standing | None":
     plan = by_marks.cup_plan(values)
     if plan is None:
         return None
     best = plan[1]
-    least = by_marks.smallest(values, batch, steps, lambda v: cup_spread(v, cup["step"]), cup["holds"])
-    error = abs(best.error) + cup_spread(best.volumes, cup["step"])
-    return Standing("graduated", "Graduated cup", error, least, "m3", EACH)
+    error = abs(best.error) + cup_spread(best.volumes, values["graduated"]["step"])
+    return Standing("graduated", error, by_marks.smallest_in_cup(values), "m3")
 
 
-def _stick(values, batch, wanted):
+def _stick(values: Values, batch: ratio.Mix) -> Standing:
     cup = values["cup"]
     times = pours(batch.volumes, cup)
     spread = stick_spread([volume / times for volume in batch.volumes], cup, MARK_ERROR)
-    least = smallest_stick_batch(batch.volumes, cup, MARK_ERROR, wanted)
-    return Standing("stick", "Cup and stick", spread, least, "m3", EACH_MARK)
-
-
-def answer(values):
-    """The best way first, then each with its figure and its smallest honest batch."""
-    found = standings(values)
-    best = found[0]
-    lines = [line("best_way", "Most accurate here", best.error, "", best.label + ", " + within(best.error),
-                  rough="rounding and reading of this batch together; wanted " + wanted_text(values))]
-    most = limit(values)
-    if best.error > most + 1e-9:
-        lines.append(words("no_way", "None holds the ratio", "No tool of this bench holds ±{}% for so small a batch. "
-                           "Mix more, or take a finer tool.".format(shown(most * 100, 1)), rank=WARN))
-    for one in found:
-        if one.least is None:
-            least = "no honest batch for " + wanted_text(values)
-        else:
-            least = "honest from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
-        lines.append(line("way_" + one.way, one.label, one.error, "", within(one.error) + " here; " + least,
-                          rough=one.rough, rank=MORE))
-    for way, label in (("syringes", "Syringes"), ("pumps", "Pumps")):
-        if way not in [one.way for one in found]:
-            lines.append(words("unfit_" + way, label, "not for this label: one is needed for each part, and the "
-                               "figures that give volumes", rank=MORE))
-    if ratio.mix(values).volumes and "graduated" not in [one.way for one in found]:
-        lines.append(words("unfit_graduated", "Graduated cup", "its marks are too coarse for this ratio", rank=MORE))
-    return lines
+    return Standing("stick", spread, smallest_stick_batch(batch.volumes, cup, MARK_ERROR, tolerance(values)), "m3")

@@ -1,11 +1,44 @@
-"""In the cup: what is really in it of each part, and what has to be added. Nothing comes out of a cup."""
+"""In the cup: what is really in it of each part, what has to be added, and whether there is time for it.
+
+Nothing comes out of a cup.
+"""
+from collections import namedtuple
+
+from ..catalogue.measuring import DENSEST
+from ..clock.usable import contradictions, known, usable
+from ..equations.stirring import stirring_time
+from ..forms.declared import Values
 from ..forms.errors import InputError
+from ..forms.late import late
 from ..mix import ratio
+from ..mix.label_words import NO_DENSITIES
+from ..mix.ratio_error import off_ratio, tolerance
+from . import time_in_cup
 from .by_scale import actual_readings
+from .chosen_cup import cup_chosen
 from .measured_out import volumes_taken
 
+# what is known of the time: `state` of a Clock
+HALF_TOLD, UNTOLD, NO_WARMTH, NO_TIMES, TOO_LATE, LEFT = "half_told", "untold", "no_warmth", "no_times", "late", "left"
 
-def additions(in_cup, parts):
+# unit: "kg" or "m3", of all amounts; clock: Clock; off: Off of what is in the cup, None where a part is missing
+# most: the ratio error to aim for [-]; exact: of each part, what brings it exactly into ratio, None where nothing
+# least: of each part, the least that is good enough, None where nothing; needed: whether something has to be added
+# stays: whether it may stay as it is, though not exactly in ratio; total: liquids, once it is exactly in ratio
+# filler: MoreFiller, None where none is in; fit: Fit, None where no cup was chosen or no volume is known
+RescueResult = namedtuple("RescueResult", (
+    "unit", "clock", "off", "most", "exact", "least", "needed", "stays", "total", "filler", "fit"))
+# exact, least: filler that keeps the stiffness [kg], with the exact and with the least additions
+MoreFiller = namedtuple("MoreFiller", ("exact", "least"))
+# volume: of the liquids once they are in ratio [m3]; usable: what the cup takes [m3]; fits: whether it takes them
+Fit = namedtuple("Fit", ("volume", "usable", "fits"))
+# state: one of the keys above; the rest None where no time is known. pot: the new total as `usable` reads it
+# usable: usable.Usable; apart: own timings that contradict each other, as usable.contradictions
+# left: since now [s], None without both times; stir: how long adding and stirring takes [s]
+Clock = namedtuple("Clock", ("state", "pot", "usable", "apart", "left", "stir"))
+
+
+def additions(in_cup: tuple[float, ...], parts: tuple[float, ...]) -> tuple[float, ...]:
     """What brings a cup exactly back into ratio:
         add_i = p_i max(m_j / p_j) - m_i
 
@@ -18,7 +51,7 @@ def additions(in_cup, parts):
     return tuple([max(0.0, ahead * part - mass) for mass, part in zip(in_cup, parts)])
 
 
-def least_additions(in_cup, parts, error: float):
+def least_additions(in_cup: tuple[float, ...], parts: tuple[float, ...], error: float) -> tuple[float, ...]:
     """The least that brings every part within the error of its ratio to the first:
         a' = max(a, max(b_j / (R_j (1 + e)))),  b_j' = max(b_j, R_j a' (1 - e)),  R_j = p_j / p_1
 
@@ -36,7 +69,7 @@ def least_additions(in_cup, parts, error: float):
     return tuple(found)
 
 
-def contents(values, count):
+def contents(values: Values, count: int) -> tuple[tuple[float, ...], str]:
     """What is in the cup of each part: ((amount, ...), "kg" or "m3"); readings stand in where nothing was typed.
 
     By weight wherever the label or its densities give weights; by volume only where every part was counted in strokes.
@@ -66,7 +99,7 @@ def contents(values, count):
     return tuple(amounts), unit
 
 
-def _amount(values, found, unit, place, row):
+def _amount(values: Values, found: ratio.Basis, unit: str, place: int, row: "Values | None") -> float:
     field = "in_cup.{}.".format(place)
     if row is None or (row["mass"] is None and row["strokes"] is None):
         raise InputError(field + "mass", "By weight: type it for each part, 0 where there is none")
@@ -74,7 +107,7 @@ def _amount(values, found, unit, place, row):
         raise InputError(field + "strokes", "Strokes counted: either these or the weight, not both")
     if row["mass"] is not None:
         if unit == "m3":
-            raise InputError(field + "mass", "By weight: " + ratio.NO_DENSITIES.format("volume", "weight"))
+            raise InputError(field + "mass", "By weight: " + NO_DENSITIES.format("volume", "weight"))
         return row["mass"]
     if not values.get("pumps"):
         raise InputError(field + "strokes", "Strokes counted: choose Pumps under Measured with, so that a stroke has a "
@@ -88,3 +121,64 @@ def _amount(values, found, unit, place, row):
     if not found.densities:
         raise InputError("system.densities", "Densities: strokes need the density of each part here")
     return volume * found.densities[place]
+
+
+def reckon(values: Values) -> RescueResult:
+    """What is in the cup, what to add to it, and whether there is time for that."""
+    basis = ratio.basis(values["system"])
+    in_cup, unit = contents(values, ratio.count_of(values["system"]))
+    parts = basis.weight_parts if unit == "kg" else basis.volume_parts
+    most = tolerance(values)
+    exact, least = additions(in_cup, parts), least_additions(in_cup, parts, most)
+    whole, total = sum(in_cup), sum(in_cup) + sum(exact)
+    per = 1.0 if unit == "kg" else DENSEST  # kg: more is shorter
+    needed, filler = sum(least) > 1e-9 * whole, values["filler_in"]
+    return RescueResult(
+        unit=unit, clock=_clock(values, whole * per, total * per),
+        off=None if min(in_cup) <= 0 else off_ratio(in_cup, parts, most), most=most,
+        exact=_worth_adding(exact, whole), least=_worth_adding(least, whole), needed=needed,
+        stays=not needed and sum(exact) > 1e-9 * whole, total=total,
+        filler=MoreFiller(filler * sum(exact) / whole, filler * sum(least) / whole) if filler else None,
+        fit=_fit(values, basis, total, unit))
+
+
+def _worth_adding(amounts: tuple[float, ...], whole: float) -> tuple["float | None", ...]:
+    """What there is to add of each part, None where that is no more than the last bits of the whole."""
+    return tuple([amount if amount > 1e-9 * whole else None for amount in amounts])
+
+
+def _fit(values: Values, basis: ratio.Basis, total: float, unit: str) -> "Fit | None":
+    """Whether the new total fits a cup that was chosen. total: [kg] or [m3], as the unit says"""
+    if not cup_chosen(values):
+        return None
+    volume = total
+    if unit == "kg":
+        if not basis.densities:
+            return None
+        volume = total / ratio.mixed_density(basis.weight_parts, basis.densities)
+    takes = late("by_stick").usable_volume(values["cup"])
+    return Fit(volume, takes, volume <= takes * (1 + 1e-9))
+
+
+def _clock(values: Values, mass_in: float, mass: float) -> Clock:
+    """Minutes left since first contact, and whether there is time to add and stir.
+
+    mass_in, mass: of the liquids now and once they are in ratio [kg]; the filler that keeps the stiffness comes on top
+    """
+    start, now, system = values["first_contact"], values["now"], values["system"]
+    state = None
+    if system["pot_time"] and not (system["pot_mass"] and system["pot_temperature"]):
+        state = HALF_TOLD
+    elif not known(system):
+        state = UNTOLD
+    elif system["pot_temperature"] is None and not time_in_cup.measured(values):
+        state = NO_WARMTH
+    if state:
+        return Clock(state, None, None, (), None, None)
+    dose = (values["filler_in"] or 0.0) / mass_in
+    pot = time_in_cup.of_cup(values, mass * (1 + dose), dose / (1 + dose))
+    found, apart, stir = usable(pot), contradictions(pot), stirring_time(mass, values["temperature"])
+    if start is None or now is None:
+        return Clock(NO_TIMES, pot, found, apart, None, stir)
+    left = found.time - (now - start)
+    return Clock(TOO_LATE if left <= stir + 1e-6 else LEFT, pot, found, apart, left, stir)

@@ -1,15 +1,17 @@
 """Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
+from collections import namedtuple
+
 from ..catalogue.limits import AIM
+from ..forms.declared import Values
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late
+from ..forms.memo import once
 from ..mix import ratio
 from ..mix.ratio import BENCH_FOLD
 from ..things.records import CUP, GRADUATED, SYRINGES
 from ..words.numbers import bare
-from . import by_scale
-from .by_scale import actual_readings, on_scale  # noqa: F401
+from . import by_scale, by_scale_lines, measure_lines, ways
 from .chosen_cup import FIRST_CUP, cup_chosen
-from .ways import check, way_of
 
 ON_SCALE = (("way", ("scale",)),)
 POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
@@ -51,27 +53,40 @@ INPUTS = ratio.INPUTS + (
 )
 
 
-CHECKS = (ratio.check, check)
+CHECKS = (ratio.check, ways.check)
+
+# way: what the tool must show, of the module of the way; room: by_stick.RoomResult, None where no cup was chosen, no
+# volume is known, or a stick tells it; in_use: time_in_cup.InUse, None where the label tells too little
+# tools: compare_tools.CompareResult, None where only the way chosen is asked
+MeasureResult = namedtuple("MeasureResult", ("way", "room", "in_use", "tools"))
 
 
-def answer(values):
+def reckon(values: Values) -> MeasureResult:
+    """What the tool must show in the order of pouring, how far it can be trusted, and how long the mix can be used."""
+    room = late("by_stick").room(values) if values["way"] != "stick" and cup_chosen(values) else None
+    return MeasureResult(ways.reckoned(values), room, late("time_in_cup").found(values),
+                         late("compare_tools").reckon(values) if values["compare"] == "yes" else None)
+
+
+def reckoned(values: Values) -> MeasureResult:
+    """What `reckon` finds, once for one question."""
+    return once(values, "measure", lambda: reckon(values))
+
+
+def answer(values: Values) -> list:
     """What the tool must show in the order of pouring, then how far it can be trusted."""
-    lines = way_of(values["way"]).answer(values)
-    if values["way"] != "stick" and cup_chosen(values):
-        lines.extend(late("by_stick").room(values))
-    lines.extend(late("time_in_cup").lines(values))
-    if values["compare"] == "yes":
-        lines.extend(late("compare_tools").answer(values))
-    return lines
+    return measure_lines.say(reckoned(values), values)
 
 
-def first(values):
+def first(values: Values) -> tuple[list, list[dict]]:
     """What a hand that types sees before the rest: the readings of the scale, or all that another way says."""
-    return (by_scale.on_display(values)[2] if values["way"] == "scale" else way_of(values["way"]).answer(values)), []
+    if values["way"] == "scale":
+        return by_scale_lines.readings(by_scale.on_display(values), values), []
+    return ways.say(ways.reckoned(values), values), []
 
 
-def figures(values):
+def figures(values: Values) -> list[dict]:
     """The cup with its levels, where a cup was chosen or a stick is to be marked."""
     if values["way"] == "stick" or cup_chosen(values):
-        return late("by_stick").figures(values)
+        return late("cup_drawing").figures(late("by_stick").levels(values), values)
     return []

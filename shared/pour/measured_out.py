@@ -1,11 +1,11 @@
 """Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from ..equations.cups import frustum_volume, taper_of
 from ..equations.pumping import Strokes
+from ..equations.rounding import DOWN, to_step
 from ..equations.weighing import corrected, ratio_error
-from ..mix.ratio import basis, part_names, strokes_volumes
-from ..mix.ratio_error import poured_line
-from ..words.lines import BESIDE
-from ..words.numbers import DOWN, shown, to_step
+from ..forms.declared import Values
+from ..mix.ratio import basis, strokes_volumes
+from ..mix.ratio_error import Off, off_ratio, tolerance
 
 # way: group of its readings, their field, whether they grow from part to part in one cup
 FIELDS = {"scale": ("readings", "shown", True), "pumps": ("counted", "strokes", False),
@@ -13,7 +13,7 @@ FIELDS = {"scale": ("readings", "shown", True), "pumps": ("counted", "strokes", 
           "stick": ("heights", "height", True)}
 
 
-def readings(values):
+def readings(values: Values) -> tuple[float, ...]:
     """What was typed of the parts done [strokes, m3 or m], in the order of pouring, as far as it goes without a gap."""
     group, field, _ = FIELDS[values["way"]]
     found = []
@@ -24,7 +24,7 @@ def readings(values):
     return tuple(found)
 
 
-def volumes_taken(values):
+def volumes_taken(values: Values) -> tuple[float, ...]:
     """The volume of each part done so far [m3], by any way but the scale."""
     found = readings(values)
     if not found:
@@ -37,7 +37,7 @@ def volumes_taken(values):
     return levels_of(found, values["cup"] if values["way"] == "stick" else None)
 
 
-def follow(wanted, done):
+def follow(wanted: "list[float] | tuple[float, ...]", done: "list[float] | tuple[float, ...]") -> tuple[float, ...]:
     """The volumes that stay in ratio with what was taken before them, those taken as they are.
 
     wanted: of each part, in ratio [m3]; done: taken so far, of each part [m3]
@@ -51,7 +51,7 @@ def follow(wanted, done):
     return corrected(wanted, cumulated)
 
 
-def levels_of(found, cup=None):
+def levels_of(found: "list[float] | tuple[float, ...]", cup: "Values | None" = None) -> tuple[float, ...]:
     """Levels in one cup as the volume of each part [m3]. found: heights [m] where `cup` is given, else volumes [m3]
 
     >>> [round(volume, 6) for volume in levels_of((30.0, 41.0))]
@@ -62,7 +62,8 @@ def levels_of(found, cup=None):
     return tuple([after - before for before, after in zip((0.0,) + tuple(found), found)])
 
 
-def whole_steps(wanted, done, steps):
+def whole_steps(wanted: tuple[float, ...], done: "list[float] | tuple[float, ...]",
+                steps: tuple[float, ...]) -> Strokes:
     """Whole strokes or marks of the parts to come, nearest to the ratio; those done as they were taken.
 
     wanted: of each part, in ratio [m3]; done: taken so far [m3]; steps: of each part, stroke or mark [m3]
@@ -79,10 +80,10 @@ def whole_steps(wanted, done, steps):
         else:
             counts.append(max(1, int(follows[place] / step + 0.5 + 1e-9)))
             volumes.append(counts[-1] * step)
-    return Strokes(tuple([int(shown(count, 0)) for count in counts]), tuple(volumes), ratio_error(volumes, wanted))
+    return Strokes(tuple([int(to_step(count, 1.0)) for count in counts]), tuple(volumes), ratio_error(volumes, wanted))
 
 
-def whole_levels(wanted, done, step):
+def whole_levels(wanted: "list[float] | tuple[float, ...]", done: tuple[float, ...], step: float) -> Strokes:
     """Marks of the parts to come, poured one on the other in one cup: each the nearest mark above the one before it.
 
     wanted: of each part, in ratio [m3]; done: taken so far [m3]; step: from mark to mark [m3]
@@ -97,24 +98,11 @@ def whole_levels(wanted, done, step):
                                                     to_step(to_step(level, step, DOWN) + step, step))
         volumes.append(volume if place < len(done) else mark - level)
         level = mark
-    return Strokes(tuple([int(shown(volume / step, 0)) for volume in volumes]), tuple(volumes),
+    return Strokes(tuple([int(to_step(volume / step, 1.0)) for volume in volumes]), tuple(volumes),
                    ratio_error(volumes, wanted))
 
 
-def outcome(values, volumes, wanted, done):
-    """How far a finished pour is off ratio; no line while parts are missing."""
-    if len(done) < len(wanted):
-        return []
-    return [poured_line(values, part_names(values["system"]), volumes, wanted)]
-
-
-def told_of(place, done, rough):
-    """What stands under a figure: whether it was read, or follows what was."""
-    if place < len(done):
-        return "as you read it"
-    return "follows what was really taken" if done else rough
-
-
-def rank_of(place, done, rank):
-    """A part that is done steps back."""
-    return BESIDE if place < len(done) else rank
+def outcome(values: Values, volumes: tuple[float, ...], wanted: "list[float] | tuple[float, ...]",
+            done: int) -> "Off | None":
+    """How far a finished pour is off ratio; None while parts are missing. volumes, wanted: [m3]; done: parts taken"""
+    return off_ratio(volumes, wanted, tolerance(values)) if done >= len(wanted) else None

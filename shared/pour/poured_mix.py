@@ -1,4 +1,5 @@
 """Poured mix: what filler goes into, as strokes and marks are told, or as it follows from what was really taken."""
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..mix import ratio
@@ -8,12 +9,12 @@ from .by_scale import actual_readings, poured_masses
 from .measured_out import follow, readings, volumes_taken
 
 
-def asked(values) -> bool:
+def asked(values: Values) -> bool:
     """Whether there is a putty to make."""
     return values["thicken"] == "yes" or values["amount"][0] == "putty"
 
 
-def check(values):
+def check(values: Values) -> None:
     """Filler goes by the weight of the mix; what was poured so far must be a pour that can be."""
     if asked(values):
         check_filling(values)
@@ -24,7 +25,7 @@ def check(values):
         ways.check(values)  # the mix follows from them, with filler or without
 
 
-def _told_volume(values):
+def _told_volume(values: Values) -> "float | None":
     try:
         ways.check(values)
     except InputError:  # tools that do not fit the label; `measure` says so
@@ -32,7 +33,7 @@ def _told_volume(values):
     return ways.way_of(values["way"]).told_volume(values)
 
 
-def _parts_mass(values, volumes):
+def _parts_mass(values: Values, volumes: "tuple[float, ...] | None") -> "float | None":
     """Mass of parts that were measured one by one [kg], or of the strokes that are told; None where they cannot be."""
     by_pumps = late("by_pumps")
     if volumes:
@@ -44,7 +45,7 @@ def _parts_mass(values, volumes):
     return by_pumps.told_mass(values)
 
 
-def poured(values):
+def poured(values: Values) -> ratio.Mix:
     """The mix that filler goes into: as strokes and marks are told, or as it follows from what was really taken."""
     batch = ratio.mix(values)
     if values["way"] != "scale":

@@ -1,7 +1,9 @@
 """Rescue: from what is really in the cup to what has to be added. Nothing comes out of a cup."""
+from ..forms.declared import Found, Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.late import late
+from ..forms.memo import once
 from ..mix import ratio
 from . import measure
 
@@ -23,11 +25,11 @@ INPUTS = measure.INPUTS + (
 )
 
 
-def check(values):
+def check(values: Values) -> None:
     """What is in the cup must be known, and time runs forwards."""
     if values["rescue"] == "no":
         return
-    late("in_cup").contents(values, len(ratio.part_names(values["system"])))
+    late("in_cup").contents(values, ratio.count_of(values["system"]))
     start, now = values["first_contact"], values["now"]
     if start is not None and now is not None and now < start:
         raise InputError("now", "Now: it comes before the first contact")
@@ -36,8 +38,17 @@ def check(values):
 CHECKS = (ratio.check, check)
 
 
-def answer(values):
+def reckon(values: Values) -> "Found | None":
+    """What to add and whether it is worth it, an in_cup.RescueResult; None where nothing went wrong."""
+    return late("in_cup").reckon(values) if values["rescue"] == "yes" else None
+
+
+def reckoned(values: Values) -> "Found | None":
+    """What `reckon` finds, once for one question."""
+    return once(values, "rescue", lambda: reckon(values))
+
+
+def answer(values: Values) -> list:
     """What to add, first whether it is worth it; no lines where nothing went wrong."""
-    if values["rescue"] == "no":
-        return []
-    return late("rescue_lines").lines(values)
+    found = reckoned(values)
+    return late("rescue_lines").say(found, values) if found else []

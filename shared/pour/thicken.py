@@ -1,6 +1,8 @@
 """Thicken: from a mix and a stiffness to the filler, the putty, and whether it stands where it is put."""
+from ..forms.declared import Found, Values
 from ..forms.inputs import Choice, Number
 from ..forms.late import late
+from ..forms.memo import once
 from ..mix import ratio
 from ..mix.filler_dose import POSITIONS, PUTTY_FOLD
 from . import measure
@@ -18,18 +20,24 @@ INPUTS = measure.INPUTS + (
 CHECKS = (ratio.check, check)
 
 
-def answer(values):
+def reckon(values: Values) -> "Found | None":
+    """The filler for the mix of a pour and the putty it makes, a putty.PuttyResult; None where no putty is asked."""
+    return late("putty").reckon(poured(values), values) if asked(values) else None
+
+
+def reckoned(values: Values) -> "Found | None":
+    """What `reckon` finds, once for one question."""
+    return once(values, "thicken", lambda: reckon(values))
+
+
+def answer(values: Values) -> list:
     """Filler for the mix, how to add it, the putty, and whether it stands; no lines where none is asked."""
-    if not asked(values):
-        return []
-    return lines_of(values, poured(values))
+    found = reckoned(values)
+    return late("thicken_lines").say(found, values) if found else []
 
 
-def lines_of(values, mix):
-    """The lines of the filler that one mix takes, and of its putty."""
-    return late("thicken_lines").lines(values, mix)
-
-
-def leads(values):
+def leads(values: Values) -> list[dict]:
     """To the clock, from the moment of the tap, with all that is in the cup: as poured, and the filler."""
-    return late("time_in_cup").leads(values, ratio.INPUTS[0])
+    of_cup = late("time_in_cup")
+    return late("time_in_cup_lines").leads(of_cup.poured_mass(values), of_cup.cup_width(values), values,
+                                           ratio.INPUTS[0])

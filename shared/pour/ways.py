@@ -1,23 +1,44 @@
-"""Ways: the module of each way of measuring, and what its readings must be."""
+"""Ways: the modules of each way of measuring, and what its readings must be."""
 from ..equations.cups import full_volume
+from ..equations.rounding import DOWN, to_step
+from ..forms.declared import Found, Values
 from ..forms.errors import InputError
 from ..forms.late import late
+from ..forms.memo import once
 from ..mix import ratio
-from ..words.numbers import DOWN, to_step
-from . import by_scale
+from . import by_scale, by_scale_lines
 from .measured_out import FIELDS, follow, levels_of, readings, whole_levels
 
 SLACK = 1 + 1e-9  # computed volumes differ in their last bits between runtimes
 
 
-def way_of(name):
+def module_of(way: str) -> str:
+    """The name of the module of a way of measuring; with "_lines" behind it that of what is said of it.
+
+    >>> module_of("stick"), module_of("syringes")
+    ('by_stick', 'by_marks')
+    """
+    return {"scale": "by_scale", "pumps": "by_pumps", "stick": "by_stick"}.get(way, "by_marks")
+
+
+def way_of(way: str):  # type: ignore[no-untyped-def]  # a module, with the functions that each way has
     """The module of a way of measuring; imported when it is first asked, so that a phone starts with what it needs."""
-    if name == "scale":
-        return by_scale
-    return late({"pumps": "by_pumps", "stick": "by_stick"}.get(name, "by_marks"))
+    return by_scale if way == "scale" else late(module_of(way))
 
 
-def check(values):
+def reckoned(values: Values) -> Found:
+    """What the tool of the chosen way must show, and how far it can be trusted, once for one question: a ScaleResult,
+    PumpsResult, SyringesResult, CupResult or StickResult."""
+    return once(values, "way", lambda: way_of(values["way"]).reckon(values))
+
+
+def say(found: Found, values: Values) -> list:
+    """The same in lines. found: as `reckoned` gives it"""
+    lines = by_scale_lines if values["way"] == "scale" else late(module_of(values["way"]) + "_lines")
+    return lines.say(found, values)
+
+
+def check(values: Values) -> None:
     """Readings that cannot be, and tools that do not fit the label."""
     batch = ratio.mix(values)
     way_of(values["way"]).check(values, batch)
@@ -25,7 +46,7 @@ def check(values):
         check_readings(values, batch.volumes)
 
 
-def check_readings(values, wanted):
+def check_readings(values: Values, wanted: tuple[float, ...]) -> None:
     """Readings come in order, and in one cup they grow."""
     group, field, grows = FIELDS[values["way"]]
     rows, before = values[group] or [], 0.0
@@ -45,7 +66,7 @@ def check_readings(values, wanted):
         _check_room(values, wanted, done, "{}.{}.{}".format(group, len(done) - 1, field))
 
 
-def _check_room(values, wanted, done, path):
+def _check_room(values: Values, wanted: tuple[float, ...], done: tuple[float, ...], path: str) -> None:
     """What is in the cup, and what must follow it, stays below the rim or the highest mark."""
     if values["way"] == "stick":
         cup = values["cup"]

@@ -1,7 +1,7 @@
 """Numbers in and out: what a thumb types becomes a float, a float becomes text that is alike on every runtime."""
 from math import floor, isfinite, log10
 
-from ..equations.rounding import DOWN, NEAREST, UP, bare, ceiling, shown, to_step  # noqa: F401
+from ..equations.rounding import DOWN, NEAREST, UP, bare, ceiling, decimals, shown, to_step  # noqa: F401
 
 DIGITS = "0123456789"
 PLAINEST = DIGITS + "."

@@ -1,0 +1,82 @@
+"""By scale lines: what is said of the readings on a scale, and how a mass is told as a scale shows it."""
+from ..forms.declared import Found, Values
+from ..mix.label_words import part_names
+from ..mix.ratio_error_lines import ROUGH_AIM, aim, off_by, percent, poured_line, remembered, within
+from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
+from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
+from ..words.units import from_si, sign, told
+
+NOT_AGAIN = "do not zero again: this is all in the cup"
+
+
+def say(found: Found, values: Values) -> list[Line]:
+    """The readings in the order of pouring, then how far they can be trusted. found: by_scale.ScaleResult"""
+    names, rezeroed = part_names(values["system"]), found.display.rezeroed
+    lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
+                   "zero it once and not again; add each part until it shows this much in all", part="tool", rank=MORE)]
+    lines.extend(readings(found.display, values))
+    if found.over:
+        lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
+                           + weighed(sum(found.display.masses), values) + ", the scale ends at "
+                           + weighed(values["scale"]["most"], values, DOWN) + ". Weigh in two cups.", rank=WARN))
+    if found.poured:
+        lines.append(poured_line(names, found.poured))
+    if found.rounding:
+        lines.append(line("rounding", "Off ratio by rounding", found.rounding.error, "", percent(found.rounding.error),
+                          rank=MORE, rough="what the scale's step alone brings; " + off_by(names, found.rounding)))
+    if found.spread is not None:
+        lines.append(line("spread", "The scale holds the ratio within", found.spread, "", within(found.spread),
+                          rough="in about 95 of 100 pours, from its step of "
+                          + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + " alone"))
+    least = told(found.least, "g", values["units"], UP)
+    lines.append(line("smallest", "Smallest honest batch", found.least, "kg", least, rank=BESIDE,
+                      rough="rounded up, for " + aim(found.most) + " by reading alone, rounding comes on top"
+                            + ("; " + ROUGH_AIM if remembered(values) else "")))
+    if found.too_small:
+        lines.append(words("too_small", "Too small for this scale", "Below " + least
+                           + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
+    return lines
+
+
+def readings(display: Found, values: Values) -> list[Line]:
+    """What the scale must show after each part. display: by_scale.Display"""
+    return [_reading(display, place, name, span, values)
+            for place, (name, span) in enumerate(zip(part_names(values["system"]), spans(display.masses)))]
+
+
+def _reading(display: Found, place: int, name: str, span: list[float], values: Values) -> Line:
+    done = place < display.done
+    if done:
+        verb, rough = " poured", "as you read it; planned " + weighed(display.planned[place], values)
+    else:
+        verb = ", from zero, until it shows" if display.rezeroed else ", until it shows"
+        said = ["follows what was really poured"] if display.done else []
+        rough = "; ".join(said + ([NOT_AGAIN] if place and not display.rezeroed else []))
+    reading = display.readings[place]
+    return line("reading_" + "abcde"[place], name + verb, reading, "kg",
+                on_scale(reading, values["scale"]["step_unit"], values), rough=rough, part="abcde"[place],
+                rank=BESIDE if done else ANSWER, span=span)
+
+
+def on_scale(mass: float, unit: str, values: Values) -> str:
+    """A reading as the scale shows it: in the unit of its step and with the decimals of its step."""
+    places = decimals(from_si(values["scale"]["step"], unit), 4)
+    return shown(from_si(mass, unit), places) + " " + sign(unit)
+
+
+def weighed(mass: float, values: Values, toward: str = NEAREST) -> str:
+    """What is weighed, to three figures: in the unit that the scale shows, or where none is asked in the user's."""
+    scale = values.get("scale")
+    return told(mass, scale["step_unit"], toward=toward) if scale else told(mass, "g", values["units"], toward)
+
+
+def to_add(mass: float, values: Values, toward: str = NEAREST, where: str = "") -> str:
+    """What is to be added, as the scale shows it; where that would be nothing, how much it is and that it cannot.
+
+    where: said behind what the scale shows
+    """
+    step = values["scale"]["step"]
+    shows = to_step(mass, step, toward)
+    if shows < step / 2:
+        return weighed(mass, values) + ", less than the scale shows"
+    return on_scale(shows, values["scale"]["step_unit"], values) + where

@@ -1,0 +1,17 @@
+"""Measure lines: what is said of a batch on its tool: each way's own, the room in the cup, the time, the bench."""
+from ..forms.declared import Found, Values
+from ..forms.late import late
+from ..words.lines import Line
+from . import ways
+
+
+def say(found: Found, values: Values) -> list[Line]:
+    """What the tool must show in the order of pouring, then how far it can be trusted. found: measure.MeasureResult"""
+    lines = ways.say(found.way, values)
+    if found.room:
+        lines.extend(late("by_stick_lines").room(found.room, values))
+    if found.in_use:
+        lines.extend(late("time_in_cup_lines").say(found.in_use, values))
+    if found.tools:
+        lines.extend(late("compare_tools_lines").say(found.tools, values))
+    return lines
