@@ -64,6 +64,7 @@ FOUND = [
     ("batch small", "200 g"), ("most batches day", "60"), ("most pieces day", "60"), ("long day", "12 h"),
     ("narrow corner", "20°"), ("flat tape angle", "160°"), ("bulkhead flat", "30°"), ("mark stick", "1 mm"),
     ("cup filled", "85%"), ("pump stroke", "3%"), ("hardener resin more", "1.25 times"), ("boat angles", "240"),
+    ("batches contradict", "1.35 times"), ("equivalent weights off", "25%"),
     ("shade cooler", "5 °C"), ("running pot last", "3 min"), ("still good", "5 min"), ("pot hottest", "150 °C"),
 ]
 

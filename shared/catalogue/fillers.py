@@ -12,6 +12,8 @@ SURE = 2  # the remembered yield stresses may be half: so many times what static
 BATCH_DEVIATION = 0.10  # how differently the same putty is tapped from batch to batch
 BATCH_WORTH = 4  # how many batches that judgement is worth against the scatter seen
 STANDS_OUT = 3.0  # deviations from the middle of the batches
+APART = 1.35  # one batch over the other
+FAR = (0.5, 2)  # one batch over the table
 
 # key, name by what it does on a stick, the trade's word, yield stress [Pa] (from memory, half to double)
 STIFFNESSES = (
@@ -58,5 +60,7 @@ TABLES = (
     ("Own batches of putty", (
         ("How differently the same putty is tapped, standard deviation", BATCH_DEVIATION, "%", JUDGED),
         ("Batches that this judgement is worth", BATCH_WORTH, "", JUDGED),
-        ("Batch stands out from, in standard deviations", STANDS_OUT, "times", JUDGED)), (0,), (1, 2)),
+        ("Batch stands out from, in standard deviations", STANDS_OUT, "times", JUDGED),
+        ("Two batches contradict each other, one over the other from", APART, "times", JUDGED),
+        ("One batch is far from the table, below and above", FAR, "times", JUDGED)), (0,), (1, 2)),
 )

@@ -1,7 +1,7 @@
 """Ratio: from a label and one known amount to every part, by weight and by volume."""
 from collections import namedtuple
 
-from ..catalogue.limits import AIM, WRONG_WAY
+from ..catalogue.limits import AIM, FAR_OFF, WRONG_WAY
 from ..equations.putty import mass_for_putty
 from ..forms.declared import Values
 from ..forms.errors import InputError
@@ -54,7 +54,6 @@ RatioResult = namedtuple("RatioResult", (
 # place: of the part whose two ratios are furthest apart; error: of the one by weight, from the one by volume [-]
 Apart = namedtuple("Apart", ("place", "error"))
 
-FAR_OFF = 0.25  # of the phr by equivalent weights, from which on they are questioned (own judgement)
 SLACK = 1e-9  # computed figures differ in their last bits between runtimes
 
 

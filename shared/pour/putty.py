@@ -1,7 +1,7 @@
 """Putty: the filler that one mix takes, how it is measured, the putty it makes, and whether that stands."""
 from collections import namedtuple
 
-from ..catalogue.fillers import SPHERE_PACKING, STIFFNESSES, SURE
+from ..catalogue.fillers import APART, FAR, SPHERE_PACKING, STIFFNESSES, SURE
 from ..equations.putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
 from ..equations.rounding import to_step
 from ..forms.declared import Values
@@ -11,8 +11,6 @@ from ..mix.ratio import Mix
 from .chosen_cup import cup_chosen
 
 STANDS = place_of("stands")
-APART = 1.35  # of two own batches, from which on they contradict each other (own judgement)
-FAR = 0.5, 2  # of one own batch over the table, beyond which it is questioned (own judgement)
 
 # packed: filler_dose.Packed, then all else is None; None where the liquid wets the dose
 # fillers: Scooped of each; first: filler to stir in first [kg]; volume [m3], mass [kg], density [kg/m3]: of the putty
