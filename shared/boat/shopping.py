@@ -37,6 +37,8 @@ def packs(need: float, sizes):
             cost = (int(held * 1e6 + 0.5), first + second + third)
             if best is None or cost < best[0]:
                 best = (cost, (first, second, third), held)
+    if best is None:
+        raise ValueError("no packs hold that much")
     counts = [0] * len(sizes)
     for place, count in zip(order, best[1][3 - len(sizes):]):
         counts[place] = count

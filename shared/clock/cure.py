@@ -126,8 +126,9 @@ def reckon(values: Values) -> CureResult:
 
 
 def _recoat(opens: "float | None", closes: "float | None") -> Recoat:
-    cold = opens is None or closes is None
-    return Recoat(opens, closes, cold, not cold and to_step(opens, STEP, UP) >= to_step(closes, STEP, DOWN))
+    if opens is None or closes is None:
+        return Recoat(opens, closes, True, False)
+    return Recoat(opens, closes, False, to_step(opens, STEP, UP) >= to_step(closes, STEP, DOWN))
 
 
 def _held(values: Values, times: list) -> "float | None":

@@ -55,18 +55,21 @@ def passed(started: "float | None", now: float, elapsed: "float | None" = None, 
     >>> passed(1000.0, 1200.0, None, 720.0, 1720.0).lost, passed(1000.0, 1900.0, None, 720.0, 1720.0).unseen
     (True, 180.0)
     """
-    known = seen is not None and seen_at is not None
-    base = seen if known else 0.0
+    base, known = 0.0, False
     wall = None if started is None else now - started
-    apart = now - seen_at if known else wall  # by the phone's clock, since it was last seen
+    apart = wall  # by the phone's clock, since it was last seen
+    if seen is not None and seen_at is not None:
+        base, apart, known = seen, now - seen_at, True
     found = max(seen or 0.0, elapsed or 0.0)
     if wall is not None and early:
         found = max(found, wall)
-    if apart is not None and elapsed is None:
+    if apart is None:
+        pass
+    elif elapsed is None:
         found = max(found, base + apart)
         lost = lost or apart < -APART
         unseen += apart if known and apart > away else 0.0
-    elif apart is not None and apart > elapsed - base + APART:
+    elif apart > elapsed - base + APART:
         if early or not watched:
             found = max(found, base + apart)
         gained = apart - elapsed + base
@@ -74,7 +77,7 @@ def passed(started: "float | None", now: float, elapsed: "float | None" = None, 
             unseen += gained if gained > away else 0.0
         elif early:
             jumped += gained
-    elif apart is not None and apart < elapsed - base - APART and not watched:
+    elif apart < elapsed - base - APART and not watched:
         lost = True
     behind = 0.0 if wall is None or found - wall <= APART else found - wall
     return Passed(found, behind, jumped, unseen, lost)

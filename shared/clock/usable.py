@@ -89,6 +89,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         end, by, seen = least, BY_GOOD, good
     if most is not None and most < end:
         end, by, seen = most, BY_GONE, gone
+    if end is None:
+        raise ValueError("nothing is known of the time of this system")
     used = share_kept(values["system"], container, share)
     return Usable(used * end, end, used, model, quick, how, by, seen, len(timings_of(values)),
                   values["system"]["pot_meaning"])

@@ -14,11 +14,10 @@ from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
 from ..words.units import from_si, in_system, sign, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of
+from .types import Found, Values  # noqa: F401
 
 READ = "read"  # heading of the memo: what was read of each number, by (units, typed text)
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
-Values = dict  # what a form was read to: SI values by the names of its inputs, text and choices as they are
-Found = tuple  # what a move's `reckon` found, as its lines read it: a namedtuple, its fields told beside it
 
 
 class Input:
@@ -37,7 +36,7 @@ class Input:
     says_default = False
     repeats = False
     tool = shows = ""
-    options = ()  # of one that is chosen among a few: (value, label, ...)
+    options: tuple = ()  # of one that is chosen among a few: (value, label, ...)
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
                  stays=False):

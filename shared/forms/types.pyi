@@ -1,0 +1,4 @@
+from typing import Any
+
+Values = dict[str, Any]
+Found = Any
