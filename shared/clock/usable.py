@@ -90,7 +90,7 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     if most is not None and most < end:
         end, by, seen = most, BY_GONE, gone
     if end is None:
-        raise ValueError("nothing is known of the time of this system")
+        raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     used = share_kept(values["system"], container, share)
     return Usable(used * end, end, used, model, quick, how, by, seen, len(timings_of(values)),
                   values["system"]["pot_meaning"])
