@@ -4,7 +4,7 @@ from math import pi, radians, sin, tan
 
 import cases
 import pytest
-from covemix.shared.boat import boat, boat_pieces, hull, shopping
+from covemix.shared.boat import boat, boat_lines, boat_pieces, boat_rows, hull, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
@@ -230,7 +230,7 @@ def test_defaults_of_the_boat_are_those_of_the_joint():
 def test_only_what_holds_for_the_whole_boat_gets_from_it_into_a_seam():
     """A seam is made from the row and these: another input of the boat of the same name would slip in."""
     names = {item.name for item in boat.INPUTS if item.name != "joints"}
-    assert names & set(seam.Spec._fields) == set(hull.OWN)
+    assert names & set(seam.Spec._fields) == set(boat_rows.OWN)
 
 
 def numbers_of(text):
@@ -246,12 +246,12 @@ def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
     work = hull.seams(values)
     tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
     cards = [one for one in boat.answer(values) if one.part == "wall"]
-    assert [card.label for card in cards] == [kept[3].label for kept in work]
+    assert [card.label for card in cards] == [one.label for one in boat_lines.joint_lines(work, values)]
     named = sorted(number for card in cards for group in card.rough.split("; ")
                    for number in numbers_of(group.partition(": ")[2]))
     assert named == sorted(piece[0] for _, _, rows, _, _, _ in tapes for piece in rows)
     placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
-    found = seam.placed(hull.totals(values, work)["putty"] * values["putty_density"], values["tooling"]) * 1000
+    found = seam.placed(hull.totals(work).putty * values["putty_density"], values["tooling"]) * 1000
     assert found <= placed <= found + len(cards)  # each card is rounded up
 
 

@@ -241,11 +241,11 @@ def test_the_plans_pour_what_the_boat_counts():
             wet = sum(boat_pieces.wet_out(face, spec, values["tray"]) for face in made.faces)
             assert wet == pytest.approx(made.wet_out + made.ply_takes + values["tray"] * made.taped, rel=1e-9)
         sides = boat_pieces.sorted_faces(work, values)
-        sums = hull.totals(values, work)
+        sums = hull.totals(work)
         putty = sum(piece[2] for side in sides for piece in side) * (1 - values["tooling"])
-        assert putty == pytest.approx(sums["putty"] * values["putty_density"], rel=1e-9)
+        assert putty == pytest.approx(sums.putty * values["putty_density"], rel=1e-9)
         wet = sum(piece[3] for side in sides for piece in side)
-        assert wet == pytest.approx(sums["wet_out"] + sums["ply_takes"] + values["tray"] * sums["taped"], rel=1e-9)
+        assert wet == pytest.approx(sums.wet_out + sums.ply_takes + values["tray"] * sums.taped, rel=1e-9)
         compared += len(work)
     assert compared > 20
 

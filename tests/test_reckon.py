@@ -15,6 +15,7 @@ SPLIT = {
     "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat", "heat_found", "heat_model",
                "heat_table", "hot_pot", "pot_heat"),
               ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines", "heat_lines", "pot_start")),
+    "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
     "mix": (("ratio", "ratio_error", "filler_dose"),
             ("ratio_lines", "ratio_error_lines", "label_words", "filler_words")),
@@ -126,6 +127,17 @@ def test_spreader():
         assert [math.dist(one.centre, point) for point in one.outline[2:]] == pytest.approx(
             [one.radius] * (len(one.outline) - 2))
     assert reckon("spreader", radii=(0.150,)).templates is None
+
+
+def test_boat():
+    """One joint, the same 222.5 mL as above; 3 to 1 by volume; packs of 5 leave least over where 4 are needed."""
+    row = {"kind": "inside", "thickness": "6 mm", "length": "3.6 m", "copies": "2", "radius": "12 mm"}
+    rows, _ = inputs.read(moves.module("boat").INPUTS, {"joints": [row]})
+    found = reckon("boat", joints=rows["joints"], packs=(5.0,))
+    assert found.sums.putty == pytest.approx(222.4992e-6, rel=1e-6)
+    assert (found.copies, found.radii, found.chosen, found.sums.corners) == (2, [12], [], pytest.approx(7.2))
+    assert [count for count, _ in found.packs.rows] == [1] and found.packs.held == 5.0
+    assert sum(found.parts) == pytest.approx(found.mixed.all)
 
 
 def test_dew():

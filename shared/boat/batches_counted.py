@@ -5,7 +5,7 @@ What has no plan is counted by the largest mix alone.
 """
 from ..catalogue.plans import WARMTH
 from ..forms import links
-from ..forms.declared import missing
+from ..forms.declared import Values, missing
 from ..forms.errors import InputError
 from ..forms.inputs import checked, read
 from ..forms.memo import once
@@ -20,7 +20,7 @@ ASSUMED = told(WARMTH, "degC", places=0)  # as typed; the batches say so
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
 
-def handed(values):
+def handed(values: Values) -> list:
     """What the boat says of its work, as pairs for its plans; what nobody typed stays the plan's own default."""
     typed = values["_tree"]
     pairs = links.handed_on(plan.SYSTEM_INPUT, values)
@@ -41,14 +41,14 @@ def handed(values):
     return pairs
 
 
-def _shared(values):
+def _shared(values: Values) -> tuple:
     """What all plans of a boat read alike, with one piece in it, and the errors of it: read once."""
     return once(values, "shared with plans", lambda: read(plan.INPUTS, links.tree(handed(values) + [
         ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
         ["pieces.0.wet", "1 g/m"]])))
 
 
-def plan_values(values, typed):
+def plan_values(values: Values, typed: tuple) -> "Values | None":
     """The values of a plan of these pieces as `boat_pieces` hands them over, each without its name, at the assumed
     temperature where none is typed; None where it has none."""
     shared, errors = _shared(values)
@@ -62,17 +62,17 @@ def plan_values(values, typed):
     return None if checked((plan.check_asked,), found) else found
 
 
-def largest(values) -> float:
+def largest(values: Values) -> float:
     """The largest mix of the boat's work [kg], as its plans have it."""
     return once(values, "largest", lambda: _largest(values))[0]
 
 
-def why_largest(values) -> str:
+def why_largest(values: Values) -> str:
     """Why no mix is larger, in words."""
     return once(values, "largest", lambda: _largest(values))[1]
 
 
-def _largest(values):
+def _largest(values: Values) -> tuple:
     found = dict(_shared(values)[0])
     found.setdefault("system", values["system"])  # one that a plan would refuse for its times
     found["_made"] = once(values, "alike in plans", dict)
@@ -86,7 +86,7 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
     return Counted(max(bags, wets), bags + wets, bags, wets, 0.0, 0.0, 0.0, False, "")
 
 
-def counted(values, plans) -> Counted:
+def counted(values: Values, plans: list) -> Counted:
     """All plans of a boat. plans: (pieces as `plan_values` takes them, putty [kg], wet-out [kg]) of each"""
     found, most, alike = [], largest(values), {}
     for pieces, putty, wet in plans:
@@ -100,7 +100,7 @@ def counted(values, plans) -> Counted:
     return together(found)
 
 
-def _made(asked, fully):
+def _made(asked: Values, fully: bool) -> "day.Plan | None":
     """The plan of these values, None where it takes more than a plan can. fully: grouped as its own screen does"""
     try:
         return day.Plan(asked, counted=not fully)

@@ -1,22 +1,20 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
+from collections import namedtuple
+
 from ..catalogue.demo_boat import JOINTS
-from ..catalogue.fillers import DOSE_SPREAD
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
-from ..forms.memo import memo_of
+from ..forms.memo import memo_of, once
 from ..forms.remembered import remembered
 from ..mix import ratio
 from ..plan import plan
-from ..seam import impossible_joints, joint, joint_leads, seam
+from ..seam import impossible_joints, joint, seam
 from ..things.records import SYSTEM
-from ..words.lengths import metres, mm
-from ..words.lengths import radii as radii_text
-from ..words.lines import ANSWER, BESIDE, MORE, SAY, line, words
-from ..words.numbers import UP, bare, shown, small
-from ..words.units import braces, told
-from . import batches_counted, boat_cards, boat_limits, boat_pieces, cut_lines, shopping
-from .cut_drawing import cut_figures
-from .hull import OWN, cuts_of, faces, mixed, seams, spec_of, totals
+from ..words.units import braces
+from . import batches_counted, boat_limits, boat_lines, boat_pieces, cut_drawing, shopping
+from .boat_rows import OWN, faces, spec_of
+from .hull import Totals, cuts_of, mixed, seams, totals
 
 STOCK, WORK = "Rolls and remnants", "How it is worked"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
@@ -25,7 +23,7 @@ PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
 EDGES = ("clear", "bevel", "touch", "finish", "round_over")  # of one joint, and seldom asked
 
 
-def _of_joint(names):
+def _of_joint(names: tuple) -> tuple:
     return tuple([item for item in joint.INPUTS if item.name in names])
 
 
@@ -80,7 +78,7 @@ INPUTS = (
 ) + _of_joint(OWN[2:] + PUTTY)
 
 
-def check(values):
+def check(values: Values) -> None:
     """A boat has joints, and each of them can be built."""
     if not values["joints"]:
         raise InputError("joints", "No joints yet: add the first seam. What was typed elsewhere stays")
@@ -101,7 +99,7 @@ def check(values):
     boat_limits.packs(values)
 
 
-def _check_row(row, values):
+def _check_row(row: Values, values: Values) -> None:
     """On a phone one row changes at a time: the others are known to be sound."""
     shared, sound = [values.get(name) for name in OWN], memo_of(values).under("sound joints")  # by place
     known = sound.get(row["place"])
@@ -111,7 +109,7 @@ def _check_row(row, values):
     sound[row["place"]] = row, shared
 
 
-def _check_new_row(row, values):
+def _check_new_row(row: Values, values: Values) -> None:
     own = "joints.{}.".format(row["place"])
     called = row["name"] or "Joint {}".format(row["place"] + 1)
     corner = row["kind"] in seam.CORNERS
@@ -141,160 +139,79 @@ def _check_new_row(row, values):
 CHECKS = (check,)
 
 
-def answer(values):
-    """What to buy and what it adds, then each joint, then the cut lists."""
+# joints: a `hull.Joint` each; sums: `hull.Totals`; mixed: `hull.Mixed`; planned: `batch_counts.Counted`
+# putty: volume to mix [m3]; parts: masses to buy [kg], None where no weights are known; packs: `Packs`, None likewise
+# tapes, plies: as `hull.cut_lists` gives them; added: stays on the hull [kg]; copies: seams in all; chosen: joints that
+# go into the next batch; next: (putty [m3], liquid [kg]) to pour next, nothing of what one batch cannot hold
+# bought: (key, how many) of what else; radii: spreaders [mm], in order
+BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "tapes",
+                                       "plies", "added", "copies", "chosen", "next", "bought", "radii"))
+# rows: (how many, masses of its parts [kg]) of each size that is bought; held: of the first part [kg]; over: left of it
+Packs = namedtuple("Packs", ("rows", "held", "over"))
+
+
+def reckon(values: Values) -> BoatResult:
+    """All joints to what is mixed, bought and cut. The plans of the seams count the batches."""
     work = seams(values)
-    sums = totals(values, work)
-    planned = boat_pieces.counts(values, work)
-    batch, units = mixed(values, sums, planned, batches_counted.largest(values)), values["units"]
+    sums, planned = totals(work), boat_pieces.counts(values, work)
+    batch = mixed(values, sums, planned, batches_counted.largest(values))
     tapes, plies = cuts_of(values, work)
-    lines = _resin_lines(values, batch)
-    if batch["batches"]:
-        lines.append(line("batches", "To mix", batch["batches"], "", _counted(batch["batches"], "batch", "batches"),
-                          part="mix", rank=BESIDE, rough=_how_counted(values, planned, batch)))
-    if sums["putty"]:
-        volume = batch["putty"] / values["putty_density"]
-        lines.append(line("putty", "Putty to mix, in all", volume, "m3", told(volume, "mL", units, UP) + " · "
-                          + told(batch["putty"], "g", units, UP), rank=ANSWER, part="mix",
-                          rough=_counted(batch["putty_batches"], "batch", "batches")
-                          + "; rounded up, with tooling, bags and cups"))
-    lines.extend(_tape_lines(tapes, plies, units))
-    added = sums["putty"] * values["putty_density"] + sums["glass"] + sums["wet_out"] + sums["prime"] + sums["weave"]
-    lines.append(line("added", "Added to the hull", added, "kg", told(added, "kg", units),
-                      rough="what stays on it: putty, glass and resin in place; nothing wasted counted"))
-    count = sum([int(row["copies"]) for row, _, _, _, _ in work])
-    if not [kept for kept in work if kept[0]["pour"] == NOW]:
-        lines.append(words("next_batch", "Next batch", "Open the joints that go into it and choose so; one tap then "
-                           "takes them to Pour together.", rank=SAY))
-    lines.append(line("seams", "Seams in all", sums["length"], "m", metres(sums["length"], units), rank=MORE,
-                      rough="every copy; " + _counted(count, "seam", "seams")))
-    if batch["filler"] > 0:
-        lines.append(line("filler", "Filler", batch["filler"], "kg", told(batch["filler"], "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " to 100 of epoxy by weight, ±"
-                          + bare(DOSE_SPREAD * 100, 1) + "%, from memory; rounded up, "
-                          + shown(values["spare"] * 100) + "% spare in it"))
-    lines.extend(_consumable_lines(values, batch, sums, work))
-    lines.extend([kept[3] for kept in work])
-    lines.extend(cut_lines.lines(values, tapes, plies))
-    lines.extend(boat_cards.lines(values, work, tapes))
-    return lines
+    parts = ratio.basis(values["system"]).weight_parts
+    shares = ratio.shares(parts) if parts else []
+    masses = [share * batch.all for share in shares]
+    chosen = [one for one in work if one.row["pour"] == NOW]
+    radii = {}  # type: dict
+    for one in work:
+        for radius in one.radii:
+            radii[radius] = True
+    return BoatResult(
+        work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
+        _packs(masses, shares, values["packs"]) if masses else None, tapes, plies,
+        sums.putty * values["putty_density"] + sums.glass + sums.wet_out + sums.prime + sums.weave,
+        sum([int(one.row["copies"]) for one in work]), chosen,
+        _next(values, totals(chosen) if chosen else sums, bool(chosen)),
+        shopping.consumables(batch, int(values["people"]), len(radii), sums.backed, sums.corners, sums.taped),
+        sorted(radii))
 
 
-def figures(values):
-    """The cut lists as strips."""
-    tapes, plies = cuts_of(values, seams(values))
-    return cut_figures((("Tape", tapes), ("Peel ply", plies)), values["units"])
+def reckoned(values: Values) -> BoatResult:
+    """The same, once for the lines, the drawings and the leads."""
+    return once(values, "boat", lambda: reckon(values))
 
 
-def leads(values):
-    """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
-    them go to the plan of a day."""
-    work = seams(values)
-    plans = boat_pieces.leads(values, work)
-    chosen = [kept for kept in work if kept[0]["pour"] == NOW]
-    sums = totals(values, chosen or work)
-    putty = seam.placed(sums["putty"], values["tooling"])
+def _packs(masses: list, shares: list, sizes: tuple) -> Packs:
+    counts, held = shopping.packs(masses[0], sizes)
+    rows = [(count, [size * share / shares[0] for share in shares]) for count, size in zip(counts, sizes) if count]
+    return Packs(rows, held, max(0.0, held - masses[0]))
+
+
+def _next(values: Values, sums: Totals, chosen: bool) -> tuple:
+    putty = seam.placed(sums.putty, values["tooling"])
     if putty:
         putty += (values["bag"] + values["cup"]) / values["putty_density"]
-    liquid = sums["wet_out"] + sums["ply_takes"]
+    liquid = sums.wet_out + sums.ply_takes
     if liquid:
-        liquid = (liquid * (1 + values["spare"]) + values["tray"] * sums["taped"] + values["roller"] + values["cup"])
+        liquid = (liquid * (1 + values["spare"]) + values["tray"] * sums.taped + values["roller"] + values["cup"])
     if not chosen:
         most = batches_counted.largest(values) * (1 + 1e-9)
         putty = putty if putty * values["putty_density"] <= most else 0.0
         liquid = liquid if liquid <= most else 0.0
-        return joint_leads.to_pour(putty, liquid, "all joints") + plans
-    return joint_leads.to_pour(putty, liquid, "1 joint" if len(chosen) == 1 else str(len(chosen)) + " joints") + plans
+    return putty, liquid
 
 
-def _resin_lines(values, batch):
-    units, system = values["units"], values["system"]
-    found = ratio.basis(system)
-    names = ratio.part_names(system)
-    lines = [line("mixed", "Epoxy to mix, in all", batch["all"], "kg", told(batch["all"], "kg", units, UP), part="mix",
-                  rank=MORE, rough="in the putty " + told(batch["epoxy"], "g", units) + ", as liquid "
-                  + told(batch["liquid"], "g", units) + ", and " + shown(values["spare"] * 100) + "% spare")]
-    if not found.weight_parts:
-        return lines + [words("resin", "Resin to buy", ratio.NO_DENSITIES.format("volume", "weight"), part="buy",
-                              rank=ANSWER)]
-    masses = [share * batch["all"] for share in ratio.shares(found.weight_parts)]
-    text = " + ".join([told(mass, "kg", units, UP) for mass in masses])
-    lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch["all"], "kg",
-                         text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
-                         + shown(values["spare"] * 100) + "% spare in it"))
-    counts, held = shopping.packs(masses[0], values["packs"])
-    shares = ratio.shares(found.weight_parts)
-    texts = []
-    for count, size in zip(counts, values["packs"]):
-        if count:
-            pair = " + ".join([told(size * share / shares[0], "kg", units) for share in shares])
-            texts.append(str(count) + " × (" + pair + ")")
-    lines.append(line("packs", "Packs", held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
-                      rough="pairs in ratio that leave least over: " + told(max(0.0, held - masses[0]), "kg", units)
-                      + " of " + small(names[0])))
-    return lines
+def answer(values: Values) -> list:
+    """What to buy and what it adds, then each joint, then the cut lists."""
+    return boat_lines.say(reckoned(values), values)
 
 
-def _tape_lines(tapes, plies, units):
-    lines = []
-    for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
-        for number, (width, areal, rows, lengths, found, _) in enumerate(lists):
-            total = sum([piece[5] for piece in rows])
-            text = metres(sum(lengths) / 1000, units, UP) + " of " + mm(width, units) + (
-                ", " + told(areal, "g/m2", units) if areal else "")
-            bought = "no roll to open" if not found.rolls else _counted(
-                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units, UP) + " cut from it"
-            lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
-                              rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
-                              rough=_counted(len(rows), "piece", "pieces")
-                              + (" with overlaps; " if areal else "; ") + bought + _honest(found, units)))
-    return lines
+def figures(values: Values) -> list:
+    """The cut lists as strips."""
+    found = reckoned(values)
+    return cut_drawing.cut_figures(found.tapes, found.plies, values["units"])
 
 
-def _how_counted(values, planned, batch):
-    """By what the batches are counted, and why none is larger."""
-    found = "{} by the plan of the seams".format(planned.batches) if planned.planned else (
-        "no plan counts all of them: by the largest mix")
-    if planned.planned and planned.batches < batch["batches"]:
-        found += ", coats by mass"
-    if values["temperature"] is None:
-        found += ", at " + told(batches_counted.WARMTH, "degC", values["units"], places=0)
-    if planned.surplus > 0.001:
-        found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
-            told(planned.surplus, "g", values["units"], UP))
-    return found + "; " + (planned.why or batches_counted.why_largest(values))
-
-
-def _counted(count, one, many):
-    return str(count) + " " + (one if count == 1 else many)
-
-
-def _honest(found, units):
-    """Whether the cut is the best there is, or how far from it it may be."""
-    if found.proven:
-        return ""
-    if found.rolls > found.least_rolls:
-        return "; not searched to the end: at least {} needed".format(found.least_rolls)
-    return "; not searched to the end: at most " + mm((found.from_rolls - found.least_from_rolls) / 1000, units) + (
-        " could still be saved")
-
-
-def _consumable_lines(values, batch, sums, work):
-    radii = {}
-    for kept in work:
-        for radius in kept[4]:
-            radii[radius] = True
-    found = shopping.consumables(batch, int(values["people"]), len(radii), sums["backed"], sums["corners"],
-                                 sums["taped"])
-    lines = []
-    for key, label, count, unit, how in found:
-        if count:
-            many = unit if count != 1 else unit[:-1]
-            lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "",
-                              metres(count, values["units"], UP) if unit == "m" else str(count)
-                              + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
-    sizes = sorted(radii)
-    if sizes:
-        lines.append(words("spreaders", "Spreaders to cut", radii_text(sizes, values["units"]),
-                           rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
-    return lines
+def leads(values: Values) -> list:
+    """The joints chosen for the next batch go to Pour; with none chosen all of them, where they make one batch. All of
+    them go to the plan of a day."""
+    found = reckoned(values)
+    return boat_lines.pours(found) + boat_pieces.leads(values, found.joints)

@@ -1,26 +1,30 @@
 """Boat cards: what each joint takes, to hang on the wall: its putty, its resin, its spreader, its pieces by number."""
+from ..forms.declared import Found, Values
 from ..forms.memo import memo_of
 from ..seam import seam
 from ..words.lengths import mm
 from ..words.lengths import radii as radii_text
-from ..words.lines import MORE, words
+from ..words.lines import MORE, Line, words
 from ..words.numbers import UP
 from ..words.units import told
 from .cut_lines import in_runs
 
 
-def lines(values, work, tapes):
-    """One card for each joint, all copies. work: as `hull.seams` gives it; tapes: as `hull.cut_lists` does."""
+def lines(values: Values, work: list, labels: list, tapes: list) -> list[Line]:
+    """One card for each joint, all copies. work: as `hull.seams` gives it; labels: of each
+
+    tapes: as `hull.cut_lists` gives them
+    """
     shared = [values[name] for name in ("units", "putty_density", "tooling", "tray")]
     before = memo_of(values).under("wall cards")  # by place: on a phone one joint changes at a time
-    numbers, widths, found = {}, [], []
+    numbers, widths, found = {}, [], []  # type: dict, list, list
     for width, _, rows, _, _, _ in tapes:
         width = mm(width, values["units"])
         if width not in widths:
             widths.append(width)
         for piece in rows:
             numbers.setdefault(piece[1]["place"], {}).setdefault(width, []).append(piece[0])
-    for kept in work:
+    for kept, label in zip(work, labels):
         place = kept[0]["place"]
         said = before.get(place)
         if not said or said[0] is not kept or said[1] != shared:
@@ -28,14 +32,14 @@ def lines(values, work, tapes):
         own = numbers.get(place, {})
         pieces = "; ".join(["tape " + width + ": " + in_runs(own[width]) for width in widths if width in own])
         if said[2] or pieces:
-            found.append(words("wall_" + str(place), kept[3].label, said[2] or pieces, rank=MORE, part="wall",
+            found.append(words("wall_" + str(place), label, said[2] or pieces, rank=MORE, part="wall",
                                rough=pieces if said[2] else ""))
     return found
 
 
-def takes(values, kept):
+def takes(values: Values, kept: Found) -> str:
     """Putty, resin and spreader of one joint in words."""
-    row, _, made, _, radii = kept
+    row, made, radii = kept.row, kept.seam, kept.radii
     texts, units, copies = [], values["units"], row["copies"]
     if made.putty:
         putty = seam.placed(made.putty * values["putty_density"], values["tooling"]) * copies

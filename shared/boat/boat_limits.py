@@ -5,6 +5,7 @@ is within its own. An answer within them is worked out on a slow phone in a seco
 """
 from ..catalogue.plans import MOST_ANGLES, MOST_CUT, MOST_FACES, MOST_ROLLS, WIDEST_PACKS
 from ..equations import tape
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..seam import seam
 from ..words.lengths import metres
@@ -24,13 +25,13 @@ def grouped(number: int) -> str:
     return text + found
 
 
-def _heaviest(counts, rows):
+def _heaviest(counts: list, rows: list) -> tuple:
     """The row that counts most, and how it is called."""
     place = max(range(len(rows)), key=lambda place: (counts[place], -place))
     return rows[place], rows[place]["name"] or "Joint {}".format(rows[place]["place"] + 1)
 
 
-def angles(rows):
+def angles(rows: list) -> None:
     """Each angle along a seam is worked out by itself; InputError where the rows have too many of them in all."""
     counts = [len(row["angle"]) if row["kind"] in seam.CORNERS else 0 for row in rows]
     if sum(counts) > MOST_ANGLES:
@@ -40,7 +41,7 @@ def angles(rows):
                              name, grouped(sum(counts)), MOST_ANGLES, SPLIT))
 
 
-def pieces_of(row, spec, made) -> int:
+def pieces_of(row: Values, spec: seam.Spec, made: seam.Seam) -> int:
     """Pieces of tape and peel ply of one joint, every copy."""
     taped = [face for face in made.faces if face.layers]
     tapes = sum([len(layer.pieces) for face in taped for layer in face.layers])
@@ -48,7 +49,7 @@ def pieces_of(row, spec, made) -> int:
     return (tapes + plies) * int(row["copies"])
 
 
-def pieces(values, work):
+def pieces(values: Values, work: list) -> None:
     """What is cut and laid one by one; InputError where it is too much. work: as `hull.seams` gives it"""
     rows = [kept[0] for kept in work]
     for what, most, counts in (
@@ -73,7 +74,7 @@ def pieces(values, work):
                 metres(length, values["units"]), what, MOST_ROLLS, metres(values[field], values["units"]), SPLIT))
 
 
-def packs(values):
+def packs(values: Values) -> None:
     """Packs within reason of each other: each way to add them up is tried."""
     sizes = values["packs"]
     if max(sizes) > min(sizes) * WIDEST_PACKS:

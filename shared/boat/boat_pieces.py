@@ -6,14 +6,16 @@ outside is another plan: the hull is turned in between, when the inside has cure
 """
 from ..catalogue.plans import MOST_PIECES
 from ..equations import changing_angle, laminate
+from ..forms.declared import Values
 from ..forms.memo import once
+from ..plan.batch_counts import Counted
 from ..seam import seam
 from ..seam.joint_lines import CALLED
 from ..words.numbers import UP, shown
 from . import batches_counted
 
 
-def leads(values, work):
+def leads(values: Values, work: list) -> list:
     """To the plans of these seams: the outside has its own, and so have the pieces beyond what one plan takes.
 
     work: as `hull.seams` gives it
@@ -22,13 +24,14 @@ def leads(values, work):
             for label, shared, some in plans(values, work)]
 
 
-def plans(values, work):
+def plans(values: Values, work: list) -> list:
     """(label, pairs of what the boat says of its work, (typed, piece) of each) of each plan, made once for all."""
     return once(values, "plans", lambda: _plans(values, work))
 
 
-def _plans(values, work):
-    sides, found, shared = _sorted_once(values, work), [], batches_counted.handed(values)
+def _plans(values: Values, work: list) -> list:
+    sides, shared = _sorted_once(values, work), batches_counted.handed(values)
+    found = []  # type: list
     labels = ("Plan these seams, the insides", "Plan the outsides, hull turned")
     if not (sides[0] and sides[1]):
         labels = ("Plan these seams", "Plan these seams")
@@ -41,20 +44,20 @@ def _plans(values, work):
     return found
 
 
-def counts(values, work):
+def counts(values: Values, work: list) -> Counted:
     """How many batches all plans take: `batch_counts.Counted`."""
     return once(values, "counted", lambda: batches_counted.counted(values, [
         ([typed for typed, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
         for _, _, some in plans(values, work)]))
 
 
-def _sorted_once(values, work):
+def _sorted_once(values: Values, work: list) -> tuple:
     return once(values, "faces", lambda: sorted_faces(work, values))  # for the lines and the leads
 
 
-def sorted_faces(work, values):
+def sorted_faces(work: list, values: Values) -> tuple:
     """Faces of all joints and copies that take putty or tape: (pieces of the first plan, pieces of the second)."""
-    sides = ([], [])
+    sides = ([], [])  # type: tuple
     for row, spec, made, _, _ in work:
         copies = int(row["copies"])
         name = row["name"] or "Joint " + str(row["place"] + 1)
@@ -72,14 +75,14 @@ def sorted_faces(work, values):
     return sides
 
 
-def wet_out(face, spec, tray: float) -> float:
+def wet_out(face: seam.Face, spec: seam.Spec, tray: float) -> float:
     """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
     over, length = seam.over(face, spec), changing_angle.length(spec.stations)
     return (laminate.resin_taken_up(over.glass, spec.fraction) + over.ply_width * length * spec.ply_takes
             + tray * over.taped)
 
 
-def _typed(piece):
+def _typed(piece: tuple) -> list:
     """A piece as a plan's row is typed: (field, text)."""
     name, length, putty, wet, layers = piece
     found = [("name", name), ("length", shown(length, 2, UP) + " m"), ("putty", per_metre(putty, length)),
@@ -87,7 +90,7 @@ def _typed(piece):
     return found + [("layers", str(layers))] if layers > 1 else found
 
 
-def _pairs(rows):
+def _pairs(rows: list) -> list:
     return [["pieces.{}.{}".format(place, field), text] for place, row in enumerate(rows) for field, text in row]
 
 

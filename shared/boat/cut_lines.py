@@ -1,18 +1,18 @@
 """Cut lines: the cut lists in words, which piece comes off which roll, and what is left of each remnant."""
-from ..equations import cutting
+from ..forms.declared import Values
 from ..words.lengths import metres
-from ..words.lines import MORE, line, words
+from ..words.lines import MORE, Line, line, words
 from ..words.numbers import DOWN, UP, small
-from .cut_drawing import named, stock
+from .cut_drawing import REMNANT, named, stock
 
 
-def lines(values, tapes, plies):
+def lines(values: Values, tapes: list, plies: list) -> list[Line]:
     """tapes, plies: as `hull.cut_lists` gives them."""
     units = values["units"]
     return _cut(tapes, "Tape", units) + _cut(plies, "Peel ply", units) + _left(values, tapes + plies)
 
 
-def _cut(lists, label, units):
+def _cut(lists: list, label: str, units: str) -> list[Line]:
     told = []
     for number, (width, areal, rows, lengths, found, own) in enumerate(lists):
         for each in found.cuts:
@@ -25,12 +25,12 @@ def _cut(lists, label, units):
     return told
 
 
-def _left(values, lists):
+def _left(values: Values, lists: list) -> list[Line]:
     """What is left of each remnant once all is cut; the text is what is typed for it from then on."""
-    off, units = {}, values["units"]
+    off, units = {}, values["units"]  # type: dict, str
     for _, _, _, lengths, found, own in lists:
         for each in found.cuts:
-            if each.stock == cutting.REMNANT:
+            if each.stock == REMNANT:
                 place = own[each.place]["place"]
                 off[place] = off.get(place, 0) + sum([lengths[piece] for piece in each.pieces])
     told = []
@@ -46,9 +46,9 @@ def _left(values, lists):
     return told
 
 
-def _numbered(rows, lengths, places, units):
+def _numbered(rows: list, lengths: list, places: tuple, units: str) -> str:
     """"2 × 2.03 m: 1, 2; 1.2 m: 5": how many of each length and their numbers, the longest first."""
-    numbers = {}
+    numbers = {}  # type: dict
     for place in places:
         numbers.setdefault(lengths[place], []).append(rows[place][0])
     told = []
@@ -58,13 +58,13 @@ def _numbered(rows, lengths, places, units):
     return "; ".join(told)
 
 
-def in_runs(numbers) -> str:
+def in_runs(numbers: list) -> str:
     """Whole numbers for people, three and more in a row told by the first and the last.
 
     >>> in_runs([7, 1, 2, 3, 4, 9, 8]), in_runs([2, 1])
     ('1 to 4, 7 to 9', '1, 2')
     """
-    runs = []
+    runs = []  # type: list
     for number in sorted(numbers):
         if runs and number == runs[-1][1] + 1:
             runs[-1][1] = number

@@ -1,57 +1,31 @@
 """Hull: the seams of all joints, their sums, their pieces in laying order and how these are cut."""
-from math import pi
+from collections import namedtuple
 
-from ..equations import changing_angle, cutting, tape
+from ..equations import cutting, tape
 from ..forms.declared import Values
 from ..forms.memo import memo_of, once
+from ..plan.batch_counts import Counted
 from ..seam import coves, seam
-from ..words.lengths import metres, ranged
-from ..words.lines import MORE, line
-from ..words.numbers import UP, small
-from ..words.units import told
 from . import shopping
+from .boat_rows import OWN, spec_of
 
-OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply",
-       "ply_margin", "ply_takes", "prime", "weave")  # inputs of the joint that hold for the whole boat
-
-
-
-
-def faces(text: str):
-    """The faces that layers go on, from typed words; "" for a word that names none, each face where nothing is typed.
-
-    >>> faces("each : Out"), faces(""), faces("up")
-    (['all', 'second'], ['all'], [''])
-    """
-    return [dict(seam.FACES).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
+# row: as it was read; spec, seam: of one copy; coves: a `coves.Cove` at each station and side; radii: of the spreaders
+# [mm], each rounded to a whole one
+Joint = namedtuple("Joint", ("row", "spec", "seam", "coves", "radii"))
+# over all joints and copies: putty [m3], glass, wet_out, ply_takes, prime, weave [kg], taped, ply_area [m2], length,
+# corners: of it along corners, backed: of it along a gap [m]
+Totals = namedtuple("Totals", ("putty", "glass", "wet_out", "taped", "ply_area", "ply_takes", "prime", "weave",
+                               "length", "corners", "backed"))
+# masses [kg]: putty, the epoxy in it, filler and all: bought, with the spare; liquid; and counts
+Mixed = namedtuple("Mixed", ("putty", "epoxy", "filler", "liquid", "putty_batches", "liquid_batches", "batches",
+                             "mixes", "all"))
 
 
-def spec_of(row, values):
-    """The seam's spec of one row, made once to be checked and to be worked out."""
-    return once(values, "spec " + str(row["place"]), lambda: _spec_of(row, values))
-
-
-def _spec_of(row: Values, values: Values) -> seam.Spec:
-    sides, given = faces(row["faces"]), dict(values)
-    given.update(row)
-    if row.get("radius"):
-        given["sized"] = "radius"
-    layers = [seam.Tape(_nth(row["width"], place), _nth(row["weight"], place), _nth(sides, place))
-              for place in range(int(row["layers"]))]
-    stations = changing_angle.spread(row["angle"] if row["kind"] in seam.CORNERS else (pi,), row["length"])
-    return seam.spec_of(given, stations, tuple(layers))
-
-
-def _nth(given, place):
-    """One for each layer; the last stands for the rest."""
-    return given[min(place, len(given) - 1)]
-
-
-def seams(values):
-    """(row, spec, Seam, its line) of every joint."""
+def seams(values: Values) -> list[Joint]:
+    """Every joint of the boat."""
     # by place: on a phone one row changes at a time
     shared, seen = [values.get(name) for name in OWN], memo_of(values).under("seams")
-    found, shapes = [], {}
+    found, shapes = [], {}  # type: list, dict
     for place, row in enumerate(values["joints"]):
         known = seen.get(place)
         if known and known[0] is row and known[1] == shared:
@@ -61,39 +35,40 @@ def seams(values):
         made = seam.seam(spec, shapes)
         found_coves = coves.coves(spec)
         radii = [int(one.radius * 1000 + 0.5) for one in found_coves if one.radius]
-        kept = (row, spec, made, joint_line(row, made, found_coves, row["units"]), radii)
+        kept = Joint(row, spec, made, found_coves, radii)
         seen[place] = (row, shared, kept)
         found.append(kept)
     return found
 
 
-def totals(values, work):
-    """Sums over all joints and copies, in SI."""
-    sums = {"putty": 0.0, "glass": 0.0, "wet_out": 0.0, "taped": 0.0, "ply_area": 0.0, "ply_takes": 0.0, "prime": 0.0,
-            "weave": 0.0, "length": 0.0, "corners": 0.0, "backed": 0.0}
+def totals(work: list[Joint]) -> Totals:
+    """Sums over all joints and copies."""
+    sums = [0.0] * 9
+    corners = backed = 0.0
     for row, _, found, _, _ in work:
         copies = row["copies"]
-        for name in ("putty", "glass", "wet_out", "taped", "ply_area", "ply_takes", "prime", "weave", "length"):
-            sums[name] += getattr(found, name) * copies
+        for place, one in enumerate((found.putty, found.glass, found.wet_out, found.taped, found.ply_area,
+                                     found.ply_takes, found.prime, found.weave, found.length)):
+            sums[place] += one * copies
         if row["kind"] in seam.CORNERS:
-            sums["corners"] += found.length * copies
+            corners += found.length * copies
         if row["gap"] and row["kind"] != seam.STRIP:
-            sums["backed"] += found.length * copies
-    return sums
+            backed += found.length * copies
+    return Totals(*(sums + [corners, backed]))
 
 
-def mixed(values, sums, planned, largest):
-    """What is mixed, in batches: a dict of masses [kg] and counts; "filler" and "all" are bought, with the spare.
+def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mixed:
+    """What is mixed, in batches.
 
     planned: `batch_counts.Counted` of what the plans count; largest: mix [kg], for the coats
     """
     kept = values["bag"] + values["cup"]
-    placed = seam.placed(sums["putty"] * values["putty_density"], values["tooling"])
+    placed = seam.placed(sums.putty * values["putty_density"], values["tooling"])
     putty_batches = planned.bags
     putty = placed + putty_batches * kept
     epoxy = putty / (1 + values["filler"] * 10)
-    wet = (sums["wet_out"] + sums["ply_takes"]) + values["tray"] * sums["taped"]
-    coats = sums["prime"] + sums["weave"]
+    wet = (sums.wet_out + sums.ply_takes) + values["tray"] * sums.taped
+    coats = sums.prime + sums.weave
     each = values["cup"] + values["roller"]
     coat_batches = shopping.batches(coats, max(largest, 2 * each), each)
     liquid_batches = planned.wets + coat_batches
@@ -101,16 +76,13 @@ def mixed(values, sums, planned, largest):
     more = 1 + values["spare"]  # what resin is spare in the putty is stirred up too
     # enough for what the plans mix: pieces that are cut overlap, and figures that are handed over are rounded up
     needed = max((epoxy + liquid) * more + planned.surplus, planned.poured + (coats + coat_batches * each) * more)
-    return {"putty": putty, "epoxy": epoxy, "filler": max((putty - epoxy) * more, planned.filler), "liquid": liquid,
-            "putty_batches": putty_batches, "liquid_batches": liquid_batches,
-            "batches": planned.batches + coat_batches,
-            "mixes": planned.mixes + coat_batches,
-            "all": needed}
+    return Mixed(putty, epoxy, max((putty - epoxy) * more, planned.filler), liquid, putty_batches, liquid_batches,
+                 planned.batches + coat_batches, planned.mixes + coat_batches, needed)
 
 
-def tape_pieces(work):
+def tape_pieces(work: list[Joint]) -> list[tuple]:
     """Every piece of tape in laying order: (number, joint, face, width, areal, length [m]); outside after inside."""
-    found = []
+    found = []  # type: list
     for late in (False, True):
         for row, _, made, _, _ in work:
             for _ in range(int(row["copies"])):
@@ -123,9 +95,9 @@ def tape_pieces(work):
     return found
 
 
-def ply_pieces(work, values):
+def ply_pieces(work: list[Joint], values: Values) -> list[tuple]:
     """Every piece of peel ply in laying order: (number, joint, face, width, 0, length [m])."""
-    found = []
+    found = []  # type: list
     for late in (False, True):
         for row, _, made, _, _ in work:
             for _ in range(int(row["copies"])):
@@ -138,13 +110,13 @@ def ply_pieces(work, values):
     return found
 
 
-def cut_lists(pieces, values, of):
+def cut_lists(pieces: list[tuple], values: Values, of: str) -> list[tuple]:
     """One cut list for each width and weight: (width, areal, pieces, their lengths [mm], Cutting, its remnants)."""
-    groups = {}
+    groups = {}  # type: dict
     for piece in pieces:
         groups.setdefault((_whole(piece[3], 1e4), _whole(piece[4], 1e4)), []).append(piece)
     roll = int(values["roll" if of == "tape" else "ply_roll"] * 1000)
-    found, left = [], {}
+    found, left = [], {}  # type: list, dict
     for key in reversed(sorted(groups)):  # of one wide remnant the wide pieces first
         rows = groups[key]
         own = [rest for rest in values["remnants"] or [] if rest["of"] == of and _serves(rest, of, key)]
@@ -159,47 +131,23 @@ def cut_lists(pieces, values, of):
     return found
 
 
-def _serves(rest, of, key):
+def _serves(rest: Values, of: str, key: tuple) -> bool:
     """Whether a remnant is of use: tape of the same width and weight; peel ply as wide or wider."""
     width = _whole(rest["width"], 1e4)
     return width >= key[0] if of == "ply" else (width, _whole(rest["weight"], 1e4)) == key
 
 
-def cuts_of(values, work):
+def cuts_of(values: Values, work: list[Joint]) -> tuple:
     """The cut lists of tape and of peel ply, reckoned once for lines and drawings."""
     return once(values, "cuts", lambda: (
         cut_lists(tape_pieces(work), values, "tape"),
         cut_lists(ply_pieces(work, values), values, "ply") if values["ply"] == "yes" else []))
 
 
-def _whole(value, per):
+def _whole(value: float, per: float) -> int:
     return int(value * per + 0.5)
 
 
-def _cut(values, lengths, roll, left):
+def _cut(values: Values, lengths: tuple, roll: int, left: tuple) -> cutting.Cutting:
     """The same pieces are not cut again at each key press."""
     return memo_of(values).once("cuts", (lengths, roll, left), lambda: cutting.cut(lengths, roll, left))
-
-
-def joint_line(row, made, found_coves, units):
-    """One row of the boat as a line: its coves, putty in place and tape, all copies."""
-    copies = int(row["copies"])
-    texts = []
-    radii = [one.radius for one in found_coves if one.radius]
-    if radii:
-        texts.append("R " + ranged(radii, units))
-    elif found_coves:
-        texts.append("flat tape")
-    if made.putty:
-        texts.append(told(made.putty * copies, "mL", units) + " putty in place")
-    laid = sum([sum(layer.pieces) for face in made.faces for layer in face.layers]) * copies
-    if laid:
-        texts.append(metres(laid, units, UP) + " tape")
-    notes = ["all copies"] if copies > 1 else []
-    if row["pour"] == "now":
-        texts.insert(0, "in the next batch")
-    if [1 for one in found_coves if one.why == coves.TAPE]:
-        notes.append("capped by the tape")
-    return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")
-                + (row["name"] or "Joint " + str(row["place"] + 1)), made.putty * copies, "m3", ", ".join(texts),
-                part="joint", rank=MORE, rough="; ".join(notes))

@@ -1,14 +1,13 @@
 """Shopping: from what a boat takes to what is bought, each line with how it was reckoned."""
 from ..catalogue.losses import BY_KEY
+from ..forms.declared import Found
 from ..plan import batch_counts
-from ..words.numbers import ceiling, fraction
-from ..words.units import braces
+from ..words.numbers import ceiling
 
-TIES_EVERY = "one each " + braces("mm", BY_KEY["tie_spacing"].value) + " of seam (from memory)"
 TRIED = 5000  # ways to add up the two largest packs
 
 
-def packs(need: float, sizes):
+def packs(need: float, sizes: tuple) -> tuple:
     """Packs that cover a need with the least left over, then the fewest of them.
 
     need, sizes: same unit; at most three sizes, each above 0. Of a large need the bulk goes into the largest packs, and
@@ -26,7 +25,7 @@ def packs(need: float, sizes):
     need -= bulk * largest
     while len(big) < 3:
         big.insert(0, None)
-    best = None
+    best = ()  # type: tuple
     for first in range(_most(need, big[0]) + 1):
         for second in range(_most(need, big[1]) + 1):
             rest = need - first * (big[0] or 0) - second * (big[1] or 0)
@@ -35,7 +34,7 @@ def packs(need: float, sizes):
             if held < need - 1e-9 * need:
                 continue
             cost = (int(held * 1e6 + 0.5), first + second + third)
-            if best is None or cost < best[0]:
+            if not best or cost < best[0]:
                 best = (cost, (first, second, third), held)
     if best is None:
         raise ValueError("no packs hold that much")
@@ -46,7 +45,7 @@ def packs(need: float, sizes):
     return tuple(counts), best[2] + bulk * largest
 
 
-def _most(need, size):
+def _most(need: float, size: "float | None") -> int:
     return ceiling(need / size) if size else 0
 
 
@@ -60,27 +59,16 @@ def batches(mass: float, batch: float, kept: float) -> int:
     return ceiling(mass / (batch - kept)) if mass > 0 else 0
 
 
-def consumables(batch, people, radii, backed, seams, taped):
-    """What else is bought: (key, label, how many, unit, how it was reckoned).
+def consumables(batch: Found, people: int, radii: int, backed: float, seams: float, taped: float) -> list[tuple]:
+    """What else is bought: (key, how many), keys as `boat_lines.BOUGHT` has them.
 
     batch: counts as `hull.mixed` gives them; people; radii: different spreaders; backed: seams with a gap [m]
     seams: all corners [m]; taped [m2]
     """
-    putty_batches, liquid_batches, both = batch["putty_batches"], batch["liquid_batches"], batch["mixes"]
-    return (
-        ("gloves", "Gloves", batch_counts.gloves(people, batch["batches"]), "pairs",
-         "people × (batches + 1); twice that if two pairs are worn"),
-        ("bags", "Bags for putty", putty_batches, "", "one for each batch of putty"),
-        ("cups", "Cups", both, "", "one for each mix"),
-        ("sticks", "Mixing sticks", both, "", "one for each mix"),
-        ("tray", "Tray film", liquid_batches, "sheets", "one for each batch of wet-out resin"),
-        ("brushes", "Brushes or rollers", liquid_batches, "", "one for each batch of liquid"),
-        ("blanks", "Spreader blanks", radii, "", "one for each cove radius, to the millimetre"),
-        ("backing", "Backing tape", ceiling(backed * (1 + BY_KEY["backing"].value)), "m",
-         "behind every gap, and " + fraction(BY_KEY["backing"].value) + " more"),
-        ("ties", "Ties", ceiling(seams / BY_KEY["tie_spacing"].value), "", TIES_EVERY),
-        ("abrasive", "Abrasive sheets", ceiling(taped / BY_KEY["abrasive"].value) if taped else 0, "",
-         "one for " + braces("m2", BY_KEY["abrasive"].value) + " of tape (from memory)"),
-        ("cartridges", "Respirator filters", people, "sets", "one for each person; vapour and dust are different "
-         "filters, see Safety"),
-    )
+    putty_batches, liquid_batches, both = batch.putty_batches, batch.liquid_batches, batch.mixes
+    return [
+        ("gloves", batch_counts.gloves(people, batch.batches)), ("bags", putty_batches), ("cups", both),
+        ("sticks", both), ("tray", liquid_batches), ("brushes", liquid_batches), ("blanks", radii),
+        ("backing", ceiling(backed * (1 + BY_KEY["backing"].value))),
+        ("ties", ceiling(seams / BY_KEY["tie_spacing"].value)),
+        ("abrasive", ceiling(taped / BY_KEY["abrasive"].value) if taped else 0), ("cartridges", people)]
