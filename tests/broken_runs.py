@@ -108,9 +108,9 @@ CHANGES = (
     ),
     Change(
         "plan: grams of the parts change places",
-        "shared/plan/batches.py",
-        "for name in ratio.part_names(system)])) if parts",
-        "for name in ratio.part_names(system)[::-1]])) if parts",
+        "shared/plan/batch_lines.py",
+        'for name in part_names(values["system"])]',
+        'for name in part_names(values["system"])[::-1]]',
         PARTS,
         "",
     ),

@@ -24,6 +24,9 @@ SPLIT = {
              ("measure_lines", "measured_lines", "by_scale_lines", "by_pumps_lines", "by_marks_lines",
               "by_stick_lines", "compare_tools_lines", "time_in_cup_lines", "thicken_lines", "rescue_lines",
               "pouring_lines")),
+    "plan": (("advice", "batch_counts", "batch_record", "batches", "day", "plan", "plan_found", "plan_next", "progress",
+              "smallest_mix", "steps", "working_times"),
+             ("batch_cards", "batch_lines", "limit_lines", "plan_leads", "plan_lines", "timeline", "window_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
@@ -57,9 +60,10 @@ def messages(function):
 
 
 def functions(path):
-    """The functions of a module, the messages of its checks left out."""
+    """The functions of a module and the methods of its classes, the messages of its checks left out."""
     tree = ast.parse(path.read_text(encoding="utf-8"))
-    return [node for node in tree.body if isinstance(node, ast.FunctionDef) and not is_check(node)]
+    bodies = [tree.body, *[node.body for node in tree.body if isinstance(node, ast.ClassDef)]]
+    return [node for body in bodies for node in body if isinstance(node, ast.FunctionDef) and not is_check(node)]
 
 
 def imports(path):
@@ -279,3 +283,71 @@ def test_pouring():
     assert large.stir == 180 and large.done == 2 and large.off.error == pytest.approx(80 / 200 / 0.3 - 1)
     tiny = reckon("pouring", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.001, "mass"))
     assert tiny.hopeless == "too_small" and tiny.stir is None
+
+
+def seams(count, **more):
+    """Rows of a plan as a notebook has them [m, kg/m]."""
+    row = {"name": "", "length": 1.0, "putty": 0.1, "wet": 0.05, "layers": 1.0, "position": "downhand", **more}
+    return [dict(row, place=place) for place in range(count)]
+
+
+BY_HAND = {  # the hand-checked day of tests/test_plan.py, in SI
+    "people": "1", "temperature": 298.15, "start": 8 * 3600.0, "pause": 300.0, "exponent": 0.5, "doubling": 2.0,
+    "soft": 3000.0, "film": 3600.0, "share": 0.8, "mix_putty": 360.0, "mix_wet": 180.0, "left_putty": 0.0,
+    "left_wet": 0.0, "spare": 0.0, "filler": 0.0, "smallest": 0.0, "one_mix": "never", "long": "whole", "most": 20.0,
+    "place_rate": 2 / 60, "tool_rate": 1 / 60, "clean_rate": 1 / 60, "wet_rate": 1 / 60, "lay_rate": 2 / 60,
+    "roll_rate": 1 / 60, "peel_rate": 1 / 60}
+
+
+def day(**more):
+    """That day: its resin lasts 40 min in 100 g at 25 degC."""
+    system = dict(plain("plan")["system"], by_weight=(100.0, 30.0), by_volume=(), pot_time=2400.0, pot_mass=0.1,
+                  pot_temperature=298.15, film_time=None, timed=[])
+    return reckon("plan", system=system, **{"pieces": seams(6), **BY_HAND, **more})
+
+
+def test_plan():
+    """L metres alone: bag 6 + 0.5 L, rolled 9 + 5 L within 40, peel ply 3 + 3.5 L within 48 min, as there."""
+    found = day()
+    summary, (one,) = found.summary, found.batches
+    assert (summary.count, summary.crews, summary.helps) == (1, 1, None)
+    assert (found.none, found.cold, found.cuts) == (None, None, [])
+    assert summary.end == one.end == pytest.approx((480 + 9 + 5 * 6 + 6) * 60)
+    assert summary.slack == pytest.approx(60 * min(40 - 39, 32 / 6**0.5 - 9, 48 - 24))
+    assert (summary.binding.limit, summary.bound.by, summary.memory) == ("soft", "typed", [])
+    assert summary.largest == pytest.approx(0.6) and summary.ready == (2, 1, 2)
+    assert [(step.key, step.who) for step in one.batch.steps] == [
+        (key, 0) for key in ("mix", "place", "tool", "clean", "wet_mix", "wet", "lay", "roll", "peel")]
+    assert [step.end / 60 - 480 for step in one.batch.steps] == pytest.approx([6, 9, 15, 21, 24, 30, 33, 39, 45])
+    assert {mix.name: mix.mass for mix in one.details.mixes} == pytest.approx({"putty": 0.6, "wet": 0.3})
+    assert one.details.mixes[0].parts == pytest.approx((0.6 / 1.3, 0.18 / 1.3))
+    assert one.details.tape == pytest.approx((480 + 40 - (39 - 21)) * 60)
+    assert (one.missed, one.refused, one.latest, one.details.over) == ([], None, None, 0.0)
+
+
+def test_plan_in_the_heat_and_where_there_is_none():
+    """At 35 degC 2 m a batch and a helper makes two of three; a seam of 10 m kept whole is 9 + 5 L = 59 of 40 min."""
+    hot = day(temperature=308.15)
+    assert hot.summary.count == 3 and hot.summary.binding == ("soft", 2, 2)
+    assert {one.name: one.batches for one in hot.summary.helps}["helper"] == 2
+    assert [one.batch.start / 60 - 480 for one in hot.batches] == pytest.approx([0, 26, 52])
+    long = day(pieces=seams(1, length=10.0))
+    assert (long.none.why, long.none.limit, long.none.whole, long.batches) == ("late", "soft", True, [])
+    assert long.none.name == ("", 0, 0, 1) and long.none.over == pytest.approx(19 * 60)
+    large = day(pieces=seams(1), most=0.08)
+    assert (large.none.why, large.none.least, large.none.most) == ("piece", pytest.approx(0.1), 0.08)
+
+
+def test_what_is_next_of_a_plan():
+    """The batch under way, its putty mixed and placed: the next tap is the tooling; before it, the clock of its bag."""
+    values = plain("plan", **{"pieces": seams(6), **BY_HAND, "smallest": 0.0})
+    plan = moves.module("plan")
+    after = plan.plan_next.next_of(values, plan.planned(values))
+    assert after.begin and after.taps == [] and after.clock.mass == pytest.approx(0.6)
+    assert after.clock.span == pytest.approx(values["share"] * plan.planned(values).times.window("pot", 0.6)[0])
+    row = {"batch": 1.0, "place": 0}
+    values = plain("plan", **{"pieces": seams(6), **BY_HAND, "running": "yes", "now": 600.0, "done": [
+        dict(row, step="mix", minute=360.0), dict(row, step="place", minute=540.0, place=1)]})
+    after = plan.plan_next.next_of(values, plan.planned(values))
+    assert [(tap.number, tap.step, tap.after, tap.record) for tap in after.taps] == [(1, "tool", 600.0, None)]
+    assert (after.begin, after.place, after.clock) == (False, 2, None)

@@ -6,7 +6,6 @@ What has no plan is counted by the largest mix alone.
 from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import Values, missing
-from ..forms.errors import InputError
 from ..forms.inputs import checked, read
 from ..forms.memo import once
 from ..plan import day, plan
@@ -67,8 +66,8 @@ def largest(values: Values) -> float:
     return once(values, "largest", lambda: _largest(values))[0]
 
 
-def why_largest(values: Values) -> str:
-    """Why no mix is larger, in words."""
+def why_largest(values: Values) -> day.WhyLargest:
+    """Why no mix is larger."""
     return once(values, "largest", lambda: _largest(values))[1]
 
 
@@ -83,7 +82,7 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
     """What masses take where no plan counts them [kg]."""
     bags = shopping.batches(putty, max(most, 2 * kept_putty), kept_putty)
     wets = shopping.batches(wet, max(most, 2 * kept_wet), kept_wet)
-    return Counted(max(bags, wets), bags + wets, bags, wets, 0.0, 0.0, 0.0, False, "")
+    return Counted(max(bags, wets), bags + wets, bags, wets, 0.0, 0.0, 0.0, False, None)
 
 
 def counted(values: Values, plans: list) -> Counted:
@@ -104,5 +103,5 @@ def _made(asked: Values, fully: bool) -> "day.Plan | None":
     """The plan of these values, None where it takes more than a plan can. fully: grouped as its own screen does"""
     try:
         return day.Plan(asked, counted=not fully)
-    except InputError:
+    except day.TooMany:
         return None

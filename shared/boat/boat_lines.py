@@ -4,6 +4,7 @@ from ..catalogue.losses import BY_KEY
 from ..forms.declared import Found, Values
 from ..forms.memo import memo_of
 from ..mix.label_words import NO_DENSITIES, part_names
+from ..plan.limit_lines import why_text
 from ..seam import coves, joint_leads
 from ..words.lengths import metres, mm, ranged
 from ..words.lengths import radii as radii_text
@@ -155,7 +156,7 @@ def _how_counted(values: Values, planned: Found, batch: Found) -> str:
     if planned.surplus > 0.001:
         found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
             told(planned.surplus, "g", values["units"], UP))
-    return found + "; " + (planned.why or batches_counted.why_largest(values))
+    return found + "; " + why_text(planned.why or batches_counted.why_largest(values), values["units"])
 
 
 def _counted(count: int, one: str, many: str) -> str:

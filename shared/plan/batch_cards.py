@@ -1,4 +1,5 @@
 """Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
+from ..forms.declared import Values
 from ..words.numbers import UP, digits, shown, small
 
 
@@ -11,7 +12,7 @@ def air_typed(kelvin: float) -> str:
     return shown(kelvin - 273.15, 1) + " °C"
 
 
-def sheets(lines, link):
+def sheets(lines: "list[Values]", link: "list[list[str]]") -> "list[Values]":
     """[{"title", "lines", "pours": [[label, pairs of a link to Pour]]}], one for each batch told in full.
 
     lines: a plan's, as data; link: the pairs of its own link, of which the units and the resin system go along

@@ -5,7 +5,7 @@ from . import day, smallest_mix
 
 # batches; mixes: cups filled; bags of putty; wets: mixes with wet-out resin; surplus: mixed because the scale could not
 # measure less [kg]; poured, filler: resin with hardener, and filler, of all mixes [kg], 0 where no plan tells; planned:
-# whether a plan counted all of it; why: in words, where some mix is above the limit
+# whether a plan counted all of it; why: `day.WhyLargest` where some mix is above the limit, else None
 Counted = namedtuple("Counted", ("batches", "mixes", "bags", "wets", "surplus", "poured", "filler", "planned", "why"))
 
 
@@ -18,16 +18,16 @@ def gloves(people: int, batches: int) -> int:
     return people * (batches + 1)
 
 
-def together(counts) -> Counted:
+def together(counts: "list[Counted]") -> Counted:
     """Several counts as one."""
     sums = [sum([one[place] for one in counts]) for place in range(7)]
     why = [one.why for one in counts if one.why]
-    return Counted(*(sums + [all([one.planned for one in counts]), why[0] if why else ""]))
+    return Counted(*(sums + [all([one.planned for one in counts]), why[0] if why else None]))
 
 
-def of_plan(made) -> Counted:
-    """What a plan takes, as it was planned; of one that is only counted no less. made: `day.Plan`"""
-    why = day.why_largest(made.values, made.limit) if made.limit.alone else ""
+def of_plan(made: day.Plan) -> Counted:
+    """What a plan takes, as it was planned; of one that is only counted no less."""
+    why = day.why_largest(made.values, made.limit) if made.limit.alone else None
     found = Counted(0, 0, 0, 0, 0.0, 0.0, 0.0, True, why)
     for work, groups, _ in made.crews:
         for laid in groups:
@@ -35,6 +35,6 @@ def of_plan(made) -> Counted:
             mixes = 1 if laid.one_mix and not made.counted else int(putty) + int(wet)
             epoxy = laid.putty / (1 + work.mixing.filler)
             over = smallest_mix.surplus_at_most(work, laid) if made.counted else smallest_mix.surplus(work, laid)
-            found = together((found, Counted(1, mixes, int(putty), int(wet), over, epoxy + laid.wet,
-                                             laid.putty - epoxy, True, "")))
+            found = together([found, Counted(1, mixes, int(putty), int(wet), over, epoxy + laid.wet,
+                                             laid.putty - epoxy, True, None)])
     return found

@@ -1,13 +1,21 @@
-"""Laid: what a finished batch of a plan really took, step by step, as the log keeps it."""
+"""Record: what a finished batch of a plan really took, step by step."""
+from collections import namedtuple
+
 from ..catalogue.rates import AT_ONCE, BEHIND, RATES
+from ..forms.declared import Values
 from ..things.work_rates import paces
-from ..words.numbers import shown
 from .day import EACH_LAYER, OF_PUTTY
+from .progress import Batch
 
 TRAY = [row[0] for row in RATES].index("wet")
 
+# number: of the batch; names: `day.Named` of its pieces; temperature: when it was mixed [K]; mass: mixed in all [kg];
+# crew: the name of one typed here, "" of one of the kit's own rows; hands; metres: laid, as if downhand [m]; took: how
+# long each work took one hand, (name of a rate, [s]), in the order of RATES
+Record = namedtuple("Record", ("number", "names", "temperature", "mass", "crew", "hands", "metres", "took"))
 
-def spans(batch, ends):
+
+def spans(batch: Batch, ends: "dict[str, float]") -> "dict[str, float]":
     """How long each kind of work took one hand [s]: {name of a rate: span}.
 
     ends: when each step was told done [s on the clock], by its key. A step counts where the one before it was told too;
@@ -15,7 +23,8 @@ def spans(batch, ends):
     Side by side, tooling and cleaning share their span as planned; so do wetting, laying and rolling, where the tape
     came so far behind the cove that nobody waited for it. Peel ply then waits for the tape, and tells nothing.
     """
-    work, laid, found = batch.work, batch.laid, {}
+    found: dict[str, float] = {}
+    work, laid = batch.work, batch.laid
     pieces = work.pieces[laid.first:laid.last]
     mixed = "clean" if laid.one_mix else "wet_mix"
     if not laid.together:
@@ -40,7 +49,8 @@ def spans(batch, ends):
     return found
 
 
-def _share(found, ends, before, key, shares):
+def _share(found: "dict[str, float]", ends: "dict[str, float]", before: str, key: str,
+           shares: "tuple[tuple[str, float], ...]") -> None:
     """The span between two steps, shared as planned among the works in it."""
     if before in ends and key in ends and ends[key] - ends[before] >= AT_ONCE:
         whole = sum([share for _, share in shares])
@@ -48,8 +58,8 @@ def _share(found, ends, before, key, shares):
             found[name] = (ends[key] - ends[before]) * share / whole
 
 
-def pairs(values, batch, now):
-    """What the log keeps of a batch whose last step is done now [s on the clock]."""
+def record(values: Values, batch: Batch, now: float) -> Record:
+    """What is kept of a batch whose last step is done now [s on the clock]."""
     ends = dict([(step.key, step.end) for step in batch.steps if step.done])
     ends[batch.steps[-1].key] = now
     laid, work = batch.laid, batch.work
@@ -58,12 +68,6 @@ def pairs(values, batch, now):
     # as planned, so as if downhand; peel ply goes on once, however many layers, and on every piece that is tape alone
     metres = sum([max(piece.place * pace[0].rate, piece.cover * pace[-1].rate) for piece in pieces])
     hands = 1 if not work.crew.pair else (3 if work.crew.mixer else 2)
-    mass = (laid.putty + laid.wet) * 1000
-    found = [["what", "Batch {} of the plan".format(batch.number)],
-             ["seam", ", ".join([piece.name for piece in pieces])[:60]],
-             ["temperature", shown(work.profile.at(batch.start) - 273.15, 1) + " °C"],
-             ["mass", shown(mass, 0) + " g"], ["crew", "" if values["crew"]["id"] else values["crew"]["name"]],
-             ["hands", str(hands)], ["laid", shown(metres, 2) + " m"]]
     took = spans(batch, ends)
     for names, worked in ((OF_PUTTY, sum([piece.place for piece in pieces]) * pace[0].rate),
                           (EACH_LAYER, sum([piece.wetting for piece in pieces]) * pace[TRAY].rate),
@@ -71,7 +75,6 @@ def pairs(values, batch, now):
         if abs(worked - metres) > metres * 1e-6:
             # several layers of tape, or pieces without putty or tape: what it took says nothing of one metre done once
             took = dict([(name, took[name]) for name in took if name not in names])
-    for row in RATES:
-        if row[0] in took:
-            found.append([row[0], shown(took[row[0]] / 60, 1) + " min"])
-    return [pair for pair in found if pair[1]]
+    return Record(batch.number, [piece.name for piece in pieces], work.profile.at(batch.start), laid.putty + laid.wet,
+                  "" if values["crew"]["id"] else values["crew"]["name"], hands, metres,
+                  [(row[0], took[row[0]]) for row in RATES if row[0] in took])

@@ -1,163 +1,59 @@
-"""Batches: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
-
-from math import floor
+"""Batches: each batch of a plan as it is told: its amounts, containers and steps, what it misses, when it may begin."""
+from collections import namedtuple
 
 from ..catalogue.losses import BY_KEY
-from ..equations.laying import CUP, FILM, POT, SIZE, SOFT
-from ..forms.clock_times import clock_text
-from ..forms.memo import once
-from ..mix import ratio
-from ..words.lines import MORE, WARN, line
-from ..words.numbers import DOWN, UP, capital, ceiling, small, to_step
-from ..words.units import told
-from . import advice, progress, smallest_mix
+from ..words.numbers import UP, ceiling, to_step
+from . import progress, smallest_mix
+from .progress import Batch
 
 PUTTY = BY_KEY["putty_density"].value  # from memory: for how large a bag must be, not for what is weighed
-SAFE = "rounded down, to be sure"
-LATE_TAPE = "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape."
-TAPE_LATER = "later, leave it, and tape the hard cove another day"
-DONE_BY = {POT: "Bag empty", CUP: "Cup empty, onto the tray", SOFT: "Tape rolled on the soft cove",
-           FILM: "Peel ply down on wet tape"}
-TOOLED = "Cove tooled while it is soft"
-TOOLED_LATE = "Leave the stiff cove: let it harden, abrade, fill what is missing."
-WHAT_TO_DO = (
-    (POT, "Empty the bag now: spread the rest thin outdoors, mix less next time."),
-    (CUP, "Onto the tray now, or outdoors; mix less next time."),
-    (SOFT, LATE_TAPE),
-    (SIZE, "Mix less at a time."),
-    (FILM, "Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade."),
-)
+LATE, UNFINISHED = "late", "unfinished"
+PASSED = 3.0  # s; a latest start is told where it has passed by more
+
+# name: "putty", "wet", or "mix" for both; mass: without filler [kg]; whole: as it is poured [kg]; parts: masses of it
+# [kg], in the order of the label, () where it tells no parts by weight; filler: stirred in [kg]; bag: putty to be
+# bagged [m3]; tray: of one mix for both, what goes onto the tray [kg]; over: of that, surplus [kg]
+Mix = namedtuple("Mix", ("name", "mass", "whole", "parts", "filler", "bag", "tray", "over"))
+# air: when it is mixed [K]; mixes: `Mix` of each; over: mixed only because the scale measures no less [kg], 0 where
+# there is no surplus; least: the smallest mix that it measures [kg]; tape: until when the tape must be begun [s], or
+# None
+Details = namedtuple("Details", ("air", "mixes", "over", "least", "tape"))
+# why: LATE where a window would be missed, else UNFINISHED; latest: the latest start that has passed [s], or None
+Refused = namedtuple("Refused", ("why", "latest"))
+# batch: `progress.Batch`; end: last step done [s]; length: of its seams [m]; names: `day.Named` of its pieces; missed:
+# (limit, by when, when) of each window that it misses, under way; refused: `Refused` where it should not be started any
+# more, or None; latest: start [s] of one that may be started, None where nothing tells; details: `Details`, None where
+# it is finished or far off
+Described = namedtuple("Described", ("batch", "end", "length", "names", "missed", "refused", "latest", "details"))
 
 
-def count_text(count):
-    """So many batches, in words.
+def described(batch: Batch, finish: "float | None", shares: "tuple[float, ...]", fully: bool) -> Described:
+    """One batch as it is told. finish: the day's [s], or None; shares: of the parts in a mix by weight [-], or ()
 
-    >>> count_text(1), count_text(4)
-    ('1 batch', '4 batches')
+    fully: with its amounts and steps
     """
-    return str(count) + (" batch" if count == 1 else " batches")
+    pieces = batch.work.pieces[batch.laid.first : batch.laid.last]
+    missed = progress.missed(batch) if batch.begun and not batch.finished else []
+    refused = None if batch.begun or batch.finished else _refused(batch, finish)
+    latest = None if batch.begun or batch.finished or refused else batch.latest
+    return Described(batch, batch.steps[-1].end, sum([piece.length for piece in pieces]),
+                     [piece.name for piece in pieces], missed, refused, latest,
+                     _details(batch, shares) if fully and not batch.finished else None)
 
 
-def latest(values, time: float) -> str:
-    """What must not be passed [s on the clock], the end of a window or the latest start, as text: rounded down."""
-    return clock_text(time, values["hours"], DOWN)
+def _refused(batch: Batch, finish: "float | None") -> "Refused | None":
+    passed = batch.latest is not None and batch.start > batch.latest + 1
+    if not (passed or batch.slack < -1 or (finish is not None and batch.steps[-1].end > finish + 1)):
+        return None
+    return Refused(LATE if batch.slack < -1 else UNFINISHED,
+                   batch.latest if passed and batch.latest < batch.start - PASSED else None)
 
 
-def moment(plan, time: float, days: bool = True) -> str:
-    """A moment of the plan [s on the clock] as text, rounded up: nothing is told to be done before it is.
-
-    The end of one step is the start of the next and the end of its batch: rounded alike, they are told alike. What is
-    in time though it lies in the last minute of its limit is told by that minute, and what comes before it there too.
-    """
-    close = once(plan.values, "close", lambda: _close(plan.followed()))
-    toward = DOWN if time <= close.get(_minute(time), 0.0) else UP
-    return clock_text(time, plan.values["hours"], toward, days)
-
-
-def _minute(time):
-    return floor(time / 60 + 1e-6)  # as a clock shows it
-
-
-def _close(batches):
-    """What is in time in the very minute its limit is told by: {minute: the last moment of it [s]}."""
-    found = {}
-    for batch in batches:
-        for time, by in progress.bounded(batch):
-            minute = _minute(time)
-            if time <= by + progress.LATE and minute == _minute(by):
-                found[minute] = max(time, found.get(minute, time))
-    return found
-
-
-def batch_lines(values, plan, batch, fully=True):
-    """One batch: when, what, how much, in which container, the steps in order, and by when each window ends.
-
-    fully: with its amounts and steps; a batch that is far off is told in one line
-    """
-    laid, part = batch.laid, "batch_" + str(batch.number)
-    pieces = batch.work.pieces[laid.first : laid.last]
-    length = sum([piece.length for piece in pieces])
-    label = "Batch " + str(batch.number)
-    if len(plan.crews) > 1:
-        label += ", pair " + str(batch.crew + 1)
-    state = ", done" if batch.finished else (", under way" if batch.begun else "")
-    found = [
-        line("batch_" + str(batch.number), label + state, length, "m",
-             moment(plan, batch.start) + " to " + moment(plan, batch.steps[-1].end) + " · "
-             + told(length, "m", values["units"]), rough=", ".join([piece.name for piece in pieces]), part=part)
-    ]
-    found.extend(_warnings(values, plan, batch, part))
-    if batch.finished or not fully:
-        return found
-    air = batch.work.profile.at(batch.start)
-    found.append(line("air", "Air when it is mixed", air, "K", told(air, "degC", values["units"], places=1), part=part,
-                      rank=MORE))
-    found.extend(_amounts(values, batch, part))
-    pair, before, told_before = batch.work.crew.pair, None, ""
-    for key, label, who, begun, end, done in batch.steps:
-        # mostly a step begins when the one before it ends
-        start = told_before if begun == before else moment(plan, begun)
-        before, told_before = end, moment(plan, end)
-        if pair:  # one who works alone needs no name; two are told apart
-            label = ("First: ", "Second: ", "Mixer: ")[who] + label
-        rough = "done" if done else ""
-        found.append(line("step_" + key, start + " to " + told_before, end, "s", label, rough, "", part, MORE))
-    tape = progress.tape_begun_by(batch)
-    if tape is not None:
-        text = "by " + latest(values, tape)
-        begun = "Wetting out begun" if batch.laid.one_mix else "Wet-out mixing begun"  # the first step of the tape
-        found.append(line("by_tape", begun, tape, "s", text, TAPE_LATER, "", part, MORE))
-    for limit, by in batch.deadlines:
-        text = "by " + latest(values, by)
-        what = DONE_BY[limit] if limit != SOFT or batch.laid.wet else TOOLED
-        found.append(line("by_" + limit, what, by, "s", text, SAFE, "", part, MORE))
-    return found
-
-
-def _warnings(values, plan, batch, part):
-    found = []
-    if batch.finished:
-        return found
-    if batch.begun:
-        for limit, by, when in progress.missed(batch):
-            found.append(
-                line(
-                    "missed_" + limit,
-                    "Too late",
-                    when - by,
-                    "s",
-                    "{} lasts until {}; this is done at {}. {}".format(
-                        capital(advice.words_of(limit)[0]),
-                        latest(values, by),
-                        moment(plan, when),
-                        dict(WHAT_TO_DO)[limit] if limit != SOFT or batch.laid.wet else TOOLED_LATE,
-                    ),
-                    part=part,
-                    rank=WARN,
-                )
-            )
-        return found
-    finish = values["finish"]
-    missed = batch.latest is not None and batch.start > batch.latest + 1
-    if missed or batch.slack < -1 or (finish is not None and batch.steps[-1].end > finish + 1):
-        text = "Batch {} should not be started any more: it would not be laid in time.".format(batch.number)
-        why = advice.words_of(batch.limit)[1] if batch.slack < -1 else "it would not be finished in time"
-        if missed and batch.latest < batch.start - 3:
-            why = "its latest start was " + latest(values, batch.latest)
-        found.append(line("do_not_start", "Do not start", batch.start, "s", text, why, part=part, rank=WARN))
-    elif batch.latest is not None:
-        text, after = latest(values, batch.latest), "after that, leave it for another day"
-        found.append(line("latest", "Start at the latest", batch.latest, "s", text, after, part=part, rank=MORE))
-    return found
-
-
-def liquids(batch):
-    """What is poured for a batch, filler left out: (name, label, mass [kg]) of each mix."""
-    laid, filler = batch.laid, batch.work.mixing.filler
-    epoxy = laid.putty / (1 + filler)
-    if laid.one_mix:
-        return (("mix", "Mix, for both", epoxy + laid.wet),)
-    return tuple([mix for mix in (("putty", "Putty", epoxy), ("wet", "Wet-out", laid.wet)) if mix[2]])
+def _details(batch: Batch, shares: "tuple[float, ...]") -> Details:
+    over = smallest_mix.surplus(batch.work, batch.laid)
+    over = over if over > smallest_mix.TOLD else 0.0
+    return Details(batch.work.profile.at(batch.start), mixes(batch, shares, over), over, batch.work.mixing.least,
+                   progress.tape_begun_by(batch))
 
 
 def poured(mass: float) -> float:
@@ -169,39 +65,26 @@ def poured(mass: float) -> float:
     return ceiling(mass * 1000) / 1000
 
 
-def _container(values, batch, name):
-    laid, filler, units = batch.laid, batch.work.mixing.filler, values["units"]
-    stirred = told(laid.putty / (1 + filler) * filler, "g", units) + " of filler"
-    if name == "wet":
-        return "cup, at once onto the tray"
-    bag = "then the bag, about " + told(to_step(laid.putty / PUTTY, 1e-5, UP), "mL", units) + " of putty (from memory)"
-    if name == "mix":
-        over = smallest_mix.surplus(batch.work, laid)
-        tray = told(laid.wet, "g", units) + " of it onto the tray"
-        if over > 1e-4:
-            tray += ", of which " + told(over, "g", units, UP) + " are surplus"
-        return "cup; {}; {} into the rest, {}".format(tray, stirred, bag)
-    return "cup, then {}, {}".format(stirred, bag)
+def liquids(batch: Batch) -> "tuple[tuple[str, float], ...]":
+    """What is poured for a batch, filler left out: (name, mass [kg]) of each mix."""
+    laid = batch.laid
+    epoxy = laid.putty / (1 + batch.work.mixing.filler)
+    if laid.one_mix:
+        return (("mix", epoxy + laid.wet),)
+    return tuple([mix for mix in (("putty", epoxy), ("wet", laid.wet)) if mix[1]])
 
 
-def _amounts(values, batch, part):
-    units, found = values["units"], []
-    for name, label, mass in liquids(batch):
+def mixes(batch: Batch, shares: "tuple[float, ...]", over: float) -> "list[Mix]":
+    """Each mix of a batch. over: its surplus [kg]"""
+    laid, filler = batch.laid, batch.work.mixing.filler
+    found = []
+    for name, mass in liquids(batch):
         whole = poured(mass)
-        text = told(whole, "g", units) + _parts(values, whole)
-        container = _container(values, batch, name)
-        found.append(line("amount_" + name, label, mass, "kg", text, container, part=part, rank=MORE))
-    found.extend(smallest_mix.surplus_line(values, batch, part))
+        parts = tuple([share * whole for share in shares])
+        if name == "wet":
+            found.append(Mix(name, mass, whole, parts, 0.0, 0.0, 0.0, 0.0))
+            continue
+        both = name == "mix"
+        found.append(Mix(name, mass, whole, parts, laid.putty / (1 + filler) * filler,
+                         to_step(laid.putty / PUTTY, 1e-5, UP), laid.wet if both else 0.0, over if both else 0.0))
     return found
-
-
-def _shares(system):
-    parts = ratio.basis(system).weight_parts
-    return list(zip(ratio.shares(parts), [" " + small(name) for name in ratio.part_names(system)])) if parts else []
-
-
-def _parts(values, mass):
-    """The parts of a mix [kg] in words, its shares and names read once for all batches."""
-    found = [told(share * mass, "g", values["units"]) + name for share, name in once(
-        values, "shares", lambda: _shares(values["system"]))]
-    return ": " + " + ".join(found) if found else ""

@@ -7,36 +7,34 @@ from ..catalogue.plans import MOST_BATCHES, MOST_PARTS, MOST_WORK
 from ..catalogue.rates import POSITIONS, RATES
 from ..clock.hot_pot import largest_pot
 from ..equations import grouping
-from ..equations.laying import Crew, Laying, Mixing, Piece, in_pot
+from ..equations.laying import Crew, Laid, Laying, Mixing, Piece, Windows, in_pot
 from ..equations.temperature_profile import Profile
 from ..equations.weighing import smallest_batch
 from ..forms.clock_times import on_the_clock
-from ..forms.errors import InputError
+from ..forms.declared import Values
 from ..forms.memo import once
 from ..mix.ratio import basis
 from ..things.own_timings import read_timings
 from ..things.work_rates import paces
-from ..words.numbers import DOWN
-from ..words.units import told
 from . import progress
 from .working_times import WorkingTimes
 
-# most: the largest mix [kg], None: only the time decides; alone: one piece by itself may be more; why: in words
+# why a mix is no larger: typed; what stays calm; what the scale measures; but for one piece by itself; not held at all
+TYPED, CALM, COARSE, ALONE, NOT = "typed", "calm", "coarse", "alone", "not"
+# most: the largest mix [kg], None: only the time decides; alone: one piece by itself may be more; why: TYPED ..
 Limit = namedtuple("Limit", ("most", "alone", "why"))
-TYPED = "at most {}, as you typed"
-OTHER = ". Another limit can be typed under Largest mix wanted"
-CALM = "at most {}, because more in one bag or cup can run away (from memory)" + OTHER
-COARSE = ("at most {}: above {} one bag or cup can run away (from memory), but this scale measures no smaller mix {}"
-          "in ratio. A finer scale makes smaller ones" + OTHER)
-ALONE = ("at most {}, more only where one piece takes it by itself: more in one bag or cup can run away (from memory), "
-         "use it up at once. Shorter pieces make smaller mixes" + OTHER)
-NOT = ("no plan holds with {} at most, and more in one bag or cup can run away (from memory): use it up at once. Fewer "
-       "seams at a time, more hands or cooler hours make smaller mixes")
+# why: TYPED ..; most: the largest mix wanted [kg]; calm: what does not run away [kg]; putty: whether there is any
+WhyLargest = namedtuple("WhyLargest", ("why", "most", "calm", "putty"))
+# typed: the name that was typed, "" where there is none; place: of its row, from 0; part: from 0, of so many parts
+Named = namedtuple("Named", ("typed", "place", "part", "parts"))
+# name: `Named`; parts: into how many it is cut; limit, wet: what binds it whole, and its wet-out resin [kg]
+Cut = namedtuple("Cut", ("name", "parts", "limit", "wet"))
+PIECES, BATCHES = "pieces", "batches"
 OF_PUTTY = ("place", "tool", "clean")  # the rest is work on tape
 EACH_LAYER = ("wet", "lay", "roll")  # work done again for each layer of tape; peel ply goes over the last
 
 
-def profile(values) -> Profile:
+def profile(values: Values) -> Profile:
     """The temperature over the clock as typed."""
     if values["temperature_is"] == "constant":
         return Profile(((0.0, values["temperature"]),), values["doubling"])
@@ -46,7 +44,7 @@ def profile(values) -> Profile:
     )
 
 
-def smallest(values) -> float:
+def smallest(values: Values) -> float:
     """The smallest mix of liquids that the scale holds in ratio [kg]."""
     if values["smallest"] is not None:
         return values["smallest"]
@@ -54,36 +52,36 @@ def smallest(values) -> float:
     return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
 
 
-def has_putty(values) -> bool:
+def has_putty(values: Values) -> bool:
     """Whether any piece takes putty; else there is no bag and no filler."""
     return bool([1 for row in values["pieces"] if row["putty"]])
 
 
-def lowest(values) -> float:
+def lowest(values: Values) -> float:
     """The smallest mix that the scale measures in ratio [kg], of putty with its filler; wet-out resin takes no more."""
     return smallest(values) * (1 + values["filler"] if has_putty(values) else 1)
 
 
-def calm(values) -> float:
+def calm(values: Values) -> float:
     """What bag and cup each hold without running away at the warmest of the day [kg]; no bag where none is filled."""
-    cup = once(values, "calm cup", lambda: _calm(values, "cup", 0.0))
+    cup = once(values, "calm_cup", lambda: _calm(values, "cup", 0.0))
     if not has_putty(values):
         return cup
-    return min(once(values, "calm bag", lambda: _calm(values, "bag", values["filler"] / (1 + values["filler"]))), cup)
+    return min(once(values, "calm_bag", lambda: _calm(values, "bag", values["filler"] / (1 + values["filler"]))), cup)
 
 
-def _calm(values, container, filler):
+def _calm(values: Values, container: str, filler: float) -> float:
     warmest = max([point[1] for point in profile(values).points])
     return largest_pot(values["system"], container, warmest, filler=filler, timings=read_timings(values["timings"]))
 
 
-def largest(values) -> float:
+def largest(values: Values) -> float:
     """The largest mix that is wanted, putty with its filler [kg]: as typed, else what stays calm; never less than the
     scale can measure, so that a coarse scale has a plan too."""
     return max(calm(values), lowest(values)) if values["most"] is None else values["most"]
 
 
-def limits(values):
+def limits(values: Values) -> "tuple[Limit, ...]":
     """Each limit to try in turn, until the work fits: `Limit`. One that nobody typed never makes a plan impossible."""
     if values["most"] is not None:
         return (Limit(values["most"], False, TYPED),)
@@ -92,58 +90,52 @@ def limits(values):
     return Limit(most, False, why), Limit(most, True, ALONE), Limit(None, True, NOT)
 
 
-def why_largest(values, limit) -> str:
-    """Why no mix is larger, in words; or why it is, all the same."""
-    units = values["units"]
-    return limit.why.format(told(largest(values), "g", units, DOWN), told(calm(values), "g", units, DOWN),
-                            "of putty " if has_putty(values) else "")
+def why_largest(values: Values, limit: Limit) -> WhyLargest:
+    """Why no mix is larger, or why it is, all the same."""
+    return WhyLargest(limit.why, largest(values), calm(values), has_putty(values))
 
 
-def hands(values) -> int:
+def hands(values: Values) -> int:
     """How many people: as typed for the day, or the crew's own."""
     return int(values["people"] or values["crew"]["hands"])
 
 
-def _kind(row):
+def _kind(row: Values) -> "tuple":
     """What a row is but for its name and its place."""
     return row["length"], row["putty"], row["wet"], row["layers"], row["position"]
 
 
-def _name(row):
-    return row["name"] or "Piece " + str(row["place"] + 1)
-
-
-def piece(row, speeds, position, cut=1, overlap=0.0, part=0):
+def piece(row: Values, speeds: "list[float]", position: "dict[str, float]", cut: int = 1, overlap: float = 0.0,
+          part: int = 0) -> Piece:
     """A row of the form as work: how long each step takes. cut: into how many equal parts; part: which of them."""
     length = (row["length"] + (cut - 1) * overlap) / cut
-    name = _name(row)
-    if cut > 1:
-        name += " ({} of {})".format(part + 1, cut)
     layers = row["layers"]
     # what has no putty is not placed and tooled, what has no tape not wet out, laid and covered
     times = [length * (layers if rate[0] in EACH_LAYER else 1) / (speed * position[row["position"]])
              if row["putty" if rate[0] in OF_PUTTY else "wet"] else 0.0 for rate, speed in zip(RATES, speeds)]
+    name = Named(row["name"], row["place"], part, cut)
     return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
 
 
-def crew(values, people) -> Crew:
+def crew(values: Values, people: int) -> Crew:
     """Two work as a pair; an odd third one mixes."""
     return Crew(values["mix_putty"], values["mix_wet"], values["pause"], people > 1, people > 2 and people % 2 == 1)
 
 
-def laying(values, pieces, people, windows, warmth, limit) -> Laying:
+def laying(values: Values, pieces: "list[Piece]", people: int, windows: Windows, warmth: Profile,
+           limit: Limit) -> Laying:
     """The work of one crew."""
     mixing = Mixing(values["left_putty"], values["left_wet"], values["spare"], smallest(values), limit.most,
                     values["filler"], values["one_mix"] == "sound", limit.alone)
     return Laying(pieces, crew(values, people), windows, mixing, warmth)
 
 
-def _rooms(values, most):
+def _rooms(values: Values, most: float) -> "list[float]":
     """What goes into one mix of that size beside what stays behind and the spare [kg]: (putty, wet-out resin)."""
     return [(most - values[left]) / (1 + values["spare"]) for left in ("left_putty", "left_wet")]
 
 
-def _parts_by_size(values, row, most):
+def _parts_by_size(values: Values, row: Values, most: float) -> int:
     """In how many parts a piece is cut at least, so that none takes more than the largest mix [kg]."""
     rooms = _rooms(values, most)
     longest = min([room / row[name] if row[name] else 1e30 for room, name in zip(rooms, ("putty", "wet"))])
@@ -153,7 +145,7 @@ def _parts_by_size(values, row, most):
     return parts
 
 
-def surely_too_many(values, most, people):
+def surely_too_many(values: Values, most: float, people: int) -> bool:
     """Whether mixes of at most so much [kg] are more pieces or batches than a plan takes, whatever the time."""
     rows = values["pieces"]
     uses = [(room, name) for room, name in zip(_rooms(values, most), ("putty", "wet"))
@@ -166,19 +158,14 @@ def surely_too_many(values, most, people):
     return batches > MOST_BATCHES * max(1, people // 2)
 
 
-def cut_pieces(values, people, windows, warmth, limit):
+def cut_pieces(values: Values, people: int, windows: Windows, warmth: Profile,
+               limit: Limit) -> "tuple[Laying, list[Cut], list[Laid]]":
     """All pieces as work at one temperature, those longer than the reach cut into as few equal parts as can be laid.
 
-    returns: (work, cuts, hopeless); cuts: (name, parts, the group that failed); hopeless: groups no cut can save
+    returns: (work, cuts, hopeless); hopeless: groups no cut can save
     """
     speeds, position = [one.rate for one in paces(values)], dict([(row[0], row[2]) for row in POSITIONS])
-    # pieces that are alike but for their names, as copies are, are looked at once
-    alike, whole = {}, []
-    for row in values["pieces"]:
-        known = alike.get(_kind(row))
-        if known is None:
-            known = alike[_kind(row)] = piece(row, speeds, position)
-        whole.append(Piece(*((_name(row),) + tuple(known)[1:])))
+    whole = _whole_pieces(values, speeds, position)
     work = laying(values, whole, people, windows, warmth, limit)
     if grouping.furthest(work, 0.0)[1] is None:  # what can be laid with others can be laid alone
         return work, [], []
@@ -199,21 +186,40 @@ def cut_pieces(values, people, windows, warmth, limit):
         if not held:
             hopeless.append(failed)
         elif parts > 1:
-            cuts.append((whole[place].name, parts, failed))
+            cuts.append(Cut(whole[place].name, parts, failed.limit, failed.wet))
             found = [piece(row, speeds, position, parts, values["overlap"], part) for part in range(parts)]
         pieces.extend(found)
         if len(pieces) > MOST_WORK:
-            raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan "
-                             "fewer seams at a time, one day's work".format(MOST_WORK))
+            raise TooMany(PIECES)
     if hopeless:
         return work, cuts, hopeless  # the group that failed names its piece by its place in what was typed
     return laying(values, pieces, people, windows, warmth, limit) if cuts else work, cuts, hopeless
 
 
+def _whole_pieces(values: Values, speeds: "list[float]", position: "dict[str, float]") -> "list[Piece]":
+    """The pieces uncut; those that are alike but for their names, as copies are, are looked at once."""
+    alike: dict[tuple, Piece] = {}
+    whole = []
+    for row in values["pieces"]:
+        known = alike.get(_kind(row))
+        if known is None:
+            known = alike[_kind(row)] = piece(row, speeds, position)
+        whole.append(Piece(*((Named(row["name"], row["place"], 0, 1),) + tuple(known)[1:])))
+    return whole
+
+
+class TooMany(Exception):
+    """More than a plan takes. what: PIECES, of MOST_WORK, or BATCHES, of MOST_BATCHES"""
+
+    def __init__(self, what: str) -> None:
+        super().__init__(what)
+        self.what = what
+
+
 class Plan:
     """A day's work as planned: for each crew its laying, its batches and their starts."""
 
-    def __init__(self, values, people=None, counted=False):
+    def __init__(self, values: Values, people: "int | None" = None, counted: bool = False) -> None:
         """counted: the number of batches is all that is wanted, and the groups are those found soonest"""
         self.values, self.counted = values, counted
         self.people = hands(values) if people is None else people
@@ -223,9 +229,11 @@ class Plan:
         self.coolest = self.profile if self.profile.constant else self.profile.held(
             min([point[1] for point in self.profile.points]))
         self.warmest = self.profile.held(max([point[1] for point in self.profile.points]))
-        self.crews, self.failed, self.standing = [], None, None
-        self.parts = None
-        self.stuck = None  # the work of the crew whose group failed
+        self.crews: list[tuple[Laying, list[Laid], list[float]]] = []
+        self.failed: Laid | None = None
+        self.standing: list[progress.Batch] | None = None
+        self.parts: tuple[Laying, list[tuple[Laying, float]]] | None = None
+        self.stuck: Laying | None = None  # the work of the crew whose group failed
         self.limit, warmth, cut = self._fitting()
         if not cut:
             self._cut(warmth)
@@ -237,14 +245,14 @@ class Plan:
             if not self.hopeless:
                 self._group()
 
-    def _may_cut_shorter(self):
+    def _may_cut_shorter(self) -> bool:
         return not self.profile.constant and self.values["long"] == "cut"
 
-    def _cut(self, warmth):
+    def _cut(self, warmth: Profile) -> None:
         self.whole, self.cuts, self.hopeless = cut_pieces(
             self.values, self.people, self.windows, warmth, self.limit)
 
-    def _fitting(self):
+    def _fitting(self) -> "tuple[Limit, Profile, bool]":
         """The first limit under which all is laid in time, the temperature the pieces are cut for, whether they are."""
         tried = limits(self.values)
         for self.limit in tried[:-1]:
@@ -253,26 +261,27 @@ class Plan:
             for warmth in (self.coolest, self.warmest) if self._may_cut_shorter() else (self.coolest,):
                 try:
                     self._cut(warmth)
-                except InputError:  # too many pieces, cut so small
+                except TooMany:  # pieces, cut so small
                     continue
                 if not self.hopeless and self._fits():
                     return self.limit, warmth, True
         return tried[-1], self.coolest, False
 
-    def _fits(self):
+    def _fits(self) -> bool:
         for work, start in self._parts():
             run, failed = grouping.furthest(work, start)
             if failed or len(run) > MOST_BATCHES:
                 return False
         return True
 
-    def _parts(self):
+    def _parts(self) -> "list[tuple[Laying, float]]":
         """(work, start of the first mixing [s]) of each crew."""
-        if self.parts is None or self.parts[0] is not self.whole:
-            self.parts = (self.whole, self._parts_of_whole())
-        return self.parts[1]
+        parts = self.parts
+        if parts is None or parts[0] is not self.whole:
+            parts = self.parts = (self.whole, self._parts_of_whole())
+        return parts[1]
 
-    def _parts_of_whole(self):
+    def _parts_of_whole(self) -> "list[tuple[Laying, float]]":
         parts = runs(self.whole.pieces, self.people)
         made = [self.work()] if len(parts) == 1 else [
             laying(self.values, pieces, self.people, self.windows, self.profile, self.limit) for pieces in parts]
@@ -280,7 +289,7 @@ class Plan:
         mixing = self.values["mix_putty" if has_putty(self.values) else "mix_wet"]
         return [(work, self.values["start"] + place * mixing) for place, work in enumerate(made)]
 
-    def _group(self):
+    def _group(self) -> bool:
         self.crews, self.failed, self.stuck = [], None, None
         for work, start in self._parts():
             run, failed = grouping.furthest(work, start)
@@ -289,44 +298,45 @@ class Plan:
                 self.crews, self.failed, self.stuck = [], failed, work
                 return False
             if len(found) > MOST_BATCHES:
-                raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one "
-                                 "day's work".format(MOST_BATCHES))
+                raise TooMany(BATCHES)
             self.crews.append((work, found, grouping.starts_of(work, found, start)))
         return True
 
-    def work(self):
+    def work(self) -> Laying:
         """All pieces as the work of one crew, whether it can be done or not."""
         return self.whole.changed(profile=self.profile)
 
-    def followed(self):
+    def followed(self) -> "list[progress.Batch]":
         """The batches as they stand, made once for the lines and the figure."""
-        if self.standing is None:
+        standing = self.standing
+        if standing is None:
             exact = self.times.exact_windows(self.fillers())
             crews = [(work.changed(windows=exact), found, starts) for work, found, starts in self.crews]
-            self.standing = progress.followed(crews, self.values)
-        return self.standing
+            standing = self.standing = progress.followed(crews, self.values)
+        return standing
 
-    def fillers(self):
+    def fillers(self) -> "dict[float, float]":
         """Share of the filler [-] by the mass that a batch has in its bag or cup [kg]."""
         share = self.values["filler"] / (1 + self.values["filler"])
         return dict([(in_pot(laid), share * laid.putty / in_pot(laid)) for _, found, _ in self.crews for laid in found])
 
-    def count(self):
+    def count(self) -> int:
         """How many batches; 0: there is no plan."""
         return sum([len(found) for _, found, _ in self.crews])
 
-    def end(self):
+    def end(self) -> float:
         """When the last peel ply is down [s after the first midnight]."""
         return max([starts[-1] + found[-1].covered for _, found, starts in self.crews])
 
 
-def runs(pieces, people):
+def runs(pieces: "list[Piece]", people: int) -> "list[list[Piece]]":
     """The pieces of each pair: connected runs in laying order with about the same work in each."""
     pairs = min(max(1, people // 2), len(pieces))
     if pairs == 1:
         return [pieces]
     work = [sum([p.place, p.tool, p.clean, p.wetting, p.lay, p.roll, p.cover]) for p in pieces]
-    whole, done, found = sum(work), 0.0, [[]]
+    whole, done = sum(work), 0.0
+    found: list[list[Piece]] = [[]]
     for place, one in enumerate(pieces):
         left = len(pieces) - place
         wanted = pairs - len(found)  # crews that have nothing yet

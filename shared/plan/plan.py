@@ -1,12 +1,13 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
-from ..catalogue.plans import MOST_PIECES
+from ..catalogue.plans import MOST_PIECES, MOST_TOLD
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from ..catalogue.windows import HUNDRED, WINDOWS
 from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
+from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
 from ..forms.memo import once
@@ -16,41 +17,30 @@ from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
 from ..words.numbers import bare, fraction
 from ..words.units import braces
-from . import plan_leads, plan_summary, progress, timeline, working_times
+from . import day, done_so_far, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
 from .day import Plan
 
-TIMES, PACE, LEFT, LIVE = "Working times", "Own rates", "What stays behind", "Under way"
+TIMES, PACE, LEFT = "Working times", "Own rates", "What stays behind"
 MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; "
              + braces("g", BIG) + ", " + braces("g", BIG_WARM)
              + " where it is warm (from memory), more where it stays calm.")
 FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
-               for one in range(1, plan_summary.MOST_TOLD + 1)])
-
+               for one in range(1, MOST_TOLD + 1)])
 WINDOW = {row[0]: row for row in WINDOWS}
 AT = braces("degC", REFERENCE)
 
 
-def _range(name):
+def _range(name: str) -> "list[str]":
     return [bare(one, 3) for one in WINDOW[name][2:4]]
 
 
-def _power(exponent):
+def _power(exponent: float) -> str:
     return fraction(exponent) if abs(exponent - 1 / 3) < 1e-9 else bare(exponent, 3)
 
 
-def _times(name):
-    """Where a window comes from that nobody types."""
-    return "{} times the pot life of {} (from memory, {} to {}).".format(
-        bare(WINDOW[name][1], 3), braces("g", HUNDRED), *_range(name))
-
-
-def _rate(row):
-    name, label, rate, least, most, _ = row
-    return Number(name + "_rate", label, unit="m/min", low=0.02, high=20, optional=True, fold=PACE,
-                  help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(
-                      rate, least, most))
-
-
+# where a window comes from that nobody types
+UNTYPED = dict([(name, "{} times the pot life of {} (from memory, {} to {}).".format(
+    bare(WINDOW[name][1], 3), braces("g", HUNDRED), *_range(name))) for name in ("soft", "film")])
 SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
 INPUTS = (
     (
@@ -94,9 +84,9 @@ INPUTS = (
         remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
         remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
         Number("soft", "Soft window of a bead, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: " + _times("soft")),
+               help="Left empty: " + UNTYPED["soft"]),
         Number("film", "Working time of a film, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: the label's, or " + _times("film")),
+               help="Left empty: the label's, or " + UNTYPED["film"]),
         Text("timings", "Own timings beside the system's", most=400, fold=TIMES,
              help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
         Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
@@ -110,12 +100,15 @@ INPUTS = (
     + tuple([Number(name, label, unit="min", low=0, high=60, default=minutes, fold=TIMES,
                     help="From memory, {} to {}.".format(least, most))
              for name, label, minutes, least, most, _ in MIXING])
-    + tuple([_rate(row) for row in RATES])
-    + progress.INPUTS
+    + tuple([Number(name + "_rate", label, unit="m/min", low=0.02, high=20, optional=True, fold=PACE,
+                    help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(
+                        rate, least, most))
+             for name, label, rate, least, most, _ in RATES])
+    + done_so_far.INPUTS
 )
 
 
-def check_asked(values):
+def check_asked(values: Values) -> None:
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
@@ -139,13 +132,23 @@ def check_asked(values):
         _check_points(values)
 
 
-def check(values):
+def check(values: Values) -> None:
     """What was asked; and where the work is more than a plan can hold it is refused. Made once, for the answer too."""
     check_asked(values)
-    planned(values)
+    too_many = None
+    try:
+        planned(values)
+    except day.TooMany as error:
+        too_many = error.what
+    if too_many == day.PIECES:
+        raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan fewer "
+                         "seams at a time, one day's work".format(day.MOST_WORK))
+    if too_many == day.BATCHES:
+        raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one day's "
+                         "work".format(day.MOST_BATCHES))
 
 
-def _check_points(values):
+def _check_points(values: Values) -> None:
     points = values["points"]
     if not points:
         raise InputError("points", "Temperature over the clock: type the time and the temperature at the start")
@@ -162,25 +165,35 @@ def _check_points(values):
                          + clock_text(values["start"], values["hours"]) + ", or before it")
 
 
-CHECKS = (check, progress.check)
+CHECKS = (check, done_so_far.check)
 
 
-def answer(values):
-    """How many batches, when it ends, what binds, what would help; then each batch with its steps on the clock."""
-    return plan_summary.lines(values, planned(values))
-
-
-def figures(values):
-    """The timeline of the whole day."""
-    plan = planned(values)
-    return [timeline.timeline(values, plan)] if plan.crews else []
-
-
-def planned(values) -> Plan:
-    """The plan of these values, made once for the lines and the figure."""
+def planned(values: Values) -> Plan:
+    """The plan of these values, made once; `day.TooMany` where it is more than a plan holds."""
     return once(values, "plan", lambda: Plan(values))
 
 
-def leads(values):
+def reckon(values: Values) -> plan_found.Found:
+    """All that is told of the plan of these values, as figures."""
+    return plan_found.found_of(values, planned(values))
+
+
+def reckoned(values: Values) -> plan_found.Found:
+    """The same, made once for lines, figure and leads."""
+    return once(values, "plan_found", lambda: reckon(values))
+
+
+def answer(values: Values) -> "list":
+    """How many batches, when it ends, what binds, what would help; then each batch with its steps on the clock."""
+    return plan_lines.say(reckoned(values), values)
+
+
+def figures(values: Values) -> "list":
+    """The timeline of the whole day."""
+    found = reckoned(values)
+    return [timeline.timeline(values, found)] if found.batches else []
+
+
+def leads(values: Values) -> "list":
     """What is done next: one tap for each step, the pours of the next batch and its clock."""
-    return plan_leads.leads(values, planned(values), SYSTEM_INPUT)
+    return plan_leads.leads(values, reckoned(values), plan_next.next_of(values, planned(values)), SYSTEM_INPUT)

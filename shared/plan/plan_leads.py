@@ -1,83 +1,75 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from ..clock.pot_start import NOW, minutes_typed
-from ..equations.laying import FILM, POT, in_pot
 from ..forms import links
+from ..forms.declared import Input, Values
 from ..things.own_timings import read_timings, timings_pairs
 from ..words.numbers import DOWN, UP, shown, small
-from . import batch_record, batches
 from .batch_cards import air_typed
-from .progress import time_now
-from .steps import STEPS
+from .batch_lines import MIXES, moment
+from .batch_record import Record
+from .done_so_far import STEPS
+from .limit_lines import named, piece_name
+from .plan_found import Found
+from .plan_next import POT, Clock, Next
 
 SAID = dict(STEPS)
-AT_ONCE = 2  # batches that are under way side by side, at most
 
 
-def leads(values, plan, system_input):
+def leads(values: Values, found: Found, after: Next, system_input: Input) -> "list[Values]":
     """In the order in which they are wanted. system_input: the declaration that says how a system travels in a link"""
-    standing, now = plan.followed(), time_now(values)
-    found = done_leads(values, standing, now) if values["running"] == "yes" else [begin_lead(values, standing)]
+    said = [done_lead(after, place) for place in range(len(after.taps))]
+    if after.begin:  # from a plan on paper to a day under way
+        said.append({"label": "Begin the day", "screen": "plan", "pairs": [["running", "yes"]]})
     system = links.handed_on(system_input, values)
-    for batch in [batch for batch in standing if not batch.finished][:1]:
-        for _, label, mass in batches.liquids(batch):
-            words = "Pour batch {}: {}".format(batch.number, small(label))
-            found.append({"label": words, "screen": "pour",
-                          "pairs": system + [["amount", shown(batches.poured(mass) * 1000) + " g"],
-                                             ["air", air_typed(batch.work.profile.at(batch.start))],
-                                             ["temperature", ""]]})
-        if not batch.begun:
-            found.append(clock_lead(plan, batch, system + timings_pairs(read_timings(values["timings"]))))
-    return [lead for lead in found if lead]
+    for name, mass in after.mixes:
+        words = "Pour batch {}: {}".format(after.number, small(MIXES[name]))
+        said.append({"label": words, "screen": "pour",
+                     "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", air_typed(after.air)],
+                                        ["temperature", ""]]})
+    if after.clock is not None:
+        system = system + timings_pairs(read_timings(values["timings"]))
+        label = "Start the clock of batch {}, planned {}".format(
+            after.number, moment(values, found.close, after.clock.start))
+        said.append({"label": label, "screen": "clock", "pairs": system + clock_pairs(after, after.clock)})
+    return said
 
 
-def begin_lead(values, standing):
-    """From a plan on paper to a day under way."""
-    if not standing:
-        return None
-    return {"label": "Begin the day", "screen": "plan", "pairs": [["running", "yes"]]}
+def done_lead(after: Next, place: int) -> Values:
+    """A tap for the next step of a batch under way, told with the minute it is now."""
+    tap, own = after.taps[place], "done.{}.".format(after.place)
+    pairs = [[own + "batch", str(tap.number)], [own + "step", tap.step],
+             [own + "minute", shown(tap.after / 60, 0)]]
+    if tap.record is not None:  # the page keeps in the log what the whole batch took
+        pairs += [["log." + name, text] for name, text in record_pairs(tap.record)]
+    return {"label": "Batch {}: {}".format(tap.number, small(SAID[tap.step])), "screen": "plan", "pairs": pairs}
 
 
-def done_leads(values, standing, now):
-    """A tap for the next step of each batch under way, told with the minute it is now."""
-    if now is None:
-        return []
-    found, place = [], max([row["place"] for row in values["done"]] + [-1]) + 1
-    minute = shown((now - values["start"]) / 60, 0)
-    for batch in [batch for batch in standing if not batch.finished][:AT_ONCE]:
-        step = next(iter([step for step in batch.steps if not step.done]))
-        own = "done.{}.".format(place)
-        pairs = [[own + "batch", str(batch.number)], [own + "step", step.key], [own + "minute", minute]]
-        if step.key == batch.steps[-1].key:  # the page keeps in the log what the whole batch took
-            pairs += [["log." + name, text] for name, text in batch_record.pairs(values, batch, now)]
-        found.append({"label": "Batch {}: {}".format(batch.number, small(SAID[step.key])), "screen": "plan",
-                      "pairs": pairs})
-        if not batch.begun:
-            break
-    return found
+def record_pairs(record: Record) -> "list[list[str]]":
+    """What a finished batch took, as the log keeps it."""
+    pairs = [["what", "Batch {} of the plan".format(record.number)],
+             ["seam", named(record.names)[:60]],
+             ["temperature", shown(record.temperature - 273.15, 1) + " °C"],
+             ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
+             ["hands", str(record.hands)], ["laid", shown(record.metres, 2) + " m"]]
+    pairs += [[name, shown(time / 60, 1) + " min"] for name, time in record.took]
+    return [pair for pair in pairs if pair[1]]
 
 
-def clock_lead(plan, batch, system):
-    """A clock for the bag of a batch, of tape alone for the wet film: usable as long as the plan reckons, with the
-    batch's own steps. Its cup is empty as soon as it is mixed; what has to be watched is on the tape.
-
-    system: it and what was timed of it here, as pairs; a change of air is reckoned with both
-    """
-    batch_record = batch.laid
-    limit, container = (POT, "bag") if batch_record.putty else (FILM, "film")
-    mass = shown(in_pot(batch_record) * 1000, 0, UP) + " g"
-    filler = shown(plan.fillers().get(in_pot(batch_record), 0.0) * 100, 1, DOWN) + " %"
-    span = dict(batch.deadlines)[limit] - batch.start
-    names = [piece.name for piece in batch.work.pieces[batch_record.first:batch_record.last]]
-    at = air_typed(batch.work.profile.at(batch.start))
-    pairs = [["air", at], ["batch", mass], ["container", container], ["filler", filler], ["resin_temperature", ""],
-             ["pot.started", NOW], ["pot.duration", minutes_typed(span)],
-             ["pot.share", shown(plan.times.share(limit) * 100) + " %"], ["pot.batch", "Batch " + str(batch.number)],
+def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
+    """A clock for the bag of a batch, of tape alone for the wet film: usable as long as the plan counts, with the
+    batch's own steps."""
+    container = "bag" if clock.limit == POT else "film"
+    mass, at = shown(clock.mass * 1000, 0, UP) + " g", air_typed(after.air)
+    names = [piece_name(name) for name in clock.names]
+    pairs = [["air", at], ["batch", mass], ["container", container],
+             ["filler", shown(clock.filler * 100, 1, DOWN) + " %"], ["resin_temperature", ""],
+             ["pot.started", NOW], ["pot.duration", minutes_typed(clock.span)],
+             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", "Batch " + str(after.number)],
              ["pot.container", container],
              ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
              ["timing.mass", mass], ["timing.in", container],
              ["timing.at", at]]
-    for place, step in enumerate(batch.steps):
+    for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
-        pairs += [[own + "name", SAID[step.key]], [own + "minute", shown((step.end - batch.start) / 60, 1, DOWN)]]
-    label = "Start the clock of batch {}, planned {}".format(batch.number, batches.moment(plan, batch.start))
-    return {"label": label, "screen": "clock", "pairs": system + pairs}
+        pairs += [[own + "name", SAID[key]], [own + "minute", shown(end / 60, 1, DOWN)]]
+    return pairs

@@ -3,36 +3,15 @@
 from collections import namedtuple
 
 from ..catalogue.plans import BEFORE
-from ..equations.laying import CUP, FILM, POT, SOFT, bounds_of, in_pot
-from ..forms.clock_times import DAY, Clock
-from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Number
-from .steps import STEPS, Step, steps
+from ..equations.laying import CUP, FILM, POT, SOFT, Laid, Laying, bounds_of, in_pot
+from ..equations.temperature_profile import Profile
+from ..forms.clock_times import DAY
+from ..forms.declared import Values
+from .steps import Step, steps
 
-LIVE = "Under way"
 LATE = 1.0  # s; less than this is no delay
 SOON = 3  # batches of a crew whose latest start is looked for; the later ones hang on these
 AHEAD = 12 * 3600.0  # s; how far a latest start is looked for
-
-RUNNING = (("running", ("yes",)),)
-INPUTS = (
-    Choice("running", "The day", (("no", "is only planned"), ("yes", "is under way")), fold=LIVE),
-    Clock("clock", "It is now", optional=True, fold=LIVE, when=RUNNING, help="The phone types it."),
-    Group(
-        "done",
-        "Done so far",
-        (
-            Number("batch", "Batch", low=1, high=999, whole=True),
-            Choice("step", "Step", STEPS),
-            Number("minute", "Done at", unit="min", low=-360, high=2880,
-                   help="Minutes after the start of the plan, before it with a minus."),
-        ),
-        most=300,
-        each="Step",
-        fold=LIVE,
-    ),
-    Number("now", "Now", unit="min", low=0, high=2880, optional=True, fold=LIVE, help="Minutes after the start."),
-)
 
 # number from 1; crew: which; work: `Laying`; start: of its mixing [s on the clock]; begun, finished; steps;
 # deadlines: (limit, by when) in the order of the work; latest: start [s] after which it is not to be begun, None where
@@ -45,25 +24,7 @@ TAPE = ("wet_mix", "wet", "roll")
 LAST_STEP = {POT: "place", CUP: "wet_mix", SOFT: "roll", FILM: "peel"}
 
 
-def check(values):
-    """Steps of one batch are done in their order, each once."""
-    order = dict([(key, place) for place, (key, _) in enumerate(STEPS)])
-    seen = {}
-    for row in values["done"]:
-        path = "done.{}.".format(row["place"])
-        for step, minute in seen.get(row["batch"], ()):
-            if step == row["step"]:
-                raise InputError(path + "step", "Step: this one is told twice for batch " + str(int(row["batch"])))
-            # a helper mixes the wet-out resin while the cove is still tooled
-            side = step == "wet_mix" or row["step"] == "wet_mix"
-            if not side and (order[step] - order[row["step"]]) * (minute - row["minute"]) < 0:
-                raise InputError(path + "minute", "Done at: the steps of a batch are done one after the other")
-        seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))
-
-
-
-
-def time_now(values):
+def time_now(values: Values) -> "float | None":
     """The time now [s after the first midnight]; None where the day is only planned, and on another day: there what was
     told lies ahead."""
     start = values["start"]
@@ -78,26 +39,31 @@ def time_now(values):
     return None if [1 for row in values["done"] if row["minute"] > ahead + 60] else start + ahead
 
 
-def followed(crews, values):
+def followed(crews: "list[tuple[Laying, list[Laid], list[float]]]", values: Values) -> "list[Batch]":
     """All batches as they stand: planned times where nothing is told, real ones and their consequences where it is."""
     start, now = values["start"], time_now(values)
-    done = {}
+    done: dict[int, dict[str, float]] = {}
     for row in values["done"]:
         done.setdefault(int(row["batch"]), {})[row["step"]] = start + row["minute"]
-    found = []
+    found: list[Batch] = []
     for place, (work, groups, starts) in enumerate(crews):
         following, soon = starts[0], SOON
         for laid in groups:
             number = len(found) + 1
-            told = done.get(number, {})
-            looks = not told and soon > 0
+            ended = done.get(number, {})
+            looks = not ended and soon > 0
             soon -= looks
-            batch, following = _followed(number, place, work, laid, following, told, now, values["finish"], looks)
+            batch, following = _followed(number, place, work, laid, following, ended, now, values["finish"], looks)
             found.append(batch)
     return found
 
 
-def _followed(number, crew, work, laid, start, done, now, finish, looks):
+def _followed(number: int, crew: int, work: Laying, laid: Laid, start: float, done: "dict[str, float]",
+              now: "float | None", finish: "float | None", looks: bool) -> "tuple[Batch, float]":
+    """A batch as it stands, and when the next one of its crew may be mixed [s]. start: its own at the earliest [s]
+
+    done: when each step was done [s], by its key; looks: whether its latest start is wanted
+    """
     first = "mix" if laid.putty else "wet_mix"
     if first in done:
         start = done[first] - (work.crew.mix_putty if laid.putty else work.crew.mix_wet)
@@ -105,17 +71,7 @@ def _followed(number, crew, work, laid, start, done, now, finish, looks):
     ready = start
     if now is not None and not begun:
         start = max(start, now)
-    late, taken, finished = 0.0, [], False
-    for step in steps(work, laid):
-        before = late
-        end = start + step.end + late
-        if step.key in done:
-            end = done[step.key]
-        elif begun and now is not None and end < now:
-            end = now
-        late = end - start - step.end
-        finished = step.key in done
-        taken.append(Step(step.key, step.label, step.who, min(start + step.start + before, end), end, finished))
+    taken, late = _taken(work, laid, start, done, now)
     ends = dict([(step.key, step.end - start) for step in taken])
     wet = [step.start - start for step in taken if step.key == "wet_mix"]
     since = wet[0] if wet else 0.0
@@ -126,16 +82,32 @@ def _followed(number, crew, work, laid, start, done, now, finish, looks):
     latest = None
     if not begun and (looks or work.profile.constant) and not (work.profile.constant and finish is None):
         latest = latest_start(work, laid, ready, finish)
-    batch = Batch(number, crew, work, laid, start, begun, finished, taken, deadlines, latest, slack, limit)
+    batch = Batch(number, crew, work, laid, start, begun, taken[-1].done, taken, deadlines, latest, slack, limit)
     return batch, work.next_start(laid, start) + late
 
 
-def last_step(limit, laid):
+def _taken(work: Laying, laid: Laid, start: float, done: "dict[str, float]",
+           now: "float | None") -> "tuple[list[Step], float]":
+    """The steps of a batch on the clock, as they were done or as they shift, and how late the last one is [s]."""
+    late, taken, begun = 0.0, [], bool(done)
+    for step in steps(work, laid):
+        before = late
+        end = start + step.end + late
+        if step.key in done:
+            end = done[step.key]
+        elif begun and now is not None and end < now:
+            end = now
+        late = end - start - step.end
+        taken.append(Step(step.key, step.who, min(start + step.start + before, end), end, step.key in done))
+    return taken, late
+
+
+def last_step(limit: str, laid: Laid) -> str:
     """The step of a batch that must be done within a window: where no tape is rolled on the cove, it is tooled."""
     return "clean" if limit == SOFT and not laid.wet else LAST_STEP[limit]
 
 
-def _deadlines(work, laid, start, since):
+def _deadlines(work: Laying, laid: Laid, start: float, since: float) -> "tuple[tuple[str, float], ...]":
     windows, found = work.windows, []
     for limit in bounds_of(laid):
         lasts = windows.film if limit == FILM else windows.soft if limit == SOFT else (
@@ -145,7 +117,7 @@ def _deadlines(work, laid, start, since):
     return tuple(found)
 
 
-def missed(batch):
+def missed(batch: Batch) -> "list[tuple[str, float, float]]":
     """The windows that a batch misses as it stands: (limit, by when, when)."""
     found = []
     for limit, by in batch.deadlines:
@@ -155,7 +127,7 @@ def missed(batch):
     return found
 
 
-def bounded(batch):
+def bounded(batch: Batch) -> "list[tuple[float, float]]":
     """What a batch does and by when it must: (when, by when) of each window, the first tape and its start [s]."""
     ends = dict([(step.key, step.end) for step in batch.steps])
     found = [(ends[last_step(limit, batch.laid)], by) for limit, by in batch.deadlines]
@@ -167,7 +139,7 @@ def bounded(batch):
     return found
 
 
-def tape_begun_by(batch):
+def tape_begun_by(batch: Batch) -> "float | None":
     """Until when the tape of a batch must be begun, mixing its resin first, to be rolled in time [s on the clock].
 
     None where no soft cove waits for it.
@@ -181,7 +153,7 @@ def tape_begun_by(batch):
     return by[SOFT] - (laid.rolled - begun)
 
 
-def latest_start(work, laid, start: float, finish=None):
+def latest_start(work: Laying, laid: Laid, start: float, finish: "float | None" = None) -> "float | None":
     """Until when a batch may still be mixed [s on the clock], or None where nothing stops it for the next twelve hours.
 
     laid: as planned; start: from when on; finish: when the peel ply must be down [s], or None
@@ -211,7 +183,7 @@ def latest_start(work, laid, start: float, finish=None):
     return good
 
 
-def _moments(profile, start, length):
+def _moments(profile: Profile, start: float, length: float) -> "list[float]":
     """Starts to look at: between two of them the temperature that a batch meets only rises or only falls, nearly."""
     found = [start, start + AHEAD]
     for time, _ in profile.points:

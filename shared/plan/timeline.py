@@ -1,8 +1,10 @@
 """Timeline: the day of a plan as a figure."""
 
 from ..drawing.shapes import box, figure, note, path
-from ..equations.laying import FILM, SOFT
-from .batches import moment
+from ..forms.declared import Values
+from .batch_lines import moment
+from .plan_found import FILM, SOFT, Found
+from .steps import Step
 
 WIDE, ROW, LABEL = 320.0, 18.0, 26.0
 ROLES = {
@@ -22,10 +24,10 @@ LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "pee
 HARD = {SOFT: "cove hard", FILM: "wet tape stiff"}
 
 
-def timeline(values, plan):
+def timeline(values: Values, found: Found) -> Values:
     """The day from left to right, a row for each batch and hand, and where each cove stops being soft; of tape alone,
     where its film stiffens."""
-    batches = plan.followed()
+    batches, close = [one.batch for one in found.batches], found.close
     start = min([batch.start for batch in batches])
     end = max([batch.steps[-1].end for batch in batches])
     ends = [dict(batch.deadlines) for batch in batches]
@@ -42,22 +44,22 @@ def timeline(values, plan):
             down += ROW
         shapes.append(_upright(LABEL + (by - start) * scale, down - ROW * len(hands), down - 2))
         down += 3
-    first, last = moment(plan, start, False), moment(plan, end, False)
+    first, last = moment(values, close, start, False), moment(values, close, end, False)
     shapes.append(note("dimension", LABEL, down + 12, first, "start"))
     shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
     shapes.extend(_legend(down + 20, told))
     said = []
     for batch in batches:
-        begun, ended = moment(plan, batch.start), moment(plan, batch.steps[-1].end)
+        begun, ended = moment(values, close, batch.start), moment(values, close, batch.steps[-1].end)
         said.append("batch {} from {} to {}".format(batch.number, begun, ended))
     return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
 
 
-def _upright(x, top, bottom):
+def _upright(x: float, top: float, bottom: float) -> Values:
     return path("limit", ((x, top), (x, bottom)))
 
 
-def _legend(down, limit):
+def _legend(down: float, limit: str) -> "list[Values]":
     found, x = [], 2.0
     for place, (role, label) in enumerate(LEGEND + (("limit", limit),)):
         if place == 3:
@@ -68,9 +70,9 @@ def _legend(down, limit):
     return found
 
 
-def _bars(steps, down, start, scale):
+def _bars(steps: "list[Step]", down: float, start: float, scale: float) -> "list[Values]":
     """Steps of one hand as bars; those of one kind that follow each other are one bar."""
-    found, role, begun, ended = [], None, 0.0, 0.0
+    found, role, begun, ended = [], "", 0.0, 0.0
     for step in sorted(steps, key=lambda step: (step.start, step.end)):
         own = ROLES[step.key]
         if own == role and step.start < ended + 1:

@@ -3,24 +3,32 @@
 A time that is typed counts alone. All are kept as time at 25 degC; over a changing temperature that counts which leaves
 least at the ends of its range (the times in between are longer, tested).
 """
+from collections import namedtuple
+
 from ..catalogue.windows import HUNDRED
 from ..clock.heat_model import OWN_POT, known_pots, timings_of
 from ..clock.heat_table import heat_table
-from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, batch, bounds, share_kept, usable
-from ..clock.usable_lines import OWN_TIMING, meaning
+from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounds, share_kept, usable
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import RULE, by_ranges, film_time, ranges
-from ..equations.temperature_profile import REFERENCE
-from ..things.own_timings import counted_text, read_timings
-from ..words.numbers import DOWN, shown
+from ..equations.temperature_profile import REFERENCE, Profile
+from ..forms.declared import Values
+from ..things.own_timings import read_timings
 
-TYPED, LABEL, BY_RULE, BY_BALANCE = "the time you typed", "the label's film time", "the quick rule", "the heat balance"
+TYPED, SEEN, HEAT, LABEL, OWN, QUICK = "typed", "seen", "heat", "label", "own", "quick"
 KINDS = {POT: "bag", CUP: "cup", SOFT: "bead", FILM: "film"}
 BY_MASS = (POT, CUP)
 SOME = 0.1  # kg; of a bead or a film: how much of it there is does not matter
 
+# limit: of laying; mass: in the bag or the cup [kg]; at: temperature it is told for [K]; span: used of it [s]; end: how
+# long it lasts [s]; share: span / end [-]; by: what counts, TYPED, SEEN of a pot, HEAT (the heat balance), or how the
+# quick rule was reckoned: LABEL, OWN, QUICK; other, longer: by what the longer of two estimates was reckoned, and it
+# [s], both None where there is one only; own: own timings it rests on; found: the `Usable`, None where the time is
+# typed
+Window = namedtuple("Window", ("limit", "mass", "at", "span", "end", "share", "by", "other", "longer", "own", "found"))
 
-def timed(values):
+
+def timed(values: Values) -> Values:
     """The system and what was timed of it beside its own timings, as `heat_model` asks for them."""
     return {"system": values["system"], "timings": read_timings(values["timings"])}
 
@@ -28,7 +36,7 @@ def timed(values):
 class WorkingTimes:
     """The windows of one system at one temperature or over a range of them; `laying.Windows` is what a plan asks."""
 
-    def __init__(self, values, profile):
+    def __init__(self, values: Values, profile: Profile) -> None:
         self.values, self.profile = values, profile
         system, self.doubling = values["system"], values["doubling"]
         self.exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
@@ -48,38 +56,44 @@ class WorkingTimes:
         self.ends += [row["at"] for row in self.seen if row["said"] == "gone" and low < row["at"] < high]
         typed = [values[name] is not None for name in ("soft", "film", "exponent")]
         self.table = table = None if all(typed) else heat_table(system, self.timings)
-        self.heat_soft = None if typed[0] else self._heat(lambda at: table.bead(at, self._filler()))
-        self.heat_film = None if typed[1] else self._heat(table.film)
-        self.certain = 1e30 if typed[2] else self._heat(table.at_least)
-        self.kept = {}
+        # where a time is typed the heat balance is not asked
+        self.heat_soft = self.heat_film = None
+        self.certain = 1e30
+        if table is not None:
+            self.heat_soft = None if typed[0] else self._least([table.bead(at, self._filler()) for at in self.ends])
+            self.heat_film = None if typed[1] else self._least([table.film(at) for at in self.ends])
+            self.certain = 1e30 if typed[2] else self._least([table.at_least(at) for at in self.ends])
+        self.kept: dict[tuple[str, float, float], tuple[float, Usable | None, float]] = {}
 
-    def changed(self, profile):
+    def changed(self, profile: Profile) -> "WorkingTimes":
         """The same system on another day."""
         return WorkingTimes(self.values, profile)
 
-    def _filler(self):
+    def _filler(self) -> float:
         return self.values["filler"] / (1 + self.values["filler"])
 
-    def _heat(self, time):
-        """The least over the ends of the range, as time at 25 degC [s]."""
-        return min([time(at) * self.profile.pace_at(at) for at in self.ends])
+    def _least(self, times: "list[float]") -> float:
+        """The least of times at the ends of the range, as time at 25 degC [s]."""
+        return min([time * self.profile.pace_at(at) for time, at in zip(times, self.ends)])
 
-    def rule_pot(self, mass):
+    def rule_pot(self, mass: float) -> float:
         """By the quick rule, no longer than a film [s at 25 degC]."""
         return min(by_ranges(self.ranges, mass, self.exponent), self.rule_film)
 
-    def heat_pot(self, mass, limit=POT):
+    def heat_pot(self, mass: float, limit: str = POT) -> "float | None":
         """By the heat balance [s at 25 degC], or None where the exponent is typed."""
-        return None if self.values["exponent"] is not None else self._heat(
-            lambda at: self.table.bag(mass, at, KINDS[limit]))
+        table = self.table
+        return None if self.values["exponent"] is not None or table is None else self._least(
+            [table.bag(mass, at, KINDS[limit]) for at in self.ends])
 
-    def pot(self, mass, limit=POT):
+    def pot(self, mass: float, limit: str = POT) -> float:
         """The shorter for a mass in the bag or the cup [kg] -> [s at 25 degC]; what was seen of pots bounds it."""
         rule = self.rule_pot(mass)
-        time = rule if rule <= self.certain else min(rule, self.heat_pot(mass, limit))
+        heat = None if rule <= self.certain else self.heat_pot(mass, limit)
+        time = rule if heat is None else min(rule, heat)
         return self._bounded(limit, mass, time) if self.seen else time
 
-    def _bounded(self, limit, mass, time):
+    def _bounded(self, limit: str, mass: float, time: float) -> float:
         """A window [s at 25 degC] within what was seen of pots that are no easier and no harder, at each end."""
         found = []
         for at in self.ends:
@@ -89,11 +103,11 @@ class WorkingTimes:
             found.append((end if most is None else min(end, most)) * pace)
         return min(found)
 
-    def _batch(self, limit, mass, at, filler=0.0):
+    def _batch(self, limit: str, mass: float, at: float, filler: float = 0.0) -> Values:
         return batch(self.values["system"], KINDS[limit], mass, at, timings=self.timings,
                      filler=self._filler() if limit == SOFT else filler)
 
-    def share(self, limit):
+    def share(self, limit: str) -> float:
         """How much of a window is used [-]."""
         typed = limit == FILM and self.values["film"] is not None
         return self.values["share"] if typed else share_kept(self.values["system"], KINDS[limit], self.values["share"])
@@ -105,37 +119,38 @@ class WorkingTimes:
         # no mass lasts less than one that sheds no heat: most need no more than the rule, and are asked very often
         most = 0.0 if self.seen else min(film, self.certain)
 
-        def pot(mass):
+        def pot(mass: float) -> float:
             rule = scale * mass**power
             return rule if rule <= most and mass <= upper else fully(mass)
 
-        return self._windows(pot, lambda mass: self.pot(mass, CUP), self._window(SOFT), self._window(FILM))
+        return Windows(pot, lambda mass: self.pot(mass, CUP), self._window(SOFT), self._film(), self.values["share"])
 
-    def _window(self, limit):
+    def _window(self, limit: str) -> float:
         rule, heat = (self.rule_soft, self.heat_soft) if limit == SOFT else (self.rule_film, self.heat_film)
         if heat is None:  # typed
             return rule
         return self._bounded(limit, SOME, min(rule, heat)) if self.seen else min(rule, heat)
 
-    def _windows(self, pot, cup, soft, film):
-        share, of_film = self.values["share"], self.share(FILM)
-        return Windows(pot, cup, soft, film if of_film == share else film * of_film / share, share)
+    def _film(self) -> float:
+        """The window of a film as a plan asks it, which takes its usual share of any window."""
+        film, share, of_film = self._window(FILM), self.values["share"], self.share(FILM)
+        return film if of_film == share else film * of_film / share
 
-    def exact_windows(self, fillers) -> Windows:
+    def exact_windows(self, fillers: "dict[float, float]") -> Windows:
         """What is told of the plan that was found. fillers: share of the filler by the mass in the bag"""
-        return self._windows(lambda mass: self.window(POT, mass, fillers.get(mass, 0.0))[0],
-                             lambda mass: self.window(CUP, mass)[0], self._window(SOFT), self._window(FILM))
+        return Windows(lambda mass: self.window(POT, mass, fillers.get(mass, 0.0))[0],
+                       lambda mass: self.window(CUP, mass)[0], self._window(SOFT), self._film(), self.values["share"])
 
-    def window(self, limit, mass, filler=0.0):
+    def window(self, limit: str, mass: float, filler: float = 0.0) -> "tuple[float, Usable | None, float]":
         """(a window [s at 25 degC], the `Usable` that it follows from or None where it is typed, its temperature)"""
         key = (limit, mass, filler)
         if key not in self.kept:
             self.kept[key] = self._found(limit, mass, filler)
         return self.kept[key]
 
-    def _found(self, limit, mass, filler):
+    def _found(self, limit: str, mass: float, filler: float) -> "tuple[float, Usable | None, float]":
         if limit not in BY_MASS and self.values[limit] is not None:
-            return self.values[limit], None, None
+            return self.values[limit], None, self.ends[0]
         rule = (self.exponent, self.doubling)
         balance, found = limit not in BY_MASS or self.values["exponent"] is None, []
         for place, at in enumerate(self.ends):
@@ -144,28 +159,25 @@ class WorkingTimes:
         time, _, one, at = min(found)
         return time, one, at
 
-    def told(self, limit, mass, temperature, filler=0.0):
-        """(how long it is used at a temperature [s], what that is and by what it was reckoned, in words)"""
+    def told(self, limit: str, mass: float, temperature: float, filler: float = 0.0) -> Window:
+        """How long it is used at a temperature [K], and by what that was reckoned. filler: share of the mass [-]"""
         time, one, at = self.window(limit, mass if limit in BY_MASS else SOME, filler)
-        end = time / self.profile.pace_at(temperature)
-        span, units = self.share(limit) * end, self.values["units"]
+        pace = self.profile.pace_at(temperature)
+        end, share, own = time / pace, self.share(limit), len(self.own)
         if one is None:
-            return span, "{}% of {} min, by {}".format(shown(self.share(limit) * 100), shown(end / 60, 0, DOWN), TYPED)
-        text = meaning(one, units, end)
+            return Window(limit, mass, temperature, share * end, end, share, TYPED, None, None, own, None)
+        rule, other, longer = self._by_rule(limit), None, None
         if one.by in (BY_GONE, BY_GOOD):
-            return span, text
-        rule, heat = self._by_rule(limit), BY_BALANCE + (" " + counted_text(len(self.own)) if self.own else "")
-        if one.model is None or one.quick is None:
-            return span, text + "; by " + (rule if one.model is None else heat)
-        by, other, name = (heat, one.quick, rule) if one.by == BY_HEAT else (rule, one.model, heat)
-        other = other * self.profile.pace_at(at) / self.profile.pace_at(temperature)
-        return span, "{}; by {}; {} says {} min: the shorter counts".format(text, by, name, shown(other / 60, 0, DOWN))
+            by = SEEN
+        elif one.model is None or one.quick is None:
+            by = rule if one.model is None else HEAT
+        else:
+            by, other, longer = (HEAT, rule, one.quick) if one.by == BY_HEAT else (rule, HEAT, one.model)
+            longer = longer * self.profile.pace_at(at) / pace
+        return Window(limit, mass, temperature, share * end, end, share, by, other, longer, own, one)
 
-    def _by_rule(self, limit):
+    def _by_rule(self, limit: str) -> str:
+        """How the quick rule was reckoned: from the label's film time, from an own timing, or from the label's pot."""
         if limit == FILM and self.values["system"]["film_time"] is not None:
             return LABEL
-        return BY_RULE + (" from " + OWN_TIMING if self.own and self.rule_start == OWN_POT else "")
-
-
-NAMES = ((POT, "Putty in the bag"), (CUP, "Wet-out resin in the cup"), (SOFT, "The cove stays soft"),
-         (FILM, "Wet tape stays wet"))
+        return OWN if self.own and self.rule_start == OWN_POT else QUICK
