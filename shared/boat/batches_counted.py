@@ -5,9 +5,10 @@ What has no plan is counted by the largest mix alone.
 """
 from ..catalogue.plans import WARMTH
 from ..forms import links
-from ..forms.declared import Values, missing
+from ..forms.declared import missing
 from ..forms.inputs import checked, read
 from ..forms.memo import once
+from ..forms.types import Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan, together
 from ..words.numbers import shown

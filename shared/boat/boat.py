@@ -2,11 +2,11 @@
 from collections import namedtuple
 
 from ..catalogue.demo_boat import JOINTS
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
 from ..forms.memo import memo_of, once
 from ..forms.remembered import remembered
+from ..forms.types import Values
 from ..mix import ratio
 from ..plan import plan
 from ..seam import impossible_joints, joint, seam
@@ -157,7 +157,7 @@ def reckon(values: Values) -> BoatResult:
     batch = mixed(values, sums, planned, batches_counted.largest(values))
     tapes, plies = cuts_of(values, work)
     parts = ratio.basis(values["system"]).weight_parts
-    shares = ratio.shares(parts) if parts else []
+    shares = list(ratio.shares(parts)) if parts else []
     masses = [share * batch.all for share in shares]
     chosen = [one for one in work if one.row["pour"] == NOW]
     radii = {}  # type: dict

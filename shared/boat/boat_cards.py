@@ -1,6 +1,6 @@
 """Boat cards: what each joint takes, to hang on the wall: its putty, its resin, its spreader, its pieces by number."""
-from ..forms.declared import Found, Values
 from ..forms.memo import memo_of
+from ..forms.types import Found, Values
 from ..seam import seam
 from ..words.lengths import mm
 from ..words.lengths import radii as radii_text

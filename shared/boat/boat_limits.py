@@ -5,8 +5,8 @@ is within its own. An answer within them is worked out on a slow phone in a seco
 """
 from ..catalogue.plans import MOST_ANGLES, MOST_CUT, MOST_FACES, MOST_ROLLS, WIDEST_PACKS
 from ..equations import tape
-from ..forms.declared import Values
 from ..forms.errors import InputError
+from ..forms.types import Values
 from ..seam import seam
 from ..words.lengths import metres
 

@@ -1,8 +1,8 @@
 """Boat lines: what is said of all joints, from what was reckoned of them. found: a `boat.BoatResult`"""
 from ..catalogue.fillers import DOSE_SPREAD
 from ..catalogue.losses import BY_KEY
-from ..forms.declared import Found, Values
 from ..forms.memo import memo_of
+from ..forms.types import Found, Values
 from ..mix.label_words import NO_DENSITIES, part_names
 from ..plan.limit_lines import why_text
 from ..seam import coves, joint_leads

@@ -6,8 +6,8 @@ outside is another plan: the hull is turned in between, when the inside has cure
 """
 from ..catalogue.plans import MOST_PIECES
 from ..equations import changing_angle, laminate
-from ..forms.declared import Values
 from ..forms.memo import once
+from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import seam
 from ..seam.joint_lines import CALLED

@@ -2,8 +2,8 @@
 from math import pi
 
 from ..equations import changing_angle
-from ..forms.declared import Values
 from ..forms.memo import once
+from ..forms.types import Values
 from ..seam import seam
 from ..words.numbers import small
 

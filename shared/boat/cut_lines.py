@@ -1,5 +1,5 @@
 """Cut lines: the cut lists in words, which piece comes off which roll, and what is left of each remnant."""
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..words.lengths import metres
 from ..words.lines import MORE, Line, line, words
 from ..words.numbers import DOWN, UP, small

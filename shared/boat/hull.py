@@ -2,8 +2,8 @@
 from collections import namedtuple
 
 from ..equations import cutting, tape
-from ..forms.declared import Values
 from ..forms.memo import memo_of, once
+from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import coves, seam
 from . import shopping

@@ -1,6 +1,6 @@
 """Shopping: from what a boat takes to what is bought, each line with how it was reckoned."""
 from ..catalogue.losses import BY_KEY
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..plan import batch_counts
 from ..words.numbers import ceiling
 
@@ -36,8 +36,6 @@ def packs(need: float, sizes: tuple) -> tuple:
             cost = (int(held * 1e6 + 0.5), first + second + third)
             if not best or cost < best[0]:
                 best = (cost, (first, second, third), held)
-    if best is None:
-        raise ValueError("no packs hold that much")
     counts = [0] * len(sizes)
     for place, count in zip(order, best[1][3 - len(sizes):]):
         counts[place] = count

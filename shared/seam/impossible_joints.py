@@ -4,8 +4,8 @@ from math import cos, pi, tan
 from ..catalogue.joints import FLATTEST, MOST_TAPES, NARROWEST
 from ..equations import bulkhead, changing_angle, cove, outer_edge, tape
 from ..equations.fillet import tangent_length
-from ..forms.declared import Values
 from ..forms.errors import InputError
+from ..forms.types import Values
 from ..words import lengths
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.units import METRIC, US, told

@@ -6,11 +6,11 @@ from ..catalogue.glass import EQUAL_MASSES, FIBRE_DENSITY, FOR_BUYING, SKILLED
 from ..catalogue.joints import THIN_COVER
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, laminate, outer_edge
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered
+from ..forms.types import Values
 from ..words.numbers import bare, ceiling
 from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
 

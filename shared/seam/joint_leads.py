@@ -1,5 +1,5 @@
 """Joint leads: where a seam goes next, as typed text: to Pour, into the boat, to a template for its spreader."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.numbers import UP, bare, shown
 from ..words.units import from_si
 from . import seam

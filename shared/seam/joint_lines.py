@@ -1,7 +1,7 @@
 """Joint lines: what the joint move says of a seam, from what was reckoned of it. found: a `joint.JointResult`"""
 from ..catalogue.joints import FLAT_FROM
 from ..catalogue.losses import BY_KEY
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.lengths import metres, mm, ranged
 from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
 from ..words.numbers import DOWN, UP, bare

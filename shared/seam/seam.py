@@ -6,7 +6,7 @@ from ..catalogue.glass import FIBRE_DENSITY, FOR_BUYING
 from ..catalogue.joints import FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, changing_angle, cove, fillet, laminate, outer_edge, tape
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..words.units import to_si
 
 INSIDE, OUTSIDE, BOTH, BULKHEAD, BUTT, STRIP = "inside", "outside", "both", "bulkhead", "butt", "strip"

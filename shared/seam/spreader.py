@@ -5,10 +5,10 @@ The figures are in millimetres: printed with one unit to a millimetre they are t
 from collections import namedtuple
 from math import acos, cos, pi, sin
 
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Parts
 from ..forms.memo import once
+from ..forms.types import Values
 from ..words.numbers import ceiling
 from . import spreader_lines
 

@@ -1,6 +1,6 @@
 """Spreader lines: what is said of the templates, and the sheet they are printed on."""
 from ..drawing.shapes import area, figure, note, path
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.lengths import mm
 from ..words.lines import ANSWER, SAY, WARN, Line, line, words
 from ..words.units import in_system
