@@ -22,7 +22,7 @@ KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
 
 
 def _mm(name: str) -> float:
-    return float(bare(SIZES[name] * 1000, 3))
+    return float(bare((SIZES[name] or 0.0) * 1000, 3))
 
 
 SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
