@@ -205,8 +205,15 @@ const errorAt = (form, name) => {
 const markWrong = (form, name, wrong) => {
   const field = form.elements.namedItem(name);
   if (!(field instanceof Element)) return; // several radio buttons
-  if (wrong) field.setAttribute("aria-invalid", "true");
-  else field.removeAttribute("aria-invalid");
+  const told = (field.getAttribute("aria-describedby") ?? "").split(" ").filter((one) => one && one !== `error-${name}`);
+  if (wrong) {
+    field.setAttribute("aria-invalid", "true");
+    told.push(`error-${name}`);
+  } else {
+    field.removeAttribute("aria-invalid");
+  }
+  if (told.length) field.setAttribute("aria-describedby", told.join(" "));
+  else field.removeAttribute("aria-describedby");
 };
 
 export const showErrors = (form, errors) => {
