@@ -19,6 +19,7 @@ test: .venv/test lint
 lint: .venv/test
 	$(HERE)/ruff check .
 	mkdir -p .venv/types/covemix && ln -sfn ../../../shared ../../../server ../../../webui .venv/types/covemix/
+	$(HERE)/mypy
 	.ci/js
 
 # the one test that reads the page which this writes is left out

@@ -166,7 +166,7 @@ def reckon(values: Values) -> BoatResult:
             radii[radius] = True
     return BoatResult(
         work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
-        _packs(masses, shares, values["packs"]) if masses else None, tapes, plies,
+        _packs(masses, list(shares), values["packs"]) if masses else None, tapes, plies,
         sums.putty * values["putty_density"] + sums.glass + sums.wet_out + sums.prime + sums.weave,
         sum([int(one.row["copies"]) for one in work]), chosen,
         _next(values, totals(chosen) if chosen else sums, bool(chosen)),

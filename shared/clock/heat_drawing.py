@@ -17,7 +17,8 @@ def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: st
     """kind: of CONTAINERS; run, tray: integrate.Run, tray None where there is none; usable: [s], as told."""
     end = min(run.points[-1][0], max(2.5 * usable, 1.6 * run.peak_time))
     points, tray_points = _within(run.points, end), _within(tray.points, end) if tray else ()
-    low = min([temp for _, temp in points])
+    # a warm mix cools in a tray below its pot
+    low = min([temp for _, temp in points] + [temp for _, temp in tray_points])
     floor = to_step(low - 273.15 - 2, 10.0, DOWN) + 273.15
     hottest = max([temp for _, temp in points] + [temp for _, temp in tray_points] + [floor + 30])
     top = min(MOST, hottest + 5)
