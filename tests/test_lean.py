@@ -61,7 +61,8 @@ def test_what_others_know_keeps_its_name(path):
             own = {"arg": "arg", "FunctionDef": "name", "alias": "name", "Attribute": "attr", "keyword": "arg"}
             field = own.get(type(before).__name__)
             assert not field or getattr(before, field) == getattr(after, field)
-    for before, after in zip(*(outermost(tree) for tree in (undocumented(source), ast.parse(lean(source)))), strict=True):
+    whole, short = outermost(undocumented(source)), outermost(ast.parse(lean(source)))
+    for before, after in zip(whole, short, strict=True):
         names = [{one.id for one in ast.walk(tree) if isinstance(one, ast.Name)} for tree in (before, after)]
         stored = {one.id for one in ast.walk(before) if isinstance(one, ast.Name) and isinstance(one.ctx, ast.Store)}
         assert names[0] - stored <= names[1], "what is not its own keeps its name"
