@@ -445,3 +445,22 @@ def test_every_import_can_be_undone_also_after_a_second_one_and_a_reload(kit):
     expect(kit.locator(".entry")).to_have_count(2)
     assert sorted(names(kit)) == ["Mine", "Since"]
     expect(undo).to_be_hidden()
+
+
+def test_two_tabs_that_change_one_thing_lose_nothing_of_either(kit, standing):
+    add(kit)
+    tabs = [kit, kit.context.new_page()]
+    tabs[1].goto(standing.url + "/kit/")
+    for page in tabs:
+        shelf(page, "Resin system").get_by_role("button", name="Change").click()
+        page.get_by_text("More from the label").first.wait_for()
+    for page, field, text in ((tabs[0], "lot", "A 12"), (tabs[1], "tolerance", "3 %")):
+        page.locator(f"[name='system.{field}']").fill(text)
+        page.get_by_role("button", name="Keep it").click()
+        expect(shelf(page, "Resin system").locator(".entry-line")).to_be_visible()
+    for page in tabs:
+        page.reload()
+        shelf(page, "Resin system").get_by_role("button", name="Change").click()
+        expect(page.locator("[name='system.lot']")).to_have_value("A 12")
+        expect(page.locator("[name='system.tolerance']")).to_have_value("3 %")
+        page.get_by_role("button", name="Leave it").click()

@@ -33,12 +33,25 @@ whenUnits(() => counted());
 
 const byAge = (a, b) => a.id - b.id;
 
+// Field by field: what differs from what the form opened with, else what is kept by now.
+const merged = (opened, mine, now) => Object.fromEntries(
+  [...new Set([...Object.keys(mine), ...Object.keys(now)])]
+    .map((name) => [name, mine[name] === opened[name] ? now[name] : mine[name]])
+    .filter(([, text]) => text !== undefined));
+
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
 
-  const keep = (_, thing) => {
+  // Another tab may have kept the same thing since it was opened here: what was changed here goes before, the rest is as it
+  // stands by now. One that is gone meanwhile is kept as a new one.
+  const keep = async (_, thing) => {
     const record = form.elements.namedItem("kind").value;
-    return keepThing({ ...(thing ?? {}), record, typed: typedIn(form, record), made: thing?.made ?? Date.now() });
+    const typed = typedIn(form, record);
+    if (thing) {
+      const now = (await kept("kit")).find(({ id }) => id === thing.id);
+      return keepThing({ ...thing, record, typed: now ? merged(thing.typed, typed, now.typed) : typed });
+    }
+    return keepThing({ record, typed, made: Date.now() });
   };
   const openForm = editing(screen, main, keep);
 
