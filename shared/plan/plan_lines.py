@@ -25,7 +25,7 @@ MEMORY = {"rule": "quick rule", "windows": "windows", "rates": "rates"}
 FINER = "A finer scale, pumps or syringes"
 HELPS = {"helper": "With a helper",
          "cooler": "Start earlier or move to the shade, " + braces("K", COOLER) + " cooler",
-         "earlier": "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier",
+         "earlier": "Start " + spoken(bare(EARLIER / 3600, 1)) + " hours earlier",
          "slower": "A hardener " + ("half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow")}
 BAGS = "Two small {} for each mix, or spread in a tray first"
 WINDOWS = {POT: "{} in the bag", CUP: "{} in the cup", SOFT: "The cove stays soft", FILM: "Wet tape stays wet"}

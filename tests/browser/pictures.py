@@ -78,6 +78,8 @@ def screens():
     yield "thickened", "?amount=240&thicken=yes", lambda page: None
     yield "stick", "?amount=240&way=stick", lambda page: None
     yield "wrong", "?amount=2,3,4", lambda page: None
+    for screen, path in (("pour", ""), ("joint", "joint/"), ("clock", "clock/?units=us&air=72")):
+        yield f"us-{screen}", path, lambda page: None
 
 
 def save(shot: bytes, path: Path):
@@ -103,6 +105,8 @@ def main(folder: Path, only=()):
                     page.goto("about:blank")
                     page.goto(server.url + "/manifest.webmanifest")
                     page.evaluate("localStorage.clear()")
+                    if name.startswith("us-"):
+                        page.evaluate("localStorage['covemix.set.units'] = 'us'")
                     page.goto(f"{server.url}/{path}")
                     ready(page)
                     act(page)
