@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 def test_a_line_is_data_with_every_name_in_it():
     made = [lines.line("a", "A", 1.5, "kg", "1.5 kg", rough="by eye"), lines.words("b", "B", "words", rank=lines.ASK)]
     data = lines.as_data(made)
-    assert [sorted(row) for row in data] == [sorted(lines.NAMES)] * 2
+    assert [sorted(row) for row in data] == [sorted(lines.Line._fields)] * 2
     assert [row["name"] for row in json.loads(json.dumps(data))] == ["a", "b"]
     assert (data[1]["value"], data[1]["unit"]) == (None, "")
 
