@@ -13,6 +13,7 @@ from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
+from .thread_memo import thread_memo
 
 MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
@@ -138,7 +139,7 @@ def link_inputs(name: str) -> list:
 
 def answered(name: str, tree: dict) -> Reply:
     """A move's answer, with 422 where fields can be put right."""
-    answer = moves.answer(name, tree)
+    answer = moves.answer(name, tree, thread_memo())
     if answer["errors"]:
         return refusals(answer["errors"])
     return Reply(answer)

@@ -17,6 +17,7 @@ from .forms import Form, in_both
 from .headers import ASK_FIRST, POLICY
 from .lean import lean_page
 from .sending import sent
+from .thread_memo import thread_memo
 
 # screen, path below the app's root, heading
 PAGES = (
@@ -97,7 +98,7 @@ class Pages:
         made = handover.made_by(pairs)
         pairs, refused = self._opened(screen, pairs, whole)
         tree = links.tree(pairs)
-        answer = moves.screen(screen, tree)
+        answer = moves.screen(screen, tree, memo=thread_memo())
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
         units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
         inputs = [in_both(item, units) for item in moves.screen_inputs(screen)]

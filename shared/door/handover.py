@@ -205,8 +205,8 @@ def handed(screen, pairs, build=""):
     """Everything that leaves: {"link": pairs, "card", "text", "short"}. build: id of the one that is asked"""
     declared = moves.screen_inputs(screen)
     tree = links.tree(pairs)
-    values, _ = inputs.read(declared, tree)
-    answer = moves.screen(screen, tree)
+    values, errors = inputs.read(declared, tree)
+    answer = moves.screen(screen, tree, (values, errors))
     pairs = going(declared, in_words_of_tools(declared, links.pairs(declared, tree)))
     made = card.card(screen, declared, pairs, values, answer)
     pour = moves.screen_inputs("pour") if made["sheets"] else []
