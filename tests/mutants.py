@@ -15,14 +15,21 @@ from pathlib import Path
 
 HERE = Path(__file__).resolve().parents[1]
 MANY = int(os.environ.get("MANY", "8"))
-# module -> its tests, and what is left out of them because it loads for seconds
+# module by its room -> its tests, and what is left out of them because it loads for seconds
 TESTS = {
-    "weighing": "tests/test_measure.py", "pumping": "tests/test_measure.py tests/test_measure_ways.py",
-    "cups": "tests/test_cups.py", "ratio": "tests/test_ratio.py", "laminate": "tests/test_laminate.py",
-    "fillet": "tests/test_fillet.py", "dewpoint": "tests/test_dew.py --deselect tests/test_dew.py::METPY",
-    "dew": "tests/test_dew.py --deselect tests/test_dew.py::METPY", "ventilation": "tests/test_air.py",
-    "air": "tests/test_air.py", "cutting": "tests/test_cutting.py", "quick_rule": "tests/test_plan.py",
-    "taken": "tests/test_measure_ways.py tests/test_pouring.py",
+    "equations/weighing": "tests/test_measure.py",
+    "equations/pumping": "tests/test_measure.py tests/test_measure_ways.py",
+    "equations/cups": "tests/test_cups.py",
+    "mix/ratio": "tests/test_ratio.py",
+    "equations/laminate": "tests/test_laminate.py",
+    "equations/fillet": "tests/test_fillet.py",
+    "equations/dewpoint": "tests/test_dew.py --deselect tests/test_dew.py::METPY",
+    "clock/dew": "tests/test_dew.py --deselect tests/test_dew.py::METPY",
+    "equations/ventilation": "tests/test_air.py",
+    "safety/air": "tests/test_air.py",
+    "equations/cutting": "tests/test_cutting.py",
+    "equations/quick_rule": "tests/test_plan.py",
+    "pour/measured_out": "tests/test_measure_ways.py tests/test_pouring.py",
 }
 # changes that fail on the first float whatever is tested: they would only flatter the score
 CRUDE = ("Bit", "Shift", "FloorDiv", "Mod", "Pow_", "_Pow")
@@ -47,7 +54,7 @@ def asked(folder: Path, module: str):
     (folder / "cosmic-ray.toml").write_text(
         f'[cosmic-ray]\nmodule-path = "{source}"\ntimeout = 120.0\nexcluded-modules = []\ntest-command = "{command}"\n'
         '[cosmic-ray.distributor]\nname = "local"\n', encoding="utf-8")
-    session, tool = folder / f"{module}.sqlite", [sys.executable, "-m", "cosmic_ray.cli"]
+    session, tool = folder / f"{Path(module).name}.sqlite", [sys.executable, "-m", "cosmic_ray.cli"]
     env = {**os.environ, "PYTHONPATH": str(folder), "PYTEST_DISABLE_PLUGIN_AUTOLOAD": "1"}
 
     def run(*words):
