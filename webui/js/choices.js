@@ -1,4 +1,5 @@
-import { says } from "./units.js";
+import { figureFields } from "./form.js";
+import { says, typedOf } from "./units.js";
 
 // What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
 const KEY = "covemix.choice";
@@ -29,16 +30,15 @@ const write = (all) => {
 
 const picksOf = (form) => (form.closest("[data-editing]") ? []
   : [...form.querySelectorAll("[data-pick]")].filter((pick) => !pick.closest("[data-group]")));
-const fieldsOf = (form, pick) => [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
 const key = (pick, field) => field.name.slice(pick.name.length + 1);
 const named = (name, field) => (field ? `${name}.${field}` : name);
 
 const standing = (form, pick) => {
-  const own = fieldsOf(form, pick).filter(({ value }) => value).map((field) => [key(pick, field), says(field)]);
+  const own = figureFields(form, pick.name).filter(({ value }) => value).map((field) => [key(pick, field), says(field)]);
   const id = pick.value.match(/^kit:(\d+)$/)?.[1];
   if (!id) return { own, typed: pick.value ? [["", pick.value], ...own] : own };
   const over = new Set(own.map(([field]) => field));
-  const kept = Object.entries(JSON.parse(pick.selectedOptions[0].dataset.typed)).filter(([field]) => !over.has(field));
+  const kept = Object.entries(typedOf(pick)).filter(([field]) => !over.has(field));
   return { id: Number(id), own, typed: [...kept, ...own] };
 };
 
@@ -86,7 +86,7 @@ export const withChoices = (screen, kept) => {
 };
 
 const stands = (form, pick) => (pick.value === "" || [...pick.options].find((one) => one.defaultSelected)?.value === pick.value)
-  && !fieldsOf(form, pick).some(({ value }) => value);
+  && !figureFields(form, pick.name).some(({ value }) => value);
 
 // The chosen thing of the kit by its id, or where nothing was chosen yet the first of the builder's own; whether the
 // form is another one now.
@@ -100,7 +100,7 @@ export const takeOwn = (form) => {
     if (!entry || pick.value === entry.value) continue;
     pick.value = entry.value;
     const own = new Map(held?.own ?? []);
-    for (const field of fieldsOf(form, pick)) field.value = own.get(key(pick, field)) ?? "";
+    for (const field of figureFields(form, pick.name)) field.value = own.get(key(pick, field)) ?? "";
     changed = true;
   }
   if (changed) hold(form);

@@ -1,6 +1,6 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "./settings.js";
-import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn } from "./units.js";
+import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
 
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -10,8 +10,6 @@ const given = (field) => field.value !== "" && (field.type !== "radio" || field.
 const fromKit = (form, pick) => Object.entries(typedOf(pick))
   .map(([key, text]) => [`${pick.name}.${key}`, text])
   .filter(([name]) => form.elements.namedItem(name)?.value === "");
-
-export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
 
 const isKit = (field) => field.value.startsWith("kit:");
 
@@ -27,7 +25,8 @@ export const held = (form) => {
   return pairs(form).filter(([name]) => !standing.has(name)).concat(emptied, toolsHeld(form));
 };
 
-const figureFields = (form, pick) => [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)];
+// The fields of a thing's figures. name: of its pick
+export const figureFields = (form, name) => [...form.querySelectorAll(`[data-record="${name}"] [name]`)];
 
 // Another thing was chosen: the figures that were typed for the one before are not its own. Where a thing is made, what does
 // not make it another one stays. Returns whether anything went.
@@ -35,7 +34,7 @@ export const putAway = (form, pick) => {
   if (!pick.value) return false;
   const own = JSON.parse(pick.dataset.own);
   const made = Boolean(form.closest("[data-editing]"));
-  const fields = figureFields(form, pick).filter((field) => field.value && (!made || own.includes(field.name.slice(pick.name.length + 1))));
+  const fields = figureFields(form, pick.name).filter((field) => field.value && (!made || own.includes(field.name.slice(pick.name.length + 1))));
   for (const field of fields) field.value = "";
   return fields.some((field) => !saidHere(field));
 };
@@ -86,7 +85,7 @@ const picked = (pick, text, texts) => {
 // unit: a link and a lead say it, where a form leaves it out.
 const takeFromKit = (form, pick) => {
   if (pick.value) return;
-  const fields = figureFields(form, pick);
+  const fields = figureFields(form, pick.name);
   const entry = [...pick.options].find((one) => one.value.startsWith("kit:") && sameFigures(one, pick.name, fields));
   if (!entry) return;
   pick.value = entry.value;
@@ -112,13 +111,13 @@ export const comesApart = (form, field) => {
   if (!pick.value || !field.value || !JSON.parse(pick.dataset.own).includes(name)) return false;
   if ([field.value, says(field)].includes(typedOf(pick)[name])) return false;
   pick.value = "";
-  for (const origin of figureFields(form, pick).filter(saidHere)) origin.value = "";
+  for (const origin of figureFields(form, pick.name).filter(saidHere)) origin.value = "";
   return true;
 };
 
 // What was typed, or came by a link, can be kept with one tap, and is called by its name.
 const showKeep = (form, pick) => {
-  const fields = figureFields(form, pick);
+  const fields = figureFields(form, pick.name);
   const figures = fields.filter((field) => field.value && !saidHere(field));
   const origin = fields.find(saidHere);
   if (origin && !figures.length && !pick.value) origin.value = "";

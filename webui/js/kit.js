@@ -1,6 +1,7 @@
 // The builder's own things beside the built-in rows of every pick: "kit:<id>", with the figures they stand for.
 import { goneOne, keptOne } from "./choices.js";
 import { ask } from "./engine.js";
+import { figureFields } from "./form.js";
 import { notice, unanswered } from "./notice.js";
 import { all, change, put, remove } from "./store.js";
 import { keptText, says } from "./units.js";
@@ -52,7 +53,7 @@ export const keepThing = async (thing) => {
 // Figures that were typed on a screen, or came by a link, each with its unit, into the kit as one thing, and chosen there.
 export const keepTyped = async (form, pick, changed, refuse) => {
   const record = pick.dataset.pick;
-  const fields = [...form.querySelectorAll(`[data-record="${pick.name}"] [name]`)].filter(({ value }) => value);
+  const fields = figureFields(form, pick.name).filter(({ value }) => value);
   const typed = Object.fromEntries(fields.map((field) => [field.name.slice(pick.name.length + 1), says(field)]));
   const answer = await ask({ move: "kit", typed: { kind: record, [record]: typed } }).catch(unanswered);
   if (!answer) return;

@@ -44,13 +44,16 @@ export const isLearned = (field) => Boolean(field?.dataset && "learned" in field
 // The unit behind the number of a text, the last of several.
 const behind = (text) => text.split(/[:;]|\sto\s/).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";
 
+// The figures that the row or the thing of the kit stands for that is chosen, each with its unit.
+export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
+
 // The unit in which a tool shows its figures, as the chosen one says it; "" where none is asked.
 const shownBy = (form, name) => {
   const pick = form.elements.namedItem(name);
   if (!pick || pick.closest("[data-field]").hidden) return "";
   const { shows } = pick.dataset;
   const field = form.elements.namedItem(`${name}.${shows}`);
-  const text = field.value || (JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}")[shows] ?? "");
+  const text = field.value || (typedOf(pick)[shows] ?? "");
   return text && (behind(text) || typedIn(field));
 };
 

@@ -10,13 +10,13 @@ import { notice } from "../notice.js";
 import { choose, chosen, units, whenUnits } from "../settings.js";
 import { canSay, prime, whenVoices } from "../speech.js";
 import { kept, put, putBack, remove, unread, whenChanged } from "../store.js";
-import { typedOf } from "../form.js";
+import { figureFields } from "../form.js";
 import { offerRowUndo } from "../undo.js";
-import { says } from "../units.js";
+import { says, typedOf } from "../units.js";
 
 // A bare number is kept with its unit: the phone may count in others by then.
 const typedIn = (form, record) => {
-  const own = [...form.querySelectorAll(`[data-record="${record}"] [name]`)]
+  const own = figureFields(form, record)
     .filter((field) => field.value && (field.type !== "radio" || field.checked))
     .map((field) => [field.name.slice(record.length + 1), says(field)]);
   const base = typedOf(form.elements.namedItem(record));
@@ -47,11 +47,8 @@ export const mount = (screen, main) => {
   const keep = async (_, thing) => {
     const record = form.elements.namedItem("kind").value;
     const typed = typedIn(form, record);
-    if (thing) {
-      const now = (await kept("kit")).find(({ id }) => id === thing.id);
-      return keepThing({ ...thing, record, typed: now ? merged(thing.typed, typed, now.typed) : typed });
-    }
-    return keepThing({ record, typed, made: Date.now() });
+    const now = thing && (await kept("kit")).find(({ id }) => id === thing.id);
+    return keepThing({ made: Date.now(), ...thing, record, typed: now ? merged(thing.typed, typed, now.typed) : typed });
   };
   const openForm = editing(screen, main, keep);
 

@@ -1,6 +1,6 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
 import { ask } from "../engine.js";
-import { fill, pairs, typedOf } from "../form.js";
+import { fill, pairs } from "../form.js";
 import { learn, offerKit } from "../kit.js";
 import { dropBatch, laidBy, logBatch } from "../log.js";
 import { recall } from "../memory.js";
@@ -9,6 +9,7 @@ import { units } from "../settings.js";
 import { printCards } from "../share.js";
 import { whenChanged } from "../store.js";
 import { offerUndo } from "../undo.js";
+import { typedOf } from "../units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock
