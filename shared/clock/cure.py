@@ -6,9 +6,9 @@ from ..equations.kinetics import rate_factor
 from ..equations.maturity import LONGEST, between_points, equivalent_age, reached, through_days
 from ..equations.rounding import DOWN, UP, shown, to_step
 from ..forms.clock_times import HOURS, Clock
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick
+from ..forms.types import Values
 from ..things.label_cure import ROWS, ages
 from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest

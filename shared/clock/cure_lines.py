@@ -1,7 +1,7 @@
 """Cure lines: what is said of when a seam may be coated, peeled, sanded, turned and loaded."""
 from ..catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, STAGES
 from ..forms.clock_times import clock_text
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..things.lowest_temperature import lowest_mark
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, bare, shown, small, to_step

@@ -4,9 +4,9 @@ from collections import namedtuple
 from ..catalogue.damp import DAMP, MARGIN, METER_OFF, SKY
 from ..equations.dewpoint import dew_point, margin
 from ..equations.rounding import UP, to_step
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
+from ..forms.types import Values
 from .dew_lines import say
 
 FOLD = "Dew and the night"

@@ -1,6 +1,6 @@
 """Dew lines: what is said of the margin above the dew point, and of blush."""
 from ..catalogue.damp import DAMP
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, shown, to_step
 from ..words.units import METRIC, told

@@ -10,8 +10,8 @@ from collections import namedtuple
 
 from ..catalogue.pots import AWAY
 from ..catalogue.pots import CLOCKS_APART as APART
-from ..forms.declared import Values
 from ..forms.inputs import Choice, Number
+from ..forms.types import Values
 
 FUTURE = 4102444800.0  # s; the year 2100
 YES = (("no", "no"), ("yes", "yes"))

@@ -1,5 +1,5 @@
 """Elapsed lines: what the page keeps of what has passed, and hands in again with the next question."""
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..words.lines import MORE, Line, words
 from ..words.numbers import shown
 

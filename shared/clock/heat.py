@@ -1,9 +1,9 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from ..catalogue.containers import AIR, CONTAINERS
 from ..catalogue.pots import SIZES
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..forms.types import Values
 from ..things.own_timings import MOST
 from ..things.records import SYSTEM
 from ..words.numbers import bare

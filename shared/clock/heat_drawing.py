@@ -2,7 +2,7 @@
 from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..words.numbers import DOWN, UP, shown, small, to_step
 from ..words.units import from_si, to_si, told, unit_for
 

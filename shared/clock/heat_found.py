@@ -7,8 +7,8 @@ from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
 from ..equations.calibrate_heat import TOO_HOT, USABLE, usable_time
 from ..equations.integrate import Run, pot_run
 from ..equations.rounding import DOWN, to_step
-from ..forms.declared import Values
 from ..forms.memo import once
+from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, pot_of, timings_of, tray_layer

@@ -3,7 +3,8 @@ from ..catalogue.containers import HOT, HOT_POT, MATTER
 from ..catalogue.cure_times import ENERGY
 from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
 from ..forms import links
-from ..forms.declared import Found, Input, Values
+from ..forms.declared import Input
+from ..forms.types import Found, Values
 from ..mix.label_words import by_link
 from ..things.lowest_temperature import lowest_mark
 from ..things.own_timings import timings_text

@@ -9,8 +9,8 @@ from ..equations.integrate import Pot
 from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
-from ..forms.declared import Values
 from ..forms.memo import memo_of
+from ..forms.types import Values
 from ..mix import ratio
 from .pot_heat import MATTER_VALUES, filled_density, mix_heat, pot, thickness
 

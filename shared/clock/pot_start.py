@@ -1,6 +1,6 @@
 """Pot start: what a clock is started with, from an answer about heat. `pot.*` is what the move pot reads; `timing.*` is
 what an own timing of this batch would be typed as."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.numbers import DOWN, shown
 from ..words.units import told
 

@@ -1,8 +1,8 @@
 """Timer: what is left of a step that is done for a time, told from what was seen of it and the clocks now."""
 from collections import namedtuple
 
-from ..forms.declared import Values
 from ..forms.inputs import Choice, Number
+from ..forms.types import Values
 from . import elapsed
 from .elapsed import INPUTS as CLOCKS
 from .timer_lines import say

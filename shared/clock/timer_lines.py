@@ -1,5 +1,5 @@
 """Timer lines: what is said of a step that is done for a time."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.numbers import UP
 from . import elapsed_lines

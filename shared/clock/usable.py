@@ -10,7 +10,7 @@ from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
-from ..forms.declared import Values
+from ..forms.types import Values
 from .heat_model import calibration_of, container_mix, mixed_resin, pot_of, quick_time, timings_of
 from .pot_heat import thickness
 

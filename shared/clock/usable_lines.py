@@ -1,7 +1,7 @@
 """Usable lines: how long a batch can be used, and what that rests on, in words."""
 from ..catalogue.pots import MOST_PEAK
 from ..catalogue.windows import HUNDRED, WINDOWS
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..things.own_timings import counted_text
 from ..words.lines import ASK, Line, words
 from ..words.numbers import DOWN, UP, bare, capital, shown, to_step

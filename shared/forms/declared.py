@@ -14,7 +14,6 @@ from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
 from ..words.units import from_si, in_system, sign, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of
-from .types import Found, Values  # noqa: F401
 
 READ = "read"  # heading of the memo: what was read of each number, by (units, typed text)
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it

@@ -5,10 +5,10 @@ from math import pi
 from ..catalogue.fillers import AIR, PACKING, STIFFNESSES
 from ..equations.dose_calibration import ALWAYS, AUTO, NEVER, calibrated
 from ..equations.putty import packed_dose, solids_share
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.memo import once
+from ..forms.types import Values
 from ..things.records import FILLER
 from .filler_words import shares_text
 

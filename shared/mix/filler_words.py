@@ -1,5 +1,5 @@
 """Filler words: why a dose of filler cannot be, in words."""
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..words.numbers import DOWN, shown
 
 

@@ -1,6 +1,6 @@
 """Label words: what the parts of a label are called, how its ratio is written, whence it is, and what is missing."""
 from ..forms.choices import option_words
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..things.records import LINK, ORIGIN
 from ..words.lines import ASK, Line, words
 from ..words.numbers import BLANKS, shown

@@ -3,15 +3,15 @@ from collections import namedtuple
 
 from ..catalogue.limits import AIM, FAR_OFF, WRONG_WAY
 from ..equations.putty import mass_for_putty
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
+from ..forms.types import Values
 from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
 from . import ratio_lines
 from .filler_dose import FILLING, dose_of, overpacked
 from .filler_words import packed_text
-from .label_words import NO_DENSITIES, part_names  # noqa: F401
+from .label_words import NO_DENSITIES
 
 WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
         ("stick", "Stick"))

@@ -3,7 +3,7 @@ from collections import namedtuple
 
 from ..catalogue.limits import AIM, STOP
 from ..equations.weighing import furthest_off
-from ..forms.declared import Values
+from ..forms.types import Values
 
 SLACK = 1e-9  # computed errors differ in their last bits between runtimes
 

@@ -1,6 +1,6 @@
 """Ratio error lines: how an error of a ratio is said."""
 from ..catalogue.limits import AIM, STOP
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..words.lines import BESIDE, WARN, Line, line
 from ..words.numbers import UP, bare, shown
 

@@ -1,5 +1,5 @@
 """Ratio lines: what is said of a mix, of the label's ratio, and of what is questionable about it."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..things.records import SYSTEM
 from ..words.lines import ASK, MORE, Line, line, words
 from ..words.numbers import UP, shown

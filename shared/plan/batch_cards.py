@@ -1,5 +1,5 @@
 """Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..words.numbers import UP, digits, shown, small
 
 

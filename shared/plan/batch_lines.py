@@ -1,7 +1,7 @@
 """Batch lines: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
 from ..forms.clock_times import clock_text
-from ..forms.declared import Values
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix.label_words import part_names
 from ..words.lines import MORE, WARN, Line, line
 from ..words.numbers import DOWN, UP, capital, small

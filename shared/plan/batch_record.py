@@ -2,7 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.rates import AT_ONCE, BEHIND, RATES
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..things.work_rates import paces
 from .day import EACH_LAYER, OF_PUTTY
 from .progress import Batch

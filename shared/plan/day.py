@@ -11,8 +11,8 @@ from ..equations.laying import Crew, Laid, Laying, Mixing, Piece, Windows, in_po
 from ..equations.temperature_profile import Profile
 from ..equations.weighing import smallest_batch
 from ..forms.clock_times import on_the_clock
-from ..forms.declared import Values
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix.ratio import basis
 from ..things.own_timings import read_timings
 from ..things.work_rates import paces

@@ -1,8 +1,8 @@
 """Done so far: what the form asks of a day under way: whether it is, the time now, the steps done and when."""
 from ..forms.clock_times import Clock
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
+from ..forms.types import Values
 
 LIVE = "Under way"
 STEPS = (

@@ -7,11 +7,11 @@ from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
 from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
 from ..forms.memo import once
 from ..forms.remembered import remembered
+from ..forms.types import Values
 from ..mix.ratio import basis
 from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE

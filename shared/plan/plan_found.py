@@ -5,7 +5,7 @@ from math import floor
 from ..catalogue.plans import LONG_DAY, MOST_TOLD, POINTS_GAP
 from ..clock.usable import contradictions
 from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..mix import ratio
 from ..things import work_rates
 from ..things.lowest_temperature import least_warmth

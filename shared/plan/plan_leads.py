@@ -1,7 +1,8 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from ..clock.pot_start import NOW, minutes_typed
 from ..forms import links
-from ..forms.declared import Input, Values
+from ..forms.declared import Input
+from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
 from ..words.numbers import DOWN, UP, shown, small
 from .batch_cards import air_typed

@@ -3,7 +3,7 @@ from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
 from ..catalogue.plans import COOLER, EARLIER, SLOWER
 from ..clock.usable_lines import questions
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..things import work_rates
 from ..things.own_timings import counted_text
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
@@ -25,7 +25,7 @@ MEMORY = {"rule": "quick rule", "windows": "windows", "rates": "rates"}
 FINER = "A finer scale, pumps or syringes"
 HELPS = {"helper": "With a helper",
          "cooler": "Start earlier or move to the shade, " + braces("K", COOLER) + " cooler",
-         "earlier": "Start " + spoken(bare(EARLIER / 3600, 1)) + " hours earlier",
+         "earlier": "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier",
          "slower": "A hardener " + ("half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow")}
 BAGS = "Two small {} for each mix, or spread in a tray first"
 WINDOWS = {POT: "{} in the bag", CUP: "{} in the cup", SOFT: "The cove stays soft", FILM: "Wet tape stays wet"}

@@ -2,7 +2,7 @@
 from collections import namedtuple
 
 from ..equations.laying import FILM, POT, in_pot
-from ..forms.declared import Values
+from ..forms.types import Values
 from . import batch_record, batches
 from .day import Plan
 from .progress import Batch, time_now

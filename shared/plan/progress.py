@@ -6,7 +6,7 @@ from ..catalogue.plans import BEFORE
 from ..equations.laying import CUP, FILM, POT, SOFT, Laid, Laying, bounds_of, in_pot
 from ..equations.temperature_profile import Profile
 from ..forms.clock_times import DAY
-from ..forms.declared import Values
+from ..forms.types import Values
 from .steps import Step, steps
 
 LATE = 1.0  # s; less than this is no delay

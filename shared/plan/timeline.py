@@ -1,7 +1,7 @@
 """Timeline: the day of a plan as a figure."""
 
 from ..drawing.shapes import box, figure, note, path
-from ..forms.declared import Values
+from ..forms.types import Values
 from .batch_lines import moment
 from .plan_found import FILM, SOFT, Found
 from .steps import Step

@@ -12,7 +12,7 @@ from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounds, sha
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import RULE, by_ranges, film_time, ranges
 from ..equations.temperature_profile import REFERENCE, Profile
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..things.own_timings import read_timings
 
 TYPED, SEEN, HEAT, LABEL, OWN, QUICK = "typed", "seen", "heat", "label", "own", "quick"

@@ -14,9 +14,9 @@ from ..equations.graduations import (
 )
 from ..equations.pumping import FURTHEST, Strokes, smallest_strokes
 from ..equations.rounding import ceiling, decimals, to_places
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import limit, off_ratio, tolerance

@@ -1,14 +1,14 @@
 """By marks lines: what is said of syringes and graduated cups, and how a mark is told."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent, wanted_text, within
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.numbers import DOWN, UP, decimals, shown
 from ..words.units import from_si, sign, told
+from .by_marks import MOST_DECIMALS
 from .measured_lines import outcome_lines, rank_of, told_of
 
 READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
-MOST_DECIMALS = 3  # at a mark
 
 
 def say(found: Found, values: Values) -> list[Line]:

@@ -2,9 +2,9 @@
 from collections import namedtuple
 
 from ..equations.pumping import MOST_FURTHER, Strokes, best_strokes, smallest_strokes, top_up
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import off_ratio, tolerance

@@ -1,5 +1,5 @@
 """By pumps lines: what is said of whole strokes, what they cost, and the top-up."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words

@@ -3,9 +3,9 @@ from collections import namedtuple
 
 from ..equations.rounding import to_step
 from ..equations.weighing import COVERAGE, corrected, running, smallest_batch, worst_uncertainty
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import Off, off_ratio, tolerance

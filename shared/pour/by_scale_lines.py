@@ -1,5 +1,5 @@
 """By scale lines: what is said of the readings on a scale, and how a mass is told as a scale shows it."""
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import ROUGH_AIM, aim, off_by, percent, poured_line, remembered, within
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words

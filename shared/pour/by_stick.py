@@ -14,8 +14,8 @@ from ..equations.cups import (
     widest_cup,
 )
 from ..equations.rounding import ceiling
-from ..forms.declared import Values
 from ..forms.errors import InputError
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import Off, off_ratio, tolerance

@@ -1,6 +1,6 @@
 """By stick lines: what is said of the marks on a stick, and of the room in a cup."""
 from ..catalogue.measuring import MARK_ERROR
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import off_by, percent, wanted_text, within
 from ..things.records import CUP

@@ -1,5 +1,5 @@
 """Chosen cup: whether the cup is the builder's own choice, or the one that stands in the form by itself."""
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..things.records import CUP
 
 FIRST_CUP = "medium"

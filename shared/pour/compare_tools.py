@@ -8,7 +8,7 @@ from ..equations.graduations import cup_spread, fills, for_each, syringe_spread
 from ..equations.pumping import smallest_strokes
 from ..equations.rounding import ceiling
 from ..equations.weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.ratio_error import limit, tolerance
 from . import by_marks, by_pumps

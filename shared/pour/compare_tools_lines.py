@@ -1,6 +1,6 @@
 """Bench lines: what is said of each tool of the bench, the best first."""
 from ..catalogue.measuring import STROKE_DEVIATION
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.ratio_error_lines import wanted_text, within
 from ..words.lines import MORE, WARN, Line, line, words
 from ..words.numbers import UP, bare, shown

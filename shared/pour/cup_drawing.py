@@ -1,7 +1,7 @@
 """Cup drawing: a cup from the side, to scale, with the level after each part."""
 from ..drawing.shapes import area, figure, note, path
 from ..equations.cups import taper_of
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from .by_stick_lines import height_text
 

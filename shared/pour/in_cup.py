@@ -7,9 +7,9 @@ from collections import namedtuple
 from ..catalogue.measuring import DENSEST
 from ..clock.usable import contradictions, known, usable
 from ..equations.stirring import stirring_time
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.late import late
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import NO_DENSITIES
 from ..mix.ratio_error import off_ratio, tolerance

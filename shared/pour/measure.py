@@ -2,10 +2,10 @@
 from collections import namedtuple
 
 from ..catalogue.limits import AIM
-from ..forms.declared import Values
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.ratio import BENCH_FOLD
 from ..things.records import CUP, GRADUATED, SYRINGES

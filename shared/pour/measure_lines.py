@@ -1,6 +1,6 @@
 """Measure lines: what is said of a batch on its tool: each way's own, the room in the cup, the time, the bench."""
-from ..forms.declared import Found, Values
 from ..forms.late import late
+from ..forms.types import Found, Values
 from ..words.lines import Line
 from . import ways
 

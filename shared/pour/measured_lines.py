@@ -1,5 +1,5 @@
 """Measured lines: what is said alike of a part that was measured out, whatever with."""
-from ..forms.declared import Found
+from ..forms.types import Found
 from ..mix.ratio_error_lines import poured_line
 from ..words.lines import ANSWER, BESIDE, Line
 

@@ -3,7 +3,7 @@ from ..equations.cups import frustum_volume, taper_of
 from ..equations.pumping import Strokes
 from ..equations.rounding import DOWN, to_step
 from ..equations.weighing import corrected, ratio_error
-from ..forms.declared import Values
+from ..forms.types import Values
 from ..mix.ratio import basis, strokes_volumes
 from ..mix.ratio_error import Off, off_ratio, tolerance
 

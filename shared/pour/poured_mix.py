@@ -1,7 +1,7 @@
 """Poured mix: what filler goes into, as strokes and marks are told, or as it follows from what was really taken."""
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.late import late
+from ..forms.types import Values
 from ..mix import ratio
 from ..mix.filler_dose import check as check_filling
 from . import ways

@@ -3,8 +3,8 @@ from collections import namedtuple
 
 from ..catalogue.measuring import DENSEST
 from ..equations.stirring import stirring_time
-from ..forms.declared import Found, Values
 from ..forms.memo import once
+from ..forms.types import Found, Values
 from ..mix import ratio
 from ..mix.ratio_error import Off
 from . import measure, pouring_lines, putty, thicken, time_in_cup, ways

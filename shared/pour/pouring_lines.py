@@ -1,6 +1,6 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
 from ..words.speech import spoken

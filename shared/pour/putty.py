@@ -4,8 +4,8 @@ from collections import namedtuple
 from ..catalogue.fillers import APART, FAR, SPHERE_PACKING, STIFFNESSES, SURE
 from ..equations.putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
 from ..equations.rounding import to_step
-from ..forms.declared import Values
 from ..forms.late import late
+from ..forms.types import Values
 from ..mix.filler_dose import POSITIONS, Dose, components, dose_of, overpacked, own_ratios, place_of, used
 from ..mix.ratio import Mix
 from .chosen_cup import cup_chosen

@@ -1,9 +1,9 @@
 """Rescue: from what is really in the cup to what has to be added. Nothing comes out of a cup."""
-from ..forms.declared import Found, Values
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.late import late
 from ..forms.memo import once
+from ..forms.types import Found, Values
 from ..mix import ratio
 from . import measure
 

@@ -1,6 +1,6 @@
 """Rescue lines: what is said of a pour that went wrong."""
 from ..clock.usable_lines import questions
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words

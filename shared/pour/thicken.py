@@ -1,8 +1,8 @@
 """Thicken: from a mix and a stiffness to the filler, the putty, and whether it stands where it is put."""
-from ..forms.declared import Found, Values
 from ..forms.inputs import Choice, Number
 from ..forms.late import late
 from ..forms.memo import once
+from ..forms.types import Found, Values
 from ..mix import ratio
 from ..mix.filler_dose import POSITIONS, PUTTY_FOLD
 from . import measure

@@ -1,6 +1,6 @@
 """Thicken lines: what is said of a putty: the filler, how it goes in, what it makes, whether it stands."""
 from ..catalogue.fillers import AIR_RANGE, DOSE_SPREAD, STIFFNESSES, SURE
-from ..forms.declared import Found, Values
+from ..forms.types import Found, Values
 from ..mix.filler_dose import components, place_of
 from ..mix.filler_words import packed_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words

@@ -8,9 +8,9 @@ from ..clock.usable import batch, contradictions, known, usable
 from ..equations.calibrate_heat import TOO_HOT, USABLE
 from ..equations.integrate import pot_run
 from ..equations.rounding import to_step
-from ..forms.declared import Values
 from ..forms.errors import InputError
 from ..forms.memo import once
+from ..forms.types import Values
 from ..mix.filler_dose import dose_of
 from . import poured_mix
 from .chosen_cup import cup_chosen

@@ -2,7 +2,8 @@
 from ..clock.pot_start import NOW
 from ..clock.usable_lines import meaning, peak_text, questions
 from ..forms import links
-from ..forms.declared import Found, Input, Values
+from ..forms.declared import Input
+from ..forms.types import Found, Values
 from ..things.records import SYSTEM
 from ..words.lines import MORE, Line, line
 from ..words.numbers import DOWN, shown

@@ -1,10 +1,10 @@
 """Ways: the modules of each way of measuring, and what its readings must be."""
 from ..equations.cups import full_volume
 from ..equations.rounding import DOWN, to_step
-from ..forms.declared import Found, Values
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.memo import once
+from ..forms.types import Found, Values
 from ..mix import ratio
 from . import by_scale, by_scale_lines
 from .measured_out import FIELDS, follow, levels_of, readings, whole_levels

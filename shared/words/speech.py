@@ -4,9 +4,9 @@ SMALL = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight",
          "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen")
 TENS = ("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
 UNITS = {"g": "grams", "kg": "kilograms", "mL": "millilitres", "L": "litres", "mm": "millimetres", "oz": "ounces",
-         "lb": "pounds", "US fl oz": "fluid ounces", "in": "inches", "min": "minutes", "strokes": "strokes",
-         "stroke": "stroke"}
-ONE = {"g": "gram", "mL": "millilitre", "mm": "millimetre", "min": "minute", "strokes": "stroke"}
+         "lb": "pounds", "US fl oz": "fluid ounces", "in": "inches", "min": "minutes", "h": "hours",
+         "strokes": "strokes", "stroke": "stroke"}
+ONE = {"g": "gram", "mL": "millilitre", "mm": "millimetre", "min": "minute", "h": "hour", "strokes": "stroke"}
 
 
 def whole_words(number: int) -> str:
