@@ -1,9 +1,11 @@
 """Kinds of input: one class says how it is read, drawn, linked, spoken and modelled. A made-up one, outside the engine,
 works wherever the engine's own do."""
 import re
+import threading
 
 import jinja2
 import pytest
+from covemix.server import thread_memo
 from covemix.server.build import HOUSE, Build
 from covemix.server.models import request_model
 from covemix.server.pages import Pages
@@ -48,6 +50,7 @@ class Switch(Input):
 @pytest.fixture
 def tent(monkeypatch):
     """The move dew with a switch more, that its answer follows."""
+    monkeypatch.setattr(thread_memo, "_of_thread", threading.local())  # what the server keeps was made without it
     dew = moves.module("dew")
     answer = dew.answer
     monkeypatch.setattr(dew, "INPUTS", (*dew.INPUTS, Switch("tent", "A tent over it")))

@@ -239,6 +239,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     page.locator("[name=thicken][value=yes]").check(force=True)
     page.get_by_role("button", name="Pour it step by step").click()
     at = lambda name: page.locator(f"[data-bench={name}]")  # noqa: E731
+    expect(at("figure")).to_have_text("0 g")  # before the first step stands there, a tap says yes to nothing
     at("tap").click()
     expect(at("figure")).to_have_text("187 g")
     expect(at("unit")).to_have_text("g")
