@@ -5,7 +5,7 @@ import pytest
 from covemix.shared.catalogue import dusts, solvents
 from covemix.shared.door import moves
 from covemix.shared.equations import ventilation
-from covemix.shared.safety import air
+from covemix.shared.safety import air_lines
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -119,9 +119,9 @@ def test_half_mask_and_silica(outside):
 def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
     """Rounding to the safe side: whole minutes at or above -ln(left) K / N, and less than one above."""
     time = ventilation.clearing_time(changes / 3600, left, mixing)
-    minutes = int(air._minutes(time).partition(" ")[0])
+    minutes = int(air_lines._minutes(time).partition(" ")[0])
     assert time / 60 - 1e-5 <= minutes < time / 60 + 1
-    hours, _, rest = air._hours(time).partition(" h ")
+    hours, _, rest = air_lines._hours(time).partition(" h ")
     assert not hours or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
 
 

@@ -13,10 +13,12 @@ HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
 SPLIT = {
     "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat", "heat_found", "heat_model",
-               "heat_table", "hot_pot", "pot_heat"),
-              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines", "heat_lines", "pot_start")),
+               "heat_table", "hot_pot", "pot", "pot_air", "pot_doubt", "pot_heat"),
+              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines", "heat_lines", "pot_lines",
+               "pot_doubt_lines", "pot_start")),
     "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
+    "safety": (("air",), ("air_lines",)),
     "mix": (("ratio", "ratio_error", "filler_dose"),
             ("ratio_lines", "ratio_error_lines", "label_words", "filler_words")),
     "pour": (("measure", "ways", "measured_out", "by_scale", "by_pumps", "by_marks", "by_stick", "compare_tools",
@@ -159,6 +161,23 @@ def test_timer():
     assert (found.left, found.passed.seconds, found.passed.lost) == (105.0, 75.0, False)
 
 
+def test_pot():
+    """Passed, left, over: plain arithmetic; in warmer air the rest is used up at the new pace (tests/test_pot.py)."""
+    steps = [{"name": "tape", "minute": 600.0, "done": "no", "place": 0}]
+    found = reckon("pot", started=1e9, duration=1200.0, now=1e9 + 660, steps=steps, zone=3600.0)
+    assert found.state[:3] == (660.0, 540.0, 0.0) and (found.state.step, found.state.due) == (0, -60.0)
+    assert (found.ring, found.soon, found.again, found.typed) == ("step", False, 1200.0, None)
+    assert found.end.time == pytest.approx((1e9 + 1200 + 3600) % 86400) and found.end.change is None
+    assert [one.due for one in found.alarms] == [1e9 + 600] and found.doubts.clock is None
+    over = reckon("pot", started=1e9, duration=1200.0, now=1e9 + 960, left_now="4:30",
+                  changes=[{"minute": 600.0, "usable": 600.0, "place": 0}])
+    assert (over.duration, over.state.over, over.ring, over.alarms, over.typed) == (900.0, 60.0, "end", [], 630.0)
+    sent = reckon("pot", started=1e9, duration=1200.0, now=1e9 + 60, sent=1e9 + 300)
+    assert sent.state.passed == 300.0 and sent.doubts[:5] == (True, False, "differ", 240.0, 0.0)
+    before = reckon("pot", started=1e9, duration=1200.0, now=1e9 - 600)
+    assert before.doubts.clock == "before" and before.doubts.apart == 600.0 and not before.doubts.link
+
+
 def test_cure():
     """From memory, a medium hardener: sandable 24 h after mixing at 25 degC, coated until 14 h at 20 degC."""
     warm, mild = reckon("cure", air=298.15), reckon("cure", air=293.15)
@@ -177,6 +196,24 @@ def test_heat():
     assert warm.half.time >= warm.best.time and warm.tray.time > warm.best.time and warm.tray_gain >= warm.half_gain
     cool = reckon("heat", air=283.15, batch=0.02, container="tray", wanted=600.0)
     assert cool.peak.hot == 0 and cool.tray is None and cool.largest.mass > 0.02 and not cool.largest.too_much
+
+
+def test_air():
+    """CDC/HICPAC (2003), Table B.1: 2 changes, 99.9 %: 207.233 min; ideal gas: 50 g of acetone in 30 m3 at 20 degC:
+    690.2869 ppm; NIOSH: wood 1 mg/m3. As in tests/test_air.py."""
+    room = dict(plain("air")["room"], volume=100.0)
+    found = reckon("air", room=room, fan_runs="in", fan={"flow": 200 / 3600}, opening=1.0,
+                   clear=0.999, mixing=1.0, draught="shut", dust="sanding-wood")
+    assert found.changes * 3600 == pytest.approx(2) and found.by_fan and found.solvent is None
+    assert found.clearing / 60 == pytest.approx(207.233, abs=5e-4)
+    assert found.dust.floating == pytest.approx(1e-6 * 100) and not found.fan.small and not found.fan.closed
+    wiped = reckon("air", room=dict(room, volume=30.0), draught="shut", mixing=1.0, solvent="acetone",
+                   solvent_mass=0.05, wiping=1.0)
+    assert wiped.solvent.vapour * 1e6 == pytest.approx(690.29, rel=1e-3) and wiped.solvent.over
+    assert not wiped.solvent.explosive and wiped.solvent.limit == pytest.approx(250e-6)
+    shut = reckon("air", fan_runs="out", fan={"flow": 0.1}, opening=0.0).fan
+    assert shut.closed and shut.passes == 0.0 and shut.opening > 0.0
+    assert reckon("air", place="hull") is None
 
 
 def label(**si):

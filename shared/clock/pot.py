@@ -8,20 +8,18 @@ link brings was last seen on another phone, when the link was made, by a clock t
 from collections import namedtuple
 from math import floor
 
-from ..catalogue.cautions import STANDING
 from ..catalogue.containers import CONTAINERS as KNOWN
 from ..catalogue.pots import AGAIN, ON_WAY, SOON
-from ..forms.clock_times import DAY, HOURS, clock_text
+from ..forms.clock_times import DAY, HOURS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Text
-from ..words.lines import ANSWER, ASK, MORE, WARN, line, words
-from ..words.numbers import DOWN, UP, shown
-from . import elapsed, elapsed_lines, pot_air, pot_doubt
-from .elapsed import APART, FUTURE
-from .pot_spans import left_text, span_typed, spoken
+from ..forms.types import Values
+from . import elapsed, pot_air, pot_doubt
+from .elapsed import FUTURE
+from .pot_lines import say
+from .pot_spans import left_text, span_typed
 
 CONTAINERS = tuple([row[:2] for row in KNOWN])
-HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
 
 INPUTS = (
     Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
@@ -58,22 +56,33 @@ INPUTS = (
 # clock as it now stands]; step: index of the next step not done, or None; due: how long until then [s], below nought
 # when it should have been done; doubt: `elapsed.Passed`
 State = namedtuple("State", ("passed", "left", "over", "apart", "end", "step", "due", "doubt"))
+# state: `State`; duration: usable for so long, its changes of air counted [s]; soon: only the last minutes are left
+# ring: END, STEP or LAST_MINUTES where a sound is due now, or None; end: `Wall` of its end; alarms: `Alarm` of each
+# step that is not done, none when the pot is over; again: when it is looked at again if it is still good, from the
+# start [s]; typed: what has passed by the time typed as left [s], or None; doubts: `pot_doubt.Doubts`
+PotResult = namedtuple("PotResult", ("state", "duration", "soon", "ring", "end", "alarms", "again", "typed", "doubts"))
+# time: what a clock on the wall here shows, from its midnight of today on [s]; change: what it shows before and after
+# a change of the clocks between now and then, (s, s), or None
+Wall = namedtuple("Wall", ("time", "change"))
+# place: of the step; due: wall time in UTC [s]; at: its `Wall`
+Alarm = namedtuple("Alarm", ("place", "due", "at"))
+END, STEP, LAST_MINUTES = "end", "step", "soon"
 
 
-def state(started: float, duration: float, now: float, steady=None, steps=(), **seen) -> State:
+def state(started: float, duration: float, now: float, steady: "float | None" = None, steps: tuple = ()) -> State:
     """How a pot stands.
         left = duration - passed
 
     started, now: wall times [s]; duration [s]; steady: what passed by a steady clock [s], or None
-    steps: (minute [s from the start], done) in the order of the work; seen: more of `elapsed.passed`
+    steps: (minute [s from the start], done) in the order of the work
     A wall clock set back before the start counts as no time passed: the steady clock then decides alone.
     >>> state(1000.0, 600.0, 1360.0)[:2], state(1000.0, 600.0, 1360.0, 420.0)[:4]
     ((360.0, 240.0), (420.0, 180.0, 0.0, -60.0))
     """
-    return standing(started, duration, now, elapsed.passed(started, now, steady, **seen), steps)
+    return standing(duration, now, elapsed.passed(started, now, steady), steps)
 
 
-def standing(started, duration, now, doubt, steps=()):
+def standing(duration: float, now: float, doubt: elapsed.Passed, steps: tuple = ()) -> State:
     """`state` of what has passed: `elapsed.Passed`."""
     gone = doubt.seconds
     step, due = None, 0.0
@@ -86,15 +95,7 @@ def standing(started, duration, now, doubt, steps=()):
     return State(gone, max(0.0, left), max(0.0, -left), apart, now + left, step, due, doubt)
 
 
-def seen_by(values):
-    """The values; where a link brings the pot, it was last seen when the link was made."""
-    sent = values["sent"]
-    if sent is None or values["seen"] is not None or sent < values["started"] - APART:
-        return values
-    return dict(values, seen=max(0.0, sent - values["started"]), seen_at=sent)
-
-
-def check(values):
+def check(values: Values) -> None:
     """Steps in the order of their times, each with a name."""
     before = 0.0
     for row in values["steps"]:
@@ -106,11 +107,11 @@ def check(values):
         before = row["minute"]
 
 
-def check_left(values):
+def check_left(values: Values) -> None:
     """What is typed as left now is a time, and no longer than the pot lasts."""
     if not values["left_now"]:
         return
-    left, duration = span_typed(values["left_now"]), pot_air.followed(values)["duration"]
+    left, duration = span_typed(values["left_now"]), pot_air.usable(values)
     if left is None:
         raise InputError("left_now", "Left now: type minutes, or minutes and seconds, like 12 or 12:30")
     if left > duration:
@@ -120,128 +121,61 @@ def check_left(values):
 CHECKS = (check, pot_air.check, check_left)
 
 
-def answer(values):
-    """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
-    values, rows = seen_by(pot_air.followed(values)), values["steps"]
-    now = standing(values["started"], values["duration"], values["now"],
-                   elapsed.of(values, values["started"], ON_WAY if values["sent"] is not None else elapsed.AWAY),
-                   [(row["minute"], row["done"] == "yes") for row in rows])
-    container = dict(CONTAINERS)[values["container"]]
-    found = []
+def reckon(values: Values) -> PotResult:
+    """How the pot stands, what is due, and when on the clock here it ends."""
+    duration, rows = pot_air.usable(values), values["steps"]
+    now = standing(duration, values["now"], _passed(values), tuple([(row["minute"], row["done"] == "yes")
+                                                                    for row in rows]))
+    alarms, left = [], values["left_now"]
     if now.left > 0:
-        found.append(
-            line("left", "Left", now.left, "s", left_text(now.left), rank=ANSWER,
-                 span=[float(shown(100 * now.passed / values["duration"], 2)), 100.0],
-                 rough="last minutes: finish what is placed, mix nothing in" if now.left <= SOON
-                 else "rounded down, to be sure")
-        )
-    else:
-        rough = "since it should have been used"
-        found.append(line("over", "Over for", now.over, "s", left_text(now.over, UP), rank=ANSWER, rough=rough))
-        found.append(words("stop", "Time is up", "Use no more of it. " + HEAT, rank=WARN))
-    found.extend(_step_lines(now, rows))
-    found.extend(_clock_lines(values, now))
-    found.extend(pot_doubt.lines(values, now))
-    if values["share"] is not None and now.left > 0:
-        found.append(words("meaning", "What the minutes are", "{}% of the time until it is thick; the rest is kept "
-                           "back".format(shown(values["share"] * 100)), rank=MORE))
-    found.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
-    found.append(words("say", "Said aloud", aloud(values, now), rank=MORE))
-    found.append(line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE))
-    found.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))
-    again = max(values["duration"], now.passed + AGAIN)
-    found.append(line("again", "If it is still good", again, "s", "looked at again in " + spoken(AGAIN), rank=MORE))
-    if values["left_now"]:
-        typed = values["duration"] - span_typed(values["left_now"])
-        found.append(line("set", "Passed, as typed", typed, "s", left_text(typed), rank=MORE))
-    found.extend(elapsed_lines.kept(now.doubt))
-    if now.step is not None:
-        found.append(words("step", "Place of the next step", str(now.step), rank=MORE))
-    ring = to_ring(values, now)
-    if ring:
-        found.append(words("ring", ring[0], ring[1], rank=MORE))
-    return found
+        for place, row in enumerate(rows):
+            if row["done"] == "no":
+                due = now.end - duration + row["minute"]
+                alarms.append(Alarm(place, due, _wall(values, due)))
+    return PotResult(now, duration, now.left <= SOON, _to_ring(now, duration), _wall(values, now.end), alarms,
+                     max(duration, now.passed + AGAIN), duration - (span_typed(left) or 0.0) if left else None,
+                     pot_doubt.reckon(values, now))
 
 
-def to_ring(values, now: State):
-    """What is to be told by sound now: (a key that stays the same while it is due, what is said), or None.
+def _passed(values: Values) -> elapsed.Passed:
+    """What has passed; a pot that a link brings was last seen when the link was made."""
+    sent, started = values["sent"], values["started"]
+    if sent is None:
+        return elapsed.of(values, started)
+    if values["seen"] is not None or pot_doubt.unfit(values):
+        return elapsed.of(values, started, ON_WAY)
+    return elapsed.of(dict(values, seen=max(0.0, sent - started), seen_at=sent), started, ON_WAY)
 
-    The page rings each key once, on whichever of its tabs comes first.
-    """
+
+def _to_ring(now: State, duration: float) -> "str | None":
+    """What is to be told by sound now. The page rings each once, on whichever of its tabs comes first."""
     if now.left <= 0:
-        return "end " + shown(values["duration"] / 60, 1), aloud(values, now)
+        return END
     if now.step is not None and now.due <= 0:
-        return "step " + str(now.step + 1), aloud(values, now)
-    if now.left <= SOON and values["duration"] > 2 * SOON:
-        return "soon " + shown(values["duration"] / 60, 1), aloud(values, now)
-    return None
+        return STEP
+    return LAST_MINUTES if now.left <= SOON and duration > 2 * SOON else None
 
 
-def _step_lines(now, rows):
-    if now.step is None:
-        return []
-    name = rows[now.step]["name"]
-    if now.due >= 0:
-        return [line("next", "Next", now.due, "s", name, rough="due in " + left_text(now.due))]
-    late = "should be done since " + left_text(-now.due, UP)
-    return [line("next", "Next", now.due, "s", name, rough=late, rank=WARN)]
-
-
-def local(values, moment: float) -> float:
+def _local(values: Values, moment: float) -> float:
     """A wall time in UTC [s] -> what a clock on the wall here shows then [s], also behind a change of the clocks."""
     change = values["zone_next"]
     return moment + (values["zone"] if change is None or moment < change else values["zone_then"])
 
 
-def _clock_lines(values, now):
-    """The end and the steps as a clock on the wall shows them."""
-    hours, change = values["hours"], values["zone_next"]
-    today = floor(local(values, values["now"]) / DAY) * DAY
-
-    def text(moment):
-        return clock_text(local(values, moment) - today, hours, DOWN)
-
-    def between(moment):
-        if change is None or not values["now"] < change <= moment:
-            return ""
-        before, after = change + values["zone"], change + values["zone_then"]
-        return ("before that the clocks go from " + clock_text(before, hours, DOWN, False) + " to "
-                + clock_text(after, hours, DOWN, False))
-
-    found = [line("end", "Ends", now.end, "s", text(now.end),
-                  rough=between(now.end) or "rounded down to the minute, to be sure")]
-    if now.left > 0:
-        found.append(
-            words("alarm", "For the phone's own alarm", text(now.end), rank=MORE,
-                  rough=between(now.end) or "a page cannot ring while the screen is off; set it there too")
-        )
-        for place, row in enumerate(values["steps"]):
-            if row["done"] == "no":
-                due = now.end - values["duration"] + row["minute"]
-                found.append(
-                    line("alarm_" + str(place + 1), row["name"], due, "s", text(due),
-                         rough=between(due) or "for the phone's own alarm", rank=MORE)
-                )
-        if between(now.end):
-            found.append(words("clocks_change", "Summer time", "It ends at " + text(now.end) + ": "
-                               + between(now.end) + ".", rank=ASK))
-    return found
+def _wall(values: Values, moment: float) -> Wall:
+    """A wall time in UTC [s] as a clock on the wall shows it."""
+    change, time = values["zone_next"], _local(values, moment) - floor(_local(values, values["now"]) / DAY) * DAY
+    if change is None or not values["now"] < change <= moment:
+        return Wall(time, None)
+    return Wall(time, (change + values["zone"], change + values["zone_then"]))
 
 
-def aloud(values, now: State) -> str:
-    """What a voice says: the pot, what is left, what comes next; short, and figures as words can carry them."""
-    said = values["batch"] + ": "
-    if now.left > 0:
-        said += spoken(now.left) + " left."
-    else:
-        said += "time is up, " + spoken(now.over, UP) + " ago. Use no more of it."
-    if now.step is not None and (now.left > 0 or now.due > 0):
-        name = values["steps"][now.step]["name"]
-        said += " Next: " + name + (", in " + spoken(now.due) if now.due > 0 else ", now") + "."
-    return said
+def answer(values: Values) -> list:
+    """What is left, the next step, the end on the clock, the time for the phone's own alarm, and what to say aloud."""
+    return say(reckon(values), values)
 
 
-def first_to_ring(states):
+def first_to_ring(states: "list[State]") -> "tuple[int, int, float] | None":
     """Which of several pots rings first: (index, 0 for its end or 1 for its next step, in how long [s]), or None.
 
     states: `State` of each running pot; what is already over or late rings at once, the longest ago first

@@ -1,6 +1,7 @@
 """Pot air: a pot whose air became warmer or colder after it was mixed ages on at the new pace."""
 from ..forms.errors import InputError
 from ..forms.inputs import Group, Number
+from ..forms.types import Values
 
 CHANGES = Group("changes", "The air changed", (
     Number("minute", "After", unit="min", low=0, high=2880),
@@ -9,7 +10,7 @@ CHANGES = Group("changes", "The air changed", (
 ), most=12, each="Change")
 
 
-def lasting(duration: float, changes) -> float:
+def lasting(duration: float, changes: tuple) -> float:
     """How long a mix lasts whose air changed: each moment uses up its share of the time that it would last there,
         sum(dt_i / t_i) = 1
 
@@ -27,7 +28,7 @@ def lasting(duration: float, changes) -> float:
     return since + (1 - used) * lasts
 
 
-def check(values):
+def check(values: Values) -> None:
     """Changes in the order of their times."""
     before = 0.0
     for row in values["changes"]:
@@ -36,7 +37,7 @@ def check(values):
         before = row["minute"]
 
 
-def followed(values):
-    """The values with the duration that its changes leave."""
-    rows = [(row["minute"], row["usable"]) for row in values["changes"]]
-    return dict(values, duration=lasting(values["duration"], rows)) if rows else values
+def usable(values: Values) -> float:
+    """How long the pot of these values can be used, its changes of air counted [s]."""
+    rows = tuple([(row["minute"], row["usable"]) for row in values["changes"]])
+    return lasting(values["duration"], rows) if rows else values["duration"]

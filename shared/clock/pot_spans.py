@@ -5,7 +5,7 @@ from math import floor
 from ..words.numbers import BLANKS, DOWN, digits, shown
 
 
-def left_text(seconds: float, toward=DOWN) -> str:
+def left_text(seconds: float, toward: str = DOWN) -> str:
     """A span as minutes and seconds: what is left rounded down, what is over rounded UP.
 
     >>> left_text(754.9), left_text(59.2), left_text(3725.0), left_text(59.2, "up")
@@ -15,7 +15,7 @@ def left_text(seconds: float, toward=DOWN) -> str:
     return str(whole // 60) + ":" + ("0" if whole % 60 < 10 else "") + str(whole % 60)
 
 
-def spoken(seconds: float, toward=DOWN) -> str:
+def spoken(seconds: float, toward: str = DOWN) -> str:
     """A span for the ear: whole minutes, or seconds when there is less than one.
 
     >>> spoken(754.0), spoken(60.0), spoken(59.0), spoken(61.0, "up")
