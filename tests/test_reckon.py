@@ -8,6 +8,7 @@ import pytest
 from covemix import shared
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs
+from covemix.shared.safety import current_caution
 
 HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
@@ -18,7 +19,8 @@ SPLIT = {
                "pot_doubt_lines", "pot_start")),
     "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
-    "safety": (("air",), ("air_lines",)),
+    "safety": (("air", "cautions", "current_caution", "safety"),
+               ("air_lines", "cautions_lines", "current_caution_lines", "safety_lines")),
     "mix": (("ratio", "ratio_error", "filler_dose"),
             ("ratio_lines", "ratio_error_lines", "label_words", "filler_words")),
     "pour": (("measure", "ways", "measured_out", "by_scale", "by_pumps", "by_marks", "by_stick", "compare_tools",
@@ -214,6 +216,31 @@ def test_air():
     shut = reckon("air", fan_runs="out", fan={"flow": 0.1}, opening=0.0).fan
     assert shut.closed and shut.passes == 0.0 and shut.opening > 0.0
     assert reckon("air", place="hull") is None
+
+
+def test_safety():
+    """GHS (CLP, article 26): corrosion leaves no exclamation mark for the skin; what is not kept here has no row."""
+    system = dict(plain("safety")["system"], statements="H314 H315 P280 H999")
+    found = reckon("safety", task="sand", cured="soft", system=system)
+    assert [(one.code, one.row is None, one.hazard) for one in found.own] == [
+        ("H314", False, True), ("H315", False, True), ("P280", False, False), ("H999", True, True)]
+    assert found.signs == ["corrosion"] and found.powder is None and "aid" in found.leading
+    names = [row[0] for row in found.rows]
+    assert "sand_soft" in names and "sand_hard" not in names
+    usual = reckon("safety")
+    assert usual.own == [] and usual.rows is None and usual.signs == ["corrosion", "exclamation", "environment"]
+    assert reckon("safety", task="powder", powder="silica").powder[0] == "silica"
+
+
+def test_the_caution_in_place():
+    """From the catalogue, from memory: 500 g in a cup are big, 150 g on a warm day; a pot that can run away is told
+    beside the most urgent."""
+    for mass, air, first, heats in ((0.1, 293.15, "gloves", True), (0.02, 293.15, "gloves", False),
+                                    (0.25, 308.15, "warm_pot", False), (0.6, 293.15, "big_pot", False)):
+        found = current_caution.reckon(dict(plain("heat"), air=air, batch=None),
+                                       [["measure", {"lines": [{"name": "mixed_mass", "value": mass}]}]])
+        assert (found.first, found.heats) == (first, heats) and found.known["mass"] == mass
+        assert found.known["peak"] is None if mass == 0.6 else found.known["peak"] > 373.15
 
 
 def label(**si):

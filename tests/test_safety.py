@@ -9,8 +9,8 @@ from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.door import moves
 from covemix.shared.kit import sources
-from covemix.shared.safety import safety
-from covemix.shared.safety.cautions import cautions, standing
+from covemix.shared.safety import cautions_lines, safety
+from covemix.shared.safety.cautions import standing
 from covemix.shared.things import statements
 from covemix.shared.words.units import METRIC, in_system
 
@@ -159,6 +159,11 @@ MIXES = (
     ({"task": "confined", "solvent": True}, ["hull", "vapour"]),
     ({"pot": 335.0, "mass": 0.6}, ["hot_now", "big_pot"]),
 )
+
+
+def cautions(units="metric", **known):
+    """The two that matter, in words."""
+    return cautions_lines.say(standing(**known)[:2], known, units)
 
 
 @pytest.mark.parametrize("known, expected", MIXES)

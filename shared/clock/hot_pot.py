@@ -32,6 +32,11 @@ def peak_temperature(system: dict, mass: float, container: str, air: float, resi
     return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
 
 
+def known_peak(system: dict, mass: float, container: str, air: float) -> "float | None":
+    """`peak_temperature` [K], None where nothing tells how long the system lasts."""
+    return peak_temperature(system, mass, container, air) if known(system) else None
+
+
 def largest_calm_mass(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
                       sizes: dict = SIZES, moving: str = "still", timings=(), limit: float = RUNS_AWAY) -> float:
     """The largest mass whose predicted peak stays below a limit when it is left in its container [kg].

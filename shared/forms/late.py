@@ -2,6 +2,7 @@
 
 # room, module
 LATE = (
+    ("clock", "hot_pot"),
     ("door", "handover"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),

@@ -3,7 +3,7 @@ from ..catalogue.dusts import POWDERS
 from ..words.numbers import small
 
 
-def powder(name):
+def powder(name: str) -> "tuple | None":
     """The row of a powder by its key or the first words of its label, or None.
 
     >>> powder("Fumed silica")[0], powder("silica")[0], powder("glass-spheres")[0], powder("flour of nothing")

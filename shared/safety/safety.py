@@ -1,17 +1,16 @@
 """Safety: what is told about the task at hand, the product's own statements first, each with where it comes from."""
-from ..catalogue.cautions import FIRST, STANDING
+from collections import namedtuple
+
 from ..catalogue.dusts import POWDERS
 from ..catalogue.hazards import CLASSES, HAZARDS, PICTOGRAMS, PRECAUTIONS, PRECEDENCE
-from ..catalogue.marks import LABEL
-from ..catalogue.pictograms import DIAMOND, SHAPES, SIZE
-from ..catalogue.tasks import CURED, TASKS, TOPICS, statements
-from ..drawing import shapes as draw
+from ..catalogue.tasks import CURED, TASKS, statements
 from ..forms.inputs import Choice, Pick
-from ..forms.memo import memo_of
+from ..forms.memo import memo_of, once
+from ..forms.types import Values
 from ..things.records import SYSTEM
 from ..things.statements import base, codes
-from ..words.lines import MORE, SAY, WARN, words
-from ..words.provenance import provenance
+from . import pictogram_drawing
+from .safety_lines import PRODUCTS, REST, say
 
 INPUTS = (
     Choice("task", "What comes next", (("any", "Any work"),) + tuple([(key, label) for key, label, _ in TASKS])),
@@ -21,80 +20,48 @@ INPUTS = (
 )
 CHECKS = ()
 USUAL = ("resin", "hardener")
-REST, PRODUCTS = "rest", "products"
+PRECAUTION = "P"  # first letter of its code
 FOLDS = ((REST, "More about this task"), (PRODUCTS, "What such products carry"))
 
-
-def own_codes(values):
-    """The statements typed from the product's own sheet, as codes."""
-    system = values.get("system")
-    return codes(system["statements"]) if system and system.get("statements") else ()
-
-
-def answer(values):
-    """The product's own sheet first, then the statements of the task, or the standing cautions."""
-    lines = [words("first", "First of all", FIRST, rank=SAY)]
-    lines.extend(product_lines(own_codes(values)))
-    if values["task"] == "any":
-        for name, heading, text, mark, source in STANDING:
-            lines.append(words(name, heading, text, rough=provenance(mark, source), rank=SAY))
-    else:
-        lines.extend(task_lines(values))
-    if not own_codes(values):
-        lines.extend(usual_lines())
-    return lines
+# own: `Statement` of each code typed from the product's own sheet; powder: its row of catalogue.dusts, None where none
+# is asked; rows: statements of the task that hold (name, topic, text, mark, source), None where no task is chosen;
+# leading: topics that lead in it; signs: keys of the pictograms, of the own codes or else of the usual product
+SafetyResult = namedtuple("SafetyResult", ("own", "powder", "rows", "leading", "signs"))
+# code; row: of catalogue.hazards, None where the catalogue does not hold the code; hazard: not a precaution
+Statement = namedtuple("Statement", ("code", "row", "hazard"))
 
 
-def task_lines(values):
-    """The statements of the task by topic: what must never be and when to stop as warnings."""
-    task = values["task"]
-    leading = dict([(key, topics) for key, _, topics in TASKS])[task] + ("aid",)
-    not_asked = [row[2] for row in CURED if row[0] != values.get("cured")]
-    own = statements(task)
-    lines = []
+def reckon(values: Values) -> SafetyResult:
+    """What the product's own codes are, which statements of the task hold, and which signs the product bears."""
+    system, task = values.get("system"), values["task"]
+    found = codes(system["statements"]) if system and system.get("statements") else ()
+    rows, leading, powder = None, None, None
+    if task != "any":
+        not_asked = [row[2] for row in CURED if row[0] != values.get("cured")]
+        rows = [(name, topic, text, mark, source) for name, _, topic, text, mark, source in statements(task)
+                if name not in not_asked]
+        leading = dict([(key, topics) for key, _, topics in TASKS])[task] + ("aid",)
     if task == "powder":
-        row = dict([(row[0], row) for row in POWDERS])[values["powder"]]
-        lines.append(words("powder_kind", row[1], row[3], rough=provenance(row[4], row[5]), rank=WARN))
-    for topic, heading in TOPICS:
-        rank = WARN if topic in ("never", "stop") else SAY if topic in leading else MORE
-        told = []  # [name, text, where]: what has one topic and one origin is read as one piece
-        for name, _, about, text, mark, source in own:
-            if about == topic and name not in not_asked:
-                where = provenance(mark, source)
-                if told and told[-1][2] == where and topic != "aid":
-                    told[-1][1] += " " + text
-                else:
-                    told.append([name, text, where])
-        lines.extend([words(name, heading, text, rough=where, rank=rank, part=REST if rank == MORE else "")
-                      for name, text, where in told])
-    return lines
+        powder = dict([(row[0], row) for row in POWDERS])[values["powder"]]
+    return SafetyResult(_own(found), powder, rows, leading, signs(found or _usual()))
 
 
-def product_lines(found):
-    """What the typed codes say; a code this catalogue does not hold is named, to be read on the sheet."""
+def _own(found: "tuple[str, ...]") -> "list[Statement]":
     hazards = dict([(row[0], row) for row in HAZARDS])
     precautions = dict([(row[0], row) for row in PRECAUTIONS])
-    lines = []
-    for place, code in enumerate(found):
-        row = hazards.get(base(code)) or precautions.get(code)
-        text, where = "Read its words on the sheet: they are not kept here.", LABEL
-        if row:
-            text, where = row[1] + ("." if row[1][-1:] not in "./" else ""), LABEL + "; words " + provenance(*row[-2:])
-        if row and code[0] == "P" and row[2]:
-            text += " On an older label: " + row[2]
-        lines.append(words("own_" + str(place), "Your product, " + code, text, rough=where,
-                           rank=WARN if code[0] != "P" else MORE, part="" if code[0] != "P" else PRODUCTS))
-    return lines
+    return [Statement(code, hazards.get(base(code)) or precautions.get(code), code[0] != PRECAUTION) for code in found]
 
 
-def usual_lines():
-    """What the usual classes of product carry, while no statements of one's own are typed."""
-    return [words("usual_" + key, label, ((typed + ". ") if typed else "") + about
-                  + " Your product's own sheet decides.", rough=provenance(mark, source), rank=MORE, part=PRODUCTS)
-            for key, label, typed, about, mark, source in CLASSES]
+def _usual() -> "list[str]":
+    """The codes of the usual resin and hardener."""
+    found: list = []
+    for row in CLASSES:
+        if row[0] in USUAL:
+            found.extend(codes(row[2]))
+    return found
 
 
-def signs(found):
+def signs(found: "list[str] | tuple[str, ...]") -> "list[str]":
     """The pictograms that codes bring, after the order of precedence: keys, in the order of the catalogue.
 
     >>> signs(("H314", "H315", "H317", "H411")), signs(("H315",)), signs(("H302", "H311"))
@@ -111,20 +78,19 @@ def signs(found):
     return [row[0] for row in PICTOGRAMS if row[0] in kept]
 
 
-def pictogram(key):
-    """One pictogram as a figure."""
-    shapes = [draw.area(role, points) for role, points in DIAMOND + dict(SHAPES)[key]]
-    row = dict([(row[0], row) for row in PICTOGRAMS])[key]
-    return draw.figure("sign_" + key, row[1], SIZE, SIZE, shapes, "Red diamond with " + row[2])
+def reckoned(values: Values) -> SafetyResult:
+    """`reckon`, once for one question: lines and drawings share it."""
+    return once(values, "safety", lambda: reckon(values))
 
 
-def figures(values):
+def answer(values: Values) -> list:
+    """The product's own sheet first, then the statements of the task, or the standing cautions."""
+    return say(reckoned(values), values)
+
+
+def figures(values: Values) -> list:
     """The pictograms of the product's own statements, or of the usual resin and hardener."""
-    found, part = own_codes(values), ""
-    if not found:
-        found, part = [], PRODUCTS
-        for row in CLASSES:
-            if row[0] in USUAL:
-                found.extend(codes(row[2]))
-    kept = memo_of(values)
-    return [dict(kept.once("pictograms", key, lambda key=key: pictogram(key)), part=part) for key in signs(found)]
+    found, kept = reckoned(values), memo_of(values)
+    part = "" if found.own else PRODUCTS
+    return [dict(kept.once("pictograms", key, lambda key=key: pictogram_drawing.figure(key)), part=part)
+            for key in found.signs]

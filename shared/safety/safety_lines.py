@@ -1,0 +1,61 @@
+"""Safety lines: the product's own sheet first, then the statements of the task, or the standing cautions."""
+from ..catalogue.cautions import FIRST, STANDING
+from ..catalogue.hazards import CLASSES
+from ..catalogue.marks import LABEL
+from ..catalogue.tasks import TOPICS
+from ..forms.types import Found, Values
+from ..words.lines import MORE, SAY, WARN, Line, words
+from ..words.provenance import provenance
+
+REST, PRODUCTS = "rest", "products"  # parts of the answer that fold away
+
+
+def say(found: Found, values: Values) -> list[Line]:
+    """found: `safety.SafetyResult`"""
+    lines = [words("first", "First of all", FIRST, rank=SAY)]
+    lines.extend([_own(place, one) for place, one in enumerate(found.own)])
+    if found.rows is None:
+        for name, heading, text, mark, source in STANDING:
+            lines.append(words(name, heading, text, rough=provenance(mark, source), rank=SAY))
+    else:
+        lines.extend(_task(found))
+    return lines if found.own else lines + _usual()
+
+
+def _task(found: Found) -> list[Line]:
+    """The statements of the task by topic: what must never be and when to stop as warnings."""
+    lines = []
+    if found.powder:
+        row = found.powder
+        lines.append(words("powder_kind", row[1], row[3], rough=provenance(row[4], row[5]), rank=WARN))
+    for topic, heading in TOPICS:
+        rank = WARN if topic in ("never", "stop") else SAY if topic in found.leading else MORE
+        told: list = []  # [name, text, where]: what has one topic and one origin is read as one piece
+        for name, about, text, mark, source in found.rows:
+            if about == topic:
+                where = provenance(mark, source)
+                if told and told[-1][2] == where and topic != "aid":
+                    told[-1][1] += " " + text
+                else:
+                    told.append([name, text, where])
+        lines.extend([words(name, heading, text, rough=where, rank=rank, part=REST if rank == MORE else "")
+                      for name, text, where in told])
+    return lines
+
+
+def _own(place: int, found: Found) -> Line:
+    """What a typed code says; one this catalogue does not hold is named, to be read on the sheet."""
+    row, text, where = found.row, "Read its words on the sheet: they are not kept here.", LABEL
+    if row:
+        text, where = row[1] + ("." if row[1][-1:] not in "./" else ""), LABEL + "; words " + provenance(*row[-2:])
+        if not found.hazard and row[2]:
+            text += " On an older label: " + row[2]
+    return words("own_" + str(place), "Your product, " + found.code, text, rough=where,
+                 rank=WARN if found.hazard else MORE, part="" if found.hazard else PRODUCTS)
+
+
+def _usual() -> list[Line]:
+    """What the usual classes of product carry, while no statements of one's own are typed."""
+    return [words("usual_" + key, label, ((typed + ". ") if typed else "") + about
+                  + " Your product's own sheet decides.", rough=provenance(mark, source), rank=MORE, part=PRODUCTS)
+            for key, label, typed, about, mark, source in CLASSES]
