@@ -40,7 +40,7 @@ const armed = (output) => {
 
 // ms of one answer of the engine, asked as the page asks
 const asked = async (request) => {
-  const { ask } = await module("engine.js");
+  const { ask } = await module("engine/engine.js");
   const start = performance.now();
   const { errors } = await ask(request);
   if (errors.length) throw new Error(errors[0].message);

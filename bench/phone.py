@@ -21,6 +21,7 @@ from browser.serve import Server
 
 HERE = Path(__file__).parent
 BARE = "bench/bare.js"
+WORKER = "js/engine/worker.js"
 STARTS, OPENINGS = 7, 7
 SLOWER = (1, 4, 6)
 HEAVY = {
@@ -117,7 +118,7 @@ def measured() -> dict:
                                                                           "echo.html#channel"))
             phone = Phone(browser, server.url).open()
             wanted["start"] = ("The engine's start", "MicroPython started with nothing",
-                               in_turn(lambda: phone("begun", "js/worker.js"), lambda: phone("begun", BARE), STARTS))
+                               in_turn(lambda: phone("begun", WORKER), lambda: phone("begun", BARE), STARTS))
             wanted["keys"] = key_presses(phone, ways, hand)
             wanted["moves"] = heavy_moves(phone.open())
             wanted["offline"] = offline(phone, server)

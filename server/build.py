@@ -15,7 +15,7 @@ from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
-ENTRANCES = ("js/main.js", "js/begin.js", "js/worker.js")  # what a page or a script names by itself
+ENTRANCES = ("js/main.js", "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 # an import that a script cannot start without
 NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
 HOUSE = Path(__file__).resolve().parent.parent
@@ -37,7 +37,7 @@ INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "mas
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
-    "joint", "boat", "bench", "print", "template")
+    "joint", "boat", "steps", "print", "template")
 COMPRESSED = {".css", ".html", ".js", ".mjs", ".svg", ".txt", ".wasm"}
 
 
@@ -151,14 +151,15 @@ class Build:
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
                 "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}}
-        reader = self.files["js/bundle.js"].body.decode().replace("export const", "const")
+        reader = self.files["js/engine/bundle.js"].body.decode().replace("export const", "const")
         script = lean_script((self.house / "webui" / "sw.js").read_text(encoding="utf-8"))
         return f"const BUILD = {json.dumps(told)};\n{reader}{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.
 
-        A first line tells the length of each in bytes; `webui/js/bundle.js` reads it. As JSON it would be 3 kB more.
+        A first line tells the length of each in bytes; `webui/js/engine/bundle.js` reads it. As JSON it would be 3 kB
+        more.
         """
         rooms = {"engine": self.engine, "pages": pages,
                  "scripts": {self.base + path: text for path, text in self.later.items()}}

@@ -56,7 +56,7 @@ class SecurityHeaders:
 def is_page(path: str) -> bool:
     """Whether what is answered there may become a window or a worker: all but the sixty files that a page loads.
 
-    >>> is_page("/joint/"), is_page("/v/abc/js/worker.js"), is_page("/v/abc/js/main.js")
+    >>> is_page("/joint/"), is_page("/v/abc/js/engine/worker.js"), is_page("/v/abc/js/main.js")
     (True, True, False)
     """
     return not path.startswith("/v/") or path.endswith(MAKES_ITS_OWN)

@@ -124,7 +124,7 @@ CHANGES = (
     ),
     Change(
         "step view: the name of the next step",
-        "webui/js/bench.js",
+        "webui/js/views/steps.js",
         'this.at("part").textContent = cut < 0 ? step.label',
         'this.at("part").textContent = cut < 0 || after?.field ? after?.label.split(", ")[0] ?? step.label',
         SCREEN,
@@ -132,7 +132,7 @@ CHANGES = (
     ),
     Change(
         "Pour's large figures: names change places",
-        "webui/js/lines.js",
+        "webui/js/answer/lines.js",
         "  lines.forEach((line, place) => {",
         '  if (lines.length > 1 && lines.every(({ rank }) => rank === "answer")) {\n'
         "    const labels = lines.map(({ label }) => label).reverse();\n"
@@ -143,7 +143,7 @@ CHANGES = (
     ),
     Change(
         "card on paper: labels change places",
-        "webui/js/paper.js",
+        "webui/js/share/card.js",
         'part("lines").replaceChildren(...lines.map(line));',
         'part("lines").replaceChildren(...lines.map((one, at) => line({ ...one, '
         "label: lines[lines.length - 1 - at].label })));",
@@ -290,7 +290,7 @@ CHANGES = (
         HARM,
         "",
     ),
-    Change("the card has no caution", "webui/js/paper.js", 'part("caution").textContent = caution;', "", HARM, ""),
+    Change("the card has no caution", "webui/js/share/card.js", 'part("caution").textContent = caution;', "", HARM, ""),
     Change(
         "an update does not wait for a pot",
         "webui/js/main.js",
@@ -301,26 +301,26 @@ CHANGES = (
     ),
     Change(
         "an update that waited is never offered",
-        "webui/js/offline.js",
+        "webui/js/offline/offline.js",
         'if (held?.worker.state === "installed") offer(held.worker, held.save);',
         "",
         HARM,
         "",
     ),
-    Change("the alarm makes no sound", "webui/js/alarm.js", "    source.start(from);\n", "", HARM, "no"),
+    Change("the alarm makes no sound", "webui/js/phone/alarm.js", "    source.start(from);\n", "", HARM, "no"),
     Change(
         "the alarm is never allowed to sound",
-        "webui/js/alarm.js",
+        "webui/js/phone/alarm.js",
         'document.addEventListener("pointerdown", prime, { passive: true });\n',
         "",
         HARM,
         "",
     ),
-    Change("the alarm rings once only", "webui/js/alarm.js", "    setTimeout(round, PAUSE);\n", "", HARM, ""),
-    Change("the screen is not kept on", "webui/js/bench.js", "    stayAwake();\n", "", HARM, "no"),
+    Change("the alarm rings once only", "webui/js/phone/alarm.js", "    setTimeout(round, PAUSE);\n", "", HARM, ""),
+    Change("the screen is not kept on", "webui/js/views/steps.js", "    stayAwake();\n", "", HARM, "no"),
     Change(
         "the screen goes dark after a look at another app",
-        "webui/js/awake.js",
+        "webui/js/phone/wake_lock.js",
         'document.addEventListener("visibilitychange", ask);\n',
         "",
         HARM,
@@ -328,7 +328,7 @@ CHANGES = (
     ),
     Change(
         "the export leaves the running pots out",
-        "webui/js/backup.js",
+        "webui/js/kit/backup.js",
         'const STORES = ["kit", "log", "pots"];',
         'const STORES = ["kit", "log"];',
         HARM,

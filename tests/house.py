@@ -9,7 +9,7 @@ from starlette.testclient import TestClient
 
 
 def unpacked(bundle: bytes) -> dict[str, dict[str, str]]:
-    """What a bundle holds, by room and path, read as `webui/js/bundle.js` reads it."""
+    """What a bundle holds, by room and path, read as `webui/js/engine/bundle.js` reads it."""
     first, _, body = bundle.partition(b"\n")
     found, at = {}, 0
     for room, files in json.loads(first).items():

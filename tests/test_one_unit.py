@@ -203,7 +203,7 @@ def test_a_page_without_scripts_keeps_what_was_typed_before_the_switch():
 
 def test_what_is_chosen_for_all_screens_goes_where_it_is_picked_and_nowhere_else():
     """Left in each cup, on Joint, is a number: the cup that Pour picked is not that."""
-    script = (HOUSE / "webui" / "js" / "choices.js").read_text(encoding="utf-8")
+    script = (HOUSE / "webui" / "js" / "form" / "choices.js").read_text(encoding="utf-8")
     rows = re.findall(r"^  (\w+): \[(.*)\],$", script, re.M)
     told = {screen: re.findall(r'"(\w+)"', kinds) for screen, kinds in rows}
     picked = {screen: [item.record.name for item in moves.screen_inputs(screen) if item.kind == "pick"]

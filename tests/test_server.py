@@ -16,7 +16,7 @@ BUILD = house.build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
     "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/app.css",
-    f"/v/{BUILD.id}/js/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.txt", "/v/older/app.css",
+    f"/v/{BUILD.id}/js/engine/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.txt", "/v/older/app.css",
 ]
 
 
@@ -146,10 +146,11 @@ def test_a_page_without_a_query_is_made_once_and_sent_small(path, encoding):
 
 def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
     """The rule that parts them reads the scripts: a view, a dialog and what only they import are on the other side."""
-    assert {"js/main.js", "js/begin.js", "js/worker.js", "js/bundle.js", "js/views/screen.js",
+    assert {"js/main.js", "js/loader.js", "js/engine/worker.js", "js/engine/bundle.js", "js/views/screen.js",
             "vendor/idb/index.js"} <= set(BUILD.first)
-    assert {"js/sheet.js", "js/bench.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(BUILD.later)
-    assert "js/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
+    assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(
+        BUILD.later)
+    assert "js/kit/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
     for path in BUILD.first:  # what is imported with no condition is fetched with no condition
         for near in re.findall(r'^import .*"(\./[^"]+)";$', BUILD.files[path].body.decode(), re.M):
             assert (path.rpartition("/")[0] + near.removeprefix(".")) in BUILD.first

@@ -1,4 +1,4 @@
-// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types}) and `texts` of js/bundle.js are put in
+// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types}) and `texts` of js/engine/bundle.js are put in
 // front of this file by the server; sums: the SHA-256 by its path of each file that is fetched. Half a file, or another in
 // its place, is none of this build.
 const PREFIX = "covemix-";

@@ -127,7 +127,7 @@ def grow_old(page):
 
 # puts a running pot into the store
 POT = """async () => {
-  const { put } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
   const typed = [["batch", "300 g"], ["duration", "30 min"]];
   return put("pots", { started: Date.now(), typed, timing: [], system: [], beside: [], done: [], rung: [], said: [] });
 }"""

@@ -19,7 +19,7 @@ ANSWERED = "Boolean(localStorage['covemix.answer.' + document.documentElement.da
 # an invented boat's things: what a phone holds after a few days of work
 KEPT = """async () => {
   const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { replaceAll } = await from("store.js");
+  const { replaceAll } = await from("store/store.js");
   const hour = 3_600_000;
   const first = Date.UTC(2026, 4, 4, 8);
   const seams = ["Keel, fore half", "Keel, aft half", "Port chine", "Starboard chine", "Stem", "Bulkhead 1"];
@@ -50,9 +50,9 @@ def ready(page):
 
 def step_by_step(page):
     page.click("[data-along-go]")
-    page.wait_for_selector("[data-bench=figure]:has-text('0')")
-    page.click("[data-bench=tap]")
-    page.wait_for_selector("[data-bench=step]:has-text('Step 2')")
+    page.wait_for_selector("[data-steps=figure]:has-text('0')")
+    page.click("[data-steps=tap]")
+    page.wait_for_selector("[data-steps=step]:has-text('Step 2')")
 
 
 def share(page):

@@ -14,7 +14,7 @@ NAMES = list(dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 
 ASK = """async (texts) => {
   const main = document.querySelector("script[type=module]").src;
-  const { ask } = await import(new URL("engine.js", main).href);
+  const { ask } = await import(new URL("engine/engine.js", main).href);
   const answers = [];
   for (const text of texts) {
     try { answers.push(JSON.stringify(await ask(JSON.parse(text)))); }

@@ -18,7 +18,7 @@ HIDE = """(away) => {
   document.dispatchEvent(new Event("visibilitychange"));
 }"""
 KEPT = """async () => {
-    const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+    const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
     return (await all("pots")).map((pot) => pot.beat?.age ?? -1);
 }"""
 MINUTES = 60
@@ -139,11 +139,11 @@ def tap_to_stir(page, url):
     expect(page.locator("[data-status]")).not_to_be_empty()
     page.get_by_role("button", name="Pour it step by step").click()
     for shows in ("78 g", "100 g", "2 min"):
-        expect(page.locator("[data-bench=step]")).to_contain_text("Step")
-        page.locator("[data-bench=tap]").click()
-        expect(page.locator("[data-bench=figure]")).to_have_text(shows)
-    page.locator("[data-bench=tap]").click()
-    expect(page.locator("[data-bench=figure]")).to_have_text(re.compile("1:5."))
+        expect(page.locator("[data-steps=step]")).to_contain_text("Step")
+        page.locator("[data-steps=tap]").click()
+        expect(page.locator("[data-steps=figure]")).to_have_text(shows)
+    page.locator("[data-steps=tap]").click()
+    expect(page.locator("[data-steps=figure]")).to_have_text(re.compile("1:5."))
 
 
 @pytest.mark.parametrize("anew", [False, True])
@@ -153,7 +153,7 @@ def test_stirring_is_as_long_as_it_is_whatever_the_clock_shows(phone, standing, 
     tap_to_stir(phone, standing.url)
     phone.evaluate(SHIFT, shift)
     phone.wait_for_timeout(2500)
-    place = phone.locator("[data-bench=figure]")
+    place = phone.locator("[data-steps=figure]")
     expect(place).to_have_text(re.compile("^1:[0-5]."))
     if not anew:
         return
@@ -170,8 +170,8 @@ def test_stirring_set_back_and_loaded_anew_is_in_doubt_and_no_longer(phone, stan
     phone.wait_for_timeout(2500)
     phone.evaluate(SHIFT, -63 * MINUTES)
     phone.reload()
-    expect(phone.locator("[data-bench=under]")).to_contain_text("set back while nobody looked")
-    expect(phone.locator("[data-bench=figure]")).to_have_text(re.compile("^1:[0-5]."))
+    expect(phone.locator("[data-steps=under]")).to_contain_text("set back while nobody looked")
+    expect(phone.locator("[data-steps=figure]")).to_have_text(re.compile("^1:[0-5]."))
 
 
 def test_what_waits_for_its_air_counts_while_the_clock_is_set_back(phone, standing):

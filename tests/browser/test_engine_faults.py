@@ -19,11 +19,11 @@ AWKWARD = "666"
 
 def interpreter(answers, where=AWKWARD):
     """The app with an interpreter that does something of its own where a question holds this text."""
-    script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
+    script = (HOUSE / "webui/js/engine/interpreter.js").read_text(encoding="utf-8")
     own = f"if (text.includes('{where}')) {{ {answers} }}"
     script = script[:script.index("return { call")] + (
         "return { call(text) { " + own + " return answer(python.ask(...given(text))); }, sweep: python.sweep };\n};\n")
-    return instead(("js/interpreter.js",), "text/javascript", script.encode())
+    return instead(("js/engine/interpreter.js",), "text/javascript", script.encode())
 
 
 @pytest.fixture
@@ -150,7 +150,7 @@ def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, ans
 
 
 ASK = """async (question) => {
-  const { ask } = await import(document.querySelector("script[type=module]").src.replace("main.js", "engine.js"));
+  const { ask } = await import(new URL("engine/engine.js", document.querySelector("script[type=module]").src));
   return ask(question).then((got) => JSON.stringify(got), (error) => error.message);
 }"""
 

@@ -50,7 +50,7 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     assert sum(count for _, count in sent) < MOST
 
 
-@pytest.mark.parametrize("missing", ["js/sheet.js", "js/code.js", "lean-qr/index.mjs"])
+@pytest.mark.parametrize("missing", ["js/share/sheet.js", "js/share/qr_code.js", "lean-qr/index.mjs"])
 def test_a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it(chromium, served, missing):
     """Without a reload, though a browser remembers a failed import: of the part itself and of what it needs."""
     served.stop()
@@ -71,21 +71,21 @@ COME = """(names) => {
   const come = performance.getEntriesByType("resource").map(({ name }) => name);
   return names.every((name) => come.some((one) => one.endsWith(name)));
 }"""
-SHARES = ["/js/sheet.js", "/js/code.js", "/js/paper.js", "/js/paste.js", "/lean-qr/index.mjs"]
+SHARES = ["/js/share/sheet.js", "/js/share/qr_code.js", "/js/share/card.js", "/js/share/paste.js", "/lean-qr/index.mjs"]
 
 
 def test_where_nothing_is_kept_the_keys_in_sight_work_when_the_connection_goes(chromium, served, sent):
     with fresh(chromium, service_workers="block") as (phone, _):
         phone.goto(served.url)
         expect(phone.locator("[data-line=reading_b]")).to_be_visible()
-        phone.wait_for_function(COME, arg=[*SHARES, "/js/bench.js"])
+        phone.wait_for_function(COME, arg=[*SHARES, "/js/views/steps.js"])
         phone.wait_for_load_state("networkidle")
         served.stop()
         phone.get_by_role("button", name="Share").click()
         expect(phone.locator("[data-code] .code")).to_be_visible()
         phone.keyboard.press("Escape")
         phone.locator("[data-along-go]").click()
-        expect(phone.locator("[data-bench=tap]")).to_be_visible()
+        expect(phone.locator("[data-steps=tap]")).to_be_visible()
     times = Counter(path for path, _ in sent if path.startswith("/v/"))
     assert [path for path, count in times.items() if count > 1] == []
 

@@ -16,7 +16,7 @@ def call(text):
 """
 RUN = """async ([program, texts]) => {
   const base = document.querySelector("script[type=module]").src;
-  const { interpreter } = await import(new URL("interpreter.js", base));
+  const { interpreter } = await import(new URL("engine/interpreter.js", base));
   const wasm = await (await fetch(new URL("../vendor/micropython/micropython.wasm", base))).arrayBuffer();
   const reaches = WebAssembly.Module.imports(await WebAssembly.compile(wasm)).map((one) => one.name);
   const python = await interpreter(wasm, [], program);
@@ -62,9 +62,9 @@ return {
 
 def fallen_at(words, at_rest="false"):
     """The app with an interpreter that falls over at some words and answers nothing more, as after a fault in it."""
-    script = (HOUSE / "webui/js/interpreter.js").read_text(encoding="utf-8")
+    script = (HOUSE / "webui/js/engine/interpreter.js").read_text(encoding="utf-8")
     script = script[:script.index("return { call")] + FALLEN % (words, at_rest)
-    return instead(("js/interpreter.js",), "text/javascript", script.encode())
+    return instead(("js/engine/interpreter.js",), "text/javascript", script.encode())
 
 
 def test_an_interpreter_that_fell_over_is_started_anew(phone, served):
@@ -98,8 +98,8 @@ NO_CHANNEL = b"self.BroadcastChannel = class { constructor() { throw new Error()
 
 def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
     served.stop()
-    script = (HOUSE / "webui/js/worker.js").read_bytes()
-    served.start(wrap=instead(("js/worker.js",), "text/javascript", script + NO_CHANNEL))
+    script = (HOUSE / "webui/js/engine/worker.js").read_bytes()
+    served.start(wrap=instead(("js/engine/worker.js",), "text/javascript", script + NO_CHANNEL))
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
     phone.get_by_label("Amount", exact=True).fill("300")
@@ -107,7 +107,7 @@ def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
 
 
 ASK = """async (amounts) => {
-  const { ask } = await import(document.querySelector("script[type=module]").src.replace("main.js", "engine.js"));
+  const { ask } = await import(new URL("engine/engine.js", document.querySelector("script[type=module]").src));
   const asked = amounts.map((amount) => ask({ move: "measure", typed: { amount } }));
   return Promise.all(asked.map((one) => one.then(() => "answered", () => "broken")));
 }"""

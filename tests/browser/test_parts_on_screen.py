@@ -90,27 +90,27 @@ def step_by_step(phone):
     """Each step against what the engine says of it, and the engine's against the label."""
     steps = moves.answer("pouring", {"amount": "350", "system": {
         "by_weight": "100:50:25", "densities": "1.1:1.0:0.8", "parts": "Base:Kicker:Flex"}})["steps"]
-    bench = {name: phone.locator(f"[data-bench={name}]") for name in ("step", "part", "figure", "under", "tap", "next",
+    view = {name: phone.locator(f"[data-steps={name}]") for name in ("step", "part", "figure", "under", "tap", "next",
                                                                         "undo", "leave")}
     phone.get_by_role("button", name="Pour it step by step").click()
     for place, one in enumerate(steps[:5]):
-        expect(bench["step"]).to_contain_text(f"Step {place + 1} of {len(steps)}")
-        expect(bench["part"]).to_have_text(one["label"].split(", ")[0])
-        expect(bench["figure"]).to_have_text(one["figure"])
-        expect(bench["under"]).to_contain_text(one["under"])  # behind a part that was poured there is more
-        expect(bench["next"]).to_have_text(f"Then: {steps[place + 1]['label']} {steps[place + 1]['figure']}".strip())
+        expect(view["step"]).to_contain_text(f"Step {place + 1} of {len(steps)}")
+        expect(view["part"]).to_have_text(one["label"].split(", ")[0])
+        expect(view["figure"]).to_have_text(one["figure"])
+        expect(view["under"]).to_contain_text(one["under"])  # behind a part that was poured there is more
+        expect(view["next"]).to_have_text(f"Then: {steps[place + 1]['label']} {steps[place + 1]['figure']}".strip())
         assert phone.evaluate("window.told.at(-1)") == one["said"]
         if 1 <= place <= 3:
-            expect(bench["part"]).to_have_text(NAMES[place - 1])
-            expect(bench["figure"]).to_have_text(f"{GRAMS[place - 1]:.0f} g")
+            expect(view["part"]).to_have_text(NAMES[place - 1])
+            expect(view["figure"]).to_have_text(f"{GRAMS[place - 1]:.0f} g")
             assert one["said"] == f"{NAMES[place - 1]} to {SAID[place - 1]}"
-            assert "to 0" not in bench["under"].text_content()  # the scale is zeroed once, with the empty cup
+            assert "to 0" not in view["under"].text_content()  # the scale is zeroed once, with the empty cup
         if place < 4:
-            bench["tap"].click()
+            view["tap"].click()
     for _ in range(4):
-        bench["undo"].click()
-    expect(bench["step"]).to_contain_text("Step 1 of")
-    bench["leave"].click()
+        view["undo"].click()
+    expect(view["step"]).to_contain_text("Step 1 of")
+    view["leave"].click()
 
 
 def clock_of_it(phone):

@@ -15,13 +15,13 @@ speechSynthesis.speak = ({ words, voice }) => window.told.push([words, voice.loc
 """
 
 
-def bench(page, name):
-    return page.locator(f"[data-bench={name}]")
+def steps(page, name):
+    return page.locator(f"[data-steps={name}]")
 
 
 @pytest.fixture
 def along(phone, standing):
-    """A way into the bench view with the values of a link."""
+    """A way into the view of the steps with the values of a link."""
     phone.add_init_script(VOICE)
     phone.clock.install()
 
@@ -30,7 +30,7 @@ def along(phone, standing):
         expect(figure(phone, "part_a")).to_have_count(1)
         expect(phone.locator("[data-status]")).not_to_be_empty()  # the engine has started
         phone.get_by_role("button", name="Pour it step by step").click()
-        expect(bench(phone, "step")).to_contain_text("Step 1 of")
+        expect(steps(phone, "step")).to_contain_text("Step 1 of")
         return phone
 
     return start
@@ -38,21 +38,21 @@ def along(phone, standing):
 
 def tap(page, shows):
     """The next step, which then shows a figure."""
-    bench(page, "tap").click()
-    expect(bench(page, "figure")).to_have_text(shows)
+    steps(page, "tap").click()
+    expect(steps(page, "figure")).to_have_text(shows)
 
 
 def came_out(page, text, shows):
-    bench(page, "actual").fill(text)
-    bench(page, "actual").press("Enter")
-    expect(bench(page, "figure")).to_have_text(shows)
+    steps(page, "actual").fill(text)
+    steps(page, "actual").press("Enter")
+    expect(steps(page, "figure")).to_have_text(shows)
 
 
 def test_a_batch_with_two_misreadings_is_brought_into_ratio(along):
     """By hand, 10 % allowed, 100 : 50 : 25 by weight, 350 g: 220 for 200 asks for half as much, 330 in all; 340 read
     asks for 340 x 25 / 150 = 56.7 more, 396.7 in all, shown 397."""
     page = along("/?system.by_weight=100:50:25&system.densities=1.1:1.0:1.0&amount=350&tolerance=10")
-    expect(bench(page, "figure")).to_have_text("0 g")
+    expect(steps(page, "figure")).to_have_text("0 g")
     tap(page, "200 g")
     came_out(page, "220", "330 g")
     came_out(page, "340", "397 g")
@@ -60,8 +60,8 @@ def test_a_batch_with_two_misreadings_is_brought_into_ratio(along):
     assert page.evaluate("window.told[1][0]") == "Resin to two hundred grams"
     assert page.evaluate("window.told.at(-1)[0]").startswith("Stir for three minutes")
     assert page.evaluate("window.told.every(([, local]) => local)")
-    bench(page, "undo").click()
-    expect(bench(page, "figure")).to_have_text("397 g")
+    steps(page, "undo").click()
+    expect(steps(page, "figure")).to_have_text("397 g")
 
 
 def test_it_goes_on_where_it_was_after_a_reload_and_the_clock_has_run_on(along):
@@ -69,18 +69,18 @@ def test_it_goes_on_where_it_was_after_a_reload_and_the_clock_has_run_on(along):
     tap(page, "78 g")
     tap(page, "100 g")
     tap(page, "2 min")
-    bench(page, "tap").click()
-    expect(bench(page, "figure")).to_have_text(re.compile("2:00|1:5."))
+    steps(page, "tap").click()
+    expect(steps(page, "figure")).to_have_text(re.compile("2:00|1:5."))
     page.clock.run_for(30_000)
-    expect(bench(page, "figure")).to_have_text(re.compile("1:[123]."))
+    expect(steps(page, "figure")).to_have_text(re.compile("1:[123]."))
     page.reload()
-    expect(bench(page, "figure")).to_have_text(re.compile("1:[0123]."))
+    expect(steps(page, "figure")).to_have_text(re.compile("1:[0123]."))
     page.clock.fast_forward(95_000)
-    expect(bench(page, "figure")).to_have_text("0:00")
-    bench(page, "undo").click()
-    expect(bench(page, "figure")).to_have_text("2 min")
-    bench(page, "undo").click()
-    expect(bench(page, "figure")).to_have_text("100 g")
+    expect(steps(page, "figure")).to_have_text("0:00")
+    steps(page, "undo").click()
+    expect(steps(page, "figure")).to_have_text("2 min")
+    steps(page, "undo").click()
+    expect(steps(page, "figure")).to_have_text("100 g")
 
 
 def test_beyond_tolerance_the_rescue_has_the_readings(along):
@@ -96,10 +96,10 @@ def test_a_reading_that_cannot_be_is_told_and_nothing_moves(along):
     page = along("/?amount=240&system.by_weight=3:1")
     tap(page, "180 g")
     tap(page, "240 g")
-    bench(page, "actual").fill("150")
-    bench(page, "actual").press("Enter")
-    expect(bench(page, "wrong")).to_contain_text("must be more than the one")
-    expect(bench(page, "figure")).to_have_text("240 g")
+    steps(page, "actual").fill("150")
+    steps(page, "actual").press("Enter")
+    expect(steps(page, "wrong")).to_contain_text("must be more than the one")
+    expect(steps(page, "figure")).to_have_text("240 g")
 
 
 def test_six_own_batches_move_the_dose_and_can_be_removed(along):
@@ -109,20 +109,20 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
     for batch in range(6):
         for shows in taps:
             tap(page, shows)
-        bench(page, "tap").click()
+        steps(page, "tap").click()
         for step in (5, 6, 7):
-            bench(page, "tap").click()
-            expect(bench(page, "step")).to_contain_text(f"Step {step} of")
-        bench(page, "before").fill("500")
-        bench(page, "after").fill(str(450.6 + batch / 100))
+            steps(page, "tap").click()
+            expect(steps(page, "step")).to_contain_text(f"Step {step} of")
+        steps(page, "before").fill("500")
+        steps(page, "after").fill(str(450.6 + batch / 100))
         page.get_by_role("button", name="Keep this batch").click()
-        expect(bench(page, "part")).to_have_text("Done")
-        bench(page, "tap").click()
+        expect(steps(page, "part")).to_have_text("Done")
+        steps(page, "tap").click()
         page.locator("[name='readings.0.shown']").evaluate("(field) => { field.value = ''; }")
         page.locator("[name='readings.1.shown']").evaluate("(field) => { field.value = ''; }")
         if batch < 5:
             page.get_by_role("button", name="Pour it step by step").click()
-            expect(bench(page, "step")).to_contain_text("Step 1 of")
+            expect(steps(page, "step")).to_contain_text("Step 1 of")
     expect(figure(page, "own")).to_have_text("+29%")
     page.reload()
     expect(figure(page, "own")).to_have_text("+29%")
@@ -160,10 +160,10 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     page = along("/?amount=100")
     for shows in ("78 g", "100 g", "2 min"):
         tap(page, shows)
-    bench(page, "tap").click()
-    bench(page, "tap").click()
-    bench(page, "log").click()
-    expect(bench(page, "tap")).to_be_hidden()
+    steps(page, "tap").click()
+    steps(page, "tap").click()
+    steps(page, "log").click()
+    expect(steps(page, "tap")).to_be_hidden()
     page.get_by_role("button", name="Seam, lot, how it went").click()
     expect(page.get_by_label("What was really read")).to_have_value("78 g, 100 g")
     page.get_by_label("When").fill("2024-05-06T07:08")
@@ -178,7 +178,7 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
 
 
 BATCHES = """async () => {
-  const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+  const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
   return (await all("log")).length;
 }"""
 
@@ -188,17 +188,17 @@ def to_the_filler(page):
     for shows in ("75 g", "100 g", "2 min"):
         tap(page, shows)
     for step in (4, 5, 6, 7):
-        bench(page, "tap").click()
+        steps(page, "tap").click()
         if step > 4:
-            expect(bench(page, "step")).to_contain_text(f"Step {step} of")
+            expect(steps(page, "step")).to_contain_text(f"Step {step} of")
 
 
 def keep_batch(page):
     """50 g of filler went in."""
-    bench(page, "before").fill("500")
-    bench(page, "after").fill("450")
+    steps(page, "before").fill("500")
+    steps(page, "after").fill("450")
     page.get_by_role("button", name="Keep this batch").click()
-    expect(bench(page, "part")).to_have_text("Done")
+    expect(steps(page, "part")).to_have_text("Done")
 
 
 def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
@@ -211,17 +211,17 @@ def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
         keep_batch(page)
         expect(rows).to_have_count(count)
         if count == 1:
-            bench(page, "leave").click()
+            steps(page, "leave").click()
             page.reload()
             expect(rows).to_have_count(1)
             page.get_by_role("button", name="Pour it step by step").click()
-            expect(bench(page, "step")).to_contain_text("Step 1 of")
+            expect(steps(page, "step")).to_contain_text("Step 1 of")
             for step in (2, 3, 4, 5, 6, 7):
-                bench(page, "tap").click()
+                steps(page, "tap").click()
                 if step == 4:
-                    bench(page, "tap").click()
-                expect(bench(page, "step")).to_contain_text(f"Step {step} of")
-    bench(page, "leave").click()
+                    steps(page, "tap").click()
+                expect(steps(page, "step")).to_contain_text(f"Step {step} of")
+    steps(page, "leave").click()
     page.locator("[data-notice=batch]").get_by_role("button", name="Undo").click()
     expect(rows).to_have_count(1)
     assert page.evaluate(BATCHES) == 1
@@ -237,10 +237,10 @@ def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_not
         keep_batch(page)
         expect(rows).to_have_count(1)
         if way == "key":
-            bench(page, "undo").click()
-            expect(bench(page, "putty")).to_be_visible()
+            steps(page, "undo").click()
+            expect(steps(page, "putty")).to_be_visible()
         else:
-            bench(page, "leave").click()
+            steps(page, "leave").click()
             page.locator("[data-notice=batch]").get_by_role("button", name="Undo").click()
         expect(rows).to_have_count(0)
         expect(page.locator("[data-notice=batch]")).to_have_count(0)
@@ -252,7 +252,7 @@ def with_a_batch(along):
     page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")
     to_the_filler(page)
     keep_batch(page)
-    bench(page, "leave").click()
+    steps(page, "leave").click()
     page.get_by_text("Putty: filler, blend, where it goes").click()
     return page, page.locator("[data-group=batches] .group-rows > [data-row]")
 
@@ -296,7 +296,7 @@ def test_a_putty_batch_is_taken_back_after_its_row_was_filled_in_anew(along):
     rows = page.locator("[data-group=batches] .group-rows > [data-row]")
     to_the_filler(page)
     keep_batch(page)
-    bench(page, "leave").click()
+    steps(page, "leave").click()
     expect(rows).to_have_count(2)
     rows.first.locator("[data-row-remove]").dispatch_event("click")
     expect(rows).to_have_count(1)
@@ -320,15 +320,15 @@ def test_a_tap_that_finds_no_answer_is_no_step(phone, standing):
     phone.goto(standing.url)
     expect(figure(phone, "reading_b")).to_be_visible()
     phone.locator("[data-along-go]").click()
-    expect(bench(phone, "step")).to_contain_text("Step 1 of")
-    shown = [bench(phone, name).text_content() for name in ("part", "figure")]
+    expect(steps(phone, "step")).to_contain_text("Step 1 of")
+    shown = [steps(phone, name).text_content() for name in ("part", "figure")]
     phone.evaluate(DEAF_FOR_NOW)
-    bench(phone, "tap").click()
-    expect(bench(phone, "step")).to_contain_text("before your tap")
-    assert bench(phone, "figure").evaluate("(one) => getComputedStyle(one).textDecorationLine") == "line-through"
+    steps(phone, "tap").click()
+    expect(steps(phone, "step")).to_contain_text("before your tap")
+    assert steps(phone, "figure").evaluate("(one) => getComputedStyle(one).textDecorationLine") == "line-through"
     phone.evaluate("well()")
-    expect(bench(phone, "wrong")).to_be_visible(timeout=30_000)
-    expect(bench(phone, "step")).to_contain_text("Step 1 of")
-    assert [bench(phone, name).text_content() for name in ("part", "figure")] == shown
-    bench(phone, "tap").click()
-    expect(bench(phone, "step")).to_contain_text("Step 2 of", timeout=30_000)
+    expect(steps(phone, "wrong")).to_be_visible(timeout=30_000)
+    expect(steps(phone, "step")).to_contain_text("Step 1 of")
+    assert [steps(phone, name).text_content() for name in ("part", "figure")] == shown
+    steps(phone, "tap").click()
+    expect(steps(phone, "step")).to_contain_text("Step 2 of", timeout=30_000)

@@ -72,7 +72,7 @@ SEEN = """(paths) => paths.map(([path, option]) => {
 
 # what the page asks the engine with
 TYPED = """async () => {
-  const { pairs } = await import(document.querySelector("script[type=module]").src.replace("main.js", "form.js"));
+  const { pairs } = await import(new URL("form/form.js", document.querySelector("script[type=module]").src));
   return pairs(document.querySelector("[data-form]"));
 }"""
 
@@ -238,7 +238,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     in_us(page, standing.url)
     page.locator("[name=thicken][value=yes]").check(force=True)
     page.get_by_role("button", name="Pour it step by step").click()
-    at = lambda name: page.locator(f"[data-bench={name}]")  # noqa: E731
+    at = lambda name: page.locator(f"[data-steps={name}]")  # noqa: E731
     expect(at("figure")).to_have_text("0 g")  # before the first step stands there, a tap says yes to nothing
     at("tap").click()
     expect(at("figure")).to_have_text("187 g")
@@ -259,7 +259,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     at("store").click()
     expect(at("part")).to_contain_text("Done")
     kept = page.evaluate("""async () => {
-        const { all } = await import(document.querySelector("script[type=module]").src.replace("main.js", "store.js"));
+        const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
         return all("log");
     }""")
     assert [(one["before"], one["after"]) for one in kept] == [("500 g", "440 g")]

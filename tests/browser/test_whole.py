@@ -31,7 +31,7 @@ def hurt(chromium):
     context.close()
 
 
-@pytest.mark.parametrize("name", ["app.css", "js/lines.js", "icons/app.svg", "app.txt"])
+@pytest.mark.parametrize("name", ["app.css", "js/answer/lines.js", "icons/app.svg", "app.txt"])
 def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, name):  # noqa: F811
     path = one(tmp_path, name)
     whole = halve(path)
@@ -48,7 +48,7 @@ def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, nam
 
 
 def test_half_a_script_of_later_does_no_harm_because_the_bundle_holds_it_whole(hurt, elsewhere, tmp_path):  # noqa: F811
-    for name in ("js/views/log.js", "js/code.js"):
+    for name in ("js/views/log.js", "js/share/qr_code.js"):
         halve(one(tmp_path, name))
     keep(hurt, elsewhere.url)
     elsewhere.stop()
@@ -86,7 +86,7 @@ def test_half_a_view_at_a_first_visit_is_whole_once_this_phone_keeps_it(hurt, el
 def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_build):
     def half(app):
         async def answer(scope, receive, send):
-            short = scope["type"] == "http" and scope["path"].endswith("js/lines.js")
+            short = scope["type"] == "http" and scope["path"].endswith("js/answer/lines.js")
 
             async def cut(message):
                 if short and message["type"] == "http.response.start":
@@ -173,7 +173,7 @@ def test_a_damaged_view_whose_bundle_is_damaged_too_is_fetched_again(phone, serv
 
 def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hurt, served):
     keep(hurt, served.url)
-    hurt.evaluate(SPOIL, ["js/lines.js", "half"])
+    hurt.evaluate(SPOIL, ["js/answer/lines.js", "half"])
     forget(hurt)
     served.stop()
     hurt.goto(served.url)
@@ -209,14 +209,14 @@ def spoiled(page, served, other_build, ending, pot):
     return before
 
 
-@pytest.mark.parametrize("ending", ["js/lines.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/answer/lines.js", "app.txt"])
 def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=False)
     hurt.wait_for_function(OTHER, arg=before)
     expect(figure(hurt, "reading_b")).to_be_visible()
 
 
-@pytest.mark.parametrize("ending", ["js/lines.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/answer/lines.js", "app.txt"])
 def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=True)
     expect(hurt.get_by_text("It waits because a pot")).to_be_visible(timeout=40_000)
@@ -232,7 +232,7 @@ def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_bu
 
 
 def test_half_a_script_on_a_first_visit_is_said_by_its_name(hurt, elsewhere, tmp_path):  # noqa: F811
-    path = one(tmp_path, "js/lines.js")
+    path = one(tmp_path, "js/answer/lines.js")
     path.write_bytes(path.read_bytes()[:700])
     hurt.goto(elsewhere.url)
     expect(hurt.locator("[data-notice=half]")).to_contain_text("lines.js")

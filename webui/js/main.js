@@ -1,16 +1,16 @@
 // Starts the page: the screen, and what keeps it all for a shop without signal.
-import { isLink } from "./bring.js";
-import { startEngine, whenHung } from "./engine.js";
-import { held } from "./form.js";
-import { fetchSoon, later } from "./later.js";
-import { remember } from "./memory.js";
-import { startNavigation } from "./navigate.js";
-import { notice } from "./notice.js";
-import { followUpdates, holdUpdates, startOffline } from "./offline.js";
-import { running, startPots, whenTold } from "./pots.js";
-import { startRecall } from "./recall.js";
-import { applySettings } from "./settings.js";
-import { lookAtStore, offerWhereFull } from "./store.js";
+import { isLink } from "./share/opened_link.js";
+import { startEngine, whenHung } from "./engine/engine.js";
+import { held } from "./form/form.js";
+import { fetchSoon, withPart } from "./offline/parts.js";
+import { remember } from "./form/memory.js";
+import { startNavigation } from "./navigation.js";
+import { notice } from "./page/notice.js";
+import { followUpdates, holdUpdates, startOffline } from "./offline/offline.js";
+import { running, startPots, whenTold } from "./pots/pots.js";
+import { startRecall } from "./offline/recalled_builds.js";
+import { applySettings } from "./page/settings.js";
+import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const LONG = 4000; // ms
@@ -45,7 +45,7 @@ const save = () => {
 };
 
 followUpdates(save);
-offerWhereFull([["Save kit and log to a file", () => later("./backup.js", ({ saveFile }) => saveFile())]]);
+offerWhereFull([["Save kit and log to a file", () => withPart("kit/backup.js", ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
 startRecall(root, save);
 applySettings();

@@ -1,9 +1,9 @@
 // The part of Kit that writes everything to a file and reads it back: what would change stands there first.
-import { Refused, bringBack, changes, counted, current, imports, readBackup, saveFile, undoImport } from "../backup.js";
-import { notice } from "../notice.js";
-import { about } from "../pots.js";
-import { fits } from "../shapes.js";
-import { whenChanged } from "../store.js";
+import { Refused, bringBack, changes, counted, current, imports, readBackup, saveFile, undoImport } from "../kit/backup.js";
+import { notice } from "../page/notice.js";
+import { about } from "../pots/pots.js";
+import { fits } from "../store/schema.js";
+import { whenChanged } from "../store/store.js";
 
 const NAMED = 4; // rows told by name; of the others, how many
 const NOTHING = "Nothing: it is all here already.";

@@ -1,11 +1,11 @@
 // The boat: the demo boat and an empty one, and the kit's rolls to cut from, each with the way back.
-import { ask } from "../engine.js";
-import { fill, pairs } from "../form.js";
-import { notice, unanswered } from "../notice.js";
-import { NONE } from "../rows.js";
-import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../stock.js";
-import { whenChanged } from "../store.js";
-import { offerUndo } from "../undo.js";
+import { ask } from "../engine/engine.js";
+import { fill, pairs } from "../form/form.js";
+import { notice, unanswered } from "../page/notice.js";
+import { NONE } from "../form/rows.js";
+import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../kit/rolls.js";
+import { whenChanged } from "../store/store.js";
+import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "joints";

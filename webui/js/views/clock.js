@@ -1,20 +1,20 @@
 // Clock: the running pots above, how long a batch lasts below; one tap on the answer starts its clock.
-import { keepAwake } from "../awake.js";
-import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../alarm.js";
-import { ask } from "../engine.js";
-import { chosen, fill, pairs, spelled } from "../form.js";
-import { offerKit } from "../kit.js";
-import { later } from "../later.js";
-import { dropBatch, logBatch } from "../log.js";
-import { recall, remember } from "../memory.js";
-import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots.js";
-import { Watch, measured } from "../steady.js";
-import { potArticle } from "./pot.js";
-import { units } from "../settings.js";
-import { all, change } from "../store.js";
-import { offerRowUndo } from "../undo.js";
-import { isLearned, keptText, saidHere } from "../units.js";
+import { keepAwake } from "../phone/wake_lock.js";
+import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../phone/alarm.js";
+import { ask } from "../engine/engine.js";
+import { chosen, fill, pairs, spelled } from "../form/form.js";
+import { offerKit } from "../kit/kit.js";
+import { withPart } from "../offline/parts.js";
+import { dropBatch, logBatch } from "../kit/log.js";
+import { recall, remember } from "../form/memory.js";
+import { UNANSWERED, dismiss, notice } from "../page/notice.js";
+import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots/pots.js";
+import { Watch, measured } from "../phone/clocks.js";
+import { potArticle } from "../pots/pot.js";
+import { units } from "../page/settings.js";
+import { all, change } from "../store/store.js";
+import { offerRowUndo } from "../form/undo.js";
+import { isLearned, keptText, saidHere } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
@@ -26,7 +26,7 @@ const ANEW = ["air", "batch", "container"]; // what is asked with a new air; the
 const isBeside = (pair) => !isPot(pair) && !isSystem(pair) && !ANEW.includes(pair[0]);
 
 const BEFORE = "1";
-const LINK = "./pot_link.js";
+const LINK = "share/pot_link.js";
 const DOUBTS = ["made_by", "link_times", "clocks_differ", "clock_changed", "lost", "unseen"]; // what a link is said with
 
 let shown = null; // what is on the screen now; the pots outlive it
@@ -277,7 +277,7 @@ const acts = {
   },
   // resolves to what is wrong with the minutes, if anything
   left: (pot, text) => setLeft(current(pot), text).catch(() => UNANSWERED),
-  share: (pot) => later(LINK, ({ sharePot }) => sharePot(current(pot))),
+  share: (pot) => withPart(LINK, ({ sharePot }) => sharePot(current(pot))),
   drop: async (pot) => {
     const now = current(pot);
     if (await end(now)) notice("pot-ended", "The pot is ended.", [["Undo", () => bringBack(now)]]);

@@ -1,18 +1,18 @@
 // Kit: the builder's own things by kind, what this phone is set to, and a copy of everything.
 import { startBackup } from "./backup.js";
-import { goneOne } from "../choices.js";
-import { editing } from "../editing.js";
-import { ask } from "../engine.js";
-import { entry, said, toldOf, unreadEntry } from "../entries.js";
-import { keepThing, learn } from "../kit.js";
-import { laidBy } from "../log.js";
-import { notice } from "../notice.js";
-import { choose, chosen, units, whenUnits } from "../settings.js";
-import { canSay, prime, whenVoices } from "../speech.js";
-import { kept, put, putBack, remove, unread, whenChanged } from "../store.js";
-import { figureFields } from "../form.js";
-import { offerRowUndo } from "../undo.js";
-import { says, typedOf } from "../units.js";
+import { goneOne } from "../form/choices.js";
+import { editing } from "./editor.js";
+import { ask } from "../engine/engine.js";
+import { entry, said, toldOf, unreadEntry } from "../kit/entries.js";
+import { keepThing, learn } from "../kit/kit.js";
+import { laidBy } from "../kit/log.js";
+import { notice } from "../page/notice.js";
+import { choose, chosen, units, whenUnits } from "../page/settings.js";
+import { canSay, prime, whenVoices } from "../phone/speech.js";
+import { kept, put, putBack, remove, unread, whenChanged } from "../store/store.js";
+import { figureFields } from "../form/form.js";
+import { offerRowUndo } from "../form/undo.js";
+import { says, typedOf } from "../form/units.js";
 
 // A bare number is kept with its unit: the phone may count in others by then.
 const typedIn = (form, record) => {

@@ -1,15 +1,15 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
-import { download, today } from "../download.js";
-import { editing } from "../editing.js";
-import { ask } from "../engine.js";
-import { entry, toldOf, unreadEntry } from "../entries.js";
-import { blankAnswers, showAnswers } from "../lines.js";
-import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../log.js";
-import { recall, remember } from "../memory.js";
-import { notice } from "../notice.js";
-import { whenUnits } from "../settings.js";
-import { unread, whenChanged } from "../store.js";
-import { offerUndo } from "../undo.js";
+import { download, today } from "../phone/download.js";
+import { editing } from "./editor.js";
+import { ask } from "../engine/engine.js";
+import { entry, toldOf, unreadEntry } from "../kit/entries.js";
+import { blankAnswers, showAnswers } from "../answer/lines.js";
+import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
+import { recall, remember } from "../form/memory.js";
+import { notice } from "../page/notice.js";
+import { whenUnits } from "../page/settings.js";
+import { unread, whenChanged } from "../store/store.js";
+import { offerUndo } from "../form/undo.js";
 
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });

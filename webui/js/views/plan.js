@@ -1,15 +1,15 @@
 // Plan: the boat's seams as pieces, and a day under way: the phone types the time, one tap tells each step.
-import { ask } from "../engine.js";
-import { fill, pairs } from "../form.js";
-import { learn, offerKit } from "../kit.js";
-import { dropBatch, laidBy, logBatch } from "../log.js";
-import { recall } from "../memory.js";
-import { notice, unanswered } from "../notice.js";
-import { units } from "../settings.js";
-import { printCards } from "../share.js";
-import { whenChanged } from "../store.js";
-import { offerUndo } from "../undo.js";
-import { typedOf } from "../units.js";
+import { ask } from "../engine/engine.js";
+import { fill, pairs } from "../form/form.js";
+import { learn, offerKit } from "../kit/kit.js";
+import { dropBatch, laidBy, logBatch } from "../kit/log.js";
+import { recall } from "../form/memory.js";
+import { notice, unanswered } from "../page/notice.js";
+import { units } from "../page/settings.js";
+import { printCards } from "../share/share.js";
+import { whenChanged } from "../store/store.js";
+import { offerUndo } from "../form/undo.js";
+import { typedOf } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const EACH = 15_000; // ms between two looks at the clock

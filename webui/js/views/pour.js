@@ -1,22 +1,22 @@
 // Pour: the form and its answers, poured along step by step, and the builder's own putty batches of the log.
-import { isLink } from "../bring.js";
-import { ask } from "../engine.js";
-import { fill, pairs } from "../form.js";
-import { later, soon } from "../later.js";
-import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../log.js";
-import { recall } from "../memory.js";
-import { UNANSWERED, dismiss, notice } from "../notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../puttybook.js";
-import { addRow } from "../rows.js";
-import { whenUnits } from "../settings.js";
-import { prime } from "../speech.js";
-import { isTaken, startsAnew } from "../taken.js";
-import { offerRowUndo, offerUndo } from "../undo.js";
-import { unitBeside } from "../units.js";
+import { isLink } from "../share/opened_link.js";
+import { ask } from "../engine/engine.js";
+import { fill, pairs } from "../form/form.js";
+import { soon, withPart } from "../offline/parts.js";
+import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../kit/log.js";
+import { recall } from "../form/memory.js";
+import { UNANSWERED, dismiss, notice } from "../page/notice.js";
+import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../kit/putty_batches.js";
+import { addRow } from "../form/rows.js";
+import { whenUnits } from "../page/settings.js";
+import { prime } from "../phone/speech.js";
+import { isTaken, startsAnew } from "../form/measurements.js";
+import { offerRowUndo, offerUndo } from "../form/undo.js";
+import { unitBeside } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
 
 const GROUP = "batches";
-const STEPS = "./bench.js";
+const STEPS = "views/steps.js";
 const ALONG = "pour.along"; // where a pour that is under way is kept
 const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
 
@@ -95,12 +95,12 @@ export const mount = (screen, main) => {
   const read = (name) => field(name).value;
   const done = (logged) => { anew(logged); changed(); };
   // The step view, fetched at the tap: what a browser grants to a tap (a voice, a sound) is asked for here.
-  let bench = null;
-  const along = (use) => later(STEPS, ({ Bench }) => {
+  let steps = null;
+  const along = (use) => withPart(STEPS, ({ Steps }) => {
     if (!form.isConnected) return null;
     const place = main.querySelector("[data-along]");
-    bench ??= new Bench(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
-    return use(bench);
+    steps ??= new Steps(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
+    return use(steps);
   });
   soon(STEPS);
   prime();
@@ -134,6 +134,6 @@ export const mount = (screen, main) => {
   });
   // a link is taken in first, or it would be filled in over them
   view.brought.then(() => (isLink(form) ? null : fresh())).then(() => (recall(ALONG) ? along((one) => one.resume()) : null));
-  counted = () => { if (form.isConnected) bench?.turned(); };
+  counted = () => { if (form.isConnected) steps?.turned(); };
   return view;
 };

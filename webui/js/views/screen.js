@@ -1,17 +1,17 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
-import { bring, isLink, ofServer } from "../bring.js";
-import { hold, takeOwn } from "../choices.js";
-import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine.js";
-import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form.js";
-import { keepTyped, offerKit } from "../kit.js";
-import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../lines.js";
-import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../memory.js";
-import { notice, once } from "../notice.js";
-import { watchOld } from "../old.js";
-import { addRow, moveRow, removeRow, rowsOf, showRows } from "../rows.js";
-import { choose, units, whenUnits } from "../settings.js";
-import { openShare, prepare } from "../share.js";
-import { edited, offerUndo, shown } from "../undo.js";
+import { bring, isLink, ofServer } from "../share/opened_link.js";
+import { hold, takeOwn } from "../form/choices.js";
+import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
+import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
+import { keepTyped, offerKit } from "../kit/kit.js";
+import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../answer/lines.js";
+import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../form/memory.js";
+import { notice, once } from "../page/notice.js";
+import { watchOld } from "../answer/stale.js";
+import { addRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
+import { choose, units, whenUnits } from "../page/settings.js";
+import { openShare, prepare } from "../share/share.js";
+import { edited, offerUndo, shown } from "../form/undo.js";
 
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";

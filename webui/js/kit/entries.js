@@ -1,0 +1,67 @@
+// Kept things in a list: each by name, with what the engine says of it, and with the keys to change or remove it.
+import { ask } from "../engine/engine.js";
+import { notice } from "../page/notice.js";
+import { units } from "../page/settings.js";
+import { putBack, remove } from "../store/store.js";
+
+const NO_FIGURES = "Its figures could not be worked out.";
+
+// One of them.
+export const entry = ({ id, title, beside, details, acts }) => {
+  const item = document.createElement("li");
+  item.className = "entry";
+  item.dataset.entry = id;
+  const name = document.createElement("h3");
+  name.className = "entry-name";
+  name.id = `entry-${id}`;
+  name.textContent = title;
+  const aside = document.createElement("p");
+  aside.className = "entry-beside";
+  aside.textContent = beside;
+  aside.hidden = !beside;
+  const lines = details.map((text) => {
+    const line = document.createElement("p");
+    line.className = "entry-line";
+    line.textContent = text;
+    return line;
+  });
+  const actions = document.createElement("p");
+  actions.className = "actions";
+  actions.append(...acts.map(([label, act]) => {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "button";
+    button.textContent = label;
+    button.setAttribute("aria-describedby", name.id);
+    button.addEventListener("click", act);
+    return button;
+  }));
+  item.append(name, aside, ...lines, actions);
+  return item;
+};
+
+const MOST = 240; // letters of it in sight; the file that Kit saves has them all
+const CANNOT = "It is kept as it is, and is in the file that Kit saves. Nothing here counts with it.";
+
+// A row that this build cannot read, as it stands in the store. The others stand beside it as ever.
+export const unreadEntry = (store, row) => {
+  const text = JSON.stringify(row);
+  const drop = async () => {
+    if (await remove(store, row.id)) notice(store, "The row that cannot be read is removed.", [["Undo", () => putBack(store, row)]]);
+  };
+  const item = entry({ id: `unread-${row.id}`, title: "A row that cannot be read", beside: CANNOT,
+    details: [text.length > MOST ? `${text.slice(0, MOST)} …` : text], acts: [["Remove", drop]] });
+  item.dataset.unread = store;
+  return item;
+};
+
+// What the engine says of a kept thing: the errors are said too, a thing of an older time may need putting right.
+export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => one.message)
+  : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : `${line.label}: ${line.text}`)))
+  .filter(Boolean);
+
+// What is kept is shown also where nothing answers.
+// It is told in the phone's units, whatever it was typed in.
+export const toldOf = ({ move, typed }) => ask({
+  move, typed: { ...typed, units: units(), units_typed: typed.units ?? "metric" },
+}).then(said, () => [NO_FIGURES]);

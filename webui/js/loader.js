@@ -1,0 +1,62 @@
+// Starts the engine before the page's other scripts are there, and says so where one of those did not come whole.
+const root = new URL("../../../", import.meta.url);
+const TRIED = "covemix.fetched.again";
+
+import("./engine/engine.js").then(({ startEngine }) => startEngine()).catch(() => {}); // the first question says so, at the field
+
+/** @param {string[]} entry */
+const isScript = ([path]) => /\.m?js$/.test(path);
+
+// The scripts of the screen's own view, as the bundle has them: [[path, text]].
+const ofView = async (bundle) => {
+  const named = new Set([...document.querySelectorAll("link[rel=modulepreload]")].map(({ href }) => href));
+  const { texts } = await import("./engine/bundle.js");
+  const bytes = new Uint8Array(await (await fetch(new URL(bundle, root))).arrayBuffer());
+  return texts(bytes, "scripts").filter(([path]) => named.has(new URL(path, root).href))
+    .map(([path, text]) => [path, new TextDecoder().decode(text)]);
+};
+
+// Which scripts are not what this build says they are, after each was asked of the host itself.
+const damaged = async () => {
+  const [first] = (await (await fetch(new URL("sw.js", root), { cache: "no-cache" })).text()).split("\n", 1);
+  /** @type {{sums: Record<string, string>, bundle: string}} */
+  const { sums, bundle } = JSON.parse(first.slice(first.indexOf("{"), -1));
+  /** @type {(path: string, more?: RequestInit) => Promise<Response>} */
+  const asked = (path, more) => fetch(new URL(path, root), { cache: "reload", ...more });
+  const looked = await Promise.all([
+    ...Object.entries(sums).filter(isScript).map(([path, sum]) => (
+      asked(path, { integrity: `sha256-${sum}` }).then(({ ok }) => (ok ? "" : path), () => path))),
+    ...(await ofView(bundle).catch(() => [])).map(([path, whole]) => (
+      asked(path).then((response) => response.text()).then((text) => (text === whole ? "" : path), () => path))),
+  ]);
+  return looked.filter(Boolean).map((path) => path.split("/").pop());
+};
+
+const say = (names) => {
+  const box = document.createElement("div");
+  box.className = "notice";
+  box.dataset.notice = "half";
+  const words = document.createElement("p");
+  words.className = "notice-text";
+  words.textContent = `Covemix did not come whole${names.length ? ` (${names.join(", ")})` : ""}: open it once more with a good connection.`;
+  box.append(words);
+  document.querySelector("[data-notices]").prepend(box);
+};
+
+// Half a script that this browser kept is fetched again, once; what the host itself has by half is said, and a view comes
+// whole from the bundle as soon as this phone keeps that.
+const mend = async () => {
+  const names = await damaged().catch(() => []);
+  const tried = sessionStorage.getItem(TRIED);
+  const again = () => {
+    sessionStorage.setItem(TRIED, "yes");
+    location.reload();
+  };
+  if (!names.length && !tried) again();
+  else say(names);
+  if (!tried) navigator.serviceWorker?.addEventListener("controllerchange", again);
+};
+
+const look = () => import("./main.js").then(({ shown }) => shown).catch(mend); // it has run by now, or cannot
+if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", look);
+else look();

@@ -1,0 +1,65 @@
+// From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
+import { leadIn } from "./form/choices.js";
+import { recall, remember } from "./form/memory.js";
+import { behind } from "./page/notice.js";
+import { isTaken } from "./form/measurements.js";
+import { offerUndo } from "./form/undo.js";
+import { reach } from "./form/rows.js";
+
+const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
+
+let latest = 0; // of two that are asked for quickly only the last is shown: the address is already its own
+
+// Resolves to whether it is shown.
+const go = async (url, show, arrive = () => {}) => {
+  latest += 1;
+  const mine = latest;
+  const response = await fetch(url);
+  const next = new DOMParser().parseFromString(await response.text(), "text/html");
+  const { screen, build } = next.documentElement.dataset;
+  if (mine !== latest) return false;
+  if (!response.ok || !screen || build !== document.documentElement.dataset.build) throw new Error("not this build");
+  arrive(); // first the address: the new links are relative to it
+  for (const part of PARTS) document.querySelector(part).replaceWith(next.querySelector(part));
+  document.documentElement.dataset.screen = screen;
+  document.title = next.title;
+  window.scrollTo(0, 0);
+  await show();
+  return true;
+};
+
+// A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back. A thing or a
+// list that it brings comes whole: of a system before it no figure stays, nor of pieces before them.
+// adds: the group of the other screen that its pairs are the next row of.
+const followLead = ({ label, screen, pairs: given, adds }) => {
+  const before = recall(screen) ?? [];
+  const pairs = adds ? nextRow(adds, given, before) : given;
+  const whole = (name) => (adds ? name : name.split(".")[0]);
+  const names = new Set(pairs.map(([name]) => whole(name)));
+  remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
+  if (!adds) leadIn(screen, pairs);
+  const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
+  const form = () => document.querySelector("[data-form]");
+  return () => behind(offerUndo(form(), "lead", `${label}: it stands here now.`, undo)); // what the screen asks for comes first
+};
+
+const nextRow = (group, pairs, before) => {
+  const next = reach(group, before.map(([name]) => name));
+  return [[group, ""], ...pairs.map(([name, text]) => [name.replace(`${group}.0.`, `${group}.${next}.`), text])];
+};
+
+// show: mounts the page that stands there now; coming: is told the screen that will
+export const startNavigation = (show, coming) => {
+  for (const link of document.querySelectorAll("head link")) link.setAttribute("href", link.href);
+  document.addEventListener("click", async (event) => {
+    const link = event.target.closest?.("a[data-to], a[data-lead]");
+    if (!link || event.defaultPrevented || event.button || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    const lead = link.dataset.lead && JSON.parse(link.dataset.lead);
+    coming(lead?.screen ?? link.dataset.to);
+    const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
+    const tell = lead ? followLead(lead) : () => {};
+    await go(href, show, () => history.pushState(null, "", href)).then((shown) => { if (shown) tell(); }, () => location.assign(href));
+  });
+  window.addEventListener("popstate", () => go(location.href, show).catch(() => location.reload()));
+};

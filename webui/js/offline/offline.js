@@ -1,0 +1,124 @@
+// The service worker: registered where the browser has one, updated only when the user says so.
+import { behind, notice, once } from "../page/notice.js";
+
+const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
+  + " without signal. For that, open it from an https address (covemix export makes the files for one).";
+
+const HALF = "Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without"
+  + " signal yet: open it once more with a good connection.";
+const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
+  + " phone stays and works; the newer one is fetched another time.";
+
+const DAMAGED = "A part of this phone's copy of Covemix is damaged and could not be fetched again";
+const MEND = "Open it once more with a good connection. Your kit and log are kept apart from it.";
+
+const WHOLE = "A newer Covemix is here, and whole. It waits because a pot runs; the pot's clock goes on in the newer one.";
+
+let agreed = false;
+const whole = new WeakSet();
+const reasonsToWait = [];
+let held = null; // an update that had to wait
+
+// A part of the page with something running (a pot) can hold an update back.
+// whenOver: calls its listener whenever that may have ended; the update is offered then.
+export const holdUpdates = (running, whenOver) => {
+  reasonsToWait.push(running);
+  whenOver(() => {
+    if (held?.worker.state === "installed") offer(held.worker, held.save);
+  });
+};
+
+const take = (worker, save) => {
+  agreed = true;
+  save();
+  worker.postMessage("update");
+};
+
+const offer = (worker, save) => {
+  if (reasonsToWait.some((running) => running())) {
+    held = { worker, save };
+    return;
+  }
+  held = null;
+  notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => take(worker, save)]]);
+};
+
+const UNFETCHED = "A newer one could not be fetched just now: try again with a connection.";
+const NO_NEWER = "There is no newer one here yet.";
+
+// Takes the newer build at once, whatever runs: pots are kept and go on. Resolves to what hinders it, if anything.
+export const updateNow = async (save) => {
+  const registration = await navigator.serviceWorker?.getRegistration();
+  if (!registration) { // nothing is kept here: what comes over the wire is the newest
+    save();
+    location.reload();
+    return "";
+  }
+  try {
+    if (!registration.waiting) await registration.update();
+  } catch {
+    return UNFETCHED;
+  }
+  const next = registration.waiting ?? registration.installing;
+  if (!next) return NO_NEWER;
+  if (next.state === "installing") await new Promise((done) => { next.addEventListener("statechange", done, { once: true }); });
+  if (next.state !== "installed") return UNFETCHED;
+  agreed = true;
+  save();
+  next.postMessage("update");
+  return "";
+};
+
+// unkept: told where this page finds that nothing keeps the app.
+const follow = (worker, save, unkept) => worker?.addEventListener("statechange", () => {
+  if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
+    behind(notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF));
+    if (!navigator.serviceWorker.controller) unkept();
+  }
+  whole.add(worker); // past its first step, all of it is there
+  if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
+  if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
+});
+
+const watch = (registration, save, unkept) => {
+  if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting, save);
+  follow(registration.installing, save, unkept); // it may have been found before anybody listened
+  registration.addEventListener("updatefound", () => follow(registration.installing, save, unkept));
+};
+
+// An update another tab agreed to reloads this one too, once; on a first visit the first change is no update. Listened
+// for from the beginning: it may come while this tab is still starting.
+export const followUpdates = (save) => {
+  const workers = navigator.serviceWorker;
+  workers?.addEventListener("message", async ({ data }) => {
+    if (!data?.damaged) return;
+    const said = `${DAMAGED} (${data.damaged.split("/").pop()}).`;
+    const { waiting } = data.waits ? await workers.getRegistration() : {};
+    if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]).dataset.kind = "heal";
+    else if (!document.querySelector("[data-kind=heal]")) behind(notice("damaged", `${said} ${MEND}`));
+  });
+  let leaving = false;
+  let controlled = Boolean(workers?.controller);
+  workers?.addEventListener("controllerchange", () => {
+    if (controlled && !leaving) {
+      leaving = true;
+      save();
+      location.reload();
+    }
+    controlled = true;
+  });
+};
+
+export const startOffline = async (root, save, unkept) => {
+  if (!("serviceWorker" in navigator)) {
+    if (!window.isSecureContext) once("plain", PLAIN);
+    unkept();
+    return;
+  }
+  try {
+    watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save, unkept);
+  } catch {
+    once("unkept", "This browser does not let Covemix be kept for use without signal.");
+    unkept();
+  }
+};

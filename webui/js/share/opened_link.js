@@ -1,0 +1,109 @@
+// What a link brings stands in a view of its own: it is shown and answered, and nothing that this phone keeps changes until
+// somebody says so. The address stays, so that a reload, the way back and a page without signal show it again.
+import { EngineMissing, ask } from "../engine/engine.js";
+import { fill, pairs as typedIn } from "../form/form.js";
+import { atFirst, recall } from "../form/memory.js";
+import { dismiss, notice } from "../page/notice.js";
+import { offerUndo } from "../form/undo.js";
+import { saidHere } from "../form/units.js";
+
+const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
+const NOT_LOOKED_AT = "A link could not be looked at: the part that calculates did not load, and there is no connection to a server."
+  + " Nothing of yours is changed.";
+const exported = "files" in document.documentElement.dataset;
+
+// Asks about any query string: {pairs, refused, words}.
+export const look = (screen, search) => ask({
+  brought: screen, pairs: [...new URLSearchParams(search.slice(0, MOST))], length: search.length,
+});
+
+// An address that the server answers, whatever this phone keeps of the page.
+export const ofServer = (path, pairs) => `${path}?${new URLSearchParams([...pairs.filter(([name]) => name !== "as"), ["as", "page"]])}`;
+
+export const isLink = (form) => "link" in form.dataset;
+
+// where the figures are from is no part of what is compared
+const key = (form) => JSON.stringify(typedIn(form).filter(([name]) => !saidHere(form.elements.namedItem(name))));
+
+// again: what the form shows now is asked; changed: and kept
+export const bring = async (screen, main, { again, changed }) => {
+  const form = main.querySelector("[data-form]");
+  const { search } = location;
+  const kept = recall(screen);
+  const home = kept ?? atFirst(screen);
+  if (search.length < 2) {
+    dismiss("link");
+    if (home) fill(form, home);
+    return;
+  }
+  const given = [...new URLSearchParams(search.slice(0, MOST))];
+  const answered = !("unanswered" in main.dataset); // by the server, with the link's values in its form
+  const edited = Array.isArray(history.state?.typed) ? history.state.typed : null; // in this view, before a reload
+
+  // whether these values are what is kept anyway; leaves them in the form
+  const isMine = (values) => {
+    if (!kept) return false;
+    fill(form, kept);
+    const mine = key(form);
+    fill(form, values);
+    return key(form) === mine;
+  };
+  const leave = () => {
+    delete form.dataset.link;
+    history.replaceState(null, "", location.pathname);
+    fill(form, home ?? []);
+    again();
+  };
+  const use = () => {
+    delete form.dataset.link;
+    history.replaceState(null, "", location.pathname);
+    changed();
+    form.dispatchEvent(new Event("taken"));
+    document.getElementById("main").focus();
+    offerUndo(form, "link", "The link's values stand here now.", () => { fill(form, home ?? []); changed(); });
+  };
+  const offer = (words, made = "") => notice("link", `A link shows${words ? `: ${words}` : " this"}. Nothing of yours is changed.${made && ` ${made}`}`,
+    [["Use these", use]], "Keep mine", leave).querySelector("button:last-child").focus();
+
+  form.dataset.link = "";
+  form.addEventListener("accept", use);
+  if (answered) {
+    const served = typedIn(form);
+    if (isMine(served)) delete form.dataset.link;
+  } else {
+    fill(form, edited ?? given);
+  }
+  let seen = null;
+  try {
+    seen = await look(screen, search);
+  } catch (error) {
+    if (!form.isConnected || !isLink(form)) return;
+    if (answered) { // as the server did; where it refused the link, it has said so itself
+      if (document.querySelector("[data-notice=link]")) leave();
+      else offer("");
+    } else if (!exported && error instanceof EngineMissing && !given.some(([name]) => name === "as")) {
+      location.replace(ofServer(location.pathname, given));
+    } else {
+      leave();
+      notice("link", NOT_LOOKED_AT, [["Try again", () => location.assign(location.pathname + search)]]);
+    }
+    return;
+  }
+  if (!form.isConnected || !isLink(form)) return;
+  dismiss("link");
+  dismiss("made"); // the server's own word of it
+  const { pairs, refused, words, made } = seen;
+  if (refused || !pairs.length) {
+    leave();
+    if (refused) notice("link", refused);
+    return;
+  }
+  if (!form.dataset.typed) { // typed while the engine looked: that is not overwritten
+    if (isMine(pairs) && !edited) {
+      leave();
+      return;
+    }
+    fill(form, edited ?? pairs);
+  }
+  offer(words, made);
+};

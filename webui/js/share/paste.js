@@ -1,0 +1,72 @@
+// A link that this phone opened elsewhere, pasted or scanned. The engine looks at it before anything goes anywhere.
+import { look } from "./opened_link.js";
+import { EngineMissing } from "../engine/engine.js";
+
+const STRANGE = "That is not a Covemix link. Nothing was changed.";
+
+// The screen a link is for: by the last step of its path, wherever the app that made it stands.
+const screenOf = (url) => {
+  const last = url.pathname.replace(/(index\.html)?\/?$/, "").split("/").pop();
+  const links = [...document.querySelectorAll("[data-to]")];
+  return links.find((one) => one.dataset.to === last) ?? links.find((one) => one.dataset.to === "pour");
+};
+
+// "" or one sentence why not
+const follow = async (text) => {
+  let url;
+  try {
+    url = new URL(text.trim());
+  } catch {
+    return STRANGE;
+  }
+  if (!/^https?:$/.test(url.protocol) || url.search.length < 2) return STRANGE;
+  const target = screenOf(url);
+  const { refused } = await look(target.dataset.to, url.search)
+    .catch((error) => { if (error instanceof EngineMissing) return {}; throw error; }); // the page that opens says so
+  if (refused) return refused;
+  location.assign(target.href.replace(/\?.*/, "") + url.search);
+  return "";
+};
+
+const scan = async (sheet, tell) => {
+  const video = sheet.querySelector("[data-video]");
+  const detector = new window.BarcodeDetector({ formats: ["qr_code"] });
+  let stream;
+  try {
+    stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
+  } catch {
+    tell("The camera is not to be had. Paste the link instead.");
+    return;
+  }
+  const stop = () => { for (const track of stream.getTracks()) track.stop(); video.hidden = true; };
+  sheet.addEventListener("close", stop, { once: true });
+  video.hidden = false;
+  video.srcObject = stream;
+  await video.play();
+  while (!video.hidden) {
+    const [found] = await detector.detect(video).catch(() => []);
+    if (found) {
+      stop();
+      tell(await follow(found.rawValue));
+    }
+    await new Promise(requestAnimationFrame);
+  }
+};
+
+export const startPasting = (sheet) => {
+  const field = sheet.querySelector("[data-pasted]");
+  const error = sheet.querySelector("[data-paste-error]");
+  const tell = (message) => {
+    error.textContent = message;
+    error.hidden = !message;
+    field.setAttribute("aria-invalid", String(Boolean(message)));
+  };
+  sheet.querySelector("[data-paste]").addEventListener("submit", async (event) => {
+    event.preventDefault();
+    tell(await follow(field.value).catch(() => "That could not be looked at just now."));
+  });
+  const button = sheet.querySelector("[data-scan]");
+  button.hidden = !("BarcodeDetector" in window && navigator.mediaDevices);
+  sheet.querySelector("[data-scan-elsewhere]").hidden = !button.hidden;
+  button.addEventListener("click", () => scan(sheet, tell));
+};

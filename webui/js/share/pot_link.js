@@ -1,0 +1,55 @@
+// A running pot as a link: whoever opens it sees the same clock. Made in the tap itself: some browsers allow no waiting.
+import { drawCode } from "./qr_code.js";
+import { notice } from "../page/notice.js";
+import { age } from "../pots/pots.js";
+
+const FRESH = 5000; // ms; the code tells the time it was drawn at
+
+const madeBy = () => { const { release, build } = document.documentElement.dataset; return `${release}.${build}`; };
+
+// What has passed by what was seen goes with it, and the time of the link, so that another clock can be told from a way
+// that took long.
+const address = (pot) => {
+  const now = Date.now();
+  const passed = age(pot);
+  const started = passed === null ? pot.started : now - passed * 1000;
+  const url = new URL(location.href);
+  url.hash = "";
+  url.search = new URLSearchParams([
+    ...pot.system,
+    ...(pot.beside ?? []), // a pot that an earlier build began has none
+    ["pot.started", (started / 1000).toFixed(1)],
+    ["pot.by", madeBy()],
+    ["pot.sent", (now / 1000).toFixed(1)],
+    ...pot.typed.filter(([name]) => name !== "sent" && name !== "by").map(([name, text]) => [`pot.${name}`, text]),
+    ...pot.timing.map(([name, text]) => [`timing.${name}`, text]),
+  ]).toString();
+  return url.href;
+};
+
+// The code to scan in sight, the link to send below it.
+export const sharePot = (pot) => {
+  const acts = [];
+  const send = () => navigator.share({ title: document.title, url: address(pot) }).catch(() => {}); // called off: it stays here
+  const copy = () => navigator.clipboard.writeText(address(pot))
+    .then(() => notice("share", "The link is copied."), () => {}); // refused: it stands there to be copied by hand
+  if (navigator.share) acts.push(["Send", send]);
+  if (navigator.clipboard) acts.push(["Copy the link", copy]);
+  const box = notice("share", "Another phone that scans this, or opens the link, shows the same clock.", acts);
+  const field = document.createElement("input");
+  field.className = "words";
+  field.readOnly = true;
+  field.setAttribute("aria-label", "Link");
+  const code = document.createElement("div");
+  box.querySelector("p").after(code, field);
+  const draw = () => {
+    field.value = address(pot);
+    code.replaceChildren(...[drawCode(field.value, `A code of the link ${field.value}`)].filter(Boolean));
+  };
+  draw();
+  const fresh = setInterval(() => {
+    if (!box.isConnected) clearInterval(fresh);
+    else if (document.activeElement !== field) draw(); // not while it is marked to be copied
+  }, FRESH);
+  box.scrollIntoView({ block: "nearest" });
+};

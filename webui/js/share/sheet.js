@@ -1,0 +1,94 @@
+// The sheet that hands things over: link, code, message, paper. All of it is made before the tap that sends it.
+import { drawCode } from "./qr_code.js";
+import { ask } from "../engine/engine.js";
+import { unanswered } from "../page/notice.js";
+import { layCard } from "./card.js";
+import { startPasting } from "./paste.js";
+
+let asked = null;
+let begun = false;
+let made = null;
+const sheet = () => document.querySelector("[data-sheet]");
+const part = (name) => sheet().querySelector(`[data-${name}]`);
+
+const say = (text) => { part("said").textContent = text; };
+
+const make = async () => {
+  const { link, card, text, short } = await ask({
+    hand: asked.screen, pairs: asked.pairs, build: document.documentElement.dataset.build,
+  });
+  const url = new URL(location.href);
+  url.hash = "";
+  url.search = new URLSearchParams(link).toString();
+  made = { url: url.href, card, short, text: `${text}\n${url.href}` };
+  part("link").value = made.url;
+};
+
+const draw = () => {
+  const plain = sheet().querySelector("[name=carries]:checked").value === "words";
+  const code = drawCode(plain ? made.short : made.url, plain ? made.short : `A code of the link ${made.url}`);
+  part("code").replaceChildren(code ?? "Too much for one code: send the link instead.");
+  part("words").hidden = !plain;
+  part("words").textContent = made.short;
+};
+
+export const open = async (what) => {
+  asked = what;
+  begin();
+  say("");
+  made = null;
+  part("pasted").value = "";
+  part("paste-error").hidden = true;
+  sheet().showModal();
+  try {
+    await make();
+    draw();
+  } catch {
+    say("The link could not be made just now. Close this and try again.");
+  }
+};
+
+const copy = async (text, done) => {
+  try {
+    await navigator.clipboard.writeText(text);
+    say(done);
+  } catch { // plain http, or refused: the text stands there to be copied by hand
+    part("link").value = text;
+    part("link").focus();
+    part("link").select();
+    say("Copy what is marked above.");
+  }
+};
+
+const send = () => navigator.share({ title: document.title, text: made.card.title, url: made.url })
+  .catch((error) => { if (error.name !== "AbortError") copy(made.url, "The link is copied."); });
+
+const print = () => {
+  layCard(made.card, made.url);
+  window.print();
+};
+
+export const printNow = async (what) => {
+  asked = what;
+  if (await make().then(() => true, unanswered)) print();
+};
+
+const ACTS = {
+  send,
+  "copy-link": () => copy(made.url, "The link is copied. It holds the numbers themselves and opens without signal."),
+  "copy-text": () => copy(made.text, "The plain words are copied."),
+  print: () => { sheet().close(); print(); },
+};
+
+const begin = () => {
+  if (begun) return;
+  begun = true;
+  part("act=send").hidden = !navigator.share;
+  sheet().addEventListener("change", (event) => { if (event.target.name === "carries" && made) draw(); });
+  sheet().addEventListener("click", (event) => {
+    if (event.target === sheet()) sheet().close(); // beside the sheet
+    const act = event.target.closest("[data-act]")?.dataset.act;
+    if (act && made) ACTS[act]();
+  });
+  startPasting(sheet());
+};
