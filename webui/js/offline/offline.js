@@ -1,5 +1,5 @@
 // The service worker: registered where the browser has one, updated only when the user says so.
-import { behind, notice, once } from "../page/notice.js";
+import { behind, notice, once, says } from "../page/notice.js";
 
 const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
   + " without signal. For that, open it from an https address (covemix export makes the files for one).";
@@ -94,6 +94,7 @@ export const followUpdates = (save) => {
     if (!data?.damaged) return;
     const said = `${DAMAGED} (${data.damaged.split("/").pop()}).`;
     const { waiting } = data.waits ? await workers.getRegistration() : {};
+    if (says("damaged", `${said} ${waiting ? WHOLE : MEND}`)) return; // each start of the engine finds it damaged anew
     if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]).dataset.kind = "heal";
     else if (!document.querySelector("[data-kind=heal]")) behind(notice("damaged", `${said} ${MEND}`));
   });

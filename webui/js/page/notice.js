@@ -50,6 +50,10 @@ export const behind = (box) => place().append(box);
 
 export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`)?.remove();
 
+// Whether a notice says just that already. One that is said again and again is not made anew under the finger that is about
+// to press its button.
+export const says = (name, text) => place().querySelector(`[data-notice="${name}"] .notice-text`)?.textContent === text;
+
 // The engine gave no answer to a tap: nothing has changed, and the tap can be done again.
 export const UNANSWERED = "That could not be worked out. It is not your input; tap again.";
 export const unanswered = () => {
