@@ -1,6 +1,8 @@
 """The static export on a host that knows nothing of Covemix, in a folder of its own."""
 import functools
 import http.server
+import shutil
+import tempfile
 import threading
 
 import pytest
@@ -28,10 +30,18 @@ class Elsewhere:
         self.files.server_close()
 
 
+@functools.cache
+def exported():
+    """The exported files, made once: that takes seconds. They go with this process."""
+    room = tempfile.TemporaryDirectory()
+    main(["export", f"{room.name}/shop"])
+    return room
+
+
 @pytest.fixture
 def elsewhere(tmp_path):
     """The exported files in a sub-folder of a host that knows nothing of Covemix."""
-    main(["export", str(tmp_path / "boats" / "shop")])
+    shutil.copytree(f"{exported().name}/shop", tmp_path / "boats" / "shop")
     host = Elsewhere(tmp_path)
     yield host
     host.stop()
