@@ -6,9 +6,11 @@ from pathlib import Path
 
 import pytest
 from covemix import shared
+from covemix.shared.catalogue.rates import RATES
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs
 from covemix.shared.safety import current_caution
+from covemix.shared.things.records_shed import RECORDS
 
 HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
@@ -19,6 +21,8 @@ SPLIT = {
                "pot_doubt_lines", "pot_start")),
     "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
+    "kit": (("kit", "log", "own_rates", "sources", "timings"),
+            ("kit_lines", "log_lines", "own_rates_lines", "sources_lines", "timings_lines")),
     "safety": (("air", "cautions", "current_caution", "safety"),
                ("air_lines", "cautions_lines", "current_caution_lines", "safety_lines")),
     "mix": (("ratio", "ratio_error", "filler_dose"),
@@ -241,6 +245,41 @@ def test_the_caution_in_place():
                                        [["measure", {"lines": [{"name": "mixed_mass", "value": mass}]}]])
         assert (found.first, found.heats) == (first, heats) and found.known["mass"] == mass
         assert found.known["peak"] is None if mass == 0.6 else found.known["peak"] > 373.15
+
+
+def test_log_and_timings():
+    """24 of 30 min are 20 % sooner (plain proportion); half of the batches lie to each side of the middle."""
+    assert reckon("log", what="Keel").empty is False and reckon("log").empty
+    assert reckon("log", own_time=1440.0, label_time=1800.0) == (False, pytest.approx(-0.2))
+    timed = ((24, 1800.0), (33, 1800.0), (30, 1800.0), (20, None))
+    rows = [{"own": own * 60.0, "label": label} for own, label in timed]
+    found = reckon("timings", rows=rows)
+    assert (found.shortest, found.count, found.labelled) == (1200.0, 4, 3) and found.share == pytest.approx(0.0)
+    assert reckon("timings") is None
+
+
+def test_own_rates():
+    """Three batches at 0.5 m/min against 0.8 remembered: 0.53, 0.44 to 0.63 (things/learned_rates.py, JCGM 100)."""
+    row = dict.fromkeys([one.name for one in moves.module("own_rates").INPUTS[0].fields])
+    usual = {one[0]: one[2] for one in RATES}["roll"]
+    (name, one), = reckon("own_rates", rows=[dict(row, laid=5.0, roll=600.0)] * 3)
+    assert (name, one.count) == ("roll", 3) and one.low < one.rate < one.high
+    assert min(0.5, usual) < one.rate * 60 < max(0.5, usual)
+    assert reckon("own_rates") == []
+
+
+def test_kit_and_sources():
+    """A thing started from a row from memory says so; each fact carries its mark."""
+    for record in RECORDS:
+        key, mark = [record.rows[0][place] for place in (0, 2)] if record.rows else ("", "")
+        typed = {"kind": record.name, record.name: {"id": key, "name": "Mine"}}
+        values, _ = inputs.read(moves.module("kit").INPUTS, typed)
+        found = moves.module("kit").reckon(values)
+        assert (found.record, found.started_from, found.as_built_in) == (record, mark, [])
+        assert found.thing["name"] == "Mine"
+    every, published = reckon("sources", mark="all"), reckon("sources", mark="published")
+    assert 0 < len(published) < len(every) and {one.mark for one in published} == {"published"}
+    assert [one.place for one in every] == list(range(len(every)))
 
 
 def label(**si):

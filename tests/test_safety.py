@@ -9,12 +9,13 @@ from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.door import moves
 from covemix.shared.kit import sources
+from covemix.shared.kit.sources_lines import worded
 from covemix.shared.safety import cautions_lines, safety
 from covemix.shared.safety.cautions import standing
 from covemix.shared.things import statements
 from covemix.shared.words.units import METRIC, in_system
 
-FACTS = list(sources.walk())
+FACTS = [(one.module, *worded(one), one.mark, one.source) for one in sources.facts()]
 NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat", "titles", "recalled"}
 
 

@@ -273,7 +273,7 @@ def test_systems_to_start_from():
 
 def test_nothing_is_called_published_that_nobody_looked_up():
     """Whole catalogues are of the trade or remembered; in the others the marks are held row by row above."""
-    called = {module for module, *_, mark, _ in sources.walk() if mark == table.PUBLISHED}
+    called = {one.module for one in sources.facts() if one.mark == table.PUBLISHED}
     assert called & set(table.NEVER_PUBLISHED) == set()
     assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
                       "tasks_trouble"}

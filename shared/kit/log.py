@@ -1,12 +1,11 @@
 """Log: one poured batch as it is written down. Nothing is required: half a line is better than none."""
+from collections import namedtuple
+
 from ..forms.inputs import Choice, Number, Text
-from ..words.lines import ASK, BESIDE, SAY, line, words
-from ..words.numbers import shown, small
-from ..words.units import told
+from ..forms.types import Values
+from .log_lines import OUTCOMES, say
 from .own_rates import LAID, METRES, minutes
 
-OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cured slowly"),
-            ("soft", "Stayed soft or sticky"), ("stiff", "Stiffened before it was used"), ("hot", "Got too hot"))
 TIMES = "Times"
 
 INPUTS = (
@@ -38,26 +37,18 @@ def against_label(own: float, label: float) -> float:
     return own / label - 1
 
 
-def answer(values):
-    """The batch in one line, as a list shows it; then its time against the label's."""
-    system = values["units"]
-    pieces = [values["seam"], told(values["mass"], "g", system) if values["mass"] else "",
-              told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
-              "lot " + values["lot"] if values["lot"] else "",
-              "read " + values["readings"] if values["readings"] else "", values["note"],
-              told(values["laid"], "m", system) + " laid" if values["laid"] else "",
-              "" if values["outcome"] == "unknown" else small(dict(OUTCOMES)[values["outcome"]])]
+# empty: nothing of the batch is known that a line could keep; share: `against_label`, None where one time is not known
+LogResult = namedtuple("LogResult", ("empty", "share"))
+
+
+def reckon(values: Values) -> LogResult:
+    """Whether there is anything to keep, and how the batch's time stands against the label's."""
     own, label = values["own_time"], values["label_time"]
-    if not (values["what"] or own or any(pieces)):
-        return [words("empty", "Nothing to keep yet", "Type one thing about this batch: half a line is better "
-                      "than none.", rank=ASK)]
-    lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece])
-                   or "nothing else noted", rank=SAY)]
-    if own:
-        text = told(own, "min", system, places=0)
-        if label:
-            share = against_label(own, label)
-            text += ", label " + told(label, "min", system, places=0) + ": " + shown(abs(share) * 100) + " % " + (
-                "sooner" if share < 0 else "longer")
-        lines.append(line("own_time", "Stiffened after", own, "s", text, rank=BESIDE))
-    return lines
+    known = [values[name] for name in ("what", "seam", "mass", "lot", "readings", "note", "laid", "own_time")]
+    empty = not any(known) and values["temperature"] is None and values["outcome"] == OUTCOMES[0][0]
+    return LogResult(empty, against_label(own, label) if own and label else None)
+
+
+def answer(values: Values) -> list:
+    """The batch in one line, as a list shows it; then its time against the label's."""
+    return say(reckon(values), values)

@@ -1,10 +1,12 @@
 """Own rates: the laid batches of the log to how fast these hands are, step by step."""
+from collections import namedtuple
+
 from ..catalogue.rates import RATES
 from ..forms.inputs import Group, Number
-from ..things.learned_rates import learned, learned_text
-from ..things.work_rates import Pace, told
-from ..words.lines import MORE, SAY, line, words
-from ..words.units import told as told_in
+from ..forms.memo import once
+from ..forms.types import Values
+from ..things.learned_rates import learned
+from . import own_rates_lines
 
 MOST_ROWS = 60
 LAID = "Laid by a plan: how fast it went"
@@ -14,7 +16,7 @@ METRES = Number("laid", "Metres laid", unit="m", low=0, high=1000, above=True, o
                 fold=LAID, help="As if all were downhand: a standing one counts as more.")
 
 
-def minutes(fold=""):
+def minutes(fold: str = "") -> tuple:
     """The minutes of each step of a laid batch."""
     return tuple([Number(row[0], row[1], unit="min", low=0, high=2880, above=True, optional=True, fold=fold)
                   for row in RATES])
@@ -26,34 +28,31 @@ INPUTS = (
 CHECKS = ()
 
 
-def found(values):
-    """What is learned of each step: (name, Learned), those that no batch tells of left out."""
-    learnt = []
+# name: of the step, in catalogue.rates; learned: `learned_rates.Learned` [m/s]
+OwnRate = namedtuple("OwnRate", ("name", "learned"))
+
+
+def reckon(values: Values) -> "list[OwnRate]":
+    """What is learned of each step, those that no batch tells of left out."""
+    found = []
     for name, _, usual, least, most, _ in RATES:
         rates = [row["laid"] / row[name] for row in values["rows"] if row["laid"] and row[name]]
         one = learned(rates, usual / 60, least / 60, most / 60)
         if one:
-            learnt.append((name, one))
-    return learnt
+            found.append(OwnRate(name, one))
+    return found
 
 
-def answer(values):
+def reckoned(values: Values) -> "list[OwnRate]":
+    """`reckon`, once for one question: lines and leads share it."""
+    return once(values, "own_rates", lambda: reckon(values))
+
+
+def answer(values: Values) -> list:
     """Each rate with its range and how many batches it rests on."""
-    learnt = found(values)
-    if not learnt:
-        return [words("none", "Own rates", "no laid batch tells of one yet: tap its steps in Plan", rank=SAY)]
-    paces = [Pace(name, one.rate, "", one) for name, one in learnt]
-    lines = [words("summary", "Own rates", "From own batches: " + told(paces, values["units"])[0], rank=SAY)]
-    labels = {row[0]: row[1] for row in RATES}
-    for name, one in learnt:
-        lines.append(line(name, labels[name], one.rate, "m/s", told_in(one.rate, "m/min", values["units"]), rank=MORE,
-                          rough="from {}, {} to {}; the fewer, the nearer to what is remembered".format(
-                              "1 own batch" if one.count == 1 else str(one.count) + " own batches",
-                              told_in(one.low, "m/min", values["units"]), told_in(one.high, "m/min", values["units"]))))
-    return lines
+    return own_rates_lines.say(reckoned(values), values)
 
 
-def leads(values):
+def leads(values: Values) -> list:
     """To the plan's crew, or to one of the kit."""
-    text = learned_text(found(values))
-    return [{"label": "Take own rates", "screen": "plan", "pairs": [["crew.learned", text]]}] if text else []
+    return own_rates_lines.leads(reckoned(values))

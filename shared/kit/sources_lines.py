@@ -1,0 +1,148 @@
+"""Sources lines: each fact of the catalogue in words, and which of them are found by the words somebody types."""
+from ..catalogue.hazards import PICTOGRAMS
+from ..catalogue.solvents import SOLVENTS
+from ..catalogue.tasks import TOPICS
+from ..catalogue.titles import ROWS, TITLES
+from ..forms.types import Found, Values
+from ..words.lines import SAY, Line, words
+from ..words.numbers import capital, places_for, shown, small
+from ..words.provenance import provenance
+from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, in_system, sign, to_si, told, unit_for
+
+# unit in the table -> unit on the screen, times, plus
+SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 1000, 0), "kg/eq": ("g/eq", 1000, 0),
+         "J/mol": ("kJ/mol", 0.001, 0), "1/s": ("an hour", 3600, 0), "s": ("min", 1 / 60, 0),
+         "hours": ("h", 1 / 3600, 0),
+         "kg/m3": ("g/mL", 0.001, 0), "W/(m2 K)": ("W/(m² K)", 1, 0), "m2 K/W": ("m² K/W", 1, 0)}
+# those that a builder's units go for
+OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3", "m2": "m2"}
+
+
+def _in_own(name: str, units: str) -> "tuple[str, float, float]":
+    """(sign, times, plus) from SI to the user's unit."""
+    unit = unit_for(name, units)
+    return sign(unit), from_si(1.0, unit) - from_si(0.0, unit), from_si(0.0, unit)
+
+
+def _units(units: str) -> dict:
+    found: dict = dict(SI_UNITS)
+    for name in OWN_UNITS:
+        found[name] = _in_own(OWN_UNITS[name], units)
+    found["dK"] = found["K"][:2] + (0,)  # a difference of temperatures
+    return found
+
+
+UNITS = {METRIC: _units(METRIC), US: _units(US)}
+TITLED = {(module, table): (title, unit, columns) for module, table, title, unit, columns in TITLES}
+WORDED = {(table, key): (what, unit) for table, key, what, unit in ROWS}
+# keys that have words elsewhere
+KEYED = dict((("other", "Any other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS]))
+
+
+def worded(fact: Found, units: str = METRIC) -> "tuple[str, str, str]":
+    """(table, what, text) of one fact. fact: `sources.Fact`"""
+    row = fact.row
+    title, table_unit, columns = TITLED.get((fact.module, fact.table), (fact.table, "", ()))
+    what, unit = WORDED.get((fact.table, _text(row[0])), ("", table_unit))
+    if not what and isinstance(row[0], float):  # a row that is called by its figure
+        what = _figure(row[:1], table_unit, units)
+    if not what:
+        what = capital(", ".join([KEYED.get(row[one]) or _text(row[one]) for one in fact.labels]))
+    if fact.record:  # behind its mark stands what would be typed
+        return fact.record.label, what, _typed(fact.record, row[row.index(fact.mark) + 1], units)
+    return title, what, _told(row, columns or fact.columns, unit, units)
+
+
+def _typed(record: Found, typed: tuple, units: str) -> str:
+    """A row that is kept as it would be typed: each field by its label."""
+    fields, tree = {field.name: field for field in record.fields}, dict(typed)
+    each = [fields[name].label + " " + _as_told(fields[name], text, tree, units)
+            for name, text in typed if name != "name"]
+    return ", ".join([small(piece[:1]) + piece[1:] for piece in each]).replace("m3", "m³")
+
+
+def _as_told(field: Found, text: str, tree: dict, units: str) -> str:
+    """What a row holds, in the user's units; METRIC: as it stands in the row."""
+    unit = getattr(field, "unit", "")
+    if units == METRIC or unit_for(unit, units) == unit:
+        return field.in_words(text, tree, METRIC, {})
+    read = field.read(text, field.name, {"units": METRIC, "_understood": []})
+    each = [told(one, unit, units) for one in (read if isinstance(read, tuple) else (read,))]
+    return " : ".join(each)
+
+
+def _told(row: tuple, columns: tuple, unit: str, units: str) -> str:
+    """A value with its unit, its least and most behind it, then the words of the row."""
+    figures, said = [], []
+    for column in columns:
+        item = row[column]
+        if isinstance(item, (int, float)):
+            figures.append(item)
+        elif (figures and item in UNITS[METRIC]) or item in ("times", "Pa", "°"):
+            unit = item
+        elif isinstance(item, tuple) and isinstance(item[0], (int, float)):
+            figures.extend(item)
+        elif item != "":
+            said.append(_text(item))
+    if not figures:
+        return " · ".join(said)
+    if len(figures) != 3 or unit == "h":
+        return " · ".join([_figure(figures, unit, units)] + said)
+    text = _figure(figures[:1], unit, units)
+    if figures[1] != figures[2]:
+        text += ", " + _figure(figures[1:2], "", units, unit) + " to " + _figure(figures[2:], "", units, unit)
+    return " · ".join([text] + said)
+
+
+def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> str:
+    """Values with their unit; scale: the unit they are only counted in, where it stands elsewhere already."""
+    if "kg/m3" in (unit, scale) and values[0] < 0.001:
+        sign, times, plus = "mg/m³", 1e6, 0
+    elif "share" in (unit, scale) and values[0] > 0.005:
+        sign, times, plus = "%", 100, 0
+    elif "s" in (unit, scale) and values[0] < 60:
+        sign, times, plus = "s", 1, 0
+    else:
+        known = unit or scale
+        sign, times, plus = UNITS[units].get(known, (unit, 1, 0))
+        if known == "m a minute" and units == US:
+            sign, times = "ft a minute", from_si(1.0, "ft")
+        elif known not in UNITS[units] and known in BY_NAME and unit_for(known, units) != known:
+            own = unit_for(known, units)  # a row that says its own unit
+            sign, times, plus = own, from_si(to_si(1.0, known), own), 0
+    text = ", ".join([_text(value * times + plus) for value in values])
+    if unit and sign:
+        text += sign if sign in ("%", "°") else " " + sign
+    return text
+
+
+def _text(item: "float | str | list | tuple") -> str:
+    if isinstance(item, (int, float)):
+        text = shown(item, places_for(item))
+        while "." in text and text[-1] in "0.":
+            text = text[:-1]
+        return text
+    if isinstance(item, (tuple, list)):
+        return ", ".join([" ".join(piece) if isinstance(piece, (tuple, list)) else _text(piece) for piece in item])
+    pieces = item.split("{")  # a figure that is filled in on the screen stands as three dots here
+    return pieces[0] + "".join([_filled(piece.partition("}")) for piece in pieces[1:]])
+
+
+def _filled(piece: tuple) -> str:
+    inside, _, after = piece
+    return ("{" + inside + "}" if holds_figure(inside) else "…") + after
+
+
+def say(found: "list[Found]", values: Values) -> list[Line]:
+    """found: `sources.Fact` of each that may be shown"""
+    lines, wanted = [], [word for word in small(values["find"]).split(" ") if word]
+    for one in found:
+        title, what, text = worded(one, values["units"])
+        where, what, text = (provenance(one.mark, one.source), in_system(what, values["units"]),
+                             in_system(text, values["units"]))
+        words_of = small(" ".join((title, what, text, where)))
+        if all([word in words_of for word in wanted]):
+            lines.append(words("fact_" + str(one.place), title + ": " + what, text, rough=where, rank=SAY))
+    if not lines:
+        lines.append(words("none", "Nothing found", "Try one word of it, or show all.", rank=SAY))
+    return lines
