@@ -121,3 +121,37 @@ def test_timings_typed_on_a_plan_are_questioned_in_sight(typed, count):
 def test_a_plan_without_any_time_asks_for_one(system, field):
     found = moves.answer("plan", dict(FREE, system=system, smallest="0"))
     assert [error["field"] for error in found["errors"]] == [field]
+
+
+def usable(system, **more):
+    return by_name(heat(system, **more))["usable"]["value"]
+
+
+@pytest.mark.parametrize("said", ["stiffening", "gone"])
+@pytest.mark.parametrize(("beside", "asked"), [("filler 40 %", {"filler": "40"}), ("resin 30 °C", {"resin_temperature": "30"}),
+                                               ("resin 12 °C", {"resin_temperature": "12"})])
+def test_a_timing_keeps_the_filler_and_the_warmth_it_was_seen_with(said, beside, asked):
+    """What was seen of a filled pot is no more than a bound for one without, which is hotter; seen again it is the same."""
+    bare = dict(SYSTEM, timings=f"{said} 12 min 240 g cup 20 °C")
+    seen = dict(SYSTEM, timings=f"{said} 12 min 240 g cup 20 °C {beside}")
+    at = {"air": "20", "batch": "240"}
+    assert usable(seen, **at, **asked) <= 12 * 60
+    if beside != "resin 30 °C":  # it slowed that pot: one without it lasts no longer than this build would have said
+        assert usable(seen, **at) <= usable(bare, **at)
+    if said == "stiffening":
+        assert usable(seen, **at, **asked) == pytest.approx(usable(bare, **at), rel=1e-6)
+
+
+def test_a_clock_that_is_started_hands_on_the_filler_and_the_warmth_of_its_resin():
+    found = heat(SYSTEM, filler="35", resin_temperature="25")
+    [lead] = [one for one in found["leads"] if one["label"] == "Start the clock"]
+    assert {"timing.filler": "35.0 %", "timing.resin": "25.0 °C"}.items() <= dict(lead["pairs"]).items()
+    row = {name[7:]: text for name, text in lead["pairs"] if name.startswith("timing.")}
+    told = " ".join(["stiffening", "12 min", *row.values()])  # as the page joins it to what is kept
+    assert usable(dict(SYSTEM, timings=told)) == usable(SYSTEM, timings=[dict(row, said="stiffening", after="12 min")])
+
+
+def test_a_timing_says_what_was_in_it():
+    """Two that contradict each other are shown side by side, each with its filler."""
+    system = dict(SYSTEM, timings="good 30 min 500 g cup 25 °C; gone 9 min 100 g cup 20 °C filler 20 %")
+    assert any("20% filler" in line["text"] for line in heat(system)["lines"])

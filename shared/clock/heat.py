@@ -59,6 +59,8 @@ INPUTS = (
         Number("mass", "with a mass of", unit="g", low=1, high=20000),
         Choice("in", "in a", KINDS),
         Number("at", "Air temperature", unit="degC", low=-10, high=50),
+        Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True),
+        Number("resin", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True),
     ), most=MOST, fold=OWN_FOLD, each="Timing"),
 )
 

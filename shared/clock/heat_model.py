@@ -36,8 +36,8 @@ def facts(values: Values) -> "tuple[Fact, ...]":
     for row in timings_of(values):
         if row["said"] not in SAID:
             continue
-        glass = MATTER_VALUES["glass_share"] if row["in"] == "roll" else 0.0
-        vessel = pot(row["in"], row["mass"], SIZES, mix, glass, row["at"], row["at"])
+        start = row["at"] if row["resin"] is None else row["resin"]
+        vessel = pot(row["in"], row["mass"], SIZES, mix, share_filled(row["filler"], row["in"]), row["at"], start)
         rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN_DOUBT))
     return tuple(rows)
 
@@ -72,10 +72,37 @@ def mixed_resin(system: dict) -> "tuple[float, float]":
 def container_mix(values: Values) -> "tuple[float, float, float]":
     """(heat of the mixed resin [J/kg], density of everything [kg/m3], share of filler or glass [-])."""
     heat, density = mixed_resin(values["system"])
-    filler = values["filler"]
-    if filler is None:
-        filler = MATTER_VALUES["glass_share"] if values["container"] == "roll" else 0.0
+    filler = share_filled(values["filler"], values["container"])
     return heat, filled_density(filler, density), filler
+
+
+def share_filled(filler: "float | None", container: str) -> float:
+    """The share of filler or glass of the whole mass [-]; where nobody said, none, and in wet tape the usual glass.
+
+    >>> share_filled(None, "cup"), share_filled(0.3, "cup")
+    (0.0, 0.3)
+    """
+    if filler is None:
+        return MATTER_VALUES["glass_share"] if container == "roll" else 0.0
+    return filler
+
+
+def seen_mass(row: dict) -> float:
+    """The mass of an own timing that reacts [kg]: what held no resin gave no heat, and is not counted as if it had.
+
+    >>> seen_mass({"mass": 0.25, "filler": 0.2})
+    0.2
+    """
+    return row["mass"] * (1 - (row["filler"] or 0.0))
+
+
+def seen_warmth(row: dict) -> float:
+    """The temperature that an own timing bounds others at [K]: the lower of air and resin, which promises less.
+
+    >>> seen_warmth({"at": 298.15, "resin": 288.15}), seen_warmth({"at": 298.15, "resin": None})
+    (288.15, 298.15)
+    """
+    return row["at"] if row["resin"] is None else min(row["at"], row["resin"])
 
 
 def pot_of(values: Values, kind: str, mass: float) -> Pot:
@@ -85,15 +112,32 @@ def pot_of(values: Values, kind: str, mass: float) -> Pot:
     return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"])
 
 
-def own_pots(timings: list) -> "list[tuple]":
-    """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag."""
-    return [(row["after"], row["mass"], row["at"], OWN_POT) for row in timings
+def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
+    """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag.
+
+    here: the batch that is asked, where it is known. The rule knows neither filler nor warm resin: of a pot that was seen
+    with more filler than this one only what reacts counts, and where its resin was otherwise warm the lower temperature.
+    """
+    return [(row["after"], _as_filled(row, here), _as_warm(row, here), OWN_POT) for row in timings
             if row["said"] == "stiffening" and row["in"] in ("cup", "bag")]
+
+
+def _as_filled(row: dict, here: "Values | None") -> float:
+    filler = 0.0 if here is None else share_filled(here.get("filler"), here.get("container", ""))
+    return min(row["mass"], seen_mass(row) / (1 - filler))
+
+
+def _as_warm(row: dict, here: "Values | None") -> float:
+    if row["resin"] is None or here is None or here.get("resin_temperature") is None:
+        return seen_warmth(row)
+    seen, asked = row["resin"] - row["at"], here["resin_temperature"] - here["air"]
+    alike = seen * asked > 0 and abs(asked) >= abs(seen) - 1e-6
+    return max(row["at"], row["resin"]) if alike else seen_warmth(row)
 
 
 def known_pots(values: Values) -> "list[tuple]":
     """What the rule starts from: (time [s], mass [kg], temperature [K], whose) of each pot; own ones go first."""
-    own, system = own_pots(timings_of(values)), values["system"]
+    own, system = own_pots(timings_of(values), values), values["system"]
     if own or system["pot_time"] is None:
         return own
     return [(system["pot_time"], system["pot_mass"], system["pot_temperature"], LABEL_POT)]

@@ -27,6 +27,10 @@ def lead(found: Found, values: Values) -> dict:
              ["pot.container", values["container"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
              ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
+    if values["filler"] is not None:
+        pairs.append(["timing.filler", shown(values["filler"] * 100, 1) + " %"])
+    if values["resin_temperature"] is not None:
+        pairs.append(["timing.resin", shown(values["resin_temperature"] - 273.15, 1) + " °C"])
     if found.next_by is not None:
         pairs += [["pot.steps.0.name", NEXT[values["use"]]], ["pot.steps.0.minute", minutes_typed(found.next_by)]]
     return {"label": "Start the clock", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}

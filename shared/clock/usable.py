@@ -11,7 +11,16 @@ from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
 from ..forms.types import Values
-from .heat_model import calibration_of, container_mix, mixed_resin, pot_of, quick_time, timings_of
+from .heat_model import (
+    calibration_of,
+    container_mix,
+    mixed_resin,
+    pot_of,
+    quick_time,
+    seen_mass,
+    seen_warmth,
+    timings_of,
+)
 from .pot_heat import thickness
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
@@ -136,8 +145,9 @@ _Pot = namedtuple("_Pot", ("container", "mass", "warmth", "depth"))
 
 def _seen(row: dict, density: float) -> _Pot:
     """A timing as a pot. A cup that nobody measured is as wide as it is full."""
-    return _Pot(row["in"], 0.0 if row["in"] in LAID else row["mass"], row["at"],
-                thickness(row["in"], row["mass"] / density, SIZES))
+    mass = seen_mass(row)
+    return _Pot(row["in"], 0.0 if row["in"] in LAID else mass, seen_warmth(row),
+                thickness(row["in"], mass / density, SIZES))
 
 
 def _harder(one: _Pot, other: _Pot, depth: float = 1.0) -> bool:

@@ -51,9 +51,14 @@ def peak_text(peak: float, units: str) -> str:
 def seen_text(row: dict, units: str) -> str:
     """A timing in words: 'gone after 12 min, 240 g in a cup at 20 °C'."""
     said = {"good": "still good", "gone": "gone", "stiffening": "stiffening"}[row["said"]]
-    return "{} after {} min, {} in a {} at {}".format(
+    text = "{} after {} min, {} in a {} at {}".format(
         said, shown(row["after"] / 60, 0 if row["after"] >= 600 else 1, DOWN), told(row["mass"], "g", units), row["in"],
         told(row["at"], "degC", units, places=0))
+    if row["filler"]:
+        text += ", " + shown(row["filler"] * 100) + "% filler"
+    if row["resin"] is not None:
+        text += ", resin at " + told(row["resin"], "degC", units, places=0)
+    return text
 
 
 def meaning(found: Found, units: str, end: "float | None" = None) -> str:

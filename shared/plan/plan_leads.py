@@ -70,6 +70,8 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
              ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
              ["timing.mass", mass], ["timing.in", container],
              ["timing.at", at]]
+    if clock.filler:
+        pairs.append(["timing.filler", shown(clock.filler * 100, 1, DOWN) + " %"])
     for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
         pairs += [[own + "name", SAID[key]], [own + "minute", shown(end / 60, 1, DOWN)]]

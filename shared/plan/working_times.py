@@ -6,7 +6,7 @@ least at the ends of its range (the times in between are longer, tested).
 from collections import namedtuple
 
 from ..catalogue.windows import HUNDRED
-from ..clock.heat_model import OWN_POT, known_pots, timings_of
+from ..clock.heat_model import OWN_POT, known_pots, seen_warmth, timings_of
 from ..clock.heat_table import heat_table
 from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounds, share_kept, usable
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
@@ -53,7 +53,7 @@ class WorkingTimes:
         self.ends = [low] if profile.constant else [low, high]
         self.seen = [row for row in self.own if row["said"] != "stiffening"]
         # a pot that was gone bounds those as warm and warmer: the warmth it was seen at is an end of the range too
-        self.ends += [row["at"] for row in self.seen if row["said"] == "gone" and low < row["at"] < high]
+        self.ends += [seen_warmth(row) for row in self.seen if row["said"] == "gone" and low < seen_warmth(row) < high]
         typed = [values[name] is not None for name in ("soft", "film", "exponent")]
         self.table = table = None if all(typed) else heat_table(system, self.timings)
         # where a time is typed the heat balance is not asked

@@ -9,8 +9,13 @@ MOST = 6
 SAID = ("stiffening", "good", "gone")
 PLACES = tuple([row[0] for row in CONTAINERS])
 ASIDE = ("still", "after", "in", "a", "at", "with", "of")
+RESIN = "resin"  # the temperature behind it is the resin's own
+SAYS = ("filler", RESIN)  # figures that say what they are
+NEEDED = ("after", "mass", "in", "at")
 # quantity: field, least, most [SI], as the clock's own timings are asked
-FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15)}
+FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15),
+           "share": ("filler", 0, 0.8)}
+WARM = {"temperature": (RESIN, 268.15, 333.15)}
 LIKE = "Own timings: like 'stiffening 31 min {240 g} cup {20 degC}', the next behind a semicolon"
 
 
@@ -19,6 +24,9 @@ def read_timings(text: str):
 
     >>> [(row["said"], row["after"], row["in"], row["at"]) for row in read_timings("31 min 240g cup 20 °C")]
     [('stiffening', 1860.0, 'cup', 293.15)]
+    >>> [row] = read_timings("gone 31 min 240 g cup 20 °C filler 30 % resin 25 °C")
+    >>> row["filler"], row["resin"]
+    (0.3, 298.15)
     """
     rows = []
     for piece in text.split(";"):
@@ -29,7 +37,7 @@ def read_timings(text: str):
 
 
 def _row(words, place):
-    row, before = {"said": SAID[0], "place": place}, ""
+    row, before, figures = {"said": SAID[0], "place": place, "filler": None, RESIN: None}, "", FIGURES
     for word in words:
         word = word[:-1] if word[-1] == "," else word
         if not word:
@@ -44,19 +52,24 @@ def _row(words, place):
         elif word in PLACES:
             row["in"] = word
         elif word[0] in DIGITS:
-            _figure(row, word)
-        elif word not in ASIDE:
+            _figure(row, word, figures)
+            figures = FIGURES
+        elif word == RESIN:
+            figures = WARM
+        elif word != "filler" and word not in ASIDE:
             raise InputError("timings", LIKE)
-    if before or len(row) < 6:
+    if before or [name for name in NEEDED if name not in row]:
         raise InputError("timings", LIKE)
     return row
 
 
-def _figure(row, word):
+def _figure(row, word, figures):
     value, behind, _ = reading(word)
     for unit in BY_SPELLING.get(behind, ()) if value is not None else ():
-        name, least, most = FIGURES.get(unit.quantity, ("", 0, 0))
-        if name and name not in row and least <= to_si(value, unit.name) <= most:
+        name, least, most = figures.get(unit.quantity, ("", 0, 0))
+        if name == "at" and name in row:  # the second temperature is the resin's
+            name, least, most = WARM[unit.quantity]
+        if name and row.get(name) is None and least <= to_si(value, unit.name) <= most:
             row[name] = to_si(value, unit.name)
             return
     raise InputError("timings", LIKE)
@@ -68,7 +81,8 @@ def timings_text(rows):
     >>> timings_text(read_timings("gone 31 min 240 g cup 20 °C"))
     'gone 1860 s 240 g cup 20.0 °C'
     """
-    return "; ".join([" ".join([text for _, text in _typed(row)]) for row in rows[-MOST:]])
+    return "; ".join([" ".join([name + " " + text if name in SAYS else text for name, text in _typed(row)])
+                      for row in rows[-MOST:]])
 
 
 def timings_pairs(rows):
@@ -84,8 +98,13 @@ def timings_pairs(rows):
 
 
 def _typed(row):
-    return (("said", row["said"]), ("after", shown(row["after"]) + " s"), ("mass", shown(row["mass"] * 1000) + " g"),
-            ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C"))
+    found = [("said", row["said"]), ("after", shown(row["after"]) + " s"), ("mass", shown(row["mass"] * 1000) + " g"),
+             ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C")]
+    if row["filler"] is not None:
+        found.append(("filler", shown(row["filler"] * 100, 1) + " %"))
+    if row[RESIN] is not None:
+        found.append((RESIN, shown(row[RESIN] - 273.15, 1) + " °C"))
+    return found
 
 
 def counted_text(count: int) -> str:
