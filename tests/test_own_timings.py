@@ -128,15 +128,16 @@ def usable(system, **more):
 
 
 @pytest.mark.parametrize("said", ["stiffening", "gone"])
-@pytest.mark.parametrize(("beside", "asked"), [("filler 40 %", {"filler": "40"}), ("resin 30 °C", {"resin_temperature": "30"}),
-                                               ("resin 12 °C", {"resin_temperature": "12"})])
+@pytest.mark.parametrize(("beside", "asked"), [
+    ("filler 40 %", {"filler": "40"}), ("resin 30 °C", {"resin_temperature": "30"}),
+    ("resin 12 °C", {"resin_temperature": "12"})])
 def test_a_timing_keeps_the_filler_and_the_warmth_it_was_seen_with(said, beside, asked):
-    """What was seen of a filled pot is no more than a bound for one without, which is hotter; seen again it is the same."""
+    """What was seen of a filled pot bounds one without, which is hotter; seen again it is the same."""
     bare = dict(SYSTEM, timings=f"{said} 12 min 240 g cup 20 °C")
     seen = dict(SYSTEM, timings=f"{said} 12 min 240 g cup 20 °C {beside}")
     at = {"air": "20", "batch": "240"}
     assert usable(seen, **at, **asked) <= 12 * 60
-    if beside != "resin 30 °C":  # it slowed that pot: one without it lasts no longer than this build would have said
+    if beside != "resin 30 °C":  # it slowed that pot: one without it lasts no longer than was told of it
         assert usable(seen, **at) <= usable(bare, **at)
     if said == "stiffening":
         assert usable(seen, **at, **asked) == pytest.approx(usable(bare, **at), rel=1e-6)

@@ -115,8 +115,9 @@ def pot_of(values: Values, kind: str, mass: float) -> Pot:
 def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
     """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag.
 
-    here: the batch that is asked, where it is known. The rule knows neither filler nor warm resin: of a pot that was seen
-    with more filler than this one only what reacts counts, and where its resin was otherwise warm the lower temperature.
+    here: the batch that is asked, where it is known. The rule knows neither filler nor warm resin: of a pot that was
+    seen with more filler than this one only what reacts counts, and where its resin was otherwise warm the lower
+    temperature.
     """
     return [(row["after"], _as_filled(row, here), _as_warm(row, here), OWN_POT) for row in timings
             if row["said"] == "stiffening" and row["in"] in ("cup", "bag")]
