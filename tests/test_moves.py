@@ -194,7 +194,8 @@ def test_where_an_answer_leads_next_is_a_screen_that_knows_the_pairs(name):
                 known = {"units", *names_of(moves.screen_inputs(lead["screen"]))}
                 if lead["screen"] == "clock":  # what a clock is started with stands under names of its own
                     known |= {"pot." + own for own in names_of(moves.module("pot").INPUTS)}
-                    known |= {"timing.mass", "timing.in", "timing.at"}
+                    [rows] = [one for one in moves.module("heat").INPUTS if one.name == "timings"]
+                    known |= {"timing." + one.name for one in rows.fields}
                 for path, text in lead["pairs"]:
                     own = ".".join(path.split(".")[: 2 if path.startswith(("pot.", "timing.")) else 1])
                     assert own in known and isinstance(text, str), path
