@@ -113,6 +113,27 @@ def test_what_says_does_not_reach_back(path):
     assert [module for module, _ in imports(path) if module.split(".")[-1] == own] == []
 
 
+def unsplit(room, name):
+    """What a move lacks that reckons first and says it in another module."""
+    lacks = [f"{name} in SPLIT"] if name not in SPLIT.get(room, ((),))[0] else []
+    lacks += [f"{name}_lines in SPLIT"] if name + "_lines" not in SPLIT.get(room, ((), ()))[1] else []
+    for module, wanted in ((name, "reckon"), (name + "_lines", "say")):
+        path = HOUSE / room / f"{module}.py"
+        known = [node.name for node in functions(path)] + [own for _, own in imports(path)] if path.exists() else []
+        lacks += [] if wanted in known else [f"{wanted} in {path.name}"]
+    return lacks
+
+
+@pytest.mark.parametrize("move", moves.MOVES, ids=lambda move: move.name)
+def test_every_move_reckons_first_and_says_it_elsewhere(move):
+    assert unsplit(move.room, move.name) == []
+
+
+def test_a_move_in_one_step_is_found():
+    assert unsplit("door", "handover") == ["handover in SPLIT", "handover_lines in SPLIT", "reckon in handover.py",
+                                           "say in handover_lines.py"]
+
+
 def test_a_name_that_is_not_declared_is_refused():
     with pytest.raises(TypeError):
         plain("dew", wind=3.0)

@@ -4,6 +4,7 @@ from pathlib import Path
 
 import pytest
 from covemix import shared
+from covemix.shared.forms.late import LATE
 
 HOUSE = Path(shared.__file__).parent
 ROOMS = ("door", "boat", "plan", "seam", "pour", "kit", "safety", "clock", "mix", "things", "forms", "drawing",
@@ -28,6 +29,22 @@ def imported(path):
     return found
 
 
+BY_NAME = {"door/moves", "forms/late", "kit/catalogue_tables"}  # each says in one place what it imports by name
+MOST_LINES = 60  # of a function
+
+
+def functions(path):
+    return [node for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.FunctionDef)]
+
+
+def late_asked(path):
+    """[(room, module)] that a file asks `forms/late.py` for by a name that stands there."""
+    calls = [node for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))) if isinstance(node, ast.Call)
+             and isinstance(node.func, ast.Name) and node.func.id == "late"]
+    names = [node.args[0].value for node in calls if isinstance(node.args[0], ast.Constant)]
+    return [(room, module) for room, module in LATE if module in names]
+
+
 def test_every_module_lives_in_a_room():
     assert [path.name for path in HOUSE.glob("*.py")] == ["__init__.py"]
     assert {path.parent.name for path in FILES} == set(ROOMS)
@@ -44,12 +61,30 @@ def test_a_room_says_what_it_is_for_and_what_it_may_import(room):
 def test_the_arrows_point_down(path):
     room = path.parent.name
     below = PLAIN.get(room, set(ROOMS[ROOMS.index(room) + 1:])) | {room}
-    for other, module in imported(path):
+    for other, module in imported(path) + late_asked(path):
         assert other in below if other else module in STANDARD, f"{room}/{path.stem} imports {other}/{module}"
 
 
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_no_import_hides_in_a_function(path):
+    """What a phone loads late is said in `forms/late.py`, and nowhere else."""
+    hidden = [node.lineno for function in functions(path) for node in ast.walk(function)
+              if isinstance(node, ast.Import | ast.ImportFrom)]
+    by_name = [node.lineno for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+               if isinstance(node, ast.Name) and node.id == "__import__"]
+    assert hidden == []
+    assert by_name == [] or f"{path.parent.name}/{path.stem}" in BY_NAME
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_a_long_function_says_why(path):
+    for one in functions(path):
+        assert one.end_lineno - one.lineno < MOST_LINES or "One function: " in (ast.get_docstring(one) or ""), one.name
+
+
 def test_no_circle_of_modules():
-    arrows = {(path.parent.name, path.stem): {(room, name) for room, name in imported(path) if room} for path in FILES}
+    arrows = {(path.parent.name, path.stem): {(room, name) for room, name in imported(path) + late_asked(path) if room}
+              for path in FILES}
     left = dict(arrows)
     while True:
         free = [one for one, to in left.items() if not any(other in left for other in to)]

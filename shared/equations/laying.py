@@ -174,6 +174,7 @@ class Laying:
         """(groups that hold, the first that does not); without `why` the second is left out where that saves time.
 
         Groups that surely hold are only counted: their slack is None, `measured` tells it.
+        One function: a plan runs its loop thousands of times, and on a phone each call in it costs as much as its sums.
         """
         pieces, crew, mixing, windows = self.pieces, self.crew, self.mixing, self.windows
         place, tool, tape, cover, putties, wets = self.place, self.tool, self.tape, self.cover, self.putty, self.wet
