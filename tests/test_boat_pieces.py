@@ -7,6 +7,7 @@ from covemix.shared.boat import batches_counted, boat, boat_pieces, hull
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import checked, read
+from covemix.shared.plan import plan
 
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
 
@@ -199,10 +200,32 @@ def test_of_as_many_batches_those_are_taken_that_mix_least():
     assert counted.batches == 12 and counted.surplus < 0.5
 
 
+@pytest.mark.parametrize("typed", (
+    {}, {"temperature": "71.3 °F", "most": "1 lb", "units": "us", "people": "9"},
+    {"filler": "33.333", "spare": "12.345", "bag": "21.5", "cup": "3.25", "temperature": "12.345"},
+))
+def test_a_boat_asks_its_plans_with_what_their_own_screens_read(typed):
+    """Pieces and numbers go in SI, rounded as they are handed over: both screens count the same work."""
+    values, _ = read(boat.INPUTS, typed)
+    for _, shared, some in boat_pieces.plans(values, hull.seams(values)):
+        asked = batches_counted.plan_values(values, tuple([own for own, _ in some]))
+        pairs = boat_pieces._pairs([own for own, _ in some]) + shared
+        if values["temperature"] is None:
+            pairs = [*pairs, ["temperature", "20 °C"]]
+        own, errors = read(plan.INPUTS, links.tree([*pairs, ["units", values["units"]]]))
+        assert errors == []
+        for name in ("people", "temperature", "most", "filler", "left_putty", "left_wet", "spare"):
+            assert asked[name] == own[name], name
+        fields = ("length", "putty", "wet", "layers", "position", "place")
+        assert [[row[one] for one in fields] for row in asked["pieces"]] == [
+            [row[one] for one in fields] for row in own["pieces"]]
+    assert batches_counted.plan_values(values, (batches_counted.Piece("", 101.0, 0.1, 0.1, 1.0),)) is None
+
+
 def test_what_one_question_counted_is_not_kept_for_the_next(monkeypatch):
     """Each question makes its plans, each once for lines, drawings and leads; nothing of it stays in the engine."""
-    made, plan = [], batches_counted.day.Plan
-    monkeypatch.setattr(batches_counted.day, "Plan", lambda *asked, **more: made.append(1) or plan(*asked, **more))
+    made, real = [], batches_counted.day.Plan
+    monkeypatch.setattr(batches_counted.day, "Plan", lambda *asked, **more: made.append(1) or real(*asked, **more))
     counts = []
     for _ in range(2):
         made.clear()

@@ -3,61 +3,101 @@
 A boat that is not planned yet is counted with what it says itself: system, people, temperature, the largest mix wanted.
 What has no plan is counted by the largest mix alone.
 """
+from collections import namedtuple
+
 from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import missing
-from ..forms.inputs import checked, read
+from ..forms.inputs import Number, checked, read
 from ..forms.memo import once
 from ..forms.types import Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan, together
-from ..words.numbers import shown
-from ..words.units import told
+from ..words.numbers import NEAREST, shown
+from ..words.units import from_si, to_si
 from . import shopping
 
-PIECES = tuple([item for item in plan.INPUTS if item.name == "pieces"])
-ASSUMED = told(WARMTH, "degC", places=0)  # as typed; the batches say so
+PIECE = dict([(field.name, field) for item in plan.INPUTS if item.name == "pieces"
+              for field in getattr(item, "fields", ())])
+NUMBERS = dict([(item.name, item) for item in plan.INPUTS if isinstance(item, Number)])
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
+
+# one piece as a plan has it: name; length [m]; putty, wet [kg/m]; layers
+Piece = namedtuple("Piece", ("name", "length", "putty", "wet", "layers"))
+
+
+def rounded(value: float, places: int, unit: str, toward: str = NEAREST) -> float:
+    """A value in that unit -> SI, as a plan reads it that is handed the rounded figure.
+
+    >>> rounded(167.2, 0, "g/m", "up")
+    0.168
+    """
+    return to_si(float(shown(value, places, toward)), unit)
+
+
+def numbers(values: Values) -> "list[tuple[str, float]]":
+    """What the boat says of its work: (input of a plan, SI); what nobody typed stays the plan's own default."""
+    typed, found = values["_tree"], []
+    if values["temperature"] is not None:
+        found.append(("temperature", rounded(values["temperature"] - 273.15, 2, "degC")))
+    if values["most"] is not None:
+        found.append(("most", rounded(values["most"] * 1000, 2, "g")))
+    for name, names, value, unit in (
+        ("filler", ("filler",), values["filler"] * 1000, "%"),
+        ("left_putty", ("bag", "cup"), (values["bag"] + values["cup"]) * 1000, "g"),
+        ("left_wet", ("roller", "cup"), (values["roller"] + values["cup"]) * 1000, "g"),
+        ("spare", ("spare",), values["spare"] * 100, "%"),
+    ):
+        if [1 for one in names if not missing(typed.get(one))]:
+            found.append((name, rounded(value, 2, unit)))
+    return found
 
 
 def handed(values: Values) -> list:
-    """What the boat says of its work, as pairs for its plans; what nobody typed stays the plan's own default."""
-    typed = values["_tree"]
-    pairs = links.handed_on(plan.SYSTEM_INPUT, values)
-    if values["people"] > 1:
-        pairs.append(["people", str(min(6, int(values["people"])))])
-    if values["temperature"] is not None:
-        pairs.append(["temperature", shown(values["temperature"] - 273.15, 2) + " °C"])
-    if values["most"] is not None:
-        pairs.append(["most", shown(values["most"] * 1000, 2) + " g"])
-    for name, names, value, unit in (
-        ("filler", ("filler",), values["filler"] * 1000, " %"),
-        ("left_putty", ("bag", "cup"), (values["bag"] + values["cup"]) * 1000, " g"),
-        ("left_wet", ("roller", "cup"), (values["roller"] + values["cup"]) * 1000, " g"),
-        ("spare", ("spare",), values["spare"] * 100, " %"),
-    ):
-        if [1 for one in names if not missing(typed.get(one))]:
-            pairs.append([name, shown(value, 2) + unit])
+    """The same as pairs for a plan's own screen, with the system and the people."""
+    pairs = _things(values)
+    for name, value in numbers(values):
+        unit = NUMBERS[name].unit
+        pairs.append([name, shown(from_si(value, unit), 2) + " " + ("°C" if unit == "degC" else unit)])
     return pairs
 
 
-def _shared(values: Values) -> tuple:
-    """What all plans of a boat read alike, with one piece in it, and the errors of it: read once."""
-    return once(values, "shared with plans", lambda: read(plan.INPUTS, links.tree(handed(values) + [
-        ["temperature", ASSUMED], ["units", values["units"]], ["pieces.0.length", "1 m"], ["pieces.0.putty", "1 g/m"],
-        ["pieces.0.wet", "1 g/m"]])))
+def _things(values: Values) -> list:
+    pairs = links.handed_on(plan.SYSTEM_INPUT, values)
+    if values["people"] > 1:
+        pairs.append(["people", str(min(6, int(values["people"])))])
+    return pairs
 
 
-def plan_values(values: Values, typed: tuple) -> "Values | None":
-    """The values of a plan of these pieces as `boat_pieces` hands them over, each without its name, at the assumed
-    temperature where none is typed; None where it has none."""
-    shared, errors = _shared(values)
-    unlike = dict([(one, None) for one in typed])  # copies are alike, and read once
-    read_of, more = read(PIECES, {"pieces": [dict(one) for one in unlike], "units": values["units"]})
-    if errors or more:
+def _fits(item: Number, value: float) -> bool:
+    """Whether an input takes a value."""
+    return to_si(item.low, item.unit) <= value <= to_si(item.high, item.unit)
+
+
+def _shared(values: Values) -> "tuple[Values, bool]":
+    """What all plans of a boat have alike, with one piece to go by, and whether a plan takes it; made once."""
+    return once(values, "shared with plans", lambda: _share(values))
+
+
+def _share(values: Values) -> "tuple[Values, bool]":
+    found, errors = read(plan.INPUTS, links.tree(_things(values) + [
+        ["temperature", "20"], ["units", values["units"]], ["pieces.0.length", "1"], ["pieces.0.putty", "1"],
+        ["pieces.0.wet", "1"]]))
+    found["temperature"] = WARMTH
+    own = dict(numbers(values))
+    found.update(own)
+    return found, not errors and all([_fits(NUMBERS[name], own[name]) for name in own])
+
+
+def plan_values(values: Values, pieces: "tuple[Piece, ...]") -> "Values | None":
+    """The values of a plan of these pieces, at the assumed temperature where none is typed; None where it has none."""
+    shared, taken = _shared(values)
+    if not taken or not all([_fits(PIECE[name], getattr(one, name)) for one in set(pieces)
+                             for name in ("length", "putty", "wet", "layers")]):
         return None
-    rows = dict(zip(unlike, read_of["pieces"]))
-    found = dict(shared, pieces=[dict(rows[one], place=place) for place, one in enumerate(typed)])
+    row = shared["pieces"][0]
+    found = dict(shared, pieces=[dict(row, length=one.length, putty=one.putty, wet=one.wet, layers=one.layers,
+                                      place=place) for place, one in enumerate(pieces)])
     found["_made"] = once(values, "alike in plans", dict)  # how much stays calm, which hangs on no piece
     return None if checked((plan.check_asked,), found) else found
 
@@ -87,16 +127,16 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
 
 
 def counted(values: Values, plans: list) -> Counted:
-    """All plans of a boat. plans: (pieces as `plan_values` takes them, putty [kg], wet-out [kg]) of each"""
+    """All plans of a boat. plans: (`Piece` of each piece, putty [kg], wet-out [kg]) of each"""
     found, most, alike = [], largest(values), {}
     for pieces, putty, wet in plans:
-        typed = tuple([tuple(piece[1:]) for piece in pieces])  # without its name
-        if typed not in alike:
-            asked = plan_values(values, typed)
+        unnamed = tuple([Piece("", *piece[1:]) for piece in pieces])
+        if unnamed not in alike:
+            asked = plan_values(values, unnamed)
             made = _made(asked, len(plans) <= FULLY) if asked else None
-            alike[typed] = of_plan(made) if made and made.crews else by_mass(
+            alike[unnamed] = of_plan(made) if made and made.crews else by_mass(
                 putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
-        found.append(alike[typed])
+        found.append(alike[unnamed])
     return together(found)
 
 

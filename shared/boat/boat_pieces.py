@@ -13,6 +13,7 @@ from ..seam import seam
 from ..seam.joint_lines import CALLED
 from ..words.numbers import UP, shown
 from . import batches_counted
+from .batches_counted import Piece, rounded
 
 
 def leads(values: Values, work: list) -> list:
@@ -20,12 +21,12 @@ def leads(values: Values, work: list) -> list:
 
     work: as `hull.seams` gives it
     """
-    return [{"label": label, "screen": "plan", "pairs": _pairs([typed for typed, _ in some]) + shared}
+    return [{"label": label, "screen": "plan", "pairs": _pairs([own for own, _ in some]) + shared}
             for label, shared, some in plans(values, work)]
 
 
 def plans(values: Values, work: list) -> list:
-    """(label, pairs of what the boat says of its work, (typed, piece) of each) of each plan, made once for all."""
+    """(label, pairs of what the boat says of its work, (as planned, piece) of each) of each plan, made once for all."""
     return once(values, "plans", lambda: _plans(values, work))
 
 
@@ -40,14 +41,14 @@ def _plans(values: Values, work: list) -> list:
             some, own = pieces[first:first + MOST_PIECES], label
             if len(pieces) > MOST_PIECES:
                 own += ": pieces {} to {} of {}".format(first + 1, first + len(some), len(pieces))
-            found.append((own, shared, [(_typed(piece), piece) for piece in some]))
+            found.append((own, shared, [(_planned(piece), piece) for piece in some]))
     return found
 
 
 def counts(values: Values, work: list) -> Counted:
     """How many batches all plans take: `batch_counts.Counted`."""
     return once(values, "counted", lambda: batches_counted.counted(values, [
-        ([typed for typed, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
+        ([own for own, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
         for _, _, some in plans(values, work)]))
 
 
@@ -82,22 +83,22 @@ def wet_out(face: seam.Face, spec: seam.Spec, tray: float) -> float:
             + tray * over.taped)
 
 
-def _typed(piece: tuple) -> list:
-    """A piece as a plan's row is typed: (field, text)."""
+def _planned(piece: tuple) -> Piece:
+    """A piece as its plan has it, rounded up."""
     name, length, putty, wet, layers = piece
-    found = [("name", name), ("length", shown(length, 2, UP) + " m"), ("putty", per_metre(putty, length)),
-             ("wet", per_metre(wet, length))]
-    return found + [("layers", str(layers))] if layers > 1 else found
+    return Piece(name, rounded(length, 2, "m", UP), _per_metre(putty, length), _per_metre(wet, length), float(layers))
 
 
-def _pairs(rows: list) -> list:
-    return [["pieces.{}.{}".format(place, field), text] for place, row in enumerate(rows) for field, text in row]
+def _per_metre(mass: float, length: float) -> float:
+    return rounded(mass / length * 1000, 0, "g/m", UP)
 
 
-def per_metre(mass: float, length: float) -> str:
-    """A mass over a length as typed text, rounded up.
-
-    >>> per_metre(0.3333, 2.0)
-    '167 g/m'
-    """
-    return shown(mass / length * 1000, 0, UP) + " g/m"
+def _pairs(pieces: "list[Piece]") -> list:
+    """Pieces as the rows of a plan's screen are typed."""
+    pairs = []
+    for place, one in enumerate(pieces):
+        typed = [("name", one.name), ("length", shown(one.length, 2) + " m"),
+                 ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
+        typed += [("layers", shown(one.layers))] if one.layers > 1 else []
+        pairs += [["pieces.{}.{}".format(place, field), text] for field, text in typed]
+    return pairs
