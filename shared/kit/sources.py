@@ -27,7 +27,8 @@ def facts() -> "list[Fact]":
     found: list = []
     for name in MODULES:
         for table, rows, labels, columns in tables(catalogue(name)):
-            record = next(iter([one for one in RECORDS if one.rows is rows]), None)
+            kind = [one for one in RECORDS if one.rows is rows]
+            record = kind[0] if kind else None
             for row in rows:
                 place = mark_at(row)
                 source = row[place + 1] if place + 1 < len(row) and isinstance(row[place + 1], str) else ""
