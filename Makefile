@@ -6,7 +6,7 @@ JOBS ?= $(shell nproc)
 ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 
-.PHONY: run test lint checks mutants broken bench audit lock interpreter pictures clean
+.PHONY: run test lint checks facts mutants broken bench audit lock interpreter pictures clean
 
 run: .venv/run
 	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
@@ -31,6 +31,10 @@ checks: .venv/test
 bench: .venv/test
 	.ci/browser
 	$(HERE)/python -m bench
+
+# changes every figure of the catalogue, one at a time: which question follows it is what the tests ask
+facts: .venv/test
+	cd tests && ../$(HERE)/python facts.py
 
 mutants: .venv/test
 	$(HERE)/pip install --quiet --editable '.[test,mutants]'

@@ -2,10 +2,13 @@
 from collections import namedtuple
 
 from ..catalogue.demo_boat import JOINTS
+from ..catalogue.glass import PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
+from ..catalogue.pots import SIZES
+from ..catalogue.starts import BOAT_SEAM, PACKS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
 from ..forms.memo import memo_of, once
-from ..forms.remembered import remembered
+from ..forms.remembered import remembered, start, starts
 from ..forms.types import Values
 from ..mix import ratio
 from ..plan import plan
@@ -35,17 +38,18 @@ INPUTS = (
     Group("joints", "Joints", (
         Text("name", "Name", most=40),
         Choice("kind", "Kind of joint", KIND.options),
-        Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True),
+        Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"),
+               above=True),
         Parts("angle", "Angle inside", unit="deg", low=0, high=359, least=1, most=9, default="90",
               help="One, or several along the seam: 95 : 120 : 150"),
-        Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default="1",
+        Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default=starts((BOAT_SEAM,), "m"),
               help="In all, or the stretches between the angles: {0.8 : 1.4 m}"),
         Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
         Number("copies", "How many", low=1, high=100, default=1, whole=True, help="Mirror images too."),
         Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
-        Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default="75",
+        Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default=str(TAPE_WIDTH),
               help="One for all layers, or one for each: {75 : 100 mm}"),
-        Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default="300"),
+        Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default=str(TAPE_WEIGHT)),
         Text("faces", "Faces of the layers", help="One for each layer, each, in or out: each : out. Left empty: each."),
         Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule.",
                when=joint.ROUNDED),
@@ -55,8 +59,8 @@ INPUTS = (
         Choice("pour", "Next batch", ((LATER, "not in it"), (NOW, "goes into it"))),
     ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "Resin system", SYSTEM, default="3-1"),
-    Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3, default="1 : 5",
-          help="Each with its hardener in ratio."),
+    Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3,
+          default=starts(PACKS, "kg"), help="Each with its hardener in ratio."),
     Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("temperature", "Wood and air", unit="degC", low=-10, high=50, optional=True, fold=WORK,
            help="The batches are counted for it. Left empty: " + braces("degC", batches_counted.WARMTH) + "."),
@@ -64,12 +68,13 @@ INPUTS = (
            help=plan.MOST_HELP),
     remembered("filler", "filler", "Filler to {100 g} of epoxy", "g", 0, 200, fold=WORK,
                before="Wood flour for a cove. "),
-    Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
-    Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=50, fold=STOCK),
+    Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
+    Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
     Group("remnants", "Remnants at hand", (
         Choice("of", "Of", (("tape", "tape"), ("ply", "peel ply"))),
-        Number("width", "Width", unit="mm", low=5, high=2000, default=75),
-        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300, when=(("of", ("tape",)),)),
+        Number("width", "Width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
+        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT,
+               when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500),
         Text("name", "Name"),
     ), most=12, rows=0, each="Remnant", fold=STOCK),

@@ -16,6 +16,7 @@ CONTAINERS = (
     ("roll", "Rolled wet tape", "Wet tape rolled up: a mass again", 1 / 2, 0.0, True),
     ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
 )
+WALLS = tuple([(row[1], row[4], MEMORY) for row in CONTAINERS])
 # name, value [SI], least, most, mark
 MATTER = (
     ("heat_per_epoxide", 108000.0, 100000.0, 118000.0, MEMORY),  # J/mol

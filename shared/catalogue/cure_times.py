@@ -6,6 +6,7 @@ early one.
 from .marks import COMMON, JUDGED, MEMORY
 
 OPENS_AT, CLOSES_AT = 298.15, 293.15  # K
+COUNTED_AT = (("opens", OPENS_AT, MEMORY), ("closes", CLOSES_AT, MEMORY))
 ENERGY = (55000.0, 45000.0, 65000.0, MEMORY)  # J/mol: value, least, most
 FULL = 168  # h
 POINTS_GAP = (12 * 3600.0, JUDGED)  # s: between two typed temperatures, more is a gap
@@ -29,3 +30,4 @@ STAGES = (
 )
 # the hours at which a day is coldest and warmest [s after midnight], mark
 COLDEST, WARMEST, DAY_MARK = 5 * 3600.0, 15 * 3600.0, COMMON
+DAY = (("coldest", COLDEST, DAY_MARK), ("warmest", WARMEST, DAY_MARK))

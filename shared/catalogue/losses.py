@@ -14,7 +14,6 @@ LOSSES = (
     Fact("tooling", "taken off by tooling, of what is placed", 0.12, 0.08, 0.25, "", MEMORY),
     Fact("peel_ply", "taken up by peel ply", 0.070, 0.050, 0.120, "kg/m2", MEMORY),
     Fact("first_coat", "first coat on bare plywood", 0.110, 0.080, 0.160, "kg/m2", MEMORY),
-    Fact("later_coat", "each later coat", 0.080, 0.060, 0.120, "kg/m2", MEMORY),
     Fact("weave", "to fill the weave", 0.120, 0.080, 0.200, "kg/m2", MEMORY),
     Fact("edges", "what an edge takes, in times of a face", 2.5, 2.0, 3.0, "", MEMORY),
     Fact("flank", "bare panel under the tape each side of the cove", 0.015, 0.015, 0.025, "m", MEMORY),

@@ -1,4 +1,5 @@
 """Limits of a running pot, of timings and of the heat that a mix may reach."""
+from .glass import TAPE_WIDTH
 from .marks import JUDGED, MEMORY
 
 MOST_PEAK = 423.15  # K: above it the matter smokes and breaks down, and a figure would say more than is known
@@ -16,7 +17,7 @@ ROUGHLY = 1.1  # a pot seen stiffening may well have been good a little later th
 OWN_DOUBT, LABEL_DOUBT, FILM_DOUBT = 0.05, 0.2, 0.4
 # what a container is like where nobody measured it [m]: a cup as wide as it is full, and the sizes the form starts with
 SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width": 0.20, "radius": 0.012,
-         "panel": 0.006, "tape_width": 0.075, "film": 0.0003}
+         "panel": 0.006, "tape_width": TAPE_WIDTH / 1000, "film": 0.0003}
 
 # title, rows: what, value, unit, mark
 TABLES = (

@@ -3,14 +3,20 @@
 Only for tables that carry no such words themselves, or whose figures are kept in another unit than they are read in.
 """
 
+from .windows import HUNDRED
+
+OF_POT_LIFE = "times the pot life of {" + str(int(HUNDRED * 1000 + 0.5)) + " g}"
 # module, name of the table there, title, unit of every figure, columns of the text (all before the mark where empty)
 TITLES = (
     ("containers", "air", "Heat given to the air", "W/(m2 K)", ()),
     ("containers", "cure", "How a pot cures", "", ()),
     ("containers", "hot", "A pot that gets this hot", "K", (1,)),
+    ("containers", "walls", "What the wall of a pot keeps back", "m2 K/W", ()),
     ("containers", "matter", "What heats and cools a pot", "", ()),
     ("windows", "lowest", "Lowest working temperature", "K", ()),
     ("windows", "windows", "How long a mix can be used", "", ()),
+    ("cure_times", "counted at", "Hours until the next step, counted as at", "K", ()),
+    ("cure_times", "day", "A day, hours after midnight", "hours", ()),
     ("cure_times", "points gap", "Cure, temperatures that are typed", "", ()),
     ("cure_times", "energy", "How curing follows the temperature", "J/mol", ()),
     ("cure_times", "stages", "Until the next step, hardener fast, medium, slow", "h", (2, 4)),
@@ -44,11 +50,12 @@ ROWS = (
     ("lowest", "fast", "Fast hardener", "K"),
     ("lowest", "medium", "Medium hardener", "K"),
     ("lowest", "slow", "Slow hardener", "K"),
-    ("windows", "soft", "A bead of putty on wood", "times the pot life of {100 g}"),
-    ("windows", "film", "A thin film", "times the pot life of {100 g}"),
+    ("windows", "soft", "A bead of putty on wood", OF_POT_LIFE),
+    ("windows", "film", "A thin film", OF_POT_LIFE),
     ("windows", "exponent", "Pot life goes with the mass to minus this power", ""),
     ("windows", "doubling", "Quicker for each {10 K} warmer", "times"),
     ("windows", "share", "What a plan uses of any window", "%"),
+    ("windows", "film share", "What is used of a film's time, where that is one to the gel", "%"),
     ("learning", "at_once", "Two taps nearer together were not timed", "s"),
     ("learning", "behind", "Tape behind the cove, so that nobody waited", "times"),
     ("learning", "far", "Faster or slower than usual, left out from", "times"),
@@ -58,6 +65,10 @@ ROWS = (
     ("losses", "filler", "Filler to epoxy for a cove, wood flour", "%"),
     ("losses", "backing", "Backing tape, spare", "%"),
     ("losses", "edges", "What an edge takes", "times what a face takes"),
+    ("counted at", "opens", "A window that opens: the late reading", "K"),
+    ("counted at", "closes", "A window that closes: the early reading", "K"),
+    ("day", "coldest", "Coldest", "hours"),
+    ("day", "warmest", "Warmest", "hours"),
     ("points gap", "points gap", "Hours between two of them, more is a gap", "hours"),
     ("energy", "energy", "Activation energy", "J/mol"),
 )

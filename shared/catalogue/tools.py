@@ -1,11 +1,14 @@
 """Scales and pump sets to start from: steps and strokes as such tools commonly have them; one's own go before."""
 from .marks import COMMON, MEMORY
 
-SCALES = (
-    ("1g", "Scale that shows 1 g", COMMON, (("name", "Kitchen scale"), ("step", "1 g"), ("most", "5 kg"))),
-    ("0.1g", "Scale that shows 0.1 g", COMMON, (("name", "Fine scale"), ("step", "0.1 g"), ("most", "500 g"))),
-    ("5g", "Scale that shows 5 g", COMMON, (("name", "Old scale"), ("step", "5 g"), ("most", "10 kg"))),
-)
-PUMPS = (
-    ("equal", "Two equal pumps, {10 mL}", MEMORY, (("name", "Equal pumps"), ("strokes", "10 : 10 mL"))),
-)
+# id, label, mark, typed text of the record's fields; a label is made of them
+SCALES = tuple([
+    (key, "Scale that shows " + step, COMMON, (("name", name), ("step", step), ("most", most)))
+    for key, name, step, most in (
+        ("1g", "Kitchen scale", "1 g", "5 kg"),
+        ("0.1g", "Fine scale", "0.1 g", "500 g"),
+        ("5g", "Old scale", "5 g", "10 kg"))])
+PUMPS = tuple([
+    (key, "Two equal pumps, {" + stroke + " mL}", MEMORY, (
+        ("name", name), ("strokes", stroke + " : " + stroke + " mL")))
+    for key, name, stroke in (("equal", "Equal pumps", "10"),)])

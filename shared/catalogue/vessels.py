@@ -4,26 +4,40 @@ A builder measures the own cup's inside with a ruler and replaces these.
 """
 from .marks import COMMON, MEMORY
 
-CUPS = (
-    ("small", "Small tapered cup, about {200 mL}", MEMORY, (
-        ("name", "Small cup"), ("bottom", "48 mm"), ("top", "68 mm"), ("height", "80 mm"))),
-    ("medium", "Tapered cup, about {400 mL}", MEMORY, (
-        ("name", "Tapered cup"), ("bottom", "60 mm"), ("top", "80 mm"), ("height", "105 mm"))),
-    ("tin", "Straight tin, about {400 mL}", MEMORY, (
-        ("name", "Straight tin"), ("bottom", "73 mm"), ("top", "73 mm"), ("height", "105 mm"))),
-    ("tub", "Wide tub, about {1 L}", MEMORY, (
-        ("name", "Wide tub"), ("bottom", "100 mm"), ("top", "118 mm"), ("height", "110 mm"))),
-)
-GRADUATED = (
-    ("30mL", "Medicine cup, 30 mL in steps of 2.5", MEMORY, (("name", "Medicine cup"), ("holds", "30 mL"),
-                                                            ("step", "2.5 mL"))),
-    ("400mL", "Mixing cup, 400 mL in steps of 10", MEMORY, (("name", "Mixing cup"), ("holds", "400 mL"),
-                                                           ("step", "10 mL"))),
-    ("1L", "Mixing cup, 1 L in steps of 50", MEMORY, (("name", "Large mixing cup"), ("holds", "1 L"),
-                                                     ("step", "50 mL"))),
-)
-SYRINGES = (
-    ("60-20", "One of {60 mL}, one of {20 mL}", COMMON, (("name", "60 and 20"), ("holds", "60 : 20 mL"),
-                                                     ("steps", "1 : 1 mL"))),
-    ("10-10", "Two of {10 mL}", COMMON, (("name", "Two of 10"), ("holds", "10 mL"), ("steps", "0.5 mL"))),
-)
+
+def about(bottom, top, height):
+    """What a tapered cup holds to the rim, to one figure, as a label says it. All in mm.
+
+    >>> about(48, 68, 80), about(100, 118, 110)
+    ('200 mL', '1 L')
+    """
+    held, step = 3.14159 / 12 * height * (bottom * bottom + bottom * top + top * top) / 1000, 1
+    while held >= 10 * step:
+        step = step * 10
+    held = int(held / step + 0.5) * step
+    return "{} mL".format(held) if held < 1000 else "{} L".format(held // 1000)
+
+
+# id, label, mark, typed text of the record's fields; a label is made of them
+CUPS = tuple([
+    (key, label + ", about {" + about(bottom, top, height) + "}", MEMORY, (
+        ("name", name), ("bottom", "{} mm".format(bottom)), ("top", "{} mm".format(top)),
+        ("height", "{} mm".format(height))))
+    for key, label, name, bottom, top, height in (
+        ("small", "Small tapered cup", "Small cup", 48, 68, 80),
+        ("medium", "Tapered cup", "Tapered cup", 60, 80, 105),
+        ("tin", "Straight tin", "Straight tin", 73, 73, 105),
+        ("tub", "Wide tub", "Wide tub", 100, 118, 110))])
+GRADUATED = tuple([
+    (key, label + ", " + holds + " in steps of " + step, MEMORY, (
+        ("name", name), ("holds", holds), ("step", step + " mL")))
+    for key, label, name, holds, step in (
+        ("30mL", "Medicine cup", "Medicine cup", "30 mL", "2.5"),
+        ("400mL", "Mixing cup", "Mixing cup", "400 mL", "10"),
+        ("1L", "Mixing cup", "Large mixing cup", "1 L", "50"))])
+SYRINGES = tuple([
+    (key, label.format(*["{" + one + " mL}" for one in holds]), COMMON, (
+        ("name", name.format(*holds)), ("holds", " : ".join(holds) + " mL"), ("steps", steps)))
+    for key, label, name, holds, steps in (
+        ("60-20", "One of {}, one of {}", "{} and {}", ("60", "20"), "1 : 1 mL"),
+        ("10-10", "Two of {}", "Two of {}", ("10",), "0.5 mL"))])

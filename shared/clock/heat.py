@@ -1,8 +1,10 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from ..catalogue.containers import AIR, CONTAINERS
 from ..catalogue.pots import SIZES
+from ..catalogue.starts import BATCH
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
+from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.own_timings import MOST
 from ..things.records import SYSTEM
@@ -30,7 +32,7 @@ INPUTS = (
     Number("air", "Air temperature", unit="degC", low=-10, high=50,
            missing="type it first, as it is where the pot stands. Every minute here hangs on it."),
     SYSTEM_INPUT,
-    Number("batch", "In the container", unit="g", low=1, high=20000, default=240,
+    Number("batch", "In the container", unit="g", low=1, high=20000, default=start(BATCH, "g"),
            help="All in it, filler too"),
     Choice("container", "Container", KINDS),
     Choice("use", "It is for", USES, fold=USE_FOLD),

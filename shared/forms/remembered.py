@@ -2,6 +2,7 @@
 from ..catalogue.losses import BY_KEY
 from ..words.numbers import capital, shown
 from ..words.units import from_si
+from .declared import plain
 from .inputs import Number
 
 
@@ -22,6 +23,24 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(own(2), 4)),
                   help=before + capital(rows[0].mark) + ", " + _range(_short(own(3)) + " to " + _short(own(4)), unit)
                   + ".", **more)
+
+
+def start(value: float, unit: str = "") -> float:
+    """What a form starts with, as its number in the form's unit. value: SI, of a row of the catalogue
+
+    >>> start(0.006, "mm"), start(0.24, "g"), start(0.99, "%"), start(15e-6, "mL")
+    (6.0, 240.0, 99.0, 15.0)
+    """
+    return float(shown(from_si(value, unit), 4))
+
+
+def starts(values: "tuple[float, ...]", unit: str) -> str:
+    """Several of them, as they would be typed.
+
+    >>> starts((0.010, 0.015), "mm")
+    '10 : 15'
+    """
+    return " : ".join([plain(start(value, unit)) for value in values])
 
 
 def _range(text, unit):

@@ -100,6 +100,8 @@ def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> s
         sign, times, plus = "mg/m³", 1e6, 0
     elif "share" in (unit, scale) and values[0] > 0.005:
         sign, times, plus = "%", 100, 0
+    elif unit == "m3" and values[0] < 0.001:
+        sign, times, plus = _in_own("mL", units)
     elif "s" in (unit, scale) and values[0] < 60:
         sign, times, plus = "s", 1, 0
     else:

@@ -2,10 +2,12 @@
 from collections import namedtuple
 
 from ..catalogue.limits import AIM, FAR_OFF, WRONG_WAY
+from ..catalogue.starts import BATCH
 from ..equations.putty import mass_for_putty
 from ..forms.errors import InputError
 from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
+from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
 from . import ratio_lines
@@ -26,7 +28,7 @@ INPUTS = (
         ("part_b", "hardener on hand", ("g", "mL")),
         ("strokes", "resin pump strokes", ("strokes",)),
         ("putty", "putty wanted", ("mL",)),
-    ), default=240),
+    ), default=start(BATCH, "g")),
     Choice("way", "Measured with", WAYS, row=True),
     Choice("compare", "Which way is the most accurate", (
         ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")),

@@ -2,6 +2,7 @@
 
 from ..catalogue.plans import MOST_PIECES, MOST_TOLD
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
+from ..catalogue.starts import PAUSE
 from ..catalogue.windows import HUNDRED, WINDOWS
 from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM
@@ -10,7 +11,7 @@ from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
 from ..forms.memo import once
-from ..forms.remembered import remembered
+from ..forms.remembered import remembered, start
 from ..forms.types import Values
 from ..mix.ratio import basis
 from ..things.records import SCALE, SYSTEM
@@ -66,8 +67,8 @@ INPUTS = (
         ), most=24, each="At", when=(("temperature_is", ("points",)),), help="From the start to the end of the work."),
         Clock("start", "Start", default="8:00", help="Of the first mixing."),
         Clock("finish", "Finished by", optional=True, fold="Clock and pauses"),
-        Number("pause", "Between two batches", unit="min", low=0, high=600, default=5, fold="Clock and pauses",
-               help="Gloves, tidying, the next pieces laid out."),
+        Number("pause", "Between two batches", unit="min", low=0, high=600, default=start(PAUSE, "min"),
+               fold="Clock and pauses", help="Gloves, tidying, the next pieces laid out."),
         HOURS,
         Choice("one_mix", "One mix for both uses", (("sound", "where it is sound"), ("never", "never")), fold=LEFT),
         Choice("long", "A piece too long for one batch",

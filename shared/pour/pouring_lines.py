@@ -136,7 +136,7 @@ def _filler(found: Found, values: Values) -> list[dict]:
     keeps = [("filler", values["filler"]["name"] if not values["blend"] else names),
              ("mixed", weighed(found.one, values)), ("came_out", values["stiffness"])]
     return [
-        step("first_filler", names + ", two thirds first", first.text, caution,
+        step("first_filler", "{}, {} first".format(names, thicken_lines.first_share()), first.text, caution,
              "Now the filler. First " + spoken(first.text) + ". Stir it in.", "filler"),
         step("rest", names + ", little by little, about", rest, "Stop when it is right: " + fillers[0].rough + ". "
              + SCRAPE, "The rest little by little, about " + spoken(rest) + ". Stop when it is right.", "filler"),

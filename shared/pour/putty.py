@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.fillers import APART, FAR, SPHERE_PACKING, STIFFNESSES, SURE
+from ..catalogue.starts import FIRST_PARTS
 from ..equations.putty import putty_volume, relative_viscosity, solids_share, thickest_layer, yield_stress_needed
 from ..equations.rounding import to_step
 from ..forms.late import late
@@ -49,7 +50,8 @@ def reckon(mix: Mix, values: Values) -> PuttyResult:
     return PuttyResult(
         packed=None, fillers=tuple([_scooped(mass_of_one, one, values["scoop"])
                                     for mass_of_one, one in zip(masses, dose.fillers)]),
-        first=2 * filler / 3, volume=volume, mass=mass, density=mass / volume, air=dose.air, dose=filler / mix.mass,
+        first=FIRST_PARTS[0] * filler / FIRST_PARTS[1], volume=volume, mass=mass, density=mass / volume, air=dose.air,
+        dose=filler / mix.mass,
         counted=len(dose.calibration.counted), spread=dose.calibration.spread, thicker=_thicker(mix, dose),
         room=_room(volume, values), stands=_stands(mix, masses, dose, values),
         soft=tuple([place for place, carry in enumerate(carries) if carry == "no" and seam]),

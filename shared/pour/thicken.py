@@ -1,7 +1,10 @@
 """Thicken: from a mix and a stiffness to the filler, the putty, and whether it stands where it is put."""
+from ..catalogue.pots import SIZES
+from ..catalogue.starts import SCOOP
 from ..forms.inputs import Choice, Number
 from ..forms.late import late
 from ..forms.memo import once
+from ..forms.remembered import start
 from ..forms.types import Found, Values
 from ..mix import ratio
 from ..mix.filler_dose import POSITIONS, PUTTY_FOLD
@@ -11,10 +14,11 @@ from .poured_mix import asked, check, poured
 WHEN = (("thicken", ("yes",)), ("amount_is", ("putty",)))
 
 INPUTS = measure.INPUTS + (
-    Number("scoop", "A level scoop holds", unit="mL", low=0.5, high=2000, default=15, fold=PUTTY_FOLD, when=WHEN),
+    Number("scoop", "A level scoop holds", unit="mL", low=0.5, high=2000, default=start(SCOOP, "mL"), fold=PUTTY_FOLD,
+           when=WHEN),
     Choice("position", "The seam", [row[:2] for row in POSITIONS], fold=PUTTY_FOLD, when=WHEN),
-    Number("layer", "Putty in one pass, thickness", unit="mm", low=0.5, high=60, default=6, fold=PUTTY_FOLD, when=WHEN,
-           help="From the corner out, the throat."),
+    Number("layer", "Putty in one pass, thickness", unit="mm", low=0.5, high=60, default=start(SIZES["panel"], "mm"),
+           fold=PUTTY_FOLD, when=WHEN, help="From the corner out, the throat."),
     Choice("purpose", "For", (("seam", "A structural seam"), ("fairing", "Fairing only")), fold=PUTTY_FOLD, when=WHEN),
 )
 CHECKS = (ratio.check, check)

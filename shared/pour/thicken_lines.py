@@ -1,10 +1,11 @@
 """Thicken lines: what is said of a putty: the filler, how it goes in, what it makes, whether it stands."""
 from ..catalogue.fillers import AIR_RANGE, DOSE_SPREAD, STIFFNESSES, SURE
+from ..catalogue.starts import FIRST_PARTS
 from ..forms.types import Found, Values
 from ..mix.filler_dose import components, place_of
 from ..mix.filler_words import packed_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, bare, shown
+from ..words.numbers import DOWN, UP, bare, fraction, shown
 from ..words.units import told
 from .by_scale_lines import weighed
 
@@ -17,8 +18,8 @@ def say(found: Found, values: Values) -> list[Line]:
     for place, (one, filler) in enumerate(zip(found.fillers, fillers)):
         lines.extend(_filler(found, place, one, filler, values))
     lines.append(line("first_filler", "Stir in first", found.first, "kg", weighed(found.first, values), part="filler",
-                      rough="two thirds; stir, scraping bottom and corners; the rest little by little until it is "
-                      "right"))
+                      rough=first_share() + "; stir, scraping bottom and corners; the rest little by little until it "
+                      "is right"))
     lines.extend(_putty(found, values["units"]))
     lines.extend(_room(found, values["units"]))
     lines.extend(_stands(found.stands, values))
@@ -27,6 +28,11 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.extend(_own_batches(found.own, [row["place"] + 1 for row in values["batches"]]))
         lines.extend(_contradictions(found.own))
     return lines
+
+
+def first_share() -> str:
+    """How much of the filler is stirred in first, in words."""
+    return fraction(FIRST_PARTS[0] / FIRST_PARTS[1])
 
 
 def dose_mark(found: Found) -> str:

@@ -4,6 +4,7 @@ from collections import namedtuple
 from ..catalogue.airing import DRAUGHTS, RULES
 from ..catalogue.dusts import POWDERS, SANDING, strictest
 from ..catalogue.solvents import DAY, DENSITY, LOWER, MOLAR, SHORT, SOLVENTS, lowest
+from ..catalogue.starts import AIR, CLEARED, MIXING_FACTOR, OPENING
 from ..equations.ventilation import (
     air_changes,
     aired_share,
@@ -15,6 +16,7 @@ from ..equations.ventilation import (
 )
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Pick
+from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.records_shed import FAN, ROOM
 from ..words.numbers import bare
@@ -41,13 +43,13 @@ INPUTS = (
     Choice("fan_runs", "Fan", (("off", "No fan"), ("in", "Blows in"), ("out", "Blows out")), fold=ROOM_FOLD,
            when=IN_ROOM),
     Pick("fan", "Which fan", FAN, default="small", fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),)),
-    Number("opening", "Opening for the other way", unit="m2", low=0, high=50, default=0.5,
+    Number("opening", "Opening for the other way", unit="m2", low=0, high=50, default=start(OPENING, "m2"),
            fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),),
            help="Free area where the air comes in, or goes out, on the far side"),
-    Number("mixing", "Mixing factor", low=1, high=10, default=5, fold=ROOM_FOLD, when=IN_ROOM,
+    Number("mixing", "Mixing factor", low=1, high=10, default=MIXING_FACTOR, fold=ROOM_FOLD, when=IN_ROOM,
            help="1: air mixes perfectly; {} to {} in ordinary rooms, from memory".format(
                *[bare(_RULE["mixing factor, " + one + " in an ordinary room"], 1) for one in ("lowest", "highest")])),
-    Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=99, fold=ROOM_FOLD,
+    Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=start(CLEARED, "%"), fold=ROOM_FOLD,
            when=IN_ROOM),
     Choice("solvent", "Solvent wiped", ((NONE, "None"),) + SOLVENTS + ((OTHER, "Another, from its sheet"),),
            fold=AIR_FOLD),
@@ -62,7 +64,8 @@ INPUTS = (
     Number("solvent_lower", "Its lower explosive limit", unit="%", low=0, high=100, above=True, optional=True,
            fold=AIR_FOLD, when=OWN_SOLVENT),
     Choice("dust", "Dust", ((NONE, "None"),) + tuple([row[:2] for row in DUSTS]), fold=AIR_FOLD),
-    Number("air_temperature", "Air temperature", unit="degC", low=-20, high=50, default=20, fold=ROOM_FOLD),
+    Number("air_temperature", "Air temperature", unit="degC", low=-20, high=50, default=start(AIR, "degC"),
+           fold=ROOM_FOLD),
 )
 
 

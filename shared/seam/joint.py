@@ -2,14 +2,16 @@
 from collections import namedtuple
 from math import pi
 
-from ..catalogue.glass import EQUAL_MASSES, FIBRE_DENSITY, FOR_BUYING, SKILLED
+from ..catalogue.glass import EQUAL_MASSES, FIBRE_DENSITY, FOR_BUYING, SKILLED, TAPE_WEIGHT, TAPE_WIDTH
 from ..catalogue.joints import THIN_COVER
 from ..catalogue.losses import BY_KEY
+from ..catalogue.pots import SIZES
+from ..catalogue.starts import SEAM
 from ..equations import bulkhead, laminate, outer_edge
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
-from ..forms.remembered import remembered
+from ..forms.remembered import remembered, start, starts
 from ..forms.types import Values
 from ..words.numbers import bare, ceiling
 from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
@@ -32,7 +34,7 @@ INPUTS = (
         (seam.BUTT, "Butt", "Panels in line"),
         (seam.STRIP, "Reinforcement strip", "Tape on a flat face"),
     )),
-    Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=6, above=True,
+    Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"), above=True,
            help="Of the thinner one."),
     Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
            fold=ALONG, when=CORNER),
@@ -42,22 +44,24 @@ INPUTS = (
         Number("at", "At", unit="m", low=0, high=100),
         Number("angle", "Angle inside", unit="deg", low=1, high=359),
     ), most=20, each="Station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
-        {"at": "0 m", "angle": "95"}, {"at": "1.2 m", "angle": "120"}, {"at": "2.4 m", "angle": "150"}),
+        {"at": "0 m", "angle": "95"}, {"at": starts((SEAM / 2,), "m") + " m", "angle": "120"},
+        {"at": starts((SEAM,), "m") + " m", "angle": "150"}),
         help="From the first to the last is the length of the seam; between two the angle changes evenly."),
-    Number("length", "Seam length", unit="m", low=0, high=200, default=2.4, above=True,
+    Number("length", "Seam length", unit="m", low=0, high=200, default=start(SEAM, "m"), above=True,
            when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
     Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN),
     Number("copies", "How many of it", low=1, high=100, default=1, whole=True, fold=ALONG, help="Mirror images too."),
     Group("layers", "Layers of tape", (
-        Number("width", "Width", unit="mm", low=5, high=2000, default=75),
-        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=300),
+        Number("width", "Width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
+        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT),
         Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
                                    (seam.SECOND, "outside, or the other side"))),
-    ), most=8, each="Layer", fold=GLASS, default=({"width": "75 mm", "weight": "300 g/m2"},),
+    ), most=8, each="Layer", fold=GLASS, default=(
+        {"width": "{} mm".format(TAPE_WIDTH), "weight": str(TAPE_WEIGHT) + " g/m2"},),
         help="The first lies on the putty."),
     Choice("sized", "The cove", (("rule", "by the rule of the throat"), ("radius", "of this radius"),
                                  ("spreader", "by a spreader that is there")), fold=COVE, when=ROUNDED),
-    Number("radius", "Radius", unit="mm", low=1, high=300, default=12, fold=COVE,
+    Number("radius", "Radius", unit="mm", low=1, high=300, default=start(SIZES["radius"], "mm"), fold=COVE,
            when=(("sized", ("radius", "spreader")),), help="Of the spreader's tip."),
     Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
            when=(("sized", ("rule",)),), help="Left empty: the panel thickness (common practice)."),

@@ -45,7 +45,7 @@ Seam = namedtuple("Seam", ("length", "faces", "putty", "glass", "wet_out", "tape
 ASSUMED = {"gap": 0.0, "bevel": 0.0, "layers": (), "sized": "rule", "radius": None, "throat": None, "clear": None,
            "flank": BY_KEY["flank"].value, "least": BY_KEY["least_radius"].value, "finish": ROUND, "round_over": None,
            "touch": "cut",
-           "overlap": BY_KEY["overlap"].value, "stagger": BY_KEY["stagger"].value, "reach": 2.5,
+           "overlap": BY_KEY["overlap"].value, "stagger": BY_KEY["stagger"].value, "reach": BY_KEY["reach"].value,
            "fraction": FOR_BUYING[0], "fibre_density": FIBRE_DENSITY, "resin_density": BY_KEY["resin_density"].value,
            "ply": "yes", "ply_margin": BY_KEY["ply_margin"].value, "ply_takes": BY_KEY["peel_ply"].value,
            "prime": "no", "weave": "once"}

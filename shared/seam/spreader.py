@@ -5,9 +5,11 @@ The figures are in millimetres: printed with one unit to a millimetre they are t
 from collections import namedtuple
 from math import acos, cos, pi, sin
 
+from ..catalogue.starts import RADII
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Parts
 from ..forms.memo import once
+from ..forms.remembered import starts
 from ..forms.types import Values
 from ..words.numbers import ceiling
 from . import spreader_lines
@@ -22,7 +24,7 @@ NARROWEST = 24.0  # mm of sheet for a narrow one: its words need as much
 FINE = 0.01  # mm: the outline is nowhere further from the true arc
 
 INPUTS = (
-    Parts("radii", "Radius of each spreader", unit="mm", low=2, high=200, least=1, most=9, default="10 : 15 : 20",
+    Parts("radii", "Radius of each spreader", unit="mm", low=2, high=200, least=1, most=9, default=starts(RADII, "mm"),
           help="Several with a colon between them."),
     Choice("paper", "Paper", PAPERS),
 )

@@ -101,11 +101,13 @@ def fraction(share: float) -> str:
 
     >>> fraction(0.1), fraction(1 / 3), fraction(0.125)
     ('a tenth', 'a third', '12.5%')
+    >>> fraction(2 / 3)
+    'two thirds'
     """
     for parts, word in ((2, "a half"), (3, "a third"), (4, "a quarter"), (5, "a fifth"), (10, "a tenth")):
         if abs(share * parts - 1) < 1e-9:
             return word
-    return shown(share * 100, 1) + "%"
+    return "two thirds" if abs(share * 3 - 2) < 1e-9 else shown(share * 100, 1) + "%"
 
 
 def small(text: str) -> str:
