@@ -11,11 +11,13 @@ from pathlib import Path
 
 import brotli
 
+from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 ENTRANCES = ("js/main.js", "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
+DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 # an import that a script cannot start without
 NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
 HOUSE = Path(__file__).resolve().parent.parent
@@ -82,6 +84,7 @@ class Build:
                     if path.suffix == ".js":
                         body = lean_script(body.decode()).encode()
                     found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
+        found[DECLARED] = self._file(script(found[DECLARED].body.decode()).encode(), ".js")
         del found["vendor/vendor.json"]  # for contributors
         found["app.css"] = self._file(self.styles, ".css")
         return found

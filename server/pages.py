@@ -45,7 +45,7 @@ class Pages:
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
-        self.env.globals["most_rows"] = most_rows
+        self.env.globals.update(most_rows=most_rows, learns=learns)
         self.templates = set(self.env.list_templates())
         self.plain: dict[str, File] = {}  # by screen: without a query a page is the same for everyone
 
@@ -141,6 +141,15 @@ def most_rows(move: str) -> int:
     60
     """
     return next(item.most for item in moves.module(move).INPUTS if item.name == "rows")
+
+
+def learns(move: str) -> str:
+    """Which figures of a batch of the log a move learns from; one without the first teaches nothing.
+
+    >>> learns("timings")
+    'own_time label_time'
+    """
+    return " ".join(field.name for item in moves.module(move).INPUTS if item.name == "rows" for field in item.fields)
 
 
 def path_of(screen: str) -> str:

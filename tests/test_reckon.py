@@ -273,7 +273,7 @@ def test_log_and_timings():
     assert reckon("log", what="Keel").empty is False and reckon("log").empty
     assert reckon("log", own_time=1440.0, label_time=1800.0) == (False, pytest.approx(-0.2))
     timed = ((24, 1800.0), (33, 1800.0), (30, 1800.0), (20, None))
-    rows = [{"own": own * 60.0, "label": label} for own, label in timed]
+    rows = [{"own_time": own * 60.0, "label_time": label} for own, label in timed]
     found = reckon("timings", rows=rows)
     assert (found.shortest, found.count, found.labelled) == (1200.0, 4, 3) and found.share == pytest.approx(0.0)
     assert reckon("timings") is None

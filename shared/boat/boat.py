@@ -77,7 +77,8 @@ INPUTS = (
                when=(("of", ("tape",)),)),
         Number("length", "Length", unit="m", low=0, high=500),
         Text("name", "Name"),
-    ), most=12, rows=0, each="Remnant", fold=STOCK),
+    ), most=12, rows=0, each="Remnant", fold=STOCK,
+        kept={"as": "roll", "by": "name of width weight", "left": "length"}),
     remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
     remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)

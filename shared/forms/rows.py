@@ -168,6 +168,9 @@ class Group(Input):
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
     told: how the names of the lines begin that its rows stand for, each followed by the letter of its part
     rows: how many an empty form shows where there is no default; each: what one row is called
+    measured: what its rows were really measured of, by name: with another of these they are of something else
+    kept: the phone keeps such rows by themselves. "as": as which kind of thing; "by": the fields that tell one from
+          another; "of": the pick that they belong to; "left": the field that use makes less
     Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
@@ -177,9 +180,10 @@ class Group(Input):
     NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
-                 told="", **more):
+                 told="", measured=(), kept=None, **more):
         Input.__init__(self, name, label, **more)
         self.rows, self.told = rows, told
+        self.measured, self.kept = measured, kept
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
         self.left_alone = left_alone(fields)
@@ -286,6 +290,10 @@ class Group(Input):
         facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
                       "most": self.most, "each": self.each or self.label, "rows": self.rows,
                       "gaps": self.gaps, "told": self.told, "default": self.default_in(system)})
+        if self.measured:
+            facts["measured"] = list(self.measured)
+        if self.kept:
+            facts["kept"] = dict(self.kept)
         return facts
 
 

@@ -12,8 +12,9 @@ MOST_ROWS = 200
 
 INPUTS = (
     Group("rows", "Batches with a time, oldest first", (
-        Number("own", "It stiffened after", unit="min", low=0, high=2880, above=True),
-        Number("label", "The label says", unit="min", low=0, high=2880, above=True, optional=True),
+        # as the log calls them, which hands its batches on
+        Number("own_time", "It stiffened after", unit="min", low=0, high=2880, above=True, was=("own",)),
+        Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, was=("label",)),
     ), most=MOST_ROWS, each="Batch"),
 )
 CHECKS = ()
@@ -28,8 +29,9 @@ def reckon(values: Values) -> "TimingsResult | None":
     rows = values["rows"]
     if not rows:
         return None
-    shares = [against_label(row["own"], row["label"]) for row in rows if row["label"]]
-    return TimingsResult(min([row["own"] for row in rows]), len(rows), middle(shares) if shares else None, len(shares))
+    shares = [against_label(row["own_time"], row["label_time"]) for row in rows if row["label_time"]]
+    shortest = min([row["own_time"] for row in rows])
+    return TimingsResult(shortest, len(rows), middle(shares) if shares else None, len(shares))
 
 
 def answer(values: Values) -> list:

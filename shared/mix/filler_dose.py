@@ -31,7 +31,8 @@ FILLING = (
         Number("after", "Filler tub after", unit="g", low=0, high=100000, tool="scale"),
         Choice("came_out", "How stiff it came out", STIFF, default="stands"),
         Choice("count", "Count it", ((AUTO, "unless it stands out"), (ALWAYS, "always"), (NEVER, "no"))),
-    ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED),
+    ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED,
+        kept={"as": "putty", "by": "mixed before after came_out", "of": "filler"}),
 )
 
 # parts: pairs of filler per mass of mix [kg/kg] and true density [kg/m3]; fillers: values of records.FILLER, in step

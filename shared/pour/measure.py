@@ -14,6 +14,8 @@ from . import by_scale, by_scale_lines, measure_lines, ways
 from .chosen_cup import FIRST_CUP, cup_chosen
 
 ON_SCALE = (("way", ("scale",)),)
+# what was really taken is of one mix, of one size, measured one way
+OF_ONE_POUR = ("amount", "amount_is", "system", "way")
 POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
 
 INPUTS = ratio.INPUTS + (
@@ -24,22 +26,27 @@ INPUTS = ratio.INPUTS + (
            help="Left empty: the label's, or " + bare(AIM * 100, 2) + " % (from memory)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True, tool="scale"),
-    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD),
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD,
+        measured=OF_ONE_POUR),
     Group("counted", "Strokes really pumped", (
         Number("strokes", "Of this part", unit="strokes", low=0, high=10000, above=True, whole=True, optional=True),
-    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="Part", fold=POURED_FOLD),
+    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="Part", fold=POURED_FOLD,
+        measured=OF_ONE_POUR),
     Group("drawn", "What was really drawn up", (
         Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="syringes"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="Part", fold=POURED_FOLD),
+    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="Part", fold=POURED_FOLD,
+        measured=OF_ONE_POUR),
     Group("levels", "Where the cup really stood", (
         Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="graduated"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="After part", fold=POURED_FOLD),
+    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="After part", fold=POURED_FOLD,
+        measured=OF_ONE_POUR),
     Group("heights", "How high it really stood", (
         Number("height", "After this part", unit="mm", low=0, high=1000, above=True, optional=True,
                help="From the inside bottom, along the stick"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="After part", fold=POURED_FOLD),
+    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="After part", fold=POURED_FOLD,
+        measured=OF_ONE_POUR),
     Pick("syringes", "Syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
          when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
     Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold=BENCH_FOLD,

@@ -24,10 +24,9 @@ SCHEMA_1 = """(typed) => new Promise((done, failed) => {
 LOGGED = """async () => {
   const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
   const { put } = await from("store/store.js");
-  const { keepBatch } = await from("kit/putty_batches.js");
   const { logBatch } = await from("kit/log.js");
   const putty = { filler: "Silica", mixed: "100 g", before: "200 g", after: "180 g", came_out: "right" };
-  await keepBatch(putty);
+  await put("log", { ...putty, kind: "putty", when: Date.now() });
   await put("log", { ...putty, kind: "putty", when: "2024-05-01T10:00:00.000Z" });
   await put("log", { kind: "timing", when: 1, typed: { said: "gone", after: "900 s" }, pairs: [["system", "x"]] });
   await logBatch({ typed: { what: "Seam" } });

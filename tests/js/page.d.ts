@@ -22,3 +22,4 @@ interface Window {
   webkitAudioContext: typeof AudioContext;
   BarcodeDetector: any;
 }
+declare const DECLARED: Record<string, { picks?: Record<string, string>, measured?: string[], anew?: string[] }>;

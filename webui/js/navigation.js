@@ -2,7 +2,7 @@
 import { leadIn } from "./form/choices.js";
 import { recall, remember } from "./form/memory.js";
 import { behind } from "./page/notice.js";
-import { isTaken } from "./form/measurements.js";
+import { isMeasured } from "./form/declarations.js";
 import { offerUndo } from "./form/undo.js";
 import { reach } from "./form/rows.js";
 
@@ -36,7 +36,7 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const pairs = adds ? nextRow(adds, given, before) : given;
   const whole = (name) => (adds ? name : name.split(".")[0]);
   const names = new Set(pairs.map(([name]) => whole(name)));
-  remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isTaken(name)).concat(pairs));
+  remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isMeasured(screen, name)).concat(pairs));
   if (!adds) leadIn(screen, pairs);
   const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
   const form = () => document.querySelector("[data-form]");

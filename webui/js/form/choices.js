@@ -1,17 +1,9 @@
 // What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
+import { picked } from "./declarations.js";
 import { figureFields } from "./form.js";
 import { says, typedOf } from "./units.js";
 
 const KEY = "covemix.choice";
-const CALLED = { people: "crew" }; // where screens call a kind of thing otherwise
-// which kinds a screen picks: another one may call a number of its own so (a test compares it with the declarations)
-const PICKED = {
-  pour: ["system", "pumps", "filler", "scale", "syringes", "graduated", "cup"],
-  boat: ["system"],
-  clock: ["system"],
-  plan: ["people", "system", "scale"],
-  safety: ["system", "room", "fan"],
-};
 
 // {record: {id, own, typed}}: of the kit by its id, with what was typed over it; typed: all its figures, [field, text],
 // the row of a pick under ""
@@ -68,8 +60,7 @@ export const goneOne = ({ id, record }) => {
 // What another screen leads in goes before what was chosen.
 export const leadIn = (screen, pairs) => {
   const all = choices();
-  for (const record of Object.keys(all).filter((one) => PICKED[screen]?.includes(one))) {
-    const name = CALLED[record] ?? record;
+  for (const [name, record] of picked(screen).filter(([, one]) => all[one])) {
     const mine = pairs.filter(([each]) => each.split(".")[0] === name).map(([each, text]) => [each.slice(name.length + 1), text]);
     if (mine.length) all[record] = { own: mine.filter(([field]) => field), typed: mine };
   }
@@ -78,11 +69,10 @@ export const leadIn = (screen, pairs) => {
 
 // What a screen kept, with the choices that hold now in the place of its own.
 export const withChoices = (screen, kept) => {
-  const all = Object.entries(choices()).filter(([record]) => PICKED[screen]?.includes(record));
-  return all.reduce((pairs, [record, { typed }]) => {
-    const name = CALLED[record] ?? record;
-    return [...pairs.filter(([each]) => each.split(".")[0] !== name), ...typed.map(([field, text]) => [named(name, field), text])];
-  }, kept);
+  const all = choices();
+  return picked(screen).filter(([, record]) => all[record]).reduce((pairs, [name, record]) => [
+    ...pairs.filter(([each]) => each.split(".")[0] !== name), ...all[record].typed.map(([field, text]) => [named(name, field), text]),
+  ], kept);
 };
 
 const stands = (form, pick) => (pick.value === "" || [...pick.options].find((one) => one.defaultSelected)?.value === pick.value)

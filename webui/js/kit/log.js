@@ -24,11 +24,12 @@ export const bringBackBatch = (entry) => putBack("log", entry);
 export const dropBatch = (id) => remove("log", id);
 
 // What is kept of laid batches, of these people or of nobody named, newest first: what own rates are learned from.
-// How many of them the engine takes stands on the page.
+// How many of them the engine takes, and by which figure they teach, stands on the page.
 export const laidBy = async (crew) => {
-  const most = Number(document.querySelector("[data-most-laid]").dataset.mostLaid);
+  const { mostLaid: most, learns: figures } = document.querySelector("[data-most-laid]").dataset;
+  const [laid] = figures.split(" "); // without it a batch teaches nothing
   return (await batches().catch(() => [])).map(({ typed }) => typed)
-    .filter((typed) => typed.laid && (!typed.crew || typed.crew === crew)).slice(0, most);
+    .filter((typed) => typed[laid] && (!typed.crew || typed.crew === crew)).slice(0, Number(most));
 };
 
 // Newest first.

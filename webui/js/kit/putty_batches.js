@@ -3,23 +3,29 @@ import { addRow, removeRow, rowsOf } from "../form/rows.js";
 import { all, put, remove } from "../store/store.js";
 import { says, withUnit } from "../form/units.js";
 
-const GROUP = "batches";
-const FIELDS = ["mixed", "before", "after", "came_out"];
-const KIND = "putty";
+// What is kept of them is declared at their group: as which kind of entry, by which fields, of which pick.
+const group = (form) => form.querySelector("[data-kept-of]");
+const fields = (form) => group(form).dataset.keptBy.split(" ");
+const named = (form, place, name) => `${group(form).dataset.group}.${place}.${name}`;
+const field = (form, place, name) => form.elements.namedItem(named(form, place, name));
 
-const group = (form) => form.querySelector(`[data-group="${GROUP}"]`);
-const field = (form, place, name) => form.elements.namedItem(`${GROUP}.${place}.${name}`);
-
+export const fillerPick = (form) => form.elements.namedItem(group(form)?.dataset.keptOf);
 // what the pick stands at, in the builder's words
-export const fillerName = (form) => form.elements.namedItem("filler")?.selectedOptions[0]?.textContent.trim() ?? "";
+export const fillerName = (form) => fillerPick(form)?.selectedOptions[0]?.textContent.trim() ?? "";
+
+// The pairs of one more row.
+export const typedBatch = (form, entry) => {
+  const place = rowsOf(group(form)).length;
+  return fields(form).map((name) => [named(form, place, name), entry[name]]);
+};
 
 // As it is typed in the form now: the log keeps numbers with their unit.
 export const spelledBatch = (form, entry) => {
   const blank = group(form).querySelector("[data-blank]").content;
-  return { ...entry, ...Object.fromEntries(FIELDS.map((name) => [name, withUnit(blank.querySelector(`[name$=".${name}"]`), entry[name] ?? "")])) };
+  return { ...entry, ...Object.fromEntries(fields(form).map((name) => [name, withUnit(blank.querySelector(`[name$=".${name}"]`), entry[name] ?? "")])) };
 };
 
-const same = (form, place, entry) => FIELDS.every((name) => {
+const same = (form, place, entry) => fields(form).every((name) => {
   const one = field(form, place, name);
   return one && says(one) === withUnit(one, entry[name]);
 });
@@ -38,12 +44,12 @@ const claim = (form, entry, entries) => {
   return place;
 };
 
-const ownOf = async (name) => (await all("log")).filter((entry) => entry.kind === KIND && entry.filler === name);
+const ownOf = async (form, name) => (await all("log")).filter((entry) => entry.kind === group(form).dataset.keptAs && entry.filler === name);
 
 // Rows of the log that are not in the form yet are put in; true where any were.
 export const bringBatches = async (form, name = fillerName(form)) => {
   let changed = false;
-  const entries = await ownOf(name);
+  const entries = await ownOf(form, name);
   for (const entry of entries) if (claim(form, entry, entries) < 0) changed = putIn(form, entry) || changed;
   return changed;
 };
@@ -53,14 +59,14 @@ export const putIn = (form, entry) => {
   const row = addRow(group(form));
   if (!row) return false;
   const place = rowsOf(group(form)).length - 1;
-  for (const one of FIELDS) field(form, place, one).value = entry[one];
+  for (const one of fields(form)) field(form, place, one).value = entry[one];
   row.dataset.batch = entry.id;
   return true;
 };
 
 // Another filler: the batches of the one before it go, they are kept in the log.
 export const takeAway = async (form, name) => {
-  const entries = await ownOf(name);
+  const entries = await ownOf(form, name);
   for (const entry of entries) {
     const place = claim(form, entry, entries);
     if (place >= 0) rowsOf(group(form))[place].querySelector("[data-row-remove]").click();
@@ -68,12 +74,12 @@ export const takeAway = async (form, name) => {
 };
 
 // Into the log; its id, or undefined where this phone keeps nothing.
-export const keepBatch = (entry) => put("log", { ...entry, kind: KIND, when: Date.now() });
+export const keepBatch = (form, entry) => put("log", { ...entry, kind: group(form).dataset.keptAs, when: Date.now() });
 
 // Out of the log and out of the form again, itself and no other that is like it; true where it is. A row that was filled
 // in anew is known by its figures; where another filler is chosen by now there is none.
 export const takeBack = async (form, id, entry) => {
-  const entries = await ownOf(entry.filler);
+  const entries = await ownOf(form, entry.filler);
   if (!(await remove("log", id))) return false;
   const place = entry.filler === fillerName(form) ? claim(form, { ...entry, id }, entries) : -1;
   if (place >= 0) removeRow(group(form), rowsOf(group(form))[place]);
@@ -83,11 +89,11 @@ export const takeBack = async (form, id, entry) => {
 // A row removed in the form is removed from the log as well: read now, the row is about to go. Resolves to its entry.
 export const forget = async (form, name, row) => {
   const place = rowsOf(group(form)).indexOf(row);
-  const was = FIELDS.map((one) => field(form, place, one).value);
+  const was = fields(form).map((one) => field(form, place, one).value);
   const others = rowsOf(group(form)).filter((one) => one !== row).map((one) => one.dataset.batch);
-  const alike = (await ownOf(name)).filter((entry) => FIELDS.every((one, at) => entry[one] === was[at]));
+  const alike = (await ownOf(form, name)).filter((entry) => fields(form).every((one, at) => entry[one] === was[at]));
   const found = alike.find(({ id }) => String(id) === row.dataset.batch) ?? alike.find(({ id }) => !others.includes(String(id)));
   return found && (await remove("log", found.id)) ? found : null;
 };
 
-export const isBatch = (row) => row?.closest("[data-group]")?.dataset.group === GROUP;
+export const isBatch = (row) => Boolean(row?.closest("[data-group]")?.dataset.keptOf);

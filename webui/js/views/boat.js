@@ -2,31 +2,28 @@
 import { ask } from "../engine/engine.js";
 import { fill, pairs } from "../form/form.js";
 import { notice, unanswered } from "../page/notice.js";
-import { NONE } from "../form/rows.js";
-import { cutOff, differ, rollsOf, shorten, stand, takeIn } from "../kit/rolls.js";
+import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/rolls.js";
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
 
-const GROUP = "joints";
-const MOVE = "boat";
-
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
   const { form, changed } = view;
-  const replace = (selector, joints, said) => {
+  const replace = (selector, said) => {
     const button = form.querySelector(selector);
     button.hidden = false;
     button.addEventListener("click", () => {
       const before = pairs(form);
-      const others = before.filter(([name]) => name !== GROUP && !name.startsWith(`${GROUP}.`));
-      fill(form, [...others, ...joints]);
+      const { empties, stands } = button.dataset; // a group, and what then stands in its place: nothing is its default
+      const others = before.filter(([name]) => name.split(".")[0] !== empties);
+      fill(form, stands ? [...others, [empties, stands]] : others);
       changed();
       offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
   };
-  replace("[data-demo]", [], "An invented dinghy stands there now.");
-  replace("[data-empty]", [[GROUP, NONE]], "All joints are out.");
+  replace("[data-demo]", "An invented dinghy stands there now.");
+  replace("[data-empty]", "All joints are out.");
   startStock(view);
   return view;
 };
@@ -56,7 +53,7 @@ const startStock = ({ form, changed, brought }) => {
       () => refilled(before));
   });
   cut.addEventListener("click", async () => {
-    const answer = await ask({ move: MOVE, pairs: pairs(form) }).catch(unanswered);
+    const answer = await ask({ move: "boat", pairs: pairs(form) }).catch(unanswered);
     if (!answer) return;
     const { errors, lines } = answer;
     const cuts = errors.length ? [] : cutOff(form, rolls, lines);
@@ -64,10 +61,10 @@ const startStock = ({ form, changed, brought }) => {
       notice("cut", errors[0]?.message ?? "Nothing of this list comes off the kit's rolls.");
       return;
     }
-    const done = await shorten(cuts);
+    const done = await shorten(form, cuts);
     if (!done.length) return;
-    const left = done.map(([roll]) => `${roll.name} ${roll.length}`).join(", ");
-    notice("cut", `The kit has what is left now: ${left}.`, [["Undo", () => shorten(done)]]);
+    const left = done.map(([roll]) => leftOf(form, roll)).join(", ");
+    notice("cut", `The kit has what is left now: ${left}.`, [["Undo", () => shorten(form, done)]]);
   });
   form.addEventListener("input", settle);
   form.addEventListener("click", () => setTimeout(settle)); // rows come and go

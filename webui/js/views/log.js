@@ -70,8 +70,9 @@ export const mount = (screen, main) => {
   };
 
   const timings = main.querySelector("[data-timings]");
-  const timed = (rows) => rows.filter(({ typed }) => typed.own_time).slice(0, Number(timings.dataset.most)).reverse()
-    .map(({ typed }) => ({ own: typed.own_time, ...(typed.label_time && { label: typed.label_time }) }));
+  const learned = timings.dataset.learns.split(" ");
+  const timed = (rows) => rows.filter(({ typed }) => typed[learned[0]]).slice(0, Number(timings.dataset.most)).reverse()
+    .map(({ typed }) => Object.fromEntries(learned.filter((name) => typed[name]).map((name) => [name, typed[name]])));
 
   let turn = 0;
   let kept = [];

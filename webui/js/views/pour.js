@@ -6,16 +6,15 @@ import { soon, withPart } from "../offline/parts.js";
 import { bringBackBatch, dropBatch, logBatch, openAtLog } from "../kit/log.js";
 import { recall } from "../form/memory.js";
 import { UNANSWERED, dismiss, notice } from "../page/notice.js";
-import { bringBatches, fillerName, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack } from "../kit/putty_batches.js";
+import { bringBatches, fillerName, fillerPick, forget, isBatch, keepBatch, putIn, spelledBatch, takeAway, takeBack, typedBatch } from "../kit/putty_batches.js";
 import { addRow } from "../form/rows.js";
 import { whenUnits } from "../page/settings.js";
 import { prime } from "../phone/speech.js";
-import { isTaken, startsAnew } from "../form/measurements.js";
+import { isMeasured, startsAnew } from "../form/declarations.js";
 import { offerRowUndo, offerUndo } from "../form/undo.js";
 import { unitBeside } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
 
-const GROUP = "batches";
 const STEPS = "views/steps.js";
 const ALONG = "pour.along"; // where a pour that is under way is kept
 const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
@@ -44,14 +43,12 @@ export const mount = (screen, main) => {
     const entry = spelledBatch(form, weighed);
     const filler = fillerName(form);
     const now = await ask({ move: "thicken", pairs: pairs(form) }).catch(() => null);
-    const place = form.querySelectorAll(`[data-group="${GROUP}"] .group-rows > *`).length;
-    const typed = ["mixed", "before", "after", "came_out"].map((name) => [`${GROUP}.${place}.${name}`, entry[name]]);
-    const got = await ask({ move: "thicken", pairs: pairs(form).concat(typed) }).catch(() => null);
+    const got = await ask({ move: "thicken", pairs: pairs(form).concat(typedBatch(form, entry)) }).catch(() => null);
     if (!now || !got) return { wrong: UNANSWERED };
     const before = new Set(now.errors.map(({ message }) => message));
     const wrong = got.errors.find(({ message }) => !before.has(message));
     if (wrong) return { wrong: wrong.message };
-    const id = await keepBatch({ ...entry, filler });
+    const id = await keepBatch(form, { ...entry, filler });
     if (id === undefined) return { wrong: UNKEPT };
     putIn(form, { ...entry, id });
     changed();
@@ -71,17 +68,17 @@ export const mount = (screen, main) => {
 
   // readings of the last pour would bend the next one
   const anew = (told) => {
-    const taken = [...form.elements].filter((one) => isTaken(one.name) && one.value);
+    const taken = [...form.elements].filter((one) => isMeasured(screen, one.name) && one.value);
     if (!taken.length) return;
     const before = pairs(form);
     for (const one of taken) one.value = "";
     if (!told) offerUndo(form, "anew", "Another pour: what the last one really showed is cleared.", () => { fill(form, before); changed(); });
   };
-  form.addEventListener("input", ({ target }) => { if (startsAnew(target.name)) anew(); }, { capture: true });
+  form.addEventListener("input", ({ target }) => { if (startsAnew(screen, target.name)) anew(); }, { capture: true });
 
   // the batch as it is written down, in the engine's words; "" or why it is not kept
   const log = async (typed) => {
-    const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form).filter(([name]) => !isTaken(name)) });
+    const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form).filter(([name]) => !isMeasured(screen, name)) });
     if (id === undefined) return UNKEPT;
     offerRowUndo("log", id, "log", "The pour is in the log.", () => dropBatch(id), [["Seam, lot, how it went", () => openAtLog(id)]]);
     return "";
@@ -114,7 +111,7 @@ export const mount = (screen, main) => {
 
   let filler = fillerName(form);
   const fresh = async () => { if (await bringBatches(form)) changed(); };
-  form.elements.namedItem("filler").addEventListener("input", async () => {
+  fillerPick(form).addEventListener("input", async () => {
     const old = filler;
     filler = fillerName(form);
     await takeAway(form, old);

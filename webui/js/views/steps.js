@@ -159,7 +159,7 @@ export class Steps {
     this.at("log").hidden = !step.logs.length;
     this.at("putty").hidden = !step.keeps.length;
     for (const unit of this.place.querySelectorAll("[data-unit-like]")) unit.textContent = this.unitOf(unit.dataset.unitLike);
-    for (const [name, text] of step.keeps) if (name === "came_out") this.at(name).value = text;
+    for (const [name, text] of step.keeps) if (this.at(name)) this.at(name).value = text;
     this.figure(step.figure);
     this.tick();
   }
@@ -322,7 +322,7 @@ export class Steps {
   async store() {
     this.busy = true;
     const entry = Object.fromEntries(this.step.keeps);
-    for (const name of ["before", "after", "came_out"]) entry[name] = this.at(name).value;
+    for (const field of this.at("putty").querySelectorAll("input, select")) entry[field.dataset.steps] = field.value;
     const { wrong, undo } = await this.keep(entry).finally(() => { this.busy = false; });
     this.at("wrong").textContent = wrong ?? "";
     this.at("wrong").hidden = !wrong;
