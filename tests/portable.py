@@ -126,6 +126,8 @@ RULES = (
      _reversed_slice, "x[::-1]"),
     ("zip(strict=)", "compare the lengths",
      lambda node: _called(node) == "zip" and _keyword(node, "strict"), "zip(a, b, strict=True)"),
+    ("next() with a default", "a loop, or a list and its first",
+     lambda node: _called(node) == "next" and len(node.args) > 1, "next(iter(a), None)"),
     ("raise from", "raise after the try",
      lambda node: isinstance(node, ast.Raise) and node.cause is not None, "raise A from b"),
     ("decorated classes", "a plain class with its own __init__",
