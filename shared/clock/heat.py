@@ -63,7 +63,7 @@ INPUTS = (
         Number("at", "Air temperature", unit="degC", low=-10, high=50),
         Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True),
         Number("resin", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True),
-    ), most=MOST, fold=OWN_FOLD, each="Timing"),
+    ), most=MOST, fold=OWN_FOLD, each="Timing", of="system"),
 )
 
 

@@ -7,6 +7,7 @@ Options that every kind takes:
     was       older names of the field; links printed on a card live for years
     learned   what a thing of the kit learns by and by: with it, it is still the same thing
     stays     it is said on this phone alone: no link takes it along
+    of        the pick of whose thing it is told: another one that is chosen has nothing of it
 """
 from math import isfinite
 
@@ -38,9 +39,9 @@ class Input:
     options: tuple = ()  # of one that is chosen among a few: (value, label, ...)
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
-                 stays=False):
+                 stays=False, of=""):
         self.name, self.label, self.help, self.fold = name, label, help, fold
-        self.learned, self.stays = learned, stays
+        self.learned, self.stays, self.of = learned, stays, of
         self.when, self.was, self.optional = when, was, optional
 
     def asked(self, values):

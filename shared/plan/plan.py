@@ -88,7 +88,7 @@ INPUTS = (
                help="Left empty: " + UNTYPED["soft"]),
         Number("film", "Working time of a film, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
                help="Left empty: the label's, or " + UNTYPED["film"]),
-        Text("timings", "Own timings beside the system's", most=400, fold=TIMES,
+        Text("timings", "Own timings beside the system's", most=400, fold=TIMES, of="system",
              help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
         Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
                help="Left empty: {} (from memory, {} to {}).".format(

@@ -217,3 +217,63 @@ def test_a_thing_kept_without_units_is_metric_on_a_phone_of_ounces(kit, standing
     expect(kit.get_by_label("Air temperature").first).to_have_value("22 C")
     expect(kit.locator("[name='system.pot_mass']")).to_have_attribute("placeholder", "100 g")
     expect(figure(kit, "usable")).to_have_text("22 min")
+
+
+TIMING = {"after": "12", "mass": "240 g", "at": "20"}
+
+
+def own_timing(page):
+    return page.locator("[name='timings.0.after']")
+
+
+def time_it(page):
+    if not own_timing(page).is_visible():
+        page.locator("summary", has_text="Own timings of this system").click()
+    for name, text in TIMING.items():
+        page.locator(f"[name='timings.0.{name}']").fill(text)
+
+
+def test_own_timings_are_of_their_system_and_come_back_with_it(phone, standing):
+    """Chosen on this screen or on another: what was seen of one system counts for no other, and is not lost."""
+    opened(phone, standing.url + "/clock/")
+    phone.locator("[name=air]").fill("20")
+    usable = figure(phone, "usable")
+    expect(usable).not_to_have_text("9 min")
+    time_it(phone)
+    expect(usable).to_have_text("9 min")
+    system(phone).select_option("2-1")
+    expect(own_timing(phone)).to_have_value("")
+    expect(usable).not_to_have_text("9 min")
+    system(phone).select_option("3-1")
+    expect(own_timing(phone)).to_have_value("12")
+    expect(usable).to_have_text("9 min")
+    opened(phone, standing.url)
+    system(phone).select_option("2-1")
+    expect(figure(phone, "reading_b")).to_be_visible()
+    opened(phone, standing.url + "/clock/")
+    expect(system(phone)).to_have_value("2-1")
+    expect(own_timing(phone)).to_have_value("")
+    phone.reload()
+    expect(own_timing(phone)).to_have_value("")
+    system(phone).select_option("3-1")
+    expect(own_timing(phone)).to_have_value("12")
+    phone.get_by_role("button", name="Undo").click()
+    expect(system(phone)).to_have_value("2-1")
+    expect(own_timing(phone)).to_have_value("")
+
+
+def test_own_timings_stay_with_figures_that_are_corrected_and_with_the_thing_they_become(kit, standing):  # noqa: F811
+    opened(kit, standing.url + "/clock/")
+    kit.locator("[name=air]").fill("20")
+    time_it(kit)
+    kit.locator("summary", has_text="Resin system: its figures").click()
+    for name, text in (("name", "Harbour mix"), ("by_weight", "100:44"), ("pot_time", "40"), ("pot_mass", "100"),
+                       ("pot_temperature", "25")):
+        kit.locator(f"[name='system.{name}']").fill(text)
+    expect(own_timing(kit)).to_have_value("12")
+    kit.get_by_role("button", name="Keep it in the kit").click()
+    expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
+    expect(own_timing(kit)).to_have_value("12")
+    kit.reload()
+    expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
+    expect(own_timing(kit)).to_have_value("12")

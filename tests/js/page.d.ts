@@ -22,4 +22,4 @@ interface Window {
   webkitAudioContext: typeof AudioContext;
   BarcodeDetector: any;
 }
-declare const DECLARED: Record<string, { picks?: Record<string, string>, measured?: string[], anew?: string[] }>;
+declare const DECLARED: Record<string, { picks?: Record<string, string>, beside?: Record<string, string[]>, measured?: string[], anew?: string[] }>;

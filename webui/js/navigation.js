@@ -1,5 +1,6 @@
 // From screen to screen without losing the engine: the next page's own HTML takes the place of this one's.
 import { leadIn } from "./form/choices.js";
+import { beforeLead } from "./form/beside.js";
 import { recall, remember } from "./form/memory.js";
 import { behind } from "./page/notice.js";
 import { isMeasured } from "./form/declarations.js";
@@ -36,7 +37,7 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   const pairs = adds ? nextRow(adds, given, before) : given;
   const whole = (name) => (adds ? name : name.split(".")[0]);
   const names = new Set(pairs.map(([name]) => whole(name)));
-  remember(screen, before.filter(([name]) => !names.has(whole(name)) && !isMeasured(screen, name)).concat(pairs));
+  remember(screen, beforeLead(screen, before, pairs).filter(([name]) => !names.has(whole(name)) && !isMeasured(screen, name)).concat(pairs));
   if (!adds) leadIn(screen, pairs);
   const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
   const form = () => document.querySelector("[data-form]");

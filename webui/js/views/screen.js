@@ -1,5 +1,6 @@
 // Any screen that is a form and its answers: answers at each key press, keeps what was typed, makes the link.
 import { bring, isLink, ofServer } from "../share/opened_link.js";
+import { keptWithItsOwn, things, whose, withItsOwn } from "../form/beside.js";
 import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
 import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
@@ -86,6 +87,20 @@ export const mount = (screen, main) => {
     else answer({ screen, pairs: typed });
   };
 
+  let chosen = things(screen, form);
+  const keepTyping = (typed) => {
+    chosen = things(screen, form);
+    return remember(screen, [...held(form), ...whose(screen, form, typed)]);
+  };
+  // its own timings and the like, of the thing that is chosen by now
+  const ownBeside = () => {
+    const found = isLink(form) ? null : keptWithItsOwn(screen, form, recall(screen) ?? [], pairs(form));
+    if (found) fill(form, found);
+    if (found) keepTyping(found);
+    else chosen = things(screen, form);
+    return Boolean(found);
+  };
+
   // field: the one that was typed in, where only its own figure is new and no choice
   const changed = (field = null) => {
     if (!form.isConnected) return; // another screen is shown, and may hold other words of this one
@@ -99,7 +114,7 @@ export const mount = (screen, main) => {
     else settle(form);
     if (!isLink(form)) hold(form);
     edited(form);
-    const kept = isLink(form) ? holdHere(held(form)) : remember(screen, held(form));
+    const kept = isLink(form) ? holdHere(held(form)) : keepTyping(typed);
     if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
   };
 
@@ -128,7 +143,11 @@ export const mount = (screen, main) => {
     }
     target.removeAttribute("data-untouched");
     const before = latest ?? pairs(form);
-    const gone = target.matches("[data-pick]") && putAway(form, target);
+    const picked = target.matches("[data-pick]");
+    const figures = picked && putAway(form, target);
+    const own = picked && !isLink(form) && withItsOwn(screen, form, chosen, pairs(form));
+    const gone = figures || Boolean(own);
+    if (own) fill(form, own);
     const apart = comesApart(form, target);
     changed(target.matches("input:not([type=radio])") && !apart ? target : null);
     if (gone) offerUndo(form, "apart", PUT_AWAY, () => { fill(form, before); changed(); });
@@ -186,7 +205,9 @@ export const mount = (screen, main) => {
   brought.then(() => refresh());
   offerKit(form).then(() => {
     fill(form, held(form));
-    if (isLink(form) || !takeOwn(form)) return;
+    if (isLink(form)) return;
+    const own = takeOwn(form);
+    if (!ownBeside() && !own) return;
     settle(form);
     refresh();
   });
