@@ -3,7 +3,7 @@
 import { toldBeside } from "./declarations.js";
 
 const KEY = "covemix.beside"; // {screen: {thing: pairs}}
-const OF = "of."; // of. and the input that picks: whose thing is told of in what was kept with it
+const WHOSE = "whose."; // whose. and the input that picks: whose thing is told of in what was kept with it
 const TYPED = "typed"; // figures without a row: corrected, they are of the same thing
 const MOST = 12; // things of a screen
 
@@ -46,17 +46,17 @@ export const withItsOwn = (screen, form, was, pairs) => {
 
 // The same of a form that was filled with what was kept, while another screen may have chosen another thing.
 export const keptWithItsOwn = (screen, form, kept, pairs) => withItsOwn(screen, form, Object.fromEntries(
-  kept.filter(([name]) => name.startsWith(OF)).map(([name, text]) => [name.slice(OF.length), text])), pairs);
+  kept.filter(([name]) => name.startsWith(WHOSE)).map(([name, text]) => [name.slice(WHOSE.length), text])), pairs);
 
 // To be kept with a form: whose thing is told of.
 export const whose = (screen, form, pairs) => toldBeside(screen).filter(([, names]) => pairs.some(isOf(names)))
-  .map(([pick]) => [OF + pick, thing(form, pick)]);
+  .map(([pick]) => [WHOSE + pick, thing(form, pick)]);
 
 // A lead brings a thing by its figures: what was told of other typed figures is not told of these. Returns what stays.
 export const beforeLead = (screen, before, pairs) => toldBeside(screen).reduce((left, [pick, names]) => {
   const digits = (all) => new Map(all.filter(([name]) => name.startsWith(`${pick}.`)).map(([name, text]) => [name, text.replace(/[^\d.,:]/g, "")]));
   const led = digits(pairs);
-  if (!led.size || left.find(([name]) => name === OF + pick)?.[1] !== TYPED) return left;
+  if (!led.size || left.find(([name]) => name === WHOSE + pick)?.[1] !== TYPED) return left;
   const same = [...digits(left)].every(([name, text]) => !led.has(name) || led.get(name) === text);
   return same ? left : left.filter((pair) => !isOf(names)(pair));
 }, before);
