@@ -313,6 +313,8 @@ MOMENT = (
      "hot", MEMORY),
     ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
      "once.", "hot", MEMORY),
+    ("in_sun", "In the sun", "Shade first: spread thin in the sun it is thick sooner than a cup in the shade.",
+     "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),

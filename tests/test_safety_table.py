@@ -276,7 +276,7 @@ def test_nothing_is_called_published_that_nobody_looked_up():
     called = {one.module for one in sources.facts() if one.mark == table.PUBLISHED}
     assert called & set(table.NEVER_PUBLISHED) == set()
     assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
-                      "tasks_trouble"}
+                      "tasks_trouble", "sunlight"}
 
 
 def test_each_row_says_how_it_is_known():

@@ -3,7 +3,7 @@
 The product's own safety data sheet decides: these are reminders of what it usually says.
 """
 from .losses import BY_KEY
-from .marks import COMMON, MEMORY, PUBLISHED
+from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
          "they usually say.")
@@ -52,6 +52,8 @@ MOMENT = (
      "hot", MEMORY, ""),
     ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
      "once.", "hot", MEMORY, ""),
+    ("in_sun", "In the sun", "Shade first: spread thin in the sun it is thick sooner than a cup in the shade.",
+     "hot", JUDGED, ""),
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY, ""),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON, ""),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON, ""),
@@ -65,6 +67,10 @@ MOMENT = (
     ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON, ""),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON, ""),
 )
+
+# what a caution advises, and what it advises in the sun
+SPREAD_IN_SUN = (("spread it in a tray at once", "spread it in the shade"),
+                 ("spread it at once", "spread it in the shade"))
 
 RUNS_AWAY = 373.15  # K
 # name, value, unit, mark, source: from where on a caution of the moment stands (SI)

@@ -9,7 +9,7 @@ from ..forms.types import Values
 from ..things.own_timings import MOST
 from ..things.records import SYSTEM
 from ..words.numbers import bare
-from . import heat_lines
+from . import heat_lines, sun
 from .heat_drawing import curves
 from .heat_found import reckon, reckoned  # noqa: F401  (reckon: the move's own, as every move has one)
 from .heat_model import timings_of
@@ -35,6 +35,7 @@ INPUTS = (
     Number("batch", "In the container", unit="g", low=1, high=20000, default=start(BATCH, "g"),
            help="All in it, filler too"),
     Choice("container", "Container", KINDS),
+    sun.inputs()[0],
     Choice("use", "It is for", USES, fold=USE_FOLD),
     Text("where", "Where it goes", most=60, help="Told with the pot.", fold=USE_FOLD),
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
@@ -55,6 +56,7 @@ INPUTS = (
     Number("tape_width", "Tape width", unit="mm", low=20, high=500, default=_mm("tape_width"), fold=SIZE_FOLD),
     Number("film", "Film thickness", unit="mm", low=0.05, high=5, default=_mm("film"), fold=SIZE_FOLD),
     Choice("moving", "Air around it", tuple([(row[0], row[1]) for row in AIR]), fold=SIZE_FOLD),
+) + sun.inputs()[1:] + (
     Group("timings", "Own timings of this system", (
         Choice("said", "It was", (("stiffening", "stiffening"), ("good", "still good"), ("gone", "gone"))),
         Number("after", "after", unit="min", low=1, high=2880),

@@ -4,7 +4,8 @@ from math import exp, log, pi
 
 from ..catalogue.containers import HOT
 from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
-from ..equations.calibrate_heat import TOO_HOT, USABLE, usable_time
+from ..catalogue.sunlight import TRAY_UP_TO
+from ..equations.calibrate_heat import USABLE, usable_time
 from ..equations.integrate import Run, pot_run
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import once
@@ -12,7 +13,8 @@ from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, pot_of, timings_of, tray_layer
-from .pot_heat import CONTAINER_ROWS
+from .pot_heat import CONTAINER_ROWS, too_hot
+from .sun import said, shaded, sun_of
 from .usable import Usable, contradictions, usable
 
 POT_FACT, FILM_FACT = "pot", "film"  # the label's own, of a calibration's facts; an own timing goes by its number
@@ -27,11 +29,16 @@ NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whos
 # must be wider [m], else None; largest: `Largest`, None where no time is wanted; layer: that stays cool in the tray [m]
 # heat: of the mix [J/kg]; apart: the label's facts do not fit each other; from_memory: the label's pot life is nobody's
 # timings: own ones, rows; pairs: of them that cannot both be; next_by: until when what comes next must be done [s],
-# None where nothing does or the batch itself lasts longer
+# None where nothing does or the batch itself lasts longer; sun: `InSun`, None where there is none; asked_sun: nobody
+# said whether there is sun, and shade is what is reckoned
 HeatResult = namedtuple("HeatResult", (
     "best", "tray", "half", "tray_gain", "half_gain", "run", "tray_run", "peak", "calibration", "misses", "slow",
     "fast", "then", "lowest", "cold", "deep", "largest", "layer", "heat", "apart", "from_memory", "timings", "pairs",
-    "next_by"))
+    "next_by", "sun", "asked_sun"))
+# flux: taken up [W/m2]; warm: what the sun alone makes of it in the end [K], None of a pot, which is thick long before
+# shade: usable.Usable of the same batch in the shade; no_tray: a tray is no help there: it lasts no longer than the pot
+# does in the shade; thin: it is spread out already, and the sun is strong enough to tell
+InSun = namedtuple("InSun", ("flux", "warm", "shade", "no_tray", "thin"))
 # temperature: [K]; time: after mixing [s]; hardly: it is hardly above the air; hot: how many rows of HOT it reaches
 Peak = namedtuple("Peak", ("temperature", "time", "hardly", "hot"))
 # name: POT_FACT, FILM_FACT or an own timing's number; share: reckoned over told time [-]; met: near enough
@@ -50,11 +57,12 @@ def reckon(values: Values) -> HeatResult:
     calibration = calibration_of(values)
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
-    run = pot_run(calibration.rates, here, USABLE, TOO_HOT, whole=True)
+    hot = too_hot(kind, here, values["air"])
+    run = pot_run(calibration.rates, here, USABLE, hot, whole=True)
     best = usable(values, run=run)
     tray_run, tray = _in_tray(values, run, best) if CONTAINER_ROWS[kind][5] else (None, None)
     half = usable(values, mass=mass / 2) if kind != "film" else None
-    ends = (usable_time(calibration.slow, here), usable_time(calibration.fast, here))
+    ends = (usable_time(calibration.slow, here, hot=hot), usable_time(calibration.fast, here, hot=hot))
     least, timings = lowest(values["system"]), timings_of(values)
     misses = tuple([Miss(name, share, abs(share - 1) < MET) for name, share in calibration.misses])
     memory = SYSTEM.from_memory(values["system"], "pot_time")
@@ -65,13 +73,25 @@ def reckon(values: Values) -> HeatResult:
         _deep(values), _largest(values), tray_layer(values, calibration), container_mix(values)[0],
         any([one.name in (POT_FACT, FILM_FACT) and (one.share > 1 + TIMES_APART or one.share < 1 / (1 + TIMES_APART))
              for one in misses]),
-        memory and not timings, tuple(timings), contradictions(values), _next_by(values, best))
+        memory and not timings, tuple(timings), contradictions(values), _next_by(values, best),
+        _in_sun(values, here.air, tray), not said(values))
+
+
+def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None":
+    flux = sun_of(values).flux
+    if not flux:
+        return None
+    shade = usable(shaded(values))
+    strong = flux > TRAY_UP_TO
+    no_tray = tray is not None and strong and tray.time <= shade.time
+    return InSun(flux, None if tray else warm, shade, no_tray, tray is None and strong)
 
 
 def _in_tray(values: Values, run: Run, best: Usable) -> "tuple[Run, Usable]":
     until = max(run.points[-1][0], 2 * best.end)
     there = pot_of(values, "tray", values["batch"])
-    tray_run = pot_run(calibration_of(values).rates, there, USABLE, TOO_HOT, whole=True, until=until)
+    tray_run = pot_run(calibration_of(values).rates, there, USABLE, too_hot("tray", there, values["air"]), whole=True,
+                       until=until)
     return tray_run, usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
 
 

@@ -11,7 +11,7 @@ from ..things.own_timings import timings_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, bare, shown
 from ..words.units import braces, told
-from . import pot_start
+from . import pot_start, sun, sun_lines
 from .heat_found import FILM_FACT, POT_FACT, whole_minutes
 from .pot_heat import CONTAINER_ROWS
 from .usable_lines import meaning, peak_text, questions, rule_text
@@ -25,15 +25,17 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `heat_found.HeatResult`"""
     best, units = found.best, values["units"]
     lines = [line("usable", "Usable for", best.time, "s", minutes(best.time), rank=ANSWER,
-                  rough="{}; the shorter of two estimates, rounded down; at {} air; stop at the first sign of "
-                        "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0)))]
+                  rough="{}; the shorter of two estimates, rounded down; at {} air{}; stop at the first sign of "
+                        "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0),
+                                            sun_lines.beside(values)))]
     lines.extend(questions(found.pairs, units))
     lines.extend(by_link(values["system"], "pot life"))
     lines.extend(_cold(found, values))
+    lines.extend(sun_lines.say(found, values))
     lines.extend(_peak(found, values))
     lines.extend(_deep(found, values))
     lines.extend(_helps(found))
-    lines.extend(_wanted(found.largest, values))
+    lines.extend(_wanted(found, values))
     lines.extend(_reasons(found, units))
     lines.extend(_facts(found))
     return lines
@@ -44,6 +46,7 @@ def leads(found: Found, values: Values, system: Input) -> list[dict]:
     air = shown(values["air"] - 273.15, 1) + " °C"
     day = links.handed_on(system, values) + [
         ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]
+    day += sun.pairs(values)
     return [pot_start.lead(found, values), {"label": "Plan the day", "screen": "plan", "pairs": day}]
 
 
@@ -83,7 +86,9 @@ def _peak(found: Found, values: Values) -> list[Line]:
     if peak.hot:
         label = "A pot that would run away" if peak.hot > 1 else "A pot that gets hot"
         do = "Use it, or spread it thin, within " + minutes(found.best.time) + "."
-        if not CONTAINER_ROWS[values["container"]][5]:
+        if found.sun:
+            do = "Into the shade first. There: use it, or spread it thin."
+        elif not CONTAINER_ROWS[values["container"]][5]:
             do = "Spread it thinner, or mix less."
         lines.append(words("runaway", label, HOT[peak.hot - 1][1] + ", about " + minutes(peak.time)
                            + " after mixing. " + do, caution=HOT_POT, rank=WARN))
@@ -101,7 +106,10 @@ def _deep(found: Found, values: Values) -> list[Line]:
 
 def _helps(found: Found) -> list[Line]:
     lines = []
-    if found.tray is not None:
+    if found.tray is not None and found.sun and found.sun.no_tray:
+        lines.append(line("in_tray", "In a tray in this sun", found.tray.time, "s", minutes(found.tray.time),
+                          rough="no help: shade first, then the tray"))
+    elif found.tray is not None:
         lines.append(line("in_tray", "Poured into the tray at once", found.tray.time, "s", minutes(found.tray.time),
                           rough=_gain(found.tray_gain)))
     if found.half is not None:
@@ -114,21 +122,24 @@ def _gain(more: int) -> str:
     return minutes(more * 60) + " longer" if more > 0 else "no longer"
 
 
-def _wanted(largest: "Found | None", values: Values) -> list[Line]:
+def _wanted(found: Found, values: Values) -> list[Line]:
+    largest = found.largest
     if largest is None:
         return []
     label = "Largest batch for " + minutes(values["wanted"])
     if largest.mass is None:
         return [words("largest", label, "none in this container", rank=WARN,
-                      rough="not even a few grams last that long here: a tray, a slower hardener, a cooler hour")]
+                      rough="not even a few grams last that long here: {}, a slower hardener, a cooler "
+                            "hour".format("shade" if found.sun else "a tray"))]
     text = told(largest.mass, "g", values["units"], DOWN, digits=2)
     if largest.bound:
         return [line("largest", label, largest.mass, "kg", text + " or more", rough="time is not what limits it")]
     lines = [line("largest", label, largest.mass, "kg", text,
                   rough="by the shorter of both estimates; rounded down, to be sure")]
     if largest.too_much:
-        lines.append(words("too_much", "Too much for that time", "Mix " + text + " or less at a time, or pour it into "
-                           "the tray at once.", rank=WARN))
+        tray = "" if found.sun and found.sun.no_tray else ", or pour it into the tray at once"
+        lines.append(words("too_much", "Too much for that time", "Mix " + text + " or less at a time" + tray + ".",
+                           rank=WARN))
     return lines
 
 

@@ -9,10 +9,12 @@ from ..equations.integrate import Pot
 from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
+from ..equations.sunshine import mean_rise
 from ..forms.memo import memo_of
 from ..forms.types import Values
 from ..mix import ratio
 from .pot_heat import MATTER_VALUES, filled_density, mix_heat, pot, thickness
+from .sun import sun_of
 
 OWN_POT, LABEL_POT = "own", "label"  # whose pot the quick rule starts from
 FILM_LABEL, FILM_POT, BEAD_POT, TRAY_POT, BY_MASS = "film_label", "film", "bead", "tray", "mass"
@@ -106,10 +108,11 @@ def seen_warmth(row: dict) -> float:
 
 
 def pot_of(values: Values, kind: str, mass: float) -> Pot:
-    """The lumped balance of a container in this form's air."""
+    """The lumped balance of a container in this form's air and sun."""
     filler = container_mix(values)[2]
     start = values["air"] if values["resin_temperature"] is None else values["resin_temperature"]
-    return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"])
+    return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"],
+               sun_of(values))
 
 
 def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
@@ -149,8 +152,34 @@ def quick_time(values: Values, kind: str, mass: float, exponent: "float | None" 
     """The trade's quick rule for a container -> (time [s] or None, how it was reckoned).
 
     A pot goes by its mass; a film and a bead by multiples of the 100 g pot life; a tray as the cup that is as thick,
-    and no longer than a film. The warmer of air and resin counts. exponent, doubling: of the rule, where typed
+    and no longer than a film. The warmer of air and resin counts, and the sun. exponent, doubling: of the rule, where
+    typed
     """
+    time, how = _quick_in_shade(values, kind, mass, exponent, doubling)
+    if time is None or not sun_of(values).flux:
+        return time, how
+    return quick_in_sun(time, pot_of(values, kind, mass), values["air"], doubling), how
+
+
+def quick_in_sun(time: float, here: Pot, air: float, doubling: float) -> float:
+    """The quick rule knows no sun: its time in the shade, shortened by how warm the sun alone makes the mix on the mean
+    of the time that is left of it [s]:
+        t = t_shade f**(-mean(t) / 10)
+
+    time: t_shade [s]; here: its balance in the sun; air: [K]; doubling: f, as the rule's. The end is rounded down.
+    """
+    low, high, rise = 0.0, time, here.air - air
+    for _ in range(12):
+        middle = (low + high) / 2
+        if time * doubling ** (-mean_rise(rise, here.loss, middle) / 10) < middle:
+            high = middle
+        else:
+            low = middle
+    return low
+
+
+def _quick_in_shade(values: Values, kind: str, mass: float, exponent: "float | None",
+                    doubling: float) -> "tuple[float | None, Rule]":
     system, known = values["system"], known_pots(values)
     warm = values["air"] if values["resin_temperature"] is None else max(values["air"], values["resin_temperature"])
     if not known:
@@ -175,10 +204,11 @@ def quick_time(values: Values, kind: str, mass: float, exponent: "float | None" 
 def tray_layer(values: Values, calibration: Calibration) -> float:
     """The deepest layer in the tray that neither Semenov's nor Frank-Kamenetskii's bound lets run away [m].
 
-    Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own.
+    Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own. Sun counts
+    as air that is warmer.
     """
     heat, density, filler = container_mix(values)
-    rates, air = calibration.rates, values["air"]
+    rates, air = calibration.rates, pot_of(values, "tray", values["batch"]).air
     factor = rate_factor(rates.grown_energy, air, rates.reference)
     rate = fastest_rate(rates.first * factor, rates.grown * factor)
     half = critical_half_size("slab", rates.grown_energy, MATTER_VALUES["conductivity"], density, heat * (1 - filler),

@@ -11,7 +11,8 @@ from ..equations.integrate import Pot, Rates
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from .heat_model import calibration_of, facts, mixed_resin
-from .pot_heat import pot
+from .pot_heat import pot, too_hot
+from .sun import NO_SUN, Sun
 
 PER_MASS = 2 / log(2)  # two masses for each doubling
 BEND = 0.985  # of the joined lines; they lie above the true curve by less than 1.5 % (tested)
@@ -19,20 +20,26 @@ LEAST = 0.005  # kg; a smaller mass is taken as this much
 
 
 class HeatTable:
-    """Usable times [s] at one air temperature [K], resin and container as warm as the air. mix: as `mixed_resin`"""
+    """Usable times [s] at one air temperature [K], resin and container as warm as the air. mix: as `mixed_resin`
 
-    def __init__(self, rates: Rates, mix: "tuple[float, float]"):
-        self.rates, self.mix, self.times = rates, mix, {}
+    sun: what all of them take up
+    """
+
+    def __init__(self, rates: Rates, mix: "tuple[float, float]", sun: Sun = NO_SUN):
+        self.rates, self.mix, self.times, self.sun = rates, mix, {}, sun
 
     def _time(self, kind: str, mass: float, temperature: float, filler: float = 0.0) -> float:
         key = (kind, mass, temperature, filler)
         if key not in self.times:
-            vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature)
-            self.times[key] = to_step(usable_time(self.rates, vessel), 0.1)  # coarser than the runtimes differ
+            vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature, sun=self.sun)
+            time = usable_time(self.rates, vessel, hot=too_hot(kind, vessel, temperature))
+            self.times[key] = to_step(time, 0.1)  # coarser than the runtimes differ
         return self.times[key]
 
     def at_least(self, temperature: float) -> float:
-        """What any mass lasts: a pot that loses no heat."""
+        """What any mass lasts: a pot that loses no heat. In the sun there is no such bound: it warms it without end."""
+        if self.sun.flux:
+            return 0.0
         if temperature not in self.times:
             rise = pot("bag", 1.0, SIZES, self.mix, 0.0, temperature, temperature).rise
             self.times[temperature] = to_step(usable_time(self.rates, Pot(rise, 0.0, temperature, temperature)), 0.1)
@@ -54,8 +61,8 @@ class HeatTable:
         return self._time("film", 0.1, temperature)
 
 
-def heat_table(system: dict, timings=()) -> HeatTable:
-    """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them"""
+def heat_table(system: dict, timings=(), sun: Sun = NO_SUN) -> HeatTable:
+    """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them; sun: of `sun.sun_of`"""
     values, mix = {"system": system, "timings": timings}, mixed_resin(system)
-    return memo_of(system).once("heat_table", (facts(values), mix),
-                                lambda: HeatTable(calibration_of(values).rates, mix))
+    return memo_of(system).once("heat_table", (facts(values), mix, sun),
+                                lambda: HeatTable(calibration_of(values).rates, mix, sun))

@@ -10,6 +10,7 @@ from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, facts, mixed_resin
 from .pot_heat import pot
+from .sun import NO_SUN, Sun
 from .usable import known
 
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
@@ -19,26 +20,28 @@ WARM = _FROM["air that is warm"]
 
 
 def peak_temperature(system: dict, mass: float, container: str, air: float, resin: "float | None" = None,
-                     filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings=()) -> float:
+                     filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings=(),
+                     sun: Sun = NO_SUN) -> float:
     """The highest mean temperature of a mass that is left in its container [K]; its middle gets hotter.
 
     system: values of records.SYSTEM, its times `known`; mass: of everything in it [kg]; container: of CONTAINERS
     air, resin: [K], resin None where it is as warm as the air; filler: share of the mass [-]; sizes: as SIZES [m]
-    moving: of AIR; timings: own ones beside the system's, as `heat` reads them
+    moving: of AIR; timings: own ones beside the system's, as `heat` reads them; sun: of `sun.sun_of`
     """
     rates = calibration_of({"system": system, "timings": timings}).rates
     start = air if resin is None else resin
-    here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving)
+    here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving, sun)
     return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
 
 
-def known_peak(system: dict, mass: float, container: str, air: float) -> "float | None":
+def known_peak(system: dict, mass: float, container: str, air: float, sun: Sun = NO_SUN) -> "float | None":
     """`peak_temperature` [K], None where nothing tells how long the system lasts."""
-    return peak_temperature(system, mass, container, air) if known(system) else None
+    return peak_temperature(system, mass, container, air, sun=sun) if known(system) else None
 
 
 def largest_calm_mass(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
-                      sizes: dict = SIZES, moving: str = "still", timings=(), limit: float = RUNS_AWAY) -> float:
+                      sizes: dict = SIZES, moving: str = "still", timings=(), limit: float = RUNS_AWAY,
+                      sun: Sun = NO_SUN) -> float:
     """The largest mass whose predicted peak stays below a limit when it is left in its container [kg].
 
     The arguments are those of `peak_temperature`; limit: [K], 100 degC from memory: there it runs away
@@ -47,10 +50,11 @@ def largest_calm_mass(system: dict, container: str, air: float, resin: "float | 
     A plan that uses its pots up in time may mix more: `largest_pot` is its cap.
     """
     asked = (facts({"system": system, "timings": timings}), mixed_resin(system), container, air, resin, filler,
-             tuple([sizes[name] for name in SIZES]), moving, limit)
+             tuple([sizes[name] for name in SIZES]), moving, limit, sun)
 
     def over(log_mass: float) -> bool:
-        return peak_temperature(system, exp(log_mass), container, air, resin, filler, sizes, moving, timings) >= limit
+        mass = exp(log_mass)
+        return peak_temperature(system, mass, container, air, resin, filler, sizes, moving, timings, sun) >= limit
 
     return memo_of(system).once("calm_mass", asked, lambda: _largest_below(over))
 
@@ -69,15 +73,16 @@ def _largest_below(over) -> float:
 
 
 def largest_pot(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
-                sizes: dict = SIZES, moving: str = "still", timings=()) -> float:
+                sizes: dict = SIZES, moving: str = "still", timings=(), sun: Sun = NO_SUN) -> float:
     """The largest mass that a plan puts into one container, to be used up in time [kg]: what stays calm there even when
     it is forgotten, and otherwise what the trade does not call a big pot (from memory), on a warm day or else.
 
     The arguments are those of `largest_calm_mass`. Above the calm mass a pot that is forgotten runs away, so that the
     caution stands all the same.
     """
-    rule = BIG if max(air, air if resin is None else resin) < WARM else BIG_WARM
+    rule = BIG if max(air, air if resin is None else resin) < WARM and not sun.flux else BIG_WARM  # sun: as a warm day
     if not known(system, timings) or peak_temperature(
-            system, rule, container, air, resin, filler, sizes, moving, timings) >= RUNS_AWAY:
+            system, rule, container, air, resin, filler, sizes, moving, timings, sun) >= RUNS_AWAY:
         return rule  # more of it only gets hotter
-    return max(rule, largest_calm_mass(system, container, air, resin, filler, sizes, moving, timings))
+    return max(rule, largest_calm_mass(system, container, air, resin, filler, sizes, moving, timings,
+                                       sun=sun))

@@ -14,7 +14,7 @@ from ..forms.clock_times import DAY, HOURS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Text
 from ..forms.types import Values
-from . import elapsed, pot_air, pot_doubt
+from . import elapsed, pot_air, pot_doubt, sun
 from .elapsed import FUTURE
 from .pot_lines import say
 from .pot_spans import left_text, span_typed
@@ -35,6 +35,7 @@ INPUTS = (
     Text("left_now", "Left now", help="As another phone or your own watch says: minutes, or minutes and seconds."),
     Text("batch", "Batch", default="Pot"),
     Choice("container", "Container", CONTAINERS, default="cup"),
+    sun.inputs()[0],
     Text("place", "Where it goes"),
     Group(
         "steps",

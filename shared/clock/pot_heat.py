@@ -5,14 +5,18 @@ is not in the peak.
 """
 from math import pi
 
-from ..catalogue.containers import AIR, CONTAINERS, MATTER
+from ..catalogue.containers import AIR, CONTAINERS, MATTER, TOO_HOT
 from ..catalogue.pots import SIZES  # noqa: F401  (for the examples)
+from ..catalogue.sunlight import UNEVEN, UPRIGHT
 from ..equations.integrate import Pot
 from ..equations.kinetics import heat_of_mix
+from ..equations.sunshine import sun_rise, uneven
 from ..mix.ratio import mixed_density
+from .sun import NO_SUN, Sun
 
 MATTER_VALUES = {row[0]: row[1] for row in MATTER}
 AIR_VALUES = {row[0]: row[2] for row in AIR}
+LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
 
 
@@ -67,6 +71,28 @@ def surfaces(kind: str, volume: float, sizes, air: float):
     return ((flat, free), (flat, wood))
 
 
+def sunlit(kind: str, volume: float, sizes) -> float:
+    """The area that the sun shines on, as so much on the level [m2]: what looks up, and the side of an upright cup.
+
+    kind, volume, sizes: as for `surfaces`. A bag and a roll lie on their side; a cove takes the sun in at its mouth.
+    >>> [round(sunlit(kind, 0.0002, SIZES) * 1e4, 1) for kind in ("tray", "cup", "bag")]
+    [600.0, 48.4, 42.4]
+    """
+    if kind == "cup":
+        width = sizes["cup_width"] or (4 * volume / pi) ** (1 / 3)
+        return pi * width * width / 4 + UPRIGHT * 4 * volume / (pi * width)
+    if kind == "bag":
+        return 4 * volume / (pi * sizes["bag_width"])
+    if kind == "tray":
+        return sizes["tray_length"] * sizes["tray_width"]
+    if kind == "bead":
+        radius = sizes["radius"]
+        return 2 ** 0.5 * radius * volume / (radius * radius * (1 - pi / 4))
+    if kind == "roll":
+        return (4 * volume / (pi * sizes["tape_width"])) ** 0.5 * sizes["tape_width"]
+    return volume / sizes["film"]
+
+
 def heat_loss(kind: str, volume: float, sizes, air: float) -> float:
     """Heat shed for each kelvin above the air, in W/K:
         UA = sum(A_i / (R_i + R_in))        R_in = f (V / A) / lambda
@@ -92,18 +118,33 @@ def thickness(kind: str, volume: float, sizes) -> float:
 
 
 def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: float, start: float,
-        air: str = "still") -> Pot:
-    """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air)
+        air: str = "still", sun: Sun = NO_SUN) -> Pot:
+    """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air) + a G A
+    The sun stands in it as air that is warmer by a G A / UA.
 
     mass: [kg] of everything in it; mix: (heat [J/kg of mixed resin], density [kg/m3 of mixed resin]); filler: share [-]
-    air_temperature, start: [K]; air: of AIR
+    air_temperature, start: [K]; air: of AIR; sun: what it takes up, as `sun.sun_of` gives it
     >>> round(pot("cup", 0.1, SIZES, (400000.0, 1100.0), 0.0, 293.15, 293.15).rise)
     200
     """
     heat = specific_heat(filler)
     volume = mass / filled_density(filler, mix[1])
-    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air]) / (mass * heat)
-    return Pot(mix[0] * (1 - filler) / heat, loss, air_temperature, start)
+    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air] * sun.air)
+    if sun.flux:
+        flux = uneven(sun.flux, UNEVEN) if CONTAINER_ROWS[kind][5] else sun.flux
+        air_temperature += sun_rise(flux, sunlit(kind, volume, sizes), loss)
+    return Pot(mix[0] * (1 - filler) / heat, loss / (mass * heat), air_temperature, start)
+
+
+def too_hot(kind: str, here: Pot, air: float) -> float:
+    """From where a mix is too hot to be used any more [K]: a pot or a tray from where a hand cannot hold it. What is
+    laid on wood is not held: there the reaction's own heat ends it, and what the sun alone brings does not.
+
+    kind: of CONTAINERS; here: its balance; air: without sun [K]
+    >>> too_hot("film", pot("film", 0.1, SIZES, (4e5, 1100.0), 0.0, 293.15, 293.15), 293.15)
+    333.15
+    """
+    return TOO_HOT + (here.air - air) if kind in LAID else TOO_HOT
 
 
 def mix_heat(epoxide_weight, phr) -> float:

@@ -6,7 +6,7 @@ from ..forms.clock_times import clock_text
 from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, shown
-from . import elapsed_lines, pot_doubt_lines
+from . import elapsed_lines, pot_doubt_lines, sun_lines
 from .pot_spans import left_text, spoken
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
@@ -19,6 +19,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if values["share"] is not None and now.left > 0:
         lines.append(words("meaning", "What the minutes are", "{}% of the time until it is thick; the rest is kept "
                            "back".format(shown(values["share"] * 100)), rank=MORE))
+    container += sun_lines.beside(values)
     lines.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
     lines.append(words("say", "Said aloud", aloud(now, values), rank=MORE))
     lines.append(line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE))

@@ -24,7 +24,7 @@ def lead(found: Found, values: Values) -> dict:
     pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(span, 6.0))],
              ["pot.batch", mass + " at " + told(values["air"], "degC", values["units"], places=0)],
              ["pot.share", shown(found.best.share * 100) + " %"],
-             ["pot.container", values["container"]], ["pot.place", values["where"]],
+             ["pot.container", values["container"]], ["pot.sun", values["sun"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
              ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
     if values["filler"] is not None:

@@ -6,7 +6,7 @@ seen of the system's pots bounds it; of the shorter a share is used, the rest is
 from collections import namedtuple
 
 from ..catalogue.pots import ROUGHLY, SHALLOWER, SIZES
-from ..equations.calibrate_heat import TOO_HOT, USABLE
+from ..equations.calibrate_heat import USABLE
 from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
@@ -21,14 +21,14 @@ from .heat_model import (
     seen_warmth,
     timings_of,
 )
-from .pot_heat import thickness
+from .pot_heat import LAID, thickness, too_hot
+from .sun import declared, sun_of
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
-LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
-RUNS, MOST_RUNS = {}, 64  # (rates, pot): when it is thick [s]
+RUNS, MOST_RUNS = {}, 64  # (rates, pot, too hot): when it is thick [s]
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
 # estimates of the end, None where there is none; rule: how the quick one was reckoned, `heat_model.Rule`; by: which of
@@ -38,12 +38,15 @@ Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule",
 
 
 def batch(system: dict, container: str, mass: float, air: float, resin: "float | None" = None,
-          filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings=()) -> Values:
+          filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings=(),
+          sun: "Values | None" = None) -> Values:
     """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-]
 
-    sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's
+    sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's; sun: values with what `sun.inputs` declares,
+    None: shade
     """
     found = dict([(name, sizes[name]) for name in SIZES])
+    found.update(declared(sun or {}))
     found.update(system=system, container=container, batch=mass, air=air, resin_temperature=resin, filler=filler,
                  moving=moving, timings=timings)
     return found
@@ -85,7 +88,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     if run is not None:
         model = run.reached or LONGEST
     elif balance:
-        model = _reached(calibration_of(values).rates, pot_of(values, container, mass))
+        here = pot_of(values, container, mass)
+        model = _reached(calibration_of(values).rates, here, too_hot(container, here, values["air"]))
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))
@@ -105,13 +109,13 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
                   values["system"]["pot_meaning"])
 
 
-def _reached(rates: Rates, here: Pot) -> float:
+def _reached(rates: Rates, here: Pot, hot: float) -> float:
     """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
-    key = tuple(rates) + tuple(here)
+    key = tuple(rates) + tuple(here) + (hot,)
     if key not in RUNS:
         if len(RUNS) >= MOST_RUNS:
             RUNS.clear()
-        RUNS[key] = pot_run(rates, here, USABLE, TOO_HOT).reached or LONGEST
+        RUNS[key] = pot_run(rates, here, USABLE, hot).reached or LONGEST
     return RUNS[key]
 
 
@@ -126,6 +130,8 @@ def bounds(values: Values, container: str, mass: float) -> tuple:
     if not rows:
         return None, None, None, None
     air, resin = values["air"], values["resin_temperature"]
+    if sun_of(values).flux:  # as warm as the sun would hold it in the end
+        air = pot_of(values, container, mass).air
     here = _Pot(container, 0.0 if container in LAID else mass, max(air, air if resin is None else resin),
                 thickness(container, mass / container_mix(values)[1], values))
     density, apart = mixed_resin(values["system"])[1], [one for pair in contradictions(values) for one in pair]

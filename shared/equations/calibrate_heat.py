@@ -34,9 +34,9 @@ def rates_of(log_rate: float, energy: float) -> Rates:
     return Rates(grown * UNCATALYSED, grown, energy, energy, REFERENCE)
 
 
-def usable_time(rates, pot, tolerance: float = 1e-3) -> float:
-    """Time until a mix is too thick to use or too hot to hold [s]; LONGEST where it never is."""
-    reached = pot_run(rates, pot, USABLE, TOO_HOT, tolerance=tolerance).reached
+def usable_time(rates, pot, tolerance: float = 1e-3, hot: float = TOO_HOT) -> float:
+    """Time until a mix is too thick to use or too hot to hold [s]; LONGEST where it never is. hot: too hot, from [K]"""
+    reached = pot_run(rates, pot, USABLE, hot, tolerance=tolerance).reached
     return LONGEST if reached is None else reached
 
 

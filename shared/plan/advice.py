@@ -11,7 +11,8 @@ LIMITS = (POT, CUP, SOFT, FILM, SIZE)  # of two that end as many batches the fir
 
 # limit: of LIMITS; ended: batches that it ends; all_ended: batches that any limit ends, 0 where one batch takes all
 Binding = namedtuple("Binding", ("limit", "ended", "all_ended"))
-# name: "helper", "cooler", "earlier", "slower" or "bags"; work: the `Laying` so changed; earlier: start earlier by [s];
+# name: "helper", "shade", "cooler", "earlier", "slower" or "bags"; work: the `Laying` so changed; earlier: start
+# earlier by [s];
 # bags: whether the crew fills bags with putty, else cups alone
 Change = namedtuple("Change", ("name", "work", "earlier", "bags"))
 # name, bags: as in `Change`; batches: of the plan so changed
@@ -65,6 +66,8 @@ def changes(work: Laying, times: WorkingTimes) -> "list[Change]":
     if not work.crew.pair:
         crew = Crew(work.crew.mix_putty, work.crew.mix_wet, work.crew.pause, True, False)
         found.append(Change("helper", work.changed(crew=crew), 0.0, bags))
+    if times.sun.flux:
+        found.append(Change("shade", work.changed(windows=times.in_shade().windows()), 0.0, bags))
     if profile.constant:
         shade = cooler(profile, COOLER)
         shaded = work.changed(profile=shade, windows=times.changed(shade).windows())

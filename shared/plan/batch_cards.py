@@ -1,6 +1,9 @@
 """Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
+from ..clock.sun import NAMES
 from ..forms.types import Values
 from ..words.numbers import UP, digits, shown, small
+
+CARRIED = ("units", "system") + NAMES  # what the links of the pours take along
 
 
 def air_typed(kelvin: float) -> str:
@@ -17,7 +20,7 @@ def sheets(lines: "list[Values]", link: "list[list[str]]") -> "list[Values]":
 
     lines: a plan's, as data; link: the pairs of its own link, of which the units and the resin system go along
     """
-    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] in ("units", "system")]
+    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] in CARRIED]
     order = []
     for line in lines:
         kind, _, number = line["part"].partition("_")

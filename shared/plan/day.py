@@ -6,6 +6,7 @@ from ..catalogue.limits import AIM
 from ..catalogue.plans import MOST_BATCHES, MOST_PARTS, MOST_WORK
 from ..catalogue.rates import POSITIONS, RATES
 from ..clock.hot_pot import largest_pot
+from ..clock.sun import sun_of
 from ..equations import grouping
 from ..equations.laying import Crew, Laid, Laying, Mixing, Piece, Windows, in_pot
 from ..equations.temperature_profile import Profile
@@ -72,7 +73,8 @@ def calm(values: Values) -> float:
 
 def _calm(values: Values, container: str, filler: float) -> float:
     warmest = max([point[1] for point in profile(values).points])
-    return largest_pot(values["system"], container, warmest, filler=filler, timings=read_timings(values["timings"]))
+    return largest_pot(values["system"], container, warmest, filler=filler, timings=read_timings(values["timings"]),
+                       sun=sun_of(values))
 
 
 def largest(values: Values) -> float:

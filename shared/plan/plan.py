@@ -4,6 +4,7 @@ from ..catalogue.plans import MOST_PIECES, MOST_TOLD
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from ..catalogue.starts import PAUSE
 from ..catalogue.windows import HUNDRED, WINDOWS
+from ..clock import sun
 from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
@@ -65,6 +66,9 @@ INPUTS = (
             Clock("at", "At"),
             Number("temperature", "Temperature", unit="degC", low=-10, high=50),
         ), most=24, each="At", when=(("temperature_is", ("points",)),), help="From the start to the end of the work."),
+    )
+    + sun.inputs()
+    + (
         Clock("start", "Start", default="8:00", help="Of the first mixing."),
         Clock("finish", "Finished by", optional=True, fold="Clock and pauses"),
         Number("pause", "Between two batches", unit="min", low=0, high=600, default=start(PAUSE, "min"),

@@ -1,4 +1,5 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
+from ..clock import sun
 from ..clock.pot_start import NOW, minutes_typed
 from ..forms import links
 from ..forms.declared import Input
@@ -26,12 +27,13 @@ def leads(values: Values, found: Found, after: Next, system_input: Input) -> "li
         words = "Pour batch {}: {}".format(after.number, small(MIXES[name]))
         said.append({"label": words, "screen": "pour",
                      "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", air_typed(after.air)],
-                                        ["temperature", ""]]})
+                                        ["temperature", ""]] + sun.pairs(values)})
     if after.clock is not None:
         system = system + timings_pairs(read_timings(values["timings"]))
         label = "Start the clock of batch {}, planned {}".format(
             after.number, moment(values, found.close, after.clock.start))
-        said.append({"label": label, "screen": "clock", "pairs": system + clock_pairs(after, after.clock)})
+        said.append({"label": label, "screen": "clock",
+                     "pairs": system + clock_pairs(after, after.clock) + sun_pairs(values)})
     return said
 
 
@@ -54,6 +56,11 @@ def record_pairs(record: Record) -> "list[list[str]]":
              ["hands", str(record.hands)], ["laid", shown(record.metres, 2) + " m"]]
     pairs += [[name, shown(time / 60, 1) + " min"] for name, time in record.took]
     return [pair for pair in pairs if pair[1]]
+
+
+def sun_pairs(values: Values) -> "list[list[str]]":
+    """The sun of the day, for the pot and for another air that it is reckoned with."""
+    return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + sun.pairs(values)
 
 
 def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":

@@ -2,6 +2,8 @@
 from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
 from ..catalogue.plans import COOLER, EARLIER, SLOWER
+from ..clock.sun import said
+from ..clock.sun_lines import SHADE_FIRST, beside, not_said
 from ..clock.usable_lines import questions
 from ..forms.types import Values
 from ..things import work_rates
@@ -24,18 +26,22 @@ MOST_NAMED = 4  # pieces cut alike that are named; each part has its piece's nam
 MEMORY = {"rule": "quick rule", "windows": "windows", "rates": "rates"}
 FINER = "A finer scale, pumps or syringes"
 HELPS = {"helper": "With a helper",
+         "shade": "Shade over all of it",
          "cooler": "Start earlier or move to the shade, " + braces("K", COOLER) + " cooler",
          "earlier": "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier",
          "slower": "A hardener " + ("half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow")}
-BAGS = "Two small {} for each mix, or spread in a tray first"
+BAGS, TRAY = "Two small {} for each mix", ", or spread in a tray first"
+IN_SUN = ("Bag, cup, tray, cove and tape are all counted {}. Spread thin, resin takes up the most sun: keep the tray "
+          "and what is laid in the shade.")
 WINDOWS = {POT: "{} in the bag", CUP: "{} in the cup", SOFT: "The cove stays soft", FILM: "Wet tape stays wet"}
 
 
 def say(found: Found, values: Values) -> "list[Line]":
     """All lines of a plan, what matters first."""
-    lines = _cold(found, values) + _cuts(found.cuts, values)
+    lines = _cold(found, values) + _sun(values) + _cuts(found.cuts, values)
     if found.none:
-        return lines + (_no_plan(found.none) if found.none.why == "late" else _too_large(found.none, values))
+        sun = bool(beside(values))
+        return lines + (_no_plan(found.none, sun) if found.none.why == "late" else _too_large(found.none, values))
     lines = _summary(found, values) + lines + _questions(found, values)
     for one in found.batches:
         lines.extend(batch_lines(values, found, one))
@@ -67,7 +73,8 @@ def _summary(found: Found, values: Values) -> "list[Line]":
     lines.append(_lay_ready(all_of.ready))
     rates, whence = work_rates.told(all_of.paces, units)
     lines.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
-    return lines + [_window(window, units) for window in all_of.windows] + _helps(all_of)
+    sun = beside(values)
+    return lines + [_window(window, units, sun) for window in all_of.windows] + _helps(all_of, bool(sun))
 
 
 def _binds(all_of: Summary, units: str) -> Line:
@@ -96,9 +103,9 @@ def _counted(count: int, one: str) -> str:
     return str(count) + " " + one + ("" if count == 1 else "s")
 
 
-def _window(window: Window, units: str) -> Line:
+def _window(window: Window, units: str, sun: str) -> Line:
     """How long a window is, and by which of two estimates."""
-    text = shown(window.span / 60, 0, DOWN) + " min at " + told(window.at, "degC", units, digits=2)
+    text = shown(window.span / 60, 0, DOWN) + " min at " + told(window.at, "degC", units, digits=2) + sun
     label = WINDOWS[window.limit].format(told(window.mass, "g", units))
     return line("window_" + window.limit, label, window.span, "s", text, window_text(window, units), rank=MORE)
 
@@ -115,15 +122,15 @@ def _vessels(bags: bool) -> str:
     return "bags" if bags else "cups"
 
 
-def _help(name: str, bags: bool) -> str:
-    return BAGS.format(_vessels(bags)) if name == "bags" else HELPS[name]
+def _help(name: str, bags: bool, sun: bool) -> str:
+    return BAGS.format(_vessels(bags)) + ("" if sun else TRAY) if name == "bags" else HELPS[name]
 
 
-def _helps(all_of: Summary) -> "list[Line]":
+def _helps(all_of: Summary, sun: bool) -> "list[Line]":
     if all_of.helps is None:
         return []
     return [line("helps_" + one.name, "Would help", one.batches, "",
-                 _help(one.name, one.bags) + ": " + count_text(one.batches), "instead of " + str(all_of.count))
+                 _help(one.name, one.bags, sun) + ": " + count_text(one.batches), "instead of " + str(all_of.count))
             for one in all_of.helps] or [
         words("helps_nothing", "Would help", "Nothing listed here makes it fewer batches",
               rough="helper, cooler hours, slower hardener and small {} were tried".format(_vessels(all_of.why.putty)),
@@ -140,6 +147,14 @@ def _cold(found: Found, values: Values) -> "list[Line]":
                  rough=cold.how + "; the label's own figure goes before it" if cold.how else "the label's", rank=WARN)]
 
 
+def _sun(values: Values) -> "list[Line]":
+    """The sun that all windows are counted in, or that nobody said whether there is any."""
+    if not said(values):
+        return [not_said()]
+    where = beside(values)
+    return [words("sun", SHADE_FIRST, IN_SUN.format(where[1:]), rank=WARN)] if where else []
+
+
 def _cuts(cuts: "list[Cuts]", values: Values) -> "list[Line]":
     lines, lapped = [], told(values["overlap"], "mm", values["units"], digits=2)
     for one in cuts:
@@ -153,7 +168,7 @@ def _cuts(cuts: "list[Cuts]", values: Values) -> "list[Line]":
     return lines
 
 
-def _no_plan(none: NoPlan) -> "list[Line]":
+def _no_plan(none: NoPlan, sun: bool) -> "list[Line]":
     """No grouping holds: which piece, which limit, and what to change."""
     if none.limit is None:
         what, why, name, over = "the changing temperature", "", "the pieces", ""
@@ -164,7 +179,7 @@ def _no_plan(none: NoPlan) -> "list[Line]":
     if none.whole:
         lines.append(words("cut_it", "Change", "Cut it at a bulkhead or where an overlap may be, and plan again.",
                            rank=BESIDE))
-    lines += [words("helps_" + change.name, "Would help", _help(change.name, change.bags), rank=BESIDE)
+    lines += [words("helps_" + change.name, "Would help", _help(change.name, change.bags, sun), rank=BESIDE)
               for change in none.helps]
     return lines if len(lines) > 1 else lines + [
         words("change", "Change", "Shorter pieces, more hands, cooler hours and a slower hardener together.",

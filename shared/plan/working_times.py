@@ -4,10 +4,14 @@ A time that is typed counts alone. All are kept as time at 25 degC; over a chang
 least at the ends of its range (the times in between are longer, tested).
 """
 from collections import namedtuple
+from math import exp, floor, log
 
+from ..catalogue.pots import SIZES
 from ..catalogue.windows import HUNDRED
-from ..clock.heat_model import OWN_POT, known_pots, seen_warmth, timings_of
-from ..clock.heat_table import heat_table
+from ..clock.heat_model import OWN_POT, known_pots, mixed_resin, quick_in_sun, seen_warmth, timings_of
+from ..clock.heat_table import LEAST, PER_MASS, heat_table
+from ..clock.pot_heat import pot as pot_in
+from ..clock.sun import shaded, sun_of
 from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounds, share_kept, usable
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import RULE, by_ranges, film_time, ranges
@@ -18,6 +22,7 @@ from ..things.own_timings import read_timings
 TYPED, SEEN, HEAT, LABEL, OWN, QUICK = "typed", "seen", "heat", "label", "own", "quick"
 KINDS = {POT: "bag", CUP: "cup", SOFT: "bead", FILM: "film"}
 BY_MASS = (POT, CUP)
+SUN_SPARE = 0.97  # how much filler is in it changes what the sun does to a pot by less (tested)
 SOME = 0.1  # kg; of a bead or a film: how much of it there is does not matter
 
 # limit: of laying; mass: in the bag or the cup [kg]; at: temperature it is told for [K]; span: used of it [s]; end: how
@@ -40,6 +45,7 @@ class WorkingTimes:
         self.values, self.profile = values, profile
         system, self.doubling = values["system"], values["doubling"]
         self.exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
+        self.sun, self.sunny = sun_of(values), {}
         asked = timed(values)
         self.timings, self.own, pots = asked["timings"], timings_of(asked), known_pots(asked)
         self.rule_start = pots[0][3]
@@ -55,7 +61,7 @@ class WorkingTimes:
         # a pot that was gone bounds those as warm and warmer: the warmth it was seen at is an end of the range too
         self.ends += [seen_warmth(row) for row in self.seen if row["said"] == "gone" and low < seen_warmth(row) < high]
         typed = [values[name] is not None for name in ("soft", "film", "exponent")]
-        self.table = table = None if all(typed) else heat_table(system, self.timings)
+        self.table = table = None if all(typed) else heat_table(system, self.timings, self.sun)
         # where a time is typed the heat balance is not asked
         self.heat_soft = self.heat_film = None
         self.certain = 1e30
@@ -69,6 +75,10 @@ class WorkingTimes:
         """The same system on another day."""
         return WorkingTimes(self.values, profile)
 
+    def in_shade(self) -> "WorkingTimes":
+        """The same day without sun."""
+        return WorkingTimes(shaded(self.values), self.profile)
+
     def _filler(self) -> float:
         return self.values["filler"] / (1 + self.values["filler"])
 
@@ -76,9 +86,30 @@ class WorkingTimes:
         """The least of times at the ends of the range, as time at 25 degC [s]."""
         return min([time * self.profile.pace_at(at) for time, at in zip(times, self.ends)])
 
-    def rule_pot(self, mass: float) -> float:
+    def rule_pot(self, mass: float, limit: str = POT) -> float:
         """By the quick rule, no longer than a film [s at 25 degC]."""
-        return min(by_ranges(self.ranges, mass, self.exponent), self.rule_film)
+        return self.in_sun(min(by_ranges(self.ranges, mass, self.exponent), self.rule_film), limit, mass)
+
+    def in_sun(self, time: float, limit: str, mass: float = SOME) -> float:
+        """A window of the quick rule, or one that is typed, in the sun of the day [s at 25 degC].
+
+        Asked for very many masses: the pot is taken as one a little smaller and one a little larger, whichever the sun
+        shortens more.
+        """
+        if not self.sun.flux:
+            return time
+        place = floor(log(max(mass, LEAST)) * PER_MASS)
+        found = []
+        for at in self.ends:
+            pace = self.profile.pace_at(at)
+            for beside in (place, place + 1):
+                key = (limit, beside, at)
+                if key not in self.sunny:
+                    filler = 0.0 if limit in (CUP, FILM) else self._filler()
+                    self.sunny[key] = pot_in(KINDS[limit], exp(beside / PER_MASS), SIZES,
+                                             mixed_resin(self.values["system"]), filler, at, at, sun=self.sun)
+                found.append(quick_in_sun(time / pace, self.sunny[key], at, self.doubling) * pace)
+        return min(found)
 
     def heat_pot(self, mass: float, limit: str = POT) -> "float | None":
         """By the heat balance [s at 25 degC], or None where the exponent is typed."""
@@ -88,9 +119,11 @@ class WorkingTimes:
 
     def pot(self, mass: float, limit: str = POT) -> float:
         """The shorter for a mass in the bag or the cup [kg] -> [s at 25 degC]; what was seen of pots bounds it."""
-        rule = self.rule_pot(mass)
+        rule = self.rule_pot(mass, limit)
         heat = None if rule <= self.certain else self.heat_pot(mass, limit)
         time = rule if heat is None else min(rule, heat)
+        if self.sun.flux:
+            time *= SUN_SPARE
         return self._bounded(limit, mass, time) if self.seen else time
 
     def _bounded(self, limit: str, mass: float, time: float) -> float:
@@ -104,7 +137,7 @@ class WorkingTimes:
         return min(found)
 
     def _batch(self, limit: str, mass: float, at: float, filler: float = 0.0) -> Values:
-        return batch(self.values["system"], KINDS[limit], mass, at, timings=self.timings,
+        return batch(self.values["system"], KINDS[limit], mass, at, timings=self.timings, sun=self.values,
                      filler=self._filler() if limit == SOFT else filler)
 
     def share(self, limit: str) -> float:
@@ -117,7 +150,7 @@ class WorkingTimes:
         upper, scale, _ = self.ranges[0]
         power, film, fully = -self.exponent, self.rule_film, self.pot
         # no mass lasts less than one that sheds no heat: most need no more than the rule, and are asked very often
-        most = 0.0 if self.seen else min(film, self.certain)
+        most = 0.0 if self.seen or self.sun.flux else min(film, self.certain)
 
         def pot(mass: float) -> float:
             rule = scale * mass**power
@@ -127,6 +160,7 @@ class WorkingTimes:
 
     def _window(self, limit: str) -> float:
         rule, heat = (self.rule_soft, self.heat_soft) if limit == SOFT else (self.rule_film, self.heat_film)
+        rule = self.in_sun(rule, limit)
         if heat is None:  # typed
             return rule
         return self._bounded(limit, SOME, min(rule, heat)) if self.seen else min(rule, heat)
@@ -150,7 +184,7 @@ class WorkingTimes:
 
     def _found(self, limit: str, mass: float, filler: float) -> "tuple[float, Usable | None, float]":
         if limit not in BY_MASS and self.values[limit] is not None:
-            return self.values[limit], None, self.ends[0]
+            return self.in_sun(self.values[limit], limit), None, self.ends[0]
         rule = (self.exponent, self.doubling)
         balance, found = limit not in BY_MASS or self.values["exponent"] is None, []
         for place, at in enumerate(self.ends):

@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.limits import AIM
+from ..clock import sun
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late
 from ..forms.memo import once
@@ -57,7 +58,7 @@ INPUTS = ratio.INPUTS + (
            help="Where the cup stands. Left empty: as the mix, or as on the label."),
     Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=WARM_FOLD,
            help="Left empty: as the air."),
-)
+) + sun.inputs(WARM_FOLD, WARM_FOLD)
 
 
 CHECKS = (ratio.check, ways.check)

@@ -46,7 +46,7 @@ def of_cup(values: Values, mass: float, filler: float = 0.0) -> Values:
     mixed, air = values["temperature"], values["air"]
     warm = mixed if air is None else air
     return batch(values["system"], "cup", mass, values["system"]["pot_temperature"] if warm is None else warm, mixed,
-                 filler, dict(SIZES, cup_width=cup_width(values)))
+                 filler, dict(SIZES, cup_width=cup_width(values)), sun=values)
 
 
 def measured(values: Values) -> bool:

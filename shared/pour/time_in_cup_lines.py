@@ -1,4 +1,5 @@
 """In use, lines: what is said of the time that a mix can be used in its cup, and the way to its clock."""
+from ..clock import sun, sun_lines
 from ..clock.pot_start import NOW
 from ..clock.usable_lines import meaning, peak_text, questions
 from ..forms import links
@@ -28,6 +29,7 @@ def told_by(values: Values, found: Found) -> str:
         text += ", the label's: warmer is shorter"
     elif here["resin_temperature"] not in (None, here["air"]):
         text += " air, mix at " + told(here["resin_temperature"], "degC", values["units"], places=0)
+    text += sun_lines.beside(values) if sun.said(values) else "; counted in the shade"
     if SYSTEM.from_memory(values["system"], "pot_time") and not values["system"]["timed"]:
         text += "; from a remembered pot life"
     return text
@@ -53,4 +55,5 @@ def leads(found: Found, width: "float | None", values: Values, system_input: Inp
     pairs.append(["resin_temperature", "" if mixed is None else shown(mixed - 273.15, 1) + " °C"])
     if air is not None or mixed is not None:
         pairs.append(["air", shown((mixed if air is None else air) - 273.15, 1) + " °C"])
+    pairs += sun.pairs(values)
     return [{"label": "Start its clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]

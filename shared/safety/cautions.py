@@ -1,5 +1,6 @@
 """Cautions of the moment: the one or two that matter now, chosen from what is really being done."""
 from ..catalogue.cautions import FROM, MOMENT
+from ..catalogue.sunlight import TRAY_UP_TO
 from ..things.statements import base
 
 ASTHMA, BURNS = "H334", "H314"  # codes of the product's sheet
@@ -14,13 +15,14 @@ SMALL, THICK = _FROM["room that is small"], _FROM["putty that is thick"]
 def standing(*, mass: "float | None" = None, filler: str = "", temperature: "float | None" = None,
              pot: "float | None" = None, peak: "float | None" = None, usable: "float | None" = None,
              depth: "float | None" = None, room: "float | None" = None, changes: "float | None" = None, task: str = "",
-             solvent: bool = False, cured: str = "", codes: tuple = ()) -> "list[str]":
+             solvent: bool = False, cured: str = "", codes: tuple = (), sun: float = 0.0) -> "list[str]":
     """The names of all cautions that stand, the most urgent first: the order of catalogue.cautions.MOMENT.
 
     mass: in one cup [kg]; filler: key or label; temperature: of the air [K]; pot: temperature of the pot [K]
     peak: predicted for this mass where it stands [K]; usable: time in the cup [s]; depth: of putty in one pass [m]
     room: volume [m3]; changes: of its air [1/s]
     task: key of catalogue.tasks.TASKS; solvent: some is used; cured: "soft" or "unknown"; codes: of the product's sheet
+    sun: taken up [W/m2]
     What is None or empty is not known and brings up nothing. `gloves` and `wash` always stand, last.
     >>> standing(mass=0.5, filler="silica", temperature=293.15)
     ['big_pot', 'powder', 'gloves', 'wash']
@@ -39,6 +41,7 @@ def standing(*, mass: "float | None" = None, filler: str = "", temperature: "flo
         "warm_pot": big_warm,
         "hot_pot": (peak is not None and mass is not None and peak >= RUNS_AWAY and mass >= LITTLE
                     and not big and not big_warm),
+        "in_sun": sun > TRAY_UP_TO,
         "short_pot": usable is not None and usable < SHORT,
         "powder": bool(filler) or task == "powder",
         "sanding": task == "sand",

@@ -1,5 +1,5 @@
 """Cautions lines: the cautions of the moment in words, with the figures that bring them up."""
-from ..catalogue.cautions import MOMENT
+from ..catalogue.cautions import MOMENT, SPREAD_IN_SUN
 from ..forms.types import Values
 from ..words.lines import WARN, Line, words
 from ..words.numbers import BLANKS, DOWN, UP
@@ -24,6 +24,9 @@ def say(names: "list[str]", known: Values, units: str = METRIC) -> list[Line]:
             where += "; " + provenance(*row[4:])
         for key in filled:
             label, text = label.replace("{" + key + "}", filled[key]), text.replace("{" + key + "}", filled[key])
+        if known.get("sun"):
+            for advice, in_sun in SPREAD_IN_SUN:
+                text = text.replace(advice, in_sun)
         lines.append(words("caution_" + name, label, text.strip(BLANKS), rough=where, caution=task,
                            rank=WARN))
     return lines

@@ -1,6 +1,7 @@
 """In place: the caution that matters now on a screen, from what is typed and what was answered there."""
 from collections import namedtuple
 
+from ..clock.sun import sun_of
 from ..forms.late import late
 from ..forms.types import Values
 from ..things import statements
@@ -50,6 +51,7 @@ def _known(values: Values, answers: list) -> dict:
         "task": "confined" if values.get("place") == "hull" else values.get("task") or "",
         "cured": values.get("cured") or "",
         "codes": statements.codes(system.get("statements") or ""),
+        "sun": sun_of(values).flux,
     }
 
 
@@ -63,7 +65,7 @@ def _peak(values: Values, system: dict, mass: "float | None") -> "float | None":
     warm = _kelvin(values.get("air"), values.get("temperature"), system["pot_temperature"])
     if warm is None:
         return None
-    return late("hot_pot").known_peak(system, mass, "bag" if "pieces" in values else "cup", warm)
+    return late("hot_pot").known_peak(system, mass, "bag" if "pieces" in values else "cup", warm, sun_of(values))
 
 
 def _kelvin(*temperatures: object) -> "float | None":

@@ -1,0 +1,62 @@
+"""Sun: what is declared of the sun on a mix, once for every screen, and what the mix takes up of it."""
+from collections import namedtuple
+
+from ..catalogue.sunlight import COVER, LOOKS, SUN
+from ..forms.inputs import Choice
+from ..forms.types import Values
+
+SUN_FOLD = "In the sun: what it looks like"
+SHINES = (("sun", tuple([row[0] for row in SUN if row[3]])),)
+
+NAMES = ("sun", "looks", "cover")
+
+# flux: taken up on the level [W/m2]; air: heat given to the air, against uncovered [-]
+Sun = namedtuple("Sun", ("flux", "air"))
+NO_SUN = Sun(0.0, 1.0)
+_SUN = {row[0]: row for row in SUN}
+_LOOKS = {row[0]: row for row in LOOKS}
+_COVER = {row[0]: row for row in COVER}
+
+
+def inputs(fold: str = "", looks_fold: str = SUN_FOLD) -> tuple:
+    """The declarations. fold: where the question itself stands, looks_fold: what is asked once there is sun"""
+    return (
+        Choice("sun", "Sun on it", tuple([row[:3] for row in SUN]), unsaid="Not said: as in the shade", fold=fold,
+               help="Where the mix stands or is laid."),
+        Choice("looks", "What the sun shines on", tuple([row[:3] for row in LOOKS]), fold=looks_fold, when=SHINES),
+        Choice("cover", "Over it", tuple([row[:3] for row in COVER]), fold=looks_fold, when=SHINES,
+               help="What shades it is shade."),
+    )
+
+
+def said(values: Values) -> bool:
+    """Whether anybody said how much sun there is."""
+    return bool(values.get("sun"))
+
+
+def sun_of(values: Values) -> Sun:
+    """What a mix takes up of the sun that was declared; nothing said: shade.
+
+    >>> sun_of({"sun": "", "looks": "unknown", "cover": "open"}) == NO_SUN
+    True
+    """
+    row = _SUN.get(values.get("sun") or "")
+    if row is None or not row[3]:
+        return NO_SUN
+    cover = _COVER[values.get("cover") or COVER[0][0]]
+    return Sun(row[3] * cover[3] * _LOOKS[values.get("looks") or LOOKS[0][0]][3], cover[4])
+
+
+def declared(values: Values) -> Values:
+    """What was declared of the sun, and no more."""
+    return dict([(name, values[name]) for name in NAMES if name in values])
+
+
+def shaded(values: Values) -> Values:
+    """The same without sun. It keeps its memo."""
+    return dict(values, sun="shade")
+
+
+def pairs(values: Values) -> "list[list[str]]":
+    """What was declared, as pairs for another screen; nothing where nobody said."""
+    return [[name, values[name]] for name in NAMES if name in values] if said(values) else []
