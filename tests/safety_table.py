@@ -262,6 +262,15 @@ SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
 NEVER_PUBLISHED = ("airing", "containers", "cure_times", "fillers", "glass", "losses", "rates", "systems", "tools",
                    "vessels", "windows")
 
+# --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz' clear sky at 20, 60 and 0 degrees
+# from overhead, Kang's wood
+SUNLIGHT = {"shade": (0, 0, 100, MEMORY, ""), "open": (190, 100, 200, MEMORY, ""), "some": (580, 300, 600, MEMORY, ""),
+            "full": (970, 488, 1035, PUBLISHED, "haurwitz")}
+TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, MEMORY, ""), "white": (0.3, 0.2, 0.4, MEMORY, ""),
+            "bare": (0.4, 0.31, 0.57, PUBLISHED, "wood-sun"), "wet": (0.55, 0.4, 0.7, MEMORY, ""),
+            "putty": (0.6, 0.5, 0.7, MEMORY, ""), "dark": (0.75, 0.65, 0.85, MEMORY, ""),
+            "black": (0.95, 0.9, 0.97, MEMORY, "")}
+
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
          "they usually say.")
 REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."

@@ -18,6 +18,7 @@ from covemix.shared.catalogue import (
     limits,
     measuring,
     solvents,
+    sunlight,
     systems,
     tasks,
     tasks_cleaning,
@@ -231,6 +232,12 @@ def test_a_pot_and_its_heat():
     same(ours, table.HEAT)
     same({round(kelvin - 273.15): text for kelvin, text, _ in containers.HOT}, table.HOT)
     assert {row[2] for row in containers.HOT} == {table.COMMON}
+
+
+def test_the_sun_and_what_takes_it_up():
+    same({row[0]: row[3:] for row in sunlight.SUN}, table.SUNLIGHT)
+    same({row[0]: row[3:] for row in sunlight.LOOKS}, table.TAKEN_UP)
+    assert (sunlight.TRAY_UP_TO, sunlight.BEAM) == (100, 850)
 
 
 def test_fillers():
