@@ -262,7 +262,7 @@ SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
 NEVER_PUBLISHED = ("airing", "containers", "cure_times", "fillers", "glass", "losses", "rates", "systems", "tools",
                    "vessels", "windows")
 
-# --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz' clear sky at 20, 60 and 0 degrees
+# --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz at 20, 60 and 0 degrees
 # from overhead, Kang's wood
 SUNLIGHT = {"shade": (0, 0, 100, MEMORY, ""), "open": (190, 100, 200, MEMORY, ""), "some": (580, 300, 600, MEMORY, ""),
             "full": (970, 488, 1035, PUBLISHED, "haurwitz")}

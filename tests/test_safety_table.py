@@ -235,8 +235,8 @@ def test_a_pot_and_its_heat():
 
 
 def test_the_sun_and_what_takes_it_up():
-    same({row[0]: row[3:] for row in sunlight.SUN}, table.SUNLIGHT)
-    same({row[0]: row[3:] for row in sunlight.LOOKS}, table.TAKEN_UP)
+    same({row[0]: row[2:] for row in sunlight.SUN}, table.SUNLIGHT)
+    same({row[0]: row[2:] for row in sunlight.LOOKS}, table.TAKEN_UP)
     assert (sunlight.TRAY_UP_TO, sunlight.BEAM) == (100, 850)
 
 

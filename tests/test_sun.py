@@ -20,7 +20,7 @@ from test_plan import HAND
 
 AIR = 298.15
 KINDS = [row[0] for row in CONTAINERS]
-SHINES = [row[0] for row in SUN if row[3]]
+SHINES = [row[0] for row in SUN if row[2]]
 FREE = {key: value for key, value in HAND.items() if key not in ("exponent", "soft", "film")}
 
 
@@ -60,13 +60,13 @@ def test_clear_sky_against_published_figures(outside):
 
 def test_full_sun_is_that_of_a_midsummer_noon():
     row = {one[0]: one for one in SUN}["full"]
-    assert row[3] == pytest.approx(clear_sky(radians(20)), abs=5)
-    assert row[4:6] == (pytest.approx(clear_sky(radians(60)), abs=1), pytest.approx(clear_sky(0.0), abs=1))
+    assert row[2] == pytest.approx(clear_sky(radians(20)), abs=5)
+    assert row[3:5] == (pytest.approx(clear_sky(radians(60)), abs=1), pytest.approx(clear_sky(0.0), abs=1))
 
 
 def test_a_cup_takes_up_no_more_at_any_height_of_the_sun():
     """A can as wide as it is full, by its shadow: the level through its mouth, the beam on its side."""
-    most = {one[0]: one for one in SUN}["full"][3] * (pi / 4 + UPRIGHT)
+    most = {one[0]: one for one in SUN}["full"][2] * (pi / 4 + UPRIGHT)
     taken = [clear_sky(radians(z)) * pi / 4 + BEAM * sin(radians(z)) for z in range(20, 90)]
     assert max(taken) <= most <= max(taken) * 1.02
 
@@ -188,7 +188,7 @@ def test_more_sun_never_lasts_longer(kind):
             told = [asked(container=kind, sun=key, looks=look)[name]["value"] for key, *_ in SUN]
             assert told == sorted(told, reverse=True), (name, look)
         by_look = [asked(container=kind, sun="full", looks=row[0])[name]["value"]
-                   for row in sorted(LOOKS, key=lambda row: row[3])]
+                   for row in sorted(LOOKS, key=lambda row: row[2])]
         assert by_look == sorted(by_look, reverse=True)
         assert asked(container=kind, sun="full", cover="glass")[name]["value"] <= told[0]
 

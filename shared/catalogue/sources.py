@@ -23,6 +23,6 @@ SOURCES = {
     "sds-resin": "Public safety data sheets for CAS 25068-38-6",
     "cdc-b1": "CDC/HICPAC, Guidelines for Environmental Infection Control in Health-Care Facilities (2003), Table B.1",
     "haurwitz": "Haurwitz, J. Meteorology 3 (1946) 123, as given in Sandia report SAND2012-2389",
-    "wood-sun": "Kang, solar absorptance of wood, J. Fac. Agriculture Kyushu Univ. 56 (2011) 139",
+    "wood-sun": "Kang, J. Fac. Agr. Kyushu Univ. 56 (2011) 139",
     "acgih-iv": "ACGIH, Industrial Ventilation, dilution ventilation for health and for fire",
 }

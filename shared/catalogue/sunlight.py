@@ -6,37 +6,37 @@ UPRIGHT = 0.42  # what an upright face takes of the sun on the level, at its mos
 UNEVEN = 850.0  # W/m2 taken up, at which a deep pot ages as if it were twice as much: the sun warms its skin first
 TRAY_UP_TO = 100.0  # W/m2 taken up: above it a tray is no help any more
 
-# value, label, help, sun on the level [W/m2], least, most, mark, source
+# value, label, sun on the level [W/m2], least, most, mark, source
 SUN = (
-    ("shade", "None: indoors or deep shade", "", 0.0, 0.0, 100.0, MEMORY, ""),
-    ("open", "Shade under the open sky", "", 190.0, 100.0, 200.0, MEMORY, ""),
-    ("some", "Some: thin cloud, broken shade", "", 580.0, 300.0, 600.0, MEMORY, ""),
+    ("shade", "None: indoors or deep shade", 0.0, 0.0, 100.0, MEMORY, ""),
+    ("open", "Shade under the open sky", 190.0, 100.0, 200.0, MEMORY, ""),
+    ("some", "Some: thin cloud, broken shade", 580.0, 300.0, 600.0, MEMORY, ""),
     # clear sky, sun 20 degrees from overhead: a midsummer noon at 43 degrees; 60 degrees and overhead behind it
-    ("full", "Full sun", "", 970.0, 488.0, 1035.0, PUBLISHED, "haurwitz"),
+    ("full", "Full sun", 970.0, 488.0, 1035.0, PUBLISHED, "haurwitz"),
 )
-# value, label, help, share of the sun that is taken up [-], least, most, mark, source
+# value, label, share of the sun that is taken up [-], least, most, mark, source
 LOOKS = (
-    ("unknown", "Not said", "", 0.6, 0.3, 0.95, MEMORY, ""),
-    ("white", "White tray, white or clear mix", "", 0.30, 0.2, 0.4, MEMORY, ""),
-    ("bare", "Bare wood", "", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
-    ("wet", "Wetted wood or tape on wood", "", 0.55, 0.4, 0.7, MEMORY, ""),
-    ("putty", "Putty with wood flour", "", 0.6, 0.5, 0.7, MEMORY, ""),
-    ("dark", "Dark putty", "", 0.75, 0.65, 0.85, MEMORY, ""),
-    ("black", "Black film, cup or tray", "", 0.95, 0.9, 0.97, MEMORY, ""),
+    ("unknown", "Not said", 0.6, 0.3, 0.95, MEMORY, ""),
+    ("white", "White tray, white or clear mix", 0.30, 0.2, 0.4, MEMORY, ""),
+    ("bare", "Bare wood", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
+    ("wet", "Wetted wood or tape on wood", 0.55, 0.4, 0.7, MEMORY, ""),
+    ("putty", "Putty with wood flour", 0.6, 0.5, 0.7, MEMORY, ""),
+    ("dark", "Dark putty", 0.75, 0.65, 0.85, MEMORY, ""),
+    ("black", "Black film, cup or tray", 0.95, 0.9, 0.97, MEMORY, ""),
 )
-# value, label, help, share of the sun that passes [-], heat given to the air against uncovered [-], mark, source
+# value, label, share of the sun that passes [-], heat given to the air against uncovered [-], mark, source
 COVER = (
-    ("open", "Nothing over it", "", 1.0, 1.0, COMMON, ""),
-    ("glass", "Glass or clear film", "", 0.8, 0.5, MEMORY, ""),
+    ("open", "Nothing over it", 1.0, 1.0, COMMON, ""),
+    ("glass", "Glass or clear film", 0.8, 0.5, MEMORY, ""),
 )
 
 TABLES = (
-    ("Sun on the level, W/m2", SUN, (1,), (3,)),
-    ("Share of the sun that a surface takes up", LOOKS, (1,), (3,)),
-    ("Share of the sun that passes a cover, heat given off under it", COVER, (1,), (3, 4)),
+    ("Sun on the level, W/m2", SUN, (1,), (2,)),
+    ("Share of the sun that a surface takes up", LOOKS, (1,), (2,)),
+    ("Cover: sun that passes, heat given off", COVER, (1,), (2, 3)),
     ("Sun on a pot", (
         ("Sun square to its rays, W/m2", BEAM, "", MEMORY),
         ("Sun on an upright face, to that on the level", UPRIGHT, "times", JUDGED),
-        ("Sun taken up at which a deep pot counts it double, own two-dimensional model, W/m2", UNEVEN, "", JUDGED),
+        ("Sun taken up that a deep pot counts double, own model, W/m2", UNEVEN, "", JUDGED),
         ("Sun taken up from which a tray is no help, W/m2", TRAY_UP_TO, "", JUDGED)), (0,), (1, 2)),
 )

@@ -6,7 +6,7 @@ from ..forms.inputs import Choice
 from ..forms.types import Values
 
 SUN_FOLD = "In the sun: what it looks like"
-SHINES = (("sun", tuple([row[0] for row in SUN if row[3]])),)
+SHINES = (("sun", tuple([row[0] for row in SUN if row[2]])),)
 
 NAMES = ("sun", "looks", "cover")
 
@@ -21,11 +21,9 @@ _COVER = {row[0]: row for row in COVER}
 def inputs(fold: str = "", looks_fold: str = SUN_FOLD) -> tuple:
     """The declarations. fold: where the question itself stands, looks_fold: what is asked once there is sun"""
     return (
-        Choice("sun", "Sun on it", tuple([row[:3] for row in SUN]), unsaid="Not said: as in the shade", fold=fold,
-               help="Where the mix stands or is laid."),
-        Choice("looks", "What the sun shines on", tuple([row[:3] for row in LOOKS]), fold=looks_fold, when=SHINES),
-        Choice("cover", "Over it", tuple([row[:3] for row in COVER]), fold=looks_fold, when=SHINES,
-               help="What shades it is shade."),
+        Choice("sun", "Sun on it", tuple([row[:2] for row in SUN]), unsaid="Not said: as in the shade", fold=fold),
+        Choice("looks", "What the sun shines on", tuple([row[:2] for row in LOOKS]), fold=looks_fold, when=SHINES),
+        Choice("cover", "Over it", tuple([row[:2] for row in COVER]), fold=looks_fold, when=SHINES),
     )
 
 
@@ -41,10 +39,10 @@ def sun_of(values: Values) -> Sun:
     True
     """
     row = _SUN.get(values.get("sun") or "")
-    if row is None or not row[3]:
+    if row is None or not row[2]:
         return NO_SUN
     cover = _COVER[values.get("cover") or COVER[0][0]]
-    return Sun(row[3] * cover[3] * _LOOKS[values.get("looks") or LOOKS[0][0]][3], cover[4])
+    return Sun(row[2] * cover[2] * _LOOKS[values.get("looks") or LOOKS[0][0]][2], cover[3])
 
 
 def declared(values: Values) -> Values:

@@ -9,7 +9,7 @@ from ..words.units import told
 IN_SUN = {"open": "in the shade under the open sky", "some": "in some sun", "full": "in full sun"}
 SHADE_FIRST = "Shade first"
 _SUN, _LOOKS, _COVER = [dict([(row[0], row) for row in rows]) for rows in (SUN, LOOKS, COVER)]
-NOT_SAID = "Shade is what is counted. In the sun it lasts far less, most of all spread thin: say so under Sun on it."
+NOT_SAID = "Shade is what is counted. In the sun it lasts far less: say so under Sun on it."
 
 
 def beside(values: Values) -> str:
@@ -58,9 +58,9 @@ def _rests_on(values: Values) -> str:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
     sun, looks, cover = _SUN[values["sun"]], _LOOKS[values["looks"]], _COVER[values["cover"]]
     text = "{} W/m² on the level, {} to {} ({}); of it {}% is taken up, {} to {} ({})".format(
-        *[shown(one, 0) for one in sun[3:6]], provenance(*sun[6:]),
-        *[shown(one * 100, 0) for one in looks[3:6]], provenance(*looks[6:]))
-    if cover[3] < 1:
+        *[shown(one, 0) for one in sun[2:5]], provenance(*sun[5:]),
+        *[shown(one * 100, 0) for one in looks[2:5]], provenance(*looks[5:]))
+    if cover[2] < 1:
         text += "; behind {} {}%, heat given off {}% ({})".format(
-            small(cover[1]), *[shown(one * 100, 0) for one in cover[3:5]], provenance(*cover[5:]))
+            small(cover[1]), *[shown(one * 100, 0) for one in cover[2:4]], provenance(*cover[4:]))
     return text + "; no wind counted"

@@ -31,8 +31,7 @@ HELPS = {"helper": "With a helper",
          "earlier": "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier",
          "slower": "A hardener " + ("half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow")}
 BAGS, TRAY = "Two small {} for each mix", ", or spread in a tray first"
-IN_SUN = ("Bag, cup, tray, cove and tape are all counted {}. Spread thin, resin takes up the most sun: keep the tray "
-          "and what is laid in the shade.")
+IN_SUN = "Bag, cup, cove and tape are all counted {}. Keep the tray and what is laid in the shade."
 WINDOWS = {POT: "{} in the bag", CUP: "{} in the cup", SOFT: "The cove stays soft", FILM: "Wet tape stays wet"}
 
 
