@@ -5,6 +5,7 @@ from ..catalogue.sunlight import COVER, LOOKS, SUN
 from ..forms.inputs import Choice
 from ..forms.types import Values
 
+ASKED, UNSAID, SHONE_ON, OVER = "Sun on it", "Not said: as in the shade", "What the sun shines on", "Over it"
 SUN_FOLD = "In the sun: what it looks like"
 SHINES = (("sun", tuple([row[0] for row in SUN if row[2]])),)
 
@@ -21,9 +22,9 @@ _COVER = {row[0]: row for row in COVER}
 def inputs(fold: str = "", looks_fold: str = SUN_FOLD) -> tuple:
     """The declarations. fold: where the question itself stands, looks_fold: what is asked once there is sun"""
     return (
-        Choice("sun", "Sun on it", tuple([row[:2] for row in SUN]), unsaid="Not said: as in the shade", fold=fold),
-        Choice("looks", "What the sun shines on", tuple([row[:2] for row in LOOKS]), fold=looks_fold, when=SHINES),
-        Choice("cover", "Over it", tuple([row[:2] for row in COVER]), fold=looks_fold, when=SHINES),
+        Choice("sun", ASKED, tuple([row[:2] for row in SUN]), unsaid=UNSAID, fold=fold),
+        Choice("looks", SHONE_ON, tuple([row[:2] for row in LOOKS]), fold=looks_fold, when=SHINES),
+        Choice("cover", OVER, tuple([row[:2] for row in COVER]), fold=looks_fold, when=SHINES),
     )
 
 
