@@ -31,6 +31,9 @@ def lean(source: str) -> str:
     """
     words = docstrings(source)
     unread, short = annotations(source), short_names(source)
+    gone, instead = types_only(source)
+    unread |= gone
+    words.update(instead)
     lines, depth, before = [], 0, None
     for one in tokenize.generate_tokens(io.StringIO(source).readline):
         if one.type in SKIPPED or one.start in unread:
@@ -45,6 +48,8 @@ def lean(source: str) -> str:
             text = words.get(one.start, short.get(one.start, one.string))
             if before is None:
                 lines.append(" " * depth + text)
+            elif _joins(before, text):
+                lines[-1] = lines[-1][:-1] + text[1:]
             else:
                 lines[-1] += (" " if _clash(before, one.string) else "") + text
             before = one.string
@@ -98,8 +103,7 @@ def _short_in(function: ast.FunctionDef, source: str) -> dict[tuple[int, int], s
 def annotations(source: str) -> set[tuple[int, int]]:
     """Where the tokens start that say what kind an argument or a result is, with the colon or the arrow before them."""
     tree = ast.parse(source)
-    kinds = [node.annotation for node in ast.walk(tree) if isinstance(node, ast.arg) and node.annotation]
-    kinds += [node.returns for node in ast.walk(tree) if isinstance(node, ast.FunctionDef) and node.returns]
+    kinds = _kinds(tree)
     ends = {_place(source, one.lineno, one.col_offset): _place(source, one.end_lineno or 0, one.end_col_offset or 0)
             for one in kinds}
     found: set[tuple[int, int]] = set()
@@ -112,6 +116,52 @@ def annotations(source: str) -> set[tuple[int, int]]:
             found.add(one.start)
         before = one.start
     return found
+
+
+def _kinds(tree: ast.Module) -> list[ast.expr]:
+    """What is said of the kinds of arguments and results."""
+    found = [node.annotation for node in ast.walk(tree) if isinstance(node, ast.arg) and node.annotation]
+    return found + [node.returns for node in ast.walk(tree) if isinstance(node, ast.FunctionDef) and node.returns]
+
+
+def types_only(source: str) -> tuple[set[tuple[int, int]], dict[tuple[int, int], str]]:
+    """Imports of names that only annotations speak of: (where the tokens of these imports start, what stands instead).
+
+    >>> lean("from .types import F\\nfrom .lines import Line, line\\ndef say(found: F) -> Line:\\n    line(found)\\n")
+    'from.lines import line\\ndef say(found):\\n line(found)\\n'
+    """
+    tree = ast.parse(source)
+    kinds = {id(below) for kind in _kinds(tree) for below in ast.walk(kind)}
+    named = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name) and id(node) not in kinds}
+    typed = {word for node in ast.walk(tree) if id(node) in kinds for word in (
+        [node.id] if isinstance(node, ast.Name) else re.findall(r"\w+", str(getattr(node, "value", ""))))}
+    gone, instead, spans = set(), {}, {}
+    for node in tree.body:
+        if isinstance(node, ast.ImportFrom):
+            kept = [one for one in node.names if (one.asname or one.name) in named
+                    or (one.asname or one.name) not in typed]
+            if len(kept) < len(node.names):
+                spans[node.lineno, node.col_offset] = (node.end_lineno, node.end_col_offset)
+                if kept:
+                    node.names = kept
+                    instead[node.lineno, node.col_offset] = ast.unparse(node).replace("from .", "from.").replace(
+                        ", ", ",")
+    end = (0, 0)
+    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+        first = one.start in spans
+        end = spans.get(one.start, end)
+        if one.start < end and not (first and one.start in instead) and one.type not in (token.INDENT, token.DEDENT):
+            gone.add(one.start)
+    return gone, instead
+
+
+def _joins(before: str, after: str) -> bool:
+    """Whether two texts one behind the other may as well be one: of the same quote, plain, on one line.
+
+    >>> _joins('"a "', '"b"'), _joins('"a"', "'b'"), _joins('"\\\\1"', '"2"'), _joins('f"a"', '"b"')
+    (True, False, False, False)
+    """
+    return (before[0] == after[0] == before[-1] == '"' and before[:3] != '"""' != after[:3] and "\\" not in before)
 
 
 def _place(source: str, line: int, column: int) -> tuple[int, int]:
