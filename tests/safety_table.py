@@ -220,6 +220,14 @@ CURE = {
     "full": (168, 168, 168, "5 to 7 days are usual; the longer counts"),
 }
 CLOSES = ("recoat_closes",)
+# glass temperatures [K], DiBenedetto's lambda, how far the glass ends above the warmth [K]: remembered ranges
+GLASS = [(223.15, 253.15, "K", MEMORY), (328.15, 368.15, "K", MEMORY), (0.3, 0.6, "", MEMORY),
+         (10.0, 25.0, "dK", MEMORY)]
+POST_CURE = [(293.15, "K", COMMON), (323.15, "K", COMMON), (28800.0, "hours", COMMON), (10.0, "dK", COMMON),
+             (10.0, "dK", COMMON), (30 * 86400.0, "hours", "own judgement")]
+HULL_COLOURS = {"white": (0.2, 0.4, MEMORY), "mid": (0.4, 0.75, MEMORY), "dark": (0.8, 0.95, MEMORY)}
+# ASTM E1980-11, 3.1.11, READ: 1000 W/m2, air 310 K, sky 300 K, hc 5 and 12; emittance 0.90 of its black and white
+E1980 = [1000.0, 310.0, 10.0, 5.0, 12.0, 0.9]
 CURE_COUNTED_AT = {"opens degC": 25, "closes degC": 20}
 
 # --- a pot's heat. kind: (shape factor, wall m2K/W, a pot that can run away)

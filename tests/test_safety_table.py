@@ -17,6 +17,7 @@ from covemix.shared.catalogue import (
     hazards,
     limits,
     measuring,
+    softening,
     solvents,
     sunlight,
     systems,
@@ -225,6 +226,14 @@ def test_how_long_a_mix_and_a_cure_take():
     assert table.HEAT["energy"] == cure_times.ENERGY
 
 
+def test_where_a_cure_stops_and_how_hot_a_hull_gets():
+    assert [row[1:] for row in softening.GLASS] == table.GLASS
+    assert [row[1:] for row in softening.POST] == table.POST_CURE
+    same({row[0]: row[2:] for row in softening.COLOURS}, table.HULL_COLOURS)
+    assert [row[1] for row in softening.SUNLIT] == table.E1980
+    assert {row[3:] for row in softening.SUNLIT} == {(table.PUBLISHED, "e1980")}
+
+
 def test_a_pot_and_its_heat():
     same({row[0]: row[3:] for row in containers.CONTAINERS}, table.VESSELS)
     ours = {row[0]: row[1:] for row in containers.MATTER + containers.CURE}
@@ -283,7 +292,7 @@ def test_nothing_is_called_published_that_nobody_looked_up():
     called = {one.module for one in sources.facts() if one.mark == table.PUBLISHED}
     assert called & set(table.NEVER_PUBLISHED) == set()
     assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
-                      "tasks_trouble", "sunlight"}
+                      "tasks_trouble", "sunlight", "softening"}  # of softening the conditions of ASTM E1980, above
 
 
 def test_each_row_says_how_it_is_known():

@@ -19,6 +19,7 @@ SOURCES = {
     "osha-csi": "OSHA Occupational Chemical Database (chemical sampling information)",
     "osha-16": "OSHA analytical method 16, 2-butanone",
     "iec-60079-20-1": "IEC 60079-20-1:2010, Material characteristics for gas and vapour classification",
+    "e1980": "ASTM E1980-11, Solar Reflectance Index of Horizontal and Low-Sloped Opaque Surfaces: standard conditions",
     "iupac": "IUPAC standard atomic weights (2021), summed",
     "sds-resin": "Public safety data sheets for CAS 25068-38-6",
     "cdc-b1": "CDC/HICPAC, Guidelines for Environmental Infection Control in Health-Care Facilities (2003), Table B.1",
