@@ -14,6 +14,7 @@ import brotli
 from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
+from .short import short
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 ENTRANCES = ("js/main.js", "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
@@ -93,10 +94,12 @@ class Build:
     def engine(self) -> dict[str, str]:
         """The engine's modules by their path, as a phone loads them."""
         shared = self.house / "shared"
-        return {
+        callers = sorted((self.house / "webui" / "js" / "engine").glob("*.js"))
+        scripts = "".join(path.read_text(encoding="utf-8") for path in callers)
+        return short({
             "shared/" + path.relative_to(shared).as_posix(): lean(path.read_text(encoding="utf-8"))
             for path in sorted(shared.rglob("*.py"))
-        }
+        }, scripts)
 
     def _needs(self, *paths: str) -> list[str]:
         """These scripts and all that they import before they start; not what they import when it is asked for."""
