@@ -141,7 +141,7 @@ def types_only(source: str) -> tuple[set[tuple[int, int]], dict[tuple[int, int],
             kept = [one for one in node.names if (one.asname or one.name) in named
                     or (one.asname or one.name) not in typed]
             if len(kept) < len(node.names):
-                spans[node.lineno, node.col_offset] = (node.end_lineno, node.end_col_offset)
+                spans[node.lineno, node.col_offset] = (node.end_lineno or 0, node.end_col_offset or 0)
                 if kept:
                     node.names = kept
                     instead[node.lineno, node.col_offset] = ast.unparse(node).replace("from .", "from.").replace(

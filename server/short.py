@@ -11,7 +11,6 @@ import tokenize
 from collections import Counter
 from pathlib import PurePath
 
-TEXT = 60  # letters: a longer text is read by people, and names nothing
 LEAST = 3  # letters of a name that is worth another
 
 
@@ -21,7 +20,7 @@ def short(modules: dict[str, str], known: str = "") -> dict[str, str]:
     modules: lean sources by their path; known: texts of the page's scripts, whose words keep their meaning
 
     >>> short({"a.py": "def mass_of(x):\\n return x\\n", "b.py": "from.a import mass_of\\nmass_of(1)\\n"})["b.py"]
-    'from.a import a\\na(1)\\n'
+    'from.a import c\\nc(1)\\n'
     """
     names = renamed(modules, known)
     return {path: _with(source, names) for path, source in modules.items()}
@@ -31,7 +30,7 @@ def renamed(modules: dict[str, str], known: str = "") -> dict[str, str]:
     """Another name for functions, classes and values of modules and for arguments, the most used first; one name has
     one other everywhere, and no two the same.
 
-    What may be reached by its name keeps it: attributes, what a call names, what stands in a text, modules.
+    What may be reached by its name keeps it: attributes, what a call names, what is a text of its own, modules.
     """
     trees = [ast.parse(source) for source in modules.values()]
     nodes = [node for tree in trees for node in ast.walk(tree)]
@@ -42,17 +41,24 @@ def renamed(modules: dict[str, str], known: str = "") -> dict[str, str]:
     for node in nodes:
         kept |= _by_name(node)
     own = {node.arg for node in nodes if isinstance(node, ast.arg)}
-    for tree in trees:
-        for node in tree.body:
-            if isinstance(node, ast.FunctionDef | ast.ClassDef):
-                own.add(node.name)
-            elif isinstance(node, ast.Assign):
-                own |= {one.id for target in node.targets for one in ast.walk(target) if isinstance(one, ast.Name)}
+    for path, tree in zip(modules, trees, strict=True):
+        given = {name for node in tree.body for name in _given(node)}
+        own |= given
+        if "catalogue" in PurePath(path).parts and "TABLES" not in given:
+            kept |= given  # the page of sources makes titles of their names
     ours = sorted(name for name in own - kept if len(name) >= LEAST and not name.startswith("__"))
     taken = kept | mentions.keys()
     free = (itertools.product(string.ascii_letters, repeat=count) for count in (1, 2, 3))
     unused = (name for name in map("".join, itertools.chain.from_iterable(free)) if name not in taken)
     return {name: next(unused) for name in sorted(ours, key=lambda one: -mentions[one])}
+
+
+def _given(node: ast.stmt) -> set[str]:
+    """Names that a statement of a module gives it."""
+    if isinstance(node, ast.FunctionDef | ast.ClassDef):
+        return {node.name}
+    targets = node.targets if isinstance(node, ast.Assign) else []
+    return {one.id for target in targets for one in ast.walk(target) if isinstance(one, ast.Name)}
 
 
 def _mentioned(node: ast.AST) -> list[str]:
@@ -72,8 +78,8 @@ def _by_name(node: ast.AST) -> set[str]:
         return {node.attr}
     if isinstance(node, ast.keyword):
         return {node.arg or ""}
-    if isinstance(node, ast.Constant) and isinstance(node.value, str) and len(node.value) < TEXT:
-        return set(re.findall(r"\w+", node.value))
+    if isinstance(node, ast.Constant) and isinstance(node.value, str) and node.value.isidentifier():
+        return {node.value}
     if isinstance(node, ast.Import):
         return {word for one in node.names for word in one.name.split(".")}
     if isinstance(node, ast.ImportFrom):

@@ -8,7 +8,9 @@ from ..words.units import told
 
 IN_SUN = {"open": "in the shade under the open sky", "some": "in some sun", "full": "in full sun"}
 SHADE_FIRST = "Shade first"
-_SUN, _LOOKS, _COVER = [dict([(row[0], row) for row in rows]) for rows in (SUN, LOOKS, COVER)]
+_SUN: "dict[str, tuple]" = dict([(row[0], row) for row in SUN])
+_LOOKS: "dict[str, tuple]" = dict([(row[0], row) for row in LOOKS])
+_COVER: "dict[str, tuple]" = dict([(row[0], row) for row in COVER])
 NOT_SAID = "Shade is what is counted. In the sun it lasts far less: say so under Sun on it."
 
 

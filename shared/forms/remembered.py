@@ -25,13 +25,13 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
                   + ".", **more)
 
 
-def start(value: float, unit: str = "") -> float:
+def start(value: "float | None", unit: str = "") -> float:
     """What a form starts with, as its number in the form's unit. value: SI, of a row of the catalogue
 
     >>> start(0.006, "mm"), start(0.24, "g"), start(0.99, "%"), start(15e-6, "mL")
     (6.0, 240.0, 99.0, 15.0)
     """
-    return float(shown(from_si(value, unit), 4))
+    return float(shown(from_si(value or 0.0, unit), 4))
 
 
 def starts(values: "tuple[float, ...]", unit: str) -> str:

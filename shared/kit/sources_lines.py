@@ -97,7 +97,7 @@ def _told(row: tuple, columns: tuple, unit: str, units: str) -> str:
 def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> str:
     """Values with their unit; scale: the unit they are only counted in, where it stands elsewhere already."""
     if "kg/m3" in (unit, scale) and values[0] < 0.001:
-        sign, times, plus = "mg/m³", 1e6, 0
+        sign, times, plus = "mg/m³", 1e6, 0.0
     elif "share" in (unit, scale) and values[0] > 0.005:
         sign, times, plus = "%", 100, 0
     elif unit == "m3" and values[0] < 0.001:
