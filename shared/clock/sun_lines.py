@@ -8,9 +8,7 @@ from ..words.units import told
 
 IN_SUN = {"open": "in the shade under the open sky", "some": "in some sun", "full": "in full sun"}
 SHADE_FIRST = "Shade first"
-_SUN: "dict[str, tuple]" = dict([(row[0], row) for row in SUN])
-_LOOKS: "dict[str, tuple]" = dict([(row[0], row) for row in LOOKS])
-_COVER: "dict[str, tuple]" = dict([(row[0], row) for row in COVER])
+_SUN, _LOOKS, _COVER = [dict([(row[0], row) for row in rows]) for rows in (SUN, LOOKS, COVER)]
 NOT_SAID = "Shade is what is counted. In the sun it lasts far less: say so under Sun on it."
 
 
@@ -60,8 +58,8 @@ def _rests_on(values: Values) -> str:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
     sun, looks, cover = _SUN[values["sun"]], _LOOKS[values["looks"]], _COVER[values["cover"]]
     text = "{} W/m² on the level, {} to {} ({}); of it {}% is taken up, {} to {} ({})".format(
-        *[shown(one, 0) for one in sun[2:5]], provenance(*sun[5:]),
-        *[shown(one * 100, 0) for one in looks[2:5]], provenance(*looks[5:]))
+        *[shown(float(one), 0) for one in sun[2:5]], provenance(*sun[5:]),
+        *[shown(float(one) * 100, 0) for one in looks[2:5]], provenance(*looks[5:]))
     if cover[2] < 1:
         text += "; behind {} {}%, heat given off {}% ({})".format(
             small(cover[1]), *[shown(one * 100, 0) for one in cover[2:4]], provenance(*cover[4:]))
