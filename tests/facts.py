@@ -239,6 +239,7 @@ NOT_FOLLOWED = (
     ("windows", r'"film share"', True, "of a film whose label gives a time to the gel: tests/test_heat.py"),
     ("fillers", r"^SPHERE_PACKING", False, "how far a remembered figure may be off"),
     ("fillers", r"^FAR", True, "the lower side: of batches that are weighed, tests/test_thicken.py"),
+    ("sunlight", r".", True, "no question of the list says a sun: tests/test_sun.py asks each sun, surface and cover"),
     ("damp", r"^SKY", False, "how far a remembered figure may be off"),
     ("cure_times", r"^POINTS_GAP", True, "of temperatures over more than a day: tests/test_cure.py"),
     ("dusts", r'"wood", TOTAL, 15e-6|"full"', True, "another source's figure, never the strictest; a mask to look up"),

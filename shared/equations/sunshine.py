@@ -9,6 +9,7 @@ def clear_sky(zenith: float) -> float:
     zenith: z, of the sun from the point overhead [rad]; at pi/2 and below the horizon none
     returns: G [W/m2], within some 5 to 10 % of what is measured under a clear sky, more on a mountain
     Haurwitz, J. Meteorology 2 (1945) 154 and 3 (1946) 123, as given in Reno, Hansen and Stein, SAND2012-2389
+    >>> from math import pi
     >>> round(clear_sky(pi / 9)), round(clear_sky(pi / 3)), clear_sky(pi / 2)
     (969, 488, 0.0)
     """
