@@ -7,7 +7,7 @@ import re
 import string
 import token
 import tokenize
-from functools import cache
+from functools import cache, lru_cache
 
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
@@ -166,7 +166,13 @@ def _joins(before: str, after: str) -> bool:
 
 def _place(source: str, line: int, column: int) -> tuple[int, int]:
     """A place of the tree, which counts bytes, as the tokens count it."""
-    return line, len(source.splitlines()[line - 1].encode()[:column].decode())
+    return line, len(_lines(source)[line - 1].encode()[:column].decode())
+
+
+@lru_cache(maxsize=1)
+def _lines(source: str) -> list[str]:
+    """Its lines, split once: each name of a module asks for its place."""
+    return source.splitlines()
 
 
 def _clash(before: str, after: str) -> bool:

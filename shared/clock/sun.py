@@ -14,9 +14,7 @@ NAMES = ("sun", "looks", "cover")
 # flux: taken up on the level [W/m2]; air: heat given to the air, against uncovered [-]
 Sun = namedtuple("Sun", ("flux", "air"))
 NO_SUN = Sun(0.0, 1.0)
-_SUN = {row[0]: row for row in SUN}
-_LOOKS = {row[0]: row for row in LOOKS}
-_COVER = {row[0]: row for row in COVER}
+SUN_ROWS, LOOKS_ROWS, COVER_ROWS = [dict([(row[0], row) for row in rows]) for rows in (SUN, LOOKS, COVER)]
 
 
 def inputs(fold: str = "", looks_fold: str = SUN_FOLD) -> tuple:
@@ -39,11 +37,11 @@ def sun_of(values: Values) -> Sun:
     >>> sun_of({"sun": "", "looks": "unknown", "cover": "open"}) == NO_SUN
     True
     """
-    row = _SUN.get(values.get("sun") or "")
+    row = SUN_ROWS.get(values.get("sun") or "")
     if row is None or not row[2]:
         return NO_SUN
-    cover = _COVER[values.get("cover") or COVER[0][0]]
-    return Sun(row[2] * cover[2] * _LOOKS[values.get("looks") or LOOKS[0][0]][2], cover[3])
+    cover = COVER_ROWS[values.get("cover") or COVER[0][0]]
+    return Sun(row[2] * cover[2] * LOOKS_ROWS[values.get("looks") or LOOKS[0][0]][2], cover[3])
 
 
 def declared(values: Values) -> Values:

@@ -1,14 +1,13 @@
 """Sun lines: what the sun does to a mix, and where nobody said whether there is any."""
-from ..catalogue.sunlight import COVER, LOOKS, SUN
 from ..forms.types import Found, Values
 from ..words.lines import ASK, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, shown, small
 from ..words.provenance import provenance
 from ..words.units import told
+from .sun import COVER_ROWS, LOOKS_ROWS, SUN_ROWS
 
 IN_SUN = {"open": "in the shade under the open sky", "some": "in some sun", "full": "in full sun"}
 SHADE_FIRST = "Shade first"
-_SUN, _LOOKS, _COVER = [dict([(row[0], row) for row in rows]) for rows in (SUN, LOOKS, COVER)]
 NOT_SAID = "Shade is what is counted. In the sun it lasts far less: say so under Sun on it."
 
 
@@ -56,7 +55,7 @@ def _minutes(seconds: float) -> str:
 
 def _rests_on(values: Values) -> str:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
-    sun, looks, cover = _SUN[values["sun"]], _LOOKS[values["looks"]], _COVER[values["cover"]]
+    sun, looks, cover = SUN_ROWS[values["sun"]], LOOKS_ROWS[values["looks"]], COVER_ROWS[values["cover"]]
     text = "{} W/m² on the level, {} to {} ({}); of it {}% is taken up, {} to {} ({})".format(
         *[shown(float(one), 0) for one in sun[2:5]], provenance(*sun[5:]),
         *[shown(float(one) * 100, 0) for one in looks[2:5]], provenance(*looks[5:]))

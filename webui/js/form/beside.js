@@ -1,5 +1,6 @@
 // What is told of one thing beside it (own timings of a system) is of no other: when another is chosen, on whatever screen,
 // it is put by, and comes back with its thing.
+import { keptObject } from "./choices.js";
 import { toldBeside } from "./declarations.js";
 
 const KEY = "covemix.beside"; // {screen: {thing: pairs}}
@@ -7,18 +8,12 @@ const WHOSE = "whose."; // whose. and the input that picks: whose thing is told 
 const TYPED = "typed"; // figures without a row: corrected, they are of the same thing
 const MOST = 12; // things of a screen
 
-const read = () => {
-  try {
-    const kept = JSON.parse(localStorage.getItem(KEY) ?? "{}");
-    return kept && typeof kept === "object" && !Array.isArray(kept) ? kept : {};
-  } catch {
-    return {};
-  }
-};
+const read = () => keptObject(KEY);
 
 const putBy = (screen, thing, pairs) => {
-  const { [thing]: _, ...others } = read()[screen] ?? {};
-  const all = { ...read(), [screen]: Object.fromEntries([...Object.entries(others).slice(1 - MOST), [thing, pairs]]) };
+  const kept = read();
+  const { [thing]: _, ...others } = kept[screen] ?? {};
+  const all = { ...kept, [screen]: Object.fromEntries([...Object.entries(others).slice(1 - MOST), [thing, pairs]]) };
   try { localStorage.setItem(KEY, JSON.stringify(all)); } catch { /* it is gone with its thing, then */ }
 };
 

@@ -5,16 +5,19 @@ import { says, typedOf } from "./units.js";
 
 const KEY = "covemix.choice";
 
-// {record: {id, own, typed}}: of the kit by its id, with what was typed over it; typed: all its figures, [field, text],
-// the row of a pick under ""
-const choices = () => {
+// What this phone keeps under a key; an object without anything where there is none, or another thing.
+export const keptObject = (name) => {
   try {
-    const kept = JSON.parse(localStorage.getItem(KEY) ?? "{}");
+    const kept = JSON.parse(localStorage.getItem(name) ?? "{}");
     return kept && typeof kept === "object" && !Array.isArray(kept) ? kept : {};
   } catch {
     return {};
   }
 };
+
+// {record: {id, own, typed}}: of the kit by its id, with what was typed over it; typed: all its figures, [field, text],
+// the row of a pick under ""
+const choices = () => keptObject(KEY);
 
 const write = (all) => {
   try { localStorage.setItem(KEY, JSON.stringify(all)); } catch { /* it holds on this screen only */ }

@@ -95,10 +95,13 @@ export const mount = (screen, main) => {
   // its own timings and the like, of the thing that is chosen by now
   const ownBeside = () => {
     const found = isLink(form) ? null : keptWithItsOwn(screen, form, recall(screen) ?? [], pairs(form));
-    if (found) fill(form, found);
-    if (found) keepTyping(found);
-    else chosen = things(screen, form);
-    return Boolean(found);
+    if (!found) {
+      chosen = things(screen, form);
+      return false;
+    }
+    fill(form, found);
+    keepTyping(found);
+    return true;
   };
 
   // field: the one that was typed in, where only its own figure is new and no choice
