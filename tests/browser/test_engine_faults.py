@@ -1,6 +1,5 @@
 """An engine that hangs or answers what cannot be read: nothing old stands as new, and nobody waits for good."""
 import re
-import time
 
 import pytest
 from covemix.server.build import HOUSE
@@ -75,13 +74,16 @@ def test_old_figures_are_marked_in_words_within_a_third_of_a_second(phone, odd, 
 
 
 def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd):
+    """Ten seconds of the page's own clock: how busy this machine is decides nothing."""
+    phone.clock.install(time=0)
     phone.goto(odd("for (;;);") + "/?amount=200")
     expect(figure(phone, "reading_b")).to_have_text("200 g")
     amount = phone.get_by_label("Amount", exact=True)
+    phone.clock.pause_at(3_600)
     amount.fill(AWKWARD)
-    typed = time.monotonic()
-    expect(phone.locator("[data-notice=hung]")).to_contain_text("started anew", timeout=10_000)
-    assert time.monotonic() - typed < 10
+    phone.clock.run_for(9_000)
+    expect(phone.locator("[data-notice=hung]")).to_contain_text("started anew")
+    phone.clock.resume()
     amount.fill("300")
     expect(figure(phone, "reading_b")).to_have_text("300 g")
     expect(phone.locator("[data-old-mark] span")).to_be_hidden()  # the mark itself has no height to be seen by
