@@ -8,7 +8,7 @@ import json
 import re
 
 import brotli
-from covemix.server.build import BUNDLE, HOUSE, INSTALLED, Build
+from covemix.server.build import BUNDLE, HOUSE, INSTALLED, MAIN, Build
 from covemix.server.pages import PAGES, Pages
 
 from .table import table
@@ -33,12 +33,13 @@ The large vendored files and the bundle are compressed once, at the highest qual
 
 
 def shipped(build: Build) -> list[tuple[str, bytes, bytes, str]]:
-    """(path, as it is, as it is sent, why) of every file a phone can get, those inside the bundle by themselves."""
+    """(path, as it is, as it is sent, why) of every file a phone can get, those inside another by themselves."""
     found = [(f"{BUNDLE}: {path}" if path in build.later else path, file.body, file.sent("br")[0], reason(build, path))
-             for path, file in build.files.items()]
-    for path, text in build.engine.items():
+             for path, file in build.files.items() if path not in build.together]
+    inside = {path: (one, build.scripts[path]) for one, paths in build.together.items() for path in paths}
+    for path, (one, text) in [*inside.items(), *((path, (BUNDLE, text)) for path, text in build.engine.items())]:
         body = text.encode()
-        found.append((f"{BUNDLE}: {path}", body, brotli.compress(body), reason(build, path)))
+        found.append((f"{one}: {path}", body, brotli.compress(body), reason(build, path)))
     pages = Pages(build).kept()
     bundle = build.bundle(pages)
     for _, path, label in PAGES:
@@ -68,13 +69,15 @@ def reason(build: Build, path: str) -> str:
 def room_of(path: str) -> str:
     """Where a file is listed: with its room, or by itself where it is none of ours to split.
 
-    >>> room_of("app.txt: shared/pour/measure.py"), room_of("js/views/clock.js"), room_of("vendor/idb/index.js")
-    ('shared/pour/', 'js/', 'vendor/idb/index.js')
+    >>> room_of("app.txt: shared/pour/measure.py"), room_of("js/views/clock.js")
+    ('shared/pour/', 'js/')
+    >>> room_of("js/main.js: vendor/idb/index.js")
+    'vendor/idb/index.js'
     """
     inside = path.rpartition(": ")[2]
     if inside.startswith("shared/"):
         return inside.rpartition("/")[0] + "/"
-    return "js/" if inside.startswith("js/") else path
+    return "js/" if inside.startswith("js/") else path if path.startswith(BUNDLE) else inside
 
 
 def by_room(build: Build, files) -> list[tuple[str, int, int, str]]:
@@ -94,16 +97,18 @@ def report(build: Build) -> str:
     files = shipped(build)
     bundle = build.bundle(Pages(build).kept())
     rows = sorted(by_room(build, files), key=lambda row: -row[2])
-    alone = [file for file in files if not file[0].startswith(BUNDLE) and file[0] not in INSTALLED]
-    sent = len(bundle.br) + sum(len(file[2]) for file in alone)
+    alone = [file for file in files if ": " not in file[0] and file[0] not in INSTALLED]
+    joined = sum(len(build.files[one].br) for one in build.together)
+    sent = len(bundle.br) + joined + sum(len(file[2]) for file in alone)
     return "\n".join((
         "# What is shipped, and why", "",
         "Written by `make bench`; a test compares the list with what is shipped. Bytes as they are after",
         "`server/lean.py`, and as they are sent. Engine, pages and the scripts of later (one screen, one action)",
-        "travel as one file, because they share their words:",
+        "travel as one file, because they share their words, and the scripts that every screen starts with as another:",
         "",
         table(("", "bytes", "sent"), [
             (BUNDLE, f"{len(bundle.body):,}", f"{len(bundle.br):,}"),
+            (MAIN, f"{len(build.files[MAIN].body):,}", f"{len(build.files[MAIN].br):,}"),
             ("everything a phone keeps", "", f"{sent:,}")]),
         "Each by itself, the heaviest first; of a room all files together:", "",
         table(("what", "bytes", "sent", "why"), [

@@ -14,10 +14,12 @@ import brotli
 from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
+from .one_script import one_script, through
 from .short import short
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
-ENTRANCES = ("js/main.js", "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
+MAIN = "js/main.js"
+ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 # an import that a script cannot start without
 NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
@@ -37,6 +39,7 @@ TYPES = {
 QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
+SCRIPTS = (".js", ".mjs")
 FOLDERS = ("js", "icons", "vendor")
 STYLES = (  # layers in order
     "tokens", "base", "shell", "form", "rows", "lines", "figures", "pots", "keep", "share", "clock", "views", "pour",
@@ -75,20 +78,33 @@ class Build:
     @cached_property
     def files(self) -> dict[str, File]:
         found = {}
-        webui = self.house / "webui"
-        for folder in FOLDERS:
-            for path in sorted((webui / folder).rglob("*")):
-                if path.is_file() and path.suffix in TYPES and not path.name.startswith("."):
-                    made = path.with_name(path.name + ".br")
-                    br = made.read_bytes() if made.exists() else b""
-                    body = path.read_bytes()
-                    if path.suffix == ".js":
-                        body = lean_script(body.decode()).encode()
-                    found[path.relative_to(webui).as_posix()] = self._file(body, path.suffix, br)
-        found[DECLARED] = self._file(script(found[DECLARED].body.decode()).encode(), ".js")
+        for name, path in self._paths().items():
+            if path.suffix not in SCRIPTS:
+                made = path.with_name(path.name + ".br")
+                found[name] = self._file(path.read_bytes(), path.suffix, made.read_bytes() if made.exists() else b"")
         del found["vendor/vendor.json"]  # for contributors
+        for one in ENTRANCES:
+            found[one] = self._file(one_script(self.scripts, one, self.together[one]).encode(), ".js")
+        for name, text in self.later.items():
+            found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
         return found
+
+    @cached_property
+    def scripts(self) -> dict[str, str]:
+        """Each script by itself, lean, by its path from `webui/`."""
+        found = {}
+        for name, path in self._paths().items():
+            if path.suffix in SCRIPTS:
+                text = path.read_text(encoding="utf-8")
+                found[name] = lean_script(text) if path.suffix == ".js" else text
+        return dict(found, **{DECLARED: script(found[DECLARED])})
+
+    def _paths(self) -> dict[str, Path]:
+        webui = self.house / "webui"
+        return {path.relative_to(webui).as_posix(): path
+                for folder in FOLDERS for path in sorted((webui / folder).rglob("*"))
+                if path.is_file() and path.suffix in TYPES and not path.name.startswith(".")}
 
     @cached_property
     def engine(self) -> dict[str, str]:
@@ -105,26 +121,27 @@ class Build:
         """These scripts and all that they import before they start; not what they import when it is asked for."""
         found = list(paths)
         for path in found:  # grows meanwhile
-            near = NOW.findall(self.files[path].body.decode())
+            near = NOW.findall(self.scripts[path])
             found += dict.fromkeys(one for one in (posixpath.normpath(f"{path}/../{one}") for one in near)
                                    if one not in found)
         return found
 
     @cached_property
-    def first(self) -> tuple[str, ...]:
-        """The scripts that every screen starts with: fetched singly, each once; all others come in the bundle."""
-        return tuple(self._needs(*ENTRANCES))
+    def together(self) -> dict[str, tuple[str, ...]]:
+        """By entrance what comes as one with it: each screen starts with these; all others come in the bundle."""
+        return {one: tuple(self._needs(one)) for one in ENTRANCES}
 
     @cached_property
     def later(self) -> dict[str, str]:
         """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
-        scripts = (path for path, file in self.files.items() if file.kind == TYPES[".js"])
-        return {path: self.files[path].body.decode() for path in scripts if path not in self.first}
+        first = {path for paths in self.together.values() for path in paths}
+        return {path: through(text, path, MAIN, self.together[MAIN])
+                for path, text in self.scripts.items() if path not in first}
 
     def ahead(self, screen: str) -> list[str]:
         """The scripts of a screen's own view, which its page fetches while it is read."""
         view = f"js/views/{screen}.js"
-        return [path for path in self._needs(view) if path in self.later] if view in self.files else []
+        return [path for path in self._needs(view) if path in self.later] if view in self.scripts else []
 
     @cached_property
     def styles(self) -> bytes:
@@ -157,7 +174,7 @@ class Build:
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
                 "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}}
-        reader = self.files["js/engine/bundle.js"].body.decode().replace("export const", "const")
+        reader = self.scripts["js/engine/bundle.js"].replace("export const", "const")
         script = lean_script((self.house / "webui" / "sw.js").read_text(encoding="utf-8"))
         return f"const BUILD = {json.dumps(told)};\n{reader}{script}"
 

@@ -117,7 +117,7 @@ def test_who_may_name_some_says_why():
 
 def told():
     """What the script that tells the others starts with, as it is sent."""
-    first = build().files["js/form/declarations.js"].body.decode().splitlines()[0]
+    first = build().scripts["js/form/declarations.js"].splitlines()[0]
     return json.loads(first.removeprefix("const DECLARED = ").removesuffix(";"))
 
 

@@ -1,6 +1,7 @@
 """The server: every route's headers, one shape of refusal, pages as plain HTML, the versioned files."""
 import gzip
 import json
+import posixpath
 import re
 
 import house
@@ -146,14 +147,16 @@ def test_a_page_without_a_query_is_made_once_and_sent_small(path, encoding):
 
 def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
     """The rule that parts them reads the scripts: a view, a dialog and what only they import are on the other side."""
-    assert {"js/main.js", "js/loader.js", "js/engine/worker.js", "js/engine/bundle.js", "js/views/screen.js",
-            "vendor/idb/index.js"} <= set(BUILD.first)
+    assert {"js/engine/engine.js", "js/views/screen.js", "vendor/idb/index.js"} <= set(BUILD.together["js/main.js"])
+    assert set(BUILD.together["js/engine/worker.js"]) == {
+        "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js"}
     assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(
         BUILD.later)
     assert "js/kit/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
-    for path in BUILD.first:  # what is imported with no condition is fetched with no condition
-        for near in re.findall(r'^import .*"(\./[^"]+)";$', BUILD.files[path].body.decode(), re.M):
-            assert (path.rpartition("/")[0] + near.removeprefix(".")) in BUILD.first
+    for path in BUILD.files:  # what is imported, at once or when it is asked for, is served
+        if path.endswith((".js", ".mjs")):
+            for near in re.findall(r'(?:^import [^"]*|\bimport\()"(\.[^"]+)"', BUILD.files[path].body.decode(), re.M):
+                assert posixpath.normpath(f"{path}/../{near}") in BUILD.files, (path, near)
 
 
 def test_versioned_files_are_kept_for_ever_and_sent_small(client):
@@ -168,7 +171,7 @@ def test_versioned_files_are_kept_for_ever_and_sent_small(client):
 
 def test_the_worker_keeps_every_file_and_every_page(client):
     told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
-    assert {path.removeprefix(BUILD.base) for path in told["sums"]} == set(BUILD.first) | {BUNDLE} | {
+    assert {path.removeprefix(BUILD.base) for path in told["sums"]} == {*BUILD.together, BUNDLE} | {
         path for path in BUILD.files if not path.endswith((".js", ".mjs")) and path not in INSTALLED}
     bundle = house.unpacked(client.get("/" + told["bundle"]).content)
     assert bundle["scripts"] == {BUILD.base + path: BUILD.files[path].body.decode() for path in BUILD.later}

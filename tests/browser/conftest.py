@@ -5,9 +5,11 @@ import time
 
 import pytest
 from covemix.server.build import HOUSE
+from covemix.server.one_script import one_script
+from house import build
 from playwright.sync_api import expect, sync_playwright
 
-from .serve import Server
+from .serve import Server, instead
 
 CHROMIUM = shutil.which("chromium-headless-shell") or shutil.which("chromium")
 expect.set_options(timeout=20_000)  # a machine with two cores may be busy; what is right is right at once
@@ -39,10 +41,19 @@ def served():
     server.stop()
 
 
+# what one of the page's scripts exports, by its path from the folder of all rooms: of those that come as one with the
+# first, or by itself
+PART = r"""window.part = async (path) => {
+  const main = document.querySelector("script[type=module]").src;
+  return (await import(main))[path.replace(/\.\w+$/, "").replaceAll(/\W/g, "_")] ?? import(new URL(path, main));
+};"""
+
+
 @contextlib.contextmanager
 def fresh(chromium, **more):
     """A fresh phone of 360 x 740, and the script errors on it: any that is left at its end fails."""
     context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB", **more)
+    context.add_init_script(PART)
     context.set_default_timeout(20_000)
     page = context.new_page()
     errors = []
@@ -91,6 +102,13 @@ def other_build(tmp_path_factory):
     return house
 
 
+def engine_with(interpreter):
+    """The app with another interpreter in its worker. interpreter: the text of the script."""
+    worker = "js/engine/worker.js"
+    texts = {**build().scripts, "js/engine/interpreter.js": interpreter}
+    return instead((worker,), "text/javascript", one_script(texts, worker, build().together[worker]).encode())
+
+
 def keep(page, url):
     """Open the app and wait until this phone keeps it."""
     page.goto(url)
@@ -127,7 +145,7 @@ def grow_old(page):
 
 # puts a running pot into the store
 POT = """async () => {
-  const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+  const { put } = await part("store/store.js");
   const typed = [["batch", "300 g"], ["duration", "30 min"]];
   return put("pots", { started: Date.now(), typed, timing: [], system: [], beside: [], done: [], rung: [], said: [] });
 }"""

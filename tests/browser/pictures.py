@@ -8,7 +8,7 @@ from covemix.server.pages import PAGES
 from PIL import Image
 from playwright.sync_api import sync_playwright
 
-from .conftest import CHROMIUM, FLAGS
+from .conftest import CHROMIUM, FLAGS, PART
 from .serve import Server
 
 SIZES = {"phone": (360, 740, 2), "desk": (1280, 800, 1)}  # width, height, dots for each pixel
@@ -18,8 +18,7 @@ PATIENCE = 30_000  # ms
 ANSWERED = "Boolean(localStorage['covemix.answer.' + document.documentElement.dataset.screen])"
 # an invented boat's things: what a phone holds after a few days of work
 KEPT = """async () => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { replaceAll } = await from("store/store.js");
+  const { replaceAll } = await part("store/store.js");
   const hour = 3_600_000;
   const first = Date.UTC(2026, 4, 4, 8);
   const seams = ["Keel, fore half", "Keel, aft half", "Port chine", "Starboard chine", "Stem", "Bulkhead 1"];
@@ -95,6 +94,7 @@ def main(folder: Path, only=()):
             for light in LIGHTS:
                 context = browser.new_context(viewport={"width": width, "height": height}, color_scheme=light,
                                               device_scale_factor=scale, locale="en-GB", reduced_motion="reduce")
+                context.add_init_script(PART)
                 page = context.new_page()
                 page.goto(server.url)
                 ready(page)

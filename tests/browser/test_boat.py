@@ -135,8 +135,7 @@ def test_without_signal_the_boat_opens_is_changed_and_goes_to_pour(phone, served
 
 
 ROLLS = """async (rolls) => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put } = await from("store/store.js");
+  const { put } = await part("store/store.js");
   for (const typed of rolls) await put("kit", { record: "roll", typed, made: 1 });
 }"""
 OWN = [{"name": "Blue tape", "of": "tape", "width": "75", "weight": "300", "length": "30"},
@@ -169,7 +168,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
 
 
 LENGTHS = """async () => {
-  const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+  const { all } = await part("store/store.js");
   return (await all("kit")).map((thing) => thing.typed.length);
 }"""
 

@@ -6,6 +6,8 @@ import parity
 import pytest
 from covemix.shared.door import moves
 
+from .conftest import PART
+
 # fewer where an answer is long in coming or there is little to type; COVEMIX_CASES=10000 asks that many of each
 MANY = 1300
 COUNTS = {"ratio": 2000, "measure": 2000, "heat": 120, "plan": 40, "boat": 100, "sources": 4, "pour": 200, "clock": 40,
@@ -13,8 +15,7 @@ COUNTS = {"ratio": 2000, "measure": 2000, "heat": 120, "plan": 40, "boat": 100, 
 NAMES = list(dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 
 ASK = """async (texts) => {
-  const main = document.querySelector("script[type=module]").src;
-  const { ask } = await import(new URL("engine/engine.js", main).href);
+  const { ask } = await part("engine/engine.js");
   const answers = [];
   for (const text of texts) {
     try { answers.push(JSON.stringify(await ask(JSON.parse(text)))); }
@@ -28,6 +29,7 @@ ASK = """async (texts) => {
 def ask(chromium, standing):
     """The page's engine, as parity wants it; a batch at a time, so that no single call runs long."""
     page = chromium.new_page()
+    page.add_init_script(PART)
     page.goto(standing.url)
 
     def answers(texts):

@@ -182,7 +182,7 @@ def test_undo_after_keeping_what_was_typed_brings_the_typed_figures_back(phone, 
 
 
 PUT = """async (things) => {
-    const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+    const { put } = await part("store/store.js");
     for (const thing of things) await put("kit", { made: 1, ...thing });
 }"""
 # as an earlier build kept them: bare numbers

@@ -8,8 +8,7 @@ from .conftest import figure, keep, until
 
 JUMP = """(seconds) => { const real = Date.now; Date.now = () => real.call(Date) + seconds * 1000; }"""
 ADD = """async (pot) => {
-    const base = document.querySelector("script[type=module]").src;
-    const { put } = await import(base.replace("main.js", "store/store.js"));
+    const { put } = await part("store/store.js");
     const { ago, ...rest } = pot;
     const started = Date.now() - ago * 1000;
     return put("pots", { started, timing: [], system: [], done: [], rung: [], said: [], ...rest });
@@ -196,7 +195,7 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
     clock.get_by_role("button", name="Empty").click()
     expect(clock.locator(".pot")).to_have_count(0)
     kinds = clock.evaluate("""async () => {
-        const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+        const { all } = await part("store/store.js");
         return (await all("log")).map((entry) => entry.kind);
     }""")
     assert kinds == ["poured"]
@@ -205,7 +204,7 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
 
 
 KIT_SYSTEM = """async () => {
-    const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+    const { put } = await part("store/store.js");
     await put("kit", { record: "system", made: 1, typed: { name: "Shed mix", by_weight: "100:30",
         densities: "1.15 : 0.98", pot_time: "30", pot_mass: "100", pot_temperature: "25" } });
 }"""
@@ -252,7 +251,7 @@ def test_a_timing_stays_with_a_system_of_the_kit_and_the_plan_reckons_with_it(cl
 
 
 KEPT_TIMINGS = """async () => {
-    const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+    const { all } = await part("store/store.js");
     return (await all("kit"))[0].typed.timings;
 }"""
 

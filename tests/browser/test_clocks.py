@@ -18,7 +18,7 @@ HIDE = """(away) => {
   document.dispatchEvent(new Event("visibilitychange"));
 }"""
 KEPT = """async () => {
-    const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+    const { all } = await part("store/store.js");
     return (await all("pots")).map((pot) => pot.beat?.age ?? -1);
 }"""
 MINUTES = 60

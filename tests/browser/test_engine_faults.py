@@ -5,8 +5,7 @@ import pytest
 from covemix.server.build import HOUSE
 from playwright.sync_api import expect
 
-from .conftest import POT, figure
-from .serve import instead
+from .conftest import POT, engine_with, figure
 
 SCREENS = {  # a path with an answer, and a field there
     "/": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
@@ -22,7 +21,7 @@ def interpreter(answers, where=AWKWARD):
     own = f"if (text.includes('{where}')) {{ {answers} }}"
     script = script[:script.index("return { call")] + (
         "return { call(text) { " + own + " return answer(python.ask(...given(text))); }, sweep: python.sweep };\n};\n")
-    return instead(("js/engine/interpreter.js",), "text/javascript", script.encode())
+    return engine_with(script)
 
 
 @pytest.fixture
@@ -152,7 +151,7 @@ def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, ans
 
 
 ASK = """async (question) => {
-  const { ask } = await import(new URL("engine/engine.js", document.querySelector("script[type=module]").src));
+  const { ask } = await part("engine/engine.js");
   return ask(question).then((got) => JSON.stringify(got), (error) => error.message);
 }"""
 

@@ -5,8 +5,7 @@ from playwright.sync_api import expect
 from .conftest import figure, keep, until
 
 ADD = """async (typed) => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put, read } = await from("store/store.js");
+  const { put, read } = await part("store/store.js");
   await put("kit", { record: "system", typed, made: 1 });
   return (await read("kit")).map((one) => one.typed.name);
 }"""
@@ -66,8 +65,7 @@ def test_typed_text_that_is_let_go_leaves_the_form_as_it_was_first(phone, served
 
 
 POT = """async (more) => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put } = await from("store/store.js");
+  const { put } = await part("store/store.js");
   await put("pots", { started: Date.now() - 120_000, timing: [], system: [["system", "2-1"]], done: [],
     rung: [], said: [], typed: [["duration", "25"], ["batch", "200 g"], ["place", "Port <chine>"]], ...more });
 }"""

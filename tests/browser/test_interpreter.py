@@ -1,8 +1,9 @@
 """The interpreter by itself, and what the page does when it falls over."""
 from covemix.server.build import HOUSE
+from house import build
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import engine_with, figure
 from .serve import instead
 
 PROGRAM = """
@@ -27,6 +28,8 @@ RUN = """async ([program, texts, times]) => {
 
 
 def run(phone, standing, texts, program=PROGRAM, times=1):
+    phone.route("**/engine/interpreter.js", lambda route: route.fulfill(  # it comes with its worker only
+        path=HOUSE / "webui/js/engine/interpreter.js", content_type="text/javascript"))
     phone.goto(standing.url)
     return phone.evaluate(RUN, [program, texts, times])
 
@@ -66,7 +69,7 @@ def fallen_at(words, at_rest="false"):
     """The app with an interpreter that falls over at some words and answers nothing more, as after a fault in it."""
     script = (HOUSE / "webui/js/engine/interpreter.js").read_text(encoding="utf-8")
     script = script[:script.index("return { call")] + FALLEN % (words, at_rest)
-    return instead(("js/engine/interpreter.js",), "text/javascript", script.encode())
+    return engine_with(script)
 
 
 def test_an_interpreter_that_fell_over_is_started_anew(phone, served):
@@ -100,7 +103,7 @@ NO_CHANNEL = b"self.BroadcastChannel = class { constructor() { throw new Error()
 
 def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
     served.stop()
-    script = (HOUSE / "webui/js/engine/worker.js").read_bytes()
+    script = build().files["js/engine/worker.js"].body
     served.start(wrap=instead(("js/engine/worker.js",), "text/javascript", script + NO_CHANNEL))
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
@@ -109,7 +112,7 @@ def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
 
 
 ASK = """async (amounts) => {
-  const { ask } = await import(new URL("engine/engine.js", document.querySelector("script[type=module]").src));
+  const { ask } = await part("engine/engine.js");
   const asked = amounts.map((amount) => ask({ move: "measure", typed: { amount } }));
   return Promise.all(asked.map((one) => one.then(() => "answered", () => "broken")));
 }"""

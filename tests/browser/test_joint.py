@@ -172,8 +172,7 @@ def test_a_joint_answers_without_signal(phone, served):
 
 
 SAY = """async (words) => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  (await from("page/notice.js")).notice("some", words, [["Undo", () => {}]]);
+  (await part("page/notice.js")).notice("some", words, [["Undo", () => {}]]);
 }"""
 SEEN = """(element) => {
   const { left, top, width, height } = element.getBoundingClientRect();

@@ -34,7 +34,7 @@ def test_the_caution_on_the_live_page_is_the_engines(same_phone, standing, scree
         same_phone.locator(f"[name={name}]").first.evaluate(TYPE, text)
     expect(place).not_to_have_text("as it was")
     pairs = same_phone.evaluate("""async () => {
-        const { pairs } = await import(new URL("form/form.js", document.querySelector("script[type=module]").src));
+        const { pairs } = await part("form/form.js");
         return pairs(document.querySelector("[data-form]"));
     }""")
     wanted = json.loads(call(json.dumps({"screen": screen, "pairs": pairs})))["caution"]
@@ -164,8 +164,7 @@ def test_an_update_waits_for_the_pot_and_is_offered_when_it_is_over(phone, serve
 
 
 WIPED = """async () => {
-  const from = document.querySelector("script[type=module]").src;
-  const { read, remove } = await import(from.replace("main.js", "store/store.js"));
+  const { read, remove } = await part("store/store.js");
   for (const pot of await read("pots")) await remove("pots", pot.id);
 }"""
 

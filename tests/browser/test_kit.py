@@ -22,9 +22,8 @@ SCHEMA_1 = """(typed) => new Promise((done, failed) => {
 })"""
 # a putty batch as it is kept now and as it was once kept, an own timing as once kept, a poured batch
 LOGGED = """async () => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put } = await from("store/store.js");
-  const { logBatch } = await from("kit/log.js");
+  const { put } = await part("store/store.js");
+  const { logBatch } = await part("kit/log.js");
   const putty = { filler: "Silica", mixed: "100 g", before: "200 g", after: "180 g", came_out: "right" };
   await put("log", { ...putty, kind: "putty", when: Date.now() });
   await put("log", { ...putty, kind: "putty", when: "2024-05-01T10:00:00.000Z" });
@@ -270,8 +269,7 @@ def test_a_tab_under_which_a_newer_covemix_takes_the_store_over_says_so(phone, s
 
 
 STRANGE = """async () => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put } = await from("store/store.js");
+  const { put } = await part("store/store.js");
   await put("kit", { record: "system", name: "An older shape" });
   await put("kit", { record: "system", typed: { name: "A number", by_weight: 2 } });
   await put("kit", { record: "trestle", typed: { name: "A kind that is no more" } });
@@ -287,7 +285,7 @@ STRANGE = """async () => {
 
 
 POTS = """async () => {
-  const { read } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+  const { read } = await part("store/store.js");
   return read("pots");
 }"""
 
@@ -355,7 +353,7 @@ def test_the_undo_of_a_copy_ends_when_the_copy_is_changed(kit):
 
 
 RUNS = """async ([place, before]) => {
-  const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+  const { put } = await part("store/store.js");
   await put("pots", { started: Date.now() - before, typed: [["duration", "40"], ["batch", "90 g"], ["place", place]],
     timing: [], system: [], done: [], rung: [], said: [] });
 }"""
@@ -390,8 +388,7 @@ def test_a_file_stops_no_pot_shows_what_would_change_and_is_added_or_replaces(ki
     add(kit, name="Only here")
     expect(kit.locator(".entry")).to_have_count(1)
     kit.evaluate("""async () => {
-      const here = document.querySelector("script[type=module]").src;
-      const { read, remove } = await import(here.replace("main.js", "store/store.js"));
+      const { read, remove } = await part("store/store.js");
       for (const { id } of await read("pots")) await remove("pots", id);
     }""")
     kit.evaluate(RUNS, ["Stern", 30_000])

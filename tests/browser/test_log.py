@@ -8,7 +8,7 @@ from playwright.sync_api import expect
 from .conftest import grow_old, unanswered
 
 LOG_TWO = """async () => {
-  const { logBatch } = await import(new URL("kit/log.js", document.querySelector("script[type=module]").src));
+  const { logBatch } = await part("kit/log.js");
   await logBatch({ typed: { what: "240 g Three to one", seam: "Port chine", temperature: "18", own_time: "24",
     label_time: "30", lot: "=A1", outcome: "good" }, pairs: [["amount", "321"]], when: Date.UTC(2026, 5, 1, 9) });
   await logBatch({ typed: { what: "90 g Two to one", seam: "Bow", own_time: "33", label_time: "30" }, pairs: [],
@@ -68,8 +68,7 @@ def test_the_table_reads_back_as_it_was_kept(log):
 
 
 MANY = """async () => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { replaceAll } = await from("store/store.js");
+  const { replaceAll } = await part("store/store.js");
   const typed = (place) => ({ what: `${100 + place} g`, seam: `Seam ${place}`, own_time: `${20 + place % 17}`,
     label_time: "30" });
   const log = [...Array(2000).keys()].map((place) => ({ id: place + 1, kind: "poured", typed: typed(place), pairs: [],
@@ -118,8 +117,7 @@ def test_batches_stand_there_also_where_nothing_answers(log):
 
 # as they may lie on a phone: no pairs, a mass as a number, no kind, a time as text, a damaged putty batch
 STRANGE = """async () => {
-  const from = (name) => import(document.querySelector("script[type=module]").src.replace("main.js", name));
-  const { put } = await from("store/store.js");
+  const { put } = await part("store/store.js");
   const row = { kind: "poured", when: Date.UTC(2026, 5, 3), typed: { what: "Old" }, pairs: [] };
   await put("log", { kind: "poured", when: row.when, mass: 90, what: "An older shape" });
   await put("log", { ...row, typed: { what: "A number", mass: 90 } });
@@ -175,7 +173,7 @@ def test_a_batch_that_is_brought_back_takes_no_others_place(log):
     log.locator(".entry", has_text="Bow").get_by_role("button", name="Remove").click()
     expect(log.locator(".entry")).to_have_count(1)
     log.evaluate("""async () => {
-      const { put } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+      const { put } = await part("store/store.js");
       await put("log", { id: 2, kind: "poured", when: 1, typed: { what: "In its place" }, pairs: [] });
     }""")
     log.get_by_role("button", name="Undo").click()

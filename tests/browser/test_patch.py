@@ -1,7 +1,7 @@
 """What is shown becomes what is to be shown, and what does not differ is left alone."""
 
 BECOMES = """async ([before, after]) => {
-  const { patch } = await import(new URL("answer/patch.js", document.querySelector("script[type=module]").src));
+  const { patch } = await part("answer/patch.js");
   const made = (html) => new DOMParser().parseFromString(`<div>${html}</div>`, "text/html").body.firstChild;
   const shown = made(before);
   const kept = new Set(shown.querySelectorAll("*"));

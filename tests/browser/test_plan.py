@@ -75,7 +75,7 @@ def test_a_day_that_begins_too_late_says_so(phone, standing):
 
 
 KEPT_WITH_POTS = """async () => {
-    const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+    const { all } = await part("store/store.js");
     return (await all("pots")).map((pot) => Object.fromEntries(pot.beside)["timings.0.after"]);
 }"""
 
@@ -136,8 +136,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.get_by_label("People", exact=True).select_option(label="Ann")
     expect(phone.locator("[data-line=rates]")).to_contain_text("from 1 own batch")
     phone.evaluate("""async () => {
-        const main = document.querySelector("script[type=module]").src;
-        const { all, put } = await import(main.replace("main.js", "store/store.js"));
+        const { all, put } = await part("store/store.js");
         const [ann] = await all("kit");
         const typed = JSON.parse(localStorage.getItem("covemix.typed.plan"));
         localStorage.setItem("covemix.typed.plan", JSON.stringify(typed.filter(([name]) => !name.startsWith("crew"))));

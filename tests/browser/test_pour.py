@@ -85,7 +85,7 @@ def test_an_engine_that_breaks_says_so_at_the_field_and_goes_on(pour):
     amount.focus()
     pour.evaluate("document.documentElement.dataset.screen")
     pour.evaluate("""async () => {
-        const { ask } = await import(new URL("engine/engine.js", document.querySelector("script[type=module]").src));
+        const { ask } = await part("engine/engine.js");
         window.broke = await ask({ screen: "nowhere", pairs: [] }).catch((error) => error.message);
     }""")
     assert "KeyError" in pour.evaluate("window.broke")

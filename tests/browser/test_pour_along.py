@@ -178,7 +178,7 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
 
 
 BATCHES = """async () => {
-  const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+  const { all } = await part("store/store.js");
   return (await all("log")).length;
 }"""
 

@@ -72,7 +72,7 @@ SEEN = """(paths) => paths.map(([path, option]) => {
 
 # what the page asks the engine with
 TYPED = """async () => {
-  const { pairs } = await import(new URL("form/form.js", document.querySelector("script[type=module]").src));
+  const { pairs } = await part("form/form.js");
   return pairs(document.querySelector("[data-form]"));
 }"""
 
@@ -259,7 +259,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     at("store").click()
     expect(at("part")).to_contain_text("Done")
     kept = page.evaluate("""async () => {
-        const { all } = await import(new URL("store/store.js", document.querySelector("script[type=module]").src));
+        const { all } = await part("store/store.js");
         return all("log");
     }""")
     assert [(one["before"], one["after"]) for one in kept] == [("500 g", "440 g")]

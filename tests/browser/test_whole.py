@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import POT, figure, keep, until
+from .conftest import PART, POT, figure, keep, until
 from .test_export import Elsewhere, elsewhere  # noqa: F401
 from .test_update import BUILD, LOOK
 
@@ -26,12 +26,13 @@ def halve(path):
 def hurt(chromium):
     """A phone on which scripts may fail: half of one does."""
     context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB")
+    context.add_init_script(PART)
     context.set_default_timeout(30_000)
     yield context.new_page()
     context.close()
 
 
-@pytest.mark.parametrize("name", ["app.css", "js/answer/lines.js", "icons/app.svg", "app.txt"])
+@pytest.mark.parametrize("name", ["app.css", "js/main.js", "icons/app.svg", "app.txt"])
 def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, name):  # noqa: F811
     path = one(tmp_path, name)
     whole = halve(path)
@@ -86,7 +87,7 @@ def test_half_a_view_at_a_first_visit_is_whole_once_this_phone_keeps_it(hurt, el
 def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_build):
     def half(app):
         async def answer(scope, receive, send):
-            short = scope["type"] == "http" and scope["path"].endswith("js/answer/lines.js")
+            short = scope["type"] == "http" and scope["path"].endswith("js/main.js")
 
             async def cut(message):
                 if short and message["type"] == "http.response.start":
@@ -173,7 +174,7 @@ def test_a_damaged_view_whose_bundle_is_damaged_too_is_fetched_again(phone, serv
 
 def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hurt, served):
     keep(hurt, served.url)
-    hurt.evaluate(SPOIL, ["js/answer/lines.js", "half"])
+    hurt.evaluate(SPOIL, ["js/main.js", "half"])
     forget(hurt)
     served.stop()
     hurt.goto(served.url)
@@ -211,14 +212,14 @@ def spoiled(page, served, other_build, ending, pot):
     return before
 
 
-@pytest.mark.parametrize("ending", ["js/answer/lines.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.txt"])
 def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=False)
     hurt.wait_for_function(OTHER, arg=before)
     expect(figure(hurt, "reading_b")).to_be_visible()
 
 
-@pytest.mark.parametrize("ending", ["js/answer/lines.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.txt"])
 def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=True)
     expect(hurt.get_by_text("It waits because a pot")).to_be_visible(timeout=40_000)
@@ -239,7 +240,7 @@ def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_bu
 
 
 def test_half_a_script_on_a_first_visit_is_said_by_its_name(hurt, elsewhere, tmp_path):  # noqa: F811
-    path = one(tmp_path, "js/answer/lines.js")
+    path = one(tmp_path, "js/main.js")
     path.write_bytes(path.read_bytes()[:700])
     hurt.goto(elsewhere.url)
-    expect(hurt.locator("[data-notice=half]")).to_contain_text("lines.js")
+    expect(hurt.locator("[data-notice=half]")).to_contain_text("main.js")

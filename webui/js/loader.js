@@ -1,8 +1,8 @@
-// Starts the engine before the page's other scripts are there, and says so where one of those did not come whole.
+// Says so where the page's scripts did not come whole, and fetches again what was kept of half of one.
+import { texts } from "./engine/bundle.js";
+
 const root = new URL("../../../", import.meta.url);
 const TRIED = "covemix.fetched.again";
-
-import("./engine/engine.js").then(({ startEngine }) => startEngine()).catch(() => {}); // the first question says so, at the field
 
 /** @param {string[]} entry */
 const isScript = ([path]) => /\.m?js$/.test(path);
@@ -10,7 +10,6 @@ const isScript = ([path]) => /\.m?js$/.test(path);
 // The scripts of the screen's own view, as the bundle has them: [[path, text]].
 const ofView = async (bundle) => {
   const named = new Set([...document.querySelectorAll("link[rel=modulepreload]")].map(({ href }) => href));
-  const { texts } = await import("./engine/bundle.js");
   const bytes = new Uint8Array(await (await fetch(new URL(bundle, root))).arrayBuffer());
   return texts(bytes, "scripts").filter(([path]) => named.has(new URL(path, root).href))
     .map(([path, text]) => [path, new TextDecoder().decode(text)]);
@@ -57,6 +56,6 @@ const mend = async () => {
   if (!tried) navigator.serviceWorker?.addEventListener("controllerchange", again);
 };
 
-const look = () => import("./main.js").then(({ shown }) => shown).catch(mend); // it has run by now, or cannot
+const look = () => import("./main.js").then(({ shown }) => shown.then()).catch(mend); // it has run by now, or cannot; half of it has none
 if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", look);
 else look();

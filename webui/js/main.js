@@ -44,6 +44,7 @@ const save = () => {
   if (form && !isLink(form)) remember(document.documentElement.dataset.screen, held(form));
 };
 
+const started = startEngine().catch(() => {}); // the first question says so, at the field
 followUpdates(save);
 offerWhereFull([["Save kit and log to a file", () => withPart("kit/backup.js", ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
@@ -54,5 +55,5 @@ startNavigation(show, coming);
 holdUpdates(running, whenTold);
 startPots();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
-Promise.race([startEngine().catch(() => {}), new Promise((resolve) => { setTimeout(resolve, LONG); })])
+Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
   .then(() => startOffline(root, save, fetchSoon));
