@@ -7,7 +7,7 @@ JOBS ?= $(shell expr 2 \* $$(nproc))
 ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 
-.PHONY: run test lint checks facts mutants broken bench audit lock interpreter pictures clean
+.PHONY: run test lint checks parity facts mutants broken bench audit lock interpreter pictures clean
 
 run: .venv/run
 	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
@@ -28,6 +28,11 @@ checks: .venv/test
 	$(HERE)/python -m pytest $(shell grep -l '^def test.*outside' tests/test_*.py tests/browser/test_*.py) --outside .venv/outside.json \
 		--deselect tests/test_outside.py::test_every_move_that_reckons_has_its_value_on_the_page
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md
+
+# 20,000 generated questions, answered alike by both runtimes; `make test` asks a third of them
+parity: .venv/test
+	.ci/browser
+	COVEMIX_CASES=20000 $(HERE)/python -m pytest --numprocesses $(JOBS) tests/browser/test_both_runtimes.py
 
 bench: .venv/test
 	.ci/browser

@@ -7,7 +7,8 @@ import re
 import string
 import token
 import tokenize
-from functools import cache, lru_cache
+from functools import cache
+from typing import NamedTuple
 
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
@@ -16,6 +17,26 @@ OTHER_SCOPES = (ast.Global, ast.Nonlocal, ast.Import, ast.ImportFrom, ast.ClassD
 # a comment behind code: no quote follows, so that it stands in no text
 BEHIND = re.compile(r"(?<=[;,{}()\[\]>]) // [^\"'`\n]*$", re.M)
 TYPES = re.compile(r"^\s*/\*\*.*?\*/[ \t]*\n?", re.M | re.S)  # of a script, as tsc reads them
+
+
+class Module(NamedTuple):
+    """A module as it is looked at from several sides: parsed, walked and cut into tokens once."""
+
+    tree: ast.Module
+    nodes: list[ast.AST]
+    tokens: list[tokenize.TokenInfo]
+    lines: list[str]
+
+    def place(self, line: int | None, column: int | None) -> tuple[int, int]:
+        """A place of the tree, which counts bytes, as the tokens count it."""
+        text = self.lines[line - 1] if line else ""
+        return line or 0, (column or 0) if text.isascii() else len(text.encode()[:column].decode())
+
+
+def read(source: str) -> Module:
+    tree = ast.parse(source)
+    return Module(tree, list(ast.walk(tree)), list(tokenize.generate_tokens(io.StringIO(source).readline)),
+                  source.splitlines())
 
 
 @cache
@@ -29,13 +50,15 @@ def lean(source: str) -> str:
     >>> lean("# why\\ndef four(a: int) -> int:\\n    'Four.'\\n    return a + 4  # more\\n")
     'def four(a):\\n return a+4\\n'
     """
-    words = docstrings(source)
-    unread, short = annotations(source), short_names(source)
-    gone, instead = types_only(source)
+    module = read(source)
+    kinds = _kinds(module.nodes)
+    words = docstrings(module)
+    unread, short = annotations(module, kinds), short_names(module)
+    gone, instead = types_only(module, kinds)
     unread |= gone
     words.update(instead)
     lines, depth, before = [], 0, None
-    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+    for one in module.tokens:
         if one.type in SKIPPED or one.start in unread:
             continue
         if one.type == token.INDENT:
@@ -56,10 +79,10 @@ def lean(source: str) -> str:
     return "\n".join(line for line in lines if line.strip()) + "\n"
 
 
-def docstrings(source: str) -> dict[tuple[int, int], str]:
+def docstrings(module: Module) -> dict[tuple[int, int], str]:
     """Where a docstring starts, and what stands in its place: nothing, or what keeps a body that had no more."""
     found = {}
-    for node in ast.walk(ast.parse(source)):
+    for node in module.nodes:
         if not isinstance(node, DOCUMENTED) or not node.body:
             continue
         first = node.body[0]
@@ -69,22 +92,22 @@ def docstrings(source: str) -> dict[tuple[int, int], str]:
     return found
 
 
-def short_names(source: str) -> dict[tuple[int, int], str]:
+def short_names(module: Module) -> dict[tuple[int, int], str]:
     """A short name for each local variable, by the place of each of its mentions. Arguments keep theirs, which calls
     may name, and so does what an inner function takes, catches, imports or declares to be another's.
 
-    >>> short_names("def f(mass):\\n    total = mass\\n    return total\\n")
+    >>> short_names(read("def f(mass):\\n    total = mass\\n    return total\\n"))
     {(2, 4): 'a', (3, 11): 'a'}
     """
     found = {}
-    for node in ast.parse(source).body:
+    for node in module.tree.body:
         for function in node.body if isinstance(node, ast.ClassDef) else [node]:
             if isinstance(function, ast.FunctionDef):
-                found.update(_short_in(function, source))
+                found.update(_short_in(function, module))
     return found
 
 
-def _short_in(function: ast.FunctionDef, source: str) -> dict[tuple[int, int], str]:
+def _short_in(function: ast.FunctionDef, module: Module) -> dict[tuple[int, int], str]:
     inside = list(ast.walk(function))
     if any(isinstance(one, OTHER_SCOPES) for one in inside):
         return {}
@@ -97,18 +120,15 @@ def _short_in(function: ast.FunctionDef, source: str) -> dict[tuple[int, int], s
     free = (name for length in (1, 2) for name in map("".join, itertools.product(string.ascii_lowercase, repeat=length))
             if name not in taken and not keyword.iskeyword(name))
     short = {name: next(free) for name in own if len(name) > 1}
-    return {_place(source, one.lineno, one.col_offset): short[one.id] for one in names if one.id in short}
+    return {module.place(one.lineno, one.col_offset): short[one.id] for one in names if one.id in short}
 
 
-def annotations(source: str) -> set[tuple[int, int]]:
+def annotations(module: Module, kinds: list[ast.expr]) -> set[tuple[int, int]]:
     """Where the tokens start that say what kind an argument or a result is, with the colon or the arrow before them."""
-    tree = ast.parse(source)
-    kinds = _kinds(tree)
-    ends = {_place(source, one.lineno, one.col_offset): _place(source, one.end_lineno or 0, one.end_col_offset or 0)
-            for one in kinds}
+    ends = {module.place(one.lineno, one.col_offset): module.place(one.end_lineno, one.end_col_offset) for one in kinds}
     found: set[tuple[int, int]] = set()
     before, end = (0, 0), (0, 0)
-    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+    for one in module.tokens:
         if one.start in ends:
             end = ends[one.start]
             found.add(before)
@@ -118,25 +138,24 @@ def annotations(source: str) -> set[tuple[int, int]]:
     return found
 
 
-def _kinds(tree: ast.Module) -> list[ast.expr]:
+def _kinds(nodes: list[ast.AST]) -> list[ast.expr]:
     """What is said of the kinds of arguments and results."""
-    found = [node.annotation for node in ast.walk(tree) if isinstance(node, ast.arg) and node.annotation]
-    return found + [node.returns for node in ast.walk(tree) if isinstance(node, ast.FunctionDef) and node.returns]
+    found = [node.annotation for node in nodes if isinstance(node, ast.arg) and node.annotation]
+    return found + [node.returns for node in nodes if isinstance(node, ast.FunctionDef) and node.returns]
 
 
-def types_only(source: str) -> tuple[set[tuple[int, int]], dict[tuple[int, int], str]]:
+def types_only(module: Module, annotated: list[ast.expr]) -> tuple[set[tuple[int, int]], dict[tuple[int, int], str]]:
     """Imports of names that only annotations speak of: (where the tokens of these imports start, what stands instead).
 
     >>> lean("from .types import F\\nfrom .lines import Line, line\\ndef say(found: F) -> Line:\\n    line(found)\\n")
     'from.lines import line\\ndef say(found):\\n line(found)\\n'
     """
-    tree = ast.parse(source)
-    kinds = {id(below) for kind in _kinds(tree) for below in ast.walk(kind)}
-    named = {node.id for node in ast.walk(tree) if isinstance(node, ast.Name) and id(node) not in kinds}
-    typed = {word for node in ast.walk(tree) if id(node) in kinds for word in (
+    kinds = {id(below): below for kind in annotated for below in ast.walk(kind)}
+    named = {node.id for node in module.nodes if isinstance(node, ast.Name) and id(node) not in kinds}
+    typed = {word for node in kinds.values() for word in (
         [node.id] if isinstance(node, ast.Name) else re.findall(r"\w+", str(getattr(node, "value", ""))))}
     gone, instead, spans = set(), {}, {}
-    for node in tree.body:
+    for node in module.tree.body:
         if isinstance(node, ast.ImportFrom):
             kept = [one for one in node.names if (one.asname or one.name) in named
                     or (one.asname or one.name) not in typed]
@@ -147,7 +166,7 @@ def types_only(source: str) -> tuple[set[tuple[int, int]], dict[tuple[int, int],
                     instead[node.lineno, node.col_offset] = ast.unparse(node).replace("from .", "from.").replace(
                         ", ", ",")
     end = (0, 0)
-    for one in tokenize.generate_tokens(io.StringIO(source).readline):
+    for one in module.tokens:
         first = one.start in spans
         end = spans.get(one.start, end)
         if one.start < end and not (first and one.start in instead) and one.type not in (token.INDENT, token.DEDENT):
@@ -162,17 +181,6 @@ def _joins(before: str, after: str) -> bool:
     (True, False, False, False)
     """
     return (before[0] == after[0] == before[-1] == '"' and before[:3] != '"""' != after[:3] and "\\" not in before)
-
-
-def _place(source: str, line: int, column: int) -> tuple[int, int]:
-    """A place of the tree, which counts bytes, as the tokens count it."""
-    return line, len(_lines(source)[line - 1].encode()[:column].decode())
-
-
-@lru_cache(maxsize=1)
-def _lines(source: str) -> list[str]:
-    """Its lines, split once: each name of a module asks for its place."""
-    return source.splitlines()
 
 
 def _clash(before: str, after: str) -> bool:
