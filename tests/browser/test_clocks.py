@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import CHROMIUM, FLAGS, figure, fresh
+from .conftest import CHROMIUM, FLAGS, PART, figure, fresh
 from .test_clock import ADD, pot_of, seconds_left
 
 WALL = """(() => {
@@ -115,6 +115,7 @@ def test_after_a_kill_what_passed_unseen_is_in_doubt(chromium, standing, tmp_pat
     def opened():
         context = chromium.browser_type.launch_persistent_context(str(tmp_path), executable_path=CHROMIUM, args=FLAGS)
         page = context.pages[0]
+        page.add_init_script(PART)
         page.add_init_script(WALL)
         page.goto(standing.url + "/clock/")
         return context, page
