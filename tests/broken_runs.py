@@ -162,7 +162,7 @@ CHANGES = (
     Change(
         "a batch too small for the scale is not said in the steps",
         "shared/pour/pouring_lines.py",
-        "    _warn_first(steps_found[0], lines)\n",
+        "    _warn_first(steps_found[0], lines + unconfirmed(values[\"system\"], \"ratio\"))\n",
         "",
         MARKS,
         "no",

@@ -317,6 +317,11 @@ OWN = tuple(json.dumps(
     *[("air", dict(draught=draught, solvent="acetone", solvent_mass="9")) for draught in ("shut", "one")],
     *[("cure", dict(air="18", system={"by_weight": "100:30", "speed": speed})) for speed in ("fast", "slow")],
     ("cure", dict(air="18", course="day", high="22", low="9", mixed_at="10:00")),
+    *[("cure", dict(air="19", hull_colour=colour)) for colour in ("white", "mid", "dark")],
+    ("cure", dict(air="20")),
+    ("cure", dict(air="12", post_to="40", post_for="17")),
+    ("cure", dict(air="12", post_to="45", post_for="30")),
+    ("cure", dict(air="12", post_to="75", post_for="30")),
     *[("heat", dict(air="20", batch="150", container=kind, system=POT))
       for kind in ("cup", "bag", "tray", "bead", "roll", "film")],
     *[("heat", dict(air="20", system={"by_weight": "100:40", "pot_time": "20", "pot_mass": "100",

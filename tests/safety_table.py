@@ -15,39 +15,92 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # --- UN GHS, Annex 3, section 1: codes and words (READ in copies of Annex 3, revision 4 and later, and of CLP Annex
 # III);
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
-# boat shed usually have: H226 category 3, H290 1, H304 1.
-# code: (words, signal word, pictogram, mark, known)
+# boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C.
+# Words of all READ rows were compared with two public copies when they were typed; H227 and EUH380, 381 were in
+# none. code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
+    "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H225": ("Highly flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H226": ("Flammable liquid and vapour", "Warning", "flame", PUBLISHED, READ),
-    "H290": ("May be corrosive to metals", "Warning", "corrosion", MEMORY, KNOWN),
-    "H301": ("Toxic if swallowed", "Danger", "skull", MEMORY, KNOWN),
+    "H227": ("Combustible liquid", "Warning", "", MEMORY, KNOWN),
+    "H228": ("Flammable solid", "Danger", "flame", PUBLISHED, READ),
+    "H242": ("Heating may cause a fire", "Danger", "flame", PUBLISHED, READ),
+    "H251": ("Self-heating: may catch fire", "Danger", "flame", PUBLISHED, READ),
+    "H290": ("May be corrosive to metals", "Warning", "corrosion", PUBLISHED, READ),
+    "H300": ("Fatal if swallowed", "Danger", "skull", PUBLISHED, READ),
+    "H301": ("Toxic if swallowed", "Danger", "skull", PUBLISHED, READ),
     "H302": ("Harmful if swallowed", "Warning", "exclamation", PUBLISHED, READ),
-    "H304": ("May be fatal if swallowed and enters airways", "Danger", "health", MEMORY, KNOWN),
-    "H311": ("Toxic in contact with skin", "Danger", "skull", MEMORY, KNOWN),
+    "H304": ("May be fatal if swallowed and enters airways", "Danger", "health", PUBLISHED, READ),
+    "H310": ("Fatal in contact with skin", "Danger", "skull", PUBLISHED, READ),
+    "H311": ("Toxic in contact with skin", "Danger", "skull", PUBLISHED, READ),
     "H312": ("Harmful in contact with skin", "Warning", "exclamation", PUBLISHED, READ),
     "H314": ("Causes severe skin burns and eye damage", "Danger", "corrosion", PUBLISHED, READ),
     "H315": ("Causes skin irritation", "Warning", "exclamation", PUBLISHED, READ),
     "H317": ("May cause an allergic skin reaction", "Warning", "exclamation", PUBLISHED, READ),
     "H318": ("Causes serious eye damage", "Danger", "corrosion", PUBLISHED, READ),
     "H319": ("Causes serious eye irritation", "Warning", "exclamation", PUBLISHED, READ),
-    "H331": ("Toxic if inhaled", "Danger", "skull", PUBLISHED, KNOWN),
+    "H330": ("Fatal if inhaled", "Danger", "skull", PUBLISHED, READ),
+    "H331": ("Toxic if inhaled", "Danger", "skull", PUBLISHED, READ),
     "H332": ("Harmful if inhaled", "Warning", "exclamation", PUBLISHED, READ),
     "H334": ("May cause allergy or asthma symptoms or breathing difficulties if inhaled", "Danger", "health",
              PUBLISHED, READ),
     "H335": ("May cause respiratory irritation", "Warning", "exclamation", PUBLISHED, READ),
-    # the catalogue remembers it; copies of Annex 3 have these words, so "from memory" only claims too little
-    "H336": ("May cause drowsiness or dizziness", "Warning", "exclamation", MEMORY, READ),
-    "H341": ("Suspected of causing genetic defects", "Warning", "health", PUBLISHED, KNOWN),
+    "H336": ("May cause drowsiness or dizziness", "Warning", "exclamation", PUBLISHED, READ),
+    "H340": ("May cause genetic defects", "Danger", "health", PUBLISHED, READ),
+    "H341": ("Suspected of causing genetic defects", "Warning", "health", PUBLISHED, READ),
+    "H350": ("May cause cancer", "Danger", "health", PUBLISHED, READ),
+    "H350i": ("May cause cancer by inhalation", "Danger", "health", PUBLISHED, READ),
     "H351": ("Suspected of causing cancer", "Warning", "health", PUBLISHED, READ),
-    "H360": ("May damage fertility or the unborn child", "Danger", "health", PUBLISHED, KNOWN),
+    "H360": ("May damage fertility or the unborn child", "Danger", "health", PUBLISHED, READ),
+    "H360F": ("May damage fertility", "Danger", "health", PUBLISHED, READ),
+    "H360D": ("May damage the unborn child", "Danger", "health", PUBLISHED, READ),
+    "H360FD": ("May damage fertility. May damage the unborn child", "Danger", "health", PUBLISHED, READ),
+    "H360Fd": ("May damage fertility. Suspected of damaging the unborn child", "Danger", "health", PUBLISHED, READ),
+    "H360Df": ("May damage the unborn child. Suspected of damaging fertility", "Danger", "health", PUBLISHED, READ),
     "H361": ("Suspected of damaging fertility or the unborn child", "Warning", "health", PUBLISHED, READ),
-    "H373": ("May cause damage to organs through prolonged or repeated exposure", "Warning", "health", PUBLISHED,
-             KNOWN),
-    "H400": ("Very toxic to aquatic life", "Warning", "environment", PUBLISHED, KNOWN),
-    "H410": ("Very toxic to aquatic life with long lasting effects", "Warning", "environment", PUBLISHED, KNOWN),
+    "H361f": ("Suspected of damaging fertility", "Warning", "health", PUBLISHED, READ),
+    "H361d": ("Suspected of damaging the unborn child", "Warning", "health", PUBLISHED, READ),
+    "H361fd": ("Suspected of damaging fertility. Suspected of damaging the unborn child", "Warning", "health",
+             PUBLISHED, READ),
+    "H362": ("May cause harm to breast-fed children", "", "", PUBLISHED, READ),
+    "H370": ("Causes damage to organs", "Danger", "health", PUBLISHED, READ),
+    "H371": ("May cause damage to organs", "Warning", "health", PUBLISHED, READ),
+    "H372": ("Causes damage to organs through prolonged or repeated exposure", "Danger", "health", PUBLISHED, READ),
+    "H373": ("May cause damage to organs through prolonged or repeated exposure", "Warning", "health", PUBLISHED, READ),
+    "H400": ("Very toxic to aquatic life", "Warning", "environment", PUBLISHED, READ),
+    "H401": ("Toxic to aquatic life", "", "", PUBLISHED, READ),
+    "H402": ("Harmful to aquatic life", "", "", PUBLISHED, READ),
+    "H410": ("Very toxic to aquatic life with long lasting effects", "Warning", "environment", PUBLISHED, READ),
     "H411": ("Toxic to aquatic life with long lasting effects", "", "environment", PUBLISHED, READ),
     "H412": ("Harmful to aquatic life with long lasting effects", "", "", PUBLISHED, READ),
+    "H413": ("May cause long lasting harmful effects to aquatic life", "", "", PUBLISHED, READ),
+    "H420": ("Harms public health and the environment by destroying ozone in the upper atmosphere", "Warning",
+             "exclamation", PUBLISHED, READ),
+    "EUH018": ("In use may form flammable/explosive vapour-air mixture", "", "", PUBLISHED, READ),
+    "EUH019": ("May form explosive peroxides", "", "", PUBLISHED, READ),
+    "EUH066": ("Repeated exposure may cause skin dryness or cracking", "", "", PUBLISHED, READ),
+    "EUH071": ("Corrosive to the respiratory tract", "", "", PUBLISHED, READ),
+    "EUH204": ("Contains isocyanates. May produce an allergic reaction", "", "", PUBLISHED, READ),
+    "EUH205": ("Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, READ),
+    "EUH208": ("Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, READ),
+    "EUH209": ("Can become highly flammable in use", "", "", PUBLISHED, READ),
+    "EUH380": ("May cause endocrine disruption in humans", "", "", MEMORY, KNOWN),
+    "EUH381": ("Suspected of causing endocrine disruption in humans", "", "", MEMORY, KNOWN),
+}
+# joined routes: CLP Annex III, table 1.2 (READ in copies)
+JOINED = {
+    "H300+H310": "Fatal if swallowed or in contact with skin",
+    "H300+H330": "Fatal if swallowed or if inhaled",
+    "H310+H330": "Fatal in contact with skin or if inhaled",
+    "H300+H310+H330": "Fatal if swallowed, in contact with skin or if inhaled",
+    "H301+H311": "Toxic if swallowed or in contact with skin",
+    "H301+H331": "Toxic if swallowed or if inhaled",
+    "H311+H331": "Toxic in contact with skin or if inhaled",
+    "H301+H311+H331": "Toxic if swallowed, in contact with skin or if inhaled",
+    "H302+H312": "Harmful if swallowed or in contact with skin",
+    "H302+H332": "Harmful if swallowed or if inhaled",
+    "H312+H332": "Harmful in contact with skin or if inhaled",
+    "H302+H312+H332": "Harmful if swallowed, in contact with skin or if inhaled",
 }
 
 # --- UN GHS, Annex 3, section 2. code: (words, the words of older labels or "", known)
@@ -68,12 +121,19 @@ PRECAUTIONS = {
                   "IF INHALED: Remove victim to fresh air and keep at rest in a position comfortable for breathing.",
                   READ),
     "P305+P351+P338": ("IF IN EYES: " + EYES, "", READ),
+    "P301+P310": ("IF SWALLOWED: Immediately call a POISON CENTER/doctor/...", "", READ),
+    "P301+P330+P331": ("IF SWALLOWED: Rinse mouth. Do NOT induce vomiting.", "", READ),
+    "P303+P361+P353": ("IF ON SKIN (or hair): Take off immediately all contaminated clothing. Rinse skin with water "
+                       "[or shower].", "", READ),
+    "P310": ("Immediately call a POISON CENTER/doctor/...", "Get emergency medical help immediately. (P316)", READ),
     "P313": ("Get medical help. (P317)", "Get medical advice/attention.", READ),
+    "P316": ("Get emergency medical help immediately.", "Immediately call a POISON CENTER/doctor/... (P310)", KNOWN),
     "P317": ("Get medical help.", "Get medical advice/attention. (P313)", READ),
     "P333+P313": ("If skin irritation or rash occurs: Get medical help. (P333+P317)",
                   "If skin irritation or rash occurs: Get medical advice/attention.", READ),
     "P333+P317": ("If skin irritation or rash occurs: Get medical help.",
                   "If skin irritation or rash occurs: Get medical advice/attention. (P333+P313)", READ),
+    "P342+P311": ("If experiencing respiratory symptoms: Call a POISON CENTER/doctor/...", "", READ),
     "P362+P364": ("Take off contaminated clothing and wash it before reuse.", "", READ),
     "P363": ("Wash contaminated clothing before reuse.", "", READ),
     "P391": ("Collect spillage.", "", READ),
@@ -88,19 +148,20 @@ CLASSES = {
     "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", MEMORY),
     "powder": ("", "Mostly no statement of their own: the dust is the hazard.", MEMORY),
 }
-# UN GHS 1.4.10.5.3.1 (KNOWN): which sign makes an exclamation mark needless that comes from these statements alone
+# UN GHS 1.4.10.5.3.1 (READ in a copy), CLP Article 26: which sign makes which exclamation marks needless
 PRECEDENCE = {
-    "skull": ("", "H302 H312 H315 H317 H319 H332 H335 H336"),
+    "skull": ("", "every exclamation mark"),
     "corrosion": ("", "H315 H319"),
     "health": ("H334", "H315 H317 H319"),
 }
+# sign: (its number in CLP Annex V, KNOWN; the picture in words)
 PICTOGRAMS = {
-    "flame": "a flame over a line: it burns",
-    "corrosion": "drops eating into a hand and a bar: it burns skin and eyes",
-    "skull": "a skull over crossed bones: poisonous in small amounts",
-    "health": "a person with a star on the chest: harm that stays",
-    "exclamation": "an exclamation mark: irritates, sensitises the skin, or is harmful",
-    "environment": "a bare tree and a dead fish: poisonous to water life",
+    "flame": ("GHS02", "a flame over a line: it burns"),
+    "corrosion": ("GHS05", "drops eating into a hand and a bar: it burns skin and eyes"),
+    "skull": ("GHS06", "a skull over crossed bones: poisonous in small amounts"),
+    "health": ("GHS08", "a person with a star on the chest: harm that stays"),
+    "exclamation": ("GHS07", "an exclamation mark: irritates, sensitises the skin, or is harmful"),
+    "environment": ("GHS09", "a bare tree and a dead fish: poisonous to water life"),
 }
 
 # --- dust, mg/m3 over a working day: (dust, which part, who) -> (limit, mark, source, known)
@@ -220,6 +281,14 @@ CURE = {
     "full": (168, 168, 168, "5 to 7 days are usual; the longer counts"),
 }
 CLOSES = ("recoat_closes",)
+# glass temperatures [K], DiBenedetto's lambda, how far the glass ends above the warmth [K]: remembered ranges
+GLASS = [(223.15, 253.15, "K", MEMORY), (328.15, 368.15, "K", MEMORY), (0.3, 0.6, "", MEMORY),
+         (10.0, 25.0, "dK", MEMORY)]
+POST_CURE = [(293.15, "K", COMMON), (323.15, "K", COMMON), (28800.0, "hours", COMMON), (10.0, "dK", COMMON),
+             (10.0, "dK", COMMON), (30 * 86400.0, "hours", "own judgement")]
+HULL_COLOURS = {"white": (0.2, 0.4, MEMORY), "mid": (0.4, 0.75, MEMORY), "dark": (0.8, 0.95, MEMORY)}
+# ASTM E1980-11, 3.1.11, READ: 1000 W/m2, air 310 K, sky 300 K, hc 5 and 12; emittance 0.90 of its black and white
+E1980 = [1000.0, 310.0, 10.0, 5.0, 12.0, 0.9]
 CURE_COUNTED_AT = {"opens degC": 25, "closes degC": 20}
 
 # --- a pot's heat. kind: (shape factor, wall m2K/W, a pot that can run away)

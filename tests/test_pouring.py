@@ -138,8 +138,9 @@ def test_filler_and_clock_go_by_what_is_told_and_not_by_what_was_wanted(tool, ba
 
 def test_of_several_equal_pours_one_is_stirred_and_thickened_at_a_time():
     """3:1 by volume in a cup of 100 mL: 60 + 20 mL, four times. Typing what was told changes nothing that follows."""
-    typed = {"amount": "300 mL", "system": "3-1", "way": "graduated", "thicken": "yes",
-             "graduated": {"holds": "100 mL", "step": "10 mL"}}
+    # a label that was typed: of a built-in one the first step says that it is an example
+    typed = {"amount": "300 mL", "system": {"by_volume": "3:1", "densities": "1.15:0.98"}, "way": "graduated",
+             "thicken": "yes", "graduated": {"holds": "100 mL", "step": "10 mL"}}
     told = {one["name"]: one for one in steps_of(**typed)}
     assert told["level_a"]["under"].startswith("One pour of 4")
     after = {one["name"]: one for one in steps_of(**typed, levels=[{"volume": "60 mL"}, {"volume": "80 mL"}])}

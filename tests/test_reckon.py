@@ -15,9 +15,11 @@ from covemix.shared.things.records_shed import RECORDS
 HOUSE = Path(shared.__file__).parent
 # room, modules that reckon (also for moves of other names), modules that say it
 SPLIT = {
-    "clock": (("dew", "timer", "elapsed", "cure", "usable", "heat", "heat_found", "heat_model",
+    "clock": (("dew", "timer", "elapsed", "cure", "cure_stops", "usable", "heat", "heat_found",
+               "heat_model",
                "heat_table", "hot_pot", "pot", "pot_air", "pot_doubt", "pot_heat", "sun"),
-              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "usable_lines", "heat_lines", "pot_lines",
+              ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "cure_stops_lines", "usable_lines",
+               "heat_lines", "pot_lines",
                "pot_doubt_lines", "pot_start", "sun_lines")),
     "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),

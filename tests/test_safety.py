@@ -117,24 +117,38 @@ def test_precedence_of_pictograms():
     assert safety.signs(("H334", "H317")) == ["health"]
     assert safety.signs(("H351", "H317")) == ["health", "exclamation"]
     assert safety.signs(("H331", "H302")) == ["skull"]
+    assert safety.signs(("H330", "H302", "H312", "H314", "H318", "H317", "H335")) == ["corrosion", "skull"]
+    assert safety.signs(("H300+H310+H330", "H420", "H350i")) == ["skull", "health"]
+    assert safety.signs(("H242", "H361fd", "H302+H332")) == ["flame", "health", "exclamation"]
+
+
+@pytest.mark.parametrize("typed, read", [
+    ("H330", ("H330",)), ("h 302/312", ("H302+H312",)), ("H302 + H312 + H332", ("H302+H312+H332",)),
+    ("h300+310+330", ("H300+H310+H330",)), ("H332/H302", ("H302+H332",)), ("H302, 312; 314", ("H302", "H312", "H314")),
+    ("EUH 208\nEUH-066", ("EUH208", "EUH066")), ("H302+H315", ("H302", "H315")), ("H302+H302", ("H302",)),
+    ("P301+330+331", ("P301+P330+P331",)), ("H360Fd h361fd", ("H360Fd", "H361fd")),
+    ("H314\u00a0H317", ("H314", "H317")),
+])
+def test_codes_are_read_as_builders_type_them(typed, read):
+    assert statements.codes(typed) == read
 
 
 def test_each_sign_is_drawn_and_inside_its_diamond():
     assert {key for key, _ in pictograms.SHAPES} == {row[0] for row in hazards.PICTOGRAMS}
-    assert {row[2] for row in hazards.HAZARDS if row[2]} == {row[0] for row in hazards.PICTOGRAMS}
+    assert {sign for row in hazards.HAZARDS for sign in row[2].split()} == {row[0] for row in hazards.PICTOGRAMS}
     for _, shapes in pictograms.SHAPES:
         for _, corners in shapes:
             assert all(abs(x - 50) + abs(y - 50) <= 41 for x, y in corners)
 
 
 def test_own_statements_lead_and_unknown_ones_are_named():
-    system = {"id": "3-1", "statements": "H314, h334; EUH208 P302+P352"}
+    system = {"id": "3-1", "statements": "H314, h334; H999 P302+P352"}
     found = lines(system=system)
     own = [line for line in found["lines"] if line["name"].startswith("own_")]
-    assert [line["label"] for line in own] == ["Your product, H314", "Your product, H334", "Your product, EUH208",
+    assert [line["label"] for line in own] == ["Your product, H314", "Your product, H334", "Your product, H999",
                                                "Your product, P302+P352"]
     assert found["lines"].index(own[0]) == 1
-    assert "not kept here" in own[2]["text"] and "soap" in own[3]["text"]
+    assert "not known here" in own[2]["text"] and "soap" in own[3]["text"]
     assert [figure["name"] for figure in found["figures"]] == ["sign_corrosion", "sign_health"]
     assert not [line for line in found["lines"] if line["name"].startswith("usual_")]
 

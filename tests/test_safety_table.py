@@ -17,6 +17,7 @@ from covemix.shared.catalogue import (
     hazards,
     limits,
     measuring,
+    softening,
     solvents,
     sunlight,
     systems,
@@ -32,6 +33,7 @@ from covemix.shared.kit import sources
 from covemix.shared.pour import rescue_lines
 from covemix.shared.safety import air
 from covemix.shared.safety.cautions import standing
+from covemix.shared.things.statements import codes
 from covemix.shared.words.units import METRIC, in_system, to_si
 
 ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLEANING"), (tasks_shared, "SHARED"),
@@ -52,11 +54,51 @@ def test_hazard_statements():
     assert {row[3] for row in hazards.PRECAUTIONS} == {table.PUBLISHED}
 
 
+@pytest.mark.parametrize("code", sorted(table.JOINED))
+def test_joined_routes_have_the_words_of_the_standard(code):
+    assert hazards.hazard(code)[1] == table.JOINED[code]
+
+
+CODES = list(table.HAZARDS.items()) + [(code, (words, *table.HAZARDS[code[:4]][1:])) for code, words
+                                       in table.JOINED.items()]
+
+
+@pytest.mark.parametrize("code, row", CODES, ids=[code for code, _ in CODES])
+def test_each_hazard_code_is_read_in_a_kits_system_said_and_drawn(code, row):
+    """As it is typed on a phone: its letter, blanks and capitals vary; the second table has what is said."""
+    words, signal, signs, *_ = row
+    prefix = code[:3] if code[0] == "E" else code[0]
+    figures = code.replace(prefix, "")
+    for typed in (code, " " + code.replace("+", " + ") + ",", prefix + " " + figures.replace("+", "/"),
+                  prefix.lower() + figures.replace("+", f" + {prefix.lower()} ")):
+        assert moves.answer("kit", {"kind": "system", "system": {"name": "Mine", "by_weight": "100:30",
+                                                                 "statements": typed}})["errors"] == []
+        told = moves.answer("safety", {"system": {"by_weight": "100:30", "statements": typed}})
+        lines = {line["name"]: line for line in told["lines"]}
+        assert lines["own_0"]["label"] == "Your product, " + code and lines["own_0"]["rank"] == "warn", typed
+        assert lines["own_0"]["text"].rstrip(".") == words.rstrip(".") and "own_1" not in lines
+        assert (lines["signal"]["text"] if "signal" in lines else "") == signal
+        drawn = [drawing["name"].removeprefix("sign_") for drawing in told["figures"]]
+        assert drawn == signs.split() and all(len(drawing["shapes"]) > 2 for drawing in told["figures"])
+        for drawing in told["figures"]:
+            assert table.PICTOGRAMS[drawing["name"].removeprefix("sign_")][0] in drawing["title"]
+
+
+@pytest.mark.parametrize("code", ["H999", "H208", "EUH999", "P999", "H301X"])
+def test_an_unknown_code_is_said_to_be_unknown_and_kept(code):
+    told = moves.answer("safety", {"system": {"id": "3-1", "statements": "H317 " + code}})
+    line = next(line for line in told["lines"] if line["name"] == "own_1")
+    assert line["label"] == "Your product, " + code
+    assert "not known here" in line["text"] and "sheet" in line["text"]
+    kept = moves.answer("kit", {"kind": "system", "system": {"name": "Mine", "id": "3-1", "statements": code}})
+    assert kept["errors"] == [] and codes(code) == (code,)
+
+
 def test_what_products_carry_and_the_signs():
     same({key: (codes.replace(",", ""), about, mark) for key, _, codes, about, mark, _ in hazards.CLASSES},
          table.CLASSES)
     same({sign: (cause, " ".join(replaced)) for sign, cause, replaced, *_ in hazards.PRECEDENCE}, table.PRECEDENCE)
-    same({key: words for key, _, words, *_ in hazards.PICTOGRAMS}, table.PICTOGRAMS)
+    same({key: (name.split(", ")[1], words) for key, name, words, *_ in hazards.PICTOGRAMS}, table.PICTOGRAMS)
 
 
 def test_dust_limits_and_what_raises_them():
@@ -225,6 +267,14 @@ def test_how_long_a_mix_and_a_cure_take():
     assert table.HEAT["energy"] == cure_times.ENERGY
 
 
+def test_where_a_cure_stops_and_how_hot_a_hull_gets():
+    assert [row[1:] for row in softening.GLASS] == table.GLASS
+    assert [row[1:] for row in softening.POST] == table.POST_CURE
+    same({row[0]: row[2:] for row in softening.COLOURS}, table.HULL_COLOURS)
+    assert [row[1] for row in softening.SUNLIT] == table.E1980
+    assert {row[3:] for row in softening.SUNLIT} == {(table.PUBLISHED, "e1980")}
+
+
 def test_a_pot_and_its_heat():
     same({row[0]: row[3:] for row in containers.CONTAINERS}, table.VESSELS)
     ours = {row[0]: row[1:] for row in containers.MATTER + containers.CURE}
@@ -283,7 +333,7 @@ def test_nothing_is_called_published_that_nobody_looked_up():
     called = {one.module for one in sources.facts() if one.mark == table.PUBLISHED}
     assert called & set(table.NEVER_PUBLISHED) == set()
     assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
-                      "tasks_trouble", "sunlight"}
+                      "tasks_trouble", "sunlight", "softening"}  # of softening the conditions of ASTM E1980, above
 
 
 def test_each_row_says_how_it_is_known():

@@ -3,7 +3,7 @@ from ..catalogue.fillers import DOSE_SPREAD
 from ..catalogue.losses import BY_KEY
 from ..forms.memo import memo_of
 from ..forms.types import Found, Values
-from ..mix.label_words import NO_DENSITIES, part_names
+from ..mix.label_words import NO_DENSITIES, part_names, unconfirmed
 from ..plan.limit_lines import why_text
 from ..seam import coves, joint_leads
 from ..words.lengths import metres, mm, ranged
@@ -116,7 +116,7 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
                   + told(batch.liquid, "g", units) + ", and " + shown(values["spare"] * 100) + "% spare")]
     if not found.parts:
         return lines + [words("resin", "Resin to buy", NO_DENSITIES.format("volume", "weight"), part="buy",
-                              rank=ANSWER)]
+                              rank=ANSWER)] + unconfirmed(values["system"], "ratio")
     text = " + ".join([told(mass, "kg", units, UP) for mass in found.parts])
     lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch.all, "kg",
                          text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
@@ -126,7 +126,7 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
     lines.append(line("packs", "Packs", found.packs.held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
                       rough="pairs in ratio that leave least over: " + told(found.packs.over, "kg", units)
                       + " of " + small(names[0])))
-    return lines
+    return lines + unconfirmed(values["system"], "ratio")
 
 
 def _tape_lines(tapes: list, plies: list, units: str) -> list[Line]:

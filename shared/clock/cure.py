@@ -13,6 +13,7 @@ from ..things.label_cure import ROWS, ages
 from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
+from . import cure_stops
 from .cure_lines import STEP, say
 
 GAP = POINTS_GAP[0]
@@ -36,7 +37,7 @@ INPUTS = (
     ), most=24, each="Temperature", when=(("course", ("points",)),), fold=FOLD),
     Clock("mixed_at", "Mixed at", optional=True, fold=FOLD, help="Then the windows are told on the clock too."),
     HOURS,
-)
+) + cure_stops.INPUTS
 
 
 def check(values: Values) -> None:
@@ -67,7 +68,7 @@ def _check_points(rows: list) -> None:
         before = hours
 
 
-CHECKS = (check, check_label)
+CHECKS = (check, check_label, cure_stops.check)
 
 # time: after mixing [s], None where it is never reached
 Stage = namedtuple("Stage", ("name", "time"))
@@ -77,8 +78,10 @@ Recoat = namedtuple("Recoat", ("opens", "closes", "cold", "shut"))
 # recoat: `Recoat`, None where nothing tells of it; stages: the other ones, in the order of the work; lowest: working
 # temperature [K]; lost: how long it is colder, counted until the last stage [s]; stops: it may never cure; day_counts:
 # the first 24 h as hours at OPENS_AT [s]; labelled: names of the stages whose hours are the label's own; held: the last
-# typed temperature [K] where a stage comes after its point, else None
-CureResult = namedtuple("CureResult", ("recoat", "stages", "lowest", "lost", "stops", "day_counts", "labelled", "held"))
+# typed temperature [K] where a stage comes after its point, else None; limit: `cure_stops.Stops`; by_post: the warmth
+# after the cure brings the full strength that the room does not
+CureResult = namedtuple("CureResult", ("recoat", "stages", "lowest", "lost", "stops", "day_counts", "labelled", "held",
+                                       "limit", "by_post"))
 
 
 def course(values: Values):
@@ -121,8 +124,39 @@ def reckon(values: Values) -> CureResult:
     rest = [Stage(row[0], found[row[0]]) for row in stages if not row[0].startswith("recoat")]
     day = equivalent_age([(at((hour + 0.5) * 3600.0), 3600.0) for hour in range(24)], ENERGY[0], OPENS_AT, least)
     own = ages(system, ENERGY[0], OPENS_AT)
-    return CureResult(recoat, tuple(rest), least, lost, found.get("full") is None or values["course"] == "same", day,
-                      tuple([row[0] for row in stages if row[0] in own]), _held(values, times))
+    limit = cure_stops.stops(values, _coming(values, least))
+    never = [one for one in rest if one.time is None and one.name != "full"]
+    return CureResult(recoat, tuple(rest), least, lost, bool(never) or values["course"] == "same", day,
+                      tuple([row[0] for row in stages if row[0] in own]), _held(values, times), limit,
+                      "full" in found and found["full"] is None and _full_by(limit.post, values))
+
+
+def _coming(values: Values, least: float) -> list:
+    """(temperature [K], duration [s]) of the weeks to come, in hours; a temperature without credit is left out."""
+    whole = cure_stops.WITHIN
+    if values["course"] == "same":
+        found = [(values["air"], whole)]
+    else:
+        at, hours = course(values), 24
+        each = whole / 24
+        if values["course"] == "points":
+            last = values["points"][-1]
+            hours, each = int(min(last["hours"], whole) / 3600), 3600.0
+        found = [(at((hour + 0.5) * 3600.0), each) for hour in range(hours)]
+        if values["course"] == "points":
+            found.append((last["temperature"], whole - hours * 3600.0))
+    return [step for step in found if step[0] >= least - 1e-9]
+
+
+def _full_by(post: "cure_stops.Post | None", values: Values) -> bool:
+    """Whether the warmth afterwards alone cures as much as the label's days, by the slowest of the band."""
+    if post is None or not post.counts or post.to < cure_stops.FULL_FROM:
+        return False
+    for energy in cure_stops.SLOWEST:
+        aim, = wanted_ages(values["system"]["speed"], energy, ages(values["system"], energy, OPENS_AT), ORDER[-1:])
+        if post.lasting * rate_factor(energy, post.to, OPENS_AT) < aim:
+            return False
+    return True
 
 
 def _recoat(opens: "float | None", closes: "float | None") -> Recoat:
@@ -158,19 +192,23 @@ def stage_times(values: Values, least: float) -> tuple:
 
 
 def _stage_times(values: Values, least: float, energy: float) -> tuple:
-    """The same by one activation energy. A window that opens gets no credit below the lowest temperature; one that
-    closes goes on closing there."""
+    """The same by one activation energy. A window that opens gets no credit below the lowest temperature, full strength
+    none below FULL_FROM either; one that closes goes on closing there."""
     stages = stages_of(values["system"])
     wanted = wanted_ages(values["system"]["speed"], energy, ages(values["system"], energy, OPENS_AT), stages)
     if values["course"] == "same":
         rate = rate_factor(energy, values["air"], OPENS_AT)
         cold = values["air"] < least - 1e-9
-        times = [None if cold and not row[2] else age / rate for row, age in zip(stages, wanted)]
+        cool = cold or values["air"] < cure_stops.FULL_FROM - 1e-9
+        times = [None if not row[2] and (cool if row[0] == "full" else cold) else age / rate
+                 for row, age in zip(stages, wanted)]
         return times, LONGEST if cold else 0.0
     opening = [age for row, age in zip(stages, wanted) if not row[2]]
     closing = [age for row, age in zip(stages, wanted) if row[2]]
     opened, lost = reached(course(values), opening, energy, OPENS_AT, least)
     closed, _ = reached(course(values), closing, energy, OPENS_AT, 0.0)
+    if opening and stages[-1][0] == "full" and least < cure_stops.FULL_FROM and opened[-1] is not None:
+        opened[-1], = reached(course(values), opening[-1:], energy, OPENS_AT, cure_stops.FULL_FROM)[0]
     return [(closed if row[2] else opened).pop(0) for row in stages], lost
 
 

@@ -6,6 +6,7 @@ from ..things.lowest_temperature import lowest_mark
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, bare, shown, small, to_step
 from ..words.units import braces, told
+from . import cure_stops_lines
 
 STEP = 1800.0  # s; in which windows are told
 LABELS = dict([(row[0], row[1]) for row in STAGES], handle="Handle it")
@@ -16,7 +17,10 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `cure.CureResult`"""
     units = values["units"]
     lines = [_recoat(found.recoat, values)] if found.recoat else []
-    lines.extend([_stage(values, one) for one in found.stages])
+    never = "full" in [one.name for one in found.stages if one.time is None]
+    lines.extend([_full(found, values, one) if one.name == "full" and never else _stage(values, one)
+                  for one in found.stages])
+    lines.extend(cure_stops_lines.say(found.limit, values, never and not found.by_post))
     lines.extend(_cold(found, values))
     lines.append(line("day_counts", "The first 24 h count as", found.day_counts, "s",
                       shown(found.day_counts / 3600, 1, DOWN) + " h", rank=MORE,
@@ -85,6 +89,17 @@ def _stage(values: Values, stage: Found) -> Line:
         return words(name, LABELS[name], "not at these temperatures", rank=BESIDE, rough="it may stay soft for good")
     return line(name, LABELS[name], time, "s", "after " + after(time, UP) + _on_clock(values, time, UP),
                 rank=MORE if name == "tack_free" else BESIDE, rough="at the earliest; " + LOOK_FOR[name])
+
+
+def _full(found: Found, values: Values, stage: Found) -> Line:
+    """In place of a time that the room's warmth never brings."""
+    limit, label = found.limit, LABELS["full"]
+    if limit.after is None:
+        return _stage(values, stage)
+    if found.by_post:
+        return words("full", label, "once it is warmed as typed", rank=BESIDE, rough="that counts as much as its days")
+    text, rough = cure_stops_lines.hard_but(limit, values["units"])
+    return words("full", label, text, rank=BESIDE, rough=rough)
 
 
 def _cold(found: Found, values: Values) -> list[Line]:

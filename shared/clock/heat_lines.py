@@ -5,7 +5,7 @@ from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
 from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Found, Values
-from ..mix.label_words import by_link
+from ..mix.label_words import unconfirmed
 from ..things.lowest_temperature import lowest_mark
 from ..things.own_timings import timings_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
@@ -29,7 +29,7 @@ def say(found: Found, values: Values) -> list[Line]:
                         "thickening".format(meaning(best, units), told(values["air"], "degC", units, places=0),
                                             sun_lines.beside(values)))]
     lines.extend(questions(found.pairs, units))
-    lines.extend(by_link(values["system"], "pot life"))
+    lines.extend(unconfirmed(values["system"], "pot life"))
     lines.extend(_cold(found, values))
     lines.extend(sun_lines.say(found, values))
     lines.extend(_peak(found, values))

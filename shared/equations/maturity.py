@@ -60,6 +60,24 @@ def reached(temperature_at, wanted, energy: float, reference: float, lowest: flo
     return times, lost
 
 
+def warmest_held(steps, wanted: float, energies, reference: float) -> "float | None":
+    """The highest temperature that was held: what was cured at it and above it adds up to a wanted age.
+
+    steps: (temperature [K], duration [s]) pairs; wanted: [s] at the reference temperature
+    energies: E [J/mol], the slowest of them counts at each temperature; reference: T_ref [K]
+    returns: [K], None where all of it is not enough; the sum of `equivalent_age` from the warmest down
+    >>> steps = ((290.0, 400 * 3600.0), (323.15, 5 * 3600.0), (300.0, 60 * 3600.0))
+    >>> warmest_held(steps, 8 * 3600.0, (55000.0,), 323.15), warmest_held(steps, 4 * 3600.0, (55000.0,), 323.15)
+    (300.0, 323.15)
+    """
+    age = 0.0
+    for temperature, duration in sorted(steps, key=lambda step: (-step[0], step[1])):
+        age += min([rate_factor(energy, temperature, reference) for energy in energies]) * duration
+        if age >= wanted * (1 - 1e-9):
+            return temperature
+    return None
+
+
 def between_points(points):
     """Temperature at any time: straight between typed points, the last one held.
 

@@ -1,8 +1,8 @@
 """Label words: what the parts of a label are called, how its ratio is written, whence it is, and what is missing."""
 from ..forms.choices import option_words
 from ..forms.types import Values
-from ..things.records import LINK, ORIGIN
-from ..words.lines import ASK, Line, words
+from ..things.records import LABEL, LINK, ORIGIN, ROW
+from ..words.lines import ASK, WARN, Line, words
 from ..words.numbers import BLANKS, shown
 
 NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
@@ -54,12 +54,26 @@ def whence(system: Values) -> str:
     return option_words(ORIGIN.options, system.get(ORIGIN.name) or "", system["units"])
 
 
-def by_link(system: Values, what: str) -> list[Line]:
-    """What is asked while the figures of a link stand that nobody has compared with a label.
+def is_example(system: Values) -> bool:
+    """Whether its ratio is one of the built-in rows, and nobody said that it was compared with a label.
+
+    >>> is_example({"id": "3-1", "origin": ""}), is_example({"id": "", "origin": "label"})
+    (True, False)
+    """
+    origin = system.get(ORIGIN.name)
+    return origin == ROW or (bool(system["id"]) and origin != LABEL)
+
+
+def unconfirmed(system: Values, what: str) -> list[Line]:
+    """What is said beside a figure that nobody has compared with a label: an example's, or one of a link.
 
     what: the figure of the label that counts here
     """
-    if system.get(ORIGIN.name) != LINK:
+    name = system["name"] or "This resin system"
+    if system.get(ORIGIN.name) == LINK:
+        return [words("by_link", "From a link", name + " is from a link: compare its " + what
+                      + " with the label. Then say so under its figures.", rank=ASK)]
+    if not is_example(system):
         return []
-    return [words("by_link", "From a link", (system["name"] or "This resin system") + " is from a link: compare its "
-                  + what + " with the label. Then say so under its figures.", rank=ASK)]
+    return [words("example", "Example, not your label", name + ": no label has confirmed its " + what
+                  + ".", rank=WARN)]

@@ -9,8 +9,8 @@ from ..forms.inputs import Amount, Choice, Pick
 from ..forms.memo import once
 from ..forms.remembered import start
 from ..forms.types import Values
-from ..things.records import PUMPS, SCALE, SYSTEM, label_apart
-from . import ratio_lines
+from ..things.records import PUMPS, SCALE, SYSTEM, label_apart, relative_densities
+from . import ratio_doubt, ratio_lines
 from .filler_dose import FILLING, dose_of, overpacked
 from .filler_words import packed_text
 from .label_words import NO_DENSITIES
@@ -50,9 +50,10 @@ Basis = namedtuple("Basis", ("weight_parts", "volume_parts", "densities"))
 # or None; by_volume: parts for 1 of the least [-], or ()
 # ideal: phr that leaves neither over, None where no equivalent weights are known; of_ideal: the label's over that [-],
 # None where the label gives no weights; far_off: whether the two are far apart
+# weighs, fills: ratio_doubt.Doubt of the ratio by weight and by volume, or None
 # turned: whether there is more hardener than resin; apart: Apart, or None where the label agrees with itself
 RatioResult = namedtuple("RatioResult", (
-    "mix", "by_weight", "phr", "by_volume", "ideal", "of_ideal", "far_off", "turned", "apart"))
+    "mix", "by_weight", "phr", "by_volume", "ideal", "of_ideal", "far_off", "turned", "apart", "weighs", "fills"))
 # place: of the part whose two ratios are furthest apart; error: of the one by weight, from the one by volume [-]
 Apart = namedtuple("Apart", ("place", "error"))
 
@@ -126,10 +127,13 @@ def basis(system: Values) -> Basis:
     system: values of records.SYSTEM; an empty tuple stands for what the label does not give
     """
     weight, volume, densities = system["by_weight"], system["by_volume"], system["densities"]
-    if not weight and densities:
-        weight = tuple([v * rho for v, rho in zip(volume, densities)])
-    if not volume and densities:
-        volume = tuple([w / rho for w, rho in zip(weight, densities)])
+    relative = relative_densities(system)
+    if densities and relative is not densities:  # what was weighed says how they are to each other
+        densities = tuple([densities[0] * one / relative[0] for one in relative])
+    if not weight and relative:
+        weight = tuple([v * rho for v, rho in zip(volume, relative)])
+    if not volume and relative:
+        volume = tuple([w / rho for w, rho in zip(weight, relative)])
     return Basis(weight, volume, densities)
 
 
@@ -244,12 +248,13 @@ def reckon(values: Values) -> RatioResult:
         mix=mix(values), by_weight=hundred, phr=sum(hundred[1:]) if hundred else None,
         by_volume=tuple([part / least for part in found.volume_parts]),
         ideal=ideal, of_ideal=of_ideal, far_off=of_ideal is not None and abs(of_ideal - 1) > FAR_OFF,
-        turned=len(parts) == 2 and parts[1] > WRONG_WAY * parts[0], apart=_apart(system))
+        turned=len(parts) == 2 and parts[1] > WRONG_WAY * parts[0], apart=_apart(system),
+        weighs=ratio_doubt.doubt(system, ratio_doubt.WEIGHT), fills=ratio_doubt.doubt(system, ratio_doubt.VOLUME))
 
 
 def _apart(system: Values) -> "Apart | None":
     """How far two ratios in one label are apart, where that is further than a pour is to be."""
-    if not (system["by_weight"] and system["by_volume"] and system["densities"]):
+    if not (system["by_weight"] and system["by_volume"] and relative_densities(system)):
         return None
     place, error = label_apart(system)
     return Apart(place, error) if error > (system["tolerance"] or AIM) + SLACK else None

@@ -3,6 +3,8 @@ from ..catalogue.limits import AIM, STOP
 from ..forms.types import Found, Values
 from ..words.lines import BESIDE, WARN, Line, line
 from ..words.numbers import UP, bare, shown
+from ..words.units import braces
+from .ratio_cost import cost
 
 ROUGH_AIM = "{}% off is good, {}% too much: from memory, the label goes first".format(
     bare(AIM * 100, 2), bare(STOP * 100, 2))
@@ -61,6 +63,21 @@ def off_by(names: tuple[str, ...], off: Found) -> str:
     if off.place is None:
         return "in ratio"
     return ("short of " if off.short else "too much ") + names[off.place]
+
+
+def cost_lines(off: Found) -> list[Line]:
+    """What an error of the ratio costs once it is cured, its worst end first. off: ratio_error.Off"""
+    found = cost(off.error)
+    if found is None:
+        return []
+    loose = shown(found.loose * 100, 1, UP) + "%"
+    left = ("up to {} of the resin never binds, and what is left over no warmth can cure" if found.short else
+            "up to {} of the hardener never binds, and what is left over blushes and takes up water").format(loose)
+    most, usual, least = [braces("K", float(shown(kelvin, 0, UP))) for kelvin in (found.most, found.usual, found.least)]
+    return [line("ratio_cost", "What that costs", found.most, "K",
+                 "glass temperature {} {} lower".format("at least" if found.beyond else "up to", most),
+                 rough="usually {}, at the least {}; {}; from memory and by an ideal network: no table of strength was "
+                 "found".format(usual, least, left))]
 
 
 def poured_line(names: tuple[str, ...], off: Found) -> Line:

@@ -4,29 +4,36 @@ from ..things.records import SYSTEM
 from ..words.lines import ASK, MORE, Line, line, words
 from ..words.numbers import UP, shown
 from ..words.units import told
-from .label_words import NO_DENSITIES, by_link, no_densities, notation, part_names, whence
+from .label_words import NO_DENSITIES, no_densities, notation, part_names, unconfirmed, whence
+from .ratio_doubt_lines import no_figure, stopped
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """Every part, the whole, the notations of the label, and what is questionable about it. found: RatioResult"""
     system, names = values["system"], part_names(values["system"])
-    lines = [_part(found.mix, place, name, values) for place, name in enumerate(names)]
+    lines = [_part(found, place, name, values) for place, name in enumerate(names)]
     lines.extend(_whole(found.mix, values))
     lines.append(_whose(system))
-    lines.extend(by_link(system, "ratio"))
+    lines.extend(unconfirmed(system, "ratio"))
     lines.extend(_notations(found))
     lines.extend(_chemistry(found))
     lines.extend(_questions(found, system, names))
     return lines
 
 
-def _part(batch: Found, place: int, name: str, values: Values) -> Line:
-    """One part by weight and by volume, as far as the label goes. batch: ratio.Mix"""
+def _part(found: Found, place: int, name: str, values: Values) -> Line:
+    """One part by weight and by volume, as far as the label goes. found: RatioResult"""
     units, key = values["units"], "abcde"[place]
-    weight = told(batch.masses[place], "g", units) if batch.masses else ""
-    volume = told(batch.volumes[place], "mL", units) if batch.volumes else ""
-    value, unit = (batch.masses[place], "kg") if batch.masses else (batch.volumes[place], "m3")
-    missing = "" if weight and volume else no_densities(values["system"], "volume" if volume else "weight")
+    batch = found.mix
+    by_weight = batch.masses and not stopped(found.weighs)
+    weight = told(batch.masses[place], "g", units) if by_weight else ""
+    volume = told(batch.volumes[place], "mL", units) if batch.volumes and not stopped(found.fills) else ""
+    value, unit = (batch.masses[place], "kg") if by_weight else (batch.volumes[place], "m3")
+    missing = ""
+    if not (weight and volume):
+        known, other = ("volume", "weight") if volume else ("weight", "volume")
+        doubt = found.weighs if volume else found.fills
+        missing = no_figure(doubt, other) if doubt else no_densities(values["system"], known)
     return line("part_" + key, name, value, unit, weight + (" · " if weight and volume else "") + volume,
                 rough=missing, part=key)
 
@@ -58,11 +65,11 @@ def _whose(system: Values) -> Line:
 
 def _notations(found: Found) -> list[Line]:
     lines = []
-    if found.by_weight:
+    if found.by_weight and not stopped(found.weighs):
         lines.append(words("by_weight", "By weight", notation(found.by_weight), rank=MORE))
         lines.append(line("phr", "Parts per hundred of resin, phr", found.phr, "", shown(found.phr, 1), rank=MORE,
                           rough="the other parts for 100 of resin, by weight"))
-    if found.by_volume:
+    if found.by_volume and not stopped(found.fills):
         lines.append(words("by_volume", "By volume", notation(found.by_volume), rank=MORE))
     return lines
 

@@ -2,7 +2,7 @@
 from ..forms.clock_times import clock_text
 from ..forms.memo import once
 from ..forms.types import Values
-from ..mix.label_words import part_names
+from ..mix.label_words import notation, part_names
 from ..words.lines import MORE, WARN, Line, line
 from ..words.numbers import DOWN, UP, capital, small
 from ..words.units import told
@@ -161,4 +161,7 @@ def _parts(values: Values, mix: Mix) -> str:
     """The parts of a mix, their names read once for all batches."""
     names = once(values, "part_names", lambda: _part_names(values))
     said = [told(mass, "g", values["units"]) + name for mass, name in zip(mix.parts, names)]
-    return ": " + " + ".join(said) if said else ""
+    if said:
+        return ": " + " + ".join(said)
+    by_volume = values["system"]["by_volume"]  # no weights to be had, or in too much doubt
+    return ": " + notation(by_volume) + " by volume" if by_volume else ""

@@ -6,7 +6,7 @@ from ..catalogue.plans import LONG_DAY, MOST_TOLD, POINTS_GAP
 from ..clock.usable import contradictions
 from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
 from ..forms.types import Values
-from ..mix import ratio
+from ..mix import ratio, ratio_doubt
 from ..things import work_rates
 from ..things.lowest_temperature import least_warmth
 from ..things.own_timings import read_timings
@@ -52,7 +52,8 @@ def found_of(values: Values, plan: day.Plan) -> Found:
     standing = plan.followed()
     end = max([batch.steps[-1].end for batch in standing])
     parts, left, described = ratio.basis(values["system"]).weight_parts, MOST_TOLD, []
-    shares = ratio.shares(parts) if parts else ()
+    doubt = ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT)
+    shares = ratio.shares(parts) if parts and not (doubt and doubt.stops) else ()
     for batch in standing:
         described.append(batches.described(batch, values["finish"], shares, left > 0))
         left -= not batch.finished

@@ -6,6 +6,7 @@ from ..clock.sun import said
 from ..clock.sun_lines import SHADE_FIRST, beside, not_said
 from ..clock.usable_lines import questions
 from ..forms.types import Values
+from ..mix.label_words import unconfirmed
 from ..things import work_rates
 from ..things.own_timings import counted_text
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
@@ -223,6 +224,7 @@ def _questions(found: Found, values: Values) -> "list[Line]":
     if asked.own:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
         text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
         lines.append(words("own_typed", "Own timings of this system?", text.format(counted_text(asked.own)), rank=ASK))
+    lines.extend(unconfirmed(values["system"], "ratio and pot life"))
     return lines + questions(asked.apart, values["units"]) + _not_here(asked)
 
 

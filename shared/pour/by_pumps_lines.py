@@ -2,6 +2,7 @@
 from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent
+from ..things.records import PUMPS
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.numbers import UP
 from ..words.units import told
@@ -16,7 +17,8 @@ def say(found: Found, values: Values) -> list[Line]:
     for place, (count, span) in enumerate(zip(strokes.counts, spans(strokes.volumes))):
         lines.append(line("strokes_" + "abcde"[place], names[place], count, "",
                           str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told_of(place, found.done, told(strokes.volumes[place], "mL", units)),
+                          rough=told_of(place, found.done, told(strokes.volumes[place], "mL", units)
+                                        + ", " + told(strokes.volumes[place] / count, "mL", units) + " a stroke"),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
     volume = sum(strokes.volumes)
     text = told(volume, "mL", units) + ("" if found.mass is None else " · " + told(found.mass, "g", units))
@@ -30,6 +32,9 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.extend(outcome_lines(names, found.outcome))
     lines.extend(_top_up(found, names, values))
     lines.append(_smallest(found, units))
+    if PUMPS.from_memory(values["pumps"], "strokes"):
+        lines.append(words("pumps_from_memory", "Are these your pumps?", "Two equal ones, from memory. Pumps that give "
+                           "the ratio stroke for stroke are others: type what one stroke of each gives.", rank=ASK))
     return lines
 
 

@@ -8,6 +8,7 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
+from ..mix.ratio_doubt import WEIGHT, combined, doubt
 from ..mix.ratio_error import Off, off_ratio, tolerance
 
 # masses: of each part, in ratio with what was poured [kg]; readings: what shows after each part [kg], from zero where
@@ -18,7 +19,7 @@ Display = namedtuple("Display", ("masses", "readings", "planned", "done", "rezer
 # display: Display; over: whether the mix is more than the scale weighs
 # poured: Off of the parts poured so far, None before the second and while more may still mend a small error
 # rounding: Off that the scale's steps alone bring, None where `poured` says it or a part does not show
-# spread: how far the ratio may be off by reading, k = 2 [-], None where a part does not show
+# spread: how far the ratio may be off by reading and by densities, k = 2 [-], None where a part does not show
 # least: smallest batch whose ratio the scale holds [kg]; most: the ratio error to aim for [-]
 # too_small: whether this batch is smaller
 ScaleResult = namedtuple("ScaleResult", (
@@ -93,7 +94,8 @@ def reckon(values: Values) -> ScaleResult:
     rounding = spread = None
     if min(shows) > 0:
         rounding = None if poured else off_ratio(shows, batch.masses, most)
-        spread = COVERAGE * worst_uncertainty(display.masses, step, display.rezeroed)
+        spread = combined(COVERAGE * worst_uncertainty(display.masses, step, display.rezeroed),
+                          doubt(values["system"], WEIGHT))
     least = smallest_batch(batch.masses, step, most, display.rezeroed)
     return ScaleResult(display, bool(ends) and whole > ends, poured, rounding, spread, least, most,
                        whole < least * (1 - 1e-9))

@@ -1,7 +1,8 @@
 """By scale lines: what is said of the readings on a scale, and how a mass is told as a scale shows it."""
 from ..forms.types import Found, Values
+from ..mix import ratio_doubt, ratio_doubt_lines
 from ..mix.label_words import part_names
-from ..mix.ratio_error_lines import ROUGH_AIM, aim, off_by, percent, poured_line, remembered, within
+from ..mix.ratio_error_lines import ROUGH_AIM, aim, cost_lines, off_by, percent, poured_line, remembered, within
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
 from ..words.units import from_si, sign, told
@@ -20,14 +21,15 @@ def say(found: Found, values: Values) -> list[Line]:
                            + weighed(sum(found.display.masses), values) + ", the scale ends at "
                            + weighed(values["scale"]["most"], values, DOWN) + ". Weigh in two cups.", rank=WARN))
     if found.poured:
-        lines.append(poured_line(names, found.poured))
+        lines.extend([poured_line(names, found.poured)] + cost_lines(found.poured))
     if found.rounding:
         lines.append(line("rounding", "Off ratio by rounding", found.rounding.error, "", percent(found.rounding.error),
                           rank=MORE, rough="what the scale's step alone brings; " + off_by(names, found.rounding)))
     if found.spread is not None:
         lines.append(line("spread", "The scale holds the ratio within", found.spread, "", within(found.spread),
                           rough="in about 95 of 100 pours, from its step of "
-                          + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + " alone"))
+                          + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + " alone"
+                          if values["system"]["by_weight"] else "by its step and the densities"))
     least = told(found.least, "g", values["units"], UP)
     lines.append(line("smallest", "Smallest honest batch", found.least, "kg", least, rank=BESIDE,
                       rough="rounded up, for " + aim(found.most) + " by reading alone, rounding comes on top"
@@ -40,18 +42,20 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def readings(display: Found, values: Values) -> list[Line]:
     """What the scale must show after each part. display: by_scale.Display"""
-    return [_reading(display, place, name, span, values)
+    doubt = ratio_doubt_lines.in_short(ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT))
+    return [_reading(display, place, name, span, doubt if place else "", values)
             for place, (name, span) in enumerate(zip(part_names(values["system"]), spans(display.masses)))]
 
 
-def _reading(display: Found, place: int, name: str, span: list[float], values: Values) -> Line:
+def _reading(display: Found, place: int, name: str, span: list[float], doubt: str,
+             values: Values) -> Line:
     done = place < display.done
     if done:
         verb, rough = " poured", "as you read it; planned " + weighed(display.planned[place], values)
     else:
         verb = ", from zero, until it shows" if display.rezeroed else ", until it shows"
         said = ["follows what was really poured"] if display.done else []
-        rough = "; ".join(said + ([NOT_AGAIN] if place and not display.rezeroed else []))
+        rough = "; ".join(said + ([doubt] if doubt else []) + ([NOT_AGAIN] if place and not display.rezeroed else []))
     reading = display.readings[place]
     return line("reading_" + "abcde"[place], name + verb, reading, "kg",
                 on_scale(reading, values["scale"]["step_unit"], values), rough=rough, part="abcde"[place],

@@ -9,7 +9,7 @@ from ..equations.pumping import smallest_strokes
 from ..equations.rounding import ceiling
 from ..equations.weighing import COVERAGE, ratio_error, running, smallest_batch, worst_uncertainty
 from ..forms.types import Values
-from ..mix import ratio
+from ..mix import ratio, ratio_doubt
 from ..mix.ratio_error import limit, tolerance
 from . import by_marks, by_pumps
 from .by_scale import is_rezeroed
@@ -41,6 +41,8 @@ def reckon(values: Values) -> CompareResult:
     batch, found, most = ratio.mix(values), standings(values), limit(values)
     ways = [one.way for one in found]
     unfit = [way for way in ("syringes", "pumps") if way not in ways]
+    if batch.masses and "scale" not in ways:
+        unfit.append("scale")
     if batch.volumes and "graduated" not in ways:
         unfit.append("graduated")
     return CompareResult(tuple(found), tolerance(values), most, found[0].error > most + 1e-9, tuple(unfit))
@@ -57,8 +59,17 @@ def standings(values: Values) -> list[Standing]:
                          _pumps(values, batch)):
             if standing is not None:
                 found.append(standing)
+    found = [one for one in [_with_doubt(one, values["system"]) for one in found] if one]
     # errors that agree to a millionth count as equal on every runtime; the order decides then
     return sorted(found, key=lambda one: (ceiling(one.error * 1e6), ORDER.index(one.way)))
+
+
+def _with_doubt(one: Standing, system: Values) -> "Standing | None":
+    """The same with the doubt of the ratio that it measures; None where that is too much for any reading."""
+    found = ratio_doubt.doubt(system, ratio_doubt.basis_of(one.way))
+    if found and found.stops:
+        return None
+    return Standing(one.way, ratio_doubt.combined(one.error, found), one.least, one.unit)
 
 
 def _scale(values: Values, batch: ratio.Mix) -> Standing:

@@ -16,7 +16,8 @@ ROUGH = {"scale": "here rounding and reading together, the smallest batch by rea
          "pumps": "strokes taken to differ by " + bare(STROKE_DEVIATION * 100, 1)
                   + "% (s), from memory; the smallest batch by whole strokes alone"}
 NO_VOLUMES = "not for this label: one is needed for each part, and the figures that give volumes"
-UNFIT = {"syringes": NO_VOLUMES, "pumps": NO_VOLUMES, "graduated": "its marks are too coarse for this ratio"}
+UNFIT = {"scale": "not for this label: its weights would rest on densities that nobody has read closely enough",
+         "syringes": NO_VOLUMES, "pumps": NO_VOLUMES, "graduated": "its marks are too coarse for this ratio"}
 
 
 def say(found: Found, values: Values) -> list[Line]:

@@ -10,7 +10,7 @@ from ..equations.stirring import stirring_time
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.types import Values
-from ..mix import ratio
+from ..mix import ratio, ratio_doubt_lines
 from ..mix.label_words import NO_DENSITIES
 from ..mix.ratio_error import off_ratio, tolerance
 from . import time_in_cup
@@ -84,6 +84,8 @@ def contents(values: Values, count: int) -> tuple[tuple[float, ...], str]:
                 if not found.densities:
                     return volumes, "m3"
                 return tuple([volume * rho for volume, rho in zip(volumes, found.densities)]), "kg"
+        if actual:
+            ratio_doubt_lines.check(values["system"], "scale")
         if len(actual) != count:
             raise InputError("in_cup", "In the cup now: type what is in it of each part, 0 where there is none")
         return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"
@@ -108,6 +110,7 @@ def _amount(values: Values, found: ratio.Basis, unit: str, place: int, row: "Val
     if row["mass"] is not None:
         if unit == "m3":
             raise InputError(field + "mass", "By weight: " + NO_DENSITIES.format("volume", "weight"))
+        ratio_doubt_lines.check(values["system"], "scale")
         return row["mass"]
     if not values.get("pumps"):
         raise InputError(field + "strokes", "Strokes counted: choose Pumps under Measured with, so that a stroke has a "

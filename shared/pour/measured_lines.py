@@ -1,12 +1,12 @@
 """Measured lines: what is said alike of a part that was measured out, whatever with."""
 from ..forms.types import Found
-from ..mix.ratio_error_lines import poured_line
+from ..mix.ratio_error_lines import cost_lines, poured_line
 from ..words.lines import ANSWER, BESIDE, Line
 
 
 def outcome_lines(names: tuple[str, ...], outcome: "Found | None") -> list[Line]:
     """How far a finished pour is off ratio; no line while parts are missing. outcome: ratio_error.Off or None"""
-    return [poured_line(names, outcome)] if outcome else []
+    return [poured_line(names, outcome)] + cost_lines(outcome) if outcome else []
 
 
 def told_of(place: int, done: int, rough: str) -> str:

@@ -1,7 +1,7 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Values
-from ..mix.label_words import part_names
+from ..mix.label_words import part_names, unconfirmed
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
 from ..words.speech import spoken
 from ..words.units import told
@@ -48,7 +48,7 @@ def steps(found: Found, values: Values) -> list[dict]:
         zero = on_scale(0.0, values["scale"]["step_unit"], values)
         steps_found.append(step("cup", "Cup on the scale, set it to", zero, said="Cup on the scale, set it to zero"))
     steps_found.extend(_parts(found, named, values))
-    _warn_first(steps_found[0], lines)
+    _warn_first(steps_found[0], lines + unconfirmed(values["system"], "ratio"))
     steps_found.append(_stir(found, values))
     if found.putty:
         steps_found.extend(_filler(found, values))

@@ -2,7 +2,7 @@
 from ..clock.usable_lines import questions
 from ..forms.types import Found, Values
 from ..mix.label_words import part_names
-from ..mix.ratio_error_lines import aim, off_by, percent
+from ..mix.ratio_error_lines import aim, cost_lines, off_by, percent
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
 from ..words.numbers import DOWN, NEAREST, UP
 from ..words.units import told
@@ -31,6 +31,8 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.clock.state == "late":
         return lines
     lines.append(_state(found, names))
+    if found.off and found.off.off:
+        lines.extend(cost_lines(found.off))
     lines.extend(_to_add(found, names, values))
     lines.append(line("new_total", "Then in the cup, liquids", found.total, found.unit,
                       told(found.total, "g" if found.unit == "kg" else "mL", units), part="mix",

@@ -5,7 +5,7 @@ from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.memo import once
 from ..forms.types import Found, Values
-from ..mix import ratio
+from ..mix import ratio, ratio_doubt, ratio_doubt_lines
 from . import by_scale, by_scale_lines
 from .measured_out import FIELDS, follow, levels_of, readings, whole_levels
 
@@ -35,13 +35,16 @@ def reckoned(values: Values) -> Found:
 def say(found: Found, values: Values) -> list:
     """The same in lines. found: as `reckoned` gives it"""
     lines = by_scale_lines if values["way"] == "scale" else late(module_of(values["way"]) + "_lines")
-    return lines.say(found, values)
+    basis = ratio_doubt.basis_of(values["way"])
+    doubt = ratio_doubt.doubt(values["system"], basis)
+    return lines.say(found, values) + ratio_doubt_lines.beside(doubt, basis)
 
 
 def check(values: Values) -> None:
     """Readings that cannot be, and tools that do not fit the label."""
     batch = ratio.mix(values)
     way_of(values["way"]).check(values, batch)
+    ratio_doubt_lines.check(values["system"], values["way"])
     if values["way"] != "scale":
         check_readings(values, batch.volumes)
 

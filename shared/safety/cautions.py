@@ -1,7 +1,7 @@
 """Cautions of the moment: the one or two that matter now, chosen from what is really being done."""
 from ..catalogue.cautions import FROM, MOMENT
 from ..catalogue.sunlight import TRAY_UP_TO
-from ..things.statements import base
+from ..things.statements import single
 
 ASTHMA, BURNS = "H334", "H314"  # codes of the product's sheet
 _FROM = dict([(row[0], row[1]) for row in FROM])
@@ -27,7 +27,7 @@ def standing(*, mass: "float | None" = None, filler: str = "", temperature: "flo
     >>> standing(mass=0.5, filler="silica", temperature=293.15)
     ['big_pot', 'powder', 'gloves', 'wash']
     """
-    own = [base(code) for code in codes]
+    own = single(codes)
     warm = temperature is not None and temperature >= WARM
     big = mass is not None and mass >= BIG
     big_warm = warm and not big and mass is not None and mass >= BIG_WARM

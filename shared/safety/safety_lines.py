@@ -1,7 +1,7 @@
 """Safety lines: the product's own sheet first, then the statements of the task, or the standing cautions."""
 from ..catalogue.cautions import FIRST, STANDING
 from ..catalogue.hazards import CLASSES
-from ..catalogue.marks import LABEL
+from ..catalogue.marks import LABEL, PUBLISHED
 from ..catalogue.tasks import TOPICS
 from ..forms.types import Found, Values
 from ..words.lines import MORE, SAY, WARN, Line, words
@@ -14,6 +14,8 @@ def say(found: Found, values: Values) -> list[Line]:
     """found: `safety.SafetyResult`"""
     lines = [words("first", "First of all", FIRST, rank=SAY)]
     lines.extend([_own(place, one) for place, one in enumerate(found.own)])
+    if found.signal:
+        lines.append(words("signal", "Signal word", found.signal, rough=provenance(PUBLISHED, "ghs-label"), rank=SAY))
     if found.rows is None:
         for name, heading, text, mark, source in STANDING:
             lines.append(words(name, heading, text, rough=provenance(mark, source), rank=SAY))
@@ -44,13 +46,16 @@ def _task(found: Found) -> list[Line]:
 
 
 def _own(place: int, found: Found) -> Line:
-    """What a typed code says; one this catalogue does not hold is named, to be read on the sheet."""
-    row, text, where = found.row, "Read its words on the sheet: they are not kept here.", LABEL
+    """What a typed code says; one that is not held here is said to be unknown, and asked to be looked up."""
+    row, code, where = found.row, found.code, LABEL
+    text = "This code is not known here. It is kept: look up its words and its sign on the sheet."
     if row:
         text, where = row[1] + ("." if row[1][-1:] not in "./" else ""), LABEL + "; words " + provenance(*row[-2:])
         if not found.hazard and row[2]:
-            text += " On an older label: " + row[2]
-    return words("own_" + str(place), "Your product, " + found.code, text, rough=where,
+            text += " On other labels: " + row[2]
+        elif found.hazard and row[0] != code:
+            text += " The letters behind it are not known here: look them up on the sheet."
+    return words("own_" + str(place), "Your product, " + code, text, rough=where,
                  rank=WARN if found.hazard else MORE, part="" if found.hazard else PRODUCTS)
 
 

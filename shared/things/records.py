@@ -63,19 +63,25 @@ class Record:
 
 def check_system(values):
     """The label's own figures must fit each other: some ratio, and as many densities as parts."""
-    weight, volume, densities = values["by_weight"], values["by_volume"], values["densities"]
+    weight, volume = values["by_weight"], values["by_volume"]
     if not weight and not volume:
         raise InputError("by_weight", "Type the ratio from the label, by weight or by volume")
     count = len(weight or volume)
     if weight and volume and len(volume) != count:
         raise InputError("by_volume", "By volume: the same number of parts as by weight, please")
-    if densities and len(densities) != count:
-        raise InputError("densities", "Densities: one for each part, in the same order")
+    for field, label in (("densities", "Densities"), ("weighed", "Equal volumes, weighed")):
+        if values[field] and len(values[field]) != count:
+            raise InputError(field, label + ": one for each part, in the same order")
     check_agrees(values)
     codes(values["statements"])
     values["timed"] = ()
     if values["timings"]:
         values["timed"] = tuple(late("own_timings").read_timings(values["timings"]))
+
+
+def relative_densities(system):
+    """Densities of the parts to each other [any unit], or (): of equal volumes that were weighed before those typed."""
+    return system.get("weighed") or system["densities"]
 
 
 def label_apart(system):
@@ -87,7 +93,7 @@ def label_apart(system):
     >>> place, round(apart, 4)
     (1, 0.0561)
     """
-    derived = [w / rho for w, rho in zip(system["by_weight"], system["densities"])]
+    derived = [w / rho for w, rho in zip(system["by_weight"], relative_densities(system))]
     found = []
     for one, other in ((derived, system["by_volume"]), (system["by_volume"], derived)):
         place, off = furthest_off(one, other)
@@ -104,7 +110,7 @@ def check_agrees(system):
     """
     if not (system["by_weight"] and system["by_volume"]):
         return
-    if system["densities"]:
+    if relative_densities(system):
         place, apart = label_apart(system)
         if apart > (system["tolerance"] or STOP) + 1e-9:
             raise InputError("by_volume", "The label does not agree with itself: by weight and densities part {} is {} "
@@ -125,6 +131,8 @@ SYSTEM = Record("system", "Resin system", (
     Parts("by_volume", "Parts by volume", optional=True, help="As the label gives them, resin first: 3:1"),
     Parts("densities", "Densities", unit="g/mL", low=0.3, high=4, optional=True,
           help="Of each part, in the same order: 1.15 : 0.98 or 1.15 0.98"),
+    Parts("weighed", "Equal volumes, weighed", unit="g", low=0, high=10000, optional=True,
+          help="One syringe to one mark with each part, empty weight taken off, in the same order: {23.1 : 19.4 g}"),
     Text("parts", "Names of the parts", default="Resin : Hardener", fold=LABEL_FOLD,
          help="In the same order, a colon between them"),
     Number("tolerance", "Ratio error the label allows", unit="%", low=0.01, high=20, optional=True,

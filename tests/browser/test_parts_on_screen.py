@@ -7,10 +7,11 @@ import re
 from covemix.shared.door import moves
 from playwright.sync_api import expect
 
-# 350 g of 100 : 50 : 25 by weight, densities 1.1 : 1.0 : 0.8: 200, 100 and 50 g, 181.8, 100 and 62.5 mL
+# 350 g of 100 : 50 : 25 by weight, densities 1.10 : 1.00 : 0.80 (of one decimal each no volume
+# would be told): 200, 100 and 50 g, 181.8, 100 and 62.5 mL
 NAMES = ("Base", "Kicker", "Flex")
 GRAMS = (200.0, 300.0, 350.0)
-LABEL = "system.by_weight=100:50:25&system.densities=1.1:1.0:0.8&system.parts=Base:Kicker:Flex"
+LABEL = "system.by_weight=100:50:25&system.densities=1.10:1.00:0.80&system.parts=Base:Kicker:Flex"
 LINK = f"/?{LABEL}&amount=350&pumps.strokes=10:10:10&syringes.holds=60&syringes.steps=1"
 # what the large figures must come to: g in all on the scale, mL in syringes with marks of 1 mL, mL at marks of 10 mL,
 # strokes of 10 mL, mm on a stick; how far whole strokes and marks may lead from it, for they are never fewer in all
@@ -89,7 +90,7 @@ def share(phone):
 def step_by_step(phone):
     """Each step against what the engine says of it, and the engine's against the label."""
     steps = moves.answer("pouring", {"amount": "350", "system": {
-        "by_weight": "100:50:25", "densities": "1.1:1.0:0.8", "parts": "Base:Kicker:Flex"}})["steps"]
+        "by_weight": "100:50:25", "densities": "1.10:1.00:0.80", "parts": "Base:Kicker:Flex"}})["steps"]
     view = {name: phone.locator(f"[data-steps={name}]") for name in ("step", "part", "figure", "under", "tap", "next",
                                                                         "undo", "leave")}
     phone.get_by_role("button", name="Pour it step by step").click()

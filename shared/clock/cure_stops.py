@@ -1,0 +1,111 @@
+"""Cure stops: how far a seam cures at the warmth it is held at, from where it softens, and a hull in the sun."""
+from collections import namedtuple
+
+from ..catalogue.cure_times import ENERGY
+from ..catalogue.softening import COLOURS, GLASS, POST, SUNLIT
+from ..equations.kinetics import rate_factor
+from ..equations.maturity import warmest_held
+from ..equations.softening import conversion_at, expanded, sunlit_surface
+from ..forms.errors import InputError
+from ..forms.inputs import Choice, Number
+from ..forms.types import Values
+from ..words.numbers import shown
+from ..words.units import from_si
+
+_, CURED, _, BEYOND = [row[1:3] for row in GLASS]
+TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
+FULL_FROM, POST_AT, POST_FOR, _, _, WITHIN = [row[1] for row in POST]
+SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
+SLOWEST = (ENERGY[1], ENERGY[2])  # the ends of the band: one is the slowest where it is warmer, the other where colder
+STAYS, MAY, SOFTENS = 0, 1, 2
+FOLD = "Cure: warmed afterwards, and the sun"
+INPUTS = (
+    Number("post_to", "Then warmed to", unit="degC", low=25, high=120, optional=True, fold=FOLD),
+    Number("post_for", "for", unit="h", low=0.5, high=200, optional=True, fold=FOLD),
+    Choice("hull_colour", "Colour of the hull over the seam", tuple([row[:2] for row in COLOURS]), unsaid="not said",
+           fold=FOLD),
+    Number("hull_air", "Hottest air there, in full sun", unit="degC", low=0, high=55, optional=True, fold=FOLD,
+           help="Left empty: " + "{" + shown(from_si(HOT_AIR, "degC"), 0) + " degC}."),
+)
+
+
+def check(values: Values) -> None:
+    """A post-cure is a temperature and how long it is held."""
+    if (values["post_to"] is None) != (values["post_for"] is None):
+        field = "post_to" if values["post_to"] is None else "post_for"
+        raise InputError(field, "Warmed afterwards: type the temperature and for how long")
+
+
+# held: the warmest temperature that counts [K]; conversion: where the cure stops there (least, most) [-]; glass: from
+# where it softens (least, most) [K]
+Stopped = namedtuple("Stopped", ("held", "conversion", "glass"))
+# to: [K]; lasting: [s]; needed: how long it takes to count [s]; counts: it lasts as long; raises: it is warmer than
+# what the seam was held at before
+Post = namedtuple("Post", ("to", "lasting", "needed", "counts", "raises"))
+# colour: key of COLOURS; air: [K]; surface: (least, most) [K]; verdict: STAYS, MAY or SOFTENS, None where nothing is
+# known of the seam
+Sun = namedtuple("Sun", ("colour", "air", "surface", "verdict"))
+# before: `Stopped` without the post-cure, None where too little cures; after: with it; post: `Post` or None; suns: a
+# `Sun` for the colour that is said, for each of them where none is
+Stops = namedtuple("Stops", ("before", "after", "post", "suns"))
+
+
+def stopped(held: float) -> Stopped:
+    """Where a cure stops at a temperature that is held [K]; no further above the wholly cured.
+
+    >>> at = stopped(279.15)
+    >>> [round(one, 2) for one in at.conversion], [round(one - 273.15) for one in at.glass]
+    ([0.57, 0.87], [16, 31])
+    """
+    middle, ends = [(row[1] + row[2]) / 2 for row in GLASS], []
+
+    def found(uncured: float, cured: float, bend: float, beyond: float) -> float:
+        return conversion_at(held + beyond, uncured, cured, bend)
+
+    for place, row in enumerate(GLASS):
+        ends.append([found(*(middle[:place] + [end] + middle[place + 1:])) for end in row[1:3]])
+    low, high = expanded(found(*middle), ends)
+    glass = [min(held + BEYOND[end], CURED[end]) for end in (0, 1)]
+    return Stopped(held, (max(0.0, low), min(1.0, high)), glass)
+
+
+def post_of(to: float, lasting: float, held: "float | None") -> Post:
+    """What a post-cure counts: as long as a usual one where the slowest of the band sets the pace.
+
+    to: [K]; lasting: [s]; held: the warmest that was held before [K], or None
+    >>> round(post_of(313.15, 36000.0, 293.15).needed / 3600, 1)
+    17.3
+    """
+    pace = min([rate_factor(energy, to, POST_AT) for energy in SLOWEST])
+    needed = POST_FOR / pace
+    return Post(to, lasting, needed, lasting >= needed * (1 - 1e-9), held is None or to > held)
+
+
+def sun_on(colour: str, air: float, seam: "Stopped | None") -> Sun:
+    """A hull of a colour in full sun, from a breeze and little taken up to hardly any and much, against its seam.
+
+    colour: key of COLOURS; air: [K]
+    >>> [round(one - 273.15) for one in sun_on("dark", 310.0, None).surface]
+    [75, 104]
+    """
+    least, most = TAKEN_UP[colour]
+    surface = (sunlit_surface(SUNLIGHT, least, air, air - SKY, BREEZE, EMITTANCE),
+               sunlit_surface(SUNLIGHT, most, air, air - SKY, CALM, EMITTANCE))
+    if seam is None:
+        return Sun(colour, air, surface, None)
+    verdict = SOFTENS if surface[0] > seam.glass[1] else MAY if surface[1] > seam.glass[0] else STAYS
+    return Sun(colour, air, surface, verdict)
+
+
+def stops(values: Values, steps: list) -> Stops:
+    """steps: (temperature [K], duration [s]) of the coming weeks, as far as cure is counted in them"""
+    held = warmest_held(steps, POST_FOR, SLOWEST, POST_AT)
+    before = after = None if held is None else stopped(held)
+    post = None
+    if values["post_to"] is not None:
+        post = post_of(values["post_to"], values["post_for"], held)
+        if post.counts and post.raises:
+            after = stopped(post.to)
+    colours = [values["hull_colour"]] if values["hull_colour"] else [row[0] for row in COLOURS]
+    air = HOT_AIR if values["hull_air"] is None else values["hull_air"]
+    return Stops(before, after, post, tuple([sun_on(colour, air, after) for colour in colours]))
