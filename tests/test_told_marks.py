@@ -74,8 +74,9 @@ def test_what_the_tool_cannot_hold_is_said_before_the_first_part_goes_in(typed, 
 
 
 def test_a_batch_the_tool_holds_is_not_warned_of():
+    label = {"by_volume": "3:1", "densities": "1.15:0.98"}  # typed: a built-in one warns that it is an example
     for way in ("scale", "syringes"):
-        assert [one["rank"] for one in steps({"amount": "600 g", "way": way})].count("warn") == 0
+        assert [one["rank"] for one in steps({"amount": "600 g", "way": way, "system": label})].count("warn") == 0
 
 
 @pytest.mark.parametrize("zeroing", ["once", "each"])

@@ -13,13 +13,13 @@ from covemix.shared.pour.measured_out import FIELDS
 from covemix.shared.words.speech import spoken
 from covemix.shared.words.units import BY_NAME, BY_SPELLING
 
-SYSTEMS = {
+SYSTEMS = {  # densities to the second decimal: with one alone the ratio by volume would be 10 % in doubt, and not told
     "two, by weight": {"by_weight": "100:30", "densities": "1.15:0.98"},
     "own names": {"by_weight": "100:44", "densities": "1.12:0.95", "parts": "Amber : Blue can"},
     "hardener the larger": {"by_weight": "40:100", "densities": "1.15:0.98", "parts": "Clear : Dark"},
     "by volume": {"by_volume": "5:2", "densities": "1.18:0.93", "parts": "Jug : Bottle"},
     "three": {"by_weight": "100:30:12", "densities": "1.15:0.98:1.05"},
-    "three, own names": {"by_weight": "100:50:25", "densities": "1.1:1.0:0.9", "parts": "Base : Kicker : Flex"},
+    "three, own names": {"by_weight": "100:50:25", "densities": "1.10:1.00:0.90", "parts": "Base : Kicker : Flex"},
 }
 NAMES = {"two, by weight": ("Resin", "Hardener"), "own names": ("Amber", "Blue can"),
          "hardener the larger": ("Clear", "Dark"), "by volume": ("Jug", "Bottle"),
