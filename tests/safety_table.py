@@ -164,38 +164,73 @@ PICTOGRAMS = {
     "environment": ("GHS09", "a bare tree and a dead fish: poisonous to water life"),
 }
 
-# --- dust, mg/m3 over a working day: (dust, which part, who) -> (limit, mark, source, known)
+# --- dust, mg/m3 over a working day: (dust, which part, who) -> (limit, mark, source, known). Typed in November 2026
+# with these open: NIOSH's pages of wood dust, cotton dust and amorphous silica; OSHA's wood page (ACGIH 1 and 0.5);
+# 29 CFR 1910.1043(c)(1) and NIOSH 95-113 (0.2); a public list of agents (ACGIH, raw cotton 0.1 thoracic); a public list
+# of the limits of crystalline silica (OSHA 0.05, ACGIH 0.025); the MAK Commission's documentation of 2023 (amorphous
+# 0.02); DGUV on TRGS 900 (1.25 and 10); the annex of Directive 2004/37/EC as national regulations print it (2 and 0.1).
 DUST_LIMITS = {
     ("wood", "total", "npg"): (1, PUBLISHED, "NIOSH Pocket Guide, wood dust, TWA 1 mg/m3, Ca (page of 2019)", READ),
+    ("wood", "inhalable", "tlv"): (1, PUBLISHED, "OSHA, wood dust: ACGIH, all other species 1 mg/m3", READ),
+    ("wood", "inhalable", "eu-carcinogens"): (2, PUBLISHED, "hardwood 2, also mixed with other wood, from 2023", READ),
     ("wood", "total", "table-z1"): (15, PUBLISHED, "OSHA wood dust page; NIOSH Pocket Guide, OSHA PEL 15 total", READ),
     ("wood", "respirable", "table-z1"): (5, PUBLISHED, "the same, 5 respirable", READ),
-    ("silica", "total", "npg"): (6, PUBLISHED, "NIOSH Pocket Guide, amorphous silica, TWA 6 mg/m3", KNOWN),
+    ("red cedar", "inhalable", "tlv"): (0.5, PUBLISHED, "OSHA, wood dust: ACGIH, western red cedar 0.5 mg/m3", READ),
+    ("silica", "respirable", "mak"): (0.02, PUBLISHED, "synthetic amorphous silica, 0.02 mg/m3 respirable", READ),
+    ("silica", "total", "npg"): (6, PUBLISHED, "NIOSH, amorphous silica, TWA 6 mg/m3", READ),
     ("silica", "total", "table-z3"): (80 / 100, PUBLISHED, "58 FR 40191: amorphous, 80 mg/m3 over %SiO2, here 100",
      READ),
+    ("quartz", "respirable", "tlv"): (0.025, PUBLISHED, "ACGIH 0.025 mg/m3", READ),
+    ("quartz", "respirable", "1910.1053"): (0.05, PUBLISHED, "50 micrograms per cubic metre", READ),
+    ("quartz", "respirable", "eu-carcinogens"): (0.1, PUBLISHED, "respirable crystalline silica dust 0.1", READ),
+    ("cotton", "thoracic", "tlv"): (0.1, PUBLISHED, "ACGIH, raw cotton, 0.1 mg/m3 thoracic", READ),
+    ("cotton", "respirable", "1910.1043"): (0.2, PUBLISHED, "yarn making, 200 micrograms, respirable", READ),
+    ("cotton", "total", "npg"): (0.2, PUBLISHED, "NIOSH REL below 0.200 mg/m3", READ),
+    ("other", "respirable", "trgs-900"): (1.25, PUBLISHED, "general dust limit, A fraction", READ),
+    ("other", "inhalable", "trgs-900"): (10, PUBLISHED, "general dust limit, E fraction", READ),
     ("other", "total", "table-z1"): (15, PUBLISHED, "58 FR 40191: nuisance dust, total 15 mg/m3", READ),
     ("other", "respirable", "table-z1"): (5, PUBLISHED, "58 FR 40191: nuisance dust, respirable 5 mg/m3", READ),
-    ("talc", "respirable", "npg"): (2, PUBLISHED, "NIOSH Pocket Guide, talc without asbestos, 2 mg/m3 (resp)", KNOWN),
+    ("talc", "respirable", "npg"): (2, PUBLISHED, "NIOSH on talc without asbestos, 2 mg/m3 (resp)", READ),
     # one source, two rows: NIOSH's recommended 5, OSHA's 15 for dust not otherwise named
-    ("glass", "total", "osha-csi", 5): (5, PUBLISHED, "fibrous glass dust, NIOSH TWA 5 mg/m3 total", KNOWN),
-    ("glass", "total", "osha-csi", 15): (15, PUBLISHED, "fibrous glass dust, 15 mg/m3 total as other dust", KNOWN),
+    ("glass", "total", "osha-csi", 5): (5, PUBLISHED, "fibrous glass dust, NIOSH TWA 5 mg/m3 total", READ),
+    ("glass", "total", "osha-csi", 15): (15, PUBLISHED, "fibrous glass dust, shipyards 15 mg/m3", READ),
 }
-# the strictest that must be found for what is sanded or poured, mg/m3
-STRICTEST = {"wood-flour": 1, "silica": 0.8, "cotton": 5, "milled-glass": 5, "glass-spheres": 5, "phenolic-balloons": 5,
-             "talc": 2, "other": 5, "sanding-epoxy": 1, "sanding-glass": 5, "sanding-wood": 1}
+# the strictest that must be found for what is sanded or poured: mg/m3, which part of it, where that holds. No powder
+# is let off the general limit, and none that has a stricter one of its own falls under the general one.
+STRICTEST = {
+    "wood-flour": (1, "total dust", "US"), "silica": (0.02, "respirable dust", "Germany"),
+    "quartz": (0.025, "respirable dust", "US"), "cotton": (0.1, "thoracic dust", "US"),
+    "milled-glass": (1.25, "respirable dust", "Germany"), "glass-spheres": (1.25, "respirable dust", "Germany"),
+    "phenolic-balloons": (1.25, "respirable dust", "Germany"), "talc": (1.25, "respirable dust", "Germany"),
+    "other": (1.25, "respirable dust", "Germany"), "sanding-epoxy": (1, "total dust", "US"),
+    "sanding-glass": (1.25, "respirable dust", "Germany"), "sanding-wood": (1, "total dust", "US"),
+    "sanding-cedar": (0.5, "inhalable dust", "US"),
+}
+# what a builder may call a filler of their own: the powder whose dust it raises, None where nobody can know
+CALLED = {
+    "Cotton flock": "cotton", "flox": "cotton", "FLOCKS, cotton": "cotton", "silica thickener": "silica",
+    "Quartz sand": "quartz", "stone flour": "quartz", "silica sand": "quartz", "hardwood flour": "wood-flour",
+    "Sawdust from the saw": "wood-flour", "Glass bubbles": "glass-spheres", "hollow glass spheres": "glass-spheres",
+    "phenolic balloons": "phenolic-balloons", "Milled glass fibre": "milled-glass",
+    "fiberglass, cut": "milled-glass",
+    "Talcum": "talc", "Mystery powder": None, "thousand": None,
+}
 # key: (the dusts, the words, mark)
 POWDERS = {
     "wood-flour": ("wood", "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.",
                    PUBLISHED),
-    "silica": ("silica", "Hangs in the air for long, and dries skin and eyes.", MEMORY),
-    "cotton": ("other", "Fine lint; it irritates the airways.", MEMORY),
-    "milled-glass": ("glass", "Splinters prick skin and eyes; rinse, do not rub.", MEMORY),
-    "glass-spheres": ("other", "So light that it flies at a breath; slippery on the floor.", MEMORY),
+    "silica": ("silica other", "Hangs in the air for long, and dries skin and eyes.", MEMORY),
+    "quartz": ("quartz other", "Quartz dust scars the lungs and can cause cancer.", PUBLISHED),
+    "cotton": ("cotton other", "Its dust tightens the chest, the raw fibre's above all.", PUBLISHED),
+    "milled-glass": ("glass other", "Splinters prick skin and eyes; rinse, do not rub.", MEMORY),
+    "glass-spheres": ("glass other", "So light that it flies at a breath; slippery on the floor.", MEMORY),
     "phenolic-balloons": ("other", "So light that it flies at a breath; organic dust can burn in the air.", MEMORY),
-    "talc": ("talc", "Only talc without asbestos: ask for the sheet.", MEMORY),
+    "talc": ("talc other", "Only talc without asbestos: ask for the sheet.", MEMORY),
     "other": ("other", "Read its sheet first; a dust limit holds for every powder.", MEMORY),
     "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest of them counts.", MEMORY),
     "sanding-glass": ("other glass", "Glass dust pricks: cover wrists and neck.", MEMORY),
     "sanding-wood": ("wood", "Wood dust can burn, and is treated as a cause of cancer.", PUBLISHED),
+    "sanding-cedar": ("red cedar wood", "Its dust can cause asthma, and can burn.", PUBLISHED),
 }
 # assigned protection factor: 29 CFR 1910.134, Table 1 (KNOWN)
 MASKS = {"half": (10, PUBLISHED), "full": (50, MEMORY)}

@@ -100,12 +100,21 @@ def test_solvents_against_the_chemicals_library(outside, name):
 
 
 def test_lowest_published_limits(outside):
-    """NIOSH Pocket Guide and ACGIH: acetone 250 ppm though Table Z-1 allows 1000; wood 1 mg/m3, talc 2, silica 0.8."""
+    """The strictest of the US, the EU and Germany: acetone 250 ppm though Table Z-1 allows 1000; cotton 0.1 mg/m3
+    though the general dust limit allows 1.25; amorphous silica 0.02 though Table Z-3 allows 0.8."""
     outside("solvent limit acetone", NPG + ", acetone, TWA", 250e-6, solvents.lowest("acetone", solvents.DAY).value)
     outside("dust limit wood", NPG + ", wood dust, TWA", 1e-6, dusts.strictest(("wood",)).value)
     outside("dust limit talc", NPG + ", talc, respirable", 2e-6, dusts.strictest(("talc",)).value)
-    outside("dust limit silica", "29 CFR 1910.1000, Table Z-3, 80 / (% SiO2) at 100 %", 0.8e-6,
+    outside("dust limit western red cedar", "OSHA, wood dust: ACGIH TLV, inhalable", 0.5e-6,
+            dusts.strictest(("red cedar",)).value)
+    outside("dust limit fumed silica", "MAK Commission, synthetic amorphous silica (2023), respirable", 0.02e-6,
             dusts.strictest(("silica",)).value)
+    outside("dust limit quartz", "ACGIH TLV as a public list quotes it, respirable", 0.025e-6,
+            dusts.strictest(("quartz",)).value)
+    outside("dust limit cotton", "ACGIH TLV as a public list quotes it, thoracic; 29 CFR 1910.1043 has 0.2", 0.1e-6,
+            dusts.strictest(("cotton",)).value)
+    outside("dust limit general", "TRGS 900, as DGUV gives it: 1.25 mg/m3 respirable", 1.25e-6,
+            dusts.strictest(("other",)).value)
 
 
 def test_half_mask_and_silica(outside):

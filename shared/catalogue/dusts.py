@@ -3,37 +3,57 @@ from collections import namedtuple
 
 from .marks import MEMORY, PUBLISHED
 
-TOTAL, FINE = "total dust", "respirable dust"
+TOTAL, INHALABLE = "total dust", "inhalable dust"
+THORACIC, FINE = "thoracic dust", "respirable dust"
 
-# value [kg/m3], over a working day; fraction: which part of the dust it counts
+# value [kg/m3], over a working day; fraction: which part of the dust it counts. The limits of the US, of the EU and of
+# Germany, of authorities and of the bodies that advise them: the strictest of them counts here.
 Limit = namedtuple("Limit", ("dust", "fraction", "value", "unit", "mark", "source"))
 LIMITS = (
     Limit("wood", TOTAL, 1e-6, "kg/m3", PUBLISHED, "npg"),
+    Limit("wood", INHALABLE, 1e-6, "kg/m3", PUBLISHED, "tlv"),
+    Limit("wood", INHALABLE, 2e-6, "kg/m3", PUBLISHED, "eu-carcinogens"),
     Limit("wood", TOTAL, 15e-6, "kg/m3", PUBLISHED, "table-z1"),
     Limit("wood", FINE, 5e-6, "kg/m3", PUBLISHED, "table-z1"),
+    Limit("red cedar", INHALABLE, 0.5e-6, "kg/m3", PUBLISHED, "tlv"),
+    Limit("silica", FINE, 0.02e-6, "kg/m3", PUBLISHED, "mak"),
     Limit("silica", TOTAL, 6e-6, "kg/m3", PUBLISHED, "npg"),
     Limit("silica", TOTAL, 0.8e-6, "kg/m3", PUBLISHED, "table-z3"),
+    Limit("quartz", FINE, 0.025e-6, "kg/m3", PUBLISHED, "tlv"),
+    Limit("quartz", FINE, 0.05e-6, "kg/m3", PUBLISHED, "1910.1053"),
+    Limit("quartz", FINE, 0.1e-6, "kg/m3", PUBLISHED, "eu-carcinogens"),
+    Limit("cotton", THORACIC, 0.1e-6, "kg/m3", PUBLISHED, "tlv"),
+    Limit("cotton", FINE, 0.2e-6, "kg/m3", PUBLISHED, "1910.1043"),
+    Limit("cotton", TOTAL, 0.2e-6, "kg/m3", PUBLISHED, "npg"),
+    Limit("other", FINE, 1.25e-6, "kg/m3", PUBLISHED, "trgs-900"),
+    Limit("other", INHALABLE, 10e-6, "kg/m3", PUBLISHED, "trgs-900"),
     Limit("other", TOTAL, 15e-6, "kg/m3", PUBLISHED, "table-z1"),
     Limit("other", FINE, 5e-6, "kg/m3", PUBLISHED, "table-z1"),
     Limit("talc", FINE, 2e-6, "kg/m3", PUBLISHED, "npg"),
     Limit("glass", TOTAL, 5e-6, "kg/m3", PUBLISHED, "osha-csi"),
     Limit("glass", TOTAL, 15e-6, "kg/m3", PUBLISHED, "osha-csi"),
 )
+# whose limits they are, by source; what is not here is of the US
+REGIONS = (("mak", "Germany"), ("trgs-900", "Germany"), ("eu-carcinogens", "EU"))
 
 # key, label, the dusts it raises, what is particular about it, mark, source
 POWDERS = (
     ("wood-flour", "Wood flour", ("wood",),
      "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
-    ("silica", "Fumed silica", ("silica",),
+    ("silica", "Fumed silica", ("silica", "other"),
      "Hangs in the air for long, and dries skin and eyes.",
      MEMORY, ""),
-    ("cotton", "Cotton fibre", ("other",), "Fine lint; it irritates the airways.", MEMORY, ""),
-    ("milled-glass", "Milled glass", ("glass",), "Splinters prick skin and eyes; rinse, do not rub.", MEMORY, ""),
-    ("glass-spheres", "Glass microspheres", ("other",),
+    ("quartz", "Quartz or stone flour", ("quartz", "other"), "Quartz dust scars the lungs and can cause cancer.",
+     PUBLISHED, "1910.1053"),
+    ("cotton", "Cotton fibre", ("cotton", "other"), "Its dust tightens the chest, the raw fibre's above all.",
+     PUBLISHED, "1910.1043"),
+    ("milled-glass", "Milled glass", ("glass", "other"), "Splinters prick skin and eyes; rinse, do not rub.",
+     MEMORY, ""),
+    ("glass-spheres", "Glass microspheres", ("glass", "other"),
      "So light that it flies at a breath; slippery on the floor.", MEMORY, ""),
     ("phenolic-balloons", "Phenolic microballoons", ("other",),
      "So light that it flies at a breath; organic dust can burn in the air.", MEMORY, ""),
-    ("talc", "Talc", ("talc",), "Only talc without asbestos: ask for the sheet.", MEMORY, ""),
+    ("talc", "Talc", ("talc", "other"), "Only talc without asbestos: ask for the sheet.", MEMORY, ""),
     ("other", "Another powder", ("other",), "Read its sheet first; a dust limit holds for every powder.", MEMORY, ""),
 )
 
@@ -45,6 +65,20 @@ SANDING = (
      MEMORY, ""),
     ("sanding-wood", "Sanding plywood", ("wood",), "Wood dust can burn, and is treated as a cause of cancer.",
      PUBLISHED, "npg"),
+    ("sanding-cedar", "Sanding western red cedar", ("red cedar", "wood"), "Its dust can cause asthma, and can burn.",
+     PUBLISHED, "tlv"),
+)
+
+# words by which a builder's own filler is known for one of the powders, the stricter first
+CALLED = (
+    ("quartz", ("quartz", "sand", "stone", "slate", "granite")),
+    ("silica", ("silica",)),
+    ("cotton", ("cotton", "flock", "flox", "lint")),
+    ("wood-flour", ("wood", "sawdust", "hardwood")),
+    ("phenolic-balloons", ("phenolic", "balloon", "microballoon")),
+    ("glass-spheres", ("sphere", "microsphere", "bubble")),
+    ("milled-glass", ("glass", "fibreglass", "fiberglass")),
+    ("talc", ("talc", "talcum")),
 )
 
 # Share of the outside air that a half mask may let through is 1 / APF: assigned protection factors, mark, source
@@ -57,14 +91,19 @@ MASKS = (
 def strictest(dusts):
     """The strictest published limit of the dusts together.
 
-    >>> strictest(("wood",)).value * 1e6, strictest(("silica",)).source
-    (1.0, 'table-z3')
+    >>> strictest(("wood",)).value * 1e6, strictest(("silica",)).source, region(strictest(("silica",)))
+    (1.0, 'mak', 'Germany')
     """
     found = None
     for limit in LIMITS:
         if limit.dust in dusts and (found is None or limit.value < found.value):
             found = limit
     return found
+
+
+def region(limit):
+    """Where a limit holds."""
+    return dict(REGIONS).get(limit.source, "US")
 
 
 TABLES = (

@@ -1,10 +1,10 @@
 """Air lines: what is said of a room's air, and of solvent and dust in it."""
-from ..catalogue.dusts import MASKS
+from ..catalogue.dusts import MASKS, region
 from ..catalogue.marks import MEMORY, OWN
 from ..catalogue.tasks_mixing import MIXING
 from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, bare, ceiling, fraction, shown, to_step
+from ..words.numbers import DOWN, NEAREST, UP, bare, ceiling, fraction, places_for, shown, to_step
 from ..words.provenance import provenance
 from ..words.units import from_si, to_si, told, unit_for
 
@@ -63,13 +63,13 @@ def _hours(time: float) -> str:
     return "{} h {} min; ".format(minutes // 60, minutes % 60) if minutes > 120 else ""
 
 
-def _plain(value: float, places: int) -> str:
+def _plain(value: float, places: int, toward: str = NEAREST) -> str:
     """A number as it would be typed: no zeros behind its decimals.
 
-    >>> _plain(99.0, 2), _plain(99.9, 2), _plain(10.0, 1)
-    ('99', '99.9', '10')
+    >>> _plain(99.0, 2), _plain(99.9, 2), _plain(10.0, 1), _plain(1.25, 3, DOWN), _plain(0.02, 3, DOWN)
+    ('99', '99.9', '10', '1.25', '0.02')
     """
-    text = shown(value, places)
+    text = shown(value, places, toward)
     while "." in text and text[-1] in ".0":
         text = text[:-1]
     return text
@@ -134,12 +134,20 @@ def _ppm(share: float, toward: str) -> str:
 
 def _dust(found: Found) -> list[Line]:
     """How little floating dust fills the room to the lowest limit. A caution, no promise."""
-    row, limit = found.row, found.limit
+    row = found.row
     return [
-        line("dust_limit", row[1], limit.value, "kg/m3", shown(limit.value * 1e6, 1, DOWN) + " mg/m³",
-             rough="lowest limit, " + provenance(limit.mark, limit.source)),
-        line("dust_room", "That is, in this room", found.floating, "kg", shown(found.floating * 1e6, 0, DOWN)
-             + " mg afloat", rough="a pinch; rounded down, a caution and no promise", rank=BESIDE),
+        dust_limit(row[1], found.limit),
+        line("dust_room", "That is, in this room", found.floating, "kg",
+             shown(found.floating * 1e6, places_for(found.floating * 1e6, 2), DOWN) + " mg afloat",
+             rough="a pinch; rounded down, a caution and no promise", rank=BESIDE),
         words("dust_mask", "Dust", row[3] + " A particle mask on first; a half mask that fits is reckoned good for "
               + shown(MASKS[0][2]) + " times the limit.", rough=provenance(row[4], row[5]), rank=WARN),
     ]
+
+
+def dust_limit(label: str, limit: Found) -> Line:
+    """The strictest limit of a dust, where it holds and who set it. limit: of catalogue.dusts"""
+    return line("dust_limit", label, limit.value, "kg/m3",
+                _plain(limit.value * 1e6, 3, DOWN) + " mg/m³",
+                rough="lowest limit, " + limit.fraction + ", " + region(limit) + ", "
+                + provenance(limit.mark, limit.source))

@@ -7,6 +7,7 @@ from ..forms.types import Values
 from ..things import statements
 from .cautions import BIG, standing
 from .current_caution_lines import say
+from .powders import powder
 
 HEATS = "hot_pot"
 
@@ -45,7 +46,7 @@ def _known(values: Values, answers: list) -> dict:
         "peak": found["peak"] if "peak" in found else _peak(values, system, mass),
         "depth": found.get("throat"),
         "solvent": (values.get("solvent") or "none") != "none",
-        "filler": (filler.get("id") or filler.get("name") or "powder") if thick else "",
+        "filler": _called(filler) if thick else "",
         "temperature": _kelvin(values.get("air"), values.get("temperature")),
         "usable": found.get("usable"),
         "task": "confined" if values.get("place") == "hull" else values.get("task") or "",
@@ -53,6 +54,12 @@ def _known(values: Values, answers: list) -> dict:
         "codes": statements.codes(system.get("statements") or ""),
         "sun": sun_of(values).flux,
     }
+
+
+def _called(filler: dict) -> str:
+    """What a filler is known by: its name where its dust is known by that, else the built-in row it began as."""
+    name, row = filler.get("name") or "", filler.get("id") or ""
+    return (name if powder(name) else row) or name or "powder"
 
 
 def _peak(values: Values, system: dict, mass: "float | None") -> "float | None":

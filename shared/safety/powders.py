@@ -1,17 +1,20 @@
 """Powders: the row of a powder, by what a filler is called."""
-from ..catalogue.dusts import POWDERS
+from ..catalogue.dusts import CALLED, POWDERS
 from ..words.numbers import small
 
 
 def powder(name: str) -> "tuple | None":
-    """The row of a powder by its key or the first words of its label, or None.
+    """The row of a powder by its key, by its label, or by a word in what a builder calls it; or None.
 
-    >>> powder("Fumed silica")[0], powder("silica")[0], powder("glass-spheres")[0], powder("flour of nothing")
-    ('silica', 'silica', 'glass-spheres', None)
+    >>> [powder(name) and powder(name)[0] for name in ("Fumed silica", "glass-spheres", "Flocks of cotton", "flour")]
+    ['silica', 'glass-spheres', 'cotton', None]
     """
-    asked = " ".join([word for word in small(name).replace("_", " ").replace("-", " ").split(" ") if word])
-    for row in POWDERS:
-        label = small(row[1])
-        if asked and (asked == row[0].replace("-", " ") or asked == label or asked[:len(label) + 1] == label + ","):
-            return row
+    asked = [word for word in small(name.replace("_", " ").replace("-", " ").replace(",", " ")).split(" ") if word]
+    rows = dict([(row[0], row) for row in POWDERS])
+    key = "-".join(asked)
+    if key in rows:
+        return rows[key]
+    for key, words in CALLED:
+        if [word for word in asked if word in words or word.rstrip("s") in words]:
+            return rows[key]
     return None

@@ -1,7 +1,7 @@
 """Safety: what is told about the task at hand, the product's own statements first, each with where it comes from."""
 from collections import namedtuple
 
-from ..catalogue.dusts import POWDERS
+from ..catalogue.dusts import POWDERS, strictest
 from ..catalogue.hazards import CLASSES, EVERY, PICTOGRAMS, PRECAUTIONS, PRECEDENCE, SIGNAL_WORDS, hazard
 from ..catalogue.tasks import CURED, TASKS, statements
 from ..forms.inputs import Choice, Pick
@@ -24,10 +24,10 @@ PRECAUTION = "P"  # first letter of its code
 FOLDS = ((REST, "More about this task"), (PRODUCTS, "What such products carry"))
 
 # own: `Statement` of each code typed from the product's own sheet; powder: its row of catalogue.dusts, None where none
-# is asked; rows: statements of the task that hold (name, topic, text, mark, source), None where no task is chosen;
-# leading: topics that lead in it; signs: keys of the pictograms, of the own codes or else of the usual product; signal:
-# the stronger signal word of the own codes, "" where they have none
-SafetyResult = namedtuple("SafetyResult", ("own", "powder", "rows", "leading", "signs", "signal"))
+# is asked; limit: the strictest of its dust; rows: statements of the task that hold (name, topic, text, mark, source),
+# None where no task is chosen; leading: topics that lead in it; signs: keys of the pictograms, of the own codes or else
+# of the usual product; signal: the stronger signal word of the own codes, "" where they have none
+SafetyResult = namedtuple("SafetyResult", ("own", "powder", "limit", "rows", "leading", "signs", "signal"))
 # code: as the standard writes it; row: of catalogue.hazards, None where the catalogue does not hold the code; hazard:
 # not a precaution
 Statement = namedtuple("Statement", ("code", "row", "hazard"))
@@ -46,7 +46,8 @@ def reckon(values: Values) -> SafetyResult:
     if task == "powder":
         powder = dict([(row[0], row) for row in POWDERS])[values["powder"]]
     own = _own(found)
-    return SafetyResult(own, powder, rows, leading, signs(found or _usual()), signal(own))
+    return SafetyResult(own, powder, strictest(powder[2]) if powder else None, rows, leading,
+                        signs(found or _usual()), signal(own))
 
 
 def _own(found: "tuple[str, ...]") -> "list[Statement]":

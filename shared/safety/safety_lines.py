@@ -6,6 +6,7 @@ from ..catalogue.tasks import TOPICS
 from ..forms.types import Found, Values
 from ..words.lines import MORE, SAY, WARN, Line, words
 from ..words.provenance import provenance
+from .air_lines import dust_limit
 
 REST, PRODUCTS = "rest", "products"  # parts of the answer that fold away
 
@@ -30,6 +31,7 @@ def _task(found: Found) -> list[Line]:
     if found.powder:
         row = found.powder
         lines.append(words("powder_kind", row[1], row[3], rough=provenance(row[4], row[5]), rank=WARN))
+        lines.append(dust_limit("Its dust, a working day at the most", found.limit))
     for topic, heading in TOPICS:
         rank = WARN if topic in ("never", "stop") else SAY if topic in found.leading else MORE
         told: list = []  # [name, text, where]: what has one topic and one origin is read as one piece
