@@ -87,6 +87,13 @@ HAZARDS = {
     "EUH380": ("May cause endocrine disruption in humans", "", "", MEMORY, KNOWN),
     "EUH381": ("Suspected of causing endocrine disruption in humans", "", "", MEMORY, KNOWN),
 }
+# what brings a caution on every screen that knows the product: the caution; a code not here brings none. Of several the
+# earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, categories 1 of what lasts, H314 and H318.)
+BRINGS = {
+    "H330": "poison", "H310": "poison", "H300": "poison", "H331": "poison", "H311": "poison", "H301": "poison",
+    "H334": "asthma", "H350": "lasting", "H340": "lasting", "H360": "lasting", "H370": "lasting", "H372": "lasting",
+    "H314": "corrosive", "H318": "corrosive",
+}
 # joined routes: CLP Annex III, table 1.2 (READ in copies)
 JOINED = {
     "H300+H310": "Fatal if swallowed or in contact with skin",
@@ -416,8 +423,8 @@ MOMENT = (
      COMMON),
     ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON),
-    ("asthma", "Your product, H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled.",
-     "mix", PUBLISHED),
+    ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
+    ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
     ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
     ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON),
@@ -431,7 +438,8 @@ MOMENT = (
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),
-    ("corrosive", "Goggles on: H314", "Causes severe skin burns and eye damage.", "open", PUBLISHED),
+    ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
+    ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON),
     ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", MEMORY),
     ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",

@@ -191,8 +191,8 @@ def test_the_two_cautions_that_matter(known, expected):
 IN_PLACE = (
     ("pour", {"amount": "240"}, "Gloves and goggles"), ("pour", {"amount": "500"}, "A big pot. 500 g"),
     ("pour", {"amount": "100", "thicken": "yes", "filler": "milled-glass"}, "Milled glass. Particle mask"),
-    ("pour", {"amount": "100", "system": {"id": "3-1", "statements": "H314"}}, "Goggles on: H314"),
-    ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Your product, H334"),
+    ("pour", {"amount": "100", "system": {"id": "3-1", "statements": "H314"}}, "Danger, goggles on: H314"),
+    ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Danger: your product, H334"),
     ("clock", {"air": "30", "batch": "200"}, "Warm today. At 30 °C"), ("clock", {"air": "8", "batch": "100"}, "Cold."),
     ("clock", {"air": "20", "batch": "500"}, "A big pot. 500 g"),
     ("clock", {"air": "20", "batch": "500", "container": "tray"}, "Gloves and goggles"),
@@ -200,6 +200,7 @@ IN_PLACE = (
     ("plan", {"temperature": "8"}, "Cold."), ("boat", {}, "Gloves and goggles"),
     ("safety", {"task": "sand", "cured": "soft"}, "Not cured."), ("safety", {"place": "hull"}, "Inside the hull"),
     ("safety", {"solvent": "acetone"}, "Solvent vapour"),
+    ("safety", {"task": "powder", "powder": "cotton"}, "Cotton fibre. Particle mask"),
 )
 
 

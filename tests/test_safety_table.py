@@ -84,6 +84,40 @@ def test_each_hazard_code_is_read_in_a_kits_system_said_and_drawn(code, row):
             assert table.PICTOGRAMS[drawing["name"].removeprefix("sign_")][0] in drawing["title"]
 
 
+@pytest.mark.parametrize("code, row", CODES, ids=[code for code, _ in CODES])
+def test_each_grave_code_is_a_caution_with_its_sign_on_every_screen_that_knows_the_product(code, row):
+    """Pour, Clock, Plan and Joint name it in the foot; Kit and Safety also say all codes: words, sign, signal word."""
+    words, signal, sign, *_ = row
+    caution = next((table.BRINGS[one[:4]] for one in code.split("+") if one[:4] in table.BRINGS), None)
+    system = {"by_weight": "100:30", "name": "Mine", "statements": "H317, " + code}
+    for screen, typed in (("pour", {"amount": "100"}), ("clock", {"batch": "100"}), ("plan", {}), ("boat", {}),
+                          ("safety", {}), ("kit", {"kind": "system"})):
+        told = moves.screen(screen, dict(typed, system=system))
+        if caution:
+            assert code in told["caution"] and words.split(". ")[0] in told["caution"], screen
+            assert told["caution"].startswith("Danger")
+            assert [one["name"] for one in told["signs"]] == ["sign_" + sign]
+        else:
+            assert code not in told["caution"] and told["signs"] == []
+        if screen in ("safety", "kit"):
+            first = dict(told["answers"])[screen]
+            lines = {line["name"]: line for line in first["lines"]}
+            said = {line["label"]: line["text"] for line in first["lines"] if line["name"].startswith("own_")}
+            assert said["Your product, " + code].rstrip(".") == words.rstrip(".")
+            assert lines["signal"]["text"] == (signal or "Warning")  # H317 has one of its own
+            drawn = [one["name"] for one in first["figures"]]
+            assert not sign or "sign_" + sign in drawn
+
+
+def test_of_several_grave_codes_the_gravest_is_named_and_all_their_signs_stand():
+    typed = {"amount": "100", "system": {"by_weight": "100:30", "statements": "H314 H334 H372 H311 H300+H330 H360FD"}}
+    told = moves.screen("pour", typed)
+    assert told["caution"].startswith("Danger: your product, H300+H330. Fatal if swallowed or if inhaled.")
+    assert [one["name"] for one in told["signs"]] == ["sign_skull", "sign_health", "sign_corrosion"]
+    big = moves.screen("pour", dict(typed, amount="500", system=dict(typed["system"], statements="H350 H314")))
+    assert big["caution"].startswith("A big pot") and len(big["signs"]) == 2
+
+
 @pytest.mark.parametrize("code", ["H999", "H208", "EUH999", "P999", "H301X"])
 def test_an_unknown_code_is_said_to_be_unknown_and_kept(code):
     told = moves.answer("safety", {"system": {"id": "3-1", "statements": "H317 " + code}})

@@ -41,8 +41,8 @@ MOMENT = (
      COMMON, ""),
     ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON, ""),
-    ("asthma", "Your product, H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled.",
-     "mix", PUBLISHED, "ghs"),
+    ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED, "ghs"),
+    ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED, "ghs"),
     ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
      COMMON, ""),
     ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON, ""),
@@ -57,8 +57,8 @@ MOMENT = (
     ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY, ""),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON, ""),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON, ""),
-    ("corrosive", "Goggles on: H314", "Causes severe skin burns and eye damage.",
-     "open", PUBLISHED, "ghs"),
+    ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED, "ghs"),
+    ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED, "ghs"),
     ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON, ""),
     ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", MEMORY, ""),
     ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
@@ -66,6 +66,14 @@ MOMENT = (
     ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON, ""),
     ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON, ""),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON, ""),
+)
+
+# the codes of a product's own sheet that bring up a caution, the gravest first
+OWN_CODES = (
+    ("poison", ("H330", "H310", "H300", "H331", "H311", "H301")),
+    ("asthma", ("H334",)),
+    ("lasting", ("H350", "H340", "H360", "H370", "H372")),
+    ("corrosive", ("H314", "H318")),
 )
 
 # what a caution advises, and what it advises in the sun

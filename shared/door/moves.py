@@ -165,8 +165,8 @@ def asked(name, pairs, memo=None):
 
 
 def screen(name, tree, read=None, memo=None):
-    """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution"}.
+    """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now, with its signs:
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution", "signs": [figure, ...]}.
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
@@ -181,7 +181,8 @@ def screen(name, tree, read=None, memo=None):
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
     matters = late("current_caution").caution  # with all cautions behind it: the first figures need not wait for them
-    return {"answers": answers, "understood": values["_understood"], "caution": matters(values, answers)}
+    said, signs = matters(values, answers)
+    return {"answers": answers, "understood": values["_understood"], "caution": said, "signs": signs}
 
 
 def about(name, system):

@@ -20,6 +20,9 @@ LATE = (
     ("pour", "time_in_cup"),
     ("pour", "time_in_cup_lines"),
     ("safety", "current_caution"),
+    ("safety", "own_codes"),
+    ("safety", "own_codes_lines"),
+    ("safety", "pictogram_drawing"),
     ("things", "learned_rates"),
     ("things", "own_timings"),
 )

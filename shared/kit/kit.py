@@ -4,8 +4,10 @@ from collections import namedtuple
 from ..catalogue.marks import MEMORY
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
+from ..forms.late import late
 from ..forms.types import Values
 from ..things.records_shed import RECORDS
+from ..things.statements import codes
 from .kit_lines import say
 
 INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
@@ -16,8 +18,8 @@ INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for
 
 # record: the declaration of this kind of thing; thing: its values; started_from: mark of the built-in row that it was
 # started from, "" where from none; as_built_in: fields that stand as in such a row from memory; used_up: a roll with
-# nothing left
-KitResult = namedtuple("KitResult", ("record", "thing", "started_from", "as_built_in", "used_up"))
+# nothing left; own: own_codes.Statement of each hazard and precaution of its sheet; signal: their signal word, or ""
+KitResult = namedtuple("KitResult", ("record", "thing", "started_from", "as_built_in", "used_up", "own", "signal"))
 
 
 def check(values: Values) -> None:
@@ -35,7 +37,14 @@ def reckon(values: Values) -> KitResult:
     record = next(iter([one for one in RECORDS if one.name == values["kind"]]))
     mine = values[record.name]
     mark = "".join([row[2] for row in record.rows if row[0] == mine["id"]])
-    return KitResult(record, mine, mark, [] if mark else _as_built_in(record, mine["_tree"]), mine.get("length") == 0)
+    found = _codes(mine)
+    own = late("own_codes").own(found) if found else []
+    return KitResult(record, mine, mark, [] if mark else _as_built_in(record, mine["_tree"]), mine.get("length") == 0,
+                     own, late("own_codes").signal(own) if own else "")
+
+
+def _codes(thing: Values) -> "tuple[str, ...]":
+    return codes(thing.get("statements") or "")
 
 
 def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
@@ -49,5 +58,11 @@ def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
 
 
 def answer(values: Values) -> list:
-    """What will be kept, in one line, and where its figures come from; whether a roll is used up."""
+    """What will be kept, in one line, and where its figures come from; a roll that is used up; what its codes say."""
     return say(reckon(values), values)
+
+
+def figures(values: Values) -> list:
+    """The pictograms of its own codes."""
+    found = _codes(values[values["kind"]])
+    return [late("pictogram_drawing").figure(key) for key in late("own_codes").signs(found)] if found else []

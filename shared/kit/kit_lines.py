@@ -1,5 +1,6 @@
 """Kit lines: one thing of the builder's own in one line, and where its figures come from."""
 from ..forms.choices import option_words
+from ..forms.late import late
 from ..forms.types import Found, Values
 from ..things.records import ORIGIN
 from ..words.lines import SAY, Line, words
@@ -19,7 +20,7 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(words("as_built_in", "From memory", "As built in, from memory: " + ", ".join(same), rank=SAY))
     if found.used_up:
         lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
-    return lines
+    return lines + late("own_codes_lines").say(found.own, found.signal) if found.own else lines
 
 
 def _summary(found: Found, system: str) -> str:

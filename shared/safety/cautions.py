@@ -1,9 +1,8 @@
 """Cautions of the moment: the one or two that matter now, chosen from what is really being done."""
-from ..catalogue.cautions import FROM, MOMENT
+from ..catalogue.cautions import FROM, MOMENT, OWN_CODES
 from ..catalogue.sunlight import TRAY_UP_TO
 from ..things.statements import single
 
-ASTHMA, BURNS = "H334", "H314"  # codes of the product's sheet
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
 WARM, COLD, HOT = _FROM["air that is warm"], _FROM["air that is cold"], _FROM["pot that is hot"]
@@ -34,7 +33,6 @@ def standing(*, mass: "float | None" = None, filler: str = "", temperature: "flo
     holds = {
         "hot_now": task == "hot" or (pot is not None and pot >= HOT),
         "hull": task == "confined",
-        "asthma": ASTHMA in own,
         "vapour": solvent or task == "wipe",
         "uncured": task == "sand" and cured in ("soft", "unknown"),
         "big_pot": big,
@@ -45,7 +43,6 @@ def standing(*, mass: "float | None" = None, filler: str = "", temperature: "flo
         "short_pot": usable is not None and usable < SHORT,
         "powder": bool(filler) or task == "powder",
         "sanding": task == "sand",
-        "corrosive": BURNS in own,
         "small_room": room is not None and changes is not None and room < SMALL and changes < FEW,
         "thick": depth is not None and depth > THICK,
         "cold": temperature is not None and temperature <= COLD,
@@ -53,4 +50,6 @@ def standing(*, mass: "float | None" = None, filler: str = "", temperature: "flo
         "gloves": True,
         "wash": True,
     }
+    for name, grave in OWN_CODES:
+        holds[name] = len([code for code in grave if code in own]) > 0
     return [row[0] for row in MOMENT if holds[row[0]]]

@@ -1,10 +1,11 @@
 """Cautions lines: the cautions of the moment in words, with the figures that bring them up."""
-from ..catalogue.cautions import MOMENT, SPREAD_IN_SUN
+from ..catalogue.cautions import MOMENT, OWN_CODES, SPREAD_IN_SUN
 from ..forms.types import Values
 from ..words.lines import WARN, Line, words
 from ..words.numbers import BLANKS, DOWN, UP
 from ..words.provenance import provenance
 from ..words.units import METRIC, told
+from .own_codes import gravest
 from .powders import powder
 
 
@@ -19,6 +20,8 @@ def say(names: "list[str]", known: Values, units: str = METRIC) -> list[Line]:
     lines, filled, row = [], _filled(known, units), powder(known.get("filler") or "")
     for name in names:
         _, label, text, task, mark, source = rows[name]
+        if name in dict(OWN_CODES):
+            filled["code"], filled["official"], _, filled["signal"], mark, source = gravest(name, known["codes"])
         where = provenance(mark, source)
         if row and "{about}" in text:
             where += "; " + provenance(*row[4:])

@@ -1,34 +1,45 @@
 """In place: the caution that matters now on a screen, from what is typed and what was answered there."""
 from collections import namedtuple
 
+from ..catalogue.cautions import OWN_CODES
 from ..clock.sun import sun_of
 from ..forms.late import late
 from ..forms.types import Values
 from ..things import statements
 from .cautions import BIG, standing
 from .current_caution_lines import say
+from .own_codes import gravest
 from .powders import powder
 
 HEATS = "hot_pot"
 
 # first: the most urgent caution, a name of catalogue.cautions.MOMENT; heats: the pot can run away, which is told
-# beside it; known: the keywords of `cautions.standing`
-CurrentResult = namedtuple("CurrentResult", ("first", "heats", "known"))
+# beside it; signs: keys of the pictograms of the own codes that bring up a caution; known: the keywords of
+# `cautions.standing`
+CurrentResult = namedtuple("CurrentResult", ("first", "heats", "signs", "known"))
 
 
-def caution(values: Values, answers: list) -> str:
-    """One caution as text: the most urgent that the real inputs bring up, else the reminder.
+def caution(values: Values, answers: list) -> "tuple[str, list[dict]]":
+    """One caution as text: the most urgent that the real inputs bring up, else the reminder; and the pictograms of the
+    product's own codes that bring one up, also where another is more urgent.
 
     values: what the screen read; answers: [[move, answer], ...] as `moves.screen` gives them
     """
-    return say(reckon(values, answers), values)
+    found = reckon(values, answers)
+    return say(found, values), [late("pictogram_drawing").figure(key) for key in found.signs]
 
 
 def reckon(values: Values, answers: list) -> CurrentResult:
     """The most urgent caution of these inputs, and what it is told with."""
     known = _known(values, answers)
     names = standing(**known)
-    return CurrentResult(next(iter([name for name in names if name != HEATS])), HEATS in names, known)
+    signs: list = []
+    for name in names:
+        if name in dict(OWN_CODES):
+            sign = gravest(name, known["codes"])[2]
+            if sign not in signs:
+                signs.append(sign)
+    return CurrentResult(next(iter([name for name in names if name != HEATS])), HEATS in names, signs, known)
 
 
 def _known(values: Values, answers: list) -> dict:
@@ -46,7 +57,7 @@ def _known(values: Values, answers: list) -> dict:
         "peak": found["peak"] if "peak" in found else _peak(values, system, mass),
         "depth": found.get("throat"),
         "solvent": (values.get("solvent") or "none") != "none",
-        "filler": _called(filler) if thick else "",
+        "filler": _called(filler) if thick else values.get("powder") if values.get("task") == "powder" else "",
         "temperature": _kelvin(values.get("air"), values.get("temperature")),
         "usable": found.get("usable"),
         "task": "confined" if values.get("place") == "hull" else values.get("task") or "",

@@ -1,22 +1,21 @@
 """Safety lines: the product's own sheet first, then the statements of the task, or the standing cautions."""
 from ..catalogue.cautions import FIRST, STANDING
 from ..catalogue.hazards import CLASSES
-from ..catalogue.marks import LABEL, PUBLISHED
 from ..catalogue.tasks import TOPICS
 from ..forms.types import Found, Values
 from ..words.lines import MORE, SAY, WARN, Line, words
 from ..words.provenance import provenance
+from . import own_codes_lines
 from .air_lines import dust_limit
+from .own_codes_lines import PRODUCTS
 
-REST, PRODUCTS = "rest", "products"  # parts of the answer that fold away
+REST = "rest"  # part of the answer that folds away
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """found: `safety.SafetyResult`"""
     lines = [words("first", "First of all", FIRST, rank=SAY)]
-    lines.extend([_own(place, one) for place, one in enumerate(found.own)])
-    if found.signal:
-        lines.append(words("signal", "Signal word", found.signal, rough=provenance(PUBLISHED, "ghs-label"), rank=SAY))
+    lines.extend(own_codes_lines.say(found.own, found.signal))
     if found.rows is None:
         for name, heading, text, mark, source in STANDING:
             lines.append(words(name, heading, text, rough=provenance(mark, source), rank=SAY))
@@ -45,20 +44,6 @@ def _task(found: Found) -> list[Line]:
         lines.extend([words(name, heading, text, rough=where, rank=rank, part=REST if rank == MORE else "")
                       for name, text, where in told])
     return lines
-
-
-def _own(place: int, found: Found) -> Line:
-    """What a typed code says; one that is not held here is said to be unknown, and asked to be looked up."""
-    row, code, where = found.row, found.code, LABEL
-    text = "This code is not known here. It is kept: look up its words and its sign on the sheet."
-    if row:
-        text, where = row[1] + ("." if row[1][-1:] not in "./" else ""), LABEL + "; words " + provenance(*row[-2:])
-        if not found.hazard and row[2]:
-            text += " On other labels: " + row[2]
-        elif found.hazard and row[0] != code:
-            text += " The letters behind it are not known here: look them up on the sheet."
-    return words("own_" + str(place), "Your product, " + code, text, rough=where,
-                 rank=WARN if found.hazard else MORE, part="" if found.hazard else PRODUCTS)
 
 
 def _usual() -> list[Line]:

@@ -5,6 +5,7 @@ import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
 import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
 import { keepTyped, offerKit } from "../kit/kit.js";
+import { draw } from "../answer/figure.js";
 import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../answer/lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../form/memory.js";
 import { notice, once } from "../page/notice.js";
@@ -63,6 +64,7 @@ export const mount = (screen, main) => {
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
+    draw(document.querySelector("[data-signs]"), got.signs ?? []); // an answer that an older build kept has none
     old.shown(key(asked.pairs));
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
