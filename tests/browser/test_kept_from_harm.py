@@ -55,7 +55,7 @@ def test_the_caution_follows_what_is_typed_and_stands_on_the_card(same_phone, st
     expect(place).to_contain_text("your product, H334")
     same_phone.get_by_role("button", name="Share").click()
     same_phone.get_by_role("radio", name="Plain words").check()
-    expect(same_phone.locator("[data-words]")).to_contain_text(re.compile("Caution: Your product, H334"))
+    expect(same_phone.locator("[data-words]")).to_contain_text(re.compile("Caution: Danger: your product, H334"))
     same_phone.evaluate("window.print = () => {}")
     same_phone.get_by_role("button", name="Print a card").click()
     expect(same_phone.locator("[data-card] [data-card-caution]")).to_contain_text("your product, H334")
