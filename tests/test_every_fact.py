@@ -101,7 +101,8 @@ def test_what_is_said_follows_each_figure(module, codes, asked):
             continue
         name = facts.name(figure)
         if name not in asked["of"]:
-            assert facts.why_not(figure), f"no answer follows {name}: delete it, or run `make facts`"
+            assert facts.why_not(figure), (
+                f"no answer follows {name}: run `make facts`; if still none does, delete it or say why in NOT_FOLLOWED")
             continue
         place, new = asked["of"][name]
         question = asked["questions"][place]

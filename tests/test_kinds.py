@@ -14,8 +14,10 @@ from covemix.shared.forms import links
 from covemix.shared.forms.declared import Input, missing
 from pydantic import Field
 
-DRAWN = """<label class="switch"><input type="checkbox" name="{{ path }}" value="on"
-  {%- if page.typed.get(path) == "on" %} checked{% endif %}> {{ item.label }}</label>"""
+# two radios: a checkbox that is off would be sent by the page all the same
+DRAWN = """{% for value in ("off", "on") %}<label><input type="radio" name="{{ path }}" value="{{ value }}"
+  {%- if (page.typed.get(path) or item.default) == value %} checked{% endif %}
+  {%- if item.default == value %} data-initial{% endif %}> {{ item.label }}, {{ value }}</label>{% endfor %}"""
 
 
 class Switch(Input):
@@ -71,7 +73,8 @@ def test_it_is_drawn_by_its_own_control_and_answered(tent, monkeypatch):
     pages = Pages(Build())
     pages.env.loader = jinja2.ChoiceLoader([jinja2.DictLoader({"controls/switch.html": DRAWN}), pages.env.loader])
     page = pages.render("clock", [("air", "20"), ("tent", "on")])
-    assert '<input type="checkbox" name="tent" value="on" checked> A tent over it' in page
+    assert '<input type="radio" name="tent" value="on" checked> A tent over it, on' in page
+    assert '<input type="radio" name="tent" value="off" data-initial> A tent over it, off' in page
     assert 'data-field="tent"' in page
     monkeypatch.setattr(Switch, "knows", lambda self, name, text: True)
     assert 'data-error="tent">A tent over it: on or off</p>' in pages.render("clock", [("air", "20"), ("tent", "x")])

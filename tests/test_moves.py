@@ -49,7 +49,8 @@ def test_every_input_is_described_and_its_names_are_its_own(name, system):
     seen = set()
     for path, item in every_input(moves.module(name).INPUTS):
         facts = item.about(system)
-        assert facts["label"].strip() and facts["kind"] in cases.MAKERS, path
+        assert facts["label"].strip(), path
+        assert facts["kind"] in cases.MAKERS, f"{path}: MAKERS of tests/cases.py makes up nothing for {facts['kind']!r}"
         assert "." not in item.name and not item.name.isdigit(), path
         names = {path, *(path.removesuffix(item.name) + other for other in (*item.was, *item.extra_names()))}
         assert not names & seen, path
