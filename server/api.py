@@ -25,7 +25,7 @@ TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values
             "/api/moves lists")
 REFUSALS: dict[int | str, dict] = {
     413: {"model": RefusalModel, "description": "The body is too large"},
-    422: {"model": RefusalModel, "description": "What the fields can put right"},
+    422: {"model": RefusalModel, "description": "What the fields can correct"},
 }
 
 

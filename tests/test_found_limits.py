@@ -76,7 +76,7 @@ LIMITS = {
     "Plan, where it gives up": {
         "Most pieces of a day": "pieces day", "Most pieces once the long ones are cut": "pieces long cut",
         "Most parts of one piece": "parts piece", "Most batches of a day": "most batches day",
-        "Most batches told step by step": "batches step by step"},
+        "Most batches shown step by step": "batches step by step"},
     "Plan, what is asked back": {
         "A long day, hours of work": "long day", "Hours between two temperatures": "plan hours temperatures",
         "Looked at before its start, nothing late yet": "plan late"},

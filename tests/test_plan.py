@@ -161,8 +161,8 @@ def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus()
     assert found["amount_mix"]["text"].startswith("120 g")
     assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
     assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "more"
-    assert found["over"]["rough"] == "no mix below 120 g is measured honestly"
-    assert found["surplus"]["rough"].startswith("no mix below 120 g is measured honestly. A finer scale, pumps or")
+    assert found["over"]["rough"] == "no mix below 120 g can be measured in ratio"
+    assert found["surplus"]["rough"].startswith("no mix below 120 g can be measured in ratio. A finer scale, pumps or")
     assert found["surplus"]["rank"] == "beside"
     enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
     assert "over" not in enough and "surplus" not in str(enough)
@@ -173,7 +173,7 @@ def test_a_largest_mix_below_the_smallest_honest_one_is_named_as_the_cause():
     piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
     found = by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="110", long="cut"))
     assert found["no_plan"]["text"] == (
-        "x cannot be laid: no mix below 120 g is measured honestly, and the largest wanted is 110 g.")
+        "x cannot be laid: no mix below 120 g can be measured in ratio, and the largest wanted is 110 g.")
     assert found["change"]["text"] == "A finer scale, pumps or syringes, or a larger mix."
     assert "batches" in by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="120"))
 

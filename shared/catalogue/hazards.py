@@ -122,7 +122,7 @@ CLASSES = (
     ("resin", "Bisphenol-A epoxy resin", "H315, H317, H319, H411",
      "Number average molecular weight up to 700.", PUBLISHED, "sds-resin"),
     ("hardener", "Amine hardener", "H302, H312, H314, H317, H318, H335, H411",
-     "They differ much; some may also cause asthma, H334.", MEMORY, ""),
+     "They differ a lot; some may also cause asthma, H334.", MEMORY, ""),
     ("solvent", "Solvents for wiping", "H225, H319, H336", "Acetone, alcohols and butanone, more or less.", MEMORY, ""),
     ("powder", "Powders", "", "Mostly no statement of their own: the dust is the hazard.", MEMORY, ""),
 )

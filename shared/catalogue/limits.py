@@ -1,4 +1,4 @@
-"""Limits of a mixing ratio. The label's own figure goes before them."""
+"""Limits of a mixing ratio. The label's own figure is used first."""
 from .marks import JUDGED, MEMORY
 
 AIM, STOP = 0.02, 0.05  # of the hardener

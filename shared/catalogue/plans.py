@@ -19,7 +19,7 @@ TABLES = (
         ("Most pieces once the long ones are cut", MOST_WORK, "", JUDGED),
         ("Most parts of one piece", MOST_PARTS, "", JUDGED),
         ("Most batches of a day", MOST_BATCHES, "", JUDGED),
-        ("Most batches told step by step", MOST_TOLD, "", JUDGED)), (0,), (1, 2)),
+        ("Most batches shown step by step", MOST_TOLD, "", JUDGED)), (0,), (1, 2)),
     ("Plan, what is asked back", (
         ("A long day, hours of work", LONG_DAY, "hours", JUDGED),
         ("Hours between two temperatures", POINTS_GAP, "hours", JUDGED),

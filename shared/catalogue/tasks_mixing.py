@@ -19,7 +19,7 @@ MIXING = (
      "room.", COMMON, ""),
     ("powder_eyes", ("powder",), "eyes", "Powder flies up when it is poured: goggles, not glasses.", COMMON, ""),
     ("powder_breathing", ("powder",), "breathing",
-     "Do not breathe dust. A half mask is reckoned to let through a tenth at most, when it fits.",
+     "Do not breathe dust. A half mask that fits is rated to let through a tenth at most.",
      PUBLISHED, "1910.134"),
     ("powder_fire", ("powder",), "fire", "Wood dust is combustible: no spark near it.", PUBLISHED, "npg"),
     ("powder_never", ("powder",), "never", "Never blow powder away, never sweep it dry.", COMMON, ""),

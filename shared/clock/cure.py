@@ -35,7 +35,7 @@ INPUTS = (
         Number("hours", "Hours after mixing", unit="h", low=0, high=720),
         Number("temperature", "Temperature", unit="degC", low=-20, high=60),
     ), most=24, each="Temperature", when=(("course", ("points",)),), fold=FOLD),
-    Clock("mixed_at", "Mixed at", optional=True, fold=FOLD, help="Then the windows are told on the clock too."),
+    Clock("mixed_at", "Mixed at", optional=True, fold=FOLD, help="Then the windows also show as clock times."),
     HOURS,
 ) + cure_stops.INPUTS
 

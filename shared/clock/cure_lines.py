@@ -29,7 +29,7 @@ def say(found: Found, values: Values) -> list[Line]:
                               "by the later and closings by the earlier of them".format(
                                   *[bare(one / 1000, 1) for one in ENERGY[:3]])))
     lines.append(words("counted", "Where the hours come from", _from_where(found.labelled, values["system"], units)
-                       + " A witness puck tells the truth.", rank=MORE))
+                       + " A witness puck shows it.", rank=MORE))
     if found.held is not None:
         lines.append(words("held", "After the last point", "The last temperature, "
                            + told(found.held, "degC", units, places=0) + ", is taken to hold on. Type the "
@@ -40,7 +40,7 @@ def say(found: Found, values: Values) -> list[Line]:
 def _from_where(labelled: tuple, system: dict, units: str) -> str:
     text = "For a " + system["speed"] + " hardener at " + braces("degC", CLOSES_AT, OPENS_AT) + ", from memory."
     if not system["speed"]:
-        text = "not known: choose the hardener's speed, and typical hours are told."
+        text = "not known: choose the hardener's speed to see typical hours."
     if not labelled:
         return text + " Your label's hours go before them: type them with the system."
     names = [small(LABELS[name].partition(",")[0]) for name in labelled]

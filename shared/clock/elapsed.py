@@ -21,7 +21,7 @@ INPUTS = (
     Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
            help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
     Number("seen", "Passed when last seen", unit="s", low=0, high=1e7, optional=True,
-           help="Seconds since the start, as they were told last."),
+           help="Seconds since the start, as last shown."),
     Number("seen_at", "Last seen at", unit="s", low=0, high=FUTURE, optional=True,
            help="Wall time of that moment, seconds since 1970 in UTC."),
     Choice("watched", "In sight since then", (("yes", "yes"), ("no", "no: hidden, or the phone slept")), default="yes"),

@@ -182,14 +182,14 @@ def _facts(found: Found) -> list[Line]:
                       rough="kept between {1} and {2}, where published values lie; {0} where the times leave it "
                             "open".format(*[bare(one / 1000, 1) for one in ENERGY[:3]])))
     if found.from_memory:
-        lines.append(words("from_memory", "These times are nobody's label", "The pot life of this built-in system is "
+        lines.append(words("from_memory", "These times are from no label", "The pot life of this built-in system is "
                            "from memory. Type the one on your own label, with its mass and temperature.", rank=ASK))
     return lines
 
 
 def _miss(miss: Found, own: bool) -> Line:
     off = miss.share - 1
-    text = "met" if miss.met else "reckoned {}% {}".format(
-        shown(abs(off) * 100, 0), "longer" if off > 0 else "shorter")
+    text = "met" if miss.met else "estimate {}% {}".format(
+        shown(abs(off) * 100, 0), "too long" if off > 0 else "too short")
     return line("fact_" + miss.name, NAMES.get(miss.name) or "Own timing " + miss.name, miss.share, "", text, rank=MORE,
                 rough="own timings count before the label's" if own else "")

@@ -102,7 +102,7 @@ def check(values: Values) -> None:
     for row in values["steps"]:
         path = "steps.{}.".format(row["place"])
         if not row["name"]:
-            raise InputError(path + "name", "Step: give it a name, it will be told aloud")
+            raise InputError(path + "name", "Step: give it a name, it is read aloud")
         if row["minute"] < before:
             raise InputError(path + "minute", "Due after: the steps come in the order of their times")
         before = row["minute"]

@@ -28,7 +28,7 @@ SLACK = 1e-6  # s; computed times differ in their last bits between runtimes
 Windows = namedtuple("Windows", ("pot", "cup", "soft", "film", "share"))
 # times [s]; pause: between batches [s]; pair: two people work side by side; mixer: somebody else mixes
 Crew = namedtuple("Crew", ("mix_putty", "mix_wet", "pause", "pair", "mixer"))
-# left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest honest mix of liquids [kg];
+# left_putty, left_wet: what stays behind in each mix [kg]; spare [-]; least: smallest mix in ratio of liquids [kg];
 # most: the largest mix wanted [kg], or None; filler: per mass of mixed epoxy [-]; one_mix: whether one may serve both;
 # alone: whether one piece by itself may take more than the largest
 Mixing = namedtuple("Mixing", ("left_putty", "left_wet", "spare", "least", "most", "filler", "one_mix", "alone"))

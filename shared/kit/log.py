@@ -1,4 +1,4 @@
-"""Log: one poured batch as it is written down. Nothing is required: half a line is better than none."""
+"""Log: one poured batch as it is written down. Nothing is required: half a line will do."""
 from collections import namedtuple
 
 from ..forms.inputs import Choice, Number, Text

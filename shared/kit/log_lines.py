@@ -11,8 +11,7 @@ OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cure
 def say(found: Found, values: Values) -> list[Line]:
     """found: `log.LogResult`"""
     if found.empty:
-        return [words("empty", "Nothing to keep yet", "Type one thing about this batch: half a line is better "
-                      "than none.", rank=ASK)]
+        return [words("empty", "Nothing to keep yet", "Add at least one note about this batch.", rank=ASK)]
     system = values["units"]
     pieces = [values["seam"], told(values["mass"], "g", system) if values["mass"] else "",
               told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",

@@ -10,7 +10,7 @@ from ..words.units import told as told_in
 def say(found: "list[Found]", values: Values) -> list[Line]:
     """found: `own_rates.OwnRate` of each step"""
     if not found:
-        return [words("none", "Own rates", "no laid batch tells of one yet: tap its steps in Plan", rank=SAY)]
+        return [words("none", "Own rates", "none yet: tap each step in Plan as you finish it", rank=SAY)]
     paces = [Pace(name, one.rate, "", one) for name, one in found]
     lines = [words("summary", "Own rates", "From own batches: " + told(paces, values["units"])[0], rank=SAY)]
     labels = {row[0]: row[1] for row in RATES}

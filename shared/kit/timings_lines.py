@@ -9,7 +9,7 @@ from .log_lines import against
 def say(found: "Found | None", values: Values) -> list[Line]:
     """found: `timings.TimingsResult`, None where no batch has a time"""
     if found is None:
-        return [words("none", "Your times", "no batch has a time yet: note when one stiffens, and it stands here",
+        return [words("none", "Your times", "no batch has a time yet: note in the log when one stiffens",
                       rank=SAY)]
     lines = [line("shortest", "The shortest yet", found.shortest, "s",
                   shown(from_si(found.shortest, "min"), 0, DOWN) + " min",

@@ -6,7 +6,7 @@ from ..words.numbers import UP, bare, shown
 from ..words.units import braces
 from .ratio_cost import cost
 
-ROUGH_AIM = "{}% off is good, {}% too much: from memory, the label goes first".format(
+ROUGH_AIM = "up to {}% off is good, {}% is too much (from memory); follow your label".format(
     bare(AIM * 100, 2), bare(STOP * 100, 2))
 
 

@@ -150,7 +150,7 @@ def _amounts(values: Values, one: Described, part: str) -> "list[Line]":
 
 def no_less(least: float, units: str) -> str:
     """Why more is mixed than is needed. least: the smallest mix that the scale measures in ratio [kg]"""
-    return "no mix below {} is measured honestly".format(told(least, "g", units, UP))
+    return "no mix below {} can be measured in ratio".format(told(least, "g", units, UP))
 
 
 def _part_names(values: Values) -> "list[str]":

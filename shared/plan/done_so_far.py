@@ -45,7 +45,7 @@ def check(values: Values) -> None:
         path = "done.{}.".format(row["place"])
         for step, minute in seen.get(row["batch"], ()):
             if step == row["step"]:
-                raise InputError(path + "step", "Step: this one is told twice for batch " + str(int(row["batch"])))
+                raise InputError(path + "step", "Step: this one is here twice for batch " + str(int(row["batch"])))
             # a helper mixes the wet-out resin while the cove is still tooled
             side = step == "wet_mix" or row["step"] == "wet_mix"
             if not side and (order[step] - order[row["step"]]) * (minute - row["minute"]) < 0:

@@ -61,7 +61,7 @@ INPUTS = (
         SYSTEM_INPUT,
         Choice("temperature_is", "Temperature", (("constant", "stays the same"), ("points", "changes over the clock"))),
         Number("temperature", "Wood and air", unit="degC", low=-10, high=50, when=(("temperature_is", ("constant",)),),
-               help="The warmest counts.", missing="type it first; every window of the plan hangs on it"),
+               help="The warmest counts.", missing="type it first; all times of the plan depend on it"),
         Group("points", "Temperature over the clock", (
             Clock("at", "At"),
             Number("temperature", "Temperature", unit="degC", low=-10, high=50),
@@ -79,7 +79,7 @@ INPUTS = (
                (("cut", "is cut, with an overlap"), ("whole", "stays whole")), fold=LEFT),
         remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
         Pick("scale", "Scale", SCALE, default="1g", fold=LEFT),
-        Number("smallest", "Smallest honest mix", unit="g", low=0, high=5000, optional=True, fold=LEFT,
+        Number("smallest", "Smallest mix in ratio", unit="g", low=0, high=5000, optional=True, fold=LEFT,
                help="Left empty: from the scale, the ratio and the ratio error that the label allows."),
         Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=LEFT,
                help=MOST_HELP),
@@ -128,7 +128,7 @@ def check_asked(values: Values) -> None:
             raise InputError("system." + field, words)
     if values["smallest"] is None and not basis(system).weight_parts:
         raise InputError("system.densities", "Densities: without them there is no smallest mix by weight; type them, "
-                                             "or the smallest honest mix")
+                                             "or the smallest mix in ratio")
     for row in values["pieces"]:
         if not row["putty"] and not row["wet"]:
             raise InputError("pieces.{}.putty".format(row["place"]), "Putty: with neither putty nor wet-out resin "

@@ -115,7 +115,7 @@ def _remembered(all_of: Summary) -> str:
     if not all_of.memory:
         return "by your own working times and rates"
     text = ", ".join([MEMORY[name] for name in all_of.memory]) + " from memory"
-    return text if all_of.own else text + "; your own timings go before them"
+    return text if all_of.own else text + "; your own timings are used first"
 
 
 def _vessels(bags: bool) -> str:
@@ -144,7 +144,7 @@ def _cold(found: Found, values: Values) -> "list[Line]":
     here, bound = [told(one, "degC", values["units"], places=1) for one in (cold.coldest, cold.least)]
     return [line("cold", "Too cold for this hardener", cold.coldest, "K",
                  "{} is below its lowest, {}. Warm the place, or take a faster hardener.".format(here, bound),
-                 rough=cold.how + "; the label's own figure goes before it" if cold.how else "the label's", rank=WARN)]
+                 rough=cold.how or "the label's", rank=WARN)]
 
 
 def _sun(values: Values) -> "list[Line]":
@@ -192,9 +192,9 @@ def _too_large(none: TooLarge, values: Values) -> "list[Line]":
     most, least = told(none.most, "g", units, DOWN), told(none.least, "g", units, UP)
     counted, change = "filler counted in" if none.putty else "", FINER + ", or a larger mix."
     if none.why == "scale":
-        text = "{} cannot be laid: no mix below {} is measured honestly, and the largest wanted is {}."
+        text = "{} cannot be laid: no mix below {} can be measured in ratio, and the largest wanted is {}."
         why = "by the scale, the ratio and the ratio error that the label allows" if values["smallest"] is None else (
-            "the smallest honest mix was typed")
+            "the smallest mix in ratio was typed")
         counted = why + ("; " + counted if counted else "")
     elif values["long"] == "whole":
         text = "{} cannot be laid: it takes a mix of {}, and the largest wanted is {}."
@@ -233,6 +233,6 @@ def _not_here(asked: Asked) -> "list[Line]":
     for number, step in asked.done:
         text = "There is no batch " + str(number) + " in this plan."
         if step:
-            text = "Batch {}: '{}' is no step of its own here; tell the next one.".format(number, names[step])
+            text = "Batch {}: '{}' is no step of its own here; type the next one.".format(number, names[step])
         lines.append(words("no_step" if step else "no_batch", "Done so far", text, rank=ASK))
     return lines

@@ -79,7 +79,7 @@ def _too_coarse(found: Found, units: str) -> Line:
 
 
 def _trust(marks: Found, tool: str, names: tuple[str, ...], values: Values) -> list[Line]:
-    """The rounding to marks, the reading, and the smallest honest batch with this tool. marks: by_marks.Marks"""
+    """The rounding to marks, the reading, and the smallest batch in ratio with this tool. marks: by_marks.Marks"""
     units, whole = values["units"], sum(marks.volumes)
     lines = [line("marks_error", "Off ratio by whole marks", marks.off.error, "", percent(marks.off.error),
                   rank=WARN if marks.off.off else BESIDE, rough=off_by(names, marks.off)),
@@ -92,10 +92,10 @@ def _trust(marks: Found, tool: str, names: tuple[str, ...], values: Values) -> l
                            "{} is {}, the marks are {} apart. Take finer marks or a scale, or mix more.".format(
                                names[place], here, apart), rank=WARN, part="abcde"[place]))
     if marks.least is None:
-        return lines + [words("smallest", "Smallest honest batch", "none with " + tool, rank=ASK,
+        return lines + [words("smallest", "Smallest batch in ratio", "none with " + tool, rank=ASK,
                               rough="for " + wanted_text(marks.off.most, values) + ". Take finer marks or a scale.")]
     least = told(marks.least, "mL", units, UP)
-    lines.append(line("smallest", "Smallest honest batch", marks.least, "m3", least,
+    lines.append(line("smallest", "Smallest batch in ratio", marks.least, "m3", least,
                       rough="for {} by marks and by reading, each alone, with {}; rounded up".format(
                           wanted_text(marks.off.most, values), tool)))
     if marks.too_small:

@@ -53,11 +53,11 @@ def _top_up(found: Found, names: tuple[str, ...], values: Values) -> list[Line]:
 
 def _smallest(found: Found, units: str) -> Line:
     if found.least is None:
-        return words("smallest", "Smallest honest batch", "none with these pumps", rank=ASK,
+        return words("smallest", "Smallest batch in ratio", "none with these pumps", rank=ASK,
                      rough="up to {} strokes no whole numbers come within ".format(found.tried) + aim(found.off.most)
                            + ". Were the strokes measured? Top up on a scale, or weigh.")
     volume = sum(found.least.volumes)
-    return line("smallest", "Smallest honest batch", volume, "m3",
+    return line("smallest", "Smallest batch in ratio", volume, "m3",
                 " : ".join([str(count) for count in found.least.counts]) + " strokes, " + told(volume, "mL", units, UP),
                 rank=MORE, rough="for " + aim(found.off.most) + " with these pumps, by whole, even strokes alone; "
                 "rounded up")

@@ -7,14 +7,14 @@ from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
 from ..words.units import from_si, sign, told
 
-NOT_AGAIN = "do not zero again: this is all in the cup"
+NOT_AGAIN = "do not zero again: this is the total in the cup"
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """The readings in the order of pouring, then how far they can be trusted. found: by_scale.ScaleResult"""
     names, rezeroed = part_names(values["system"]), found.display.rezeroed
     lines = [words("tare", "Cup on the scale", "zero it before each part" if rezeroed else
-                   "zero it once and not again; add each part until it shows this much in all", part="tool", rank=MORE)]
+                   "zero it once; then add each part until it shows this total", part="tool", rank=MORE)]
     lines.extend(readings(found.display, values))
     if found.over:
         lines.append(words("over_scale", "More than the scale weighs", "The mix alone is "
@@ -31,7 +31,7 @@ def say(found: Found, values: Values) -> list[Line]:
                           + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + " alone"
                           if values["system"]["by_weight"] else "by its step and the densities"))
     least = told(found.least, "g", values["units"], UP)
-    lines.append(line("smallest", "Smallest honest batch", found.least, "kg", least, rank=BESIDE,
+    lines.append(line("smallest", "Smallest batch in ratio", found.least, "kg", least, rank=BESIDE,
                       rough="rounded up, for " + aim(found.most) + " by reading alone, rounding comes on top"
                             + ("; " + ROUGH_AIM if remembered(values) else "")))
     if found.too_small:

@@ -40,7 +40,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 
 def _trust(found: Found, names: tuple[str, ...], values: Values) -> list[Line]:
-    """What MARK_ERROR on each mark and on one alone does, and the smallest honest batch."""
+    """What MARK_ERROR on each mark and on one alone does, and the smallest batch in ratio."""
     wanted = wanted_text(found.wanted, values)
     lines = [line("spread", EACH_MARK + ": ratio off by", found.spread, "", within(found.spread),
                   rank=WARN if found.wide else BESIDE,
@@ -51,10 +51,10 @@ def _trust(found: Found, names: tuple[str, ...], values: Values) -> list[Line]:
                           percent(off.error), part="abcde"[place], rank=MORE,
                           rough="of the ratio; " + off_by(names, off)))
     if found.least is None:
-        lines.append(words("smallest", "Smallest honest batch", "none in this cup", rank=ASK,
+        lines.append(words("smallest", "Smallest batch in ratio", "none in this cup", rank=ASK,
                            rough="even full, " + EACH_MARK + " costs more than " + wanted))
     else:
-        lines.append(line("smallest", "Smallest honest batch", found.least, "m3",
+        lines.append(line("smallest", "Smallest batch in ratio", found.least, "m3",
                           told(found.least, "mL", values["units"], UP),
                           rough="for {} in this cup, by the usual error; rounded up".format(wanted)))
     return lines

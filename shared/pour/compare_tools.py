@@ -1,4 +1,4 @@
-"""Bench: which of the tools here measures this batch best, with the figure and the smallest honest batch of each."""
+"""Bench: which of the tools here measures this batch best, with the figure and the smallest batch in ratio of each."""
 from collections import namedtuple
 from math import sqrt
 
@@ -17,7 +17,7 @@ from .by_stick import pours
 
 ORDER = ("scale", "syringes", "graduated", "stick", "pumps")  # where two agree
 
-# way: of ORDER; error: rounding and reading together, k = 2 [-]; least: smallest honest batch, None where there is none
+# way: of ORDER; error: rounding and reading together, k = 2 [-]; least: smallest in ratio, or None
 # unit: of least
 Standing = namedtuple("Standing", ("way", "error", "least", "unit"))
 # standings: the most accurate first; wanted: the ratio error to aim for [-]; limit: the one beyond which no tool holds

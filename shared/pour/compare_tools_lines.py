@@ -21,7 +21,7 @@ UNFIT = {"scale": "not for this label: its weights would rest on densities that 
 
 
 def say(found: Found, values: Values) -> list[Line]:
-    """The best way first, then each with its figure and its smallest honest batch.
+    """The best way first, then each with its figure and its smallest batch in ratio.
 
     found: compare_tools.CompareResult
     """
@@ -33,9 +33,9 @@ def say(found: Found, values: Values) -> list[Line]:
                            "Mix more, or take a finer tool.".format(shown(found.limit * 100, 1)), rank=WARN))
     for one in found.standings:
         if one.least is None:
-            least = "no honest batch for " + wanted
+            least = "no batch in ratio for " + wanted
         else:
-            least = "honest from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
+            least = "in ratio from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
         lines.append(line("way_" + one.way, LABELS[one.way], one.error, "", within(one.error) + " here; " + least,
                           rough=ROUGH[one.way], rank=MORE))
     for way in found.unfit:

@@ -14,12 +14,12 @@ SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or i
 # state of a clock that knows no time: name, label and text of what is asked
 ASKED = {
     "half_told": ("pot_life_whole", "At what mass and temperature?",
-                  "A pot life counts with the mass and the temperature it was told for: type both from the label. "
+                  "A pot life holds for one mass and one temperature: type both from the label. "
                   "Until then: warm or stringy means past saving."),
     "untold": ("no_pot_life", "How long is left?",
                "Type the label's pot life, or go by hand: warm or stringy means past saving."),
     "no_warmth": ("no_warmth", "How warm is it?",
-                  "Type the temperature of the mix: minutes hang on it. Until then: warm or stringy means past "
+                  "Type the temperature of the mix: the minutes depend on it. Until then: warm or stringy means past "
                   "saving."),
 }
 

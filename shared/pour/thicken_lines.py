@@ -150,8 +150,9 @@ def _own_batches(own: Found, numbers: list[int]) -> list[Line]:
 
 def _contradictions(own: Found) -> list[Line]:
     if own.apart is not None:
-        return [words("contradiction", "Two batches contradict", "One took {}% more filler than the other for the same "
-                      "stiffness. A third will tell which.".format(shown(own.apart * 100, 0)), part="filler", rank=ASK)]
+        text = "One took {}% more filler than the other for the same stiffness. A third batch will show which.".format(
+            shown(own.apart * 100, 0))
+        return [words("contradiction", "Two batches contradict", text, part="filler", rank=ASK)]
     if own.far is not None:
         return [words("contradiction", "Far from the table", "This batch took {} on the table. Were the tub's weights "
                       "and the stiffness typed right?".format(_signed(own.far)), part="filler", rank=ASK)]

@@ -87,5 +87,5 @@ def _check_room(values: Values, wanted: tuple[float, ...], done: tuple[float, ..
     elif len(done) == len(wanted):
         most = max(most, top)
     if sum(volumes) > most * SLACK:
-        raise InputError(path, "With so much in it the rest would stand above " + what + ": tip it all into a larger "
+        raise InputError(path, "With so much in it the rest would rise above " + what + ": tip it all into a larger "
                          "cup and go on there, or weigh the rest")

@@ -6,7 +6,7 @@ from ..things.statements import single
 _FROM = dict([(row[0], row[1]) for row in FROM])
 BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
 WARM, COLD, HOT = _FROM["air that is warm"], _FROM["air that is cold"], _FROM["pot that is hot"]
-RUNS_AWAY, LITTLE = _FROM["peak of a pot that runs away"], _FROM["mass whose peak is told at the least"]
+RUNS_AWAY, LITTLE = _FROM["peak of a pot that runs away"], _FROM["smallest mass whose peak is shown"]
 SHORT, FEW = _FROM["usable time that is short"], _FROM["air changes that are few"]
 SMALL, THICK = _FROM["room that is small"], _FROM["putty that is thick"]
 

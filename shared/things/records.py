@@ -174,7 +174,7 @@ PUMPS = Record("pumps", "Pump set", (
     Parts("strokes", "One stroke of each pump", unit="mL", low=0, high=1000, optional=True,
           help="In the order of the parts: {10 : 3.4 mL}"),
     Parts("ten_strokes", "Ten strokes of each, weighed", unit="g", low=0, high=10000, optional=True,
-          help="In the order of the parts: {115 : 33 g}. Goes before the figure above."),
+          help="In the order of the parts: {115 : 33 g}. Used instead of the figure above."),
 ), tools.PUMPS, check_pumps, own=("strokes", "ten_strokes"))
 
 CUP = Record("cup", "Cup", (

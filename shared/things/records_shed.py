@@ -25,7 +25,7 @@ ROOM = Record("room", "Room", (
     Number("width", "Width", unit="m", low=0, high=100, above=True, optional=True),
     Number("height", "Height", unit="m", low=0, high=20, above=True, optional=True),
     Number("volume", "Volume, if known", unit="m3", low=0, high=50000, above=True, optional=True,
-           help="Goes before length, width and height"),
+           help="Used instead of length, width and height"),
 ), airing.ROOMS, check_room, own=("length", "width", "height", "volume"))
 
 FAN = Record("fan", "Fan", (
@@ -47,7 +47,7 @@ PEOPLE = Record("people", "People", (
 ) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
            for row in RATES]) + (
     Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person", learned=True,
-         help="Learned from the log; a rate typed above goes before it."),
+         help="Learned from the log; a rate typed above is used instead."),
 ), tuple([(str(place + 1), name, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
     [(row[0], plain(row[2]) + " m/min") for row in RATES]))
     for place, name in enumerate(("Alone", "Two", "Three", "Four", "Five", "Six"))]), check_people)

@@ -81,7 +81,7 @@ def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd
     phone.clock.pause_at(3_600)
     amount.fill(AWKWARD)
     phone.clock.run_for(9_000)
-    expect(phone.locator("[data-notice=hung]")).to_contain_text("started anew")
+    expect(phone.locator("[data-notice=hung]")).to_contain_text("started again")
     phone.clock.resume()
     amount.fill("300")
     expect(figure(phone, "reading_b")).to_have_text("300 g")

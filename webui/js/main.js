@@ -14,7 +14,7 @@ import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
 
 const LONG = 4000; // ms
-const STARTED_ANEW = "The part that calculates stood still and was started anew. Nothing that you typed is lost.";
+const STARTED_ANEW = "The part that calculates stopped and was started again. Nothing that you typed is lost.";
 
 const root = new URL("../../../", import.meta.url);
 

@@ -41,7 +41,7 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   if (!adds) leadIn(screen, pairs);
   const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
   const form = () => document.querySelector("[data-form]");
-  return () => behind(offerUndo(form(), "lead", `${label}: it stands here now.`, undo)); // what the screen asks for comes first
+  return () => behind(offerUndo(form(), "lead", `${label}: it is here now.`, undo)); // what the screen asks for comes first
 };
 
 const nextRow = (group, pairs, before) => {

@@ -6,7 +6,7 @@ const PLAIN = "This address is plain http: everything works while you are connec
 
 const HALF = "Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without"
   + " signal yet: open it once more with a good connection.";
-const HALF_UPDATE = "A newer Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
+const HALF_UPDATE = "The update did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
   + " phone stays and works; the newer one is fetched another time.";
 
 const DAMAGED = "A part of this phone's copy of Covemix is damaged and could not be fetched again";

@@ -55,7 +55,7 @@ export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`
 export const says = (name, text) => place().querySelector(`[data-notice="${name}"] .notice-text`)?.textContent === text;
 
 // The engine gave no answer to a tap: nothing has changed, and the tap can be done again.
-export const UNANSWERED = "That could not be worked out. It is not your input; tap again.";
+export const UNANSWERED = "That could not be worked out. Your input is fine; tap again.";
 export const unanswered = () => {
   notice("unanswered", UNANSWERED);
   return null;

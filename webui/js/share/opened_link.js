@@ -60,7 +60,7 @@ export const bring = async (screen, main, { again, changed }) => {
     changed();
     form.dispatchEvent(new Event("taken"));
     document.getElementById("main").focus();
-    offerUndo(form, "link", "The link's values stand here now.", () => { fill(form, home ?? []); changed(); });
+    offerUndo(form, "link", "The link's values are here now.", () => { fill(form, home ?? []); changed(); });
   };
   const offer = (words, made = "") => notice("link", `A link shows${words ? `: ${words}` : " this"}. Nothing of yours is changed.${made && ` ${made}`}`,
     [["Use these", use]], "Keep mine", leave).querySelector("button:last-child").focus();

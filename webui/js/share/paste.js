@@ -35,7 +35,7 @@ const scan = async (sheet, tell) => {
   try {
     stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
   } catch {
-    tell("The camera is not to be had. Paste the link instead.");
+    tell("The camera cannot be used. Paste the link instead.");
     return;
   }
   const stop = () => { for (const track of stream.getTracks()) track.stop(); video.hidden = true; };

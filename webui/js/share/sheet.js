@@ -56,7 +56,7 @@ const copy = async (text, done) => {
     part("link").value = text;
     part("link").focus();
     part("link").select();
-    say("Copy what is marked above.");
+    say("Copy the marked text above.");
   }
 };
 

@@ -58,7 +58,7 @@ const withStore = async (act) => {
   }
 };
 
-const FAILED = "This browser keeps nothing just now (private mode, or the phone is full). What you typed is still here.";
+const FAILED = "This browser cannot save just now (private mode, or the phone is full). What you typed is still here.";
 const NEWER = "Kit, log and running pots were kept here by a newer Covemix: open this page again with a connection, and they are back.";
 const NEWER_ONE = "VersionError";
 

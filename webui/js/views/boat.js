@@ -22,7 +22,7 @@ export const mount = (screen, main) => {
       offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
   };
-  replace("[data-demo]", "An invented dinghy stands there now.");
+  replace("[data-demo]", "An invented dinghy is there now.");
   replace("[data-empty]", "All joints are out.");
   startStock(view);
   return view;
@@ -58,7 +58,7 @@ const startStock = ({ form, changed, brought }) => {
     const { errors, lines } = answer;
     const cuts = errors.length ? [] : cutOff(form, rolls, lines);
     if (!cuts.length) {
-      notice("cut", errors[0]?.message ?? "Nothing of this list comes off the kit's rolls.");
+      notice("cut", errors[0]?.message ?? "No roll of the kit is needed for this list.");
       return;
     }
     const done = await shorten(form, cuts);

@@ -76,7 +76,7 @@ const began = (led) => {
   }
   waiting = Watch.begin();
   keepWaiting();
-  notice("waiting", "Mixed now. It counts with the air temperature on this screen: put it right if it has changed.");
+  notice("waiting", "Mixed now. It uses the air temperature on this screen: correct it if it has changed.");
 };
 
 // What waits for its air is counted as a pot is, by both clocks, and kept as often.

@@ -136,7 +136,7 @@ export const mount = (screen, main) => {
   for (const field of main.querySelectorAll("[data-setting]")) {
     if (field.value === chosen(field.name.slice(4))) field.checked = true;
     field.addEventListener("change", () => {
-      if (!choose(field.name.slice(4), field.value)) notice("settings", "This browser keeps nothing: it holds until the page closes.");
+      if (!choose(field.name.slice(4), field.value)) notice("settings", "This browser cannot save: this lasts until you close the page.");
     });
   }
   const voices = () => { main.querySelector("[data-no-voice]").hidden = canSay(); };

@@ -17,7 +17,7 @@ import { mount as mountScreen } from "./screen.js";
 
 const STEPS = "views/steps.js";
 const ALONG = "pour.along"; // where a pour that is under way is kept
-const UNKEPT = "It could not be kept: this browser keeps nothing just now.";
+const UNKEPT = "It could not be saved: this browser cannot save just now.";
 
 let counted = () => {}; // the pour that is shown, in other units
 whenUnits(() => counted());

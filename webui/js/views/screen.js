@@ -22,8 +22,8 @@ const NO_SERVER = "The part that calculates did not load. Open this page once mo
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
 const ourFault = (error) => `That could not be worked out${error instanceof EngineFault ? ` (${error.message})` : ""}.`
   + " It is not your input; change something and it tries again.";
-const PUT_AWAY = "Another thing is chosen: what was typed of the one before is put away.";
-const NOT_OLD = "These figures are old. Wait until the new ones stand.";
+const PUT_AWAY = "Another thing is chosen: what you typed for the one before is put away.";
+const NOT_OLD = "These figures are old. Wait for the new ones.";
 const key = (typed) => JSON.stringify(typed);
 
 export const mount = (screen, main) => {
@@ -120,7 +120,7 @@ export const mount = (screen, main) => {
     if (!isLink(form)) hold(form);
     edited(form);
     const kept = isLink(form) ? holdHere(held(form)) : keepTyping(typed);
-    if (!kept) once("unkept-typed", "This browser keeps nothing: what you type is gone when the page closes.");
+    if (!kept) once("unkept-typed", "This browser cannot save: what you type lasts until you close the page.");
   };
 
   const refuse = (errors) => {

@@ -12,7 +12,7 @@ import { bare } from "../form/units.js";
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
 const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
-const WORKING = "Working it out. Below stands the step before your tap.";
+const WORKING = "Working it out. Below is the step before your tap.";
 const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -140,7 +140,7 @@ export class Steps {
     const place = this.steps.indexOf(step);
     const cut = step.label.indexOf(", ");
     const after = this.steps[place + 1];
-    this.told = `Step ${place + 1} of ${this.steps.length}: tap when it is so`;
+    this.told = `Step ${place + 1} of ${this.steps.length}: tap when done`;
     this.at("step").textContent = this.told;
     this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
     this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
