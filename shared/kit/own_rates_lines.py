@@ -25,4 +25,4 @@ def say(found: "list[Found]", values: Values) -> list[Line]:
 def leads(found: "list[Found]") -> list:
     """found: as `say` takes it"""
     text = learned_text(found)
-    return [{"label": "Take own rates", "screen": "plan", "pairs": [["crew.learned", text]]}] if text else []
+    return [{"label": "Use my rates", "screen": "plan", "pairs": [["crew.learned", text]]}] if text else []

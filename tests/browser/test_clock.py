@@ -327,7 +327,7 @@ def test_a_pot_that_cannot_be_told_leaves_the_others_ringing_and_can_be_ended(ph
     phone.evaluate(ADD, {**pot_of(10, 0), "typed": None})
     phone.evaluate(ADD, pot_of(10, 700))
     expect(phone.locator("[data-kind=ring]")).to_be_visible()
-    bad = phone.locator(".pot", has_text="cannot be told")
+    bad = phone.locator(".pot", has_text="cannot be shown")
     expect(bad.get_by_role("button", name="Gone")).to_be_hidden()
     bad.get_by_role("button", name="End this pot").click()
     expect(bad).to_have_count(0)

@@ -196,7 +196,7 @@ def test_an_old_tab_that_is_open_hangs_nothing(phone, standing):
 def test_a_phone_that_keeps_nothing_says_so_and_calculates(phone, standing):
     phone.add_init_script("indexedDB.open = () => { throw new DOMException('no', 'SecurityError'); };")
     phone.goto(standing.url + "/kit/")
-    expect(phone.locator("[data-notice=store]")).to_contain_text("keeps nothing")
+    expect(phone.locator("[data-notice=store]")).to_contain_text("cannot save")
     add(phone)
     expect(phone.locator("[data-editing]")).to_be_visible()
     expect(phone.locator("[name='system.name']")).to_have_value("Shed mix")
@@ -307,7 +307,7 @@ def test_things_pots_settings_and_typed_rows_of_older_shapes_stop_nothing(kit, s
     expect(figure(kit, "reading_a")).to_have_text("100 g")
     kit.goto(standing.url + "/clock/")
     expect(kit.locator(".pot", has_text="Bow").locator(".pot-minutes")).to_be_visible()
-    strange = kit.locator(".pot", has_text="cannot be told")
+    strange = kit.locator(".pot", has_text="cannot be shown")
     strange.get_by_role("button", name="End this pot").click()
     expect(strange).to_have_count(0)
     kit.get_by_role("button", name="Undo").click()

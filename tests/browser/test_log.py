@@ -96,7 +96,7 @@ def test_an_empty_batch_is_refused_in_words(phone, standing):
     expect(phone.get_by_text("Nothing is poured yet.")).to_be_visible()
     phone.get_by_role("button", name="Add a batch").click()
     phone.get_by_role("button", name="Keep it").click()
-    expect(phone.locator("[data-error=what]")).to_contain_text("Type one thing")
+    expect(phone.locator("[data-error=what]")).to_contain_text("Add at least one note")
     expect(phone.locator("[data-editing]")).to_be_visible()
 
 

@@ -68,7 +68,7 @@ def test_every_choice_above_the_figures_can_be_read_whole(phone, standing):
     ("way=graduated&amount=20&graduated.holds=400&graduated.step=50", "coarse_b", "Take finer marks"),
     ("way=stick&cup.bottom=80&cup.top=60&cup.height=100", "narrows", "narrower than the bottom"),
     ("thicken=yes&batches.0.mixed=100&batches.0.before=500&batches.0.after=470&batches.1.mixed=100"
-     "&batches.1.before=500&batches.1.after=440", "contradiction", "A third will tell"),
+     "&batches.1.before=500&batches.1.after=440", "contradiction", "A third batch will show"),
 ])
 def test_what_cannot_be_well_gets_words_and_a_way_out(phone, standing, typed, field, words):
     phone.goto(f"{standing.url}/?{typed}")

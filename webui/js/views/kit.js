@@ -93,7 +93,7 @@ export const mount = (screen, main) => {
       title: thing.typed.name ?? "",
       beside: "",
       details: (await toldOf({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
-      acts: [...(own ? [["Take own rates", () => teach(thing, own.learned)]] : []),
+      acts: [...(own ? [["Use my rates", () => teach(thing, own.learned)]] : []),
         ["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
     });
   };
