@@ -246,7 +246,7 @@ NOT_FOLLOWED = (
      "another source's figure, never the strictest; a mask to look up"),
     ("solvents", r"UPPER", True, "the upper limit is looked up: nobody reckons with it, and below it is not safe"),
     ("solvents", r'"butanone", DENSITY', True, "to look up: grams are typed"),
-    ("cautions", r"pot that is hot|peak is told|usable time|air changes|room that is|air that is cold", True,
+    ("cautions", r"pot that is hot|peak is shown|usable time|air changes|room that is|air that is cold", True,
      "told by the page's caution alone: tests/test_safety.py"),
     ("joints", r"^THIN_COVER", True, "of an edge that is rounded off wide: tests/test_joint.py"),
     ("measuring", r"^TALLEST|^ALIKE", True, "of a narrower cup, of a step that ties: tests/test_measure_ways.py"),

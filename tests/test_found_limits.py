@@ -90,7 +90,7 @@ LIMITS = {
         "Temperature counted with where none is typed": "boat temperature"},
     "From where a caution stands": {
         "Mass in one cup that is big": "caution cup big", "Mass in one cup that is big on a warm day": "cup big warm",
-        "Peak of a pot that runs away": "peak runs away", "Mass whose peak is told at the least": "caution mass peak",
+        "Peak of a pot that runs away": "peak runs away", "Smallest mass whose peak is shown": "caution mass peak",
         "Air that is warm": "caution air warm", "Air that is cold": "caution air cold",
         "Pot that is hot": "caution pot hot", "Usable time that is short": "caution time short",
         "Air changes that are few": "air changes few", "Room that is small": "room small",
