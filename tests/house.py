@@ -27,7 +27,11 @@ def _build(house: Path):
 
 @functools.cache
 def _app(house: Path):
-    return create_app(_build(house))
+    """With all its files made: a test that changes a part of the house meanwhile would be in them."""
+    made = create_app(_build(house))
+    TestClient(made).get(f"/{_build(house).base}{BUNDLE}")
+    TestClient(made).get("/sw.js")
+    return made
 
 
 def build(house: Path = HOUSE):
@@ -38,10 +42,3 @@ def build(house: Path = HOUSE):
 def app(house: Path = HOUSE):
     """The app of a house."""
     return _app(house)
-
-
-@functools.cache
-def whole(house: Path):
-    """The app of a house with all its files made: no page waits for one of them, however busy the machine is."""
-    TestClient(app(house)).get(f"/{build(house).base}{BUNDLE}")
-    return app(house)

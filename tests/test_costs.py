@@ -9,7 +9,6 @@ import json
 import random
 import sys
 import threading
-import time
 
 import cases
 import hardest
@@ -153,11 +152,11 @@ def test_a_body_of_unknown_names_is_refused_in_a_short_sentence(client, body, wo
 def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatch):
     """While one body is counted the loop still answers: it is another thread that reads it."""
     from covemix.server import api
-    seen, count = [], api.too_many
+    seen, count, answered = [], api.too_many, threading.Event()
 
     def slow(body):
         seen.append(threading.current_thread())
-        time.sleep(0.3)
+        answered.wait(20)
         return count(body)
 
     monkeypatch.setattr(api, "too_many", slow)
@@ -171,7 +170,9 @@ def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatc
             while not seen:
                 await asyncio.sleep(0.005)
             light = await web.post("/api/ratio", json={})
-            return loop, light, long.done(), await long
+            done = long.done()
+            answered.set()
+            return loop, light, done, await long
 
     answers = []
     alone = threading.Thread(target=lambda: answers.append(asyncio.run(asked())))

@@ -135,7 +135,7 @@ def test_an_answer_with_errors_stands_beside_its_field_in_plain_html(client):
 @pytest.mark.parametrize("encoding", ["br", "gzip", "identity"])
 @pytest.mark.parametrize("path", [path for _, path, _ in PAGES])
 def test_a_page_without_a_query_is_made_once_and_sent_small(path, encoding):
-    client = TestClient(house.whole(house.HOUSE))
+    client = TestClient(house.app())
     page = client.get(f"/{path}", headers={"accept-encoding": encoding})
     assert page.headers.get("content-encoding", "identity") == encoding
     assert "Accept-Encoding" in page.headers["vary"] and page.headers["cache-control"] == "no-cache"

@@ -5,7 +5,7 @@ from pathlib import Path
 
 import uvicorn
 from covemix.server.build import HOUSE
-from house import whole
+from house import app
 
 
 def without(app, missing: str):
@@ -47,7 +47,7 @@ class Server:
         self.running = self.thread = None
 
     def start(self, house: Path = HOUSE, missing: str = "", wrap=lambda app: app):
-        served = wrap(without(whole(house), missing) if missing else whole(house))
+        served = wrap(without(app(house), missing) if missing else app(house))
         config = uvicorn.Config(served, port=self.port, log_level="critical", lifespan="off",
                                 timeout_graceful_shutdown=0)
         self.running = uvicorn.Server(config)
