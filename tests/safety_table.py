@@ -151,7 +151,7 @@ PRECAUTIONS = {
 # memory.
 CLASSES = {
     "resin": ("H315 H317 H319 H411", "Number average molecular weight up to 700.", PUBLISHED),
-    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "They differ much; some may also cause asthma, H334.", MEMORY),
+    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "They differ a lot; some may also cause asthma, H334.", MEMORY),
     "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", MEMORY),
     "powder": ("", "Mostly no statement of their own: the dust is the hazard.", MEMORY),
 }
@@ -226,7 +226,7 @@ CALLED = {
 POWDERS = {
     "wood-flour": ("wood", "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.",
                    PUBLISHED),
-    "silica": ("silica other", "Hangs in the air for long, and dries skin and eyes.", MEMORY),
+    "silica": ("silica other", "Stays in the air for long, and dries skin and eyes.", MEMORY),
     "quartz": ("quartz other", "Quartz dust scars the lungs and can cause cancer.", PUBLISHED),
     "cotton": ("cotton other", "Its dust tightens the chest, the raw fibre's above all.", PUBLISHED),
     "milled-glass": ("glass other", "Splinters prick skin and eyes; rinse, do not rub.", MEMORY),
@@ -295,7 +295,7 @@ FROM = {
     "room that is small": (30, "m3"), "putty that is thick": (12, "mm"),
     # the temperature from which HOT, below, says that it runs away; a smaller pot sheds its heat (own runs: 30 g at
     # 20 degC peak at 39 to 140 degC, with every remembered constant at its ends)
-    "peak of a pot that runs away": (100, "degC"), "mass whose peak is told at the least": (30, "g"),
+    "peak of a pot that runs away": (100, "degC"), "smallest mass whose peak is shown": (30, "g"),
 }
 
 # --- ratio, stirring, filling: from memory or common practice
@@ -724,8 +724,8 @@ SAID = (
     ("air", {"fan_runs": "out", "opening": "0"}, "no_make_up", "A fan moves next to nothing without an opening on the "
      "far "
      "side. Open ... there; the figures here are without the fan."),
-    ("air", {"dust": "silica"}, "dust_mask", "Hangs in the air for long, and dries skin and eyes. A particle mask on "
-     "first; a half mask that fits is reckoned good for 10 times the limit."),
+    ("air", {"dust": "silica"}, "dust_mask", "Stays in the air for long, and dries skin and eyes. A particle mask on "
+     "first; a half mask that fits is rated for 10 times the limit."),
     ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "Its lowest working temperature is ... Below it "
      "the "
      "cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a "

@@ -41,7 +41,7 @@ POWDERS = (
     ("wood-flour", "Wood flour", ("wood",),
      "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
     ("silica", "Fumed silica", ("silica", "other"),
-     "Hangs in the air for long, and dries skin and eyes.",
+     "Stays in the air for long, and dries skin and eyes.",
      MEMORY, ""),
     ("quartz", "Quartz or stone flour", ("quartz", "other"), "Quartz dust scars the lungs and can cause cancer.",
      PUBLISHED, "1910.1053"),

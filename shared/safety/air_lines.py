@@ -140,7 +140,7 @@ def _dust(found: Found) -> list[Line]:
         line("dust_room", "That is, in this room", found.floating, "kg",
              shown(found.floating * 1e6, places_for(found.floating * 1e6, 2), DOWN) + " mg afloat",
              rough="a pinch; rounded down, a caution and no promise", rank=BESIDE),
-        words("dust_mask", "Dust", row[3] + " A particle mask on first; a half mask that fits is reckoned good for "
+        words("dust_mask", "Dust", row[3] + " A particle mask on first; a half mask that fits is rated for "
               + shown(MASKS[0][2]) + " times the limit.", rough=provenance(row[4], row[5]), rank=WARN),
     ]
 

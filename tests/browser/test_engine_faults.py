@@ -201,7 +201,7 @@ def test_a_running_pots_minutes_do_not_stand_unmarked(phone, odd):
     expect(minutes).to_be_visible()
     assert minutes.evaluate(DECORATION) == "none"
     hang(phone, "batch")
-    expect(phone.locator(".pot-trouble")).to_contain_text("not up to date", timeout=6000)
+    expect(phone.locator(".pot-trouble")).to_contain_text("not up to date", timeout=20_000)
     assert minutes.evaluate(DECORATION) == "line-through"
     phone.locator("[name=batch]").fill("300")
     expect(phone.locator(".pot-trouble")).to_be_hidden(timeout=25_000)  # the engine is started anew
