@@ -29,6 +29,6 @@ TABLES = (
         ("Hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", MEMORY),
         ("Two fills of one syringe to one mark differ by, at most", SAME_MARK, "%", MEMORY)), (0,), (1, 2)),
     ("Doubt of a ratio by weight that only densities give, k = 2", (
-        ("Plain up to, told from", AIM, "%", JUDGED),
+        ("Nothing said up to, shown from", AIM, "%", JUDGED),
         ("Warned of, or no reading at all, from", STOP, "%", JUDGED)), (0,), (1, 2)),
 )
