@@ -5,48 +5,21 @@ import threading
 
 import jinja2
 import pytest
+import switch
 from covemix.server import thread_memo
 from covemix.server.build import HOUSE, Build
 from covemix.server.models import request_model
 from covemix.server.pages import Pages
 from covemix.shared.door import card, handover, moves
 from covemix.shared.forms import links
-from covemix.shared.forms.declared import Input, missing
 from pydantic import Field
 
-# two radios: a checkbox that is off would be sent by the page all the same
-DRAWN = """{% for value in ("off", "on") %}<label><input type="radio" name="{{ path }}" value="{{ value }}"
-  {%- if (page.typed.get(path) or item.default) == value %} checked{% endif %}
-  {%- if item.default == value %} data-initial{% endif %}> {{ item.label }}, {{ value }}</label>{% endfor %}"""
 
-
-class Switch(Input):
-    """On or off. Reads into True or False."""
-
-    kind = control = "switch"
-    says_default = True
-
-    def default_in(self, system):
-        return "off"
-
-    def read(self, typed, path, values):
-        if missing(typed) or typed in ("off", False):
-            return False
-        if typed in ("on", True):
-            return True
-        self.refuse(path, "on or off")
-
-    def knows(self, name, text):
-        return text in ("", "on", "off")
-
-    def in_words(self, text, tree, system, tools):
-        return {"on": "yes", "off": "no"}[text]
+class Switch(switch.Switch):
+    """As a server has it, which models its values for the API too."""
 
     def modelled(self, models, owner):
         return bool | str | None, Field(default=None, description=self.label + ".")
-
-    def about(self, system):
-        return dict(Input.about(self, system), default="off")
 
 
 @pytest.fixture
@@ -71,10 +44,10 @@ def test_it_is_read_and_refused_at_its_field(tent):
 
 def test_it_is_drawn_by_its_own_control_and_answered(tent, monkeypatch):
     pages = Pages(Build())
-    pages.env.loader = jinja2.ChoiceLoader([jinja2.DictLoader({"controls/switch.html": DRAWN}), pages.env.loader])
+    drawn = jinja2.DictLoader({"controls/switch.html": switch.DRAWN})
+    pages.env.loader = jinja2.ChoiceLoader([drawn, pages.env.loader])
     page = pages.render("clock", [("air", "20"), ("tent", "on")])
-    assert '<input type="radio" name="tent" value="on" checked> A tent over it, on' in page
-    assert '<input type="radio" name="tent" value="off" data-initial> A tent over it, off' in page
+    assert '<input type="checkbox" name="tent" value="on" checked> A tent over it' in page
     assert 'data-field="tent"' in page
     monkeypatch.setattr(Switch, "knows", lambda self, name, text: True)
     assert 'data-error="tent">A tent over it: on or off</p>' in pages.render("clock", [("air", "20"), ("tent", "x")])

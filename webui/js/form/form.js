@@ -4,7 +4,8 @@ import { units } from "../page/settings.js";
 import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
 
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
-const given = (field) => field.value !== "" && (field.type !== "radio" || field.checked);
+const isMarked = (field) => field.type === "radio" || field.type === "checkbox"; // its value counts where it is marked
+export const given = (field) => field.value !== "" && (!isMarked(field) || field.checked);
 
 // A kit entry stands for its typed figures: those travel, not its place on this phone; what is typed here goes before them.
 const fromKit = (form, pick) => Object.entries(typedOf(pick))
@@ -49,7 +50,7 @@ export const chosen = (form) => {
   return spelled(form).filter(([name]) => !standing.has(name) || name.includes("."));
 };
 
-const stands = (field) => (field.tagName === "SELECT" ? field.value === initial(field) : field.type === "radio" && field.defaultChecked);
+const stands = (field) => (field.tagName === "SELECT" ? field.value === initial(field) : isMarked(field) && field.checked && field.defaultChecked);
 
 // Values say their units, as a link does; the form stands in the phone's.
 export const fill = (form, values) => {
@@ -61,7 +62,7 @@ export const fill = (form, values) => {
     if (field.name === "units") continue;
     const text = texts.get(field.name);
     if ("initial" in field.dataset) field.toggleAttribute("data-untouched", text === undefined);
-    if (field.type === "radio") field.checked = text ? field.value === text : "initial" in field.dataset;
+    if (isMarked(field)) field.checked = text ? field.value === text : "initial" in field.dataset;
     else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
     else field.value = text ?? field.dataset.initial ?? "";

@@ -57,7 +57,7 @@ export const editing = (screen, main, keep, beside = []) => {
     brought.then(() => { // the form holds by now what was typed last
       current = open.entry;
       beside.forEach((field, place) => { field.value = open.beside[place]; });
-      for (const field of form.querySelectorAll("input[name]:not([type=radio])")) if (field.value) openAround(field);
+      for (const field of form.querySelectorAll("input[name]:not([type=radio], [type=checkbox])")) if (field.value) openAround(field);
       turn(true);
     });
   }

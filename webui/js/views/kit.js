@@ -10,14 +10,14 @@ import { notice } from "../page/notice.js";
 import { choose, chosen, units, whenUnits } from "../page/settings.js";
 import { canSay, prime, whenVoices } from "../phone/speech.js";
 import { kept, put, putBack, remove, unread, whenChanged } from "../store/store.js";
-import { figureFields } from "../form/form.js";
+import { figureFields, given } from "../form/form.js";
 import { offerRowUndo } from "../form/undo.js";
 import { says, typedOf } from "../form/units.js";
 
 // A bare number is kept with its unit: the phone may count in others by then.
 const typedIn = (form, record) => {
   const own = figureFields(form, record)
-    .filter((field) => field.value && (field.type !== "radio" || field.checked))
+    .filter(given)
     .map((field) => [field.name.slice(record.length + 1), says(field)]);
   const base = typedOf(form.elements.namedItem(record));
   delete base.id;

@@ -154,7 +154,7 @@ export const mount = (screen, main) => {
     const gone = figures || Boolean(own);
     if (own) fill(form, own);
     const apart = comesApart(form, target);
-    changed(target.matches("input:not([type=radio])") && !apart ? target : null);
+    changed(target.matches("input:not([type=radio], [type=checkbox])") && !apart ? target : null);
     if (gone) offerUndo(form, "apart", PUT_AWAY, () => { fill(form, before); changed(); });
   });
   form.addEventListener("submit", (event) => {
