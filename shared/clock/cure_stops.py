@@ -12,7 +12,7 @@ from ..forms.types import Values
 from ..words.numbers import shown
 from ..words.units import from_si
 
-_, CURED, _, BEYOND = [row[1:3] for row in GLASS]
+CURED, BEYOND = [row[1:3] for row in GLASS[1::2]]
 TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
 FULL_FROM, POST_AT, POST_FOR, _, _, WITHIN = [row[1] for row in POST]
 SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
@@ -63,7 +63,8 @@ def stopped(held: float) -> Stopped:
         return conversion_at(held + beyond, uncured, cured, bend)
 
     for place, row in enumerate(GLASS):
-        ends.append([found(*(middle[:place] + [end] + middle[place + 1:])) for end in row[1:3]])
+        low, high = [found(*(middle[:place] + [end] + middle[place + 1:])) for end in row[1:3]]
+        ends.append((low, high))
     low, high = expanded(found(*middle), ends)
     glass = [min(held + BEYOND[end], CURED[end]) for end in (0, 1)]
     return Stopped(held, (max(0.0, low), min(1.0, high)), glass)

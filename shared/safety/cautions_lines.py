@@ -20,8 +20,9 @@ def say(names: "list[str]", known: Values, units: str = METRIC) -> list[Line]:
     lines, filled, row = [], _filled(known, units), powder(known.get("filler") or "")
     for name in names:
         _, label, text, task, mark, source = rows[name]
-        if name in dict(OWN_CODES):
-            filled["code"], filled["official"], _, filled["signal"], mark, source = gravest(name, known["codes"])
+        grave = gravest(name, known["codes"]) if name in dict(OWN_CODES) else None
+        if grave:
+            filled["code"], filled["official"], _, filled["signal"], mark, source = grave
         where = provenance(mark, source)
         if row and "{about}" in text:
             where += "; " + provenance(*row[4:])

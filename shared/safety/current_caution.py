@@ -35,10 +35,9 @@ def reckon(values: Values, answers: list) -> CurrentResult:
     names = standing(**known)
     signs: list = []
     for name in names:
-        if name in dict(OWN_CODES):
-            sign = gravest(name, known["codes"])[2]
-            if sign not in signs:
-                signs.append(sign)
+        grave = gravest(name, known["codes"]) if name in dict(OWN_CODES) else None
+        if grave and grave[2] not in signs:
+            signs.append(grave[2])
     return CurrentResult(next(iter([name for name in names if name != HEATS])), HEATS in names, signs, known)
 
 
