@@ -7,6 +7,7 @@ from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.words.lines import SAY
 from covemix.shared.words.units import METRIC, SYSTEMS
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
@@ -106,7 +107,9 @@ class Pages:
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
         if bare or refused:  # the defaults would be another mix than the link meant
             errors = {}
-            answer = dict(answer, answers=[[name, NO_ANSWER] for name, _ in answer["answers"]])
+            # what asks nothing is the same for everyone, and is there before the engine is
+            answer = dict(answer, answers=[[name, NO_ANSWER if moves.module(name).INPUTS else in_short(one)]
+                                           for name, one in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
@@ -122,6 +125,11 @@ class Pages:
             folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))
+
+
+def in_short(answer: dict) -> dict:
+    """What is read at once of an answer; the phone's engine says the rest, and where it comes from, a moment later."""
+    return dict(answer, lines=[dict(line, rough="") for line in answer["lines"] if line["rank"] == SAY])
 
 
 def bound(text: str) -> str:

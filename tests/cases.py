@@ -212,8 +212,16 @@ def _group(item, hand, mood, _):
     return named
 
 
+def _phone(_, hand, mood, __):
+    draw = hand.draw
+    if mood == "edge":
+        return draw.choice(("+49 (0)30-192 40", " 112 ", "(030) 12.34.56", "+1 800 222 1222", "9" * 15))
+    return draw.choice(("112", "911", "+48 22 123 45 67", "015 11 22 33")) if mood == "plain" else draw.choice(
+        ("112/144", "one", "1", "+", "9" * 16, "112 or 999"))
+
+
 MAKERS = {"number": _number, "choice": _choice, "text": _text, "parts": _parts, "amount": _amount, "pick": _pick,
-          "group": _group}
+          "group": _group, "phone": _phone}
 
 
 def pairs(typed, prefix=""):

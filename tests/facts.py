@@ -323,6 +323,7 @@ OWN = tuple(json.dumps(
     ("cure", dict(air="18", course="day", high="22", low="9", mixed_at="10:00")),
     *[("cure", dict(air="19", hull_colour=colour)) for colour in ("white", "mid", "dark")],
     ("cure", dict(air="20")),
+    ("aid", {}),
     ("cure", dict(air="12", post_to="40", post_for="17")),
     ("cure", dict(air="12", post_to="45", post_for="30")),
     ("cure", dict(air="12", post_to="75", post_for="30")),

@@ -147,6 +147,34 @@ PRECAUTIONS = {
     "P501": ("Dispose of contents/container to ...", "", READ),
 }
 
+# --- first aid for what burns (P statements: as above, READ). What is added: ICSC 0620 (DETA), READ in a copy: "First
+# rinse with plenty of water, then remove contaminated clothes and rinse again", "Half-upright position", "Symptoms may
+# be delayed", "Rinse mouth. Do NOT induce vomiting. Rest. Refer for medical attention", "IN ALL CASES CONSULT A
+# DOCTOR"; fire: "Powder, alcohol-resistant foam, water spray, carbon dioxide", "keep drums, etc., cool by spraying with
+# water". Eyewash: WAC 296-800-15030, 15 minutes at 1.5 L/min (READ by others of this house)
+FIRST_AID = (
+    ("IF IN EYES", "Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. "
+     "Continue rinsing. At least 15 minutes, and on the way to a doctor. Hold the lids open."),
+    ("IF ON SKIN (or hair)", "Take off immediately all contaminated clothing. Rinse skin with water or shower. At "
+     "least 15 minutes. Hardener: water first, undress under it, rinse again."),
+    ("IF SWALLOWED", "Rinse mouth. Do NOT induce vomiting. Rest. To a doctor."),
+    ("IF INHALED", "Remove person to fresh air and keep comfortable for breathing. Half upright. Signs may come hours "
+     "later."),
+    ("CALL", "Immediately call a POISON CENTER/doctor. In all cases a doctor. Label and data sheet in the hand."),
+    ("CLOTHES", "Wash contaminated clothing before reuse."),
+)
+RINSING = {"minutes": 15, "L/min": 1.5, "at hand L": 25}
+HOT_STEPS = (
+    "Everybody out of the smoke and upwind. Do not breathe it.",
+    "Can you still hold it? Goggles, leather gloves or tongs: outdoors, onto bare ground or metal.",
+    "While it flows: spread it thin. Never a lid, never a bin.",
+    "No water into the pot: it can spit. Cold water around it, in a metal pail, may slow it.",
+    "It smokes and you cannot carry it, or it burns: leave, door shut, call the fire service.",
+    "A small fire, and your back to the way out: powder, foam, carbon dioxide or water spray. Cans near it are kept "
+    "cool by spraying with water.",
+    "Watch it until it is cold: for hours.",
+)
+
 # --- what such products usually carry: (codes, words, mark). Resin: CLP Annex VI, 603-074-00-8, KNOWN. The others:
 # memory.
 CLASSES = {

@@ -10,12 +10,12 @@ from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Pick
 from covemix.shared.things import records_shed
-from covemix.shared.words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, Line
+from covemix.shared.words.lines import ANSWER, ASK, BESIDE, CALL, MORE, SAY, WARN, Line
 
 MOVES, SCREENS = moves.names(), [name for name, _ in moves.SCREENS]
 EVERY = list(dict.fromkeys([*MOVES, *SCREENS]))  # some screens are a move by itself
 SYSTEMS = ("metric", "us")
-RANKS = (ANSWER, BESIDE, SAY, MORE, ASK, WARN)
+RANKS = (ANSWER, BESIDE, SAY, MORE, ASK, WARN, CALL)
 
 
 def every_input(items, prefix=""):

@@ -14,6 +14,7 @@ from covemix.shared.catalogue import (
     damp,
     dusts,
     fillers,
+    first_aid,
     hazards,
     limits,
     measuring,
@@ -282,6 +283,7 @@ def test_what_stands_on_the_screen_of_a_task_is_what_the_table_says():
 def everything_said():
     """Every text of safety in the catalogue and in the engine."""
     said = [row[3] for row in ROWS] + [row[2] for row in cautions.STANDING + cautions.MOMENT]
+    said += [row[1] for row in first_aid.HOT_STEPS + first_aid.ADDED]
     said += [row[3] for row in dusts.POWDERS + dusts.SANDING] + [row[1] for row in containers.HOT]
     said += [cautions.FIRST, cautions.REMINDER, containers.HOT_POT, rescue_lines.SPREAD_OUT]
     return said + [row[4] for row in cure_times.STAGES]
@@ -386,8 +388,9 @@ def test_nothing_is_called_published_that_nobody_looked_up():
     """Whole catalogues are of the trade or remembered; in the others the marks are held row by row above."""
     called = {one.module for one in sources.facts() if one.mark == table.PUBLISHED}
     assert called & set(table.NEVER_PUBLISHED) == set()
-    assert called <= {"hazards", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning", "tasks_shared",
-                      "tasks_trouble", "sunlight", "softening"}  # of softening the conditions of ASTM E1980, above
+    assert called <= {"hazards", "first_aid", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning",
+                      "tasks_shared", "tasks_trouble", "sunlight",
+                      "softening"}  # of softening the conditions of ASTM E1980, above
 
 
 def test_each_row_says_how_it_is_known():

@@ -2,6 +2,7 @@
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, units_of_tools
 from ..forms.quantities import behind
+from ..words.lines import CALL
 from ..words.numbers import BLANKS, digits
 from ..words.units import METRIC, SYSTEMS, unit_for
 from . import card, moves
@@ -80,7 +81,7 @@ def going(declared, pairs):
     found = []
     for name, text in pairs:
         known = find_in(declared, name.split("."))
-        if not (known and known[2].stays):
+        if not (known and (known[2].stays or known[2].private)):
             found.append([name, text])
     return found
 
@@ -207,6 +208,8 @@ def handed(screen, pairs, build=""):
     tree = links.tree(pairs)
     values, errors = inputs.read(declared, tree)
     answer = moves.screen(screen, tree, (values, errors))
+    for _, one in answer["answers"]:  # a number that is dialled is this phone's own
+        one["lines"] = [line for line in one["lines"] if line["rank"] != CALL]
     pairs = going(declared, in_words_of_tools(declared, links.pairs(declared, tree)))
     made = card.card(screen, declared, pairs, values, answer)
     pour = moves.screen_inputs("pour") if made["sheets"] else []

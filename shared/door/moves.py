@@ -32,6 +32,8 @@ MOVES = (
     Move("log", "kit", "Log", "A poured batch to one line of the log"),
     Move("timings", "kit", "Timings", "Own working times against the label's"),
     Move("own_rates", "kit", "Own rates", "Laid batches to how fast these hands are"),
+    Move("aid", "safety", "First aid", "What to do at once, in its order, and a pot that smokes"),
+    Move("calls", "safety", "Emergency numbers", "Own emergency numbers to what can be dialled"),
     Move("safety", "safety", "Safety", "The cautions that always stand"),
     Move("air", "safety", "Air", "A room, a fan and a solvent to minutes, limits and the flow that is needed"),
     Move("sources", "kit", "Sources", "Every figure and statement kept here, with where it comes from"),
@@ -47,7 +49,7 @@ SCREENS = (
     ("spreader", ("spreader",)),
     ("kit", ("kit",)),
     ("log", ("log",)),
-    ("safety", ("safety", "air")),
+    ("safety", ("aid", "calls", "safety", "air")),
     ("sources", ("sources",)),
 )
 

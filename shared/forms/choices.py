@@ -1,5 +1,5 @@
 """Choices: inputs that are one of a few, or a few words."""
-from ..words.numbers import BLANKS
+from ..words.numbers import BLANKS, DIGITS
 from ..words.units import in_system
 from .declared import Input, missing
 
@@ -75,6 +75,37 @@ class Choice(Input):
 def widest(labels):
     """Letters of the longest label: a form gives it the room it needs."""
     return max([len(label) for label in labels] + [0])
+
+
+class Phone(Input):
+    """A number to be dialled. Reads into its digits as they were grouped, "" where nothing is typed.
+
+    Brackets, points and hyphens become blanks; a nought in brackets behind a country's code is not dialled from abroad
+    and goes. Two numbers in one field would be dialled as one: they are refused.
+    """
+
+    kind = "phone"
+    control = "phone"
+    most = 30
+
+    def read(self, typed, path, values):
+        if missing(typed):
+            return ""
+        text = typed if isinstance(typed, str) else ""
+        if text.strip(BLANKS)[:1] == "+":
+            text = text.replace("(0)", " ")
+        for mark in "()-.\u00a0\u2013":
+            text = text.replace(mark, " ")
+        number = " ".join([one for one in text.split(" ") if one])
+        digits = number.replace(" ", "")
+        if digits[:1] == "+":
+            digits = digits[1:]
+        if len(number) > self.most or not 2 <= len(digits) <= 15 or not all([c in DIGITS for c in digits]):
+            self.refuse(path, "type one number to dial, in digits: +48 22 123 45 67")
+        return number
+
+    def about(self, system):
+        return dict(Input.about(self, system), default="", letters=self.most)
 
 
 class Text(Input):

@@ -8,6 +8,7 @@ Options that every kind takes:
     learned   what a thing of the kit learns by and by: with it, it is still the same thing
     stays     it is said on this phone alone: no link takes it along
     of        the pick of whose thing it is told: another one that is chosen has nothing of it
+    private   a figure of a thing, as a person's telephone number: no link takes it along either
 """
 from math import isfinite
 
@@ -39,9 +40,9 @@ class Input:
     options: tuple = ()  # of one that is chosen among a few: (value, label, ...)
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
-                 stays=False, of=""):
+                 stays=False, of="", private=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
-        self.learned, self.stays, self.of = learned, stays, of
+        self.learned, self.stays, self.of, self.private = learned, stays, of, private
         self.when, self.was, self.optional = when, was, optional
 
     def asked(self, values):

@@ -5,7 +5,7 @@ Every kind reads its own piece of that tree into SI and refuses in the user's wo
 The kinds stand in choices, quantities and rows; moves take them from here. What all kinds share is in declared.
 """
 from ..words.units import METRIC, SYSTEMS, US
-from .choices import Choice, Text  # noqa: F401
+from .choices import Choice, Phone, Text  # noqa: F401
 from .declared import read_into, units_of_tools, with_units
 from .errors import InputError
 from .memo import Memo

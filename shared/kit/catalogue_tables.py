@@ -5,8 +5,8 @@ from ..words.numbers import small
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
 MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "softening", "rates",
            "glass", "losses", "limits", "measuring", "damp", "joints", "pots", "plans", "starts", "cautions",
-           "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "hazards", "solvents", "dusts", "airing",
-           "sunlight")
+           "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "first_aid", "hazards", "solvents",
+           "dusts", "airing", "sunlight")
 MARKS = (PUBLISHED, COMMON, MEMORY, JUDGED, LABEL, OWN)
 
 

@@ -7,7 +7,7 @@ from ..catalogue.marks import MEMORY
 from ..catalogue.rates import RATES
 from ..forms.declared import plain
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Number, Text
+from ..forms.inputs import Choice, Number, Phone, Text
 from ..forms.late import late
 from .records import CUP, FILLER, GRADUATED, PUMPS, SCALE, SYRINGES, SYSTEM, Record
 
@@ -69,4 +69,14 @@ ROLL = Record("roll", "Roll or remnant", (
     Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
 ), glass.ROLLS, check_roll, own=("of", "width", "weight"))
 
-RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE, ROLL)  # in the order of the kit
+# what a person typed for an emergency stays on this phone and in the saved file: no link takes it along
+NUMBERS = Record("numbers", "Emergency numbers", (
+    Text("name", "Name", private=True, help="Where they hold: home, the yard, a harbour"),
+    Phone("ambulance", "Ambulance, emergency call", private=True, optional=True),
+    Phone("poison", "Poison centre", private=True, optional=True),
+    Text("who", "Somebody to call", most=30, private=True),
+    Phone("person", "Their number", private=True, optional=True),
+), (("none", "None typed yet", "", ()),), own=("ambulance", "poison", "who", "person"))
+
+# in the order of the kit
+RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE, ROLL, NUMBERS)

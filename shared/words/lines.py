@@ -8,7 +8,8 @@ from .units import METRIC, in_system
 Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
 # How a line is laid out: the answer, what belongs to it, a sentence, what folds away, a question back, a warning.
-ANSWER, BESIDE, SAY, MORE, ASK, WARN = "answer", "beside", "say", "more", "ask", "warn"
+# CALL: its text is a number to be dialled.
+ANSWER, BESIDE, SAY, MORE, ASK, WARN, CALL = "answer", "beside", "say", "more", "ask", "warn", "call"
 
 
 def line(name, label, value, unit, text, rough="", caution="", part="", rank=BESIDE, span=()):

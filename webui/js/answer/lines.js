@@ -27,7 +27,17 @@ const cut = (text, mark) => {
   return at < 0 ? [text, ""] : [text.slice(0, at), text.slice(at + mark.length)];
 };
 
+// one tap calls
+const dialled = ({ label, text }) => {
+  const link = document.createElement("a");
+  link.className = "call";
+  link.href = `tel:${text.replaceAll(" ", "")}`;
+  link.append(span("label", label), span("text", text));
+  return [link];
+};
+
 const laidOut = (line) => {
+  if (line.rank === "call") return dialled(line);
   const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", bound(line.text))];
   if (line.span.length) main.push(ruled(line.span, line.part));
   if (line.rough) main.push(span("rough", bound(line.rough)));
