@@ -7,7 +7,6 @@ from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
-from covemix.shared.words.lines import SAY
 from covemix.shared.words.units import METRIC, SYSTEMS
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
@@ -128,8 +127,8 @@ class Pages:
 
 
 def in_short(answer: dict) -> dict:
-    """What is read at once of an answer; the phone's engine says the rest, and where it comes from, a moment later."""
-    return dict(answer, lines=[dict(line, rough="") for line in answer["lines"] if line["rank"] == SAY])
+    """An answer without where each line comes from: that the phone's engine says a moment later."""
+    return dict(answer, lines=[dict(line, rough="") for line in answer["lines"]])
 
 
 def bound(text: str) -> str:

@@ -46,8 +46,8 @@ NUMBERS = {"name": "Yard", "ambulance": "112", "poison": "+49 (0)30-192 40", "wh
 def test_own_numbers_are_told_large_and_as_they_are_dialled():
     lines = told("calls", numbers=NUMBERS)
     assert [(line["label"], line["text"]) for line in lines if line["rank"] == "call"] == [
-        ("Ambulance, your own number", "112"), ("Poison centre, your own number", "+49 30 192 40"),
-        ("Anna, your own number", "030 12 34")]
+        ("Ambulance", "112"), ("Poison centre", "+49 30 192 40"), ("Anna", "030 12 34")]
+    assert {line["rough"] for line in lines if line["rank"] == "call"} == {"your own figure"}
 
 
 def test_no_number_is_built_in():
@@ -74,4 +74,6 @@ def test_the_kept_page_has_first_aid_before_the_engine_is_there():
     page = Pages(Build()).kept()["safety/"]
     for heading, text in table.FIRST_AID:
         assert heading in page and text.split(". ")[0] in page
+    for text in table.HOT_STEPS:
+        assert text in page.replace("\u00a0", " ")
     assert page.index("IF IN EYES") < page.index("data-form")

@@ -10,5 +10,5 @@ def say(found: Found, values: Values) -> list[Line]:
         return [words("no_calls", "No emergency numbers yet", "Type yours in the kit: ambulance, poison centre, a "
                       "person. They stay on this phone.", rank=ASK)]
     whom = {"ambulance": "Ambulance", "poison": "Poison centre", "person": found.who or "Your person"}
-    return [words("call_" + key, whom[key] + ", your own number", number, rough=OWN, rank=CALL)
+    return [words("call_" + key, whom[key], number, rough=OWN, rank=CALL)
             for key, number in found.calls]

@@ -15,6 +15,10 @@ def test_first_aid_is_the_first_thing_one_tap_away_without_signal(phone, served,
     expect(eyes).to_be_in_viewport(ratio=1)
     expect(eyes).to_contain_text("Rinse cautiously with water")
     expect(phone.locator("[data-line=no_calls]")).to_have_count(1)
+    phone.get_by_text("A pot that smokes or burns", exact=True).click()  # its steps, in sight without a scroll
+    first, second = (phone.locator(f"[data-line=hot_{key}]") for key in ("out", "carry"))
+    expect(second).to_be_in_viewport(ratio=1)
+    assert first.bounding_box()["y"] < second.bounding_box()["y"] < eyes.bounding_box()["y"]
     top = phone.evaluate("document.querySelector('.aid').getBoundingClientRect().top - "
                          "document.querySelector('[data-form]').querySelector('*').getBoundingClientRect().top")
     assert top < 0
