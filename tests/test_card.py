@@ -38,7 +38,7 @@ def test_a_card_tells_how_to_weigh_to_somebody_without_the_app():
     made = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"]])
     for words in (made["text"], made["short"]):
         assert words.index("zero it once; then add") < words.index("Hardener, until it shows: 240 g")
-    assert "240 g (±8.1% by densities; do not zero again: this is the total in the cup)" in made["text"]
+    assert "240 g (example, ±8.1% by densities; do not zero again: this is the total in the cup)" in made["text"]
     each = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"], ["zeroing", "each"]])
     assert "zero it before each part" in each["short"] and "zero it once" not in each["text"]
 

@@ -101,7 +101,7 @@ class Phone(Input):
         if digits[:1] == "+":
             digits = digits[1:]
         if len(number) > self.most or not 2 <= len(digits) <= 15 or not all([c in DIGITS for c in digits]):
-            self.refuse(path, "type one number to dial, in digits: +48 22 123 45 67")
+            self.refuse(path, "type one number to dial, in digits, like +48 22 123 45 67")
         return number
 
     def about(self, system):

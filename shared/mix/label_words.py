@@ -64,6 +64,9 @@ def is_example(system: Values) -> bool:
     return origin == ROW or (bool(system["id"]) and origin != LABEL)
 
 
+DOUBT = "doubt"  # part of an answer: what is to be known of every figure of it, and is said beside them in short
+
+
 def unconfirmed(system: Values, what: str) -> list[Line]:
     """What is said beside a figure that nobody has compared with a label: an example's, or one of a link.
 
@@ -76,4 +79,4 @@ def unconfirmed(system: Values, what: str) -> list[Line]:
     if not is_example(system):
         return []
     return [words("example", "Example, not your label", name + ": no label has confirmed its " + what
-                  + ".", rank=WARN)]
+                  + ".", rank=WARN, part=DOUBT)]

@@ -4,6 +4,7 @@ from ..forms.errors import InputError
 from ..forms.types import Found, Values
 from ..words.lines import ASK, WARN, Line, line
 from ..words.numbers import UP, shown
+from .label_words import DOUBT
 from .ratio_doubt import REMEMBERED, TYPED, WEIGHT, basis_of, doubt
 
 WHENCE = {REMEMBERED: "remembered densities", TYPED: "densities with so few digits",
@@ -57,7 +58,7 @@ def beside(found: "Found | None", basis: str) -> list[Line]:
     return [line("ratio_doubt", "Ratio in doubt", found.spread, "",
                  "±" + whole_percent(found.spread) + " by " + WHENCE[found.whence],
                  rank=WARN if found.spread > STOP else ASK,
-                 rough="hardener {}; type the label's {}s".format(corners(found), basis))]
+                 rough="hardener {}; type the label's {}s".format(corners(found), basis), part=DOUBT)]
 
 
 def check(system: Values, way: str) -> None:

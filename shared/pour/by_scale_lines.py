@@ -1,7 +1,7 @@
 """By scale lines: what is said of the readings on a scale, and how a mass is told as a scale shows it."""
 from ..forms.types import Found, Values
 from ..mix import ratio_doubt, ratio_doubt_lines
-from ..mix.label_words import part_names
+from ..mix.label_words import is_example, part_names
 from ..mix.ratio_error_lines import ROUGH_AIM, aim, cost_lines, off_by, percent, poured_line, remembered, within
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
@@ -43,6 +43,8 @@ def say(found: Found, values: Values) -> list[Line]:
 def readings(display: Found, values: Values) -> list[Line]:
     """What the scale must show after each part. display: by_scale.Display"""
     doubt = ratio_doubt_lines.in_short(ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT))
+    if is_example(values["system"]):
+        doubt = "example" + (", " + doubt if doubt else "")
     return [_reading(display, place, name, span, doubt if place else "", values)
             for place, (name, span) in enumerate(zip(part_names(values["system"]), spans(display.masses)))]
 

@@ -16,8 +16,8 @@ def say(found: Found, values: Values) -> list[Line]:
     lines = [_step(key, official, added, minutes) for key, official, added in found.steps]
     for name, text, mark, source in EMERGENCY:
         lines.append(words("aid_" + name, "In the EU", text, rough=provenance(mark, source), rank=SAY))
-    lines.append(words("aid_sheet", "The data sheet's section 4 comes first", "This is for what burns skin and eyes, "
-                       "as hardener may.", rough="the words of the P codes: " + SOURCES["ghs"], rank=SAY))
+    lines.append(words("aid_sheet", "Your data sheet's own first aid comes first", "This is for what burns skin and "
+                       "eyes, as hardener may.", rough="the words of the P codes: " + SOURCES["ghs"], rank=SAY))
     for place, (key, text, mark, source) in enumerate(found.hot):
         lines.append(words("hot_" + key, str(place + 1), text, rough=provenance(mark, source), rank=MORE, part=HOT))
     lines.append(words("aid_water", "Keep at hand", "Clean water for " + minutes + " of rinsing: "
