@@ -67,10 +67,10 @@ def is_example(system: Values) -> bool:
 DOUBT = "doubt"  # part of an answer: what is to be known of every figure of it, and is said beside them in short
 
 
-def unconfirmed(system: Values, what: str) -> list[Line]:
+def unconfirmed(system: Values, what: str, part: str = "") -> list[Line]:
     """What is said beside a figure that nobody has compared with a label: an example's, or one of a link.
 
-    what: the figure of the label that counts here
+    what: the figure of the label that counts here; part: of the answer, for what is an example
     """
     name = system["name"] or "This resin system"
     if system.get(ORIGIN.name) == LINK:
@@ -79,4 +79,4 @@ def unconfirmed(system: Values, what: str) -> list[Line]:
     if not is_example(system):
         return []
     return [words("example", "Example, not your label", name + ": no label has confirmed its " + what
-                  + ".", rank=WARN, part=DOUBT)]
+                  + ".", rank=WARN, part=part)]

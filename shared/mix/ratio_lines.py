@@ -4,7 +4,7 @@ from ..things.records import SYSTEM
 from ..words.lines import ASK, MORE, Line, line, words
 from ..words.numbers import UP, shown
 from ..words.units import told
-from .label_words import NO_DENSITIES, no_densities, notation, part_names, unconfirmed, whence
+from .label_words import DOUBT, NO_DENSITIES, no_densities, notation, part_names, unconfirmed, whence
 from .ratio_doubt_lines import no_figure, stopped
 
 
@@ -14,7 +14,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines = [_part(found, place, name, values) for place, name in enumerate(names)]
     lines.extend(_whole(found.mix, values))
     lines.append(_whose(system))
-    lines.extend(unconfirmed(system, "ratio"))
+    lines.extend(unconfirmed(system, "ratio", DOUBT))
     lines.extend(_notations(found))
     lines.extend(_chemistry(found))
     lines.extend(_questions(found, system, names))

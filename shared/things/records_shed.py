@@ -69,6 +69,12 @@ ROLL = Record("roll", "Roll or remnant", (
     Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
 ), glass.ROLLS, check_roll, own=("of", "width", "weight"))
 
+def check_numbers(values):
+    """Numbers that are kept under a name are at least one."""
+    if values["name"] and not (values["ambulance"] or values["poison"] or values["person"]):
+        raise InputError("ambulance", "Ambulance, poison centre or a person: type at least one number to dial")
+
+
 # what a person typed for an emergency stays on this phone and in the saved file: no link takes it along
 NUMBERS = Record("numbers", "Emergency numbers", (
     Text("name", "Name", private=True, help="Where they hold: home, the yard, a harbour"),
@@ -76,7 +82,7 @@ NUMBERS = Record("numbers", "Emergency numbers", (
     Phone("poison", "Poison centre", private=True, optional=True),
     Text("who", "Somebody to call", most=30, private=True),
     Phone("person", "Their number", private=True, optional=True),
-), (("none", "None typed yet", "", ()),), own=("ambulance", "poison", "who", "person"))
+), (("none", "None typed yet", "", ()),), check_numbers, own=("ambulance", "poison", "who", "person"))
 
 # in the order of the kit
 RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE, ROLL, NUMBERS)
