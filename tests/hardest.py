@@ -102,6 +102,8 @@ def _limit(item, draw):
         return draw.choice(item.options)[0]
     if item.kind == "text":
         return draw.choice(("x" * item.most, "", "8:30"))
+    if item.kind == "phone":
+        return draw.choice(("+1" + "2" * (item.most // 2 - 1), "", "(0)30-19 240"))
     if item.kind == "amount":
         return draw.choice(("1", "100", str(item.high)))
     if item.kind == "pick":

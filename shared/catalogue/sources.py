@@ -8,7 +8,7 @@ SOURCES = {
     "clp": "Regulation (EC) 1272/2008 (CLP), Annex III, hazard statements",
     "clp-v": "Regulation (EC) 1272/2008 (CLP), Annex V, hazard pictograms",
     "icsc-0620": "ICSC 0620, diethylenetriamine, of ILO and WHO",
-    "eyewash": "WAC 296-800-15030, emergency eyewash: 15 minutes, 1.5 litres a minute",
+    "eyewash": "WAC 296-800-15030, emergency eyewash",
     "112": "European Commission, 112, the single European emergency number",
     "iso374": "EN ISO 374-1, Protective gloves against dangerous chemicals",
     "en149": "EN 149, Filtering half masks to protect against particles",

@@ -1,0 +1,52 @@
+"""docs/TRUST.md: what it names is there, and the figures it gives are those of the catalogue and of the engine."""
+import re
+from pathlib import Path
+
+import pytest
+from covemix.shared.catalogue.limits import AIM, HARDENER_DENSITY, LOST_PER_PERCENT, RESIN_DENSITY, STOP
+from covemix.shared.door import moves
+
+HOUSE = Path(__file__).parents[1]
+PAGE = (HOUSE / "docs" / "TRUST.md").read_text(encoding="utf-8")
+WHOLE = " ".join(PAGE.split())
+
+
+@pytest.mark.parametrize("named", sorted(set(re.findall(r"`([\w/.]+)`|(docs/[\w.]+)", PAGE))), ids=str)
+def test_each_file_that_is_named_is_there_and_checks_something(named):
+    path = HOUSE / (named[0] or named[1])
+    assert path.exists()
+    if path.name.startswith("test_"):
+        assert re.search(r"^def test_", path.read_text(encoding="utf-8"), re.M)
+
+
+def test_every_file_of_tests_with_an_outside_check_of_a_model_is_named():
+    """A model that is held against something outside is one that people ask about."""
+    with_checks = {path.name for path in (HOUSE / "tests").glob("test_*.py")
+                   if re.search(r"^ +outside\(", path.read_text(encoding="utf-8"), re.M)}
+    # clocks, words, colours and the spreader reckon nothing that could be off; the others are pieces of those named
+    pieces = {"test_pot.py", "test_pouring.py", "test_laminate.py", "test_units.py", "test_spreader.py", "test_cups.py",
+              "test_integrate.py", "test_numbers.py", "test_seam.py", "test_generated.py", "test_plan_grouping.py",
+              "test_outside.py", "test_elapsed.py", "test_rescue.py"}
+    missing = {name for name in with_checks - pieces if f"`tests/{name}`" not in PAGE}
+    assert missing == set()
+
+
+def test_its_figures_of_a_ratio_are_the_catalogues():
+    ends = [f"{one / 1000:.2f}" for one in RESIN_DENSITY + HARDENER_DENSITY]
+    assert "{} to {} and {} to {} g/mL".format(*ends) in WHOLE
+    usual, least, most = LOST_PER_PERCENT
+    assert f"{usual:g} K for each percent, {least:g} to {most:g}" in WHOLE
+    assert f"limits of {AIM * 100:g} and {STOP * 100:g} %" in WHOLE
+    told = moves.answer("measure", {"amount": "240", "system": "3-1"})["lines"]
+    doubt = next(line for line in told if line["name"] == "ratio_doubt")
+    assert "±8.1%" in doubt["text"] and "±8.1 %" in WHOLE
+
+
+def test_its_cup_in_the_shade_is_the_engines():
+    """240 g at 25 degC, label 30 min in 100 g: 80 % of what the quick rule gives, which is less than the model's 29."""
+    system = {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+    told = moves.answer("heat", {"air": "25", "batch": "240", "container": "cup", "system": system})["lines"]
+    minutes = next(line for line in told if line["name"] == "usable")["value"] / 60
+    rule = 30 * (100 / 240) ** (1 / 3)
+    assert minutes == pytest.approx(0.8 * rule)
+    assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are told" in WHOLE
