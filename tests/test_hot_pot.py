@@ -1,5 +1,7 @@
 """Hot pot: how hot a mass gets that is left in its container, and how much of it stays calm."""
 import json
+import re
+from math import ceil
 
 import pytest
 from covemix.shared.catalogue.pots import SIZES
@@ -112,3 +114,64 @@ def test_the_plan_warns_of_its_bags_by_their_peak():
     piece = [("pieces.0.length", "1"), ("pieces.0.putty", "100"), ("pieces.0.wet", "60"), ("temperature", "22"),
              ("smallest", "10 g")]
     assert screen("plan", *LABEL, *piece)["caution"].endswith("left in one pot can smoke and burn.")
+
+
+PUMPED = [("system.by_volume", "2:1"), ("way", "pumps")]  # as on most labels: no densities
+OVERSHOT, WRONG = [("readings.0.shown", "400 g")], [("rescue", "yes"), ("in_cup.0.mass", "300"), ("in_cup.1.mass", "50")]
+
+
+@pytest.mark.parametrize(("pour", "grams"), [
+    ([*LABEL, ("amount", "290 g")], 290),
+    ([*LABEL, ("amount", "240 g"), ("thicken", "yes")], 240),
+    ([*LABEL, ("amount", "280 mL"), ("amount_is", "putty")], None),
+    ([*LABEL, ("amount", "240 g"), *OVERSHOT], 520),
+    ([*LABEL, ("amount", "240 g"), ("thicken", "yes"), *OVERSHOT], 520),
+    ([*PUMPED, ("amount", "1 L")], None),
+])
+def test_what_a_cup_holds_is_the_same_mass_in_the_caution_of_a_pour_and_of_its_clock(pour, grams):
+    """Filler, what was really poured, a volume whose densities nobody typed: all that is in the cup counts, on both.
+
+    grams: of resin and hardener, by hand: 400 : 100 x 130; the filler comes on top
+    """
+    told = screen("pour", *pour, ("air", "20"))
+    dose = [row["value"] for _, answer in told["answers"] for row in answer["lines"] if row["name"] == "dose"] or [0.0]
+    lead, = [one for _, answer in told["answers"] for one in answer["leads"] if one["label"] == "Start its clock"] or [None]
+    said = re.search(r"(\d+) g (left in one pot|in one cup)", told["caution"])
+    assert said, told["caution"]
+    if grams:
+        assert int(said[1]) == pytest.approx(grams * (1 + dose[0]), abs=1)
+    if lead:
+        clock = screen("clock", *[pair for pair in lead["pairs"] if pair[0] != "pot.started"])["caution"]
+        again = re.search(r"(\d+) g (left in one pot|in one cup)", clock)
+        assert again and int(again[1]) == pytest.approx(int(said[1]), abs=1) and again[2] == said[2]
+
+
+def test_a_litre_of_a_label_by_volume_is_a_big_pot():
+    """Without densities: it weighs at least a kilogram (SCIENCE: epoxy is denser than water)."""
+    assert screen("pour", *PUMPED, ("amount", "1 L"))["caution"].startswith("A big pot. 1")
+
+
+def test_a_pour_that_went_wrong_counts_what_it_comes_to():
+    """300 and 50 g come back into 100 : 30 as 390 g, plain proportion; with 40 g of filler in it, 434."""
+    plain = screen("pour", *LABEL, ("amount", "100 g"), *WRONG)["caution"]
+    assert plain.startswith("A big pot. 390 g")
+    filled = screen("pour", *LABEL, ("amount", "100 g"), *WRONG, ("filler_in", "40 g"))["caution"]
+    assert filled.startswith(f"A big pot. {ceil(390 * (1 + 40 / 350))} g")
+
+
+@pytest.mark.parametrize("more", [[("thicken", "yes")], [("system.statements", "H334")]])
+def test_a_big_pot_hides_no_mask_and_is_hidden_by_no_code(more):
+    small, big = [screen("pour", *LABEL, ("amount", amount), *more)["caution"] for amount in ("150 g", "600 g")]
+    assert big.partition(". ")[0] == small.partition(". ")[0]
+    assert big.endswith("g in one cup can smoke.") and small.endswith("left in one pot can smoke and burn.")
+
+
+@pytest.mark.parametrize("filler", ["0", "35"])
+def test_the_plan_counts_what_one_bag_or_cup_holds_with_its_filler(filler):
+    """One mix of putty alone: the largest mix is the caution's mass and never more than the trade calls big."""
+    piece = [("pieces.0.length", "4"), ("pieces.0.putty", "250"), ("pieces.0.wet", "0"), ("temperature", "20"),
+             ("filler", filler), ("smallest", "20 g")]
+    told = screen("plan", *LABEL, *piece)
+    largest = next(row["value"] for row in dict(told["answers"])["plan"]["lines"] if row["name"] == "largest")
+    assert largest <= BIG + 1e-9
+    assert f"{ceil(largest * 1000 - 1e-6)} g " in told["caution"]

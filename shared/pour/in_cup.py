@@ -26,8 +26,9 @@ HALF_TOLD, UNTOLD, NO_WARMTH, NO_TIMES, TOO_LATE, LEFT = "half_told", "untold", 
 # least: of each part, the least that is good enough, None where nothing; needed: whether something has to be added
 # stays: whether it may stay as it is, though not exactly in ratio; total: liquids, once it is exactly in ratio
 # filler: MoreFiller, None where none is in; fit: Fit, None where no cup was chosen or no volume is known
+# held: all that the cup then holds, filler too [kg]; now, where it is too late to add
 RescueResult = namedtuple("RescueResult", (
-    "unit", "clock", "off", "most", "exact", "least", "needed", "stays", "total", "filler", "fit"))
+    "unit", "clock", "off", "most", "exact", "least", "needed", "stays", "total", "filler", "fit", "held"))
 # exact, least: filler that keeps the stiffness [kg], with the exact and with the least additions
 MoreFiller = namedtuple("MoreFiller", ("exact", "least"))
 # volume: of the liquids once they are in ratio [m3]; usable: what the cup takes [m3]; fits: whether it takes them
@@ -136,8 +137,9 @@ def reckon(values: Values) -> RescueResult:
     whole, total = sum(in_cup), sum(in_cup) + sum(exact)
     per = 1.0 if unit == "kg" else DENSEST  # kg: more is shorter
     needed, filler = sum(least) > 1e-9 * whole, values["filler_in"]
+    clock = _clock(values, whole * per, total * per)
     return RescueResult(
-        unit=unit, clock=_clock(values, whole * per, total * per),
+        unit=unit, clock=clock, held=(whole if clock.state == TOO_LATE else total) * (per + (filler or 0.0) / whole),
         off=None if min(in_cup) <= 0 else off_ratio(in_cup, parts, most), most=most,
         exact=_worth_adding(exact, whole), least=_worth_adding(least, whole), needed=needed,
         stays=not needed and sum(exact) > 1e-9 * whole, total=total,

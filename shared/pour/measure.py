@@ -17,6 +17,7 @@ from .chosen_cup import FIRST_CUP, cup_chosen
 ON_SCALE = (("way", ("scale",)),)
 # what was really taken is of one mix, of one size, measured one way
 OF_ONE_POUR = ("amount", "amount_is", "system", "way")
+GRAM = 1e-3  # kg; what the cup holds is told where it is as much more or less than the mix that was asked for
 POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
 
 INPUTS = ratio.INPUTS + (
@@ -65,15 +66,18 @@ CHECKS = (ratio.check, ways.check)
 
 # way: what the tool must show, of the module of the way; room: by_stick.RoomResult, None where no cup was chosen, no
 # volume is known, or a stick tells it; in_use: time_in_cup.InUse, None where the label tells too little
-# tools: compare_tools.CompareResult, None where only the way chosen is asked
-MeasureResult = namedtuple("MeasureResult", ("way", "room", "in_use", "tools"))
+# tools: compare_tools.CompareResult, None where only the way chosen is asked; held: time_in_cup.InCup, None where that is
+# the mix that was asked for, to the gram
+MeasureResult = namedtuple("MeasureResult", ("way", "room", "in_use", "tools", "held"))
 
 
 def reckon(values: Values) -> MeasureResult:
     """What the tool must show in the order of pouring, how far it can be trusted, and how long the mix can be used."""
     room = late("by_stick").room(values) if values["way"] != "stick" and cup_chosen(values) else None
+    held = late("time_in_cup").held(values)
     return MeasureResult(ways.reckoned(values), room, late("time_in_cup").found(values),
-                         late("compare_tools").reckon(values) if values["compare"] == "yes" else None)
+                         late("compare_tools").reckon(values) if values["compare"] == "yes" else None,
+                         held if held and abs(held.mass - (ratio.mix(values).mass or 0.0)) >= GRAM else None)
 
 
 def reckoned(values: Values) -> MeasureResult:

@@ -1,7 +1,9 @@
 """Measure lines: what is said of a batch on its tool: each way's own, the room in the cup, the time, the bench."""
 from ..forms.late import late
 from ..forms.types import Found, Values
-from ..words.lines import Line
+from ..words.lines import MORE, Line, line
+from ..words.numbers import UP
+from ..words.units import told
 from . import ways
 
 
@@ -12,6 +14,13 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.extend(late("by_stick_lines").room(found.room, values))
     if found.in_use:
         lines.extend(late("time_in_cup_lines").say(found.in_use, values))
+    if found.held:
+        lines.append(in_cup(found.held.mass, values))
     if found.tools:
         lines.extend(late("compare_tools_lines").say(found.tools, values))
     return lines
+
+
+def in_cup(mass: float, values: Values) -> Line:
+    """All that the cup holds, by which the caution goes. mass: [kg]"""
+    return line("in_cup", "In the cup, filler and all", mass, "kg", told(mass, "g", values["units"], UP), rank=MORE)

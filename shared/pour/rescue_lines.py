@@ -7,6 +7,7 @@ from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
 from ..words.numbers import DOWN, NEAREST, UP
 from ..words.units import told
 from .by_scale_lines import to_add, weighed
+from .measure_lines import in_cup
 from .time_in_cup_lines import minutes_text, told_by
 
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
@@ -27,7 +28,7 @@ ASKED = {
 def say(found: Found, values: Values) -> list[Line]:
     """Whether it is worth it, what to add, and what then is in the cup. found: in_cup.RescueResult"""
     names, units = part_names(values["system"]), values["units"]
-    lines = _clock(found.clock, values)
+    lines = _clock(found.clock, values) + [in_cup(found.held, values)]
     if found.clock.state == "late":
         return lines
     lines.append(_state(found, names))

@@ -33,6 +33,16 @@ def poured_mass(values: Values) -> InCup:
     return InCup(mass * (1 + dose), dose / (1 + dose))
 
 
+def held(values: Values) -> "InCup | None":
+    """What the cup of a pour holds, its mass never None: a volume alone is taken as dense as any; None where no pour can
+    be, which `thicken` says."""
+    try:
+        found = poured_mass(values)
+    except InputError:
+        return None
+    return InCup(poured_mix.poured(values).volume * DENSEST, 0.0) if found.mass is None else found  # more is shorter
+
+
 def cup_width(values: Values) -> "float | None":
     """Width of a cup that was chosen [m], or None: then it is taken as wide as it is full."""
     return (values["cup"]["bottom"] + values["cup"]["top"]) / 2 if cup_chosen(values) else None
@@ -64,12 +74,9 @@ def reckon(values: Values) -> "InUse | None":
     system = values["system"]
     if not known(system) or (system["pot_temperature"] is None and not measured(values)):
         return None
-    try:
-        mass, filler = poured_mass(values)
-    except InputError:  # no filler that can be; `thicken` says so
+    inside = held(values)
+    if inside is None:
         return None
-    if mass is None:
-        mass = poured_mix.poured(values).volume * DENSEST  # more is shorter
-    here = of_cup(values, mass, filler)
-    run = pot_run(calibration_of(here).rates, pot_of(here, "cup", mass), USABLE, TOO_HOT, whole=True)
+    here = of_cup(values, inside.mass, inside.filler)
+    run = pot_run(calibration_of(here).rates, pot_of(here, "cup", inside.mass), USABLE, TOO_HOT, whole=True)
     return InUse(here, usable(here, run=run), to_step(run.peak, 0.01), contradictions(here))

@@ -11,11 +11,11 @@ from .current_caution_lines import say
 from .own_codes import gravest
 from .powders import powder
 
-HEATS = "hot_pot"
+HEATS = ("big_pot", "warm_pot", "hot_pot")
 
-# first: the most urgent caution, a name of catalogue.cautions.MOMENT; heats: the pot can run away, which is told
-# beside it; signs: keys of the pictograms of the own codes that bring up a caution; known: the keywords of
-# `cautions.standing`
+# first: the most urgent caution, a name of catalogue.cautions.MOMENT; heats: what is told beside it of a pot that gets
+# hot, another such name, "" where nothing is; signs: keys of the pictograms of the own codes that bring up a caution
+# known: the keywords of `cautions.standing`
 CurrentResult = namedtuple("CurrentResult", ("first", "heats", "signs", "known"))
 
 
@@ -38,22 +38,40 @@ def reckon(values: Values, answers: list) -> CurrentResult:
         grave = gravest(name, known["codes"]) if name in dict(OWN_CODES) else None
         if grave and grave[2] not in signs:
             signs.append(grave[2])
-    return CurrentResult(next(iter([name for name in names if name != HEATS])), HEATS in names, signs, known)
+    first, heats = _first([name for name in names if name not in HEATS], [name for name in names if name in HEATS],
+                          names[0])
+    return CurrentResult(first, heats, signs, known)
+
+
+def _first(others: "list[str]", heats: "list[str]", gravest_of_all: str) -> "tuple[str, str]":
+    """What is told first, and what is told beside it of a pot that gets hot.
+
+    >>> _first(["powder", "gloves"], ["big_pot"], "big_pot"), _first(["gloves"], ["big_pot"], "big_pot")
+    (('powder', 'big_pot'), ('big_pot', ''))
+    """
+    if gravest_of_all not in ("big_pot", "warm_pot"):
+        return others[0], heats[0] if heats else ""
+    # the mask is told before the bag is opened, however big the pot
+    return ("powder", heats[0]) if "powder" in others else (heats[0], "")
 
 
 def _known(values: Values, answers: list) -> dict:
     found: dict = {}
+    held = []  # what the cup really holds, with its filler, and the mix that was asked for: the larger counts
     for _, answer in answers:
         for line in answer["lines"]:
             if line["value"] is not None and line["name"] not in found:
                 found[line["name"]] = line["value"]
+            if line["name"] in ("in_cup", "mixed_mass"):
+                held.append(line["value"])
     system, filler = values.get("system") or {}, values.get("filler") or {}
     in_cup = values.get("batch") if values.get("container") in ("cup", "bag") else None
-    thick = values.get("thicken") == "yes"
-    mass = found.get("mixed_mass") or found.get("largest") or values.get("mass") or in_cup
+    thick = values.get("thicken") == "yes" or (values.get("amount") or ("",))[0] == "putty"
+    mass = max(held) if held else found.get("largest") or values.get("mass") or in_cup
     return {
         "mass": mass,
-        "peak": found["peak"] if "peak" in found else _peak(values, system, mass),
+        # of a pour that went wrong the peak was told as it should have been
+        "peak": found["peak"] if "peak" in found and values.get("rescue") != "yes" else _peak(values, system, mass),
         "depth": found.get("throat"),
         "solvent": (values.get("solvent") or "none") != "none",
         "filler": _called(filler) if thick else values.get("powder") if values.get("task") == "powder" else "",

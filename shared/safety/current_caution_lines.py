@@ -9,14 +9,15 @@ ALWAYS = "gloves"  # what always stands is told in the reminder's own words
 
 def say(found: Found, values: Values) -> str:
     """found: `current_caution.CurrentResult`. A pot that can run away is told beside the most urgent."""
-    line, heats = cautions_lines.say([found.first, "hot_pot"], found.known, values["units"])
-    text = REMINDER if found.first == ALWAYS else _short(line)
+    told = [found.first] + ([found.heats] if found.heats else [])
+    lines = cautions_lines.say(told, found.known, values["units"])
+    text = REMINDER if found.first == ALWAYS else _short(lines[0])
     if not found.heats:
         return text
     # what must be on before a pot is opened is not kept back by what the pot does once it is mixed: both are told
     if found.first == ALWAYS:
         text = text.partition(". ")[0] + "."
-    return text + " " + _short(heats, named=False)  # what it can do says it all; room is scarce
+    return text + " " + _short(lines[1], named=False)  # what it can do says it all; room is scarce
 
 
 def _short(line: Line, named: bool = True) -> str:
