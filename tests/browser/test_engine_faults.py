@@ -102,6 +102,56 @@ def test_an_old_answer_leads_nowhere(phone, odd):
     expect(phone.locator("[data-notice=old]")).to_be_hidden()
 
 
+POTS = "async () => (await (await part('store/store.js')).all('pots')).length"
+TWICE = """([name, text, lead]) => {
+  const field = document.querySelector(`[name="${name}"]`);
+  if (text) {
+    field.value = text;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+  const link = document.querySelector(lead);
+  link.click();
+  link.click();
+}"""
+
+
+def test_a_tap_right_after_a_key_press_opens_nothing_old_and_a_second_one_neither(phone, odd):
+    """The answer is old from the key press on, not only once it is marked so."""
+    phone.goto(odd("for (;;);") + "/clock/?batch=300&air=20")
+    expect(phone.locator("[data-move=heat] [data-lead]").first).to_be_visible()
+    phone.wait_for_function(AT_REST)
+    phone.evaluate(TWICE, ["batch", AWKWARD, "[data-move=heat] [data-lead]"])
+    expect(phone.locator("[data-notice=old]")).to_have_count(1)
+    expect(phone.locator("[data-old-mark] span")).to_be_visible()
+    assert phone.evaluate(POTS) == 0
+    phone.locator("[name=batch]").fill("310")
+    expect(phone.locator("[data-notice=old]")).to_have_count(0)
+    phone.locator("[data-move=heat] [data-lead]").first.click()
+    expect(phone.locator("article.pot")).to_contain_text("310 g")
+
+
+def test_a_finger_that_bounces_starts_one_pot_keeps_one_pour_and_takes_one_joint(phone, standing):
+    phone.goto(standing.url + "/clock/?batch=300&air=20")
+    expect(phone.locator("[data-move=heat] [data-lead]").first).to_be_visible()
+    phone.wait_for_function(AT_REST)
+    phone.evaluate(TWICE, ["batch", "", "[data-move=heat] [data-lead]"])
+    expect(phone.locator("article.pot")).to_have_count(1)
+    phone.goto(standing.url)
+    expect(phone.get_by_role("button", name="Keep this pour")).to_be_visible()
+    phone.wait_for_function(AT_REST)
+    phone.evaluate(TWICE, ["amount", "", "[data-keep-pour]"])
+    expect(phone.locator("[data-notice=log]")).to_be_visible()
+    phone.goto(standing.url + "/joint/")
+    expect(phone.locator("[data-lead]", has_text="Into the boat")).to_be_visible()
+    phone.wait_for_function(AT_REST)
+    phone.evaluate(TWICE, ["thickness", "", "[data-lead*='adds']"])
+    expect(phone.locator("[data-screen=boat] [data-row]").first).to_be_attached()
+    assert phone.evaluate("""async () => (await part("form/memory.js")).recall("boat").map(([name]) => name)
+      .filter((name) => name.endsWith(".kind"))""") == ["joints.0.kind"]
+    for store, count in (("pots", 1), ("log", 1)):
+        assert phone.evaluate(POTS.replace("'pots'", repr(store))) == count
+
+
 @pytest.mark.parametrize("path", ["/", "/boat/"])
 def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phone, served, path):
     served.stop()

@@ -47,6 +47,10 @@ export const watchOld = (main, key) => {
       standing = early = shown;
       if (!standing || standing === wanted) lift();
     },
-    isOld: () => "old" in main.dataset,
+    // whoever taps before the mark stands sees it at once
+    isOld() {
+      if (standing && wanted && standing !== wanted) put();
+      return "old" in main.dataset;
+    },
   };
 };

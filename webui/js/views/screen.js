@@ -15,6 +15,7 @@ import { choose, units, whenUnits } from "../page/settings.js";
 import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
 
+const BOUNCE = 800; // ms from a tap within which the same key is not tapped again
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
 const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help,"
@@ -164,11 +165,19 @@ export const mount = (screen, main) => {
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
   form.addEventListener("click", (event) => rowTool(event, form, changed));
-  form.addEventListener("click", (event) => { // what an old answer leads to would carry its figures on
-    if (!old.isOld() || !event.target.closest("[data-lead]")) return;
-    event.preventDefault();
-    event.stopImmediatePropagation();
-    notice("old", NOT_OLD);
+  let tapped = null;
+  let at = 0;
+  // what an old answer leads to would carry its figures on; and a finger that bounces taps once
+  form.addEventListener("click", (event) => {
+    const lead = event.target.closest("[data-lead], [data-keep-pour]");
+    if (!lead) return;
+    const isOld = old.isOld();
+    const bounced = lead === tapped && event.timeStamp - at < BOUNCE;
+    if (isOld || bounced) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+    } else [tapped, at] = [lead, event.timeStamp];
+    if (isOld) notice("old", NOT_OLD);
   }, { capture: true });
   form.addEventListener("click", ({ target }) => {
     const keep = target.closest("[data-keep-typed]");
