@@ -66,8 +66,8 @@ CHECKS = (ratio.check, ways.check)
 
 # way: what the tool must show, of the module of the way; room: by_stick.RoomResult, None where no cup was chosen, no
 # volume is known, or a stick tells it; in_use: time_in_cup.InUse, None where the label tells too little
-# tools: compare_tools.CompareResult, None where only the way chosen is asked; held: time_in_cup.InCup, None where that is
-# the mix that was asked for, to the gram
+# tools: compare_tools.CompareResult, None where only the way chosen is asked; held: time_in_cup.InCup, None where that
+# is the mix that was asked for, to the gram
 MeasureResult = namedtuple("MeasureResult", ("way", "room", "in_use", "tools", "held"))
 
 

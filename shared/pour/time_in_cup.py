@@ -34,8 +34,8 @@ def poured_mass(values: Values) -> InCup:
 
 
 def held(values: Values) -> "InCup | None":
-    """What the cup of a pour holds, its mass never None: a volume alone is taken as dense as any; None where no pour can
-    be, which `thicken` says."""
+    """What the cup of a pour holds, its mass never None: a volume alone is taken as dense as any; None where no pour
+    can be, which `thicken` says."""
     try:
         found = poured_mass(values)
     except InputError:

@@ -2,6 +2,8 @@
 import pytest
 from playwright.sync_api import expect
 
+from .conftest import figure
+
 LEAST = 24  # CSS px, WCAG 2.2, 2.5.8 at level AA
 GLOVE = 44  # CSS px, WCAG 2.2, 2.5.5 at level AAA: what the work itself needs
 # What can be tapped and is in sight, with its size; a hidden radio button is tapped by its words.
@@ -35,13 +37,19 @@ def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(ph
     share = phone.get_by_role("button", name="Share").bounding_box()
     assert told["y"] >= 0 and told["x"] + told["width"] <= share["x"]
     assert told["y"] + told["height"] <= phone.locator("[data-main]").bounding_box()["y"] + 1
+    assert sum(phone.evaluate("window.shifts")) < 0.01
+    phone.get_by_role("button", name="Close").click()
+    expect(phone.locator("[data-notice=ready]")).to_have_count(0)
+    # a label of one's own; of the built-in one there is a warning first
+    phone.evaluate("""async () => (await part("store/store.js")).put("kit", { record: "system", made: 1,
+      typed: { name: "Shed mix", by_weight: "100:30" } })""")
+    phone.reload()
+    expect(figure(phone, "reading_a")).to_have_text("185 g")  # 240 x 100 : 130
+    expect(phone.locator("[data-form].live")).to_be_attached()
     foot = phone.locator("[data-foot]").bounding_box()["y"]
     for name in ("Pour it step by step", "Keep this pour"):
         key = phone.get_by_role("button", name=name).bounding_box()
         assert key["y"] + key["height"] <= foot
-    assert sum(phone.evaluate("window.shifts")) < 0.01
-    phone.get_by_role("button", name="Close").click()
-    expect(phone.locator("[data-notice=ready]")).to_have_count(0)
 
 
 def test_the_notice_that_it_is_kept_stays_whole_in_larger_text(phone, standing):
