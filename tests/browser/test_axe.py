@@ -94,7 +94,7 @@ FIGURES = """() => {
 def test_the_caution_and_the_bar_under_it_cut_no_key_and_hide_none_that_is_reached(screen):
     """WCAG 2.2, 2.4.11 and 2.4.12 Focus Not Obscured. A key that is half covered is missed with a wet glove."""
     dress(screen, "light")
-    expect(screen.locator("main :is(.line, .error, .shelf-head):visible").first).to_be_visible()
+    expect(screen.locator("main :is(.line, .error, [data-none]):visible").first).to_be_visible()
     for units in ("us", "metric"):
         screen.evaluate("async (units) => (await part('page/settings.js')).choose('units', units)", units)
         for width, height in SIZES:
