@@ -16,13 +16,14 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # III);
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
 # boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C.
-# Words of all READ rows were compared with two public copies when they were typed; H227 and EUH380, 381 were in
-# none. code: (words, signal word, pictograms, mark, known)
+# Words of all READ rows were compared with two public copies when they were typed; H227 with OSHA's category 4 of
+# flammable liquids, EUH380 and 381 with guidance on Regulation (EU) 2023/707, categories 1 and 2.
+# code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
     "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H225": ("Highly flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H226": ("Flammable liquid and vapour", "Warning", "flame", PUBLISHED, READ),
-    "H227": ("Combustible liquid", "Warning", "", MEMORY, KNOWN),
+    "H227": ("Combustible liquid", "Warning", "", PUBLISHED, READ),
     "H228": ("Flammable solid", "Danger", "flame", PUBLISHED, READ),
     "H242": ("Heating may cause a fire", "Danger", "flame", PUBLISHED, READ),
     "H251": ("Self-heating: may catch fire", "Danger", "flame", PUBLISHED, READ),
@@ -84,8 +85,8 @@ HAZARDS = {
     "EUH205": ("Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH208": ("Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH209": ("Can become highly flammable in use", "", "", PUBLISHED, READ),
-    "EUH380": ("May cause endocrine disruption in humans", "", "", MEMORY, KNOWN),
-    "EUH381": ("Suspected of causing endocrine disruption in humans", "", "", MEMORY, KNOWN),
+    "EUH380": ("May cause endocrine disruption in humans", "Danger", "", PUBLISHED, READ),
+    "EUH381": ("Suspected of causing endocrine disruption in humans", "Warning", "", PUBLISHED, READ),
 }
 # what brings a caution on every screen that knows the product: the caution; a code not here brings none. Of several the
 # earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, categories 1 of what lasts, H314 and H318.)
@@ -267,8 +268,8 @@ POWDERS = {
     "sanding-wood": ("wood", "Wood dust can burn, and is treated as a cause of cancer.", PUBLISHED),
     "sanding-cedar": ("red cedar wood", "Its dust can cause asthma, and can burn.", PUBLISHED),
 }
-# assigned protection factor: 29 CFR 1910.134, Table 1 (KNOWN)
-MASKS = {"half": (10, PUBLISHED), "full": (50, MEMORY)}
+# assigned protection factor: 29 CFR 1910.134, Table 1 (KNOWN); full face: NIOSH Pocket Guide, wood dust, escape (READ)
+MASKS = {"half": (10, PUBLISHED), "full": (50, PUBLISHED)}
 
 # --- solvents: molar mass g/mol (sums of IUPAC standard atomic weights C 12.011, H 1.008, O 15.999, by hand), density
 # g/mL, explosive limits %, limits in the air ppm over a working day or 15 minutes. (value, mark, source key, known)

@@ -84,7 +84,7 @@ CALLED = (
 # Share of the outside air that a half mask may let through is 1 / APF: assigned protection factors, mark, source
 MASKS = (
     ("half", "Half mask or filtering half mask", 10, PUBLISHED, "npg"),
-    ("full", "Full face mask, fit-tested", 50, MEMORY, ""),
+    ("full", "Full face mask, fit-tested", 50, PUBLISHED, "npg"),
 )
 
 

@@ -10,7 +10,7 @@ HAZARDS = (
     ("H224", "Extremely flammable liquid and vapour", "flame", "Danger", PUBLISHED, "ghs"),
     ("H225", "Highly flammable liquid and vapour", "flame", "Danger", PUBLISHED, "ghs"),
     ("H226", "Flammable liquid and vapour", "flame", "Warning", PUBLISHED, "ghs"),
-    ("H227", "Combustible liquid", "", "Warning", MEMORY, ""),
+    ("H227", "Combustible liquid", "", "Warning", PUBLISHED, "ghs"),
     ("H228", "Flammable solid", "flame", "Danger", PUBLISHED, "ghs"),
     ("H242", "Heating may cause a fire", "flame", "Danger", PUBLISHED, "ghs"),
     ("H251", "Self-heating: may catch fire", "flame", "Danger", PUBLISHED, "ghs"),
@@ -73,8 +73,8 @@ HAZARDS = (
     ("EUH205", "Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, "clp"),
     ("EUH208", "Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, "clp"),
     ("EUH209", "Can become highly flammable in use", "", "", PUBLISHED, "clp"),
-    ("EUH380", "May cause endocrine disruption in humans", "", "", MEMORY, ""),
-    ("EUH381", "Suspected of causing endocrine disruption in humans", "", "", MEMORY, ""),
+    ("EUH380", "May cause endocrine disruption in humans", "", "Danger", PUBLISHED, "clp"),
+    ("EUH381", "Suspected of causing endocrine disruption in humans", "", "Warning", PUBLISHED, "clp"),
 )
 
 # code, text, the text on other labels (empty: the same), mark, source. P316 and P317 came with the ninth revision of
