@@ -59,9 +59,8 @@ def _percent(node):
             and isinstance(node.left.value, str))
 
 
-def _reversed_slice(node):
-    return isinstance(node, ast.Slice) and node.step is not None and not (
-        isinstance(node.step, ast.Constant) and isinstance(node.step.value, int) and node.step.value > 0)
+def _stepped_slice(node):
+    return isinstance(node, ast.Slice) and node.step is not None
 
 
 def _positional_only(node):
@@ -122,8 +121,8 @@ RULES = (
      lambda node: isinstance(node, ast.Dict) and any(key is None for key in node.keys), "{**a}"),
     ("positional-only arguments", "plain arguments",
      _positional_only, "def f(a, /): pass"),
-    ("a reversed or computed slice", "reversed()",
-     _reversed_slice, "x[::-1]"),
+    ("a slice with a step", "reversed(), or a list of the places wanted: a tuple there has no steps at all",
+     _stepped_slice, "x[1::2]"),
     ("zip(strict=)", "compare the lengths",
      lambda node: _called(node) == "zip" and _keyword(node, "strict"), "zip(a, b, strict=True)"),
     ("next() with a default", "a loop, or a list and its first",

@@ -42,7 +42,7 @@ def area(width, *, height=1.0):
     parts = [w * height for w in rest if w % 2]
     name = "{} by {}".format(shown(first, 1), shown(height))
     if isinstance(first, (int, float)) and first is not True:
-        parts = parts[1:] + parts[:-1] + list(reversed(parts[::2]))
+        parts = parts[1:] + parts[:-1] + list(reversed(parts))
     return sqrt(sum(parts)), floor(first), name.strip(" "), name.split(":"), dict(zip("ab", parts)), max(*parts)
 '''
     assert not portable.broken(plain, (rule,))
