@@ -111,5 +111,13 @@ def test_a_tool_in_too_much_doubt_is_not_the_most_accurate():
     assert "unfit_scale" in found and "way_scale" not in found
 
 
+def test_parts_that_have_neither_a_mass_nor_a_volume_say_so():
+    """Volumes on the label, an amount by weight, and both weighed to a whole gram: until now it raised."""
+    found = moves.answer("ratio", {"system": {"by_volume": "1:2", "weighed": "4 g : 1"}})
+    told = [line for line in found["lines"] if line["name"].startswith("part_")]
+    assert found["errors"] == [] and [line["text"] for line in told] == ["no figure yet"] * 2
+    assert all("weighed so coarsely" in line["rough"] and line["value"] is None for line in told)
+
+
 def test_the_last_digit_of_a_fraction_is_fine_enough():
     assert max(last_digits("1 1/7 : 1")) < 0.002

@@ -28,6 +28,8 @@ def _part(found: Found, place: int, name: str, values: Values) -> Line:
     by_weight = batch.masses and not stopped(found.weighs)
     weight = told(batch.masses[place], "g", units) if by_weight else ""
     volume = told(batch.volumes[place], "mL", units) if batch.volumes and not stopped(found.fills) else ""
+    if not (weight or volume):  # weighed too coarsely for a mass, and without a density for a volume
+        return words("part_" + key, name, "no figure yet", rough=no_figure(found.weighs, "weight"), part=key)
     value, unit = (batch.masses[place], "kg") if by_weight else (batch.volumes[place], "m3")
     missing = ""
     if not (weight and volume):
