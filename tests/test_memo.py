@@ -60,8 +60,8 @@ def test_no_module_and_no_declaration_keeps_anything():
     found = []
     for path in (HOUSE / "shared").rglob("*.py"):
         tree = ast.parse(path.read_text())
-        own = {target.id for node in tree.body if isinstance(node, ast.Assign) for target in node.targets
-               if isinstance(target, ast.Name)}
+        own = {name.id for node in tree.body if isinstance(node, ast.Assign) for target in node.targets
+               for name in ast.walk(target) if isinstance(name, ast.Name)}
         for function in [node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef)]:
             local = {node.id for node in ast.walk(function)
                      if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Store)}

@@ -9,7 +9,7 @@ from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import missing
 from ..forms.inputs import Number, checked, read
-from ..forms.memo import once
+from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan, together
@@ -83,7 +83,7 @@ def _share(values: Values) -> "tuple[Values, bool]":
     found, errors = read(plan.INPUTS, links.tree(_things(values) + [
         ["temperature", "20"], ["units", values["units"]], ["pieces.0.length", "1"], ["pieces.0.putty", "1"],
         ["pieces.0.wet", "1"]]))
-    found["temperature"] = WARMTH
+    found["_memo"], found["temperature"] = memo_of(values), WARMTH
     own = dict(numbers(values))
     found.update(own)
     return found, not errors and all([_fits(NUMBERS[name], own[name]) for name in own])

@@ -10,6 +10,7 @@ from ..equations.calibrate_heat import USABLE
 from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
+from ..forms.memo import memo_of
 from ..forms.types import Values
 from .heat_model import (
     calibration_of,
@@ -28,7 +29,7 @@ OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
-RUNS, MOST_RUNS = {}, 64  # (rates, pot, too hot): when it is thick [s]
+RUNS, MOST_RUNS = "pot runs", 64  # heading of the memo, (rates, pot, too hot): when it is thick [s]; how many
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
 # estimates of the end, None where there is none; rule: how the quick one was reckoned, `heat_model.Rule`; by: which of
@@ -43,12 +44,14 @@ def batch(system: dict, container: str, mass: float, air: float, resin: "float |
     """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-]
 
     sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's; sun: values with what `sun.inputs` declares,
-    None: shade
+    None: shade; what is remembered with them is remembered with the batch
     """
     found = dict([(name, sizes[name]) for name in SIZES])
     found.update(declared(sun or {}))
     found.update(system=system, container=container, batch=mass, air=air, resin_temperature=resin, filler=filler,
                  moving=moving, timings=timings)
+    if sun is not None:
+        found["_memo"] = memo_of(sun)
     return found
 
 
@@ -89,7 +92,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         model = run.reached or LONGEST
     elif balance:
         here = pot_of(values, container, mass)
-        model = _reached(calibration_of(values).rates, here, too_hot(container, here, values["air"]))
+        hot = too_hot(container, here, values["air"])
+        model = _reached(memo_of(values).under(RUNS), calibration_of(values).rates, here, hot)
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))
@@ -109,14 +113,14 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
                   values["system"]["pot_meaning"])
 
 
-def _reached(rates: Rates, here: Pot, hot: float) -> float:
+def _reached(known: dict, rates: Rates, here: Pot, hot: float) -> float:
     """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
     key = tuple(rates) + tuple(here) + (hot,)
-    if key not in RUNS:
-        if len(RUNS) >= MOST_RUNS:
-            RUNS.clear()
-        RUNS[key] = pot_run(rates, here, USABLE, hot).reached or LONGEST
-    return RUNS[key]
+    if key not in known:
+        if len(known) >= MOST_RUNS:
+            known.clear()
+        known[key] = pot_run(rates, here, USABLE, hot).reached or LONGEST
+    return known[key]
 
 
 def bounds(values: Values, container: str, mass: float) -> tuple:
