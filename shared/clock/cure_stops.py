@@ -12,7 +12,7 @@ from ..forms.types import Values
 from ..words.numbers import shown
 from ..words.units import from_si
 
-_, CURED, _, BEYOND = [row[1:3] for row in GLASS]
+CURED, BEYOND = [GLASS[place][1:3] for place in (1, 3)]
 TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
 FULL_FROM, POST_AT, POST_FOR, _, _, WITHIN = [row[1] for row in POST]
 SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
