@@ -70,6 +70,15 @@ def test_the_kit_takes_them_and_no_link_takes_them_along():
     assert not any(own in str(handed) for own in ("192", "Anna", "030 12", "Yard"))
 
 
+@pytest.mark.parametrize("field", ["ambulance", "poison", "person", "who"])
+def test_a_link_that_brings_a_number_to_dial_is_refused(field):
+    """A stranger's number would stand there as the ambulance."""
+    inputs = moves.screen_inputs("safety")
+    pairs = [["task", "mix"], ["numbers." + field, NUMBERS[field]]]
+    assert "numbers." + field in handover.opened(inputs, pairs, 40)[1]
+    assert handover.opened(inputs, [["task", "mix"], ["numbers." + field, ""]], 40)[1] == ""
+
+
 def test_the_kept_page_has_first_aid_before_the_engine_is_there():
     page = Pages(Build()).kept()["safety/"]
     for heading, text in table.FIRST_AID:

@@ -129,6 +129,8 @@ def sorted_out(declared, plain, beside=()):
         if not found:
             if not [1 for word, others in beside if steps[0] == word and find_in(others, steps[1:])]:
                 strange.append(name)
+        elif found[2].private and text.strip(BLANKS):
+            strange.append(name)  # a number to dial is the phone's own: a stranger's would stand there as an ambulance
         elif not found[2].knows(name, text.strip(BLANKS)):
             strange.append(name + " = " + text)
         elif found[0] not in told:
