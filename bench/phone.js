@@ -1,7 +1,5 @@
 // What the bench runs inside a page: stopwatches around what a person waits for.
 const here = () => new URL("./", document.querySelector("script[type=module]").src);
-// what one of the page's scripts exports: of those that come as one with the first
-const module = async (name) => (await import(document.querySelector("script[type=module]").src))[name.slice(0, -3).replaceAll("/", "_")];
 
 // ms from a new worker to its first readiness, the bytes being there already
 const begun = async (script) => {
@@ -41,7 +39,7 @@ const armed = (output) => {
 
 // ms of one answer of the engine, asked as the page asks
 const asked = async (request) => {
-  const { ask } = await module("engine/engine.js");
+  const { ask } = await part("engine/engine.js");
   const start = performance.now();
   const { errors } = await ask(request);
   if (errors.length) throw new Error(errors[0].message);

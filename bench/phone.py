@@ -16,7 +16,7 @@ from .presses import key_presses
 from .slow import slowed
 
 sys.path.insert(0, str(HOUSE / "tests"))
-from browser.conftest import CHROMIUM, FLAGS, keep
+from browser.conftest import CHROMIUM, FLAGS, PART, keep
 from browser.serve import Server
 
 HERE = Path(__file__).parent
@@ -74,6 +74,7 @@ class Phone:
     def __init__(self, browser, url):
         self.browser, self.url = browser, url
         self.context = browser.new_context(viewport={"width": 360, "height": 740})
+        self.context.add_init_script(PART)
         self.page = self.context.new_page()
 
     def open(self, path=""):

@@ -3,8 +3,6 @@ import base64
 import gzip
 import hashlib
 import json
-import posixpath
-import re
 from dataclasses import dataclass
 from functools import cached_property
 from pathlib import Path
@@ -14,15 +12,13 @@ import brotli
 from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
-from .one_script import one_script, through
+from .one_script import needs, one_script, through
 from .short import short
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
-# an import that a script cannot start without
-NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
     ".css": "text/css; charset=utf-8",
@@ -121,9 +117,7 @@ class Build:
         """These scripts and all that they import before they start; not what they import when it is asked for."""
         found = list(paths)
         for path in found:  # grows meanwhile
-            near = NOW.findall(self.scripts[path])
-            found += dict.fromkeys(one for one in (posixpath.normpath(f"{path}/../{one}") for one in near)
-                                   if one not in found)
+            found += dict.fromkeys(one for one in needs(self.scripts[path], path) if one not in found)
         return found
 
     @cached_property

@@ -8,6 +8,8 @@ IMPORT = re.compile(rf"^import\s*{FROM}$", re.M)
 AGAIN = re.compile(rf"^export\s*{FROM}$", re.M)  # names of another script, handed on
 NAMES = re.compile(r"^export\s*\{([^}]*)\};?$", re.M)
 MADE = re.compile(r"^export\s+((?:const|class|function|async function)\s+(\w+))", re.M)
+# an import that a script cannot start without, of any form
+NOW = re.compile(r'^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"', re.M)
 UNREAD = re.compile(r"^(?:import|export)\b(?!\s*\().*$", re.M)
 WHEN_ASKED = re.compile(r'\bimport\("(\.[^"]+)"\)')
 HERE = "import.meta.url"
@@ -43,9 +45,9 @@ def one_script(texts: Mapping[str, str], entrance: str, paths: Collection[str]) 
             raise ValueError(f"{' needs '.join([*opened, path])}")
         opened.append(path)
         text = texts[path]
-        for _, near in [*IMPORT.findall(text), *AGAIN.findall(text)]:
-            if _joined(path, near) in paths:
-                lay(_joined(path, near))
+        for other in needs(text, path):
+            if other in paths:
+                lay(other)
         opened.pop()
         if path == entrance:
             done[path] = _moved(_known(_taken(text, path, paths), path), path, entrance)
@@ -64,11 +66,20 @@ def through(text: str, path: str, one: str, paths: Collection[str]) -> str:
     'import { c_b } from "../a.js";\\nconst { b } = c_b;\\nb();\\n'
     """
     near = _relative(one, path)
-    wanted = [found for found in (_joined(path, near) for _, near in IMPORT.findall(text)) if found in paths]
+    wanted = [found for found in needs(text, path) if found in paths]
     if not wanted:
         return text
     names = ", ".join(dict.fromkeys(name_of(found) for found in wanted))
     return f'import {{ {names} }} from "{near}";\n' + _taken(text, path, paths)
+
+
+def needs(text: str, path: str) -> list[str]:
+    """The paths of what a script imports before it starts; not of what it imports when it is asked for.
+
+    >>> needs('import { a } from "../b.js";\\nc(() => import("./d.js"));\\nexport { e } from "./f.js";\\n', "js/g/h.js")
+    ['js/b.js', 'js/g/f.js']
+    """
+    return [_joined(path, near) for near in NOW.findall(text)]
 
 
 def name_of(path: str) -> str:

@@ -4,7 +4,7 @@ import json
 from pathlib import Path
 
 from covemix.server.app import create_app
-from covemix.server.build import BUNDLE, HOUSE, Build
+from covemix.server.build import HOUSE, Build
 from starlette.testclient import TestClient
 
 
@@ -29,8 +29,7 @@ def _build(house: Path):
 def _app(house: Path):
     """With all its files made: a test that changes a part of the house meanwhile would be in them."""
     made = create_app(_build(house))
-    TestClient(made).get(f"/{_build(house).base}{BUNDLE}")
-    TestClient(made).get("/sw.js")
+    TestClient(made).get("/sw.js")  # the last of them
     return made
 
 

@@ -4,10 +4,10 @@ from ..forms.types import Found, Values
 from ..words.lines import ASK, BESIDE, MORE, SAY, WARN, Line, line, words
 from ..words.numbers import DOWN, UP, shown, small
 from ..words.units import braces, told
+from .cure_stops import FULL_FROM, MAY, POST_AT, POST_FOR, SOFTENS, STAYS
 
-FULL_FROM, POST_AT, POST_FOR, CLIMB, BELOW = [row[1] for row in POST][:5]
+CLIMB, BELOW = [row[1] for row in POST][3:5]
 COLOUR = dict([(row[0], small(row[1])) for row in COLOURS])
-STAYS, MAY, SOFTENS = 0, 1, 2
 HOW = ("Climb " + braces("K", CLIMB) + " an hour at most, the hull supported in its shape: on the way the seam is "
        "soft. The data sheet's own goes first.")
 

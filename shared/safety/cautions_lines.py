@@ -1,5 +1,5 @@
 """Cautions lines: the cautions of the moment in words, with the figures that bring them up."""
-from ..catalogue.cautions import MOMENT, OWN_CODES, SPREAD_IN_SUN
+from ..catalogue.cautions import MOMENT, SPREAD_IN_SUN
 from ..forms.types import Values
 from ..words.lines import WARN, Line, words
 from ..words.numbers import BLANKS, DOWN, UP
@@ -20,7 +20,7 @@ def say(names: "list[str]", known: Values, units: str = METRIC) -> list[Line]:
     lines, filled, row = [], _filled(known, units), powder(known.get("filler") or "")
     for name in names:
         _, label, text, task, mark, source = rows[name]
-        grave = gravest(name, known["codes"]) if name in dict(OWN_CODES) else None
+        grave = gravest(name, known.get("codes") or ())
         if grave:
             filled["code"], filled["official"], _, filled["signal"], mark, source = grave
         where = provenance(mark, source)

@@ -1,7 +1,6 @@
 """In place: the caution that matters now on a screen, from what is typed and what was answered there."""
 from collections import namedtuple
 
-from ..catalogue.cautions import OWN_CODES
 from ..clock.sun import sun_of
 from ..forms.late import late
 from ..forms.types import Values
@@ -35,7 +34,7 @@ def reckon(values: Values, answers: list) -> CurrentResult:
     names = standing(**known)
     signs: list = []
     for name in names:
-        grave = gravest(name, known["codes"]) if name in dict(OWN_CODES) else None
+        grave = gravest(name, known["codes"])
         if grave and grave[2] not in signs:
             signs.append(grave[2])
     first, heats = _first([name for name in names if name not in HEATS], [name for name in names if name in HEATS],

@@ -67,11 +67,11 @@ def signs(found: "list[str] | tuple[str, ...]") -> "list[str]":
 def gravest(caution: str, found: "tuple[str, ...] | list[str]") -> "tuple | None":
     """The row of catalogue.hazards of the code that brings up a caution, the gravest of them; None where none does.
 
-    caution: its name in catalogue.cautions.OWN_CODES; found: codes as `things.statements.codes` gives them
+    caution: its name in catalogue.cautions.MOMENT; found: codes as `things.statements.codes` gives them
     >>> gravest("poison", ("H301+H311", "H330"))[:2], gravest("lasting", ("H317", "H360FD"))[0]
     (('H330', 'Fatal if inhaled'), 'H360FD')
     """
-    for one in dict(OWN_CODES)[caution]:
+    for one in dict(OWN_CODES).get(caution, ()):
         for code in found:
             if one in single((code,)):
                 return hazard(code)
