@@ -76,6 +76,7 @@ def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd
     """Ten seconds of the page's own clock: how busy this machine is decides nothing."""
     phone.clock.install(time=0)
     phone.goto(odd("for (;;);") + "/?amount=200")
+    phone.wait_for_function(AT_REST)  # the engine's own figure: the server's page has it before any engine
     expect(figure(phone, "reading_b")).to_have_text("200 g")
     amount = phone.get_by_label("Amount", exact=True)
     phone.clock.pause_at(3_600)
