@@ -9,6 +9,7 @@ from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Pick
+from covemix.shared.forms.quantities import says_unit
 from covemix.shared.things import records_shed
 from covemix.shared.words.lines import ANSWER, ASK, BESIDE, CALL, MORE, SAY, WARN, Line
 
@@ -73,6 +74,15 @@ def test_every_default_means_the_same_in_both_systems(name):
         if item.default_in("metric") not in ("", [], None):
             metric, us = (item.read(item.default_in(system), path, asked(system)) for system in SYSTEMS)
             assert alike(metric, us), path
+
+
+@pytest.mark.parametrize("name", MOVES)
+def test_every_default_stands_in_the_unit_behind_its_field(name):
+    """"10 : 15 : 20 mm" stood before "in"."""
+    for path, item in every_input(moves.module(name).INPUTS):
+        for system in SYSTEMS:
+            facts = item.about(system)
+            assert not (facts.get("unit") and isinstance(facts["default"], str) and says_unit(facts["default"])), path
 
 
 @pytest.mark.parametrize("record", records_shed.RECORDS, ids=lambda record: record.name)

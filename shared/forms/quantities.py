@@ -221,10 +221,10 @@ class Parts(Measured):
         self.least = least
 
     def default_in(self, system):
-        """The default as typed text; a bare one is in the declared unit, which is said where it is not expected."""
-        if self.default and unit_for(self.unit, system) != self.unit and not reading(self.default.split(":")[-1])[1]:
-            return self.default + " " + self.unit
-        return self.default
+        """The default as typed text, each number in the unit of that system as a single one would be."""
+        if not self.default or unit_for(self.unit, system) == self.unit:
+            return self.default
+        return " : ".join([default_text(reading(piece)[0], self.unit, system) for piece in in_pieces(self.default)])
 
     def read(self, typed, path, values):
         if missing(typed):

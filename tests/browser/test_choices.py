@@ -38,6 +38,12 @@ def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, st
     kit.get_by_role("radio", name="Pumps").check()
     expect(kit.locator("[data-error='system.densities']")).to_be_visible()
     expect(kit.locator("[data-line=strokes_a]")).to_have_count(0)
+    kit.locator("[data-no-answer]").get_by_role("button", name="Densities").click()  # the field itself is far below
+    expect(kit.locator("[name='system.densities']")).to_be_focused()
+    expect(kit.locator("[name='system.densities']")).to_be_in_viewport()
+    kit.keyboard.type("1.15 0.98")
+    expect(kit.locator("[data-line=strokes_a]")).to_be_visible()
+    expect(kit.locator("[data-wrong]")).to_have_count(0)
 
 
 def test_typed_over_a_built_in_row_it_stands_as_typed(phone, standing):

@@ -2,6 +2,8 @@
 import { patch } from "./patch.js";
 import { draw, drawFirst, ruled } from "./figure.js";
 
+const MOST_LED_TO = 3; // one is mended, and the next takes its place
+
 const span = (name, ...content) => {
   const element = document.createElement("span");
   element.className = `line-${name}`;
@@ -98,6 +100,21 @@ export const showAnswers = (root, answers) => {
     for (const section of here("move")) section.hidden = !lines.length;
     for (const fold of here("fold-of")) fold.hidden = !fold.querySelector(".line, .figure");
   }
+};
+
+// What leads to the fields that are wrong, which may be far below: by the words that stand at them.
+export const showWrong = (root) => {
+  const place = root.querySelector("[data-to-wrong]");
+  if (!place) return;
+  const wrong = [...root.querySelectorAll("[data-error]")].slice(0, MOST_LED_TO);
+  patch(place, wrong.map((error) => {
+    const lead = document.createElement("button");
+    Object.assign(lead, { type: "button", className: "button" });
+    lead.dataset.wrong = error.dataset.error;
+    const words = [error.closest("[data-row]")?.querySelector(".row-name"), error.closest(".field")?.querySelector(".field-label")];
+    for (const word of words) if (word) lead.append(word.textContent, " ");
+    return lead;
+  }));
 };
 
 const showSome = (place, lines) => {

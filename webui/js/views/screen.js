@@ -3,10 +3,10 @@ import { bring, isLink, ofServer } from "../share/opened_link.js";
 import { keptWithItsOwn, things, whose, withItsOwn } from "../form/beside.js";
 import { hold, takeOwn } from "../form/choices.js";
 import { EngineFault, EngineMissing, LONGEST_TYPED, newest } from "../engine/engine.js";
-import { comesApart, fill, held, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
+import { comesApart, fill, held, openAround, pairs, putAway, settle, settleTools, settleUnit, showErrors, showUnderstood, turnUnits } from "../form/form.js";
 import { keepTyped, offerKit } from "../kit/kit.js";
 import { draw } from "../answer/figure.js";
-import { blankAnswers, clearAnswers, showAnswers, showFirst, spoken } from "../answer/lines.js";
+import { blankAnswers, clearAnswers, showAnswers, showFirst, showWrong, spoken } from "../answer/lines.js";
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../form/memory.js";
 import { notice, once } from "../page/notice.js";
 import { watchOld } from "../answer/stale.js";
@@ -56,12 +56,14 @@ export const mount = (screen, main) => {
     if (error) {
       clear();
       showErrors(form, [{ field: lastTouched(form), message: ourFault(error) }]);
+      showWrong(main);
       return;
     }
     const errors = got.answers.flatMap(([, answer]) => answer.errors).concat(refused);
     form.classList.replace("alone", "live");
     const homeless = showErrors(form, errors);
     showAnswers(main, got.answers);
+    showWrong(main);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
@@ -127,6 +129,7 @@ export const mount = (screen, main) => {
   const refuse = (errors) => {
     refused = errors;
     showErrors(form, errors);
+    showWrong(main);
   };
 
   // what is kept of this screen says its own units until it is typed in again
@@ -179,6 +182,14 @@ export const mount = (screen, main) => {
     } else [tapped, at] = [lead, event.timeStamp];
     if (isOld) notice("old", NOT_OLD);
   }, { capture: true });
+  main.querySelector("[data-to-wrong]")?.addEventListener("click", ({ target }) => {
+    const lead = target.closest("[data-wrong]");
+    const field = lead && main.querySelector(`[data-error="${lead.dataset.wrong}"]`)?.closest(".field");
+    if (!field) return;
+    openAround(field);
+    field.scrollIntoView({ block: "center" });
+    field.querySelector("input, select, textarea")?.focus({ preventScroll: true });
+  });
   form.addEventListener("click", ({ target }) => {
     const keep = target.closest("[data-keep-typed]");
     if (keep) keepTyped(form, form.elements.namedItem(keep.dataset.keepTyped), changed, refuse);
