@@ -33,6 +33,7 @@ PAGES = (
     ("sources", "sources/", "Sources"),
 )
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
+MOST_LINES = 100  # of a page without a query: only the sources have more
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -109,6 +110,8 @@ class Pages:
             # what asks nothing is the same for everyone, and is there before the engine is
             answer = dict(answer, answers=[[name, NO_ANSWER if moves.module(name).INPUTS else in_short(one)]
                                            for name, one in answer["answers"]])
+        elif not pairs:
+            answer = dict(answer, answers=[[name, first_of(one, screen)] for name, one in answer["answers"]])
         return self.env.get_template(template).render(
             screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
@@ -124,6 +127,16 @@ class Pages:
             folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))
+
+
+def first_of(answer: dict, screen: str) -> dict:
+    """An answer of hundreds of lines by its first: a phone's engine has all of them a moment later, and where there is
+    none a link asks for the page with all."""
+    count = len(answer["lines"])
+    if count <= MOST_LINES:
+        return answer
+    lead = {"label": f"Show all {count}", "screen": screen, "pairs": [["units", METRIC]]}
+    return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 
 
 def in_short(answer: dict) -> dict:

@@ -3,13 +3,14 @@ import gzip
 import json
 import posixpath
 import re
+from html import unescape
 
 import house
 import pytest
 from covemix.server.build import BUNDLE, INSTALLED
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.lean import lean_page
-from covemix.server.pages import PAGES
+from covemix.server.pages import MOST_LINES, PAGES
 from covemix.shared.door import moves
 from starlette.testclient import TestClient
 
@@ -143,6 +144,18 @@ def test_a_page_without_a_query_is_made_once_and_sent_small(path, encoding):
     assert "content-security-policy" in page.headers
     made = client.get(f"/{path}?as=page", headers={"accept-encoding": encoding})  # made for this request
     assert page.text == lean_page(made.text)
+
+
+def test_of_the_sources_a_fresh_page_has_the_first_and_leads_to_all(client):
+    """Without a script or an engine too; with them all 600 are there a moment later."""
+    lines = 'data-line="'
+    page = client.get("/sources/").text
+    assert page.count(lines) == MOST_LINES
+    (lead,) = re.findall(r'href="([^"]+)" data-lead[^>]*>Show all (\d+)<', page)
+    every = client.get("/sources/" + unescape(lead[0]).removeprefix("../sources/")).text
+    assert every.count(lines) == int(lead[1]) == len(moves.screen("sources", {})["answers"][0][1]["lines"])
+    assert "Show all" not in every
+    assert client.get("/boat/").text.count("Show all") == 0
 
 
 def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
