@@ -82,6 +82,12 @@ COVERED = """() => KEYS.filter((one) => {
   const over = [top + 3, bottom - 3].map((y) => document.elementFromPoint(left + width / 2, y));
   return over.some((hit) => !hit || hit.closest("[data-foot], [data-notices], .strip"));
 }).map((one) => NAMED)""".replace("KEYS", KEYS).replace("NAMED", NAMED)
+# an answer that is late is marked so within 300 ms, and then waited for
+SETTLED = """async () => {
+  const pass = (ms) => new Promise((resolve) => { setTimeout(resolve, ms); });
+  await pass(400);
+  while (document.querySelector("[data-main][data-old]")) await pass(50);
+}"""
 # the large figures of Pour that do not stand whole
 FIGURES = """() => {
   TOP
@@ -97,6 +103,7 @@ def test_the_caution_and_the_bar_under_it_cut_no_key_and_hide_none_that_is_reach
     expect(screen.locator("main :is(.line, .error, [data-none]):visible").first).to_be_visible()
     for units in ("us", "metric"):
         screen.evaluate("async (units) => (await part('page/settings.js')).choose('units', units)", units)
+        screen.evaluate(SETTLED)
         for width, height in SIZES:
             screen.set_viewport_size({"width": width, "height": height})
             assert screen.evaluate(CUT, HAIR) == [], (units, width)

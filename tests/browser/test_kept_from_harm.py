@@ -10,6 +10,7 @@ from playwright.sync_api import expect
 
 from .conftest import keep, until
 from .test_clock import ADD, pot_of
+from .test_kit import exported
 
 CAUTION = "[data-caution]"
 TYPE = "(one, text) => { one.value = text; one.dispatchEvent(new Event('input', { bubbles: true })); }"
@@ -174,9 +175,7 @@ def test_the_export_has_the_running_pots_and_brings_them_back(phone, standing):
     expect(phone.locator("[data-listing]")).to_be_visible()
     for pot in (pot_of(30, 60), pot_of(45, 5)):
         phone.evaluate(ADD, pot)
-    with phone.expect_download() as got:
-        phone.get_by_role("button", name="Save kit and log to a file").click()
-    saved = got.value.path().read_bytes()
+    saved = exported(phone)
     pots = json.loads(saved)["pots"]
     assert [dict(pot["typed"])["duration"] for pot in pots] == ["30 min", "45 min"]
     assert all(isinstance(pot["started"], (int, float)) for pot in pots)

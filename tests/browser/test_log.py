@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import expect
 
 from .conftest import grow_old, unanswered
+from .test_kit import exported
 
 LOG_TWO = """async () => {
   const { logBatch } = await part("kit/log.js");
@@ -147,15 +148,11 @@ def test_rows_that_cannot_be_read_are_shown_and_kept_and_the_rest_stands(log):
 def test_the_own_file_of_rows_that_cannot_be_read_comes_back(log, standing):
     log.evaluate(STRANGE)
     log.goto(standing.url + "/kit/")
-    with log.expect_download() as got:
-        log.get_by_role("button", name="Save kit and log to a file").click()
-    saved = got.value.path().read_bytes()
+    saved = exported(log)
     log.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
     log.get_by_role("button", name="Replace all").click()
     expect(log.locator("[data-notice=import]")).to_be_visible()
-    with log.expect_download() as got:
-        log.get_by_role("button", name="Save kit and log to a file").click()
-    assert got.value.path().read_bytes() == saved
+    assert exported(log) == saved
     log.goto(standing.url + "/log/")
     expect(log.locator("[data-unread=log]")).to_have_count(5)
     expect(log.locator(".entry:not([data-unread])")).to_have_count(2)

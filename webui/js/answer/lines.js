@@ -102,16 +102,20 @@ export const showAnswers = (root, answers) => {
   }
 };
 
-// What leads to the fields that are wrong, which may be far below: by the words that stand at them.
+// Below the answer, and folded away at first or typed in: what is only not typed yet is come upon anyway.
+const isFar = (place, field) => place.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING
+  && (field.closest(".fold:not([data-fold])") || field.value);
+
+// What leads to the fields that are wrong and far from the answer: by the words that stand at them.
 export const showWrong = (root) => {
   const place = root.querySelector("[data-to-wrong]");
   if (!place) return;
-  const wrong = [...root.querySelectorAll("[data-error]")].slice(0, MOST_LED_TO);
-  patch(place, wrong.map((error) => {
+  const far = [...root.querySelectorAll("[aria-invalid]")].filter((field) => isFar(place, field)).slice(0, MOST_LED_TO);
+  patch(place, far.map((field) => {
     const lead = document.createElement("button");
     Object.assign(lead, { type: "button", className: "button" });
-    lead.dataset.wrong = error.dataset.error;
-    const words = [error.closest("[data-row]")?.querySelector(".row-name"), error.closest(".field")?.querySelector(".field-label")];
+    lead.dataset.wrong = field.name;
+    const words = [field.closest("[data-row]")?.querySelector(".row-name"), field.closest(".field").querySelector(".field-label")];
     for (const word of words) if (word) lead.append(word.textContent, " ");
     return lead;
   }));

@@ -49,6 +49,9 @@ const list = (place, lines) => place.replaceChildren(...lines.map((line) => {
 
 export const startBackup = (main) => {
   const at = (name) => main.querySelector(`[data-${name}]`);
+  const inside = at("backup").querySelector(".fold-inside");
+  if (!inside.hidden) return true;
+  inside.hidden = false;
   const preview = at("preview");
   const error = at("import-error");
   const file = at("import");
@@ -108,4 +111,5 @@ export const startBackup = (main) => {
   };
   whenChanged(showImports);
   showImports();
+  return true;
 };

@@ -1,11 +1,11 @@
 // Kit: the builder's own things by kind, what this phone is set to, and a copy of everything.
-import { startBackup } from "./backup.js";
 import { goneOne } from "../form/choices.js";
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
 import { entry, said, toldOf, unreadEntry } from "../kit/entries.js";
 import { keepThing, learn } from "../kit/kit.js";
 import { laidBy } from "../kit/log.js";
+import { soon, withPart } from "../offline/parts.js";
 import { notice } from "../page/notice.js";
 import { choose, chosen, units, whenUnits } from "../page/settings.js";
 import { canSay, prime, whenVoices } from "../phone/speech.js";
@@ -27,6 +27,7 @@ const typedIn = (form, record) => {
 const pairsOf = ({ record, typed }) => [["kind", record],
   ...Object.entries(typed).map(([key, text]) => [`${record}.${key}`, text])];
 
+const BACKUP = "views/backup.js";
 const STORES = ["kit", "pots"]; // the log shows its own rows that cannot be read
 let counted = () => {}; // the kit that is shown, in other units
 whenUnits(() => counted());
@@ -148,7 +149,12 @@ export const mount = (screen, main) => {
     for (const field of main.querySelectorAll("[name=set-units]")) field.checked = field.value === units();
     list();
   };
-  startBackup(main);
+  // what it does comes when it is opened, and its keys with it
+  const copies = main.querySelector("[data-backup]");
+  soon(BACKUP);
+  copies.addEventListener("toggle", async () => {
+    if (copies.open && !(await withPart(BACKUP, ({ startBackup }) => startBackup(main)))) copies.open = false;
+  });
   whenChanged(() => { if (main.isConnected) list(); });
   list();
 };

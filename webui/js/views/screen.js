@@ -184,11 +184,11 @@ export const mount = (screen, main) => {
   }, { capture: true });
   main.querySelector("[data-to-wrong]")?.addEventListener("click", ({ target }) => {
     const lead = target.closest("[data-wrong]");
-    const field = lead && main.querySelector(`[data-error="${lead.dataset.wrong}"]`)?.closest(".field");
+    const field = lead && form.elements.namedItem(lead.dataset.wrong);
     if (!field) return;
     openAround(field);
-    field.scrollIntoView({ block: "center" });
-    field.querySelector("input, select, textarea")?.focus({ preventScroll: true });
+    field.closest(".field").scrollIntoView({ block: "center" });
+    field.focus({ preventScroll: true });
   });
   form.addEventListener("click", ({ target }) => {
     const keep = target.closest("[data-keep-typed]");
