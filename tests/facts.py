@@ -336,6 +336,8 @@ OWN = tuple(json.dumps(
                      resin_temperature="28", moving="moving"))
       for speed in ("fast", "slow")],
     ("heat", dict(air="20", system=POT)),
+    ("heat", dict(air="20", system=POT, batch="300", cup_width="50")),
+    ("measure", dict(system={"by_weight": "100:30"}, amount="130", readings=[{"shown": "100"}, {"shown": "138"}])),
     ("heat", dict(air="20", system=dict(POT, by_weight="", by_volume="2:1"))),
     *[("/clock", dict({"system." + key: text for key, text in POT.items()}, air=air, batch="60"))
       for air in ("11", "27", "38")],

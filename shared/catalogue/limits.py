@@ -7,6 +7,7 @@ WRONG_WAY = 1.25  # hardener parts to resin parts
 FAR_OFF = 0.25  # of the ratio that the equivalent weights give
 LIGHTEST, HEAVIEST = 0.6, 1.6  # density of one part to that of the first
 RESIN_DENSITY, HARDENER_DENSITY = (1100.0, 1180.0), (930.0, 1050.0)  # kg/m3: where nobody has read it
+TOLD_EVENLY = 0.2  # of the ratio: further off, what is lost no longer grows evenly
 SAME_MARK = 0.02  # between two fills of one syringe to one mark, all of it
 
 # title, rows: what, value, unit, mark
@@ -17,7 +18,8 @@ TABLES = (
     ("What a wrong ratio costs", (
         ("Glass temperature lost for each percent of hardener too little or too much", LOST_PER_PERCENT, "dK", MEMORY),
         ("Glass temperature lost at what is still good, at most", AIM * 100 * LOST_PER_PERCENT[2], "dK", MEMORY),
-        ("Glass temperature lost at what is too much, at most", STOP * 100 * LOST_PER_PERCENT[2], "dK", MEMORY)),
+        ("Glass temperature lost at what is too much, at most", STOP * 100 * LOST_PER_PERCENT[2], "dK", MEMORY),
+        ("Told as one for each percent, up to", TOLD_EVENLY, "%", JUDGED)),
      (0,), (1, 2)),
     ("Ratio of a label that is asked back", (
         ("More hardener than resin, from", WRONG_WAY, "times", JUDGED),

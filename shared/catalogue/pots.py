@@ -3,6 +3,7 @@ from .glass import TAPE_WIDTH
 from .marks import JUDGED, MEMORY
 
 MOST_PEAK = 423.15  # K: above it the matter smokes and breaks down, and a figure would say more than is known
+DEEPEST_CUP = 2.5  # of its width: a cup that would be deeper is asked back
 HARDLY_ABOVE = 3.0  # K: a peak no further above the air is told as none
 SOON = 180.0  # s
 AGAIN = 300.0  # s
@@ -23,7 +24,8 @@ SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width"
 TABLES = (
     ("Pot that gets hot", (
         ("Hottest that is given as a figure", MOST_PEAK, "K", MEMORY),
-        ("Hardly above the air, within", HARDLY_ABOVE, "dK", JUDGED)), (0,), (1, 2)),
+        ("Hardly above the air, within", HARDLY_ABOVE, "dK", JUDGED),
+        ("Depth of a cup to its width, asked back above", DEEPEST_CUP, "times", JUDGED)), (0,), (1, 2)),
     ("Clock of a running pot", (
         ("Last minutes from", SOON, "s", JUDGED),
         ("Looked at again after it was still good", AGAIN, "s", JUDGED),

@@ -3,7 +3,7 @@ from collections import namedtuple
 from math import exp, log, pi
 
 from ..catalogue.containers import HOT
-from ..catalogue.pots import HARDLY_ABOVE, TIMES_APART
+from ..catalogue.pots import DEEPEST_CUP, HARDLY_ABOVE, TIMES_APART
 from ..catalogue.sunlight import TRAY_UP_TO
 from ..equations.calibrate_heat import USABLE, usable_time
 from ..equations.integrate import Run, pot_run
@@ -126,7 +126,7 @@ def _deep(values: Values) -> "float | None":
     if values["container"] != "cup" or values["cup_width"] is None:
         return None
     height = 4 * values["batch"] / container_mix(values)[1] / (pi * values["cup_width"] ** 2)
-    return height if height > 2.5 * values["cup_width"] else None
+    return height if height > DEEPEST_CUP * values["cup_width"] else None
 
 
 def _next_by(values: Values, best: Usable) -> "float | None":

@@ -1,11 +1,10 @@
 """Ratio cost: what a wrong ratio costs once it is cured, in glass temperature and in resin that never binds."""
 from collections import namedtuple
 
-from ..catalogue.limits import LOST_PER_PERCENT
+from ..catalogue.limits import LOST_PER_PERCENT, TOLD_EVENLY
 from ..equations.network import sol_fraction
 
 LEAST = 0.005  # of the ratio: less is beyond every source
-FURTHEST = 0.2  # of the ratio: further off glass temperature no longer falls evenly
 
 # most, usual, least: glass temperature lost [K]; loose: share of the resin, or of the hardener where there is too much
 # of it, that binds to nothing [-]; short: whether there is too little hardener
@@ -23,7 +22,7 @@ def cost(error: float) -> "Cost | None":
     """
     if abs(error) < LEAST:
         return None
-    size = min(abs(error), FURTHEST)
+    size = min(abs(error), TOLD_EVENLY)
     usual, least, most = [size * 100 * each for each in LOST_PER_PERCENT]
     loose = sol_fraction(max(0.01, 1 + error), 0.0 if error < 0 else 1.0)
-    return Cost(most, usual, least, loose, error < 0, abs(error) > FURTHEST)
+    return Cost(most, usual, least, loose, error < 0, abs(error) > TOLD_EVENLY)
