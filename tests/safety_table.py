@@ -322,9 +322,9 @@ FROM = {
     "air that is warm": (28, "degC"), "air that is cold": (12, "degC"), "pot that is hot": (50, "degC"),
     "usable time that is short": (10, "min"), "air changes that are few": (2, "an hour"),
     "room that is small": (30, "m3"), "putty that is thick": (12, "mm"),
-    # the temperature from which HOT, below, says that it runs away; a smaller pot sheds its heat (own runs: 30 g at
-    # 20 degC peak at 39 to 140 degC, with every remembered constant at its ends)
-    "peak of a pot that runs away": (100, "degC"), "smallest mass whose peak is shown": (30, "g"),
+    # the temperature from which HOT, below, says that it runs away; the least mass is own judgement: 10 g at 25 degC
+    # stay below 40 degC in a cup of 65 mm at both ends of the band, 20 g reach 156 degC at the hot one (small_pots.py)
+    "peak of a pot that runs away": (100, "degC"), "smallest mass whose peak is shown": (10, "g"),
 }
 
 # --- ratio, stirring, filling: from memory or common practice
@@ -368,18 +368,20 @@ VESSELS = {"cup": (1 / 2, 0.005, True), "bag": (1 / 2, 0.001, True), "tray": (1 
 # (value, least, most, mark): epoxides 100 to 118 kJ/mol, amine cure 45 to 65 kJ/mol: remembered ranges of the
 # literature
 HEAT = {
-    "heat_per_epoxide": (108e3, 100e3, 118e3, MEMORY), "epoxide_weight": (0.190, 0.180, 0.210, MEMORY),
+    "heat_per_epoxide": (108e3, 100e3, 118e3, MEMORY), "undiluted": (1, 0.7, 1, MEMORY),
+    "epoxide_weight": (0.190, 0.180, 0.210, MEMORY),
     "phr": (30, 10, 60, MEMORY), "specific_heat": (2000, 1800, 2100, MEMORY), "filler_heat": (1000, 800, 1400, MEMORY),
     "conductivity": (0.20, 0.17, 0.25, MEMORY), "density": (1100, 1000, 1200, MEMORY),
     "filler_density": (2000, 200, 2600, MEMORY), "wood": (0.13, 0.10, 0.17, MEMORY), "bench": (0.08, 0.04, 0.15,
                        MEMORY),
     "glass_share": (0.45, 0.38, 0.55, MEMORY),
-    "still": (9, 7, 12, MEMORY), "moving": (20, 15, 30, MEMORY),  # W/m2K
+    "still": (9, 9, 16, MEMORY), "moving": (20, 15, 30, MEMORY),  # W/m2K
     "energy": (55e3, 45e3, 65e3, MEMORY), "uncatalysed": (0.06, 0.02, 0.2, MEMORY),
     "too_hot": (333.15, 323.15, 343.15, COMMON), "usable_conversion": (0.30, 0.2, 0.4, MEMORY),
 }
-HOT = {60: "It gets too hot to hold and softens the cup",
-       100: "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire"}
+HOT = {60: ("It gets too hot to hold and softens the cup", "It may get too hot to hold and soften the cup"),
+       100: ("It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire",
+             "It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire")}
 
 # --- g/mL, true and loose, and the doses (g for 100 g of mixed epoxy, from a syrup to a stiff dough). True densities as
 # handbooks have them, rounded: cellulose 1.5, fused silica 2.2, E-glass 2.54 to 2.60, talc 2.7 to 2.8; bubbles vary.

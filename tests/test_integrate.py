@@ -85,6 +85,22 @@ def test_times_and_peaks_agree_with_scipy(first, ratio, energy, other, rise, los
     assert short.reached == pytest.approx(run.reached, rel=1e-12)
 
 
+@settings(max_examples=150, deadline=None, derandomize=True)
+@given(first=st.floats(-6, -3.5), ratio=st.floats(0.7, 1.7), energy=st.floats(45000, 65000), rise=st.floats(20, 230),
+       loss=st.floats(-5, -1.5), air=st.floats(273, 313), start=st.one_of(st.none(), st.floats(273, 313)))
+def test_a_peaks_time_is_as_exact_as_is_promised(first, ratio, energy, rise, loss, air, start):
+    """scipy solve_ivp, LSODA, rtol 1e-10; k1/k2 0.02 to 0.2, the pots of which a peak is told: 1 %."""
+    rates = Rates(10**first, 10 ** (first + ratio), energy, energy, 298.15)
+    pot = Pot(rise, 10**loss, air, air if start is None else start)
+    run = pot_run(rates, pot, 0.3, 333.15, whole=True)
+    if run.reached is None:
+        return
+    reached, peak, peak_time, _ = by_scipy(rates, pot, run.points[-1][0], 0.3, 333.15)
+    assert run.reached == pytest.approx(reached, rel=0.01)
+    if peak > max(air, pot.start) + 3:
+        assert run.peak_time == pytest.approx(peak_time, rel=0.01)
+
+
 @pytest.mark.parametrize("loss", [1.0, 100.0])
 @pytest.mark.parametrize("wanted", [0.1, 0.3, 0.577, 0.9])
 def test_a_pot_that_sheds_all_its_heat_is_isothermal(loss, wanted):

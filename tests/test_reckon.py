@@ -263,7 +263,7 @@ def test_safety():
 def test_the_caution_in_place():
     """From the catalogue, from memory: 500 g in a cup are big, 150 g on a warm day; a pot that can run away is told
     beside the most urgent."""
-    for mass, air, first, heats in ((0.1, 293.15, "gloves", "hot_pot"), (0.02, 293.15, "gloves", ""),
+    for mass, air, first, heats in ((0.1, 293.15, "gloves", "hot_pot"), (0.009, 293.15, "gloves", ""),
                                     (0.25, 308.15, "warm_pot", ""), (0.6, 293.15, "big_pot", "")):
         found = current_caution.reckon(dict(plain("heat"), air=air, batch=None),
                                        [["measure", {"lines": [{"name": "mixed_mass", "value": mass}]}]])

@@ -4,7 +4,9 @@ from pathlib import Path
 
 import pytest
 from covemix.shared.catalogue.limits import AIM, HARDENER_DENSITY, LOST_PER_PERCENT, RESIN_DENSITY, STOP
+from covemix.shared.clock import peak_band
 from covemix.shared.door import moves
+from covemix.shared.forms.inputs import read
 
 HOUSE = Path(__file__).parents[1]
 PAGE = (HOUSE / "docs" / "TRUST.md").read_text(encoding="utf-8")
@@ -50,3 +52,12 @@ def test_its_cup_in_the_shade_is_the_engines():
     rule = 30 * (100 / 240) ** (1 / 3)
     assert minutes == pytest.approx(0.8 * rule)
     assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are told" in WHOLE
+
+
+@pytest.mark.parametrize(("grams", "celsius"), [(grams, celsius) for celsius in (15, 25) for grams in (20, 60, 100)])
+def test_its_small_pots_are_the_engines(grams, celsius):
+    label = {"by_weight": "100:44", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+    values, errors = read(moves.module("heat").INPUTS, {"air": str(celsius), "batch": f"{grams}", "system": label})
+    found = peak_band.band(values, "cup", grams / 1000)
+    assert not errors
+    assert f"| {grams} g at {celsius} °C | {found.hot - 273.15:.0f} to {found.cool - 273.15:.0f} °C |" in PAGE

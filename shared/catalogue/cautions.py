@@ -86,7 +86,7 @@ FROM = (
     ("mass in one cup that is big", 0.3, "kg", MEMORY, ""),
     ("mass in one cup that is big on a warm day", 0.15, "kg", MEMORY, ""),
     ("peak of a pot that runs away", RUNS_AWAY, "K", MEMORY, ""),
-    ("smallest mass whose peak is shown", 0.03, "kg", MEMORY, ""),
+    ("smallest mass whose peak is shown", 0.01, "kg", JUDGED, ""),
     ("air that is warm", 301.15, "K", MEMORY, ""),
     ("air that is cold", 285.15, "K", MEMORY, ""),
     ("pot that is hot", 323.15, "K", MEMORY, ""),

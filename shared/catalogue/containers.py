@@ -20,6 +20,7 @@ WALLS = tuple([(row[1], row[4], MEMORY) for row in CONTAINERS])
 # name, value [SI], least, most, mark
 MATTER = (
     ("heat_per_epoxide", 108000.0, 100000.0, 118000.0, MEMORY),  # J/mol
+    ("undiluted", 1.0, 0.7, 1.0, MEMORY),  # what thinners in resin and hardener leave of that heat
     ("epoxide_weight", 0.190, 0.180, 0.210, MEMORY),  # kg/eq, where the label gives none
     ("phr", 30.0, 10.0, 60.0, MEMORY),  # where the label gives no ratio by weight
     ("specific_heat", 2000.0, 1800.0, 2100.0, MEMORY),  # of the liquid mix, J/(kg K)
@@ -33,7 +34,7 @@ MATTER = (
 )
 # value, label, heat given to the air, convection and radiation together [W/(m2 K)], least, most, mark
 AIR = (
-    ("still", "Still air", 9.0, 7.0, 12.0, MEMORY),
+    ("still", "Still air", 9.0, 9.0, 16.0, MEMORY),
     ("moving", "A breeze or a fan", 20.0, 15.0, 30.0, MEMORY),
 )
 # how the mix cures, where the label's times alone cannot tell: name, value, least, most, mark
@@ -43,10 +44,11 @@ CURE = (
     ("too_hot", TOO_HOT, 323.15, 343.15, COMMON),  # K; a pot too hot to hold is at its end, however thin
     ("usable_conversion", 0.30, 0.2, 0.4, MEMORY),  # half of the way to the gel: several times as thick
 )
-# from this peak [K] on: what it does, mark
+# from this peak [K] on: what it does, what it may do where only the hot end of the band is there, mark
 HOT = (
-    (TOO_HOT, "It gets too hot to hold and softens the cup", COMMON),
-    (RUNS_AWAY, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
+    (TOO_HOT, "It gets too hot to hold and softens the cup", "It may get too hot to hold and soften the cup", COMMON),
+    (RUNS_AWAY, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire",
+     "It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
 )
 HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that "
            "burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. "

@@ -19,6 +19,7 @@ OWN_DOUBT, LABEL_DOUBT, FILM_DOUBT = 0.05, 0.2, 0.4
 # what a container is like where nobody measured it [m]: a cup as wide as it is full, and the sizes the form starts with
 SIZES = {"cup_width": None, "bag_width": 0.06, "tray_length": 0.30, "tray_width": 0.20, "radius": 0.012,
          "panel": 0.006, "tape_width": TAPE_WIDTH / 1000, "film": 0.0003}
+SMALL_CUP = 0.065  # m: a cup that nobody measured may be as wide, however little is in it
 
 # title, rows: what, value, unit, mark
 TABLES = (
@@ -41,6 +42,7 @@ TABLES = (
         ("Doubt of the label's pot life", LABEL_DOUBT, "%", JUDGED),
         ("Doubt of the label's film time", FILM_DOUBT, "%", JUDGED)), (0,), (1, 2)),
     ("Size of a container that nobody measured", (
+        ("Cup, as wide with little in it", SMALL_CUP, "m", JUDGED),
         ("Bag, thickness when full", SIZES["bag_width"], "m", JUDGED),
         ("Tray, length", SIZES["tray_length"], "m", JUDGED),
         ("Tray, width", SIZES["tray_width"], "m", JUDGED),

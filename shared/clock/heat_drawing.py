@@ -97,7 +97,8 @@ def _temperatures(floor: float, top: float, spot, units: str) -> list:
 
 def _told(run: Found, tray: "Found | None", usable: float, units: str) -> str:
     text = "The mix is usable for the first " + shown(usable / 60, 0, DOWN) + " minutes, shaded. "
-    text += "It is hottest " + shown(run.peak_time / 60, 0) + " minutes after mixing, at " + _peak(run, units) + "."
+    text += "The curve is the middle of what is expected: hottest " + shown(run.peak_time / 60, 0)
+    text += " minutes after mixing, at " + _peak(run, units) + "."
     if tray:
         text += " In the tray it reaches " + _peak(tray, units) + "."
     return text

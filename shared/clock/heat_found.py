@@ -13,7 +13,8 @@ from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
 from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, pot_of, timings_of, tray_layer
-from .pot_heat import CONTAINER_ROWS, too_hot
+from .peak_band import band, corners
+from .pot_heat import CONTAINER_ROWS, HOT_END, too_hot
 from .sun import said, shaded, sun_of
 from .usable import Usable, contradictions, usable
 
@@ -39,8 +40,9 @@ HeatResult = namedtuple("HeatResult", (
 # shade: usable.Usable of the same batch in the shade; no_tray: a tray is no help there: it lasts no longer than the pot
 # does in the shade; thin: it is spread out already, and the sun is strong enough to tell
 InSun = namedtuple("InSun", ("flux", "warm", "shade", "no_tray", "thin"))
-# temperature: [K]; time: after mixing [s]; hardly: it is hardly above the air; hot: how many rows of HOT it reaches
-Peak = namedtuple("Peak", ("temperature", "time", "hardly", "hot"))
+# temperature, cool: both ends of the band [K], the hot one first; time: the hot one's, after mixing [s]
+# hardly, cool_hardly: it is hardly above the air; hot, sure: how many rows of HOT the hot end reaches, and the cool one
+Peak = namedtuple("Peak", ("temperature", "cool", "time", "hardly", "cool_hardly", "hot", "sure"))
 # name: POT_FACT, FILM_FACT or an own timing's number; share: reckoned over told time [-]; met: near enough
 Miss = namedtuple("Miss", ("name", "share", "met"))
 # mass: [kg], None where not any lasts so long; bound: no limit was met; too_much: the batch is more
@@ -70,7 +72,7 @@ def reckon(values: Values) -> HeatResult:
         best, tray, half, _gain(tray, best), _gain(half, best), run, tray_run, _peak(values, run), calibration, misses,
         min(min(ends), best.model), max(max(ends), best.model),
         None if run.temperature_then is None else to_step(run.temperature_then, 0.01), least, _coldest(values, least),
-        _deep(values), _largest(values), tray_layer(values, calibration), container_mix(values)[0],
+        _deep(values), _largest(values), _layer(values), container_mix(values)[0],
         any([one.name in (POT_FACT, FILM_FACT) and (one.share > 1 + TIMES_APART or one.share < 1 / (1 + TIMES_APART))
              for one in misses]),
         memory and not timings, tuple(timings), contradictions(values), _next_by(values, best),
@@ -110,15 +112,23 @@ def _gain(other: "Usable | None", best: Usable) -> "int | None":
 
 
 def _peak(values: Values, run: Run) -> Peak:
-    peak = to_step(run.peak, 0.01)
-    hot = 0 if run.reached is None else len([row for row in HOT if peak >= row[0]])
-    return Peak(peak, run.peak_time, peak <= max(values["air"], run.points[0][1]) + HARDLY_ABOVE, hot)
+    found = band(values, values["container"], values["batch"])
+    hot, sure = [0 if run.reached is None else len([row for row in HOT if peak >= row[0]])
+                 for peak in (found.hot, found.cool)]
+    hardly, cool_hardly = [peak <= max(values["air"], run.points[0][1]) + HARDLY_ABOVE
+                           for peak in (found.hot, found.cool)]
+    return Peak(found.hot, found.cool, found.time, hardly, cool_hardly, hot, sure)
 
 
 def _coldest(values: Values, least: float) -> bool:
     resin = values["resin_temperature"]
     coldest = values["air"] if resin is None else min(values["air"], resin)
     return not coldest >= least - 1e-9
+
+
+def _layer(values: Values) -> float:
+    """The layer in the tray that stays cool at the hot end too [m]."""
+    return min([tray_layer(values, rates, HOT_END) for rates in corners(values, HOT_END)])
 
 
 def _deep(values: Values) -> "float | None":

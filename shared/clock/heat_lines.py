@@ -14,10 +14,12 @@ from ..words.units import braces, told
 from . import pot_start, sun, sun_lines
 from .heat_found import FILM_FACT, POT_FACT, whole_minutes
 from .pot_heat import CONTAINER_ROWS
-from .usable_lines import meaning, peak_text, questions, rule_text
+from .usable_lines import OPEN_ENDS, band_text, meaning, questions, rule_text
 
 NAMES = {POT_FACT: "Label's pot life", FILM_FACT: "Label's film time"}
 HEAT_RANGE = MATTER[0][2:4]  # of an epoxide group
+# where both ends of the band are there, and where only the hot one is
+LABELS = (("A pot that gets hot", "A pot that may get hot"), ("A pot that would run away", "A pot that may run away"))
 GOOD_COUNTS = "counts for this pot and easier ones only"
 
 
@@ -80,18 +82,22 @@ def _peak(found: Found, values: Values) -> list[Line]:
     if peak.hardly:
         return [line("peak", "Hottest, expected", peak.temperature, "K", "hardly above the air",
                      rough="within " + braces("K", HARDLY_ABOVE) + " of it")]
-    lines = [line("peak", "Hottest, expected", peak.temperature, "K", peak_text(peak.temperature, values["units"]),
-                  rough="if it stays in the container; rounded up; the middle gets hotter, by up to a quarter of the "
-                        "rise")]
+    units = values["units"]
+    lines = [line("peak", "Hottest, expected", peak.temperature, "K",
+                  band_text(peak.temperature, peak.cool, peak.cool_hardly, units),
+                  rough="if it stays in the container; {}{}; the middle gets hotter, by up to a quarter of the "
+                        "rise".format(OPEN_ENDS, "" if peak.hot else "; below " + told(HOT[0][0], "degC", units,
+                                                                                    places=0) + " at both ends"))]
     if peak.hot:
-        label = "A pot that would run away" if peak.hot > 1 else "A pot that gets hot"
+        sure, (_, does, may, _) = peak.sure == peak.hot, HOT[peak.hot - 1]
+        label = LABELS[peak.hot - 1][0 if sure else 1]
         do = "Use it, or spread it thin, within " + minutes(found.best.time) + "."
         if found.sun:
             do = "Into the shade first. There: use it, or spread it thin."
         elif not CONTAINER_ROWS[values["container"]][5]:
             do = "Spread it thinner, or mix less."
-        lines.append(words("runaway", label, HOT[peak.hot - 1][1] + ", about " + minutes(peak.time)
-                           + " after mixing. " + do, caution=HOT_POT, rank=WARN))
+        when = (", about " if sure else ", from ") + minutes(peak.time) + " after mixing. "
+        lines.append(words("runaway", label, (does if sure else may) + when + do, caution=HOT_POT, rank=WARN))
     return lines
 
 

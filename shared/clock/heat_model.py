@@ -2,10 +2,10 @@
 from collections import namedtuple
 from math import pi
 
-from ..catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES
+from ..catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES, SMALL_CUP
 from ..catalogue.windows import HUNDRED
 from ..equations.calibrate_heat import ABOUT, AT_MOST, Calibration, Fact, calibrated
-from ..equations.integrate import Pot
+from ..equations.integrate import Pot, Rates
 from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
@@ -13,8 +13,8 @@ from ..equations.sunshine import mean_rise
 from ..forms.memo import memo_of
 from ..forms.types import Values
 from ..mix import ratio
-from .pot_heat import MATTER_VALUES, filled_density, mix_heat, pot, thickness
-from .sun import sun_of
+from .pot_heat import COOL_END, MATTER_VALUES, USUAL, filled_density, mix_heat, pot, thickness
+from .sun import Sun, sun_of
 
 OWN_POT, LABEL_POT = "own", "label"  # whose pot the quick rule starts from
 FILM_LABEL, FILM_POT, BEAD_POT, TRAY_POT, BY_MASS = "film_label", "film", "bead", "tray", "mass"
@@ -24,22 +24,23 @@ SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its 
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
 
-def facts(values: Values) -> "tuple[Fact, ...]":
-    """What is known about this system's times, as the calibration reads it."""
+def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
+    """What is known about this system's times, as the calibration reads it. end: of `pot_heat.pot`"""
     system = values["system"]
     mix = mixed_resin(system)
     rows = []
     if system["pot_time"] is not None:
         at = system["pot_temperature"]
-        rows.append(Fact("pot", pot("cup", system["pot_mass"], SIZES, mix, 0.0, at, at), at, system["pot_time"], ABOUT,
-                         LABEL_DOUBT))
+        vessel = pot("cup", system["pot_mass"], SIZES, mix, 0.0, at, at, end=end)
+        rows.append(Fact("pot", vessel, at, system["pot_time"], ABOUT, LABEL_DOUBT))
     if system["film_time"] is not None:
         rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT))
     for row in timings_of(values):
         if row["said"] not in SAID:
             continue
         start = row["at"] if row["resin"] is None else row["resin"]
-        vessel = pot(row["in"], row["mass"], SIZES, mix, share_filled(row["filler"], row["in"]), row["at"], start)
+        vessel = pot(row["in"], row["mass"], SIZES, mix, share_filled(row["filler"], row["in"]), row["at"], start,
+                     end=end)
         rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN_DOUBT))
     return tuple(rows)
 
@@ -107,12 +108,18 @@ def seen_warmth(row: dict) -> float:
     return row["at"] if row["resin"] is None else min(row["at"], row["resin"])
 
 
-def pot_of(values: Values, kind: str, mass: float) -> Pot:
-    """The lumped balance of a container in this form's air and sun."""
-    filler = container_mix(values)[2]
+def pot_of(values: Values, kind: str, mass: float, end: int = USUAL, sun: "Sun | None" = None) -> Pot:
+    """The lumped balance of a container in this form's air and sun, or in another. end: of `pot_heat.pot`
+
+    At the cool end little stands low in a cup that nobody measured.
+    """
+    _, density, filler = container_mix(values)
+    sizes = values
+    if end == COOL_END and values["cup_width"] is None and mass / density < pi / 4 * SMALL_CUP ** 3:
+        sizes = dict(values, cup_width=SMALL_CUP)
     start = values["air"] if values["resin_temperature"] is None else values["resin_temperature"]
-    return pot(kind, mass, values, mixed_resin(values["system"]), filler, values["air"], start, values["moving"],
-               sun_of(values))
+    return pot(kind, mass, sizes, mixed_resin(values["system"]), filler, values["air"], start, values["moving"],
+               sun_of(values) if sun is None else sun, end)
 
 
 def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
@@ -201,14 +208,14 @@ def _quick_in_shade(values: Values, kind: str, mass: float, exponent: "float | N
     return min(by_ranges(found, mass, exponent) / pace, film), Rule(BY_MASS, whose)
 
 
-def tray_layer(values: Values, calibration: Calibration) -> float:
+def tray_layer(values: Values, rates: Rates, end: int = USUAL) -> float:
     """The deepest layer in the tray that neither Semenov's nor Frank-Kamenetskii's bound lets run away [m].
 
     Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own. Sun counts
-    as air that is warmer.
+    as air that is warmer. end: of `pot_heat.pot`
     """
     heat, density, filler = container_mix(values)
-    rates, air = calibration.rates, pot_of(values, "tray", values["batch"]).air
+    air = pot_of(values, "tray", values["batch"], end).air
     factor = rate_factor(rates.grown_energy, air, rates.reference)
     rate = fastest_rate(rates.first * factor, rates.grown * factor)
     half = critical_half_size("slab", rates.grown_energy, MATTER_VALUES["conductivity"], density, heat * (1 - filler),
@@ -216,6 +223,6 @@ def tray_layer(values: Values, calibration: Calibration) -> float:
     flat = values["tray_length"] * values["tray_width"]
     layer = 0.002
     for _ in range(6):  # the number goes with the depth, but for the little that the matter's own resistance adds
-        here = pot_of(values, "tray", layer * flat * density)
+        here = pot_of(values, "tray", layer * flat * density, end)
         layer *= SEMENOV / semenov_number(rates.grown_energy, here.rise, here.loss, rate, air)
     return min(layer, 2 * half)

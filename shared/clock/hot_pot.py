@@ -1,17 +1,16 @@
-"""Hot pot: how hot a mass of this system gets if it stays in its container, and how much of it stays calm there."""
+"""Hot pot: how hot a mass of this system can get if it stays in its container, and how much of it stays calm there. The
+hot end of the band is what counts."""
 from math import exp, log
 
 from ..catalogue.cautions import FROM
 from ..catalogue.containers import HOT
 from ..catalogue.pots import SIZES
-from ..equations.calibrate_heat import TOO_HOT, USABLE
-from ..equations.integrate import pot_run
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
-from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, facts, mixed_resin
-from .pot_heat import pot
+from .heat_model import LEAST_BATCH, MOST_BATCH, facts, mixed_resin
+from .peak_band import hottest
 from .sun import NO_SUN, Sun
-from .usable import known
+from .usable import batch, known
 
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
 _FROM = dict([(row[0], row[1]) for row in FROM])
@@ -22,16 +21,14 @@ WARM = _FROM["air that is warm"]
 def peak_temperature(system: dict, mass: float, container: str, air: float, resin: "float | None" = None,
                      filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings=(),
                      sun: Sun = NO_SUN) -> float:
-    """The highest mean temperature of a mass that is left in its container [K]; its middle gets hotter.
+    """The hot end of the highest mean temperature of a mass that is left in its container [K], as `peak_band` has it.
 
     system: values of records.SYSTEM, its times `known`; mass: of everything in it [kg]; container: of CONTAINERS
     air, resin: [K], resin None where it is as warm as the air; filler: share of the mass [-]; sizes: as SIZES [m]
     moving: of AIR; timings: own ones beside the system's, as `heat` reads them; sun: of `sun.sun_of`
     """
-    rates = calibration_of({"system": system, "timings": timings}).rates
-    start = air if resin is None else resin
-    here = pot(container, mass, sizes, mixed_resin(system), filler, air, start, moving, sun)
-    return to_step(pot_run(rates, here, USABLE, TOO_HOT, whole=True).peak, 0.01)
+    here = batch(system, container, mass, air, resin, filler, sizes, moving, timings)
+    return hottest(here, container, mass, sun)
 
 
 def known_peak(system: dict, mass: float, container: str, air: float, sun: Sun = NO_SUN) -> "float | None":

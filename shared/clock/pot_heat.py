@@ -15,7 +15,10 @@ from ..mix.ratio import mixed_density
 from .sun import NO_SUN, Sun
 
 MATTER_VALUES = {row[0]: row[1] for row in MATTER}
-AIR_VALUES = {row[0]: row[2] for row in AIR}
+# which end of what is remembered: as usual, or what makes a peak hottest or coolest
+USUAL, HOT_END, COOL_END = 0, 1, 2
+AIR_VALUES = {row[0]: row[2:5] for row in AIR}
+UNDILUTED = {row[0]: row[2] for row in MATTER}["undiluted"]  # at the least
 LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
 
@@ -118,22 +121,24 @@ def thickness(kind: str, volume: float, sizes) -> float:
 
 
 def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: float, start: float,
-        air: str = "still", sun: Sun = NO_SUN) -> Pot:
+        air: str = "still", sun: Sun = NO_SUN, end: int = USUAL) -> Pot:
     """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air) + a G A
     The sun stands in it as air that is warmer by a G A / UA.
 
     mass: [kg] of everything in it; mix: (heat [J/kg of mixed resin], density [kg/m3 of mixed resin]); filler: share [-]
     air_temperature, start: [K]; air: of AIR; sun: what it takes up, as `sun.sun_of` gives it
+    end: USUAL; HOT_END, where it sheds least; COOL_END, where it sheds most and a thinned mix sets the least heat free
     >>> round(pot("cup", 0.1, SIZES, (400000.0, 1100.0), 0.0, 293.15, 293.15).rise)
     200
     """
     heat = specific_heat(filler)
     volume = mass / filled_density(filler, mix[1])
-    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air] * sun.air)
+    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air][end] * sun.air)
     if sun.flux:
         flux = uneven(sun.flux, UNEVEN) if CONTAINER_ROWS[kind][5] else sun.flux
         air_temperature += sun_rise(flux, sunlit(kind, volume, sizes), loss)
-    return Pot(mix[0] * (1 - filler) / heat, loss / (mass * heat), air_temperature, start)
+    share = UNDILUTED if end == COOL_END else MATTER_VALUES["undiluted"]
+    return Pot(mix[0] * share * (1 - filler) / heat, loss / (mass * heat), air_temperature, start)
 
 
 def too_hot(kind: str, here: Pot, air: float) -> float:

@@ -29,6 +29,7 @@ RULES = {FILM_LABEL: "the label's film time" + WARMER,
          TRAY_POT: "as a cup as thick as this layer, no longer than a film",
          BY_MASS: ("by the cube root of the mass" if abs(_EXPONENT - 1 / 3) < 1e-9 else
                    "by the mass to the power of " + bare(_EXPONENT, 2)) + ", from %" + WARMER}
+OPEN_ENDS = "heat, hardener, cup and air leave that much open (from memory)"
 MOST_ASKED = 2  # contradictions told at once
 
 
@@ -46,6 +47,20 @@ def peak_text(peak: float, units: str) -> str:
     if peak > MOST_PEAK:
         return "over " + told(MOST_PEAK, "degC", units, places=0)
     return told(to_step(peak - 273.15, 5.0, UP) + 273.15, "degC", units, UP, places=0)
+
+
+def band_text(hot: float, cool: float, hardly: bool, units: str) -> str:
+    """Both ends of a peak [K] in words, the hot one first and rounded up, the cool one down. hardly: the cool one is
+
+    >>> band_text(425.0, 303.0, False, "metric"), band_text(371.0, 294.0, True, "metric")
+    ('over 150 °C, or only 25 °C', '100 °C, or hardly above the air')
+    """
+    if cool > MOST_PEAK:
+        return peak_text(hot, units)
+    if hardly:
+        return peak_text(hot, units) + ", or hardly above the air"
+    least = to_step(cool - 273.15, 5.0, DOWN) + 273.15
+    return peak_text(hot, units) + ", or only " + told(least, "degC", units, DOWN, places=0)
 
 
 def seen_text(row: dict, units: str) -> str:

@@ -20,6 +20,7 @@ ENERGY, LEAST, MOST = CURE_VALUES["energy"][1:4]
 HALF = (MOST - LEAST) / 2
 SPREAD = HALF / sqrt(3)  # standard deviation of an even spread over the range
 
+MET = 0.004  # of a time, as near as another chemistry is made to meet it
 ABOUT, AT_LEAST, AT_MOST = "about", "at least", "at most"
 
 # pot: an integrate.Pot, or None for a film that keeps its temperature [K]; time [s]; kind: as above; doubt [-]
@@ -28,10 +29,13 @@ Fact = namedtuple("Fact", ("name", "pot", "temperature", "time", "kind", "doubt"
 Calibration = namedtuple("Calibration", ("rates", "slow", "fast", "misses"))
 
 
-def rates_of(log_rate: float, energy: float) -> Rates:
-    """Rates with one activation energy [J/mol] for both paths; log_rate: ln of k2 [1/s] at 25 degC."""
+def rates_of(log_rate: float, energy: float, uncatalysed: float = UNCATALYSED) -> Rates:
+    """Rates with one activation energy [J/mol] for both paths; log_rate: ln of k2 [1/s] at 25 degC.
+
+    uncatalysed: k1/k2 [-]
+    """
     grown = exp(log_rate)
-    return Rates(grown * UNCATALYSED, grown, energy, energy, REFERENCE)
+    return Rates(grown * uncatalysed, grown, energy, energy, REFERENCE)
 
 
 def usable_time(rates, pot, tolerance: float = 1e-3, hot: float = TOO_HOT) -> float:
@@ -94,6 +98,31 @@ def calibrated(facts) -> Calibration:
         ends.append(rates_of(log_rate - b / a * (end - shift), ENERGY + end * SPREAD))
     misses = tuple([(fact.name, exp(time) / fact.time) for fact, time in zip(facts, times)])
     return Calibration(rates_of(log_rate, ENERGY + shift * SPREAD), ends[0], ends[1], misses)
+
+
+def refitted(rates, fact, pot, uncatalysed: float) -> Rates:
+    """Rates of another k1/k2 that make a pot which sheds otherwise last as long as these make the fact's own last; the
+    energy stays.
+
+    fact: one of the kind ABOUT; pot: its pot as it may be too, None for a film; uncatalysed: k1/k2 [-]
+    """
+    energy = rates.grown_energy
+    # at one temperature it is a plain factor; a pot that warms itself moves it a little further
+    log_rate = (log(rates.grown) + log(isothermal_time(USABLE, uncatalysed, 1.0))
+                - log(isothermal_time(USABLE, rates.first / rates.grown, 1.0)))
+    if pot is None:
+        return rates_of(log_rate, energy, uncatalysed)
+    wanted = log(usable_time(rates, fact.pot))
+    slope, turn, before = -0.9, 0.0, 0.0
+    for _ in range(8):
+        miss = log(usable_time(rates_of(log_rate, energy, uncatalysed), pot)) - wanted
+        if abs(miss) < MET:
+            break
+        if turn:
+            slope = min(-0.2, (miss - before) / turn)
+        before, turn = miss, max(-1.0, min(1.0, -miss / slope))
+        log_rate += turn
+    return rates_of(log_rate, energy, uncatalysed)
 
 
 def _first_guess(facts):

@@ -10,6 +10,7 @@ from math import exp
 from .kinetics import GAS_CONSTANT
 
 MOST_STEPS = 3000
+NEAR_TOP = 0.02  # of the time that passed: the longest step across a top
 LONGEST = 30 * 86400.0  # s; what has not happened in a month is not a pot
 
 # first, grown: k1, k2 [1/s] at the reference temperature [K]; first_energy, grown_energy: E1, E2 [J/mol]
@@ -31,7 +32,8 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
     hot: temperature [K] that ends it before that conversion does, above the start
     whole: go on past it, until the peak is well behind; otherwise stop there
     until: [s], the latest time; tolerance: of one step, relative, 1e-6 to 1e-2
-    returns: a Run; times good to about 3 x tolerance, against LSODA
+    returns: a Run; at the usual tolerance times are good to 1 %, against LSODA, for k1/k2 of 0.02 to 0.2: peak_time
+    too, of a whole run whose peak stands 3 K or more above air and start
     One function: its loop is most of the time of a key press, and on a phone each call in it costs as much as its sums.
     >>> rates = Rates(1e-5, 3e-4, 58600, 50000, 296.15)
     >>> run = pot_run(rates, Pot(175.0, 0.15 / 600, 293.15, 293.15), 0.577, whole=True)
@@ -46,6 +48,7 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
     if tiny < 1e-3:
         tiny = 1e-3
     a, temp, time = 0.0, pot.start, 0.0
+    base = (air if air > temp else temp) + 1  # a top below it is none
     peak, peak_time, peaked = temp, 0.0, False
     reached, temperature_then = None, None
     points, steps = [(0.0, temp, 0.0)], 0
@@ -114,6 +117,9 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
         left = 1 - b
         new_rate = (k1 + k2 * b) * left * left
         new_slope = rise * new_rate - loss * (t - air)
+        if slope > 0 >= new_slope and t > base and step > NEAR_TOP * time:
+            step *= 0.25  # the top lies in it: again in small steps, so that its time is known as well as the others
+            continue
         if reached is None and (b >= wanted or t >= hot):
             part = _crossing(a, b, rate, new_rate, step, wanted) if b >= wanted else 1.0
             # a step far longer than the pot takes to follow the air has ends that hold, and a cubic that does not

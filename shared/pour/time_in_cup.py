@@ -3,11 +3,8 @@ from collections import namedtuple
 
 from ..catalogue.measuring import DENSEST
 from ..catalogue.pots import SIZES
-from ..clock.heat_model import calibration_of, pot_of
+from ..clock.peak_band import band
 from ..clock.usable import batch, contradictions, known, usable
-from ..equations.calibrate_heat import TOO_HOT, USABLE
-from ..equations.integrate import pot_run
-from ..equations.rounding import to_step
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
@@ -15,7 +12,7 @@ from ..mix.filler_dose import dose_of
 from . import poured_mix
 from .chosen_cup import cup_chosen
 
-# pot: what is in the cup as `usable` reads it; usable: usable.Usable; peak: hottest if it is left in the cup [K]
+# pot: what is in the cup as `usable` reads it; usable: usable.Usable; peak: peak_band.Band, if it is left in the cup
 # apart: own timings that contradict each other, as usable.contradictions
 InUse = namedtuple("InUse", ("pot", "usable", "peak", "apart"))
 # mass: all that a pour has in its cup [kg], None where the label leaves it unknown; filler: share of it [-]
@@ -78,5 +75,4 @@ def reckon(values: Values) -> "InUse | None":
     if inside is None:
         return None
     here = of_cup(values, inside.mass, inside.filler)
-    run = pot_run(calibration_of(here).rates, pot_of(here, "cup", inside.mass), USABLE, TOO_HOT, whole=True)
-    return InUse(here, usable(here, run=run), to_step(run.peak, 0.01), contradictions(here))
+    return InUse(here, usable(here), band(here, "cup", inside.mass), contradictions(here))

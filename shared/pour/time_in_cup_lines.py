@@ -1,7 +1,8 @@
 """In use, lines: what is said of the time that a mix can be used in its cup, and the way to its clock."""
+from ..catalogue.pots import HARDLY_ABOVE
 from ..clock import sun, sun_lines
 from ..clock.pot_start import NOW
-from ..clock.usable_lines import meaning, peak_text, questions
+from ..clock.usable_lines import OPEN_ENDS, band_text, meaning, questions
 from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Found, Values
@@ -13,11 +14,12 @@ from ..words.units import told
 
 def say(found: Found, values: Values) -> list[Line]:
     """How long the mix of this pour can be used in its cup. found: time_in_cup.InUse"""
-    units, time = values["units"], found.usable.time
+    units, time, peak = values["units"], found.usable.time, found.peak
     return [line("usable", "Usable in the cup", time, "s", minutes_text(time),
                  rough=told_by(values, found) + "; from first contact, rounded down"),
-            line("peak", "Hottest, if it is left in the cup", found.peak, "K", peak_text(found.peak, units), rank=MORE,
-                 rough="rounded up; the middle gets hotter")] + questions(found.apart, units)
+            line("peak", "Hottest, if it is left in the cup", peak.hot, "K",
+                 band_text(peak.hot, peak.cool, peak.cool <= found.pot["air"] + HARDLY_ABOVE, units), rank=MORE,
+                 rough=OPEN_ENDS + "; the middle gets hotter")] + questions(found.apart, units)
 
 
 def told_by(values: Values, found: Found) -> str:

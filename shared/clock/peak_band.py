@@ -1,0 +1,69 @@
+"""Peak band: how hot a mass can get that is left in its container, hottest end first. All that tells a peak asks here.
+
+A label's minutes leave open how much heat there is, what the pot sheds, how the rate goes with temperature and how it
+speeds itself up. A peak follows all four. Each end takes them where they make it hottest or coolest, and each of its
+two chemistries, one at either end of the activation energy, is made to meet the same minutes.
+"""
+from collections import namedtuple
+
+from ..catalogue.containers import CURE
+from ..equations.calibrate_heat import ABOUT, USABLE, refitted
+from ..equations.integrate import Rates, pot_run
+from ..equations.rounding import to_step
+from ..forms.memo import memo_of
+from ..forms.types import Values
+from .heat_model import calibration_of, facts, pot_of
+from .pot_heat import COOL_END, HOT_END, too_hot
+from .sun import Sun
+
+# k1/k2 at the hot and at the cool end: what starts slowly goes all at once
+SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["uncatalysed"]
+
+# hot, cool: highest mean temperature at either end [K]; the middle gets hotter; time: of the earliest peak of the hot
+# end [s]
+Band = namedtuple("Band", ("hot", "cool", "time"))
+
+
+def corners(values: Values, end: int) -> "list[Rates]":
+    """The chemistries of an end, each meeting the system's minutes; worked out once for a system.
+
+    values: as `usable.batch` makes them; end: HOT_END or COOL_END
+    """
+    rows = facts(values)
+    return memo_of(values["system"]).once("corners", (rows, end), lambda: _corners(values, rows, end))
+
+
+def _corners(values: Values, rows: tuple, end: int) -> "list[Rates]":
+    calibration = calibration_of(values)
+    # of what is known the surest: an own timing goes before the label
+    place = min([(row.doubt, place) for place, row in enumerate(rows) if row.kind == ABOUT])[1]
+    there = facts(values, end)[place].pot
+    return [refitted(rates, rows[place], there, SHARES[end]) for rates in (calibration.slow, calibration.fast)]
+
+
+def peaks(values: Values, container: str, mass: float, end: int,
+          sun: "Sun | None" = None) -> "list[tuple[float, float]]":
+    """(peak [K], when [s]) of each chemistry of an end, for a mass [kg] of everything in a container.
+
+    values: as `corners` takes them; sun: where it is not what they declare
+    """
+    here = pot_of(values, container, mass, end, sun)
+    hot, found = too_hot(container, here, values["air"]), []
+    for rates in corners(values, end):
+        run = pot_run(rates, here, USABLE, hot, whole=True)
+        found.append((to_step(run.peak, 0.01), run.peak_time))
+    return found
+
+
+def hottest(values: Values, container: str, mass: float, sun: "Sun | None" = None) -> float:
+    """The hot end of the band alone [K]: what a caution goes by. The arguments are those of `peaks`."""
+    return max([peak for peak, _ in peaks(values, container, mass, HOT_END, sun)])
+
+
+def band(values: Values, container: str, mass: float) -> Band:
+    """Both ends of the peak of a mass [kg] of everything in a container, and when it may come.
+
+    values: as `usable.batch` makes them, or as the move heat reads them
+    """
+    hot, cool = peaks(values, container, mass, HOT_END), peaks(values, container, mass, COOL_END)
+    return Band(max([one[0] for one in hot]), min([one[0] for one in cool]), min([one[1] for one in hot]))
