@@ -2,6 +2,7 @@
 import json
 
 import pytest
+from covemix.server.pages import PAGES
 from playwright.sync_api import expect
 
 from .conftest import figure, grow_old
@@ -253,16 +254,13 @@ def test_a_database_of_a_newer_covemix_is_left_alone_and_said(phone, standing):
     expect(phone.locator("[data-editing]")).to_be_visible()
 
 
-SCREENS = ["", "joint/", "boat/", "spreader/", "plan/", "clock/", "log/", "safety/", "sources/"]
-
-
 def test_every_screen_says_that_a_newer_covemix_keeps_the_store(same_phone, standing):
     """Also one that only reads, or picks nothing: nobody takes an empty list of pots for no pots."""
     same_phone.goto(standing.url + "/manifest.webmanifest")
     same_phone.evaluate(NEWER)
     told = same_phone.locator("[data-notice=store]")
-    for screen in SCREENS:
-        same_phone.goto(f"{standing.url}/{screen}")
+    for _, path, _ in PAGES:
+        same_phone.goto(f"{standing.url}/{path}")
         expect(told).to_contain_text("running pots were kept here by a newer Covemix")
     told.get_by_role("button", name="Close").click()
     expect(told).to_have_count(0)
