@@ -142,7 +142,7 @@ def say(found: "list[Found]", values: Values) -> list[Line]:
         title, what, text = worded(one, values["units"])
         where, what, text = (provenance(one.mark, one.source), in_system(what, values["units"]),
                              in_system(text, values["units"]))
-        words_of = small(" ".join((title, what, text, where)))
+        words_of = small(" ".join((title, what, text, where))) if wanted else ""
         if all([word in words_of for word in wanted]):
             lines.append(words("fact_" + str(one.place), title + ": " + what, text, rough=where, rank=SAY))
     if not lines:
