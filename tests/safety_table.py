@@ -372,8 +372,7 @@ HEAT = {
     "epoxide_weight": (0.190, 0.180, 0.210, MEMORY),
     "phr": (30, 10, 60, MEMORY), "specific_heat": (2000, 1800, 2100, MEMORY), "filler_heat": (1000, 800, 1400, MEMORY),
     "conductivity": (0.20, 0.17, 0.25, MEMORY), "density": (1100, 1000, 1200, MEMORY),
-    "filler_density": (2000, 200, 2600, MEMORY), "wood": (0.13, 0.10, 0.17, MEMORY), "bench": (0.08, 0.04, 0.15,
-                       MEMORY),
+    "wood": (0.13, 0.10, 0.17, MEMORY), "bench": (0.08, 0.04, 0.15, MEMORY),
     "glass_share": (0.45, 0.38, 0.55, MEMORY),
     "still": (9, 9, 16, MEMORY), "moving": (20, 15, 30, MEMORY),  # W/m2K
     "energy": (55e3, 45e3, 65e3, MEMORY), "uncatalysed": (0.06, 0.02, 0.2, MEMORY),

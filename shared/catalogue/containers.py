@@ -27,7 +27,6 @@ MATTER = (
     ("filler_heat", 1000.0, 800.0, 1400.0, MEMORY),  # specific heat of filler or glass, J/(kg K)
     ("conductivity", 0.20, 0.17, 0.25, MEMORY),  # of the mix, W/(m K)
     ("density", 1100.0, 1000.0, 1200.0, MEMORY),  # of the mix, kg/m3, where the label gives none
-    ("filler_density", 2000.0, 200.0, 2600.0, MEMORY),  # kg/m3
     ("wood", 0.13, 0.10, 0.17, MEMORY),  # conductivity of plywood across the plies, W/(m K)
     ("bench", 0.08, 0.04, 0.15, MEMORY),  # resistance of a wooden bench under cup or tray, m2 K/W
     ("glass_share",) + glass.FOR_BUYING,  # of wet tape, by mass

@@ -43,7 +43,6 @@ ROWS = (
     ("matter", "filler_heat", "Specific heat of filler or glass", "J/(kg K)"),
     ("matter", "conductivity", "How the mix conducts heat", "W/(m K)"),
     ("matter", "density", "Density of the mix, where the label gives none", "kg/m3"),
-    ("matter", "filler_density", "True density of filler", "kg/m3"),
     ("matter", "wood", "How plywood conducts heat, across the plies", "W/(m K)"),
     ("matter", "bench", "What a wooden bench keeps back under a cup", "m2 K/W"),
     ("matter", "glass_share", "Glass in wet tape, by weight", "%"),

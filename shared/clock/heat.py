@@ -13,12 +13,13 @@ from . import heat_lines, sun
 from .heat_drawing import curves
 from .heat_found import reckon, reckoned  # noqa: F401  (reckon: the move's own, as every move has one)
 from .heat_model import timings_of
-from .pot_heat import MATTER_VALUES
+from .pot_heat import FLOUR, MATTER_VALUES
 from .pot_start import USES
 
 USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
 MORE_FOLD = "Warm resin, filler, a wanted time"
+GRAIN = "True density of that filler"
 
 KINDS = tuple([(row[0], row[1], row[2]) for row in CONTAINERS])
 
@@ -43,6 +44,8 @@ INPUTS = (
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
            help="Of the whole weight. Left empty: none; in wet tape " + bare(MATTER_VALUES["glass_share"] * 100, 1)
            + "% glass (from memory).", fold=MORE_FOLD),
+    Number("grain", GRAIN, unit="g/mL", low=0.05, high=8, optional=True, fold=MORE_FOLD,
+           help="Left empty: wood flour's, {" + bare(FLOUR / 1000, 2) + " g/mL} (from memory). Not asked of wet tape."),
     Number("wanted", "Must stay usable for", unit="min", low=1, high=600, optional=True,
            help="Shows the largest batch that lasts as long.", fold=MORE_FOLD),
     Number("cup_width", "Cup, inside width", unit="mm", low=20, high=400, optional=True, fold=SIZE_FOLD,
@@ -64,6 +67,7 @@ INPUTS = (
         Choice("in", "in a", KINDS),
         Number("at", "Air temperature", unit="degC", low=-10, high=50),
         Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True),
+        Number("grain", GRAIN, unit="g/mL", low=0.05, high=8, optional=True),
         Number("resin", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True),
     ), most=MOST, fold=OWN_FOLD, each="Timing", of="system"),
 )

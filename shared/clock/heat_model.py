@@ -13,7 +13,17 @@ from ..equations.sunshine import mean_rise
 from ..forms.memo import memo_of
 from ..forms.types import Values
 from ..mix import ratio
-from .pot_heat import COOL_END, MATTER_VALUES, USUAL, filled_density, mix_heat, pot, thickness
+from .pot_heat import (
+    COOL_END,
+    MATTER_VALUES,
+    USUAL,
+    filled_conductivity,
+    filled_density,
+    grain_of,
+    mix_heat,
+    pot,
+    thickness,
+)
 from .sun import Sun, sun_of
 
 OWN_POT, LABEL_POT = "own", "label"  # whose pot the quick rule starts from
@@ -40,7 +50,7 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
             continue
         start = row["at"] if row["resin"] is None else row["resin"]
         vessel = pot(row["in"], row["mass"], SIZES, mix, share_filled(row["filler"], row["in"]), row["at"], start,
-                     end=end)
+                     end=end, grain=grain_of(row["in"], row["grain"]))
         rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN_DOUBT))
     return tuple(rows)
 
@@ -72,11 +82,12 @@ def mixed_resin(system: dict) -> "tuple[float, float]":
     return mix_heat(system["eew"], phr), density
 
 
-def container_mix(values: Values) -> "tuple[float, float, float]":
-    """(heat of the mixed resin [J/kg], density of everything [kg/m3], share of filler or glass [-])."""
+def container_mix(values: Values) -> "tuple[float, float, float, float]":
+    """(heat of the mixed resin [J/kg], density of everything [kg/m3], share of filler or glass [-], its true density
+    [kg/m3])."""
     heat, density = mixed_resin(values["system"])
-    filler = share_filled(values["filler"], values["container"])
-    return heat, filled_density(filler, density), filler
+    filler, grain = share_filled(values["filler"], values["container"]), grain_of(values["container"], values["grain"])
+    return heat, filled_density(filler, density, grain), filler, grain
 
 
 def share_filled(filler: "float | None", container: str) -> float:
@@ -113,13 +124,13 @@ def pot_of(values: Values, kind: str, mass: float, end: int = USUAL, sun: "Sun |
 
     At the cool end little stands low in a cup that nobody measured.
     """
-    _, density, filler = container_mix(values)
+    _, density, filler, grain = container_mix(values)
     sizes = values
     if end == COOL_END and values["cup_width"] is None and mass / density < pi / 4 * SMALL_CUP ** 3:
         sizes = dict(values, cup_width=SMALL_CUP)
     start = values["air"] if values["resin_temperature"] is None else values["resin_temperature"]
     return pot(kind, mass, sizes, mixed_resin(values["system"]), filler, values["air"], start, values["moving"],
-               sun_of(values) if sun is None else sun, end)
+               sun_of(values) if sun is None else sun, end, grain)
 
 
 def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
@@ -214,12 +225,12 @@ def tray_layer(values: Values, rates: Rates, end: int = USUAL) -> float:
     Both with the fastest isothermal rate; Semenov's counts the air's resistance, the other the matter's own. Sun counts
     as air that is warmer. end: of `pot_heat.pot`
     """
-    heat, density, filler = container_mix(values)
+    heat, density, filler, grain = container_mix(values)
+    conductivity = filled_conductivity(filler, mixed_resin(values["system"])[1], grain)
     air = pot_of(values, "tray", values["batch"], end).air
     factor = rate_factor(rates.grown_energy, air, rates.reference)
     rate = fastest_rate(rates.first * factor, rates.grown * factor)
-    half = critical_half_size("slab", rates.grown_energy, MATTER_VALUES["conductivity"], density, heat * (1 - filler),
-                              rate, air)
+    half = critical_half_size("slab", rates.grown_energy, conductivity, density, heat * (1 - filler), rate, air)
     flat = values["tray_length"] * values["tray_width"]
     layer = 0.002
     for _ in range(6):  # the number goes with the depth, but for the little that the matter's own resistance adds

@@ -6,12 +6,14 @@ is not in the peak.
 from math import pi
 
 from ..catalogue.containers import AIR, CONTAINERS, MATTER, TOO_HOT
+from ..catalogue.glass import FIBRE_DENSITY
 from ..catalogue.pots import SIZES  # noqa: F401  (for the examples)
 from ..catalogue.sunlight import UNEVEN, UPRIGHT
 from ..equations.integrate import Pot
 from ..equations.kinetics import heat_of_mix
 from ..equations.sunshine import sun_rise, uneven
 from ..mix.ratio import mixed_density
+from ..things.records import FILLER
 from .sun import NO_SUN, Sun
 
 MATTER_VALUES = {row[0]: row[1] for row in MATTER}
@@ -21,14 +23,40 @@ AIR_VALUES = {row[0]: row[2:5] for row in AIR}
 UNDILUTED = {row[0]: row[2] for row in MATTER}["undiluted"]  # at the least
 LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
+FLOUR = FILLER.figure("wood-flour", "density")  # kg/m3, where nobody says which filler
 
 
-def filled_density(filler: float, density: float) -> float:
+def grain_of(container: str, grain: "float | None" = None) -> float:
+    """True density of what is in the mix [kg/m3]: glass in wet tape, else as told, else wood flour's.
+
+    >>> grain_of("cup"), grain_of("cup", 200.0), grain_of("roll", 200.0)
+    (1300.0, 200.0, 2560.0)
+    """
+    return FIBRE_DENSITY if container == "roll" else grain or FLOUR
+
+
+def filled_density(filler: float, density: float, grain: float) -> float:
     """Density of a mix with filler [kg/m3]; no air in it.
 
-    filler: w [-], share of the whole mass; density: of the liquids [kg/m3]
+    filler: w [-], share of the whole mass; density: of the liquids, grain: of the filler [kg/m3]
     """
-    return mixed_density((1 - filler, filler), (density, MATTER_VALUES["filler_density"]))
+    return mixed_density((1 - filler, filler), (density, grain))
+
+
+def filled_conductivity(filler: float, density: float, grain: float) -> float:
+    """How a mix with filler conducts heat [W/(m K)]: as the liquid; grains that are lighter than it are hollow:
+        lambda = lambda_mix (1 - phi) / (1 + phi / 2)
+
+    filler: w [-], of the whole mass; density: of the liquids, grain: of the filler [kg/m3]; phi: its share by volume
+    returns: the spheres taken to conduct nothing, to the safe side; Maxwell, A Treatise on Electricity and Magnetism
+        (1873), art. 314, from memory
+    >>> filled_conductivity(0.3, 1100.0, 1300.0), round(filled_conductivity(0.2, 1100.0, 200.0), 3)
+    (0.2, 0.065)
+    """
+    if grain >= density:
+        return MATTER_VALUES["conductivity"]
+    share = filler * filled_density(filler, density, grain) / grain
+    return MATTER_VALUES["conductivity"] * (1 - share) / (1 + share / 2)
 
 
 def specific_heat(filler: float) -> float:
@@ -96,18 +124,20 @@ def sunlit(kind: str, volume: float, sizes) -> float:
     return volume / sizes["film"]
 
 
-def heat_loss(kind: str, volume: float, sizes, air: float) -> float:
+def heat_loss(kind: str, volume: float, sizes, air: float,
+              conductivity: float = MATTER_VALUES["conductivity"]) -> float:
     """Heat shed for each kelvin above the air, in W/K:
         UA = sum(A_i / (R_i + R_in))        R_in = f (V / A) / lambda
 
     kind, volume, sizes, air: as for `surfaces`; f: 1/3 for a slab, 1/2 for a cylinder, heat made evenly
+    conductivity: lambda, of the matter [W/(m K)]
     returns: UA [W/K]
     >>> 0.05 < heat_loss("cup", 1e-4, SIZES, 9.0) < 0.12
     True
     """
     found = surfaces(kind, volume, sizes, air)
     area = sum([one for one, _ in found])
-    inner = CONTAINER_ROWS[kind][3] * volume / area / MATTER_VALUES["conductivity"]
+    inner = CONTAINER_ROWS[kind][3] * volume / area / conductivity
     return sum([one / (outer + inner) for one, outer in found])
 
 
@@ -121,19 +151,20 @@ def thickness(kind: str, volume: float, sizes) -> float:
 
 
 def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: float, start: float,
-        air: str = "still", sun: Sun = NO_SUN, end: int = USUAL) -> Pot:
+        air: str = "still", sun: Sun = NO_SUN, end: int = USUAL, grain: float = FLOUR) -> Pot:
     """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air) + a G A
     The sun stands in it as air that is warmer by a G A / UA.
 
     mass: [kg] of everything in it; mix: (heat [J/kg of mixed resin], density [kg/m3 of mixed resin]); filler: share [-]
     air_temperature, start: [K]; air: of AIR; sun: what it takes up, as `sun.sun_of` gives it
     end: USUAL; HOT_END, where it sheds least; COOL_END, where it sheds most and a thinned mix sets the least heat free
+    grain: true density of the filler [kg/m3]
     >>> round(pot("cup", 0.1, SIZES, (400000.0, 1100.0), 0.0, 293.15, 293.15).rise)
     200
     """
     heat = specific_heat(filler)
-    volume = mass / filled_density(filler, mix[1])
-    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air][end] * sun.air)
+    volume = mass / filled_density(filler, mix[1], grain)
+    loss = heat_loss(kind, volume, sizes, AIR_VALUES[air][end] * sun.air, filled_conductivity(filler, mix[1], grain))
     if sun.flux:
         flux = uneven(sun.flux, UNEVEN) if CONTAINER_ROWS[kind][5] else sun.flux
         air_temperature += sun_rise(flux, sunlit(kind, volume, sizes), loss)

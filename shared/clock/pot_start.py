@@ -29,6 +29,8 @@ def lead(found: Found, values: Values) -> dict:
              ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
     if values["filler"] is not None:
         pairs.append(["timing.filler", shown(values["filler"] * 100, 1) + " %"])
+        if values["grain"] is not None:
+            pairs.append(["timing.grain", shown(values["grain"] / 1000, 2) + " g/mL"])
     if values["resin_temperature"] is not None:
         pairs.append(["timing.resin", shown(values["resin_temperature"] - 273.15, 1) + " °C"])
     if found.next_by is not None:

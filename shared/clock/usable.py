@@ -40,8 +40,9 @@ Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule",
 
 def batch(system: dict, container: str, mass: float, air: float, resin: "float | None" = None,
           filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings=(),
-          sun: "Values | None" = None) -> Values:
-    """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-]
+          sun: "Values | None" = None, grain: "float | None" = None) -> Values:
+    """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-],
+    grain: its true density [kg/m3], where it is known
 
     sizes: as pot_heat.SIZES [m]; timings: own ones beside the system's; sun: values with what `sun.inputs` declares,
     None: shade; what is remembered with them is remembered with the batch
@@ -49,7 +50,7 @@ def batch(system: dict, container: str, mass: float, air: float, resin: "float |
     found = dict([(name, sizes[name]) for name in SIZES])
     found.update(declared(sun or {}))
     found.update(system=system, container=container, batch=mass, air=air, resin_temperature=resin, filler=filler,
-                 moving=moving, timings=timings)
+                 moving=moving, timings=timings, grain=grain)
     if sun is not None:
         found["_memo"] = memo_of(sun)
     return found

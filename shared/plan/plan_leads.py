@@ -70,7 +70,7 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
     mass, at = shown(clock.mass * 1000, 0, UP) + " g", air_typed(after.air)
     names = [piece_name(name) for name in clock.names]
     pairs = [["air", at], ["batch", mass], ["container", container],
-             ["filler", shown(clock.filler * 100, 1, DOWN) + " %"], ["resin_temperature", ""],
+             ["filler", shown(clock.filler * 100, 1, DOWN) + " %"], ["grain", ""], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", minutes_typed(clock.span)],
              ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", "Batch " + str(after.number)],
              ["pot.container", container],

@@ -181,7 +181,7 @@ def _clock(values: Values, mass_in: float, mass: float) -> Clock:
     if state:
         return Clock(state, None, None, (), None, None)
     dose = (values["filler_in"] or 0.0) / mass_in
-    pot = time_in_cup.of_cup(values, mass * (1 + dose), dose / (1 + dose))
+    pot = time_in_cup.of_cup(values, mass * (1 + dose), dose / (1 + dose), time_in_cup.grain_of(values))
     found, apart, stir = usable(pot), contradictions(pot), stirring_time(mass, values["temperature"])
     if start is None or now is None:
         return Clock(NO_TIMES, pot, found, apart, None, stir)

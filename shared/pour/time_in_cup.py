@@ -8,7 +8,7 @@ from ..clock.usable import batch, contradictions, known, usable
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
-from ..mix.filler_dose import dose_of
+from ..mix.filler_dose import components, dose_of
 from . import poured_mix
 from .chosen_cup import cup_chosen
 
@@ -16,18 +16,27 @@ from .chosen_cup import cup_chosen
 # apart: own timings that contradict each other, as usable.contradictions
 InUse = namedtuple("InUse", ("pot", "usable", "peak", "apart"))
 # mass: all that a pour has in its cup [kg], None where the label leaves it unknown; filler: share of it [-]
-InCup = namedtuple("InCup", ("mass", "filler"))
+# grain: true density of that filler [kg/m3], None where there is none
+InCup = namedtuple("InCup", ("mass", "filler", "grain"))
 
 
 def poured_mass(values: Values) -> InCup:
     """All that a pour has in its cup, and how much of that is filler."""
-    mass, dose = poured_mix.poured(values).mass, 0.0
+    mass, dose, grain = poured_mix.poured(values).mass, 0.0, None
     if mass is None:
-        return InCup(None, 0.0)
+        return InCup(None, 0.0, None)
     if poured_mix.asked(values):
         poured_mix.check(values)
-        dose = sum([part for part, _ in dose_of(values).parts])
-    return InCup(mass * (1 + dose), dose / (1 + dose))
+        dose, grain = sum([part for part, _ in dose_of(values).parts]), grain_of(values)
+    return InCup(mass * (1 + dose), dose / (1 + dose), grain)
+
+
+def grain_of(values: Values) -> "float | None":
+    """True density of the filler that was chosen, or of the blend [kg/m3]; None where none is asked."""
+    if not poured_mix.asked(values):
+        return None
+    fillers, shares = components(values)
+    return 1 / sum([share / filler["density"] for share, filler in zip(shares, fillers)])
 
 
 def held(values: Values) -> "InCup | None":
@@ -37,7 +46,9 @@ def held(values: Values) -> "InCup | None":
         found = poured_mass(values)
     except InputError:
         return None
-    return InCup(poured_mix.poured(values).volume * DENSEST, 0.0) if found.mass is None else found  # more is shorter
+    if found.mass is None:
+        return InCup(poured_mix.poured(values).volume * DENSEST, 0.0, None)  # more is shorter
+    return found
 
 
 def cup_width(values: Values) -> "float | None":
@@ -45,15 +56,15 @@ def cup_width(values: Values) -> "float | None":
     return (values["cup"]["bottom"] + values["cup"]["top"]) / 2 if cup_chosen(values) else None
 
 
-def of_cup(values: Values, mass: float, filler: float = 0.0) -> Values:
-    """What is in a cup as `usable` reads it. mass: of all of it [kg]; filler: share [-]
+def of_cup(values: Values, mass: float, filler: float = 0.0, grain: "float | None" = None) -> Values:
+    """What is in a cup as `usable` reads it. mass: of all of it [kg]; filler: share [-]; grain: its density [kg/m3]
 
     Where neither the air nor the mix was measured both are as warm as the label says; where one was, so is the other.
     """
     mixed, air = values["temperature"], values["air"]
     warm = mixed if air is None else air
     return batch(values["system"], "cup", mass, values["system"]["pot_temperature"] if warm is None else warm, mixed,
-                 filler, dict(SIZES, cup_width=cup_width(values)), sun=values)
+                 filler, dict(SIZES, cup_width=cup_width(values)), sun=values, grain=grain)
 
 
 def measured(values: Values) -> bool:
@@ -74,5 +85,5 @@ def reckon(values: Values) -> "InUse | None":
     inside = held(values)
     if inside is None:
         return None
-    here = of_cup(values, inside.mass, inside.filler)
+    here = of_cup(values, *inside)
     return InUse(here, usable(here), band(here, "cup", inside.mass), contradictions(here))

@@ -51,7 +51,8 @@ def leads(found: Found, width: "float | None", values: Values, system_input: Inp
         return []
     pairs = links.handed_on(system_input, values)
     pairs += [["batch", shown(found.mass * 1000, 0) + " g"], ["container", "cup"],
-              ["filler", shown(found.filler * 100, 1) + " %"]]
+              ["filler", shown(found.filler * 100, 1) + " %"],
+              ["grain", "" if found.grain is None else shown(found.grain / 1000, 2) + " g/mL"]]
     mixed, air = values["temperature"], values["air"]
     pairs.append(["cup_width", "" if width is None else shown(width * 1000, 1) + " mm"])
     pairs.append(["resin_temperature", "" if mixed is None else shown(mixed - 273.15, 1) + " °C"])

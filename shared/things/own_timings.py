@@ -14,7 +14,7 @@ SAYS = ("filler", RESIN)  # figures that say what they are
 NEEDED = ("after", "mass", "in", "at")
 # quantity: field, least, most [SI], as the clock's own timings are asked
 FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15),
-           "share": ("filler", 0, 0.8)}
+           "share": ("filler", 0, 0.8), "density": ("grain", 50, 8000)}
 WARM = {"temperature": (RESIN, 268.15, 333.15)}
 LIKE = "Own timings: like 'stiffening 31 min {240 g} cup {20 degC}', the next behind a semicolon"
 
@@ -25,8 +25,8 @@ def read_timings(text: str):
     >>> [(row["said"], row["after"], row["in"], row["at"]) for row in read_timings("31 min 240g cup 20 °C")]
     [('stiffening', 1860.0, 'cup', 293.15)]
     >>> [row] = read_timings("gone 31 min 240 g cup 20 °C filler 30 % resin 25 °C")
-    >>> row["filler"], row["resin"]
-    (0.3, 298.15)
+    >>> row["filler"], row["resin"], row["grain"]
+    (0.3, 298.15, None)
     """
     rows = []
     for piece in text.split(";"):
@@ -37,7 +37,7 @@ def read_timings(text: str):
 
 
 def _row(words, place):
-    row, before, figures = {"said": SAID[0], "place": place, "filler": None, RESIN: None}, "", FIGURES
+    row, before, figures = {"said": SAID[0], "place": place, "filler": None, "grain": None, RESIN: None}, "", FIGURES
     for word in words:
         word = word[:-1] if word[-1] == "," else word
         if not word:
@@ -102,6 +102,8 @@ def _typed(row):
              ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C")]
     if row["filler"] is not None:
         found.append(("filler", shown(row["filler"] * 100, 1) + " %"))
+    if row["grain"] is not None:
+        found.append(("grain", shown(row["grain"] / 1000, 2) + " g/mL"))
     if row[RESIN] is not None:
         found.append((RESIN, shown(row[RESIN] - 273.15, 1) + " °C"))
     return found

@@ -50,6 +50,11 @@ class Record:
                 return dict(typed)
         return None
 
+    def figure(self, row_id, name):
+        """A figure of a built-in row [SI]."""
+        field = dict([(one.name, one) for one in self.fields])[name]
+        return field.read(self.row(row_id)[name], name, {"units": "metric", "_understood": [], "_tree": {}})
+
     def from_memory(self, values, *names):
         """Whether these fields still stand word for word as in a row from memory, also in a thing that started from it:
         what was typed over is the builder's own."""
