@@ -20,6 +20,7 @@ class Form:
         self.given = set(self.typed)
         self.errors, self.understood, self.told = errors, understood, told or {}
         self.choices = default_choices(inputs)
+        self.choices.update((item["name"], self.stands(item["name"], item)) for item in inputs if "follows" in item)
         for item in inputs:
             if item["repeats"] and not self._given_to(item["name"]):
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
@@ -39,6 +40,12 @@ class Form:
         return not item.get("when") or any(
             (self.typed.get(prefix + one["name"]) or self.choices.get(prefix + one["name"])) in one["values"]
             for one in item["when"])
+
+    def stands(self, path: str, item: dict) -> str:
+        """What a choice stands at while nobody chose: it may go by what another field says."""
+        prefix = path[: len(path) - len(item["name"])]
+        return next((option for said, option in item.get("follows", ()) if self.typed.get(prefix + said)),
+                    item["default"])
 
     def any_asked(self, items: list[dict]) -> bool:
         """A fold with nothing to ask is not shown."""

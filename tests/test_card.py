@@ -10,7 +10,8 @@ from covemix.shared.door.call import call as engine
 from covemix.shared.forms import links
 from starlette.testclient import TestClient
 
-ASKED = [["amount", "200"], ["system", "2-1"], ["readings.0.shown", "150"]]
+ASKED = [["amount", "200"], ["system", "2-1"], ["way", "syringes"], ["drawn.0.volume", "150"]]
+WEIGHED = [["system.by_weight", "3:1"], ["system.densities", "1.15:0.98"]]
 
 
 def call(**request):
@@ -35,11 +36,11 @@ def test_the_card_says_what_was_asked_and_every_answer_in_sight():
 
 
 def test_a_card_tells_how_to_weigh_to_somebody_without_the_app():
-    made = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"]])
+    made = call(hand="pour", pairs=[["amount", "240"], *WEIGHED])
     for words in (made["text"], made["short"]):
         assert words.index("zero it once; then add") < words.index("Hardener, until it shows: 240 g")
-    assert "240 g (example, ±8.1% by densities; do not zero again: this is the total in the cup)" in made["text"]
-    each = call(hand="pour", pairs=[["amount", "240"], ["system", "2-1"], ["zeroing", "each"]])
+    assert "240 g (do not zero again: this is the total in the cup)" in made["text"]
+    each = call(hand="pour", pairs=[["amount", "240"], *WEIGHED, ["zeroing", "each"]])
     assert "zero it before each part" in each["short"] and "zero it once" not in each["text"]
 
 
@@ -177,7 +178,9 @@ def test_each_batch_of_a_plan_has_a_card_with_its_amounts_and_its_pours():
     assert len(leads) == 2
     for label, pairs in made["sheets"][0]["pours"]:
         assert handover.brought("pour", pairs, 200)["refused"] == ""
-        assert handover.brought("pour", pairs, 200)["pairs"] == leads[label.partition(": ")[2]]
+        # a link says how it is measured also where that stands there by itself
+        wanted = [*[pair for pair in leads[label.partition(": ")[2]] if pair[1]], ["way", "syringes"]]
+        assert sorted(handover.brought("pour", pairs, 200)["pairs"]) == sorted(wanted)
 
 
 def test_the_rows_of_a_group_are_told_in_one_entry_each():
@@ -187,7 +190,7 @@ def test_the_rows_of_a_group_are_told_in_one_entry_each():
 
 def test_a_group_that_is_empty_anyway_says_nothing_in_a_link():
     made = call(hand="pour", pairs=[["amount", "187"], ["batches", "none"]])
-    assert [name for name, _ in made["link"]] == ["v", "by", "amount", "end"]
+    assert [name for name, _ in made["link"]] == ["v", "by", "amount", "way", "end"]
     boat = call(hand="boat", pairs=[["joints", "none"]])
     assert ["joints", "none"] in boat["link"]  # there it is not what nothing typed would be
 

@@ -56,7 +56,7 @@ def test_a_number_typed_letter_by_letter_reads_as_if_it_were_new(screen):
 
 
 def test_pour_shows_its_readings_and_joint_its_drawing_first():
-    readings = asked({"first": "pour", "pairs": [["amount", "240"]]})["answers"][0][1]
+    readings = asked({"first": "pour", "pairs": [["amount", "240"], ["system.by_weight", "345:98"]]})["answers"][0][1]
     assert [line["text"] for line in readings["lines"] if line["rank"] == "answer"] == ["187 g", "240 g"]
     drawing = asked({"first": "joint", "pairs": [["thickness", "6"]]})["answers"][0][1]
     assert not drawing["lines"] and len(drawing["figures"]) == 1

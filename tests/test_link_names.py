@@ -100,7 +100,7 @@ def test_the_api_takes_a_sealed_link_of_the_screen_by_each_of_its_moves(client):
 def test_the_page_names_what_it_does_not_know_and_shows_no_figure_for_it(client):
     page = client.get("/", params={"systm": "2-1", "amount": "240"}).text
     assert "&#39;systm&#39;" in page
-    assert 'data-line="reading_a"' in client.get("/", params={"system": "2-1"}).text
-    assert 'data-line="reading_a"' not in page
+    assert 'data-line="drawn_a"' in client.get("/", params={"system": "2-1"}).text
+    assert 'data-line="drawn_a"' not in page
     told = client.get("/", params={"systm": "2-1", "amount": "240", "as": "text"})
     assert told.status_code == 422 and "'systm'" in told.text

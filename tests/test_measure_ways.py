@@ -291,7 +291,7 @@ def test_a_smallest_batch_says_what_it_leaves_out():
 
     Beside both stands what the two densities' last digits leave open: rectangular, JCGM 100:2008, F.2.2.1, k = 2.
     """
-    found = lines(compare="yes", amount="240")
+    found = lines(way="scale", compare="yes", amount="240")
     densities = 2 * hypot(0.01 / 1.15, 0.01 / 0.98) / sqrt(12)
     reading = sqrt(found["spread"]["value"] ** 2 - densities ** 2)
     assert reading < found["spread"]["value"] < reading + densities

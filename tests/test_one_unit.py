@@ -272,12 +272,15 @@ def test_a_bare_number_is_in_the_unit_of_the_instrument(tool, system):
             assert (spelled[0][field] if field else spelled) == "7 " + unit, path
 
 
+WEIGHED = {"by_weight": "345:98", "densities": "1.150:0.980"}
+
+
 @pytest.mark.parametrize("way, line", [("scale", "reading_a"), ("syringes", "drawn_a"), ("graduated", "level_a")])
 def test_what_is_told_of_an_instrument_is_in_its_unit_and_taken_when_typed_back(way, line):
     """The figure on Pour, the one in the step, and the number alone typed below it: one unit."""
     group, field, _ = FIELDS[way]
     for tool in (None, IN_OZ[way]):
-        typed = {"units": US, "way": way, "system.densities": "1.1 : 1.0"} | ({} if tool is None else {way: tool})
+        typed = {"units": US, "way": way, "system": WEIGHED} | ({} if tool is None else {way: tool})
         told = {one["name"]: one for one in moves.answer("measure", typed)["lines"]}[line]
         unit = "g" if way == "scale" else "mL"
         figure, _, behind = told["text"].partition(" ")
@@ -288,14 +291,14 @@ def test_what_is_told_of_an_instrument_is_in_its_unit_and_taken_when_typed_back(
 
 
 def test_with_a_scale_that_shows_grams_the_filler_is_weighed_in_grams():
-    typed = {"units": US, "thicken": "yes", "rescue": "yes", "in_cup": [{"mass": "187"}, {"mass": "40"}],
-             "filler_in": "20"}
+    putty = {"units": US, "thicken": "yes", "system": WEIGHED}
+    typed = putty | {"rescue": "yes", "in_cup": [{"mass": "187"}, {"mass": "40"}], "filler_in": "20"}
     for move, name in (("thicken", "filler"), ("thicken", "first_filler"), ("rescue", "add_b"),
                        ("rescue", "add_filler")):
-        asked = typed if move == "rescue" else {"units": US, "thicken": "yes"}
+        asked = typed if move == "rescue" else putty
         lines = {one["name"]: one for one in moves.answer(move, asked)["lines"]}
         assert lines[name]["text"].endswith(" g"), name
-    steps = moves.answer("pouring", {"units": US, "thicken": "yes"})["steps"]
+    steps = moves.answer("pouring", putty)["steps"]
     weighed = [one["figure"] for one in steps if one["part"] == "filler" and one["figure"]]
     assert len(weighed) == 2 and all(one.endswith(" g") for one in weighed)
 
@@ -307,21 +310,21 @@ def test_where_no_scale_is_asked_its_fields_are_in_the_users_units():
 
 
 def test_a_limit_and_a_card_say_the_unit_of_the_scale():
-    typed = {"units": US, "readings": [{"shown": "900000"}]}
+    typed = {"units": US, "way": "scale", "readings": [{"shown": "900000"}]}
     assert "200000 g" in moves.answer("measure", typed)["errors"][0]["message"]
     declared = moves.screen_inputs("pour")
-    assert card.told(declared, [["units", US], ["readings.0.shown", "187"]])[-1][1] == "187 g"
-    page = TestClient(app()).get("/", params={"units": US, "readings.0.shown": "187"}).text
+    assert card.told(declared, [["units", US], ["way", "scale"], ["readings.0.shown", "187"]])[-1][1] == "187 g"
+    page = TestClient(app()).get("/", params={"units": US, "way": "scale", "readings.0.shown": "187"}).text
     assert re.search(r'name="readings.0.shown".*?<span class="unit"[^>]*>g</span>', page, re.S)
 
 
 def test_a_link_says_the_unit_of_what_a_scale_shows_and_an_old_one_means_what_it_meant():
     """Build 0.1.0 read the bare 187 of a link as ounces; a link of today is read alike by both."""
     pairs = [["units", US], ["readings.0.shown", "187"]]
-    made = handover.handed("pour", pairs)["link"]
+    made = handover.handed("pour", [*pairs, ["way", "scale"]])["link"]
     assert ["readings.0.shown", "187 g"] in made
     for link, wanted in ((made, "187 g"), (handover.sealed(pairs), "187 oz"), (pairs, "187")):
         known, refused = handover.opened(moves.screen_inputs("pour"), link, 60)
         assert refused == "" and dict(known)["readings.0.shown"] == wanted
     metric = [["readings.0.shown", "187"]]
-    assert dict(handover.handed("pour", metric)["link"])["readings.0.shown"] == "187"
+    assert dict(handover.handed("pour", [*metric, ["way", "scale"]])["link"])["readings.0.shown"] == "187"

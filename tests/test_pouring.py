@@ -13,6 +13,11 @@ FIRST = {"scale": "readings.0.shown", "pumps": "counted.0.strokes", "syringes": 
          "graduated": "levels.0.volume", "stick": "heights.0.height"}
 
 
+# by weight and by volume, so that each way measures it
+LABEL = {"by_weight": "345:98", "by_volume": "3:1", "densities": "1.15:0.98", "pot_time": "30 min", "pot_mass": "100 g",
+         "pot_temperature": "25 °C"}
+
+
 def steps_of(**typed):
     answer = moves.answer("pouring", typed)
     assert answer["errors"] == []
@@ -44,11 +49,11 @@ def test_numbers_are_said_as_english_says_them(outside, number):
 @pytest.mark.parametrize("way", WAYS)
 def test_liquids_then_stirring_then_filler(way):
     """Common practice: both liquids are one before any filler goes in, and most of it first."""
-    names = [one["name"] for one in steps_of(way=way, thicken="yes")]
+    names = [one["name"] for one in steps_of(system=LABEL, way=way, thicken="yes")]
     stir = names.index("stir")
     assert names[stir + 1:stir + 3] == ["first_filler", "rest"]
     assert names[-1] == "done"
-    assert next(one["field"] for one in steps_of(way=way) if one["field"]) == FIRST[way]
+    assert next(one["field"] for one in steps_of(system=LABEL, way=way) if one["field"]) == FIRST[way]
 
 
 @given(st.floats(10, 500), st.floats(10, 500), st.floats(0.2, 3))
@@ -86,8 +91,8 @@ def test_strokes_of_the_second_pump_follow_one_too_many_of_the_first():
 ])
 def test_a_pour_that_is_off_offers_the_rescue_with_its_readings(way, typed):
     """Half as much hardener again is off at any tolerance; resin is what is short then."""
-    off = next(one for one in steps_of(way=way, **typed) if one["name"] == "off")
-    rescue = moves.answer("rescue", dict(typed, way=way, **dict(off["lead"])))
+    off = next(one for one in steps_of(system=LABEL, way=way, **typed) if one["name"] == "off")
+    rescue = moves.answer("rescue", dict(typed, system=LABEL, way=way, **dict(off["lead"])))
     assert rescue["errors"] == []
     assert "add_a" in [line["name"] for line in rescue["lines"]]
 
@@ -163,7 +168,7 @@ def test_a_batch_is_written_down_with_what_was_read_and_what_the_label_says():
 @pytest.mark.parametrize("way", WAYS)
 def test_each_way_leaves_a_batch_that_the_log_reads(way):
     """A round trip: what the last step writes down, the log reads without an error."""
-    logs = dict(steps_of(way=way, thicken="yes")[-1]["logs"])
+    logs = dict(steps_of(system=LABEL, way=way, thicken="yes")[-1]["logs"])
     assert moves.answer("log", logs)["errors"] == []
     assert logs["what"].endswith(", thickened")
 

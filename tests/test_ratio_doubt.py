@@ -4,7 +4,8 @@ import itertools
 import numpy as np
 import pytest
 from covemix.shared.catalogue.limits import HARDENER_DENSITY, RESIN_DENSITY
-from covemix.shared.door import moves
+from covemix.shared.catalogue.systems import SYSTEMS
+from covemix.shared.door import handover, moves
 from covemix.shared.equations.density_doubt import furthest, ratio_doubt
 from covemix.shared.mix.ratio_doubt import last_digits
 
@@ -46,18 +47,65 @@ def test_the_corners_are_those_of_all_pairs(outside):
             list(furthest(RESIN_DENSITY, HARDENER_DENSITY, told)))
 
 
-def test_remembered_densities_stand_beside_the_reading_with_their_range():
-    found = lines(system="3-1", way="scale")
-    assert "±8.1% by densities" in found["reading_b"]["rough"] and "±8.1%" not in found["reading_a"]["rough"]
-    assert found["ratio_doubt"]["rank"] == "warn"
-    assert "12.1% more to 7.6% less" in found["ratio_doubt"]["rough"]  # too little hardener never cures: that end first
-    assert found["spread"]["value"] == pytest.approx(np.hypot(0.0809, 0.0174), abs=2e-3)
+ROWS = [row[0] for row in SYSTEMS]
 
 
-def test_it_stands_there_at_each_key_press_too():
+@pytest.mark.parametrize("label", [*ROWS, {"by_volume": "3:1", "densities": "1.15 : 0.98 g/mL", "origin": "row"}])
+@pytest.mark.parametrize("move", ["measure", "pouring"])
+def test_remembered_densities_give_no_reading_and_say_what_ends_it(label, move):
+    """Old main: 187 g and 240 g stood there, ±8.1 % beside them."""
+    found = asked(move, system=label, way="scale")
+    assert found["lines"] == [] and [one["field"] for one in found["errors"]] == ["system.densities"]
+    told = found["errors"][0]["message"]
+    assert "12.1% more to 7.6% less" in told  # too little hardener never cures through: that end first
+    assert "parts by weight" in told and "equal volumes of both in one syringe" in told
+
+
+def test_no_weight_of_it_stands_anywhere_else():
+    """Not under Every part, not on a card, not among the tools that are compared, not in a rescue, not on a plan."""
+    parts = [one for one in lines("ratio", system="3-1").values() if one["name"].startswith("part_")]
+    assert all(" g" not in one["text"] and "no weight" in one["rough"] for one in parts)
+    assert "by_weight" not in lines("ratio", system="3-1") and "phr" not in lines("ratio", system="3-1")
+    assert "unfit_scale" in lines(system="3-1", compare="yes")
+    cup = [{"mass": "187"}, {"mass": "60"}]
+    assert asked("rescue", system="3-1", rescue="yes", in_cup=cup)["errors"][0]["field"] == "system.densities"
+    assert "until it shows" not in handover.handed("pour", [["way", "scale"]])["text"]
+    plan = lines("plan", system="3-1", temperature="20", pieces=[
+        {"name": "Keel", "length": "1 m", "putty": "100", "wet": "50"}])
+    assert any("3 : 1 by volume" in one["text"] for one in plan.values())
+
+
+@pytest.mark.parametrize("label", [*ROWS, VOLUME, dict(VOLUME, densities="1.1:1")])
+def test_the_first_screen_answers_such_a_label_at_once_without_a_scale(label):
+    amount = {} if isinstance(label, str) else {"amount": "200 mL"}
+    told = lines(system=label, **amount)
+    assert "drawn_a" in told and "spread" in told
+    if isinstance(label, str):
+        assert "example" in lines("ratio", system=label)
+
+
+def test_it_goes_to_the_scale_by_itself_where_the_label_lets_it():
+    """And a link of an earlier build, which left the scale out, still means one."""
+    assert "reading_a" in lines(system={"by_weight": "100:30"})
+    assert "reading_a" in lines(system=dict(VOLUME, weighed="115.0:98.0"))
+    assert "drawn_a" in lines(system={"by_weight": "100:30", "densities": "1.150:0.980"}, way="syringes")
+    old = handover.sealed([["amount", "200"], ["system.by_weight", "100:30"]])
+    known, refused = handover.opened(moves.screen_inputs("pour"), old, 60)
+    assert refused == "" and dict(known)["way"] == "scale"
+    assert ["way", "syringes"] in handover.handed("pour", [["amount", "200"]])["link"]
+
+
+def test_no_built_in_row_has_what_a_choice_follows():
+    """The page looks at the row that is picked, the engine at what was typed: alike while no row says such a thing."""
+    followed = [path for item in moves.screen_inputs("pour") for path, _ in getattr(item, "follows", ())]
+    assert followed and not {path.partition(".")[2] for path in followed} & {
+        name for row in SYSTEMS for name, _ in row[3]}
+
+
+def test_what_was_drawn_follows_at_each_key_press_too():
     memo = moves.Memo()
-    first = moves.first("pour", [["amount", "240"], ["system", "3-1"], ["way", "scale"]], memo)
-    assert "by densities" in first["answers"][0][1]["lines"][1]["rough"]
+    first = moves.first("pour", [["amount", "240"], ["system", "3-1"]], memo)
+    assert [one["name"] for one in first["answers"][0][1]["lines"]][:2] == ["drawn_a", "drawn_b"]
 
 
 def test_a_label_by_weight_is_in_no_doubt_on_a_scale():

@@ -11,7 +11,7 @@ from starlette.testclient import TestClient
 from test_card import PLAN
 
 ROWS = ((3, 4, ("cafe",), "It was wrong.", "Check it."), (6, 6, (), "It was wrong again.", "Check that."))
-PAIRS = [["amount", "200"]]
+PAIRS = [["amount", "200"], ["way", "syringes"]]
 
 
 @pytest.mark.parametrize(("by", "said"), [

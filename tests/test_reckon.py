@@ -48,7 +48,7 @@ TEXT_OF = {"told", "shown", "capital", "small", "clock_text"}  # only a message 
 def plain(move, **si):
     """The values of a move as a notebook has them: its inputs at their defaults, SI values put in place."""
     asked = moves.module(move).INPUTS
-    values, _ = inputs.read(asked, {})
+    values, _ = inputs.read(asked, {"way": si.get("way")})
     for name, value in si.items():
         if name not in {one.name for one in asked}:
             raise TypeError(f"{move} declares no input {name}")
@@ -330,11 +330,11 @@ def test_ratio():
 def test_measure_by_scale():
     """163 g take 48.9 g: 49 g on a scale of 1 g (as in tests/test_measure.py); 83.428 g hold 5 % there (JCGM 100)."""
     system = label(tolerance=0.05, **BY_WEIGHT)
-    found = reckon("measure", system=system, amount=("total", 0.2125, "mass")).way
+    found = reckon("measure", way="scale", system=system, amount=("total", 0.2125, "mass")).way
     assert found.display.readings == pytest.approx((0.163, 0.212)) and found.display.done == 0
     assert found.rounding.error == pytest.approx(49 / 163 / 0.3 - 1) and found.rounding.place == 1
     assert found.least * 1000 == pytest.approx(83.428, abs=0.001) and not found.too_small and found.poured is None
-    poured = reckon("measure", system=system, amount=("total", 0.130, "mass"),
+    poured = reckon("measure", way="scale", system=system, amount=("total", 0.130, "mass"),
                     readings=[{"shown": 0.100}, {"shown": 0.140}]).way
     assert poured.poured.error == pytest.approx(40 / 100 / 0.3 - 1) and poured.poured.off and not poured.poured.short
 
@@ -403,13 +403,13 @@ def test_rescue():
 
 def test_pouring():
     """Up to 200 g are stirred for 2 min, more for 3 (common practice, equations/stirring.py)."""
-    found = reckon("pouring", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.130, "mass"))
+    found = reckon("pouring", way="scale", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.130, "mass"))
     assert (found.hopeless, found.done, found.off, found.times, found.putty) == ("", 0, None, 1, None)
     assert found.stir == 120 and found.mix.mass == pytest.approx(0.130)
-    large = reckon("pouring", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.260, "mass"),
+    large = reckon("pouring", way="scale", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.260, "mass"),
                    readings=[{"shown": 0.200}, {"shown": 0.280}])
     assert large.stir == 180 and large.done == 2 and large.off.error == pytest.approx(80 / 200 / 0.3 - 1)
-    tiny = reckon("pouring", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.001, "mass"))
+    tiny = reckon("pouring", way="scale", system=label(tolerance=0.02, **BY_WEIGHT), amount=("total", 0.001, "mass"))
     assert tiny.hopeless == "too_small" and tiny.stir is None
 
 

@@ -88,7 +88,7 @@ def test_what_the_sun_sees_is_plane_geometry():
 def test_the_balance_against_scipy(outside, kind, flux):
     """scipy solve_ivp, LSODA, rtol 1e-9: m c dT/dt = m Q da/dt - UA (T - T_air) + a G A, the sun a flux of its own."""
     rates, mass, warmth = label_rates(350e3), 0.24, 350e3
-    volume = mass / filled_density(0.0, 1100.0)
+    volume = mass / filled_density(0.0, 1100.0, 1300.0)
     area = {"tray": 0.06, "film": volume / 0.0003}[kind]
     loss, c = heat_loss(kind, volume, SIZES, 9.0), specific_heat(0.0)
     hot = TOO_HOT if kind == "tray" else TOO_HOT + flux * area / loss
@@ -281,7 +281,10 @@ def test_a_typed_window_is_one_of_the_shade():
 
 
 def test_pour_and_rescue_count_the_sun():
-    typed = {"amount": "240 g", "air": "25", "rescue": "yes", "in_cup": [{"mass": "180"}, {"mass": "45"}]}
+    label = {"by_weight": "100:30", "densities": "1.15:0.98", "pot_time": "30 min", "pot_mass": "100 g",
+             "pot_temperature": "25 °C"}
+    typed = {"system": label, "amount": "240 g", "air": "25", "rescue": "yes",
+             "in_cup": [{"mass": "180"}, {"mass": "45"}]}
     for move, name in (("measure", "usable"), ("rescue", "pot_life")):
         told = [asked(move, **typed, sun=key)[name] for key in ("", "shade", "full")]
         assert told[0]["value"] == told[1]["value"] > told[2]["value"]

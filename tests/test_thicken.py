@@ -16,7 +16,7 @@ LIQUID = (3 * 1.15 + 0.98) / 4  # g/mL
 
 
 def answered(**typed):
-    return moves.answer("thicken", dict({"thicken": "yes", "system": SYSTEM, "amount": "100"}, **typed))
+    return moves.answer("thicken", dict({"thicken": "yes", "system": SYSTEM, "way": "scale", "amount": "100"}, **typed))
 
 
 def lines(**typed):
@@ -212,7 +212,8 @@ def test_nothing_is_answered_until_it_is_asked():
 
 def test_readings_that_cannot_be_are_refused_with_and_without_filler():
     """What was poured leads on to the clock, also where no putty is asked for: it must be a pour that can be."""
-    rounded_away = {"system": {"by_volume": "2 : 44 : 1/2"}, "amount": "3 mL", "readings": [{"shown": "1"}]}
+    rounded_away = {"system": {"by_volume": "2 : 44 : 1/2"}, "amount": "3 mL", "way": "scale",
+                    "readings": [{"shown": "1"}]}
     assert moves.answer("thicken", rounded_away)["errors"]
     uncounted = {"way": "pumps", "pumps": {"ten_strokes": "9 : 5.4 : 0.3"}, "counted": [{"strokes": "8"}]}
     assert moves.answer("thicken", uncounted)["errors"][0]["field"] == "system.densities"

@@ -4,6 +4,9 @@ from ..catalogue.losses import BY_KEY
 from ..forms.memo import memo_of
 from ..forms.types import Found, Values
 from ..mix.label_words import NO_DENSITIES, part_names, unconfirmed
+from ..mix.ratio_doubt import WEIGHT
+from ..mix.ratio_doubt import doubt as ratio_doubt
+from ..mix.ratio_doubt_lines import in_short
 from ..plan.limit_lines import why_text
 from ..seam import coves, joint_leads
 from ..words.lengths import metres, mm, ranged
@@ -118,9 +121,10 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
         return lines + [words("resin", "Resin to buy", NO_DENSITIES.format("volume", "weight"), part="buy",
                               rank=ANSWER)] + unconfirmed(values["system"], "ratio")
     text = " + ".join([told(mass, "kg", units, UP) for mass in found.parts])
+    doubt = in_short(ratio_doubt(values["system"], WEIGHT))
     lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch.all, "kg",
-                         text, part="buy", rank=ANSWER, rough="by the label's ratio; rounded up, "
-                         + shown(values["spare"] * 100) + "% spare in it"))
+                         text, part="buy", rank=ANSWER, rough="by the label's ratio" + (", " + doubt if doubt else "")
+                         + "; rounded up, " + shown(values["spare"] * 100) + "% spare in it"))
     texts = [str(count) + " × (" + " + ".join([told(mass, "kg", units) for mass in masses]) + ")"
              for count, masses in found.packs.rows]
     lines.append(line("packs", "Packs", found.packs.held, "kg", ", ".join(texts), part="buy", rank=BESIDE,

@@ -32,5 +32,5 @@ TABLES = (
         ("Two fills of one syringe to one mark differ by, at most", SAME_MARK, "%", MEMORY)), (0,), (1, 2)),
     ("Doubt of a ratio by weight that only densities give, k = 2", (
         ("Nothing said up to, shown from", AIM, "%", JUDGED),
-        ("Warned of, or no reading at all, from", STOP, "%", JUDGED)), (0,), (1, 2)),
+        ("No reading of a scale from", STOP, "%", JUDGED)), (0,), (1, 2)),
 )

@@ -64,6 +64,7 @@ def opened(declared, pairs, length, beside=()):
     if twice:
         return [], TWICE.format(_named(twice))
     if [1 for name, _ in pairs if name == "v"]:  # an early build read a bare number in the user's units
+        known = [pair for item in declared for pair in item.meant_before(known)] + known
         known = in_words_of_tools(declared, known, "")
         known = come_by_link(declared, known)
     return as_typed(declared, known, pairs), ""
@@ -216,6 +217,7 @@ def handed(screen, pairs, build=""):
     made = card.card(screen, declared, pairs, values, answer)
     pour = moves.screen_inputs("pour") if made["sheets"] else []
     for sheet in made["sheets"]:
-        sheet["pours"] = [[label, sealed(going(pour, pours), build)] for label, pours in sheet["pours"]]
+        sheet["pours"] = [[label, sealed(going(pour, links.pairs(pour, links.tree(pours))), build)]
+                          for label, pours in sheet["pours"]]
     made["made"] = recall.told(build)
     return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}

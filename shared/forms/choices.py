@@ -21,6 +21,8 @@ class Choice(Input):
     """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
 
     row: laid out as a row of large keys, for the few choices that a glove makes
+    follows: (dotted path, option) pairs: while nobody chose, the first stands whose path says something
+    before: the option that links of earlier builds left out; where there is one, a link always says what stands
     unsaid: what stands there while nothing is chosen, where nothing may be taken for granted; it reads as ""
     """
 
@@ -28,9 +30,11 @@ class Choice(Input):
     control = "select"
     says_default = True
 
-    def __init__(self, name, label, options, default="", row=False, unsaid="", **more):
+    def __init__(self, name, label, options, default="", row=False, unsaid="", follows=(), before="",
+                 **more):
         Input.__init__(self, name, label, **more)
         self.options, self.row, self.unsaid = options, row, unsaid
+        self.follows, self.before = follows, before
         self.default = default or ("" if unsaid else options[0][0])
         if row:
             self.control = "keys"
@@ -40,7 +44,27 @@ class Choice(Input):
 
     def chosen(self, tree):
         typed = self.typed_in(tree)
-        return {self.name: self.default if missing(typed) else typed}
+        return {self.name: self.standing(tree) if missing(typed) else typed}
+
+    def standing(self, tree):
+        """What it stands at in a tree while nobody chose."""
+        for path, option in self.follows:
+            thing, _, field = path.partition(".")
+            said = tree.get(thing)
+            if isinstance(said, dict) and not missing(said.get(field)):
+                return option
+        return self.default
+
+    def untouched(self, name, text, tree, system):
+        return not self.before and Input.untouched(self, name, text, tree, system)
+
+    def linked(self, typed, prefix, system, found, whole=False):
+        Input.linked(self, typed, prefix, system, found, whole)
+        if self.before and missing(self.typed_in(typed)):
+            found.append((prefix + self.name, self.standing(typed)))
+
+    def meant_before(self, pairs):
+        return [[self.name, self.before]] if self.before and self.name not in [name for name, _ in pairs] else []
 
     def knows(self, name, text):
         return is_option(self.options, text)
@@ -56,7 +80,7 @@ class Choice(Input):
 
     def read(self, typed, path, values):
         if missing(typed):
-            return self.default
+            return self.standing(values["_tree"])
         for option in self.options:
             if typed == option[0]:
                 return typed
@@ -68,6 +92,8 @@ class Choice(Input):
         facts["options"] = [{"value": o[0], "label": in_system(o[1], system),
                              "help": in_system(o[2], system) if len(o) > 2 else ""} for o in self.options]
         facts["stands"] = {"": self.default}
+        if self.follows:
+            facts["follows"] = [list(pair) for pair in self.follows]
         facts["widest"] = widest([option["label"] for option in facts["options"]])
         return facts
 

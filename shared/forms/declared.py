@@ -142,6 +142,10 @@ class Input:
         """The pairs that say of what a link brought that a link brought it. pairs: under today's names"""
         return []
 
+    def meant_before(self, pairs):
+        """The pairs that a link of an earlier build meant and left out. pairs: under today's names"""
+        return []
+
     def modelled(self, models, owner):
         """Its type in the API. models: offers quantity, text, choice, record and rows, each for an input"""
         return models.text(self, owner)

@@ -29,7 +29,9 @@ INPUTS = (
         ("strokes", "resin pump strokes", ("strokes",)),
         ("putty", "putty wanted", ("mL",)),
     ), default=start(BATCH, "g")),
-    Choice("way", "Measured with", WAYS, row=True),
+    # a label by volume is drawn up by volume: the marks of syringes hold its ratio closest, and are mL on every syringe
+    Choice("way", "Measured with", WAYS, default="syringes", row=True, before="scale",
+           follows=(("system.by_weight", "scale"), ("system.weighed", "scale"))),
     Choice("compare", "Which way is the most accurate", (
         ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")),
         fold="Which way is the most accurate"),

@@ -16,8 +16,7 @@ FRACTION = 3
 SLACK = 1e-9  # computed doubts differ in their last bits between runtimes
 
 # spread: U of the worst part to the first, k = 2 [-]; low, high: the same at the corners [-], of that part by weight
-# whence: REMEMBERED, TYPED or WEIGHED; marked: whether it stands beside a reading; stops: whether there is no reading,
-# which what was typed or weighed too coarsely ends; remembered densities are warned of
+# whence: REMEMBERED, TYPED or WEIGHED; marked: whether it stands beside a reading; stops: whether there is no reading
 Doubt = namedtuple("Doubt", ("spread", "low", "high", "whence", "marked", "stops"))
 
 
@@ -46,8 +45,7 @@ def doubt(system: Values, basis: str) -> "Doubt | None":
         low, high = furthest(ranges[0], ranges[place], relative[place] / relative[0])
         found.append((ratio_doubt((widths[0], widths[place])), low, high))
     spread, low, high = max(found)
-    return Doubt(spread, low, high, whence, spread > AIM + SLACK,
-                 spread > STOP + SLACK and whence != REMEMBERED)
+    return Doubt(spread, low, high, whence, spread > AIM + SLACK, spread > STOP + SLACK)
 
 
 def _ranges(system: Values) -> tuple[str, list[tuple[float, float]]]:

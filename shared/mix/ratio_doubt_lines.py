@@ -1,8 +1,7 @@
 """Ratio doubt lines: how a doubt of a ratio is said, beside a reading or in its place."""
-from ..catalogue.limits import STOP
 from ..forms.errors import InputError
 from ..forms.types import Found, Values
-from ..words.lines import ASK, WARN, Line, line
+from ..words.lines import ASK, Line, line
 from ..words.numbers import UP, shown
 from .label_words import DOUBT
 from .ratio_doubt import REMEMBERED, TYPED, WEIGHT, basis_of, doubt
@@ -57,8 +56,7 @@ def beside(found: "Found | None", basis: str) -> list[Line]:
         return []
     return [line("ratio_doubt", "Ratio in doubt", found.spread, "",
                  "±" + whole_percent(found.spread) + " by " + WHENCE[found.whence],
-                 rank=WARN if found.spread > STOP else ASK,
-                 rough="hardener {}; type the label's {}s".format(corners(found), basis), part=DOUBT)]
+                 rank=ASK, rough="hardener {}; type the label's {}s".format(corners(found), basis), part=DOUBT)]
 
 
 def check(system: Values, way: str) -> None:

@@ -38,8 +38,9 @@ def _syringes(found: Found, values: Values) -> list[Line]:
             rough = "{} × {} + {}".format(fill.times - 1, mark_text(fill.full, step, marks.unit),
                                           mark_text(fill.last, step, marks.unit)) + "; " + rough
         lines.append(line("drawn_" + "abcde"[place], names[place] + ", in its own syringe", volume, "m3",
-                          mark_text(volume, step, marks.unit), rough=told_of(place, marks.done, rough),
-                          part="abcde"[place], rank=rank_of(place, marks.done), span=span))
+                          mark_text(volume, step, marks.unit), part="abcde"[place],
+                          rough=told_of(place, marks.done, rough, values["system"]),
+                          rank=rank_of(place, marks.done), span=span))
     lines.extend(outcome_lines(names, marks.outcome))
     return lines + _trust(marks, "these syringes", names, values)
 
@@ -52,7 +53,8 @@ def _graduated(found: Found, values: Values) -> list[Line]:
         rough = "wanted " + told(found.each[place], found.unit) + ", here " + told(marks.volumes[place], found.unit)
         lines.append(line("level_" + "abcde"[place], names[place] + ", up to the mark", level, "m3",
                           mark_text(level, found.step, found.unit), part="abcde"[place],
-                          rank=rank_of(place, marks.done), span=span, rough=told_of(place, marks.done, rough)))
+                          rank=rank_of(place, marks.done), span=span,
+                          rough=told_of(place, marks.done, rough, values["system"])))
     lines.extend(outcome_lines(names, marks.outcome))
     whole = told(found.times * sum(marks.volumes), "mL", values["units"])
     if found.times > 1:

@@ -18,7 +18,8 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(line("strokes_" + "abcde"[place], names[place], count, "",
                           str(count) + (" stroke" if count == 1 else " strokes"),
                           rough=told_of(place, found.done, told(strokes.volumes[place], "mL", units)
-                                        + ", " + told(strokes.volumes[place] / count, "mL", units) + " a stroke"),
+                                        + ", " + told(strokes.volumes[place] / count, "mL", units) + " a stroke",
+                                        values["system"]),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
     volume = sum(strokes.volumes)
     text = told(volume, "mL", units) + ("" if found.mass is None else " · " + told(found.mass, "g", units))

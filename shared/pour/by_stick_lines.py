@@ -27,7 +27,7 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(line("mark_" + "abcde"[place], names[place] + ", up to", mark, "m",
                           height_text(mark, units), part="abcde"[place], rank=rank_of(place, found.done), span=span,
                           rough=told_of(place, found.done, "" if place else
-                                        "from the inside bottom, the stick upright in the middle")))
+                                        "from the inside bottom, the stick upright in the middle", values["system"])))
     if found.times > 1:
         lines.append(line("pours", "Cup too small for all of it", found.times, "", str(found.times) + " equal pours",
                           rank=WARN, rough="it takes {} with room to stir; the marks are for one pour, or take a "

@@ -1,11 +1,13 @@
 """Real Chromium against a real server: fixtures that a person's doings are written with."""
 import contextlib
+import json
 import shutil
 import time
 
 import pytest
 from covemix.server.build import HOUSE
 from covemix.server.one_script import one_script
+from covemix.shared.door import moves
 from house import build
 from playwright.sync_api import expect, sync_playwright
 
@@ -128,6 +130,22 @@ def until(page, promised, within=20.0):
 def figure(page, line):
     """The text of one line of the answer."""
     return page.locator(f"[data-line={line}] .line-text").first
+
+
+def drawn(amount, **typed):
+    """What the first screen says of the hardener of so much of the example, without a scale: by the engine itself."""
+    lines = moves.answer("measure", {"amount": str(amount), **typed})["lines"]
+    return next(line["text"] for line in lines if line["name"] == "drawn_b")
+
+
+# a label by weight, as somebody typed it who has a scale; 240 g are weighed as 187 and 53 g
+BY_WEIGHT = {"name": "Shed mix", "by_weight": "345 : 98", "densities": "1.150 : 0.980 g/mL"}
+
+
+def with_a_scale(page):
+    """This phone is of somebody who typed that label, so that it is asked for what a scale shows."""
+    kept = {"system": {"own": list(BY_WEIGHT.items()), "typed": list(BY_WEIGHT.items())}}
+    page.add_init_script(f"localStorage['covemix.choice'] ??= {json.dumps(json.dumps(kept))}")
 
 
 DEAF = """() => { Worker.prototype.postMessage = () => { throw new Error("the engine is gone"); }; }"""

@@ -5,7 +5,7 @@ import pytest
 from covemix.server.build import HOUSE
 from playwright.sync_api import expect
 
-from .conftest import POT, engine_with, figure
+from .conftest import POT, drawn, engine_with, figure
 
 SCREENS = {  # a path with an answer, and a field there
     "/": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
@@ -77,7 +77,7 @@ def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd
     phone.clock.install(time=0)
     phone.goto(odd("for (;;);") + "/?amount=200")
     phone.wait_for_function(AT_REST)  # the engine's own figure: the server's page has it before any engine
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount = phone.get_by_label("Amount", exact=True)
     phone.clock.pause_at(3_600)
     amount.fill(AWKWARD)
@@ -85,7 +85,7 @@ def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd
     expect(phone.locator("[data-notice=hung]")).to_contain_text("started again")
     phone.clock.resume()
     amount.fill("300")
-    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
     expect(phone.locator("[data-old-mark] span")).to_be_hidden()  # the mark itself has no height to be seen by
     assert set(crossed_out(phone)) == {"none"}
 
@@ -169,7 +169,7 @@ def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phon
 def test_normal_key_presses_show_no_mark(phone, standing):
     """None but of an answer that was really late, as on a machine that is busy with other things."""
     phone.goto(standing.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     phone.evaluate("""() => {
       window.early = [];
       let pressed = 0;
@@ -182,7 +182,7 @@ def test_normal_key_presses_show_no_mark(phone, standing):
     amount = phone.get_by_label("Amount", exact=True)
     for grams in ("3", "32", "321", "32"):
         amount.fill(grams)
-        expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(grams))
     assert all(late > 250 for late in phone.evaluate("window.early"))
 
 
@@ -191,14 +191,14 @@ def test_normal_key_presses_show_no_mark(phone, standing):
     "return '{\"answers\": [[\"measure\", 5]]}';", "return undefined;"])
 def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, answers):
     phone.goto(odd(answers) + "/?amount=200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill(AWKWARD)
     told = "the engine's answer could not be read"
     expect(phone.locator("[data-error=amount]")).to_contain_text(told, timeout=7000)  # sooner than patience ends
-    expect(figure(phone, "reading_b")).to_be_hidden()
+    expect(figure(phone, "drawn_b")).to_be_hidden()
     amount.fill("300")
-    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
 
 
 ASK = """async (question) => {
@@ -209,7 +209,7 @@ ASK = """async (question) => {
 
 def test_whoever_asks_is_told_that_an_answer_cannot_be_read(phone, odd):
     phone.goto(odd("return '{ half of';"))
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     told = phone.evaluate(ASK, {"move": "measure", "typed": {"amount": AWKWARD}})
     assert told == "the engine's answer could not be read"
 

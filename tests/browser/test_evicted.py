@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep, until
+from .conftest import drawn, figure, keep, until
 
 ADD = """async (typed) => {
   const { put, read } = await part("store/store.js");
@@ -40,7 +40,7 @@ def test_opened_once_with_a_connection_it_is_kept_again(phone, served):
     }""")
     served.stop()
     phone.goto(served.url + "/?amount=200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
 
 
 def test_a_page_that_is_open_goes_on_and_keeps_again_what_is_new(phone, standing):
@@ -57,11 +57,11 @@ def test_a_page_that_is_open_goes_on_and_keeps_again_what_is_new(phone, standing
 def test_typed_text_that_is_let_go_leaves_the_form_as_it_was_first(phone, served):
     keep(phone, served.url)
     phone.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     let_go(phone, served.url, "local_storage")
     served.stop()
     phone.reload()
-    expect(figure(phone, "reading_b")).to_have_text("240 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
 
 
 POT = """async (more) => {

@@ -9,7 +9,7 @@ import pytest
 from covemix.server.command import main
 from playwright.sync_api import expect
 
-from .conftest import figure, grow_old, keep
+from .conftest import drawn, figure, grow_old, keep
 
 
 class Quiet(http.server.SimpleHTTPRequestHandler):
@@ -50,11 +50,11 @@ def elsewhere(tmp_path):
 def test_it_works_in_any_folder_and_then_without_signal(phone, elsewhere):
     keep(phone, elsewhere.url)
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     elsewhere.stop()
     phone.goto(elsewhere.url + "?amount=300")
     phone.get_by_role("button", name="Use these").click()
-    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
     phone.get_by_role("link", name="Safety", exact=True).click()
     expect(phone.locator("[data-line=first]")).to_be_visible()
     assert phone.url == elsewhere.url + "safety/"

@@ -57,7 +57,7 @@ def test_a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it(chromi
     served.start(missing=missing)
     with fresh(chromium, service_workers="block") as (phone, _):
         phone.goto(served.url)
-        expect(phone.locator("[data-line=reading_b]")).to_be_visible()
+        expect(phone.locator("[data-line=drawn_b]")).to_be_visible()
         share = phone.get_by_role("button", name="Share")
         share.click()
         expect(phone.locator("[data-notice=unfetched]")).to_be_visible()
@@ -77,7 +77,7 @@ SHARES = ["/js/share/sheet.js", "/js/share/qr_code.js", "/js/share/card.js", "/j
 def test_where_nothing_is_kept_the_keys_in_sight_work_when_the_connection_goes(chromium, served, sent):
     with fresh(chromium, service_workers="block") as (phone, _):
         phone.goto(served.url)
-        expect(phone.locator("[data-line=reading_b]")).to_be_visible()
+        expect(phone.locator("[data-line=drawn_b]")).to_be_visible()
         phone.wait_for_function(COME, arg=[*SHARES, "/js/views/steps.js"])
         phone.wait_for_load_state("networkidle")
         served.stop()

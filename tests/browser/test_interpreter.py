@@ -3,7 +3,7 @@ from covemix.server.build import HOUSE
 from house import build
 from playwright.sync_api import expect
 
-from .conftest import engine_with, figure
+from .conftest import drawn, engine_with, figure
 from .serve import instead
 
 PROGRAM = """
@@ -78,24 +78,24 @@ def test_an_interpreter_that_fell_over_is_started_anew(phone, served):
     phone.goto(served.url)
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount.fill("666")
-    expect(figure(phone, "reading_b")).to_be_hidden()
+    expect(figure(phone, "drawn_b")).to_be_hidden()
     amount.fill("300")
-    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
 
 
 def test_one_that_fell_over_while_nobody_asked_is_started_anew(phone, served):
     served.stop()
     served.start(wrap=fallen_at("240", at_rest="fell = true"))  # after its first rest it answers nothing
     phone.goto(served.url + "/?amount=200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount = phone.get_by_label("Amount", exact=True)
     for grams in ("300", "321", "187"):
         while phone.workers:  # until it rests, falls, and is ended
             phone.wait_for_timeout(10)
         amount.fill(grams)
-        expect(figure(phone, "reading_b")).to_have_text(f"{grams} g")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(grams))
 
 
 NO_CHANNEL = b"self.BroadcastChannel = class { constructor() { throw new Error(); } };"
@@ -108,7 +108,7 @@ def test_an_engine_that_cannot_answer_says_so_at_its_start(phone, served):
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
     phone.get_by_label("Amount", exact=True).fill("300")
-    expect(figure(phone, "reading_b")).to_be_hidden()
+    expect(figure(phone, "drawn_b")).to_be_hidden()
 
 
 ASK = """async (amounts) => {
@@ -122,7 +122,7 @@ def test_of_several_that_wait_when_it_falls_each_is_told_and_the_next_is_answere
     served.stop()
     served.start(wrap=fallen_at("666"))
     phone.goto(served.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     assert phone.evaluate(ASK, ["200", "666", "300", "350"]) == ["answered", "broken", "broken", "broken"]
     assert phone.evaluate(ASK, ["400", "450"]) == ["answered", "answered"]
 
@@ -141,4 +141,4 @@ def test_a_page_that_was_put_away_asks_again_what_it_waits_for(phone, standing):
     phone.get_by_label("Amount", exact=True).fill("300")
     phone.wait_for_function("window.lost")  # it is asked a moment behind the key
     phone.evaluate("dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }))")
-    expect(figure(phone, "reading_b")).to_have_text("300 g", timeout=8_000)  # sooner than patience ends
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300), timeout=8_000)  # sooner than patience ends

@@ -5,7 +5,7 @@ import pytest
 from covemix.server.pages import PAGES
 from playwright.sync_api import expect
 
-from .conftest import figure, grow_old
+from .conftest import drawn, figure, grow_old
 
 SCHEMA_1 = """(typed) => new Promise((done, failed) => {
   const asked = indexedDB.open("covemix", 1);
@@ -199,7 +199,7 @@ def test_an_old_tab_that_is_open_hangs_nothing(phone, standing):
     phone.goto(standing.url)
     expect(phone.locator("[data-notice=blocked]")).to_contain_text("close it")
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     old.close()
     expect(phone.locator("[data-notice=blocked]")).to_have_count(0)  # it is over, and says no more
     phone.goto(standing.url + "/kit/")
@@ -215,7 +215,7 @@ def test_a_phone_that_keeps_nothing_says_so_and_calculates(phone, standing):
     expect(phone.locator("[name='system.name']")).to_have_value("Shed mix")
     phone.goto(standing.url)
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
 
 
 def test_a_full_phone_says_so_and_what_was_typed_stays(kit, standing):
@@ -271,7 +271,7 @@ def test_every_screen_says_that_a_newer_covemix_keeps_the_store(same_phone, stan
 
 def test_a_tab_under_which_a_newer_covemix_takes_the_store_over_says_so(phone, standing):
     phone.goto(standing.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     newer = phone.context.new_page()
     newer.goto(standing.url + "/manifest.webmanifest")
     newer.evaluate(NEWER)

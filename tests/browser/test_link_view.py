@@ -4,7 +4,7 @@ from urllib.parse import urlencode
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import drawn, figure, keep
 
 TYPED = "Object.entries(localStorage).filter(([name]) => /typed|answer/.test(name)).join()"
 KEPT = "localStorage['covemix.typed.pour'] ?? ''"
@@ -16,26 +16,26 @@ def amount(page):
 
 def test_a_fresh_phone_shows_it_and_keeps_nothing_of_it(phone, standing):
     phone.goto(standing.url + "/?amount=200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     amount(phone).fill("205")  # what is typed over it stays with it
-    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(205))
     phone.wait_for_function("() => document.querySelector('[data-status]').textContent.includes('205')")
     assert phone.evaluate(TYPED) == ""
     phone.reload()
-    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(205))
     phone.get_by_role("link", name="Joint", exact=True).click()
     expect(phone.locator("[name=thickness]")).to_be_visible()
     expect(phone.locator("[data-notice=link]")).to_have_count(0)
     phone.get_by_role("link", name="Pour", exact=True).click()
-    expect(figure(phone, "reading_b")).to_have_text("240 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
     phone.go_back()
     phone.go_back()
-    expect(figure(phone, "reading_b")).to_have_text("205 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(205))
     phone.get_by_role("button", name="Use these").click()
     assert '"205"' in phone.evaluate(KEPT)
     phone.get_by_role("button", name="Undo").click()
-    expect(figure(phone, "reading_b")).to_have_text("240 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
 
 
 @pytest.fixture
@@ -43,39 +43,39 @@ def mine(phone, served):
     """A phone that keeps an amount of its own."""
     keep(phone, served.url)
     amount(phone).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     return phone
 
 
 def test_two_links_in_a_row_the_way_back_and_mine_without_signal(mine, served):
     served.stop()
     mine.goto(served.url + "/?amount=200")
-    expect(figure(mine, "reading_b")).to_have_text("200 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(200))
     mine.goto(served.url + "/?amount=150")
-    expect(figure(mine, "reading_b")).to_have_text("150 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(150))
     mine.go_back()
-    expect(figure(mine, "reading_b")).to_have_text("200 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(200))
     assert '"321"' in mine.evaluate(KEPT)
     mine.get_by_role("button", name="Keep mine").click()
-    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(321))
     assert mine.url == served.url + "/"
 
 
 def test_in_a_second_tab_it_changes_nothing_of_the_first(mine, served):
     other = mine.context.new_page()
     other.goto(served.url + "/?amount=200")
-    expect(figure(other, "reading_b")).to_have_text("200 g")
+    expect(figure(other, "drawn_b")).to_have_text(drawn(200))
     amount(other).fill("205")
-    expect(figure(other, "reading_b")).to_have_text("205 g")
+    expect(figure(other, "drawn_b")).to_have_text(drawn(205))
     other.close()
     mine.reload()
-    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(321))
     expect(mine.locator("[data-notice=link]")).to_have_count(0)
 
 
 def test_a_link_of_what_is_kept_anyway_asks_nothing(mine, served):
     mine.goto(served.url + "/?amount=321")
-    expect(figure(mine, "reading_b")).to_have_text("321 g")
+    expect(figure(mine, "drawn_b")).to_have_text(drawn(321))
     mine.wait_for_url(served.url + "/")
     expect(mine.locator("[data-notice=link]")).to_have_count(0)
 

@@ -2,12 +2,12 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, grow_old, keep
+from .conftest import drawn, figure, grow_old, keep
 
 NO_WORKER = "window.Worker = class { constructor() { throw new Error(); } }"
 LACKS = {"no channel": "delete window.BroadcastChannel", "no worker": NO_WORKER}
 SCREENS = {  # path, a field, what is typed, a line that only the answer has
-    "/": ("amount", "300", "reading_b"), "/joint/": ("thickness", "9", "radius"),
+    "/": ("amount", "300", "drawn_b"), "/joint/": ("thickness", "9", "radius"),
     "/clock/?air=20": ("batch", "300", "usable"), "/spreader/": ("radii", "12", "radius_1"),
     "/safety/": ("air_temperature", "15", "gloves"), "/boat/": ("packs", "2", "resin"),
 }
@@ -18,7 +18,7 @@ def lacking(request, phone, served):
     """A phone that keeps the app and values of its own, and lost the engine since."""
     keep(phone, served.url)
     phone.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     phone.add_init_script(LACKS[request.param])
     return phone
 
@@ -36,18 +36,18 @@ def work_out(phone, name, text):
 def test_the_servers_answer_is_shown_whatever_is_kept(lacking, served):
     lacking.goto(served.url)
     work_out(lacking, "amount", "300")
-    expect(figure(lacking, "reading_b")).to_have_text("300 g")
+    expect(figure(lacking, "drawn_b")).to_have_text(drawn(300))
     expect(lacking.locator("[data-notice=engine]")).to_be_visible()
-    expect(figure(lacking, "reading_b")).to_have_text("300 g")  # and stays
+    expect(figure(lacking, "drawn_b")).to_have_text(drawn(300))  # and stays
     expect(lacking.locator("[data-notice=link]")).to_have_count(0)  # it is the builder's own question
     work_out(lacking, "amount", "150")
-    expect(figure(lacking, "reading_b")).to_have_text("150 g")
+    expect(figure(lacking, "drawn_b")).to_have_text(drawn(150))
 
 
 def test_a_link_and_a_second_one_are_answered_by_the_server(lacking, served):
     for grams in ("200", "150"):
         lacking.goto(f"{served.url}/?amount={grams}")
-        expect(figure(lacking, "reading_b")).to_have_text(f"{grams} g")
+        expect(figure(lacking, "drawn_b")).to_have_text(drawn(grams))
         expect(lacking.get_by_label("Amount", exact=True)).to_have_value(grams)
     assert '"321"' in lacking.evaluate("localStorage['covemix.typed.pour']")
 

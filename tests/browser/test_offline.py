@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep, until
+from .conftest import drawn, figure, keep, until
 
 
 @pytest.fixture(params=["server killed", "network off"])
@@ -23,7 +23,7 @@ def test_a_first_visit_is_enough(phone, served, cut):
     cut()
     phone.reload()
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
 
 
 @pytest.mark.parametrize("link", ["/?amount=200", "/?", "/#amount", "/index.html", "/safety/", "/safety"])
@@ -33,21 +33,21 @@ def test_any_link_opens(phone, served, cut, link):
     if "safety" in link:
         expect(phone.locator("[data-line=gloves]")).to_be_visible()
     elif "200" in link:
-        expect(figure(phone, "reading_b")).to_have_text("200 g")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     else:
-        expect(figure(phone, "reading_b")).to_have_text("240 g")
+        expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
 
 
 def test_a_link_is_offered_before_it_replaces_what_was_typed(phone, served, cut):
     phone.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     cut()
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")  # in a view of its own
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))  # in a view of its own
     assert '"321"' in phone.evaluate("localStorage['covemix.typed.pour']")
     phone.get_by_role("button", name="Use these").click()
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     assert '"200"' in phone.evaluate("localStorage['covemix.typed.pour']")
 
 
@@ -66,7 +66,7 @@ def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, serve
     served.start(missing="icons/app.svg")
     with phone.context.expect_event("serviceworker"):  # before it there is no registration either
         phone.goto(served.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     until(phone, "() => navigator.serviceWorker.getRegistration().then((one) => one === undefined)")
     until(phone, "() => caches.keys().then((names) => !names.length)")  # nothing half kept
     served.stop()
@@ -75,7 +75,7 @@ def test_killed_while_it_was_being_kept_the_next_visit_completes_it(phone, serve
     served.stop()
     phone.reload()
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
 
 
 def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served):
@@ -87,9 +87,9 @@ def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served)
     page.goto(served.url)
     expect(page.locator("[data-notice=plain]")).to_contain_text("plain http")
     page.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(page, "reading_b")).to_have_text("200 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(200))
     page.reload()
-    expect(figure(page, "reading_b")).to_have_text("200 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(200))
     expect(page.locator("[data-notice=plain]")).to_have_count(0)
     context.close()
 
@@ -99,8 +99,8 @@ def test_an_engine_that_does_not_start_leaves_the_server_to_answer(phone, served
     served.start(missing="app.txt")
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     phone.get_by_label("Amount", exact=True).fill("300")
-    expect(figure(phone, "reading_b")).to_be_hidden()
+    expect(figure(phone, "drawn_b")).to_be_hidden()
     phone.get_by_role("button", name="Work it out").click()
-    expect(figure(phone, "reading_b")).to_have_text("300 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))

@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import drawn, figure, with_a_scale
 
 
 @pytest.fixture
@@ -17,7 +17,7 @@ def again(same_phone, standing):
     if not same_phone.url.startswith(standing.url):
         same_phone.goto(standing.url)
     same_phone.get_by_label("Amount", exact=True).fill("240")
-    expect(figure(same_phone, "reading_b")).to_have_text("240 g")
+    expect(figure(same_phone, "drawn_b")).to_have_text(drawn(240))
     return same_phone
 
 
@@ -25,17 +25,17 @@ def test_the_first_answer_stands_before_any_script_runs(chromium, standing):
     context = chromium.new_context(java_script_enabled=False)
     page = context.new_page()
     page.goto(standing.url + "/?amount=200&system=2-1")
-    expect(figure(page, "reading_b")).to_have_text("200 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(200, system="2-1"))
     expect(page.get_by_label("Amount", exact=True)).to_have_value("200")
     page.get_by_label("Amount", exact=True).fill("300")
     page.get_by_role("button", name="Work it out").click()
-    expect(figure(page, "reading_b")).to_have_text("300 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(300, system="2-1"))
     context.close()
 
 
 def test_each_key_press_gives_a_new_answer(pour):
     pour.get_by_label("Amount", exact=True).fill("300")
-    expect(figure(pour, "reading_b")).to_have_text("300 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(300))
     pour.get_by_role("radio", name="Pumps").check()
     expect(figure(pour, "strokes_a")).to_have_text("21 strokes")
 
@@ -43,7 +43,7 @@ def test_each_key_press_gives_a_new_answer(pour):
 @pytest.mark.parametrize("typed", ["1,5", "1.5", " 1,5 "])
 def test_a_comma_is_a_point(again, typed):
     again.get_by_label("Amount", exact=True).fill(typed + " kg")
-    expect(figure(again, "reading_b")).to_have_text("1500 g")
+    expect(figure(again, "drawn_b")).to_have_text(drawn(1500))
 
 
 def test_a_thousands_comma_is_said_as_it_was_understood(again):
@@ -59,13 +59,16 @@ def test_what_is_no_amount_is_refused_beside_its_field_and_stays(again, typed):
     expect(again.locator("[data-error=amount]")).to_be_visible()
     expect(again.locator("[data-error=amount]")).to_contain_text("Amount: ")
     expect(amount).to_have_value(typed)
-    expect(figure(again, "reading_b")).to_be_hidden()  # no stale answer stands
+    expect(figure(again, "drawn_b")).to_be_hidden()  # no stale answer stands
     amount.fill("240")
     expect(again.locator("[data-error=amount]")).to_be_hidden()
-    expect(figure(again, "reading_b")).to_have_text("240 g")
+    expect(figure(again, "drawn_b")).to_have_text(drawn(240))
 
 
-def test_the_rest_follows_what_the_scale_really_showed(pour):
+def test_the_rest_follows_what_the_scale_really_showed(phone, standing):
+    with_a_scale(phone)
+    phone.goto(standing.url)
+    pour = phone
     pour.get_by_text("What it really showed", exact=True).click()
     pour.locator("[name='readings.0.shown']").fill("200")
     expect(figure(pour, "reading_b")).to_have_text("257 g")
@@ -90,23 +93,23 @@ def test_an_engine_that_breaks_says_so_at_the_field_and_goes_on(pour):
     }""")
     assert "KeyError" in pour.evaluate("window.broke")
     amount.fill("200")
-    expect(figure(pour, "reading_b")).to_have_text("200 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(200))
 
 
 def test_what_was_typed_survives_a_reload(pour):
     pour.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(pour, "reading_b")).to_have_text("321 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(321))
     pour.reload()
     expect(pour.get_by_label("Amount", exact=True)).to_have_value("321")
-    expect(figure(pour, "reading_b")).to_have_text("321 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(321))
 
 
 def test_a_link_is_shown_before_it_replaces_anything(pour, standing):
     pour.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(pour, "reading_b")).to_have_text("321 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(321))
     pour.goto(standing.url + "/?amount=200&system=2-1")
     expect(pour.locator("[data-notice=link]")).to_contain_text("Amount: 200")
-    expect(figure(pour, "reading_b")).to_have_text("200 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(200, system="2-1"))
     assert '"321"' in pour.evaluate("localStorage['covemix.typed.pour']")
     pour.get_by_role("button", name="Use these").click()
-    expect(figure(pour, "reading_b")).to_have_text("200 g")
+    expect(figure(pour, "drawn_b")).to_have_text(drawn(200, system="2-1"))

@@ -65,7 +65,7 @@ def test_a_batch_with_two_misreadings_is_brought_into_ratio(along):
 
 
 def test_it_goes_on_where_it_was_after_a_reload_and_the_clock_has_run_on(along):
-    page = along("/?amount=100")
+    page = along("/?system.by_weight=345:98&amount=100")
     tap(page, "78 g")
     tap(page, "100 g")
     tap(page, "2 min")
@@ -138,7 +138,7 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
 
 
 def test_it_reads_only_what_is_asked_for_unless_chosen(along):
-    along_page = along("/?amount=100")
+    along_page = along("/?system.by_weight=345:98&amount=100")
     assert along_page.evaluate("window.told.length") == 1
     along_page.evaluate("localStorage['covemix.set.voice'] = 'off'")
     tap(along_page, "78 g")
@@ -148,7 +148,7 @@ def test_it_reads_only_what_is_asked_for_unless_chosen(along):
 
 
 def test_a_voice_of_another_language_reads_nothing(along):
-    along_page = along("/?amount=100")
+    along_page = along("/?system.by_weight=345:98&amount=100")
     along_page.get_by_role("button", name="Say it").wait_for()
     along_page.evaluate("speechSynthesis.getVoices = () => [{ localService: true, lang: 'de_DE' }]; window.told = [];")
     tap(along_page, "78 g")
@@ -157,7 +157,7 @@ def test_a_voice_of_another_language_reads_nothing(along):
 
 
 def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
-    page = along("/?amount=100")
+    page = along("/?system.by_weight=345:98&amount=100")
     for shows in ("78 g", "100 g", "2 min"):
         tap(page, shows)
     steps(page, "tap").click()
@@ -318,7 +318,7 @@ DEAF_FOR_NOW = """() => {
 def test_a_tap_that_finds_no_answer_is_no_step(phone, standing):
     """The step it left is marked meanwhile; it stands again where no answer comes, and the next tap is of that one."""
     phone.goto(standing.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     phone.locator("[data-along-go]").click()
     expect(steps(phone, "step")).to_contain_text("Step 1 of")
     shown = [steps(phone, name).text_content() for name in ("part", "figure")]

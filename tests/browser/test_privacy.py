@@ -7,7 +7,7 @@ import pytest
 from covemix.server.pages import PAGES, path_of
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import drawn, figure, keep
 from .serve import Server
 
 SECRET = "Nobodys Business 4711"
@@ -81,7 +81,7 @@ def test_what_is_typed_handed_on_and_kept_is_sent_nowhere(phone, listened):
     keep(phone, listened.url)
     before = len(listened.asked)
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
     phone.goto(f"{listened.url}/log/?{urlencode({'what': SECRET})}")

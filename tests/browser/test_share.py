@@ -8,14 +8,14 @@ import zxingcpp
 from PIL import Image
 from playwright.sync_api import expect
 
-from .conftest import CHROMIUM, FLAGS, figure, keep
+from .conftest import CHROMIUM, FLAGS, drawn, figure, keep
 
 
 @pytest.fixture
 def sheet(phone, standing):
     phone.goto(standing.url)
     phone.get_by_label("Amount", exact=True).fill("187")
-    expect(figure(phone, "reading_b")).to_have_text("187 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
     return phone
@@ -34,14 +34,14 @@ def test_the_code_is_the_link_and_the_link_opens_the_same_numbers(sheet, standin
     other = sheet.context.browser.new_context()
     page = other.new_page()
     page.goto(link)
-    expect(figure(page, "reading_b")).to_have_text("187 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(187))
     other.close()
 
 
 def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(outside, sheet):
     sheet.get_by_role("radio", name="Plain words").check()
     words = sheet.locator("[data-words]")
-    expect(words).to_contain_text("Hardener, until it shows: 187 g")
+    expect(words).to_contain_text("Hardener, in its own syringe: " + drawn(187))
     outside("qr plain words", "ZXing (library), an independent reader of ISO/IEC 18004", words.text_content(),
             read_code(sheet))
 
@@ -60,7 +60,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
     if not same_phone.url.startswith(standing.url):
         same_phone.goto(standing.url)
         amount.fill("187")
-        expect(figure(same_phone, "reading_b")).to_have_text("187 g")
+        expect(figure(same_phone, "drawn_b")).to_have_text(drawn(187))
     same_phone.get_by_role("button", name="Share").click()
     told = same_phone.locator("[data-paste-error]")
     expect(told).to_be_hidden()
@@ -77,12 +77,12 @@ def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     sheet.get_by_role("button", name="Look at it").click()
     expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     expect(sheet.get_by_role("button", name="Keep mine")).to_be_focused()
-    expect(figure(sheet, "reading_b")).to_have_text("200 g")
+    expect(figure(sheet, "drawn_b")).to_have_text(drawn(200))
     assert '"187"' in sheet.evaluate("localStorage['covemix.typed.pour']")
     sheet.get_by_role("button", name="Use these").click()
-    expect(figure(sheet, "reading_b")).to_have_text("200 g")
+    expect(figure(sheet, "drawn_b")).to_have_text(drawn(200))
     sheet.get_by_role("button", name="Undo").click()
-    expect(figure(sheet, "reading_b")).to_have_text("187 g")
+    expect(figure(sheet, "drawn_b")).to_have_text(drawn(187))
 
 
 def test_a_browser_that_reads_no_codes_says_what_to_do(sheet):
@@ -112,7 +112,7 @@ def scan(page, url, code):
     page.add_init_script(DETECTOR.replace("CODE", repr(code)))
     page.goto(url)
     page.get_by_label("Amount", exact=True).fill("187")
-    expect(figure(page, "reading_b")).to_have_text("187 g")
+    expect(figure(page, "drawn_b")).to_have_text(drawn(187))
     page.get_by_role("button", name="Share").click()
     page.get_by_role("button", name="Scan a code").click()
 
@@ -120,7 +120,7 @@ def scan(page, url, code):
 def test_a_scanned_link_is_shown_before_it_replaces_anything(camera, standing):
     scan(camera, standing.url, "https://example.org/elsewhere/?amount=200")
     expect(camera.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
-    expect(figure(camera, "reading_b")).to_have_text("200 g")
+    expect(figure(camera, "drawn_b")).to_have_text(drawn(200))
     assert '"187"' in camera.evaluate("localStorage['covemix.typed.pour']")
 
 
@@ -197,11 +197,11 @@ def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_
 def test_an_opened_link_that_is_none_changes_nothing_without_signal(phone, served, link):
     keep(phone, served.url)
     phone.get_by_label("Amount", exact=True).fill("187")
-    expect(figure(phone, "reading_b")).to_have_text("187 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
     served.stop()
     phone.goto(served.url + "/" + link)
     expect(phone.locator("[data-notice=link]")).to_contain_text("Nothing was changed.")
-    expect(figure(phone, "reading_b")).to_have_text("187 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(187))
 
 
 def test_the_card_on_paper_holds_the_figures_the_code_and_the_caution(sheet):

@@ -9,7 +9,7 @@ from covemix.shared.forms.errors import InputError
 from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
 from playwright.sync_api import expect
 
-from .conftest import figure
+from .conftest import BY_WEIGHT, figure, with_a_scale
 
 SCREENS = [name for name, _ in moves.SCREENS]
 PATHS = {name: "" if name == "pour" else f"{name}/" for name in SCREENS}
@@ -187,6 +187,7 @@ def put(page, name, text):
 
 
 def in_us(page, url):
+    with_a_scale(page)
     page.goto(url)
     units(page, US)
     page.reload()
@@ -195,7 +196,8 @@ def in_us(page, url):
 
 def told(**typed):
     """What the second reading must be: the mass of the first says its unit here."""
-    return {one["name"]: one for one in moves.answer("measure", {"units": US, **typed})["lines"]}["reading_b"]["text"]
+    found = moves.answer("measure", {"units": US, "system": BY_WEIGHT, **typed})["lines"]
+    return next(one["text"] for one in found if one["name"] == "reading_b")
 
 
 def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):

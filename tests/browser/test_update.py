@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep, until
+from .conftest import drawn, figure, keep, until
 from .serve import instead
 
 LOOK = "navigator.serviceWorker.getRegistration().then((one) => one.update())"
@@ -24,7 +24,7 @@ def test_a_new_build_waits_until_it_is_asked_for(phone, served, other_build):
     phone.get_by_role("button", name="Update now").click()
     phone.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
     expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
 
 
 def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other_build):
@@ -38,7 +38,7 @@ def test_a_new_build_with_a_file_missing_leaves_the_old_one(phone, served, other
     served.stop()
     phone.reload()
     assert phone.evaluate("document.documentElement.dataset.build") == before
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
 
 
 def test_two_tabs_end_on_the_same_build_and_nothing_typed_is_lost(phone, served, other_build):
@@ -47,7 +47,7 @@ def test_two_tabs_end_on_the_same_build_and_nothing_typed_is_lost(phone, served,
     other.goto(served.url + "/joint/")
     before = phone.evaluate(BUILD)
     phone.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     served.stop()
     served.start(other_build)
     phone.evaluate(LOOK)
@@ -61,14 +61,14 @@ def test_two_tabs_end_on_the_same_build_and_nothing_typed_is_lost(phone, served,
         page.wait_for_function("(before) => document.documentElement.dataset.build !== before", arg=before)
     assert len({page.evaluate(BUILD) for page in (phone, other, third)}) == 1
     expect(phone.get_by_label("Amount", exact=True)).to_have_value("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     expect(other.locator("[name=thickness]")).to_have_value("9")
     assert phone.evaluate("caches.keys().then((names) => names.length)") == 1
     served.stop()
     for page in (phone, other):
         page.reload()
         assert page.evaluate(BUILD) != before
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
 
 
 def portal(*endings):
@@ -90,7 +90,7 @@ def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(
     phone.reload()
     assert phone.evaluate(BUILD) == before
     phone.get_by_label("Amount", exact=True).fill("321")
-    expect(figure(phone, "reading_b")).to_have_text("321 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(321))
     served.start(other_build)  # signed in
     phone.evaluate(LOOK)
     expect(phone.locator("[data-notice=update]")).to_be_visible()
@@ -101,14 +101,14 @@ def test_a_first_visit_behind_a_sign_in_page_is_kept_the_next_time(phone, served
     served.start(wrap=portal("app.svg"))
     phone.goto(served.url)
     expect(phone.locator("[data-notice=half]")).to_contain_text("not kept for use without signal yet")
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     assert phone.evaluate("caches.keys().then((names) => names.length)") == 0
     served.stop()
     served.start()
     keep(phone, served.url)
     served.stop()
     phone.reload()
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
 
 
 def test_every_form_of_every_tab_comes_back_as_typed_after_an_update(phone, served, other_build):

@@ -2,14 +2,16 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import figure, keep
+from .conftest import drawn, figure, keep, with_a_scale
 
 WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Marked cup": "level", "Stick": "mark"}
 
 
 @pytest.fixture
 def offline(phone, served):
+    with_a_scale(phone)
     keep(phone, served.url)
+    phone.get_by_role("button", name="Keep it in the kit").first.click()
     served.stop()
     phone.reload()
     return phone
@@ -37,11 +39,44 @@ def test_each_way_answers_offline_and_the_answer_is_in_sight(offline):
 def test_only_the_tools_of_the_way_are_asked(phone, standing):
     phone.goto(standing.url)
     phone.get_by_text("Tools on the bench", exact=True).click()
-    expect(phone.get_by_label("Scale", exact=True).locator("visible=true").first).to_be_visible()
-    expect(phone.locator("[data-field=syringes]").first).to_be_hidden()
-    expect(phone.get_by_text("Putty: filler, blend, where it goes")).to_be_hidden()
-    phone.get_by_role("radio", name="Syringes").check()
     expect(phone.locator("[data-field=syringes]").first).to_be_visible()
+    expect(phone.locator("[data-field=scale]").first).to_be_hidden()
+    expect(phone.get_by_text("Putty: filler, blend, where it goes")).to_be_hidden()
+    phone.get_by_role("radio", name="Scale").check()
+    expect(phone.locator("[data-field=scale]").first).to_be_visible()
+    expect(phone.locator("[data-field=syringes]").first).to_be_hidden()
+
+
+def test_a_scale_is_one_tap_away_says_what_it_needs_and_comes_by_itself_with_it(phone, standing):
+    """Old main: 187 and 240 g stood on the first screen, by densities that nobody had read."""
+    phone.goto(standing.url)
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
+    expect(phone.locator("[data-line=drawn_b] .line-rough")).to_contain_text("example")
+    expect(phone.locator("[data-line=example]").first).to_be_visible()
+    phone.get_by_role("radio", name="Scale").check()
+    key = phone.locator("[data-to-wrong] button")  # in sight, where the figures would be
+    expect(key).to_have_text("Densities ")
+    said = phone.locator("[data-error='system.densities']")
+    expect(said).to_contain_text("12.1% more to 7.6% less")
+    expect(said).to_contain_text("parts by weight")
+    key.click()
+    expect(phone.locator("[name='system.densities']")).to_be_focused()
+    phone.get_by_role("radio", name="Syringes").check()
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(240))
+    expect(said).to_have_count(0)
+    weight = phone.locator("[name='system.by_weight']")
+    expect(weight).to_be_visible()  # the fold of what is missing stands open
+    weight.fill("345:98")
+    expect(figure(phone, "reading_a")).to_have_text("187 g")
+    expect(phone.get_by_role("radio", name="Scale")).to_be_checked()
+    phone.get_by_role("radio", name="Stick").check()  # what is chosen stays
+    weight.fill("345:100")
+    phone.reload()
+    expect(phone.get_by_role("radio", name="Stick")).to_be_checked()
+    phone.get_by_role("radio", name="Scale").check()
+    expect(figure(phone, "reading_a")).to_have_text("186 g")
+    phone.get_by_label("Resin system", exact=True).select_option("2-1")
+    expect(figure(phone, "drawn_a")).to_be_visible()
 
 
 CUT = """() => [...document.querySelectorAll(".pour-asked select")].filter((one) => one.offsetWidth).flatMap((one) => {

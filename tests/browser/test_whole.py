@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import PART, POT, figure, keep, until
+from .conftest import PART, POT, drawn, figure, keep, until
 from .test_export import Elsewhere, elsewhere  # noqa: F401
 from .test_update import BUILD, LOOK
 
@@ -138,13 +138,13 @@ def test_a_kept_file_that_is_damaged_is_fetched_again(phone, served, ending, how
     phone.goto(served.url + "/safety/")
     expect(phone.locator("[data-line=gloves]")).to_be_visible()
     phone.goto(served.url)
-    expect(figure(phone, "reading_b")).to_be_visible()
+    expect(figure(phone, "drawn_b")).to_be_visible()
     served.stop()
     phone.goto(served.url + "/safety/")
     expect(phone.locator("[data-line=gloves]")).to_be_visible()
     phone.goto(served.url)
     phone.get_by_label("Amount", exact=True).fill("200")
-    expect(figure(phone, "reading_b")).to_have_text("200 g")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
 
 
 @pytest.mark.parametrize("how", ["half", "gone"])
@@ -181,7 +181,7 @@ def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hur
     expect(hurt.get_by_text("is damaged")).to_be_visible()
     served.start()
     hurt.goto(served.url)
-    expect(figure(hurt, "reading_b")).to_be_visible()
+    expect(figure(hurt, "drawn_b")).to_be_visible()
 
 
 def test_a_damaged_engine_without_signal_is_said_by_its_name(hurt, served):
@@ -216,7 +216,7 @@ def spoiled(page, served, other_build, ending, pot):
 def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=False)
     hurt.wait_for_function(OTHER, arg=before)
-    expect(figure(hurt, "reading_b")).to_be_visible()
+    expect(figure(hurt, "drawn_b")).to_be_visible()
 
 
 @pytest.mark.parametrize("ending", ["js/main.js", "app.txt"])

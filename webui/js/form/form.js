@@ -68,6 +68,7 @@ export const fill = (form, values) => {
     else field.value = text ?? field.dataset.initial ?? "";
   }
   askFor(form);
+  for (const field of named(form)) if (isMarked(field) && texts.get(field.name) === field.value) field.checked = true;
   meanTools(form, texts);
   turn(form, units());
   for (const pick of form.querySelectorAll("[data-pick]")) takeFromKit(form, pick);
@@ -146,13 +147,32 @@ export const settleUnit = (field) => {
 // Before what stands in the form is asked: the units it is typed in. field: the one that was typed in, where no choice was
 export const settleTools = (form, field = null) => {
   if (field && !field.closest("[data-record]")) return;
-  if (!field) askFor(form);
+  askFor(form);
   followTools(form);
   for (const unit of form.querySelectorAll("[data-tool]")) settleUnit(unit.previousElementSibling);
 };
 
+// A choice that nobody made may go by what is said elsewhere: in a field, or by the thing that is picked.
+const said = (form, path) => {
+  const cut = path.lastIndexOf(".");
+  return form.elements.namedItem(path).value || typedOf(form.elements.namedItem(path.slice(0, cut)))[path.slice(cut + 1)];
+};
+const followSaid = (form) => {
+  for (const keys of form.querySelectorAll("[data-goes-by]")) {
+    const options = [...keys.querySelectorAll("input")];
+    const option = JSON.parse(keys.dataset.goesBy).find(([path]) => said(form, path))?.[1];
+    const now = options.find((one) => (option ? one.value === option : "own" in one.dataset));
+    const before = options.find((one) => "initial" in one.dataset);
+    if (now === before) continue;
+    const on = options.find((one) => one.checked);
+    for (const one of options) for (const mark of ["data-initial", "checked"]) one.toggleAttribute(mark, one === now);
+    (on === before ? now : on).checked = true;
+  }
+};
+
 // Which fields are asked with the choices as they stand.
 const askFor = (form) => {
+  followSaid(form);
   const stood = (name) => form.elements.namedItem(name)?.value;
   for (const field of form.querySelectorAll("[data-when]")) {
     const prefix = field.dataset.field.slice(0, field.dataset.field.lastIndexOf(".") + 1);
