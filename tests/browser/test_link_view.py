@@ -20,7 +20,7 @@ def test_a_fresh_phone_shows_it_and_keeps_nothing_of_it(phone, standing):
     expect(phone.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     amount(phone).fill("205")  # what is typed over it stays with it
     expect(figure(phone, "drawn_b")).to_have_text(drawn(205))
-    phone.wait_for_function("() => document.querySelector('[data-status]').textContent.includes('205')")
+    expect(phone.locator("[data-status]")).to_contain_text(drawn(205))
     assert phone.evaluate(TYPED) == ""
     phone.reload()
     expect(figure(phone, "drawn_b")).to_have_text(drawn(205))

@@ -146,7 +146,7 @@ def printed(page, key="Print a card"):
 
 def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standing):
     phone.goto(standing.url + "/?amount=240&thicken=yes&stiffness=stands")
-    expect(figure(phone, "filler")).to_have_text("91.2 g")
+    expect(figure(phone, "filler")).to_have_text("91.3 g")
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
     [(words, codes)] = printed(phone)
@@ -208,7 +208,7 @@ def test_the_card_on_paper_holds_the_figures_the_code_and_the_caution(sheet):
     sheet.evaluate("window.print = () => {}")
     sheet.get_by_role("button", name="Print a card").click()
     sheet.emulate_media(media="print")
-    expect(sheet.locator("[data-card] [data-rank=answer]").nth(1)).to_contain_text("187 g")
+    expect(sheet.locator("[data-card] [data-rank=answer]").nth(1)).to_contain_text(drawn(187))
     expect(sheet.locator("[data-card-caution]")).to_be_visible()
     expect(sheet.locator("[data-main]")).to_be_hidden()
     assert read_code(sheet, ".card .code").startswith("http")
