@@ -17,7 +17,8 @@ OTHERS = {
     "clock/cure_lines": {1800.0: "times are told by half hours", 48: "then in days"},
     "clock/elapsed": {4102444800.0: "the year 2100: no clock of a phone"},
     "clock/heat_found": {0.02: "a time is met within", 0.01: "times that are one"},
-    "clock/heat_model": {0.005: "the least batch that is looked for", 20.0: "the largest"},
+    "clock/heat_model": {0.005: "the least batch that is looked for", 20.0: "the largest",
+                         4: "pi / 4: as wide as it is full"},
     "clock/heat_table": {0.985: "of lines between the points of a table (tested)", 0.005: "its least mass"},
     "clock/hot_pot": {0.01: "a search ends within one percent"},
     "clock/usable": {0.001: "pots that are told alike: mass", 0.06: "and warmth", 64: "runs that are kept"},
@@ -41,7 +42,8 @@ OTHERS = {
     "things/learned_rates": {7: "words of a kept rate", 20: "times: no more is read"},
     "things/own_timings": {
         6: "that are kept", 172800: "as the clock asks for it: seconds", 0.001: "kilograms", 20: "kilograms",
-        263.15: "kelvins of the air", 323.15: "at most", 268.15: "of the resin", 333.15: "at most", 0.8: "filler"},
+        263.15: "kelvins of the air", 323.15: "at most", 268.15: "of the resin", 333.15: "at most", 0.8: "filler",
+        50: "kg/m3 of it", 8000: "at most"},
     "things/statements": {40: "codes", 5: "figures of a code", 4: "letters of one"},
 }
 

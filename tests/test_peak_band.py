@@ -75,7 +75,8 @@ def test_no_mixture_of_the_ends_leaves_the_band(label, container):
         mix, calibration, (fact,) = mixed_resin(values["system"]), calibration_of(values), facts(values)
         air, peaks = celsius + 273.15, []
         for share, end, rates, first in product(undiluted[2:4], (HOT_END, COOL_END), calibration[1:3], (0.02, 0.2)):
-            there, here = [pot(kind, mass, SIZES, mix, filler, at, at, end=end) for kind, mass, filler, at in (
+            there, here = [pot(kind, mass, SIZES, mix, filler, at, at, end=end,
+                               grain=container_mix(values)[3]) for kind, mass, filler, at in (
                 ("cup", 0.1, 0.0, 298.15), (container, grams / 1000, container_mix(values)[2], air))]
             usual = undiluted[2] if end == COOL_END else 1.0
             there, here = [one._replace(rise=one.rise / usual * share) for one in (there, here)]

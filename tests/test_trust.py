@@ -39,9 +39,13 @@ def test_its_figures_of_a_ratio_are_the_catalogues():
     usual, least, most = LOST_PER_PERCENT
     assert f"{usual:g} K for each percent, {least:g} to {most:g}" in WHOLE
     assert f"limits of {AIM * 100:g} and {STOP * 100:g} %" in WHOLE
-    told = moves.answer("measure", {"amount": "240", "system": "3-1"})["lines"]
-    doubt = next(line for line in told if line["name"] == "ratio_doubt")
-    assert "±8.1%" in doubt["text"] and "±8.1 %" in WHOLE
+    bought = next(line for line in moves.answer("boat", {"system": "3-1"})["lines"] if line["name"] == "resin")
+    assert "±8.1% by densities" in bought["rough"] and "±8.1 %" in WHOLE
+    [refused] = moves.answer("measure", {"amount": "240", "system": "3-1", "way": "scale"})["errors"]
+    assert "12.1% more to 7.6% less" in refused["message"] and "12 % more to 8 % less hardener" in WHOLE
+    drawn = next(line for line in moves.answer("measure", {"amount": "240", "system": "3-1", "compare": "yes"})["lines"]
+                 if line["name"] == "way_syringes")
+    assert drawn["text"].startswith("±2.6%") and "(±2.6 % for 240 g at 3 : 1)" in WHOLE
 
 
 def test_its_cup_in_the_shade_is_the_engines():
