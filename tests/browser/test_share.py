@@ -150,8 +150,8 @@ def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standin
     phone.get_by_role("button", name="Share").click()
     expect(phone.locator("[data-code] .code")).to_be_visible()
     [(words, codes)] = printed(phone)
-    for told in ("Resin system 3 : 1 by volume", "until it shows 187 g", "until it shows 240 g", "Wood flour 91.2 g",
-                 "Caution", "Date and time", "Lot numbers"):
+    for told in ("Resin system 3 : 1 by volume", "in its own syringe 163 mL", "in its own syringe 54 mL",
+                 "Wood flour 91.3 g", "Caution", "Date and time", "Lot numbers"):
         assert told in words
     assert not any(chrome in words for chrome in ("Share", "Print a card", "Keep this pour", "Kit"))
     assert codes == [phone.locator("input[data-link]").input_value()]
