@@ -53,7 +53,8 @@ def test_the_parts_of_a_mix_are_the_mix(a, b, amount, of):
 @FEW
 @given(st.integers(50, 2000), st.sampled_from(("runs", "sags", "stands", "dry")))
 def test_liquids_and_filler_are_the_putty(amount, stiffness):
-    typed = {"amount_is": "putty", "amount": f"{amount} mL", "thicken": "yes", "stiffness": stiffness}
+    typed = {"system": {"by_weight": "345:98", "densities": "1.150:0.980"}, "amount_is": "putty",
+             "amount": f"{amount} mL", "thicken": "yes", "stiffness": stiffness}
     putty, mix = values("thicken", typed), values("ratio", typed)
     assume("putty" in putty)
     assert putty["putty"] * putty["putty_density"] == pytest.approx(mix["mixed_mass"] + putty["filler"], rel=1e-9)

@@ -48,7 +48,7 @@ def test_every_address_answers_a_head_or_refuses_in_words(client, path):
     ("POST", "/api/ratio", '{"amount": -1}', 422, "amount"),
     ("POST", "/api/ratio", '{"ammount": 1}', 422, "ammount"),
     ("POST", "/api/ratio", '{"system": {"by_weight": "3:0"}}', 422, "system.by_weight"),
-    ("POST", "/api/measure", '{"readings": [{"shown": "x"}]}', 422, "readings.0.shown"),
+    ("POST", "/api/measure", '{"way": "scale", "readings": [{"shown": "x"}]}', 422, "readings.0.shown"),
     ("POST", "/api/ratio", "{", 422, ""),
     ("POST", "/api/ratio", "[]", 422, ""),
     ("GET", "/api/ratio?amount=none", None, 422, "amount"),

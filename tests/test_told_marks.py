@@ -56,9 +56,9 @@ def test_a_told_mark_is_accepted_when_typed_and_moves_nothing_behind_it(way):
 
 
 @pytest.mark.parametrize("typed, name", [
-    ({"amount": "60 g"}, "too_small"),
-    ({"amount": "8 kg"}, "over_scale"),
-    ({"amount": "60 g", "zeroing": "each"}, "too_small"),
+    ({"amount": "60 g", "system": {"by_weight": "345:98"}}, "too_small"),
+    ({"amount": "8 kg", "system": {"by_weight": "345:98"}}, "over_scale"),
+    ({"amount": "60 g", "zeroing": "each", "system": {"by_weight": "345:98"}}, "too_small"),
     ({"amount": "30 g", "way": "graduated", "system": "4-1"}, "much_more"),
     ({"amount": "30 g", "way": "graduated", "system": "4-1"}, "coarse_b"),
     ({"amount": "30 g", "way": "syringes", "system": "5-1"}, "too_small"),
