@@ -230,7 +230,7 @@ def differing(changes, pool, before, codes, first=False):
 
 # figures that no answer follows: module, the row's first words or figures, whether its first figure too, why
 NOT_FOLLOWED = (
-    ("containers", r"MEMORY|COMMON", False, "how far a remembered figure may be off, for who looks it up"),
+    ("containers", r"MEMORY|COMMON|JUDGED|PUBLISHED", False, "how far a figure may be off, for who looks it up"),
     ("containers", r'"too_hot"', True, "how far a remembered figure may be off, for who looks it up"),
     ("containers", r'"(bead|roll|film)", ', False, "nothing between the matter and the wood or the air: no wall"),
     ("losses", r"Fact", False, "how far a remembered figure may be off, for who looks it up"),

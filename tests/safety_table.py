@@ -255,16 +255,16 @@ CALLED = {
 POWDERS = {
     "wood-flour": ("wood", "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.",
                    PUBLISHED),
-    "silica": ("silica other", "Stays in the air for long, and dries skin and eyes.", MEMORY),
+    "silica": ("silica other", "Stays in the air for long, and dries skin and eyes.", COMMON),
     "quartz": ("quartz other", "Quartz dust scars the lungs and can cause cancer.", PUBLISHED),
     "cotton": ("cotton other", "Its dust tightens the chest, the raw fibre's above all.", PUBLISHED),
-    "milled-glass": ("glass other", "Splinters prick skin and eyes; rinse, do not rub.", MEMORY),
-    "glass-spheres": ("glass other", "So light that it flies at a breath; slippery on the floor.", MEMORY),
-    "phenolic-balloons": ("other", "So light that it flies at a breath; organic dust can burn in the air.", MEMORY),
-    "talc": ("talc other", "Only talc without asbestos: ask for the sheet.", MEMORY),
-    "other": ("other", "Read its sheet first; a dust limit holds for every powder.", MEMORY),
-    "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest of them counts.", MEMORY),
-    "sanding-glass": ("other glass", "Glass dust pricks: cover wrists and neck.", MEMORY),
+    "milled-glass": ("glass other", "Splinters prick skin and eyes; rinse, do not rub.", COMMON),
+    "glass-spheres": ("glass other", "So light that it flies at a breath; slippery on the floor.", COMMON),
+    "phenolic-balloons": ("other", "So light that it flies at a breath; organic dust can burn in the air.", COMMON),
+    "talc": ("talc other", "Only talc without asbestos: ask for the sheet.", COMMON),
+    "other": ("other", "Read its sheet first; a dust limit holds for every powder.", COMMON),
+    "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest of them counts.", COMMON),
+    "sanding-glass": ("other glass", "Glass dust pricks: cover wrists and neck.", COMMON),
     "sanding-wood": ("wood", "Wood dust can burn, and is treated as a cause of cancer.", PUBLISHED),
     "sanding-cedar": ("red cedar wood", "Its dust can cause asthma, and can burn.", PUBLISHED),
 }
@@ -288,22 +288,23 @@ SOLVENTS = {
         "density": [(0.79, PUBLISHED, "npg", KNOWN)],
         "lower": [(2.0, PUBLISHED, "npg", KNOWN)],
         "upper": [(12.7, PUBLISHED, "npg", KNOWN)],
-        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, MEMORY, "", KNOWN)],
-        "short": [(500, PUBLISHED, "npg", READ), (400, MEMORY, "", KNOWN)],
+        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900", KNOWN)],
+        "short": [(500, PUBLISHED, "npg", READ), (400, PUBLISHED, "trgs-900", KNOWN)],
     },
     "ethanol": {
         "molar": [(2 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "npg", READ)],
         "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", KNOWN)],
         "upper": [(19, PUBLISHED, "npg", READ)],
-        "day": [(1000, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ), (200, MEMORY, "", KNOWN)],
-        "short": [(1000, MEMORY, "", KNOWN)],
+        "day": [(1000, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900",
+                                                                                       KNOWN)],
+        "short": [(1000, PUBLISHED, "tlv", KNOWN)],
     },
     "butanone": {
         "molar": [(4 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.81, PUBLISHED, "npg", KNOWN)],
-        "lower": [(1.4, MEMORY, "", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
-        "upper": [(11.4, MEMORY, "", KNOWN)],
+        "lower": [(1.4, PUBLISHED, "npg", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
+        "upper": [(11.4, PUBLISHED, "npg", KNOWN)],
         "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (75, MEMORY, "", KNOWN)],
         "short": [(300, PUBLISHED, "npg", READ), (150, MEMORY, "", KNOWN)],
     },
@@ -316,7 +317,7 @@ LOWEST_SOLVENT = {"acetone": (250, 500, 2.5), "isopropanol": (200, 400, 2.0), "e
 DRAUGHTS = {"shut": 0.2, "one": 1, "two": 4}  # air changes an hour, no fan
 AIR_RULES = {"mixing lowest": 3, "mixing highest": 10, "make-up Pa": 5, "discharge": 0.6, "of lower limit %": 10}
 
-# --- from where on a caution of the moment stands (from memory, every one)
+# --- from where on a caution of the moment stands: own judgement, but for what one pass of putty takes
 FROM = {
     "mass in one cup that is big": (300, "g"), "mass in one cup that is big on a warm day": (150, "g"),
     "air that is warm": (28, "degC"), "air that is cold": (12, "degC"), "pot that is hot": (50, "degC"),
@@ -372,11 +373,11 @@ HEAT = {
     "epoxide_weight": (0.190, 0.180, 0.210, MEMORY),
     "phr": (30, 10, 60, MEMORY), "specific_heat": (2000, 1800, 2100, MEMORY), "filler_heat": (1000, 800, 1400, MEMORY),
     "conductivity": (0.20, 0.17, 0.25, MEMORY), "density": (1100, 1000, 1200, MEMORY),
-    "wood": (0.13, 0.10, 0.17, MEMORY), "bench": (0.08, 0.04, 0.15, MEMORY),
+    "wood": (0.13, 0.09, 0.17, PUBLISHED, "iso-10456"), "bench": (0.08, 0.04, 0.15, MEMORY),
     "glass_share": (0.45, 0.38, 0.55, MEMORY),
-    "still": (9, 9, 16, MEMORY), "moving": (20, 15, 30, MEMORY),  # W/m2K
+    "still": (9, 9, 16, PUBLISHED, "churchill"), "moving": (20, 15, 30, MEMORY),  # W/m2K
     "energy": (55e3, 45e3, 65e3, MEMORY), "uncatalysed": (0.06, 0.02, 0.2, MEMORY),
-    "too_hot": (333.15, 323.15, 343.15, COMMON), "usable_conversion": (0.30, 0.2, 0.4, MEMORY),
+    "too_hot": (333.15, 323.15, 343.15, COMMON), "usable_conversion": (0.30, 0.2, 0.4, "own judgement"),
 }
 HOT = {60: ("It gets too hot to hold and softens the cup", "It may get too hot to hold and soften the cup"),
        100: ("It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire",
@@ -400,14 +401,15 @@ SYSTEMS = {"1-1": ("1:1", "medium", 30), "2-1": ("2:1", "medium", 30), "3-1": ("
 SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
 
 # --- catalogues of which nothing was looked up: no row of them may be called published
-NEVER_PUBLISHED = ("airing", "containers", "cure_times", "fillers", "glass", "losses", "rates", "systems", "tools",
+NEVER_PUBLISHED = ("cure_times", "fillers", "glass", "losses", "rates", "systems", "tools",
                    "vessels", "windows")
 
 # --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz at 20, 60 and 0 degrees
 # from overhead, Kang's wood
-SUNLIGHT = {"shade": (0, 0, 100, MEMORY, ""), "open": (190, 100, 200, MEMORY, ""), "some": (580, 300, 600, MEMORY, ""),
+SUNLIGHT = {"shade": (0, 0, 100, "own judgement", ""), "open": (190, 100, 200, MEMORY, ""),
+            "some": (580, 300, 600, MEMORY, ""),
             "full": (970, 488, 1035, PUBLISHED, "haurwitz")}
-TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, MEMORY, ""), "white": (0.3, 0.2, 0.4, MEMORY, ""),
+TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, "own judgement", ""), "white": (0.3, 0.2, 0.4, MEMORY, ""),
             "bare": (0.4, 0.31, 0.57, PUBLISHED, "wood-sun"), "wet": (0.55, 0.4, 0.7, MEMORY, ""),
             "putty": (0.6, 0.5, 0.7, MEMORY, ""), "dark": (0.75, 0.65, 0.85, MEMORY, ""),
             "black": (0.95, 0.9, 0.97, MEMORY, "")}
@@ -458,20 +460,20 @@ MOMENT = (
     ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
     ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON),
-    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot", MEMORY),
+    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot", COMMON),
     ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
-     "hot", MEMORY),
+     "hot", COMMON),
     ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
-     "once.", "hot", MEMORY),
+     "once.", "hot", COMMON),
     ("in_sun", "In the sun", "Shade first: spread thin in the sun it is thick sooner than a cup in the shade.",
      "hot", "own judgement"),
-    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", MEMORY),
+    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", COMMON),
     ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
     ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON),
-    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", MEMORY),
+    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", COMMON),
     ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
      COMMON),
     ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON),
@@ -534,7 +536,7 @@ STATEMENTS = {
                       "out.", CP),
     "confined_deck": ("confined", "have", "Where it can wait or be done from outside, through a hatch, with a long "
                       "handle: "
-                      "do that.", MEMORY),
+                      "do that.", COMMON),
     # between the layers
     "wipe_have": ("wipe", "have", "A little solvent in a metal can with a lid, cloths, a lidded metal bin outdoors.",
                   CP),

@@ -8,6 +8,11 @@ from pathlib import Path
 
 import pytest
 from covemix import shared
+from covemix.shared.catalogue.damp import TABLES as DAMP_ROWS
+from covemix.shared.catalogue.losses import BY_KEY
+from covemix.shared.catalogue.sources import SOURCES
+from covemix.shared.door import moves
+from covemix.shared.kit import sources
 
 ENGINE = Path(shared.__file__).parent
 FILES = sorted(path for path in ENGINE.rglob("*.py") if path.parent.name != "catalogue")
@@ -15,6 +20,8 @@ JOINT = {"kind": "inside", "thickness": "30 mm", "angle": "90", "length": "2 m",
          "layers": [{"width": "200 mm", "weight": "300 g/m2"}]}
 DEW = {"air": "20", "humidity": "99"}
 STICK = {"way": "stick", "amount": "200 g", "cup": "medium"}
+
+DAMP_MARK = DAMP_ROWS[0][1][1][-1]
 
 # run in a process of its own: one number of the catalogue is another before anything else is imported
 CHANGED = """
@@ -109,3 +116,26 @@ def test_what_is_said_follows_the_row(module, old, new, move, typed, before, aft
     changed = said_with(module, old, new, move, typed)
     assert after in changed
     assert before not in changed
+
+
+# rows that nobody has looked up or judged: the count only falls. What is left is said on the screen where it counts
+MOST_FROM_MEMORY = 131
+
+
+def test_no_more_rows_are_from_memory():
+    marks = [one.mark for one in sources.facts()]
+    assert marks.count("from memory") <= MOST_FROM_MEMORY
+
+
+def test_a_published_row_names_a_source_and_nothing_else_does_without_one():
+    for one in sources.facts():
+        assert (one.mark == "published") <= (one.source in SOURCES), one.row
+        assert one.mark != "from memory" or not one.source, one.row
+
+
+@pytest.mark.parametrize(("move", "typed", "name", "said"), [
+    ("dew", {"air": "20", "humidity": "90"}, "humid", DAMP_MARK), ("boat", {}, "buy_abrasive", BY_KEY["abrasive"].mark),
+    ("boat", {}, "buy_ties", BY_KEY["tie_spacing"].mark)])
+def test_a_line_says_the_mark_of_its_row(move, typed, name, said):
+    told = json.dumps([line for line in moves.answer(move, typed)["lines"] if line["name"] == name])
+    assert told != "[]" and said in told, told

@@ -16,7 +16,7 @@ from ..words.numbers import UP, bare, fraction, shown, small
 from ..words.units import braces, told
 from . import batches_counted, boat_cards, cut_lines
 
-TIES_EVERY = "one each " + braces("mm", BY_KEY["tie_spacing"].value) + " of seam (from memory)"
+TIES_EVERY = "one each " + braces("mm", BY_KEY["tie_spacing"].value) + " of seam (" + BY_KEY["tie_spacing"].mark + ")"
 # what else is bought: key: (label, unit, how it is counted)
 BOUGHT = {
     "gloves": ("Gloves", "pairs", "people × (batches + 1); twice that if two pairs are worn"),
@@ -28,7 +28,8 @@ BOUGHT = {
     "blanks": ("Spreader blanks", "", "one for each cove radius, to the millimetre"),
     "backing": ("Backing tape", "m", "behind every gap, and " + fraction(BY_KEY["backing"].value) + " more"),
     "ties": ("Ties", "", TIES_EVERY),
-    "abrasive": ("Abrasive sheets", "", "one for " + braces("m2", BY_KEY["abrasive"].value) + " of tape (from memory)"),
+    "abrasive": ("Abrasive sheets", "", "one for {} of tape ({})".format(
+        braces("m2", BY_KEY["abrasive"].value), BY_KEY["abrasive"].mark)),
     "cartridges": ("Respirator filters", "sets", "one for each person; vapour and dust are different filters, see "
                    "Safety"),
 }

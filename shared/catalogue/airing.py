@@ -1,5 +1,5 @@
 """Rooms, fans and draughts to start from, and the rules for make-up air."""
-from .marks import COMMON, MEMORY
+from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
 # id, label, mark, typed text of the record's fields
 ROOMS = tuple([
@@ -23,9 +23,9 @@ DRAUGHTS = (
 # name, value, unit, mark, source
 RULES = (
     ("mixing factor, lowest in an ordinary room", 3, "", MEMORY, ""),
-    ("mixing factor, highest in an ordinary room", 10, "", MEMORY, ""),
-    ("pressure a fan may spend on the make-up opening", 5, "Pa", MEMORY, ""),
-    ("discharge coefficient of a plain opening", 0.6, "", MEMORY, ""),
+    ("mixing factor, highest in an ordinary room", 10, "", PUBLISHED, "mmwr"),
+    ("pressure a fan may spend on the make-up opening", 5, "Pa", JUDGED, ""),
+    ("discharge coefficient of a plain opening", 0.6, "", COMMON, ""),
     ("share of the lower explosive limit that is not to be passed", 0.1, "%", COMMON, ""),
 )
 TABLES = (

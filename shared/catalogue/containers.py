@@ -1,7 +1,7 @@
 """Where a mix waits, and what it sheds its heat through. From memory, each with its plausible range behind it."""
 from . import cure_times, glass
 from .cautions import RUNS_AWAY
-from .marks import COMMON, MEMORY
+from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
 TOO_HOT = 333.15  # K
 
@@ -16,7 +16,7 @@ CONTAINERS = (
     ("roll", "Rolled wet tape", "Wet tape rolled up: a mass again", 1 / 2, 0.0, True),
     ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
 )
-WALLS = tuple([(row[1], row[4], MEMORY) for row in CONTAINERS])
+WALLS = tuple([(row[1], row[4], MEMORY) for row in CONTAINERS if row[4]])
 # name, value [SI], least, most, mark
 MATTER = (
     ("heat_per_epoxide", 108000.0, 100000.0, 118000.0, MEMORY),  # J/mol
@@ -27,13 +27,13 @@ MATTER = (
     ("filler_heat", 1000.0, 800.0, 1400.0, MEMORY),  # specific heat of filler or glass, J/(kg K)
     ("conductivity", 0.20, 0.17, 0.25, MEMORY),  # of the mix, W/(m K)
     ("density", 1100.0, 1000.0, 1200.0, MEMORY),  # of the mix, kg/m3, where the label gives none
-    ("wood", 0.13, 0.10, 0.17, MEMORY),  # conductivity of plywood across the plies, W/(m K)
+    ("wood", 0.13, 0.09, 0.17, PUBLISHED, "iso-10456"),  # conductivity of plywood across the plies, W/(m K)
     ("bench", 0.08, 0.04, 0.15, MEMORY),  # resistance of a wooden bench under cup or tray, m2 K/W
     ("glass_share",) + glass.FOR_BUYING,  # of wet tape, by mass
 )
 # value, label, heat given to the air, convection and radiation together [W/(m2 K)], least, most, mark
 AIR = (
-    ("still", "Still air", 9.0, 9.0, 16.0, MEMORY),
+    ("still", "Still air", 9.0, 9.0, 16.0, PUBLISHED, "churchill"),
     ("moving", "A breeze or a fan", 20.0, 15.0, 30.0, MEMORY),
 )
 # how the mix cures, where the label's times alone cannot tell: name, value, least, most, mark
@@ -41,7 +41,7 @@ CURE = (
     ("energy",) + cure_times.ENERGY,  # J/mol; published values for primary amines lie in this range
     ("uncatalysed", 0.06, 0.02, 0.2, MEMORY),  # k1 / k2: a film then lasts about 3 times as long as 100 g in a cup
     ("too_hot", TOO_HOT, 323.15, 343.15, COMMON),  # K; a pot too hot to hold is at its end, however thin
-    ("usable_conversion", 0.30, 0.2, 0.4, MEMORY),  # half of the way to the gel: several times as thick
+    ("usable_conversion", 0.30, 0.2, 0.4, JUDGED),  # half of the way to the gel: several times as thick
 )
 # from this peak [K] on: what it does, what it may do where only the hot end of the band is there, mark
 HOT = (

@@ -6,7 +6,7 @@ early one.
 from .marks import COMMON, JUDGED, MEMORY
 
 OPENS_AT, CLOSES_AT = 298.15, 293.15  # K
-COUNTED_AT = (("opens", OPENS_AT, MEMORY), ("closes", CLOSES_AT, MEMORY))
+COUNTED_AT = (("opens", OPENS_AT, JUDGED), ("closes", CLOSES_AT, JUDGED))
 ENERGY = (55000.0, 45000.0, 65000.0, MEMORY)  # J/mol: value, least, most
 FULL = 168  # h
 POINTS_GAP = (12 * 3600.0, JUDGED)  # s: between two typed temperatures, more is a gap

@@ -1,7 +1,7 @@
 """Dusts: what the powders and the sanding raise, and the published limits for each."""
 from collections import namedtuple
 
-from .marks import MEMORY, PUBLISHED
+from .marks import COMMON, PUBLISHED
 
 TOTAL, INHALABLE = "total dust", "inhalable dust"
 THORACIC, FINE = "thoracic dust", "respirable dust"
@@ -42,27 +42,27 @@ POWDERS = (
      "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
     ("silica", "Fumed silica", ("silica", "other"),
      "Stays in the air for long, and dries skin and eyes.",
-     MEMORY, ""),
+     COMMON, ""),
     ("quartz", "Quartz or stone flour", ("quartz", "other"), "Quartz dust scars the lungs and can cause cancer.",
      PUBLISHED, "1910.1053"),
     ("cotton", "Cotton fibre", ("cotton", "other"), "Its dust tightens the chest, the raw fibre's above all.",
      PUBLISHED, "1910.1043"),
     ("milled-glass", "Milled glass", ("glass", "other"), "Splinters prick skin and eyes; rinse, do not rub.",
-     MEMORY, ""),
+     COMMON, ""),
     ("glass-spheres", "Glass microspheres", ("glass", "other"),
-     "So light that it flies at a breath; slippery on the floor.", MEMORY, ""),
+     "So light that it flies at a breath; slippery on the floor.", COMMON, ""),
     ("phenolic-balloons", "Phenolic microballoons", ("other",),
-     "So light that it flies at a breath; organic dust can burn in the air.", MEMORY, ""),
-    ("talc", "Talc", ("talc", "other"), "Only talc without asbestos: ask for the sheet.", MEMORY, ""),
-    ("other", "Another powder", ("other",), "Read its sheet first; a dust limit holds for every powder.", MEMORY, ""),
+     "So light that it flies at a breath; organic dust can burn in the air.", COMMON, ""),
+    ("talc", "Talc", ("talc", "other"), "Only talc without asbestos: ask for the sheet.", COMMON, ""),
+    ("other", "Another powder", ("other",), "Read its sheet first; a dust limit holds for every powder.", COMMON, ""),
 )
 
 # key, label, the dusts it raises, what is particular about it, mark, source
 SANDING = (
     ("sanding-epoxy", "Sanding cured epoxy", ("other", "wood"),
-     "Epoxy, filler and wood together: the strictest of them counts.", MEMORY, ""),
+     "Epoxy, filler and wood together: the strictest of them counts.", COMMON, ""),
     ("sanding-glass", "Sanding cured glass tape", ("other", "glass"), "Glass dust pricks: cover wrists and neck.",
-     MEMORY, ""),
+     COMMON, ""),
     ("sanding-wood", "Sanding plywood", ("wood",), "Wood dust can burn, and is treated as a cause of cancer.",
      PUBLISHED, "npg"),
     ("sanding-cedar", "Sanding western red cedar", ("red cedar", "wood"), "Its dust can cause asthma, and can burn.",

@@ -19,7 +19,7 @@ TABLES = (
         ("A large batch, or a cold one", STIR_LONG, "s", COMMON),
         ("A batch is small up to", SMALL, "kg", COMMON),
         ("A mix is cold below", COLD, "K", JUDGED),
-        ("Density where none is known, to be safe", DENSEST, "kg/m3", MEMORY)), (0,), (1, 2)),
+        ("Density where none is known, to be safe", DENSEST, "kg/m3", JUDGED)), (0,), (1, 2)),
     ("Cup and stick", (
         ("How far a mark on a stick may be off", MARK_ERROR, "m", JUDGED),
         ("Cup too tall to stir in, height to width", TALLEST, "times", JUDGED),

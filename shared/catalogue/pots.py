@@ -1,6 +1,6 @@
 """Limits of a running pot, of timings and of the heat that a mix may reach."""
 from .glass import TAPE_WIDTH
-from .marks import JUDGED, MEMORY
+from .marks import JUDGED
 
 MOST_PEAK = 423.15  # K: above it the matter smokes and breaks down, and a figure would say more than is known
 DEEPEST_CUP = 2.5  # of its width: a cup that would be deeper is asked back
@@ -24,7 +24,7 @@ SMALL_CUP = 0.065  # m: a cup that nobody measured may be as wide, however littl
 # title, rows: what, value, unit, mark
 TABLES = (
     ("Pot that gets hot", (
-        ("Hottest that is given as a figure", MOST_PEAK, "K", MEMORY),
+        ("Hottest that is given as a figure", MOST_PEAK, "K", JUDGED),
         ("Hardly above the air, within", HARDLY_ABOVE, "dK", JUDGED),
         ("Depth of a cup to its width, asked back above", DEEPEST_CUP, "times", JUDGED)), (0,), (1, 2)),
     ("Clock of a running pot", (

@@ -16,11 +16,11 @@ RATES = (
 )
 # value, label, factor on the rate [-], mark
 HANDS = (
-    ("practised", "Practised", 1.0, MEMORY),
+    ("practised", "Practised", 1.0, JUDGED),
     ("novice", "New to it", 0.5, MEMORY),
 )
 POSITIONS = (
-    ("downhand", "Downhand", 1.0, MEMORY),
+    ("downhand", "Downhand", 1.0, JUDGED),
     ("vertical", "Standing", 0.7, MEMORY),
     ("overhead", "Overhead", 0.5, MEMORY),
 )

@@ -8,7 +8,7 @@ TRAY_UP_TO = 100.0  # W/m2 taken up: above it a tray is no help any more
 
 # value, label, sun on the level [W/m2], least, most, mark, source
 SUN = (
-    ("shade", "None: indoors or deep shade", 0.0, 0.0, 100.0, MEMORY, ""),
+    ("shade", "None: indoors or deep shade", 0.0, 0.0, 100.0, JUDGED, ""),
     ("open", "Shade under the open sky", 190.0, 100.0, 200.0, MEMORY, ""),
     ("some", "Some: thin cloud, broken shade", 580.0, 300.0, 600.0, MEMORY, ""),
     # clear sky, sun 20 degrees from overhead: a midsummer noon at 43 degrees; 60 degrees and overhead behind it
@@ -16,7 +16,7 @@ SUN = (
 )
 # value, label, share of the sun that is taken up [-], least, most, mark, source
 LOOKS = (
-    ("unknown", "Not said", 0.6, 0.3, 0.95, MEMORY, ""),
+    ("unknown", "Not said", 0.6, 0.3, 0.95, JUDGED, ""),
     ("white", "White tray, white or clear mix", 0.30, 0.2, 0.4, MEMORY, ""),
     ("bare", "Bare wood", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
     ("wet", "Wetted wood or tape on wood", 0.55, 0.4, 0.7, MEMORY, ""),

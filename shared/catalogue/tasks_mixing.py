@@ -1,5 +1,5 @@
 """Statements for the tasks with wet epoxy: opening, mixing, powders, laying, and work inside a hull."""
-from .marks import COMMON, MEMORY, PUBLISHED
+from .marks import COMMON, PUBLISHED
 
 # key, tasks, topic, text, mark, source
 MIXING = (
@@ -55,6 +55,6 @@ MIXING = (
     ("confined_stop", ("confined",), "stop", "The fan stops, the alarm sounds, the person outside has to leave: "
      "everybody out.", COMMON, ""),
     ("confined_deck", ("confined",), "have", "Where it can wait or be done from outside, through a hatch, with a long "
-     "handle: do that.", MEMORY, ""),
+     "handle: do that.", COMMON, ""),
 )
 TABLES = (("What to do with wet epoxy", MIXING, (2,), (3,)),)

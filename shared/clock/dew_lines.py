@@ -32,7 +32,7 @@ def say(found: "Found | None", values: Values) -> list[Line]:
                            rank=WARN))
     if found.damp:
         lines.append(words("humid", "Damp air", "Above " + shown(DAMP * 100) + "% many hardeners blush however warm "
-                           "the surface is.", rank=WARN, rough="from memory"))
+                           "the surface is.", rank=WARN, rough="common practice"))
     lines.append(line("dew_point", "Dew point", found.dew_point, "K",
                       told(found.dew_point, "degC", units, UP, places=1), rough="of this air; rounded up"))
     return lines + _night(found.night, units) + _blush(found.in_danger)

@@ -31,7 +31,7 @@ def tables(module) -> tuple:  # type: ignore[no-untyped-def]
         if not isinstance(rows[0], tuple) or mark_at(rows[0]) < 0:
             continue
         place = mark_at(rows[0])
-        if place + 1 == len(rows[0]):
+        if isinstance(rows[0][-1], str):  # the mark, or its source behind it
             label = 1 if isinstance(rows[0][1], str) else 0  # behind its key a row may carry its words
             found.append((title, rows, (label,), tuple(range(label + 1, place))))
         else:

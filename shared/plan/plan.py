@@ -25,7 +25,7 @@ from .day import Plan
 TIMES, PACE, LEFT = "Working times", "Own rates", "What stays behind"
 MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; "
              + braces("g", BIG) + ", " + braces("g", BIG_WARM)
-             + " where it is warm (from memory), more where it stays calm.")
+             + " where it is warm (own judgement), more where it stays calm.")
 FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
                for one in range(1, MOST_TOLD + 1)])
 WINDOW = {row[0]: row for row in WINDOWS}
