@@ -36,7 +36,7 @@ def _syringes(found: Found, values: Values) -> list[Line]:
         rough = "wanted " + told(marks.wanted[place], marks.unit)
         if fill.times > 1:
             rough = "{} × {} + {}".format(fill.times - 1, mark_text(fill.full, step, marks.unit),
-                                          mark_text(fill.last, step, marks.unit)) + "; " + rough
+                                          mark_text(fill.last, step, marks.unit))  # what is off stands below
         lines.append(line("drawn_" + "abcde"[place], names[place] + ", in its own syringe", volume, "m3",
                           mark_text(volume, step, marks.unit), part="abcde"[place],
                           rough=told_of(place, marks.done, rough, values["system"]),
