@@ -163,6 +163,9 @@ def test_what_was_typed_before_a_switch_means_what_it_meant(screen):
             assert known(after[0], declared) == known(before[0], declared), pairs
 
 
+FIGURES = ("number", "amount", "parts")
+
+
 def known(values, declared):
     found = {}
     for item in declared:
@@ -171,7 +174,7 @@ def known(values, declared):
             value = known(value, item.record.fields)
         elif item.kind == "group" and value is not None:
             value = [row and known(row, item.fields) for row in value]
-        elif item.kind in ("number", "amount") and item.default is not None and not typed_text(values, item):
+        elif item.kind in FIGURES and item.default not in (None, "") and not typed_text(values, item):
             continue  # a default is the same to three figures
         found[item.name] = near(value)
     return found

@@ -9,6 +9,7 @@ from playwright.sync_api import expect
 
 from .conftest import drawn, figure, keep
 from .serve import Server
+from .test_kit import copies
 
 SECRET = "Nobodys Business 4711"
 KEPT = ("covemix.typed.", "covemix.answer.", "covemix.told.", "covemix.set.")
@@ -135,6 +136,7 @@ def test_a_hostile_import_is_only_text(phone, standing):
                      "typed": {"what": text, "__proto__": text}}],
             "kit": [{"id": 1, "record": "system", "typed": {"name": text, "by_weight": text}, "made": 1},
                     {"id": 2, "record": "constructor", "typed": {"name": text}, "made": 1}]}
+    copies(phone)
     phone.get_by_label("Bring back from a file").set_input_files(
         {"name": "c.json", "mimeType": "", "buffer": json.dumps(file).encode()})
     phone.get_by_role("button", name="Replace all").click()
