@@ -160,8 +160,8 @@ const said = (form, path) => {
 const followSaid = (form) => {
   for (const keys of form.querySelectorAll("[data-goes-by]")) {
     const options = [...keys.querySelectorAll("input")];
-    const option = JSON.parse(keys.dataset.goesBy).find(([path]) => said(form, path))?.[1];
-    const now = options.find((one) => (option ? one.value === option : "own" in one.dataset));
+    const wanted = JSON.parse(keys.dataset.goesBy).find(([path]) => said(form, path))?.[1];
+    const now = options.find((one) => (wanted ? one.value === wanted : "own" in one.dataset));
     const before = options.find((one) => "initial" in one.dataset);
     if (now === before) continue;
     const on = options.find((one) => one.checked);
