@@ -34,8 +34,8 @@ HEAVY = {
 FIRST_ANSWER = """(() => {
   localStorage.removeItem("covemix.answer.pour");
   const look = new MutationObserver(() => {
-    const figure = document.querySelector("[data-line=reading_b] .line-text");
-    if (!window.firstAnswer && figure?.textContent.includes("g")) window.firstAnswer = performance.now();
+    const figure = document.querySelector("[data-line=drawn_b] .line-text");
+    if (!window.firstAnswer && figure?.textContent.includes("mL")) window.firstAnswer = performance.now();
   });
   look.observe(document, { subtree: true, childList: true, characterData: true });
 })()"""

@@ -22,7 +22,9 @@ def batch(mixed, used, came_out="stands", **more):
 
 
 def answered(batches, **typed):
-    return moves.answer("thicken", dict({"thicken": "yes", "amount": "100", "batches": batches}, **typed))
+    weighed = {"by_weight": "345:98", "densities": "1.15:0.98"}  # 100 g, where syringes draw whole marks
+    return moves.answer("thicken", dict({"thicken": "yes", "amount": "100", "batches": batches, "system": weighed},
+                                        **typed))
 
 
 def lines(batches, **typed):

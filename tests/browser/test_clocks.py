@@ -135,7 +135,7 @@ def test_after_a_kill_what_passed_unseen_is_in_doubt(chromium, standing, tmp_pat
 
 def tap_to_stir(page, url):
     page.add_init_script(WALL)
-    page.goto(url + "/?amount=100")
+    page.goto(url + "/?amount=100&system.by_weight=345:98")
     expect(figure(page, "part_a")).to_have_count(1)
     expect(page.locator("[data-status]")).not_to_be_empty()
     page.get_by_role("button", name="Pour it step by step").click()

@@ -74,5 +74,5 @@ def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):
     assert [one for one in sizes(phone, "[data-sheet]") if one[1] < GLOVE] == []
     phone.keyboard.press("Escape")
     phone.get_by_role("button", name="Pour it step by step").click()
-    expect(phone.locator("[data-steps=figure]")).to_contain_text("g")
+    expect(phone.locator("[data-steps=figure]")).to_contain_text("mL")
     assert [one for one in sizes(phone, "[data-along]") if one[1] < 56] == []

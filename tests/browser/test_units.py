@@ -119,7 +119,7 @@ def test_the_units_chosen_in_the_kit_are_those_of_every_screen_and_tab(phone, st
     page = phone
     page.goto(standing.url)
     page.get_by_label("Amount", exact=True).fill("240")
-    expect(figure(page, "part_a")).to_contain_text(" g")
+    expect(figure(page, "part_a")).to_contain_text(" mL")
     others = {}
     for screen in ("clock", "joint"):
         others[screen] = page.context.new_page()
