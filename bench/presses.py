@@ -10,7 +10,7 @@ BETWEEN, HELD = 100, 40  # ms between presses: a hand that types fast, a key hel
 BEAT = 17  # ms: presses come at any moment of a frame
 TWO = ("Digit5", "Backspace")
 BARE_FIELD = ("#amount", "#b", "20")
-SCREENS = (("Pour", "?system.by_weight=345:98", "[name=amount]", "[data-line=reading_b] .line-text", "20"),
+SCREENS = (("Pour", "", "[name=amount]", "[data-line=drawn_b] .line-text", "20"),
            ("Joint, to its drawing", "joint/", "[name=thickness]", ".sight svg", ""),
            ("Joint, to its figures", "joint/", "[name=thickness]", "[data-line=radius] .line-text", ""))
 
