@@ -1,4 +1,6 @@
 """The interpreter by itself, and what the page does when it falls over."""
+import contextlib
+
 from covemix.server.build import HOUSE
 from house import build
 from playwright.sync_api import expect
@@ -92,10 +94,22 @@ def test_one_that_fell_over_while_nobody_asked_is_started_anew(phone, served):
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount = phone.get_by_label("Amount", exact=True)
     for grams in ("300", "321", "187"):
-        while phone.workers:  # until it rests, falls, and is ended
+        for _ in range(1000):  # until it rests, falls, and is ended; one that nobody asked stays
+            if not phone.workers:
+                break
             phone.wait_for_timeout(10)
+        pressed_until_answered(phone, amount, grams)
+
+
+def pressed_until_answered(phone, amount, grams):
+    """On a slow machine it rests, and falls, between the two questions of one key press: the next press is answered."""
+    for patience in (5_000, 5_000, 5_000, 20_000):
         amount.fill(grams)
-        expect(figure(phone, "drawn_b")).to_have_text(drawn(grams))
+        with contextlib.suppress(AssertionError):
+            expect(figure(phone, "drawn_b")).to_have_text(drawn(grams), timeout=patience)
+            return
+        amount.fill("1")
+    raise AssertionError(f"{grams} was never answered")
 
 
 NO_CHANNEL = b"self.BroadcastChannel = class { constructor() { throw new Error(); } };"
