@@ -9,6 +9,7 @@ from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix.filler_dose import components, dose_of
+from ..mix.ratio import mixed_density
 from . import poured_mix
 from .chosen_cup import cup_chosen
 
@@ -36,7 +37,7 @@ def grain_of(values: Values) -> "float | None":
     if not poured_mix.asked(values):
         return None
     fillers, shares = components(values)
-    return 1 / sum([share / filler["density"] for share, filler in zip(shares, fillers)])
+    return mixed_density(shares, tuple([filler["density"] for filler in fillers]))
 
 
 def held(values: Values) -> "InCup | None":

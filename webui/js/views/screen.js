@@ -37,6 +37,12 @@ export const mount = (screen, main) => {
   let refused = []; // by what the form is for, until something is typed
 
   const old = watchOld(main, key(pairs(form)));
+  // at the fields, and in the place of the answer what leads to them
+  const mark = (errors) => {
+    const homeless = showErrors(form, errors);
+    showWrong(main);
+    return homeless;
+  };
   const clear = () => {
     clearAnswers(main);
     old.shown("");
@@ -55,15 +61,13 @@ export const mount = (screen, main) => {
     }
     if (error) {
       clear();
-      showErrors(form, [{ field: lastTouched(form), message: ourFault(error) }]);
-      showWrong(main);
+      mark([{ field: lastTouched(form), message: ourFault(error) }]);
       return;
     }
     const errors = got.answers.flatMap(([, answer]) => answer.errors).concat(refused);
     form.classList.replace("alone", "live");
-    const homeless = showErrors(form, errors);
+    const homeless = mark(errors);
     showAnswers(main, got.answers);
-    showWrong(main);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
     document.querySelector("[data-caution]").textContent = got.caution;
@@ -128,8 +132,7 @@ export const mount = (screen, main) => {
 
   const refuse = (errors) => {
     refused = errors;
-    showErrors(form, errors);
-    showWrong(main);
+    mark(errors);
   };
 
   // what is kept of this screen says its own units until it is typed in again
