@@ -83,16 +83,20 @@ def report(requests, ask, reference=cpython, most=3):
     if not found:
         return ""
     told = [f"{len(found)} of {len(requests)} answers differ"]
-    for request, _ in found[:most]:
-        small, rows = shrunk(request, ask, reference)
+    for request, first in found[:most]:
+        small, rows = shrunk(request, ask, reference) or (request, [*first, ("asked alone", "as here", "as there")])
         told.append(json.dumps(small, ensure_ascii=True))
         told += [f"    {path or 'answer'}: {ours!r} here, {theirs!r} there" for path, ours, theirs in rows[:5]]
     return "\n".join(told)
 
 
 def shrunk(request, ask, reference=cpython):
-    """The smallest request that still differs, with its differences: one step smaller at a time, a round in one go."""
-    rows = differing([request], ask, reference)[0][1]
+    """The smallest request that still differs, with its differences: one step smaller at a time, a round in one go.
+    None where it is answered alike when it is asked alone: then what was asked before it matters."""
+    alone = differing([request], ask, reference)
+    if not alone:
+        return None
+    rows = alone[0][1]
     while True:
         smaller = list(_smaller(request))
         found = differing(smaller, ask, reference) if smaller else []

@@ -1,6 +1,7 @@
 """The interpreter by itself, and what the page does when it falls over."""
 import contextlib
 
+import cases
 from covemix.server.build import HOUSE
 from house import build
 from playwright.sync_api import expect
@@ -52,6 +53,34 @@ def test_what_answers_leave_behind_is_swept_before_memory_is_short(phone, standi
     many = "[" + ", ".join(["1.5"] * 12_000) + "]"
     told = run(phone, standing, [many], times=1000)["told"]
     assert len(told) == 1000 and set(told) == {"12000"}
+
+
+SIZED = """return {
+  call(text) {
+    if (text.includes("how large")) return JSON.stringify({ size: python.memory.buffer.byteLength });
+    return answer(python.ask(...given(text)));
+  },
+  sweep: python.sweep,
+};
+};
+"""
+
+
+def test_dear_questions_without_a_rest_let_the_heap_grow_no_further(phone, served):
+    """A heap that is full doubles. 250 of them were 256 MB, and the next one an error."""
+    script = (HOUSE / "webui/js/engine/interpreter.js").read_text(encoding="utf-8")
+    served.stop()
+    served.start(wrap=engine_with(script[:script.index("return { call")] + SIZED))
+    phone.goto(served.url)
+    asked = cases.different("heat", 60)
+    *answers, last = phone.evaluate("""async (requests) => {
+      const { ask } = await part("engine/engine.js");
+      const answers = [];
+      for (const request of [...requests, { move: "how large" }]) answers.push(await ask(request));
+      return answers;
+    }""", asked)
+    assert sum(bool(answer["lines"]) for answer in answers) > 30
+    assert last["size"] < 30e6
 
 
 FALLEN = """let fell = false;

@@ -3,11 +3,13 @@ import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
+const MOST_LEFT = 4; // answers in a row without a rest, after which it is swept all the same: a full heap doubles
 const PROGRAM = "from shared.door import call as door\nfrom shared.forms.memo import Memo\nmemo = Memo()\n"
   + "def call(text):\n return door.call(text, memo)\n"; // one memo for as long as this worker lives
 let python;
 let channel; // by which answers go
 let resting = 0;
+let left = 0; // answers since it was swept
 
 const why = (error) => String(error?.message ?? error);
 
@@ -35,6 +37,7 @@ const answer = ({ id, text }) => {
 };
 
 const rest = () => {
+  left = 0;
   try {
     python.sweep();
   } catch {
@@ -46,5 +49,8 @@ self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
   if (data.wasm) await start(data);
   else answer(data);
-  if (python) resting = setTimeout(rest, REST);
+  left += 1;
+  if (!python) return;
+  if (left < MOST_LEFT) resting = setTimeout(rest, REST);
+  else rest();
 });
