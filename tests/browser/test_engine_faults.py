@@ -103,6 +103,16 @@ def test_an_old_answer_leads_nowhere(phone, odd):
     expect(phone.locator("[data-notice=old]")).to_be_hidden()
 
 
+def test_a_tap_before_the_answer_waits_for_it_and_is_of_what_is_typed(phone, odd):
+    phone.goto(odd("const from = Date.now(); while (Date.now() - from < 500);") + "/clock/?batch=300&air=20")
+    expect(phone.locator("[data-move=heat] [data-lead]").first).to_be_visible()
+    phone.wait_for_function(AT_REST)
+    phone.evaluate(TWICE, ["batch", AWKWARD, "[data-move=heat] [data-lead]"])
+    expect(phone.locator("article.pot")).to_contain_text(f"{AWKWARD} g")
+    assert phone.evaluate(POTS) == 1
+    expect(phone.locator("[data-notice=old]")).to_have_count(0)
+
+
 POTS = "async () => (await (await part('store/store.js')).all('pots')).length"
 TWICE = """([name, text, lead]) => {
   const field = document.querySelector(`[name="${name}"]`);

@@ -13,12 +13,15 @@ export const watchOld = (main, key) => {
   let early = null; // what the places that do not wait show
   let wanted = null;
   let timer = 0;
+  /** @type {(came: boolean) => void} */
+  let waiting = () => {};
 
   const lift = () => {
     clearTimeout(timer);
     timer = 0;
     if (!("old" in main.dataset)) return;
     delete main.dataset.old;
+    waiting(true);
     mark.hidden = true;
     for (const place of places) delete place.dataset.fresh;
     if (status.textContent === TOLD) status.textContent = "";
@@ -52,5 +55,10 @@ export const watchOld = (main, key) => {
       if (standing && wanted && standing !== wanted) put();
       return "old" in main.dataset;
     },
+    // resolves to whether the new ones came within that time [ms]
+    current: (within) => new Promise((resolve) => {
+      waiting = resolve;
+      setTimeout(resolve, within, false);
+    }),
   };
 };

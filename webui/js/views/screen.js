@@ -16,6 +16,7 @@ import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
 
 const BOUNCE = 800; // ms from a tap within which the same key is not tapped again
+const PATIENCE = 1000; // ms that a tap waits for the figures that it is of
 const QUIET = 600; // ms without a key press before the answer is spoken
 const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
 const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help,"
@@ -171,11 +172,18 @@ export const mount = (screen, main) => {
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
   form.addEventListener("click", (event) => rowTool(event, form, changed));
+  const LEADS = "[data-lead], [data-keep-pour]";
+  // the same key of the new answer, if it has one
+  const onceCurrent = async ({ textContent }) => {
+    if (await old.current(PATIENCE)) [...main.querySelectorAll(LEADS)].find((lead) => lead.textContent === textContent)?.click();
+    else if (old.isOld()) notice("old", NOT_OLD);
+  };
+  let waits = null;
   let tapped = null;
   let at = 0;
   // what an old answer leads to would carry its figures on; and a finger that bounces taps once
   form.addEventListener("click", (event) => {
-    const lead = event.target.closest("[data-lead], [data-keep-pour]");
+    const lead = event.target.closest(LEADS);
     if (!lead) return;
     const isOld = old.isOld();
     const bounced = lead === tapped && event.timeStamp - at < BOUNCE;
@@ -183,7 +191,7 @@ export const mount = (screen, main) => {
       event.preventDefault();
       event.stopImmediatePropagation();
     } else [tapped, at] = [lead, event.timeStamp];
-    if (isOld) notice("old", NOT_OLD);
+    if (isOld) waits ??= onceCurrent(lead).finally(() => { waits = null; });
   }, { capture: true });
   main.querySelector("[data-to-wrong]")?.addEventListener("click", ({ target }) => {
     const lead = target.closest("[data-wrong]");
