@@ -10,9 +10,15 @@ from .test_clock import ADD, pot_of, seconds_left
 
 WALL = """(() => {
   const real = Date.now;
+  const next = localStorage.getItem("test.next");
+  if (next !== null) {
+    localStorage.setItem("test.shift", next);
+    localStorage.removeItem("test.next");
+  }
   Date.now = () => real.call(Date) + 1000 * Number(localStorage.getItem("test.shift") ?? 0);
 })()"""
 SHIFT = "(seconds) => localStorage.setItem('test.shift', seconds)"
+UNSEEN = "(seconds) => localStorage.setItem('test.next', seconds)"  # from the next page on: this one sees no jump
 HIDE = """(away) => {
   Object.defineProperty(document, "hidden", { get: () => away, configurable: true });
   document.dispatchEvent(new Event("visibilitychange"));
@@ -51,7 +57,7 @@ def beaten(page, age=0):
 def test_set_back_and_loaded_anew_it_has_no_more_left(wall, back):
     beaten(wall)
     before = 20 * MINUTES - wall.evaluate(KEPT)[0]  # at the last heartbeat
-    wall.evaluate(SHIFT, -back * MINUTES)
+    wall.evaluate(UNSEEN, -back * MINUTES)
     wall.reload()
     expect(told(wall, "lost")).to_contain_text("set back while nobody looked")
     assert seconds_left(wall) <= before
@@ -124,7 +130,7 @@ def test_after_a_kill_what_passed_unseen_is_in_doubt(chromium, standing, tmp_pat
     page.evaluate(ADD, pot_of(20, 12 * MINUTES))
     expect(page.locator(".pot-minutes")).to_be_visible()
     beaten(page)
-    page.evaluate(SHIFT, shift)
+    page.evaluate(UNSEEN, shift)
     page.evaluate("document.addEventListener('visibilitychange', (event) => event.stopImmediatePropagation(), true)")
     context.close()
     context, page = opened()
@@ -169,7 +175,7 @@ def test_stirring_is_as_long_as_it_is_whatever_the_clock_shows(phone, standing, 
 def test_stirring_set_back_and_loaded_anew_is_in_doubt_and_no_longer(phone, standing):
     tap_to_stir(phone, standing.url)
     phone.wait_for_timeout(2500)
-    phone.evaluate(SHIFT, -63 * MINUTES)
+    phone.evaluate(UNSEEN, -63 * MINUTES)
     phone.reload()
     expect(phone.locator("[data-steps=under]")).to_contain_text("set back while nobody looked")
     expect(phone.locator("[data-steps=figure]")).to_have_text(re.compile("^1:[0-5]."))
@@ -182,7 +188,7 @@ def test_what_waits_for_its_air_counts_while_the_clock_is_set_back(phone, standi
     expect(phone.locator("[data-notice=waiting]")).to_be_visible()
     phone.evaluate(SHIFT, 3 * MINUTES)
     phone.wait_for_timeout(6000)  # kept with three minutes
-    phone.evaluate(SHIFT, -10 * MINUTES)
+    phone.evaluate(UNSEEN, -10 * MINUTES)
     phone.reload()
     phone.get_by_label("Air temperature").first.fill("20")
     expect(told(phone, "lost")).to_be_visible()
