@@ -19,6 +19,13 @@ FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "-
          "--disable-component-update", "--disable-sync"]
 
 
+def pytest_collection_modifyitems(items):
+    """Four browsers on two cores: what fails is tried once more, and the run's last lines count and name it."""
+    for item in items:
+        if "/browser/" in item.path.as_posix():
+            item.add_marker(pytest.mark.flaky(reruns=1))
+
+
 @pytest.fixture(scope="session")
 def chromium():
     with sync_playwright() as playwright:
