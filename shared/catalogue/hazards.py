@@ -175,12 +175,12 @@ def hazard(code):
         ways = [dict(ROUTES)[one[2]] for one in parts]
         said = verb + ", ".join(ways[:-1]) + " or " + ways[-1]
         return (code, said) + rows[0][2:4] + (PUBLISHED, "clp")
+    exact = [row for row in HAZARDS if row[0] == code]
+    if exact:
+        return exact[0]
     small = _small(code)
-    for sure in ([row for row in HAZARDS if row[0] == code], [row for row in HAZARDS if _small(row[0]) == small],
-                 [row for row in HAZARDS if row[0] == code[:4]]):
-        if sure:
-            return sure[0]
-    return None
+    near = [row for row in HAZARDS if _small(row[0]) == small] or [row for row in HAZARDS if row[0] == code[:4]]
+    return near[0] if near else None
 
 
 TABLES = (

@@ -10,7 +10,7 @@ from ..equations.kinetics import fastest_rate, rate_factor
 from ..equations.quick_rule import REFERENCE, RULE, by_ranges, film_time, ranges
 from ..equations.runaway import SEMENOV, critical_half_size, semenov_number
 from ..equations.sunshine import mean_rise
-from ..forms.memo import memo_of
+from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..mix import ratio
 from .pot_heat import (
@@ -72,6 +72,10 @@ def calibration_of(values: Values) -> Calibration:
 
 def mixed_resin(system: dict) -> "tuple[float, float]":
     """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures."""
+    return once(system, "mixed resin", lambda: _mixed_resin(system))
+
+
+def _mixed_resin(system: dict) -> "tuple[float, float]":
     found_basis = ratio.basis(system)
     phr = None
     if found_basis.weight_parts:

@@ -8,7 +8,7 @@ from ..catalogue.pots import SIZES
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
 from .heat_model import LEAST_BATCH, MOST_BATCH, facts, mixed_resin
-from .peak_band import hottest
+from .peak_band import hottest, reaches
 from .sun import NO_SUN, Sun
 from .usable import batch, known
 
@@ -51,7 +51,8 @@ def largest_calm_mass(system: dict, container: str, air: float, resin: "float | 
 
     def over(log_mass: float) -> bool:
         mass = exp(log_mass)
-        return peak_temperature(system, mass, container, air, resin, filler, sizes, moving, timings, sun) >= limit
+        return reaches(batch(system, container, mass, air, resin, filler, sizes, moving, timings), container, mass,
+                       limit, sun)
 
     return memo_of(system).once("calm_mass", asked, lambda: _largest_below(over))
 
@@ -78,8 +79,8 @@ def largest_pot(system: dict, container: str, air: float, resin: "float | None" 
     caution stands all the same.
     """
     rule = BIG if max(air, air if resin is None else resin) < WARM and not sun.flux else BIG_WARM  # sun: as a warm day
-    if not known(system, timings) or peak_temperature(
-            system, rule, container, air, resin, filler, sizes, moving, timings, sun) >= RUNS_AWAY:
+    if not known(system, timings) or reaches(batch(system, container, rule, air, resin, filler, sizes, moving, timings),
+                                             container, rule, RUNS_AWAY, sun):
         return rule  # more of it only gets hotter
     return max(rule, largest_calm_mass(system, container, air, resin, filler, sizes, moving, timings,
                                        sun=sun))

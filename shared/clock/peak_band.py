@@ -19,6 +19,7 @@ from .sun import Sun
 # k1/k2 at the hot and at the cool end: what starts slowly goes all at once
 SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["uncatalysed"]
 
+ANY = 1e9  # K; a peak of any height
 # hot, cool: highest mean temperature at either end [K]; the middle gets hotter; time: of the earliest peak of the hot
 # end [s]
 Band = namedtuple("Band", ("hot", "cool", "time"))
@@ -50,9 +51,22 @@ def peaks(values: Values, container: str, mass: float, end: int,
     here = pot_of(values, container, mass, end, sun)
     hot, found = too_hot(container, here, values["air"]), []
     for rates in corners(values, end):
-        run = pot_run(rates, here, USABLE, hot, whole=True)
+        run = pot_run(rates, here, USABLE, hot, whole=True, top=ANY)
         found.append((to_step(run.peak, 0.01), run.peak_time))
     return found
+
+
+def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun | None" = None) -> bool:
+    """Whether the hot end of a mass [kg] of everything in a container gets as hot as a limit [K].
+
+    values, sun: as for `peaks`, of whose hot end this is the answer, in less time
+    """
+    here = pot_of(values, container, mass, HOT_END, sun)
+    hot = too_hot(container, here, values["air"])
+    for rates in corners(values, HOT_END):
+        if to_step(pot_run(rates, here, USABLE, hot, whole=True, top=limit).peak, 0.01) >= limit:
+            return True
+    return False
 
 
 def hottest(values: Values, container: str, mass: float, sun: "Sun | None" = None) -> float:

@@ -23,7 +23,7 @@ Run = namedtuple("Run", ("reached", "temperature_then", "peak", "peak_time", "co
 
 
 def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, until: float = LONGEST,
-            tolerance: float = 1e-3) -> Run:
+            tolerance: float = 1e-3, top: "float | None" = None) -> Run:
     """A pot from mixing on, conversion a and temperature T:
         da/dt = (k1(T) + k2(T) a) (1 - a)**2        k(T) = k exp(-E/R (1/T - 1/T_ref))
         dT/dt = rise da/dt - loss (T - T_air)
@@ -32,6 +32,8 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
     hot: temperature [K] that ends it before that conversion does, above the start
     whole: go on past it, until the peak is well behind; otherwise stop there
     until: [s], the latest time; tolerance: of one step, relative, 1e-6 to 1e-2
+    top: where it is whole for its peak alone: it ends there, or at this temperature [K]. Beyond a third converted,
+    where no rate grows any more, a mix that cools gets no hotter again.
     returns: a Run; at the usual tolerance times are good to 1 %, against LSODA, for k1/k2 of 0.02 to 0.2: peak_time
     too, of a whole run whose peak stands 3 K or more above air and start
     One function: its loop is most of the time of a key press, and on a phone each call in it costs as much as its sums.
@@ -149,6 +151,8 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
         time += step
         a, temp, rate, slope = b, t, new_rate, new_slope
         points.append((time, temp, a))
+        if top is not None and (temp >= top or (slope <= 0 and 3 * a > 1)):
+            break
         if whole and reached is not None and (a > 0.97 or (peaked and time > 2 * peak_time)) and time > 1.6 * reached:
             break
         step *= grow if grow < 5.0 else 5.0
