@@ -7,7 +7,12 @@ from . import moves
 
 
 def call(text, memo=None):
-    """JSON in, JSON out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
+    """JSON in, JSON out, as `answered` says."""
+    return json.dumps(answered(text, memo))
+
+
+def answered(text, memo=None):
+    """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
@@ -18,12 +23,12 @@ def call(text, memo=None):
     """
     asked = json.loads(text)
     if "first" in asked:
-        return json.dumps(moves.first(asked["first"], asked["pairs"], memo))
+        return moves.first(asked["first"], asked["pairs"], memo)
     if "screen" in asked:
-        return json.dumps(moves.asked(asked["screen"], asked["pairs"], memo))
+        return moves.asked(asked["screen"], asked["pairs"], memo)
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:
-            return json.dumps(late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", "")))
-        return json.dumps(late("handover").brought(asked["brought"], asked["pairs"], asked["length"]))
-    return json.dumps(moves.answer(asked["move"], typed, memo))
+            return late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", ""))
+        return late("handover").brought(asked["brought"], asked["pairs"], asked["length"])
+    return moves.answer(asked["move"], typed, memo)

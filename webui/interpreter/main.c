@@ -1,4 +1,4 @@
-// MicroPython for one page: the texts of modules go in, one function is called with text and answers with text.
+// MicroPython for one page: the texts of modules go in, one function is called with text and answers with text or JSON.
 #include <string.h>
 
 #include "py/builtin.h"
@@ -90,6 +90,69 @@ static void say(void *unused, const char *words, size_t letters) {
 
 static const mp_print_t sayer = { NULL, say };
 
+// --- interned words, found by their hash: MicroPython looks at each of thousands for every text that is made ---
+#define LONGEST_WORD (255) // letters; a longer text is never interned
+#define FEWEST_SLOTS (4096)
+typedef struct {
+    uint32_t hash, word;
+} slot_t;
+
+static slot_t *slots;
+static size_t slots_made, indexed;
+
+static uint32_t hash_of(const char *words, size_t letters) { // FNV-1a
+    uint32_t hash = 2166136261u;
+    for (size_t i = 0; i < letters; ++i) {
+        hash = (hash ^ (uint8_t)words[i]) * 16777619u;
+    }
+    return hash;
+}
+
+// The slot of a word, or the empty one where it would stand.
+static slot_t *slot_of(const char *words, size_t letters, uint32_t hash) {
+    for (size_t at = hash % slots_made;; at = (at + 1) % slots_made) {
+        if (!slots[at].word) {
+            return &slots[at];
+        }
+        if (slots[at].hash == hash) {
+            size_t length;
+            const char *found = (const char *)qstr_data(slots[at].word, &length);
+            if (length == letters && memcmp(found, words, letters) == 0) {
+                return &slots[at];
+            }
+        }
+    }
+}
+
+// Words only ever come, at the end: those that came since the last time are put in first.
+static void index_words(size_t words) {
+    if (2 * words > slots_made) {
+        for (slots_made = FEWEST_SLOTS; slots_made < 4 * words;) {
+            slots_made *= 2;
+        }
+        free(slots);
+        slots = calloc(slots_made, sizeof(slot_t));
+        if (!slots) {
+            __builtin_trap();
+        }
+        indexed = 1; // the first is none
+    }
+    for (; indexed < words; ++indexed) {
+        size_t letters;
+        const char *word = (const char *)qstr_data(indexed, &letters);
+        uint32_t hash = hash_of(word, letters);
+        *slot_of(word, letters, hash) = (slot_t) { hash, indexed };
+    }
+}
+
+qstr qstr_find_strn(const char *words, size_t letters) {
+    if (letters > LONGEST_WORD) {
+        return MP_QSTRnull;
+    }
+    index_words(MP_STATE_VM(last_pool)->total_prev_len + MP_STATE_VM(last_pool)->len);
+    return slot_of(words, letters, hash_of(words, letters))->word;
+}
+
 // --- the interpreter ---
 static bool full;
 
@@ -132,6 +195,7 @@ static int done(work_t work, char *given, size_t letters) {
         free(given);
         return 0;
     }
+    said_size = 0; // of an answer that was begun
     mp_obj_print_exception(&sayer, MP_OBJ_FROM_PTR(nlr.ret_val)); // one that cannot be printed ends in a trap
     free(given);
     return 1;
@@ -145,9 +209,7 @@ static void run_program(const char *program, size_t letters) {
 
 static void call_with(const char *asked, size_t letters) {
     mp_obj_t answer = mp_call_function_1(mp_load_global(MP_QSTR_call), mp_obj_new_str(asked, letters));
-    size_t length;
-    const char *words = mp_obj_str_get_data(answer, &length);
-    say(NULL, words, length);
+    mp_obj_print_helper(&sayer, answer, mp_obj_is_str(answer) ? PRINT_STR : PRINT_JSON);
 }
 
 // Runs a program.
@@ -155,7 +217,7 @@ EXPORTED(run) int run(char *program, size_t letters) {
     return done(run_program, program, letters);
 }
 
-// Calls the program's function `call` with a text; it answers with a text.
+// Calls the program's function `call` with a text; it answers with a text, or with what is said as JSON.
 EXPORTED(ask) int ask(char *asked, size_t letters) {
     if (full) {
         sweep();

@@ -16,6 +16,11 @@ typedef unsigned mp_uint_t;
 typedef long mp_off_t;
 #define MP_SSIZE_MAX (0x7fffffff)
 
+// main.c has one that takes its place
+#ifdef WEAK_WORDS
+#pragma weak qstr_find_strn
+#endif
+
 // Nobody can look for pointers in the locals of WebAssembly. So the heap grows while a call lasts, and is swept between two.
 #define MICROPY_ENABLE_GC (1)
 #define MICROPY_GC_SPLIT_HEAP (1)
