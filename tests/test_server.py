@@ -162,7 +162,7 @@ def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
     """The rule that parts them reads the scripts: a view, a dialog and what only they import are on the other side."""
     assert {"js/engine/engine.js", "js/views/screen.js", "vendor/idb/index.js"} <= set(BUILD.together["js/main.js"])
     assert set(BUILD.together["js/engine/worker.js"]) == {
-        "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js"}
+        "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js", "js/engine/picture.js"}
     assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(
         BUILD.later)
     assert "js/kit/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []

@@ -2,6 +2,8 @@
 const here = new URL("../../", import.meta.url);
 const PATIENCE = 8000; // ms; the slowest move takes an eighth of it on a slow phone
 const FETCHED = 15_000; // ms
+const PICTURED = "covemix.pictured"; // the build of whose memory this phone keeps a picture
+const UNHURRIED = 10_000; // ms after a start, when a picture may be made
 const UNSTARTED = "the engine did not start";
 const FELL = "the engine fell over"; // the next question starts it anew
 const HUNG = "the engine took too long";
@@ -18,7 +20,7 @@ let channel = null; // by which its answers come
 let ready = null;
 let begun = false;
 let ticket = 0;
-let source = null;
+const sources = {};
 
 let failed = false; // what a host or this browser kept of half a file is not taken a second time
 const bytes = async (path) => {
@@ -28,9 +30,36 @@ const bytes = async (path) => {
 };
 
 // The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
-const load = () => {
-  source ??= Promise.all([bytes("vendor/micropython/micropython.wasm"), bytes("app.txt")]);
-  return source;
+const load = (path) => { sources[path] ??= bytes(path); return sources[path]; };
+const WASM = "vendor/micropython/micropython.wasm";
+const BUNDLE = "app.txt";
+
+const isPictured = () => {
+  try {
+    return localStorage.getItem(PICTURED) === here.href;
+  } catch {
+    return false;
+  }
+};
+const pictured = (whether) => {
+  try {
+    if (whether) localStorage.setItem(PICTURED, here.href);
+    else localStorage.removeItem(PICTURED);
+  } catch { /* this browser keeps nothing */ }
+};
+
+const newWorker = () => new Worker(new URL("worker.js", import.meta.url), { type: "module" });
+
+// once for a build, by a worker of its own, when nobody waits for the first answer any more
+const takePicture = async () => {
+  if (isPictured() || !navigator.serviceWorker?.controller) return;
+  const maker = newWorker();
+  maker.addEventListener("message", ({ data }) => {
+    pictured(data.kept);
+    maker.terminate();
+  });
+  maker.addEventListener("error", () => maker.terminate());
+  maker.postMessage({ wasm: await load(WASM), bundle: await load(BUNDLE), keep: true });
 };
 
 /** @param {{id: number, text?: string, broken?: any, fell?: boolean}} answer */
@@ -59,6 +88,7 @@ const stop = (why) => {
   channel?.close();
   worker = channel = ready = null;
   begun = false;
+  pictured(false); // at any doubt
   for (const id of [...waiting.keys()]) settle({ id, broken: new EngineFault(why) });
 };
 
@@ -82,7 +112,7 @@ const open = () => {
     if (data.fell) stop(FELL);
   });
   channel.addEventListener("messageerror", () => stop(UNREADABLE));
-  worker = new Worker(new URL("worker.js", import.meta.url), { type: "module" }); // its scripts load meanwhile
+  worker = newWorker(); // its scripts load meanwhile
   return name;
 };
 
@@ -99,19 +129,22 @@ const told = (mine) => new Promise((resolve, reject) => {
 const late = () => new Promise((_, reject) => { setTimeout(() => reject(new Error(UNSTARTED)), PATIENCE); });
 
 export const startEngine = () => {
+  const fromPicture = isPictured();
   ready ??= (async () => {
     const name = open();
     const mine = worker;
     const started = told(mine);
     started.catch(() => {}); // it may fail before it is waited for
-    const [wasm, bundle] = await load();
+    const [wasm, bundle] = await Promise.all([load(WASM), fromPicture ? null : load(BUNDLE)]);
     mine.postMessage({ wasm, bundle, channel: name });
     await Promise.race([started, late()]);
     begun = true;
     failed = false;
+    setTimeout(() => takePicture().catch(() => {}), UNHURRIED);
   })().catch((error) => {
     stop(UNSTARTED);
-    source = null;
+    if (fromPicture) return startEngine();
+    for (const path of Object.keys(sources)) delete sources[path];
     failed = true;
     throw error instanceof EngineMissing ? error : new EngineMissing(UNSTARTED);
   });

@@ -1,6 +1,7 @@
 // The engine's own thread: MicroPython with the modules of shared/. Text in, text out; no network, no storage.
 import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
+import { keepPicture, recallPicture } from "./picture.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
 const MOST_LEFT = 4; // answers in a row without a rest, after which it is swept all the same: a full heap doubles
@@ -13,14 +14,16 @@ let left = 0; // answers since it was swept
 
 const why = (error) => String(error?.message ?? error);
 
+// without a bundle: from the picture of the memory that this phone keeps
 const start = async (data) => {
   let at = "this browser lacks what it needs";
   try {
     channel = new BroadcastChannel(data.channel);
     at = "app.txt cannot be read";
-    const modules = texts(new Uint8Array(data.bundle), "engine");
+    const memory = data.bundle ? null : await recallPicture();
+    const modules = memory ? [] : texts(new Uint8Array(data.bundle), "engine");
     at = "micropython.wasm cannot be read";
-    python = await interpreter(data.wasm, modules, PROGRAM);
+    python = await interpreter(data.wasm, modules, PROGRAM, memory);
     self.postMessage({ ready: true });
   } catch {
     self.postMessage({ broken: at });
@@ -47,7 +50,8 @@ const rest = () => {
 
 self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
-  if (data.wasm) await start(data);
+  if (data.keep) self.postMessage({ kept: await keepPicture(data.wasm, texts(new Uint8Array(data.bundle), "engine"), PROGRAM).catch(() => false) });
+  else if (data.wasm) await start(data);
   else answer(data);
   left += 1;
   if (!python) return;
