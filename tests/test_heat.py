@@ -5,7 +5,7 @@ from math import log, pi
 
 import numpy as np
 import pytest
-from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER
+from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER, WALL, WALLS
 from covemix.shared.catalogue.fillers import FILLERS
 from covemix.shared.catalogue.glass import FIBRE_DENSITY
 from covemix.shared.catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES
@@ -174,6 +174,28 @@ def test_remembered_facts_lie_in_their_own_ranges():
         place = mark_at(row)
         value, least, most = row[place - 3:place]
         assert least <= value <= most
+
+
+# as the library ht 1.x ships EN 12524: W/(m K)
+EN_12524 = {"polypropylene": 0.22, "polyethylene": 0.33, "timber": 0.13}
+
+
+def test_walls_and_bench_are_thickness_by_conduction(outside):
+    source = "EN 12524:2000: polypropylene 0.22, low density polyethylene 0.33, timber of 500 kg/m3 0.13 W/(m K)"
+    for kind, row in zip(("cup", "bag", "tray"), WALLS, strict=True):
+        thick, _, _, matter = WALL[kind].split()
+        outside(f"heat wall {kind}", source, float(thick) / 1000 / EN_12524[matter], row[1], rel=1e-9)
+    bench = next(row for row in MATTER if row[0] == "bench")
+    for thick, value in zip((0.010, 0.005, 0.020), bench[1:4], strict=True):
+        outside(f"heat bench {thick * 1000:.0f} mm", source, thick / EN_12524["timber"], value, rel=0.05)
+
+
+def test_heat_given_to_a_breeze_is_that_of_iso_6946(outside):
+    """hc = 4 + 4 v, with radiation of a surface of 0.9 at 20 degC: 1.5, 2.7 and 5 m/s, a light to a gentle breeze."""
+    moving = next(row for row in AIR if row[0] == "moving")
+    for wind, value in zip((2.7, 1.5, 5.0), moving[2:5], strict=True):
+        outside(f"heat wind {wind}", "ISO 6946: hc = 4 + 4 v, hr = 4 eps sigma T^3",
+                4 + 4 * wind + 4 * 0.9 * 5.67e-8 * 293.15**3, value, rel=0.035)
 
 
 # calibration

@@ -242,8 +242,8 @@ def test_a_batch_too_small_for_the_scale_is_warned_about_and_named():
     assert small["too_small"]["rank"] == "warn" and small["smallest"]["text"] == "83.5 g"
     assert "too_small" not in answered(system=label, amount="83.5")
     assert "too_small" not in answered(system=label, amount="83", scale="0.1g")
-    assert "from memory" in answered(amount="240")["smallest"]["rough"]
-    assert "from memory" not in answered(system=label, amount="240")["smallest"]["rough"]
+    assert "our own judgement" in answered(amount="240")["smallest"]["rough"]
+    assert "our own judgement" not in answered(system=label, amount="240")["smallest"]["rough"]
 
 
 def test_a_batch_poured_larger_than_planned_is_judged_by_what_was_poured():

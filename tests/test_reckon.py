@@ -181,7 +181,7 @@ def test_dew():
     found = reckon("dew", air=293.15, humidity=0.60, night=284.15, sky="open")
     assert found.dew_point == pytest.approx(285.15, abs=0.05)
     assert found.margin == pytest.approx(8.0, abs=0.05) and not found.near and not found.wet
-    assert found.night.margin == pytest.approx(284.15 - 3.0 - found.dew_point) and found.night.wet and found.in_danger
+    assert found.night.margin == pytest.approx(284.15 - 5.0 - found.dew_point) and found.night.wet and found.in_danger
     assert found.night.keep_above == pytest.approx(288.15)  # 12.0 + 3, half degrees up
     assert reckon("dew", air=293.15) is None
 

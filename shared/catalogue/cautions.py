@@ -3,7 +3,7 @@
 The product's own safety data sheet decides: these are reminders of what it usually says.
 """
 from .losses import BY_KEY
-from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
+from .marks import COMMON, JUDGED, PUBLISHED
 
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
          "they usually say.")
@@ -93,7 +93,7 @@ FROM = (
     ("usable time that is short", 600.0, "s", JUDGED, ""),
     ("air changes that are few", 2 / 3600, "1/s", JUDGED, ""),
     ("room that is small", 30.0, "m3", JUDGED, ""),
-    ("putty that is thick", BY_KEY["one_pass"].value, "m", MEMORY, ""),
+    ("putty that is thick", BY_KEY["one_pass"].value, "m", BY_KEY["one_pass"].mark, ""),
 )
 TABLES = (
     ("Cautions that always stand", STANDING, (1,), (2,)),

@@ -3,11 +3,11 @@
 Hours at 20 to 25 degC. A window that opens is counted as at 25 degC, the late reading; one that closes as at 20, the
 early one.
 """
-from .marks import COMMON, JUDGED, MEMORY
+from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
 OPENS_AT, CLOSES_AT = 298.15, 293.15  # K
 COUNTED_AT = (("opens", OPENS_AT, JUDGED), ("closes", CLOSES_AT, JUDGED))
-ENERGY = (55000.0, 45000.0, 65000.0, MEMORY)  # J/mol: value, least, most
+ENERGY = (55000.0, 45000.0, 65000.0, PUBLISHED, "amine-cure")  # J/mol: value, least, most
 FULL = 168  # h
 POINTS_GAP = (12 * 3600.0, JUDGED)  # s: between two typed temperatures, more is a gap
 
@@ -26,7 +26,7 @@ STAGES = (
      MEMORY),
     ("light", "Load it lightly", (24, 24, 48), False, "the witness puck is hard", MEMORY),
     ("full", "Full strength", (FULL, FULL, FULL), False, "5 to {} days are usual; the longer counts".format(FULL // 24),
-     MEMORY),
+     COMMON),
 )
 # the hours at which a day is coldest and warmest [s after midnight], mark
 COLDEST, WARMEST, DAY_MARK = 5 * 3600.0, 15 * 3600.0, COMMON

@@ -2,12 +2,12 @@
 
 A builder's own weighed batches go before these (see calibration.py), a maker's sheet before both.
 """
-from .marks import JUDGED, MEMORY
+from .marks import JUDGED, MEMORY, PUBLISHED
 
 DOSE_SPREAD = 0.30  # of any dose in the table, from memory
 AIR, AIR_RANGE = 0.05, (0.02, 0.10)  # share of a putty's volume that stirring leaves in it; least and most, from memory
-PACKING = 0.62  # share by volume at which hollow spheres touch: no liquid is left between them, from memory
-SPHERE_PACKING = (0.64, 0.58, 0.64)  # of spheres stirred in: value, least, most
+PACKING = 0.62  # share by volume at which hollow spheres touch: no liquid is left between them
+SPHERE_PACKING = (0.64, 0.62, 0.66)  # of spheres stirred in: value, least, most
 SURE = 2  # the remembered yield stresses may be half: so many times what statics asks for is wanted
 BATCH_DEVIATION = 0.10  # how differently the same putty is tapped from batch to batch
 BATCH_WORTH = 4  # how many batches that judgement is worth against the scatter seen
@@ -54,8 +54,8 @@ TABLES = (
      (0,), (1, 2)),
     ("Putty", (("Any dose in the table, give or take", DOSE_SPREAD, "%", MEMORY),
                ("Air that stirring leaves in it", (AIR,) + AIR_RANGE, "%", MEMORY),
-               ("Hollow spheres touch at, by volume", PACKING, "%", MEMORY),
-               ("Spheres stirred in pack to, by volume", SPHERE_PACKING, "%", MEMORY),
+               ("Hollow spheres touch at, by volume", PACKING, "%", PUBLISHED, "packing"),
+               ("Spheres stirred in pack to, by volume", SPHERE_PACKING, "%", PUBLISHED, "packing"),
                ("Stiffer than it must be, to be safe", SURE, "times", JUDGED)), (0,), (1, 2)),
     ("Own batches of putty", (
         ("How differently the same putty is tapped, standard deviation", BATCH_DEVIATION, "%", JUDGED),

@@ -2,7 +2,7 @@
 
 Wordings change from revision to revision and more than one is on the shelves: the product's own sheet decides.
 """
-from .marks import MEMORY, PUBLISHED
+from .marks import COMMON, MEMORY, PUBLISHED
 
 # code, text, pictogram, signal word, mark, source. Where a code has several categories the sign and the
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
@@ -124,7 +124,7 @@ CLASSES = (
     ("hardener", "Amine hardener", "H302, H312, H314, H317, H318, H335, H411",
      "They differ a lot; some may also cause asthma, H334.", MEMORY, ""),
     ("solvent", "Solvents for wiping", "H225, H319, H336", "Acetone, alcohols and butanone, more or less.", MEMORY, ""),
-    ("powder", "Powders", "", "Mostly no statement of their own: the dust is the hazard.", MEMORY, ""),
+    ("powder", "Powders", "", "Mostly no statement of their own: the dust is the hazard.", COMMON, ""),
 )
 
 # key, what it is called, the picture in words, mark, source

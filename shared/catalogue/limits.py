@@ -13,12 +13,12 @@ SAME_MARK = 0.02  # between two fills of one syringe to one mark, all of it
 # title, rows: what, value, unit, mark
 TABLES = (
     ("Ratio error, of the hardener", (
-        ("Good up to", AIM, "%", MEMORY),
-        ("Too much from", STOP, "%", MEMORY)), (0,), (1, 2)),
+        ("Good up to", AIM, "%", JUDGED),
+        ("Too much from", STOP, "%", JUDGED)), (0,), (1, 2)),
     ("What a wrong ratio costs", (
         ("Glass temperature lost for each percent of hardener too little or too much", LOST_PER_PERCENT, "dK", MEMORY),
-        ("Glass temperature lost at what is still good, at most", AIM * 100 * LOST_PER_PERCENT[2], "dK", MEMORY),
-        ("Glass temperature lost at what is too much, at most", STOP * 100 * LOST_PER_PERCENT[2], "dK", MEMORY),
+        ("Glass temperature lost at what is still good and at what is too much, at most",
+         (AIM * 100 * LOST_PER_PERCENT[2], STOP * 100 * LOST_PER_PERCENT[2]), "dK", MEMORY),
         ("Told as one for each percent, up to", TOLD_EVENLY, "%", JUDGED)),
      (0,), (1, 2)),
     ("Ratio of a label that is asked back", (
@@ -29,7 +29,7 @@ TABLES = (
     ("Density of a part, where only a remembered one is known", (
         ("Resin", (sum(RESIN_DENSITY) / 2,) + RESIN_DENSITY, "kg/m3", MEMORY),
         ("Hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", MEMORY),
-        ("Two fills of one syringe to one mark differ by, at most", SAME_MARK, "%", MEMORY)), (0,), (1, 2)),
+        ("Two fills of one syringe to one mark differ by, at most", SAME_MARK, "%", JUDGED)), (0,), (1, 2)),
     ("Doubt of a ratio by weight that only densities give, k = 2", (
         ("Nothing said up to, shown from", AIM, "%", JUDGED),
         ("No reading of a scale from", STOP, "%", JUDGED)), (0,), (1, 2)),

@@ -18,7 +18,7 @@ LOSSES = (
     Fact("edges", "what an edge takes, in times of a face", 2.5, 2.0, 3.0, "", MEMORY),
     Fact("flank", "bare panel under the tape each side of the cove", 0.015, 0.015, 0.025, "m", JUDGED),
     Fact("least_radius", "smallest radius that glass and tool bend to", 0.010, 0.008, 0.012, "m", MEMORY),
-    Fact("one_pass", "thickest throat in one pass", 0.012, 0.010, 0.015, "m", MEMORY),
+    Fact("one_pass", "thickest throat in one pass", 0.012, 0.010, 0.015, "m", JUDGED),
     Fact("ply_margin", "peel ply wider than the tape, each side", 0.020, 0.010, 0.030, "m", JUDGED),
     Fact("overlap", "overlap where two pieces of tape meet", 0.050, 0.040, 0.075, "m", COMMON),
     Fact("stagger", "ends of one layer away from those of the next", 0.100, 0.100, 0.200, "m", COMMON),

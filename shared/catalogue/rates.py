@@ -17,12 +17,12 @@ RATES = (
 # value, label, factor on the rate [-], mark
 HANDS = (
     ("practised", "Practised", 1.0, JUDGED),
-    ("novice", "New to it", 0.5, MEMORY),
+    ("novice", "New to it", 0.5, JUDGED),
 )
 POSITIONS = (
     ("downhand", "Downhand", 1.0, JUDGED),
-    ("vertical", "Standing", 0.7, MEMORY),
-    ("overhead", "Overhead", 0.5, MEMORY),
+    ("vertical", "Standing", 0.7, JUDGED),
+    ("overhead", "Overhead", 0.5, JUDGED),
 )
 # name, label, minutes, least, most, mark
 MIXING = (

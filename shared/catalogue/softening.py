@@ -22,11 +22,11 @@ POST = (
     ("Post-cure, below the glass temperature wanted", 10.0, "dK", COMMON),
     ("Warmth counted within", 30 * 86400.0, "hours", JUDGED),
 )
-# key, label, share of the sunlight taken up, least and most, mark
+# key, label, share of the sunlight taken up, least and most, mark, source
 COLOURS = (
-    ("white", "White", 0.2, 0.4, MEMORY),
-    ("mid", "A colour, grey or bare wood", 0.4, 0.75, MEMORY),
-    ("dark", "Dark or black", 0.8, 0.95, MEMORY),
+    ("white", "White", 0.2, 0.45, PUBLISHED, "lbnl"),
+    ("mid", "A colour, grey or bare wood", 0.4, 0.8, PUBLISHED, "lbnl"),
+    ("dark", "Dark or black", 0.8, 0.95, PUBLISHED, "e1980"),
 )
 # name, value, unit, mark, source
 SUNLIT = (

@@ -1,8 +1,8 @@
 """Sun on a mix: how much of it there is, how much a surface takes up, what covers it."""
 from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
-BEAM = 850.0  # W/m2, square to the sun's rays under a clear sky
-UPRIGHT = 0.42  # what an upright face takes of the sun on the level, at its most (tested for every height of the sun)
+BEAM = 900.0  # W/m2, square to the sun's rays under a clear sky
+UPRIGHT = 0.45  # what an upright face takes of the sun on the level, at its most (tested for every height of the sun)
 UNEVEN = 850.0  # W/m2 taken up, at which a deep pot ages as if it were twice as much: the sun warms its skin first
 TRAY_UP_TO = 100.0  # W/m2 taken up: above it a tray is no help any more
 
@@ -17,12 +17,12 @@ SUN = (
 # value, label, share of the sun that is taken up [-], least, most, mark, source
 LOOKS = (
     ("unknown", "Not said", 0.6, 0.3, 0.95, JUDGED, ""),
-    ("white", "White tray, white or clear mix", 0.30, 0.2, 0.4, MEMORY, ""),
+    ("white", "White tray, white or clear mix", 0.30, 0.2, 0.45, PUBLISHED, "lbnl"),
     ("bare", "Bare wood", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
     ("wet", "Wetted wood or tape on wood", 0.55, 0.4, 0.7, MEMORY, ""),
     ("putty", "Putty with wood flour", 0.6, 0.5, 0.7, MEMORY, ""),
     ("dark", "Dark putty", 0.75, 0.65, 0.85, MEMORY, ""),
-    ("black", "Black film, cup or tray", 0.95, 0.9, 0.97, MEMORY, ""),
+    ("black", "Black film, cup or tray", 0.95, 0.9, 0.97, PUBLISHED, "e1980"),
 )
 # value, label, share of the sun that passes [-], heat given to the air against uncovered [-], mark, source
 COVER = (
@@ -35,7 +35,7 @@ TABLES = (
     ("Share of the sun that a surface takes up", LOOKS, (1,), (2,)),
     ("Cover: sun that passes, heat given off", COVER, (1,), (2, 3)),
     ("Sun on a pot", (
-        ("Sun square to its rays, W/m2", BEAM, "", MEMORY),
+        ("Sun square to its rays, W/m2", BEAM, "", PUBLISHED, "astm-g173"),
         ("Sun on an upright face, to that on the level", UPRIGHT, "times", JUDGED),
         ("Sun taken up that a deep pot counts double, own model, W/m2", UNEVEN, "", JUDGED),
         ("Sun taken up from which a tray is no help, W/m2", TRAY_UP_TO, "", JUDGED)), (0,), (1, 2)),

@@ -32,7 +32,6 @@ TITLES = (
 
 # table, key of the row, words, unit
 ROWS = (
-    ("cure", "energy", "Activation energy", "J/mol"),
     ("cure", "uncatalysed", "What cures without help, to what cures with it", ""),
     ("cure", "too_hot", "Too hot to hold from", "K"),
     ("cure", "usable_conversion", "No longer usable once cured", "%"),
@@ -40,12 +39,11 @@ ROWS = (
     ("matter", "epoxide_weight", "Epoxide equivalent weight, where the label gives none", "kg/eq"),
     ("matter", "phr", "Hardener to 100 of resin by weight, where the label gives none", "g"),
     ("matter", "specific_heat", "Specific heat of the liquid mix", "J/(kg K)"),
-    ("matter", "filler_heat", "Specific heat of filler or glass", "J/(kg K)"),
+    ("matter", "filler_heat", "Specific heat of filler, from that of glass to that of wood", "J/(kg K)"),
     ("matter", "conductivity", "How the mix conducts heat", "W/(m K)"),
     ("matter", "density", "Density of the mix, where the label gives none", "kg/m3"),
     ("matter", "wood", "How plywood conducts heat, across the plies", "W/(m K)"),
-    ("matter", "bench", "What a wooden bench keeps back under a cup", "m2 K/W"),
-    ("matter", "glass_share", "Glass in wet tape, by weight", "%"),
+    ("matter", "bench", "What 10 mm (5 to 20) of a wooden bench keep back", "m2 K/W"),
     ("lowest", "fast", "Fast hardener", "K"),
     ("lowest", "medium", "Medium hardener", "K"),
     ("lowest", "slow", "Slow hardener", "K"),

@@ -1,5 +1,5 @@
 """Scales and pump sets to start from: steps and strokes as such tools commonly have them; one's own go before."""
-from .marks import COMMON, MEMORY
+from .marks import COMMON, JUDGED
 
 # id, label, mark, typed text of the record's fields; a label is made of them
 SCALES = tuple([
@@ -9,6 +9,6 @@ SCALES = tuple([
         ("0.1g", "Fine scale", "0.1 g", "500 g"),
         ("5g", "Old scale", "5 g", "10 kg"))])
 PUMPS = tuple([
-    (key, "Two equal pumps, {" + stroke + " mL}", MEMORY, (
+    (key, "Two equal pumps, {" + stroke + " mL}", JUDGED, (
         ("name", name), ("strokes", stroke + " : " + stroke + " mL")))
     for key, name, stroke in (("equal", "Equal pumps", "10"),)])

@@ -1,8 +1,8 @@
-"""Cups, graduated cups and syringes to start from: sizes as such things commonly have them, from memory.
+"""Cups, graduated cups and syringes to start from: sizes that we chose, as such things may have them.
 
 A builder measures the own cup's inside with a ruler and replaces these.
 """
-from .marks import COMMON, MEMORY
+from .marks import COMMON, JUDGED
 
 
 def about(bottom, top, height):
@@ -20,7 +20,7 @@ def about(bottom, top, height):
 
 # id, label, mark, typed text of the record's fields; a label is made of them
 CUPS = tuple([
-    (key, label + ", about {" + about(bottom, top, height) + "}", MEMORY, (
+    (key, label + ", about {" + about(bottom, top, height) + "}", JUDGED, (
         ("name", name), ("bottom", "{} mm".format(bottom)), ("top", "{} mm".format(top)),
         ("height", "{} mm".format(height))))
     for key, label, name, bottom, top, height in (
@@ -29,7 +29,7 @@ CUPS = tuple([
         ("tin", "Straight tin", "Straight tin", 73, 73, 105),
         ("tub", "Wide tub", "Wide tub", 100, 118, 110))])
 GRADUATED = tuple([
-    (key, label + ", " + holds + " in steps of " + step, MEMORY, (
+    (key, label + ", " + holds + " in steps of " + step, JUDGED, (
         ("name", name), ("holds", holds), ("step", step + " mL")))
     for key, label, name, holds, step in (
         ("30mL", "Medicine cup", "Medicine cup", "30 mL", "2.5"),

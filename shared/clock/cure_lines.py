@@ -25,7 +25,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("day_counts", "The first 24 h count as", found.day_counts, "s",
                       shown(found.day_counts / 3600, 1, DOWN) + " h", rank=MORE,
                       rough="at " + told(OPENS_AT, "degC", units, places=0)
-                            + ", activation energy {} kJ/mol from memory; the hours above count {} to {}, openings "
+                            + ", activation energy {} kJ/mol; the hours above count {} to {}, openings "
                               "by the later and closings by the earlier of them".format(
                                   *[bare(one / 1000, 1) for one in ENERGY[:3]])))
     lines.append(words("counted", "Where the hours come from", _from_where(found.labelled, values["system"], units)

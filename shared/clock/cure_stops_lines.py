@@ -7,6 +7,7 @@ from ..words.units import braces, told
 from .cure_stops import FULL_FROM, MAY, POST_AT, POST_FOR, SOFTENS, STAYS
 
 CLIMB, BELOW = [row[1] for row in POST][3:5]
+SOFT = "where it softens is from memory"
 COLOUR = dict([(row[0], small(row[1])) for row in COLOURS])
 HOW = ("Climb " + braces("K", CLIMB) + " an hour at most, the hull supported in its shape: on the way the seam is "
        "soft. The data sheet's own goes first.")
@@ -73,18 +74,18 @@ def _sun(limit: Found, units: str) -> list[Line]:
             _degrees(one, units, UP) for one in (dark.air, dark.surface[1], light.surface[1])])
         if dark.verdict not in (None, STAYS):
             text += " Say its colour: this seam may soften there."
-        return [words("sun", "Hull in the sun", text, rough="colours from memory", rank=SAY)]
+        return [words("sun", "Hull in the sun", text, rank=SAY)]
     sun, = limit.suns
     text = "Up to {}, in a breeze {}, with air at {}.".format(*[
         _degrees(one, units, UP) for one in (sun.surface[1], sun.surface[0], sun.air)])
     if sun.verdict is None:
-        return [words("sun", "Hull in the sun", text, rough="from memory", rank=SAY)]
+        return [words("sun", "Hull in the sun", text, rank=SAY)]
     text += " The seam {} above {}.".format({STAYS: "softens only", MAY: "may soften", SOFTENS: "softens"}[sun.verdict],
                                             _degrees(limit.after.glass[0], units, DOWN))
     if sun.verdict == STAYS:
-        return [words("sun", "Hull in the sun", text, rough="from memory", rank=SAY)]
+        return [words("sun", "Hull in the sun", text, rough=SOFT, rank=SAY)]
     first = [] if sun.colour == COLOURS[0][0] else ["paint it white"]
     first += [] if limit.post else ["post-cure it first"]
     text += " Shade it, hold it in its shape, and put no load on it while it is hot" + "".join([
         "; or " + one for one in first]) + "."
-    return [words("sun", "Sun on this hull", text, rough="from memory", rank=WARN)]
+    return [words("sun", "Sun on this hull", text, rough=SOFT, rank=WARN)]

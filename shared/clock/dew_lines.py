@@ -23,8 +23,8 @@ def say(found: "Found | None", values: Values) -> list[Line]:
     units = values["units"]
     wanted = difference(found.wanted, units, UP)
     lines = [line("margin", "Above the dew point, now", found.margin, "K", difference(found.margin, units), rank=ANSWER,
-                  rough="rounded down; {} is wanted; a hygrometer may be off by as much as {}".format(
-                      wanted, difference(found.unsure, units, UP)))]
+                  rough="rounded down; {} is wanted; a hygrometer may be off by as much as {}, "
+                        "from memory".format(wanted, difference(found.unsure, units, UP)))]
     if found.near:
         lines.append(words("damp", "The surface is wet" if found.wet else "Too near to the dew point",
                            "Do not coat or tape now. Warm the surface until it is " + wanted
@@ -43,7 +43,7 @@ def _night(night: "Found | None", units: str) -> list[Line]:
         return []
     where = "the air's water stays the same"
     if night.sky:
-        where += "; the open sky cools a surface by {} more, from memory".format(difference(night.sky, units, UP))
+        where += "; the open sky cools a surface by {} more, or yet more".format(difference(night.sky, units, UP))
     lines = [line("night_margin", "Above the dew point, in the night", night.margin, "K",
                   difference(night.margin, units), rank=BESIDE, rough="rounded down; " + where)]
     if night.near:

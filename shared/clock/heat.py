@@ -1,5 +1,6 @@
 """Heat: how long this batch in this container can be used, how hot it will get, what a tray or half of it would buy."""
 from ..catalogue.containers import AIR, CONTAINERS
+from ..catalogue.glass import FOR_BUYING
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import BATCH
 from ..forms.errors import InputError
@@ -13,7 +14,7 @@ from . import heat_lines, sun
 from .heat_drawing import curves
 from .heat_found import reckon, reckoned  # noqa: F401  (reckon: the move's own, as every move has one)
 from .heat_model import timings_of
-from .pot_heat import FLOUR, MATTER_VALUES
+from .pot_heat import FLOUR
 from .pot_start import USES
 
 USE_FOLD = "What it is for, where it goes"
@@ -42,7 +43,7 @@ INPUTS = (
     Number("resin_temperature", "Temperature of the resin", unit="degC", low=-5, high=60, optional=True,
            help="When it is mixed. Left empty: as the air.", fold=MORE_FOLD),
     Number("filler", "Filler or glass in it", unit="%", low=0, high=80, optional=True,
-           help="Of the whole weight. Left empty: none; in wet tape " + bare(MATTER_VALUES["glass_share"] * 100, 1)
+           help="Of the whole weight. Left empty: none; in wet tape " + bare(FOR_BUYING[0] * 100, 1)
            + "% glass (from memory).", fold=MORE_FOLD),
     Number("grain", GRAIN, unit="g/mL", low=0.05, high=8, optional=True, fold=MORE_FOLD,
            help="Left empty: wood flour's, {" + bare(FLOUR / 1000, 2) + " g/mL} (from memory). Not asked of wet tape."),

@@ -153,7 +153,7 @@ def _reasons(found: Found, units: str) -> list[Line]:
     best = found.best
     lines = [
         line("thick", "Thick by", best.end, "s", minutes(best.end), rank=MORE,
-             rough="of this {}% is used, the rest is kept back (from memory)".format(shown(best.share * 100))),
+             rough="of this {}% is used, the rest is kept back (our own judgement)".format(shown(best.share * 100))),
         line("by_heat", "By the heat balance", best.model, "s", minutes(best.model), rank=MORE,
              rough="from {} to {} for activation energies that fit as well; one temperature for the whole pot".format(
                  minutes(found.slow), minutes(found.fast))),
@@ -169,8 +169,8 @@ def _reasons(found: Found, units: str) -> list[Line]:
                       "up to " + told(found.layer, "mm", units, DOWN, digits=2), rank=MORE,
                       rough="a cautious bound: its fastest rate, no resin used up"))
     lines.append(line("heat", "Heat in the mix", found.heat, "J/kg", shown(found.heat / 1000, 0) + " J/g", rank=MORE,
-                      rough="of mixed resin; from the ratio and the equivalent weight, {} to {} kJ/mol from "
-                            "memory".format(*[bare(one / 1000, 1) for one in HEAT_RANGE])))
+                      rough="of mixed resin; from the ratio and the equivalent weight, {} to {} kJ/mol"
+                            .format(*[bare(one / 1000, 1) for one in HEAT_RANGE])))
     return lines
 
 

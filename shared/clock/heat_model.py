@@ -2,6 +2,7 @@
 from collections import namedtuple
 from math import pi
 
+from ..catalogue.glass import FOR_BUYING
 from ..catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES, SMALL_CUP
 from ..catalogue.windows import HUNDRED
 from ..equations.calibrate_heat import ABOUT, AT_MOST, Calibration, Fact, calibrated
@@ -101,7 +102,7 @@ def share_filled(filler: "float | None", container: str) -> float:
     (0.0, 0.3)
     """
     if filler is None:
-        return MATTER_VALUES["glass_share"] if container == "roll" else 0.0
+        return FOR_BUYING[0] if container == "roll" else 0.0
     return filler
 
 

@@ -7,6 +7,7 @@ evenly likely).
 from collections import namedtuple
 from math import exp, log, sqrt
 
+from ..catalogue import cure_times
 from ..catalogue.containers import CURE
 from .integrate import LONGEST, Rates, pot_run
 from .kinetics import isothermal_time, rate_factor
@@ -16,7 +17,7 @@ REFERENCE = 298.15
 USABLE = CURE_VALUES["usable_conversion"][1]
 TOO_HOT = CURE_VALUES["too_hot"][1]
 UNCATALYSED = CURE_VALUES["uncatalysed"][1]
-ENERGY, LEAST, MOST = CURE_VALUES["energy"][1:4]
+ENERGY, LEAST, MOST = cure_times.ENERGY[:3]
 HALF = (MOST - LEAST) / 2
 SPREAD = HALF / sqrt(3)  # standard deviation of an even spread over the range
 

@@ -1,7 +1,7 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
 from collections import namedtuple
 
-from ..catalogue.marks import MEMORY
+from ..catalogue.marks import JUDGED, MEMORY
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
 from ..forms.late import late
@@ -17,8 +17,8 @@ INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for
 
 
 # record: the declaration of this kind of thing; thing: its values; started_from: mark of the built-in row that it was
-# started from, "" where from none; as_built_in: fields that stand as in such a row from memory; used_up: a roll with
-# nothing left; own: own_codes.Statement of each hazard and precaution of its sheet; signal: their signal word, or ""
+# started from, "" where from none; as_built_in: fields that stand as in a row that nobody measured; used_up: a roll
+# with nothing left; own: own_codes.Statement of each hazard and precaution of its sheet; signal: their word, or ""
 KitResult = namedtuple("KitResult", ("record", "thing", "started_from", "as_built_in", "used_up", "own", "signal"))
 
 
@@ -48,11 +48,11 @@ def _codes(thing: Values) -> "tuple[str, ...]":
 
 
 def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
-    """The fields that stand word for word as in a built-in row from memory; one alone may well be typed."""
+    """The fields that stand word for word as in a built-in row that nobody measured; one alone may well be typed."""
     best: list = []
     for _, _, mark, typed in record.rows:
         same = [name for name, text in typed if name != "name" and tree.get(name) == text]
-        if mark == MEMORY and len(same) > max(1, len(best)):
+        if mark in (MEMORY, JUDGED) and len(same) > max(1, len(best)):
             best = same
     return [field for field in record.fields if field.name in best]
 

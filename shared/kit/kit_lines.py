@@ -17,7 +17,7 @@ def say(found: Found, values: Values) -> list[Line]:
                    rough="started from figures " + mark + ": type your own over them" if mark else "")]
     same = [_inside(field.label) for field in found.as_built_in]
     if same:
-        lines.append(words("as_built_in", "From memory", "As built in, from memory: " + ", ".join(same), rank=SAY))
+        lines.append(words("as_built_in", "As built in", "Not measured by anybody: " + ", ".join(same), rank=SAY))
     if found.used_up:
         lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
     return lines + late("own_codes_lines").say(found.own, found.signal) if found.own else lines

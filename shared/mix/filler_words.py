@@ -5,7 +5,7 @@ from ..words.numbers import DOWN, shown
 
 def packed_text(packed: Found) -> str:
     """Why a dose is more than the liquid can wet, with the most that goes in. packed: filler_dose.Packed"""
-    return ("The grains would fill {}% of the putty and they touch at about {}% (from memory): no liquid would be left "
+    return ("The grains would fill {}% of the putty and they touch at about {}%: no liquid would be left "
             "between them. At most {} for 100 of mix by weight; choose a softer putty or a finer filler.".format(
                 shown(packed.share * 100, 0), shown(packed.touch * 100, 0), shown(packed.most * 100, 0, DOWN)))
 

@@ -6,18 +6,18 @@ from ..words.numbers import UP, bare, shown
 from ..words.units import braces
 from .ratio_cost import cost
 
-ROUGH_AIM = "up to {}% off is good, {}% is too much (from memory); follow your label".format(
+ROUGH_AIM = "up to {}% off is good, {}% is too much (our own judgement); follow your label".format(
     bare(AIM * 100, 2), bare(STOP * 100, 2))
 
 
 def remembered(values: Values) -> bool:
-    """Whether the error to aim for is only remembered: neither typed nor on the label."""
+    """Whether the error to aim for is only our own: neither typed nor on the label."""
     return not (values["tolerance"] or values["system"]["tolerance"])
 
 
 def wanted_text(wanted: float, values: Values) -> str:
-    """The ratio error to aim for as text, and where it comes from when it is only remembered."""
-    return aim(wanted) + (" (from memory)" if remembered(values) else "")
+    """The ratio error to aim for as text, and where it comes from when it is only our own."""
+    return aim(wanted) + (" (our own judgement)" if remembered(values) else "")
 
 
 def aim(wanted: float) -> str:

@@ -34,8 +34,9 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.extend(_top_up(found, names, values))
     lines.append(_smallest(found, units))
     if PUMPS.from_memory(values["pumps"], "strokes"):
-        lines.append(words("pumps_from_memory", "Are these your pumps?", "Two equal ones, from memory. Pumps that give "
-                           "the ratio stroke for stroke are others: type what one stroke of each gives.", rank=ASK))
+        lines.append(words("pumps_from_memory", "Are these your pumps?", "Two equal ones, to start from. Pumps that "
+                           "give the ratio stroke for stroke are others: type what one stroke of each "
+                           "gives.", rank=ASK))
     return lines
 
 

@@ -79,7 +79,7 @@ def _questions(found: Found, values: Values) -> list[Line]:
                            "swapped, swap them back. If it is so, hold the stick upright in the middle, not along the "
                            "wall.", rank=ASK))
     if CUP.from_memory(values["cup"], "bottom", "top", "height"):
-        lines.append(words("cup_from_memory", "Is this your cup?", "Its size is a common one, from memory. Measure "
+        lines.append(words("cup_from_memory", "Is this your cup?", "Its size is only one to start from. Measure "
                            "yours inside: bottom, rim, height.", rank=ASK))
     return lines
 

@@ -25,7 +25,7 @@ INPUTS = ratio.INPUTS + (
         ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
         when=ON_SCALE),
     Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
-           help="Left empty: the label's, or " + bare(AIM * 100, 2) + " % (from memory)."),
+           help="Left empty: the label's, or " + bare(AIM * 100, 2) + " % (our own judgement)."),
     Group("readings", "What the scale really showed", (
         Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True, tool="scale"),
     ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD,

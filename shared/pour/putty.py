@@ -70,7 +70,7 @@ def _scooped(mass: float, filler: Values, scoop: float) -> Scooped:
 
 
 def _thicker(mix: Mix, dose: Dose) -> "float | None":
-    """How much thicker than the liquid a putty of spheres is; Krieger & Dougherty (1959), packing from memory."""
+    """How much thicker than the liquid a putty of spheres is; Krieger & Dougherty (1959)."""
     if not all([filler["grain"] == "sphere" for filler in dose.fillers]):
         return None
     share = solids_share(mix.density, dose.parts)

@@ -73,7 +73,7 @@ def _putty(found: Found, units: str) -> list[Line]:
     if found.thicker is not None:
         lines.append(line("thicker", "Thicker than the liquid", found.thicker, "", "about {} times".format(
             shown(found.thicker, 0)), part="filler", rank=MORE, rough="spheres that do not stick to each other, "
-                              "Krieger & Dougherty (1959); packing from memory"))
+                              "Krieger & Dougherty (1959)"))
     return lines
 
 

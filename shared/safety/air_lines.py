@@ -1,12 +1,15 @@
 """Air lines: what is said of a room's air, and of solvent and dust in it."""
+from ..catalogue.airing import DRAUGHTS, RULES
 from ..catalogue.dusts import MASKS, region
-from ..catalogue.marks import MEMORY, OWN
+from ..catalogue.marks import OWN
 from ..catalogue.tasks_mixing import MIXING
 from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, Line, line, words
 from ..words.numbers import DOWN, NEAREST, UP, bare, ceiling, fraction, places_for, shown, to_step
 from ..words.provenance import provenance
 from ..words.units import from_si, to_si, told, unit_for
+
+DRAUGHT_MARKS = dict([(row[0], row[3]) for row in DRAUGHTS])
 
 
 def say(found: "Found | None", values: Values) -> list[Line]:
@@ -44,7 +47,8 @@ def _room(found: Found, values: Values) -> list[Line]:
              rough=_hours(time) + "rounded up to the minute, mixing factor " + _plain(values["mixing"], 1)
              + ", once nothing more comes into the air", rank=ANSWER),
         line("changes", "Air changes", found.changes, "1/s", shown(found.changes * 3600, 1, DOWN) + " an hour",
-             rough="from the fan" if found.by_fan else "a draught, " + MEMORY + ": still air gives less"),
+             rough="from the fan" if found.by_fan
+             else "a draught, " + DRAUGHT_MARKS[values["draught"]] + ": still air gives less"),
         line("room_volume", "Room", found.volume, "m3", told(found.volume, "m3", values["units"]), rank=MORE),
     ]
 
@@ -79,7 +83,7 @@ def _fan(found: Found, units: str) -> list[Line]:
     """The opening a fan needs, and what it means when there is none."""
     text = told(found.opening, "m2", units, UP, 2)
     lines = [line("make_up", "Make-up opening", found.opening, "m2", text + " at least",
-                  rough="rounded up; " + bare(found.pressure, 1) + " Pa and a plain opening, " + MEMORY)]
+                  rough="rounded up; " + bare(found.pressure, 1) + " Pa and a plain opening, " + RULES[2][3])]
     if found.closed:
         lines.append(words("no_make_up", "No air to replace it", "A fan moves next to nothing without an opening on "
                            "the far side. Open " + text + " there; the figures here are without the fan.", rank=WARN))

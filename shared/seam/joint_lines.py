@@ -69,7 +69,7 @@ def cove_lines(found: Found, units: str) -> list:
     if found.passes > 1:
         lines.append(line("passes", "Passes", found.passes, "", str(found.passes), rough="a throat above "
                           + braces("mm", BY_KEY["one_pass"].value) + " heats and sags: let the first "
-                          "pass stiffen (from memory)"))
+                          "pass stiffen (our own judgement)"))
     if found.tape_carries:
         lines.append(words("tape_carries", "What carries the seam", "the tape, where the cove is capped or left out",
                            rough="the throat is thinner than the panel there"))

@@ -4,7 +4,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 """
 from ..catalogue import fillers, systems, tools, vessels
 from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
-from ..catalogue.marks import MEMORY
+from ..catalogue.marks import JUDGED, MEMORY
 from ..equations.weighing import furthest_off
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
@@ -56,12 +56,12 @@ class Record:
         return field.read(self.row(row_id)[name], name, {"units": "metric", "_understood": [], "_tree": {}})
 
     def from_memory(self, values, *names):
-        """Whether these fields still stand word for word as in a row from memory, also in a thing that started from it:
-        what was typed over is the builder's own."""
+        """Whether these fields still stand word for word as in a row from memory or of our own, also in a thing
+        that started from it: what was typed over is the builder's own."""
         tree = values["_tree"]
         for _, _, mark, typed in self.rows:
             row = dict(typed)
-            if mark == MEMORY and all([name in row and tree.get(name) == row[name] for name in names]):
+            if mark in (MEMORY, JUDGED) and all([name in row and tree.get(name) == row[name] for name in names]):
                 return True
         return False
 
