@@ -418,3 +418,28 @@ def test_coarse_strokes_beside_fine_ones_are_counted_up_and_give_what_they_pump(
     found = pumping.best_strokes((1e-3, 2.8e-3), (1e-7, 2e-3), 0.02)
     assert found.counts == (10000, 2) and found.volumes == pytest.approx((1e-3, 4e-3))
     assert found.error == pytest.approx(4 / 2.8 - 1)
+
+
+@pytest.mark.parametrize("own", [0.5, 1.0])
+def test_a_scales_own_error_widens_what_its_step_alone_leaves_open(outside, own):
+    """Monte Carlo, JCGM 101:2008: each of three readings is off by half a step of rounding and by its own error."""
+    dice = np.random.default_rng(76)
+    off = dice.uniform(-0.5, 0.5, (3, 400_000)) + dice.uniform(-own, own, (3, 400_000))
+    ratio = (240 - 187 + off[2] - off[1]) / (187 + off[1] - off[0])
+    outside(f"doubt of 187 g and 53 g on a 1 g scale with ±{own} g of its own",
+            "Monte Carlo, JCGM 101:2008, 400 000 draws of numpy from rectangles", float(np.std(ratio) / np.mean(ratio)),
+            weighing.worst_uncertainty((187, 53), weighing.doubted_step(1, own)), rel=0.01)
+
+
+def test_a_scales_own_error_counts_where_the_scale_is_doubted_and_is_said():
+    def asked(move, **scale):
+        label = {"by_weight": "345:98"}
+        found = moves.answer(move, {"amount": "240 g", "way": "scale", "system": label, "scale": scale})
+        assert found["errors"] == []
+        return {one["name"]: one for one in found["lines"]}
+
+    plain, wide = asked("measure", step="1 g"), asked("measure", step="1 g", error="1 g")
+    assert plain["spread"]["rough"].endswith("its own error is not typed")
+    assert wide["spread"]["rough"].endswith("and its own error of ±1.00 g")
+    assert wide["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 5 ** 0.5)
+    assert wide["smallest"]["value"] > 2 * plain["smallest"]["value"] and "too_small" in wide

@@ -73,7 +73,7 @@ def calibration_of(values: Values) -> Calibration:
 
 def mixed_resin(system: dict) -> "tuple[float, float]":
     """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures."""
-    return once(system, "mixed resin", lambda: _mixed_resin(system))
+    return once(system, "mixed_resin", lambda: _mixed_resin(system))
 
 
 def _mixed_resin(system: dict) -> "tuple[float, float]":

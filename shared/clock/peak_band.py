@@ -8,7 +8,7 @@ from collections import namedtuple
 
 from ..catalogue.containers import CURE
 from ..equations.calibrate_heat import ABOUT, USABLE, refitted
-from ..equations.integrate import Rates, pot_run
+from ..equations.integrate import Rates, Run, pot_run
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from ..forms.types import Values
@@ -19,7 +19,7 @@ from .sun import Sun
 # k1/k2 at the hot and at the cool end: what starts slowly goes all at once
 SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["uncatalysed"]
 
-ANY = 1e9  # K; a peak of any height
+ANY = float("inf")  # K; a peak of any height
 # hot, cool: highest mean temperature at either end [K]; the middle gets hotter; time: of the earliest peak of the hot
 # end [s]
 Band = namedtuple("Band", ("hot", "cool", "time"))
@@ -52,8 +52,12 @@ def peaks(values: Values, container: str, mass: float, end: int,
     hot, found = too_hot(container, here, values["air"]), []
     for rates in corners(values, end):
         run = pot_run(rates, here, USABLE, hot, whole=True, top=ANY)
-        found.append((to_step(run.peak, 0.01), run.peak_time))
+        found.append((_peak(run), run.peak_time))
     return found
+
+
+def _peak(run: Run) -> float:
+    return to_step(run.peak, 0.01)  # finer than it is known, coarser than the runtimes differ
 
 
 def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun | None" = None) -> bool:
@@ -64,7 +68,7 @@ def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun
     here = pot_of(values, container, mass, HOT_END, sun)
     hot = too_hot(container, here, values["air"])
     for rates in corners(values, HOT_END):
-        if to_step(pot_run(rates, here, USABLE, hot, whole=True, top=limit).peak, 0.01) >= limit:
+        if _peak(pot_run(rates, here, USABLE, hot, whole=True, top=limit)) >= limit:
             return True
     return False
 

@@ -70,6 +70,19 @@ def ratio_uncertainty(part: float, other: float, step: float, shared: bool = Tru
     return step / sqrt(12) * sqrt(variance)
 
 
+def doubted_step(step: float, own: float) -> float:
+    """A step so wide that it holds a scale's own error too, for the doubt of what is read on it:
+        d' = sqrt(d**2 + 4 E**2)
+
+    step: d; own: E, linearity and drift of zero, at most so much either way [kg]
+    returns: d' [kg], of which d' / sqrt(12) is the root of d**2 / 12 + E**2 / 3; each reading taken as independent of
+        the others, to the safe side; JCGM 100:2008, 4.3.7 and 5.1.2
+    >>> round(doubted_step(0.001, 0.0005), 6), doubted_step(0.001, 0.0)
+    (0.001414, 0.001)
+    """
+    return sqrt(step * step + 4 * own * own)
+
+
 def smallest_batch(parts, step: float, tolerance: float, rezeroed: bool = False) -> float:
     """The least batch whose ratio the scale holds within the tolerance, at k = 2:
         the worst pair of parts decides; u_R / R goes with 1 / batch

@@ -5,6 +5,7 @@ from math import sqrt
 
 from ..catalogue.limits import AIM, HARDENER_DENSITY, RESIN_DENSITY, SAME_MARK, STOP
 from ..equations.density_doubt import furthest, ratio_doubt
+from ..equations.weighing import doubted_step
 from ..forms.quantities import in_pieces
 from ..forms.types import Values
 from ..things.records import LABEL, ORIGIN, SYSTEM, relative_densities
@@ -86,6 +87,11 @@ def _number(piece: str) -> tuple[float, int]:
     decimals = [c for c in figures.partition(".")[2] if c in DIGITS]
     fraction = "." not in figures and not all([c in DIGITS + BLANKS for c in figures])
     return reading(piece)[0], FRACTION if fraction else len(decimals)
+
+
+def step_of(scale: Values) -> float:
+    """The step of a scale that its readings are doubted by [kg], its own error in it. scale: values of records.SCALE"""
+    return doubted_step(scale["step"], scale.get("error") or 0.0)
 
 
 def combined(spread: float, found: "Doubt | None") -> float:

@@ -15,6 +15,7 @@ from ..forms.clock_times import on_the_clock
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix.ratio import basis
+from ..mix.ratio_doubt import step_of
 from ..things.own_timings import read_timings
 from ..things.work_rates import paces
 from . import progress
@@ -50,7 +51,7 @@ def smallest(values: Values) -> float:
     if values["smallest"] is not None:
         return values["smallest"]
     system = values["system"]
-    return smallest_batch(basis(system).weight_parts, values["scale"]["step"], system["tolerance"] or AIM)
+    return smallest_batch(basis(system).weight_parts, step_of(values["scale"]), system["tolerance"] or AIM)
 
 
 def has_putty(values: Values) -> bool:

@@ -8,7 +8,7 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
-from ..mix.ratio_doubt import WEIGHT, combined, doubt
+from ..mix.ratio_doubt import WEIGHT, combined, doubt, step_of
 from ..mix.ratio_error import Off, off_ratio, tolerance
 
 # masses: of each part, in ratio with what was poured [kg]; readings: what shows after each part [kg], from zero where
@@ -87,7 +87,7 @@ def _on_display(values: Values) -> Display:
 
 def reckon(values: Values) -> ScaleResult:
     """The readings in the order of pouring, and how far they can be trusted."""
-    batch, step, display, most = ratio.mix(values), values["scale"]["step"], on_display(values), tolerance(values)
+    batch, step, display, most = ratio.mix(values), step_of(values["scale"]), on_display(values), tolerance(values)
     whole, ends = sum(display.masses), values["scale"]["most"]
     poured = _poured(display, batch, most)
     shows = display.readings if display.rezeroed else _parts_of(display.readings)

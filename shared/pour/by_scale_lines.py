@@ -28,8 +28,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.spread is not None:
         lines.append(line("spread", "The scale holds the ratio within", found.spread, "", within(found.spread),
                           rough="in about 95 of 100 pours, from its step of "
-                          + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + " alone"
-                          if values["system"]["by_weight"] else "by its step and the densities"))
+                          + on_scale(values["scale"]["step"], values["scale"]["step_unit"], values) + _beside(values)))
     least = told(found.least, "g", values["units"], UP)
     lines.append(line("smallest", "Smallest batch in ratio", found.least, "kg", least, rank=BESIDE,
                       rough="rounded up, for " + aim(found.most) + " by reading alone, rounding comes on top"
@@ -38,6 +37,16 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(words("too_small", "Too small for this scale", "Below " + least
                            + " this scale cannot hold the ratio. Mix more, or take a finer scale.", rank=WARN))
     return lines
+
+
+def _beside(values: Values) -> str:
+    """What else than its step a scale's hold on the ratio rests on."""
+    own, named = values["scale"].get("error"), ["the densities"]
+    if values["system"]["by_weight"]:
+        named = []
+    if own:
+        named.insert(0, "its own error of ±" + told(own, "g", values["units"], UP))
+    return " and ".join([""] + named) if named else " alone; its own error is not typed"
 
 
 def readings(display: Found, values: Values) -> list[Line]:
