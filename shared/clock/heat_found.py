@@ -3,7 +3,7 @@ from collections import namedtuple
 from math import exp, log, pi
 
 from ..catalogue.containers import HOT
-from ..catalogue.pots import DEEPEST_CUP, HARDLY_ABOVE, TIMES_APART
+from ..catalogue.pots import DEEPEST_CUP, TIMES_APART
 from ..catalogue.sunlight import TRAY_UP_TO
 from ..equations.calibrate_heat import USABLE, usable_time
 from ..equations.integrate import Run, pot_run
@@ -115,9 +115,7 @@ def _peak(values: Values, run: Run) -> Peak:
     found = band(values, values["container"], values["batch"])
     hot, sure = [0 if run.reached is None else len([row for row in HOT if peak >= row[0]])
                  for peak in (found.hot, found.cool)]
-    hardly, cool_hardly = [peak <= max(values["air"], run.points[0][1]) + HARDLY_ABOVE
-                           for peak in (found.hot, found.cool)]
-    return Peak(found.hot, found.cool, found.time, hardly, cool_hardly, hot, sure)
+    return Peak(found.hot, found.cool, found.time, found.hardly, found.cool_hardly, hot, sure)
 
 
 def _coldest(values: Values, least: float) -> bool:

@@ -7,6 +7,7 @@ two chemistries, one at either end of the activation energy, is made to meet the
 from collections import namedtuple
 
 from ..catalogue.containers import CURE
+from ..catalogue.pots import HARDLY_ABOVE
 from ..equations.calibrate_heat import ABOUT, USABLE, refitted
 from ..equations.integrate import Rates, Run, pot_run
 from ..equations.rounding import to_step
@@ -21,8 +22,8 @@ SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["
 
 ANY = float("inf")  # K; a peak of any height
 # hot, cool: highest mean temperature at either end [K]; the middle gets hotter; time: of the earliest peak of the hot
-# end [s]
-Band = namedtuple("Band", ("hot", "cool", "time"))
+# end [s]; hardly, cool_hardly: that end is hardly above the warmer of air and mix
+Band = namedtuple("Band", ("hot", "cool", "time", "hardly", "cool_hardly"))
 
 
 def corners(values: Values, end: int) -> "list[Rates]":
@@ -83,5 +84,7 @@ def band(values: Values, container: str, mass: float) -> Band:
 
     values: as `usable.batch` makes them, or as the move heat reads them
     """
-    hot, cool = peaks(values, container, mass, HOT_END), peaks(values, container, mass, COOL_END)
-    return Band(max([one[0] for one in hot]), min([one[0] for one in cool]), min([one[1] for one in hot]))
+    found = peaks(values, container, mass, HOT_END)
+    hot, cool = max([peak for peak, _ in found]), min([peak for peak, _ in peaks(values, container, mass, COOL_END)])
+    hardly = max(values["air"], pot_of(values, container, mass).start) + HARDLY_ABOVE
+    return Band(hot, cool, min([time for _, time in found]), hot <= hardly, cool <= hardly)

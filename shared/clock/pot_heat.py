@@ -107,7 +107,7 @@ def sunlit(kind: str, volume: float, sizes) -> float:
 
     kind, volume, sizes: as for `surfaces`. A bag and a roll lie on their side; a cove takes the sun in at its mouth.
     >>> [round(sunlit(kind, 0.0002, SIZES) * 1e4, 1) for kind in ("tray", "cup", "bag")]
-    [600.0, 48.4, 42.4]
+    [600.0, 49.6, 42.4]
     """
     if kind == "cup":
         width = sizes["cup_width"] or (4 * volume / pi) ** (1 / 3)
@@ -188,7 +188,7 @@ def mix_heat(epoxide_weight, phr) -> float:
 
     epoxide_weight: EEW [kg/eq] or None; phr: hardener per hundred of resin by weight, or None
     >>> round(mix_heat(0.190, 50) / 1000, 1)
-    378.9
+    374.0
     """
     weight = epoxide_weight or MATTER_VALUES["epoxide_weight"]
     return heat_of_mix(MATTER_VALUES["heat_per_epoxide"], weight, phr or MATTER_VALUES["phr"])

@@ -1,5 +1,4 @@
 """In use, lines: what is said of the time that a mix can be used in its cup, and the way to its clock."""
-from ..catalogue.pots import HARDLY_ABOVE
 from ..clock import sun, sun_lines
 from ..clock.pot_start import NOW
 from ..clock.usable_lines import OPEN_ENDS, band_text, meaning, questions
@@ -18,7 +17,7 @@ def say(found: Found, values: Values) -> list[Line]:
     return [line("usable", "Usable in the cup", time, "s", minutes_text(time),
                  rough=told_by(values, found) + "; from first contact, rounded down"),
             line("peak", "Hottest, if it is left in the cup", peak.hot, "K",
-                 band_text(peak.hot, peak.cool, peak.cool <= found.pot["air"] + HARDLY_ABOVE, units), rank=MORE,
+                 band_text(peak.hot, peak.cool, peak.cool_hardly, units), rank=MORE,
                  rough=OPEN_ENDS + "; the middle gets hotter")] + questions(found.apart, units)
 
 
