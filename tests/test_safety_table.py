@@ -395,9 +395,11 @@ def test_nothing_is_called_published_that_nobody_looked_up():
                       "softening",  # the conditions of ASTM E1980 and the colours, above
                       "damp",  # the night sky; 8 K at the most, READ
                       "fillers",  # the packing of spheres, 0.64 +- 0.02, READ
-                      "cure_times"}  # the activation energy, above
+                      "cure_times",  # the activation energy, above
+                      "glass"}  # the density of the fibre, READ
     assert {one.row[0] for one in sources.facts() if one.mark == table.PUBLISHED and one.module in (
-        "damp", "fillers", "cure_times")} == {"What the open night sky cools a surface below the air", "energy",
+        "damp", "fillers", "cure_times", "glass")} == {"Density of the fibre",
+                                              "What the open night sky cools a surface below the air", "energy",
                                               "Hollow spheres touch at, by volume",
                                               "Spheres stirred in pack to, by volume"}
 

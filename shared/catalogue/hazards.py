@@ -123,7 +123,8 @@ CLASSES = (
      "Number average molecular weight up to 700.", PUBLISHED, "sds-resin"),
     ("hardener", "Amine hardener", "H302, H312, H314, H317, H318, H335, H411",
      "They differ a lot; some may also cause asthma, H334.", MEMORY, ""),
-    ("solvent", "Solvents for wiping", "H225, H319, H336", "Acetone, alcohols and butanone, more or less.", MEMORY, ""),
+    ("solvent", "Solvents for wiping", "H225, H319, H336",
+     "Acetone, alcohols and butanone, more or less.", PUBLISHED, "clp-vi"),
     ("powder", "Powders", "", "Mostly no statement of their own: the dust is the hazard.", COMMON, ""),
 )
 

@@ -1,6 +1,7 @@
 """What stays behind, what is taken up and what is put on top: each with the range it is remembered in. SI."""
 from collections import namedtuple
 
+from . import fillers
 from .marks import COMMON, JUDGED, MEMORY
 
 Fact = namedtuple("Fact", ("key", "what", "value", "low", "high", "unit", "mark"))
@@ -24,10 +25,19 @@ LOSSES = (
     Fact("stagger", "ends of one layer away from those of the next", 0.100, 0.100, 0.200, "m", COMMON),
     Fact("putty_density", "putty for a cove, air in it", 1100.0, 1050.0, 1200.0, "kg/m3", MEMORY),
     Fact("resin_density", "resin and hardener, mixed", 1110.0, 1080.0, 1150.0, "kg/m3", MEMORY),
-    Fact("filler", "filler to epoxy for a cove, wood flour", 0.38, 0.27, 0.49, "", MEMORY),
     Fact("reach", "longest piece of tape that one pair of arms lays", 2.5, 2.5, 2.5, "m", JUDGED),
     Fact("abrasive", "tape that one abrasive sheet does", 0.5, 0.5, 0.5, "m2", JUDGED),
     Fact("backing", "backing tape, spare", 0.1, 0.1, 0.1, "", JUDGED),
     Fact("tie_spacing", "between the ties", 0.150, 0.100, 0.250, "m", COMMON),
 )
 BY_KEY = dict([(row.key, row) for row in LOSSES])
+
+
+def _filler():
+    """Wood flour to epoxy for a cove, as the table of fillers doses what stands; its ends to a whole gram for 100."""
+    dose = float(dict(fillers.FILLERS[0][3])["doses"].split(" : ")[3])
+    low, high = [int(dose * (1 + off) + 0.5) / 100 for off in (-fillers.DOSE_SPREAD, fillers.DOSE_SPREAD)]
+    return Fact("filler", "", dose / 100, low, high, "", MEMORY)
+
+
+BY_KEY["filler"] = _filler()

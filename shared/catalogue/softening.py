@@ -11,7 +11,7 @@ GLASS = (
     ("Glass temperature of the fresh mix", 223.15, 253.15, "K", MEMORY),
     ("Glass temperature, wholly cured", 328.15, 368.15, "K", MEMORY),
     ("DiBenedetto's lambda", 0.3, 0.6, "", MEMORY),
-    ("Glass temperature above that of the cure", 10.0, 25.0, "dK", MEMORY),
+    ("Glass temperature above that of the cure", 10.0, 25.0, "dK", JUDGED),
 )
 # what, value, unit, mark
 POST = (

@@ -39,12 +39,15 @@ SOURCES = {
     "haurwitz": "Haurwitz, J. Meteorology 3 (1946) 123, as given in Sandia report SAND2012-2389",
     "wood-sun": "Kang, J. Fac. Agr. Kyushu Univ. 56 (2011) 139; under a night sky as much as 5 to 8 K colder",
     "astm-g173": "ASTM G173-03, direct and circumsolar sunlight, summed over its spectrum",
-    "en-12524": "EN 12524:2000 (now ISO 10456), design values; epoxy 0.20 W/(m K), PVC 0.17, polyurethane 0.25",
+    "en-12524": "EN 12524:2000 (now ISO 10456), design values: epoxy 0.20 (PVC 0.17, polyurethane 0.25), polypropylene"
+                " 0.22, timber 0.13 W/(m K); glass 750, timber 1600 J/(kg K)",
     "iso-6946": "ISO 6946, surfaces in wind: 4 + 4 v, and radiation at 20 °C; v 2.7 (1.5 to 5) m/s",
     "dgeba": "Polímeros, DGEBA with aliphatic polyamines: 106.6 kJ/eq, 187 g/eq measured; range our own",
     "amine-cure": "Thermochim. Acta 447 (2006) 167: 55 to 60 kJ/mol; Polímeros 18 (2008) 4: 46; range our own",
     "packing": "Phys. Rev. A 27 (1983) 1053: random close packing 0.64 ± 0.02",
     "windows-shut": "J. Air & Waste Manage. Assoc. 52 (2002) 147: 0.15 to 0.85, windows closed",
+    "e-glass": "Hyer, Stress Analysis of Fiber-Reinforced Composite Materials (1998): E-glass; Gibson (1994) the same",
+    "clp-vi": "Regulation (EC) 1272/2008 (CLP), Annex VI: acetone; of ethanol H225 alone",
     "lbnl": "Lawrence Berkeley Laboratory, cool roofs: white 0.2, weathered 0.45; colours 0.4 to 0.7, dark grey 0.8",
     "acgih-iv": "ACGIH, Industrial Ventilation, dilution ventilation for health and for fire",
 }

@@ -59,7 +59,6 @@ ROWS = (
     ("learning", "deviation", "How differently the same hands work, standard deviation", "%"),
     ("losses", "spare", "Spare on liquids", "%"),
     ("losses", "tooling", "Taken off by tooling, of what is placed", "%"),
-    ("losses", "filler", "Filler to epoxy for a cove, wood flour", "%"),
     ("losses", "backing", "Backing tape, spare", "%"),
     ("losses", "edges", "What an edge takes", "times what a face takes"),
     ("counted at", "opens", "A window that opens: the late reading", "K"),

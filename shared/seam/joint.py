@@ -85,7 +85,7 @@ INPUTS = (
            help="From memory: {} for buying, {} when skilled; {}, equal masses, is common practice.".format(
                *[bare(row[0] * 100, 1) for row in (FOR_BUYING, SKILLED, EQUAL_MASSES)])),
     Number("fibre_density", "Density of the glass", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
-           fold=GLASS, help="From memory."),
+           fold=GLASS, help="Left as it is: E-glass."),
     remembered("resin_density", "resin_density", "Density of mixed resin", "g/mL", 0.8, 1.6, fold=GLASS),
     Choice("ply", "Peel ply", (("yes", "over the tape"), ("no", "none")), fold=ON_TOP),
     remembered("ply_margin", "ply_margin", "Wider than the tape, each side", "mm", 0, 300, fold=ON_TOP,
