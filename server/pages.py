@@ -26,6 +26,7 @@ PAGES = (
     ("boat", "boat/", "Boat"),
     ("spreader", "spreader/", "Spreader"),
     ("clock", "clock/", "Clock"),
+    ("trial", "test-cup/", "Test cup"),
     ("plan", "plan/", "Plan"),
     ("kit", "kit/", "Kit"),
     ("log", "log/", "Log"),

@@ -23,6 +23,8 @@ UNUSUAL = ("½", "1½", "3 1/2", "1/3", ".5", "5.", ",5", "+2", "007", "0.1", "0
 PLAIN_WORDS = ("Bow seam", "8:30", "14:05", "7 pm", "Öse 3 : ÄÖ", "\u2003Harz\x85 : \u212aelvin")
 OWN_WORDS = {  # texts that are read
     "timings": ("stiffening 31 min 240 g cup 20 °C", "Stiffening 24 min 100 g cup 25 °C; gone 40 min 240 g cup 18 °C"),
+    "trials": ("thick 1500 s, doubt 9 %, mass 100 g, air 20 °C, loss 110 %, heat 90 %",
+               "thick 2600 s, doubt 12 %, mass 60 g, air 18.5 °C, loss 85 %, heat 100 %, width 70 mm, mix 21 °C"),
     "learned": ("roll 0.5, 0.41 to 0.6, from 3",),
 }
 WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "null")

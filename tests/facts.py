@@ -309,6 +309,10 @@ POT = {"by_weight": "100:40", "pot_time": "20", "pot_mass": "100", "pot_temperat
 START = 1700000000
 POT_RUNS = {"started": str(START), "duration": "40", "steps": [{"name": "Place", "minute": "9"}]}
 PIECES = [{"length": "8", "putty": "60", "wet": "120"}] * 4
+CUP = {"air": "20", "readings": [{"minute": minute, "temperature": shows} for minute, shows in (
+    ("3", "21"), ("13", "24"), ("22", "31"), ("28", "44"), ("33", "80"), ("37", "150"), ("49", "125"), ("61", "95"),
+    ("83", "58"))]}
+TRIED = "thick 1200 s, doubt 9 %, mass 100 g, air 23.5 °C, loss 140 %, heat 90 %"
 BOTH = {"by_volume": "3:1", "densities": "1.15:0.98"}
 OWN = tuple(json.dumps(
     {"screen": move[1:], "pairs": list(typed.items())} if move[0] == "/" else {"move": move, "typed": typed}
@@ -324,6 +328,16 @@ OWN = tuple(json.dumps(
     ("cure", dict(air="18", course="day", high="22", low="9", mixed_at="10:00")),
     *[("cure", dict(air="19", hull_colour=colour)) for colour in ("white", "mid", "dark")],
     ("cure", dict(air="20")),
+    ("trial", CUP),
+    ("trial", dict(CUP, readings=CUP["readings"][:6], strings_at="34", hottest_at="41")),
+    ("trial", dict(air="20", strings_at="22", system=dict(POT, trials=TRIED))),
+    *[("trial", dict(air="20", readings=[{"minute": minute, "temperature": shows} for minute, shows in rows]))
+      for rows in ((("5", "22"), ("10", "47"), ("12", "44"), ("14", "49.5")), (("5", "14.9"), ("20", "30")),
+                   (("5", "21"), ("20", "22"), ("40", "23"), ("60", "24")),
+                   (("2", "21"), ("12", "28"), ("18", "40")))],
+    ("trial", dict(air="20", strings_at="5", readings=[{"minute": "20", "temperature": "22"},
+                                                       {"minute": "30", "temperature": "23"}])),
+    ("heat", dict(air="20", batch="150", system=dict(POT, trials=TRIED))),
     ("aid", {}),
     ("measure", dict(amount="240", system={"by_volume": "3:1", "weighed": "23.1:19.4"})),
     ("cure", dict(air="12", post_to="40", post_for="17")),

@@ -21,6 +21,7 @@ OTHERS = {
                          4: "pi / 4: as wide as it is full"},
     "clock/heat_table": {0.985: "of lines between the points of a table (tested)", 0.005: "its least mass"},
     "clock/hot_pot": {0.01: "a search ends within one percent"},
+    "clock/trial": {172800.0: "as the clock asks for an own timing: seconds"},
     "clock/usable": {0.001: "pots that are told alike: mass", 0.06: "and warmth", 64: "runs that are kept"},
     "door/handover": {46649: "a prime", 5: "values told", 4: "names told", 40: "letters of them"},
     "kit/kit_lines": {4: "names told"},
@@ -44,6 +45,10 @@ OTHERS = {
         6: "that are kept", 172800: "as the clock asks for it: seconds", 0.001: "kilograms", 20: "kilograms",
         263.15: "kelvins of the air", 323.15: "at most", 268.15: "of the resin", 333.15: "at most", 0.8: "filler",
         50: "kg/m3 of it", 8000: "at most"},
+    "things/trials": {
+        172800: "as the clock asks for it: seconds", 0.001: "kilograms", 20: "kilograms", 0.01: "doubt", 0.1: "loss",
+        0.3: "heat", 0.02: "metres of width", 0.4: "at most", 6: "needed figures", 263.15: "kelvins of the air",
+        323.15: "at most", 268.15: "of the mix", 333.15: "at most"},
     "things/statements": {40: "codes", 5: "figures of a code", 4: "letters of one"},
 }
 

@@ -29,7 +29,7 @@ ALLOWED = {
     "form/form.js": ("every kept thing has a name", "name"),
     "form/units.js": ("a figure of a tool; an attribute", "shown learned"),
     "kit/backup.js": (POT, "kit log changes duration"),
-    "kit/kit.js": ("every kept thing has a name", "name"),
+    "kit/kit.js": ("every kept thing has a name; where people keep what they learned", "name learned"),
     "kit/log.js": ("whose batch it was", "crew"),
     "page/settings.js": ("the hand that holds the phone", "hand"),
     "phone/alarm.js": ("the state of the sound", "running"),
@@ -50,6 +50,7 @@ ALLOWED = {
                       "log pieces name crew clock running kit"),
     "views/pour.js": ("where it is kept", "pour"),
     "views/screen.js": ("a form that stands alone", "alone"),
+    "views/trial.js": ("how a pick marks what is of the kit", "kit"),
     "views/steps.js": ("only the page can measure a wait", "lasts bound least"),
 }
 PATTERN = re.compile(r"[=(,] ?/((?:\\.|[^/\s])+)/[a-z]*[;,.)]")

@@ -17,10 +17,10 @@ HOUSE = Path(shared.__file__).parent
 SPLIT = {
     "clock": (("dew", "timer", "elapsed", "cure", "cure_stops", "usable", "heat", "heat_found",
                "heat_model",
-               "heat_table", "hot_pot", "pot", "pot_air", "pot_doubt", "pot_heat", "sun"),
+               "heat_table", "hot_pot", "pot", "pot_air", "pot_doubt", "pot_heat", "sun", "trial"),
               ("dew_lines", "timer_lines", "elapsed_lines", "cure_lines", "cure_stops_lines", "usable_lines",
                "heat_lines", "pot_lines",
-               "pot_doubt_lines", "pot_start", "sun_lines")),
+               "pot_doubt_lines", "pot_start", "sun_lines", "trial_lines")),
     "boat": (("boat", "hull", "shopping"), ("boat_cards", "boat_lines", "cut_lines")),
     "seam": (("coves", "joint", "seam", "spreader"), ("joint_leads", "joint_lines", "spreader_lines")),
     "kit": (("kit", "log", "own_rates", "sources", "timings"),

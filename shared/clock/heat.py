@@ -13,9 +13,9 @@ from ..words.numbers import bare
 from . import heat_lines, sun
 from .heat_drawing import curves
 from .heat_found import reckon, reckoned  # noqa: F401  (reckon: the move's own, as every move has one)
-from .heat_model import timings_of
 from .pot_heat import FLOUR
 from .pot_start import USES
+from .usable import known
 
 USE_FOLD = "What it is for, where it goes"
 SIZE_FOLD, OWN_FOLD = "Sizes and air", "Own timings of this system"
@@ -74,9 +74,8 @@ INPUTS = (
 )
 
 
-def check(values: Values) -> None:
-    """A pot life means nothing without its mass and temperature; some time must be known."""
-    system = values["system"]
+def check_label(system: Values) -> None:
+    """A pot life means nothing without its mass and temperature, nor a film's time without its own."""
     if system["pot_time"] is not None:
         for field, what in (("pot_mass", "mass"), ("pot_temperature", "temperature")):
             if system[field] is None:
@@ -84,7 +83,12 @@ def check(values: Values) -> None:
                                  "same label time means another thing in another cup.")
     elif system["film_time"] is not None and system["pot_temperature"] is None:
         raise InputError("system.pot_temperature", "Working time as a thin film: type the temperature it holds for")
-    elif system["film_time"] is None and not any([row["said"] == "stiffening" for row in timings_of(values)]):
+
+
+def check(values: Values) -> None:
+    """What the label tells is whole, and some time is known."""
+    check_label(values["system"])
+    if not known(values["system"], values["timings"]):
         raise InputError("system.pot_time", "Type the label's pot life with its mass and temperature, or a timing of "
                          "your own when a pot was stiffening")
 

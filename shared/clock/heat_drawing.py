@@ -13,8 +13,11 @@ MOST = MOST_PEAK  # the drawing ends here
 TICKS = (5, 10, 15, 20, 30, 60, 120, 240, 480, 720, 1440, 2880, 5760, 11520)  # min
 
 
-def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: str) -> dict:
-    """kind: of CONTAINERS; run, tray: integrate.Run, tray None where there is none; usable: [s], as told."""
+def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: str, seen=()) -> dict:
+    """kind: of CONTAINERS; run, tray: integrate.Run, tray None where there is none; usable: [s], as told.
+
+    seen: (time [s], temperature [K]) that were read beside it
+    """
     end = min(run.points[-1][0], max(2.5 * usable, 1.6 * run.peak_time))
     points, tray_points = _within(run.points, end), _within(tray.points, end) if tray else ()
     # a warm mix cools in a tray below its pot
@@ -41,6 +44,10 @@ def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: st
     if tray_points:
         shapes.append(_named("name", spot(*tray_points[-1]), "tray", base))
     shapes.append(note("name", LEFT + 4, TOP + 10, "usable", "start"))
+    for time, temp in seen:
+        x, y = spot(time, temp)
+        if time <= end:
+            shapes.append(note("name", x, y + 4, "×"))
     return figure("heat", "Temperature over time", WIDTH, HEIGHT, shapes, _told(run, tray, usable, units))
 
 

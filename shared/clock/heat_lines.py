@@ -49,7 +49,9 @@ def leads(found: Found, values: Values, system: Input) -> list[dict]:
     day = links.handed_on(system, values) + [
         ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]
     day += sun.pairs(values)
-    return [pot_start.lead(found, values), {"label": "Plan the day", "screen": "plan", "pairs": day}]
+    test = links.handed_on(system, values) + [["air", air]]
+    return [pot_start.lead(found, values), {"label": "Plan the day", "screen": "plan", "pairs": day},
+            {"label": "Test cup: your own times", "screen": "trial", "pairs": test}]
 
 
 def minutes(seconds: float) -> str:

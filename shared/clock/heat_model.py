@@ -42,7 +42,7 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
     rows = []
     if system["pot_time"] is not None:
         at = system["pot_temperature"]
-        vessel = pot("cup", system["pot_mass"], SIZES, mix, 0.0, at, at, end=end)
+        vessel = pot("cup", system["pot_mass"], SIZES, mix[:2], 0.0, at, at, end=end)  # no cup of the builder's
         rows.append(Fact("pot", vessel, at, system["pot_time"], ABOUT, LABEL_DOUBT))
     if system["film_time"] is not None:
         rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT))
@@ -50,9 +50,11 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
         if row["said"] not in SAID:
             continue
         start = row["at"] if row["resin"] is None else row["resin"]
-        vessel = pot(row["in"], row["mass"], SIZES, mix, share_filled(row["filler"], row["in"]), row["at"], start,
+        sizes = dict(SIZES, cup_width=row["width"]) if row.get("width") else SIZES
+        vessel = pot(row["in"], row["mass"], sizes, mix, share_filled(row["filler"], row["in"]), row["at"], start,
                      end=end, grain=grain_of(row["in"], row["grain"]))
-        rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]], OWN_DOUBT))
+        rows.append(Fact(str(row["place"] + 1), vessel, row["at"], row["after"], SAID[row["said"]],
+                         row.get("doubt", OWN_DOUBT)))
     return tuple(rows)
 
 
@@ -71,12 +73,22 @@ def calibration_of(values: Values) -> Calibration:
     return memo_of(values["system"]).once("calibration", rows, lambda: calibrated(rows))
 
 
-def mixed_resin(system: dict) -> "tuple[float, float]":
-    """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures."""
-    return once(system, "mixed_resin", lambda: _mixed_resin(system))
+def mixed_resin(system: dict) -> tuple:
+    """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures.
+
+    Where a test cup was made of the system its heat counts, and behind them stands what `pot_heat.believed` takes; of
+    several the least loss and the most heat.
+    """
+    heat, density = once(system, "mixed_resin", lambda: _by_label(system))
+    tried = trials_of(system)
+    if not tried:
+        return heat, density
+    loss, mass = min([(row["loss"], row["mass"]) for row in tried])
+    return heat * max([row["heat"] for row in tried]), density, loss, mass
 
 
-def _mixed_resin(system: dict) -> "tuple[float, float]":
+def _by_label(system: dict) -> "tuple[float, float]":
+    """What does not hang on its timings: a system with others asks it once."""
     found_basis = ratio.basis(system)
     phr = None
     if found_basis.weight_parts:
@@ -87,10 +99,15 @@ def _mixed_resin(system: dict) -> "tuple[float, float]":
     return mix_heat(system["eew"], phr), density
 
 
+def trials_of(system: dict) -> "list[dict]":
+    """Those of the system's own timings that are test cups."""
+    return [row for row in system.get("timed", ()) if "loss" in row]
+
+
 def container_mix(values: Values) -> "tuple[float, float, float, float]":
     """(heat of the mixed resin [J/kg], density of everything [kg/m3], share of filler or glass [-], its true density
     [kg/m3])."""
-    heat, density = mixed_resin(values["system"])
+    heat, density = mixed_resin(values["system"])[:2]
     filler, grain = share_filled(values["filler"], values["container"]), grain_of(values["container"], values["grain"])
     return heat, filled_density(filler, density, grain), filler, grain
 

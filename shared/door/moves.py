@@ -18,6 +18,7 @@ MOVES = (
     Move("thicken", "pour", "Thicken", "A mix and a stiffness to the filler, and the putty it makes"),
     Move("pouring", "pour", "Pour along", "A batch to its steps, each corrected by what was really poured before it"),
     Move("heat", "clock", "Heat", "A batch in its container to its usable minutes, and how hot it gets"),
+    Move("trial", "clock", "Test cup", "A small cup and a thermometer to the rate and the loss of heat of a system"),
     Move("cure", "clock", "Cure",
          "A system and the coming temperatures to when it may be peeled, coated, sanded, loaded"),
     Move("dew", "clock", "Dew point", "Air and surface to the margin above the dew point, now and through the night"),
@@ -43,6 +44,7 @@ MOVES = (
 SCREENS = (
     ("pour", ("measure", "ratio", "thicken", "rescue")),
     ("clock", ("heat", "cure", "dew")),
+    ("trial", ("trial",)),
     ("plan", ("plan",)),
     ("joint", ("joint",)),
     ("boat", ("boat",)),

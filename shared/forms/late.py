@@ -25,6 +25,7 @@ LATE = (
     ("safety", "pictogram_drawing"),
     ("things", "learned_rates"),
     ("things", "own_timings"),
+    ("things", "trials"),
 )
 
 

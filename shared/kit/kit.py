@@ -5,10 +5,12 @@ from ..catalogue.marks import JUDGED, MEMORY
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
 from ..forms.late import late
+from ..forms.links import handed_on
 from ..forms.types import Values
+from ..things.records import SYSTEM
 from ..things.records_shed import RECORDS
 from ..things.statements import codes
-from .kit_lines import say
+from . import kit_lines
 
 INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
     Pick(record.name, record.label, record, when=(("kind", (record.name,)),),
@@ -59,10 +61,15 @@ def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
 
 def answer(values: Values) -> list:
     """What will be kept, in one line, and where its figures come from; a roll that is used up; what its codes say."""
-    return say(reckon(values), values)
+    return kit_lines.say(reckon(values), values)
 
 
 def figures(values: Values) -> list:
     """The pictograms of its own codes."""
     found = _codes(values[values["kind"]])
     return [late("pictogram_drawing").figure(key) for key in late("own_codes").signs(found)] if found else []
+
+
+def leads(values: Values) -> list:
+    """From a system to its test cup."""
+    return kit_lines.leads([handed_on(pick, values) for pick in INPUTS if pick.name == values["kind"] == SYSTEM.name])

@@ -45,3 +45,8 @@ def _facts(found: Found, system: str) -> "list[tuple[str, str]]":
             continue
         facts.append((in_system(field.label, system), field.in_words(str(typed), mine["_tree"], system, {})))
     return facts
+
+
+def leads(systems: list) -> list[dict]:
+    """To the test cup. systems: the pairs of each system"""
+    return [{"label": "Test cup: your own times", "screen": "trial", "pairs": pairs} for pairs in systems]

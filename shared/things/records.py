@@ -79,9 +79,11 @@ def check_system(values):
             raise InputError(field, label + ": one for each part, in the same order")
     check_agrees(values)
     codes(values["statements"])
-    values["timed"] = ()
+    rows = late("trials").read_trials(values["trials"]) if values["trials"] else []
     if values["timings"]:
-        values["timed"] = tuple(late("own_timings").read_timings(values["timings"]))
+        timed = late("own_timings").read_timings(values["timings"])
+        rows += [dict(row, place=row["place"] + len(rows)) for row in timed]
+    values["timed"] = tuple(rows)
 
 
 def relative_densities(system):
@@ -157,6 +159,7 @@ SYSTEM = Record("system", "Resin system", (
     Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
     Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD, learned=True,
          help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. They count before the label."),
+    Text("trials", "Test cups", most=400, fold=LABEL_FOLD, learned=True, help="What the test cup keeps here."),
     Text("lot", "Lot", fold=LABEL_FOLD),
     Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))

@@ -11,7 +11,8 @@ from .conftest import PART
 # of the whole; fewer where an answer is long in coming or there is little to type
 MANY = 1300
 COUNTS = {"ratio": 2000, "measure": 2000, "heat": 120, "plan": 40, "boat": 100, "sources": 4, "pour": 200, "clock": 40,
-          "spreader": 800, "timings": 600, "own_rates": 600, "safety": 500, "aid": 5}  # first aid asks nothing
+          "spreader": 800, "timings": 600, "own_rates": 600, "safety": 500, "trial": 60,
+          "aid": 5}  # first aid asks nothing
 NAMES = list(dict.fromkeys([*moves.names(), *dict(moves.SCREENS)]))
 WHOLE = sum(COUNTS.get(name, MANY) for name in NAMES)
 ASKED = int(os.environ.get("COVEMIX_CASES", "7000"))  # `make parity` asks the whole

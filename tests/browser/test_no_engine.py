@@ -8,7 +8,8 @@ NO_WORKER = "window.Worker = class { constructor() { throw new Error(); } }"
 LACKS = {"no channel": "delete window.BroadcastChannel", "no worker": NO_WORKER}
 SCREENS = {  # path, a field, what is typed, a line that only the answer has
     "/": ("amount", "300", "drawn_b"), "/joint/": ("thickness", "9", "radius"),
-    "/clock/?air=20": ("batch", "300", "usable"), "/spreader/": ("radii", "12", "radius_1"),
+    "/clock/?air=20": ("batch", "300", "usable"),
+    "/test-cup/?air=20&strings_at=30": ("mass", "80", "usual"), "/spreader/": ("radii", "12", "radius_1"),
     "/safety/": ("air_temperature", "15", "gloves"), "/boat/": ("packs", "2", "resin"),
 }
 

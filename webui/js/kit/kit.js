@@ -29,17 +29,17 @@ export const offerKit = async (form) => {
   }
 };
 
-// What people of the kit have learned, "" for nothing. Resolves to the way back, or undefined where nothing was changed.
-// expected: what they have learned so far, where it may be another by now and then stays.
-export const learn = async (id, learned, expected = null) => {
+// What a thing of the kit has learned, "" for nothing. Resolves to the way back, or undefined where nothing was changed.
+// expected: what it has learned so far, where it may be another by now and then stays; field: where it is kept
+export const learn = async (id, learned, expected = null, field = "learned") => {
   let before = "";
   const changed = await change("kit", id, (thing) => {
-    const { learned: old, ...typed } = thing.typed;
+    const { [field]: old, ...typed } = thing.typed;
     before = old ?? "";
     if (expected !== null && before !== expected) return null;
-    return { ...thing, typed: learned ? { ...typed, learned } : typed };
+    return { ...thing, typed: learned ? { ...typed, [field]: learned } : typed };
   });
-  return changed ? () => learn(id, before, learned) : undefined;
+  return changed ? () => learn(id, before, learned, field) : undefined;
 };
 
 // Keeps a thing; the first of its kind is taken by itself from then on. Resolves to its id, undefined where that failed.

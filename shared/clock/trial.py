@@ -1,0 +1,239 @@
+"""Trial: a small cup and a thermometer to the rate and the loss of heat that every minute of a system rests on."""
+from collections import namedtuple
+from math import exp, sqrt
+
+from ..catalogue.pots import SIZES
+from ..catalogue.starts import BATCH
+from ..catalogue.trials import (
+    ANOTHER,
+    HEAT_SPREAD,
+    LEAST_MASS,
+    LOSS_SPREAD,
+    MASS,
+    MOST_MASS,
+    NINETY,
+    NOT_TOLD,
+    OFF_END,
+    OFF_MODEL,
+    STRANGE,
+    SWINGS,
+    UNSURE,
+)
+from ..equations.calibrate_heat import AT_LEAST, AT_MOST
+from ..equations.fit_pot import Bound, PotFit, Seen, doubt, fitted, time_and_doubt
+from ..equations.rounding import to_step
+from ..forms.errors import InputError
+from ..forms.inputs import Group, Number, Pick
+from ..forms.memo import once
+from ..forms.remembered import start
+from ..forms.types import Values
+from ..things.records import SYSTEM
+from ..words.units import told
+from . import heat_drawing, trial_lines
+from .heat import check_label
+from .heat_model import mixed_resin, share_filled
+from .pot_heat import AIR_VALUES, USUAL, middle_share, pot
+from .usable import batch, known, usable
+
+SEEN_FOLD = "Seen by eye"
+SHORTEST, LONGEST = 60.0, 172800.0  # s, as an own timing is asked
+STRINGY, HOTTEST, GOOD, GONE = "strings_at", "hottest_at", "spreads_at", "stiff_at"
+BEFORE = {GOOD: "still spread", STRINGY: "pulled strings"}
+
+
+def _seen(name: str, label: str, text: str) -> Number:
+    return Number(name, label, unit="min", low=1, high=600, optional=True, fold=SEEN_FOLD, help=text)
+
+
+SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
+INPUTS = (
+    SYSTEM_INPUT,
+    Number("mass", "Mix in the cup", unit="g", low=start(LEAST_MASS, "g"), high=start(MOST_MASS, "g"),
+           default=start(MASS, "g"), help="No filler in it."),
+    Number("air", "Air temperature", unit="degC", low=5, high=40, optional=True, help="Where the cup stands."),
+    Number("width", "Cup, inside width", unit="mm", low=20, high=200, optional=True,
+           help="Left empty: as wide as it is full."),
+    Number("stirred", "Mix, just stirred", unit="degC", low=0, high=50, optional=True, help="Left empty: as the air."),
+    Group("readings", "Thermometer", (
+        Number("minute", "Minute", unit="min", low=0, high=600),
+        Number("temperature", "It shows", unit="degC", low=-5, high=250),
+    ), most=16, rows=3, each="Reading"),
+    _seen(STRINGY, "Pulls strings at", "The first time."),
+    _seen(HOTTEST, "Hottest at", ""),
+    _seen(GOOD, "Still spreads at", "The last time."),
+    _seen(GONE, "Too stiff at", "The first time."),
+)
+
+# fit: equations.fit_pot.PotFit; thick: between which times this cup is, nine of ten [s]; sure: narrow enough to keep,
+# else what follows is None; cup, usual: `Span` of this cup, and of the usual batch in a cup in this air; before:
+# usable.Usable of that batch without the test, None where nothing was known of the system; quicker: most and least
+# times as fast as it was thought, None there too; loss: against estimated (value, least, most); tells_loss: the test
+# says more of it than was remembered; rows: what is kept, the new one as the last
+TrialResult = namedtuple("TrialResult", ("fit", "thick", "cup", "usual", "before", "quicker", "loss",
+                                         "tells_loss", "sure", "rows"))
+# usable: usable.Usable with the test; least, most: of its minutes, nine of ten lie within [s]
+Span = namedtuple("Span", ("usable", "least", "most"))
+
+
+def check(values: Values) -> None:
+    """Readings that a cup can have shown, moments in their order, and a curve that goes through all of them."""
+    if not _seen_any(values):
+        return
+    check_label(values["system"])
+    if values["air"] is None:
+        raise InputError("air", "Air temperature: type it, as it is where the cup stands")
+    _check_readings(values)
+    for name, label, others in ((STRINGY, "Pulls strings at", (GOOD,)), (HOTTEST, "Hottest at", (GOOD, STRINGY)),
+                                (GONE, "Too stiff at", (GOOD,))):
+        for other in others:
+            if None not in (values[name], values[other]) and values[name] < values[other]:
+                raise InputError(name, label + ": before it " + BEFORE[other] + "; one of the two minutes is wrong")
+    if len(values["readings"]) == 1 and values[STRINGY] is None and values[HOTTEST] is None:
+        raise InputError("readings", "One reading tells no rate: type two more, or when it pulls strings")
+    _check_fits(values)
+
+
+def _seen_any(values: Values) -> bool:
+    """Whether anything was typed that tells of a rate; a bound alone does not."""
+    return bool(values["readings"]) or values[STRINGY] is not None or values[HOTTEST] is not None
+
+
+def _check_readings(values: Values) -> None:
+    air, rows = values["air"], values["readings"]
+    mix = air if values["stirred"] is None else values["stirred"]
+    most, least, before = max(air, mix) + _estimated(values, values["mass"]).rise, min(air, mix) - SWINGS, -1.0
+    hottest, fell = least, least
+    for row in rows:
+        path, shows = "readings.{}.".format(row["place"]), row["temperature"]
+        if row["minute"] <= before:
+            raise InputError(path + "minute", "Minute: later than the reading before it")
+        if shows > most:
+            raise InputError(path + "temperature", "It shows: hotter than this mix can get, "
+                             + told(most, "degC", values["units"], places=0) + ". Was it \u00b0F, or another pot?")
+        if shows < least:
+            raise InputError(path + "temperature", "It shows: colder than the air and the mix at the start")
+        if fell < hottest - SWINGS and shows > fell + SWINGS:
+            raise InputError(path + "temperature", "It shows: a cup that cools does not warm again. Look at "
+                             "those before it too")
+        before, hottest, fell = row["minute"], max(hottest, shows), shows if shows > hottest else min(fell, shows)
+
+
+def _check_fits(values: Values) -> None:
+    """A reading that no cup can have shown beside the others is asked back."""
+    found = reckoned(values)
+    rows = values["readings"]
+    misses = [abs(one) for one in found.fit.misses] if found else []
+    if found and rows and found.fit.end < SHORTEST:
+        raise InputError("readings.{}.temperature".format(rows[0]["place"]), "It shows: no mix is so hot so soon")
+    if not found or not misses or max(misses) <= STRANGE:
+        return
+    place = misses.index(max(misses))
+    if place < len(rows):
+        raise InputError("readings.{}.temperature".format(rows[place]["place"]), "It shows: this does not fit the "
+                         "others. Look at its minute too")
+    name = STRINGY if place == len(rows) and values[STRINGY] is not None else HOTTEST
+    raise InputError(name, "This minute does not fit the others")
+
+
+CHECKS = (check,)
+
+
+def reckoned(values: Values) -> "TrialResult | None":
+    """`reckon`, once for one question."""
+    return once(values, "trial", lambda: reckon(values))
+
+
+def reckon(values: Values) -> "TrialResult | None":
+    """The fit of this cup, and what it makes of its minutes and of the usual batch's; None where nothing was seen."""
+    if not _seen_any(values):
+        return None
+    mass, air = values["mass"], values["air"]
+    without = dict(values["system"], timed=_others(values))
+    fit = _fit(values, without)
+    end, end_doubt = to_step(fit.end, 1.0), to_step(sqrt(fit.end_doubt ** 2 + OFF_END ** 2), 0.001)
+    thick = _within(end, end_doubt)  # a second is finer than it is known, and coarser than the runtimes differ
+    if end_doubt >= UNSURE or not SHORTEST < fit.end < LONGEST:
+        return TrialResult(fit, thick, None, None, None, None, None, False, False, ())
+    loss, heat = _against(fit, 1, LOSS_SPREAD), _against(fit, 2, HEAT_SPREAD)
+    row = {"said": "stiffening", "in": "cup", "filler": None, "grain": None, "mass": mass, "at": air, "resin": values["stirred"],
+           "width": values["width"], "after": end, "doubt": to_step(end_doubt, 0.01),
+           "loss": to_step(min(loss[0], max(1.0, loss[1])), 0.01),  # what sounds calmer counts by its cautious end
+           "heat": to_step(max(heat[0], min(1.0, heat[2])), 0.01)}
+    rows = [one for one in without["timed"] if "loss" in one] + [row]
+    timed = rows + [one for one in without["timed"] if "loss" not in one]
+    system = dict(without, timed=tuple([dict(one, place=place) for place, one in enumerate(timed)]))
+    cup = usable(batch(system, "cup", mass, air, values["stirred"], sizes=_sizes(values)))
+    before = quicker = None
+    if known(without):
+        before = usable(batch(without, "cup", BATCH, air, values["stirred"]))
+        was = usable(batch(without, "cup", mass, air, values["stirred"], sizes=_sizes(values))).end
+        quicker = (was / thick[0], was / thick[1])
+    usual_doubt = to_step(time_and_doubt(fit, _estimated(values, BATCH))[1], 0.001)
+    usual = usable(batch(system, "cup", BATCH, air, values["stirred"]))
+    return TrialResult(fit, thick, Span(cup, *_within(cup.time, end_doubt)),
+                       Span(usual, *_within(usual.time, sqrt(usual_doubt ** 2 + OFF_END ** 2))), before, quicker, loss,
+                       doubt(fit, 1) < NOT_TOLD, True, tuple(rows))
+
+
+def _within(time: float, off: float) -> "tuple[float, float]":
+    """Where nine of ten times lie, least and most. off: deviation of its logarithm, as far as it makes sense"""
+    share = exp(NINETY * min(off, 2.0))
+    return time / share, time * share
+
+
+def _against(fit: PotFit, place: int, spread: float) -> "tuple[float, float, float]":
+    """What was fitted against what is estimated -> (value, least, most) [-]; never surer than one temperature is."""
+    middle = spread * fit.at[place]
+    off = NINETY * sqrt((spread * doubt(fit, place)) ** 2 + OFF_MODEL ** 2)
+    return to_step(exp(middle), 0.001), to_step(exp(middle - off), 0.001), to_step(exp(middle + off), 0.001)
+
+
+def _others(values: Values) -> tuple:
+    """Own timings of the system; of its tests those in other air, which this one is kept beside."""
+    return tuple([row for row in values["system"]["timed"]
+                  if "loss" not in row or abs(row["at"] - values["air"]) > ANOTHER])
+
+
+def _sizes(values: Values) -> dict:
+    return dict(SIZES, cup_width=values["width"])
+
+
+def _estimated(values: Values, mass: float):  # type: ignore[no-untyped-def]
+    """The balance of a cup in this air as it is estimated without any test."""
+    plain = mixed_resin(dict(values["system"], timed=()))
+    sizes = _sizes(values) if mass == values["mass"] else SIZES
+    mix = values["air"] if values["stirred"] is None else values["stirred"]
+    return pot("cup", mass, sizes, plain, 0.0, values["air"], mix)
+
+
+def _fit(values: Values, system: dict) -> PotFit:
+    plain = mixed_resin(dict(system, timed=()))
+    bounds = []
+    for row in system["timed"]:
+        if row["said"] != "stiffening":
+            at = row["at"] if row["resin"] is None else row["resin"]
+            other = pot(row["in"], row["mass"], SIZES, plain, share_filled(row["filler"], row["in"]), row["at"], at)
+            bounds.append(Bound(other, row["after"], AT_LEAST if row["said"] == "good" else AT_MOST))
+    seen = Seen(tuple([(row["minute"], row["temperature"]) for row in values["readings"]]), values[STRINGY],
+                values[HOTTEST], values[GOOD], values[GONE])
+    middle = middle_share("cup", values["mass"] / plain[1], _sizes(values), AIR_VALUES["still"][USUAL])
+    return fitted(_estimated(values, values["mass"]), seen, middle, bounds)
+
+
+def answer(values: Values) -> list:
+    """What the test makes of the minutes, how sure that is; how such a test goes, and what can hurt."""
+    return trial_lines.say(reckoned(values), values)
+
+
+def figures(values: Values) -> list:
+    """The readings, and the curve through them."""
+    found = reckoned(values)
+    if found is None or not found.sure:
+        return []
+    return [heat_drawing.curves("cup", found.fit.run, None, found.cup.usable.time, values["units"],
+                                [(row["minute"], row["temperature"]) for row in values["readings"]])]
+
+
+def leads(values: Values) -> list:
+    """To the system, with which it is kept."""
+    return trial_lines.leads(reckoned(values), values)
