@@ -19,7 +19,6 @@ from ..catalogue.trials import (
     SWINGS,
     UNSURE,
 )
-from ..equations.calibrate_heat import AT_LEAST, AT_MOST
 from ..equations.fit_pot import Bound, PotFit, Seen, doubt, fitted, time_and_doubt
 from ..equations.rounding import to_step
 from ..forms.errors import InputError
@@ -28,7 +27,6 @@ from ..forms.memo import once
 from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.records import SYSTEM
-from ..words.units import told
 from . import heat_drawing, trial_lines
 from .heat import check_label
 from .heat_model import mixed_resin, share_filled
@@ -108,13 +106,11 @@ def _check_readings(values: Values) -> None:
         if row["minute"] <= before:
             raise InputError(path + "minute", "Minute: later than the reading before it")
         if shows > most:
-            raise InputError(path + "temperature", "It shows: hotter than this mix can get, "
-                             + told(most, "degC", values["units"], places=0) + ". Was it \u00b0F, or another pot?")
+            raise InputError(path + "temperature", "It shows: hotter than this mix can get. Was it \u00b0F?")
         if shows < least:
             raise InputError(path + "temperature", "It shows: colder than the air and the mix at the start")
         if fell < hottest - SWINGS and shows > fell + SWINGS:
-            raise InputError(path + "temperature", "It shows: a cup that cools does not warm again. Look at "
-                             "those before it too")
+            raise InputError(path + "temperature", "It shows: a cup that cools does not warm again")
         before, hottest, fell = row["minute"], max(hottest, shows), shows if shows > hottest else min(fell, shows)
 
 
@@ -130,7 +126,7 @@ def _check_fits(values: Values) -> None:
     place = misses.index(max(misses))
     if place < len(rows):
         raise InputError("readings.{}.temperature".format(rows[place]["place"]), "It shows: this does not fit the "
-                         "others. Look at its minute too")
+                         "others")
     name = STRINGY if place == len(rows) and values[STRINGY] is not None else HOTTEST
     raise InputError(name, "This minute does not fit the others")
 
@@ -213,7 +209,7 @@ def _fit(values: Values, system: dict) -> PotFit:
         if row["said"] != "stiffening":
             at = row["at"] if row["resin"] is None else row["resin"]
             other = pot(row["in"], row["mass"], SIZES, plain, share_filled(row["filler"], row["in"]), row["at"], at)
-            bounds.append(Bound(other, row["after"], AT_LEAST if row["said"] == "good" else AT_MOST))
+            bounds.append(Bound(other, row["after"], row["said"] == "good"))
     seen = Seen(tuple([(row["minute"], row["temperature"]) for row in values["readings"]]), values[STRINGY],
                 values[HOTTEST], values[GOOD], values[GONE])
     middle = middle_share("cup", values["mass"] / plain[1], _sizes(values), AIR_VALUES["still"][USUAL])

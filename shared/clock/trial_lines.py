@@ -10,12 +10,10 @@ from ..words.units import braces, told
 from .heat_lines import minutes
 
 HOW = (
-    ("Place", "Outdoors, on stone or bare ground, in the shade, out of the wind. Nothing near it that burns."),
-    ("Mix", "Weigh it exactly by the label. The watch starts with the first stir. No more than {}."),
-    ("Thermometer", "Never used for food again. Its tip in the middle of the mix, held by a stick across the rim."),
-    ("Read it", "Every few minutes, more often once it climbs: the rise, the hottest, some while it cools. Without a "
-     "thermometer: when it pulls strings."),
-    ("Afterwards", "Wipe the tip before the mix sets. The cup cools and cures outdoors."),
+    ("Place", "Outdoors, on bare ground, in the shade, out of the wind. Nothing near it that burns."),
+    ("Mix", "Weigh it by the label, no more than {}. The watch starts with the first stir."),
+    ("Thermometer", "Never used for food again. Its tip in the middle, held by a stick. Wipe it before the mix sets."),
+    ("Read it", "The rise, the hottest, some while it cools. Or only when it pulls strings."),
 )
 HOT = ("Gloves and goggles. Never in the hand. From {} on leave it where it stands, nobody over it: it can smoke, burn "
        "skin and catch fire. Keep upwind. The product's data sheet comes first.")

@@ -19,7 +19,6 @@ from ..catalogue.trials import (
     STRINGY_SPREAD,
 )
 from .calibrate_heat import (
-    AT_LEAST,
     CURE_VALUES,
     ENERGY,
     HALF,
@@ -49,8 +48,8 @@ BOUND = 0.05  # of the time: how exact a bound is
 
 # readings: (time [s], temperature [K]) in the order of time; stringy, hottest, good, gone: [s], None where not seen
 Seen = namedtuple("Seen", ("readings", "stringy", "hottest", "good", "gone"))
-# of another pot: pot: integrate.Pot; time [s]; kind: AT_LEAST or AT_MOST
-Bound = namedtuple("Bound", ("pot", "time", "kind"))
+# of another pot: pot: integrate.Pot; time [s]; least: it lasted at least so long, else at most
+Bound = namedtuple("Bound", ("pot", "time", "least"))
 # at: the unknowns, covariance: theirs; rates: integrate.Rates; pot, run: integrate.Pot and Run of the cup
 # end: until it is too thick or too hot [s], end_doubt: deviation of its logarithm; misses: deviations of each reading,
 # then of stringy and hottest where they were seen
@@ -84,7 +83,7 @@ def fitted(pot: Pot, seen: Seen, middle: float, bounds=()) -> PotFit:
     broken = []
     for bound in bounds:
         off = log(_time_in(found.at, bound.pot) / bound.time)
-        off = -off if bound.kind == AT_LEAST else off
+        off = -off if bound.least else off
         if off > 0.01:
             broken.append((-off, len(broken), bound))
     if broken:
@@ -225,7 +224,7 @@ def _told(at, pot, seen, middle, bounds, loose):
     if seen.hottest is not None:
         found.append(_moment(seen.hottest, max(run.peak_time, 1.0), 2 * OFF_TIME, loose))
     for bound, time, least in ((seen.good, end, True), (seen.gone, end, False)) + tuple(
-            [(one.time, _time_in(at, one.pot), one.kind == AT_LEAST) for one in bounds]):
+            [(one.time, _time_in(at, one.pot), one.least) for one in bounds]):
         if bound is not None:
             off = log(bound / time)
             counts = off > 0 if least else off < 0

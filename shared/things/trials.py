@@ -27,7 +27,8 @@ def read_trials(text: str) -> list:
 
 
 def _row(piece, place):
-    row = {"said": "stiffening", "in": "cup", "filler": None, "grain": None, "width": None, "resin": None, "place": place}
+    row = {"said": "stiffening", "in": "cup", "place": place}
+    row.update(dict([(key, None) for key in ("filler", "grain", "width", "resin")]))
     known = dict([(one[0], one) for one in FIGURES])
     for words in piece.split(","):
         name, _, typed = words.strip(" ").partition(" ")
