@@ -151,8 +151,8 @@ def reckon(values: Values) -> "TrialResult | None":
     if end_doubt >= UNSURE or not SHORTEST < fit.end < LONGEST:
         return TrialResult(fit, thick, None, None, None, None, None, False, False, ())
     loss, heat = _against(fit, 1, LOSS_SPREAD), _against(fit, 2, HEAT_SPREAD)
-    row = {"said": "stiffening", "in": "cup", "filler": None, "grain": None, "mass": mass, "at": air, "resin": values["stirred"],
-           "width": values["width"], "after": end, "doubt": to_step(end_doubt, 0.01),
+    row = {"said": "stiffening", "in": "cup", "filler": None, "grain": None, "mass": mass, "at": air,
+           "resin": values["stirred"], "width": values["width"], "after": end, "doubt": to_step(end_doubt, 0.01),
            "loss": to_step(min(loss[0], max(1.0, loss[1])), 0.01),  # what sounds calmer counts by its cautious end
            "heat": to_step(max(heat[0], min(1.0, heat[2])), 0.01)}
     rows = [one for one in without["timed"] if "loss" in one] + [row]
