@@ -1,5 +1,5 @@
 """Test cup: how exact a kitchen thermometer and a watch are, and how far what is remembered may be from one cup."""
-from .marks import JUDGED, MEMORY
+from .marks import JUDGED
 
 MASS = 0.100  # kg
 LEAST_MASS, MOST_MASS = 0.020, 0.150  # kg
@@ -26,15 +26,15 @@ TABLES = (
         ("Mix in a test cup", MASS, "kg", JUDGED),
         ("Mix in a test cup, least", LEAST_MASS, "kg", JUDGED),
         ("Mix in a test cup, most", MOST_MASS, "kg", JUDGED),
-        ("Kitchen thermometer off by", READING, "dK", MEMORY),
-        ("Kitchen thermometer late by", LAG, "s", MEMORY),
+        ("Kitchen thermometer off by", READING, "dK", JUDGED),
+        ("Kitchen thermometer late by", LAG, "s", JUDGED),
         ("Typed minute off by", MINUTE, "s", JUDGED),
         ("Moment seen by eye off by", MOMENT, "%", JUDGED),
         ("One temperature for a cup off by, of the rise", OFF_MODEL, "%", JUDGED),
         ("One temperature for a cup off by, of the time", OFF_TIME, "%", JUDGED),
         ("Test cup's time off by, at least", OFF_END, "%", JUDGED),
-        ("Pulls strings once cured", STRINGY, "%", MEMORY),
-        ("Pulls strings, off by", STRINGY_SPREAD, "%", MEMORY),
+        ("Pulls strings once cured", STRINGY, "%", JUDGED),
+        ("Pulls strings, off by", STRINGY_SPREAD, "%", JUDGED),
         ("Loss of heat off by", LOSS_SPREAD, "%", JUDGED),
         ("Heat of the mix off by", HEAT_SPREAD, "%", JUDGED),
         ("Test cup's reading asked back, deviations", STRANGE, "", JUDGED),
