@@ -33,6 +33,7 @@ from .calibrate_heat import (
 )
 from .integrate import LONGEST, Pot, Rates, pot_run
 from .kinetics import isothermal_time, rate_factor
+from .rounding import to_step
 
 # of the share that cures without help, in the logarithm: its remembered range is four deviations wide
 FIRST_SPREAD = log(CURE_VALUES["uncatalysed"][3] / CURE_VALUES["uncatalysed"][2]) / 4
@@ -41,7 +42,11 @@ TOLERANCE, MOST_BROKEN = 3e-3, 2
 # starts a few minutes off would find no way there
 LOOSE = (8.0, 8.0, 3.0, 3.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0)
 RATE_STEP, STEP = 0.05, 0.3  # for the slopes, in units of the unknowns
-STILL = 0.15  # of them: nearer, and the slopes before still hold
+MOST_MOVE = 1.5  # of them, in one turn
+STILL = 0.14  # of them: nearer, and the slopes before still hold; below a tenth of MOST_MOVE, so no last bit decides
+# every turn ends on such a step of each unknown, finer than any is known: or the last bit, in which two runtimes
+# differ, would grow from turn to turn until it shows
+GRID = 0.001
 RATE_TRIES = (0.2, -0.2, 0.06, -0.06)  # where the curve is not straight enough the rate alone is tried
 MOST_SHIFT = HALF / SPREAD  # E stays in its published range
 BOUND = 0.05  # of the time: how exact a bound is
@@ -125,7 +130,7 @@ def _start(pot, seen, middle):
     guess = log(isothermal_time(USABLE, UNCATALYSED, 1.0) / max(latest, 60.0) / factor / 3)
     tried = []
     for offset in (-3.2, -2.8, -2.4, -2.0, -1.6, -1.2, -0.8, -0.4, 0.0, 0.4, 0.8):
-        at = (guess + offset, 0.0, 0.0, 0.0, 0.0)
+        at = (to_step(guess + offset, GRID), 0.0, 0.0, 0.0, 0.0)
         cost = _told(at, pot, seen, middle, (), LOOSE[0])[1]
         tried.append((cost, at))
     return min(tried)[1]
@@ -146,10 +151,10 @@ def _settled(at, pot, seen, middle, bounds, turns=LOOSE):
         covariance = _inverse(matrix)
         move = [sum([one * other for one, other in zip(row, right)]) for row in covariance]
         moved = 9.0
-        share, gained = min(1.0, 1.5 / max([abs(one) for one in move] + [1e-9])), 0.0
+        share, gained = min(1.0, MOST_MOVE / max([abs(one) for one in move] + [1e-9])), 0.0
         ways = [[part * share * one for one in move] for part in (1.0, 0.3, 0.1)]
         for way in ways + [[one, 0.0, 0.0, 0.0, 0.0] for one in RATE_TRIES]:
-            tried = [one + further for one, further in zip(at, way)]
+            tried = [to_step(one + further, GRID) for one, further in zip(at, way)]
             tried[3] = max(-MOST_SHIFT, min(MOST_SHIFT, tried[3]))
             better = _told(tried, pot, seen, middle, bounds, loose)
             if better[1] < cost:
