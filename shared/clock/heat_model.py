@@ -39,13 +39,14 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
     """What is known about this system's times, as the calibration reads it. end: of `pot_heat.pot`"""
     system = values["system"]
     mix = mixed_resin(system)
-    rows = []
+    # a test cup goes before the label by as much as an own timing does, however sure it is
+    rows, less = [], max([1.0, min([row["doubt"] for row in trials_of(system)] or [0.0]) / OWN_DOUBT])
     if system["pot_time"] is not None:
         at = system["pot_temperature"]
         vessel = pot("cup", system["pot_mass"], SIZES, mix[:2], 0.0, at, at, end=end)  # no cup of the builder's
-        rows.append(Fact("pot", vessel, at, system["pot_time"], ABOUT, LABEL_DOUBT))
+        rows.append(Fact("pot", vessel, at, system["pot_time"], ABOUT, LABEL_DOUBT * less))
     if system["film_time"] is not None:
-        rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT))
+        rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT * less))
     for row in timings_of(values):
         if row["said"] not in SAID:
             continue
