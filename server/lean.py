@@ -93,34 +93,66 @@ def docstrings(module: Module) -> dict[tuple[int, int], str]:
 
 
 def short_names(module: Module) -> dict[tuple[int, int], str]:
-    """A short name for each local variable, by the place of each of its mentions. Arguments keep theirs, which calls
-    may name, and so does what an inner function takes, catches, imports or declares to be another's.
+    """A short name for each local variable and each function that is the module's own, by the place of each mention.
+
+    Arguments keep theirs, which calls may name, and so does what an inner function takes, catches, imports or declares
+    to be another's. A function whose name begins with an underscore is asked for in its own module only (tested); where
+    it is only ever called, and by places, its arguments are its own too.
 
     >>> short_names(read("def f(mass):\\n    total = mass\\n    return total\\n"))
     {(2, 4): 'a', (3, 11): 'a'}
+    >>> lean("def _half(mass):\\n    return mass / 2\\ndef f(mass):\\n    return _half(mass)\\n")
+    'def _a(a):\\n return a/2\\ndef f(mass):\\n return _a(mass)\\n'
     """
-    found = {}
+    found, inner = {}, _own_functions(module)
     for node in module.tree.body:
         for function in node.body if isinstance(node, ast.ClassDef) else [node]:
             if isinstance(function, ast.FunctionDef):
-                found.update(_short_in(function, module))
+                found.update(_short_in(function, module, inner.get(function.name, ("", False))[1]))
+    for one in module.nodes:
+        if isinstance(one, ast.Name) and one.id in inner:
+            found[module.place(one.lineno, one.col_offset)] = inner[one.id][0]
+        elif isinstance(one, ast.FunctionDef) and one.name in inner:
+            found[module.place(one.lineno, one.col_offset + len("def "))] = inner[one.name][0]
     return found
 
 
-def _short_in(function: ast.FunctionDef, module: Module) -> dict[tuple[int, int], str]:
+def _own_functions(module: Module) -> dict[str, tuple[str, bool]]:
+    """The functions that only their module knows: by name, a short one, and whether they are only called, by places."""
+    names = [node.name for node in module.tree.body if isinstance(node, ast.FunctionDef)
+             and node.name.startswith("_") and not node.name.startswith("__")]
+    other = {one.arg for one in module.nodes if isinstance(one, ast.arg | ast.keyword)}
+    other |= {one.id for one in module.nodes if isinstance(one, ast.Name) and not isinstance(one.ctx, ast.Load)}
+    other |= {one.attr for one in module.nodes if isinstance(one, ast.Attribute)}
+    called = {id(one.func) for one in module.nodes if isinstance(one, ast.Call)
+              and not one.keywords and not any(isinstance(each, ast.Starred) for each in one.args)}
+    handed = {one.id for one in module.nodes if isinstance(one, ast.Name) and id(one) not in called}
+    taken = {one.string for one in module.tokens}
+    free = (name for length in (1, 2) for name in ("_" + "".join(one) for one in itertools.product(
+        string.ascii_lowercase, repeat=length)) if name not in taken)
+    return {name: (next(free), name not in handed) for name in names if name not in other and names.count(name) == 1}
+
+
+def _short_in(function: ast.FunctionDef, module: Module, all_own: bool = False) -> dict[tuple[int, int], str]:
+    """all_own: nobody calls it by the names of its arguments"""
     inside = list(ast.walk(function))
     if any(isinstance(one, OTHER_SCOPES) for one in inside):
         return {}
     names = [one for one in inside if isinstance(one, ast.Name)]
-    fixed = {one.arg for one in inside if isinstance(one, ast.arg)}
+    first = function.args.args if all_own else []
+    below = {id(one) for one in first}
+    fixed = {one.arg for one in inside if isinstance(one, ast.arg) and id(one) not in below}
     fixed |= {one.name for one in inside if isinstance(one, ast.FunctionDef | ast.ExceptHandler) and one.name}
     names.sort(key=lambda one: (one.lineno, one.col_offset))
-    own = dict.fromkeys(one.id for one in names if isinstance(one.ctx, ast.Store) and one.id not in fixed)
-    taken = fixed | {one.id for one in names}
+    own = dict.fromkeys([one.arg for one in first if one.arg not in fixed])
+    own.update(dict.fromkeys(one.id for one in names if isinstance(one.ctx, ast.Store) and one.id not in fixed))
+    taken = fixed | {one.id for one in names} | {one.arg for one in first}
     free = (name for length in (1, 2) for name in map("".join, itertools.product(string.ascii_lowercase, repeat=length))
             if name not in taken and not keyword.iskeyword(name))
     short = {name: next(free) for name in own if len(name) > 1}
-    return {module.place(one.lineno, one.col_offset): short[one.id] for one in names if one.id in short}
+    found = {module.place(one.lineno, one.col_offset): short[one.id] for one in names if one.id in short}
+    found.update({module.place(one.lineno, one.col_offset): short[one.arg] for one in first if one.arg in short})
+    return found
 
 
 def annotations(module: Module, kinds: list[ast.expr]) -> set[tuple[int, int]]:

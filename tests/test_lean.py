@@ -63,48 +63,72 @@ def test_what_a_lean_module_imports_from_another_is_still_there():
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.relative_to(HOUSE).as_posix())
 def test_a_lean_module_is_the_same_program(path):
     source = path.read_text(encoding="utf-8")
-    assert_same(undocumented(source), ast.parse(lean(source)), {})
+    before, after = undocumented(source), ast.parse(lean(source))
+    private = {one.name: other.name for one, other in zip(before.body, after.body, strict=True)
+               if isinstance(one, ast.FunctionDef) and one.name != other.name}
+    assert len(set(private.values())) == len(private) and not set(private.values()) & mentioned(before)
+    assert_same(before, after, {}, private)
 
 
-def assert_same(before, after, names):
+def assert_same(before, after, names, private):
     """Node by node alike, but for variables of a function: each has one other name there, and no two have the same.
 
-    names: of the function around, old to new
+    names: of the function around, old to new; private: of functions that only this module knows, old to new
     """
     assert type(before) is type(after)
     if isinstance(before, ast.FunctionDef) and not names:
         names = {"": ""}  # of this function, and of those inside it
-    if isinstance(before, ast.Name) and names:
-        assert names.setdefault(before.id, after.id) == after.id
-        assert list(names.values()).count(after.id) == 1
+    for kind, field in ((ast.Name, "id"), (ast.arg, "arg")):
+        if isinstance(before, kind) and names:
+            old, new = getattr(before, field), getattr(after, field)
+            assert names.setdefault(old, private.get(old, new)) == new
+            assert list(names.values()).count(new) == 1
     for name in before._fields:
         old, new = getattr(before, name), getattr(after, name)
-        if name == "id" and names:
+        if name in ("id", "arg") and names and isinstance(before, ast.Name | ast.arg):
             continue
+        if isinstance(old, str) and (name == "id" or isinstance(before, ast.FunctionDef)):
+            old = private.get(old, old)
         olds, news = (old, new) if isinstance(old, list) else ([old], [new])
         assert len(olds) == len(news)
         for one, other in zip(olds, news, strict=True):
             if isinstance(one, ast.AST):
-                assert_same(one, other, names)
+                assert_same(one, other, names, private)
             else:
                 assert one == other
 
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.relative_to(HOUSE).as_posix())
 def test_what_others_know_keeps_its_name(path):
-    """Arguments, functions, what a module gives and takes."""
+    """Arguments, functions, what a module gives and takes; a function with an underscore before it nobody else knows."""
     source = path.read_text(encoding="utf-8")
+    private = [node for node in undocumented(source).body if isinstance(node, ast.FunctionDef) and node.name[0] == "_"]
+    own_names = {node.name for node in private}
+    own_args = {(one.lineno, one.col_offset) for node in private for one in node.args.args}
     for before, after in zip(*(list(ast.walk(tree)) for tree in (undocumented(source), ast.parse(lean(source)))),
                              strict=True):
         if isinstance(before, ast.arg | ast.FunctionDef | ast.alias | ast.Attribute | ast.keyword | ast.Module):
             own = {"arg": "arg", "FunctionDef": "name", "alias": "name", "Attribute": "attr", "keyword": "arg"}
             field = own.get(type(before).__name__)
-            assert not field or getattr(before, field) == getattr(after, field)
+            if isinstance(before, ast.FunctionDef) and before.name in own_names:
+                assert after.name[0] == "_"
+            elif not isinstance(before, ast.arg) or (before.lineno, before.col_offset) not in own_args:
+                assert not field or getattr(before, field) == getattr(after, field)
     whole, short = outermost(undocumented(source)), outermost(ast.parse(lean(source)))
     for before, after in zip(whole, short, strict=True):
         names = [{one.id for one in ast.walk(tree) if isinstance(one, ast.Name)} for tree in (before, after)]
         stored = {one.id for one in ast.walk(before) if isinstance(one, ast.Name) and isinstance(one.ctx, ast.Store)}
-        assert names[0] - stored <= names[1], "what is not its own keeps its name"
+        if before.name in own_names:
+            stored |= {one.arg for one in before.args.args}
+        assert names[0] - stored - own_names <= names[1], "what is not its own keeps its name"
+
+
+def test_no_module_takes_a_private_function_of_another():
+    """Or the short name that it has on a phone would not be found there."""
+    for path in MODULES:
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.ImportFrom):
+                assert [one.name for one in node.names if one.name[0] == "_"] == [], path
 
 
 def outermost(tree):
