@@ -100,7 +100,7 @@ def assert_same(before, after, names, private):
 
 @pytest.mark.parametrize("path", MODULES, ids=lambda path: path.relative_to(HOUSE).as_posix())
 def test_what_others_know_keeps_its_name(path):
-    """Arguments, functions, what a module gives and takes; a function with an underscore before it nobody else knows."""
+    """Arguments, functions, what a module gives and takes; of one with an underscore nobody else knows."""
     source = path.read_text(encoding="utf-8")
     private = [node for node in undocumented(source).body if isinstance(node, ast.FunctionDef) and node.name[0] == "_"]
     own_names = {node.name for node in private}
