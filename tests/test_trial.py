@@ -156,7 +156,7 @@ def test_the_last_bit_of_what_goes_in_changes_nothing():
     ({"readings": [("1", "95"), ("20", "95"), ("40", "95"), ("60", "95")]}, "readings.0.temperature", "so hot so soon"),
     ({"readings": [("5", "21"), ("20", "22"), ("40", "23"), ("60", "24")], "strings_at": "3"}, "readings.1.temperature",
      "does not fit"),
-    ({"readings": [("30", "22"), ("60", "22"), ("90", "23")], "strings_at": "5"}, "strings_at", "does not fit"),
+    ({"readings": [("30", "22"), ("60", "22"), ("90", "23")], "strings_at": "3"}, "strings_at", "does not fit"),
     ({"strings_at": "20", "spreads_at": "30"}, "strings_at", "still spread"),
     ({"strings_at": "30", "hottest_at": "20"}, "hottest_at", "pulled strings"),
     ({"spreads_at": "30", "stiff_at": "20", "strings_at": "40"}, "stiff_at", "still spread"),
