@@ -438,7 +438,7 @@ def test_a_scales_own_error_counts_where_the_scale_is_doubted_and_is_said():
         assert found["errors"] == []
         return {one["name"]: one for one in found["lines"]}
 
-    plain, wide = asked("measure", step="1 g"), asked("measure", step="1 g", error="1 g")
+    plain, wide = asked("measure", step="1 g"), asked("measure", step="1 g", own_error="1 g")
     assert plain["spread"]["rough"].endswith("its own error is not typed")
     assert wide["spread"]["rough"].endswith("and its own error of ±1.00 g")
     assert wide["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 5 ** 0.5)

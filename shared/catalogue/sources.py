@@ -41,7 +41,7 @@ SOURCES = {
     "astm-g173": "ASTM G173-03, direct and circumsolar sunlight, summed over its spectrum",
     "en-12524": "EN 12524:2000 (now ISO 10456), design values: epoxy 0.20 (PVC 0.17, polyurethane 0.25), polypropylene"
                 " 0.22, timber 0.13 W/(m K); glass 750, timber 1600 J/(kg K)",
-    "iso-6946": "ISO 6946, surfaces in wind: 4 + 4 v, and radiation at 20 °C; v 2.7 (1.5 to 5) m/s",
+    "iso-6946": "ISO 6946, surfaces in wind: 4 + 4 v, and radiation in a room; v 2.7 (1.5 to 5) m/s",
     "dgeba": "Polímeros, DGEBA with aliphatic polyamines: 106.6 kJ/eq, 187 g/eq measured; range our own",
     "amine-cure": "Thermochim. Acta 447 (2006) 167: 55 to 60 kJ/mol; Polímeros 18 (2008) 4: 46; range our own",
     "packing": "Phys. Rev. A 27 (1983) 1053: random close packing 0.64 ± 0.02",

@@ -91,7 +91,7 @@ def _number(piece: str) -> tuple[float, int]:
 
 def step_of(scale: Values) -> float:
     """The step of a scale that its readings are doubted by [kg], its own error in it. scale: values of records.SCALE"""
-    return doubted_step(scale["step"], scale.get("error") or 0.0)
+    return doubted_step(scale["step"], scale.get("own_error") or 0.0)
 
 
 def combined(spread: float, found: "Doubt | None") -> float:

@@ -41,7 +41,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def _beside(values: Values) -> str:
     """What else than its step a scale's hold on the ratio rests on."""
-    own, named = values["scale"].get("error"), ["the densities"]
+    own, named = values["scale"].get("own_error"), ["the densities"]
     if values["system"]["by_weight"]:
         named = []
     if own:
