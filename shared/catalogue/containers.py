@@ -16,7 +16,7 @@ CONTAINERS = (
     ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
 )
 # how thick a wall is taken for, and of what: 1.1 and 0.22 mm at 0.22 W/(m K), 0.33 mm at 0.33
-WALL = {"cup": "1.1 mm of polypropylene", "bag": "0.33 mm of polyethylene", "tray": "0.22 mm of polypropylene"}
+WALL = {"cup": "polypropylene", "bag": "polyethylene", "tray": "thin polypropylene"}
 WALLS = tuple([(row[1] + ", " + WALL[row[0]], row[4], PUBLISHED, "en-12524") for row in CONTAINERS if row[4]])
 # name, value [SI], least, most, mark, source
 MATTER = (

@@ -31,8 +31,8 @@ COVER = (
 )
 
 TABLES = (
-    ("Sun on the level, W/m2", SUN, (1,), (2,)),
-    ("Share of the sun that a surface takes up", LOOKS, (1,), (2,)),
+    ("Sun on the level, W/m2, least and most", SUN, (1,), (2, 3, 4)),
+    ("Share of the sun that a surface takes up, least and most", LOOKS, (1,), (2, 3, 4)),
     ("Cover: sun that passes, heat given off", COVER, (1,), (2, 3)),
     ("Sun on a pot", (
         ("Sun square to its rays, W/m2", BEAM, "", PUBLISHED, "astm-g173"),

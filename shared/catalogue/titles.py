@@ -43,7 +43,7 @@ ROWS = (
     ("matter", "conductivity", "How the mix conducts heat", "W/(m K)"),
     ("matter", "density", "Density of the mix, where the label gives none", "kg/m3"),
     ("matter", "wood", "How plywood conducts heat, across the plies", "W/(m K)"),
-    ("matter", "bench", "What 10 mm (5 to 20) of a wooden bench keep back", "m2 K/W"),
+    ("matter", "bench", "What a wooden bench keeps back", "m2 K/W"),
     ("lowest", "fast", "Fast hardener", "K"),
     ("lowest", "medium", "Medium hardener", "K"),
     ("lowest", "slow", "Slow hardener", "K"),

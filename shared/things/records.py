@@ -168,7 +168,7 @@ SCALE = Record("scale", "Scale", (
     Text("name", "Name"),
     Number("step", "Smallest step it shows", unit="g", low=0.001, high=100),
     Number("most", "The most it weighs", unit="g", low=10, high=200000, optional=True),
-    Number("own_error", "Its own error beyond the step", unit="g", low=0, high=50, optional=True,
+    Number("own_error", "Its own error beyond the step", unit="g", low=0, high=10, optional=True,
            help="Linearity and drift of zero, at most so much either way, by its data sheet or a check weight. "
                 "Left empty, it is not counted."),
 ), tools.SCALES, own=("step",), shows="step")
