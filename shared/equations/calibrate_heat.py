@@ -11,6 +11,7 @@ from ..catalogue import cure_times
 from ..catalogue.containers import CURE
 from .integrate import LONGEST, Rates, pot_run
 from .kinetics import isothermal_time, rate_factor
+from .rounding import to_step
 
 CURE_VALUES = {row[0]: row for row in CURE}
 REFERENCE = 298.15
@@ -21,6 +22,7 @@ ENERGY, LEAST, MOST = cure_times.ENERGY[:3]
 HALF = (MOST - LEAST) / 2
 SPREAD = HALF / sqrt(3)  # standard deviation of an even spread over the range
 
+GRID = 1e-7  # every turn ends on such a step, or the last bit in which two runtimes differ would grow until it shows
 MET = 0.004  # of a time, as near as another chemistry is made to meet it
 ABOUT, AT_LEAST, AT_MOST = "about", "at least", "at most"
 
@@ -87,8 +89,7 @@ def calibrated(facts) -> Calibration:
         move = max(-most, min(most, shift + move)) - shift
         turn = (g - b * move) / a
         turn = max(-2.0, min(2.0, turn))
-        shift += move
-        log_rate += turn
+        shift, log_rate = to_step(shift + move, GRID), to_step(log_rate + turn, GRID)
         if abs(turn) + abs(move) < 1e-4:
             break
         energy = ENERGY + shift * SPREAD
