@@ -31,7 +31,7 @@ def grain_of(container: str, grain: "float | None" = None) -> float:
     """True density of what is in the mix [kg/m3]: glass in wet tape, else as told, else wood flour's.
 
     >>> grain_of("cup"), grain_of("cup", 200.0), grain_of("roll", 200.0)
-    (1300.0, 200.0, 2560.0)
+    (1300.0, 200.0, 2540.0)
     """
     return FIBRE_DENSITY if container == "roll" else grain or FLOUR
 

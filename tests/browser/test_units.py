@@ -2,6 +2,7 @@
 import json
 
 import pytest
+from covemix.server.pages import PAGES
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.declared import Several, units_of_tools
@@ -12,7 +13,7 @@ from playwright.sync_api import expect
 from .conftest import BY_WEIGHT, figure, with_a_scale
 
 SCREENS = [name for name, _ in moves.SCREENS]
-PATHS = {name: "" if name == "pour" else f"{name}/" for name in SCREENS}
+PATHS = {name: path for name, path, _ in PAGES}
 
 
 def choose(page, system):
