@@ -1,5 +1,5 @@
 // MicroPython and nothing else, started as the app's worker starts it: the floor of the engine's start.
-import { interpreter } from "../js/engine/interpreter.js";
+import { interpreter } from "./interpreter.js";
 
 self.addEventListener("message", async ({ data }) => {
   await interpreter(data.wasm, [], "1");
