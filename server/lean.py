@@ -7,6 +7,7 @@ import re
 import string
 import token
 import tokenize
+from collections.abc import Iterator
 from functools import cache
 from typing import NamedTuple
 
@@ -128,9 +129,17 @@ def _own_functions(module: Module) -> dict[str, tuple[str, bool]]:
               and not one.keywords and not any(isinstance(each, ast.Starred) for each in one.args)}
     handed = {one.id for one in module.nodes if isinstance(one, ast.Name) and id(one) not in called}
     taken = {one.string for one in module.tokens}
-    free = (name for length in (1, 2) for name in ("_" + "".join(one) for one in itertools.product(
-        string.ascii_lowercase, repeat=length)) if name not in taken)
+    free = _unused(taken, "_")
     return {name: (next(free), name not in handed) for name in names if name not in other and names.count(name) == 1}
+
+
+def _unused(taken: set[str], before: str = "") -> Iterator[str]:
+    """The shortest names of letters that are not taken. before: what each begins with"""
+    for length in (1, 2):
+        for letters in itertools.product(string.ascii_lowercase, repeat=length):
+            name = before + "".join(letters)
+            if name not in taken and not keyword.iskeyword(name):
+                yield name
 
 
 def _short_in(function: ast.FunctionDef, module: Module, all_own: bool = False) -> dict[tuple[int, int], str]:
@@ -147,8 +156,7 @@ def _short_in(function: ast.FunctionDef, module: Module, all_own: bool = False) 
     own = dict.fromkeys([one.arg for one in first if one.arg not in fixed])
     own.update(dict.fromkeys(one.id for one in names if isinstance(one.ctx, ast.Store) and one.id not in fixed))
     taken = fixed | {one.id for one in names} | {one.arg for one in first}
-    free = (name for length in (1, 2) for name in map("".join, itertools.product(string.ascii_lowercase, repeat=length))
-            if name not in taken and not keyword.iskeyword(name))
+    free = _unused(taken)
     short = {name: next(free) for name in own if len(name) > 1}
     found = {module.place(one.lineno, one.col_offset): short[one.id] for one in names if one.id in short}
     found.update({module.place(one.lineno, one.col_offset): short[one.arg] for one in first if one.arg in short})

@@ -50,7 +50,7 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
     for row in timings_of(values):
         if row["said"] not in SAID:
             continue
-        start = row["at"] if row["resin"] is None else row["resin"]
+        start = start_of(row)
         sizes = dict(SIZES, cup_width=row["width"]) if row.get("width") else SIZES
         vessel = pot(row["in"], row["mass"], sizes, mix, share_filled(row["filler"], row["in"]), row["at"], start,
                      end=end, grain=grain_of(row["in"], row["grain"]))
@@ -80,7 +80,7 @@ def mixed_resin(system: dict) -> tuple:
     Where a test cup was made of the system its heat counts, and behind them stands what `pot_heat.believed` takes; of
     several the least loss and the most heat.
     """
-    heat, density = once(system, "mixed_resin", lambda: _by_label(system))
+    heat, density = mixed_by_label(system)
     tried = trials_of(system)
     if not tried:
         return heat, density
@@ -88,8 +88,12 @@ def mixed_resin(system: dict) -> tuple:
     return heat * max([row["heat"] for row in tried]), density, loss, mass
 
 
+def mixed_by_label(system: dict) -> "tuple[float, float]":
+    """`mixed_resin` as it is without any test cup: a system with other timings asks it once."""
+    return once(system, "mixed_resin", lambda: _by_label(system))
+
+
 def _by_label(system: dict) -> "tuple[float, float]":
-    """What does not hang on its timings: a system with others asks it once."""
     found_basis = ratio.basis(system)
     phr = None
     if found_basis.weight_parts:
@@ -100,9 +104,14 @@ def _by_label(system: dict) -> "tuple[float, float]":
     return mix_heat(system["eew"], phr), density
 
 
+def is_trial(row: dict) -> bool:
+    """Whether an own timing is a test cup."""
+    return "loss" in row
+
+
 def trials_of(system: dict) -> "list[dict]":
     """Those of the system's own timings that are test cups."""
-    return [row for row in system.get("timed", ()) if "loss" in row]
+    return [row for row in system.get("timed", ()) if is_trial(row)]
 
 
 def container_mix(values: Values) -> "tuple[float, float, float, float]":
@@ -122,6 +131,17 @@ def share_filled(filler: "float | None", container: str) -> float:
     if filler is None:
         return FOR_BUYING[0] if container == "roll" else 0.0
     return filler
+
+
+def start_of(row: dict) -> float:
+    """How warm an own timing began [K]: its resin, where that was told, else its air."""
+    return row["at"] if row["resin"] is None else row["resin"]
+
+
+def warmer(values: Values) -> float:
+    """The warmer of air and resin [K]."""
+    resin = values["resin_temperature"]
+    return values["air"] if resin is None else max(values["air"], resin)
 
 
 def seen_mass(row: dict) -> float:
@@ -222,7 +242,7 @@ def quick_in_sun(time: float, here: Pot, air: float, doubling: float) -> float:
 def _quick_in_shade(values: Values, kind: str, mass: float, exponent: "float | None",
                     doubling: float) -> "tuple[float | None, Rule]":
     system, known = values["system"], known_pots(values)
-    warm = values["air"] if values["resin_temperature"] is None else max(values["air"], values["resin_temperature"])
+    warm = warmer(values)
     if not known:
         return film_time(system, warm, None, doubling), Rule(FILM_LABEL, "")
     exponent = RULE["exponent"] if exponent is None else exponent

@@ -13,7 +13,7 @@ from ..equations.integrate import Rates, Run, pot_run
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from ..forms.types import Values
-from .heat_model import calibration_of, facts, pot_of
+from .heat_model import calibration_of, facts, pot_of, warmer
 from .pot_heat import COOL_END, HOT_END, too_hot
 from .sun import Sun
 
@@ -86,5 +86,5 @@ def band(values: Values, container: str, mass: float) -> Band:
     """
     found = peaks(values, container, mass, HOT_END)
     hot, cool = max([peak for peak, _ in found]), min([peak for peak, _ in peaks(values, container, mass, COOL_END)])
-    hardly = max(values["air"], pot_of(values, container, mass).start) + HARDLY_ABOVE
+    hardly = warmer(values) + HARDLY_ABOVE
     return Band(hot, cool, min([time for _, time in found]), hot <= hardly, cool <= hardly)

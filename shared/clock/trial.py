@@ -29,7 +29,7 @@ from ..forms.types import Values
 from ..things.records import SYSTEM
 from . import heat_drawing, trial_lines
 from .heat import check_label
-from .heat_model import mixed_resin, share_filled
+from .heat_model import is_trial, mixed_by_label, share_filled, start_of, trials_of
 from .pot_heat import AIR_VALUES, USUAL, middle_share, pot
 from .usable import batch, known, usable
 
@@ -156,8 +156,8 @@ def reckon(values: Values) -> "TrialResult | None":
            "resin": values["stirred"], "width": values["width"], "after": end, "doubt": to_step(end_doubt, 0.01),
            "loss": to_step(min(loss[0], max(1.0, loss[1])), 0.01),  # what sounds calmer counts by its cautious end
            "heat": to_step(max(heat[0], min(1.0, heat[2])), 0.01)}
-    rows = [one for one in without["timed"] if "loss" in one] + [row]
-    timed = rows + [one for one in without["timed"] if "loss" not in one]
+    rows = trials_of(without) + [row]
+    timed = rows + [one for one in without["timed"] if not is_trial(one)]
     system = dict(without, timed=tuple([dict(one, place=place) for place, one in enumerate(timed)]))
     cup = usable(batch(system, "cup", mass, air, values["stirred"], sizes=_sizes(values)))
     before = quicker = None
@@ -188,7 +188,7 @@ def _against(fit: PotFit, place: int, spread: float) -> "tuple[float, float, flo
 def _others(values: Values) -> tuple:
     """Own timings of the system; of its tests those in other air, which this one is kept beside."""
     return tuple([row for row in values["system"]["timed"]
-                  if "loss" not in row or abs(row["at"] - values["air"]) > ANOTHER])
+                  if not is_trial(row) or abs(row["at"] - values["air"]) > ANOTHER])
 
 
 def _sizes(values: Values) -> dict:
@@ -197,19 +197,19 @@ def _sizes(values: Values) -> dict:
 
 def _estimated(values: Values, mass: float):  # type: ignore[no-untyped-def]
     """The balance of a cup in this air as it is estimated without any test."""
-    plain = mixed_resin(dict(values["system"], timed=()))
+    plain = mixed_by_label(values["system"])
     sizes = _sizes(values) if mass == values["mass"] else SIZES
     mix = values["air"] if values["stirred"] is None else values["stirred"]
     return pot("cup", mass, sizes, plain, 0.0, values["air"], mix)
 
 
 def _fit(values: Values, system: dict) -> PotFit:
-    plain = mixed_resin(dict(system, timed=()))
+    plain = mixed_by_label(system)
     bounds = []
     for row in system["timed"]:
         if row["said"] != "stiffening":
-            at = row["at"] if row["resin"] is None else row["resin"]
-            other = pot(row["in"], row["mass"], SIZES, plain, share_filled(row["filler"], row["in"]), row["at"], at)
+            other = pot(row["in"], row["mass"], SIZES, plain, share_filled(row["filler"], row["in"]), row["at"],
+                        start_of(row))
             bounds.append(Bound(other, row["after"], row["said"] == "good"))
     seen = Seen(tuple([(row["minute"], row["temperature"]) for row in values["readings"]]), values[STRINGY],
                 values[HOTTEST], values[GOOD], values[GONE])

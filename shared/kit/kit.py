@@ -1,7 +1,7 @@
 """Kit: one thing of the builder's own, read and checked before it is kept."""
 from collections import namedtuple
 
-from ..catalogue.marks import JUDGED, MEMORY
+from ..catalogue.marks import UNMEASURED
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
 from ..forms.late import late
@@ -54,7 +54,7 @@ def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
     best: list = []
     for _, _, mark, typed in record.rows:
         same = [name for name, text in typed if name != "name" and tree.get(name) == text]
-        if mark in (MEMORY, JUDGED) and len(same) > max(1, len(best)):
+        if mark in UNMEASURED and len(same) > max(1, len(best)):
             best = same
     return [field for field in record.fields if field.name in best]
 

@@ -41,11 +41,10 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def _beside(values: Values) -> str:
     """What else than its step a scale's hold on the ratio rests on."""
-    own, named = values["scale"].get("own_error"), ["the densities"]
-    if values["system"]["by_weight"]:
-        named = []
-    if own:
-        named.insert(0, "its own error of ±" + told(own, "g", values["units"], UP))
+    own = values["scale"].get("own_error")
+    named = ["its own error of ±" + told(own, "g", values["units"], UP)] if own else []
+    if not values["system"]["by_weight"]:
+        named.append("the densities")
     return " and ".join([""] + named) if named else " alone; its own error is not typed"
 
 

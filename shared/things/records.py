@@ -4,7 +4,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 """
 from ..catalogue import fillers, systems, tools, vessels
 from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
-from ..catalogue.marks import JUDGED, MEMORY
+from ..catalogue.marks import UNMEASURED
 from ..equations.weighing import furthest_off
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
@@ -61,7 +61,7 @@ class Record:
         tree = values["_tree"]
         for _, _, mark, typed in self.rows:
             row = dict(typed)
-            if mark in (MEMORY, JUDGED) and all([name in row and tree.get(name) == row[name] for name in names]):
+            if mark in UNMEASURED and all([name in row and tree.get(name) == row[name] for name in names]):
                 return True
         return False
 

@@ -1,4 +1,5 @@
-// The engine's own thread: MicroPython with the modules of shared/. Text in, text out; no network, no storage.
+// The engine's own thread: MicroPython with the modules of shared/. Text in, text out; no network, and of storage only
+// the picture of its memory.
 import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
 import { keepPicture, recallPicture } from "./picture.js";
@@ -12,6 +13,7 @@ let channel; // by which answers go
 let resting = 0;
 let left = 0; // answers since it was swept
 
+const modulesOf = (bundle) => texts(new Uint8Array(bundle), "engine");
 const why = (error) => String(error?.message ?? error);
 
 // without a bundle: from the picture of the memory that this phone keeps
@@ -21,7 +23,7 @@ const start = async (data) => {
     channel = new BroadcastChannel(data.channel);
     at = "app.txt cannot be read";
     const memory = data.bundle ? null : await recallPicture();
-    const modules = memory ? [] : texts(new Uint8Array(data.bundle), "engine");
+    const modules = memory ? [] : modulesOf(data.bundle);
     at = "micropython.wasm cannot be read";
     python = await interpreter(data.wasm, modules, PROGRAM, memory);
     self.postMessage({ ready: true });
@@ -50,7 +52,7 @@ const rest = () => {
 
 self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
-  if (data.keep) self.postMessage({ kept: await keepPicture(data.wasm, texts(new Uint8Array(data.bundle), "engine"), PROGRAM).catch(() => false) });
+  if (data.keep) self.postMessage({ kept: await keepPicture(data.wasm, modulesOf(data.bundle), PROGRAM).catch(() => false) });
   else if (data.wasm) await start(data);
   else answer(data);
   left += 1;
