@@ -5,6 +5,7 @@ from functools import cache
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
+from covemix.shared.words.written import reader
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
@@ -89,7 +90,7 @@ def all_moves(units: str = "metric") -> Reply:
     """What every move asks, with units and limits in the user's system."""
     if units not in ("metric", "us"):
         return refusal("units", "Units: choose one of: metric, us")
-    return Reply({"moves": [moves.about(name, units) for name in moves.names()]})
+    return Reply({"moves": [moves.about(name, reader(units)) for name in moves.names()]})
 
 
 def _post(name, model):

@@ -8,13 +8,16 @@ from functools import cached_property
 from pathlib import Path
 
 import brotli
+from covemix.shared.words.written import on_a_phone, sentences
 
 from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 from .one_script import needs, one_script, through
+from .put_in import WRITTEN, put_in
 from .short import short
 
+LANGUAGE = "en"
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
@@ -103,15 +106,20 @@ class Build:
                 if path.is_file() and path.suffix in TYPES and not path.name.startswith(".")}
 
     @cached_property
+    def program(self) -> dict[str, str]:
+        """The engine's modules by their path, speaking one language."""
+        shared, said = self.house / "shared", sentences(LANGUAGE)
+        texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
+                 for path in sorted(shared.rglob("*.py"))}
+        texts[WRITTEN] = on_a_phone(LANGUAGE)
+        return {path: put_in(text, said) for path, text in texts.items()}
+
+    @cached_property
     def engine(self) -> dict[str, str]:
         """The engine's modules by their path, as a phone loads them."""
-        shared = self.house / "shared"
         callers = sorted((self.house / "webui" / "js" / "engine").glob("*.js"))
         scripts = "".join(path.read_text(encoding="utf-8") for path in callers)
-        return short({
-            "shared/" + path.relative_to(shared).as_posix(): lean(path.read_text(encoding="utf-8"))
-            for path in sorted(shared.rglob("*.py"))
-        }, scripts)
+        return short({path: lean(text) for path, text in self.program.items()}, scripts)
 
     def _needs(self, *paths: str) -> list[str]:
         """These scripts and all that they import before they start; not what they import when it is asked for."""
@@ -147,7 +155,7 @@ class Build:
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        for path in sorted((self.house / "shared").rglob("*.py")):
+        for path in sorted((self.house / "shared").rglob("*.[pf]*")):
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for name, file in self.files.items():
             digest.update(name.encode() + b"\0" + hashlib.sha256(file.body).digest())

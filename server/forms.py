@@ -2,6 +2,7 @@
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.numbers import digits
 from covemix.shared.words.units import SYSTEMS, sign
+from covemix.shared.words.written import reader
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 
@@ -114,7 +115,7 @@ class Form:
 
 def in_both(item, units: str) -> dict:
     """A declaration as data in the user's units; under "other" what differs, so that a page can turn by itself."""
-    return _merged(item.about(units), item.about(next(system for system in SYSTEMS if system != units)))
+    return _merged(item.about(reader(units)), item.about(reader(next(one for one in SYSTEMS if one != units))))
 
 
 def _merged(own, other):

@@ -4,6 +4,7 @@ from typing import Any
 from covemix.shared.door import moves
 from covemix.shared.forms.declared import Input
 from covemix.shared.forms.inputs import UNITS_INPUT, Choice, Group, Pick
+from covemix.shared.words.written import reader
 from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
 
 Typed = StrictFloat | str | None  # strict: false is no 0
@@ -114,7 +115,7 @@ class Models:
 
     def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
         """A number, or text with its unit."""
-        about = item.about("metric")
+        about = item.about(reader())
         example = about.get("default") or about.get("low")
         return Typed, Field(default=None, description=_note(about),
                             examples=[example] if example not in ("", None) else None)
@@ -123,20 +124,20 @@ class Models:
 
     def choice(self, item: Choice, owner: str) -> tuple[Any, Any]:
         """One of a few words."""
-        about = item.about("metric")
+        about = item.about(reader())
         return str | None, Field(default=None, description=_note(about) + " One of: " + _options(item),
                                  examples=[about["default"]])
 
     def record(self, item: Pick, owner: str) -> tuple[Any, Any]:
         """The name of a row, or an object with fields of its own; alike wherever that record is asked."""
-        return self._of_record(item.record) | str | None, Field(default=None, description=_note(item.about("metric")))
+        return self._of_record(item.record) | str | None, Field(default=None, description=_note(item.about(reader())))
 
     def rows(self, item: Group, owner: str) -> tuple[Any, Any]:
         """A list of objects."""
         row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
                            **{field.name: field.modelled(self, owner) for field in item.inner()})
         return list[row | None] | None, Field(  # type: ignore[valid-type]
-            default=None, description=_note(item.about("metric")), max_length=item.most)
+            default=None, description=_note(item.about(reader())), max_length=item.most)
 
     def _of_record(self, record) -> type[BaseModel]:
         if record.name not in RECORD_MODELS:
@@ -171,7 +172,7 @@ def _options(item: Input) -> str:
 def query_parameters(inputs: tuple[Input, ...]) -> list[dict]:
     """The same inputs as query parameters with dotted names, as a link carries them."""
     named = [one for item in (UNITS_INPUT, *inputs) for one in item.parameters(item.name)]
-    return [{"name": name, "in": "query", "required": False, "description": item.about("metric")["label"],
+    return [{"name": name, "in": "query", "required": False, "description": item.about(reader())["label"],
              "schema": {"type": "string"}} for name, item in named]
 
 

@@ -8,6 +8,7 @@ from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
 from covemix.shared.words.units import METRIC, SYSTEMS
+from covemix.shared.words.written import reader
 from jinja2 import Environment, FileSystemLoader, select_autoescape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
@@ -119,7 +120,7 @@ class Pages:
             root=root or "./", base=root + self.build.base, build=self.build.id,
             ahead=self.build.ahead(screen),
             release=RELEASE, made="" if refused else made,
-            refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(units),
+            refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(reader(units)),
             errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},

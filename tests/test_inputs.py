@@ -8,6 +8,7 @@ from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
 from covemix.shared.things.records import Record
 from covemix.shared.words.units import SYSTEMS
+from covemix.shared.words.written import reader
 from house import app
 from starlette.testclient import TestClient
 
@@ -400,7 +401,7 @@ def test_a_check_raises_at_the_field_to_change():
 )
 @pytest.mark.parametrize("system", ["metric", "us"])
 def test_a_declaration_describes_itself_in_both_systems(item, system):
-    facts = item.about(system)
+    facts = item.about(reader(system))
     assert facts["kind"] == item.kind and facts["name"] == item.name and facts["label"] == item.label
     assert "default" in facts
 
@@ -453,7 +454,7 @@ def test_a_field_that_takes_more_than_a_bare_number_has_the_keys_for_it():
             if item.kind != "number":
                 continue
             for units in SYSTEMS:
-                about = item.about(units)
+                about = item.about(reader(units))
                 inches = about["unit"] in ("in", "ft")
                 assert about["keypad"] == ("text" if inches or about["low"] < 0 else "decimal"), (screen, path)
     page = TestClient(app()).get("/joint/", params={"units": "us"}).text

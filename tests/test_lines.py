@@ -5,13 +5,14 @@ from itertools import pairwise
 
 import pytest
 from covemix.shared.words import lines
+from covemix.shared.words.written import reader
 from hypothesis import given
 from hypothesis import strategies as st
 
 
 def test_a_line_is_data_with_every_name_in_it():
     made = [lines.line("a", "A", 1.5, "kg", "1.5 kg", rough="by eye"), lines.words("b", "B", "words", rank=lines.ASK)]
-    data = lines.as_data(made)
+    data = lines.as_data(made, reader())
     assert [sorted(row) for row in data] == [sorted(lines.Line._fields)] * 2
     assert [row["name"] for row in json.loads(json.dumps(data))] == ["a", "b"]
     assert (data[1]["value"], data[1]["unit"]) == (None, "")

@@ -12,6 +12,7 @@ from covemix.shared.forms.inputs import Pick
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.things import records_shed
 from covemix.shared.words.lines import ANSWER, ASK, BESIDE, CALL, MORE, SAY, WARN, Line
+from covemix.shared.words.written import reader
 
 MOVES, SCREENS = moves.names(), [name for name, _ in moves.SCREENS]
 EVERY = list(dict.fromkeys([*MOVES, *SCREENS]))  # some screens are a move by itself
@@ -38,7 +39,7 @@ def strictly(data):
 @pytest.mark.parametrize("name", MOVES)
 def test_a_move_says_what_it_does_and_offers_what_the_door_asks(name):
     module = moves.module(name)
-    about = moves.about(name, "metric")
+    about = moves.about(name, reader())
     assert about["name"] == name and about["label"] and about["purpose"]
     assert isinstance(module.INPUTS, tuple) and isinstance(module.CHECKS, tuple) and callable(module.answer)
 
@@ -46,10 +47,10 @@ def test_a_move_says_what_it_does_and_offers_what_the_door_asks(name):
 @pytest.mark.parametrize("system", SYSTEMS)
 @pytest.mark.parametrize("name", MOVES)
 def test_every_input_is_described_and_its_names_are_its_own(name, system):
-    strictly(moves.about(name, system))
+    strictly(moves.about(name, reader(system)))
     seen = set()
     for path, item in every_input(moves.module(name).INPUTS):
-        facts = item.about(system)
+        facts = item.about(reader(system))
         assert facts["label"].strip(), path
         assert facts["kind"] in cases.MAKERS, f"{path}: MAKERS of tests/cases.py makes up nothing for {facts['kind']!r}"
         assert "." not in item.name and not item.name.isdigit(), path
@@ -81,7 +82,7 @@ def test_every_default_stands_in_the_unit_behind_its_field(name):
     """"10 : 15 : 20 mm" stood before "in"."""
     for path, item in every_input(moves.module(name).INPUTS):
         for system in SYSTEMS:
-            facts = item.about(system)
+            facts = item.about(reader(system))
             assert not (facts.get("unit") and isinstance(facts["default"], str) and says_unit(facts["default"])), path
 
 
@@ -125,7 +126,7 @@ def test_a_screen_asks_each_name_once_and_alike_in_all_its_moves(name):
     for own in dict(moves.SCREENS)[name]:
         for item in moves.module(own).INPUTS:
             first = found.setdefault(item.name, item)
-            assert {**strictly(item.about("metric")), "when": []} == {**strictly(first.about("metric")), "when": []}
+            assert {**strictly(item.about(reader())), "when": []} == {**strictly(first.about(reader())), "when": []}
             assert first.when in ((), item.when), "the first decides for all: it must be asked wherever the others are"
     assert list(found) == [item.name for item in moves.screen_inputs(name)]
 

@@ -12,6 +12,7 @@ from covemix.shared.forms.quantities import Amount, Number, Parts
 from covemix.shared.pour.measured_out import FIELDS
 from covemix.shared.things.records_shed import RECORDS
 from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
+from covemix.shared.words.written import reader
 from house import app
 from starlette.testclient import TestClient
 
@@ -99,7 +100,7 @@ def test_no_text_of_a_form_keeps_a_metric_figure_in_us_units(name):
             elif isinstance(value, (dict, list)) and key != "typed":
                 walk(value)
 
-    walk(moves.about(name, US))
+    walk(moves.about(name, reader(US)))
     assert [text for text in found if not METRIC_THINGS.search(text)] == []
 
 

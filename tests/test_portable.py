@@ -5,7 +5,8 @@ import portable
 import pytest
 from covemix import shared
 
-FILES = sorted(Path(shared.__file__).parent.rglob("*.py"))
+ON_A_SERVER = ("written.py",)  # a phone has another in its place: `written.on_a_phone`
+FILES = [path for path in sorted(Path(shared.__file__).parent.rglob("*.py")) if path.name not in ON_A_SERVER]
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: path.name)

@@ -6,8 +6,7 @@ from covemix.server.build import HOUSE
 from covemix.server.lean import lean
 from covemix.server.short import renamed, short
 
-MODULES = {f"shared/{path.relative_to(HOUSE / 'shared').as_posix()}": lean(path.read_text(encoding="utf-8"))
-           for path in sorted((HOUSE / "shared").rglob("*.py"))}
+MODULES = {path: lean(text) for path, text in house.build().program.items()}
 SCRIPTS = "".join(path.read_text(encoding="utf-8") for path in sorted((HOUSE / "webui/js/engine").glob("*.js")))
 NAMES = renamed(MODULES, SCRIPTS)
 FIELDS = {"Name": "id", "FunctionDef": "name", "ClassDef": "name", "arg": "arg", "alias": "name"}

@@ -2,26 +2,35 @@
 from ..forms import links
 from ..forms.declared import find_in, units_of_tools
 from ..plan.batch_cards import sheets
-from ..words.lines import ANSWER, ASK, MORE, WARN
-from ..words.numbers import capital
-from ..words.units import in_system
+from ..words.lines import ANSWER, ASK, MORE, WARN, said
+from ..words.messages import message, typed
+from ..words.numbers import capital, small
+from ..words.written import reader
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
 
 
-def told(inputs, pairs):
+def told(inputs, pairs, language="en"):
     """Pairs of a link as [label, text], in the words of the form; names that nothing declares are left out."""
     tree = links.tree(pairs)
     units = "us" if tree.get("units") == "us" else "metric"
+    who = reader(units, language)
     found, tools = [], units_of_tools(inputs, tree, units)
     for name, text in pairs:
         known = find_in(inputs, name.split("."))
         if known:
-            found.append([in_system(known[1], units), known[2].in_words(text, tree, units, tools)])
+            label = _of_row(known[1], who) if isinstance(known[1], tuple) and len(known[1]) == 3 else known[1]
+            found.append([said(label, who), said(known[2].in_words(text, tree, units, tools), who)])
     return found
 
 
-def asked(inputs, pairs, values):
+def _of_row(label, who):
+    """A field of a row of a group: "Piece 1, length"."""
+    each, count, inner = label
+    return message("card-of-row", each=each, count=count, field=typed(small(said(inner, who))))
+
+
+def asked(inputs, pairs, values, language="en"):
     """What stood in the form: what was typed, and the defaults of what is in sight."""
     standing = []
     for item in inputs:
@@ -31,7 +40,7 @@ def asked(inputs, pairs, values):
         if not mine and default and not item.fold and item.asked(values):
             mine = [(item.name, default)]
         standing.extend(mine)
-    return joined(told(inputs, standing))
+    return joined(told(inputs, standing, language))
 
 
 def joined(found):
@@ -54,7 +63,7 @@ def joined(found):
     return rows
 
 
-def card(screen, inputs, pairs, values, answer):
+def card(screen, inputs, pairs, values, answer, language="en"):
     """The card of a screen's answer: {"title", "asked": [[label, text]], "lines": [line], "caution", "sheets"}.
 
     sheets: more cards, one for each batch of a plan
@@ -67,7 +76,7 @@ def card(screen, inputs, pairs, values, answer):
         # what is done with the tool first goes along: who reads a card has no bench to ask
         lines.extend([each for each in one["lines"] if each["rank"] != MORE or each["part"] == "tool"])
         more.extend(sheets(one["lines"], pairs))
-    return {"title": capital(screen), "asked": asked(inputs, pairs, values), "lines": lines,
+    return {"title": capital(screen), "asked": asked(inputs, pairs, values, language), "lines": lines,
             "caution": answer["caution"], "sheets": more}
 
 

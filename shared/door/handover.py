@@ -2,9 +2,10 @@
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, units_of_tools
 from ..forms.quantities import behind
-from ..words.lines import CALL
+from ..words.lines import CALL, said
 from ..words.numbers import BLANKS, digits
 from ..words.units import METRIC, SYSTEMS, unit_for
+from ..words.written import reader
 from . import card, moves
 
 VERSION = 1
@@ -183,38 +184,38 @@ def as_typed(declared, known, pairs):
     return told
 
 
-def brought(screen, pairs, length):
+def brought(screen, pairs, length, language="en"):
     """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
-    words = brief(declared + [inputs.UNITS_INPUT], going(declared, known))
+    words = brief(declared + [inputs.UNITS_INPUT], going(declared, known), language)
     return {"pairs": come_by_link(declared, known), "refused": refused, "words": ", ".join(words),
             "made": "" if refused else made_by(pairs)}
 
 
-def brief(declared, known):
+def brief(declared, known, language="en"):
     """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
-    found, plain = [], known
+    found, plain, who = [], known, reader(language=language)
     for item in declared:
         if item.repeats:
             rows = [name.split(".") for name, _ in known if name.startswith(item.name + ".")]
             if rows:
-                found.append(item.label + ": " + str(len(set([steps[1] for steps in rows]))))
+                found.append(said(item.label, who) + ": " + str(len(set([steps[1] for steps in rows]))))
             plain = [pair for pair in plain if pair[0].partition(".")[0] != item.name]
-    found.extend([label + ": " + text for label, text in card.told(declared, plain)])
+    found.extend([label + ": " + text for label, text in card.told(declared, plain, language)])
     return found if len(found) <= MOST_TOLD else found[:MOST_TOLD] + [str(len(found) - MOST_TOLD) + " more"]
 
 
-def handed(screen, pairs, build=""):
+def handed(screen, pairs, build="", language="en"):
     """Everything that leaves: {"link": pairs, "card", "text", "short"}. build: id of the one that is asked"""
     declared = moves.screen_inputs(screen)
     tree = links.tree(pairs)
     values, errors = inputs.read(declared, tree)
-    answer = moves.screen(screen, tree, (values, errors))
+    answer = moves.screen(screen, tree, (values, errors), language=language)
     for _, one in answer["answers"]:  # a number that is dialled is this phone's own
         one["lines"] = [line for line in one["lines"] if line["rank"] != CALL]
     pairs = going(declared, in_words_of_tools(declared, links.pairs(declared, tree)))
-    made = card.card(screen, declared, pairs, values, answer)
+    made = card.card(screen, declared, pairs, values, answer, language)
     pour = moves.screen_inputs("pour") if made["sheets"] else []
     for sheet in made["sheets"]:
         sheet["pours"] = [[label, sealed(going(pour, links.pairs(pour, links.tree(pours))), build)]

@@ -4,8 +4,8 @@ from collections import namedtuple
 from ..forms import inputs, links
 from ..forms.late import late
 from ..forms.memo import Memo
-from ..words.lines import as_data
-from ..words.units import in_system
+from ..words.lines import as_data, said
+from ..words.written import reader
 
 SCREEN_INPUTS, SHOWN = "screen inputs", "shown"  # headings of the memo
 Move = namedtuple("Move", ("name", "room", "label", "purpose"))
@@ -75,38 +75,62 @@ def names():
     return [row.name for row in MOVES]
 
 
-def answer(name, tree, memo=None):
+def answer(name, tree, memo=None, language="en"):
     """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
 
     understood: [[field, text], ...], how a number was read that could be read in two ways.
-    A move module offers answer(values) and, where it has them, figures(values), drawings, and leads(values), where its
-    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there.
-    memo: the `Memo` of whoever asks again and again
+    A move module offers answer(values) and, where it has them, figures(values), drawings, leads(values), where its
+    answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there, and sift(lines, values),
+    which lines are shown once they are text.
+    memo: the `Memo` of whoever asks again and again; language: of `languages.LANGUAGES`, in which it is said
     """
     asked = module(name)
     values, errors = inputs.read(asked.INPUTS, tree, memo)
-    found = _answered(asked, values, errors)
-    found["understood"] = values["_understood"]
+    who = reader(values["units"], language)
+    found = _answered(asked, values, errors, who)
+    found["understood"] = understood(values, who)
     return found
 
 
-def _answered(move, values, errors):
+def understood(values, who):
+    """How each number was read that could be read in two ways, as `who` reads it."""
+    return [[path, said(what, who)] for path, what in values["_understood"]]
+
+
+def _answered(move, values, errors, who):
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
-        told = [{"field": e.field, "message": in_system(e.message, values["units"])} for e in errors]
+        told = [{"field": e.field, "message": said(e.message, who)} for e in errors]
         return {"errors": told, "lines": [], "figures": [], "leads": []}
     figures, leads = getattr(move, "figures", None), getattr(move, "leads", None)
     steps = getattr(move, "steps", None)
-    found = {"errors": [], "lines": as_data(move.answer(values), values["units"]),
-             "figures": figures(values) if figures else [], "leads": leads(values) if leads else []}
+    found = {"errors": [], "lines": as_data(move.answer(values), who),
+             "figures": in_text(figures(values), who) if figures else [],
+             "leads": in_text(leads(values), who) if leads else []}
+    sift = getattr(move, "sift", None)
+    if sift:
+        found["lines"] = sift(found["lines"], values)
     if steps:
-        found["steps"] = [in_units(one, values["units"]) for one in steps(values)]
+        found["steps"] = in_text(steps(values), who)
     return found
 
 
-def in_units(step, units):
-    """A step whose figures in braces stand in the user's units."""
-    return dict([(key, in_system(step[key], units) if isinstance(step[key], str) else step[key]) for key in step])
+# of a step, a lead, a drawing and its shapes: what is said. All else in them is data
+SAID = ("label", "text", "title", "told", "under", "spoken", "caution", "rough", "how", "words")
+
+
+def in_text(found, who):
+    """Steps, leads or drawings with all that is said in them as `who` reads it."""
+    for one in found:
+        for key in SAID:
+            if key in one and one[key] != "":
+                one[key] = said(one[key], who)
+        for shape in one.get("shapes", ()):
+            if "text" in shape:
+                shape["text"] = said(shape["text"], who)
+            elif "texts" in shape:
+                shape["texts"] = [said(each, who) for each in shape["texts"]]
+    return found
 
 
 def screen_inputs(screen, memo=None):
@@ -123,7 +147,7 @@ def screen_inputs(screen, memo=None):
     return known[screen]
 
 
-def first(name, pairs, memo=None):
+def first(name, pairs, memo=None, language="en"):
     """What a screen shows before the rest, by `first(values)` of its first move, which gives lines and drawings:
     {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
 
@@ -137,7 +161,8 @@ def first(name, pairs, memo=None):
         return {"answers": []}
     memo.under(SHOWN)[SHOWN] = (name, pairs, values)
     lines, figures = move.first(values)
-    return {"answers": [[own, {"lines": as_data(lines, values["units"]), "figures": figures}]]}
+    who = reader(values["units"], language)
+    return {"answers": [[own, {"lines": as_data(lines, who), "figures": in_text(figures, who)}]]}
 
 
 def _one_typed(name, pairs, memo):
@@ -158,17 +183,17 @@ def _one_typed(name, pairs, memo):
     return None
 
 
-def asked(name, pairs, memo=None):
+def asked(name, pairs, memo=None, language="en"):
     """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
     memo, tree = memo or Memo(), links.tree(pairs)
     values, errors = inputs.read(screen_inputs(name, memo), tree, memo)
     screen_shown, pairs_shown, before = memo.under(SHOWN).get(SHOWN, (None, None, None))
     if (screen_shown, pairs_shown) == (name, pairs):
         values["_made"] = before.get("_made", {})
-    return screen(name, tree, (values, errors))
+    return screen(name, tree, (values, errors), language=language)
 
 
-def screen(name, tree, read=None, memo=None):
+def screen(name, tree, read=None, memo=None, language="en"):
     """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now, with its signs:
     {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution", "signs": [figure, ...]}.
 
@@ -176,21 +201,22 @@ def screen(name, tree, read=None, memo=None):
     read: (values, errors) where they are known
     """
     values, errors = read or inputs.read(screen_inputs(name, memo), tree, memo)
-    answers = []
+    answers, who = [], reader(values["units"], language)
     for own in dict(SCREENS)[name]:
         move = module(own)
         mine = ["units"]
         for item in move.INPUTS:
             mine.append(item.name)
             mine.extend(item.extra_names())
-        answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine])])
+        answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine], who)])
     matters = late("current_caution").caution  # with all cautions behind it: the first figures need not wait for them
-    said, signs = matters(values, answers)
-    return {"answers": answers, "understood": values["_understood"], "caution": said, "signs": signs}
+    caution, signs = matters(values, answers)
+    return {"answers": answers, "understood": understood(values, who), "caution": said(caution, who),
+            "signs": in_text(signs, who)}
 
 
-def about(name, system):
-    """A move's declaration as data."""
+def about(name, who):
+    """A move's declaration as data, as `who` reads it."""
     row = move(name)
-    return {"name": name, "label": row.label, "purpose": row.purpose,
-            "inputs": [item.about(system) for item in module(name).INPUTS]}
+    return {"name": name, "label": said(row.label, who), "purpose": said(row.purpose, who),
+            "inputs": [item.about(who) for item in module(name).INPUTS]}

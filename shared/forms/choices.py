@@ -1,6 +1,8 @@
 """Choices: inputs that are one of a few, or a few words."""
+from ..words.lines import said
 from ..words.numbers import BLANKS, DIGITS
-from ..words.units import in_system
+from ..words.messages import listed, message
+from ..words.messages import typed as as_typed
 from .declared import Input, missing
 
 
@@ -9,12 +11,12 @@ def is_option(options, text):
     return not text or text in [option[0] for option in options]
 
 
-def option_words(options, text, system):
+def option_words(options, text):
     """The label of an option; a text that is none stands as it is. options: (value, label, ...)"""
     for option in options:
         if option[0] == text:
-            return in_system(option[1], system)
-    return text.strip(BLANKS)
+            return option[1]
+    return "" if missing(text) else as_typed(text.strip(BLANKS))
 
 
 class Choice(Input):
@@ -70,7 +72,7 @@ class Choice(Input):
         return is_option(self.options, text)
 
     def in_words(self, text, tree, system, tools):
-        return option_words(self.options, text, system)
+        return option_words(self.options, text)
 
     def modelled(self, models, owner):
         return models.choice(self, owner)
@@ -84,13 +86,13 @@ class Choice(Input):
         for option in self.options:
             if typed == option[0]:
                 return typed
-        self.refuse(path, "choose one of: " + ", ".join([option[1] for option in self.options]))
+        self.refuse(path, message("field-choose", options=listed([option[1] for option in self.options], "plain")))
 
-    def about(self, system):
-        facts = Input.about(self, system)
+    def about(self, who):
+        facts = Input.about(self, who)
         facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
-        facts["options"] = [{"value": o[0], "label": in_system(o[1], system),
-                             "help": in_system(o[2], system) if len(o) > 2 else ""} for o in self.options]
+        facts["options"] = [{"value": o[0], "label": said(o[1], who),
+                             "help": said(o[2], who) if len(o) > 2 else ""} for o in self.options]
         facts["stands"] = {"": self.default}
         if self.follows:
             facts["follows"] = [list(pair) for pair in self.follows]
@@ -127,11 +129,11 @@ class Phone(Input):
         if digits[:1] == "+":
             digits = digits[1:]
         if len(number) > self.most or not 2 <= len(digits) <= 15 or not all([c in DIGITS for c in digits]):
-            self.refuse(path, "type one number to dial, in digits, like +48 22 123 45 67")
+            self.refuse(path, "field-phone")
         return number
 
-    def about(self, system):
-        return dict(Input.about(self, system), default="", letters=self.most)
+    def about(self, who):
+        return dict(Input.about(self, who), default="", letters=self.most)
 
 
 class Text(Input):
@@ -150,16 +152,16 @@ class Text(Input):
         if missing(typed):
             return self.default
         if not isinstance(typed, str):
-            self.refuse(path, "type a few words")
+            self.refuse(path, "field-words")
         text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
             self.refuse(path, self.too_long())
         return text
 
     def too_long(self):
-        return "too long, at most " + str(self.most) + " characters"
+        return message("field-letters", most=self.most)
 
-    def about(self, system):
-        facts = Input.about(self, system)
+    def about(self, who):
+        facts = Input.about(self, who)
         facts.update({"default": self.default, "most": self.most, "letters": self.most})
         return facts

@@ -8,7 +8,7 @@ from .inputs import Choice, Text
 DAY = 86400
 TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
 HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
-LIKE = "type a clock time, like 8:30 or 14:05"
+LIKE = "field-clock"
 
 
 def clock_time(typed: str) -> "float | None":

@@ -12,8 +12,10 @@ Options that every kind takes:
 """
 from math import isfinite
 
+from ..words.lines import said
+from ..words.messages import message, number
 from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
-from ..words.units import from_si, in_system, sign, to_si, unit_for
+from ..words.units import from_si, sign, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of
 
@@ -93,7 +95,7 @@ class Input:
     def find(self, steps):
         """What a dotted name below it leads to: (name today, label, input), or None. steps: the name in its pieces"""
         if steps[0] in self.extra_names():
-            return (steps[0], self.label + ", of what", self) if len(steps) == 1 else None
+            return (steps[0], message("field-of-what", label=self.label), self) if len(steps) == 1 else None
         if steps[0] != self.name and steps[0] not in self.was:
             return None
         return (self.name, self.label, self) if len(steps) == 1 else self._below(steps)
@@ -154,10 +156,10 @@ class Input:
         """(dotted name, input) of each text that a query may carry for it."""
         return [(name, self)] + [(name[:len(name) - len(self.name)] + extra, self) for extra in self.extra_names()]
 
-    def about(self, system):
+    def about(self, who):
         """The declaration as data, for the form and for GET /api/moves."""
         facts = {"kind": self.kind, "control": self.control, "repeats": self.repeats, "name": self.name,
-                 "label": in_system(self.label, system), "help": in_system(self.help, system), "fold": self.fold,
+                 "label": said(self.label, who), "help": said(self.help, who), "fold": said(self.fold, who),
                  "optional": self.optional}
         if self.learned:
             facts["learned"] = True
@@ -173,10 +175,10 @@ class Input:
 
     def too_long(self):
         """What is said of a text longer than anything that could be meant here."""
-        return "that is too long for any field here"
+        return "field-too-long"
 
     def refuse(self, path, why):
-        raise InputError(path, self.label + ": " + why)
+        raise InputError(path, message("field-refused", label=self.label, why=why))
 
 
 class Several(ValueError):
@@ -197,7 +199,7 @@ def read_into(values, inputs, tree, prefix, errors):
         if typed is None and item.was:
             typed = item.typed_in(tree)
         if isinstance(typed, str) and len(typed) > LONGEST_TYPED:
-            errors.append(InputError(prefix + item.name, item.label + ": " + item.too_long()))
+            errors.append(InputError(prefix + item.name, message("field-refused", label=item.label, why=item.too_long())))
             continue
         if item in numbers and (typed is None or isinstance(typed, str)):
             known = numbers[item].get((units, typed))
@@ -273,20 +275,22 @@ def echo(values, path, typed, text):
     mark = thousands(typed) if "," in typed or "." in typed[:-3] else ""
     if not mark and all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
         return
-    values["_understood"].append([path, text + in_two_ways(typed, mark)])
+    values["_understood"].append([path, in_two_ways(text, typed, mark)])
 
 
-def in_two_ways(typed, mark):
-    """Why a number was read as it was, where the mark in it means thousands in another country.
+def in_two_ways(text, typed, mark):
+    """What was understood, and why, where the mark in it means thousands in another country. text: in ASCII digits
 
-    >>> in_two_ways("12,500", ",")
-    ' (a comma marks the decimals; for thousands type 12500)'
+    >>> in_two_ways("12.5 g", "12,500 g", ",")[0], in_two_ways("12.5 g", "12,5", "")
+    ('field-read.comma', (4, '12.5 g'))
     """
     if not mark:
-        return ""
+        return number(text)
     before, _, behind = typed.strip(BLANKS + "+-").partition(mark)
-    return " (a {} marks the decimals; for thousands type {})".format("comma" if mark == "," else "point",
-                                                                     before + behind[:3])
+    whole = number(before + behind[:3])
+    if mark == ",":
+        return message("field-read.comma", read=number(text), whole=whole)
+    return message("field-read.point", read=number(text), whole=whole)
 
 
 def link_inputs(inputs, typed, prefix, system, found, whole=False):
@@ -332,10 +336,6 @@ def only_text(tree):
     return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and only_text(tree[key])) for key in tree])
 
 
-def in_unit(unit):
-    return " in " + sign(unit) if unit else ""
-
-
 def unit_behind(unit):
     mark = sign(unit)
     return mark if mark in ("%", "°", "") else " " + mark
@@ -360,7 +360,7 @@ def default_text(value, unit, system):
 
 
 def limit(si, unit, toward):
-    """A limit as short text on its inner side, so that what a message names is itself read."""
+    """A limit as short digits on its inner side, so that what a message names is itself read."""
     value = from_si(si, unit)
     places = 0
     while places < 4 and abs(float(shown(value, places, toward)) - value) > 0.005 * abs(value):

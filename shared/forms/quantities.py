@@ -1,13 +1,21 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
+from ..words.lines import said
+from ..words.messages import listed, message, number
+from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
-from ..words.units import BY_NAME, FINER, US, find, from_si, in_system, sign, to_si, unit_for
+from ..words.units import BY_NAME, FINER, US, WHICH, find, from_si, sign, to_si, unit_for
 from .choices import is_option
-from .declared import READ, Input, default_text, echo, in_two_ways, in_unit, limit, missing, plain, text_of, unit_behind
+from .declared import READ, Input, default_text, echo, in_two_ways, limit, missing, plain, text_of, unit_behind
 from .errors import InputError
 from .memo import MOST, memo_of
 
 GLYPHS = [sign for sign, _ in FRACTIONS]
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
+
+
+def asked_in(key, unit):
+    """What is said where a number is missing. unit: of a bare one, "" for none"""
+    return message(key + ".unit", unit=as_typed(sign(unit))) if unit else key
 
 
 class Measured(Input):
@@ -22,7 +30,7 @@ class Measured(Input):
     def in_words(self, text, tree, system, tools):
         unit, last = self.unit_beside(tree, system, tools), reading(in_pieces(text)[-1])
         bare = unit and not last[1] and last[0] is not None
-        return text.strip(BLANKS) + (" " + sign(unit) if bare else "")
+        return as_typed(text.strip(BLANKS) + (" " + sign(unit) if bare else ""))
 
     def modelled(self, models, owner):
         return models.quantity(self, owner)
@@ -44,7 +52,7 @@ class Number(Measured):
                  tool="", **more):
         Input.__init__(self, name, label, **more)
         self.tool = tool
-        self.missing = missing  # what is said where nothing is typed, in the place of "type a number"
+        self.missing = missing  # what is said where nothing is typed, in the place of "field-number"
         self.unit, self.low, self.high, self.default = unit, low, high, default
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.unit_name = name + "_unit"
@@ -83,7 +91,7 @@ class Number(Measured):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, self.missing or "type a number" + in_unit(own))
+                self.refuse(path, self.missing or asked_in("field-number", own))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
@@ -93,7 +101,7 @@ class Number(Measured):
         si = to_si(value, unit)
         self._within(si, unit, path)
         if self.whole and value != int(value):
-            self.refuse(path, "a whole number, please")
+            self.refuse(path, "field-whole")
         values[self.unit_name] = unit
         echo(values, path, typed, text)
         return si
@@ -110,14 +118,14 @@ class Number(Measured):
     def _within(self, si, unit, path):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
         if si < low or si > high or (self.above and si == low):
-            first = "more than " if self.above else "from "
-            bounds = first + limit(low, unit, UP) + (" up to " if self.above else " to ") + limit(high, unit, DOWN)
-            self.refuse(path, bounds + unit_behind(unit))
+            self.refuse(path, message("field-above" if self.above else "field-within", low=number(limit(low, unit, UP)),
+                                      high=number(limit(high, unit, DOWN) + unit_behind(unit))))
 
-    def about(self, system):
-        facts = Input.about(self, system)
-        unit = self.unit_in(system)
-        facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity, "default": self.default_in(system),
+    def about(self, who):
+        facts = Input.about(self, who)
+        unit = self.unit_in(who.units)
+        facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity,
+                      "default": self.default_in(who.units),
                       "low": from_si(to_si(self.low, self.unit), unit),
                       "high": from_si(to_si(self.high, self.unit), unit)})
         # a phone's keypad for decimals has no minus and neither / nor a sign of feet and inches
@@ -138,7 +146,7 @@ def with_its_unit(item, value, words, own, quantities, path):
     if found:
         return value, found, plain(value) + unit_behind(found)
     whole = two_units(value, words, quantities)
-    if whole is None or isinstance(whole, str):
+    if whole is None or len(whole) < 3:
         item.refuse(path, whole or why)
     return whole
 
@@ -151,14 +159,14 @@ def named(words, quantities):
         if found is not None:
             return found.name, ""
         # a word with two meanings is the better answer than "not a unit of mass"
-        why = said if said.startswith("say which") or not why else why
+        why = said if said[0] == WHICH or not why else why
     return "", why
 
 
 def two_units(value, words, quantities):
     """Feet and inches, pounds and ounces, hours and minutes: (in the larger unit, that unit, what was understood).
 
-    A text says why not, None that the words are nothing of the kind. Without a second unit the smaller is meant.
+    A message says why not (a pair), None that the words are nothing of the kind. Without a second unit the smaller is meant.
 
     >>> two_units(7.0, "ft 10 1/2 in", ("length",))[2], two_units(1.0, "lb 4", ("mass",))[0]
     ('7 ft 10.5 in', 1.25)
@@ -174,12 +182,12 @@ def two_units(value, words, quantities):
         return None
     small, many = FINER[large]
     if more is None:
-        return why
+        return message(why)
     said = plain(value) + unit_behind(large) + " " + plain(more) + unit_behind(small)
     if unit and named(unit, quantities)[0] != small:
-        return "after " + sign(large) + " type " + sign(small) + ", like 1 " + large + " 4 " + small
+        return message("field-finer", large=as_typed(sign(large)), small=as_typed(sign(small)))
     if value < 0 or value != int(value) or not 0 <= more < many:
-        return "whole " + sign(large) + " first, then less than " + str(many) + " " + sign(small)
+        return message("field-finer.whole", large=as_typed(sign(large)), most=number(str(many) + " " + sign(small)))
     return value + more / many, large, said
 
 
@@ -231,27 +239,26 @@ class Parts(Measured):
             if not self.default:
                 if self.optional:
                     return ()
-                self.refuse(path, "type the parts, like 100:30 or 2:1")
+                self.refuse(path, "field-parts")
             typed = self.default_in(values["units"])
         if not isinstance(typed, str):
-            self.refuse(path, "type the parts, like 100:30 or 2:1")
+            self.refuse(path, "field-parts")
         pieces = in_pieces(typed)
         if len(pieces) > 1 and not [mark for mark in (":", ";", " to ") if mark in typed]:
-            values["_understood"].append([path, " : ".join(pieces)])
+            values["_understood"].append([path, number(" : ".join(pieces))])
         if not self.least <= len(pieces) <= self.most:
-            self.refuse(path, "type {} to {} numbers with a colon between them, like 100:30".format(
-                self.least, self.most))
+            self.refuse(path, message("field-parts.count", least=self.least, most=self.most))
         unit, read, texts = self._unit_behind(pieces[-1], path, values["units"]), [], []
         for piece in pieces:
             value, words, why = reading(piece)
             if value is None:
-                self.refuse(path, "'" + piece.strip(BLANKS)[:20] + "': " + why)
+                self.refuse(path, message("field-parts.one", typed=as_typed(piece.strip(BLANKS)[:20]), why=why))
             value, own, text = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
             si = to_si(value, own)
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
-                self.refuse(path, "each number more than {} and at most {}".format(
-                    limit(low, own, UP), limit(high, own, DOWN)) + unit_behind(own))
+                self.refuse(path, message("field-parts.each", low=number(limit(low, own, UP)),
+                                          high=number(limit(high, own, DOWN) + unit_behind(own))))
             read.append(si)
             texts.append(text)
         values[self.name + "_unit"] = unit
@@ -261,9 +268,10 @@ class Parts(Measured):
     @staticmethod
     def _echo(values, path, typed, pieces, texts):
         """A row is told back where one of its numbers could be read in two ways, or was typed in two units."""
-        marks = [in_two_ways(piece, thousands(piece)) for piece in pieces]
-        if "," in typed or [mark for mark in marks if mark]:
-            values["_understood"].append([path, " : ".join(texts) + ([mark for mark in marks if mark] + [""])[0]])
+        two = [piece for piece in pieces if thousands(piece)]
+        if "," in typed or two:
+            first = two[0] if two else ""
+            values["_understood"].append([path, in_two_ways(" : ".join(texts), first, thousands(first))])
 
     def with_units(self, typed, system, tree, tools):
         return behind(typed, self.unit, system)
@@ -273,9 +281,10 @@ class Parts(Measured):
         found = find(words, BY_NAME[self.unit].quantity)[0] if words else None
         return found.name if found else unit_for(self.unit, system)
 
-    def about(self, system):
-        facts = Input.about(self, system)
-        facts.update({"unit": sign(unit_for(self.unit, system)), "default": self.default_in(system), "most": self.most})
+    def about(self, who):
+        facts = Input.about(self, who)
+        facts.update({"unit": sign(unit_for(self.unit, who.units)), "default": self.default_in(who.units),
+                      "most": self.most})
         return facts
 
 
@@ -348,11 +357,12 @@ class Amount(Measured):
         key = values.get("_tree", {}).get(self.name + "_is")
         option = self.options[0] if missing(key) else self.option(key)
         if option is None:
-            raise InputError(path + "_is", self.label + ": choose one of: " + ", ".join([o[1] for o in self.options]))
+            choose = message("field-choose", options=listed([o[1] for o in self.options], "plain"))
+            raise InputError(path + "_is", message("field-refused", label=self.label, why=choose))
         values[self.name + "_is"] = option[0]
         if missing(typed):
             if self.default is None or option is not self.options[0]:
-                self.refuse(path, "type how much" + in_unit(unit_for(option[2][0], values["units"])))
+                self.refuse(path, asked_in("field-amount", unit_for(option[2][0], values["units"])))
             typed = self.default_in(values["units"])
         value, words, why = reading(typed)
         if value is None:
@@ -360,9 +370,9 @@ class Amount(Measured):
         allowed = [BY_NAME[unit].quantity for unit in option[2]]
         value, unit, text = with_its_unit(self, value, words, unit_for(option[2][0], values["units"]), allowed, path)
         if not value > 0:
-            self.refuse(path, "more than zero, please")
+            self.refuse(path, "field-amount.positive")
         if value > self.high:
-            self.refuse(path, "at most {} {}".format(plain(self.high), sign(unit)))
+            self.refuse(path, message("field-amount.most", most=number(plain(self.high) + " " + sign(unit))))
         values[self.name + "_unit"] = unit
         echo(values, path, typed, text)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
@@ -385,13 +395,13 @@ class Amount(Measured):
     def in_words(self, text, tree, system, tools):
         for option in self.options:
             if option[0] == text:
-                return in_system(option[1], system)
+                return option[1]
         return Measured.in_words(self, text, tree, system, tools)
 
-    def about(self, system):
-        facts = Input.about(self, system)
-        facts["default"] = self.default_in(system)
-        facts["options"] = [{"value": o[0], "label": o[1], "help": o[3] if len(o) > 3 else "",
-                             "unit": sign(unit_for(o[2][0], system))} for o in self.options]
+    def about(self, who):
+        facts = Input.about(self, who)
+        facts["default"] = self.default_in(who.units)
+        facts["options"] = [{"value": o[0], "label": said(o[1], who), "help": said(o[3], who) if len(o) > 3 else "",
+                             "unit": sign(unit_for(o[2][0], who.units))} for o in self.options]
         facts["stands"] = {"_is": self.options[0][0]}
         return facts

@@ -1,6 +1,9 @@
 """Rows: a thing of the kit with its fields, and a group of fields that repeats."""
-from ..words.numbers import digits, small
-from ..words.units import SYSTEMS, in_system
+from ..words.lines import said
+from ..words.messages import message
+from ..words.messages import typed as as_typed
+from ..words.numbers import digits
+from ..words.units import SYSTEMS
 from .choices import widest
 from .declared import (
     Input,
@@ -82,8 +85,8 @@ class Pick(Input):
             return own if own or not self.optional else None
         base = self.record.row(row)
         if base is None:
-            quoted = "'" + row[:40] + "'" if isinstance(row, str) else "such thing"
-            self.refuse(path, "there is no " + quoted + " here; choose one, or type its figures")
+            self.refuse(path, message("field-no-such", row=as_typed(row[:40])) if isinstance(row, str)
+                        else "field-no-such.thing")
         if self.record.is_another(base, own):
             del own["id"]
             return own
@@ -118,7 +121,7 @@ class Pick(Input):
         return not text or self.record.row(text) is not None
 
     def in_words(self, text, tree, system, tools):
-        return in_system("".join([row[1] for row in self.record.rows if row[0] == text]), system) or text
+        return ([row[1] for row in self.record.rows if row[0] == text] + [as_typed(text)])[0]
 
     def link_value(self, value, name, typed, system, found, whole):
         if not isinstance(value, dict):
@@ -150,13 +153,13 @@ class Pick(Input):
     def parameters(self, name):
         return [(name, self)] + [one for field in self.inner() for one in field.parameters(name + "." + field.name)]
 
-    def about(self, system):
-        facts = Input.about(self, system)
+    def about(self, who):
+        facts = Input.about(self, who)
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "shows": self.shows,
-                      "fields": [field.about(system) for field in self.record.fields],
-                      "rows": [{"id": row, "label": in_system(label, system), "typed": self.record.started(typed),
-                                "mark": mark}
+                      "fields": [field.about(who) for field in self.record.fields],
+                      "rows": [{"id": row, "label": said(label, who), "typed": self.record.started(typed),
+                                "mark": said(mark, who)}
                                for row, label, mark, typed in self.record.rows]})
         facts["widest"] = widest([row["label"] for row in facts["rows"]])
         return facts
@@ -197,9 +200,9 @@ class Group(Input):
             typed = self.default_in(values["units"])
         typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
-            self.refuse(path, "a list is expected here")
+            self.refuse(path, "field-list")
         if len(typed) > self.most:
-            self.refuse(path, "at most " + str(self.most) + " of them")
+            self.refuse(path, message("field-rows.most", most=self.most))
         rows, errors = [], []
         for place, tree in enumerate(typed):
             if all([missing(tree[key]) or key == "units" or self._rests(key, tree[key]) for key in tree]):
@@ -210,7 +213,7 @@ class Group(Input):
         if errors:
             raise Several(errors)
         if len(rows) < self.least:
-            self.refuse(path, "at least " + str(self.least) + " of them")
+            self.refuse(path, message("field-rows.least", least=self.least))
         return rows
 
     def _rests(self, key, text):
@@ -251,7 +254,7 @@ class Group(Input):
             return None
         inner = find_in(self.fields, steps[2:])
         return inner and (self.name + "." + steps[1] + "." + inner[0],
-                          (self.each or self.label) + " " + str(int(steps[1]) + 1) + ", " + small(inner[1]), inner[2])
+                          (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
     def link_value(self, value, name, typed, system, found, whole):
         if value == self.NONE:
@@ -285,11 +288,11 @@ class Group(Input):
         own = row.get("units")
         return with_units(self.fields, row, own if own in SYSTEMS else system, tools)
 
-    def about(self, system):
-        facts = Input.about(self, system)
-        facts.update({"fields": [field.about(system) for field in self.fields], "least": self.least,
-                      "most": self.most, "each": self.each or self.label, "rows": self.rows,
-                      "gaps": self.gaps, "told": self.told, "default": self.default_in(system)})
+    def about(self, who):
+        facts = Input.about(self, who)
+        facts.update({"fields": [field.about(who) for field in self.fields], "least": self.least,
+                      "most": self.most, "each": said(self.each or self.label, who), "rows": self.rows,
+                      "gaps": self.gaps, "told": self.told, "default": self.default_in(who.units)})
         if self.measured:
             facts["measured"] = list(self.measured)
         if self.kept:

@@ -2,3 +2,4 @@ from typing import Any
 
 Values = dict[str, Any]
 Found = Any
+Said = Any

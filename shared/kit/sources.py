@@ -6,7 +6,7 @@ from ..forms.inputs import Choice, Text
 from ..forms.types import Values
 from ..things.records_shed import RECORDS
 from .catalogue_tables import MODULES, catalogue, mark_at, tables
-from .sources_lines import say
+from .sources_lines import say, sift  # noqa: F401  the door asks for it
 
 ALL = "all"
 

@@ -3,8 +3,9 @@ from ..catalogue.hazards import PICTOGRAMS
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
 from ..catalogue.titles import ROWS, TITLES
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import SAY, Line, words
+from ..words.messages import inside, listed, row
 from ..words.numbers import capital, places_for, shown, small
 from ..words.provenance import provenance
 from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, in_system, sign, to_si, told, unit_for
@@ -14,6 +15,7 @@ SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 10
          "J/mol": ("kJ/mol", 0.001, 0), "1/s": ("an hour", 3600, 0), "s": ("min", 1 / 60, 0),
          "hours": ("h", 1 / 3600, 0),
          "kg/m3": ("g/mL", 0.001, 0), "W/(m2 K)": ("W/(m² K)", 1, 0), "m2 K/W": ("m² K/W", 1, 0)}
+NONE = "none"  # the line that stands where nothing is found
 # those that a builder's units go for
 OWN_UNITS = {"K": "degC", "kg": "g", "m": "mm", "kg/m2": "g/m2", "m3": "m3", "m2": "m2"}
 
@@ -41,31 +43,30 @@ KEYED = dict((("other", "Any other"),) + TOPICS + SOLVENTS + tuple([row[:2] for 
 
 def worded(fact: Found, units: str = METRIC) -> "tuple[str, str, str]":
     """(table, what, text) of one fact. fact: `sources.Fact`"""
-    row = fact.row
+    each = fact.row
     title, table_unit, columns = TITLED.get((fact.module, fact.table), (fact.table, "", ()))
-    what, unit = WORDED.get((fact.table, _text(row[0])), ("", table_unit))
-    if not what and isinstance(row[0], float):  # a row that is called by its figure
-        what = _figure(row[:1], table_unit, units)
+    what, unit = WORDED.get((fact.table, _text(each[0])), ("", table_unit))
+    if not what and isinstance(each[0], float):  # a row that is called by its figure
+        what = _figure(each[:1], table_unit, units)
     if not what:
-        what = capital(", ".join([KEYED.get(row[one]) or _text(row[one]) for one in fact.labels]))
+        what = capital(", ".join([KEYED.get(each[one]) or _text(each[one]) for one in fact.labels]))
     if fact.record:  # behind its mark stands what would be typed
-        return fact.record.label, what, _typed(fact.record, row[row.index(fact.mark) + 1], units)
-    return title, what, _told(row, columns or fact.columns, unit, units)
+        return fact.record.label, what, _typed(fact.record, each[each.index(fact.mark) + 1], units)
+    return title, what, _told(each, columns or fact.columns, unit, units)
 
 
-def _typed(record: Found, typed: tuple, units: str) -> str:
+def _typed(record: Found, typed: tuple, units: str) -> Said:
     """A row that is kept as it would be typed: each field by its label."""
     fields, tree = {field.name: field for field in record.fields}, dict(typed)
-    each = [fields[name].label + " " + _as_told(fields[name], text, tree, units)
-            for name, text in typed if name != "name"]
-    return ", ".join([small(piece[:1]) + piece[1:] for piece in each]).replace("m3", "m³")
+    return listed([row([inside(fields[name].label), _as_told(fields[name], text, tree, units)], " ")
+                   for name, text in typed if name != "name"], "plain")
 
 
-def _as_told(field: Found, text: str, tree: dict, units: str) -> str:
+def _as_told(field: Found, text: str, tree: dict, units: str) -> Said:
     """What a row holds, in the user's units; METRIC: as it stands in the row."""
     unit = getattr(field, "unit", "")
     if units == METRIC or unit_for(unit, units) == unit:
-        return field.in_words(text, tree, METRIC, {})
+        return field.in_words(text.replace("m3", "m³"), tree, METRIC, {})
     read = field.read(text, field.name, {"units": METRIC, "_understood": []})
     each = [told(one, unit, units) for one in (read if isinstance(read, tuple) else (read,))]
     return " : ".join(each)
@@ -137,14 +138,24 @@ def _filled(piece: tuple) -> str:
 
 def say(found: "list[Found]", values: Values) -> list[Line]:
     """found: `sources.Fact` of each that may be shown"""
-    lines, wanted = [], [word for word in small(values["find"]).split(" ") if word]
+    lines = []
     for one in found:
         title, what, text = worded(one, values["units"])
-        where, what, text = (provenance(one.mark, one.source), in_system(what, values["units"]),
-                             in_system(text, values["units"]))
-        words_of = small(" ".join((title, what, text, where))) if wanted else ""
-        if all([word in words_of for word in wanted]):
-            lines.append(words("fact_" + str(one.place), title + ": " + what, text, rough=where, rank=SAY))
-    if not lines:
-        lines.append(words("none", "Nothing found", "Try one word of it, or show all.", rank=SAY))
+        lines.append(words("fact_" + str(one.place), title + ": " + what, text, rough=provenance(one.mark, one.source),
+                           rank=SAY))
+    lines.append(words(NONE, "Nothing found", "Try one word of it, or show all.", rank=SAY))
     return lines
+
+
+def sift(lines: list, values: Values) -> list:
+    """Those of the lines, as they are read, that hold every word somebody looks for. lines: dicts of `as_data`"""
+    wanted = [word for word in small(values["find"]).split(" ") if word]
+    facts, none = lines[:-1], lines[-1:]
+    if wanted:
+        facts = [one for one in facts if _holds(one, wanted)]
+    return facts or none
+
+
+def _holds(one: dict, wanted: list) -> bool:
+    words_of = small(" ".join((one["label"], one["text"], one["rough"])))
+    return all([word in words_of for word in wanted])

@@ -51,7 +51,7 @@ def no_densities(system: Values, known: str) -> str:
 
 def whence(system: Values) -> str:
     """Where its figures are from, as its own choice says it; "" where nobody said so."""
-    return option_words(ORIGIN.options, system.get(ORIGIN.name) or "", system["units"])
+    return option_words(ORIGIN.options, system.get(ORIGIN.name) or "")
 
 
 def is_example(system: Values) -> bool:

@@ -11,10 +11,11 @@ from ..forms.inputs import Choice, Parts
 from ..forms.memo import once
 from ..forms.remembered import starts
 from ..forms.types import Values
+from ..words.messages import typed
 from ..words.numbers import ceiling
 from . import spreader_lines
 
-PAPERS = (("a4", "A4"), ("letter", "Letter"))
+PAPERS = (("a4", typed("A4")), ("letter", typed("Letter")))  # names of the formats
 SIZES = {"a4": (210.0, 297.0), "letter": (215.9, 279.4)}  # mm: ISO 216; 8 1/2 by 11 in
 MARGIN = 12.0  # mm that a printer may leave white
 BAR = 100.0  # mm
@@ -24,9 +25,9 @@ NARROWEST = 24.0  # mm of sheet for a narrow one: its words need as much
 FINE = 0.01  # mm: the outline is nowhere further from the true arc
 
 INPUTS = (
-    Parts("radii", "Radius of each spreader", unit="mm", low=2, high=200, least=1, most=9, default=starts(RADII, "mm"),
-          help="Several with a colon between them."),
-    Choice("paper", "Paper", PAPERS),
+    Parts("radii", "spreader-radii", unit="mm", low=2, high=200, least=1, most=9, default=starts(RADII, "mm"),
+          help="spreader-radii.help"),
+    Choice("paper", "spreader-paper", PAPERS),
 )
 
 
@@ -73,7 +74,7 @@ def check(values: Values) -> None:
     """All of them must fit on one sheet."""
     found = reckoned(values)
     if found.templates is None:
-        raise InputError("radii", spreader_lines.too_many((found.width - 2 * MARGIN) / 2000, values["units"]))
+        raise InputError("radii", spreader_lines.too_many((found.width - 2 * MARGIN) / 2000))
 
 
 CHECKS = (check,)

@@ -3,7 +3,8 @@ from collections import namedtuple
 from math import isfinite
 
 from .numbers import shown
-from .units import METRIC, in_system
+from .texts import text as text_of
+from .units import in_system
 
 Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
@@ -45,9 +46,14 @@ def spans(amounts):
     return found
 
 
-def as_data(lines, units=METRIC):
-    """Lines as plain dicts, for JSON; figures that stand in braces in the user's units."""
-    return [{"name": name, "label": in_system(label, units), "value": value, "unit": unit,
-             "text": in_system(text, units), "rough": in_system(rough, units),
-             "caution": in_system(caution, units), "part": part, "rank": rank, "span": span}
+def as_data(lines, reader):
+    """Lines as plain dicts, for JSON, as this reader reads them."""
+    return [{"name": name, "label": said(label, reader), "value": value, "unit": unit,
+             "text": said(text, reader), "rough": said(rough, reader),
+             "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
             for name, label, value, unit, text, rough, caution, part, rank, span in lines]
+
+
+def said(what, reader):
+    """What is said as this reader reads it; figures that stand in braces in the user's units."""
+    return in_system(text_of(what, reader), reader.units)

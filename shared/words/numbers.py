@@ -11,10 +11,10 @@ LEAST, MOST = 1e-9, 1e12  # what a number may be beside 0: squares and quotients
 BLANKS = " \t\r\n"  # given to every strip(): without them the runtimes disagree on what is blank
 SPACES = "\t\r\n\u00a0\u2009\u202f"  # what a keyboard or a copied page puts for a space
 
-PLAIN = "type a number in plain digits, like 240 or 1.5"
-TOO_SMALL = "too small to be meant; type 0 or a number one can measure"
-WRITTEN_OUT = "write the number out in plain digits, like 1500 or 0.001"
-ONE_MARK = "use one comma or one point, for the decimals only"
+PLAIN = "number-plain"
+TOO_SMALL = "number-too-small"
+WRITTEN_OUT = "number-written-out"
+ONE_MARK = "number-one-mark"
 
 
 def places_for(value: float, digits: int = 3) -> int:
@@ -44,7 +44,7 @@ def reading(typed):
     typed: text, or a number that came in as one (the API)
 
     >>> reading("8 oz"), reading("3 1/2in"), reading("1,500.2")[2]
-    ((8.0, 'oz', ''), (3.5, 'in', ''), 'use one comma or one point, for the decimals only')
+    ((8.0, 'oz', ''), (3.5, 'in', ''), 'number-one-mark')
     """
     if typed is True or typed is False or typed is None:
         return None, "", PLAIN
@@ -146,7 +146,7 @@ def _value(figures):
         part, why = _fraction(words[1])
         return (None, why) if part is None else (sign * (float(words[0]) + part), "")
     if len(words) > 1:
-        return None, "type one number without spaces, like 1500"
+        return None, "number-spaces"
     if "/" in figures and digits(figures.partition("-")[0]):
         return _value(figures.replace("-", " ", 1))  # "10-1/2", as it stands on a drawing
     if "/" in figures:
@@ -176,5 +176,5 @@ def _fraction(text):
     if not (digits(above) and digits(below)) or len(above) > 6 or len(below) > 6:
         return None, PLAIN
     if float(below) == 0:
-        return None, "a fraction cannot be over zero"
+        return None, "number-over-zero"
     return float(above) / float(below), ""

@@ -1,0 +1,24 @@
+"""Put in: the sentences of one language in the place of their keys, in what a phone is sent.
+
+A table of keys beside the program would be 6 kB more of a first visit, and a look-up at each text; so a phone has
+neither. It asks for another bundle where it is to speak another language.
+"""
+import io
+import tokenize
+
+WRITTEN = "shared/words/written.py"
+
+
+def put_in(source: str, sentences: dict) -> str:
+    """A module of the engine with each text that is a key replaced by what stands behind it.
+
+    >>> put_in("say('cove-none', n=1)\\n", {"cove-none": "none: flat tape"})
+    "say('none: flat tape', n=1)\\n"
+    """
+    lines = source.splitlines(keepends=True)
+    tokens = [one for one in tokenize.generate_tokens(io.StringIO(source).readline)
+              if one.type == tokenize.STRING and one.string[0] in "\"'" and one.string[1:-1] in sentences]
+    for one in reversed(tokens):
+        line, begin, end = one.start[0] - 1, one.start[1], one.end[1]
+        lines[line] = lines[line][:begin] + repr(sentences[one.string[1:-1]]) + lines[line][end:]
+    return "".join(lines)

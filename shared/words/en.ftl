@@ -1,0 +1,98 @@
+### English. Each sentence stands here once; whoever changes a word of it touches this file alone.
+### A figure in quotes, { "100 mm" }, is told in the reader's units. A comment above a message is for who translates it.
+
+## Numbers, units and fields: what is said of what somebody typed. Each of them stands behind the label of its field
+
+field-refused = { $label }: { $why }
+number-plain = type a number in plain digits, like 240 or 1.5
+number-too-small = too small to be meant; type 0 or a number one can measure
+number-written-out = write the number out in plain digits, like 1500 or 0.001
+number-one-mark = use one comma or one point, for the decimals only
+number-spaces = type one number without spaces, like 1500
+number-over-zero = a fraction cannot be over zero
+unit-which = say which one: { $units }
+  .oz = oz for weight, or US fl oz
+  .fl-oz = US fl oz or imp fl oz
+  .pt = US pt or imp pt
+  .gal = US gal or imp gal
+  .qt = US qt, or litres
+unit-of-another = '{ $typed }' is a unit of { $other }, not of { $quantity }
+unit-unknown = '{ $typed }' is not a unit known here
+quantity-mass = mass
+quantity-volume = volume
+quantity-length = length
+quantity-area = area
+quantity-angle = angle
+quantity-temperature = temperature
+quantity-time = time
+quantity-density = density
+quantity-areal-weight = areal weight
+quantity-weight-per-length = weight per length
+quantity-speed = speed
+quantity-flow = flow
+quantity-equivalent-weight = equivalent weight
+quantity-share = share
+quantity-count = count
+field-number = type a number
+  .unit = type a number in { $unit }
+field-whole = a whole number, please
+# $high comes with its unit
+field-within = from { $low } to { $high }
+field-above = more than { $low } up to { $high }
+# the units of "7 ft 10 in"
+field-finer = after { $large } type { $small }, like 1 { $large } 4 { $small }
+  .whole = whole { $large } first, then less than { $most }
+field-parts = type the parts, like 100:30 or 2:1
+  .count = type { $least } to { $most } numbers with a colon between them, like 100:30
+  .one = '{ $typed }': { $why }
+  .each = each number more than { $low } and at most { $high }
+field-amount = type how much
+  .unit = type how much in { $unit }
+  .positive = more than zero, please
+  .most = at most { $most }
+field-choose = choose one of: { $options }
+field-phone = type one number to dial, in digits, like +48 22 123 45 67
+field-words = type a few words
+field-letters = too long, at most { $most } characters
+field-too-long = that is too long for any field here
+field-no-such = there is no '{ $row }' here; choose one, or type its figures
+  .thing = there is no such thing here; choose one, or type its figures
+field-list = a list is expected here
+field-rows =
+  .most = at most { $most } of them
+  .least = at least { $least } of them
+field-clock = type a clock time, like 8:30 or 14:05
+# the label of what is chosen beside an amount
+field-of-what = { $label }, of what
+# how a number was read that could be read in two ways
+field-read =
+  .comma = { $read } (a comma marks the decimals; for thousands type { $whole })
+  .point = { $read } (a point marks the decimals; for thousands type { $whole })
+
+## Door: cards, links and what leaves the phone
+
+card-of-row = { $each } { $count }, { $field }
+
+## Spreader
+
+spreader-radii = Radius of each spreader
+  .help = Several with a colon between them.
+spreader-paper = Paper
+spreader-too-many = These do not fit on one sheet: fewer at a time, and none above { $largest }. A larger cove is drawn with a bent batten
+spreader-measure = First measure the bar
+  .text = It must be { "100 mm" } long on the paper. If it is not, print again at 100%, without fitting to the page.
+spreader-radius = Spreader, radius
+  .rough = a round tip { $width } wide
+spreader-cut = Then
+  .text = Glue it to a stiff sheet, cut outside the line, sand to the line, round no corner of the tip. Try it at the sharpest and the flattest place before mixing.
+spreader-sheet = Spreaders at true size
+  .bar = measure me: { "100 mm" }
+  .print = Print at 100 %. Cut to the line.
+  .radius = R { $radius }
+  .told = A sheet to print at true size: a bar of { "100 mm" } to measure, and a template with a round tip of radius { $radii }.
+
+## Kit
+
+kit-as-built-in = As built in
+  .text = Not measured by anybody: { $fields }
+

@@ -1,0 +1,101 @@
+"""Messages: what is to be said, as a key with its values. It becomes text once, at the door, for one reader (`texts.py`).
+
+The sentence behind a key stands in a file of its language (`en.ftl`). Wherever something is said, in the label of a
+line or as a value of another message, it is one of these:
+    text       a key
+    message    a key with values by name: `message("cove-thin", radius=length(0.003))`
+    number     a whole count, which also chooses between "1 roll" and "2 rolls"
+    a figure   what `quantity`, `length`, `along`, `number`, ... below return: SI inside, the reader's unit and marks
+               outside
+    typed(...) words of the user's own, and signs that are the same in all languages
+No part of the engine joins, cuts or compares what is said; a test asks every screen in a language that nobody speaks.
+A key of no language stands as it is.
+"""
+from ..equations.rounding import NEAREST
+
+
+def message(key, **values):
+    """A sentence with its values, each of them something that is said."""
+    return (key, values)
+
+
+# A figure: the number of its row in `texts.FIGURES`, then what it is made of.
+def typed(text):
+    """The user's own words, as they stand."""
+    return (0, text)
+
+
+def quantity(value, unit, toward=NEAREST, places=None, digits=3):
+    """An SI value in a metric unit, or in the one that a reader with US units expects.
+
+    value: SI; toward: UP or DOWN where that is the safe side; places: decimals, or None for so many `digits`
+    """
+    return (1, value, unit, toward, places, digits)
+
+
+def length(value, toward=NEAREST):
+    """A short length [m]: millimetres to a tenth, or inches."""
+    return (2, (value,), toward)
+
+
+def lengths(values, toward=NEAREST):
+    """The least and the most of some short lengths [m]."""
+    return (2, tuple(values), toward)
+
+
+def along(value, toward=NEAREST):
+    """A length along a seam [m]: metres to a hundredth, or feet."""
+    return (3, value, toward)
+
+
+def number(digits):
+    """A number as `numbers` rounds it, in ASCII digits: `number(shown(2.5, 1))`."""
+    return (4, digits)
+
+
+def fact(unit, *values):
+    """Figures of the catalogue, so many as stand there and no more: the least and the most where there are two.
+
+    unit: metric; "K" for a difference of temperatures; values: SI
+    """
+    return (5, unit, values)
+
+
+def unit(name):
+    """A unit alone, the reader's own where that differs."""
+    return (6, name)
+
+
+def row(said, between):
+    """Things side by side. between: a sign that is the same in all languages, with its blanks: " + ", " · " """
+    return (7, said, between)
+
+
+def listed(said, kind="and"):
+    """Things in a list as the reader's language makes one: "a, b and c". kind: "and", or "plain" without any"""
+    return (8, said, kind)
+
+
+def sentences(said):
+    """Whole sentences one after the other; what is empty is left out."""
+    return (7, [one for one in said if one != ""], " ")
+
+
+def figure_of(quantity):
+    """The figure of a quantity or a length, without its unit."""
+    return (9, quantity)
+
+
+def unit_of(quantity):
+    """The unit that stands behind such a figure."""
+    return (10, quantity)
+
+
+def inside(said):
+    """A label as it stands inside a sentence: in English its first letter is a small one there."""
+    return (11, said)
+
+
+def begin(said):
+    """Words as they begin a sentence, with a capital."""
+    return (12, said)

@@ -1,0 +1,158 @@
+"""Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
+from .numbers import bare, capital, places_for, shown, small
+from .units import BY_NAME, FOOT, INCH, TAILS, US, braces, in_figure, sign
+
+NOTHING: dict = {}
+
+
+def text(said, reader):
+    """What is said, as this reader reads it."""
+    if isinstance(said, str):
+        if reader.messages is None:
+            return said
+        said = reader.messages.get(said, said)
+        return said if isinstance(said, str) else _pieces(said, NOTHING, reader)
+    if isinstance(said, tuple):
+        head = said[0]
+        if isinstance(head, int):
+            return FIGURES[head](said, reader)
+        if head is None:
+            return _pieces(said, NOTHING, reader)
+        if reader.messages is not None:
+            head = reader.messages.get(head, head)
+        return head if isinstance(head, str) else _pieces(head, said[1], reader)
+    return figure(str(said), reader.language)
+
+
+def _pieces(pattern, values, reader):
+    """A pattern: None, then its pieces: plain text; (name,), a value; ("", figure), one in the metric unit it is known
+    in; (name, cases), a choice by a value."""
+    found = ""
+    for piece in pattern:
+        if isinstance(piece, str):
+            found += piece
+        elif piece is None:
+            pass
+        elif len(piece) == 1:
+            found += text(values[piece[0]], reader)
+        elif piece[0] == "":
+            found += _in_units(piece[1], reader)
+        else:
+            chosen = _chosen(piece[1], values[piece[0]], reader)
+            found += chosen if isinstance(chosen, str) else _pieces(chosen, values, reader)
+    return found
+
+
+def _chosen(cases, value, reader):
+    """The case of a value: by its exact digits, by the plural of its language, or by its name."""
+    if isinstance(value, str):
+        return cases.get(value, cases["other"])
+    digits = value[1] if isinstance(value, tuple) else str(value)
+    exact = cases.get("=" + digits)
+    return cases.get(plural(digits, reader.language), cases["other"]) if exact is None else exact
+
+
+def plural(digits, language):
+    """The plural case of a figure as it stands there, in ASCII digits (Unicode CLDR, cardinal rules).
+
+    >>> from .languages import LANGUAGES
+    >>> [plural(digits, LANGUAGES["en"]) for digits in ("1", "1.0", "2")]
+    ['one', 'other', 'other']
+    """
+    return "one" if digits == "1" else "other"
+
+
+def figure(digits, language):
+    """ASCII digits with the decimal mark of a language.
+
+    >>> from .languages import LANGUAGES
+    >>> figure("-12.5", LANGUAGES["en"])
+    '-12.5'
+    """
+    return digits if language.decimal == "." else digits.replace(".", language.decimal)
+
+
+def _typed(said, reader):
+    return said[1]
+
+
+def _measured(said, reader):
+    digits, name = PARTS[said[0]](said, reader)
+    return digits + TAILS[name]
+
+
+def _quantity(said, reader):
+    _, value, name, toward, places, digits = said
+    own = BY_NAME[BY_NAME[name].us if reader.units == US else name]
+    value = (value - own.zero) * own.over / own.times
+    digits = shown(value, places_for(value, digits) if places is None else places, toward)
+    return figure(digits, reader.language), own.name
+
+
+def _length(said, reader):
+    _, values, toward = said
+    us = reader.units == US
+    own, places, name = (INCH, 2, "in") if us else (0.001, 1, "mm")
+    each = []
+    for value in (values if len(values) == 1 else (min(values), max(values))):
+        digits = bare(value / own if us else value * 1000, places, toward)
+        digits = figure(digits, reader.language)
+        if digits not in each:
+            each.append(digits)
+    return reader.language.to.join(each), name
+
+
+def _along(said, reader):
+    _, value, toward = said
+    us = reader.units == US
+    return figure(bare(value / FOOT if us else value, 2, toward), reader.language), "ft" if us else "m"
+
+
+def _number(said, reader):
+    return figure(said[1], reader.language)
+
+
+def _fact(said, reader):
+    return _in_units(braces(said[1], *said[2])[1:-1], reader)
+
+
+def _in_units(known, reader):
+    return in_figure(known, reader.units, reader.language.decimal, reader.language.to)
+
+
+def _unit(said, reader):
+    return sign(BY_NAME[said[1]].us if reader.units == US else said[1])
+
+
+def _row(said, reader):
+    return said[2].join([text(one, reader) for one in said[1]])
+
+
+def _listed(said, reader):
+    _, all_of, kind = said
+    each = [text(one, reader) for one in all_of]
+    if kind == "plain" or len(each) < 2:
+        return ", ".join(each)
+    return ", ".join(each[:-1]) + reader.language.both + each[-1]
+
+
+def _figure_of(said, reader):
+    return PARTS[said[1][0]](said[1], reader)[0]
+
+
+def _unit_of(said, reader):
+    return sign(PARTS[said[1][0]](said[1], reader)[1])
+
+
+def _inside(said, reader):
+    found = text(said[1], reader)
+    return small(found[:1]) + found[1:] if reader.language.small else found
+
+
+def _begin(said, reader):
+    return capital(text(said[1], reader))
+
+
+FIGURES = (_typed, _measured, _measured, _measured, _number, _fact, _unit, _row, _listed, _figure_of, _unit_of,
+           _inside, _begin)
+PARTS = {1: _quantity, 2: _length, 3: _along}  # figures with a unit: (figure, name of the unit)

@@ -1,0 +1,100 @@
+"""Written: the sentences of each language as its file has them. CPython only: a phone gets them in the place of their
+keys (`server/put_in.py`), and this module in the form of `on_a_phone`.
+
+Of Fluent (projectfluent.org) we use messages, attributes (`key.attribute`), terms, values, figures in quotes
+(`{ "100 mm" }`: told in the reader's units) and choices by a value; anything else is refused with its place.
+"""
+from functools import cache
+from pathlib import Path
+
+from fluent.syntax import FluentParser, ast
+
+from .languages import LANGUAGES, Reader
+
+HERE = Path(__file__).parent
+FIGURE = ""  # the name of a piece that is a figure
+
+
+class Refused(ValueError):
+    """A sentence that we cannot use."""
+
+
+@cache
+def reader(units: str = "metric", language: str = "en") -> Reader:
+    """Who reads: a language of LANGUAGES, and METRIC or US."""
+    return Reader(sentences(language), LANGUAGES[language], units)
+
+
+@cache
+def sentences(language: str) -> dict:
+    """The patterns of a language by key."""
+    return patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
+
+
+def patterns(source: str) -> dict:
+    """The patterns of a file by key: a text, or None and pieces as `messages` reads them.
+
+    Raises Refused with what we do not use, and where a key is there twice.
+
+    >>> patterns('thin = Only { $radius } here\\n  .why = at { "100 mm" }')
+    {'thin': (None, 'Only ', ('radius',), ' here'), 'thin.why': (None, 'at ', ('', '100 mm'))}
+    """
+    terms: dict = {}
+    found: dict = {}
+    body = FluentParser(with_spans=False).parse(source).body
+    for entry in body:
+        if isinstance(entry, ast.Junk):
+            raise Refused(f"not understood: {entry.content.strip()[:60]!r}")
+        if isinstance(entry, ast.Term):
+            terms[entry.id.name] = _pieces(entry.value, terms)
+    for entry in body:
+        if isinstance(entry, ast.Message):
+            key = entry.id.name
+            each = [(key, entry.value)] if entry.value else []
+            for name, value in each + [(f"{key}.{one.id.name}", one.value) for one in entry.attributes]:
+                if name in found:
+                    raise Refused(f"twice: {name}")
+                found[name] = _pattern(value, terms)
+    return found
+
+
+def _pattern(value, terms):
+    pieces = _pieces(value, terms)
+    return pieces[0] if len(pieces) == 1 and isinstance(pieces[0], str) else (None, *pieces)
+
+
+def _pieces(value, terms) -> list:
+    pieces: list = []
+    for element in value.elements:
+        made = [element.value] if isinstance(element, ast.TextElement) else _placed(element.expression, terms)
+        for piece in made:
+            if isinstance(piece, str) and pieces and isinstance(pieces[-1], str):
+                pieces[-1] += piece
+            else:
+                pieces.append(piece)
+    return pieces or [""]
+
+
+def _placed(found, terms) -> list:
+    if isinstance(found, ast.StringLiteral):
+        said = found.parse()["value"]
+        return [(FIGURE, said)] if any(letter.isalnum() for letter in said) else [said]  # or a blank, a brace
+    if isinstance(found, ast.VariableReference):
+        return [(found.id.name,)]
+    if isinstance(found, ast.TermReference) and not found.arguments:
+        return terms[found.id.name]
+    if isinstance(found, ast.SelectExpression) and isinstance(found.selector, ast.VariableReference):
+        cases: dict = {}
+        for variant in found.variants:
+            name = variant.key.name if isinstance(variant.key, ast.Identifier) else "=" + variant.key.value
+            cases[name] = _pattern(variant.value, terms)
+            if variant.default:
+                cases["other"] = cases[name]
+        return [(found.selector.id.name, cases)]
+    raise Refused(f"not used here: {type(found).__name__}")
+
+
+def on_a_phone(language: str) -> str:
+    """This module as a phone has it, with the sentences of one language in the place of their keys."""
+    return ("from .languages import LANGUAGES, Reader\n"
+            f"def reader(units=\"metric\", language=\"\"):\n return Reader(None, LANGUAGES[{language!r}], units)\n")

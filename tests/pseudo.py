@@ -1,0 +1,134 @@
+"""A language that nobody speaks: English with accents, longer, and a mark at each end, so that a text which is joined,
+cut or never was a message is seen.
+
+    python tests/pseudo.py pour joint      what these screens or moves still say outside of a message
+"""
+import itertools
+import json
+import re
+import sys
+
+import cases
+from covemix.shared.door import moves
+from covemix.shared.words import languages, written
+from covemix.shared.words.languages import Language
+from covemix.shared.words.units import UNITS, sign
+
+NAME = "xx"
+OPEN, SHUT = "⟦", "⟧"
+ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
+MORE = "·" * 60
+# what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
+SIGNS = {sign(unit.name) for unit in UNITS} | {"R", "K", "ppm", "mg", "x", "bit"}
+WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
+KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help", "fold", "each", "under", "said", "how",
+        "texts", "figure")
+
+
+def dressed(pattern):
+    """A pattern in false clothes: what is a figure or a value stays."""
+    if isinstance(pattern, str):
+        return OPEN + pattern.translate(ACCENTS) + MORE[:longer(pattern)] + SHUT
+    return (None, OPEN, *_dressed(pattern[1:]), MORE[:longer(pattern)] + SHUT)
+
+
+def _dressed(pieces):
+    for piece in pieces:
+        if isinstance(piece, str):
+            yield piece.translate(ACCENTS)
+        elif len(piece) == 2 and isinstance(piece[1], dict):
+            yield piece[0], {name: (None, *_dressed((case,) if isinstance(case, str) else case[1:]))
+                             for name, case in piece[1].items()}
+        else:
+            yield piece
+
+
+def longer(pattern) -> int:
+    """Two fifths of the letters of its longest form."""
+    return int(0.4 * _letters(pattern))
+
+
+def _letters(pattern):
+    if isinstance(pattern, str):
+        return len(pattern)
+    return sum(len(piece) if isinstance(piece, str) else max(map(_letters, piece[1].values()))
+               if len(piece) == 2 and isinstance(piece[1], dict) else 4 for piece in pattern[1:])
+
+
+def speak() -> str:
+    """Makes it a language of this process; gives its name."""
+    if NAME not in languages.LANGUAGES:
+        languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False)
+        english, plain = written.sentences("en"), written.sentences
+        table = {key: dressed(pattern) for key, pattern in english.items()}
+        written.sentences = lambda language: table if language == NAME else plain(language)
+    return NAME
+
+
+def outside(text: str) -> str:
+    """What of a text stands outside of all messages."""
+    found, depth = [], 0
+    for letter in text:
+        depth += (letter == OPEN) - (letter == SHUT)
+        if depth == 0 and letter != SHUT:
+            found.append(letter)
+    return "".join(found)
+
+
+def english(text: str, own: str) -> list[str]:
+    """The words of a text that no message says. own: all that the user typed"""
+    return [word for word in WORD.findall(outside(text)) if word not in SIGNS and word not in own]
+
+
+def said(data, path=""):
+    """(place, text) of all that an answer says."""
+    if isinstance(data, dict):
+        path = f"{path}.{data['name']}" if isinstance(data.get("name"), str) else path
+        for key, value in data.items():
+            if key in KEYS and isinstance(value, str):
+                yield f"{path}.{key}", value
+            elif key in KEYS and isinstance(value, list) and value and isinstance(value[0], str):
+                yield from ((f"{path}.{key}", text) for text in value)
+            else:
+                yield from said(value, path)
+    elif isinstance(data, list | tuple):
+        for one in data:
+            yield from said(one, path)
+
+
+def answered(request):
+    """The answer of a request of `cases` in this language."""
+    language = speak()
+    if "screen" in request:
+        return moves.asked(request["screen"], request["pairs"], language=language)
+    return moves.answer(request["move"], request["typed"], language=language)
+
+
+def unsaid(name: str, requests) -> dict[str, tuple[str, str]]:
+    """By place: a text of a move or a screen that is no message, and what was asked."""
+    found: dict[str, tuple[str, str]] = {}
+    for request in requests:
+        own = json.dumps(request, ensure_ascii=False)
+        for place, text in said(answered(request)):
+            if text and english(text, own):
+                found.setdefault(re.sub(r"\d+", "#", place), (text, own))
+    about = [{"inputs": moves.about(name, written.reader(language=speak()))["inputs"]}] if name in moves.names() else []
+    for place, text in said(about, "inputs"):
+        if english(text, ""):
+            found.setdefault(place, (text, ""))
+    return found
+
+
+def main(names) -> int:
+    count = 0
+    for name in names:
+        asked = cases.requests(name, 12 if name == "sources" else 300)
+        for place, (text, _) in sorted(unsaid(name, asked).items()):
+            print(f"{name} {place}: {text[:110]}")
+            count += 1
+    print(count, "places left")
+    return count
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:] or list(itertools.chain(moves.names(), dict(moves.SCREENS))))
