@@ -184,6 +184,7 @@ def ask(text):
     question = json.loads(text)
     if "form" in question:
         moves = importlib.import_module(PACKAGE + "door.moves")
+        reader = importlib.import_module(PACKAGE + "words.written").reader
         return json.dumps([item.about(reader(question["units"])) for item in moves.module(question["form"]).INPUTS])
     return importlib.import_module(PACKAGE + "door.call").call(text)
 
@@ -198,7 +199,6 @@ def questions(count, seed=11):
     """So many questions of each move but the sources, most of which have an answer, and the forms of all moves."""
     import cases
     from covemix.shared.door import moves
-    from covemix.shared.words.written import reader
     found = []
     for move in moves.names():
         if move == "sources":

@@ -199,7 +199,8 @@ def read_into(values, inputs, tree, prefix, errors):
         if typed is None and item.was:
             typed = item.typed_in(tree)
         if isinstance(typed, str) and len(typed) > LONGEST_TYPED:
-            errors.append(InputError(prefix + item.name, message("field-refused", label=item.label, why=item.too_long())))
+            why = message("field-refused", label=item.label, why=item.too_long())
+            errors.append(InputError(prefix + item.name, why))
             continue
         if item in numbers and (typed is None or isinstance(typed, str)):
             known = numbers[item].get((units, typed))

@@ -166,7 +166,8 @@ def named(words, quantities):
 def two_units(value, words, quantities):
     """Feet and inches, pounds and ounces, hours and minutes: (in the larger unit, that unit, what was understood).
 
-    A message says why not (a pair), None that the words are nothing of the kind. Without a second unit the smaller is meant.
+    A message says why not (a pair), None that the words are nothing of the kind. Without a second unit the smaller is
+    meant.
 
     >>> two_units(7.0, "ft 10 1/2 in", ("length",))[2], two_units(1.0, "lb 4", ("mass",))[0]
     ('7 ft 10.5 in', 1.25)

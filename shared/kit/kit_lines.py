@@ -16,8 +16,8 @@ def say(found: Found, values: Values) -> list[Line]:
                    rough="started from figures " + mark + ": type your own over them" if mark else "")]
     same = [inside(field.label) for field in found.as_built_in]
     if same:
-        lines.append(words("as_built_in", "kit-as-built-in", message("kit-as-built-in.text", fields=listed(same, "plain")),
-                           rank=SAY))
+        lines.append(words("as_built_in", "kit-as-built-in",
+                           message("kit-as-built-in.text", fields=listed(same, "plain")), rank=SAY))
     if found.used_up:
         lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
     return lines + late("own_codes_lines").say(found.own, found.signal) if found.own else lines

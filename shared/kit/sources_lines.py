@@ -8,7 +8,7 @@ from ..words.lines import SAY, Line, words
 from ..words.messages import inside, listed, row
 from ..words.numbers import capital, places_for, shown, small
 from ..words.provenance import provenance
-from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, in_system, sign, to_si, told, unit_for
+from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, sign, to_si, told, unit_for
 
 # unit in the table -> unit on the screen, times, plus
 SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 1000, 0), "kg/eq": ("g/eq", 1000, 0),

@@ -96,3 +96,99 @@ spreader-sheet = Spreaders at true size
 kit-as-built-in = As built in
   .text = Not measured by anybody: { $fields }
 
+
+## Door: the moves by name
+
+
+## Kinds of things, and the kit
+
+
+## Log and rates
+
+
+## Ratio: label, parts, doubt, error
+
+
+## Fillers and doses
+
+
+## Measure: what the tool must show
+
+
+## Scale
+
+
+## Pumps
+
+
+## Marks on a cup
+
+
+## Stick
+
+
+## Tools side by side
+
+
+## Thicken
+
+
+## Rescue
+
+
+## Pour step by step
+
+
+## Time in the cup
+
+
+## Heat: usable time and peak
+
+
+## Sun
+
+
+## Test cup
+
+
+## Cure
+
+
+## Dew point
+
+
+## Running pot, timer and the phone's clocks
+
+
+## Clock times
+
+
+## Plan
+
+
+## Joint
+
+
+## Boat
+
+
+## Cutting
+
+
+## Drawings
+
+
+## Safety: cautions and what is said of each task
+
+
+## First aid and hazard statements
+
+
+## Air and dust
+
+
+## Catalogue: tables and what their rows are called
+
+
+## Sources
+

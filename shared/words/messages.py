@@ -1,4 +1,4 @@
-"""Messages: what is to be said, as a key with its values. It becomes text once, at the door, for one reader (`texts.py`).
+"""Messages: what is to be said, as a key with its values. It becomes text once, at the door, for one reader.
 
 The sentence behind a key stands in a file of its language (`en.ftl`). Wherever something is said, in the label of a
 line or as a value of another message, it is one of these:
