@@ -192,3 +192,12 @@ kit-as-built-in = As built in
 
 ## Sources
 
+# where a figure comes from: the six marks
+mark-published = published
+mark-common-practice = common practice
+mark-from-memory = from memory
+mark-own-judgement = own judgement
+mark-from-label = from the label
+mark-own-figure = your own figure
+mark-with-source = { $mark }: { $source }
+

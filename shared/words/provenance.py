@@ -1,9 +1,32 @@
 """Provenance: where a statement or a figure comes from, as a screen says it."""
+from ..catalogue.marks import COMMON, JUDGED, LABEL, MEMORY, OWN, PUBLISHED
 from ..catalogue.sources import SOURCES
+from .messages import message, typed
+
+MARKS = {PUBLISHED: "mark-published", COMMON: "mark-common-practice", MEMORY: "mark-from-memory",
+         JUDGED: "mark-own-judgement", LABEL: "mark-from-label", OWN: "mark-own-figure"}
+
+
+def marked(mark):
+    """A mark of the catalogue as it is said.
+
+    >>> marked("from memory")
+    'mark-from-memory'
+    """
+    return MARKS[mark]
+
+
+def sourced(mark, source=""):
+    """The mark, and the source where there is one, as they are said. Names of sources are the same in all languages.
+
+    source: key of `catalogue.sources`, or ""
+    """
+    said = marked(mark)
+    return message("mark-with-source", mark=said, source=typed(SOURCES[source])) if source else said
 
 
 def provenance(mark, source):
-    """The mark, and the source where there is one.
+    """The same as text, for what still joins it.
 
     >>> provenance("common practice", "")
     'common practice'
