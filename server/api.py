@@ -5,6 +5,7 @@ from functools import cache
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
+from covemix.shared.words.lines import said
 from covemix.shared.words.written import reader
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.concurrency import run_in_threadpool
@@ -76,11 +77,12 @@ def router() -> APIRouter:
                         summary="All moves and their inputs, from the declarations that the forms are made of")
     for name, model in request_models().items():
         move = moves.move(name)
+        label, purpose = said(move.label, reader()), said(move.purpose, reader())
         found.add_api_route(
-            f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=move.purpose,
+            f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=purpose,
             response_model=answer_model(name), responses=REFUSALS)
         found.add_api_route(
-            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{move.label}, from a link",
+            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
             response_model=answer_model(name), responses={422: REFUSALS[422]},
             openapi_extra={"parameters": query_parameters(moves.module(name).INPUTS)})
     return found

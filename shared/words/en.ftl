@@ -99,6 +99,56 @@ kit-as-built-in = As built in
 
 ## Door: the moves by name
 
+# a label, as a page names its part; what it makes of what: "A mix to what the scale must show"
+move-ratio = Ratio
+  .purpose = A label and one known amount to every part, by weight and by volume
+move-measure = Measure
+  .purpose = A mix to what the scale must show or how many strokes to pump
+move-rescue = Rescue
+  .purpose = What is really in the cup to what has to be added
+move-thicken = Thicken
+  .purpose = A mix and a stiffness to the filler, and the putty it makes
+move-pouring = Pour along
+  .purpose = A batch to its steps, each corrected by what was really poured before it
+move-heat = Heat
+  .purpose = A batch in its container to its usable minutes, and how hot it gets
+move-trial = Test cup
+  .purpose = A small cup and a thermometer to the rate and the loss of heat of a system
+move-cure = Cure
+  .purpose = A system and the coming temperatures to when it may be peeled, coated, sanded, loaded
+move-dew = Dew point
+  .purpose = Air and surface to the margin above the dew point, now and through the night
+move-joint = Joint
+  .purpose = Two panels and an angle to the cove, the other face, the tape and the resin of one seam
+move-spreader = Spreader
+  .purpose = A cove radius to a template at true size
+move-boat = Boat
+  .purpose = All joints to what is bought, what is cut and what it adds to the hull
+move-plan = Plan
+  .purpose = The seams of a day to batches that these hands can lay in time
+move-pot = Pot
+  .purpose = A running pot to the minutes left, the next step and the alarm
+move-timer = Timer
+  .purpose = A step that is done for a time to what is left of it
+move-kit = Kit
+  .purpose = One thing of the kit to what is kept of it
+move-log = Log
+  .purpose = A poured batch to one line of the log
+move-timings = Timings
+  .purpose = Own working times against the label's
+move-own-rates = Own rates
+  .purpose = Laid batches to how fast these hands are
+move-aid = First aid
+  .purpose = What to do at once, in its order, and a pot that smokes
+move-calls = Emergency numbers
+  .purpose = Own emergency numbers to what can be dialled
+move-safety = Safety
+  .purpose = The cautions that always stand
+move-air = Air
+  .purpose = A room, a fan and a solvent to minutes, limits and the flow that is needed
+move-sources = Sources
+  .purpose = Every figure and statement kept here, with where it comes from
+
 
 ## Kinds of things, and the kit
 
