@@ -7,6 +7,7 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
 from covemix.shared.things.records import Record
+from covemix.shared.words.lines import said
 from covemix.shared.words.units import SYSTEMS
 from covemix.shared.words.written import reader
 from house import app
@@ -25,11 +26,16 @@ JAR = Record(
 )
 
 
+def plain(what):
+    """What is said, as a reader of English reads it."""
+    return said(what, reader())
+
+
 def read(item, typed, **others):
     """One input asked alone: its value, or {field: message}."""
     tree = dict({item.name: typed}, **others)
     values, errors = inputs.read((item,), tree)
-    return values.get(item.name) if not errors else {error.field: error.message for error in errors}
+    return values.get(item.name) if not errors else {error.field: plain(error.message) for error in errors}
 
 
 def refused(item, typed, **others):
@@ -372,7 +378,7 @@ def test_what_a_choice_rules_out_is_neither_asked_nor_read():
 def test_what_could_be_read_in_two_ways_is_echoed(typed, understood):
     values, errors = inputs.read((WIDTH,), {"width": typed})
     assert errors == []
-    assert values["_understood"] == ([["width", understood]] if understood else [])
+    assert moves.understood(values, reader()) == ([["width", understood]] if understood else [])
     again = inputs.read((WIDTH,), {"width": typed})[0]
     assert again["_understood"] == values["_understood"], "the second key press says the same"
 
@@ -423,7 +429,7 @@ def test_a_text_of_three_megabytes_is_refused_at_its_field_before_anything_reads
             continue
         errors = inputs.read((item,), {item.name: "1" * 3_000_000})[1]
         assert [error.field for error in errors] == [item.name]
-        assert "too long" in errors[0].message or "at most" in errors[0].message
+        assert "too long" in plain(errors[0].message) or "at most" in plain(errors[0].message)
 
 
 @pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS])
@@ -433,7 +439,7 @@ def test_what_is_far_too_long_is_refused_as_too_long_at_every_field(screen):
         if item.kind in ("pick", "group"):
             continue
         _, errors = inputs.read(moves.screen_inputs(screen), links.tree([(path, "1" * 1000)]))
-        told = {one.field: one.message for one in errors}
+        told = {one.field: plain(one.message) for one in errors}
         if path in told:
             assert "too long" in told[path], path
         else:  # it is not asked with the choices as they stand

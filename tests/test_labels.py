@@ -6,6 +6,7 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
 from covemix.shared.mix import ratio
 from covemix.shared.things.records_shed import RECORDS
+from covemix.shared.words.written import reader
 
 KINDS = {record.name: record for record in RECORDS}
 MINE = {"name": "Mine", "by_weight": "100:44"}
@@ -202,7 +203,7 @@ def test_numbers_in_a_row_are_read_with_whatever_stands_between_them(name, betwe
         plain = item.read(":".join(numbers), name, {"units": "metric", "_understood": []})
         assert item.read(between.join(numbers), name, values) == plain, numbers
         if between.strip() in ("", ","):
-            assert [name, " : ".join(numbers)] in values["_understood"]
+            assert [name, " : ".join(numbers)] in moves.understood(values, reader())
 
 
 def test_a_unit_behind_the_last_holds_for_all_with_a_blank_between_too():

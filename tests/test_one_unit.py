@@ -40,7 +40,7 @@ def test_feet_and_inches_stand_in_one_field(typed, metres, understood):
     for system in (METRIC, US):
         values, errors = inputs.read((LENGTH,), {"units": system, "length": typed})
         assert errors == [] and values["length"] == pytest.approx(metres, rel=1e-12)
-        assert values["_understood"] == [["length", understood]] * (typed != understood)
+        assert moves.understood(values, reader()) == [["length", understood]] * (typed != understood)
 
 
 def test_pounds_and_ounces_hours_and_minutes_too():

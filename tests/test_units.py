@@ -3,7 +3,9 @@ from fractions import Fraction
 
 import pint
 import pytest
+from covemix.shared.words.lines import said
 from covemix.shared.words.units import AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for
+from covemix.shared.words.written import reader
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -94,7 +96,8 @@ def test_every_spelling_finds_its_unit_in_any_case(unit):
 def test_words_with_two_meanings_are_asked_back(spellings, choices):
     for words in spellings:
         for quantity in ("mass", "volume"):
-            assert find(words, quantity) == (None, "say which one: " + choices)
+            found, why = find(words, quantity)
+            assert (found, said(why, reader())) == (None, "say which one: " + said(choices, reader()))
 
 
 def test_fluid_ounces_are_never_shown_without_their_country():
@@ -104,9 +107,16 @@ def test_fluid_ounces_are_never_shown_without_their_country():
     assert told(0.0001, "mL", US).endswith(" US fl oz")
 
 
+def refused(typed, quantity):
+    """Why a unit is none of that quantity, in words."""
+    found, why = find(typed, quantity)
+    assert found is None
+    return said(why, reader())
+
+
 def test_a_unit_of_another_quantity_is_named_as_such():
-    assert find("mm", "mass") == (None, "'mm' is a unit of length, not of mass")
-    assert find("furlongs", "length") == (None, "'furlongs' is not a unit known here")
+    assert refused("mm", "mass") == "'mm' is a unit of length, not of mass"
+    assert refused("furlongs", "length") == "'furlongs' is not a unit known here"
 
 
 @pytest.mark.parametrize("unit", UNITS, ids=lambda unit: unit.name)
