@@ -127,7 +127,8 @@ class Pages:
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
                       units_of_tools(moves.screen_inputs(screen), tree, units)),
             labels={move.name: said(move.label, reader(units)) for move in moves.MOVES},
-            folds={name: getattr(moves.module(name), "FOLDS", ()) for name, _ in answer["answers"]},
+            folds={name: [(part, said(fold, reader(units))) for part, fold in getattr(moves.module(name), "FOLDS", ())]
+                   for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
