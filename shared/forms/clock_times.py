@@ -2,12 +2,15 @@
 
 from math import floor
 
+from ..words.messages import message
+from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DOWN, NEAREST, UP, digits, small
 from .inputs import Choice, Text
+from .types import Said
 
 DAY = 86400
 TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
-HOURS = Choice("hours", "Clock", (("24", "24 h"), ("12", "am / pm")), fold="Clock and pauses")
+HOURS = Choice("hours", "clock-hours", (("24", "clock-hours.whole"), ("12", "clock-hours.half")), fold="clock-fold")
 LIKE = "field-clock"
 
 
@@ -34,13 +37,43 @@ def clock_time(typed: str) -> "float | None":
 
 
 def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> str:
-    """A time after midnight of the first day [s] as a clock shows it; DOWN for the latest, UP for a finish.
-
-    days: say by words which day, when it is not the first
+    """`clock_said` as English text, for what still joins it.
 
     >>> clock_text(8.5 * 3600), clock_text(14 * 3600 + 59, "12", DOWN), clock_text(86400 + 300)
     ('08:30', '2:00 pm', '00:05 next day')
     """
+    day, figures, half = _on_its_face(seconds, hours, toward)
+    text = figures + (" " + half if half else "")
+    if not days or not day:
+        return text
+    if day == 1:
+        return text + " next day"
+    return text + (" the day before" if day == -1 else " on day " + str(day + 1))
+
+
+def clock_said(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> Said:
+    """A time after midnight of the first day [s] as a clock shows it; DOWN for the latest, UP for a finish.
+
+    days: say by words which day, when it is not the first
+
+    >>> clock_said(8.5 * 3600), clock_said(86400 + 300)
+    ((0, '08:30'), ('clock-next-day', {'time': (0, '00:05')}))
+    """
+    day, figures, half = _on_its_face(seconds, hours, toward)
+    time: Said = as_typed(figures)
+    if half:
+        time = message("clock-pm" if half == "pm" else "clock-am", time=time)
+    if not days or not day:
+        return time
+    if day == 1:
+        return message("clock-next-day", time=time)
+    if day == -1:
+        return message("clock-day-before", time=time)
+    return message("clock-on-day", time=time, day=day + 1)
+
+
+def _on_its_face(seconds: float, hours: str, toward: str) -> "tuple[int, str, str]":
+    """(day, 0 for the first; figures; "am", "pm" or "" on a clock of 24 h)"""
     count = seconds / 60
     if toward == DOWN:
         minutes = floor(count + 1e-6)
@@ -49,17 +82,10 @@ def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: b
     else:
         minutes = floor(count + 0.5 + 1e-6)
     day, rest = minutes // 1440, minutes % 1440
-    hour = rest // 60
-    figures = TWO[rest % 60]
+    hour, figures = rest // 60, TWO[rest % 60]
     if hours == "12":
-        text = str((hour + 11) % 12 + 1) + ":" + figures + (" pm" if hour >= 12 else " am")
-    else:
-        text = TWO[hour] + ":" + figures
-    if not days or not day:
-        return text
-    if day == 1:
-        return text + " next day"
-    return text + (" the day before" if day == -1 else " on day " + str(day + 1))
+        return day, str((hour + 11) % 12 + 1) + ":" + figures, "pm" if hour >= 12 else "am"
+    return day, TWO[hour] + ":" + figures, ""
 
 
 def on_the_clock(times):

@@ -3,19 +3,19 @@ from ..equations.kinetics import rate_factor
 from ..forms.errors import InputError
 from ..forms.inputs import Number
 
-FOLD = "Cure times from the label"
+FOLD = "label-cure-fold"
 # field, label, stage of catalogue.cure_times
 ROWS = (
-    ("cure_recoat", "Recoat without sanding, from", "recoat_opens"),
-    ("cure_until", "Recoat without sanding, until", "recoat_closes"),
-    ("cure_peel", "Peel ply off after", "peel"),
-    ("cure_handle", "Handle after", "handle"),
-    ("cure_sand", "Sand after", "sand"),
-    ("cure_full", "Full strength after", "full"),
+    ("cure_recoat", "label-cure-recoat", "recoat_opens"),
+    ("cure_until", "label-cure-until", "recoat_closes"),
+    ("cure_peel", "label-cure-peel", "peel"),
+    ("cure_handle", "label-cure-handle", "handle"),
+    ("cure_sand", "label-cure-sand", "sand"),
+    ("cure_full", "label-cure-full", "full"),
 )
 FIELDS = tuple([Number(name, label, unit="h", low=0.1, high=720, optional=True, fold=FOLD)
                 for name, label, _ in ROWS]) + (
-    Number("cure_temperature", "all at a temperature of", unit="degC", low=0, high=45, optional=True, fold=FOLD),)
+    Number("cure_temperature", "label-cure-temperature", unit="degC", low=0, high=45, optional=True, fold=FOLD),)
 
 
 def check(values):
@@ -23,13 +23,12 @@ def check(values):
     system = values["system"]
     typed = [name for name, _, _ in ROWS if system[name] is not None]
     if typed and system["cure_temperature"] is None:
-        raise InputError("system.cure_temperature", "Cure times: at which temperature? The label says it, "
-                         "often {20 degC}")
+        raise InputError("system.cure_temperature", "label-cure-temperature.missing")
     if not typed and not system["speed"]:
-        raise InputError("system.speed", "Hardener speed: choose it, or type the label's cure times")
+        raise InputError("system.speed", "label-cure-nothing")
     opens, closes = system["cure_recoat"], system["cure_until"]
     if opens is not None and closes is not None and closes <= opens:
-        raise InputError("system.cure_until", "Recoat until: it must be later than the time from which it may be")
+        raise InputError("system.cure_until", "label-cure-until.early")
 
 
 def ages(system, energy: float, reference: float):

@@ -1,5 +1,7 @@
 """Least warmth: the temperature below which a hardener may stop for good."""
 from ..catalogue.windows import LOWEST
+from ..forms.types import Said
+from ..words.messages import message, quantity
 
 
 def lowest(system: dict) -> float:
@@ -15,7 +17,7 @@ def lowest(system: dict) -> float:
 
 
 def lowest_mark(system: dict) -> str:
-    """How it is known where the label does not give it, "" where it does.
+    """How it is known where the label does not give it, "" where it does; as text, for what still joins it.
 
     >>> lowest_mark({"lowest": None, "speed": "fast"}), lowest_mark({"lowest": 278.15, "speed": ""})
     ('from memory', '')
@@ -23,6 +25,15 @@ def lowest_mark(system: dict) -> str:
     if system["lowest"] is not None:
         return ""
     return "from memory" if system["speed"] else "a slow hardener's, from memory; type the label's"
+
+
+def lowest_said(system: dict) -> Said:
+    """The lowest working temperature, and how it is known where the label does not give it."""
+    told = quantity(lowest(system), "degC", places=0)
+    if system["lowest"] is not None:
+        return told
+    return message("lowest-known-by", temperature=told,
+                   mark="mark-from-memory" if system["speed"] else "lowest-known-by.slow")
 
 
 def least_warmth(system: dict) -> "tuple[float, str]":

@@ -203,6 +203,22 @@ move-sources = Sources
 
 ## Cure
 
+# what the label says of curing
+label-cure-fold = Cure times from the label
+label-cure-recoat = Recoat without sanding, from
+label-cure-until = Recoat without sanding, until
+  .early = Recoat until: it must be later than the time from which it may be
+label-cure-peel = Peel ply off after
+label-cure-handle = Handle after
+label-cure-sand = Sand after
+label-cure-full = Full strength after
+label-cure-temperature = all at a temperature of
+  .missing = Cure times: at which temperature? The label says it, often { "20 degC" }
+label-cure-nothing = Hardener speed: choose it, or type the label's cure times
+# the lowest working temperature of a hardener, and how it is known
+lowest-known-by = { $temperature } ({ $mark })
+  .slow = a slow hardener's, from memory; type the label's
+
 
 ## Dew point
 
@@ -211,6 +227,18 @@ move-sources = Sources
 
 
 ## Clock times
+
+clock-fold = Clock and pauses
+clock-hours = Clock
+  .whole = 24 h
+  .half = am / pm
+# a time on a clock of 12 h: "2:00"
+clock-am = { $time } am
+clock-pm = { $time } pm
+# a time that is not of the first day
+clock-next-day = { $time } next day
+clock-day-before = { $time } the day before
+clock-on-day = { $time } on day { $day }
 
 
 ## Plan
