@@ -8,13 +8,15 @@ from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
 from covemix.shared.words.lines import said
+from covemix.shared.words.messages import message, row, typed
 from covemix.shared.words.units import METRIC, SYSTEMS
 from covemix.shared.words.written import reader
 from jinja2 import Environment, FileSystemLoader, select_autoescape
+from markupsafe import Markup, escape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
-from .build import Build, File
+from .build import LANGUAGE, Build, File
 from .forms import Form, in_both
 from .headers import ASK_FIRST, POLICY
 from .lean import lean_page
@@ -23,17 +25,17 @@ from .thread_memo import thread_memo
 
 # screen, path below the app's root, heading
 PAGES = (
-    ("pour", "", "Pour"),
-    ("joint", "joint/", "Joint"),
-    ("boat", "boat/", "Boat"),
-    ("spreader", "spreader/", "Spreader"),
-    ("clock", "clock/", "Clock"),
-    ("trial", "test-cup/", "Test cup"),
-    ("plan", "plan/", "Plan"),
-    ("kit", "kit/", "Kit"),
-    ("log", "log/", "Log"),
-    ("safety", "safety/", "Safety"),
-    ("sources", "sources/", "Sources"),
+    ("pour", "", "page-pour"),
+    ("joint", "joint/", "page-joint"),
+    ("boat", "boat/", "page-boat"),
+    ("spreader", "spreader/", "page-spreader"),
+    ("clock", "clock/", "page-clock"),
+    ("trial", "test-cup/", "page-trial"),
+    ("plan", "plan/", "page-plan"),
+    ("kit", "kit/", "page-kit"),
+    ("log", "log/", "page-log"),
+    ("safety", "safety/", "page-safety"),
+    ("sources", "sources/", "page-sources"),
 )
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 MOST_LINES = 100  # of a page without a query: only the sources have more
@@ -49,7 +51,7 @@ class Pages:
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
-        self.env.globals.update(most_rows=most_rows, learns=learns)
+        self.env.globals.update(most_rows=most_rows, learns=learns, language=LANGUAGE, as_is=typed, t=t, bold=bold)
         self.templates = set(self.env.list_templates())
         self.plain: dict[str, File] = {}  # by screen: without a query a page is the same for everyone
 
@@ -116,7 +118,7 @@ class Pages:
         elif not pairs:
             answer = dict(answer, answers=[[name, first_of(one, screen)] for name, one in answer["answers"]])
         return self.env.get_template(template).render(
-            screen=screen, heading=next(label for name, _, label in PAGES if name == screen), pages=PAGES, nav=NAV,
+            screen=screen, heading=t(heading_of(screen)), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
             ahead=self.build.ahead(screen),
@@ -139,7 +141,7 @@ def first_of(answer: dict, screen: str) -> dict:
     count = len(answer["lines"])
     if count <= MOST_LINES:
         return answer
-    lead = {"label": f"Show all {count}", "screen": screen, "pairs": [["units", METRIC]]}
+    lead = {"label": t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
     return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 
 
@@ -158,6 +160,21 @@ def bound(text: str) -> str:
     return re.sub(r"\s\+\s", "\u00a0+\u00a0", held) if held.count("+") == 1 else held
 
 
+def t(key: str, **values) -> str:
+    """A sentence of a template."""
+    return said(message(key, **values), reader(language=LANGUAGE))
+
+
+def bold(key: str, **values) -> Markup:
+    """A sentence whose values stand out. values: keys
+
+    >>> bold("backup-would", button="backup-add")
+    Markup('<b>Add to mine</b> would change:')
+    """
+    marked = {name: row([typed("\0"), value, typed("\1")], "") for name, value in values.items()}
+    return Markup(escape(t(key, **marked)).replace("\0", Markup("<b>")).replace("\1", Markup("</b>")))
+
+
 def most_rows(move: str) -> int:
     """How many rows a move takes that is asked with what this phone keeps.
 
@@ -174,6 +191,11 @@ def learns(move: str) -> str:
     'own_time label_time'
     """
     return " ".join(field.name for item in moves.module(move).INPUTS if item.name == "rows" for field in item.fields)
+
+
+def heading_of(screen: str) -> str:
+    """The key of a screen's heading."""
+    return next(label for name, _, label in PAGES if name == screen)
 
 
 def path_of(screen: str) -> str:

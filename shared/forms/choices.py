@@ -90,7 +90,7 @@ class Choice(Input):
 
     def about(self, who):
         facts = Input.about(self, who)
-        facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, self.unsaid
+        facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, said(self.unsaid, who)
         facts["options"] = [{"value": o[0], "label": said(o[1], who),
                              "help": said(o[2], who) if len(o) > 2 else ""} for o in self.options]
         facts["stands"] = {"": self.default}
