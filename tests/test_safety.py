@@ -13,9 +13,11 @@ from covemix.shared.kit.sources_lines import worded
 from covemix.shared.safety import cautions_lines, safety
 from covemix.shared.safety.cautions import standing
 from covemix.shared.things import statements
-from covemix.shared.words.units import METRIC, in_system
+from covemix.shared.words.lines import said
+from covemix.shared.words.written import reader
 
-FACTS = [(one.module, *worded(one), one.mark, one.source) for one in sources.facts()]
+FACTS = [(one.module, *[said(what, reader()) for what in worded(one)], one.mark, one.source)
+         for one in sources.facts()]
 NOT_FACTS = {"__init__", "marks", "sources", "tasks", "pictograms", "demo_boat", "titles", "recalled"}
 
 
@@ -45,10 +47,9 @@ def test_the_sources_move_shows_every_fact_and_filters_by_mark():
 
 
 def test_no_fact_is_called_by_a_key():
-    for _, title, *said, _, _ in FACTS:
-        what, text = [in_system(words, METRIC) for words in said]
-        for said in (title, what, text):
-            assert "_" not in said and said[:1] == said[:1].strip()
+    for _, title, what, text, _, _ in FACTS:
+        for words in (title, what, text):
+            assert "_" not in words and words[:1] == words[:1].strip()
         assert what[0].isupper() or what[0].isdigit() or what[0] == "…", what
 
 
@@ -59,7 +60,7 @@ def test_no_fact_is_called_by_a_key():
     ("Acetone, lower explosive limit", "2.5%"), ("Window fan, 240 m³/h", "air it moves 240 m³/h"),
 ])
 def test_facts_are_told_in_the_units_a_builder_reads(what, text):
-    assert text in [in_system(fact[3], METRIC) for fact in FACTS if in_system(fact[2], METRIC) == what]
+    assert text in [fact[3] for fact in FACTS if fact[2] == what]
 
 
 def test_a_fact_is_found_by_its_words():

@@ -8,9 +8,9 @@ METER_OFF = 1.0  # K
 
 # title, rows: what, value (least, most), unit, mark; "dK" is a difference of temperature
 TABLES = (
-    ("Damp, dew and blush", (
-        ("Surface above the dew point, margin at the least", MARGIN, "dK", COMMON),
-        ("Relative humidity of the air that is too damp, above", DAMP, "%", COMMON),
-        ("What the open night sky cools a surface below the air", SKY, "dK", PUBLISHED, "wood-sun"),
-        ("How far a hygrometer may move the dew point", METER_OFF, "dK", MEMORY)), (0,), (1, 2)),
+    ("facts-damp", (
+        ("facts-damp.margin", MARGIN, "dK", COMMON),
+        ("facts-damp.damp", DAMP, "%", COMMON),
+        ("facts-damp.sky", SKY, "dK", PUBLISHED, "wood-sun"),
+        ("facts-damp.meter-off", METER_OFF, "dK", MEMORY)), (0,), (1, 2)),
 )

@@ -50,17 +50,17 @@ FILLERS = (
 )
 TABLES = (
     ("fillers", FILLERS, (1,), ()),
-    ("Stiffness of a putty, yield stress", tuple([(told, stress, "Pa", MEMORY) for _, told, _, stress in STIFFNESSES]),
+    ("facts-stiffness", tuple([(told, stress, "Pa", MEMORY) for _, told, _, stress in STIFFNESSES]),
      (0,), (1, 2)),
-    ("Putty", (("Any dose in the table, give or take", DOSE_SPREAD, "%", MEMORY),
-               ("Air that stirring leaves in it", (AIR,) + AIR_RANGE, "%", MEMORY),
-               ("Hollow spheres touch at, by volume", PACKING, "%", PUBLISHED, "packing"),
-               ("Spheres stirred in pack to, by volume", SPHERE_PACKING, "%", PUBLISHED, "packing"),
-               ("Stiffer than it must be, to be safe", SURE, "times", JUDGED)), (0,), (1, 2)),
-    ("Own batches of putty", (
-        ("How differently the same putty is tapped, standard deviation", BATCH_DEVIATION, "%", JUDGED),
-        ("Batches that this judgement is worth", BATCH_WORTH, "", JUDGED),
-        ("Batch stands out from, in standard deviations", STANDS_OUT, "times", JUDGED),
-        ("Two batches contradict each other, one over the other from", APART, "times", JUDGED),
-        ("One batch is far from the table, below and above", FAR, "times", JUDGED)), (0,), (1, 2)),
+    ("facts-putty", (("facts-putty.dose-spread", DOSE_SPREAD, "%", MEMORY),
+               ("facts-putty.air", (AIR,) + AIR_RANGE, "%", MEMORY),
+               ("facts-putty.packing", PACKING, "%", PUBLISHED, "packing"),
+               ("facts-putty.sphere-packing", SPHERE_PACKING, "%", PUBLISHED, "packing"),
+               ("facts-putty.sure", SURE, "times", JUDGED)), (0,), (1, 2)),
+    ("facts-own-batches", (
+        ("facts-own-batches.batch-deviation", BATCH_DEVIATION, "%", JUDGED),
+        ("facts-own-batches.batch-worth", BATCH_WORTH, "", JUDGED),
+        ("facts-own-batches.stands-out", STANDS_OUT, "times", JUDGED),
+        ("facts-own-batches.apart", APART, "times", JUDGED),
+        ("facts-own-batches.far", FAR, "times", JUDGED)), (0,), (1, 2)),
 )

@@ -24,7 +24,9 @@ ROLLS = (
 )
 TABLES = (
     ("Rolls", ROLLS, (1,), ()),
-    ("Glass tape", (("Density of the fibre", FIBRE_DENSITY, "kg/m3", PUBLISHED, "e-glass"),), (0,), (1, 2)),
-    ("Glass by weight in hand work", (("Counted for buying",) + FOR_BUYING, ("In skilled hands",) + SKILLED,
-                                      ("As much resin as glass",) + EQUAL_MASSES), (0,), (1, 2, 3)),
+    ("facts-glass-tape", (
+        ("facts-glass-tape.fibre-density", FIBRE_DENSITY, "kg/m3", PUBLISHED, "e-glass"),), (0,), (1, 2)),
+    ("facts-hand-laminate", (
+        ("facts-hand-laminate.for-buying",) + FOR_BUYING, ("facts-hand-laminate.skilled",) + SKILLED,
+        ("facts-hand-laminate.equal-masses",) + EQUAL_MASSES), (0,), (1, 2, 3)),
 )

@@ -9,11 +9,11 @@ MOST_TAPES = 100  # pieces of one layer that are told one by one; 200 m of 2.5 m
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Angle of a joint", (
-        ("Too narrow a corner below", NARROWEST, "°", JUDGED),
-        ("Bulkhead too flat on its panel below", FLATTEST, "°", JUDGED),
-        ("Flat tape alone, no cove, from", FLAT_FROM, "°", COMMON)), (0,), (1, 2)),
-    ("Outer edge, rounded over", (
-        ("Too thin a cover left below, of the panel", THIN_COVER, "%", JUDGED),), (0,), (1, 2)),
-    ("Tape cut in pieces", (("Most pieces of one layer", MOST_TAPES, "", JUDGED),), (0,), (1, 2)),
+    ("facts-angle", (
+        ("facts-angle.narrowest", NARROWEST, "°", JUDGED),
+        ("facts-angle.flattest", FLATTEST, "°", JUDGED),
+        ("facts-angle.flat-from", FLAT_FROM, "°", COMMON)), (0,), (1, 2)),
+    ("facts-outer-edge", (
+        ("facts-outer-edge.thin-cover", THIN_COVER, "%", JUDGED),), (0,), (1, 2)),
+    ("facts-tape-pieces", (("facts-tape-pieces.most-tapes", MOST_TAPES, "", JUDGED),), (0,), (1, 2)),
 )

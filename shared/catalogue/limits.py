@@ -12,25 +12,25 @@ SAME_MARK = 0.02  # between two fills of one syringe to one mark, all of it
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Ratio error, of the hardener", (
-        ("Good up to", AIM, "%", JUDGED),
-        ("Too much from", STOP, "%", JUDGED)), (0,), (1, 2)),
-    ("What a wrong ratio costs", (
-        ("Glass temperature lost for each percent of hardener too little or too much", LOST_PER_PERCENT, "dK", MEMORY),
-        ("Glass temperature lost at what is still good and at what is too much, at most",
+    ("facts-ratio-error", (
+        ("facts-ratio-error.aim", AIM, "%", JUDGED),
+        ("facts-ratio-error.stop", STOP, "%", JUDGED)), (0,), (1, 2)),
+    ("facts-ratio-cost", (
+        ("facts-ratio-cost.lost-per-percent", LOST_PER_PERCENT, "dK", MEMORY),
+        ("facts-ratio-cost.lost-at-most",
          (AIM * 100 * LOST_PER_PERCENT[2], STOP * 100 * LOST_PER_PERCENT[2]), "dK", MEMORY),
-        ("Told as one for each percent, up to", TOLD_EVENLY, "%", JUDGED)),
+        ("facts-ratio-cost.told-evenly", TOLD_EVENLY, "%", JUDGED)),
      (0,), (1, 2)),
-    ("Ratio of a label that is asked back", (
-        ("More hardener than resin, from", WRONG_WAY, "times", JUDGED),
-        ("Ratio off that of the equivalent weights, from", FAR_OFF, "%", JUDGED),
-        ("Density of a part to the first, where two ratios give it, least", LIGHTEST, "times", JUDGED),
-        ("Density of a part to the first, where two ratios give it, most", HEAVIEST, "times", JUDGED)), (0,), (1, 2)),
-    ("Density of a part, where only a remembered one is known", (
-        ("Resin", (sum(RESIN_DENSITY) / 2,) + RESIN_DENSITY, "kg/m3", MEMORY),
-        ("Hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", MEMORY),
-        ("Two fills of one syringe to one mark differ by, at most", SAME_MARK, "%", JUDGED)), (0,), (1, 2)),
-    ("Doubt of a ratio by weight that only densities give, k = 2", (
-        ("Nothing said up to, shown from", AIM, "%", JUDGED),
-        ("No reading of a scale from", STOP, "%", JUDGED)), (0,), (1, 2)),
+    ("facts-odd-label", (
+        ("facts-odd-label.wrong-way", WRONG_WAY, "times", JUDGED),
+        ("facts-odd-label.far-off", FAR_OFF, "%", JUDGED),
+        ("facts-odd-label.lightest", LIGHTEST, "times", JUDGED),
+        ("facts-odd-label.heaviest", HEAVIEST, "times", JUDGED)), (0,), (1, 2)),
+    ("facts-part-density", (
+        ("facts-part-density.resin", (sum(RESIN_DENSITY) / 2,) + RESIN_DENSITY, "kg/m3", MEMORY),
+        ("facts-part-density.hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", MEMORY),
+        ("facts-part-density.same-mark", SAME_MARK, "%", JUDGED)), (0,), (1, 2)),
+    ("facts-ratio-doubt", (
+        ("facts-ratio-doubt.aim", AIM, "%", JUDGED),
+        ("facts-ratio-doubt.stop", STOP, "%", JUDGED)), (0,), (1, 2)),
 )

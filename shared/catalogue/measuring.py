@@ -14,18 +14,18 @@ STROKE_DEVIATION = 0.03
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Stirring, how long to mix", (
-        ("A small batch", STIR_SHORT, "s", COMMON),
-        ("A large batch, or a cold one", STIR_LONG, "s", COMMON),
-        ("A batch is small up to", SMALL, "kg", COMMON),
-        ("A mix is cold below", COLD, "K", JUDGED),
-        ("Density where none is known, to be safe", DENSEST, "kg/m3", JUDGED)), (0,), (1, 2)),
-    ("Cup and stick", (
-        ("How far a mark on a stick may be off", MARK_ERROR, "m", JUDGED),
-        ("Cup too tall to stir in, height to width", TALLEST, "times", JUDGED),
-        ("Cup filled at most, of its height", ROOM, "%", JUDGED)), (0,), (1, 2)),
-    ("Pumps and scales", (
-        ("Batch may grow to come into ratio, at most", FURTHEST, "times", JUDGED),
-        ("Steps of a scale that are as near, of a step", ALIKE, "%", JUDGED),
-        ("One pump stroke to the next, standard deviation", STROKE_DEVIATION, "%", MEMORY)), (0,), (1, 2)),
+    ("facts-stirring", (
+        ("facts-stirring.stir-short", STIR_SHORT, "s", COMMON),
+        ("facts-stirring.stir-long", STIR_LONG, "s", COMMON),
+        ("facts-stirring.small", SMALL, "kg", COMMON),
+        ("facts-stirring.cold", COLD, "K", JUDGED),
+        ("facts-stirring.densest", DENSEST, "kg/m3", JUDGED)), (0,), (1, 2)),
+    ("facts-stick", (
+        ("facts-stick.mark-error", MARK_ERROR, "m", JUDGED),
+        ("facts-stick.tallest", TALLEST, "times", JUDGED),
+        ("facts-stick.room", ROOM, "%", JUDGED)), (0,), (1, 2)),
+    ("facts-pumps", (
+        ("facts-pumps.furthest", FURTHEST, "times", JUDGED),
+        ("facts-pumps.alike", ALIKE, "%", JUDGED),
+        ("facts-pumps.stroke-deviation", STROKE_DEVIATION, "%", MEMORY)), (0,), (1, 2)),
 )

@@ -14,25 +14,25 @@ WARMTH = 293.15  # K, where no temperature is typed
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Plan, where it gives up", (
-        ("Most pieces of a day", MOST_PIECES, "", JUDGED),
-        ("Most pieces once the long ones are cut", MOST_WORK, "", JUDGED),
-        ("Most parts of one piece", MOST_PARTS, "", JUDGED),
-        ("Most batches of a day", MOST_BATCHES, "", JUDGED),
-        ("Most batches shown step by step", MOST_TOLD, "", JUDGED)), (0,), (1, 2)),
-    ("Plan, what is asked back", (
-        ("A long day, hours of work", LONG_DAY, "hours", JUDGED),
-        ("Hours between two temperatures", POINTS_GAP, "hours", JUDGED),
-        ("Looked at before its start, nothing late yet", BEFORE, "hours", JUDGED)), (0,), (1, 2)),
-    ("Plan, what might help", (
-        ("Move to the shade, cooler by", COOLER, "dK", JUDGED),
-        ("Start earlier by", EARLIER, "hours", JUDGED),
-        ("A slower hardener, working times", SLOWER, "times", JUDGED)), (0,), (1, 2)),
-    ("Boat, most that one list takes", (
-        ("Pieces of tape and peel ply", MOST_CUT, "", JUDGED),
-        ("Faces to work on", MOST_FACES, "", JUDGED),
-        ("Angles along all seams", MOST_ANGLES, "", JUDGED),
-        ("Rolls of one kind", MOST_ROLLS, "", JUDGED),
-        ("Largest pack, of the smallest", WIDEST_PACKS, "times", JUDGED),
-        ("Temperature counted with where none is typed", WARMTH, "K", JUDGED)), (0,), (1, 2)),
+    ("facts-plan-most", (
+        ("facts-plan-most.most-pieces", MOST_PIECES, "", JUDGED),
+        ("facts-plan-most.most-work", MOST_WORK, "", JUDGED),
+        ("facts-plan-most.most-parts", MOST_PARTS, "", JUDGED),
+        ("facts-plan-most.most-batches", MOST_BATCHES, "", JUDGED),
+        ("facts-plan-most.most-told", MOST_TOLD, "", JUDGED)), (0,), (1, 2)),
+    ("facts-plan-odd", (
+        ("facts-plan-odd.long-day", LONG_DAY, "hours", JUDGED),
+        ("facts-plan-odd.points-gap", POINTS_GAP, "hours", JUDGED),
+        ("facts-plan-odd.before", BEFORE, "hours", JUDGED)), (0,), (1, 2)),
+    ("facts-plan-help", (
+        ("facts-plan-help.cooler", COOLER, "dK", JUDGED),
+        ("facts-plan-help.earlier", EARLIER, "hours", JUDGED),
+        ("facts-plan-help.slower", SLOWER, "times", JUDGED)), (0,), (1, 2)),
+    ("facts-boat-most", (
+        ("facts-boat-most.most-cut", MOST_CUT, "", JUDGED),
+        ("facts-boat-most.most-faces", MOST_FACES, "", JUDGED),
+        ("facts-boat-most.most-angles", MOST_ANGLES, "", JUDGED),
+        ("facts-boat-most.most-rolls", MOST_ROLLS, "", JUDGED),
+        ("facts-boat-most.widest-packs", WIDEST_PACKS, "times", JUDGED),
+        ("facts-boat-most.warmth", WARMTH, "K", JUDGED)), (0,), (1, 2)),
 )

@@ -23,31 +23,31 @@ SMALL_CUP = 0.065  # m: a cup that nobody measured may be as wide, however littl
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Pot that gets hot", (
-        ("Hottest that is given as a figure", MOST_PEAK, "K", JUDGED),
-        ("Hardly above the air, within", HARDLY_ABOVE, "dK", JUDGED),
-        ("Depth of a cup to its width, asked back above", DEEPEST_CUP, "times", JUDGED)), (0,), (1, 2)),
-    ("Clock of a running pot", (
-        ("Last minutes from", SOON, "s", JUDGED),
-        ("Looked at again after it was still good", AGAIN, "s", JUDGED),
-        ("Link from the other phone, on its way", ON_WAY, "s", JUDGED),
-        ("Over for so long that the pot is asked back", LONG_AGO, "hours", JUDGED),
-        ("Page out of sight before its clock is in doubt", AWAY, "s", JUDGED),
-        ("Two clocks of one phone apart", CLOCKS_APART, "s", JUDGED)), (0,), (1, 2)),
-    ("Pot life, timings that do not agree", (
-        ("Label's times apart from which they are asked back", TIMES_APART, "%", JUDGED),
-        ("What a bag bears of a cup that was gone", SHALLOWER, "times", JUDGED),
-        ("Stiffening later than another pot was stiffening", ROUGHLY, "times", JUDGED),
-        ("Doubt of an own timing", OWN_DOUBT, "%", JUDGED),
-        ("Doubt of the label's pot life", LABEL_DOUBT, "%", JUDGED),
-        ("Doubt of the label's film time", FILM_DOUBT, "%", JUDGED)), (0,), (1, 2)),
-    ("Size of a container that nobody measured", (
-        ("Cup, as wide with little in it", SMALL_CUP, "m", JUDGED),
-        ("Bag, thickness when full", SIZES["bag_width"], "m", JUDGED),
-        ("Tray, length", SIZES["tray_length"], "m", JUDGED),
-        ("Tray, width", SIZES["tray_width"], "m", JUDGED),
-        ("Cove, radius", SIZES["radius"], "m", JUDGED),
-        ("Panel thickness", SIZES["panel"], "m", JUDGED),
-        ("Tape width", SIZES["tape_width"], "m", JUDGED),
-        ("Film thickness", SIZES["film"], "m", JUDGED)), (0,), (1, 2)),
+    ("facts-hot-pot", (
+        ("facts-hot-pot.most-peak", MOST_PEAK, "K", JUDGED),
+        ("facts-hot-pot.hardly-above", HARDLY_ABOVE, "dK", JUDGED),
+        ("facts-hot-pot.deepest-cup", DEEPEST_CUP, "times", JUDGED)), (0,), (1, 2)),
+    ("facts-pot-clock", (
+        ("facts-pot-clock.soon", SOON, "s", JUDGED),
+        ("facts-pot-clock.again", AGAIN, "s", JUDGED),
+        ("facts-pot-clock.on-way", ON_WAY, "s", JUDGED),
+        ("facts-pot-clock.long-ago", LONG_AGO, "hours", JUDGED),
+        ("facts-pot-clock.away", AWAY, "s", JUDGED),
+        ("facts-pot-clock.clocks-apart", CLOCKS_APART, "s", JUDGED)), (0,), (1, 2)),
+    ("facts-timings-apart", (
+        ("facts-timings-apart.times-apart", TIMES_APART, "%", JUDGED),
+        ("facts-timings-apart.shallower", SHALLOWER, "times", JUDGED),
+        ("facts-timings-apart.roughly", ROUGHLY, "times", JUDGED),
+        ("facts-timings-apart.own-doubt", OWN_DOUBT, "%", JUDGED),
+        ("facts-timings-apart.label-doubt", LABEL_DOUBT, "%", JUDGED),
+        ("facts-timings-apart.film-doubt", FILM_DOUBT, "%", JUDGED)), (0,), (1, 2)),
+    ("facts-container-size", (
+        ("facts-container-size.small-cup", SMALL_CUP, "m", JUDGED),
+        ("facts-container-size.bag-width", SIZES["bag_width"], "m", JUDGED),
+        ("facts-container-size.tray-length", SIZES["tray_length"], "m", JUDGED),
+        ("facts-container-size.tray-width", SIZES["tray_width"], "m", JUDGED),
+        ("facts-container-size.radius", SIZES["radius"], "m", JUDGED),
+        ("facts-container-size.panel", SIZES["panel"], "m", JUDGED),
+        ("facts-container-size.tape-width", SIZES["tape_width"], "m", JUDGED),
+        ("facts-container-size.film", SIZES["film"], "m", JUDGED)), (0,), (1, 2)),
 )

@@ -8,19 +8,19 @@ from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 # what, least, most, unit, mark: of boat epoxies with amine hardeners. Own runs of a cure that its own glass slows
 # (tests/test_softening.py) end 10 to 16 K above with the published free-volume slope, 6 to 10 K above with twice of it.
 GLASS = (
-    ("Glass temperature of the fresh mix", 223.15, 253.15, "K", MEMORY),
-    ("Glass temperature, wholly cured", 328.15, 368.15, "K", MEMORY),
-    ("DiBenedetto's lambda", 0.3, 0.6, "", MEMORY),
-    ("Glass temperature above that of the cure", 10.0, 25.0, "dK", JUDGED),
+    ("facts-cure-stops.fresh", 223.15, 253.15, "K", MEMORY),
+    ("facts-cure-stops.cured", 328.15, 368.15, "K", MEMORY),
+    ("facts-cure-stops.lambda", 0.3, 0.6, "", MEMORY),
+    ("facts-cure-stops.above-cure", 10.0, 25.0, "dK", JUDGED),
 )
 # what, value, unit, mark
 POST = (
-    ("Full strength is counted from", 293.15, "K", COMMON),
-    ("Post-cure, held at", 323.15, "K", COMMON),
-    ("Post-cure, held for", 8 * 3600.0, "hours", COMMON),
-    ("Post-cure, climb in an hour", 10.0, "dK", COMMON),
-    ("Post-cure, below the glass temperature wanted", 10.0, "dK", COMMON),
-    ("Warmth counted within", 30 * 86400.0, "hours", JUDGED),
+    ("facts-post-cure.full-from", 293.15, "K", COMMON),
+    ("facts-post-cure.held-at", 323.15, "K", COMMON),
+    ("facts-post-cure.held-for", 8 * 3600.0, "hours", COMMON),
+    ("facts-post-cure.climb", 10.0, "dK", COMMON),
+    ("facts-post-cure.below", 10.0, "dK", COMMON),
+    ("facts-post-cure.within", 30 * 86400.0, "hours", JUDGED),
 )
 # key, label, share of the sunlight taken up, least and most, mark, source
 COLOURS = (
@@ -30,16 +30,16 @@ COLOURS = (
 )
 # name, value, unit, mark, source
 SUNLIT = (
-    ("Full sun", 1000.0, "W/m2", PUBLISHED, "e1980"),
-    ("Hull in the sun, air", 310.0, "K", PUBLISHED, "e1980"),
-    ("Clear sky, colder by", 10.0, "dK", PUBLISHED, "e1980"),
-    ("Convection, still air", 5.0, "W/(m2 K)", PUBLISHED, "e1980"),
-    ("Convection, breeze", 12.0, "W/(m2 K)", PUBLISHED, "e1980"),
-    ("Emittance of paint", 0.9, "", PUBLISHED, "e1980"),
+    ("facts-hull-sun.full", 1000.0, "W/m2", PUBLISHED, "e1980"),
+    ("facts-hull-sun.air", 310.0, "K", PUBLISHED, "e1980"),
+    ("facts-hull-sun.sky", 10.0, "dK", PUBLISHED, "e1980"),
+    ("facts-hull-sun.still", 5.0, "W/(m2 K)", PUBLISHED, "e1980"),
+    ("facts-hull-sun.breeze", 12.0, "W/(m2 K)", PUBLISHED, "e1980"),
+    ("facts-hull-sun.emittance", 0.9, "", PUBLISHED, "e1980"),
 )
 TABLES = (
-    ("Where a cure stops", GLASS, (0,), (1, 2, 3)),
-    ("Post-cure and full strength", POST, (0,), (1, 2)),
-    ("Sunlight that a hull takes up", COLOURS, (1,), (2, 3)),
-    ("Hull in the sun", SUNLIT, (0,), (1, 2)),
+    ("facts-cure-stops", GLASS, (0,), (1, 2, 3)),
+    ("facts-post-cure", POST, (0,), (1, 2)),
+    ("facts-hull-colour", COLOURS, (1,), (2, 3)),
+    ("facts-hull-sun", SUNLIT, (0,), (1, 2)),
 )

@@ -18,20 +18,20 @@ AIR = 293.15  # K
 
 # title, rows: what, value, unit, mark
 TABLES = (
-    ("Filler, how it goes in", (
-        ("Share that is stirred in first", FIRST_PARTS[0] / FIRST_PARTS[1], "%", COMMON),), (0,), (1, 2)),
-    ("Where a form starts", (
-        ("Batch", BATCH, "kg", JUDGED),
-        ("Level scoop", SCOOP, "m3", JUDGED),
-        ("Seam length", SEAM, "m", JUDGED),
-        ("Seam length in a boat's list", BOAT_SEAM, "m", JUDGED),
-        ("Radius of a small spreader", RADII[0], "m", JUDGED),
-        ("Radius of a middling spreader", RADII[1], "m", JUDGED),
-        ("Radius of a large spreader", RADII[2], "m", JUDGED),
-        ("Packs of resin", PACKS, "kg", JUDGED),
-        ("Pause between two batches", PAUSE, "s", JUDGED),
-        ("Opening for the other way of the air", OPENING, "m2", JUDGED),
-        ("Mixing factor of the room", MIXING_FACTOR, "", JUDGED),
-        ("Share of the air to clear", CLEARED, "%", JUDGED),
-        ("Air temperature of the room", AIR, "K", JUDGED)), (0,), (1, 2)),
+    ("facts-filler-parts", (
+        ("facts-filler-parts.first-parts", FIRST_PARTS[0] / FIRST_PARTS[1], "%", COMMON),), (0,), (1, 2)),
+    ("facts-start", (
+        ("facts-start.batch", BATCH, "kg", JUDGED),
+        ("facts-start.scoop", SCOOP, "m3", JUDGED),
+        ("facts-start.seam", SEAM, "m", JUDGED),
+        ("facts-start.boat-seam", BOAT_SEAM, "m", JUDGED),
+        ("facts-start.radius-small", RADII[0], "m", JUDGED),
+        ("facts-start.radius-middling", RADII[1], "m", JUDGED),
+        ("facts-start.radius-large", RADII[2], "m", JUDGED),
+        ("facts-start.packs", PACKS, "kg", JUDGED),
+        ("facts-start.pause", PAUSE, "s", JUDGED),
+        ("facts-start.opening", OPENING, "m2", JUDGED),
+        ("facts-start.mixing-factor", MIXING_FACTOR, "", JUDGED),
+        ("facts-start.cleared", CLEARED, "%", JUDGED),
+        ("facts-start.air", AIR, "K", JUDGED)), (0,), (1, 2)),
 )

@@ -31,12 +31,12 @@ COVER = (
 )
 
 TABLES = (
-    ("Sun on the level, W/m2, least and most", SUN, (1,), (2, 3, 4)),
-    ("Share of the sun that a surface takes up, least and most", LOOKS, (1,), (2, 3, 4)),
-    ("Cover: sun that passes, heat given off", COVER, (1,), (2, 3)),
-    ("Sun on a pot", (
-        ("Sun square to its rays, W/m2", BEAM, "", PUBLISHED, "astm-g173"),
-        ("Sun on an upright face, to that on the level", UPRIGHT, "times", JUDGED),
-        ("Sun taken up that a deep pot counts double, own model, W/m2", UNEVEN, "", JUDGED),
-        ("Sun taken up from which a tray is no help, W/m2", TRAY_UP_TO, "", JUDGED)), (0,), (1, 2)),
+    ("facts-sun", SUN, (1,), (2, 3, 4)),
+    ("facts-looks", LOOKS, (1,), (2, 3, 4)),
+    ("facts-cover", COVER, (1,), (2, 3)),
+    ("facts-sun-on-pot", (
+        ("facts-sun-on-pot.beam", BEAM, "", PUBLISHED, "astm-g173"),
+        ("facts-sun-on-pot.upright", UPRIGHT, "times", JUDGED),
+        ("facts-sun-on-pot.uneven", UNEVEN, "", JUDGED),
+        ("facts-sun-on-pot.tray-up-to", TRAY_UP_TO, "", JUDGED)), (0,), (1, 2)),
 )

@@ -32,7 +32,7 @@ def tables(module) -> tuple:  # type: ignore[no-untyped-def]
             continue
         place = mark_at(rows[0])
         if isinstance(rows[0][-1], str):  # the mark, or its source behind it
-            label = 1 if isinstance(rows[0][1], str) else 0  # behind its key a row may carry its words
+            label = 0 if isinstance(rows[0][1], (int, float)) else 1  # behind its key a row may carry its words
             found.append((title, rows, (label,), tuple(range(label + 1, place))))
         else:
             found.append((title, rows, (1,), ()))

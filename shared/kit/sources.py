@@ -11,9 +11,10 @@ from .sources_lines import say, sift  # noqa: F401  the door asks for it
 ALL = "all"
 
 INPUTS = (
-    Choice("mark", "Show", ((ALL, "All"), (PUBLISHED, "Published"), (COMMON, "Common practice"),
-                            (MEMORY, "From memory"), (JUDGED, "Own judgement"))),
-    Text("find", "Find", help="A word or two: hardener density"),
+    Choice("mark", "sources-mark", (
+        (ALL, "sources-mark.all"), (PUBLISHED, "sources-mark.published"), (COMMON, "sources-mark.common-practice"),
+        (MEMORY, "sources-mark.from-memory"), (JUDGED, "sources-mark.own-judgement"))),
+    Text("find", "sources-find", help="sources-find.help"),
 )
 CHECKS = ()
 

@@ -2,13 +2,15 @@
 from ..catalogue.hazards import PICTOGRAMS
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
-from ..catalogue.titles import ROWS, TITLES
+from ..catalogue.titles import OF_A_FACE, OF_POT_LIFE, ROWS, TITLES
+from ..catalogue.windows import HUNDRED
 from ..forms.types import Found, Said, Values
 from ..words.lines import SAY, Line, words
-from ..words.messages import inside, listed, row
-from ..words.numbers import capital, places_for, shown, small
-from ..words.provenance import provenance
-from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, sign, to_si, told, unit_for
+from ..words.messages import begin, inside, listed, message, number, quantity, row, typed
+from ..words.messages import fact as fact_of
+from ..words.numbers import places_for, shown, small
+from ..words.provenance import sourced
+from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, sign, to_si, unit_for
 
 # unit in the table -> unit on the screen, times, plus
 SI_UNITS = {"share": ("ppm", 1e6, 0), "%": ("%", 100, 0), "kg/mol": ("g/mol", 1000, 0), "kg/eq": ("g/eq", 1000, 0),
@@ -35,24 +37,43 @@ def _units(units: str) -> dict:
 
 
 UNITS = {METRIC: _units(METRIC), US: _units(US)}
+# units that are words
+UNIT_WORDS = {"an hour": "facts-unit.an-hour", "times": "facts-unit.times", "of the rate": "facts-unit.of-rate",
+              "m a minute": "facts-unit.m-a-minute", "ft a minute": "facts-unit.ft-a-minute",
+              "air changes an hour": "facts-unit.air-changes", OF_POT_LIFE: "facts-unit.pot-life",
+              OF_A_FACE: "facts-unit.face"}
 TITLED = {(module, table): (title, unit, columns) for module, table, title, unit, columns in TITLES}
 WORDED = {(table, key): (what, unit) for table, key, what, unit in ROWS}
 # keys that have words elsewhere
-KEYED = dict((("other", "Any other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS]))
+KEYED = dict((("other", "facts-other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS]))
 
 
-def worded(fact: Found, units: str = METRIC) -> "tuple[str, str, str]":
+class Dots:
+    """The values of a message of which nobody knows them here: what is filled in on the screen stands as three dots."""
+
+    def __getitem__(self, name: str) -> Said:
+        return typed("…")
+
+
+DOTS = Dots()
+
+
+def worded(fact: Found, units: str = METRIC) -> "tuple[Said, Said, Said]":
     """(table, what, text) of one fact. fact: `sources.Fact`"""
     each = fact.row
     title, table_unit, columns = TITLED.get((fact.module, fact.table), (fact.table, "", ()))
-    what, unit = WORDED.get((fact.table, _text(each[0])), ("", table_unit))
+    what, unit = WORDED.get((fact.table, each[0]), ("", table_unit)) if isinstance(each[0], str) else ("", table_unit)
     if not what and isinstance(each[0], float):  # a row that is called by its figure
         what = _figure(each[:1], table_unit, units)
     if not what:
-        what = capital(", ".join([KEYED.get(each[one]) or _text(each[one]) for one in fact.labels]))
+        what = begin(listed([_called(each[one]) for one in fact.labels], "plain"))
     if fact.record:  # behind its mark stands what would be typed
         return fact.record.label, what, _typed(fact.record, each[each.index(fact.mark) + 1], units)
     return title, what, _told(each, columns or fact.columns, unit, units)
+
+
+def _called(item: Found) -> Said:
+    return _text(KEYED.get(item, item) if isinstance(item, str) else item)
 
 
 def _typed(record: Found, typed: tuple, units: str) -> Said:
@@ -68,67 +89,74 @@ def _as_told(field: Found, text: str, tree: dict, units: str) -> Said:
     if units == METRIC or unit_for(unit, units) == unit:
         return field.in_words(text.replace("m3", "m³"), tree, METRIC, {})
     read = field.read(text, field.name, {"units": METRIC, "_understood": []})
-    each = [told(one, unit, units) for one in (read if isinstance(read, tuple) else (read,))]
-    return " : ".join(each)
+    return row([quantity(one, unit) for one in (read if isinstance(read, tuple) else (read,))], " : ")
 
 
-def _told(row: tuple, columns: tuple, unit: str, units: str) -> str:
+def _told(cells: tuple, columns: tuple, unit: str, units: str) -> Said:
     """A value with its unit, its least and most behind it, then the words of the row."""
     figures, said = [], []
     for column in columns:
-        item = row[column]
+        item = cells[column]
         if isinstance(item, (int, float)):
             figures.append(item)
-        elif (figures and item in UNITS[METRIC]) or item in ("times", "Pa", "°"):
+        elif isinstance(item, str) and ((figures and item in UNITS[METRIC]) or item in ("times", "Pa", "°")):
             unit = item
         elif isinstance(item, tuple) and isinstance(item[0], (int, float)):
             figures.extend(item)
         elif item != "":
             said.append(_text(item))
     if not figures:
-        return " · ".join(said)
+        return row(said, " · ")
     if len(figures) != 3 or unit == "h":
-        return " · ".join([_figure(figures, unit, units)] + said)
-    text = _figure(figures[:1], unit, units)
+        return row([_figure(figures, unit, units)] + said, " · ")
+    found = _figure(figures[:1], unit, units)
     if figures[1] != figures[2]:
-        text += ", " + _figure(figures[1:2], "", units, unit) + " to " + _figure(figures[2:], "", units, unit)
-    return " · ".join([text] + said)
+        found = message("facts-between", figure=found, low=_figure(figures[1:2], "", units, unit),
+                        high=_figure(figures[2:], "", units, unit))
+    return row([found] + said, " · ")
 
 
-def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> str:
+def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> Said:
     """Values with their unit; scale: the unit they are only counted in, where it stands elsewhere already."""
     if "kg/m3" in (unit, scale) and values[0] < 0.001:
-        sign, times, plus = "mg/m³", 1e6, 0.0
+        name, times, plus = "mg/m³", 1e6, 0.0
     elif "share" in (unit, scale) and values[0] > 0.005:
-        sign, times, plus = "%", 100, 0
+        name, times, plus = "%", 100, 0
     elif unit == "m3" and values[0] < 0.001:
-        sign, times, plus = _in_own("mL", units)
+        name, times, plus = _in_own("mL", units)
     elif "s" in (unit, scale) and values[0] < 60:
-        sign, times, plus = "s", 1, 0
+        name, times, plus = "s", 1, 0
     else:
         known = unit or scale
-        sign, times, plus = UNITS[units].get(known, (unit, 1, 0))
+        name, times, plus = UNITS[units].get(known, (unit, 1, 0))
         if known == "m a minute" and units == US:
-            sign, times = "ft a minute", from_si(1.0, "ft")
+            name, times = "ft a minute", from_si(1.0, "ft")
         elif known not in UNITS[units] and known in BY_NAME and unit_for(known, units) != known:
             own = unit_for(known, units)  # a row that says its own unit
-            sign, times, plus = own, from_si(to_si(1.0, known), own), 0
-    text = ", ".join([_text(value * times + plus) for value in values])
-    if unit and sign:
-        text += sign if sign in ("%", "°") else " " + sign
-    return text
+            name, times, plus = own, from_si(to_si(1.0, known), own), 0
+    figure = listed([_text(value * times + plus) for value in values], "plain")
+    if not unit or not name:
+        return figure
+    if name in UNIT_WORDS:
+        return message(UNIT_WORDS[name], figure=figure, mass=fact_of("g", HUNDRED))
+    return row([figure, typed(name)], "" if name in ("%", "°") else " ")
 
 
-def _text(item: "float | str | list | tuple") -> str:
+def _text(item: Found) -> Said:
     if isinstance(item, (int, float)):
         text = shown(item, places_for(item))
         while "." in text and text[-1] in "0.":
             text = text[:-1]
-        return text
-    if isinstance(item, (tuple, list)):
-        return ", ".join([" ".join(piece) if isinstance(piece, (tuple, list)) else _text(piece) for piece in item])
-    pieces = item.split("{")  # a figure that is filled in on the screen stands as three dots here
-    return pieces[0] + "".join([_filled(piece.partition("}")) for piece in pieces[1:]])
+        return number(text)
+    if isinstance(item, str):
+        pieces = item.split("{")  # a figure that is filled in on the screen stands as three dots here
+        return (pieces[0] + "".join([_filled(piece.partition("}")) for piece in pieces[1:]]), DOTS)
+    if item[0] is None:  # a sentence in the place of its key, as a phone has it
+        return (item, DOTS)
+    if isinstance(item[-1], dict):  # a message that the catalogue made itself
+        return item
+    return listed([row(list(piece), " ") if isinstance(piece, (tuple, list)) else _text(piece) for piece in item],
+                  "plain")
 
 
 def _filled(piece: tuple) -> str:
@@ -141,9 +169,9 @@ def say(found: "list[Found]", values: Values) -> list[Line]:
     lines = []
     for one in found:
         title, what, text = worded(one, values["units"])
-        lines.append(words("fact_" + str(one.place), title + ": " + what, text, rough=provenance(one.mark, one.source),
-                           rank=SAY))
-    lines.append(words(NONE, "Nothing found", "Try one word of it, or show all.", rank=SAY))
+        lines.append(words("fact_" + str(one.place), message("facts-row", table=title, what=what), text,
+                           rough=sourced(one.mark, one.source), rank=SAY))
+    lines.append(words(NONE, "facts-none", "facts-none.text", rank=SAY))
     return lines
 
 
