@@ -5,6 +5,7 @@ from ..catalogue.pots import AGAIN
 from ..forms.clock_times import clock_text
 from ..forms.types import Found, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
+from ..words.messages import row, typed
 from ..words.numbers import DOWN, UP, shown
 from . import elapsed_lines, pot_doubt_lines, sun_lines
 from .pot_spans import left_text, spoken
@@ -19,8 +20,8 @@ def say(found: Found, values: Values) -> list[Line]:
     if values["share"] is not None and now.left > 0:
         lines.append(words("meaning", "What the minutes are", "{}% of the time until it is thick; the rest is kept "
                            "back".format(shown(values["share"] * 100)), rank=MORE))
-    container += sun_lines.beside(values)
-    lines.append(words("place", values["batch"], container + (" · " + values["place"] if values["place"] else "")))
+    place = [typed(values["place"])] if values["place"] else []
+    lines.append(words("place", values["batch"], row([sun_lines.in_sun(container, values)] + place, " · ")))
     lines.append(words("say", "Said aloud", aloud(now, values), rank=MORE))
     lines.append(line("passed", "Since it was mixed", now.passed, "s", left_text(now.passed), rank=MORE))
     lines.append(words("used", "For the log", "used " + spoken(now.passed) + " after mixing", rank=MORE))

@@ -5,8 +5,7 @@ from ..catalogue.sunlight import COVER, LOOKS, SUN
 from ..forms.inputs import Choice
 from ..forms.types import Values
 
-ASKED, UNSAID, SHONE_ON, OVER = "Sun on it", "Not said: as in the shade", "What the sun shines on", "Over it"
-SUN_FOLD = "In the sun: what it looks like"
+SUN_FOLD = "sun-fold"
 SHINES = (("sun", tuple([row[0] for row in SUN if row[2]])),)
 
 NAMES = ("sun", "looks", "cover")
@@ -20,9 +19,9 @@ SUN_ROWS, LOOKS_ROWS, COVER_ROWS = [dict([(row[0], row) for row in rows]) for ro
 def inputs(fold: str = "", looks_fold: str = SUN_FOLD) -> tuple:
     """The declarations. fold: where the question itself stands, looks_fold: what is asked once there is sun"""
     return (
-        Choice("sun", ASKED, tuple([row[:2] for row in SUN]), unsaid=UNSAID, fold=fold),
-        Choice("looks", SHONE_ON, tuple([row[:2] for row in LOOKS]), fold=looks_fold, when=SHINES),
-        Choice("cover", OVER, tuple([row[:2] for row in COVER]), fold=looks_fold, when=SHINES),
+        Choice("sun", "sun-asked", tuple([row[:2] for row in SUN]), unsaid="sun-unsaid", fold=fold),
+        Choice("looks", "sun-looks", tuple([row[:2] for row in LOOKS]), fold=looks_fold, when=SHINES),
+        Choice("cover", "sun-cover", tuple([row[:2] for row in COVER]), fold=looks_fold, when=SHINES),
     )
 
 

@@ -1,65 +1,77 @@
 """Sun lines: what the sun does to a mix, and where nobody said whether there is any."""
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, MORE, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, shown, small
+from ..words.messages import inside, message, number, quantity, row
+from ..words.numbers import DOWN, UP, shown
 from ..words.provenance import provenance
-from ..words.units import told
 from .sun import COVER_ROWS, LOOKS_ROWS, SUN_ROWS
 
-IN_SUN = {"open": "in the shade under the open sky", "some": "in some sun", "full": "in full sun"}
-SHADE_FIRST = "Shade first"
-NOT_SAID = "Shade is what is counted. In the sun it lasts far less: say so under Sun on it."
+IN_SUN = {"open": "sun-in.open", "some": "sun-in.some", "full": "sun-in.full"}
+WHERE = {"open": "sun-where.open", "some": "sun-where.some", "full": "sun-where.full"}
+SHADE_FIRST = "sun-shade-first"
 
 
-def beside(values: Values) -> str:
-    """Behind the air that minutes are told for; nothing in the shade.
+def shines(values: Values) -> bool:
+    """Whether any sun was declared.
 
-    >>> beside({"sun": "full"}), beside({"sun": ""})
-    (' in full sun', '')
+    >>> shines({"sun": "full"}), shines({"sun": "shade"}), shines({"sun": ""})
+    (True, False, False)
     """
-    text = IN_SUN.get(values.get("sun") or "")
-    return " " + text if text else ""
+    return (values.get("sun") or "") in IN_SUN
+
+
+def in_sun(what: Said, values: Values) -> Said:
+    """What minutes are told for, and the sun that was declared beside it; in the shade nothing is said of it.
+
+    >>> in_sun("air", {"sun": "full"}), in_sun("air", {"sun": ""})
+    (('sun-in.full', {'what': 'air'}), 'air')
+    """
+    return message(IN_SUN[values["sun"]], what=what) if shines(values) else what
 
 
 def not_said() -> Line:
     """Nobody said whether there is sun."""
-    return words("sun", "In the sun?", NOT_SAID, rank=ASK)
+    return words("sun", "sun-not-said", "sun-not-said.text", rank=ASK)
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """found: `heat_found.HeatResult`"""
     if found.asked_sun:
         return [not_said()]
-    sun, units = found.sun, values["units"]
+    sun = found.sun
     if not sun:
         return []
-    lines = []
+    lines, shade = [], _minutes(sun.shade.time)
     if sun.no_tray:
-        lines.append(words("no_tray", SHADE_FIRST, "Not into a tray in this sun: it lasts {} there, this pot in the "
-                           "shade {}. A tray helps in the shade only.".format(
-                               _minutes(found.tray.time), _minutes(sun.shade.time)), rank=WARN))
+        lines.append(words("no_tray", SHADE_FIRST, message("sun-shade-first.tray", tray=_minutes(found.tray.time),
+                                                           shade=shade), rank=WARN))
     if sun.thin:
-        lines.append(words("no_tray", SHADE_FIRST, "Spread thin it takes up the most sun: {} here, {} in the shade."
-                           .format(_minutes(found.best.time), _minutes(sun.shade.time)), rank=WARN))
-    lines.append(line("in_shade", "The same in the shade", sun.shade.time, "s", _minutes(sun.shade.time)))
-    warm = "" if sun.warm is None else "; by itself it warms this to " + told(sun.warm, "degC", units, UP, places=0)
-    lines.append(line("sun", "Sun taken up", sun.flux, "W/m2",
-                      shown(sun.flux, 0, UP) + " W/m²" + warm, rank=MORE,
+        lines.append(words("no_tray", SHADE_FIRST, message("sun-shade-first.thin", sun=_minutes(found.best.time),
+                                                           shade=shade), rank=WARN))
+    lines.append(line("in_shade", "sun-in-shade", sun.shade.time, "s", shade))
+    flux = number(shown(sun.flux, 0, UP))
+    lines.append(line("sun", "sun-taken", sun.flux, "W/m2",
+                      message("sun-taken.text", flux=flux) if sun.warm is None else
+                      message("sun-taken.warm", flux=flux, warm=quantity(sun.warm, "degC", UP, 0)), rank=MORE,
                       rough=_rests_on(values)))
     return lines
 
 
-def _minutes(seconds: float) -> str:
-    return shown(seconds / 60, 0, DOWN) + " min"
+def _minutes(seconds: float) -> Said:
+    return quantity(seconds, "min", DOWN, 0)
 
 
-def _rests_on(values: Values) -> str:
+def _rests_on(values: Values) -> Said:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
     sun, looks, cover = SUN_ROWS[values["sun"]], LOOKS_ROWS[values["looks"]], COVER_ROWS[values["cover"]]
-    text = "{} W/m² on the level, {} to {} ({}); of it {}% is taken up, {} to {} ({})".format(
-        *[shown(float(one), 0) for one in sun[2:5]], provenance(*sun[5:]),
-        *[shown(float(one) * 100, 0) for one in looks[2:5]], provenance(*looks[5:]))
+    level, taken = [number(shown(float(one), 0)) for one in sun[2:5]], [_percent(one) for one in looks[2:5]]
+    found = [message("sun-rests.level", sun=level[0], least=level[1], most=level[2], source=provenance(*sun[5:])),
+             message("sun-rests.taken", share=taken[0], least=taken[1], most=taken[2], source=provenance(*looks[5:]))]
     if cover[2] < 1:
-        text += "; behind {} {}%, heat given off {}% ({})".format(
-            small(cover[1]), *[shown(one * 100, 0) for one in cover[2:4]], provenance(*cover[4:]))
-    return text + "; no wind counted"
+        found.append(message("sun-rests.cover", cover=inside(cover[1]), passes=_percent(cover[2]),
+                             given=_percent(cover[3]), source=provenance(*cover[4:])))
+    return row(found + ["sun-rests.wind"], "; ")
+
+
+def _percent(share: float) -> Said:
+    return number(shown(float(share) * 100, 0))

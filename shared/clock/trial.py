@@ -25,42 +25,47 @@ from ..forms.errors import InputError
 from ..forms.inputs import Group, Number, Pick
 from ..forms.memo import once
 from ..forms.remembered import start
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..things.records import SYSTEM
+from ..words.messages import message
 from . import heat_drawing, trial_lines
 from .heat import check_label
 from .heat_model import is_trial, mixed_by_label, share_filled, start_of, trials_of
 from .pot_heat import AIR_VALUES, USUAL, middle_share, pot
 from .usable import batch, known, usable
 
-SEEN_FOLD = "Seen by eye"
+SEEN_FOLD = "trial-seen"
 SHORTEST, LONGEST = 60.0, 172800.0  # s, as an own timing is asked
 STRINGY, HOTTEST, GOOD, GONE = "strings_at", "hottest_at", "spreads_at", "stiff_at"
-BEFORE = {GOOD: "still spread", STRINGY: "pulled strings"}
+# a moment, its label, another that comes before it, and what is said where it did not
+TOO_SOON = ((STRINGY, "trial-strings", GOOD, "trial-too-soon.good"),
+            (HOTTEST, "trial-hottest", GOOD, "trial-too-soon.good"),
+            (HOTTEST, "trial-hottest", STRINGY, "trial-too-soon.strings"),
+            (GONE, "trial-stiff", GOOD, "trial-too-soon.good"))
 
 
 def _seen(name: str, label: str, text: str) -> Number:
     return Number(name, label, unit="min", low=1, high=600, optional=True, fold=SEEN_FOLD, help=text)
 
 
-SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
+SYSTEM_INPUT = Pick("system", "heat-system", SYSTEM, default="3-1")
 INPUTS = (
     SYSTEM_INPUT,
-    Number("mass", "Mix in the cup", unit="g", low=start(LEAST_MASS, "g"), high=start(MOST_MASS, "g"),
-           default=start(MASS, "g"), help="No filler in it."),
-    Number("air", "Air temperature", unit="degC", low=5, high=40, optional=True,
-           help="In the shade, where the cup stands."),
-    Number("width", "Cup, inside width", unit="mm", low=20, high=200, optional=True,
-           help="Left empty: as wide as it is full."),
-    Number("stirred", "Mix, just stirred", unit="degC", low=0, high=50, optional=True, help="Left empty: as the air."),
-    Group("readings", "Thermometer", (
-        Number("minute", "Minute", unit="min", low=0, high=600),
-        Number("temperature", "It shows", unit="degC", low=-5, high=250),
-    ), most=16, rows=3, each="Reading"),
-    _seen(STRINGY, "Pulls strings at", "The first time."),
-    _seen(HOTTEST, "Hottest at", ""),
-    _seen(GOOD, "Still spreads at", "The last time."),
-    _seen(GONE, "Too stiff at", "The first time."),
+    Number("mass", "trial-mass", unit="g", low=start(LEAST_MASS, "g"), high=start(MOST_MASS, "g"),
+           default=start(MASS, "g"), help="trial-mass.help"),
+    Number("air", "heat-temperature", unit="degC", low=5, high=40, optional=True,
+           help="trial-air.help"),
+    Number("width", "heat-cup-width", unit="mm", low=20, high=200, optional=True,
+           help="heat-cup-width.help"),
+    Number("stirred", "trial-stirred", unit="degC", low=0, high=50, optional=True, help="trial-stirred.help"),
+    Group("readings", "trial-readings", (
+        Number("minute", "trial-minute", unit="min", low=0, high=600),
+        Number("temperature", "trial-shows", unit="degC", low=-5, high=250),
+    ), most=16, rows=3, each="trial-readings.each"),
+    _seen(STRINGY, "trial-strings", "trial-first"),
+    _seen(HOTTEST, "trial-hottest", ""),
+    _seen(GOOD, "trial-good", "trial-last"),
+    _seen(GONE, "trial-stiff", "trial-first"),
 )
 
 # fit: equations.fit_pot.PotFit; thick: between which times this cup is, nine of ten [s]; sure: narrow enough to keep,
@@ -80,15 +85,13 @@ def check(values: Values) -> None:
         return
     check_label(values["system"])
     if values["air"] is None:
-        raise InputError("air", "Air temperature: type it, as it is where the cup stands")
+        raise InputError("air", message("field-refused", label="heat-temperature", why="trial-air.missing"))
     _check_readings(values)
-    for name, label, others in ((STRINGY, "Pulls strings at", (GOOD,)), (HOTTEST, "Hottest at", (GOOD, STRINGY)),
-                                (GONE, "Too stiff at", (GOOD,))):
-        for other in others:
-            if None not in (values[name], values[other]) and values[name] < values[other]:
-                raise InputError(name, label + ": before it " + BEFORE[other] + "; one of the two minutes is wrong")
+    for name, label, other, why in TOO_SOON:
+        if None not in (values[name], values[other]) and values[name] < values[other]:
+            raise InputError(name, message("field-refused", label=label, why=why))
     if len(values["readings"]) == 1 and values[STRINGY] is None and values[HOTTEST] is None:
-        raise InputError("readings", "One reading tells no rate: type two more, or when it pulls strings")
+        raise InputError("readings", "trial-one-reading")
     _check_fits(values)
 
 
@@ -105,14 +108,20 @@ def _check_readings(values: Values) -> None:
     for row in rows:
         path, shows = "readings.{}.".format(row["place"]), row["temperature"]
         if row["minute"] <= before:
-            raise InputError(path + "minute", "Minute: later than the reading before it")
+            raise InputError(path + "minute", message("field-refused", label="trial-minute",
+                                                      why="trial-minute.order"))
         if shows > most:
-            raise InputError(path + "temperature", "It shows: hotter than this mix can get. Was it \u00b0F?")
+            raise _refused(path, "trial-shows.too-hot")
         if shows < least:
-            raise InputError(path + "temperature", "It shows: colder than the air and the mix at the start")
+            raise _refused(path, "trial-shows.too-cold")
         if fell < hottest - SWINGS and shows > fell + SWINGS:
-            raise InputError(path + "temperature", "It shows: a cup that cools does not warm again")
+            raise _refused(path, "trial-shows.again")
         before, hottest, fell = row["minute"], max(hottest, shows), shows if shows > hottest else min(fell, shows)
+
+
+def _refused(path: str, why: Said) -> InputError:
+    """What a thermometer cannot have shown. path: of the reading"""
+    return InputError(path + "temperature", message("field-refused", label="trial-shows", why=why))
 
 
 def _check_fits(values: Values) -> None:
@@ -121,15 +130,14 @@ def _check_fits(values: Values) -> None:
     rows = values["readings"]
     misses = [abs(one) for one in found.fit.misses] if found else []
     if found and rows and found.fit.end < SHORTEST:
-        raise InputError("readings.{}.temperature".format(rows[0]["place"]), "It shows: no mix is so hot so soon")
+        raise _refused("readings.{}.".format(rows[0]["place"]), "trial-shows.soon")
     if not found or not misses or max(misses) <= STRANGE:
         return
     place = misses.index(max(misses))
     if place < len(rows):
-        raise InputError("readings.{}.temperature".format(rows[place]["place"]), "It shows: this does not fit the "
-                         "others")
+        raise _refused("readings.{}.".format(rows[place]["place"]), "trial-shows.misfit")
     name = STRINGY if place == len(rows) and values[STRINGY] is not None else HOTTEST
-    raise InputError(name, "This minute does not fit the others")
+    raise InputError(name, "trial-minute-misfit")
 
 
 CHECKS = (check,)

@@ -3,20 +3,11 @@ from ..catalogue.containers import TOO_HOT
 from ..catalogue.starts import BATCH
 from ..catalogue.trials import UP_TO
 from ..forms.late import late
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
+from ..words.messages import fact, message, number, quantity, row
 from ..words.numbers import DOWN, UP, shown
-from ..words.units import braces, told
 from .heat_lines import minutes
-
-HOW = (
-    ("Place", "Outdoors, on bare ground, in the shade, out of the wind. Nothing near it that burns."),
-    ("Mix", "Weigh it by the label, no more than {}. The watch starts with the first stir."),
-    ("Thermometer", "Never used for food again. Its tip in the middle, held by a stick. Wipe it before the mix sets."),
-    ("Read it", "The rise, the hottest, some while it cools. Or only when it pulls strings."),
-)
-HOT = ("Gloves and goggles. Never in the hand. From {} on leave it where it stands, nobody over it: it can smoke, burn "
-       "skin and catch fire. Keep upwind. The product's data sheet comes first.")
 
 
 def say(found: "Found | None", values: Values) -> list[Line]:
@@ -25,36 +16,40 @@ def say(found: "Found | None", values: Values) -> list[Line]:
     if found is None:
         rank = SAY
     elif not found.sure:
-        lines.append(words("not_sure", "Not sure yet", "Thick " + _span(found.thick) + " after mixing: too wide to "
-                           "count on. Type more readings, best where it climbs, or when it pulls strings.", rank=ASK))
+        least, most = _ends(found.thick)
+        lines.append(words("not_sure", "trial-not-sure", message("trial-not-sure.text", least=least, most=most),
+                           rank=ASK))
     else:
         lines = _found(found, values)
-    lines.append(words("hot", "The cup gets hot", HOT.format(braces("degC", TOO_HOT)), rank=WARN))
-    most = told(values["mass"], "g", values["units"])
-    return lines + [words("how_" + str(place + 1), label, text.format(most), rank=rank)
-                    for place, (label, text) in enumerate(HOW)]
+    lines.append(words("hot", "trial-hot", message("trial-hot.text", hot=fact("degC", TOO_HOT)), rank=WARN))
+    how = (("trial-place", "trial-place.text"),
+           ("trial-mix", message("trial-mix.text", most=quantity(values["mass"], "g"))),
+           ("trial-thermometer", "trial-thermometer.text"), ("trial-read", "trial-read.text"))
+    return lines + [words("how_" + str(place + 1), label, text, rank=rank) for place, (label, text) in enumerate(how)]
 
 
 def _found(found: Found, values: Values) -> list[Line]:
-    units, cup, usual = values["units"], found.cup, found.usual
-    lines = [line("usable", "Usable for, this cup", cup.usable.time, "s", minutes(cup.usable.time), rank=ANSWER,
-                  rough="nine times in ten " + _span(cup[1:]) + "; " + shown(cup.usable.share * 100) + "% of the time "
-                        "until it is thick")]
-    rough = _span(usual[1:])
+    cup, usual = found.cup, found.usual
+    least, most = _ends(cup[1:])
+    lines = [line("usable", "trial-usable", cup.usable.time, "s", minutes(cup.usable.time), rank=ANSWER,
+                  rough=message("trial-usable.rough", least=least, most=most,
+                                share=number(shown(cup.usable.share * 100))))]
+    least, most = _ends(usual[1:])
+    rough = [message("trial-usual.rough", least=least, most=most)]
     if found.before:
-        rough += "; without the test " + minutes(found.before.time)
+        rough.append(message("trial-usual.before", time=minutes(found.before.time)))
     if UP_TO * values["mass"] < BATCH:
-        rough += "; far more than was tested: rougher"
-    lines.append(line("usual", told(BATCH, "g", units) + " in a cup", usual.usable.time, "s",
-                      minutes(usual.usable.time), rough=rough))
+        rough.append("trial-usual.far")
+    lines.append(line("usual", message("trial-usual", mass=quantity(BATCH, "g")), usual.usable.time, "s",
+                      minutes(usual.usable.time), rough=row(rough, "; ")))
     if found.quicker:
-        lines.append(line("quicker", "Cures", found.quicker[0], "", _times(found.quicker[0], found.quicker[1]),
-                          rough="as fast as it was estimated before"))
+        lines.append(line("quicker", "trial-cures", found.quicker[0], "", _times(found.quicker[0], found.quicker[1]),
+                          rough="trial-cures.rough"))
     if found.tells_loss:
-        lines.append(line("loss", "Sheds heat", found.loss[0], "", _times(found.loss[1], found.loss[2]),
-                          rough="as fast as estimated; the less, the hotter"))
+        lines.append(line("loss", "trial-sheds", found.loss[0], "", _times(found.loss[1], found.loss[2]),
+                          rough="trial-sheds.rough"))
     else:
-        lines.append(words("loss", "Sheds heat", "as estimated", rough="readings while it cools tell it"))
+        lines.append(words("loss", "trial-sheds", "trial-sheds.usual", rough="trial-sheds.usual-rough"))
     return lines
 
 
@@ -65,13 +60,14 @@ def leads(found: "Found | None", values: Values) -> list[dict]:
     text = late("trials").trials_text(found.rows)
     if values["system"]["trials"] == text:
         return []
-    return [{"label": "Keep it with this system", "screen": "trial", "pairs": [["system.trials", text]]}]
+    return [{"label": "trial-keep", "screen": "trial", "pairs": [["system.trials", text]]}]
 
 
-def _span(times: tuple) -> str:
-    return "from " + minutes(times[0]) + " to " + minutes(times[1])
+def _ends(times: tuple) -> tuple[Said, Said]:
+    return minutes(times[0]), minutes(times[1])
 
 
-def _times(one: float, other: float) -> str:
+def _times(one: float, other: float) -> Said:
     up = UP if one > other else DOWN
-    return shown(one, 2, up) + " to " + shown(other, 2, DOWN if one > other else UP) + " times"
+    return message("trial-times", one=number(shown(one, 2, up)),
+                   other=number(shown(other, 2, DOWN if one > other else UP)))

@@ -3,13 +3,14 @@ from ..catalogue.cautions import STANDING
 from ..catalogue.losses import BY_KEY
 from ..catalogue.plans import COOLER, EARLIER, SLOWER
 from ..clock.sun import said
-from ..clock.sun_lines import SHADE_FIRST, beside, not_said
+from ..clock.sun_lines import SHADE_FIRST, WHERE, in_sun, not_said, shines
 from ..clock.usable_lines import questions
 from ..forms.types import Values
 from ..mix.label_words import unconfirmed
 from ..things import work_rates
 from ..things.own_timings import counted_text
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
+from ..words.messages import message, quantity, sentences
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.speech import spoken
 from ..words.units import braces, told
@@ -32,7 +33,6 @@ HELPS = {"helper": "With a helper",
          "earlier": "Start " + spoken(bare(EARLIER / 3600, 1) + " h") + " earlier",
          "slower": "A hardener " + ("half as slow again" if SLOWER == 1.5 else bare(SLOWER, 2) + " times as slow")}
 BAGS, TRAY = "Two small {} for each mix", ", or spread in a tray first"
-IN_SUN = "Bag, cup, cove and tape are all counted {}. Keep the tray and what is laid in the shade."
 WINDOWS = {POT: "{} in the bag", CUP: "{} in the cup", SOFT: "The cove stays soft", FILM: "Wet tape stays wet"}
 
 
@@ -40,7 +40,7 @@ def say(found: Found, values: Values) -> "list[Line]":
     """All lines of a plan, what matters first."""
     lines = _cold(found, values) + _sun(values) + _cuts(found.cuts, values)
     if found.none:
-        sun = bool(beside(values))
+        sun = shines(values)
         return lines + (_no_plan(found.none, sun) if found.none.why == "late" else _too_large(found.none, values))
     lines = _summary(found, values) + lines + _questions(found, values)
     for one in found.batches:
@@ -57,7 +57,7 @@ def _summary(found: Found, values: Values) -> "list[Line]":
         line("end", "Last peel ply down" if all_of.wet else "Last edges clean", all_of.end, "s",
              moment(values, found.close, all_of.end), rank=ANSWER,
              rough="at these rates, " + shown(values["pause"] / 60) + " min between batches; rounded up"),
-        _binds(all_of, units),
+        _binds(all_of),
     ]
     least = all_of.slack
     left = shown(least / 60, 0, DOWN) + " min" if least >= 0 else "missed by " + shown(-least / 60, 0, UP) + " min"
@@ -73,11 +73,10 @@ def _summary(found: Found, values: Values) -> "list[Line]":
     lines.append(_lay_ready(all_of.ready))
     rates, whence = work_rates.told(all_of.paces, units)
     lines.append(words("rates", "Rates, one person", rates, whence, rank=MORE))
-    sun = beside(values)
-    return lines + [_window(window, units, sun) for window in all_of.windows] + _helps(all_of, bool(sun))
+    return lines + [_window(window, values) for window in all_of.windows] + _helps(all_of, shines(values))
 
 
-def _binds(all_of: Summary, units: str) -> Line:
+def _binds(all_of: Summary) -> Line:
     limit, ended, all_ended = all_of.binding
     what, why = LIMITS[limit]
     if all_ended:
@@ -87,9 +86,8 @@ def _binds(all_of: Summary, units: str) -> Line:
         text = what + ": it has the least left"
     else:
         text = what + ": it has the least left, though all goes into one batch"
-    if all_of.bound is not None:
-        why += " Counted " + window_text(all_of.bound, units)
-    return words("binds", "What binds", text, rough=why)
+    counted = "" if all_of.bound is None else message("window-counted", window=window_text(all_of.bound))
+    return words("binds", "What binds", text, rough=sentences([why, counted]))
 
 
 def _lay_ready(ready: Ready) -> Line:
@@ -103,11 +101,11 @@ def _counted(count: int, one: str) -> str:
     return str(count) + " " + one + ("" if count == 1 else "s")
 
 
-def _window(window: Window, units: str, sun: str) -> Line:
+def _window(window: Window, values: Values) -> Line:
     """How long a window is, and by which of two estimates."""
-    text = shown(window.span / 60, 0, DOWN) + " min at " + told(window.at, "degC", units, digits=2) + sun
-    label = WINDOWS[window.limit].format(told(window.mass, "g", units))
-    return line("window_" + window.limit, label, window.span, "s", text, window_text(window, units), rank=MORE)
+    span = message("window-span", time=quantity(window.span, "min", DOWN, 0), air=quantity(window.at, "degC", digits=2))
+    label = WINDOWS[window.limit].format(told(window.mass, "g", values["units"]))
+    return line("window_" + window.limit, label, window.span, "s", in_sun(span, values), window_text(window), rank=MORE)
 
 
 def _remembered(all_of: Summary) -> str:
@@ -151,8 +149,9 @@ def _sun(values: Values) -> "list[Line]":
     """The sun that all windows are counted in, or that nobody said whether there is any."""
     if not said(values):
         return [not_said()]
-    where = beside(values)
-    return [words("sun", SHADE_FIRST, IN_SUN.format(where[1:]), rank=WARN)] if where else []
+    if not shines(values):
+        return []
+    return [words("sun", SHADE_FIRST, message("plan-in-sun", where=WHERE[values["sun"]]), rank=WARN)]
 
 
 def _cuts(cuts: "list[Cuts]", values: Values) -> "list[Line]":
@@ -225,7 +224,7 @@ def _questions(found: Found, values: Values) -> "list[Line]":
         text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
         lines.append(words("own_typed", "Own timings of this system?", text.format(counted_text(asked.own)), rank=ASK))
     lines.extend(unconfirmed(values["system"], "ratio and pot life"))
-    return lines + questions(asked.apart, values["units"]) + _not_here(asked)
+    return lines + questions(asked.apart) + _not_here(asked)
 
 
 def _not_here(asked: Asked) -> "list[Line]":

@@ -3,6 +3,7 @@ from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Values
 from ..mix.label_words import part_names, unconfirmed
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
+from ..words.messages import message
 from ..words.speech import spoken
 from ..words.units import told
 from . import thicken_lines, time_in_cup_lines, ways
@@ -95,8 +96,8 @@ def _done(found: Found, logs: list[tuple[str, str]], values: Values) -> dict:
         return step("done", "Done, use it up", "", "Spread it or lay it now: a full cup heats itself.",
                     "Done. Use it up, a full cup heats itself.", logs=logs)
     text = time_in_cup_lines.minutes_text(found.in_use.usable.time)
-    under = "From first contact: " + time_in_cup_lines.told_by(values, found.in_use)
-    return step("done", "Done, use it up within", text, under + ". Spread it or lay it now: a full cup heats itself.",
+    under = message("cup-time-done", rests=time_in_cup_lines.told_by(values, found.in_use))
+    return step("done", "Done, use it up within", text, under,
                 "Done. Use it up within " + spoken(text) + " of first contact, a full cup heats itself.", logs=logs)
 
 

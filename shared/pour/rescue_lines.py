@@ -4,11 +4,12 @@ from ..forms.types import Found, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, cost_lines, off_by, percent
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
+from ..words.messages import message, quantity
 from ..words.numbers import DOWN, NEAREST, UP
 from ..words.units import told
 from .by_scale_lines import to_add, weighed
 from .measure_lines import in_cup
-from .time_in_cup_lines import minutes_text, told_by
+from .time_in_cup_lines import minutes, told_by
 
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
               "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
@@ -113,15 +114,15 @@ def _clock(clock: Found, values: Values) -> list[Line]:
     if clock.state in ASKED:
         name, label, text = ASKED[clock.state]
         return [words(name, label, text, rank=ASK), signs]
-    life, mark = minutes_text(clock.usable.time), told_by(values, clock)
+    life, rests = minutes(clock.usable.time), told_by(values, clock)
     if clock.state == "no_times":
         first = line("pot_life", "Usable since first contact", clock.usable.time, "s", life,
-                     rough=mark + "; rounded down. Type both times to see what is left.")
+                     rough=message("rescue-clock.no-times", rests=rests))
     elif clock.state == "late":
         first = line("past_saving", "Past saving", clock.left, "s", "No time to add and stir. " + SPREAD_OUT, rank=WARN,
-                     rough=life + " since first contact: " + mark)
+                     rough=message("rescue-clock.late", life=life, rests=rests))
     else:
-        first = line("left", "Left since first contact", clock.left, "s", minutes_text(clock.left),
-                     rough="for the new total, stirring {} included; {} of it in all: {}; rounded down".format(
-                         told(clock.stir, "min", "metric", places=0), life, mark), rank=ANSWER)
-    return [first, signs] + questions(clock.apart, values["units"])
+        first = line("left", "Left since first contact", clock.left, "s", minutes(clock.left),
+                     rough=message("rescue-clock.left", stir=quantity(clock.stir, "min", places=0), life=life,
+                                   rests=rests), rank=ANSWER)
+    return [first, signs] + questions(clock.apart)

@@ -4,41 +4,49 @@ from ..clock.pot_start import NOW
 from ..clock.usable_lines import OPEN_ENDS, band_text, meaning, questions
 from ..forms import links
 from ..forms.declared import Input
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..things.records import SYSTEM
 from ..words.lines import MORE, Line, line
+from ..words.messages import message, quantity, row
 from ..words.numbers import DOWN, shown
 from ..words.units import told
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """How long the mix of this pour can be used in its cup. found: time_in_cup.InUse"""
-    units, time, peak = values["units"], found.usable.time, found.peak
-    return [line("usable", "Usable in the cup", time, "s", minutes_text(time),
-                 rough=told_by(values, found) + "; from first contact, rounded down"),
-            line("peak", "Hottest, if it is left in the cup", peak.hot, "K",
-                 band_text(peak.hot, peak.cool, peak.cool_hardly, units), rank=MORE,
-                 rough=OPEN_ENDS + "; the middle gets hotter")] + questions(found.apart, units)
+    time, peak = found.usable.time, found.peak
+    return [line("usable", "cup-time", time, "s", minutes(time),
+                 rough=message("cup-time.rough", rests=told_by(values, found))),
+            line("peak", "cup-time-peak", peak.hot, "K", band_text(peak.hot, peak.cool, peak.cool_hardly), rank=MORE,
+                 rough=message("cup-time-peak.rough", open=OPEN_ENDS))] + questions(found.apart)
 
 
-def told_by(values: Values, found: Found) -> str:
-    """What the minutes mean and what they rest on, in words. found: its `pot` and `usable`"""
+def told_by(values: Values, found: Found) -> Said:
+    """What the minutes mean and what they rest on. found: its `pot` and `usable`"""
     here = found.pot
-    text = meaning(found.usable, values["units"])
-    text += "; at " + told(here["air"], "degC", values["units"], places=0)
+    air, mix = quantity(here["air"], "degC", places=0), here["resin_temperature"]
     if values["temperature"] is None and values["air"] is None:
-        text += ", the label's: warmer is shorter"
-    elif here["resin_temperature"] not in (None, here["air"]):
-        text += " air, mix at " + told(here["resin_temperature"], "degC", values["units"], places=0)
-    text += sun_lines.beside(values) if sun.said(values) else "; counted in the shade"
+        at = message("cup-time-at.label", air=air)
+    elif mix not in (None, here["air"]):
+        at = message("cup-time-at.mix", air=air, mix=quantity(mix, "degC", places=0))
+    else:
+        at = message("cup-time-at", air=air)
+    rests = [meaning(found.usable), sun_lines.in_sun(at, values)]
+    if not sun.said(values):
+        rests.append("cup-time-rests.shade")
     if SYSTEM.from_memory(values["system"], "pot_time") and not values["system"]["timed"]:
-        text += "; from a remembered pot life"
-    return text
+        rests.append("cup-time-rests.memory")
+    return row(rests, "; ")
+
+
+def minutes(seconds: float) -> Said:
+    """Whole minutes, rounded down."""
+    return quantity(seconds, "min", DOWN, 0)
 
 
 def minutes_text(seconds: float) -> str:
-    """Whole minutes, rounded down."""
-    return told(seconds, "min", "metric", DOWN, places=0)
+    """The same as text, where they are spelt out for the ear."""
+    return told(seconds, "min", places=0, toward=DOWN)
 
 
 def leads(found: Found, width: "float | None", values: Values, system_input: Input) -> list[dict]:
@@ -58,4 +66,4 @@ def leads(found: Found, width: "float | None", values: Values, system_input: Inp
     if air is not None or mixed is not None:
         pairs.append(["air", shown((mixed if air is None else air) - 273.15, 1) + " °C"])
     pairs += sun.pairs(values)
-    return [{"label": "Start its clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]
+    return [{"label": "cup-time-clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]

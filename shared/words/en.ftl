@@ -185,20 +185,310 @@ move-sources = Sources
 
 ## Rescue
 
+# $rests: what the minutes mean and rest on, as under cup-time
+rescue-clock =
+  .no-times = { $rests }; rounded down. Type both times to see what is left.
+  .late = { $life } since first contact: { $rests }
+  .left = for the new total, stirring { $stir } included; { $life } of it in all: { $rests }; rounded down
+
 
 ## Pour step by step
 
 
 ## Time in the cup
 
+# $rests: what the minutes mean and rest on: usable-means, cup-time-at, cup-time-rests
+cup-time = Usable in the cup
+  .rough = { $rests }; from first contact, rounded down
+cup-time-peak = Hottest, if it is left in the cup
+  .rough = { $open }; the middle gets hotter
+cup-time-at = at { $air }
+  .label = at { $air }, the label's: warmer is shorter
+  .mix = at { $air } air, mix at { $mix }
+cup-time-rests =
+  .shade = counted in the shade
+  .memory = from a remembered pot life
+cup-time-clock = Start its clock
+# under the last step of a pour. $rests: as above
+cup-time-done = From first contact: { $rests }. Spread it or lay it now: a full cup heats itself.
+
 
 ## Heat: usable time and peak
+
+heat-temperature = Air temperature
+  .missing = type it first, as it is where the pot stands. All times here depend on it.
+heat-system = Resin system
+heat-batch = In the container
+  .help = All in it, filler too
+heat-container = Container
+heat-use = It is for
+heat-where = Where it goes
+  .help = Shown with the pot.
+heat-resin = Temperature of the resin
+  .help = When it is mixed. Left empty: as the air.
+heat-filler = Filler or glass in it
+  .help = Of the whole weight. Left empty: none; in wet tape { $glass }% glass (from memory).
+heat-grain = True density of that filler
+  .help = Left empty: wood flour's, { $flour } (from memory). Not asked of wet tape.
+heat-wanted = Must stay usable for
+  .help = Shows the largest batch that lasts as long.
+heat-cup-width = Cup, inside width
+  .help = Left empty: as wide as it is full.
+heat-bag-width = Bag, thickness when full
+heat-tray-length = Tray, length
+heat-tray-width = Tray, width
+heat-radius = Cove, radius
+heat-panel = Panel thickness
+heat-tape-width = Tape width
+heat-film = Film thickness
+heat-moving = Air around it
+# headings of what folds away
+heat-fold =
+  .use = What it is for, where it goes
+  .sizes = Sizes and air
+  .more = Warm resin, filler, a wanted time
+# a row of them reads: It was [still good], after [31 min], with a mass of [240 g], in a [cup]
+heat-timings = Own timings of this system
+  .each = Timing
+heat-timing =
+  .said = It was
+  .stiffening = stiffening
+  .good = still good
+  .gone = gone
+  .after = after
+  .mass = with a mass of
+  .in = in a
+heat-label =
+  .mass = Pot life: type the mass it was measured with too. The same label time means another thing in another cup.
+  .temperature = Pot life: type the temperature it was measured with too. The same label time means another thing in another cup.
+  .film = Working time as a thin film: type the temperature it holds for
+  .unknown = Type the label's pot life with its mass and temperature, or a timing of your own when a pot was stiffening
+# what the minutes mean: a share of the time until a mix is thick, and by what that time is known.
+# $seen: usable-seen; $counted: from how many own timings
+usable-means =
+  .open = { $share }% of { $minutes } min, the label's pot life taken as the end
+  .gel = { $share }% of { $minutes } min, when it gels by the label
+  .work = { $share }% of { $minutes } min, that it can be worked by the label
+  .gone = { $share }% of { $minutes } min, as a pot no harder than this was { $seen }
+  .good = { $share }% of { $minutes } min, as a pot no easier than this was { $seen }
+  .timed = { $share }% of { $minutes } min, when it is thick, { $counted }
+# whose pot life a quick rule starts from
+usable-whose =
+  .own = your own timing
+  .label = the label's pot life
+usable-warmer = half as long for each { "10 K" } warmer
+  .times = { $times } times as short for each { "10 K" } warmer
+# how the quick rule knows a time. $whose: usable-whose; $warmer: usable-warmer; $hundred: a mass
+usable-rule =
+  .film-label = the label's film time, { $warmer }
+  .multiple = { $times } times the pot life of { $hundred }, from { $whose }, { $warmer }
+  .tray = as a cup as thick as this layer, no longer than a film
+  .root = by the cube root of the mass, from { $whose }, { $warmer }
+  .power = by the mass to the power of { $power }, from { $whose }, { $warmer }
+usable-open-ends = heat, hardener, cup and air leave that much open (from memory)
+# how hot a pot gets. $hot: a temperature, or .over
+usable-peak =
+  .over = over { $most }
+  .or-hardly = { $hot }, or hardly above the air
+  .or-only = { $hot }, or only { $cool }
+# an own timing of a pot: stands after "as a pot no harder than this was", and begins a sentence
+usable-seen =
+  { $said ->
+    [good] still good
+    [gone] gone
+   *[stiffening] stiffening
+  } after { $minutes } min, { $mass } in a { $container ->
+    [bag] bag
+    [tray] tray
+    [bead] bead
+    [roll] roll
+    [film] film
+   *[cup] cup
+  } at { $air }
+  .filler = { $share }% filler
+  .resin = resin at { $resin }
+# a time to be done by
+heat-minutes = { $minutes } min
+  .none = less than 1 min
+  .hours = { $hours } h
+  .both = { $hours } h { $minutes } min
+# $air: heat-air; $meaning: usable-means
+heat-usable = Usable for
+  .rough = { $meaning }; the shorter of two estimates, rounded down; at { $air }; stop at the first sign of thickening
+heat-air = { $air } air
+heat-cold = Colder than this system allows
+  .text = Its lowest working temperature is { $lowest }. Below it the cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.
+# a temperature, and how it is known
+heat-lowest = { $lowest } ({ $mark })
+heat-peak = Hottest, expected
+  .hardly = hardly above the air
+  .hardly-rough = within { $within } of it
+  .rough = if it stays in the container; { $open }; the middle gets hotter, by up to a quarter of the rise
+  .below = if it stays in the container; { $open }; below { $hot } at both ends; the middle gets hotter, by up to a quarter of the rise
+# what does: a sentence of its own without its full stop; $do: a sentence, heat-do
+heat-runaway =
+  .hot = A pot that gets hot
+  .may-hot = A pot that may get hot
+  .away = A pot that would run away
+  .may-away = A pot that may run away
+  .sure = { $does }, about { $time } after mixing. { $do }
+  .may = { $does }, from { $time } after mixing. { $do }
+heat-do =
+  .use = Use it, or spread it thin, within { $time }.
+  .shade = Into the shade first. There: use it, or spread it thin.
+  .thinner = Spread it thinner, or mix less.
+heat-deep = Is the cup wider?
+  .text = In a cup of { $across } this batch stands { $high } high. Type the width of the vessel it is really in.
+heat-tray = Poured into the tray at once
+  .sun = In a tray in this sun
+  .no-help = no help: shade first, then the tray
+heat-half = Half the batch
+heat-gain = { $time } longer
+  .none = no longer
+heat-largest = Largest batch for { $time }
+  .none = none in this container
+  .none-rough = not even a few grams last that long here: a tray, a slower hardener, a cooler hour
+  .none-sun = not even a few grams last that long here: shade, a slower hardener, a cooler hour
+  .more = { $mass } or more
+  .more-rough = time is not what limits it
+  .rough = by the shorter of both estimates; rounded down, to be sure
+heat-too-much = Too much for that time
+  .text = Mix { $mass } or less at a time, or pour it into the tray at once.
+  .sun = Mix { $mass } or less at a time.
+heat-thick = Thick by
+  .rough = of this { $share }% is used, the rest is kept back (our own judgement)
+heat-balance = By the heat balance
+  .rough = from { $slow } to { $fast } for activation energies that fit as well; one temperature for the whole pot
+# $rule: usable-rule
+heat-quick = By the trade's quick rule
+  .rough = { $rule }; from memory
+heat-then = Its temperature by then
+  .rough = at the end of use by the heat balance: thick, or too hot to hold
+heat-layer = Layer in the tray that stays cool
+  .text = up to { $layer }
+  .rough = a cautious bound: its fastest rate, no resin used up
+heat-in-mix = Heat in the mix
+  .text = { $heat } J/g
+  .rough = of mixed resin; from the ratio and the equivalent weight, { $least } to { $most } kJ/mol
+# what the label or a timing says, against what we estimate
+heat-fact =
+  .pot = Label's pot life
+  .film = Label's film time
+  .own = Own timing { $number }
+  .good = counts for this pot and easier ones only
+  .met = met
+  .long = estimate { $off }% too long
+  .short = estimate { $off }% too short
+  .rough = own timings count before the label's
+heat-apart = Do these times belong together?
+  .text = One mix cannot have them all: they are more than { $apart }% apart. Look again at the minutes, mass and temperature of each. Your own timings count first.
+heat-energy = Activation energy
+  .text = { $energy } kJ/mol
+  .rough = kept between { $least } and { $most }, where published values lie; { $middle } where the times leave it open
+heat-memory = These times are from no label
+  .text = The pot life of this built-in system is from memory. Type the one on your own label, with its mass and temperature.
+heat-plan = Plan the day
+heat-test = Test cup: your own times
+# two own timings: usable-seen
+usable-contradict = Both cannot be
+  .text = { $one }; and { $other }. The shorter counts. Take the wrong one out of your own timings.
 
 
 ## Sun
 
+sun-asked = Sun on it
+sun-unsaid = Not said: as in the shade
+sun-looks = What the sun shines on
+sun-cover = Over it
+sun-fold = In the sun: what it looks like
+# stands after "counted"
+sun-where =
+  .open = in the shade under the open sky
+  .some = in some sun
+  .full = in full sun
+# $what: what is counted there, as "20 °C air", a container
+sun-in =
+  .open = { $what } in the shade under the open sky
+  .some = { $what } in some sun
+  .full = { $what } in full sun
+sun-not-said = In the sun?
+  .text = Shade is what is counted. In the sun it lasts far less: say so under Sun on it.
+sun-shade-first = Shade first
+  .tray = Not into a tray in this sun: it lasts { $tray } there, this pot in the shade { $shade }. A tray helps in the shade only.
+  .thin = Spread thin it takes up the most sun: { $sun } here, { $shade } in the shade.
+sun-in-shade = The same in the shade
+sun-taken = Sun taken up
+  .text = { $flux } W/m²
+  .warm = { $flux } W/m²; by itself it warms this to { $warm }
+# each figure with its least and most, and where it comes from
+sun-rests =
+  .level = { $sun } W/m² on the level, { $least } to { $most } ({ $source })
+  .taken = of it { $share }% is taken up, { $least } to { $most } ({ $source })
+  .cover = behind { $cover } { $passes }%, heat given off { $given }% ({ $source })
+  .wind = no wind counted
+
 
 ## Test cup
+
+trial-mass = Mix in the cup
+  .help = No filler in it.
+# stands behind the label of the air temperature
+trial-air =
+  .help = In the shade, where the cup stands.
+  .missing = type it, as it is where the cup stands
+trial-stirred = Mix, just stirred
+  .help = Left empty: as the air.
+trial-readings = Thermometer
+  .each = Reading
+trial-minute = Minute
+  .order = later than the reading before it
+trial-shows = It shows
+  .too-hot = hotter than this mix can get. Was it °F?
+  .too-cold = colder than the air and the mix at the start
+  .again = a cup that cools does not warm again
+  .soon = no mix is so hot so soon
+  .misfit = this does not fit the others
+# the heading of the four minutes below it
+trial-seen = Seen by eye
+trial-first = The first time.
+trial-last = The last time.
+trial-strings = Pulls strings at
+trial-hottest = Hottest at
+trial-good = Still spreads at
+trial-stiff = Too stiff at
+# stands behind the label of a minute
+trial-too-soon =
+  .good = before it still spread; one of the two minutes is wrong
+  .strings = before it pulled strings; one of the two minutes is wrong
+trial-one-reading = One reading tells no rate: type two more, or when it pulls strings
+trial-minute-misfit = This minute does not fit the others
+trial-place = Place
+  .text = Outdoors, on bare ground, in the shade, out of the wind. Nothing near it that burns.
+trial-mix = Mix
+  .text = Weigh it by the label, no more than { $most }. The watch starts with the first stir.
+trial-thermometer = Thermometer
+  .text = Never used for food again. Its tip in the middle, held by a stick. Wipe it before the mix sets.
+trial-read = Read it
+  .text = The rise, the hottest, some while it cools. Or only when it pulls strings.
+trial-hot = The cup gets hot
+  .text = Gloves and goggles. Never in the hand. From { $hot } on leave it where it stands, nobody over it: it can smoke, burn skin and catch fire. Keep upwind. The product's data sheet comes first.
+# $least, $most: times, heat-minutes
+trial-not-sure = Not sure yet
+  .text = Thick from { $least } to { $most } after mixing: too wide to count on. Type more readings, best where it climbs, or when it pulls strings.
+trial-usable = Usable for, this cup
+  .rough = nine times in ten from { $least } to { $most }; { $share }% of the time until it is thick
+trial-usual = { $mass } in a cup
+  .rough = from { $least } to { $most }
+  .before = without the test { $time }
+  .far = far more than was tested: rougher
+trial-times = { $one } to { $other } times
+trial-cures = Cures
+  .rough = as fast as it was estimated before
+trial-sheds = Sheds heat
+  .rough = as fast as estimated; the less, the hotter
+  .usual = as estimated
+  .usual-rough = readings while it cools tell it
+trial-keep = Keep it with this system
 
 
 ## Cure
@@ -242,6 +532,23 @@ clock-on-day = { $time } on day { $day }
 
 
 ## Plan
+
+# how a window is known: $meaning: usable-means; $by, $other: window-by
+window-means = { $meaning }; by { $by }
+  .shorter = { $meaning }; by { $by }; { $other } says { $minutes } min: the shorter counts
+window-typed = { $share }% of { $minutes } min, by the time you typed
+# $whose: usable-whose; $counted: from how many own timings
+window-by =
+  .label = the label's film time
+  .own = the quick rule from { $whose }
+  .quick = the quick rule
+  .heat = the heat balance
+  .timed = the heat balance { $counted }
+# how long a window is, and in which air
+window-span = { $time } at { $air }
+window-counted = Counted { $window }
+# $where: sun-where
+plan-in-sun = Bag, cup, cove and tape are all counted { $where }. Keep the tray and what is laid in the shade.
 
 
 ## Joint
