@@ -43,7 +43,7 @@ print(json.dumps([said, moves.answer(move, typed)]))
 
 # module, its source, changed, what is asked, what is not said any more, what is said instead
 FOLLOWS = [
-    ("losses", 'in one pass", 0.012,', 'in one pass", 0.009,', "joint", JOINT, "above 12 mm", "above 9 mm"),
+    ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "above 12 mm", "above 9 mm"),
     ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
     ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
     ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),

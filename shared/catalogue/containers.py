@@ -16,8 +16,8 @@ CONTAINERS = (
     ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
 )
 # how thick a wall is taken for, and of what: 1.1 and 0.22 mm at 0.22 W/(m K), 0.33 mm at 0.33
-WALL = {"cup": "polypropylene", "bag": "polyethylene", "tray": "thin polypropylene"}
-WALLS = tuple([(row[1] + ", " + WALL[row[0]], row[4], PUBLISHED, "en-12524") for row in CONTAINERS if row[4]])
+WALL = {"cup": "facts-walls.cup", "bag": "facts-walls.bag", "tray": "facts-walls.tray"}
+WALLS = tuple([(WALL[row[0]], row[4], PUBLISHED, "en-12524") for row in CONTAINERS if row[4]])
 # name, value [SI], least, most, mark, source
 MATTER = (
     ("heat_per_epoxide", 106600.0, 100000.0, 118000.0, PUBLISHED, "dgeba"),  # J/mol
@@ -33,8 +33,8 @@ MATTER = (
 )
 # value, label, heat given to the air, convection and radiation together [W/(m2 K)], least, most, mark
 AIR = (
-    ("still", "Still air", 9.0, 9.0, 16.0, PUBLISHED, "churchill"),
-    ("moving", "A breeze or a fan", 20.0, 15.0, 30.0, PUBLISHED, "iso-6946"),
+    ("still", "facts-air.still", 9.0, 9.0, 16.0, PUBLISHED, "churchill"),
+    ("moving", "facts-air.moving", 20.0, 15.0, 30.0, PUBLISHED, "iso-6946"),
 )
 # how the mix cures, where the label's times alone cannot tell: name, value, least, most, mark
 CURE = (

@@ -6,28 +6,28 @@ from .marks import JUDGED, MEMORY
 
 # name, label, rate [m/min], least, most, mark
 RATES = (
-    ("place", "Place putty", 2.0, 1.0, 3.0, MEMORY),
-    ("tool", "Tool the cove", 1.0, 0.6, 1.5, MEMORY),
-    ("clean", "Clean the edges", 1.25, 0.8, 2.0, MEMORY),
-    ("wet", "Wet out on the tray", 1.25, 0.8, 2.0, MEMORY),
-    ("lay", "Lay the tape", 2.0, 1.0, 3.0, MEMORY),
-    ("roll", "Roll the air out", 0.8, 0.5, 1.2, MEMORY),
-    ("peel", "Peel ply", 1.25, 0.8, 2.0, MEMORY),
+    ("place", "facts-rates.place", 2.0, 1.0, 3.0, MEMORY),
+    ("tool", "facts-rates.tool", 1.0, 0.6, 1.5, MEMORY),
+    ("clean", "facts-rates.clean", 1.25, 0.8, 2.0, MEMORY),
+    ("wet", "facts-rates.wet", 1.25, 0.8, 2.0, MEMORY),
+    ("lay", "facts-rates.lay", 2.0, 1.0, 3.0, MEMORY),
+    ("roll", "facts-rates.roll", 0.8, 0.5, 1.2, MEMORY),
+    ("peel", "facts-rates.peel", 1.25, 0.8, 2.0, MEMORY),
 )
 # value, label, factor on the rate [-], mark
 HANDS = (
-    ("practised", "Practised", 1.0, JUDGED),
-    ("novice", "New to it", 0.5, JUDGED),
+    ("practised", "facts-hands.practised", 1.0, JUDGED),
+    ("novice", "facts-hands.novice", 0.5, JUDGED),
 )
 POSITIONS = (
-    ("downhand", "Downhand", 1.0, JUDGED),
-    ("vertical", "Standing", 0.7, JUDGED),
-    ("overhead", "Overhead", 0.5, JUDGED),
+    ("downhand", "facts-positions.downhand", 1.0, JUDGED),
+    ("vertical", "facts-positions.vertical", 0.7, JUDGED),
+    ("overhead", "facts-positions.overhead", 0.5, JUDGED),
 )
 # name, label, minutes, least, most, mark
 MIXING = (
-    ("mix_putty", "Mixing and bagging putty", 6, 5, 9, MEMORY),
-    ("mix_wet", "Mixing wet-out resin", 3, 2, 4, MEMORY),
+    ("mix_putty", "facts-mixing.mix-putty", 6, 5, 9, MEMORY),
+    ("mix_wet", "facts-mixing.mix-wet", 3, 2, 4, MEMORY),
 )
 
 # of taps and of what is learned from them
