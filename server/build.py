@@ -14,7 +14,7 @@ from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 from .one_script import needs, one_script, through
-from .put_in import WRITTEN, put_in
+from .put_in import WRITTEN, put_in, put_in_script
 from .short import short
 
 LANGUAGE = "en"
@@ -22,6 +22,7 @@ BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, 
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
+AHEAD = ("js/engine/bundle.js", "js/page/sentences.js")  # of the service worker, which imports nothing
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
     ".css": "text/css; charset=utf-8",
@@ -92,11 +93,11 @@ class Build:
     @cached_property
     def scripts(self) -> dict[str, str]:
         """Each script by itself, lean, by its path from `webui/`."""
-        found = {}
+        found, said = {}, sentences(LANGUAGE)
         for name, path in self._paths().items():
             if path.suffix in SCRIPTS:
                 text = path.read_text(encoding="utf-8")
-                found[name] = lean_script(text) if path.suffix == ".js" else text
+                found[name] = lean_script(put_in_script(text, said)) if path.suffix == ".js" else text
         return dict(found, **{DECLARED: script(found[DECLARED])})
 
     def _paths(self) -> dict[str, Path]:
@@ -175,10 +176,11 @@ class Build:
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
-                "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}}
-        reader = self.scripts["js/engine/bundle.js"].replace("export const", "const")
-        script = lean_script((self.house / "webui" / "sw.js").read_text(encoding="utf-8"))
-        return f"const BUILD = {json.dumps(told)};\n{reader}{script}"
+                "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}, "language": LANGUAGE}
+        ahead = "".join(self.scripts[path].replace("export const", "const") for path in AHEAD)
+        text = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
+        script = lean_script(put_in_script(text, sentences(LANGUAGE)))
+        return f"const BUILD = {json.dumps(told)};\n{ahead}{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.

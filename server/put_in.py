@@ -4,9 +4,12 @@ A table of keys beside the program would be 6 kB more of a first visit, and a lo
 neither. It asks for another bundle where it is to speak another language.
 """
 import io
+import json
+import re
 import tokenize
 
 WRITTEN = "shared/words/written.py"
+CALLED = re.compile(r'(?<![\w.])t\("([a-z0-9.-]+)"(\)?)')  # of a script
 
 
 def put_in(source: str, sentences: dict) -> str:
@@ -22,3 +25,17 @@ def put_in(source: str, sentences: dict) -> str:
         line, begin, end = one.start[0] - 1, one.start[1], one.end[1]
         lines[line] = lines[line][:begin] + repr(sentences[one.string[1:-1]]) + lines[line][end:]
     return "".join(lines)
+
+
+def put_in_script(script: str, sentences: dict) -> str:
+    """A script of the page with the sentence in each `t("key")`; KeyError where there is none of that key.
+
+    >>> put_in_script('say(t("close"), t("left", { count }));', {"close": "Close", "left": (None, ("count",), " left")})
+    'say("Close", t([null,["count"]," left"], { count }));'
+    """
+    def said(found: re.Match) -> str:
+        sentence = json.dumps(sentences[found[1]], ensure_ascii=False, separators=(",", ":"))
+        alone = found[2] and isinstance(sentences[found[1]], str)
+        return sentence if alone else f"t({sentence}{found[2]}"
+
+    return CALLED.sub(said, script)

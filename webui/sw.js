@@ -1,13 +1,14 @@
-// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types}) and `texts` of js/engine/bundle.js are put in
-// front of this file by the server; sums: the SHA-256 by its path of each file that is fetched. Half a file, or another in
-// its place, is none of this build.
+// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types, language}), `texts` of js/engine/bundle.js
+// and `sentencesOf` of js/page/sentences.js are put in front of this file by the server; sums: the SHA-256 by its path of each
+// file that is fetched. Half a file, or another in its place, is none of this build.
+const t = sentencesOf(() => BUILD.language);
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const SUM = "Covemix-Sum"; // a page, or a script of later, is made here, of the bundle: what it was is kept with it
 const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
 // A newer build that waits is offered where the page itself cannot offer it.
-const NEWER = `<p hidden>A newer Covemix is on this phone, and whole. It waits because a pot may run; its clock goes on in the newer one.
-<button style="font:inherit;min-height:48px;padding:0 1em">Update now</button></p>
+const NEWER = `<p hidden>${t("lost-newer")}
+<button style="font:inherit;min-height:48px;padding:0 1em">${t("update-now")}</button></p>
 <script>
 const workers = navigator.serviceWorker;
 workers.addEventListener("controllerchange", () => location.reload());
@@ -18,8 +19,8 @@ document.querySelector("button").onclick = () => kept.waiting.postMessage("updat
 </script>`;
 const lost = (why, pots) => `<!doctype html><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>Covemix</title><p>${why}
-Open it once with a connection and it is back. Your kit and log are kept apart from that copy.</p>${pots.length ? `
-<p><strong>${pots.length === 1 ? "A pot runs" : `${pots.length} pots run`}, and nothing rings here. Set another alarm, and watch the pot itself.</strong></p>
+${t("lost-back")}</p>${pots.length ? `
+<p><strong>${t("lost-pots", { count: pots.length })}</strong></p>
 <ul>${pots.map((pot) => `<li>${plain(told(pot))}</li>`).join("")}</ul>` : ""}`;
 
 // What is kept of a running pot, as it stands there: without the copy there is no engine that could say more of it.
@@ -27,11 +28,12 @@ const told = ({ started, typed }) => {
   const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray);
   const text = (name) => pairs.find(([key]) => key === name)?.[1];
   const lasts = text("duration");
-  const called = [text("batch"), text("place")].filter(Boolean).join(", ") || "A pot";
-  if (!Number.isFinite(started)) return `${called}: its clock cannot be read.`;
-  const mixed = `${called}: mixed at ${new Date(started).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" })}`;
+  const called = [text("batch"), text("place")].filter(Boolean).join(", ") || t("lost-pot");
+  if (!Number.isFinite(started)) return t("lost-pot.unread", { called });
+  const mixed = new Date(started).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
   const changed = pairs.some(([key]) => String(key).startsWith("changes.")); // by another air: it is not the whole time
-  return `${mixed}${lasts && !changed ? `, usable for ${/^[\d.,]+$/.test(lasts) ? `${lasts} min` : lasts} from then` : ""}.`;
+  return lasts && !changed ? t("lost-pot.lasts", { called, mixed, lasts: /^[\d.,]+$/.test(lasts) ? `${lasts} min` : lasts })
+    : t("lost-pot.mixed", { called, mixed });
 };
 
 const plain = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
@@ -56,8 +58,8 @@ const pots = (unread = []) => new Promise((resolve) => {
   });
 });
 
-const GONE = "This phone has let go of its copy of Covemix, and there is no signal.";
-const DAMAGED = "This phone's copy of Covemix is damaged, and what is missing could not be fetched.";
+const GONE = t("lost-gone");
+const DAMAGED = t("lost-damaged");
 const lostPage = async (why) => (
   new Response(lost(why, await pots().catch(() => [])) + (why === DAMAGED ? NEWER : ""), { headers: { "Content-Type": "text/html; charset=utf-8" } }));
 

@@ -1028,3 +1028,186 @@ page-log = Log
 page-sources = Sources
 sources-page =
   .all = Show all { $count }
+
+
+## Scripts: notices, buttons and what the page says of itself
+
+page-stale = These figures are old: the new ones are being worked out.
+engine-fault =
+  .unstarted = the engine did not start
+  .fell = the engine fell over
+  .hung = the engine took too long
+  .unreadable = the engine's answer could not be read
+page-undo = Undo
+backup-wrong = This file could not be read. Nothing was changed.
+  .not-ours = This is not a file that Covemix exported. Nothing was changed.
+  .too-large = This file is too large to be one of ours. Nothing was changed.
+  .newer = This file comes from a newer Covemix: update this one first. Nothing was changed.
+  .unread = What is kept on this phone could not be read. Nothing was saved or changed.
+entry-no-figures = Its figures could not be worked out.
+entry-unread = A row that cannot be read
+  .why = It is kept as it is, and is in the file that Kit saves. Nothing here counts with it.
+  .removed = The row that cannot be read is removed.
+entry-remove = Remove
+kit-added = { $name } is in the kit.
+kit-nameless = Number { $id }
+page-not-whole = Covemix did not come whole: open it once more with a good connection.
+  .of = Covemix did not come whole ({ $names }): open it once more with a good connection.
+engine-started-anew = The part that calculates stopped and was started again. Nothing that you typed is lost.
+lead-here = { $label }: it is here now.
+offline-plain = This address is plain http: everything works while you are connected, but it cannot be kept for a shop without signal. For that, open it from an https address (covemix export makes the files for one).
+offline-half = Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without signal yet: open it once more with a good connection.
+offline-half-update = The update did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this phone stays and works; the newer one is fetched another time.
+update-whole = A newer Covemix is here, and whole. It waits because a pot runs; the pot's clock goes on in the newer one.
+update-ready = A newer Covemix is ready. Numbers do not change until you take it.
+update-now = Update now
+update-unfetched = A newer one could not be fetched just now: try again with a connection.
+update-none = There is no newer one here yet.
+offline-ready = Covemix is now kept on this phone: it works without signal.
+offline-unkept = This browser does not let Covemix be kept for use without signal.
+part-unfetched = That part of Covemix could not be fetched just now. Try again with a connection.
+recalled-this = This Covemix is recalled.
+page-close = Close
+page-unanswered = That could not be worked out. Your input is fine; tap again.
+pot-empty = Empty
+pot-still-good = Still good
+pot-stiffening = Stiffening
+pot-gone = Gone
+pot-end = End this pot
+pot-air = The air has changed
+  .label = Air temperature now
+  .act = Count with it
+pot-left = Set what is left
+  .label = Left now, by the other phone or your watch
+  .act = Count from it
+pot-nameless = Pot
+pot-done = Done: { $step }
+pot-doubt =
+  .unshown = This pot's clock cannot be shown just now: watch the pot itself.
+  .behind = These minutes are not up to date: the part that calculates does not answer. Watch the pot itself.
+  .not-started = No clock was started: this phone cannot save just now. Set its own alarm.
+  .no-start = No clock was started: it is not known when the pot was mixed.
+  .strange = A pot is kept here whose clock cannot be read: watch the pot itself. It can be ended on Clock.
+card-code = A code of the link: { $told }
+card-opens = Opens this
+link-not-looked-at = A link could not be looked at: the part that calculates did not load, and there is no connection to a server. Nothing of yours is changed.
+link-used = The link's values are here now.
+link-use = Use these
+link-keep-mine = Keep mine
+link-try-again = Try again
+link-shows = A link shows: { $words }. Nothing of yours is changed.
+  .this = A link shows this. Nothing of yours is changed.
+paste-strange = That is not a Covemix link. Nothing was changed.
+paste-no-camera = The camera cannot be used. Paste the link instead.
+paste-unread = That could not be looked at just now.
+share-copied = The link is copied.
+  .link = The link is copied. It holds the numbers themselves and opens without signal.
+  .words = The plain words are copied.
+share-copy-the-link = Copy the link
+share-pot = Another phone that scans this, or opens the link, shows the same clock.
+share-code = A code of the link { $link }
+share-too-much = Too much for one code: send the link instead.
+share-unmade = The link could not be made just now. Close this and try again.
+share-copy-marked = Copy the marked text above.
+store-blocked = Another tab still holds the older store: close it, and kit and log come back.
+store-failed = This browser cannot save just now (private mode, or the phone is full). What you typed is still here.
+store-newer = Kit, log and running pots were kept here by a newer Covemix: open this page again with a connection, and they are back.
+store-may-clear = The browser may clear this phone's kit and log when space is short: export them now and then.
+backup-nothing = Nothing: it is all here already.
+backup-nameless = without a name
+backup-replaced = All of the file is here now.
+backup-added = The file is added to yours.
+boat-demo = An invented dinghy is there now.
+boat-emptied = All joints are out.
+boat-full = The list is full: remove a remnant first.
+boat-no-roll = No roll of the kit is needed for this list.
+boat-rolls = { $count ->
+    [one] { $count } roll of the kit is cut from now.
+   *[other] { $count } rolls of the kit are cut from now.
+  }
+boat-left = The kit has what is left now: { $left }.
+clock-mixed = Mixed now. It uses the air temperature on this screen: correct it if it has changed.
+pot-link = A link brings a running pot. { $words }
+  .unread = A link brings a running pot, which could not be looked at just now.
+  .again = Look again
+  .add = Add this pot
+pot-logged = The pot is in the log.
+pot-ended = The pot is ended.
+kit-copied = { $name } is copied.
+kit-removed = { $name } is removed.
+kit-taught = { $name } has its own rates.
+kit-use-rates = Use my rates
+entry-change = Change
+entry-copy = Copy
+setting-unkept = This browser cannot save: this lasts until you close the page.
+log-removed = The batch is removed.
+log-again = Pour again
+  .done = Pour holds that batch again.
+plan-no-seams = The boat has no seams to lay yet.
+pour-unkept = It could not be saved: this browser cannot save just now.
+pour-batch-logged = The batch is in the log, and counts from now on.
+pour-anew = Another pour: what the last one really showed is cleared.
+pour-logged = The pour is in the log.
+  .more = Seam, lot, how it went
+engine-missing = The part that calculates did not load. Open this page once more with a connection; if that does not help, this browser is too old for it.
+  .server = The part that calculates did not load. With a connection, “Work it out” asks the server instead.
+pick-put-away = Another thing is chosen: what you typed for the one before is put away.
+page-not-old = These figures are old. Wait for the new ones.
+store-unkept = This browser cannot save: what you type lasts until you close the page.
+page-our-fault = That could not be worked out. It is not your input; change something and it tries again.
+  .why = That could not be worked out ({ $why }). It is not your input; change something and it tries again.
+row-removed = { $called } is removed.
+steps-working = Working it out. Below is the step before your tap.
+steps-step = Step { $step } of { $all }: tap when done
+steps-then = Then: { $label } { $figure }
+backup-begun = begun { $when }
+backup-names = { $names } and { $count } more
+backup-changes = { $way ->
+    [in] Comes in
+   *[out] Goes
+  }: { $store ->
+    [kit] { $count ->
+      [one] { $count } thing
+     *[other] { $count } things
+    }
+    [log] { $count ->
+      [one] { $count } row of the log
+     *[other] { $count } rows of the log
+    }
+   *[pots] { $count ->
+      [one] { $count } running pot
+     *[other] { $count } running pots
+    }
+  } ({ $names })
+backup-holds = The file holds { $file }. On this phone are { $phone }.
+backup-over = { $count ->
+    [one] Ended, no clock is started: { $count } pot over long ago ({ $names })
+   *[other] Ended, no clock is started: { $count } pots over long ago ({ $names })
+  }
+backup-runs-on = A pot that runs here runs on: { $pots }.
+backup-count = { $count ->
+    [one] { $things } of your things and { $count } batch
+   *[other] { $things } of your things and { $count } batches
+  }
+  .others = { $count ->
+    [one] { $count } other row of the log
+   *[other] { $count } other rows of the log
+  }
+  .pots = { $count ->
+    [one] { $count } running pot
+   *[other] { $count } running pots
+  }
+lost-newer = A newer Covemix is on this phone, and whole. It waits because a pot may run; its clock goes on in the newer one.
+lost-back = Open it once with a connection and it is back. Your kit and log are kept apart from that copy.
+lost-pots = { $count ->
+    [one] A pot runs, and nothing rings here. Set another alarm, and watch the pot itself.
+   *[other] { $count } pots run, and nothing rings here. Set another alarm, and watch the pot itself.
+  }
+lost-pot = A pot
+  .unread = { $called }: its clock cannot be read.
+  .mixed = { $called }: mixed at { $mixed }.
+  .lasts = { $called }: mixed at { $mixed }, usable for { $lasts } from then.
+lost-gone = This phone has let go of its copy of Covemix, and there is no signal.
+lost-damaged = This phone's copy of Covemix is damaged, and what is missing could not be fetched.
+offline-damaged = A part of this phone's copy of Covemix is damaged and could not be fetched again ({ $part }).
+  .mend = Open it once more with a good connection. Your kit and log are kept apart from it.

@@ -87,9 +87,7 @@ def _placed(found, terms) -> list:
         cases: dict = {}
         for variant in found.variants:
             name = variant.key.name if isinstance(variant.key, ast.Identifier) else "=" + variant.key.value
-            cases[name] = _pattern(variant.value, terms)
-            if variant.default:
-                cases["other"] = cases[name]
+            cases["other" if variant.default else name] = _pattern(variant.value, terms)
         return [(found.selector.id.name, cases)]
     raise Refused(f"not used here: {type(found).__name__}")
 

@@ -1,5 +1,6 @@
 // Says so where the page's scripts did not come whole, and fetches again what was kept of half of one.
 import { texts } from "./engine/bundle.js";
+import { t } from "./page/words.js";
 
 const root = new URL("../../../", import.meta.url);
 const TRIED = "covemix.fetched.again";
@@ -37,7 +38,8 @@ const say = (names) => {
   box.dataset.notice = "half";
   const words = document.createElement("p");
   words.className = "notice-text";
-  words.textContent = `Covemix did not come whole${names.length ? ` (${names.join(", ")})` : ""}: open it once more with a good connection.`;
+  words.textContent = names.length
+    ? t("page-not-whole.of", { names: names.join(", ") }) : t("page-not-whole");
   box.append(words);
   document.querySelector("[data-notices]").prepend(box);
 };

@@ -12,9 +12,10 @@ import { startRecall } from "./offline/recalled_builds.js";
 import { applySettings } from "./page/settings.js";
 import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
+import { t } from "./page/words.js";
 
 const LONG = 4000; // ms
-const STARTED_ANEW = "The part that calculates stopped and was started again. Nothing that you typed is lost.";
+const STARTED_ANEW = t("engine-started-anew");
 
 const root = new URL("../../../", import.meta.url);
 
@@ -47,7 +48,7 @@ const save = () => {
 
 const started = startEngine().catch(() => {}); // the first question says so, at the field
 followUpdates(save);
-offerWhereFull([["Save kit and log to a file", () => withPart("kit/backup.js", ({ saveFile }) => saveFile())]]);
+offerWhereFull([[t("backup-save"), () => withPart("kit/backup.js", ({ saveFile }) => saveFile())]]);
 whenHung(() => notice("hung", STARTED_ANEW));
 startRecall(root, save);
 applySettings();

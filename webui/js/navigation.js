@@ -6,6 +6,7 @@ import { behind } from "./page/notice.js";
 import { isMeasured } from "./form/declarations.js";
 import { offerUndo } from "./form/undo.js";
 import { reach } from "./form/rows.js";
+import { t } from "./page/words.js";
 
 const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
 
@@ -41,7 +42,7 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
   if (!adds) leadIn(screen, pairs);
   const undo = () => { remember(screen, before); leadIn(screen, before); location.reload(); };
   const form = () => document.querySelector("[data-form]");
-  return () => behind(offerUndo(form(), "lead", `${label}: it is here now.`, undo)); // what the screen asks for comes first
+  return () => behind(offerUndo(form(), "lead", t("lead-here", { label }), undo)); // what the screen asks for comes first
 };
 
 const nextRow = (group, pairs, before) => {

@@ -1,8 +1,9 @@
 // Figures that no longer belong to what is typed are marked as old, in words and crossed out, until the new ones stand.
 import { dismiss } from "../page/notice.js";
+import { t } from "../page/words.js";
 
 const SOON = 280; // ms; most answers are there long before, and the mark is painted within 300
-const TOLD = "These figures are old: the new ones are being worked out.";
+const TOLD = t("page-stale");
 
 // key: what figures belong to, as one text; "" where none stand
 export const watchOld = (main, key) => {

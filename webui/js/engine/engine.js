@@ -1,13 +1,14 @@
 // The one gate to the engine: JSON in, JSON out, in a worker that is watched and started again when it hangs.
+import { t } from "../page/words.js";
 const here = new URL("../../", import.meta.url);
 const PATIENCE = 8000; // ms; the slowest move takes an eighth of it on a slow phone
 const FETCHED = 15_000; // ms
 const PICTURED = "covemix.pictured"; // the build of whose memory this phone keeps a picture
 const UNHURRIED = 10_000; // ms after a start, when a picture may be made
-const UNSTARTED = "the engine did not start";
-const FELL = "the engine fell over"; // the next question starts it anew
-const HUNG = "the engine took too long";
-const UNREADABLE = "the engine's answer could not be read";
+const UNSTARTED = t("engine-fault.unstarted");
+const FELL = t("engine-fault.fell"); // the next question starts it anew
+const HUNG = t("engine-fault.hung");
+const UNREADABLE = t("engine-fault.unreadable");
 const LONG = 30_000; // characters of a question, from which on its texts are looked at one by one
 export const LONGEST_TYPED = 1000; // characters of one text that reach the engine: it says no to half of it
 

@@ -1,4 +1,5 @@
 // Rows of the groups of a form: as many as the values reach, added, removed, moved. A name is always "group.place.field".
+import { t } from "../page/words.js";
 export const NONE = "none"; // a group that was emptied by hand says so; nothing typed at all is its default
 
 export const groups = (form) => [...form.querySelectorAll("[data-group]")];
@@ -79,7 +80,7 @@ const rename = (row, { dataset: { group, each } }, place) => {
     }
   }
   row.dataset.row = place;
-  row.querySelector(".row-name").textContent = `${each} ${place + 1}`;
+  row.querySelector(".row-name").textContent = t("row-name", { each, count: place + 1 });
 };
 
 export const sayEmpty = (place) => {

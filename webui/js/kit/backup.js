@@ -3,18 +3,19 @@ import { download, today } from "../phone/download.js";
 import { notice } from "../page/notice.js";
 import { isRow } from "../store/schema.js";
 import { read, together } from "../store/store.js";
+import { t } from "../page/words.js";
 
 const SCHEMA = 2; // of a file; the store may have come further, and keeps there what no file carries
 const MOST = 10; // imports that can be undone, one after the other
 const STORES = ["kit", "log", "pots"];
 const LARGEST = 5_000_000; // bytes; ten years of batches are a tenth of it
-const NOT_OURS = "This is not a file that Covemix exported. Nothing was changed.";
-const TOO_LARGE = "This file is too large to be one of ours. Nothing was changed.";
-const NEWER = "This file comes from a newer Covemix: update this one first. Nothing was changed.";
+const NOT_OURS = t("backup-wrong.not-ours");
+const TOO_LARGE = t("backup-wrong.too-large");
+const NEWER = t("backup-wrong.newer");
 
 export class Refused extends Error {}
 
-const UNREAD = "What is kept on this phone could not be read. Nothing was saved or changed.";
+const UNREAD = t("backup-wrong.unread");
 
 // Everything as a file, or undefined, and told, where it cannot be read.
 export const current = () => backup().catch(() => { notice("store", UNREAD); });
@@ -51,9 +52,9 @@ export const readBackup = async (file) => {
 export const counted = ({ kit, log, pots }) => {
   const poured = log.filter(({ kind }) => kind === "poured").length;
   const others = log.length - poured;
-  return [`${kit.length} of your things and ${poured} ${poured === 1 ? "batch" : "batches"}`,
-    others && `${others} other ${others === 1 ? "row" : "rows"} of the log`,
-    pots.length && `${pots.length} running ${pots.length === 1 ? "pot" : "pots"}`].filter(Boolean).join(", ");
+  return [t("backup-count", { things: kit.length, count: poured }),
+    others && t("backup-count.others", { count: others }),
+    pots.length && t("backup-count.pots", { count: pots.length })].filter(Boolean).join(", ");
 };
 
 const text = ({ id, ...rest }) => JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));

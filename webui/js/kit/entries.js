@@ -3,8 +3,9 @@ import { ask } from "../engine/engine.js";
 import { notice } from "../page/notice.js";
 import { units } from "../page/settings.js";
 import { putBack, remove } from "../store/store.js";
+import { t } from "../page/words.js";
 
-const NO_FIGURES = "Its figures could not be worked out.";
+const NO_FIGURES = t("entry-no-figures");
 
 // One of them.
 export const entry = ({ id, title, beside, details, acts }) => {
@@ -41,16 +42,16 @@ export const entry = ({ id, title, beside, details, acts }) => {
 };
 
 const MOST = 240; // letters of it in sight; the file that Kit saves has them all
-const CANNOT = "It is kept as it is, and is in the file that Kit saves. Nothing here counts with it.";
+const CANNOT = t("entry-unread.why");
 
 // A row that this build cannot read, as it stands in the store. The others stand beside it as ever.
 export const unreadEntry = (store, row) => {
   const text = JSON.stringify(row);
   const drop = async () => {
-    if (await remove(store, row.id)) notice(store, "The row that cannot be read is removed.", [["Undo", () => putBack(store, row)]]);
+    if (await remove(store, row.id)) notice(store, t("entry-unread.removed"), [[t("page-undo"), () => putBack(store, row)]]);
   };
-  const item = entry({ id: `unread-${row.id}`, title: "A row that cannot be read", beside: CANNOT,
-    details: [text.length > MOST ? `${text.slice(0, MOST)} …` : text], acts: [["Remove", drop]] });
+  const item = entry({ id: `unread-${row.id}`, title: t("entry-unread"), beside: CANNOT,
+    details: [text.length > MOST ? `${text.slice(0, MOST)} …` : text], acts: [[t("entry-remove"), drop]] });
   item.dataset.unread = store;
   return item;
 };

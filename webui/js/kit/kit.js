@@ -5,6 +5,7 @@ import { figureFields } from "../form/form.js";
 import { notice, unanswered } from "../page/notice.js";
 import { all, change, put, remove } from "../store/store.js";
 import { keptText, says } from "../form/units.js";
+import { t } from "../page/words.js";
 
 const theirs = (a, b) => a.id - b.id;
 
@@ -81,7 +82,7 @@ export const keepTyped = async (form, pick, changed, refuse) => {
     await offerKit(form);
     if (mine) changed();
   };
-  notice("kit", `${typed.name} is in the kit.`, [["Undo", undo]]);
+  notice("kit", t("kit-added", { name: typed.name }), [[t("page-undo"), undo]]);
 };
 
 const entry = (form, name, { id, typed }) => {
@@ -90,6 +91,6 @@ const entry = (form, name, { id, typed }) => {
   option.value = `kit:${id}`;
   option.dataset.kit = "";
   option.dataset.typed = JSON.stringify(Object.fromEntries(told));
-  option.textContent = typed.name || `Number ${id}`;
+  option.textContent = typed.name || t("kit-nameless", { id });
   return option;
 };

@@ -1,18 +1,15 @@
 // The service worker: registered where the browser has one, updated only when the user says so.
 import { behind, notice, once, says } from "../page/notice.js";
+import { t } from "../page/words.js";
 
-const PLAIN = "This address is plain http: everything works while you are connected, but it cannot be kept for a shop"
-  + " without signal. For that, open it from an https address (covemix export makes the files for one).";
+const PLAIN = t("offline-plain");
 
-const HALF = "Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without"
-  + " signal yet: open it once more with a good connection.";
-const HALF_UPDATE = "The update did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this"
-  + " phone stays and works; the newer one is fetched another time.";
+const HALF = t("offline-half");
+const HALF_UPDATE = t("offline-half-update");
 
-const DAMAGED = "A part of this phone's copy of Covemix is damaged and could not be fetched again";
-const MEND = "Open it once more with a good connection. Your kit and log are kept apart from it.";
+const MEND = t("offline-damaged.mend");
 
-const WHOLE = "A newer Covemix is here, and whole. It waits because a pot runs; the pot's clock goes on in the newer one.";
+const WHOLE = t("update-whole");
 
 let agreed = false;
 const whole = new WeakSet();
@@ -40,11 +37,11 @@ const offer = (worker, save) => {
     return;
   }
   held = null;
-  notice("update", "A newer Covemix is ready. Numbers do not change until you take it.", [["Update now", () => take(worker, save)]]);
+  notice("update", t("update-ready"), [[t("update-now"), () => take(worker, save)]]);
 };
 
-const UNFETCHED = "A newer one could not be fetched just now: try again with a connection.";
-const NO_NEWER = "There is no newer one here yet.";
+const UNFETCHED = t("update-unfetched");
+const NO_NEWER = t("update-none");
 
 // Takes the newer build at once, whatever runs: pots are kept and go on. Resolves to what hinders it, if anything.
 export const updateNow = async (save) => {
@@ -77,7 +74,7 @@ const follow = (worker, save, unkept) => worker?.addEventListener("statechange",
   }
   whole.add(worker); // past its first step, all of it is there
   if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
-  if (worker.state === "activated" && !agreed) once("ready", "Covemix is now kept on this phone: it works without signal.");
+  if (worker.state === "activated" && !agreed) once("ready", t("offline-ready"));
 });
 
 const watch = (registration, save, unkept) => {
@@ -92,10 +89,10 @@ export const followUpdates = (save) => {
   const workers = navigator.serviceWorker;
   workers?.addEventListener("message", async ({ data }) => {
     if (!data?.damaged) return;
-    const said = `${DAMAGED} (${data.damaged.split("/").pop()}).`;
+    const said = t("offline-damaged", { part: data.damaged.split("/").pop() });
     const { waiting } = data.waits ? await workers.getRegistration() : {};
     if (says("damaged", `${said} ${waiting ? WHOLE : MEND}`)) return; // each start of the engine finds it damaged anew
-    if (waiting) notice("damaged", `${said} ${WHOLE}`, [["Update now", () => take(waiting, save)]]).dataset.kind = "heal";
+    if (waiting) notice("damaged", `${said} ${WHOLE}`, [[t("update-now"), () => take(waiting, save)]]).dataset.kind = "heal";
     else if (!document.querySelector("[data-kind=heal]")) behind(notice("damaged", `${said} ${MEND}`));
   });
   let leaving = false;
@@ -119,7 +116,7 @@ export const startOffline = async (root, save, unkept) => {
   try {
     watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save, unkept);
   } catch {
-    once("unkept", "This browser does not let Covemix be kept for use without signal.");
+    once("unkept", t("offline-unkept"));
     unkept();
   }
 };

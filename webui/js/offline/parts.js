@@ -1,7 +1,8 @@
 // Parts of the page that are fetched when they are asked for: from this phone, once it keeps the app.
 import { notice } from "../page/notice.js";
+import { t } from "../page/words.js";
 
-const UNFETCHED = "That part of Covemix could not be fetched just now. Try again with a connection.";
+const UNFETCHED = t("part-unfetched");
 const NEEDS = /^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"/gm; // what a script cannot start without
 
 // A browser remembers that an import failed, and does not ask for it again. So where nothing is kept on this phone, a part

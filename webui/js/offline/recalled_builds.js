@@ -2,6 +2,7 @@
 // opening and kept as it was last known. The engine is not asked: it may be what is wrong.
 import { updateNow } from "./offline.js";
 import { notice } from "../page/notice.js";
+import { t } from "../page/words.js";
 
 const KEPT = "covemix.told.recalled";
 const LONGEST = 600; // characters of what is said
@@ -23,7 +24,7 @@ const say = (list, save, more = "") => {
   const words = ours(list).flatMap(({ wrong, check }) => [wrong, check]).join(" ").slice(0, LONGEST);
   if (!words || (words === said && !more)) return;
   said = words;
-  notice("recalled", ["This Covemix is recalled.", words, more].filter(Boolean).join(" "), [["Update now", async () => {
+  notice("recalled", [t("recalled-this"), words, more].filter(Boolean).join(" "), [[t("update-now"), async () => {
     const hindered = await updateNow(save);
     if (hindered) say(list, save, hindered); // it stays said
   }]]);

@@ -1,5 +1,6 @@
 // Short notices at the top of the page: what happened and, where there is one, the thing to do about it. One is in sight,
 // the newest; what rings stays before it, and what heals this copy or recalls it.
+import { t } from "./words.js";
 const place = () => document.querySelector("[data-notices]");
 
 // keep: what closing it is called where that is a choice of its own, kept: what it does then; otherwise a cross
@@ -28,7 +29,7 @@ export const notice = (name, text, actions = [], keep = "", kept = () => {}) => 
   if (!keep) {
     const cross = button("✕", () => {});
     cross.dataset.kind = "cross";
-    cross.setAttribute("aria-label", "Close");
+    cross.setAttribute("aria-label", t("page-close"));
     box.append(cross);
   }
   const ringing = [...place().querySelectorAll("[data-kind=ring], [data-kind=heal], [data-kind=recalled]")].pop();
@@ -55,7 +56,7 @@ export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`
 export const says = (name, text) => place().querySelector(`[data-notice="${name}"] .notice-text`)?.textContent === text;
 
 // The engine gave no answer to a tap: nothing has changed, and the tap can be done again.
-export const UNANSWERED = "That could not be worked out. Your input is fine; tap again.";
+export const UNANSWERED = t("page-unanswered");
 export const unanswered = () => {
   notice("unanswered", UNANSWERED);
   return null;

@@ -1,6 +1,7 @@
 // One running pot on the screen: what the engine says of it, large, and the taps that go with it.
 import { ruled } from "../answer/figure.js";
 import { bare } from "../form/units.js";
+import { t } from "../page/words.js";
 
 const make = (tag, name, text = "") => {
   const element = document.createElement(tag);
@@ -41,15 +42,15 @@ export const potArticle = (pot, acts) => {
   wall.append(make("summary", "fold-name"), times);
   const step = button("", () => acts.done(pot), "main");
   const actions = make("p", "actions");
-  actions.append(step, button("Empty", () => acts.empty(pot)), button("Share", () => acts.share(pot)));
+  actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), button(t("share-share"), () => acts.share(pot)));
   const said = make("p", "actions pot-said");
-  said.append(button("Still good", () => acts.good(pot)), button("Stiffening", () => acts.stiffening(pot)),
-    button("Gone", () => acts.gone(pot)));
+  said.append(button(t("pot-still-good"), () => acts.good(pot)), button(t("pot-stiffening"), () => acts.stiffening(pot)),
+    button(t("pot-gone"), () => acts.gone(pot)));
   const { fold: air, counted } = typedFold(`pot-air-${pot.id}`, AIR, (text) => acts.air(pot, text), acts.airUnit);
   const { fold: set } = typedFold(`pot-left-${pot.id}`, LEFT, (text) => acts.left(pot, text));
   const trouble = make("p", "pot-trouble");
   const drop = make("p", "actions");
-  drop.append(button("End this pot", () => acts.drop(pot)));
+  drop.append(button(t("pot-end"), () => acts.drop(pot)));
   article.append(name, left, trouble, rule, next, warnings, actions, said, air, set, wall, drop);
 
   const show = (lines, problem) => {
@@ -64,7 +65,7 @@ export const potArticle = (pot, acts) => {
     if (!pot.timing.length || told.over) air.hidden = true;
     counted();
     if (!large) {
-      write(batch, "Pot");
+      write(batch, t("pot-nameless"));
       write(what, "");
       return;
     }
@@ -78,7 +79,7 @@ export const potArticle = (pot, acts) => {
     next.hidden = step.hidden = !told.next;
     if (told.next) {
       next.replaceChildren(make("b", "", told.next.label), ` ${told.next.text} `, make("span", "pot-at", told.next.rough));
-      write(step, `Done: ${told.next.text}`);
+      write(step, t("pot-done", { step: told.next.text }));
     }
     const warned = lines.filter((line) => line.name !== "next" && (line.rank === "warn" || line.rank === "ask"));
     list(warnings, warned);
@@ -91,9 +92,9 @@ export const potArticle = (pot, acts) => {
 };
 
 // The shed warmed up or cooled down since: typed once, the minutes follow.
-const AIR = { name: "The air has changed", label: "Air temperature now", mode: "decimal", act: "Count with it" };
+const AIR = { name: t("pot-air"), label: t("pot-air.label"), mode: "decimal", act: t("pot-air.act") };
 // Another phone counts the same pot, or the clock of this one was changed: what is really left.
-const LEFT = { name: "Set what is left", label: "Left now, by the other phone or your watch", mode: "text", hint: "12:30", act: "Count from it" };
+const LEFT = { name: t("pot-left"), label: t("pot-left.label"), mode: "text", hint: "12:30", act: t("pot-left.act") };
 
 // One thing to type, folded away. tell: called with the text, resolves to what is wrong with it, or ""; unitNow: the unit
 // that a bare number has, in the phone's units

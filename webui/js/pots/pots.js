@@ -6,17 +6,18 @@ import { units, whenUnits } from "../page/settings.js";
 import { fits } from "../store/schema.js";
 import { Watch, measured, zones } from "../phone/clocks.js";
 import { beat, change, put, putBack, read, remove, whenChanged } from "../store/store.js";
+import { t } from "../page/words.js";
 
 const TICK = 1000; // ms
 const LATE = 2500; // ms without an answer, after which the minutes that stand are said to stand still
 const BEAT = 5000; // ms from one stored heartbeat to the next
 const CLAIM = 3000; // ms a tab has to ring what it claimed
 const GIVE_WAY = 2000; // ms a hidden tab leaves to one in sight, whose sound a tap has allowed
-const UNTOLD = "This pot's clock cannot be shown just now: watch the pot itself.";
-const BEHIND = "These minutes are not up to date: the part that calculates does not answer. Watch the pot itself.";
-const NOT_STARTED = "No clock was started: this phone cannot save just now. Set its own alarm.";
-const NO_START = "No clock was started: it is not known when the pot was mixed.";
-const STRANGE = "A pot is kept here whose clock cannot be read: watch the pot itself. It can be ended on Clock.";
+const UNTOLD = t("pot-doubt.unshown");
+const BEHIND = t("pot-doubt.behind");
+const NOT_STARTED = t("pot-doubt.not-started");
+const NO_START = t("pot-doubt.no-start");
+const STRANGE = t("pot-doubt.strange");
 const listeners = new Set();
 let pots = [];
 let told = new Map(); // id -> the engine's lines

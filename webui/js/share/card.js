@@ -1,5 +1,6 @@
 // The cards that are printed and hung on the wall: laid out from the engine's card, shown on paper only.
 import { drawCode } from "./qr_code.js";
+import { t } from "../page/words.js";
 
 const element = (tag, name, ...content) => {
   const made = document.createElement(tag);
@@ -19,7 +20,7 @@ const line = (one) => {
 };
 
 const code = (url, told) => {
-  const drawn = drawCode(url, `A code of the link: ${told}`);
+  const drawn = drawCode(url, t("card-code", { told }));
   return drawn ? [element("figure", "code", drawn, element("figcaption", "code-told", told))] : [];
 };
 
@@ -42,7 +43,7 @@ const lay = (place, { title, asked, lines, caution, made }, codes) => {
 export const layCard = (card, url) => {
   const place = document.querySelector("[data-card]");
   for (const old of document.querySelectorAll("[data-card-more]")) old.remove();
-  lay(place, card, code(url, "Opens this"));
+  lay(place, card, code(url, t("card-opens")));
   let last = place;
   for (const sheet of card.sheets) {
     const more = place.cloneNode(true);

@@ -6,10 +6,10 @@ import { atFirst, recall } from "../form/memory.js";
 import { dismiss, notice } from "../page/notice.js";
 import { offerUndo } from "../form/undo.js";
 import { saidHere } from "../form/units.js";
+import { t } from "../page/words.js";
 
 const MOST = 9000; // characters; the engine says no to far less, and has to be sent only this much to say it
-const NOT_LOOKED_AT = "A link could not be looked at: the part that calculates did not load, and there is no connection to a server."
-  + " Nothing of yours is changed.";
+const NOT_LOOKED_AT = t("link-not-looked-at");
 const exported = "files" in document.documentElement.dataset;
 
 // Asks about any query string: {pairs, refused, words}.
@@ -60,10 +60,10 @@ export const bring = async (screen, main, { again, changed }) => {
     changed();
     form.dispatchEvent(new Event("taken"));
     document.getElementById("main").focus();
-    offerUndo(form, "link", "The link's values are here now.", () => { fill(form, home ?? []); changed(); });
+    offerUndo(form, "link", t("link-used"), () => { fill(form, home ?? []); changed(); });
   };
-  const offer = (words, made = "") => notice("link", `A link shows${words ? `: ${words}` : " this"}. Nothing of yours is changed.${made && ` ${made}`}`,
-    [["Use these", use]], "Keep mine", leave).querySelector("button:last-child").focus();
+  const offer = (words, made = "") => notice("link", `${words ? t("link-shows", { words }) : t("link-shows.this")}${made && ` ${made}`}`,
+    [[t("link-use"), use]], t("link-keep-mine"), leave).querySelector("button:last-child").focus();
 
   form.dataset.link = "";
   form.addEventListener("accept", use);
@@ -85,7 +85,7 @@ export const bring = async (screen, main, { again, changed }) => {
       location.replace(ofServer(location.pathname, given));
     } else {
       leave();
-      notice("link", NOT_LOOKED_AT, [["Try again", () => location.assign(location.pathname + search)]]);
+      notice("link", NOT_LOOKED_AT, [[t("link-try-again"), () => location.assign(location.pathname + search)]]);
     }
     return;
   }

@@ -1,8 +1,9 @@
 // A link that this phone opened elsewhere, pasted or scanned. The engine looks at it before anything goes anywhere.
 import { look } from "./opened_link.js";
 import { EngineMissing } from "../engine/engine.js";
+import { t } from "../page/words.js";
 
-const STRANGE = "That is not a Covemix link. Nothing was changed.";
+const STRANGE = t("paste-strange");
 
 // The screen a link is for: by the last step of its path, wherever the app that made it stands.
 const screenOf = (url) => {
@@ -35,7 +36,7 @@ const scan = async (sheet, tell) => {
   try {
     stream = await navigator.mediaDevices.getUserMedia({ video: { facingMode: "environment" } });
   } catch {
-    tell("The camera cannot be used. Paste the link instead.");
+    tell(t("paste-no-camera"));
     return;
   }
   const stop = () => { for (const track of stream.getTracks()) track.stop(); video.hidden = true; };
@@ -63,7 +64,7 @@ export const startPasting = (sheet) => {
   };
   sheet.querySelector("[data-paste]").addEventListener("submit", async (event) => {
     event.preventDefault();
-    tell(await follow(field.value).catch(() => "That could not be looked at just now."));
+    tell(await follow(field.value).catch(() => t("paste-unread")));
   });
   const button = sheet.querySelector("[data-scan]");
   button.hidden = !("BarcodeDetector" in window && navigator.mediaDevices);

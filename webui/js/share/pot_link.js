@@ -2,6 +2,7 @@
 import { drawCode } from "./qr_code.js";
 import { notice } from "../page/notice.js";
 import { age } from "../pots/pots.js";
+import { t } from "../page/words.js";
 
 const FRESH = 5000; // ms; the code tells the time it was drawn at
 
@@ -32,19 +33,19 @@ export const sharePot = (pot) => {
   const acts = [];
   const send = () => navigator.share({ title: document.title, url: address(pot) }).catch(() => {}); // called off: it stays here
   const copy = () => navigator.clipboard.writeText(address(pot))
-    .then(() => notice("share", "The link is copied."), () => {}); // refused: it stands there to be copied by hand
-  if (navigator.share) acts.push(["Send", send]);
-  if (navigator.clipboard) acts.push(["Copy the link", copy]);
-  const box = notice("share", "Another phone that scans this, or opens the link, shows the same clock.", acts);
+    .then(() => notice("share", t("share-copied")), () => {}); // refused: it stands there to be copied by hand
+  if (navigator.share) acts.push([t("share-send"), send]);
+  if (navigator.clipboard) acts.push([t("share-copy-the-link"), copy]);
+  const box = notice("share", t("share-pot"), acts);
   const field = document.createElement("input");
   field.className = "words";
   field.readOnly = true;
-  field.setAttribute("aria-label", "Link");
+  field.setAttribute("aria-label", t("share-link"));
   const code = document.createElement("div");
   box.querySelector("p").after(code, field);
   const draw = () => {
     field.value = address(pot);
-    code.replaceChildren(...[drawCode(field.value, `A code of the link ${field.value}`)].filter(Boolean));
+    code.replaceChildren(...[drawCode(field.value, t("share-code", { link: field.value }))].filter(Boolean));
   };
   draw();
   const fresh = setInterval(() => {

@@ -4,6 +4,7 @@ import { ask } from "../engine/engine.js";
 import { unanswered } from "../page/notice.js";
 import { layCard } from "./card.js";
 import { startPasting } from "./paste.js";
+import { t } from "../page/words.js";
 
 let asked = null;
 let begun = false;
@@ -26,8 +27,8 @@ const make = async () => {
 
 const draw = () => {
   const plain = sheet().querySelector("[name=carries]:checked").value === "words";
-  const code = drawCode(plain ? made.short : made.url, plain ? made.short : `A code of the link ${made.url}`);
-  part("code").replaceChildren(code ?? "Too much for one code: send the link instead.");
+  const code = drawCode(plain ? made.short : made.url, plain ? made.short : t("share-code", { link: made.url }));
+  part("code").replaceChildren(code ?? t("share-too-much"));
   part("words").hidden = !plain;
   part("words").textContent = made.short;
 };
@@ -44,7 +45,7 @@ export const open = async (what) => {
     await make();
     draw();
   } catch {
-    say("The link could not be made just now. Close this and try again.");
+    say(t("share-unmade"));
   }
 };
 
@@ -56,12 +57,12 @@ const copy = async (text, done) => {
     part("link").value = text;
     part("link").focus();
     part("link").select();
-    say("Copy the marked text above.");
+    say(t("share-copy-marked"));
   }
 };
 
 const send = () => navigator.share({ title: document.title, text: made.card.title, url: made.url })
-  .catch((error) => { if (error.name !== "AbortError") copy(made.url, "The link is copied."); });
+  .catch((error) => { if (error.name !== "AbortError") copy(made.url, t("share-copied")); });
 
 const print = () => {
   layCard(made.card, made.url);
@@ -75,8 +76,8 @@ export const printNow = async (what) => {
 
 const ACTS = {
   send,
-  "copy-link": () => copy(made.url, "The link is copied. It holds the numbers themselves and opens without signal."),
-  "copy-text": () => copy(made.text, "The plain words are copied."),
+  "copy-link": () => copy(made.url, t("share-copied.link")),
+  "copy-text": () => copy(made.text, t("share-copied.words")),
   print: () => { sheet().close(); print(); },
 };
 

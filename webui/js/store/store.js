@@ -2,6 +2,7 @@
 import { openDB } from "../../vendor/idb/index.js";
 import { dismiss, notice, once } from "../page/notice.js";
 import { fits } from "./schema.js";
+import { t } from "../page/words.js";
 
 const NAME = "covemix";
 // step n makes schema n of what schema n - 1 left; a step that has been released is never changed again
@@ -30,7 +31,7 @@ const asking = async (on) => openDB(NAME, STEPS.length, on); // some browsers th
 const open = () => {
   opened ??= asking({
     upgrade: (db, before, _, stores) => { for (const step of STEPS.slice(before)) step(db, stores); },
-    blocked: () => notice("blocked", "Another tab still holds the older store: close it, and kit and log come back."),
+    blocked: () => notice("blocked", t("store-blocked")),
     blocking: (_, __, event) => {
       event.target.close();
       opened = null;
@@ -58,8 +59,8 @@ const withStore = async (act) => {
   }
 };
 
-const FAILED = "This browser cannot save just now (private mode, or the phone is full). What you typed is still here.";
-const NEWER = "Kit, log and running pots were kept here by a newer Covemix: open this page again with a connection, and they are back.";
+const FAILED = t("store-failed");
+const NEWER = t("store-newer");
 const NEWER_ONE = "VersionError";
 
 // What can still be done about it: what is kept already can be saved to a file. Given from outside, it needs this one.
@@ -89,7 +90,7 @@ const askToStay = async () => {
   if (asked || !navigator.storage?.persist) return;
   asked = true;
   if (!(await navigator.storage.persist())) {
-    once("persist", "The browser may clear this phone's kit and log when space is short: export them now and then.");
+    once("persist", t("store-may-clear"));
   }
 };
 

@@ -4,29 +4,31 @@ import { notice } from "../page/notice.js";
 import { about } from "../pots/pots.js";
 import { fits } from "../store/schema.js";
 import { whenChanged } from "../store/store.js";
+import { t } from "../page/words.js";
 
 const NAMED = 4; // rows told by name; of the others, how many
-const NOTHING = "Nothing: it is all here already.";
+const NOTHING = t("backup-nothing");
 const when = (time) => new Date(time).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
 
 const typedIn = (pot, name) => (Array.isArray(pot.typed) ? pot.typed : []).filter(Array.isArray).find(([key]) => key === name)?.[1];
 const NAMES = {
   kit: (row) => row.typed?.name,
   log: (row) => row.typed?.what ?? row.filler,
-  pots: (pot) => [typedIn(pot, "batch"), typedIn(pot, "place"), Number.isFinite(pot.started) && `begun ${when(pot.started)}`]
+  pots: (pot) => [typedIn(pot, "batch"), typedIn(pot, "place"), Number.isFinite(pot.started) && t("backup-begun", { when: when(pot.started) })]
     .filter(Boolean).join(", "),
 };
-const KINDS = { kit: ["thing", "things"], log: ["row of the log", "rows of the log"], pots: ["running pot", "running pots"] };
 
-const listed = (store, rows, verb) => {
-  if (!rows.length) return [];
-  const names = rows.slice(0, NAMED).map((row) => NAMES[store](row) || "without a name");
-  const more = rows.length > NAMED ? ` and ${rows.length - NAMED} more` : "";
-  return [`${verb}: ${rows.length} ${KINDS[store][rows.length === 1 ? 0 : 1]} (${names.join("; ")}${more})`];
+const named = (rows, name) => {
+  const names = rows.slice(0, NAMED).map((row) => name(row) || t("backup-nameless")).join("; ");
+  return rows.length > NAMED ? t("backup-names", { names, count: rows.length - NAMED }) : names;
 };
 
+// way: "in" or "out"
+const listed = (store, rows, way) => (rows.length
+  ? [t("backup-changes", { way, store, count: rows.length, names: named(rows, NAMES[store]) })] : []);
+
 const told = (made) => {
-  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "Comes in"), ...listed(store, go, "Goes")]);
+  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "in"), ...listed(store, go, "out")]);
   return lines.length ? lines : [NOTHING];
 };
 
@@ -63,14 +65,14 @@ export const startBackup = (main) => {
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
 
   const show = (mine) => {
-    at("preview-words").textContent = `The file holds ${counted(waiting)}. On this phone are ${counted(mine)}.`;
+    at("preview-words").textContent = t("backup-holds", { file: counted(waiting), phone: counted(mine) });
     const left = ended.length
-      ? [`Ended, no clock is started: ${ended.length} ${ended.length === 1 ? "pot" : "pots"} over long ago (${ended.slice(0, NAMED).map(NAMES.pots).join("; ")})`]
+      ? [t("backup-over", { count: ended.length, names: ended.slice(0, NAMED).map(NAMES.pots).join("; ") })]
       : [];
     list(at("preview-add"), told(changes(waiting, mine, false)).concat(left));
     list(at("preview-replace"), told(changes(waiting, mine, true)).concat(left));
     at("preview-pots").hidden = !mine.pots.length;
-    at("preview-pots").textContent = `A pot that runs here runs on: ${mine.pots.map((pot) => NAMES.pots(pot)).join("; ")}.`;
+    at("preview-pots").textContent = t("backup-runs-on", { pots: mine.pots.map((pot) => NAMES.pots(pot)).join("; ") });
     preview.hidden = false;
     preview.scrollIntoView({ block: "start" });
   };
@@ -84,7 +86,7 @@ export const startBackup = (main) => {
       if (mine) show(mine);
       else leave();
     } catch (problem) {
-      error.textContent = problem instanceof Refused ? problem.message : "This file could not be read. Nothing was changed.";
+      error.textContent = problem instanceof Refused ? problem.message : t("backup-wrong");
       error.hidden = false;
       leave();
     }
@@ -94,7 +96,7 @@ export const startBackup = (main) => {
     const id = await bringBack(waiting, whole);
     if (id === undefined) return; // told by the store
     leave();
-    notice("import", whole ? "All of the file is here now." : "The file is added to yours.", [["Undo", () => undoImport(id)]]);
+    notice("import", whole ? t("backup-replaced") : t("backup-added"), [[t("page-undo"), () => undoImport(id)]]);
   };
   at("add-to-mine").addEventListener("click", () => bring(false));
   at("replace").addEventListener("click", () => bring(true));

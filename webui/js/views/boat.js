@@ -6,6 +6,7 @@ import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
+import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
@@ -22,8 +23,8 @@ export const mount = (screen, main) => {
       offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
   };
-  replace("[data-demo]", "An invented dinghy is there now.");
-  replace("[data-empty]", "All joints are out.");
+  replace("[data-demo]", t("boat-demo"));
+  replace("[data-empty]", t("boat-emptied"));
   startStock(view);
   return view;
 };
@@ -44,12 +45,12 @@ const startStock = ({ form, changed, brought }) => {
     const before = pairs(form);
     const count = takeIn(form, rolls);
     if (!count) {
-      notice("row", "The list is full: remove a remnant first.");
+      notice("row", t("boat-full"));
       return;
     }
     changed();
     settle();
-    offerUndo(form, "row", count === 1 ? "1 roll of the kit is cut from now." : `${count} rolls of the kit are cut from now.`,
+    offerUndo(form, "row", t("boat-rolls", { count }),
       () => refilled(before));
   });
   cut.addEventListener("click", async () => {
@@ -58,13 +59,13 @@ const startStock = ({ form, changed, brought }) => {
     const { errors, lines } = answer;
     const cuts = errors.length ? [] : cutOff(form, rolls, lines);
     if (!cuts.length) {
-      notice("cut", errors[0]?.message ?? "No roll of the kit is needed for this list.");
+      notice("cut", errors[0]?.message ?? t("boat-no-roll"));
       return;
     }
     const done = await shorten(form, cuts);
     if (!done.length) return;
     const left = done.map(([roll]) => leftOf(form, roll)).join(", ");
-    notice("cut", `The kit has what is left now: ${left}.`, [["Undo", () => shorten(form, done)]]);
+    notice("cut", t("boat-left", { left }), [[t("page-undo"), () => shorten(form, done)]]);
   });
   form.addEventListener("input", settle);
   form.addEventListener("click", () => setTimeout(settle)); // rows come and go

@@ -16,6 +16,7 @@ import { all, change } from "../store/store.js";
 import { offerRowUndo } from "../form/undo.js";
 import { isLearned, keptText, saidHere } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
+import { t } from "../page/words.js";
 
 const WAITING = "clock-waiting"; // mixed, but how long it lasts is not known yet
 const WAITS = 5000; // ms from one kept count to the next
@@ -76,7 +77,7 @@ const began = (led) => {
   }
   waiting = Watch.begin();
   keepWaiting();
-  notice("waiting", "Mixed now. It uses the air temperature on this screen: correct it if it has changed.");
+  notice("waiting", t("clock-mixed"));
 };
 
 // What waits for its air is counted as a pot is, by both clocks, and kept as often.
@@ -139,14 +140,14 @@ const offer = async (link) => {
   if (!typed.some(([name]) => name === "by")) typed.push(["by", BEFORE]); // made before links said what made them
   const { answer, watch } = await about({ typed, started, done: [] }).catch(() => ({ answer: null, watch: null }));
   if (!answer) { // the address no longer holds it
-    notice("pot-link", "A link brings a running pot, which could not be looked at just now.", [["Look again", () => offer(link)]]);
+    notice("pot-link", t("pot-link.unread"), [[t("pot-link.again"), () => offer(link)]]);
     return;
   }
   const words = answer.errors.length ? answer.errors.map((one) => one.message)
     : [...answer.lines.filter((one) => one.name === "say" || one.name === "place").reverse(),
       ...answer.lines.filter((one) => DOUBTS.includes(one.name))].map((one) => one.text);
-  const add = answer.errors.length ? [] : [["Add this pot", () => begin(link, started, link, link, watch)]];
-  notice("pot-link", `A link brings a running pot. ${words.join(" · ")}`, add);
+  const add = answer.errors.length ? [] : [[t("pot-link.add"), () => begin(link, started, link, link, watch)]];
+  notice("pot-link", t("pot-link", { words: words.join(" · ") }), add);
 };
 
 const showPots = (pots) => {
@@ -236,7 +237,7 @@ const finish = async (pot, outcome) => {
     await dropBatch(entry);
     return;
   }
-  offerRowUndo("log", entry, "pot-ended", "The pot is in the log.", () => { bringBack(pot); dropBatch(entry); });
+  offerRowUndo("log", entry, "pot-ended", t("pot-logged"), () => { bringBack(pot); dropBatch(entry); });
 };
 
 // as it is kept now: an article holds the pot as it was when it was first shown
@@ -280,7 +281,7 @@ const acts = {
   share: (pot) => withPart(LINK, ({ sharePot }) => sharePot(current(pot))),
   drop: async (pot) => {
     const now = current(pot);
-    if (await end(now)) notice("pot-ended", "The pot is ended.", [["Undo", () => bringBack(now)]]);
+    if (await end(now)) notice("pot-ended", t("pot-ended"), [[t("page-undo"), () => bringBack(now)]]);
   },
 };
 

@@ -13,6 +13,7 @@ import { kept, put, putBack, remove, unread, whenChanged } from "../store/store.
 import { figureFields, given } from "../form/form.js";
 import { offerRowUndo } from "../form/undo.js";
 import { says, typedOf } from "../form/units.js";
+import { t } from "../page/words.js";
 
 // A bare number is kept with its unit: the phone may count in others by then.
 const typedIn = (form, record) => {
@@ -61,7 +62,7 @@ export const mount = (screen, main) => {
   const change = (thing) => openForm(pairsOf(thing), thing, focusName(thing.record));
   const copy = async ({ record, typed }) => {
     const id = await put("kit", { record, typed: { ...typed, name: `${typed.name}, copy`.slice(0, 60) }, made: Date.now() });
-    if (id !== undefined) offerRowUndo("kit", id, "kit", `${typed.name} is copied.`, () => remove("kit", id));
+    if (id !== undefined) offerRowUndo("kit", id, "kit", t("kit-copied", { name: typed.name }), () => remove("kit", id));
   };
   const drop = async (thing) => {
     if (!(await remove("kit", thing.id))) return;
@@ -70,12 +71,12 @@ export const mount = (screen, main) => {
       const id = await putBack("kit", thing);
       if (id !== undefined) chooseAgain(id);
     };
-    notice("kit", `${thing.typed.name} is removed.`, [["Undo", undo]]);
+    notice("kit", t("kit-removed", { name: thing.typed.name }), [[t("page-undo"), undo]]);
   };
 
   const teach = async ({ id, typed }, learned) => {
     const back = await learn(id, learned);
-    if (back) offerRowUndo("kit", id, "kit", `${typed.name} has its own rates.`, back);
+    if (back) offerRowUndo("kit", id, "kit", t("kit-taught", { name: typed.name }), back);
   };
 
   // What the log tells of these people and they do not have yet.
@@ -94,8 +95,8 @@ export const mount = (screen, main) => {
       title: thing.typed.name ?? "",
       beside: "",
       details: (await toldOf({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
-      acts: [...(own ? [["Use my rates", () => teach(thing, own.learned)]] : []),
-        ["Change", () => change(thing)], ["Copy", () => copy(thing)], ["Remove", () => drop(thing)]],
+      acts: [...(own ? [[t("kit-use-rates"), () => teach(thing, own.learned)]] : []),
+        [t("entry-change"), () => change(thing)], [t("entry-copy"), () => copy(thing)], [t("entry-remove"), () => drop(thing)]],
     });
   };
 
@@ -137,7 +138,7 @@ export const mount = (screen, main) => {
   for (const field of main.querySelectorAll("[data-setting]")) {
     if (field.value === chosen(field.name.slice(4))) field.checked = true;
     field.addEventListener("change", () => {
-      if (!choose(field.name.slice(4), field.value)) notice("settings", "This browser cannot save: this lasts until you close the page.");
+      if (!choose(field.name.slice(4), field.value)) notice("settings", t("setting-unkept"));
     });
   }
   const voices = () => { main.querySelector("[data-no-voice]").hidden = canSay(); };

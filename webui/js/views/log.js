@@ -10,6 +10,7 @@ import { notice } from "../page/notice.js";
 import { whenUnits } from "../page/settings.js";
 import { unread, whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
+import { t } from "../page/words.js";
 
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
@@ -23,7 +24,7 @@ const holds = (batch, words) => {
 const cell = (text) => `"${(/^[=+@\t\r]|^-\D/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
 const table = (rows, form) => {
   const fields = [...form.querySelectorAll("[name]")].filter((field) => !("aside" in field.dataset));
-  const heads = ["When", ...fields.map((field) => field.labels[0].textContent.trim())];
+  const heads = [t("log-page.when"), ...fields.map((field) => field.labels[0].textContent.trim())];
   const text = (batch) => [new Date(batch.when).toISOString(), ...fields.map((field) => batch.typed[field.name] ?? "")];
   return [heads, ...rows.map(text)].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 };
@@ -53,18 +54,18 @@ export const mount = (screen, main) => {
 
   const drop = async (batch) => {
     if (!(await dropBatch(batch.id))) return;
-    notice("log", "The batch is removed.", [["Undo", () => bringBackBatch(batch)]]);
+    notice("log", t("log-removed"), [[t("page-undo"), () => bringBackBatch(batch)]]);
   };
   const again = (batch) => {
     const before = recall("pour");
     remember("pour", batch.pairs);
     document.querySelector("[data-to=pour]").click();
-    offerUndo(null, "lead", "Pour holds that batch again.", () => { remember("pour", before); location.reload(); });
+    offerUndo(null, "lead", t("log-again.done"), () => { remember("pour", before); location.reload(); });
   };
 
   const shown = async (batch) => {
-    const acts = [["Change", () => openForm(Object.entries(batch.typed), batch)], ["Remove", () => drop(batch)]];
-    if (batch.pairs.length) acts.unshift(["Pour again", () => again(batch)]);
+    const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
+    if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
     return entry({ id: batch.id, title: batch.typed.what || "A batch", beside: day(batch.when),
       details: await toldOf({ move: "log", typed: batch.typed }), acts });
   };

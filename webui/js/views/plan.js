@@ -11,6 +11,7 @@ import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { typedOf } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
+import { t } from "../page/words.js";
 
 const EACH = 15_000; // ms between two looks at the clock
 const LOGGED = "log."; // what the log keeps of a batch whose last step was told
@@ -108,7 +109,7 @@ const takeBoat = async () => {
   if (!answer) return false;
   const lead = answer.leads.find((one) => one.screen === shown.screen);
   if (!lead) {
-    notice("no-boat", answer.errors[0]?.message ?? "The boat has no seams to lay yet.");
+    notice("no-boat", answer.errors[0]?.message ?? t("plan-no-seams"));
     return false;
   }
   const { form } = shown;

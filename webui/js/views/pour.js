@@ -14,10 +14,11 @@ import { isMeasured, startsAnew } from "../form/declarations.js";
 import { offerRowUndo, offerUndo } from "../form/undo.js";
 import { unitBeside } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
+import { t } from "../page/words.js";
 
 const STEPS = "views/steps.js";
 const ALONG = "pour.along"; // where a pour that is under way is kept
-const UNKEPT = "It could not be saved: this browser cannot save just now.";
+const UNKEPT = t("pour-unkept");
 
 let counted = () => {}; // the pour that is shown, in other units
 whenUnits(() => counted());
@@ -56,7 +57,7 @@ export const mount = (screen, main) => {
       dismiss("batch");
       if (await takeBack(form, id, { ...entry, filler })) changed();
     };
-    offerUndo(form, "batch", "The batch is in the log, and counts from now on.", undo, { beyond: true });
+    offerUndo(form, "batch", t("pour-batch-logged"), undo, { beyond: true });
     return { undo };
   };
 
@@ -72,7 +73,7 @@ export const mount = (screen, main) => {
     if (!taken.length) return;
     const before = pairs(form);
     for (const one of taken) one.value = "";
-    if (!told) offerUndo(form, "anew", "Another pour: what the last one really showed is cleared.", () => { fill(form, before); changed(); });
+    if (!told) offerUndo(form, "anew", t("pour-anew"), () => { fill(form, before); changed(); });
   };
   form.addEventListener("input", ({ target }) => { if (startsAnew(screen, target.name)) anew(); }, { capture: true });
 
@@ -80,7 +81,7 @@ export const mount = (screen, main) => {
   const log = async (typed) => {
     const id = await logBatch({ typed: Object.fromEntries(typed), pairs: pairs(form).filter(([name]) => !isMeasured(screen, name)) });
     if (id === undefined) return UNKEPT;
-    offerRowUndo("log", id, "log", "The pour is in the log.", () => dropBatch(id), [["Seam, lot, how it went", () => openAtLog(id)]]);
+    offerRowUndo("log", id, "log", t("pour-logged"), () => dropBatch(id), [[t("pour-logged.more"), () => openAtLog(id)]]);
     return "";
   };
   const logNow = async () => {

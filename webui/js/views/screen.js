@@ -14,18 +14,17 @@ import { addRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
 import { choose, units, whenUnits } from "../page/settings.js";
 import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
+import { t } from "../page/words.js";
 
 const BOUNCE = 800; // ms from a tap within which the same key is not tapped again
 const PATIENCE = 1000; // ms that a tap waits for the figures that it is of
 const QUIET = 600; // ms without a key press before the answer is spoken
-const NO_ENGINE = "The part that calculates did not load. With a connection, \u201cWork it out\u201d asks the server instead.";
-const NO_SERVER = "The part that calculates did not load. Open this page once more with a connection; if that does not help,"
-  + " this browser is too old for it.";
+const NO_ENGINE = t("engine-missing.server");
+const NO_SERVER = t("engine-missing");
 const exported = "files" in document.documentElement.dataset; // files on some host, with no server of ours behind them
-const ourFault = (error) => `That could not be worked out${error instanceof EngineFault ? ` (${error.message})` : ""}.`
-  + " It is not your input; change something and it tries again.";
-const PUT_AWAY = "Another thing is chosen: what you typed for the one before is put away.";
-const NOT_OLD = "These figures are old. Wait for the new ones.";
+const ourFault = (error) => (error instanceof EngineFault ? t("page-our-fault.why", { why: error.message }) : t("page-our-fault"));
+const PUT_AWAY = t("pick-put-away");
+const NOT_OLD = t("page-not-old");
 const key = (typed) => JSON.stringify(typed);
 
 export const mount = (screen, main) => {
@@ -128,7 +127,7 @@ export const mount = (screen, main) => {
     if (!isLink(form)) hold(form);
     edited(form);
     const kept = isLink(form) ? holdHere(held(form)) : keepTyping(typed);
-    if (!kept) once("unkept-typed", "This browser cannot save: what you type lasts until you close the page.");
+    if (!kept) once("unkept-typed", t("store-unkept"));
   };
 
   const refuse = (errors) => {
@@ -286,7 +285,7 @@ const rowTool = ({ target }, form, changed) => {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
     removeRow(group, row);
-    removed = () => offerUndo(form, "row", `${called} is removed.`, () => {
+    removed = () => offerUndo(form, "row", t("row-removed", { called }), () => {
       fill(form, before);
       changed();
       form.dispatchEvent(new Event("undone"));

@@ -8,11 +8,12 @@ import { recall, remember } from "../form/memory.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { canSay, hush, prime, reads, say } from "../phone/speech.js";
 import { bare } from "../form/units.js";
+import { t } from "../page/words.js";
 
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
 const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
-const WORKING = "Working it out. Below is the step before your tap.";
+const WORKING = t("steps-working");
 const LONG = 4; // letters of a figure from which on it is set smaller
 
 const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
@@ -140,12 +141,12 @@ export class Steps {
     const place = this.steps.indexOf(step);
     const cut = step.label.indexOf(", ");
     const after = this.steps[place + 1];
-    this.told = `Step ${place + 1} of ${this.steps.length}: tap when done`;
+    this.told = t("steps-step", { step: place + 1, all: this.steps.length });
     this.at("step").textContent = this.told;
     this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
     this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
     this.at("under").textContent = [step.under, this.doubt].filter(Boolean).join(" ");
-    this.at("next").textContent = after ? `Then: ${after.label} ${after.figure}` : "";
+    this.at("next").textContent = after ? t("steps-then", { label: after.label, figure: after.figure }) : "";
     this.at("tap").dataset.rank = step.rank;
     const rule = this.at("rule");
     rule.replaceChildren(...(step.span.length ? [ruled(step.span, step.part)] : []));
