@@ -9,17 +9,19 @@ from ..equations.weighing import furthest_off
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
 from ..forms.late import late
+from ..words.messages import message, number, quantity
 from ..words.numbers import UP, shown
 from . import label_cure
 from .statements import codes
 
-LABEL_FOLD = "More from the label"
-UNSAID = "not known"
+LABEL_FOLD = "kind-system-fold"
+UNSAID = "kind-unsaid"
 LABEL, ROW, LINK = "label", "row", "link"
+AS_TYPED = "kind-origin.typed"  # what is said where nobody said whence
 # where the figures of a thing are from; one that says nothing stands as it was typed, also what an earlier build kept
-ORIGIN = Choice("origin", "Its figures are", ((LABEL, "compared with its label"), (ROW, "started from a built-in row"),
-                                              (LINK, "from a link")), unsaid="as typed", fold="Where they are from",
-                learned=True, stays=True, help="Choose the first once you have compared them.")
+ORIGIN = Choice("origin", "kind-origin", ((LABEL, "kind-origin.label"), (ROW, "kind-origin.row"),
+                                          (LINK, "kind-origin.link")), unsaid=AS_TYPED, fold="kind-origin.fold",
+                learned=True, stays=True, help="kind-origin.help")
 
 
 class Record:
@@ -70,13 +72,13 @@ def check_system(values):
     """The label's own figures must fit each other: some ratio, and as many densities as parts."""
     weight, volume = values["by_weight"], values["by_volume"]
     if not weight and not volume:
-        raise InputError("by_weight", "Type the ratio from the label, by weight or by volume")
+        raise InputError("by_weight", "kind-system-no-ratio")
     count = len(weight or volume)
     if weight and volume and len(volume) != count:
-        raise InputError("by_volume", "By volume: the same number of parts as by weight, please")
-    for field, label in (("densities", "Densities"), ("weighed", "Equal volumes, weighed")):
+        raise InputError("by_volume", "kind-system-other-count")
+    for field, label in (("densities", "kind-system-densities"), ("weighed", "kind-system-weighed")):
         if values[field] and len(values[field]) != count:
-            raise InputError(field, label + ": one for each part, in the same order")
+            raise InputError(field, message("field-refused", label=label, why="kind-system-each"))
     check_agrees(values)
     codes(values["statements"])
     rows = late("trials").read_trials(values["trials"]) if values["trials"] else []
@@ -120,122 +122,121 @@ def check_agrees(system):
     if relative_densities(system):
         place, apart = label_apart(system)
         if apart > (system["tolerance"] or STOP) + 1e-9:
-            raise InputError("by_volume", "The label does not agree with itself: by weight and densities part {} is {} "
-                             "off the ratio by volume, and no pour may be so far off. Look at the label again; clear "
-                             "what it does not say.".format(place + 1, shown(apart * 100, 1, UP) + "%"))
+            raise InputError("by_volume", message("kind-system-apart", part=place + 1, off=quantity(apart, "%", UP, 1)))
         return
     ratios = [w / v for w, v in zip(system["by_weight"], system["by_volume"])]
     for place, ratio in enumerate(ratios):
         if not LIGHTEST <= ratio / ratios[0] <= HEAVIEST:
-            raise InputError("by_volume", "The label does not agree with itself: by these two ratios part {} would be "
-                             "{} times as dense as the first. Look at the label again; clear what it does not "
-                             "say.".format(place + 1, shown(ratio / ratios[0], 2)))
+            raise InputError("by_volume", message("kind-system-too-dense", part=place + 1,
+                                                  times=number(shown(ratio / ratios[0], 2))))
 
 
-SYSTEM = Record("system", "Resin system", (
-    Text("name", "Name", default=""),
-    Parts("by_weight", "Parts by weight", optional=True, help="As the label gives them, resin first: 100:30"),
-    Parts("by_volume", "Parts by volume", optional=True, help="As the label gives them, resin first: 3:1"),
-    Parts("densities", "Densities", unit="g/mL", low=0.3, high=4, optional=True,
-          help="Of each part, in the same order: 1.15 : 0.98 or 1.15 0.98"),
-    Parts("weighed", "Equal volumes, weighed", unit="g", low=0, high=10000, optional=True,
-          help="One syringe to one mark with each part, empty weight taken off, in the same order: {23.1 : 19.4 g}"),
-    Text("parts", "Names of the parts", default="Resin : Hardener", fold=LABEL_FOLD,
-         help="In the same order, a colon between them"),
-    Number("tolerance", "Ratio error the label allows", unit="%", low=0.01, high=20, optional=True,
+SYSTEM = Record("system", "kind-system", (
+    Text("name", "kind-name", default=""),
+    Parts("by_weight", "kind-system-by-weight", optional=True, help="kind-system-by-weight.help"),
+    Parts("by_volume", "kind-system-by-volume", optional=True, help="kind-system-by-volume.help"),
+    Parts("densities", "kind-system-densities", unit="g/mL", low=0.3, high=4, optional=True,
+          help="kind-system-densities.help"),
+    Parts("weighed", "kind-system-weighed", unit="g", low=0, high=10000, optional=True,
+          help="kind-system-weighed.help"),
+    Text("parts", "kind-system-parts", default="Resin : Hardener", fold=LABEL_FOLD,
+         help="kind-system-parts.help"),
+    Number("tolerance", "kind-system-tolerance", unit="%", low=0.01, high=20, optional=True,
            fold=LABEL_FOLD),
-    Number("eew", "Epoxide equivalent weight, EEW", unit="g/eq", low=50, high=5000, optional=True, fold=LABEL_FOLD,
-           help="With the next figure the ratio is checked against the chemistry"),
-    Number("ahew", "Amine hydrogen equivalent weight, AHEW", unit="g/eq", low=5, high=2000, optional=True,
+    Number("eew", "kind-system-eew", unit="g/eq", low=50, high=5000, optional=True, fold=LABEL_FOLD,
+           help="kind-system-eew.help"),
+    Number("ahew", "kind-system-ahew", unit="g/eq", low=5, high=2000, optional=True,
            fold=LABEL_FOLD),
-    Choice("speed", "Hardener speed", (("fast", "Fast"), ("medium", "Medium"), ("slow", "Slow")), unsaid=UNSAID,
+    Choice("speed", "kind-system-speed", (
+        ("fast", "kind-system-speed.fast"), ("medium", "kind-system-speed.medium"), ("slow", "kind-system-speed.slow")),
+        unsaid=UNSAID, fold=LABEL_FOLD),
+    Number("pot_time", "kind-system-pot-time", unit="min", low=1, high=1440, optional=True, fold=LABEL_FOLD),
+    Number("pot_mass", "kind-system-pot-mass", unit="g", low=5, high=10000, optional=True, fold=LABEL_FOLD),
+    Number("pot_temperature", "kind-system-pot-temperature", unit="degC", low=0, high=45, optional=True,
            fold=LABEL_FOLD),
-    Number("pot_time", "Pot life", unit="min", low=1, high=1440, optional=True, fold=LABEL_FOLD),
-    Number("pot_mass", "at a mass of", unit="g", low=5, high=10000, optional=True, fold=LABEL_FOLD),
-    Number("pot_temperature", "at a temperature of", unit="degC", low=0, high=45, optional=True, fold=LABEL_FOLD),
-    Choice("pot_meaning", "That pot life is", (("open", "not said on the label: the end"), ("gel", "the time to gel"),
-           ("work", "the time it can be worked")), default="open", fold=LABEL_FOLD),
-    Number("film_time", "Working time as a thin film", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
-    Number("lowest", "Lowest working temperature", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
-    Text("timings", "Own timings of its pots", most=400, fold=LABEL_FOLD, learned=True,
-         help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. They count before the label."),
-    Text("trials", "Test cups", most=400, fold=LABEL_FOLD, learned=True, help="What the test cup keeps here."),
-    Text("lot", "Lot", fold=LABEL_FOLD),
-    Text("statements", "Statements on its data sheet", most=200, fold=LABEL_FOLD, help="H315, H317, H411: these lead"),
+    Choice("pot_meaning", "kind-system-pot-meaning", (
+        ("open", "kind-system-pot-meaning.open"), ("gel", "kind-system-pot-meaning.gel"),
+        ("work", "kind-system-pot-meaning.work")), default="open", fold=LABEL_FOLD),
+    Number("film_time", "kind-system-film-time", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
+    Number("lowest", "kind-system-lowest", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
+    Text("timings", "kind-system-timings", most=400, fold=LABEL_FOLD, learned=True,
+         help="kind-system-timings.help"),
+    Text("trials", "kind-system-trials", most=400, fold=LABEL_FOLD, learned=True, help="kind-system-trials.help"),
+    Text("lot", "kind-system-lot", fold=LABEL_FOLD),
+    Text("statements", "kind-system-statements", most=200, fold=LABEL_FOLD, help="kind-system-statements.help"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))
 
-SCALE = Record("scale", "Scale", (
-    Text("name", "Name"),
-    Number("step", "Smallest step it shows", unit="g", low=0.001, high=100),
-    Number("most", "The most it weighs", unit="g", low=10, high=200000, optional=True),
-    Number("own_error", "Its own error beyond the step", unit="g", low=0, high=10, optional=True,
-           help="Linearity and drift of zero, at most so much either way, by its data sheet or a check weight. "
-                "Left empty, it is not counted."),
+SCALE = Record("scale", "kind-scale", (
+    Text("name", "kind-name"),
+    Number("step", "kind-scale-step", unit="g", low=0.001, high=100),
+    Number("most", "kind-scale-most", unit="g", low=10, high=200000, optional=True),
+    Number("own_error", "kind-scale-own-error", unit="g", low=0, high=10, optional=True,
+           help="kind-scale-own-error.help"),
 ), tools.SCALES, own=("step",), shows="step")
 
 
 def check_pumps(values):
     """A pump set is known by its strokes or by ten of them weighed."""
     if not values["strokes"] and not values["ten_strokes"]:
-        raise InputError("strokes", "Type the mL of one stroke of each pump, or weigh ten strokes of each")
+        raise InputError("strokes", "kind-pumps-no-strokes")
 
 
-PUMPS = Record("pumps", "Pump set", (
-    Text("name", "Name"),
-    Parts("strokes", "One stroke of each pump", unit="mL", low=0, high=1000, optional=True,
-          help="In the order of the parts: {10 : 3.4 mL}"),
-    Parts("ten_strokes", "Ten strokes of each, weighed", unit="g", low=0, high=10000, optional=True,
-          help="In the order of the parts: {115 : 33 g}. Used instead of the figure above."),
+PUMPS = Record("pumps", "kind-pumps", (
+    Text("name", "kind-name"),
+    Parts("strokes", "kind-pumps-strokes", unit="mL", low=0, high=1000, optional=True,
+          help="kind-pumps-strokes.help"),
+    Parts("ten_strokes", "kind-pumps-ten-strokes", unit="g", low=0, high=10000, optional=True,
+          help="kind-pumps-ten-strokes.help"),
 ), tools.PUMPS, check_pumps, own=("strokes", "ten_strokes"))
 
-CUP = Record("cup", "Cup", (
-    Text("name", "Name"),
-    Number("bottom", "Inside diameter at the bottom", unit="mm", low=5, high=1000),
-    Number("top", "Inside diameter at the rim", unit="mm", low=5, high=1000),
-    Number("height", "Inside height", unit="mm", low=5, high=1000, help="From the bottom inside, upright, to the rim"),
+CUP = Record("cup", "kind-cup", (
+    Text("name", "kind-name"),
+    Number("bottom", "kind-cup-bottom", unit="mm", low=5, high=1000),
+    Number("top", "kind-cup-top", unit="mm", low=5, high=1000),
+    Number("height", "kind-cup-height", unit="mm", low=5, high=1000, help="kind-cup-height.help"),
 ), vessels.CUPS, own=("bottom", "top", "height"))
 
 
 def check_graduated(values):
     """A mark beyond the rim measures nothing."""
     if values["step"] > values["holds"]:
-        raise InputError("step", "From mark to mark: more than the whole cup holds")
+        raise InputError("step", "kind-graduated-step.too-far")
 
 
-GRADUATED = Record("graduated", "Graduated cup", (
-    Text("name", "Name"),
-    Number("holds", "Highest mark", unit="mL", low=1, high=20000),
-    Number("step", "From mark to mark", unit="mL", low=0.05, high=1000),
+GRADUATED = Record("graduated", "kind-graduated", (
+    Text("name", "kind-name"),
+    Number("holds", "kind-graduated-holds", unit="mL", low=1, high=20000),
+    Number("step", "kind-graduated-step", unit="mL", low=0.05, high=1000),
 ), vessels.GRADUATED, check_graduated, own=("holds", "step"), shows="step")
 
 
 def check_syringes(values):
     """As many graduations as syringes, or one for all."""
     if len(values["steps"]) not in (1, len(values["holds"])):
-        raise InputError("steps", "From mark to mark: one number for all syringes, or one for each")
+        raise InputError("steps", "kind-syringes-steps.count")
     for place, step in enumerate(values["steps"]):
         if step > values["holds"][place]:
-            raise InputError("steps", "From mark to mark: more than the syringe holds")
+            raise InputError("steps", "kind-syringes-steps.too-far")
 
 
-SYRINGES = Record("syringes", "Syringes", (
-    Text("name", "Name"),
-    Parts("holds", "Each holds", unit="mL", low=0, high=1000, least=1,
-          help="In the order of the parts: {60 : 20 mL}. One number stands for all."),
-    Parts("steps", "From mark to mark", unit="mL", low=0, high=100, least=1,
-          help="In the order of the parts: {1 : 0.5 mL}. One number stands for all."),
+SYRINGES = Record("syringes", "kind-syringes", (
+    Text("name", "kind-name"),
+    Parts("holds", "kind-syringes-holds", unit="mL", low=0, high=1000, least=1,
+          help="kind-syringes-holds.help"),
+    Parts("steps", "kind-syringes-steps", unit="mL", low=0, high=100, least=1,
+          help="kind-syringes-steps.help"),
 ), vessels.SYRINGES, check_syringes, own=("holds", "steps"), shows="steps")
 
-FILLER = Record("filler", "Filler", (
-    Text("name", "Name"),
-    Parts("doses", "Filler for 100 of mix, by weight", low=0, high=500, most=5, least=5,
-          help="At the five stiffnesses, from runs to dry-edged: 8 : 15 : 25 : 38 : 50"),
-    Number("density", "True density, wetted", unit="g/mL", low=0.05, high=8),
-    Number("loose", "Density as it lies loose", unit="g/mL", low=0.01, high=5, help="Weigh a level cup of it"),
-    Choice("grain", "Grains", (("other", "Flour, fibre, flakes"), ("sphere", "Hollow spheres")), unsaid=UNSAID,
-           fold="What it can do"),
-    Choice("carries", "In a structural seam", (("yes", "May carry load"), ("no", "For fairing only")), unsaid=UNSAID,
-           fold="What it can do"),
-    Choice("alone", "On its own", (("yes", "Stands up"), ("no", "Needs another filler to stand")),
-           unsaid=UNSAID, fold="What it can do"),
+FILLER = Record("filler", "kind-filler", (
+    Text("name", "kind-name"),
+    Parts("doses", "kind-filler-doses", low=0, high=500, most=5, least=5,
+          help="kind-filler-doses.help"),
+    Number("density", "kind-filler-density", unit="g/mL", low=0.05, high=8),
+    Number("loose", "kind-filler-loose", unit="g/mL", low=0.01, high=5, help="kind-filler-loose.help"),
+    Choice("grain", "kind-filler-grain", (("other", "kind-filler-grain.other"), ("sphere", "kind-filler-grain.sphere")),
+           unsaid=UNSAID, fold="kind-filler-fold"),
+    Choice("carries", "kind-filler-carries", (("yes", "kind-filler-carries.yes"), ("no", "kind-filler-carries.no")),
+           unsaid=UNSAID, fold="kind-filler-fold"),
+    Choice("alone", "kind-filler-alone", (("yes", "kind-filler-alone.yes"), ("no", "kind-filler-alone.no")),
+           unsaid=UNSAID, fold="kind-filler-fold"),
 ), fillers.FILLERS)

@@ -9,29 +9,29 @@ from ..forms.declared import plain
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Phone, Text
 from ..forms.late import late
-from .records import CUP, FILLER, GRADUATED, PUMPS, SCALE, SYRINGES, SYSTEM, Record
+from .records import CUP, FILLER, GRADUATED, PUMPS, SCALE, SYRINGES, SYSTEM, UNSAID, Record
 
 
 def check_room(values):
     """A room is known by its volume, or by all three of its sizes."""
     for name in ("length", "width", "height"):
         if not values["volume"] and not values[name]:
-            raise InputError(name, "Room: type length, width and height, or its volume")
+            raise InputError(name, "kind-room-no-size")
 
 
-ROOM = Record("room", "Room", (
-    Text("name", "Name"),
-    Number("length", "Length", unit="m", low=0, high=100, above=True, optional=True),
-    Number("width", "Width", unit="m", low=0, high=100, above=True, optional=True),
-    Number("height", "Height", unit="m", low=0, high=20, above=True, optional=True),
-    Number("volume", "Volume, if known", unit="m3", low=0, high=50000, above=True, optional=True,
-           help="Used instead of length, width and height"),
+ROOM = Record("room", "kind-room", (
+    Text("name", "kind-name"),
+    Number("length", "kind-room-length", unit="m", low=0, high=100, above=True, optional=True),
+    Number("width", "kind-room-width", unit="m", low=0, high=100, above=True, optional=True),
+    Number("height", "kind-room-height", unit="m", low=0, high=20, above=True, optional=True),
+    Number("volume", "kind-room-volume", unit="m3", low=0, high=50000, above=True, optional=True,
+           help="kind-room-volume.help"),
 ), airing.ROOMS, check_room, own=("length", "width", "height", "volume"))
 
-FAN = Record("fan", "Fan", (
-    Text("name", "Name"),
-    Number("flow", "Air it moves", unit="m3/h", low=0, high=100000, above=True,
-           help="From its label; a filter or a hose on it takes up to half"),
+FAN = Record("fan", "kind-fan", (
+    Text("name", "kind-name"),
+    Number("flow", "kind-fan-flow", unit="m3/h", low=0, high=100000, above=True,
+           help="kind-fan-flow.help"),
 ), airing.FANS, own=("flow",))
 
 
@@ -41,48 +41,53 @@ def check_people(values):
         late("learned_rates").read_learned(values["learned"])
 
 
-PEOPLE = Record("people", "People", (
-    Text("name", "Name"),
-    Number("hands", "How many people", low=1, high=6, whole=True),
-) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="Rates, downhand, of one person")
+# what is said, and what the thing is called that starts from it
+CREWS = (("kind-people.alone", "Alone"), ("kind-people.two", "Two"), ("kind-people.three", "Three"),
+         ("kind-people.four", "Four"), ("kind-people.five", "Five"), ("kind-people.six", "Six"))
+
+PEOPLE = Record("people", "kind-people", (
+    Text("name", "kind-name"),
+    Number("hands", "kind-people-hands", low=1, high=6, whole=True),
+) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="kind-people-fold")
            for row in RATES]) + (
-    Text("learned", "From own batches", most=400, fold="Rates, downhand, of one person", learned=True,
-         help="Learned from the log; a rate typed above is used instead."),
-), tuple([(str(place + 1), name, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
+    Text("learned", "kind-people-learned", most=400, fold="kind-people-fold", learned=True,
+         help="kind-people-learned.help"),
+), tuple([(str(place + 1), said, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
     [(row[0], plain(row[2]) + " m/min") for row in RATES]))
-    for place, name in enumerate(("Alone", "Two", "Three", "Four", "Five", "Six"))]), check_people)
+    for place, (said, name) in enumerate(CREWS)]), check_people)
 
 
 def check_roll(values):
     """Tape and cloth are known by their weight."""
     if not values["of"]:
-        raise InputError("of", "Of: choose what is on it")
+        raise InputError("of", "kind-roll-no-kind")
     if values["of"] != "ply" and not values["weight"]:
-        raise InputError("weight", "Dry weight: type it, tape and cloth are known by it")
+        raise InputError("weight", "kind-roll-no-weight")
 
 
-ROLL = Record("roll", "Roll or remnant", (
-    Text("name", "Name"),
-    Choice("of", "Of", (("tape", "tape"), ("cloth", "cloth"), ("ply", "peel ply")), unsaid="not known"),
-    Number("width", "Width", unit="mm", low=5, high=3000),
-    Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, optional=True, help="Peel ply needs none"),
-    Number("length", "Length left", unit="m", low=0, high=500, help="The boat can take off it what was cut"),
+ROLL = Record("roll", "kind-roll", (
+    Text("name", "kind-name"),
+    Choice("of", "kind-roll-of", (("tape", "kind-roll-of.tape"), ("cloth", "kind-roll-of.cloth"),
+                                  ("ply", "kind-roll-of.ply")), unsaid=UNSAID),
+    Number("width", "kind-roll-width", unit="mm", low=5, high=3000),
+    Number("weight", "kind-roll-weight", unit="g/m2", low=10, high=3000, optional=True, help="kind-roll-weight.help"),
+    Number("length", "kind-roll-length", unit="m", low=0, high=500, help="kind-roll-length.help"),
 ), glass.ROLLS, check_roll, own=("of", "width", "weight"))
 
 def check_numbers(values):
     """Numbers that are kept under a name are at least one."""
     if values["name"] and not (values["ambulance"] or values["poison"] or values["person"]):
-        raise InputError("ambulance", "Ambulance, poison centre or a person: type at least one number to dial")
+        raise InputError("ambulance", "kind-numbers-no-number")
 
 
 # what a person typed for an emergency stays on this phone and in the saved file: no link takes it along
-NUMBERS = Record("numbers", "Emergency numbers", (
-    Text("name", "Name", private=True, help="Where they hold: home, the yard, a harbour"),
-    Phone("ambulance", "Ambulance, emergency call", private=True, optional=True),
-    Phone("poison", "Poison centre", private=True, optional=True),
-    Text("who", "Somebody to call", most=30, private=True),
-    Phone("person", "Their number", private=True, optional=True),
-), (("none", "None typed yet", "", ()),), check_numbers, own=("ambulance", "poison", "who", "person"))
+NUMBERS = Record("numbers", "kind-numbers", (
+    Text("name", "kind-name", private=True, help="kind-numbers-name.help"),
+    Phone("ambulance", "kind-numbers-ambulance", private=True, optional=True),
+    Phone("poison", "kind-numbers-poison", private=True, optional=True),
+    Text("who", "kind-numbers-who", most=30, private=True),
+    Phone("person", "kind-numbers-person", private=True, optional=True),
+), (("none", "kind-numbers.none", "", ()),), check_numbers, own=("ambulance", "poison", "who", "person"))
 
 # in the order of the kit
 RECORDS = (SYSTEM, SCALE, PUMPS, CUP, GRADUATED, SYRINGES, FILLER, ROOM, FAN, PEOPLE, ROLL, NUMBERS)
