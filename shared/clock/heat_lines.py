@@ -29,7 +29,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines = [line("usable", "heat-usable", best.time, "s", minutes(best.time), rank=ANSWER,
                   rough=message("heat-usable.rough", meaning=meaning(best), air=sun_lines.in_sun(air, values)))]
     lines.extend(questions(found.pairs))
-    lines.extend(unconfirmed(values["system"], "pot life"))
+    lines.extend(unconfirmed(values["system"], "pot-life"))
     lines.extend(_cold(found, values))
     lines.extend(sun_lines.say(found, values))
     lines.extend(_peak(found, values))

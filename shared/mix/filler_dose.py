@@ -10,28 +10,31 @@ from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.memo import once
 from ..forms.types import Values
 from ..things.records import FILLER
+from ..words.messages import message
 from .filler_words import shares_text
 
-STIFF = tuple([(key, told, "what the trade calls " + trade) for key, told, trade, _ in STIFFNESSES])
+STIFF = tuple([(key, told, message("filling-trade-word", trade=trade)) for key, told, trade, _ in STIFFNESSES])
 ASKED = (("thicken", ("yes",)), ("amount_is", ("putty",)))
-PUTTY_FOLD = "Putty: filler, blend, where it goes"
+PUTTY_FOLD = "filling-fold"
 SUM_SLACK = 0.005  # shares of a blend typed as thirds come to 99.9
 
 FILLING = (
-    Choice("thicken", "Thicken", (("no", "Leave it liquid"), ("yes", "Make putty")), row=True),
-    Pick("filler", "Filler", FILLER, default="wood-flour", fold=PUTTY_FOLD, when=ASKED),
-    Choice("stiffness", "How stiff", STIFF, default="stands", when=ASKED),
-    Group("blend", "A blend instead", (
-        Pick("filler", "Filler", FILLER, default="silica"),
-        Number("share", "Share by weight", unit="%", low=0, high=100, above=True),
-    ), most=4, rows=0, each="Filler", fold=PUTTY_FOLD, when=ASKED),
-    Group("batches", "Own batches of this filler", (
-        Number("mixed", "Resin and hardener", unit="g", low=1, high=50000, tool="scale"),
-        Number("before", "Filler tub before", unit="g", low=0, high=100000, above=True, tool="scale"),
-        Number("after", "Filler tub after", unit="g", low=0, high=100000, tool="scale"),
-        Choice("came_out", "How stiff it came out", STIFF, default="stands"),
-        Choice("count", "Count it", ((AUTO, "unless it stands out"), (ALWAYS, "always"), (NEVER, "no"))),
-    ), most=40, rows=0, each="Batch", fold=PUTTY_FOLD, when=ASKED,
+    Choice("thicken", "filling-thicken", (("no", "filling-thicken.no"), ("yes", "filling-thicken.yes")), row=True),
+    Pick("filler", "kind-filler", FILLER, default="wood-flour", fold=PUTTY_FOLD, when=ASKED),
+    Choice("stiffness", "filling-stiffness", STIFF, default="stands", when=ASKED),
+    Group("blend", "filling-blend", (
+        Pick("filler", "kind-filler", FILLER, default="silica"),
+        Number("share", "filling-blend-share", unit="%", low=0, high=100, above=True),
+    ), most=4, rows=0, each="kind-filler", fold=PUTTY_FOLD, when=ASKED),
+    Group("batches", "filling-batches", (
+        Number("mixed", "filling-batches-mixed", unit="g", low=1, high=50000, tool="scale"),
+        Number("before", "filling-batches-before", unit="g", low=0, high=100000, above=True, tool="scale"),
+        Number("after", "filling-batches-after", unit="g", low=0, high=100000, tool="scale"),
+        Choice("came_out", "filling-batches-came-out", STIFF, default="stands"),
+        Choice("count", "filling-batches-count", (
+            (AUTO, "filling-batches-count.auto"), (ALWAYS, "filling-batches-count.always"),
+            (NEVER, "filling-batches-count.never"))),
+    ), most=40, rows=0, each="batch-each", fold=PUTTY_FOLD, when=ASKED,
         kept={"as": "putty", "by": "mixed before after came_out", "of": "filler"}),
 )
 
@@ -44,9 +47,9 @@ Packed = namedtuple("Packed", ("share", "touch", "most"))
 
 # key, label, slope of the steepest face from the horizontal [rad]
 POSITIONS = (
-    ("level", "Level seam, cove facing up", pi / 4),
-    ("upright", "Upright seam or a wall", pi / 2),
-    ("overhead", "Overhead", pi / 2),
+    ("level", "filling-position.level", pi / 4),
+    ("upright", "filling-position.upright", pi / 2),
+    ("overhead", "filling-position.overhead", pi / 2),
 )
 
 
@@ -135,15 +138,12 @@ def check(values: Values) -> None:
             raise InputError("blend.{}.share".format(rows[-1]["place"]), shares_text(whole))
     for row in values["batches"]:
         if used(row) <= 0:
-            raise InputError("batches.{}.after".format(row["place"]), "Filler tub after: it must weigh less than "
-                             "before")
+            raise InputError("batches.{}.after".format(row["place"]), "filling-batches-after.less")
         if used(row) > 3 * row["mixed"]:
-            raise InputError("batches.{}.after".format(row["place"]), "Filler tub after: that is more than three times "
-                             "the resin and hardener. Is the tub's weight in both figures?")
+            raise InputError("batches.{}.after".format(row["place"]), "filling-batches-after.too-much")
     for place, filler in enumerate(components(values)[0]):
         doses = filler["doses"]
         if any([doses[step + 1] <= doses[step] for step in range(len(doses) - 1)]):
             field = "blend.{}.filler.doses".format(rows[place]["place"]) if rows else "filler.doses"
-            raise InputError(field, "Filler for 100 of mix, by weight: each more than the one before, from runs to "
-                                    "dry-edged")
+            raise InputError(field, message("field-refused", label="kind-filler-doses", why="filling-doses-rise"))
 

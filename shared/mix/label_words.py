@@ -1,8 +1,10 @@
 """Label words: what the parts of a label are called, how its ratio is written, whence it is, and what is missing."""
 from ..forms.choices import option_words
-from ..forms.types import Values
-from ..things.records import LABEL, LINK, ORIGIN, ROW
+from ..forms.types import Said, Values
+from ..things.records import LABEL, LINK, ORIGIN, ROW, SYSTEM
 from ..words.lines import ASK, WARN, Line, words
+from ..words.messages import message, row, typed
+from ..words.messages import number as figure
 from ..words.numbers import BLANKS, shown
 
 NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
@@ -23,19 +25,46 @@ def part_names(system: Values) -> tuple[str, ...]:
     return tuple(names)
 
 
+# as the form names the first two where nobody typed other names, and how that is said
+FIRST_TWO = (("Resin", "part-resin"), ("Hardener", "part-hardener"))
+
+
+def parts_said(system: Values) -> "tuple[Said, ...]":
+    """The same names as they are said: the label's own as they stand, ours in the reader's language.
+
+    >>> parts_said({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Slow"})
+    ('part-resin', (0, 'Slow'), ('part-number', {'number': 3}))
+    """
+    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
+    said: list = []
+    for place in range(len(system["by_weight"] or system["by_volume"])):
+        name = given[place] if place < len(given) else ""
+        if place < 2 and name in ("", FIRST_TWO[place][0]):
+            said.append(FIRST_TWO[place][1])
+        else:
+            said.append(typed(name) if name else message("part-number", number=place + 1))
+    return tuple(said)
+
+
 def notation(parts: "list[float] | tuple[float, ...]") -> str:
     """Parts as a label writes them: whole numbers as they are, otherwise two decimals.
 
     >>> notation((100, 28.4057)), notation((3, 1))
     ('100 : 28.41', '3 : 1')
     """
-    texts = []
-    for part in parts:
-        text = shown(part, 2)
-        while text.endswith("0"):
-            text = text[:-1]
-        texts.append(text[:-1] if text.endswith(".") else text)
-    return " : ".join(texts)
+    return " : ".join([_short(part) for part in parts])
+
+
+def notation_said(parts: "list[float] | tuple[float, ...]") -> Said:
+    """The same, as it is said."""
+    return row([figure(_short(part)) for part in parts], " : ")
+
+
+def _short(part: float) -> str:
+    text = shown(part, 2)
+    while text.endswith("0"):
+        text = text[:-1]
+    return text[:-1] if text.endswith(".") else text
 
 
 def no_densities(system: Values, known: str) -> str:
@@ -49,7 +78,19 @@ def no_densities(system: Values, known: str) -> str:
     return NO_DENSITIES.format(known, other)
 
 
-def whence(system: Values) -> str:
+def no_densities_said(system: Values, known: str) -> Said:
+    """The same, as it is said."""
+    if system["by_" + ("volume" if known == "weight" else "weight")]:
+        return message("label-amount-only", known=known)
+    return only_by(known)
+
+
+def only_by(known: str) -> Said:
+    """That the label gives parts in one basis alone. known: "weight" or "volume" """
+    return message("label-only", known=known)
+
+
+def whence(system: Values) -> Said:
     """Where its figures are from, as its own choice says it; "" where nobody said so."""
     return option_words(ORIGIN.options, system.get(ORIGIN.name) or "")
 
@@ -70,13 +111,13 @@ DOUBT = "doubt"  # part of an answer: what is to be known of every figure of it,
 def unconfirmed(system: Values, what: str, part: str = "") -> list[Line]:
     """What is said beside a figure that nobody has compared with a label: an example's, or one of a link.
 
-    what: the figure of the label that counts here; part: of the answer, for what is an example
+    what: the figure of the label that counts here: "ratio", "pot-life" or "both"
+    part: of the answer, for what is an example
     """
-    name = system["name"] or "This resin system"
+    name = SYSTEM.called(system) or "label-no-name"
     if system.get(ORIGIN.name) == LINK:
-        return [words("by_link", "From a link", name + " is from a link: compare its " + what
-                      + " with the label. Then say so under its figures.", rank=ASK)]
+        return [words("by_link", "label-by-link", message("label-by-link.text", system=name, what=what), rank=ASK)]
     if not is_example(system):
         return []
-    return [words("example", "Example, not your label", name + ": no label has confirmed its " + what
-                  + ".", rank=WARN, part=part)]
+    return [words("example", "label-example", message("label-example.text", system=name, what=what), rank=WARN,
+                  part=part)]

@@ -10,35 +10,35 @@ from ..forms.memo import once
 from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.records import PUMPS, SCALE, SYSTEM, label_apart, relative_densities
+from ..words.messages import message, sentences
 from . import ratio_doubt, ratio_lines
 from .filler_dose import FILLING, dose_of, overpacked
 from .filler_words import packed_text
-from .label_words import NO_DENSITIES
+from .label_words import only_by
 
-WAYS = (("scale", "Scale"), ("pumps", "Pumps"), ("syringes", "Syringes"), ("graduated", "Marked cup"),
-        ("stick", "Stick"))
+WAYS = (("scale", "ratio-way.scale"), ("pumps", "ratio-way.pumps"), ("syringes", "ratio-way.syringes"),
+        ("graduated", "ratio-way.graduated"), ("stick", "ratio-way.stick"))
 
-BENCH_FOLD = "Tools on the bench"
+BENCH_FOLD = "ratio-bench-fold"
 
 INPUTS = (
-    Pick("system", "Resin system", SYSTEM, default="3-1"),
-    Amount("amount", "Amount", (
-        ("total", "mixed, in all", ("g", "mL")),
-        ("part_a", "resin on hand", ("g", "mL")),
-        ("part_b", "hardener on hand", ("g", "mL")),
-        ("strokes", "resin pump strokes", ("strokes",)),
-        ("putty", "putty wanted", ("mL",)),
+    Pick("system", "kind-system", SYSTEM, default="3-1"),
+    Amount("amount", "ratio-amount", (
+        ("total", "ratio-amount.total", ("g", "mL")),
+        ("part_a", "ratio-amount.part-a", ("g", "mL")),
+        ("part_b", "ratio-amount.part-b", ("g", "mL")),
+        ("strokes", "ratio-amount.strokes", ("strokes",)),
+        ("putty", "ratio-amount.putty", ("mL",)),
     ), default=start(BATCH, "g")),
     # a label by volume is drawn up by volume: the marks of syringes hold its ratio closest, and are mL on every syringe
-    Choice("way", "Measured with", WAYS, default="syringes", row=True, before="scale",
+    Choice("way", "ratio-way", WAYS, default="syringes", row=True, before="scale",
            follows=(("system.by_weight", "scale"), ("system.weighed", "scale"))),
-    Choice("compare", "Which way is the most accurate", (
-        ("no", "Only the way chosen"), ("yes", "Compare all the tools of this bench")),
-        fold="Which way is the most accurate"),
-    Pick("pumps", "Pumps", PUMPS, default="equal", fold=BENCH_FOLD,
+    Choice("compare", "ratio-compare", (("no", "ratio-compare.no"), ("yes", "ratio-compare.yes")),
+           fold="ratio-compare"),
+    Pick("pumps", "ratio-pumps", PUMPS, default="equal", fold=BENCH_FOLD,
          when=(("way", ("pumps",)), ("amount_is", ("strokes",)), ("compare", ("yes",)))),
     # before all that it shows: own batches of a filler are weighed on it too
-    Pick("scale", "Scale", SCALE, default="1g", fold=BENCH_FOLD, help="With pumps: only for the top-up.",
+    Pick("scale", "kind-scale", SCALE, default="1g", fold=BENCH_FOLD, help="ratio-scale.help",
          when=(("way", ("scale", "pumps")), ("compare", ("yes",)))),
 ) + FILLING
 
@@ -186,7 +186,7 @@ def strokes_volumes(pumps: Values, densities: tuple[float, ...]) -> tuple[float,
     """
     if pumps["ten_strokes"]:
         if len(densities) != len(pumps["ten_strokes"]):
-            raise InputError("system.densities", "Densities: weighed strokes need the density of each part")
+            raise InputError("system.densities", "ratio-weighed-strokes")
         return tuple([mass / 10 / rho for mass, rho in zip(pumps["ten_strokes"], densities)])
     return pumps["strokes"]
 
@@ -205,18 +205,19 @@ def _mixed(values: Values) -> Mix:
         key, amount, quantity = "part_a", amount * volumes[0], "volume"
     if key == "putty":
         if not found.densities:
-            raise InputError("system.densities", "Densities: " + NO_DENSITIES.format("volume", "weight")
-                             + " A volume of putty needs them.")
+            why = sentences([only_by("volume"), "ratio-putty-needs"])
+            raise InputError("system.densities", message("field-refused", label="kind-system-densities", why=why))
         dose = dose_of(values)
         density = mixed_density(found.weight_parts, found.densities)
         packed = overpacked(dose, density)
         if packed:
-            raise InputError("stiffness", "How stiff: " + packed_text(packed))
+            raise InputError("stiffness",
+                             message("field-refused", label="filling-stiffness", why=packed_text(packed)))
         key, amount, quantity = "total", mass_for_putty(amount, density, dose.parts, dose.air), "mass"
     if quantity == "mass" and not found.weight_parts:
-        raise InputError("amount", NO_DENSITIES.format("volume", "weight") + " Type mL, or the densities.")
+        raise InputError("amount", sentences([only_by("volume"), "ratio-type-ml"]))
     if quantity == "volume" and not found.volume_parts:
-        raise InputError("amount", NO_DENSITIES.format("weight", "volume") + " Type g, or the densities.")
+        raise InputError("amount", sentences([only_by("weight"), "ratio-type-g"]))
     if key != "total":
         parts = found.weight_parts if quantity == "mass" else found.volume_parts
         amount = amount / shares(parts)[0 if key == "part_a" else 1]

@@ -1,38 +1,26 @@
 """Ratio doubt lines: how a doubt of a ratio is said, beside a reading or in its place."""
 from ..forms.errors import InputError
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, Line, line
+from ..words.messages import message, quantity, sentences
 from ..words.numbers import UP, shown
 from .label_words import DOUBT
-from .ratio_doubt import REMEMBERED, TYPED, WEIGHT, basis_of, doubt
-
-WHENCE = {REMEMBERED: "remembered densities", TYPED: "densities with so few digits",
-          "weighed": "equal volumes weighed so coarsely"}
-OUTCOME = {WEIGHT: "Type the label's parts by weight, its densities, or equal volumes of both in one syringe, weighed.",
-           "volume": "Measure it on a scale, or type the densities from its data sheet."}
+from .ratio_doubt import WEIGHT, basis_of, doubt
 
 
-def whole_percent(part: float) -> str:
-    """A doubt in percent, rounded up.
+def whole_percent(part: float) -> Said:
+    """A doubt in percent, rounded up."""
+    return quantity(part, "%", UP, 1)
 
-    >>> whole_percent(0.0809)
-    '8.1%'
+
+def not_by(found: Found, basis: str) -> Said:
+    """Why there is no reading in that basis, and what ends it: more of the part first, because too little never cures
+    through. found: ratio_doubt.Doubt; basis: of the reading
     """
-    return shown(part * 100, 1, UP) + "%"
-
-
-def corners(found: Found) -> str:
-    """Between which ends the right amount of a part lies: more of it first, because too little never cures through.
-
-    found: ratio_doubt.Doubt
-    """
-    return "{} more to {} less".format(whole_percent(found.high), whole_percent(-found.low))
-
-
-def not_by(found: Found, basis: str) -> str:
-    """Why there is no reading in that basis, and what ends it. found: ratio_doubt.Doubt; basis: of the reading"""
-    return "no reading by {} yet: it would rest on {}. The right amount of hardener may be {}. {}".format(
-        basis, WHENCE[found.whence], corners(found), OUTCOME[basis])
+    return sentences([
+        message("doubt-no-reading.weight" if basis == WEIGHT else "doubt-no-reading.volume", whence=found.whence),
+        message("doubt-right-amount", more=whole_percent(found.high), less=whole_percent(-found.low)),
+        message("doubt-way-out", basis=basis)])
 
 
 def stopped(found: "Found | None") -> bool:
@@ -40,23 +28,29 @@ def stopped(found: "Found | None") -> bool:
     return found is not None and found.stops
 
 
-def no_figure(found: Found, basis: str) -> str:
+def no_figure(found: Found, basis: str) -> Said:
     """Why a part has no figure in a basis, in a few words. found: ratio_doubt.Doubt"""
-    return "no " + basis + ": it would rest on " + WHENCE[found.whence]
+    return message("doubt-no-figure.weight" if basis == WEIGHT else "doubt-no-figure.volume", whence=found.whence)
 
 
 def in_short(found: "Found | None") -> str:
     """The doubt in a few words, under the figure itself; "" where it is to be passed over. found: Doubt or None"""
-    return "±" + whole_percent(found.spread) + " by densities" if found and found.marked else ""
+    return "±" + shown(found.spread * 100, 1, UP) + "% by densities" if found and found.marked else ""
+
+
+def in_short_said(found: "Found | None") -> Said:
+    """The same, as it is said."""
+    return message("doubt-in-short", off=whole_percent(found.spread)) if found and found.marked else ""
 
 
 def beside(found: "Found | None", basis: str) -> list[Line]:
     """The doubt beside a reading, where it is more than to be passed over. found: ratio_doubt.Doubt or None"""
     if not found or not found.marked:
         return []
-    return [line("ratio_doubt", "Ratio in doubt", found.spread, "",
-                 "±" + whole_percent(found.spread) + " by " + WHENCE[found.whence],
-                 rank=ASK, rough="hardener {}; type the label's {}s".format(corners(found), basis), part=DOUBT)]
+    return [line("ratio_doubt", "doubt-beside", found.spread, "",
+                 message("doubt-beside.text", off=whole_percent(found.spread), whence=found.whence), rank=ASK,
+                 rough=message("doubt-beside.rough", more=whole_percent(found.high), less=whole_percent(-found.low),
+                               basis=basis), part=DOUBT)]
 
 
 def check(system: Values, way: str) -> None:
@@ -64,4 +58,5 @@ def check(system: Values, way: str) -> None:
     basis = basis_of(way)
     found = doubt(system, basis)
     if stopped(found):
-        raise InputError("system.densities", "Densities: " + not_by(found, basis))
+        raise InputError("system.densities",
+                         message("field-refused", label="kind-system-densities", why=not_by(found, basis)))

@@ -1,13 +1,14 @@
 """Ratio error lines: how an error of a ratio is said."""
 from ..catalogue.limits import AIM, STOP
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import BESIDE, WARN, Line, line
-from ..words.numbers import UP, bare, shown
-from ..words.units import braces
+from ..words.messages import fact, message, number, quantity, row, typed
+from ..words.numbers import NEAREST, UP, bare, shown
 from .ratio_cost import cost
 
 ROUGH_AIM = "up to {}% off is good, {}% is too much (our own judgement); follow your label".format(
     bare(AIM * 100, 2), bare(STOP * 100, 2))
+ROUGH_AIM_SAID = message("aim-rough", good=number(bare(AIM * 100, 2)), much=number(bare(STOP * 100, 2)))
 
 
 def remembered(values: Values) -> bool:
@@ -20,6 +21,11 @@ def wanted_text(wanted: float, values: Values) -> str:
     return aim(wanted) + (" (our own judgement)" if remembered(values) else "")
 
 
+def wanted_said(wanted: float, values: Values) -> Said:
+    """The same, as it is said."""
+    return message("aim-our-own", aim=aim_said(wanted)) if remembered(values) else aim_said(wanted)
+
+
 def aim(wanted: float) -> str:
     """A wanted ratio error in percent, with the decimals that a small one needs.
 
@@ -29,14 +35,25 @@ def aim(wanted: float) -> str:
     return "±" + shown(wanted * 100, 1 if wanted >= 0.001 else 2) + "%"
 
 
-def percent(error: float) -> str:
+def aim_said(wanted: float) -> Said:
+    """The same, as it is said."""
+    return _either_way(quantity(wanted, "%", NEAREST, 1 if wanted >= 0.001 else 2))
+
+
+def _either_way(figure: Said) -> Said:
+    return row([typed("±"), figure], "")
+
+
+def percent(error: float) -> Said:
     """A signed error in percent, its size rounded up: never told smaller than it is.
 
-    >>> percent(0.0213), percent(-0.00224), percent(0)
-    ('+2.2%', '-0.3%', '0.0%')
+    >>> from ..words.lines import said
+    >>> from ..words.written import reader
+    >>> [said(percent(error), reader()) for error in (0.0213, -0.00224, 0)]
+    ['+2.2%', '-0.3%', '0.0%']
     """
-    size = shown(abs(error) * 100, 1, UP)
-    return ("" if not float(size) else "-" if error < 0 else "+") + size + "%"
+    none = not float(shown(abs(error) * 100, 1, UP))
+    return row([typed("" if none else "-" if error < 0 else "+"), quantity(abs(error), "%", UP, 1)], "")
 
 
 def within(spread: float) -> str:
@@ -46,6 +63,11 @@ def within(spread: float) -> str:
     '±5.1%'
     """
     return "±" + shown(spread * 100, 1, UP) + "%"
+
+
+def within_said(spread: float) -> Said:
+    """The same, as it is said."""
+    return _either_way(quantity(spread, "%", UP, 1))
 
 
 def off_by(names: tuple[str, ...], off: Found) -> str:
@@ -65,25 +87,30 @@ def off_by(names: tuple[str, ...], off: Found) -> str:
     return ("short of " if off.short else "too much ") + names[off.place]
 
 
+def off_by_said(names: "tuple[Said, ...]", off: Found) -> Said:
+    """The same, as it is said. names: of each part, as `label_words.parts_said` gives them"""
+    if off.place is None:
+        return "error-in-ratio"
+    return message("error-short" if off.short else "error-too-much", part=names[off.place])
+
+
 def cost_lines(off: Found) -> list[Line]:
     """What an error of the ratio costs once it is cured, its worst end first. off: ratio_error.Off"""
     found = cost(off.error)
     if found is None:
         return []
-    loose = shown(found.loose * 100, 1, UP) + "%"
-    left = ("up to {} of the resin never binds, and what is left over no warmth can cure" if found.short else
-            "up to {} of the hardener never binds, and what is left over blushes and takes up water").format(loose)
-    most, usual, least = [braces("K", float(shown(kelvin, 0, UP))) for kelvin in (found.most, found.usual, found.least)]
-    return [line("ratio_cost", "What that costs", found.most, "K",
-                 "glass temperature {} {} lower".format("at least" if found.beyond else "up to", most),
-                 rough="usually {}, at the least {}; {}; from memory and by an ideal network: no table of strength was "
-                 "found".format(usual, least, left))]
+    most, usual, least = [fact("K", float(shown(kelvin, 0, UP))) for kelvin in (found.most, found.usual, found.least)]
+    return [line("ratio_cost", "error-cost", found.most, "K",
+                 message("error-cost.beyond" if found.beyond else "error-cost.text", most=most),
+                 rough=message("error-cost.short" if found.short else "error-cost.over", usual=usual, least=least,
+                               loose=quantity(found.loose, "%", UP, 1)))]
 
 
-def poured_line(names: tuple[str, ...], off: Found) -> Line:
+def poured_line(names: "tuple[Said, ...]", off: Found) -> Line:
     """How far the parts that were measured out are off their ratio; a warning where that is more than is wanted.
 
     names: of each part, in the order of the label; off: ratio_error.Off
     """
-    return line("poured", "Poured: off ratio by", off.error, "", percent(off.error), rank=WARN if off.off else BESIDE,
-                rough=("beyond " if off.off else "within ") + aim(off.most) + "; " + off_by(names, off))
+    how_far = message("error-poured.beyond" if off.off else "error-poured.within", aim=aim_said(off.most))
+    return line("poured", "error-poured", off.error, "", percent(off.error), rank=WARN if off.off else BESIDE,
+                rough=row([how_far, off_by_said(names, off)], "; "))

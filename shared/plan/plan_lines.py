@@ -223,7 +223,7 @@ def _questions(found: Found, values: Values) -> "list[Line]":
     if asked.own:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
         text = "Windows are counted {} typed on this plan, under Working times. Of another system? Empty the field."
         lines.append(words("own_typed", "Own timings of this system?", text.format(counted_text(asked.own)), rank=ASK))
-    lines.extend(unconfirmed(values["system"], "ratio and pot life"))
+    lines.extend(unconfirmed(values["system"], "both"))
     return lines + questions(asked.apart) + _not_here(asked)
 
 

@@ -2,10 +2,11 @@
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Values
 from ..mix.label_words import part_names, unconfirmed
-from ..words.lines import ANSWER, MORE, WARN, Line, line, words
+from ..words.lines import ANSWER, MORE, WARN, Line, line, said, words
 from ..words.messages import message
 from ..words.speech import spoken
 from ..words.units import told
+from ..words.written import reader
 from . import thicken_lines, time_in_cup_lines, ways
 from .by_scale_lines import on_scale, weighed
 from .measured_out import FIELDS
@@ -39,7 +40,7 @@ def step(name: str, label: str, figure: str = "", under: str = "", said: str = "
 
 def steps(found: Found, values: Values) -> list[dict]:
     """All steps of the batch in order, with what was typed of those done. found: pouring.PouringResult"""
-    lines = ways.say(found.way, values)
+    lines = _in_text(ways.say(found.way, values) + unconfirmed(values["system"], "ratio"), values)
     named = dict([(one.name, one) for one in lines])
     if found.hopeless:  # nothing that could be poured right: say so, and no more
         why = named[found.hopeless]
@@ -49,12 +50,19 @@ def steps(found: Found, values: Values) -> list[dict]:
         zero = on_scale(0.0, values["scale"]["step_unit"], values)
         steps_found.append(step("cup", "Cup on the scale, set it to", zero, said="Cup on the scale, set it to zero"))
     steps_found.extend(_parts(found, named, values))
-    _warn_first(steps_found[0], lines + unconfirmed(values["system"], "ratio"))
+    _warn_first(steps_found[0], lines)
     steps_found.append(_stir(found, values))
     if found.putty:
         steps_found.extend(_filler(found, values))
     steps_found.append(_done(found, _logs(found, named, values), values))
     return steps_found
+
+
+def _in_text(lines: list[Line], values: Values) -> list[Line]:
+    """Lines as text, for what still joins it."""
+    who = reader(values["units"])
+    return [Line(one.name, said(one.label, who), one.value, one.unit, said(one.text, who), said(one.rough, who),
+                 said(one.caution, who), one.part, one.rank, one.span) for one in lines]
 
 
 def _parts(found: Found, named: dict[str, Line], values: Values) -> list[dict]:

@@ -10,6 +10,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
 from ..forms.late import late
 from ..words.messages import message, number, quantity
+from ..words.messages import typed as as_typed
 from ..words.numbers import UP, shown
 from . import label_cure
 from .statements import codes
@@ -51,6 +52,11 @@ class Record:
             if known == row_id:
                 return dict(typed)
         return None
+
+    @staticmethod
+    def called(thing):
+        """What a thing is called, as it is said; "" where it has no name. thing: its values"""
+        return as_typed(thing["name"]) if thing["name"] else ""
 
     def figure(self, row_id, name):
         """A figure of a built-in row [SI]."""

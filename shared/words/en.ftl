@@ -291,11 +291,170 @@ kind-numbers-no-number = Ambulance, poison centre or a person: type at least one
 
 ## Log and rates
 
+batch-each = Batch
+
 
 ## Ratio: label, parts, doubt, error
 
+# the first two parts of a resin system where nobody typed other names; a third one
+part-resin = Resin
+part-hardener = Hardener
+part-number = Part { $number }
+# $known: the one basis that the label gives
+label-only = { $known ->
+    [weight] The label gives parts by weight only: without the density of each part there is no answer by volume.
+   *[other] The label gives parts by volume only: without the density of each part there is no answer by weight.
+  }
+label-amount-only = { $known ->
+    [weight] The amount is by weight: without the density of each part there is no answer by volume.
+   *[other] The amount is by volume: without the density of each part there is no answer by weight.
+  }
+# in the place of the name of a system that has none
+label-no-name = This resin system
+# $what: both is the ratio and the pot life
+label-by-link = From a link
+  .text = { $what ->
+    [pot-life] { $system } is from a link: compare its pot life with the label. Then say so under its figures.
+    [both] { $system } is from a link: compare its ratio and pot life with the label. Then say so under its figures.
+   *[ratio] { $system } is from a link: compare its ratio with the label. Then say so under its figures.
+  }
+label-example = Example, not your label
+  .text = { $what ->
+    [pot-life] { $system }: no label has confirmed its pot life.
+    [both] { $system }: no label has confirmed its ratio and pot life.
+   *[ratio] { $system }: no label has confirmed its ratio.
+  }
+label-whose = Which label
+  .text = { $system }: { $whose }
+  .no-name = No name
+  .built-in = built in, figures { $mark }
+  .over = typed over it: { $fields }
+ratio-amount = Amount
+  .total = mixed, in all
+  .part-a = resin on hand
+  .part-b = hardener on hand
+  .strokes = resin pump strokes
+  .putty = putty wanted
+ratio-way = Measured with
+  .scale = Scale
+  .pumps = Pumps
+  .syringes = Syringes
+  .graduated = Marked cup
+  .stick = Stick
+ratio-bench-fold = Tools on the bench
+ratio-compare = Which way is the most accurate
+  .no = Only the way chosen
+  .yes = Compare all the tools of this bench
+ratio-pumps = Pumps
+ratio-scale =
+  .help = With pumps: only for the top-up.
+ratio-weighed-strokes = Densities: weighed strokes need the density of each part
+ratio-putty-needs = A volume of putty needs them.
+ratio-type-ml = Type mL, or the densities.
+ratio-type-g = Type g, or the densities.
+ratio-no-figure = no figure yet
+ratio-mixed-mass = Mixed, by weight
+ratio-mixed-volume = Mixed, by volume
+  .rough = densities from memory, by a few percent
+ratio-mixed-density = Density of the mix
+  .rough = as mixed, before cure; volumes taken to add up
+ratio-by-weight = By weight
+ratio-by-volume = By volume
+ratio-phr = Parts per hundred of resin, phr
+  .rough = the other parts for 100 of resin, by weight
+ratio-chemistry = Against the chemistry
+  .text = { $share } of { $ideal } phr
+  .rough = the label's ratio beside 100 AHEW / EEW; the label decides
+ratio-far-off = Equivalent weights
+  .text = These equivalent weights and the label's ratio are far apart. Were they typed for this resin and this hardener?
+ratio-wrong-way = The right way round?
+  .text = More hardener than resin: { $typed }. The resin comes first here. If the label means { $turned }, type that.
+ratio-label-apart = Does the label agree with itself?
+  .text = By weight and densities { $part } to { $first } is { $off } off the ratio by volume. Weights follow the first, volumes the second.
+# $whence: what the ratio would rest on where the label does not give it by weight, by volume
+doubt-no-reading =
+  .weight = { $whence ->
+    [remembered] no reading by weight yet: it would rest on remembered densities.
+    [typed] no reading by weight yet: it would rest on densities with so few digits.
+   *[weighed] no reading by weight yet: it would rest on equal volumes weighed so coarsely.
+  }
+  .volume = { $whence ->
+    [remembered] no reading by volume yet: it would rest on remembered densities.
+    [typed] no reading by volume yet: it would rest on densities with so few digits.
+   *[weighed] no reading by volume yet: it would rest on equal volumes weighed so coarsely.
+  }
+doubt-right-amount = The right amount of hardener may be { $more } more to { $less } less.
+doubt-way-out = { $basis ->
+    [weight] Type the label's parts by weight, its densities, or equal volumes of both in one syringe, weighed.
+   *[other] Measure it on a scale, or type the densities from its data sheet.
+  }
+doubt-no-figure =
+  .weight = { $whence ->
+    [remembered] no weight: it would rest on remembered densities
+    [typed] no weight: it would rest on densities with so few digits
+   *[weighed] no weight: it would rest on equal volumes weighed so coarsely
+  }
+  .volume = { $whence ->
+    [remembered] no volume: it would rest on remembered densities
+    [typed] no volume: it would rest on densities with so few digits
+   *[weighed] no volume: it would rest on equal volumes weighed so coarsely
+  }
+doubt-in-short = ±{ $off } by densities
+doubt-beside = Ratio in doubt
+  .text = { $whence ->
+    [remembered] ±{ $off } by remembered densities
+    [typed] ±{ $off } by densities with so few digits
+   *[weighed] ±{ $off } by equal volumes weighed so coarsely
+  }
+  .rough = { $basis ->
+    [weight] hardener { $more } more to { $less } less; type the label's weights
+   *[other] hardener { $more } more to { $less } less; type the label's volumes
+  }
+# how exact a ratio is wanted where neither the label nor the user says it
+aim-rough = up to { $good }% off is good, { $much }% is too much (our own judgement); follow your label
+aim-our-own = { $aim } (our own judgement)
+error-in-ratio = in ratio
+error-short = short of { $part }
+error-too-much = too much { $part }
+error-poured = Poured: off ratio by
+  .beyond = beyond { $aim }
+  .within = within { $aim }
+error-cost = What that costs
+  .text = glass temperature up to { $most } lower
+  .beyond = glass temperature at least { $most } lower
+  .short = usually { $usual }, at the least { $least }; up to { $loose } of the resin never binds, and what is left over no warmth can cure; from memory and by an ideal network: no table of strength was found
+  .over = usually { $usual }, at the least { $least }; up to { $loose } of the hardener never binds, and what is left over blushes and takes up water; from memory and by an ideal network: no table of strength was found
+
 
 ## Fillers and doses
+
+filling-fold = Putty: filler, blend, where it goes
+filling-thicken = Thicken
+  .no = Leave it liquid
+  .yes = Make putty
+filling-stiffness = How stiff
+filling-trade-word = what the trade calls { $trade }
+filling-blend = A blend instead
+filling-blend-share = Share by weight
+filling-shares-over = Shares: together they make { $whole }, { $off } too much; change one until they make 100%
+filling-shares-short = Shares: together they make { $whole }, { $off } short; change one until they make 100%
+filling-batches = Own batches of this filler
+filling-batches-mixed = Resin and hardener
+filling-batches-before = Filler tub before
+filling-batches-after = Filler tub after
+  .less = Filler tub after: it must weigh less than before
+  .too-much = Filler tub after: that is more than three times the resin and hardener. Is the tub's weight in both figures?
+filling-batches-came-out = How stiff it came out
+filling-batches-count = Count it
+  .auto = unless it stands out
+  .always = always
+  .never = no
+filling-doses-rise = each more than the one before, from runs to dry-edged
+filling-packed = The grains would fill { $share } of the putty and they touch at about { $touch }: no liquid would be left between them. At most { $most } for 100 of mix by weight; choose a softer putty or a finer filler.
+filling-position =
+  .level = Level seam, cove facing up
+  .upright = Upright seam or a wall
+  .overhead = Overhead
 
 
 ## Measure: what the tool must show
