@@ -19,7 +19,7 @@ OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
 MORE = "·" * 60
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
-SIGNS = {sign(unit.name) for unit in UNITS} | {"R", "K", "ppm", "mg", "x", "bit"}
+SIGNS = {sign(unit.name) for unit in UNITS} | {"C", "F", "R", "K", "ppm", "mg", "x", "bit"}
 WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
 KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help", "fold", "each", "under", "said", "how",
         "texts", "figure")

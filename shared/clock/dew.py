@@ -9,17 +9,16 @@ from ..forms.inputs import Choice, Number
 from ..forms.types import Values
 from .dew_lines import say
 
-FOLD = "Dew and the night"
+FOLD = "dew-fold"
 
 INPUTS = (
-    Number("air", "Air temperature", unit="degC", low=-10, high=50),
-    Number("humidity", "Relative humidity", unit="%", low=1, high=100, optional=True, fold=FOLD,
-           help="From a hygrometer beside the work. Without it there is no dew point."),
-    Number("surface", "Temperature of the surface", unit="degC", low=-20, high=70, optional=True, fold=FOLD,
-           help="Of the wood or the seam. Left empty: as the air. Stored wood is often colder."),
-    Number("night", "Coldest air in the night", unit="degC", low=-20, high=50, optional=True, fold=FOLD),
-    Choice("sky", "In the night it lies", (("under", "under a roof or a tarpaulin"), ("open", "under the open sky")),
-           fold=FOLD),
+    Number("air", "dew-air", unit="degC", low=-10, high=50),
+    Number("humidity", "dew-humidity", unit="%", low=1, high=100, optional=True, fold=FOLD,
+           help="dew-humidity.help"),
+    Number("surface", "dew-surface", unit="degC", low=-20, high=70, optional=True, fold=FOLD,
+           help="dew-surface.help"),
+    Number("night", "dew-night", unit="degC", low=-20, high=50, optional=True, fold=FOLD),
+    Choice("sky", "dew-sky", (("under", "dew-sky.under"), ("open", "dew-sky.open")), fold=FOLD),
 )
 
 # dew_point: of the air [K]; margin: how far the surface is above it [K]; near: it is less than `wanted`; wet: it is not
@@ -35,7 +34,7 @@ Night = namedtuple("Night", ("margin", "near", "wet", "sky", "keep_above"))
 def check(values: Values) -> None:
     """The night's dew follows from the water in the air now."""
     if values["night"] is not None and values["humidity"] is None:
-        raise InputError("humidity", "Relative humidity: type it; whether the night brings dew follows from it")
+        raise InputError("humidity", "dew-humidity.missing")
 
 
 CHECKS = (check,)

@@ -14,22 +14,18 @@ from ..forms.inputs import Choice, Number
 from ..forms.types import Values
 
 FUTURE = 4102444800.0  # s; the year 2100
-YES = (("no", "no"), ("yes", "yes"))
+YES = (("no", "elapsed-lost.no"), ("yes", "elapsed-lost.yes"))
 
 INPUTS = (
-    Number("now", "Now", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
-    Number("elapsed", "By the steady clock", unit="s", low=0, high=1e7, optional=True,
-           help="Seconds since the start by a clock that nobody sets; left empty after a reload."),
-    Number("seen", "Passed when last seen", unit="s", low=0, high=1e7, optional=True,
-           help="Seconds since the start, as last shown."),
-    Number("seen_at", "Last seen at", unit="s", low=0, high=FUTURE, optional=True,
-           help="Wall time of that moment, seconds since 1970 in UTC."),
-    Choice("watched", "In sight since then", (("yes", "yes"), ("no", "no: hidden, or the phone slept")), default="yes"),
-    Number("jumped", "Set ahead before", unit="s", low=0, high=FUTURE, default=0,
-           help="By how much the phone's clock had jumped ahead; `keep_jumped` of the last answer."),
-    Number("unseen", "Unseen before", unit="s", low=0, high=FUTURE, default=0,
-           help="What nobody saw pass; `keep_unseen` of the last answer."),
-    Choice("lost", "Time lost before", YES, default="no", help="`keep_lost` of the last answer."),
+    Number("now", "elapsed-now", unit="s", low=0, high=FUTURE, help="elapsed-now.help"),
+    Number("elapsed", "elapsed-steady", unit="s", low=0, high=1e7, optional=True,
+           help="elapsed-steady.help"),
+    Number("seen", "elapsed-seen", unit="s", low=0, high=1e7, optional=True, help="elapsed-seen.help"),
+    Number("seen_at", "elapsed-seen-at", unit="s", low=0, high=FUTURE, optional=True, help="elapsed-seen-at.help"),
+    Choice("watched", "elapsed-watched", (("yes", "elapsed-watched.yes"), ("no", "elapsed-watched.no")), default="yes"),
+    Number("jumped", "elapsed-jumped", unit="s", low=0, high=FUTURE, default=0, help="elapsed-jumped.help"),
+    Number("unseen", "elapsed-unseen", unit="s", low=0, high=FUTURE, default=0, help="elapsed-unseen.help"),
+    Choice("lost", "elapsed-lost", YES, default="no", help="elapsed-lost.help"),
 )
 
 # seconds: passed; behind: how far the phone's clock is behind them; jumped: how much of them the phone's clock jumped

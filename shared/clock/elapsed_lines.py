@@ -1,6 +1,7 @@
 """Elapsed lines: what the page keeps of what has passed, and hands in again with the next question."""
 from ..forms.types import Found
 from ..words.lines import MORE, Line, words
+from ..words.messages import typed
 from ..words.numbers import shown
 
 
@@ -13,7 +14,7 @@ def kept(found: Found) -> list[Line]:
     for name in ("jumped", "unseen"):
         seconds = getattr(found, name)
         if seconds:
-            lines.append(words("keep_" + name, "Kept for the next question", shown(seconds, 1), rank=MORE))
+            lines.append(words("keep_" + name, "elapsed-kept", typed(shown(seconds, 1)), rank=MORE))
     if found.lost:
-        lines.append(words("keep_lost", "Kept for the next question", "yes", rank=MORE))
+        lines.append(words("keep_lost", "elapsed-kept", typed("yes"), rank=MORE))
     return lines

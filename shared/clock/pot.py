@@ -14,6 +14,7 @@ from ..forms.clock_times import DAY, HOURS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Text
 from ..forms.types import Values
+from ..words.messages import message, typed
 from . import elapsed, pot_air, pot_doubt, sun
 from .elapsed import FUTURE
 from .pot_lines import say
@@ -22,31 +23,30 @@ from .pot_spans import left_text, span_typed
 CONTAINERS = tuple([row[:2] for row in KNOWN])
 
 INPUTS = (
-    Number("started", "Started", unit="s", low=0, high=FUTURE, help="Wall time, seconds since 1970 in UTC."),
-    Number("duration", "Usable for", unit="min", low=0, high=2880, above=True),
-    Number("share", "That is, of the time until it is thick", unit="%", low=10, high=100, optional=True),
-    Number("zone", "Clock here ahead of UTC", unit="min", low=-840, high=840, default=0),
-    Number("zone_next", "The clocks change at", unit="s", low=0, high=FUTURE, optional=True,
-           help="Wall time, seconds since 1970 in UTC, of the first change after the start; empty: none."),
-    Number("zone_then", "Clock here ahead of UTC from then on", unit="min", low=-840, high=840, default=0),
-    Number("sent", "The link was made", unit="s", low=0, high=FUTURE, optional=True,
-           help="Wall time on the phone that made it, seconds since 1970 in UTC."),
-    Text("by", "Made by", help="What made the link: its release, and the build's id behind a point."),
-    Text("left_now", "Left now", help="As another phone or your own watch says: minutes, or minutes and seconds."),
-    Text("batch", "Batch", default="Pot"),
-    Choice("container", "Container", CONTAINERS, default="cup"),
+    Number("started", "pot-started", unit="s", low=0, high=FUTURE, help="pot-started.help"),
+    Number("duration", "pot-duration", unit="min", low=0, high=2880, above=True),
+    Number("share", "pot-share", unit="%", low=10, high=100, optional=True),
+    Number("zone", "pot-zone", unit="min", low=-840, high=840, default=0),
+    Number("zone_next", "pot-zone-next", unit="s", low=0, high=FUTURE, optional=True,
+           help="pot-zone-next.help"),
+    Number("zone_then", "pot-zone-then", unit="min", low=-840, high=840, default=0),
+    Number("sent", "pot-sent", unit="s", low=0, high=FUTURE, optional=True, help="pot-sent.help"),
+    Text("by", "pot-by", help="pot-by.help"),
+    Text("left_now", "pot-left-now", help="pot-left-now.help"),
+    Text("batch", "pot-batch", default="Pot"),
+    Choice("container", "pot-container", CONTAINERS, default="cup"),
     sun.inputs()[0],
-    Text("place", "Where it goes"),
+    Text("place", "pot-place"),
     Group(
         "steps",
-        "Steps",
+        "pot-steps",
         (
-            Text("name", "Step"),
-            Number("minute", "Due after", unit="min", low=0, high=2880),
-            Choice("done", "Done", (("no", "not yet"), ("yes", "done"))),
+            Text("name", "pot-steps.name"),
+            Number("minute", "pot-steps.minute", unit="min", low=0, high=2880),
+            Choice("done", "pot-steps.done", (("no", "pot-steps.not-yet"), ("yes", "pot-steps.is-done"))),
         ),
         most=24,
-        each="Step",
+        each="pot-steps.each",
     ),
     pot_air.CHANGES,
     HOURS,
@@ -102,9 +102,9 @@ def check(values: Values) -> None:
     for row in values["steps"]:
         path = "steps.{}.".format(row["place"])
         if not row["name"]:
-            raise InputError(path + "name", "Step: give it a name, it is read aloud")
+            raise InputError(path + "name", "pot-steps.unnamed")
         if row["minute"] < before:
-            raise InputError(path + "minute", "Due after: the steps come in the order of their times")
+            raise InputError(path + "minute", "pot-steps.order")
         before = row["minute"]
 
 
@@ -114,9 +114,9 @@ def check_left(values: Values) -> None:
         return
     left, duration = span_typed(values["left_now"]), pot_air.usable(values)
     if left is None:
-        raise InputError("left_now", "Left now: type minutes, or minutes and seconds, like 12 or 12:30")
+        raise InputError("left_now", "pot-left-now.unread")
     if left > duration:
-        raise InputError("left_now", "Left now: this pot lasts " + left_text(duration) + " in all")
+        raise InputError("left_now", message("pot-left-now.long", span=typed(left_text(duration))))
 
 
 CHECKS = (check, pot_air.check, check_left)

@@ -3,11 +3,11 @@ from ..forms.errors import InputError
 from ..forms.inputs import Group, Number
 from ..forms.types import Values
 
-CHANGES = Group("changes", "The air changed", (
-    Number("minute", "After", unit="min", low=0, high=2880),
-    Number("usable", "Usable for, in that air", unit="min", low=0, high=43200, above=True,
-           help="Had it been mixed there: as the heat balance or the label says."),
-), most=12, each="Change")
+CHANGES = Group("changes", "pot-changes", (
+    Number("minute", "pot-changes.after", unit="min", low=0, high=2880),
+    Number("usable", "pot-changes.usable", unit="min", low=0, high=43200, above=True,
+           help="pot-changes.usable-help"),
+), most=12, each="pot-changes.each")
 
 
 def lasting(duration: float, changes: tuple) -> float:
@@ -33,7 +33,7 @@ def check(values: Values) -> None:
     before = 0.0
     for row in values["changes"]:
         if row["minute"] < before:
-            raise InputError("changes.{}.minute".format(row["place"]), "After: the changes come in the order of time")
+            raise InputError("changes.{}.minute".format(row["place"]), "pot-changes.order")
         before = row["minute"]
 
 

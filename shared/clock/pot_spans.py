@@ -2,6 +2,8 @@
 
 from math import floor
 
+from ..forms.types import Said
+from ..words.messages import message
 from ..words.numbers import BLANKS, DOWN, digits, shown
 
 
@@ -15,17 +17,15 @@ def left_text(seconds: float, toward: str = DOWN) -> str:
     return str(whole // 60) + ":" + ("0" if whole % 60 < 10 else "") + str(whole % 60)
 
 
-def spoken(seconds: float, toward: str = DOWN) -> str:
+def spoken(seconds: float, toward: str = DOWN) -> Said:
     """A span for the ear: whole minutes, or seconds when there is less than one.
 
-    >>> spoken(754.0), spoken(60.0), spoken(59.0), spoken(61.0, "up")
-    ('12 minutes', '1 minute', '59 seconds', '2 minutes')
+    >>> spoken(754.0), spoken(59.0), spoken(61.0, "up")[1]
+    (('span-minutes', {'count': 12}), ('span-seconds', {'count': 59}), {'count': 2})
     """
     if seconds < 60:
-        count, unit = int(shown(seconds, 0, toward)), "second"
-    else:
-        count, unit = int(shown(seconds / 60, 0, toward)), "minute"
-    return str(count) + " " + unit + ("" if count == 1 else "s")
+        return message("span-seconds", count=int(shown(seconds, 0, toward)))
+    return message("span-minutes", count=int(shown(seconds / 60, 0, toward)))
 
 
 def span_typed(typed: str) -> "float | None":

@@ -5,7 +5,8 @@ from ..words.numbers import DOWN, shown
 from ..words.units import told
 
 NOW = "now"  # for `pot.started`: the moment of the tap; the page knows the time, the engine has no clock
-USES = (("any", "anything"), ("putty", "putty in a cove"), ("wet", "wetting out tape"))
+USES = (("any", "pot-use.any"), ("putty", "pot-use.putty"), ("wet", "pot-use.wet"))
+# as typed into the form of the clock: kept data, not said
 NEXT = {"putty": "Tape rolled on the soft cove", "wet": "Peel ply down"}  # use: what comes next
 
 
@@ -35,4 +36,4 @@ def lead(found: Found, values: Values) -> dict:
         pairs.append(["timing.resin", shown(values["resin_temperature"] - 273.15, 1) + " °C"])
     if found.next_by is not None:
         pairs += [["pot.steps.0.name", NEXT[values["use"]]], ["pot.steps.0.minute", minutes_typed(found.next_by)]]
-    return {"label": "Start the clock", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}
+    return {"label": "pot-start", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}

@@ -10,8 +10,8 @@ from .timer_lines import say
 LEAST, MOST = "least", "most"
 
 INPUTS = (
-    Number("lasts", "Lasts", unit="min", low=0, high=2880, above=True),
-    Choice("bound", "It is done", ((LEAST, "at least so long"), (MOST, "at most so long")), default=LEAST),
+    Number("lasts", "timer-lasts", unit="min", low=0, high=2880, above=True),
+    Choice("bound", "timer-bound", ((LEAST, "timer-bound.least"), (MOST, "timer-bound.most")), default=LEAST),
 ) + CLOCKS
 CHECKS = ()
 

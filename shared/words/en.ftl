@@ -807,8 +807,185 @@ lowest-known-by = { $temperature } ({ $mark })
 
 ## Dew point
 
+dew-fold = Dew and the night
+dew-air = Air temperature
+dew-humidity = Relative humidity
+  .help = From a hygrometer beside the work. Without it there is no dew point.
+  .missing = Relative humidity: type it; whether the night brings dew follows from it
+dew-surface = Temperature of the surface
+  .help = Of the wood or the seam. Left empty: as the air. Stored wood is often colder.
+dew-night = Coldest air in the night
+dew-sky = In the night it lies
+  .under = under a roof or a tarpaulin
+  .open = under the open sky
+# differences of temperature: $wanted, $unsure, $colder
+dew-margin = Above the dew point
+  .unknown = not known without the humidity
+  .why = cold mornings, wet sheds and hardener blush go together
+dew-margin-now = Above the dew point, now
+  .rough = rounded down; { $wanted } is wanted; a hygrometer may be off by as much as { $unsure }, from memory
+dew-damp =
+  .wet = The surface is wet
+  .near = Too near to the dew point
+  .text = Do not coat or tape now. Warm the surface until it is { $wanted } above the dew point, or wait; a burning gas heater makes it worse, it gives off water.
+dew-humid = Damp air
+  .text = Above { $share } many hardeners blush however warm the surface is.
+dew-point = Dew point
+  .rough = of this air; rounded up
+dew-night-margin = Above the dew point, in the night
+  .rough = rounded down; the air's water stays the same
+  .open = rounded down; the air's water stays the same; the open sky cools a surface by { $colder } more, or yet more
+dew-night-damp =
+  .wet = Dew in the night
+  .near = Near to dew in the night
+  .text = Keep the seam above { $least } until it is no longer tacky: cover it, close the shed, warm it; or coat early enough that it is hard by dusk.
+# the order of work against blush
+dew-blush-wash = Blush first: wash
+  .text = Peel ply off, then wash with clean water and a pad. No solvent: it smears it.
+dew-blush-dry = Then dry
+  .text = Wipe dry with a clean cloth before the water dries by itself; turn the cloth often.
+dew-blush-sand = Then sand
+  .text = Only now, and only what is hard. Sanding first rubs the blush in. Mask and gloves on.
+dew-blush-look = Then look
+  .text = Water must spread as a film. If it beads, wash again.
+
 
 ## Running pot, timer and the phone's clocks
+
+# how long something lasts or lasted, also aloud
+span-minutes = { $count ->
+  [one] { $count } minute
+ *[other] { $count } minutes
+}
+span-seconds = { $count ->
+  [one] { $count } second
+ *[other] { $count } seconds
+}
+# what the page measures and hands in by itself; nobody types it
+elapsed-now = Now
+  .help = Wall time, seconds since 1970 in UTC.
+elapsed-steady = By the steady clock
+  .help = Seconds since the start by a clock that nobody sets; left empty after a reload.
+elapsed-seen = Passed when last seen
+  .help = Seconds since the start, as last shown.
+elapsed-seen-at = Last seen at
+  .help = Wall time of that moment, seconds since 1970 in UTC.
+elapsed-watched = In sight since then
+  .yes = yes
+  .no = no: hidden, or the phone slept
+elapsed-jumped = Set ahead before
+  .help = By how much the phone's clock had jumped ahead; `keep_jumped` of the last answer.
+elapsed-unseen = Unseen before
+  .help = What nobody saw pass; `keep_unseen` of the last answer.
+elapsed-lost = Time lost before
+  .no = no
+  .yes = yes
+  .help = `keep_lost` of the last answer.
+elapsed-kept = Kept for the next question
+timer-lasts = Lasts
+timer-bound = It is done
+  .least = at least so long
+  .most = at most so long
+timer-left = Left
+  .rough = rounded up
+timer-doubt = In doubt
+  .lost = The phone's clock was set back while nobody looked: it counts on from what was seen last.
+  .unseen = { $span } passed by the phone's clock alone: page closed, or phone asleep.
+timer-passed = Passed
+pot-started = Started
+  .help = Wall time, seconds since 1970 in UTC.
+pot-duration = Usable for
+pot-share = That is, of the time until it is thick
+pot-zone = Clock here ahead of UTC
+pot-zone-next = The clocks change at
+  .help = Wall time, seconds since 1970 in UTC, of the first change after the start; empty: none.
+pot-zone-then = Clock here ahead of UTC from then on
+pot-sent = The link was made
+  .help = Wall time on the phone that made it, seconds since 1970 in UTC.
+pot-by = Made by
+  .help = What made the link: its release, and the build's id behind a point.
+# $span is in minutes and seconds: "12:30"
+pot-left-now = Left now
+  .help = As another phone or your own watch says: minutes, or minutes and seconds.
+  .unread = Left now: type minutes, or minutes and seconds, like 12 or 12:30
+  .long = Left now: this pot lasts { $span } in all
+pot-batch = Batch
+pot-container = Container
+pot-place = Where it goes
+pot-steps = Steps
+  .each = Step
+  .name = Step
+  .minute = Due after
+  .done = Done
+  .not-yet = not yet
+  .is-done = done
+  .unnamed = Step: give it a name, it is read aloud
+  .order = Due after: the steps come in the order of their times
+pot-changes = The air changed
+  .each = Change
+  .after = After
+  .usable = Usable for, in that air
+  .usable-help = Had it been mixed there: as the heat balance or the label says.
+  .order = After: the changes come in the order of time
+# what a mix is for
+pot-use =
+  .any = anything
+  .putty = putty in a cove
+  .wet = wetting out tape
+pot-start = Start the clock
+pot-remaining = Left
+  .rough = rounded down, to be sure
+  .soon = last minutes: finish what is placed, mix nothing in
+pot-over = Over for
+  .rough = since it should have been used
+pot-stop = Time is up
+  .text = Use no more of it.
+# $span is in minutes and seconds: "12:30"
+pot-next = Next
+  .due = due in { $span }
+  .late = should be done since { $span }
+pot-ends = Ends
+  .rough = rounded down to the minute, to be sure
+pot-alarm = For the phone's own alarm
+  .rough = a page cannot ring while the screen is off; set it there too
+  .of-step = for the phone's own alarm
+# times on the clock: $before, $after, $end
+pot-clocks-change = Summer time
+  .rough = before that the clocks go from { $before } to { $after }
+  .text = It ends at { $end }: before that the clocks go from { $before } to { $after }.
+pot-meaning = What the minutes are
+  .text = { $share } of the time until it is thick; the rest is kept back
+# read aloud. $batch: what the user calls the pot, $step: what comes next, in the user's words
+pot-aloud = Said aloud
+  .left = { $batch }: { $span } left.
+  .over = { $batch }: time is up, { $span } ago. Use no more of it.
+  .next-in = Next: { $step }, in { $span }.
+  .next-now = Next: { $step }, now.
+pot-passed = Since it was mixed
+pot-used = For the log
+  .text = used { $span } after mixing
+pot-again = If it is still good
+  .text = looked at again in { $span }
+pot-set = Passed, as typed
+pot-step-place = Place of the next step
+# what a running pot cannot know
+pot-recalled = Made by a recalled build
+pot-long-ago = Long ago
+  .text = This pot ended while the page was closed. If it is not this pot, or the clock was changed, end it.
+pot-link-times = The link does not fit
+  .text = By its own times it was made before its pot was mixed. Take the pot as used up if in doubt. Set what is left below, by the other phone.
+pot-clocks-differ = The phones' clocks differ
+  .text = This one is at least { $span } behind. It counts from when the link was made; how long the link was on its way is not known. Set what is left below, by the other phone.
+pot-on-its-way = On its way
+  .text = { $span } since the link was made, by the two phones' clocks. If you have it only just now, the clocks differ, and this one ends too early. Set what is left below, by the other phone.
+pot-clock-changed = The phone's clock changed
+  .ahead = It is { $span } ahead of what has passed here. The earlier alarm counts.
+  .before = It shows a time { $span } before this pot was mixed, or the pot was begun on a phone whose clock differs. The earlier alarm counts.
+  .behind = It is { $span } behind of what has passed here. The earlier alarm counts.
+pot-lost = What has passed is in doubt
+  .text = The phone's clock was set back while nobody looked: more may have passed than is counted. Take the pot as used up if in doubt.
+pot-unseen = While nobody looked
+  .text = { $span } passed by the phone's clock alone: page closed, or phone asleep. If it was set back then, less is left.
 
 
 ## Clock times
