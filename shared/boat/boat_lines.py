@@ -2,16 +2,17 @@
 from ..catalogue.fillers import DOSE_SPREAD
 from ..catalogue.losses import BY_KEY
 from ..forms.memo import memo_of
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix.label_words import NO_DENSITIES, part_names, unconfirmed
 from ..mix.ratio_doubt import WEIGHT
 from ..mix.ratio_doubt import doubt as ratio_doubt
 from ..mix.ratio_doubt_lines import in_short
-from ..plan.limit_lines import why_text
+from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lengths import metres, mm, ranged
 from ..words.lengths import radii as radii_text
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
+from ..words.messages import row
 from ..words.numbers import UP, bare, fraction, shown, small
 from ..words.units import braces, told
 from . import batches_counted, boat_cards, cut_lines
@@ -150,7 +151,7 @@ def _tape_lines(tapes: list, plies: list, units: str) -> list[Line]:
     return lines
 
 
-def _how_counted(values: Values, planned: Found, batch: Found) -> str:
+def _how_counted(values: Values, planned: Found, batch: Found) -> Said:
     """By what the batches are counted, and why none is larger."""
     found = "{} by the plan of the seams".format(planned.batches) if planned.planned else (
         "no plan counts all of them: by the largest mix")
@@ -161,7 +162,7 @@ def _how_counted(values: Values, planned: Found, batch: Found) -> str:
     if planned.surplus > 0.001:
         found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
             told(planned.surplus, "g", values["units"], UP))
-    return found + "; " + why_text(planned.why or batches_counted.why_largest(values), values["units"])
+    return row([found, why_said(planned.why or batches_counted.why_largest(values))], "; ")
 
 
 def _counted(count: int, one: str, many: str) -> str:

@@ -75,7 +75,7 @@ def card(screen, inputs, pairs, values, answer, language="en"):
                           "rank": WARN})
         # what is done with the tool first goes along: who reads a card has no bench to ask
         lines.extend([each for each in one["lines"] if each["rank"] != MORE or each["part"] == "tool"])
-        more.extend(sheets(one["lines"], pairs))
+        more.extend(sheets(one["lines"], pairs, reader(values["units"], language)))
     return {"title": capital(screen), "asked": asked(inputs, pairs, values, language), "lines": lines,
             "caution": answer["caution"], "sheets": more}
 

@@ -1,82 +1,72 @@
 """Batch lines: each batch of a plan as lines, with its amounts, containers, steps and limits on the clock."""
-from ..forms.clock_times import clock_text
+from ..forms.clock_times import clock_said
 from ..forms.memo import once
-from ..forms.types import Values
-from ..mix.label_words import notation, part_names
+from ..forms.types import Said, Values
+from ..mix.label_words import notation_said, part_names, parts_said
 from ..words.lines import MORE, WARN, Line, line
-from ..words.numbers import DOWN, UP, capital, small
-from ..words.units import told
+from ..words.messages import begin, inside, message, quantity, row, sentences, typed
+from ..words.numbers import DOWN, UP, small
 from .advice import CUP, FILM, POT, SIZE, SOFT
 from .batches import LATE, Described, Mix
 from .limit_lines import LIMITS, named
 from .plan_found import Found, in_time
 
-SAFE = "rounded down, to be sure"
-TAPE_LATER = "later, leave it, and tape the hard cove another day"
-DONE_BY = {POT: "Bag empty", CUP: "Cup empty, onto the tray", SOFT: "Tape rolled on the soft cove",
-           FILM: "Peel ply down on wet tape"}
-TOOLED = "Cove tooled while it is soft"
-TOOLED_LATE = "Leave the stiff cove: let it harden, abrade, fill what is missing."
-WHAT_TO_DO = {
-    POT: "Empty the bag now: spread the rest thin outdoors, mix less next time.",
-    CUP: "Onto the tray now, or outdoors; mix less next time.",
-    SOFT: "Do not push tape into stiffening putty: let it harden, wash, abrade, then tape.",
-    SIZE: "Mix less at a time.",
-    FILM: "Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade.",
-}
-MIXES = {"mix": "Mix, for both", "putty": "Putty", "wet": "Wet-out"}
-WHO = ("First: ", "Second: ", "Mixer: ")
-STEPS = {"mix": "Mix and bag the putty", "place": "Place the putty", "tool": "Tool the cove",
-         "clean": "Clean the edges", "wet_mix": "Mix the wet-out resin, onto the tray at once",
-         "wet": "Wet out the tape on the tray",
-         "lay": "Lay the tape", "roll": "Roll the air out", "peel": "Peel ply"}
-ONE_MIX = {"mix": "Mix for both: keep the wet-out part, fill the rest, bag it"}
-SOFT_COVE = {"lay": "Lay the tape on the soft cove"}
-SIDE_BY_SIDE = {"clean": "Tool and clean, piece by piece", "roll": "Wet out, lay, roll, piece by piece"}
+DONE_BY = {POT: "plan-limit-bag.done", CUP: "plan-limit-cup.done", SOFT: "plan-limit-cove.done",
+           FILM: "plan-limit-film.done"}
+WHAT_TO_DO = {POT: "plan-limit-bag.late", CUP: "plan-limit-cup.late", SOFT: "plan-limit-cove.late",
+              SIZE: "plan-limit-size.late", FILM: "plan-limit-film.late"}
+MIXES = {"mix": "plan-amount-mix", "putty": "plan-amount-putty", "wet": "plan-amount-wet"}
+WHO = ("plan-who-first", "plan-who-second", "plan-who-mixer")
+STEPS = {"mix": "plan-step-mix", "place": "plan-step-place", "tool": "plan-step-tool", "clean": "plan-step-clean",
+         "wet_mix": "plan-step-wet-mix", "wet": "plan-step-wet", "lay": "plan-step-lay", "roll": "plan-step-roll",
+         "peel": "plan-step-peel"}
+ONE_MIX = {"mix": "plan-step-mix.one-mix"}
+SOFT_COVE = {"lay": "plan-step-lay.soft"}
+SIDE_BY_SIDE = {"clean": "plan-step-clean.side-by-side", "roll": "plan-step-roll.side-by-side"}
+# of a batch: finished, under way, else; alone, and of one pair among several
+STATES = (("plan-batch.done", "plan-batch.begun", "plan-batch"),
+          ("plan-batch.pair-done", "plan-batch.pair-begun", "plan-batch.pair"))
 
 
-def latest(values: Values, time: float) -> str:
-    """What must not be passed [s on the clock], the end of a window or the latest start, as text: rounded down."""
-    return clock_text(time, values["hours"], DOWN)
+def latest(values: Values, time: float) -> Said:
+    """What must not be passed [s on the clock], the end of a window or the latest start: rounded down."""
+    return clock_said(time, values["hours"], DOWN)
 
 
-def moment(values: Values, close: "dict[int, float]", time: float, days: bool = True) -> str:
-    """A moment of the plan [s on the clock] as text, rounded up: nothing is told to be done before it is.
+def moment(values: Values, close: "dict[int, float]", time: float, days: bool = True) -> Said:
+    """A moment of the plan [s on the clock], rounded up: nothing is told to be done before it is.
 
     The end of one step is the start of the next and the end of its batch: rounded alike, they are told alike. What is
     in time though it lies in the last minute of its limit is told by that minute, and what comes before it there too.
     close: of `plan_found.Found`
     """
-    return clock_text(time, values["hours"], DOWN if in_time(close, time) else UP, days)
+    return clock_said(time, values["hours"], DOWN if in_time(close, time) else UP, days)
 
 
-def step_text(key: str, one: Described) -> str:
+def step_said(key: str, one: Described) -> Said:
     """What is done in a step of a batch."""
-    laid, text = one.batch.laid, STEPS[key]
+    laid, said = one.batch.laid, STEPS[key]
     if laid.one_mix:
-        text = ONE_MIX.get(key, text)
+        said = ONE_MIX.get(key, said)
     if laid.together:
-        return SIDE_BY_SIDE.get(key, text)
-    return SOFT_COVE.get(key, text) if laid.putty else text
+        return SIDE_BY_SIDE.get(key, said)
+    return SOFT_COVE.get(key, said) if laid.putty else said
 
 
 def batch_lines(values: Values, found: Found, one: Described) -> "list[Line]":
     """One batch: when, what, how much, in which container, the steps in order, and by when each window ends; one that
     is finished or far off in one line."""
-    batch, units = one.batch, values["units"]
-    part, label = "batch_" + str(batch.number), "Batch " + str(batch.number)
-    if found.summary.crews > 1:
-        label += ", pair " + str(batch.crew + 1)
-    state = ", done" if batch.finished else (", under way" if batch.begun else "")
-    lines = [line(part, label + state, one.length, "m",
-                  moment(values, found.close, batch.start) + " to " + moment(values, found.close, one.end) + " · "
-                  + told(one.length, "m", units), rough=named(one.names), part=part)]
+    batch, part = one.batch, "batch_" + str(one.batch.number)
+    state = STATES[1 if found.summary.crews > 1 else 0][0 if batch.finished else 1 if batch.begun else 2]
+    span = message("plan-span", start=moment(values, found.close, batch.start),
+                   end=moment(values, found.close, one.end))
+    lines = [line(part, message(state, number=batch.number, pair=batch.crew + 1), one.length, "m",
+                  row([span, quantity(one.length, "m")], " · "), rough=named(one.names), part=part)]
     lines.extend(_warnings(values, found, one, part))
     if one.details is None:
         return lines
     air = one.details.air
-    lines.append(line("air", "Air when it is mixed", air, "K", told(air, "degC", units, places=1), part=part,
-                      rank=MORE))
+    lines.append(line("air", "plan-air", air, "K", quantity(air, "degC", places=1), part=part, rank=MORE))
     lines.extend(_amounts(values, one, part))
     return lines + _steps(values, found, one, part) + _limits(values, one, part)
 
@@ -87,81 +77,82 @@ def _steps(values: Values, found: Found, one: Described, part: str) -> "list[Lin
         # mostly a step begins when the one before it ends
         start = told_before if begun == before else moment(values, found.close, begun)
         before, told_before = end, moment(values, found.close, end)
+        what = step_said(key, one)
         # one who works alone needs no name; two are told apart
-        text = (WHO[who] if pair else "") + step_text(key, one)
-        lines.append(line("step_" + key, start + " to " + told_before, end, "s", text, "done" if done else "", "",
+        lines.append(line("step_" + key, message("plan-span", start=start, end=told_before), end, "s",
+                          message(WHO[who], step=what) if pair else what, "plan-step-done" if done else "", "",
                           part, MORE))
     return lines
 
 
 def _limits(values: Values, one: Described, part: str) -> "list[Line]":
-    lines, tape = [], one.details.tape
+    lines, tape, laid = [], one.details.tape, one.batch.laid
     if tape is not None:
         # the first step of the tape
-        begun = "Wetting out begun" if one.batch.laid.one_mix else "Wet-out mixing begun"
-        lines.append(line("by_tape", begun, tape, "s", "by " + latest(values, tape), TAPE_LATER, "", part, MORE))
+        begun = "plan-by-tape.one-mix" if laid.one_mix else "plan-by-tape"
+        lines.append(line("by_tape", begun, tape, "s", _by(values, tape), "plan-by-tape.rough", "", part, MORE))
     for limit, by in one.batch.deadlines:
-        what = DONE_BY[limit] if limit != SOFT or one.batch.laid.wet else TOOLED
-        lines.append(line("by_" + limit, what, by, "s", "by " + latest(values, by), SAFE, "", part, MORE))
+        what = DONE_BY[limit] if limit != SOFT or laid.wet else "plan-limit-cove.done-bare"
+        lines.append(line("by_" + limit, what, by, "s", _by(values, by), "plan-by.rough", "", part, MORE))
     return lines
+
+
+def _by(values: Values, time: float) -> Said:
+    return message("plan-by", time=latest(values, time))
 
 
 def _warnings(values: Values, found: Found, one: Described, part: str) -> "list[Line]":
     lines, batch, refused = [], one.batch, one.refused
     for limit, by, when in one.missed:
-        text = "{} lasts until {}; this is done at {}. {}".format(
-            capital(LIMITS[limit][0]), latest(values, by), moment(values, found.close, when),
-            WHAT_TO_DO[limit] if limit != SOFT or batch.laid.wet else TOOLED_LATE)
-        lines.append(line("missed_" + limit, "Too late", when - by, "s", text, part=part, rank=WARN))
+        missed = message("plan-missed.text", what=begin(LIMITS[limit][0]), by=latest(values, by),
+                         when=moment(values, found.close, when))
+        to_do = WHAT_TO_DO[limit] if limit != SOFT or batch.laid.wet else "plan-limit-cove.late-bare"
+        lines.append(line("missed_" + limit, "plan-missed", when - by, "s", sentences([missed, to_do]), part=part,
+                          rank=WARN))
     if refused is not None:
-        text = "Batch {} should not be started any more: it would not be laid in time.".format(batch.number)
-        why = LIMITS[batch.limit][1] if refused.why == LATE else "it would not be finished in time"
+        why = LIMITS[batch.limit][1] if refused.why == LATE else "plan-do-not-start.finish"
         if refused.latest is not None:
-            why = "its latest start was " + latest(values, refused.latest)
-        lines.append(line("do_not_start", "Do not start", batch.start, "s", text, why, part=part, rank=WARN))
+            why = message("plan-do-not-start.latest", time=latest(values, refused.latest))
+        lines.append(line("do_not_start", "plan-do-not-start", batch.start, "s",
+                          message("plan-do-not-start.text", number=batch.number), why, part=part, rank=WARN))
     elif one.latest is not None:
-        lines.append(line("latest", "Start at the latest", one.latest, "s", latest(values, one.latest),
-                          "after that, leave it for another day", part=part, rank=MORE))
+        lines.append(line("latest", "plan-latest", one.latest, "s", latest(values, one.latest), "plan-latest.rough",
+                          part=part, rank=MORE))
     return lines
 
 
-def _container(mix: Mix, units: str) -> str:
+def _container(mix: Mix) -> Said:
     if mix.name == "wet":
-        return "cup, at once onto the tray"
-    stirred = told(mix.filler, "g", units) + " of filler"
-    bag = "then the bag, about " + told(mix.bag, "mL", units) + " of putty (from memory)"
+        return "plan-amount-wet.rough"
+    filler, bag = quantity(mix.filler, "g"), quantity(mix.bag, "mL")
     if mix.name == "putty":
-        return "cup, then {}, {}".format(stirred, bag)
-    tray = told(mix.tray, "g", units) + " of it onto the tray"
-    if mix.over:
-        tray += ", of which " + told(mix.over, "g", units, UP) + " are surplus"
-    return "cup; {}; {} into the rest, {}".format(tray, stirred, bag)
+        return message("plan-amount-putty.rough", filler=filler, bag=bag)
+    return message("plan-amount-mix.surplus" if mix.over else "plan-amount-mix.rough", tray=quantity(mix.tray, "g"),
+                   over=quantity(mix.over, "g", UP), filler=filler, bag=bag)
 
 
 def _amounts(values: Values, one: Described, part: str) -> "list[Line]":
-    units, details = values["units"], one.details
-    lines = [line("amount_" + mix.name, MIXES[mix.name], mix.mass, "kg", told(mix.whole, "g", units)
-                  + _parts(values, mix), _container(mix, units), part=part, rank=MORE) for mix in details.mixes]
+    details = one.details
+    lines = [line("amount_" + mix.name, MIXES[mix.name], mix.mass, "kg", _mixed(values, mix), _container(mix),
+                  part=part, rank=MORE) for mix in details.mixes]
     if details.over:
-        lines.append(line("over", "More than needed", details.over, "kg", told(details.over, "g", units, UP),
-                          no_less(details.least, units), part=part, rank=MORE))
+        lines.append(line("over", "plan-over", details.over, "kg", quantity(details.over, "g", UP),
+                          message("plan-over.rough", least=quantity(details.least, "g", UP)), part=part, rank=MORE))
     return lines
 
 
-def no_less(least: float, units: str) -> str:
-    """Why more is mixed than is needed. least: the smallest mix that the scale measures in ratio [kg]"""
-    return "no mix below {} can be measured in ratio".format(told(least, "g", units, UP))
+def _part_names(values: Values) -> "list[Said]":
+    """The names of the parts inside a sentence; the label's own are all in small letters there."""
+    own = zip(part_names(values["system"]), parts_said(values["system"]))
+    return [typed(small(name)) if said == typed(name) else inside(said) for name, said in own]
 
 
-def _part_names(values: Values) -> "list[str]":
-    return [" " + small(name) for name in part_names(values["system"])]
-
-
-def _parts(values: Values, mix: Mix) -> str:
-    """The parts of a mix, their names read once for all batches."""
-    names = once(values, "part_names", lambda: _part_names(values))
-    said = [told(mass, "g", values["units"]) + name for mass, name in zip(mix.parts, names)]
-    if said:
-        return ": " + " + ".join(said)
+def _mixed(values: Values, mix: Mix) -> Said:
+    """A mix and its parts, their names read once for all batches."""
+    names, mass = once(values, "part_names", lambda: _part_names(values)), quantity(mix.whole, "g")
+    parts = [message("plan-amount-parts.part", mass=quantity(one, "g"), name=name)
+             for one, name in zip(mix.parts, names)]
+    if parts:
+        return message("plan-amount-parts", mass=mass, parts=row(parts, " + "))
     by_volume = values["system"]["by_volume"]  # no weights to be had, or in too much doubt
-    return ": " + notation(by_volume) + " by volume" if by_volume else ""
+    return message("plan-amount-parts.by-volume", mass=mass, ratio=notation_said(by_volume)) if by_volume else mass

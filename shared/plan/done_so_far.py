@@ -3,37 +3,37 @@ from ..forms.clock_times import Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.types import Values
+from ..words.messages import message
 
-LIVE = "Under way"
+LIVE = "plan-fold-live"
 STEPS = (
-    ("mix", "Putty mixed and bagged"),
-    ("place", "Bag empty"),
-    ("tool", "Cove tooled"),
-    ("clean", "Edges clean"),
-    ("wet_mix", "Wet-out resin mixed"),
-    ("wet", "Tape wet out"),
-    ("lay", "Tape laid"),
-    ("roll", "Air rolled out"),
-    ("peel", "Peel ply down"),
+    ("mix", "plan-done-step.mix"),
+    ("place", "plan-done-step.place"),
+    ("tool", "plan-done-step.tool"),
+    ("clean", "plan-done-step.clean"),
+    ("wet_mix", "plan-done-step.wet-mix"),
+    ("wet", "plan-done-step.wet"),
+    ("lay", "plan-done-step.lay"),
+    ("roll", "plan-done-step.roll"),
+    ("peel", "plan-done-step.peel"),
 )
 RUNNING = (("running", ("yes",)),)
 INPUTS = (
-    Choice("running", "The day", (("no", "is only planned"), ("yes", "is under way")), fold=LIVE),
-    Clock("clock", "It is now", optional=True, fold=LIVE, when=RUNNING, help="The phone types it."),
+    Choice("running", "plan-running", (("no", "plan-running.no"), ("yes", "plan-running.yes")), fold=LIVE),
+    Clock("clock", "plan-clock", optional=True, fold=LIVE, when=RUNNING, help="plan-clock.help"),
     Group(
         "done",
-        "Done so far",
+        "plan-done",
         (
-            Number("batch", "Batch", low=1, high=999, whole=True),
-            Choice("step", "Step", STEPS),
-            Number("minute", "Done at", unit="min", low=-360, high=2880,
-                   help="Minutes after the start of the plan, before it with a minus."),
+            Number("batch", "plan-done-batch", low=1, high=999, whole=True),
+            Choice("step", "plan-done-step", STEPS),
+            Number("minute", "plan-done-minute", unit="min", low=-360, high=2880, help="plan-done-minute.help"),
         ),
         most=300,
-        each="Step",
+        each="plan-done.each",
         fold=LIVE,
     ),
-    Number("now", "Now", unit="min", low=0, high=2880, optional=True, fold=LIVE, help="Minutes after the start."),
+    Number("now", "plan-now", unit="min", low=0, high=2880, optional=True, fold=LIVE, help="plan-now.help"),
 )
 
 
@@ -45,9 +45,9 @@ def check(values: Values) -> None:
         path = "done.{}.".format(row["place"])
         for step, minute in seen.get(row["batch"], ()):
             if step == row["step"]:
-                raise InputError(path + "step", "Step: this one is here twice for batch " + str(int(row["batch"])))
+                raise InputError(path + "step", message("plan-refused-step-twice", batch=int(row["batch"])))
             # a helper mixes the wet-out resin while the cove is still tooled
             side = step == "wet_mix" or row["step"] == "wet_mix"
             if not side and (order[step] - order[row["step"]]) * (minute - row["minute"]) < 0:
-                raise InputError(path + "minute", "Done at: the steps of a batch are done one after the other")
+                raise InputError(path + "minute", "plan-refused-step-order")
         seen.setdefault(row["batch"], []).append((row["step"], row["minute"]))

@@ -8,106 +8,101 @@ from ..clock import sun
 from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM
 from ..equations.quick_rule import REFERENCE
-from ..forms.clock_times import HOURS, Clock, clock_text, on_the_clock
+from ..forms.clock_times import HOURS, Clock, clock_said, on_the_clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick, Text
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..mix.ratio import basis
 from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
-from ..words.numbers import bare, fraction
-from ..words.units import braces
+from ..words.messages import fact, message, number
+from ..words.numbers import bare
 from . import day, done_so_far, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
 from .day import Plan
 
-TIMES, PACE, LEFT = "Working times", "Own rates", "What stays behind"
-MOST_HELP = ("What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; "
-             + braces("g", BIG) + ", " + braces("g", BIG_WARM)
-             + " where it is warm (own judgement), more where it stays calm.")
-FOLDS = tuple([("batch_" + str(one), "Batch {}: amounts and steps".format(one))
-               for one in range(1, MOST_TOLD + 1)])
+TIMES, PACE, LEFT = "plan-fold-times", "plan-fold-rates", "plan-fold-left"
+FOLDS = tuple([("batch_" + str(one), message("plan-fold-batch", number=one)) for one in range(1, MOST_TOLD + 1)])
 WINDOW = {row[0]: row for row in WINDOWS}
-AT = braces("degC", REFERENCE)
+AT = fact("degC", REFERENCE)
+MOST_HELP = message("plan-most.help", calm=fact("g", BIG), warm=fact("g", BIG_WARM))
 
 
-def _range(name: str) -> "list[str]":
-    return [bare(one, 3) for one in WINDOW[name][2:4]]
+def _untyped(name: str) -> Values:
+    """Values of the help of a window that nobody types: where it comes from."""
+    _, times, low, high = WINDOW[name][:4]
+    return {"times": number(bare(times, 3)), "low": number(bare(low, 3)), "high": number(bare(high, 3))}
 
 
-def _power(exponent: float) -> str:
-    return fraction(exponent) if abs(exponent - 1 / 3) < 1e-9 else bare(exponent, 3)
+def _power(exponent: float) -> Said:
+    """The case of a third, else the figure."""
+    return "third" if abs(exponent - 1 / 3) < 1e-9 else number(bare(exponent, 3))
 
 
-# where a window comes from that nobody types
-UNTYPED = dict([(name, "{} times the pot life of {} (from memory, {} to {}).".format(
-    bare(WINDOW[name][1], 3), braces("g", HUNDRED), *_range(name))) for name in ("soft", "film")])
-SYSTEM_INPUT = Pick("system", "Resin system", SYSTEM, default="3-1")
+SYSTEM_INPUT = Pick("system", "plan-system", SYSTEM, default="3-1")
 INPUTS = (
     (
-        Group("pieces", "Pieces in laying order", (
-            Text("name", "Name"),
-            Number("length", "Length", unit="m", low=0, high=100, above=True),
-            Number("putty", "Putty", unit="g/m", low=0, high=5000, help="0 where tape goes on without a cove."),
-            Number("wet", "Wet-out resin", unit="g/m", low=0, high=5000, help="0 where no tape goes on."),
-            Number("layers", "Layers of tape", low=1, high=8, default=1, whole=True,
-                   help="Each is wet out, laid and rolled."),
-            Choice("position", "Position", tuple([row[:2] for row in POSITIONS])),
-        ), least=1, most=MOST_PIECES, each="Piece", fold="Pieces in laying order"),
-        Pick("crew", "People", PEOPLE, default="1"),
-        Choice("people", "How many today", (("", "As above"),) + tuple([row[:2] for row in PEOPLE.rows]), fold=PACE),
-        Choice("hand", "Hands", tuple([row[:2] for row in HANDS])),
+        Group("pieces", "plan-pieces", (
+            Text("name", "plan-piece-name"),
+            Number("length", "plan-piece-length", unit="m", low=0, high=100, above=True),
+            Number("putty", "plan-piece-putty", unit="g/m", low=0, high=5000, help="plan-piece-putty.help"),
+            Number("wet", "plan-piece-wet", unit="g/m", low=0, high=5000, help="plan-piece-wet.help"),
+            Number("layers", "plan-piece-layers", low=1, high=8, default=1, whole=True, help="plan-piece-layers.help"),
+            Choice("position", "plan-piece-position", tuple([row[:2] for row in POSITIONS])),
+        ), least=1, most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
+        Pick("crew", "plan-crew", PEOPLE, default="1"),
+        Choice("people", "plan-people", (("", "plan-people.as-above"),) + tuple([row[:2] for row in PEOPLE.rows]),
+               fold=PACE),
+        Choice("hand", "plan-hand", tuple([row[:2] for row in HANDS])),
         SYSTEM_INPUT,
-        Choice("temperature_is", "Temperature", (("constant", "stays the same"), ("points", "changes over the clock"))),
-        Number("temperature", "Wood and air", unit="degC", low=-10, high=50, when=(("temperature_is", ("constant",)),),
-               help="The warmest counts.", missing="type it first; all times of the plan depend on it"),
-        Group("points", "Temperature over the clock", (
-            Clock("at", "At"),
-            Number("temperature", "Temperature", unit="degC", low=-10, high=50),
-        ), most=24, each="At", when=(("temperature_is", ("points",)),), help="From the start to the end of the work."),
+        Choice("temperature_is", "plan-temperature-is", (("constant", "plan-temperature-is.constant"),
+                                                         ("points", "plan-temperature-is.points"))),
+        Number("temperature", "plan-temperature", unit="degC", low=-10, high=50,
+               when=(("temperature_is", ("constant",)),), help="plan-temperature.help",
+               missing="plan-temperature.missing"),
+        Group("points", "plan-points", (
+            Clock("at", "plan-point-at"),
+            Number("temperature", "plan-point-temperature", unit="degC", low=-10, high=50),
+        ), most=24, each="plan-points.each", when=(("temperature_is", ("points",)),), help="plan-points.help"),
     )
     + sun.inputs()
     + (
-        Clock("start", "Start", default="8:00", help="Of the first mixing."),
-        Clock("finish", "Finished by", optional=True, fold="Clock and pauses"),
-        Number("pause", "Between two batches", unit="min", low=0, high=600, default=start(PAUSE, "min"),
-               fold="Clock and pauses", help="Gloves, tidying, the next pieces laid out."),
+        Clock("start", "plan-start", default="8:00", help="plan-start.help"),
+        Clock("finish", "plan-finish", optional=True, fold=HOURS.fold),
+        Number("pause", "plan-pause", unit="min", low=0, high=600, default=start(PAUSE, "min"), fold=HOURS.fold,
+               help="plan-pause.help"),
         HOURS,
-        Choice("one_mix", "One mix for both uses", (("sound", "where it is sound"), ("never", "never")), fold=LEFT),
-        Choice("long", "A piece too long for one batch",
-               (("cut", "is cut, with an overlap"), ("whole", "stays whole")), fold=LEFT),
-        remembered("overlap", "overlap", "Overlap of the tape there", "mm", 0, 500, fold=LEFT),
-        Pick("scale", "Scale", SCALE, default="1g", fold=LEFT),
-        Number("smallest", "Smallest mix in ratio", unit="g", low=0, high=5000, optional=True, fold=LEFT,
-               help="Left empty: from the scale, the ratio and the ratio error that the label allows."),
-        Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=LEFT,
-               help=MOST_HELP),
-        remembered("filler", "filler", "Filler in the putty", "%", 0, 300, before="Wood flour, of the mixed epoxy. ",
+        Choice("one_mix", "plan-one-mix", (("sound", "plan-one-mix.sound"), ("never", "plan-one-mix.never")),
+               fold=LEFT),
+        Choice("long", "plan-long", (("cut", "plan-long.cut"), ("whole", "plan-long.whole")), fold=LEFT),
+        remembered("overlap", "overlap", "plan-overlap", "mm", 0, 500, fold=LEFT),
+        Pick("scale", "plan-scale", SCALE, default="1g", fold=LEFT),
+        Number("smallest", "plan-smallest", unit="g", low=0, high=5000, optional=True, fold=LEFT,
+               help="plan-smallest.help"),
+        Number("most", "plan-most", unit="g", low=10, high=20000, optional=True, fold=LEFT, help=MOST_HELP),
+        remembered("filler", "filler", "plan-filler", "%", 0, 300, before="Wood flour, of the mixed epoxy. ",
                    fold=LEFT),
-        remembered("cup bag", "left_putty", "Stays in cup and bag", "g", 0, 500, before="Of each mix. ", fold=LEFT),
-        remembered("cup roller", "left_wet", "Stays in cup and roller", "g", 0, 500, before="Of each mix. ", fold=LEFT),
-        remembered("spare", "spare", "Spare", "%", 0, 100, fold=LEFT),
-        Number("soft", "Soft window of a bead, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: " + UNTYPED["soft"]),
-        Number("film", "Working time of a film, at " + AT, unit="min", low=1, high=2880, optional=True, fold=TIMES,
-               help="Left empty: the label's, or " + UNTYPED["film"]),
-        Text("timings", "Own timings beside the system's", most=400, fold=TIMES, of="system",
-             help="Stiffening 31 min {240 g} cup {20 degC}; the next behind a semicolon. Clock hands them over."),
-        Number("exponent", "Pot life goes with mass to minus", low=0, high=1, optional=True, fold=TIMES,
-               help="Left empty: {} (from memory, {} to {}).".format(
-                   _power(WINDOW["exponent"][1]), *_range("exponent"))),
-        Number("doubling", "Faster for each {10 K} warmer", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,
-               help="{} times: common practice, {} to {}.".format(bare(WINDOW["doubling"][1], 3), *_range("doubling"))),
-        Number("share", "Usable share of a window", unit="%", low=10, high=100, default=WINDOW["share"][1] * 100,
-               fold=TIMES),
+        remembered("cup bag", "left_putty", "plan-left-putty", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("cup roller", "left_wet", "plan-left-wet", "g", 0, 500, before="Of each mix. ", fold=LEFT),
+        remembered("spare", "spare", "plan-spare", "%", 0, 100, fold=LEFT),
+        Number("soft", message("plan-soft", at=AT), unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help=message("plan-soft.help", mass=fact("g", HUNDRED), **_untyped("soft"))),
+        Number("film", message("plan-film", at=AT), unit="min", low=1, high=2880, optional=True, fold=TIMES,
+               help=message("plan-film.help", mass=fact("g", HUNDRED), **_untyped("film"))),
+        Text("timings", "plan-timings", most=400, fold=TIMES, of="system", help="plan-timings.help"),
+        Number("exponent", "plan-exponent", low=0, high=1, optional=True, fold=TIMES,
+               help=message("plan-exponent.help", power=_power(WINDOW["exponent"][1]), **_untyped("exponent"))),
+        Number("doubling", "plan-doubling", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,
+               help=message("plan-doubling.help", **_untyped("doubling"))),
+        Number("share", "plan-share", unit="%", low=10, high=100, default=WINDOW["share"][1] * 100, fold=TIMES),
     )
     + tuple([Number(name, label, unit="min", low=0, high=60, default=minutes, fold=TIMES,
-                    help="From memory, {} to {}.".format(least, most))
+                    help=message("plan-mixing-help", low=number(str(least)), high=number(str(most))))
              for name, label, minutes, least, most, _ in MIXING])
     + tuple([Number(name + "_rate", label, unit="m/min", low=0.02, high=20, optional=True, fold=PACE,
-                    help="Downhand, one person. Left empty: the crew's, or {} (from memory, {} to {}).".format(
-                        rate, least, most))
+                    help=message("plan-rate-help", rate=number(str(rate)), low=number(str(least)),
+                                 high=number(str(most))))
              for name, label, rate, least, most, _ in RATES])
     + done_so_far.INPUTS
 )
@@ -118,21 +113,19 @@ def check_asked(values: Values) -> None:
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
     timed = system["pot_time"] is not None or not pots
-    for field, asked, words in (
-        ("pot_time", timed, "Pot life: the plan needs it, from the label or your own timing"),
-        ("pot_mass", timed, "Pot life: at which mass? A pot life without its mass says nothing"),
+    for field, asked, why in (
+        ("pot_time", timed, "plan-refused-pot-time"),
+        ("pot_mass", timed, "plan-refused-pot-mass"),
         ("pot_temperature", timed or system["film_time"] is not None,
-         "Pot life: at which temperature? The label says it, often {20 degC} or {25 degC}"),
+         "plan-refused-pot-temperature"),
     ):
         if asked and system[field] is None:
-            raise InputError("system." + field, words)
+            raise InputError("system." + field, why)
     if values["smallest"] is None and not basis(system).weight_parts:
-        raise InputError("system.densities", "Densities: without them there is no smallest mix by weight; type them, "
-                                             "or the smallest mix in ratio")
+        raise InputError("system.densities", "plan-refused-densities")
     for row in values["pieces"]:
         if not row["putty"] and not row["wet"]:
-            raise InputError("pieces.{}.putty".format(row["place"]), "Putty: with neither putty nor wet-out resin "
-                             "there is nothing to do here. Type one of the two, or take the piece out")
+            raise InputError("pieces.{}.putty".format(row["place"]), "plan-refused-nothing-to-do")
     if values["temperature_is"] == "points":
         _check_points(values)
 
@@ -146,28 +139,25 @@ def check(values: Values) -> None:
     except day.TooMany as error:
         too_many = error.what
     if too_many == day.PIECES:
-        raise InputError("pieces", "Cut so that each can be laid in time, these are more than {} pieces. Plan fewer "
-                         "seams at a time, one day's work".format(day.MOST_WORK))
+        raise InputError("pieces", message("plan-refused-pieces", most=day.MOST_WORK))
     if too_many == day.BATCHES:
-        raise InputError("pieces", "These seams take more than {} batches. Plan fewer of them at a time, one day's "
-                         "work".format(day.MOST_BATCHES))
+        raise InputError("pieces", message("plan-refused-batches", most=day.MOST_BATCHES))
 
 
 def _check_points(values: Values) -> None:
     points = values["points"]
     if not points:
-        raise InputError("points", "Temperature over the clock: type the time and the temperature at the start")
+        raise InputError("points", "plan-refused-points")
     times = on_the_clock([point["at"] for point in points])
     for place, (before, after) in enumerate(zip(times, times[1:])):
         field = "points.{}.at".format(points[place + 1]["place"])
         if after == before:
-            raise InputError(field, "At: the same time twice; type a later one")
+            raise InputError(field, "plan-refused-points.twice")
         if after - times[0] > 86400:
-            raise InputError(field, "At: the times must go forward, within one day")
+            raise InputError(field, "plan-refused-points.back")
     if times[0] > values["start"]:
         raise InputError("points.{}.at".format(points[0]["place"]),
-                         "At: the first temperature must be known at the start, "
-                         + clock_text(values["start"], values["hours"]) + ", or before it")
+                         message("plan-refused-points.late", start=clock_said(values["start"], values["hours"])))
 
 
 CHECKS = (check, done_so_far.check)

@@ -8,7 +8,7 @@ from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, bounds_of, in_one_con
 from ..forms.types import Values
 from ..mix import ratio, ratio_doubt
 from ..things import work_rates
-from ..things.lowest_temperature import least_warmth
+from ..things.lowest_temperature import lowest
 from ..things.own_timings import read_timings
 from . import advice, batch_counts, batches, day, progress, smallest_mix
 from .working_times import Window, timed
@@ -19,8 +19,8 @@ MOST_HELPS = 3
 # plan; summary: `Summary`, asked: `Asked`, batches: `batches.Described` of each, where there is one; close: {minute on
 # the clock: the last moment [s] in it that is in time, though its limit lies there too}
 Found = namedtuple("Found", ("cold", "cuts", "none", "summary", "asked", "batches", "close"))
-# coldest: of the day [K]; least: the hardener's lowest [K]; how: that is known, "" where by the label
-Cold = namedtuple("Cold", ("coldest", "least", "how"))
+# coldest: of the day [K]; least: the hardener's lowest [K]
+Cold = namedtuple("Cold", ("coldest", "least"))
 # parts: into how many each is cut; limit, wet: what binds it whole, and its wet-out resin [kg]; names: `day.Named`
 Cuts = namedtuple("Cuts", ("parts", "limit", "wet", "names"))
 # why: "late"; limit: what binds the piece that fails, None: the changing temperature; wet: its wet-out resin [kg];
@@ -128,9 +128,9 @@ def _helps(plan: day.Plan, count: int) -> "list[advice.Help] | None":
 
 
 def _cold(values: Values, plan: day.Plan) -> "Cold | None":
-    least, how = least_warmth(values["system"])
+    least = lowest(values["system"])
     coldest = min([point[1] for point in plan.profile.points])
-    return Cold(coldest, least, how) if coldest < least else None
+    return Cold(coldest, least) if coldest < least else None
 
 
 def _cuts(plan: day.Plan) -> "list[Cuts]":

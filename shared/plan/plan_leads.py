@@ -5,33 +5,37 @@ from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
-from ..words.numbers import DOWN, UP, shown, small
+from ..words.messages import inside, message
+from ..words.numbers import DOWN, UP, shown
 from .batch_cards import air_typed
 from .batch_lines import MIXES, moment
 from .batch_record import Record
+from .day import Named
 from .done_so_far import STEPS
-from .limit_lines import named, piece_name
 from .plan_found import Found
 from .plan_next import POT, Clock, Next
 
 SAID = dict(STEPS)
+# What a link hands on and the log keeps is kept for years: text in English, whatever the page speaks.
+KEPT = {"mix": "Putty mixed and bagged", "place": "Bag empty", "tool": "Cove tooled", "clean": "Edges clean",
+        "wet_mix": "Wet-out resin mixed", "wet": "Tape wet out", "lay": "Tape laid", "roll": "Air rolled out",
+        "peel": "Peel ply down"}
 
 
 def leads(values: Values, found: Found, after: Next, system_input: Input) -> "list[Values]":
     """In the order in which they are wanted. system_input: the declaration that says how a system travels in a link"""
     said = [done_lead(after, place) for place in range(len(after.taps))]
     if after.begin:  # from a plan on paper to a day under way
-        said.append({"label": "Begin the day", "screen": "plan", "pairs": [["running", "yes"]]})
+        said.append({"label": "plan-begin", "screen": "plan", "pairs": [["running", "yes"]]})
     system = links.handed_on(system_input, values)
     for name, mass in after.mixes:
-        words = "Pour batch {}: {}".format(after.number, small(MIXES[name]))
-        said.append({"label": words, "screen": "pour",
+        label = message("plan-pour", number=after.number, what=inside(MIXES[name]))
+        said.append({"label": label, "screen": "pour",
                      "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", air_typed(after.air)],
                                         ["temperature", ""]] + sun.pairs(values)})
     if after.clock is not None:
         system = system + timings_pairs(read_timings(values["timings"]))
-        label = "Start the clock of batch {}, planned {}".format(
-            after.number, moment(values, found.close, after.clock.start))
+        label = message("plan-start-clock", number=after.number, time=moment(values, found.close, after.clock.start))
         said.append({"label": label, "screen": "clock",
                      "pairs": system + clock_pairs(after, after.clock) + sun_pairs(values)})
     return said
@@ -44,13 +48,24 @@ def done_lead(after: Next, place: int) -> Values:
              [own + "minute", shown(tap.after / 60, 0)]]
     if tap.record is not None:  # the page keeps in the log what the whole batch took
         pairs += [["log." + name, text] for name, text in record_pairs(tap.record)]
-    return {"label": "Batch {}: {}".format(tap.number, small(SAID[tap.step])), "screen": "plan", "pairs": pairs}
+    label = message("plan-tap", number=tap.number, step=inside(SAID[tap.step]))
+    return {"label": label, "screen": "plan", "pairs": pairs}
+
+
+def kept_name(name: Named) -> str:
+    """A piece as links and the log keep it, in English.
+
+    >>> kept_name(Named("Keel", 0, 1, 3)), kept_name(Named("", 4, 0, 1))
+    ('Keel (2 of 3)', 'Piece 5')
+    """
+    text = name.typed or "Piece " + str(name.place + 1)
+    return text + " ({} of {})".format(name.part + 1, name.parts) if name.parts > 1 else text
 
 
 def record_pairs(record: Record) -> "list[list[str]]":
     """What a finished batch took, as the log keeps it."""
     pairs = [["what", "Batch {} of the plan".format(record.number)],
-             ["seam", named(record.names)[:60]],
+             ["seam", ", ".join([kept_name(name) for name in record.names])[:60]],
              ["temperature", shown(record.temperature - 273.15, 1) + " °C"],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
              ["hands", str(record.hands)], ["laid", shown(record.metres, 2) + " m"]]
@@ -68,7 +83,7 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
     batch's own steps."""
     container = "bag" if clock.limit == POT else "film"
     mass, at = shown(clock.mass * 1000, 0, UP) + " g", air_typed(after.air)
-    names = [piece_name(name) for name in clock.names]
+    names = [kept_name(name) for name in clock.names]
     pairs = [["air", at], ["batch", mass], ["container", container],
              ["filler", shown(clock.filler * 100, 1, DOWN) + " %"], ["grain", ""], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", minutes_typed(clock.span)],
@@ -81,5 +96,5 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
         pairs.append(["timing.filler", shown(clock.filler * 100, 1, DOWN) + " %"])
     for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
-        pairs += [[own + "name", SAID[key]], [own + "minute", shown(end / 60, 1, DOWN)]]
+        pairs += [[own + "name", KEPT[key]], [own + "minute", shown(end / 60, 1, DOWN)]]
     return pairs

@@ -1,7 +1,8 @@
 """Timeline: the day of a plan as a figure."""
 
 from ..drawing.shapes import box, figure, note, path
-from ..forms.types import Values
+from ..forms.types import Said, Values
+from ..words.messages import message, row
 from .batch_lines import moment
 from .plan_found import FILM, SOFT, Found
 from .steps import Step
@@ -20,8 +21,9 @@ ROLES = {
 }
 
 
-LEGEND = (("mix", "mixing"), ("putty", "putty"), ("tape", "tape"), ("peel", "peel ply"))
-HARD = {SOFT: "cove hard", FILM: "wet tape stiff"}
+LEGEND = (("mix", "plan-timeline.mix"), ("putty", "plan-timeline.putty"), ("tape", "plan-timeline.tape"),
+          ("peel", "plan-timeline.peel"))
+HARD = {SOFT: "plan-timeline.cove", FILM: "plan-timeline.film"}
 
 
 def timeline(values: Values, found: Found) -> Values:
@@ -32,8 +34,8 @@ def timeline(values: Values, found: Found) -> Values:
     end = max([batch.steps[-1].end for batch in batches])
     ends = [dict(batch.deadlines) for batch in batches]
     hard = [one[SOFT] if SOFT in one else one[FILM] for one in ends]
-    told = ", or ".join([HARD[limit] for limit in (SOFT, FILM)
-                         if [1 for one in ends if (SOFT in one) == (limit == SOFT)]])
+    kinds = [limit for limit in (SOFT, FILM) if [1 for one in ends if (SOFT in one) == (limit == SOFT)]]
+    limit = HARD[kinds[0]] if len(kinds) == 1 else "plan-timeline.both"
     scale = (WIDE - LABEL - 4) / (max(end, max(hard)) - start)
     shapes, down = [], 4.0
     for batch, by in zip(batches, hard):
@@ -47,19 +49,19 @@ def timeline(values: Values, found: Found) -> Values:
     first, last = moment(values, close, start, False), moment(values, close, end, False)
     shapes.append(note("dimension", LABEL, down + 12, first, "start"))
     shapes.append(note("dimension", LABEL + (end - start) * scale, down + 12, last, "end"))
-    shapes.extend(_legend(down + 20, told))
+    shapes.extend(_legend(down + 20, limit))
     said = []
     for batch in batches:
-        begun, ended = moment(values, close, batch.start), moment(values, close, batch.steps[-1].end)
-        said.append("batch {} from {} to {}".format(batch.number, begun, ended))
-    return figure("plan", "The day's batches", WIDE, down + 52, shapes, "; ".join(said))
+        said.append(message("plan-timeline.batch", number=batch.number, start=moment(values, close, batch.start),
+                            end=moment(values, close, batch.steps[-1].end)))
+    return figure("plan", "plan-timeline", WIDE, down + 52, shapes, row(said, "; "))
 
 
 def _upright(x: float, top: float, bottom: float) -> Values:
     return path("limit", ((x, top), (x, bottom)))
 
 
-def _legend(down: float, limit: str) -> "list[Values]":
+def _legend(down: float, limit: Said) -> "list[Values]":
     found, x = [], 2.0
     for place, (role, label) in enumerate(LEGEND + (("limit", limit),)):
         if place == 3:

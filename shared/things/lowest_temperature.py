@@ -27,15 +27,14 @@ def lowest_mark(system: dict) -> str:
     return "from memory" if system["speed"] else "a slow hardener's, from memory; type the label's"
 
 
+def mark_said(system: dict) -> Said:
+    """How it is known where the label does not give it, "" where it does."""
+    if system["lowest"] is not None:
+        return ""
+    return "mark-from-memory" if system["speed"] else "lowest-known-by.slow"
+
+
 def lowest_said(system: dict) -> Said:
     """The lowest working temperature, and how it is known where the label does not give it."""
-    told = quantity(lowest(system), "degC", places=0)
-    if system["lowest"] is not None:
-        return told
-    return message("lowest-known-by", temperature=told,
-                   mark="mark-from-memory" if system["speed"] else "lowest-known-by.slow")
-
-
-def least_warmth(system: dict) -> "tuple[float, str]":
-    """(`lowest` [K], `lowest_mark`)."""
-    return lowest(system), lowest_mark(system)
+    told, mark = quantity(lowest(system), "degC", places=0), mark_said(system)
+    return message("lowest-known-by", temperature=told, mark=mark) if mark else told

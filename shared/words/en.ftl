@@ -1005,22 +1005,374 @@ clock-on-day = { $time } on day { $day }
 
 ## Plan
 
-# how a window is known: $meaning: usable-means; $by, $other: window-by
-window-means = { $meaning }; by { $by }
-  .shorter = { $meaning }; by { $by }; { $other } says { $minutes } min: the shorter counts
-window-typed = { $share }% of { $minutes } min, by the time you typed
-# $whose: usable-whose; $counted: from how many own timings
-window-by =
-  .label = the label's film time
-  .own = the quick rule from { $whose }
-  .quick = the quick rule
-  .heat = the heat balance
-  .timed = the heat balance { $counted }
-# how long a window is, and in which air
-window-span = { $time } at { $air }
-window-counted = Counted { $window }
+### Plan: what is typed
+
+plan-pieces = Pieces in laying order
+  .each = Piece
+plan-piece-name = Name
+plan-piece-length = Length
+plan-piece-putty = Putty
+  .help = 0 where tape goes on without a cove.
+plan-piece-wet = Wet-out resin
+  .help = 0 where no tape goes on.
+plan-piece-layers = Layers of tape
+  .help = Each is wet out, laid and rolled.
+plan-piece-position = Position
+plan-crew = People
+plan-people = How many today
+  .as-above = As above
+plan-hand = Hands
+plan-system = Resin system
+plan-temperature-is = Temperature
+  .constant = stays the same
+  .points = changes over the clock
+plan-temperature = Wood and air
+  .help = The warmest counts.
+  .missing = type it first; all times of the plan depend on it
+plan-points = Temperature over the clock
+  .each = At
+  .help = From the start to the end of the work.
+plan-point-at = At
+plan-point-temperature = Temperature
+plan-start = Start
+  .help = Of the first mixing.
+plan-finish = Finished by
+plan-pause = Between two batches
+  .help = Gloves, tidying, the next pieces laid out.
+plan-one-mix = One mix for both uses
+  .sound = where it is sound
+  .never = never
+plan-long = A piece too long for one batch
+  .cut = is cut, with an overlap
+  .whole = stays whole
+plan-overlap = Overlap of the tape there
+plan-scale = Scale
+plan-smallest = Smallest mix in ratio
+  .help = Left empty: from the scale, the ratio and the ratio error that the label allows.
+plan-most = Largest mix wanted
+  .help = What the cup and the bag hold, putty with its filler. Left empty: what does not run away there; { $calm }, { $warm } where it is warm (own judgement), more where it stays calm.
+plan-filler = Filler in the putty
+plan-left-putty = Stays in cup and bag
+plan-left-wet = Stays in cup and roller
+plan-spare = Spare
+plan-soft = Soft window of a bead, at { $at }
+  .help = Left empty: { $times } times the pot life of { $mass } (from memory, { $low } to { $high }).
+plan-film = Working time of a film, at { $at }
+  .help = Left empty: the label's, or { $times } times the pot life of { $mass } (from memory, { $low } to { $high }).
+plan-timings = Own timings beside the system's
+  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }; the next behind a semicolon. Clock hands them over.
+plan-exponent = Pot life goes with mass to minus
+  .help = Left empty: { $power ->
+     [third] a third
+    *[other] { $power }
+  } (from memory, { $low } to { $high }).
+plan-doubling = Faster for each { "10 K" } warmer
+  .help = { $times } times: common practice, { $low } to { $high }.
+plan-share = Usable share of a window
+# minutes of mixing
+plan-mixing-help = From memory, { $low } to { $high }.
+# m/min
+plan-rate-help = Downhand, one person. Left empty: the crew's, or { $rate } (from memory, { $low } to { $high }).
+plan-fold-left = What stays behind
+plan-fold-times = Working times
+plan-fold-rates = Own rates
+plan-fold-live = Under way
+plan-fold-batch = Batch { $number }: amounts and steps
+
+### Plan: what is done so far
+
+plan-running = The day
+  .no = is only planned
+  .yes = is under way
+plan-clock = It is now
+  .help = The phone types it.
+plan-done = Done so far
+  .each = Step
+plan-done-batch = Batch
+plan-done-minute = Done at
+  .help = Minutes after the start of the plan, before it with a minus.
+plan-now = Now
+  .help = Minutes after the start.
+plan-done-step = Step
+  .mix = Putty mixed and bagged
+  .place = Bag empty
+  .tool = Cove tooled
+  .clean = Edges clean
+  .wet-mix = Wet-out resin mixed
+  .wet = Tape wet out
+  .lay = Tape laid
+  .roll = Air rolled out
+  .peel = Peel ply down
+
+### Plan: what is refused
+
+plan-refused-pot-time = Pot life: the plan needs it, from the label or your own timing
+plan-refused-pot-mass = Pot life: at which mass? A pot life without its mass says nothing
+plan-refused-pot-temperature = Pot life: at which temperature? The label says it, often { "20 degC" } or { "25 degC" }
+plan-refused-densities = Densities: without them there is no smallest mix by weight; type them, or the smallest mix in ratio
+plan-refused-nothing-to-do = Putty: with neither putty nor wet-out resin there is nothing to do here. Type one of the two, or take the piece out
+plan-refused-pieces = Cut so that each can be laid in time, these are more than { $most } pieces. Plan fewer seams at a time, one day's work
+plan-refused-batches = These seams take more than { $most } batches. Plan fewer of them at a time, one day's work
+plan-refused-points = Temperature over the clock: type the time and the temperature at the start
+  .twice = At: the same time twice; type a later one
+  .back = At: the times must go forward, within one day
+  .late = At: the first temperature must be known at the start, { $start }, or before it
+plan-refused-step-twice = Step: this one is here twice for batch { $batch }
+plan-refused-step-order = Done at: the steps of a batch are done one after the other
+
+### Plan: limits and pieces
+
+# what may run out: each stands inside a sentence and may begin one
+plan-limit-bag = the putty in the bag
+  .why = The bag must be empty before it stiffens.
+  .done = Bag empty
+  .late = Empty the bag now: spread the rest thin outdoors, mix less next time.
+plan-limit-cup = the wet-out resin in its cup
+  .why = The cup must be empty, onto the tray, before it stiffens.
+  .done = Cup empty, onto the tray
+  .late = Onto the tray now, or outdoors; mix less next time.
+plan-limit-cove = the soft cove
+  .why = The tape must be rolled while the cove is soft.
+  .why-bare = The cove must be tooled while it is soft.
+  .done = Tape rolled on the soft cove
+  .done-bare = Cove tooled while it is soft
+  .late = Do not push tape into stiffening putty: let it harden, wash, abrade, then tape.
+  .late-bare = Leave the stiff cove: let it harden, abrade, fill what is missing.
+plan-limit-film = the wet-out resin
+  .why = The peel ply must be down while the resin on the tape is wet.
+  .done = Peel ply down on wet tape
+  .late = Peel ply only where the tape is still wet; elsewhere let it cure, wash, abrade.
+plan-limit-size = the largest mix wanted
+  .why = No mix is larger than the largest wanted.
+  .late = Mix less at a time.
+# why no mix is larger than $most; $calm: what does not run away
+plan-largest-typed = at most { $most }, as you typed
+plan-largest-calm = at most { $most }, because more in one bag or cup can run away (from memory). Another limit can be typed under Largest mix wanted
+plan-largest-coarse = at most { $most }: above { $calm } one bag or cup can run away (from memory), but this scale measures no smaller mix in ratio. A finer scale makes smaller ones. Another limit can be typed under Largest mix wanted
+  .putty = at most { $most }: above { $calm } one bag or cup can run away (from memory), but this scale measures no smaller mix of putty in ratio. A finer scale makes smaller ones. Another limit can be typed under Largest mix wanted
+plan-largest-alone = at most { $most }, more only where one piece takes it by itself: more in one bag or cup can run away (from memory), use it up at once. Shorter pieces make smaller mixes. Another limit can be typed under Largest mix wanted
+plan-largest-not = no plan holds with { $most } at most, and more in one bag or cup can run away (from memory): use it up at once. Fewer seams at a time, more hands or cooler hours make smaller mixes
+# a piece without a name
+plan-piece = Piece { $number }
+# a piece that is cut
+plan-piece-part = { $name } ({ $part } of { $parts })
+# $crews is more than one
+plan-batches = { $count ->
+     [one] { $count } batch
+    *[other] { $count } batches
+  }
+  .crews = { $count ->
+     [one] { $count } batch
+    *[other] { $count } batches
+  }, { $crews } pairs side by side
+
+### Plan: windows
+
+plan-window-bag = { $mass } in the bag
+plan-window-cup = { $mass } in the cup
+plan-window-cove = The cove stays soft
+plan-window-film = Wet tape stays wet
+plan-window-at = { $time } at { $air }
+plan-window-typed = { $share } of { $time }, by the time you typed
+# $meaning: like "80% of 30 min, when it gels by the label"; $by: by what that was reckoned, one of plan-by
+plan-window-by = { $meaning }; by { $by }
+  .longer = { $meaning }; by { $by }; { $other } says { $longer }: the shorter counts
+plan-by-label = the label's film time
+plan-by-rule = the quick rule
+  .own = the quick rule from your own timing
+# $own: like "from 3 own timings"
+plan-by-heat = the heat balance
+  .own = the heat balance { $own }
+
+### Plan: its lines
+
+plan-count = To mix
+plan-memory = { $what } from memory
+  .own-first = { $what } from memory; your own timings are used first
+  .none = by your own working times and rates
+  .rule = quick rule
+  .windows = windows
+  .rates = rates
+plan-end-tape = Last peel ply down
+plan-end-cove = Last edges clean
+plan-end-rough = at these rates, { $pause } between batches; rounded up
+plan-slack = Least left of a window
+  .missed = missed by { $time }
+  .rough = beyond the { $share } kept back
+# $why: one of plan-largest
+plan-largest = Largest mix
+  .filler = filler counted in; { $why }
+plan-surplus = More than needed, in all
+  .rough = no mix below { $least } can be measured in ratio. A finer scale, pumps or syringes measure less, more seams in a batch use it; tie holes and end grain first
+plan-rates = Rates, one person
+# $what: one of plan-limit; $all: batches
+# $window: like "80% of 30 min, when it gels by the label"
+plan-binds = What binds
+  .some = { $what }: it ends { $ended } of { $all }
+  .all = { $what }: it ends each batch but the last
+  .least = { $what }: it has the least left
+  .one = { $what }: it has the least left, though all goes into one batch
+  .counted = Counted { $window }
+plan-ready = Lay ready
+  .cups = { $count ->
+     [one] { $count } cup
+    *[other] { $count } cups
+  }
+  .bags = { $count ->
+     [one] { $count } bag
+    *[other] { $count } bags
+  }
+  .gloves = { $count ->
+     [one] { $count } pair of gloves
+    *[other] { $count } pairs of gloves
+  }
+  .for-mix = a cup for each mix
+  .for-putty = a cup for each mix, a bag for each batch of putty
+# $help: one of plan-help; $batches: how many it takes with it
+plan-help = Would help
+  .batches = { $help }: { $batches }
+  .instead = instead of { $count }
+  .nothing = Nothing listed here makes it fewer batches
+  .tried = helper, cooler hours, slower hardener and small { $of ->
+     [bags] bags
+    *[cups] cups
+  } were tried
+plan-help-helper = With a helper
+plan-help-shade = Shade over all of it
+plan-help-cooler = Start earlier or move to the shade, { $cooler } cooler
+plan-help-earlier = Start { $hours ->
+     [2] two hours
+    *[other] { $hours } hours
+  } earlier
+plan-help-slower = A hardener { $times ->
+     [1.5] half as slow again
+    *[other] { $times } times as slow
+  }
+plan-help-small = Two small { $of ->
+     [bags] bags
+    *[cups] cups
+  } for each mix
+  .tray = Two small { $of ->
+     [bags] bags
+    *[cups] cups
+  } for each mix, or spread in a tray first
+plan-cold = Too cold for this hardener
+  .text = { $air } is below its lowest, { $lowest }. Warm the place, or take a faster hardener.
+  .label = the label's
 # $where: sun-where
-plan-in-sun = Bag, cup, cove and tape are all counted { $where }. Keep the tray and what is laid in the shade.
+plan-sun = Bag, cup, cove and tape are all counted { $where }. Keep the tray and what is laid in the shade.
+# names of pieces; $parts: more than one
+# $limit: one of plan-limit; $mark: how the overlap is known
+plan-cut = Too long for one batch
+  .one = { $name } is cut in { $parts }, tape lapped { $lap }.
+  .each = { $names } are each cut in { $parts }, tape lapped { $lap }.
+  .more = { $names } and { $more } more are each cut in { $parts }, tape lapped { $lap }.
+  .rough = { $limit } binds; overlap { $mark }
+plan-none = No plan
+  .late = { $name } cannot be laid in time: { $over } too late for { $limit }.
+  .temperature = the pieces cannot be laid in time: the changing temperature.
+  .scale = { $name } cannot be laid: no mix below { $least } can be measured in ratio, and the largest wanted is { $most }.
+  .whole = { $name } cannot be laid: it takes a mix of { $least }, and the largest wanted is { $most }.
+  .cut = { $name } cannot be laid: whole it takes a mix of { $least }, cut small still above the largest wanted, { $most }.
+  .by-scale = by the scale, the ratio and the ratio error that the label allows
+  .by-typed = the smallest mix in ratio was typed
+  .filler = filler counted in
+plan-change = Change
+  .cut = Cut it at a bulkhead or where an overlap may be, and plan again.
+  .cut-or-mix = Cut it at a bulkhead or where an overlap may be, and plan again; or a larger mix.
+  .scale = A finer scale, pumps or syringes, or a larger mix.
+  .all = Shorter pieces, more hands, cooler hours and a slower hardener together.
+plan-asked-temperature = Temperature
+  .gap = None typed between { $before } and { $after }: does it change evenly there?
+  .after = After { $time } none was typed: the last one is taken to stay.
+plan-long-day = More than a day?
+  .text = This is until { $end }. Plan the pieces of one day at a time, with the hours you can work.
+plan-too-late = Not finished in time
+  .text = { $over } after { $finish }. Leave batches for another day, whole ones.
+# $own: like "from 3 own timings"
+plan-own-timings = Own timings of this system?
+  .text = Windows are counted { $own } typed on this plan, under Working times. Of another system? Empty the field.
+plan-not-here = Done so far
+  .batch = There is no batch { $number } in this plan.
+  .step = Batch { $number }: '{ $step }' is no step of its own here; type the next one.
+
+### Plan: each batch
+
+plan-batch = Batch { $number }
+  .done = Batch { $number }, done
+  .begun = Batch { $number }, under way
+  .pair = Batch { $number }, pair { $pair }
+  .pair-done = Batch { $number }, pair { $pair }, done
+  .pair-begun = Batch { $number }, pair { $pair }, under way
+plan-span = { $start } to { $end }
+plan-air = Air when it is mixed
+# $what: one of plan-limit
+plan-missed = Too late
+  .text = { $what } lasts until { $by }; this is done at { $when }.
+plan-do-not-start = Do not start
+  .text = Batch { $number } should not be started any more: it would not be laid in time.
+  .finish = it would not be finished in time
+  .latest = its latest start was { $time }
+plan-latest = Start at the latest
+  .rough = after that, leave it for another day
+plan-amount-mix = Mix, for both
+  .rough = cup; { $tray } of it onto the tray; { $filler } of filler into the rest, then the bag, about { $bag } of putty (from memory)
+  .surplus = cup; { $tray } of it onto the tray, of which { $over } are surplus; { $filler } of filler into the rest, then the bag, about { $bag } of putty (from memory)
+plan-amount-putty = Putty
+  .rough = cup, then { $filler } of filler, then the bag, about { $bag } of putty (from memory)
+plan-amount-wet = Wet-out
+  .rough = cup, at once onto the tray
+# $parts: like "100 g resin + 30 g hardener"
+# $ratio: like "3 : 1"
+plan-amount-parts = { $mass }: { $parts }
+  .part = { $mass } { $name }
+  .by-volume = { $mass }: { $ratio } by volume
+plan-over = More than needed
+  .rough = no mix below { $least } can be measured in ratio
+plan-by-tape = Wet-out mixing begun
+  .one-mix = Wetting out begun
+  .rough = later, leave it, and tape the hard cove another day
+plan-by = by { $time }
+  .rough = rounded down, to be sure
+plan-step-mix = Mix and bag the putty
+  .one-mix = Mix for both: keep the wet-out part, fill the rest, bag it
+plan-step-place = Place the putty
+plan-step-tool = Tool the cove
+plan-step-clean = Clean the edges
+  .side-by-side = Tool and clean, piece by piece
+plan-step-wet-mix = Mix the wet-out resin, onto the tray at once
+plan-step-wet = Wet out the tape on the tray
+plan-step-lay = Lay the tape
+  .soft = Lay the tape on the soft cove
+plan-step-roll = Roll the air out
+  .side-by-side = Wet out, lay, roll, piece by piece
+plan-step-peel = Peel ply
+plan-step-done = done
+# who of a pair does it; $step: one of plan-step
+plan-who-first = First: { $step }
+plan-who-second = Second: { $step }
+plan-who-mixer = Mixer: { $step }
+
+### Plan: the drawing of the day
+
+plan-timeline = The day's batches
+  .batch = batch { $number } from { $start } to { $end }
+  .mix = mixing
+  .putty = putty
+  .tape = tape
+  .peel = peel ply
+  .cove = cove hard
+  .film = wet tape stiff
+  .both = cove hard, or wet tape stiff
+
+### Plan: what is done next
+
+plan-begin = Begin the day
+# $what: one of plan-amount
+plan-pour = Pour batch { $number }: { $what }
+  .card = Pour: { $what }
+plan-tap = Batch { $number }: { $step }
+plan-start-clock = Start the clock of batch { $number }, planned { $time }
 
 
 ## Joint
