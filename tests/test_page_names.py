@@ -15,7 +15,9 @@ ELSEWHERE = (
     r'\b(?:all|put|putBack|remove|change|kept|unread|unreadEntry|offerRowUndo)\("(?:kit|log|pots)"',
     r'\bstore [!=]== "\w+"|objectStore\("\w+"|createObjectStore\("\w+"|createIndex\("\w+", "\w+"',
     # a notice
-    r'\b(?:notice|dismiss)\("[\w-]+"|offerUndo\(\w+, "\w+"|, \w+, "[\w-]+", (?=[`"])',
+    r'\b(?:notice|dismiss)\("[\w-]+"|offerUndo\(\w+, "\w+"|, \w+, "[\w-]+", (?=[`"]|t\()',
+    # the key of a sentence
+    r'\bt\("[\w.-]+"',
     # a part of what is on the page, or of an event
     r'\b(?:at|part|span|make|element|line)\((?:"\w+", )?"[\w-]+"|(?:block|state)[:=\s]+"\w+"',
     # a screen; and a view asks the moves of its own

@@ -1987,8 +1987,8 @@ steps-then = Then: { $label } { $figure }
 backup-begun = begun { $when }
 backup-names = { $names } and { $count } more
 backup-changes = { $way ->
-    [in] Comes in
-   *[out] Goes
+    [comes] Comes in
+   *[goes] Goes
   }: { $store ->
     [kit] { $count ->
       [one] { $count } thing

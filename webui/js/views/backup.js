@@ -23,12 +23,12 @@ const named = (rows, name) => {
   return rows.length > NAMED ? t("backup-names", { names, count: rows.length - NAMED }) : names;
 };
 
-// way: "in" or "out"
+// way: "comes" or "goes"
 const listed = (store, rows, way) => (rows.length
   ? [t("backup-changes", { way, store, count: rows.length, names: named(rows, NAMES[store]) })] : []);
 
 const told = (made) => {
-  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "in"), ...listed(store, go, "out")]);
+  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "comes"), ...listed(store, go, "goes")]);
   return lines.length ? lines : [NOTHING];
 };
 
