@@ -11,6 +11,8 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import read
 from covemix.shared.kit import kit
 from covemix.shared.seam import joint, seam
+from covemix.shared.words.lines import as_data
+from covemix.shared.words.written import reader
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import LinearConstraint, milp
@@ -245,12 +247,13 @@ def test_cards_for_the_wall_hold_every_piece_of_tape_and_the_putty_once():
     values = values_of()
     work = hull.seams(values)
     tapes = hull.cut_lists(hull.tape_pieces(work), values, "tape")
-    cards = [one for one in boat.answer(values) if one.part == "wall"]
-    assert [card.label for card in cards] == [one.label for one in boat_lines.joint_lines(work, values)]
-    named = sorted(number for card in cards for group in card.rough.split("; ")
+    cards = [one for one in as_data(boat.answer(values), reader()) if one["part"] == "wall"]
+    joints = as_data(boat_lines.joint_lines(work, values), reader())
+    assert [card["label"] for card in cards] == [one["label"] for one in joints]
+    named = sorted(number for card in cards for group in card["rough"].split("; ")
                    for number in numbers_of(group.partition(": ")[2]))
     assert named == sorted(piece[0] for _, _, rows, _, _, _ in tapes for piece in rows)
-    placed = sum(float(card.text.partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
+    placed = sum(float(card["text"].partition("putty to place ")[2].partition(" g")[0] or 0) for card in cards)
     found = seam.placed(hull.totals(work).putty * values["putty_density"], values["tooling"]) * 1000
     assert found <= placed <= found + len(cards)  # each card is rounded up
 

@@ -121,7 +121,7 @@ def test_the_drawing_holds_as_much_putty_as_the_answer(outside, monkeypatch, kin
     monkeypatch.setattr(section.bow, "__defaults__", (200,))
     monkeypatch.setattr(sheet.Sheet.__init__, "__defaults__", (120, 300, 3360, 1580, None))  # ten times as large
     found = spec(kind=kind, length="1", **given)
-    drawn = section.across(found, "metric")
+    drawn = section.across(found)
     panels = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] == "panel"]
     putty = [as_polygon(shape) for shape in drawn["shapes"] if shape["role"] in ("putty", "outside-putty")]
     drawn_area = unary_union(putty).difference(unary_union(panels).buffer(-0.02)).area
@@ -142,7 +142,7 @@ def scale_of(drawn, thickness):
 def test_parts_drawn_do_not_overlap():
     """shapely: putty inside and outside stand beside each other and beside the wood, to a line's width."""
     for angle in ("75", "110", "140"):
-        drawn = section.across(spec(kind="both", angle=angle, gap="2"), "metric")
+        drawn = section.across(spec(kind="both", angle=angle, gap="2"))
         parts = {}
         for shape in drawn["shapes"]:
             if shape["kind"] == "area":

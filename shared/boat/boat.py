@@ -9,17 +9,18 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
 from ..forms.memo import memo_of, once
 from ..forms.remembered import remembered, start, starts
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..mix import ratio
 from ..plan import plan
 from ..seam import impossible_joints, joint, seam
 from ..things.records import SYSTEM
-from ..words.units import braces
+from ..words.messages import fact, message
 from . import batches_counted, boat_limits, boat_lines, boat_pieces, cut_drawing, shopping
+from .boat_limits import called
 from .boat_rows import OWN, faces, spec_of
 from .hull import Totals, cuts_of, mixed, seams, totals
 
-STOCK, WORK = "Rolls and remnants", "How it is worked"
+STOCK, WORK = "boat-fold.stock", "boat-fold.work"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
 
 
@@ -31,75 +32,76 @@ def _of_joint(names: tuple) -> tuple:
 
 
 LATER, NOW = "later", "now"
-FOLDS = (("buy", "Shopping list"), ("cut", "Cut list"), ("joint", "Joint by joint"), ("wall", "Cards for the wall"))
+FOLDS = (("buy", "boat-fold.buy"), ("cut", "boat-fold.cut"), ("joint", "boat-fold.joint"), ("wall", "boat-fold.wall"))
 KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
-    Group("joints", "Joints", (
-        Text("name", "Name", most=40),
-        Choice("kind", "Kind of joint", KIND.options),
-        Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"),
+    Group("joints", "boat-joints", (
+        Text("name", "boat-joint-name", most=40),
+        Choice("kind", "joint-kind", KIND.options),
+        Number("thickness", "joint-thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"),
                above=True),
-        Parts("angle", "Angle inside", unit="deg", low=0, high=359, least=1, most=9, default="90",
-              help="One, or several along the seam: 95 : 120 : 150"),
-        Parts("length", "Length", unit="m", low=0, high=200, least=1, most=8, default=starts((BOAT_SEAM,), "m"),
-              help="In all, or the stretches between the angles: {0.8 : 1.4 m}"),
-        Number("gap", "Gap", unit="mm", low=0, high=60, default=0),
-        Number("copies", "How many", low=1, high=100, default=1, whole=True, help="Mirror images too."),
-        Number("layers", "Layers of tape", low=0, high=8, default=1, whole=True),
-        Parts("width", "Tape width", unit="mm", low=4, high=2000, least=1, most=8, default=str(TAPE_WIDTH),
-              help="One for all layers, or one for each: {75 : 100 mm}"),
-        Parts("weight", "Dry weight", unit="g/m2", low=5, high=3000, least=1, most=8, default=str(TAPE_WEIGHT)),
-        Text("faces", "Faces of the layers", help="One for each layer, each, in or out: each : out. Left empty: each."),
-        Number("radius", "Cove radius", unit="mm", low=1, high=300, optional=True, help="Left empty: by the rule.",
+        Parts("angle", "joint-angle", unit="deg", low=0, high=359, least=1, most=9, default="90",
+              help="boat-joint-angle.help"),
+        Parts("length", "boat-joint-length", unit="m", low=0, high=200, least=1, most=8,
+              default=starts((BOAT_SEAM,), "m"), help="boat-joint-length.help"),
+        Number("gap", "boat-joint-gap", unit="mm", low=0, high=60, default=0),
+        Number("copies", "boat-joint-copies", low=1, high=100, default=1, whole=True, help="joint-copies.help"),
+        Number("layers", "joint-layers", low=0, high=8, default=1, whole=True),
+        Parts("width", "boat-joint-width", unit="mm", low=4, high=2000, least=1, most=8, default=str(TAPE_WIDTH),
+              help="boat-joint-width.help"),
+        Parts("weight", "joint-layer-weight", unit="g/m2", low=5, high=3000, least=1, most=8,
+              default=str(TAPE_WEIGHT)),
+        Text("faces", "boat-joint-faces", help="boat-joint-faces.help"),
+        Number("radius", "joint-radius", unit="mm", low=1, high=300, optional=True, help="boat-joint-radius.help",
                when=joint.ROUNDED),
-        Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True,
-               when=joint.ROUNDED, help="Left empty: the panel thickness."),
+        Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True,
+               when=joint.ROUNDED, help="joint-round-over-typed.help"),
     ) + _of_joint(EDGES) + (
-        Choice("pour", "Next batch", ((LATER, "not in it"), (NOW, "goes into it"))),
-    ), most=60, each="Joint", default=tuple([dict(row) for row in JOINTS])),
-    Pick("system", "Resin system", SYSTEM, default="3-1"),
-    Parts("packs", "Resin is sold in packs of", unit="kg", low=0, high=500, least=1, most=3,
-          default=starts(PACKS, "kg"), help="Each with its hardener in ratio."),
-    Number("people", "People", low=1, high=20, default=1, whole=True, fold=WORK),
-    Number("temperature", "Wood and air", unit="degC", low=-10, high=50, optional=True, fold=WORK,
-           help="The batches are counted for it. Left empty: " + braces("degC", batches_counted.WARMTH) + "."),
-    Number("most", "Largest mix wanted", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
+        Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
+    ), most=60, each="boat-joint", default=tuple([dict(row) for row in JOINTS])),
+    Pick("system", "boat-system", SYSTEM, default="3-1"),
+    Parts("packs", "boat-packs-sold", unit="kg", low=0, high=500, least=1, most=3,
+          default=starts(PACKS, "kg"), help="boat-packs-sold.help"),
+    Number("people", "boat-people", low=1, high=20, default=1, whole=True, fold=WORK),
+    Number("temperature", "boat-temperature", unit="degC", low=-10, high=50, optional=True, fold=WORK,
+           help=message("boat-temperature.help", warmth=fact("degC", batches_counted.WARMTH))),
+    Number("most", "boat-most", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
            help=plan.MOST_HELP),
-    remembered("filler", "filler", "Filler to {100 g} of epoxy", "g", 0, 200, fold=WORK,
+    remembered("filler", "filler", "boat-filler-dose", "g", 0, 200, fold=WORK,
                before="Wood flour for a cove. "),
-    Number("roll", "Tape comes in rolls of", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
-    Number("ply_roll", "Peel ply comes in rolls of", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
-    Group("remnants", "Remnants at hand", (
-        Choice("of", "Of", (("tape", "tape"), ("ply", "peel ply"))),
-        Number("width", "Width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
-        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT,
+    Number("roll", "boat-roll", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
+    Number("ply_roll", "boat-ply-roll", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
+    Group("remnants", "boat-remnants", (
+        Choice("of", "boat-remnant-of", (("tape", "boat-remnant-of.tape"), ("ply", "boat-remnant-of.ply"))),
+        Number("width", "joint-layer-width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
+        Number("weight", "joint-layer-weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT,
                when=(("of", ("tape",)),)),
-        Number("length", "Length", unit="m", low=0, high=500),
-        Text("name", "Name"),
-    ), most=12, rows=0, each="Remnant", fold=STOCK,
+        Number("length", "boat-remnant-length", unit="m", low=0, high=500),
+        Text("name", "boat-remnant-name"),
+    ), most=12, rows=0, each="boat-remnant", fold=STOCK,
         kept={"as": "roll", "by": "name of width weight", "left": "length"}),
-    remembered("least_radius", "least", "Smallest cove radius", "mm", 1, 100, fold=WORK),
-    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=WORK),
+    remembered("least_radius", "least", "boat-least", "mm", 1, 100, fold=WORK),
+    remembered("flank", "flank", "joint-flank", "mm", 0, 200, fold=WORK),
 ) + _of_joint(OWN[2:] + PUTTY)
 
 
 def check(values: Values) -> None:
     """A boat has joints, and each of them can be built."""
     if not values["joints"]:
-        raise InputError("joints", "No joints yet: add the first seam. What was typed elsewhere stays")
+        raise InputError("joints", "boat-joints.none")
     boat_limits.angles(values["joints"])
     for row in values["joints"]:
         _check_row(row, values)
     if values["most"] is not None and values["most"] <= values["bag"] + values["cup"]:
-        raise InputError("most", "Largest mix wanted: more than what bag and cup keep")
+        raise InputError("most", "boat-most.little")
     if values["tooling"] >= 1:
-        raise InputError("tooling", "Tooling: less than everything, please")
+        raise InputError("tooling", "joint-tooling-all")
     longest = values["roll"]
     if values["reach"] > longest:
-        raise InputError("reach", "Pieces cannot be longer than a roll of tape")
+        raise InputError("reach", "boat-reach-long.tape")
     if values["ply"] == "yes" and values["reach"] > values["ply_roll"]:
-        raise InputError("reach", "Pieces cannot be longer than a roll of peel ply")
+        raise InputError("reach", "boat-reach-long.ply")
     work = seams(values)
     boat_limits.pieces(values, work)
     boat_limits.packs(values)
@@ -117,15 +119,14 @@ def _check_row(row: Values, values: Values) -> None:
 
 def _check_new_row(row: Values, values: Values) -> None:
     own = "joints.{}.".format(row["place"])
-    called = row["name"] or "Joint {}".format(row["place"] + 1)
     corner = row["kind"] in seam.CORNERS
     if corner and len(row["length"]) > 1 and len(row["length"]) != len(row["angle"]) - 1:
-        raise InputError(own + "length", called + ": one length, or one stretch between each two angles")
+        raise InputError(own + "length", _of(row, "boat-joint-length.stretches"))
     if row["kind"] == seam.STRIP and not row["layers"]:
-        raise InputError(own + "layers", called + ": a reinforcement strip is tape, add a layer")
+        raise InputError(own + "layers", _of(row, "boat-joint-strip-bare"))
     for word in faces(row["faces"]):
         if not word:
-            raise InputError(own + "faces", called + ": each, in or out for each layer, with a colon between them")
+            raise InputError(own + "faces", _of(row, "boat-joint-faces.words"))
     error = None
     try:
         impossible_joints.check(spec_of(row, values), values["units"])
@@ -138,8 +139,12 @@ def _check_new_row(row: Values, values: Values) -> None:
         elif field.startswith("stations."):
             field = "angle"
         if field not in ("angle", "gap", "layers", "width", "radius", "throat") + EDGES:
-            raise InputError(field if field in values else own + "thickness", called + ": " + error.message)
-        raise InputError(own + field, called + ": " + error.message)
+            raise InputError(field if field in values else own + "thickness", _of(row, error.message))
+        raise InputError(own + field, _of(row, error.message))
+
+
+def _of(row: Values, why: Said) -> Said:
+    return message("boat-joint-refused", joint=called(row), why=why)
 
 
 CHECKS = (check,)
@@ -213,7 +218,7 @@ def answer(values: Values) -> list:
 def figures(values: Values) -> list:
     """The cut lists as strips."""
     found = reckoned(values)
-    return cut_drawing.cut_figures(found.tapes, found.plies, values["units"])
+    return cut_drawing.cut_figures(found.tapes, found.plies)
 
 
 def leads(values: Values) -> list:

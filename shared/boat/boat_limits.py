@@ -6,11 +6,9 @@ is within its own. An answer within them is worked out on a slow phone in a seco
 from ..catalogue.plans import MOST_ANGLES, MOST_CUT, MOST_FACES, MOST_ROLLS, WIDEST_PACKS
 from ..equations import tape
 from ..forms.errors import InputError
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..seam import seam
-from ..words.lengths import metres
-
-SPLIT = "or split the boat in two, each half a boat by itself"
+from ..words.messages import along, message, number, typed
 
 
 def grouped(number: int) -> str:
@@ -25,20 +23,30 @@ def grouped(number: int) -> str:
     return text + found
 
 
-def _heaviest(counts: list, rows: list) -> tuple:
-    """The row that counts most, and how it is called."""
-    place = max(range(len(rows)), key=lambda place: (counts[place], -place))
-    return rows[place], rows[place]["name"] or "Joint {}".format(rows[place]["place"] + 1)
+def thousands(count: int) -> Said:
+    """The same as it is said, with the mark of the reader's language between the thousands."""
+    if count < 1000:
+        return count
+    return message("boat-thousands", thousands=thousands(count // 1000), rest=number(str(count + 1000)[-3:]))
+
+
+def called(row: Values) -> Said:
+    """How a joint is called: by its name, or by its place."""
+    return typed(row["name"]) if row["name"] else message("boat-joint.nth", count=row["place"] + 1)
+
+
+def _heaviest(counts: list, rows: list) -> Values:
+    """The row that counts most."""
+    return rows[max(range(len(rows)), key=lambda place: (counts[place], -place))]
 
 
 def angles(rows: list) -> None:
     """Each angle along a seam is worked out by itself; InputError where the rows have too many of them in all."""
     counts = [len(row["angle"]) if row["kind"] in seam.CORNERS else 0 for row in rows]
     if sum(counts) > MOST_ANGLES:
-        row, name = _heaviest(counts, rows)
-        raise InputError("joints.{}.angle".format(row["place"]), "{}: all joints together have {} angles, at most {} "
-                         "are worked out at once. Type fewer along a seam, {}".format(
-                             name, grouped(sum(counts)), MOST_ANGLES, SPLIT))
+        row = _heaviest(counts, rows)
+        raise InputError("joints.{}.angle".format(row["place"]), message(
+            "boat-many-angles", joint=called(row), count=thousands(sum(counts)), most=MOST_ANGLES))
 
 
 def pieces_of(row: Values, spec: seam.Spec, made: seam.Seam) -> int:
@@ -52,31 +60,30 @@ def pieces_of(row: Values, spec: seam.Spec, made: seam.Seam) -> int:
 def pieces(values: Values, work: list) -> None:
     """What is cut and laid one by one; InputError where it is too much. work: as `hull.seams` gives it"""
     rows = [kept[0] for kept in work]
-    for what, most, counts in (
-        ("pieces of tape and peel ply", MOST_CUT, [pieces_of(row, spec, made) for row, spec, made, _, _ in work]),
-        ("faces to work on", MOST_FACES, [len(made.faces) * int(row["copies"]) for row, _, made, _, _ in work]),
+    for keys, most, counts in (
+        (("boat-many-pieces.copies", "boat-many-pieces.length"), MOST_CUT,
+         [pieces_of(row, spec, made) for row, spec, made, _, _ in work]),
+        (("boat-many-faces.copies", "boat-many-faces.length"), MOST_FACES,
+         [len(made.faces) * int(row["copies"]) for row, _, made, _, _ in work]),
     ):
         if sum(counts) > most:
-            row, name = _heaviest(counts, rows)
-            field, change = ("copies", "fewer of it") if row["copies"] > 1 else ("length", "a shorter seam")
-            raise InputError("joints.{}.{}".format(row["place"], field), "{}: all joints together make {} {}, one list "
-                             "takes at most {}. Type {}, {}".format(
-                                 name, grouped(sum(counts)), what, grouped(most), change, SPLIT))
+            row = _heaviest(counts, rows)
+            field, key = ("copies", keys[0]) if row["copies"] > 1 else ("length", keys[1])
+            raise InputError("joints.{}.{}".format(row["place"], field), message(
+                key, joint=called(row), count=thousands(sum(counts)), most=thousands(most)))
     taped = [(row, spec, made, face) for row, spec, made, _, _ in work for face in made.faces if face.layers]
-    for field, what, length in (
-        ("roll", "tape", sum([sum(layer.pieces) * row["copies"] for row, _, _, face in taped
-                              for layer in face.layers])),
-        ("ply_roll", "peel ply", sum([made.length * row["copies"] for row, spec, made, _ in taped
-                                      if spec.ply == "yes"])),
+    for field, key, length in (
+        ("roll", "boat-many-rolls.tape",
+         sum([sum(layer.pieces) * row["copies"] for row, _, _, face in taped for layer in face.layers])),
+        ("ply_roll", "boat-many-rolls.ply",
+         sum([made.length * row["copies"] for row, spec, made, _ in taped if spec.ply == "yes"])),
     ):
         if length > values[field] * MOST_ROLLS:
-            raise InputError(field, "{} of {} are more than {} rolls of {}. Type longer rolls, {}".format(
-                metres(length, values["units"]), what, MOST_ROLLS, metres(values[field], values["units"]), SPLIT))
+            raise InputError(field, message(key, length=along(length), most=MOST_ROLLS, roll=along(values[field])))
 
 
 def packs(values: Values) -> None:
     """Packs within reason of each other: each way to add them up is tried."""
     sizes = values["packs"]
     if max(sizes) > min(sizes) * WIDEST_PACKS:
-        raise InputError("packs", "Resin is sold in packs of: the largest is more than {} times the smallest. Leave "
-                         "one of them out".format(WIDEST_PACKS))
+        raise InputError("packs", message("boat-packs-sold.wide", most=WIDEST_PACKS))

@@ -9,60 +9,56 @@ from ..mix.ratio_doubt import doubt as ratio_doubt
 from ..mix.ratio_doubt_lines import in_short
 from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
-from ..words.lengths import metres, mm, ranged
-from ..words.lengths import radii as radii_text
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
-from ..words.messages import row
-from ..words.numbers import UP, bare, fraction, shown, small
-from ..words.units import braces, told
+from ..words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row
+from ..words.numbers import UP, bare, shown
 from . import batches_counted, boat_cards, cut_lines
+from .boat_limits import called
 
-TIES_EVERY = "one each " + braces("mm", BY_KEY["tie_spacing"].value) + " of seam (" + BY_KEY["tie_spacing"].mark + ")"
-# what else is bought: key: (label, unit, how it is counted)
+METRES = "m"
+# what else is bought: key: (label, how many of it, how it is counted); METRES are told as a length
 BOUGHT = {
-    "gloves": ("Gloves", "pairs", "people × (batches + 1); twice that if two pairs are worn"),
-    "bags": ("Bags for putty", "", "one for each batch of putty"),
-    "cups": ("Cups", "", "one for each mix"),
-    "sticks": ("Mixing sticks", "", "one for each mix"),
-    "tray": ("Tray film", "sheets", "one for each batch of wet-out resin"),
-    "brushes": ("Brushes or rollers", "", "one for each batch of liquid"),
-    "blanks": ("Spreader blanks", "", "one for each cove radius, to the millimetre"),
-    "backing": ("Backing tape", "m", "behind every gap, and " + fraction(BY_KEY["backing"].value) + " more"),
-    "ties": ("Ties", "", TIES_EVERY),
-    "abrasive": ("Abrasive sheets", "", "one for {} of tape ({})".format(
-        braces("m2", BY_KEY["abrasive"].value), BY_KEY["abrasive"].mark)),
-    "cartridges": ("Respirator filters", "sets", "one for each person; vapour and dust are different filters, see "
-                   "Safety"),
+    "gloves": ("boat-gloves", "boat-gloves.text", "boat-gloves.rough"),
+    "bags": ("boat-bags", "", "boat-bags.rough"),
+    "cups": ("boat-cups", "", "boat-mix-each"),
+    "sticks": ("boat-sticks", "", "boat-mix-each"),
+    "tray": ("boat-tray", "boat-tray.text", "boat-tray.rough"),
+    "brushes": ("boat-brushes", "", "boat-brushes.rough"),
+    "blanks": ("boat-blanks", "", "boat-blanks.rough"),
+    "backing": ("boat-backing", METRES, message("boat-backing.rough",
+                                                more=number(shown(BY_KEY["backing"].value * 100)))),
+    "ties": ("boat-ties", "", message("boat-ties.rough", each=fact("mm", BY_KEY["tie_spacing"].value),
+                                      mark=BY_KEY["tie_spacing"].mark)),
+    "abrasive": ("boat-abrasive", "", message("boat-abrasive.rough", tape=fact("m2", BY_KEY["abrasive"].value),
+                                              mark=BY_KEY["abrasive"].mark)),
+    "cartridges": ("boat-cartridges", "boat-cartridges.text", "boat-cartridges.rough"),
 }
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """What to buy and what it adds, then each joint, then the cut lists."""
-    units, batch, sums, joints = values["units"], found.mixed, found.sums, joint_lines(found.joints, values)
+    batch, sums, joints = found.mixed, found.sums, joint_lines(found.joints, values)
     lines = _resin_lines(found, values)
     if batch.batches:
-        lines.append(line("batches", "To mix", batch.batches, "", _counted(batch.batches, "batch", "batches"),
-                          part="mix", rank=BESIDE, rough=_how_counted(values, found.planned, batch)))
+        text = message("boat-batches.text", count=batch.batches)
+        lines.append(line("batches", "boat-batches", batch.batches, "", text, part="mix", rank=BESIDE,
+                          rough=_how_counted(values, found.planned, batch)))
     if sums.putty:
         volume = found.putty
-        lines.append(line("putty", "Putty to mix, in all", volume, "m3", told(volume, "mL", units, UP) + " · "
-                          + told(batch.putty, "g", units, UP), rank=ANSWER, part="mix",
-                          rough=_counted(batch.putty_batches, "batch", "batches")
-                          + "; rounded up, with tooling, bags and cups"))
-    lines.extend(_tape_lines(found.tapes, found.plies, units))
-    lines.append(line("added", "Added to the hull", found.added, "kg", told(found.added, "kg", units),
-                      rough="what stays on it: putty, glass and resin in place; nothing wasted counted"))
+        lines.append(line("putty", "boat-putty", volume, "m3",
+                          row([quantity(volume, "mL", UP), quantity(batch.putty, "g", UP)], " · "), rank=ANSWER,
+                          part="mix", rough=message("boat-putty.rough", count=batch.putty_batches)))
+    lines.extend(_tape_lines(found.tapes, found.plies))
+    lines.append(line("added", "joint-added", found.added, "kg", quantity(found.added, "kg"), rough="boat-added.rough"))
     if not found.chosen:
-        lines.append(words("next_batch", "Next batch", "Open the joints that go into it and choose so; one tap then "
-                           "takes them to Pour together.", rank=SAY))
-    lines.append(line("seams", "Seams in all", sums.length, "m", metres(sums.length, units), rank=MORE,
-                      rough="every copy; " + _counted(found.copies, "seam", "seams")))
+        lines.append(words("next_batch", "boat-pour", "boat-pour.none", rank=SAY))
+    lines.append(line("seams", "boat-seams", sums.length, "m", along(sums.length), rank=MORE,
+                      rough=message("boat-seams.rough", count=found.copies)))
     if batch.filler > 0:
-        lines.append(line("filler", "Filler", batch.filler, "kg", told(batch.filler, "g", units, UP), part="buy",
-                          rough=bare(values["filler"] * 1000, 1) + " to 100 of epoxy by weight, ±"
-                          + bare(DOSE_SPREAD * 100, 1) + "%, from memory; rounded up, "
-                          + shown(values["spare"] * 100) + "% spare in it"))
-    lines.extend(_consumable_lines(found, units))
+        lines.append(line("filler", "boat-filler", batch.filler, "kg", quantity(batch.filler, "g", UP), part="buy",
+                          rough=message("boat-filler.rough", dose=number(bare(values["filler"] * 1000, 1)),
+                                        doubt=number(bare(DOSE_SPREAD * 100, 1)), spare=_spare(values))))
+    lines.extend(_consumable_lines(found))
     lines.extend(joints)
     lines.extend(cut_lines.lines(values, found.tapes, found.plies))
     lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.tapes))
@@ -73,8 +69,7 @@ def pours(found: Found) -> list:
     """Leads to Pour: of the joints that are chosen, or of all of them."""
     count = len(found.chosen)
     putty, liquid = found.next
-    return joint_leads.to_pour(putty, liquid, "all joints" if not count else "1 joint" if count == 1
-                               else str(count) + " joints")
+    return joint_leads.to_pour(putty, liquid, message("boat-chosen", count=count) if count else "boat-chosen.all")
 
 
 def joint_lines(joints: list, values: Values) -> list[Line]:
@@ -91,104 +86,111 @@ def joint_lines(joints: list, values: Values) -> list[Line]:
 
 def joint_line(one: Found) -> Line:
     """One row of the boat as a line: its coves, putty in place and tape, all copies."""
-    row, made, units = one.row, one.seam, one.row["units"]
-    copies = int(row["copies"])
-    texts = []
+    joint, made = one.row, one.seam
+    copies = int(joint["copies"])
+    texts, notes = [], []  # type: list, list
     radii = [each.radius for each in one.coves if each.radius]
+    if joint["pour"] == "now":
+        texts.append("boat-joint.now")
     if radii:
-        texts.append("R " + ranged(radii, units))
+        texts.append(message("boat-joint.radii", radii=lengths(radii)))
     elif one.coves:
-        texts.append("flat tape")
+        texts.append("boat-joint.flat")
     if made.putty:
-        texts.append(told(made.putty * copies, "mL", units) + " putty in place")
+        texts.append(message("boat-joint.putty", putty=quantity(made.putty * copies, "mL")))
     laid = sum([sum(layer.pieces) for face in made.faces for layer in face.layers]) * copies
     if laid:
-        texts.append(metres(laid, units, UP) + " tape")
-    notes = ["all copies"] if copies > 1 else []
-    if row["pour"] == "now":
-        texts.insert(0, "in the next batch")
+        texts.append(message("boat-joint.tape", tape=along(laid, UP)))
+    if copies > 1:
+        notes.append("boat-joint.copies")
     if [1 for each in one.coves if each.why == coves.TAPE]:
-        notes.append("capped by the tape")
-    return line("joint_" + str(row["place"]), (str(copies) + " × " if copies > 1 else "")
-                + (row["name"] or "Joint " + str(row["place"] + 1)), made.putty * copies, "m3", ", ".join(texts),
-                part="joint", rank=MORE, rough="; ".join(notes))
+        notes.append("boat-joint.capped")
+    name = called(joint)
+    return line("joint_" + str(joint["place"]), row([copies, name], " × ") if copies > 1 else name,
+                made.putty * copies, "m3", listed(texts, "plain"), part="joint", rank=MORE,
+                rough=row(notes, "; ") if notes else "")
+
+
+def _spare(values: Values) -> Said:
+    return quantity(values["spare"], "%", places=0)
 
 
 def _resin_lines(found: Found, values: Values) -> list[Line]:
-    units, batch, names = values["units"], found.mixed, part_names(values["system"])
-    lines = [line("mixed", "Epoxy to mix, in all", batch.all, "kg", told(batch.all, "kg", units, UP), part="mix",
-                  rank=MORE, rough="in the putty " + told(batch.epoxy, "g", units) + ", as liquid "
-                  + told(batch.liquid, "g", units) + ", and " + shown(values["spare"] * 100) + "% spare")]
+    batch, names, spare = found.mixed, part_names(values["system"]), _spare(values)
+    lines = [line("mixed", "boat-mixed", batch.all, "kg", quantity(batch.all, "kg", UP), part="mix", rank=MORE,
+                  rough=message("boat-mixed.rough", putty=quantity(batch.epoxy, "g"),
+                                liquid=quantity(batch.liquid, "g"), spare=spare))]
     if not found.parts:
-        return lines + [words("resin", "Resin to buy", NO_DENSITIES.format("volume", "weight"), part="buy",
+        return lines + [words("resin", "boat-resin", NO_DENSITIES.format("volume", "weight"), part="buy",
                               rank=ANSWER)] + unconfirmed(values["system"], "ratio")
-    text = " + ".join([told(mass, "kg", units, UP) for mass in found.parts])
+    text = row([quantity(mass, "kg", UP) for mass in found.parts], " + ")
     doubt = in_short(ratio_doubt(values["system"], WEIGHT))
-    lines.insert(0, line("resin", " and ".join([names[0]] + [small(name) for name in names[1:]]), batch.all, "kg",
-                         text, part="buy", rank=ANSWER, rough="by the label's ratio" + (", " + doubt if doubt else "")
-                         + "; rounded up, " + shown(values["spare"] * 100) + "% spare in it"))
-    texts = [str(count) + " × (" + " + ".join([told(mass, "kg", units) for mass in masses]) + ")"
+    label = names[0]  # type: Said
+    for name in names[1:]:
+        label = message("boat-resin.and", parts=label, part=inside(name))
+    lines.insert(0, line("resin", label, batch.all, "kg", text, part="buy", rank=ANSWER, rough=message(
+        "boat-resin.rough-doubt", doubt=doubt, spare=spare) if doubt else message("boat-resin.rough", spare=spare)))
+    packs = [message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
              for count, masses in found.packs.rows]
-    lines.append(line("packs", "Packs", found.packs.held, "kg", ", ".join(texts), part="buy", rank=BESIDE,
-                      rough="pairs in ratio that leave least over: " + told(found.packs.over, "kg", units)
-                      + " of " + small(names[0])))
+    lines.append(line("packs", "boat-packs", found.packs.held, "kg", listed(packs, "plain"), part="buy", rank=BESIDE,
+                      rough=message("boat-packs.rough", over=quantity(found.packs.over, "kg"),
+                                    part=inside(names[0]))))
     return lines + unconfirmed(values["system"], "ratio")
 
 
-def _tape_lines(tapes: list, plies: list, units: str) -> list[Line]:
+def _tape_lines(tapes: list, plies: list) -> list[Line]:
     lines = []
-    for label, name, lists in (("Tape", "tape", tapes), ("Peel ply", "ply", plies)):
-        for number, (width, areal, rows, lengths, found, _) in enumerate(lists):
-            total = sum([piece[5] for piece in rows])
-            text = metres(sum(lengths) / 1000, units, UP) + " of " + mm(width, units) + (
-                ", " + told(areal, "g/m2", units) if areal else "")
-            bought = "no roll to open" if not found.rolls else _counted(
-                found.rolls, "roll", "rolls") + ", " + metres(found.from_rolls / 1000, units, UP) + " cut from it"
-            lines.append(line("{}_{}".format(name, number + 1), label, total, "m", text, part="buy",
+    for label, name, lists in (("joint-tape", "tape", tapes), ("joint-ply", "ply", plies)):
+        for place, (width, areal, rows, pieces, found, _) in enumerate(lists):
+            total, long, wide = sum([piece[5] for piece in rows]), along(sum(pieces) / 1000, UP), length(width)
+            if name == "tape":
+                text = message("joint-tape.text", pieces=long, width=wide, weight=quantity(areal, "g/m2"))
+                counted = message("boat-tape.pieces", count=len(rows))
+            else:
+                text = message("joint-ply.text", length=long, width=wide)
+                counted = message("boat-ply.pieces", count=len(rows))
+            rough = [counted, message("boat-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
+                     if found.rolls else "boat-rolls.none"]
+            lines.append(line("{}_{}".format(name, place + 1), label, total, "m", text, part="buy",
                               rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
-                              rough=_counted(len(rows), "piece", "pieces")
-                              + (" with overlaps; " if areal else "; ") + bought + _honest(found, units)))
+                              rough=row(rough + _not_proven(found), "; ")))
     return lines
 
 
 def _how_counted(values: Values, planned: Found, batch: Found) -> Said:
     """By what the batches are counted, and why none is larger."""
-    found = "{} by the plan of the seams".format(planned.batches) if planned.planned else (
-        "no plan counts all of them: by the largest mix")
+    by = [message("boat-counted.plan", count=planned.batches) if planned.planned else "boat-counted.mass"]
     if planned.planned and planned.batches < batch.batches:
-        found += ", coats by mass"
+        by.append("boat-counted.coats")
     if values["temperature"] is None:
-        found += ", at " + told(batches_counted.WARMTH, "degC", values["units"], places=0)
+        by.append(message("boat-counted.warmth", warmth=quantity(batches_counted.WARMTH, "degC", places=0)))
+    found = [listed(by, "plain")]
     if planned.surplus > 0.001:
-        found += "; {} more than needed, because this scale measures no smaller mix in ratio".format(
-            told(planned.surplus, "g", values["units"], UP))
-    return row([found, why_said(planned.why or batches_counted.why_largest(values))], "; ")
+        found.append(message("boat-counted.surplus", surplus=quantity(planned.surplus, "g", UP)))
+    found.append(why_said(planned.why or batches_counted.why_largest(values)))
+    return row(found, "; ")
 
 
-def _counted(count: int, one: str, many: str) -> str:
-    return str(count) + " " + (one if count == 1 else many)
-
-
-def _honest(found: Found, units: str) -> str:
-    """Whether the cut is the best there is, or how far from it it may be."""
+def _not_proven(found: Found) -> list:
+    """How far the cut may be from the best there is; nothing where it is the best."""
     if found.proven:
-        return ""
+        return []
     if found.rolls > found.least_rolls:
-        return "; not searched to the end: at least {} needed".format(found.least_rolls)
-    return "; not searched to the end: at most " + mm((found.from_rolls - found.least_from_rolls) / 1000, units) + (
-        " could still be saved")
+        return [message("boat-rolls.least", count=found.least_rolls)]
+    return [message("boat-rolls.saved", length=length((found.from_rolls - found.least_from_rolls) / 1000))]
 
 
-def _consumable_lines(found: Found, units: str) -> list[Line]:
+def _consumable_lines(found: Found) -> list[Line]:
     lines = []
     for key, count in found.bought:
         if count:
-            label, unit, how = BOUGHT[key]
-            many = unit if count != 1 else unit[:-1]
-            lines.append(line("buy_" + key, label, count, "m" if unit == "m" else "",
-                              metres(count, units, UP) if unit == "m" else str(count)
-                              + (" " + many if many else ""), part="buy", rank=MORE, rough=how))
+            label, text, how = BOUGHT[key]
+            if text == METRES:
+                lines.append(line("buy_" + key, label, count, "m", along(count, UP), part="buy", rank=MORE, rough=how))
+            else:
+                lines.append(line("buy_" + key, label, count, "", message(text, count=count) if text else count,
+                                  part="buy", rank=MORE, rough=how))
     if found.radii:
-        lines.append(words("spreaders", "Spreaders to cut", radii_text(found.radii, units),
-                           rank=MORE, part="buy", rough="the cove at each station, to the nearest millimetre"))
+        lines.append(words("spreaders", "boat-spreaders", cut_lines.radii_said(found.radii),
+                           rank=MORE, part="buy", rough="boat-spreaders.rough"))
     return lines

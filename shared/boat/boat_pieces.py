@@ -10,10 +10,16 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import seam
-from ..seam.joint_lines import CALLED
+from ..words.messages import message
 from ..words.numbers import UP, shown
 from . import batches_counted
 from .batches_counted import Piece, rounded
+
+# how a face is called in the name of a piece. The name goes into a link: it is data, as if somebody had typed it
+FACES = {
+    seam.INNER: "inside", seam.OUTER: "outside", seam.ONE_SIDE: "one side", seam.OTHER_SIDE: "other side",
+    seam.ONE_FACE: "one face", seam.OTHER_FACE: "other face", seam.ON_STRIP: "strip",
+}
 
 
 def leads(values: Values, work: list) -> list:
@@ -33,14 +39,15 @@ def plans(values: Values, work: list) -> list:
 def _plans(values: Values, work: list) -> list:
     sides, shared = _sorted_once(values, work), batches_counted.handed(values)
     found = []  # type: list
-    labels = ("Plan these seams, the insides", "Plan the outsides, hull turned")
+    labels = ("boat-plan.insides", "boat-plan.outsides")
     if not (sides[0] and sides[1]):
-        labels = ("Plan these seams", "Plan these seams")
+        labels = ("boat-plan", "boat-plan")
     for label, pieces in zip(labels, sides):
         for first in range(0, len(pieces), MOST_PIECES):
             some, own = pieces[first:first + MOST_PIECES], label
             if len(pieces) > MOST_PIECES:
-                own += ": pieces {} to {} of {}".format(first + 1, first + len(some), len(pieces))
+                own = message("boat-plan.part", plan=label, first=first + 1, last=first + len(some),
+                              all=len(pieces))
             found.append((own, shared, [(_planned(piece), piece) for piece in some]))
     return found
 
@@ -64,7 +71,7 @@ def sorted_faces(work: list, values: Values) -> tuple:
         name = row["name"] or "Joint " + str(row["place"] + 1)
         own = []
         for face in made.faces:
-            side = " " + CALLED[face.name] if len(made.faces) > 1 else ""
+            side = " " + FACES[face.name] if len(made.faces) > 1 else ""
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
             wet = wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:

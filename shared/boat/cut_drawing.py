@@ -5,29 +5,30 @@ A roll is drawn in lines of a few metres one below the other, as it comes off th
 from ..drawing.shapes import box, figure, note, notes, rungs, strokes, tenth
 from ..drawing.sheet import WIDTH
 from ..equations import cutting
-from ..words.lengths import metres, mm
-from ..words.numbers import small
-from ..words.units import told
+from ..forms.types import Said
+from ..words.messages import along, length, message, quantity, row, typed
 
 REMNANT = cutting.REMNANT
+TAPE, PLY = "t", "p"  # in the names of lines and drawings
 LINE = 6000  # mm of tape to a line, or the longest piece
 SIDE, HIGH, GAP = 6, 24, 8  # units of the drawing
 LETTER = 8  # a figure of a number is about this wide
 
 
-def cut_figures(tapes: list, plies: list, units: str) -> list:
+def cut_figures(tapes: list, plies: list) -> list:
     """One drawing for each width. tapes, plies: as `hull.cut_lists` gives them"""
     found = []
-    for label, lists in (("Tape", tapes), ("Peel ply", plies)):
+    for of, lists in ((TAPE, tapes), (PLY, plies)):
         for place, (width, areal, rows, lengths, cuts, own) in enumerate(lists):
-            found.append(strips("cut_" + small(label[0]) + "_" + str(place + 1), named(label, width, areal, units),
-                                rows, lengths, cuts, own, units))
+            found.append(strips("cut_" + of + "_" + str(place + 1), named(of, width, areal), rows, lengths, cuts, own))
     return found
 
 
-def named(label: str, width: float, areal: float, units: str) -> str:
-    """What is cut: "Tape 75 mm, 300 g/m²"; areal: 0 where there is only one kind."""
-    return label + " " + mm(width, units) + (", " + told(areal, "g/m2", units) if areal else "")
+def named(of: str, width: float, areal: float) -> Said:
+    """What is cut: "Tape 75 mm, 300 g/m²"; of: TAPE or PLY."""
+    if of == PLY:
+        return message("cut-ply", width=length(width))
+    return message("cut-tape", width=length(width), weight=quantity(areal, "g/m2"))
 
 
 def _side_by_side(y: float, ends: list, middles: list, numbers: list) -> list:
@@ -36,22 +37,23 @@ def _side_by_side(y: float, ends: list, middles: list, numbers: list) -> list:
             notes("strip", middles, y + HIGH - 7, numbers)] if ends else []
 
 
-def stock(each: cutting.Cut, own: list, units: str) -> str:
+def stock(each: cutting.Cut, own: list) -> Said:
     """What is cut from, by its name where it has one. each: a `cutting.Cut`; own: the remnants of its list"""
     if each.stock != cutting.REMNANT:
-        return "Roll " + str(each.place + 1)
-    name = own[each.place]["name"]
-    return (name + ", " if name else "Remnant of ") + metres(each.length / 1000, units)
+        return message("cut-roll", count=each.place + 1)
+    name, long = own[each.place]["name"], along(each.length / 1000)
+    return row([typed(name), long], ", ") if name else message("cut-remnant", length=long)
 
 
-def strips(name: str, title: str, rows: list, lengths: list, cuts: cutting.Cutting, own: list, units: str) -> dict:
+def strips(name: str, title: Said, rows: list, lengths: list, cuts: cutting.Cutting, own: list) -> dict:
     """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces; own: the remnants."""
     line = max([LINE] + list(lengths))
     scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4, []
     for each in cuts.cuts:
         left = each.length - sum([lengths[place] for place in each.pieces])
-        shapes.append(note("strip", SIDE, y + 12, stock(each, own, units), "start"))
-        shapes.append(note("strip", WIDTH - SIDE, y + 12, metres(left / 1000, units) + " left", "end"))
+        shapes.append(note("strip", SIDE, y + 12, stock(each, own), "start"))
+        shapes.append(note("strip", WIDTH - SIDE, y + 12, message("cut-left", length=along(left / 1000)),
+                           "end"))
         y += 18
         x, ends, middles, numbers = SIDE, [], [], []  # type: float, list, list, list
         for place in each.pieces:
@@ -70,5 +72,5 @@ def strips(name: str, title: str, rows: list, lengths: list, cuts: cutting.Cutti
             end = min(x + left * scale, WIDTH - SIDE)
             shapes.append(strokes("left", ((x, y), (end, y), (x, y + HIGH), (end, y + HIGH))))
         y += HIGH + GAP
-    words = title + ": " + str(len(rows)) + " pieces. The list below says which come from where."
-    return figure(name, title, WIDTH, y, shapes, words, "cut")
+    told = message("cut-strips", what=title, count=len(rows))
+    return figure(name, title, WIDTH, y, shapes, told, "cut")

@@ -1,7 +1,7 @@
 """Sheet: metres set onto a drawing 360 units wide, which is a narrow phone, and what all sections draw alike."""
 from math import cos, floor, pi, sin
 
-from ..words.lengths import mm, ranged
+from ..words.messages import length, lengths, listed, message
 from ..words.numbers import ceiling
 from .shapes import note, strokes
 
@@ -59,14 +59,14 @@ class Sheet:
         for x, y in points:
             ends.extend(((x - TICK, y + TICK), (x + TICK, y - TICK)))
 
-    def write(self, role: str, x: float, y: float, text: str, anchor: str = "middle") -> None:
+    def write(self, role: str, x: float, y: float, text: "str | tuple", anchor: str = "middle") -> None:
         """Words, in units of the drawing."""
         self.notes.append(note(role, x, y, text, anchor))
 
-    def write_tape(self, widths: list, y: float, units: str) -> None:
+    def write_tape(self, widths: list, y: float) -> None:
         """How wide the tape is, at the left edge. widths: of its layers [m]"""
         if widths:
-            self.write("dimension", EDGE, y, "tape " + ranged(widths, units), "start")
+            self.write("dimension", EDGE, y, message("sheet-tape", width=lengths(widths)), "start")
 
     def measures(self) -> list:
         """All that was ruled and written, straight lines one shape for each role, the words on top."""
@@ -88,9 +88,8 @@ def bow(h: float, radius: float, centre: float, steps: int = ARC_STEPS) -> list:
     return [(radius * cos(-h - step * k), centre + radius * sin(-h - step * k)) for k in range(steps + 1)]
 
 
-def told_tape(widths: list, units: str) -> str:
-    """The layers of tape in words. widths: of each [m]"""
+def told_tape(widths: list) -> "str | tuple":
+    """The layers of tape in a sentence. widths: of each [m]"""
     if not widths:
-        return ". No tape."
-    rows = ", ".join([mm(width, units) for width in widths])
-    return ". Tape " + rows + " wide, drawn thicker than it is."
+        return "sheet-tape.none"
+    return message("sheet-tape.told", widths=listed([length(width) for width in widths], "plain"))

@@ -5,12 +5,13 @@ from ..drawing.shapes import figure
 from ..drawing.sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, told_tape
 from ..equations import cove
 from ..equations.bulkhead import other_angle
-from ..words.lengths import mm
-from ..words.numbers import shown
+from ..forms.types import Said
+from ..words.messages import figure_of, length, message, quantity, sentences
+from ..words.numbers import DOWN
 from . import seam
 
 
-def bulkhead_figure(spec: seam.Spec, angle: float, units: str) -> dict:
+def bulkhead_figure(spec: seam.Spec, angle: float) -> dict:
     """A bulkhead on its panel, a cove on either side."""
     t = spec.thickness
     u, n = (cos(angle), sin(angle)), (sin(angle), -cos(angle))
@@ -38,15 +39,15 @@ def bulkhead_figure(spec: seam.Spec, angle: float, units: str) -> dict:
         tapes.extend(_turned_tapes(spec, shape, sheet, side, a, way, half))
         if radius:
             x, y = sheet.one(*_turned([(0.0, radius / sin(a / 2) - radius)], a, way, half)[0])
-            sheet.write("dimension", x + way * 40, y - 26, "R " + mm(radius, units))
+            sheet.write("dimension", x + way * 40, y - 26, message("section-radius", radius=length(radius)))
             sheet.rule("dimension", (x, y), (x + way * 26, y - 22))
             leg = radius * cos(a / 2) / sin(a / 2)
             x, y = sheet.one(way * (half + leg), -t)
             sheet.rule("dimension", (x, y - t * sheet.scale), (x, y + 6))
-            sheet.write("dimension", x, y + 18, "tack " + mm(leg, units, "down"))
-            words.append("a cove of radius " + mm(radius, units) + " at " + shown(a * 180 / pi, 0) + " degrees")
+            sheet.write("dimension", x, y + 18, message("section-tack", length=length(leg, DOWN)))
+            words.append(message("section-bulkhead.cove", radius=length(radius), angle=_degrees(a)))
         else:
-            words.append("flat tape alone at " + shown(a * 180 / pi, 0) + " degrees")
+            words.append(message("section-bulkhead.flat", angle=_degrees(a)))
     shapes.append(sheet.area("panel", panel))
     shapes.append(sheet.area("panel", hull))
     for k in range(1, VENEERS):
@@ -56,12 +57,18 @@ def bulkhead_figure(spec: seam.Spec, angle: float, units: str) -> dict:
         sheet.rule("veneer", sheet.one(*ends[0]), sheet.one(*ends[1]))
         sheet.rule("veneer", sheet.one(-ground, -t * share), sheet.one(ground, -t * share))
     shapes.extend(sheet.veneers() + tapes)
-    sheet.write("label", WIDTH - EDGE, 16, shown(angle * 180 / pi, 0) + "° and " + shown(180 - angle * 180 / pi, 0)
-                + "°, " + mm(t, units), "end")
-    sheet.write_tape(seam.widths(spec), 16, units)
-    text = ("Section to scale. A bulkhead " + mm(t, units) + " thick stands on its panel; on one side "
-            + words[0] + ", on the other " + words[1] + told_tape(seam.widths(spec), units))
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), text)
+    sheet.write("label", WIDTH - EDGE, 16, message(
+        "section-bulkhead.measures", angle=quantity(angle, "deg", places=0),
+        other=quantity(other_angle(angle), "deg", places=0), thickness=length(t)), "end")
+    sheet.write_tape(seam.widths(spec), 16)
+    told = [message("section-bulkhead", thickness=length(t), one=words[0], other=words[1]),
+            told_tape(seam.widths(spec))]
+    return figure("section", "section-across", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), sentences(told))
+
+
+def _degrees(angle: float) -> Said:
+    """Whole degrees, without their sign."""
+    return figure_of(quantity(angle, "deg", places=0))
 
 
 def _turned(points: list, angle: float, way: int, half: float) -> list:

@@ -12,12 +12,13 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered, start, starts
-from ..forms.types import Values
+from ..forms.types import Said, Values
+from ..words.messages import message, number
 from ..words.numbers import bare, ceiling
 from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
 
-ALONG, COVE, EDGES, GLASS = "Angle along it, copies", "How the cove is sized", "Panel edges", "Tape and glass"
-ON_TOP, LOSSES = "What goes on it", "What stays behind"
+ALONG, COVE, EDGES, GLASS = "joint-fold.along", "joint-fold.cove", "joint-fold.edges", "joint-fold.glass"
+ON_TOP, LOSSES = "joint-fold.on-top", "joint-fold.losses"
 
 CORNER = (("kind", seam.CORNERS),)
 ROUNDED = (("kind", seam.COVED),)
@@ -25,83 +26,90 @@ EDGED = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH)),)
 OUTER = (("kind", (seam.OUTSIDE, seam.BOTH)),)
 OPEN = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH, seam.BULKHEAD, seam.BUTT)),)
 
+
+def _whole(row: tuple) -> Said:
+    return number(bare(row[0] * 100, 1))
+
+
 INPUTS = (
-    Choice("kind", "Kind of joint", (
-        (seam.INSIDE, "Inside corner", "Cove and tape"),
-        (seam.OUTSIDE, "Outside corner", "The open V filled, the edge rounded, tape round it"),
-        (seam.BOTH, "Both faces of a corner"),
-        (seam.BULKHEAD, "Bulkhead", "Two inside corners"),
-        (seam.BUTT, "Butt", "Panels in line"),
-        (seam.STRIP, "Reinforcement strip", "Tape on a flat face"),
+    Choice("kind", "joint-kind", (
+        (seam.INSIDE, "joint-kind.inside", "joint-kind.inside-help"),
+        (seam.OUTSIDE, "joint-kind.outside", "joint-kind.outside-help"),
+        (seam.BOTH, "joint-kind.both"),
+        (seam.BULKHEAD, "joint-kind.bulkhead", "joint-kind.bulkhead-help"),
+        (seam.BUTT, "joint-kind.butt", "joint-kind.butt-help"),
+        (seam.STRIP, "joint-kind.strip", "joint-kind.strip-help"),
     )),
-    Number("thickness", "Panel thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"), above=True,
-           help="Of the thinner one."),
-    Choice("angle_is", "The angle", (("constant", "is the same all along"), ("stations", "changes along the seam")),
-           fold=ALONG, when=CORNER),
-    Number("angle", "Angle inside", unit="deg", low=1, high=359, default=90,
+    Number("thickness", "joint-thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"), above=True,
+           help="joint-thickness.help"),
+    Choice("angle_is", "joint-angle-is", (("constant", "joint-angle-is.constant"),
+                                          ("stations", "joint-angle-is.stations")), fold=ALONG, when=CORNER),
+    Number("angle", "joint-angle", unit="deg", low=1, high=359, default=90,
            when=(("angle_is", ("constant",)),)),
-    Group("stations", "Angles along the seam", (
-        Number("at", "At", unit="m", low=0, high=100),
-        Number("angle", "Angle inside", unit="deg", low=1, high=359),
-    ), most=20, each="Station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
+    Group("stations", "joint-stations", (
+        Number("at", "joint-station-at", unit="m", low=0, high=100),
+        Number("angle", "joint-angle", unit="deg", low=1, high=359),
+    ), most=20, each="joint-station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
         {"at": "0 m", "angle": "95"}, {"at": starts((SEAM / 2,), "m") + " m", "angle": "120"},
         {"at": starts((SEAM,), "m") + " m", "angle": "150"}),
-        help="From the first to the last is the length of the seam; between two the angle changes evenly."),
-    Number("length", "Seam length", unit="m", low=0, high=200, default=start(SEAM, "m"), above=True,
+        help="joint-stations.help"),
+    Number("length", "joint-length", unit="m", low=0, high=200, default=start(SEAM, "m"), above=True,
            when=(("angle_is", ("constant",)), ("kind", (seam.BUTT, seam.STRIP)))),
-    Number("gap", "Gap between", unit="mm", low=0, high=60, default=0, when=OPEN),
-    Number("copies", "How many of it", low=1, high=100, default=1, whole=True, fold=ALONG, help="Mirror images too."),
-    Group("layers", "Layers of tape", (
-        Number("width", "Width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
-        Number("weight", "Dry weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT),
-        Choice("side", "Goes on", ((seam.EACH, "each face"), (seam.FIRST, "inside, or the first side"),
-                                   (seam.SECOND, "outside, or the other side"))),
-    ), most=8, each="Layer", fold=GLASS, default=(
+    Number("gap", "joint-gap", unit="mm", low=0, high=60, default=0, when=OPEN),
+    Number("copies", "joint-copies", low=1, high=100, default=1, whole=True, fold=ALONG, help="joint-copies.help"),
+    Group("layers", "joint-layers", (
+        Number("width", "joint-layer-width", unit="mm", low=5, high=2000, default=TAPE_WIDTH),
+        Number("weight", "joint-layer-weight", unit="g/m2", low=10, high=3000, default=TAPE_WEIGHT),
+        Choice("side", "joint-layer-side", (
+            (seam.EACH, "joint-layer-side.each"), (seam.FIRST, "joint-layer-side.first"),
+            (seam.SECOND, "joint-layer-side.second"))),
+    ), most=8, each="joint-layer", fold=GLASS, default=(
         {"width": "{} mm".format(TAPE_WIDTH), "weight": str(TAPE_WEIGHT) + " g/m2"},),
-        help="The first lies on the putty."),
-    Choice("sized", "The cove", (("rule", "by the rule of the throat"), ("radius", "of this radius"),
-                                 ("spreader", "by a spreader that is there")), fold=COVE, when=ROUNDED),
-    Number("radius", "Radius", unit="mm", low=1, high=300, default=start(SIZES["radius"], "mm"), fold=COVE,
-           when=(("sized", ("radius", "spreader")),), help="Of the spreader's tip."),
-    Number("throat", "Throat wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
-           when=(("sized", ("rule",)),), help="Left empty: the panel thickness (common practice)."),
-    remembered("least_radius", "least", "Smallest radius", "mm", 1, 100, fold=COVE, when=(("sized", ("rule",)),)),
-    remembered("flank", "flank", "Tape on bare panel, each side", "mm", 0, 200, fold=COVE, when=ROUNDED),
-    Number("clear", "Panel free each side", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=ROUNDED,
-           help="Where a stringer or a sole stands near. Left empty: enough."),
-    Number("bevel", "Edges cut off square by", unit="deg", low=0, high=75, default=0, fold=EDGES, when=EDGED,
-           help="Each; the outer corner stands forward."),
-    Choice("touch", "Edges touch", (("cut", "as they are cut"), ("outer", "at the outer corners")), fold=EDGES,
+        help="joint-layers.help"),
+    Choice("sized", "joint-sized", (("rule", "joint-sized.rule"), ("radius", "joint-sized.radius"),
+                                    ("spreader", "joint-sized.spreader")), fold=COVE, when=ROUNDED),
+    Number("radius", "joint-radius-typed", unit="mm", low=1, high=300, default=start(SIZES["radius"], "mm"), fold=COVE,
+           when=(("sized", ("radius", "spreader")),), help="joint-radius-typed.help"),
+    Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
+           when=(("sized", ("rule",)),), help="joint-throat-wanted.help"),
+    remembered("least_radius", "least", "joint-least", "mm", 1, 100, fold=COVE, when=(("sized", ("rule",)),)),
+    remembered("flank", "flank", "joint-flank", "mm", 0, 200, fold=COVE, when=ROUNDED),
+    Number("clear", "joint-clear", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=ROUNDED,
+           help="joint-clear.help"),
+    Number("bevel", "joint-bevel", unit="deg", low=0, high=75, default=0, fold=EDGES, when=EDGED,
+           help="joint-bevel.help"),
+    Choice("touch", "joint-touch", (("cut", "joint-touch.cut"), ("outer", "joint-touch.outer")), fold=EDGES,
            when=OUTER),
-    Choice("finish", "Outer edge", ((seam.ROUND, "rounded over"), (seam.SHARP, "filled to a sharp edge"),
-                                    (seam.CHORD, "filled flush, corner to corner")), fold=EDGES, when=OUTER),
-    Number("round_over", "Radius of the round-over", unit="mm", low=0, high=200, above=True, optional=True, fold=EDGES,
-           when=(("finish", (seam.ROUND,)),), help="Left empty: the panel thickness."),
-    remembered("overlap", "overlap", "Ends overlap", "mm", 0, 500, fold=GLASS),
-    remembered("stagger", "stagger", "Ends of layers apart", "mm", 0, 1000, fold=GLASS),
-    Number("reach", "Longest piece laid in one go", unit="m", low=0.1, high=100, default=BY_KEY["reach"].value,
-           fold=GLASS, help="From memory: what one pair of arms lays."),
-    Number("fraction", "Glass by weight", unit="%", low=20, high=75, default=FOR_BUYING[0] * 100, fold=GLASS,
-           help="From memory: {} for buying, {} when skilled; {}, equal masses, is common practice.".format(
-               *[bare(row[0] * 100, 1) for row in (FOR_BUYING, SKILLED, EQUAL_MASSES)])),
-    Number("fibre_density", "Density of the glass", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
-           fold=GLASS, help="Left as it is: E-glass."),
-    remembered("resin_density", "resin_density", "Density of mixed resin", "g/mL", 0.8, 1.6, fold=GLASS),
-    Choice("ply", "Peel ply", (("yes", "over the tape"), ("no", "none")), fold=ON_TOP),
-    remembered("ply_margin", "ply_margin", "Wider than the tape, each side", "mm", 0, 300, fold=ON_TOP,
+    Choice("finish", "joint-finish", ((seam.ROUND, "joint-finish.round"), (seam.SHARP, "joint-finish.sharp"),
+                                      (seam.CHORD, "joint-finish.chord")), fold=EDGES, when=OUTER),
+    Number("round_over", "joint-round-over-typed", unit="mm", low=0, high=200, above=True, optional=True, fold=EDGES,
+           when=(("finish", (seam.ROUND,)),), help="joint-round-over-typed.help"),
+    remembered("overlap", "overlap", "joint-overlap", "mm", 0, 500, fold=GLASS),
+    remembered("stagger", "stagger", "joint-stagger", "mm", 0, 1000, fold=GLASS),
+    Number("reach", "joint-reach", unit="m", low=0.1, high=100, default=BY_KEY["reach"].value,
+           fold=GLASS, help="joint-reach.help"),
+    Number("fraction", "joint-fraction", unit="%", low=20, high=75, default=FOR_BUYING[0] * 100, fold=GLASS,
+           help=message("joint-fraction.help", buying=_whole(FOR_BUYING), skilled=_whole(SKILLED),
+                        equal=_whole(EQUAL_MASSES))),
+    Number("fibre_density", "joint-fibre-density", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
+           fold=GLASS, help="joint-fibre-density.help"),
+    remembered("resin_density", "resin_density", "joint-resin-density", "g/mL", 0.8, 1.6, fold=GLASS),
+    Choice("ply", "joint-ply-wanted", (("yes", "joint-ply-wanted.yes"), ("no", "joint-ply-wanted.no")), fold=ON_TOP),
+    remembered("ply_margin", "ply_margin", "joint-ply-margin", "mm", 0, 300, fold=ON_TOP,
                when=(("ply", ("yes",)),)),
-    remembered("peel_ply", "ply_takes", "Peel ply takes up", "g/m2", 0, 500, fold=ON_TOP, when=(("ply", ("yes",)),)),
-    Choice("prime", "Bare wood primed", (("no", "no"), ("faces", "under the tape"), ("edges", "and the edges")),
-           fold=ON_TOP),
-    Choice("weave", "Weave filled", (("once", "once"), ("twice", "twice"), ("no", "no")), fold=ON_TOP),
-    remembered("putty_density", "putty_density", "Density of the putty", "g/mL", 0.3, 2.5, fold=LOSSES),
-    remembered("tooling", "tooling", "Taken off by tooling", "%", 0, 60, fold=LOSSES),
-    remembered("bag", "bag", "Left in each bag", "g", 0, 500, fold=LOSSES),
-    remembered("cup", "cup", "Left in each cup", "g", 0, 500, fold=LOSSES),
-    remembered("tray", "tray", "Left in the tray, per area wetted", "g/m2", 0, 1000, fold=LOSSES),
-    remembered("roller", "roller", "Left in the roller", "g", 0, 500, fold=LOSSES),
-    remembered("spare", "spare", "Spare on liquids", "%", 0, 100, fold=LOSSES),
-    Number("batches", "Mixed in how many batches", low=1, high=100, default=1, whole=True, fold=LOSSES),
+    remembered("peel_ply", "ply_takes", "joint-ply-takes-up", "g/m2", 0, 500, fold=ON_TOP, when=(("ply", ("yes",)),)),
+    Choice("prime", "joint-primed", (("no", "joint-primed.no"), ("faces", "joint-primed.faces"),
+                                     ("edges", "joint-primed.edges")), fold=ON_TOP),
+    Choice("weave", "joint-weave-filled", (("once", "joint-weave-filled.once"), ("twice", "joint-weave-filled.twice"),
+                                           ("no", "joint-weave-filled.no")), fold=ON_TOP),
+    remembered("putty_density", "putty_density", "joint-putty-density", "g/mL", 0.3, 2.5, fold=LOSSES),
+    remembered("tooling", "tooling", "joint-tooling", "%", 0, 60, fold=LOSSES),
+    remembered("bag", "bag", "joint-bag", "g", 0, 500, fold=LOSSES),
+    remembered("cup", "cup", "joint-cup", "g", 0, 500, fold=LOSSES),
+    remembered("tray", "tray", "joint-tray", "g/m2", 0, 1000, fold=LOSSES),
+    remembered("roller", "roller", "joint-roller", "g", 0, 500, fold=LOSSES),
+    remembered("spare", "spare", "joint-spare", "%", 0, 100, fold=LOSSES),
+    Number("batches", "joint-batches", low=1, high=100, default=1, whole=True, fold=LOSSES),
 )
 
 
@@ -142,7 +150,7 @@ def check(values: Values) -> None:
     """Joints that cannot be."""
     impossible_joints.check(spec_of(values), values["units"])
     if values["tooling"] >= 1:
-        raise InputError("tooling", "Tooling: less than everything, please")
+        raise InputError("tooling", "joint-tooling-all")
 
 
 CHECKS = (check,)
@@ -238,9 +246,9 @@ def first(values: Values) -> tuple:
 
 def drawing(values: Values) -> dict:
     """The cross-section to scale, which follows each key press before the rest."""
-    return once(values, "drawing", lambda: section.across(spec_of(values), values["units"]))
+    return once(values, "drawing", lambda: section.across(spec_of(values)))
 
 
 def figures(values: Values) -> list:
     """The cross-section; for a changing angle also a strip of sections at the stations."""
-    return [drawing(values)] + section.along(spec_of(values), values["units"])
+    return [drawing(values)] + section.along(spec_of(values))

@@ -1,5 +1,6 @@
 """Joint leads: where a seam goes next, as typed text: to Pour, into the boat, to a template for its spreader."""
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
+from ..words.messages import message
 from ..words.numbers import UP, bare, shown
 from ..words.units import from_si
 from . import seam
@@ -10,29 +11,34 @@ LEAST_SPREADER, MOST_SPREADER = 0.0021, 0.09  # [m] what a sheet of paper takes
 def leads(found: Found, values: Values) -> list:
     """Its pours, the boat as a row of it, a template for the spreader. found: a `joint.JointResult`"""
     led = to_pour(found.mix.volume, found.mix.liquid)
-    led.append({"label": "Into the boat", "screen": "boat", "adds": "joints", "pairs": _as_row(found.spec, values)})
+    led.append({"label": "joint-to-boat", "screen": "boat", "adds": "joints", "pairs": _as_row(found.spec, values)})
     radii = []  # type: list
     for one in found.coves:
         text = bare(one.radius * 1000, 1)
         if LEAST_SPREADER <= one.radius <= MOST_SPREADER and text not in radii:
             radii.append(text)
     if radii:
-        led.append({"label": "Spreader template", "screen": "spreader", "pairs": [
+        led.append({"label": "joint-to-spreader", "screen": "spreader", "pairs": [
             ["radii", " : ".join(radii[:9]) + " mm"]]})
     return led
 
 
-def to_pour(putty: float, liquid: float, which: str = "") -> list:
-    """Leads to Pour: putty [m3] as a volume to make, liquid [kg] as a mass to mix; nothing of either: no lead."""
-    found = []
+def to_pour(putty: float, liquid: float, which: Said = "") -> list:
+    """Leads to Pour: putty [m3] as a volume to make, liquid [kg] as a mass to mix; nothing of either: no lead.
+
+    which: of which joints, as it is said; empty: of this one
+    """
+    found, putty_label, liquid_label = [], "joint-to-pour.putty", "joint-to-pour.wet-out"  # type: list, Said, Said
+    if which:
+        putty_label = message("joint-to-pour.putty-of", joints=which)
+        liquid_label = message("joint-to-pour.wet-out-of", joints=which)
     if putty:
-        found.append({"label": "Pour this putty" if not which else "Putty of " + which, "screen": "pour", "pairs": [
+        found.append({"label": putty_label, "screen": "pour", "pairs": [
             ["amount_is", "putty"], ["amount", shown(putty * 1e6, 0, UP) + " mL"], ["thicken", "yes"],
             ["stiffness", "stands"]]})
     if liquid:
-        found.append({"label": "Pour the wet-out resin" if not which else "Wet-out of " + which, "screen": "pour",
-                      "pairs": [["amount_is", "total"], ["amount", shown(liquid * 1000, 0, UP) + " g"],
-                                ["thicken", "no"]]})
+        found.append({"label": liquid_label, "screen": "pour", "pairs": [
+            ["amount_is", "total"], ["amount", shown(liquid * 1000, 0, UP) + " g"], ["thicken", "no"]]})
     return found
 
 

@@ -8,8 +8,11 @@ from math import cos, pi, sin, sqrt
 from ..drawing.shapes import figure, note, path
 from ..drawing.sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, mirrored, told_tape
 from ..equations import cove, outer_edge
-from ..words.lengths import metres, mm
-from ..words.numbers import shown
+from ..forms.types import Said
+from ..words.messages import along as along_seam
+from ..words.messages import figure_of, length, message, quantity, sentences
+from ..words.messages import row as side_by_side
+from ..words.numbers import DOWN
 from . import seam
 from .bulkhead_section import bulkhead_figure
 
@@ -95,22 +98,22 @@ def _points(shape: dict, reach: float) -> list:
     return list(shape["panel"]) + mirrored(shape["panel"]) + list(shape["outside"]) + [(0.0, -reach)]
 
 
-def measures(spec: seam.Spec, angle: float, shape: dict, units: str) -> dict:
+def measures(spec: seam.Spec, angle: float, shape: dict) -> dict:
     """The numbers of a corner as the drawing and its words give them; "" where there is none."""
     radius = shape["radius"]
     depth = radius / sin(angle / 2) - radius
-    return {"angle": shown(angle * 180 / pi), "thickness": mm(spec.thickness, units), "depth": depth,
-            "gap": mm(spec.gap, units) if spec.gap else "", "radius": mm(radius, units) if radius else "",
-            "throat": mm(depth, units, "down"), "tack": mm(shape["leg"], units, "down")}
+    return {"angle": quantity(angle, "deg", places=0), "thickness": length(spec.thickness), "depth": depth,
+            "gap": length(spec.gap) if spec.gap else "", "radius": length(radius) if radius else "",
+            "throat": length(depth, DOWN), "tack": length(shape["leg"], DOWN)}
 
 
-def corner_figure(spec: seam.Spec, angle: float, units: str) -> dict:
+def corner_figure(spec: seam.Spec, angle: float) -> dict:
     """A corner, inside up: panels, putty, tape and what is measured."""
     t = spec.thickness
     shape = corner(spec, angle)
     s, c = sin(angle / 2), cos(angle / 2)
     sheet = Sheet(_points(shape, t / s))
-    size = measures(spec, angle, shape, units)
+    size = measures(spec, angle, shape)
     shapes = []
     for role, outline in (("putty", shape["inside"]), ("outside-putty", shape["outside"])):
         if outline:
@@ -132,11 +135,11 @@ def corner_figure(spec: seam.Spec, angle: float, units: str) -> dict:
     sheet.rule("dimension", face, tip)
     sheet.ticks(face, sheet.one(-far * s - t * c, far * c - t * s))
     sheet.write("dimension", max(x - 2, 52), y + 12, size["thickness"], "end")
-    sheet.write_tape(seam.widths(spec), sheet.bottom + 24, units)
+    sheet.write_tape(seam.widths(spec), sheet.bottom + 24)
     if spec.gap:
-        sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, "gap " + size["gap"])
-    return figure("section", "To scale: putty crossed, tape dashed", WIDTH,
-                  sheet.bottom + (46 if spec.gap else 32), shapes + sheet.measures(), _told_corner(spec, size, units))
+        sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, message("section-gap", gap=size["gap"]))
+    return figure("section", "section-corner", WIDTH,
+                  sheet.bottom + (46 if spec.gap else 32), shapes + sheet.measures(), _told_corner(spec, size))
 
 
 def _veneers(shape: dict, t: float, s: float, c: float, sheet: Sheet) -> None:
@@ -168,9 +171,9 @@ def _dimension_angle(sheet: Sheet, shape: dict, size: dict, angle: float, over: 
         points = [(x + far * sin(turn), y - far * cos(turn)) for turn in turns]
         sheet.curves.append(path("dimension", points))
         sheet.ticks(points[0], points[-1])
-        sheet.write("label", x, y - far - 6, size["angle"] + "°")
+        sheet.write("label", x, y - far - 6, size["angle"])
     else:
-        sheet.write("label", EDGE, 18, size["angle"] + "°", "start")
+        sheet.write("label", EDGE, 18, size["angle"], "start")
 
 
 HALF_WORDS = 36  # units: half of "R 12.3 mm"
@@ -184,9 +187,9 @@ def _dimension_cove(sheet: Sheet, shape: dict, size: dict, s: float, c: float, r
     up = max(min(shape["radius"] * sheet.scale, 34), min(HALF_WORDS * c / s - zero[1] + y, y - 34))
     sheet.rule("dimension", (x, y - up), bottom, zero)
     sheet.ticks(bottom, zero)
-    sheet.write("dimension", x, y - up - 5, "R " + size["radius"])
+    sheet.write("dimension", x, y - up - 5, message("section-radius", radius=size["radius"]))
     sheet.rule("leader", zero, (x, sheet.bottom + 12))
-    sheet.write("dimension", x + 14, sheet.bottom + 24, "throat " + size["throat"])
+    sheet.write("dimension", x + 14, sheet.bottom + 24, message("section-throat", length=size["throat"]))
     # along the panel from the corner: the tack limit, measured outside wood and tape
     leg = shape["leg"]
     foot, tip = sheet.one(reach * c, -reach * s), sheet.one(leg * s + reach * c, leg * c - reach * s)
@@ -196,30 +199,28 @@ def _dimension_cove(sheet: Sheet, shape: dict, size: dict, s: float, c: float, r
     x, y = tip
     # flat panels leave room below, steep ones beside; five letters and a length take about 90 units
     beside = c >= 0.5 or x >= WIDTH - 120
-    sheet.write("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14, "tack " + size["tack"],
-                "start" if beside else "middle")
+    sheet.write("dimension", min(x + 4, WIDTH - 95) if beside else x + 6, y + 14,
+                message("section-tack", length=size["tack"]), "start" if beside else "middle")
     return zero[1] - y + up + 22
 
 
-def _told_corner(spec: seam.Spec, size: dict, units: str) -> str:
-    text = "Section to scale, the inside up. Two panels " + size["thickness"] + " thick meet at " + size[
-        "angle"] + " degrees"
-    if size["gap"]:
-        text += ", " + size["gap"] + " apart"
+def _told_corner(spec: seam.Spec, size: dict) -> Said:
+    thickness, angle = size["thickness"], figure_of(size["angle"])
+    told = ["section-inside-up", message("section-corner.apart", thickness=thickness, angle=angle, gap=size["gap"])
+            if size["gap"] else message("section-corner.told", thickness=thickness, angle=angle)]
     if size["radius"]:
-        text += ". A cove of radius {} fills it, {} deep on the bisector, and leaves each panel {} up".format(
-            size["radius"], size["throat"], size["tack"])
+        told.append(message("section-cove", radius=size["radius"], throat=size["throat"], tack=size["tack"]))
     elif spec.kind != seam.OUTSIDE:
-        text += ". No cove: flat tape alone"
+        told.append("section-cove.none")
     if spec.kind != seam.INSIDE:
         if spec.finish == seam.ROUND:
-            text += ". Outside the edge is rounded to " + mm(seam.round_over(spec), units)
+            told.append(message("section-outside.round", radius=length(seam.round_over(spec))))
         else:
-            text += ". Outside the edge is filled " + ("flush" if spec.finish == seam.CHORD else "to a sharp edge")
-    return text + told_tape(seam.widths(spec), units)
+            told.append("section-outside.flush" if spec.finish == seam.CHORD else "section-outside.sharp")
+    return sentences(told + [told_tape(seam.widths(spec))])
 
 
-def flat_figure(spec: seam.Spec, units: str) -> dict:
+def flat_figure(spec: seam.Spec) -> dict:
     """Panels in line, or one face with a strip on it."""
     t = spec.thickness
     widest = max(seam.widths(spec) or [0.0])
@@ -244,20 +245,22 @@ def flat_figure(spec: seam.Spec, units: str) -> dict:
             y = level + way * (1.8 + LAYER * order) / sheet.scale
             shapes.append(sheet.path("tape", [(-row.width / 2, y), (row.width / 2, y)]))
     x, y = sheet.one(ground * 0.8, -t / 2)
-    sheet.write("dimension", x, y + 4, mm(t, units))
-    sheet.write_tape(seam.widths(spec), sheet.bottom + 22, units)
+    sheet.write("dimension", x, y + 4, length(t))
+    sheet.write_tape(seam.widths(spec), sheet.bottom + 22)
     if gap:
-        sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, "gap " + mm(spec.gap, units))
-    what = "Two panels in line" if spec.kind == seam.BUTT else "A panel"
-    text = "Section to scale. " + what + ", " + mm(t, units) + " thick" + (
-        ", " + mm(spec.gap, units) + " apart, the gap filled" if gap else "") + told_tape(seam.widths(spec), units)
-    return figure("section", "Across the seam", WIDTH, sheet.bottom + 32, shapes + sheet.measures(), text)
+        sheet.write("dimension", WIDTH / 2, sheet.bottom + 22, message("section-gap", gap=length(spec.gap)))
+    if gap:
+        told = message("section-flat.apart", thickness=length(t), gap=length(spec.gap))
+    else:
+        told = message("section-flat.butt" if spec.kind == seam.BUTT else "section-flat.strip", thickness=length(t))
+    return figure("section", "section-across", WIDTH, sheet.bottom + 32, shapes + sheet.measures(),
+                  sentences([told, told_tape(seam.widths(spec))]))
 
 
 MOST_IN_STRIP = 5
 
 
-def strip_figure(spec: seam.Spec, units: str) -> dict:
+def strip_figure(spec: seam.Spec) -> dict:
     """Sections at the stations side by side, all to one scale."""
     stations = spec.stations
     if len(stations) > MOST_IN_STRIP:
@@ -268,7 +271,7 @@ def strip_figure(spec: seam.Spec, units: str) -> dict:
     outlines = [corner(drawn, station.angle, True) for station in stations]
     reach = spec.thickness / min([sin(station.angle / 2) for station in stations])
     scale = min([Sheet(_points(shape, reach), 0, 0, cell - 8, 110).scale for shape in outlines])
-    shapes, texts, bottom = [], [], 0.0
+    shapes, texts, told, bottom = [], [], [], 0.0
     for place, (station, shape) in enumerate(zip(stations, outlines)):
         sheet = Sheet(_points(shape, reach), 4 + place * cell + 4, 8, cell - 8, 110, scale)
         bottom = max(bottom, sheet.bottom)
@@ -276,27 +279,30 @@ def strip_figure(spec: seam.Spec, units: str) -> dict:
                               ("panel", shape["panel"]), ("panel", mirrored(shape["panel"]))):
             if outline:
                 shapes.append(sheet.area(role, outline))
-        radius = mm(shape["radius"], units) if shape["radius"] else "flat"
-        texts.append((metres(station.at, units), shown(station.angle * 180 / pi, 0) + "°", radius))
+        at, opens = along_seam(station.at), quantity(station.angle, "deg", places=0)
+        if shape["radius"]:
+            texts.append((at, opens, length(shape["radius"])))
+            told.append(message("section-station.cove", at=at, angle=opens, radius=length(shape["radius"])))
+        else:
+            texts.append((at, opens, "section-station.short"))
+            told.append(message("section-station.flat", at=at, angle=opens))
     for place, rows in enumerate(texts):
         for line, text in enumerate(rows):
             shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
-    words = "; ".join(["at " + at + " " + angle + ", " + ("flat tape" if radius == "flat" else "radius " + radius)
-                       for at, angle, radius in texts])
-    return figure("stations", "Along the seam", WIDTH, bottom + 54, shapes,
-                  "Sections along the seam, all to one scale: " + words + ".", "along")
+    return figure("stations", "section-along", WIDTH, bottom + 54, shapes,
+                  message("section-along.told", stations=side_by_side(told, "; ")), "along")
 
 
-def across(spec: seam.Spec, units: str) -> dict:
+def across(spec: seam.Spec) -> dict:
     """The drawing across the seam, at its first station."""
     if spec.kind not in seam.CORNERS:
-        return flat_figure(spec, units)
-    return (bulkhead_figure if spec.kind == seam.BULKHEAD else corner_figure)(spec, spec.stations[0].angle, units)
+        return flat_figure(spec)
+    return (bulkhead_figure if spec.kind == seam.BULKHEAD else corner_figure)(spec, spec.stations[0].angle)
 
 
-def along(spec: seam.Spec, units: str) -> list:
+def along(spec: seam.Spec) -> list:
     """The strip of sections of a seam whose angle changes: a list of one drawing, or none."""
     stations = spec.stations
     if spec.kind not in seam.CORNERS or (len(stations) == 2 and abs(stations[0].angle - stations[1].angle) < 1e-9):
         return []
-    return [strip_figure(spec, units)]
+    return [strip_figure(spec)]

@@ -1377,14 +1377,479 @@ plan-start-clock = Start the clock of batch { $number }, planned { $time }
 
 ## Joint
 
+joint-fold =
+  .along = Angle along it, copies
+  .cove = How the cove is sized
+  .edges = Panel edges
+  .glass = Tape and glass
+  .on-top = What goes on it
+  .losses = What stays behind
+joint-kind = Kind of joint
+  .inside = Inside corner
+  .inside-help = Cove and tape
+  .outside = Outside corner
+  .outside-help = The open V filled, the edge rounded, tape round it
+  .both = Both faces of a corner
+  .bulkhead = Bulkhead
+  .bulkhead-help = Two inside corners
+  .butt = Butt
+  .butt-help = Panels in line
+  .strip = Reinforcement strip
+  .strip-help = Tape on a flat face
+joint-thickness = Panel thickness
+  .help = Of the thinner one.
+joint-angle-is = The angle
+  .constant = is the same all along
+  .stations = changes along the seam
+joint-angle = Angle inside
+joint-stations = Angles along the seam
+  .help = From the first to the last is the length of the seam; between two the angle changes evenly.
+# one row of them: how far along the seam
+joint-station = Station
+joint-station-at = At
+joint-length = Seam length
+joint-gap = Gap between
+joint-copies = How many of it
+  .help = Mirror images too.
+joint-layers = Layers of tape
+  .help = The first lies on the putty.
+joint-layer = Layer
+joint-layer-width = Width
+joint-layer-weight = Dry weight
+joint-layer-side = Goes on
+  .each = each face
+  .first = inside, or the first side
+  .second = outside, or the other side
+joint-sized = The cove
+  .rule = by the rule of the throat
+  .radius = of this radius
+  .spreader = by a spreader that is there
+joint-radius-typed = Radius
+  .help = Of the spreader's tip.
+joint-throat-wanted = Throat wanted
+  .help = Left empty: the panel thickness (common practice).
+joint-least = Smallest radius
+joint-flank = Tape on bare panel, each side
+joint-clear = Panel free each side
+  .help = Where a stringer or a sole stands near. Left empty: enough.
+joint-bevel = Edges cut off square by
+  .help = Each; the outer corner stands forward.
+joint-touch = Edges touch
+  .cut = as they are cut
+  .outer = at the outer corners
+joint-finish = Outer edge
+  .round = rounded over
+  .sharp = filled to a sharp edge
+  .chord = filled flush, corner to corner
+joint-round-over-typed = Radius of the round-over
+  .help = Left empty: the panel thickness.
+joint-overlap = Ends overlap
+joint-stagger = Ends of layers apart
+joint-reach = Longest piece laid in one go
+  .help = From memory: what one pair of arms lays.
+# $buying, $skilled, $equal: percent of the laminate, without the sign
+joint-fraction = Glass by weight
+  .help = From memory: { $buying } for buying, { $skilled } when skilled; { $equal }, equal masses, is common practice.
+joint-fibre-density = Density of the glass
+  .help = Left as it is: E-glass.
+joint-resin-density = Density of mixed resin
+joint-ply-wanted = Peel ply
+  .yes = over the tape
+  .no = none
+joint-ply-margin = Wider than the tape, each side
+joint-ply-takes-up = Peel ply takes up
+joint-primed = Bare wood primed
+  .no = no
+  .faces = under the tape
+  .edges = and the edges
+joint-weave-filled = Weave filled
+  .once = once
+  .twice = twice
+  .no = no
+joint-putty-density = Density of the putty
+joint-tooling = Taken off by tooling
+  .rough = of what is placed; from memory
+joint-bag = Left in each bag
+joint-cup = Left in each cup
+joint-tray = Left in the tray, per area wetted
+joint-roller = Left in the roller
+joint-spare = Spare on liquids
+joint-batches = Mixed in how many batches
+
+# what decided the radius of a cove; several stand side by side with a semicolon
+joint-why =
+  .rule = throat as deep as the panel is thick (common practice)
+  .least = the smallest that glass and tool bend to (from memory)
+  .tape = capped by the tape: it must keep its flanks on bare panel
+  .room = capped by the panel that is free each side
+  .flat = from { $angle }° on flat tape alone (common practice)
+  .own = as you say
+# a face of a joint, behind "Tape,"
+joint-face =
+  .inside = inside
+  .outside = outside
+  .one-side = one side
+  .other-side = other side
+  .one-face = one face
+  .other-face = other face
+  .strip = strip
+joint-putty = Putty to mix
+  .rough = rounded up; with what tooling, bag and cup keep; density from memory
+joint-liquid = Resin for tape
+  .rough = resin and hardener, mixed; rounded up, with tray, roller, cup and spare
+joint-cove = Cove
+  .none = none: flat tape
+joint-radius = Cove radius
+joint-throat = Throat
+  .rough = on the bisector, rounded down
+joint-tack = Tack no further than
+  .rough = from the corner; clean to this line too; rounded down
+  .rough-narrowest = from the corner; clean to this line too, here at the narrowest place; rounded down
+joint-arc = Across the cove
+joint-passes = Passes
+  .rough = a throat above { $throat } heats and sags: let the first pass stiffen (our own judgement)
+joint-tape-carries = What carries the seam
+  .text = the tape, where the cove is capped or left out
+  .rough = the throat is thinner than the panel there
+# the cove at one place along the seam. $angle: with its sign
+joint-station-line = At { $at }
+  .cove = { $angle }: radius { $radius }
+  .flat = { $angle }: flat tape
+# of a bulkhead
+joint-other-side = Other side
+  .at = At { $at }, other side
+joint-round-over = Round the outer edge to
+  .panel = the panel thickness
+joint-cover = Left over the inner corner
+  .rough = wood and putty on the bisector, at the thinnest place
+joint-thin-cover = A thin edge
+  .text = Rounding to { $radius } leaves only { $cover } over the inner corner.
+joint-outside-flank = Tape on the flat outside
+  .rough = each side of the bend, the narrowest layer
+# $face: of joint-face; $pieces: "2 × 1.55 m"
+joint-tape = Tape
+  .of-face = Tape, { $face }
+  .text = { $pieces } of { $width }, { $weight }
+  .rough = in laying order; ends overlap { $overlap }
+joint-pieces = { $copies } × { $pieces }
+  .several = { $copies } × ({ $pieces })
+joint-laminate = Laminate thickness
+  .text = { $thickness } { $unit }
+  .rough = without air in it, so at least; also the step at the tape's edge
+joint-ply = Peel ply
+  .text = { $length } of { $width }
+  .rough = rounded up
+joint-section = Putty across the seam
+  .rough = in place; the mean along the seam
+  .rough-faces = in place, both faces; the mean along the seam
+joint-putty-in-place = Putty in place
+  .rough = by the drawing, nothing added
+joint-kept = Stays in bag and cup
+  .rough = each batch the same; from memory
+joint-wet-out = Resin in the glass
+  .rough = for { $glass } of glass
+joint-ply-takes = Taken up by peel ply
+  .rough = from memory
+joint-spare-kept = Spare on it
+joint-prime = Primer on bare wood
+  .rough = a batch of its own; from memory
+joint-weave = To fill the weave
+  .rough = a batch of its own, later; from memory
+joint-added = Added to the hull
+  .rough = what stays on it: putty, glass, resin
+joint-wide-gap = Such a gap?
+  .text = The gap, { $gap }, is wider than the panel is thick. A strip of wood in it saves putty and heat.
+joint-narrow-flank = Wider tape?
+  .text = Only { $flank } of tape lie on bare panel each side of this cove; { $wanted } were wanted.
+joint-heavy-glass = Such heavy glass?
+  .text = One layer is thicker than the panel. Were the weights typed in the right unit?
+
+# leads to other screens. $joints: of boat-joints
+joint-to-boat = Into the boat
+joint-to-spreader = Spreader template
+joint-to-pour =
+  .putty = Pour this putty
+  .wet-out = Pour the wet-out resin
+  .putty-of = Putty of { $joints }
+  .wet-out-of = Wet-out of { $joints }
+
+# joints that cannot be. $angle: with its sign, as "90°"
+joint-tooling-all = Tooling: less than everything, please
+joint-strip-bare = A reinforcement strip is tape: add a layer
+joint-reach-short = Pieces must be longer than their overlap and twice the stagger: more than { $least }
+joint-reach-many = In pieces of { $reach }, each overlapping { $overlap }, one layer takes more than { $most } of them. Type longer pieces or a shorter overlap, or the seam in shorter stretches
+joint-stations-few = Type the angle in two places at least, or choose the same angle all along
+joint-station-order = Stations in the order along the seam, please: this one must lie beyond the one before it
+joint-angle-flat = On its inside a corner has less than 180°. Type the inside angle for the outside too; panels in line are a butt joint
+joint-angle-narrow = Below { $least }° no spreader and no tape gets into the corner: change the joint, or fill it
+joint-bulkhead-flat = A bulkhead stands at { $least }° to { $most }° on its panel: flatter than that it is an inside corner
+joint-cove-alone = At { $angle } a cove alone carries nothing: flat tape does. Add a layer of tape
+joint-tape-narrow = Tape of { $width } is too narrow here: a cove of radius { $radius } at { $angle } needs at least { $needs }
+joint-room-little = Too little room: the smallest cove takes { $takes } of each panel at { $angle }
+joint-radius-large = Too large for this corner: at { $angle } it reaches { $reaches } up each panel and { $free } is free. Radius at most { $most }
+joint-opening-wide = At { $angle } the cove reaches { $reaches } up each panel, the opening { $opening }: close it, back it with wood, or take a larger radius
+joint-edges-overlap = Edges cut at less than { $cut }° off square cannot touch at their outer corners at { $angle }: square edges would overlap by { $overlap }
+joint-rounding-through = This rounding breaks through to the inside at { $angle }: less than { $most }, please
+joint-tape-short = Tape of { $width } does not reach round the edge at { $angle }: at least { $least }
+
 
 ## Boat
+
+boat-fold =
+  .stock = Rolls and remnants
+  .work = How it is worked
+  .buy = Shopping list
+  .cut = Cut list
+  .joint = Joint by joint
+  .wall = Cards for the wall
+boat-joints = Joints
+  .none = No joints yet: add the first seam. What was typed elsewhere stays
+# .nth: how a joint without a name is called. What is said of one stands side by side with commas
+boat-joint = Joint
+  .nth = Joint { $count }
+  .now = in the next batch
+  .radii = R { $radii }
+  .flat = flat tape
+  .putty = { $putty } putty in place
+  .tape = { $tape } tape
+  .copies = all copies
+  .capped = capped by the tape
+# $joint: its name; $why: a sentence of its own
+boat-joint-refused = { $joint }: { $why }
+boat-joint-name = Name
+boat-joint-angle =
+  .help = One, or several along the seam: 95 : 120 : 150
+boat-joint-length = Length
+  .help = In all, or the stretches between the angles: { "0.8 : 1.4 m" }
+  .stretches = one length, or one stretch between each two angles
+boat-joint-gap = Gap
+boat-joint-copies = How many
+boat-joint-width = Tape width
+  .help = One for all layers, or one for each: { "75 : 100 mm" }
+# each, in and out are typed as they stand here, in all languages
+boat-joint-faces = Faces of the layers
+  .help = One for each layer, each, in or out: each : out. Left empty: each.
+  .words = each, in or out for each layer, with a colon between them
+boat-joint-strip-bare = a reinforcement strip is tape, add a layer
+boat-joint-radius =
+  .help = Left empty: by the rule.
+boat-pour = Next batch
+  .later = not in it
+  .now = goes into it
+  .none = Open the joints that go into it and choose so; one tap then takes them to Pour together.
+boat-system = Resin system
+boat-packs-sold = Resin is sold in packs of
+  .help = Each with its hardener in ratio.
+  .wide = Resin is sold in packs of: the largest is more than { $most } times the smallest. Leave one of them out
+boat-people = People
+boat-temperature = Wood and air
+  .help = The batches are counted for it. Left empty: { $warmth }.
+boat-most = Largest mix wanted
+  .little = Largest mix wanted: more than what bag and cup keep
+boat-filler-dose = Filler to { "100 g" } of epoxy
+boat-roll = Tape comes in rolls of
+boat-ply-roll = Peel ply comes in rolls of
+boat-remnants = Remnants at hand
+boat-remnant = Remnant
+boat-remnant-of = Of
+  .tape = tape
+  .ply = peel ply
+boat-remnant-length = Length
+boat-remnant-name = Name
+boat-least = Smallest cove radius
+boat-reach-long =
+  .tape = Pieces cannot be longer than a roll of tape
+  .ply = Pieces cannot be longer than a roll of peel ply
+
+# more than one answer takes. $joint: the one that counts most
+boat-thousands = { $thousands },{ $rest }
+boat-many-angles = { $joint }: all joints together have { $count } angles, at most { $most } are worked out at once. Type fewer along a seam, or split the boat in two, each half a boat by itself
+boat-many-pieces =
+  .copies = { $joint }: all joints together make { $count } pieces of tape and peel ply, one list takes at most { $most }. Type fewer of it, or split the boat in two, each half a boat by itself
+  .length = { $joint }: all joints together make { $count } pieces of tape and peel ply, one list takes at most { $most }. Type a shorter seam, or split the boat in two, each half a boat by itself
+boat-many-faces =
+  .copies = { $joint }: all joints together make { $count } faces to work on, one list takes at most { $most }. Type fewer of it, or split the boat in two, each half a boat by itself
+  .length = { $joint }: all joints together make { $count } faces to work on, one list takes at most { $most }. Type a shorter seam, or split the boat in two, each half a boat by itself
+boat-many-rolls =
+  .tape = { $length } of tape are more than { $most } rolls of { $roll }. Type longer rolls, or split the boat in two, each half a boat by itself
+  .ply = { $length } of peel ply are more than { $most } rolls of { $roll }. Type longer rolls, or split the boat in two, each half a boat by itself
+
+boat-batches = To mix
+  .text = { $count ->
+    [one] { $count } batch
+   *[other] { $count } batches
+  }
+# by what the batches are counted; .coats and .warmth follow the first with a comma, .surplus with a semicolon
+boat-counted =
+  .plan = { $count } by the plan of the seams
+  .mass = no plan counts all of them: by the largest mix
+  .coats = coats by mass
+  .warmth = at { $warmth }
+  .surplus = { $surplus } more than needed, because this scale measures no smaller mix in ratio
+boat-putty = Putty to mix, in all
+  .rough = { $count ->
+    [one] { $count } batch; rounded up, with tooling, bags and cups
+   *[other] { $count } batches; rounded up, with tooling, bags and cups
+  }
+boat-added =
+  .rough = what stays on it: putty, glass and resin in place; nothing wasted counted
+boat-seams = Seams in all
+  .rough = { $count ->
+    [one] every copy; { $count } seam
+   *[other] every copy; { $count } seams
+  }
+# $dose: parts by weight to 100; $doubt: percent, without the sign
+boat-filler = Filler
+  .rough = { $dose } to 100 of epoxy by weight, ±{ $doubt }%, from memory; rounded up, { $spare } spare in it
+# which joints: behind "Putty of"
+boat-chosen = { $count ->
+    [one] { $count } joint
+   *[other] { $count } joints
+  }
+  .all = all joints
+boat-mixed = Epoxy to mix, in all
+  .rough = in the putty { $putty }, as liquid { $liquid }, and { $spare } spare
+# .and: names of the parts of a label, one after the other: "Resin and hardener"
+boat-resin = Resin to buy
+  .and = { $parts } and { $part }
+  .rough = by the label's ratio; rounded up, { $spare } spare in it
+  .rough-doubt = by the label's ratio, { $doubt }; rounded up, { $spare } spare in it
+# $parts: "5 kg + 1.5 kg"; $part: the name of the first of them
+boat-packs = Packs
+  .each = { $count } × ({ $parts })
+  .rough = pairs in ratio that leave least over: { $over } of { $part }
+# how a tape is cut: the parts stand side by side with a semicolon
+boat-tape =
+  .pieces = { $count ->
+    [one] { $count } piece with overlaps
+   *[other] { $count } pieces with overlaps
+  }
+boat-ply =
+  .pieces = { $count ->
+    [one] { $count } piece
+   *[other] { $count } pieces
+  }
+boat-rolls = { $count ->
+    [one] { $count } roll, { $length } cut from it
+   *[other] { $count } rolls, { $length } cut from it
+  }
+  .none = no roll to open
+  .least = not searched to the end: at least { $count } needed
+  .saved = not searched to the end: at most { $length } could still be saved
+
+# what else is bought
+boat-gloves = Gloves
+  .text = { $count ->
+    [one] { $count } pair
+   *[other] { $count } pairs
+  }
+  .rough = people × (batches + 1); twice that if two pairs are worn
+boat-bags = Bags for putty
+  .rough = one for each batch of putty
+boat-cups = Cups
+boat-sticks = Mixing sticks
+boat-mix-each = one for each mix
+boat-tray = Tray film
+  .text = { $count ->
+    [one] { $count } sheet
+   *[other] { $count } sheets
+  }
+  .rough = one for each batch of wet-out resin
+boat-brushes = Brushes or rollers
+  .rough = one for each batch of liquid
+boat-blanks = Spreader blanks
+  .rough = one for each cove radius, to the millimetre
+boat-backing = Backing tape
+  .rough = { $more ->
+    [10] behind every gap, and a tenth more
+   *[other] behind every gap, and { $more }% more
+  }
+boat-ties = Ties
+  .rough = one each { $each } of seam ({ $mark })
+boat-abrasive = Abrasive sheets
+  .rough = one for { $tape } of tape ({ $mark })
+boat-cartridges = Respirator filters
+  .text = { $count ->
+    [one] { $count } set
+   *[other] { $count } sets
+  }
+  .rough = one for each person; vapour and dust are different filters, see Safety
+# .text: "R 12, R 15 mm"
+boat-spreaders = Spreaders to cut
+  .each = R { $radius }
+  .text = { $radii } { $unit }
+  .rough = the cove at each station, to the nearest millimetre
+
+# what a joint takes, on a card: the parts stand side by side with a semicolon. $numbers: of the pieces
+boat-wall =
+  .putty = putty to place { $putty }
+  .resin = resin for tape { $resin }
+  .spreader = spreader { $radii }
+  .tape = tape { $width }: { $numbers }
+boat-plan = Plan these seams
+  .insides = Plan these seams, the insides
+  .outsides = Plan the outsides, hull turned
+  .part = { $plan }: pieces { $first } to { $last } of { $all }
 
 
 ## Cutting
 
+cut-tape = Tape { $width }, { $weight }
+cut-ply = Peel ply { $width }
+cut-roll = Roll { $count }
+cut-remnant = Remnant of { $length }
+  .nth = Remnant { $count }
+  .left = Left of { $remnant }
+  .rough = { $used } of { $length } cut off
+  .untouched = nothing comes off it
+# $what: cut-tape or cut-ply; $stock: cut-roll, cut-remnant, or its name and length
+cut-from = { $what }: { $stock }
+  .rough = piece numbers in laying order; { $left } left
+# $length: "2 × 1.55 m"; $numbers: of the pieces, "1 to 4, 7"
+cut-pieces = { $length }: { $numbers }
+cut-numbers = { $first } to { $last }
+cut-left = { $length } left
+cut-strips = { $what }: { $count } pieces. The list below says which come from where.
+
 
 ## Drawings
+
+sheet-tape = tape { $width }
+  .none = No tape.
+  .told = Tape { $widths } wide, drawn thicker than it is.
+section-across = Across the seam
+section-along = Along the seam
+  .told = Sections along the seam, all to one scale: { $stations }.
+# one of the sections along the seam. $at: how far along, $angle: with its sign
+section-station =
+  .cove = at { $at } { $angle }, radius { $radius }
+  .flat = at { $at } { $angle }, flat tape
+  .short = flat
+# what stands in the drawing beside its lines: short
+section-radius = R { $radius }
+section-throat = throat { $length }
+section-tack = tack { $length }
+section-gap = gap { $gap }
+# the drawing in sentences. $angle: without its sign
+section-inside-up = Section to scale, the inside up.
+section-corner = To scale: putty crossed, tape dashed
+  .told = Two panels { $thickness } thick meet at { $angle } degrees.
+  .apart = Two panels { $thickness } thick meet at { $angle } degrees, { $gap } apart.
+section-cove = A cove of radius { $radius } fills it, { $throat } deep on the bisector, and leaves each panel { $tack } up.
+  .none = No cove: flat tape alone.
+section-outside =
+  .round = Outside the edge is rounded to { $radius }.
+  .flush = Outside the edge is filled flush.
+  .sharp = Outside the edge is filled to a sharp edge.
+section-flat =
+  .apart = Section to scale. Two panels in line, { $thickness } thick, { $gap } apart, the gap filled.
+  .butt = Section to scale. Two panels in line, { $thickness } thick.
+  .strip = Section to scale. A panel, { $thickness } thick.
+# $one, $other: .cove or .flat, for either side
+section-bulkhead = Section to scale. A bulkhead { $thickness } thick stands on its panel; on one side { $one }, on the other { $other }.
+  .cove = a cove of radius { $radius } at { $angle } degrees
+  .flat = flat tape alone at { $angle } degrees
+  .measures = { $angle } and { $other }, { $thickness }
 
 
 ## Safety: cautions and what is said of each task
