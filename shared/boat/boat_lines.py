@@ -3,15 +3,15 @@ from ..catalogue.fillers import DOSE_SPREAD
 from ..catalogue.losses import BY_KEY
 from ..forms.memo import memo_of
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import NO_DENSITIES, part_names, unconfirmed
+from ..mix.label_words import only_by, part_names, parts_said, unconfirmed
 from ..mix.ratio_doubt import WEIGHT
 from ..mix.ratio_doubt import doubt as ratio_doubt
-from ..mix.ratio_doubt_lines import in_short
+from ..mix.ratio_doubt_lines import in_short_said
 from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
-from ..words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row
-from ..words.numbers import UP, bare, shown
+from ..words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row, typed
+from ..words.numbers import UP, bare, shown, small
 from . import batches_counted, boat_cards, cut_lines
 from .boat_limits import called
 
@@ -115,27 +115,34 @@ def _spare(values: Values) -> Said:
     return quantity(values["spare"], "%", places=0)
 
 
+def _small(name: str, said: Said) -> Said:
+    """The name of a part inside a sentence: one that was typed in small letters throughout."""
+    return typed(small(name)) if said == typed(name) else inside(said)
+
+
 def _resin_lines(found: Found, values: Values) -> list[Line]:
-    batch, names, spare = found.mixed, part_names(values["system"]), _spare(values)
+    batch, spare, system = found.mixed, _spare(values), values["system"]
+    names = parts_said(system)
+    small_names = [_small(*both) for both in zip(part_names(system), names)]
     lines = [line("mixed", "boat-mixed", batch.all, "kg", quantity(batch.all, "kg", UP), part="mix", rank=MORE,
                   rough=message("boat-mixed.rough", putty=quantity(batch.epoxy, "g"),
                                 liquid=quantity(batch.liquid, "g"), spare=spare))]
     if not found.parts:
-        return lines + [words("resin", "boat-resin", NO_DENSITIES.format("volume", "weight"), part="buy",
-                              rank=ANSWER)] + unconfirmed(values["system"], "ratio")
+        return lines + [words("resin", "boat-resin", only_by("volume"), part="buy",
+                              rank=ANSWER)] + unconfirmed(system, "ratio")
     text = row([quantity(mass, "kg", UP) for mass in found.parts], " + ")
-    doubt = in_short(ratio_doubt(values["system"], WEIGHT))
+    doubt = in_short_said(ratio_doubt(system, WEIGHT))
     label = names[0]  # type: Said
-    for name in names[1:]:
-        label = message("boat-resin.and", parts=label, part=inside(name))
+    for name in small_names[1:]:
+        label = message("boat-resin.and", parts=label, part=name)
     lines.insert(0, line("resin", label, batch.all, "kg", text, part="buy", rank=ANSWER, rough=message(
         "boat-resin.rough-doubt", doubt=doubt, spare=spare) if doubt else message("boat-resin.rough", spare=spare)))
     packs = [message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
              for count, masses in found.packs.rows]
     lines.append(line("packs", "boat-packs", found.packs.held, "kg", listed(packs, "plain"), part="buy", rank=BESIDE,
                       rough=message("boat-packs.rough", over=quantity(found.packs.over, "kg"),
-                                    part=inside(names[0]))))
-    return lines + unconfirmed(values["system"], "ratio")
+                                    part=small_names[0])))
+    return lines + unconfirmed(system, "ratio")
 
 
 def _tape_lines(tapes: list, plies: list) -> list[Line]:
@@ -149,8 +156,8 @@ def _tape_lines(tapes: list, plies: list) -> list[Line]:
             else:
                 text = message("joint-ply.text", length=long, width=wide)
                 counted = message("boat-ply.pieces", count=len(rows))
-            rough = [counted, message("boat-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
-                     if found.rolls else "boat-rolls.none"]
+            rough = [counted, message("boat-from-rolls", count=found.rolls, length=along(found.from_rolls / 1000, UP))
+                     if found.rolls else "boat-from-rolls.none"]
             lines.append(line("{}_{}".format(name, place + 1), label, total, "m", text, part="buy",
                               rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
                               rough=row(rough + _not_proven(found), "; ")))
@@ -176,8 +183,8 @@ def _not_proven(found: Found) -> list:
     if found.proven:
         return []
     if found.rolls > found.least_rolls:
-        return [message("boat-rolls.least", count=found.least_rolls)]
-    return [message("boat-rolls.saved", length=length((found.from_rolls - found.least_from_rolls) / 1000))]
+        return [message("boat-from-rolls.least", count=found.least_rolls)]
+    return [message("boat-from-rolls.saved", length=length((found.from_rolls - found.least_from_rolls) / 1000))]
 
 
 def _consumable_lines(found: Found) -> list[Line]:

@@ -1729,7 +1729,7 @@ boat-ply =
     [one] { $count } piece
    *[other] { $count } pieces
   }
-boat-rolls = { $count ->
+boat-from-rolls = { $count ->
     [one] { $count } roll, { $length } cut from it
    *[other] { $count } rolls, { $length } cut from it
   }
