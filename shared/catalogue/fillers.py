@@ -26,25 +26,25 @@ STIFFNESSES = (
 
 # id, label, mark, typed text of the record's fields; doses run, slump, cling, stand, dry-edged
 FILLERS = (
-    ("wood-flour", "Wood flour", MEMORY, (
+    ("wood-flour", "row-filler.wood-flour", MEMORY, (
         ("name", "Wood flour"), ("doses", "8 : 15 : 25 : 38 : 50"), ("density", "1.3 g/mL"), ("loose", "0.22 g/mL"),
         ("grain", "other"), ("carries", "yes"), ("alone", "yes"))),
-    ("silica", "Fumed silica", MEMORY, (
+    ("silica", "row-filler.silica", MEMORY, (
         ("name", "Fumed silica"), ("doses", "1.5 : 3 : 5 : 7.5 : 10"), ("density", "2.2 g/mL"), ("loose", "0.05 g/mL"),
         ("grain", "other"), ("carries", "yes"), ("alone", "yes"))),
-    ("cotton", "Cotton fibre", MEMORY, (
+    ("cotton", "row-filler.cotton", MEMORY, (
         ("name", "Cotton fibre"), ("doses", "3 : 6 : 10 : 15 : 20"), ("density", "1.5 g/mL"), ("loose", "0.13 g/mL"),
         ("grain", "other"), ("carries", "yes"), ("alone", "yes"))),
-    ("milled-glass", "Milled glass", MEMORY, (
+    ("milled-glass", "row-filler.milled-glass", MEMORY, (
         ("name", "Milled glass"), ("doses", "20 : 40 : 60 : 85 : 110"), ("density", "2.55 g/mL"), ("loose", "0.7 g/mL"),
         ("grain", "other"), ("carries", "yes"), ("alone", "no"))),
-    ("glass-spheres", "Glass microspheres, hollow", MEMORY, (
+    ("glass-spheres", "row-filler.glass-spheres", MEMORY, (
         ("name", "Glass microspheres"), ("doses", "4 : 9 : 16 : 23 : 28"), ("density", "0.20 g/mL"),
         ("loose", "0.12 g/mL"), ("grain", "sphere"), ("carries", "no"), ("alone", "yes"))),
-    ("phenolic-balloons", "Phenolic microballoons", MEMORY, (
+    ("phenolic-balloons", "row-filler.phenolic-balloons", MEMORY, (
         ("name", "Phenolic microballoons"), ("doses", "4 : 9 : 16 : 24 : 30"), ("density", "0.23 g/mL"),
         ("loose", "0.10 g/mL"), ("grain", "sphere"), ("carries", "no"), ("alone", "yes"))),
-    ("talc", "Talc", MEMORY, (
+    ("talc", "row-filler.talc", MEMORY, (
         ("name", "Talc"), ("doses", "20 : 45 : 75 : 110 : 150"), ("density", "2.75 g/mL"), ("loose", "0.4 g/mL"),
         ("grain", "other"), ("carries", "no"), ("alone", "yes"))),
 )

@@ -10,15 +10,17 @@ EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
 TAPE_WIDTH, TAPE_WEIGHT, TAPE_ROLL = 75, 300, 50
 PLY_WIDTH, PLY_ROLL = 150, 50
 CLOTH_WIDTH, CLOTH_WEIGHT, CLOTH_ROLL = 1200, 200, 10
-# id, label, mark, typed text of the record's fields; a label is made of them
+# id, label as a message, mark, typed text of the record's fields; a label is made of them
 ROLLS = (
-    ("tape", "Tape, {{{} mm}}, {{{} g/m2}}".format(TAPE_WIDTH, TAPE_WEIGHT), COMMON, (
+    ("tape", ("row-roll.tape", {
+        "width": "{{{} mm}}".format(TAPE_WIDTH), "weight": "{{{} g/m2}}".format(TAPE_WEIGHT)}), COMMON, (
         ("name", "Tape {}".format(TAPE_WIDTH)), ("of", "tape"), ("width", "{} mm".format(TAPE_WIDTH)),
         ("weight", "{} g/m2".format(TAPE_WEIGHT)), ("length", "{} m".format(TAPE_ROLL)))),
-    ("cloth", "Cloth, {{{} m}} wide, {{{} g/m2}}".format(CLOTH_WIDTH / 1000, CLOTH_WEIGHT), COMMON, (
+    ("cloth", ("row-roll.cloth", {
+        "width": "{{{} m}}".format(CLOTH_WIDTH / 1000), "weight": "{{{} g/m2}}".format(CLOTH_WEIGHT)}), COMMON, (
         ("name", "Cloth"), ("of", "cloth"), ("width", "{} mm".format(CLOTH_WIDTH)),
         ("weight", "{} g/m2".format(CLOTH_WEIGHT)), ("length", "{} m".format(CLOTH_ROLL)))),
-    ("ply", "Peel ply, {{{} mm}}".format(PLY_WIDTH), COMMON, (
+    ("ply", ("row-roll.ply", {"width": "{{{} mm}}".format(PLY_WIDTH)}), COMMON, (
         ("name", "Peel ply {}".format(PLY_WIDTH)), ("of", "ply"), ("width", "{} mm".format(PLY_WIDTH)),
         ("length", "{} m".format(PLY_ROLL)))),
 )

@@ -7,9 +7,9 @@ from .marks import MEMORY
 
 DENSITIES = "1.15 : 0.98 g/mL"
 
-# id, label, mark, typed text of the record's fields
+# id, label as a message, mark, typed text of the record's fields
 SYSTEMS = tuple([
-    (key, ratio + " by volume", MEMORY, (
+    (key, ("row-system", {"ratio": ratio}), MEMORY, (
         ("name", name), ("by_volume", ratio), ("densities", DENSITIES), ("speed", speed),
         ("pot_time", pot_time), ("pot_mass", "100 g"), ("pot_temperature", "25 °C")))
     for key, name, ratio, speed, pot_time in (

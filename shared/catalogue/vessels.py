@@ -18,26 +18,26 @@ def about(bottom, top, height):
     return "{} mL".format(held) if held < 1000 else "{} L".format(held // 1000)
 
 
-# id, label, mark, typed text of the record's fields; a label is made of them
+# id, label as a message, mark, typed text of the record's fields; a label is made of them
 CUPS = tuple([
-    (key, label + ", about {" + about(bottom, top, height) + "}", JUDGED, (
+    (key, (label, {"holds": "{" + about(bottom, top, height) + "}"}), JUDGED, (
         ("name", name), ("bottom", "{} mm".format(bottom)), ("top", "{} mm".format(top)),
         ("height", "{} mm".format(height))))
     for key, label, name, bottom, top, height in (
-        ("small", "Small tapered cup", "Small cup", 48, 68, 80),
-        ("medium", "Tapered cup", "Tapered cup", 60, 80, 105),
-        ("tin", "Straight tin", "Straight tin", 73, 73, 105),
-        ("tub", "Wide tub", "Wide tub", 100, 118, 110))])
+        ("small", "row-cup.small", "Small cup", 48, 68, 80),
+        ("medium", "row-cup.medium", "Tapered cup", 60, 80, 105),
+        ("tin", "row-cup.tin", "Straight tin", 73, 73, 105),
+        ("tub", "row-cup.tub", "Wide tub", 100, 118, 110))])
 GRADUATED = tuple([
-    (key, label + ", " + holds + " in steps of " + step, JUDGED, (
+    (key, (label, {"holds": holds, "step": step}), JUDGED, (
         ("name", name), ("holds", holds), ("step", step + " mL")))
     for key, label, name, holds, step in (
-        ("30mL", "Medicine cup", "Medicine cup", "30 mL", "2.5"),
-        ("400mL", "Mixing cup", "Mixing cup", "400 mL", "10"),
-        ("1L", "Mixing cup", "Large mixing cup", "1 L", "50"))])
+        ("30mL", "row-graduated.medicine", "Medicine cup", "30 mL", "2.5"),
+        ("400mL", "row-graduated.mixing", "Mixing cup", "400 mL", "10"),
+        ("1L", "row-graduated.mixing", "Large mixing cup", "1 L", "50"))])
 SYRINGES = tuple([
-    (key, label.format(*["{" + one + " mL}" for one in holds]), COMMON, (
+    (key, (label, {"first": "{" + holds[0] + " mL}", "last": "{" + holds[-1] + " mL}"}), COMMON, (
         ("name", name.format(*holds)), ("holds", " : ".join(holds) + " mL"), ("steps", steps)))
     for key, label, name, holds, steps in (
-        ("60-20", "One of {}, one of {}", "{} and {}", ("60", "20"), "1 : 1 mL"),
-        ("10-10", "Two of {}", "Two of {}", ("10",), "0.5 mL"))])
+        ("60-20", "row-syringes.one-each", "{} and {}", ("60", "20"), "1 : 1 mL"),
+        ("10-10", "row-syringes.two-alike", "Two of {}", ("10",), "0.5 mL"))])

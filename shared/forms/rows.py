@@ -3,6 +3,7 @@ from ..words.lines import said
 from ..words.messages import message
 from ..words.messages import typed as as_typed
 from ..words.numbers import digits
+from ..words.provenance import marked
 from ..words.units import SYSTEMS
 from .choices import widest
 from .declared import (
@@ -159,7 +160,7 @@ class Pick(Input):
                       "shows": self.shows,
                       "fields": [field.about(who) for field in self.record.fields],
                       "rows": [{"id": row, "label": said(label, who), "typed": self.record.started(typed),
-                                "mark": said(mark, who)}
+                                "mark": said(marked(mark), who)}
                                for row, label, mark, typed in self.record.rows]})
         facts["widest"] = widest([row["label"] for row in facts["rows"]])
         return facts

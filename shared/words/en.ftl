@@ -1863,6 +1863,33 @@ section-bulkhead = Section to scale. A bulkhead { $thickness } thick stands on i
 
 ## Catalogue: tables and what their rows are called
 
+# rows of the kit to start from. Their figures are metric
+row-system = { $ratio } by volume
+row-scale = Scale that shows { $step }
+row-pumps = Two equal pumps, { $stroke }
+row-cup =
+  .small = Small tapered cup, about { $holds }
+  .medium = Tapered cup, about { $holds }
+  .tin = Straight tin, about { $holds }
+  .tub = Wide tub, about { $holds }
+row-graduated =
+  .medicine = Medicine cup, { $holds } in steps of { $step }
+  .mixing = Mixing cup, { $holds } in steps of { $step }
+row-syringes =
+  .one-each = One of { $first }, one of { $last }
+  .two-alike = Two of { $first }
+row-roll =
+  .tape = Tape, { $width }, { $weight }
+  .cloth = Cloth, { $width } wide, { $weight }
+  .ply = Peel ply, { $width }
+row-filler =
+  .wood-flour = Wood flour
+  .silica = Fumed silica
+  .cotton = Cotton fibre
+  .milled-glass = Milled glass
+  .glass-spheres = Glass microspheres, hollow
+  .phenolic-balloons = Phenolic microballoons
+  .talc = Talc
 # a table and its rows, as a builder would look them up: "Cup and stick: Cup filled at most, of its height"
 facts-ratio-error = Ratio error, of the hardener
   .aim = Good up to

@@ -8,12 +8,12 @@ MARKS = {PUBLISHED: "mark-published", COMMON: "mark-common-practice", MEMORY: "m
 
 
 def marked(mark):
-    """A mark of the catalogue as it is said.
+    """A mark of the catalogue as it is said; "" is none.
 
     >>> marked("from memory")
     'mark-from-memory'
     """
-    return MARKS[mark]
+    return MARKS[mark] if mark else ""
 
 
 def sourced(mark, source=""):
