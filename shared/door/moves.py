@@ -114,7 +114,8 @@ def _answered(move, values, errors, who):
 
 
 # of a step, a lead, a drawing and its shapes: what is said. All else in them is data
-SAID = ("label", "text", "title", "told", "under", "spoken", "caution", "rough", "how", "words")
+SAID = ("label", "text", "title", "told", "under", "spoken", "caution", "rough", "how", "words", "said",
+        "figure", "asks")
 
 
 def in_text(found, who):

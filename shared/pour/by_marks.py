@@ -20,6 +20,7 @@ from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import limit, off_ratio, tolerance
+from ..words.messages import message
 from ..words.units import from_si, to_si
 from .measured_out import levels_of, outcome, readings, whole_levels, whole_steps
 
@@ -46,11 +47,11 @@ CupResult = namedtuple("CupResult", ("marks", "levels", "times", "each", "much_m
 def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a syringe for each part."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "weight")
-                         + " Syringes and graduated cups need them.")
+        raise InputError("system.densities", message(
+            "marks-densities", why=no_densities(values["system"], "weight")))
     if values["way"] == "syringes" and len(values["syringes"]["holds"]) not in (1, len(batch.volumes)):
-        raise InputError("syringes.holds", "Each holds: the label has {} parts, here are {} syringes".format(
-            len(batch.volumes), len(values["syringes"]["holds"])))
+        raise InputError("syringes.holds", message(
+            "marks-for-each", parts=len(batch.volumes), syringes=len(values["syringes"]["holds"])))
 
 
 def reckon(values: Values) -> "SyringesResult | CupResult":

@@ -1,14 +1,13 @@
 """By marks lines: what is said of syringes and graduated cups, and how a mark is told."""
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent, wanted_text, within
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
-from ..words.numbers import DOWN, UP, decimals, shown
+from ..words.messages import message, number, quantity
+from ..words.numbers import DOWN, NEAREST, UP, decimals, shown
 from ..words.units import from_si, sign, told
 from .by_marks import MOST_DECIMALS
 from .measured_lines import outcome_lines, rank_of, told_of
-
-READ_TO = "read to one mark, eyes level with it; in about 95 of 100 pours"
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -17,6 +16,13 @@ def say(found: Found, values: Values) -> list[Line]:
     found: by_marks.SyringesResult or by_marks.CupResult
     """
     return _syringes(found, values) if values["way"] == "syringes" else _graduated(found, values)
+
+
+def written(found: Found, values: Values) -> list[str]:
+    """The mark of each part, as the log keeps it. found: by_marks.SyringesResult, or a by_marks.CupResult with marks"""
+    marks = found.marks
+    levels = marks.volumes if values["way"] == "syringes" else found.levels
+    return [mark_text(level, step, marks.unit) for level, step in zip(levels, marks.steps)]
 
 
 def mark_text(volume: float, step: float, unit: str) -> str:
@@ -29,78 +35,84 @@ def mark_text(volume: float, step: float, unit: str) -> str:
     return shown(from_si(volume, unit), decimals(from_si(step, unit), MOST_DECIMALS)) + " " + sign(unit)
 
 
+def _mark(volume: float, step: float, unit: str) -> Said:
+    """The same as it is said."""
+    return number(mark_text(volume, step, unit))
+
+
+def _near(volume: float, unit: str, toward: str = NEAREST) -> Said:
+    """Any volume in the unit that stands at the marks, to three figures."""
+    return number(told(volume, unit, toward=toward))
+
+
 def _syringes(found: Found, values: Values) -> list[Line]:
     marks, names, lines = found.marks, part_names(values["system"]), []
     for place, (volume, span) in enumerate(zip(marks.volumes, spans(marks.volumes))):
         step, fill = marks.steps[place], found.fills[place]
-        rough = "wanted " + told(marks.wanted[place], marks.unit)
-        if fill.times > 1:
-            rough = "{} × {} + {}".format(fill.times - 1, mark_text(fill.full, step, marks.unit),
-                                          mark_text(fill.last, step, marks.unit))  # what is off stands below
-        lines.append(line("drawn_" + "abcde"[place], names[place] + ", in its own syringe", volume, "m3",
-                          mark_text(volume, step, marks.unit), part="abcde"[place],
+        rough = message("marks-drawn.wanted", volume=_near(marks.wanted[place], marks.unit))
+        if fill.times > 1:  # what is off stands below
+            rough = message("marks-drawn.fills", times=fill.times - 1, full=_mark(fill.full, step, marks.unit),
+                            last=_mark(fill.last, step, marks.unit))
+        lines.append(line("drawn_" + "abcde"[place], message("marks-drawn", part=names[place]), volume, "m3",
+                          _mark(volume, step, marks.unit), part="abcde"[place],
                           rough=told_of(place, marks.done, rough, values["system"]),
                           rank=rank_of(place, marks.done), span=span))
     lines.extend(outcome_lines(names, marks.outcome))
-    return lines + _trust(marks, "these syringes", names, values)
+    return lines + _trust(marks, names, values)
 
 
 def _graduated(found: Found, values: Values) -> list[Line]:
     if found.marks is None:
-        return [_too_coarse(found, values["units"])]
+        return [_too_coarse(found)]
     marks, names, lines = found.marks, part_names(values["system"]), []
     for place, (level, span) in enumerate(zip(found.levels, spans(marks.volumes))):
-        rough = "wanted " + told(found.each[place], found.unit) + ", here " + told(marks.volumes[place], found.unit)
-        lines.append(line("level_" + "abcde"[place], names[place] + ", up to the mark", level, "m3",
-                          mark_text(level, found.step, found.unit), part="abcde"[place],
+        rough = message("marks-level.rough", volume=_near(found.each[place], found.unit),
+                        marked=_near(marks.volumes[place], found.unit))
+        lines.append(line("level_" + "abcde"[place], message("marks-level", part=names[place]), level, "m3",
+                          _mark(level, found.step, found.unit), part="abcde"[place],
                           rank=rank_of(place, marks.done), span=span,
                           rough=told_of(place, marks.done, rough, values["system"])))
     lines.extend(outcome_lines(names, marks.outcome))
-    whole = told(found.times * sum(marks.volumes), "mL", values["units"])
+    whole = quantity(found.times * sum(marks.volumes), "mL")
     if found.times > 1:
-        lines.append(line("pours", "Cup too small for all of it", found.times, "", str(found.times) + " equal pours",
-                          rank=WARN, rough="the cup ends at "
-                          + told(values["graduated"]["holds"], found.unit, toward=DOWN)
-                          + "; the marks above are for one pour"
-                          + ("" if marks.done else ", all of them are " + whole)))
+        holds = _near(values["graduated"]["holds"], found.unit, DOWN)
+        lines.append(line("pours", "measure-pours", found.times, "", message("measure-pours.text", count=found.times),
+                          rank=WARN, rough=message("marks-pours.one", holds=holds) if marks.done else
+                          message("marks-pours.all", holds=holds, volume=whole)))
     if found.much_more:
-        lines.append(words("much_more", "Much more than wanted", "{} for {}: less of it ends on no marks. Take finer "
-                           "marks or a scale.".format(whole, told(sum(marks.wanted), "mL", values["units"])),
-                           rank=WARN))
-    return lines + _trust(marks, "this graduated cup", names, values)
+        lines.append(words("much_more", "marks-more", message(
+            "marks-more.text", marked=whole, wanted=quantity(sum(marks.wanted), "mL")), rank=WARN))
+    return lines + _trust(marks, names, values)
 
 
-def _too_coarse(found: Found, units: str) -> Line:
+def _too_coarse(found: Found) -> Line:
     """No mark is better than a mark that is not there, or one that puts the ratio off."""
-    text = "No marks of this cup come within {} of the ratio.".format(aim(found.limit))
+    text = message("marks-none.text", aim=aim(found.limit))
     if found.finer:
-        text += " With marks {} apart a cup must hold {} for it.".format(
-            mark_text(found.step, found.step, found.unit), told(sum(found.finer.volumes), "mL", units, UP))
-    text += " Take a cup with finer marks, syringes or a scale."
-    return words("too_coarse", "These marks are too coarse", text, rank=WARN)
+        text = message("marks-none.finer", aim=aim(found.limit), step=_mark(found.step, found.step, found.unit),
+                       volume=quantity(sum(found.finer.volumes), "mL", UP))
+    return words("too_coarse", "marks-none", text, rank=WARN)
 
 
-def _trust(marks: Found, tool: str, names: tuple[str, ...], values: Values) -> list[Line]:
+def _trust(marks: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
     """The rounding to marks, the reading, and the smallest batch in ratio with this tool. marks: by_marks.Marks"""
-    units, whole = values["units"], sum(marks.volumes)
-    lines = [line("marks_error", "Off ratio by whole marks", marks.off.error, "", percent(marks.off.error),
+    whole, tool = sum(marks.volumes), values["way"]
+    lines = [line("marks_error", "marks-error", marks.off.error, "", percent(marks.off.error),
                   rank=WARN if marks.off.off else BESIDE, rough=off_by(names, marks.off)),
-             line("spread", "Reading holds the ratio within", marks.spread, "", within(marks.spread), rough=READ_TO),
-             line("measured", "Measured, one pour", whole, "m3", told(whole, "mL", units),
-                  part="mix", rank=MORE, rough="wanted in all " + told(sum(marks.wanted), "mL", units))]
+             line("spread", "marks-spread", marks.spread, "", within(marks.spread), rough="marks-spread.rough"),
+             line("measured", "marks-measured", whole, "m3", quantity(whole, "mL"), part="mix", rank=MORE,
+                  rough=message("marks-measured.rough", volume=quantity(sum(marks.wanted), "mL")))]
     for place in marks.coarse:
-        here, apart = told(marks.wanted[place], marks.unit), told(marks.steps[place], marks.unit)
-        lines.append(words("coarse_" + "abcde"[place], "Marks coarser than the part",
-                           "{} is {}, the marks are {} apart. Take finer marks or a scale, or mix more.".format(
-                               names[place], here, apart), rank=WARN, part="abcde"[place]))
+        lines.append(words("coarse_" + "abcde"[place], "marks-coarse", message(
+            "marks-coarse.text", part=names[place], volume=_near(marks.wanted[place], marks.unit),
+            step=_near(marks.steps[place], marks.unit)), rank=WARN, part="abcde"[place]))
+    wanted = wanted_text(marks.off.most, values)
     if marks.least is None:
-        return lines + [words("smallest", "Smallest batch in ratio", "none with " + tool, rank=ASK,
-                              rough="for " + wanted_text(marks.off.most, values) + ". Take finer marks or a scale.")]
-    least = told(marks.least, "mL", units, UP)
-    lines.append(line("smallest", "Smallest batch in ratio", marks.least, "m3", least,
-                      rough="for {} by marks and by reading, each alone, with {}; rounded up".format(
-                          wanted_text(marks.off.most, values), tool)))
+        return lines + [words("smallest", "measure-smallest", message("marks-smallest.none", tool=tool), rank=ASK,
+                              rough=message("marks-smallest.why", wanted=wanted))]
+    least = quantity(marks.least, "mL", UP)
+    lines.append(line("smallest", "measure-smallest", marks.least, "m3", least,
+                      rough=message("marks-smallest.rough", tool=tool, wanted=wanted)))
     if marks.too_small:
-        lines.append(words("too_small", "Too small for these marks", "Below {} they cannot hold the ratio. Mix more, "
-                           "or take finer marks or a scale.".format(least), rank=WARN))
+        lines.append(words("too_small", "marks-too-small", message("marks-too-small.text", least=least), rank=WARN))
     return lines

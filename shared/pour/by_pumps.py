@@ -8,6 +8,7 @@ from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import off_ratio, tolerance
+from ..words.messages import message
 from .measured_out import outcome, readings, whole_steps
 
 # strokes: pumping.Strokes, of each part; done: how many parts are pumped; wanted: volume of the mix [m3]
@@ -23,12 +24,11 @@ TopUp = namedtuple("TopUp", ("volume", "mass"))
 def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a pump for each part."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "weight")
-                         + " Pumps need them.")
+        raise InputError("system.densities", message(
+            "pumps-densities", why=no_densities(values["system"], "weight")))
     strokes, count = ratio.strokes_volumes(values["pumps"], values["system"]["densities"]), len(batch.volumes)
     if len(strokes) != count:
-        raise InputError("pumps.strokes", "Pumps: the label has {} parts, here are {} pumps".format(
-            count, len(strokes)))
+        raise InputError("pumps.strokes", message("pumps-for-each", parts=count, pumps=len(strokes)))
 
 
 def told_strokes(values: Values) -> Strokes:

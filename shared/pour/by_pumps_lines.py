@@ -1,65 +1,67 @@
 """By pumps lines: what is said of whole strokes, what they cost, and the top-up."""
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix.label_words import part_names
 from ..mix.ratio_error_lines import aim, off_by, percent
 from ..things.records import PUMPS
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
+from ..words.messages import message, quantity, row
 from ..words.numbers import UP
-from ..words.units import told
 from .by_scale_lines import to_add
 from .measured_lines import outcome_lines, rank_of, told_of
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """The strokes of each pump, then what whole strokes cost. found: by_pumps.PumpsResult"""
-    names, units, strokes = part_names(values["system"]), values["units"], found.strokes
+    names, strokes = part_names(values["system"]), found.strokes
     lines = []
     for place, (count, span) in enumerate(zip(strokes.counts, spans(strokes.volumes))):
-        lines.append(line("strokes_" + "abcde"[place], names[place], count, "",
-                          str(count) + (" stroke" if count == 1 else " strokes"),
-                          rough=told_of(place, found.done, told(strokes.volumes[place], "mL", units)
-                                        + ", " + told(strokes.volumes[place] / count, "mL", units) + " a stroke",
-                                        values["system"]),
+        each = message("pumps-strokes.rough", volume=quantity(strokes.volumes[place], "mL"),
+                       each=quantity(strokes.volumes[place] / count, "mL"))
+        lines.append(line("strokes_" + "abcde"[place], names[place], count, "", message("pumps-strokes", count=count),
+                          rough=told_of(place, found.done, each, values["system"]),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
     volume = sum(strokes.volumes)
-    text = told(volume, "mL", units) + ("" if found.mass is None else " · " + told(found.mass, "g", units))
-    lines.append(line("pumped", "Pumped, in all", volume, "m3", text, part="mix",
-                      rough="wanted " + told(found.wanted, "mL", units)))
+    text = quantity(volume, "mL")
+    lines.append(line("pumped", "pumps-pumped", volume, "m3",
+                      text if found.mass is None else row([text, quantity(found.mass, "g")], " · "), part="mix",
+                      rough=message("pumps-pumped.rough", volume=quantity(found.wanted, "mL"))))
     off, which = found.off, off_by(names, found.off)
-    lines.append(line("strokes_error", "Off ratio by whole strokes", off.error, "", percent(off.error),
+    lines.append(line("strokes_error", "pumps-error", off.error, "", percent(off.error),
                       rank=WARN if off.off else BESIDE,
-                      rough=which + ", more than " + aim(off.most) + ": top up as below, or mix another amount"
-                      if off.off else which + "; full, even strokes taken for granted"))
+                      rough=message("pumps-error.much", off=which, aim=aim(off.most)) if off.off else
+                      message("pumps-error.rough", off=which)))
     lines.extend(outcome_lines(names, found.outcome))
     lines.extend(_top_up(found, names, values))
-    lines.append(_smallest(found, units))
+    lines.append(_smallest(found))
     if PUMPS.from_memory(values["pumps"], "strokes"):
-        lines.append(words("pumps_from_memory", "Are these your pumps?", "Two equal ones, to start from. Pumps that "
-                           "give the ratio stroke for stroke are others: type what one stroke of each "
-                           "gives.", rank=ASK))
+        lines.append(words("pumps_from_memory", "pumps-yours", "pumps-yours.text", rank=ASK))
     return lines
 
 
-def _top_up(found: Found, names: tuple[str, ...], values: Values) -> list[Line]:
+def written(found: Found, values: Values) -> list[str]:
+    """The strokes of each pump, as the log keeps them. found: by_pumps.PumpsResult"""
+    return [str(count) + (" stroke" if count == 1 else " strokes") for count in found.strokes.counts]
+
+
+def _top_up(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
     lines = []
     for place, lack in enumerate(found.top_up):
         if lack is None:
             continue
-        text = told(lack.volume, "mL", values["units"])
+        text = quantity(lack.volume, "mL")
         if lack.mass is not None:
-            text = to_add(lack.mass, values, where=" on the scale")
-        lines.append(line("top_up_" + "abcde"[place], "Exactly in ratio: add " + names[place], lack.volume, "m3", text,
-                          part="abcde"[place], rough="after the strokes above"))
+            text = to_add(lack.mass, values, named=True)
+        lines.append(line("top_up_" + "abcde"[place], message("pumps-top-up", part=names[place]), lack.volume, "m3",
+                          text, part="abcde"[place], rough="pumps-top-up.rough"))
     return lines
 
 
-def _smallest(found: Found, units: str) -> Line:
+def _smallest(found: Found) -> Line:
+    wanted = aim(found.off.most)
     if found.least is None:
-        return words("smallest", "Smallest batch in ratio", "none with these pumps", rank=ASK,
-                     rough="up to {} strokes no whole numbers come within ".format(found.tried) + aim(found.off.most)
-                           + ". Were the strokes measured? Top up on a scale, or weigh.")
+        return words("smallest", "measure-smallest", "pumps-smallest.none", rank=ASK,
+                     rough=message("pumps-smallest.tried", strokes=found.tried, aim=wanted))
     volume = sum(found.least.volumes)
-    return line("smallest", "Smallest batch in ratio", volume, "m3",
-                " : ".join([str(count) for count in found.least.counts]) + " strokes, " + told(volume, "mL", units, UP),
-                rank=MORE, rough="for " + aim(found.off.most) + " with these pumps, by whole, even strokes alone; "
-                "rounded up")
+    return line("smallest", "measure-smallest", volume, "m3",
+                message("pumps-smallest", counts=row(found.least.counts, " : "), volume=quantity(volume, "mL", UP)),
+                rank=MORE, rough=message("pumps-smallest.rough", aim=wanted))

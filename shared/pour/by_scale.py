@@ -10,6 +10,7 @@ from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_doubt import WEIGHT, combined, doubt, step_of
 from ..mix.ratio_error import Off, off_ratio, tolerance
+from ..words.messages import message
 
 # masses: of each part, in ratio with what was poured [kg]; readings: what shows after each part [kg], from zero where
 # the scale is set to zero before each; planned: what it would show had nothing been typed, unrounded [kg]
@@ -50,8 +51,8 @@ def actual_readings(values: Values) -> tuple[float, ...]:
 def check(values: Values, batch: ratio.Mix) -> None:
     """Weights must be known, and the readings must be able to follow each other."""
     if not batch.masses:
-        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "volume")
-                         + " A scale needs them.")
+        raise InputError("system.densities", message(
+            "scale-densities", why=no_densities(values["system"], "volume")))
     _check_readings(values, len(batch.masses))
 
 
@@ -61,13 +62,12 @@ def _check_readings(values: Values, count: int) -> None:
         field = "readings.{}.shown".format(place)
         if row is None or row["shown"] is None:
             if any([later is not None and later["shown"] is not None for later in rows[place:]]):
-                raise InputError(field, "Type this reading before the later ones")
+                raise InputError(field, "scale-order")
             return
         if place >= count:
-            raise InputError(field, "The label has only {} parts".format(count))
+            raise InputError(field, message("measure-parts", count=count))
         if values["zeroing"] == "once" and row["shown"] <= before:
-            raise InputError(field, "With the cup tared once the readings grow: this one must be more than the one "
-                                    "before it")
+            raise InputError(field, "scale-grows")
         before = row["shown"]
 
 

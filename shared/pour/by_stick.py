@@ -19,6 +19,7 @@ from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
 from ..mix.ratio_error import Off, off_ratio, tolerance
+from ..words.messages import message
 from .measured_out import follow, levels_of, outcome, readings
 
 # times: in how many equal pours; volumes: of each part, in one pour [m3]; marks: from the inside bottom [m]
@@ -43,8 +44,8 @@ RoomResult = namedtuple("RoomResult", ("height", "times", "usable"))
 def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known."""
     if not batch.volumes:
-        raise InputError("system.densities", "Densities: " + no_densities(values["system"], "weight")
-                         + " A stick needs them.")
+        raise InputError("system.densities", message(
+            "stick-densities", why=no_densities(values["system"], "weight")))
 
 
 def usable_volume(cup: Values) -> float:

@@ -3,21 +3,20 @@ from ..catalogue.measuring import STROKE_DEVIATION
 from ..forms.types import Found, Values
 from ..mix.ratio_error_lines import wanted_text, within
 from ..words.lines import MORE, WARN, Line, line, words
-from ..words.numbers import UP, bare, shown
-from ..words.units import told
-from .by_stick_lines import EACH_MARK
+from ..words.messages import fact, message, quantity
+from ..words.numbers import UP
+from .by_stick_lines import EACH_ERROR
 
-LABELS = {"scale": "Scale", "syringes": "Syringes", "graduated": "Graduated cup", "stick": "Cup and stick",
-          "pumps": "Pumps"}
-EACH = "here rounding and reading together, the smallest batch by each alone"
+LABELS = {"scale": "tools-way.scale", "syringes": "tools-way.syringes", "graduated": "tools-way.graduated",
+          "stick": "tools-way.stick", "pumps": "tools-way.pumps"}
+EACH = "tools-counts.marks"
 # way: what its figures count
-ROUGH = {"scale": "here rounding and reading together, the smallest batch by reading alone",
-         "syringes": EACH, "graduated": EACH, "stick": EACH_MARK,
-         "pumps": "strokes taken to differ by " + bare(STROKE_DEVIATION * 100, 1)
-                  + "% (s), from memory; the smallest batch by whole strokes alone"}
-NO_VOLUMES = "not for this label: one is needed for each part, and the figures that give volumes"
-UNFIT = {"scale": "not for this label: its weights would rest on densities that nobody has read closely enough",
-         "syringes": NO_VOLUMES, "pumps": NO_VOLUMES, "graduated": "its marks are too coarse for this ratio"}
+ROUGH = {"scale": "tools-counts.scale", "syringes": EACH, "graduated": EACH,
+         "stick": message("stick-each-mark", error=EACH_ERROR),
+         "pumps": message("tools-counts.pumps", deviation=fact("%", STROKE_DEVIATION))}
+NO_VOLUMES = "tools-unfit.volumes"
+UNFIT = {"scale": "tools-unfit.scale", "syringes": NO_VOLUMES, "pumps": NO_VOLUMES,
+         "graduated": "tools-unfit.graduated"}
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -26,18 +25,20 @@ def say(found: Found, values: Values) -> list[Line]:
     found: compare_tools.CompareResult
     """
     best, wanted = found.standings[0], wanted_text(found.wanted, values)
-    lines = [line("best_way", "Most accurate here", best.error, "", LABELS[best.way] + ", " + within(best.error),
-                  rough="rounding and reading of this batch together; wanted " + wanted)]
+    lines = [line("best_way", "tools-best", best.error, "",
+                  message("tools-best.text", tool=LABELS[best.way], within=within(best.error)),
+                  rough=message("tools-best.rough", wanted=wanted))]
     if found.none_holds:
-        lines.append(words("no_way", "None holds the ratio", "No tool of this bench holds ±{}% for so small a batch. "
-                           "Mix more, or take a finer tool.".format(shown(found.limit * 100, 1)), rank=WARN))
+        lines.append(words("no_way", "tools-none-holds", message(
+            "tools-none-holds.text", limit=quantity(found.limit, "%", places=1)), rank=WARN))
     for one in found.standings:
         if one.least is None:
-            least = "no batch in ratio for " + wanted
+            text = message("tools-here.none", within=within(one.error), wanted=wanted)
         else:
-            least = "in ratio from " + told(one.least, "g" if one.unit == "kg" else "mL", values["units"], UP)
-        lines.append(line("way_" + one.way, LABELS[one.way], one.error, "", within(one.error) + " here; " + least,
-                          rough=ROUGH[one.way], rank=MORE))
+            least = quantity(one.least, "g" if one.unit == "kg" else "mL", UP)
+            text = message("tools-here", within=within(one.error), least=least)
+        lines.append(line("way_" + one.way, LABELS[one.way], one.error, "", text, rough=ROUGH[one.way],
+                          rank=MORE))
     for way in found.unfit:
         lines.append(words("unfit_" + way, LABELS[way], UNFIT[way], rank=MORE))
     return lines

@@ -1,8 +1,9 @@
 """Cup drawing: a cup from the side, to scale, with the level after each part."""
 from ..drawing.shapes import area, figure, note, path
 from ..equations.cups import taper_of
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix.label_words import part_names
+from ..words.messages import listed, message
 from .by_stick_lines import height_text
 
 WIDEST, HIGHEST, NOTE = 220.0, 260.0, 16.0  # of the drawing, and the height of a line of words in it
@@ -15,7 +16,7 @@ def figures(levels: "Found | None", values: Values) -> list[dict]:
     return [cup_figure(levels.marks, part_names(values["system"]), values["cup"], values["units"])]
 
 
-def cup_figure(marks: tuple[float, ...], names: tuple[str, ...], cup: Values, units: str) -> dict:
+def cup_figure(marks: tuple[float, ...], names: tuple[Said, ...], cup: Values, units: str) -> dict:
     """The cup and its levels in one scale for both directions, drawn from the numbers of the lines.
 
     marks: height of each level from the inside bottom [m]
@@ -44,9 +45,10 @@ def cup_figure(marks: tuple[float, ...], names: tuple[str, ...], cup: Values, un
         shapes.append(path("level", ((centre - wall(level), edge - level), (side * scale + 8, edge - level),
                                      (side * scale + 18, note_at))))
         shapes.append(note("level", side * scale + 22, note_at + 4, height_text(mark, units), anchor="start"))
-        told_marks.append(names[place] + " up to " + height_text(mark, units))
+        told_marks.append(message("stick-drawing.mark", part=names[place], height=height_text(mark, units)))
         below = level
     shapes.append(path("cup", ((centre - wall(height), rim), (centre - wall(0.0), edge), (centre + wall(0.0), edge),
                                (centre + wall(height), rim))))
-    return figure("cup", "The cup from the side, to scale", side * scale + 90, edge + 2, shapes,
-                  "A cup {} high inside: ".format(height_text(cup["height"], units)) + ", ".join(told_marks) + ".")
+    return figure("cup", "stick-drawing", side * scale + 90, edge + 2, shapes,
+                  message("stick-drawing.told", height=height_text(cup["height"], units),
+                          marks=listed(told_marks, "plain")))

@@ -9,10 +9,11 @@ from ..clock.usable import contradictions, known, usable
 from ..equations.stirring import stirring_time
 from ..forms.errors import InputError
 from ..forms.late import late
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..mix import ratio, ratio_doubt_lines
-from ..mix.label_words import NO_DENSITIES
+from ..mix.label_words import no_densities
 from ..mix.ratio_error import off_ratio, tolerance
+from ..words.messages import message
 from . import time_in_cup
 from .by_scale import actual_readings
 from .chosen_cup import cup_chosen
@@ -88,42 +89,46 @@ def contents(values: Values, count: int) -> tuple[tuple[float, ...], str]:
         if actual:
             ratio_doubt_lines.check(values["system"], "scale")
         if len(actual) != count:
-            raise InputError("in_cup", "In the cup now: type what is in it of each part, 0 where there is none")
+            raise InputError("in_cup", message("field-refused", label="rescue-in-cup", why="rescue-in-cup.missing"))
         return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"
     if len(rows) > count:
-        raise InputError("in_cup.{}.mass".format(count), "By weight: the label has only {} parts".format(count))
+        raise _refused("in_cup.{}.mass".format(count), message("rescue-mass.parts", count=count))
     rows = rows + [None] * (count - len(rows))
     unit = "kg" if found.weight_parts else "m3"
     amounts = []
     for place, row in enumerate(rows):
         amounts.append(_amount(values, found, unit, place, row))
     if not max(amounts) > 0:
-        raise InputError("in_cup", "In the cup now: nothing is in it yet; the pour above starts from zero")
+        raise InputError("in_cup", message("field-refused", label="rescue-in-cup", why="rescue-in-cup.empty"))
     return tuple(amounts), unit
+
+
+def _refused(path: str, why: Said) -> InputError:
+    """What is wrong with a weight in the cup."""
+    return InputError(path, message("field-refused", label="rescue-in-cup.mass", why=why))
 
 
 def _amount(values: Values, found: ratio.Basis, unit: str, place: int, row: "Values | None") -> float:
     field = "in_cup.{}.".format(place)
     if row is None or (row["mass"] is None and row["strokes"] is None):
-        raise InputError(field + "mass", "By weight: type it for each part, 0 where there is none")
+        raise _refused(field + "mass", "rescue-mass.each")
     if row["mass"] is not None and row["strokes"] is not None:
-        raise InputError(field + "strokes", "Strokes counted: either these or the weight, not both")
+        raise InputError(field + "strokes", "rescue-strokes.both")
     if row["mass"] is not None:
         if unit == "m3":
-            raise InputError(field + "mass", "By weight: " + NO_DENSITIES.format("volume", "weight"))
+            raise _refused(field + "mass", no_densities(values["system"], "volume"))
         ratio_doubt_lines.check(values["system"], "scale")
         return row["mass"]
     if not values.get("pumps"):
-        raise InputError(field + "strokes", "Strokes counted: choose Pumps under Measured with, so that a stroke has a "
-                                            "volume; or type the weight")
+        raise InputError(field + "strokes", "rescue-strokes.pumps")
     volumes = ratio.strokes_volumes(values["pumps"], found.densities)
     if place >= len(volumes):
-        raise InputError("pumps.strokes", "Pumps: one stroke for each part, please")
+        raise InputError("pumps.strokes", "rescue-strokes.each")
     volume = row["strokes"] * volumes[place]
     if unit == "m3":
         return volume
     if not found.densities:
-        raise InputError("system.densities", "Densities: strokes need the density of each part here")
+        raise InputError("system.densities", "rescue-strokes.densities")
     return volume * found.densities[place]
 
 

@@ -10,6 +10,7 @@ from ..forms.types import Values
 from ..mix import ratio
 from ..mix.ratio import BENCH_FOLD
 from ..things.records import CUP, GRADUATED, SYRINGES
+from ..words.messages import message, number
 from ..words.numbers import bare
 from . import by_scale, by_scale_lines, measure_lines, ways
 from .chosen_cup import FIRST_CUP, cup_chosen
@@ -18,47 +19,49 @@ ON_SCALE = (("way", ("scale",)),)
 # what was really taken is of one mix, of one size, measured one way
 OF_ONE_POUR = ("amount", "amount_is", "system", "way")
 GRAM = 1e-3  # kg; what the cup holds is told where it is as much more or less than the mix that was asked for
-POURED_FOLD, WARM_FOLD = "What it really showed", "How warm it is"
+POURED_FOLD, WARM_FOLD = "measure-fold.poured", "measure-fold.warm"
 
 INPUTS = ratio.INPUTS + (
-    Choice("zeroing", "The scale is set to zero", (
-        ("once", "once, with the empty cup on it"), ("each", "again before each part")), fold=BENCH_FOLD,
+    Choice("zeroing", "measure-zeroing", (
+        ("once", "measure-zeroing.once"), ("each", "measure-zeroing.each")), fold=BENCH_FOLD,
         when=ON_SCALE),
-    Number("tolerance", "Ratio error wanted", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
-           help="Left empty: the label's, or " + bare(AIM * 100, 2) + " % (our own judgement)."),
-    Group("readings", "What the scale really showed", (
-        Number("shown", "After this part", unit="g", low=0, high=200000, above=True, optional=True, tool="scale"),
-    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="After part", fold=POURED_FOLD,
+    Number("tolerance", "measure-tolerance", unit="%", low=0.01, high=20, optional=True, fold=BENCH_FOLD,
+           help=message("measure-tolerance.help", aim=number(bare(AIM * 100, 2)))),
+    Group("readings", "measure-readings", (
+        Number("shown", "measure-readings.after", unit="g", low=0, high=200000, above=True, optional=True,
+               tool="scale"),
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="measure-readings.each", fold=POURED_FOLD,
         measured=OF_ONE_POUR),
-    Group("counted", "Strokes really pumped", (
-        Number("strokes", "Of this part", unit="strokes", low=0, high=10000, above=True, whole=True, optional=True),
-    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="Part", fold=POURED_FOLD,
-        measured=OF_ONE_POUR),
-    Group("drawn", "What was really drawn up", (
-        Number("volume", "Of this part, in all", unit="mL", low=0, high=100000, above=True, optional=True,
+    Group("counted", "measure-strokes", (
+        Number("strokes", "measure-strokes.of", unit="strokes", low=0, high=10000, above=True, whole=True,
+               optional=True),
+    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="measure-strokes.each",
+        fold=POURED_FOLD, measured=OF_ONE_POUR),
+    Group("drawn", "measure-drawn", (
+        Number("volume", "measure-drawn.of", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="syringes"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="Part", fold=POURED_FOLD,
-        measured=OF_ONE_POUR),
-    Group("levels", "Where the cup really stood", (
-        Number("volume", "After this part, at the mark", unit="mL", low=0, high=100000, above=True, optional=True,
+    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="measure-drawn.each",
+        fold=POURED_FOLD, measured=OF_ONE_POUR),
+    Group("levels", "measure-levels", (
+        Number("volume", "measure-levels.after", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="graduated"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="After part", fold=POURED_FOLD,
-        measured=OF_ONE_POUR),
-    Group("heights", "How high it really stood", (
-        Number("height", "After this part", unit="mm", low=0, high=1000, above=True, optional=True,
-               help="From the inside bottom, along the stick"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="After part", fold=POURED_FOLD,
-        measured=OF_ONE_POUR),
-    Pick("syringes", "Syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
-         when=(("way", ("syringes",)), ("compare", ("yes",))), help="One for each part, never the same one for two."),
-    Pick("graduated", "Graduated cup", GRADUATED, default="400mL", fold=BENCH_FOLD,
+    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="measure-levels.each",
+        fold=POURED_FOLD, measured=OF_ONE_POUR),
+    Group("heights", "measure-heights", (
+        Number("height", "measure-heights.after", unit="mm", low=0, high=1000, above=True, optional=True,
+               help="measure-heights.help"),
+    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="measure-heights.each",
+        fold=POURED_FOLD, measured=OF_ONE_POUR),
+    Pick("syringes", "measure-syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
+         when=(("way", ("syringes",)), ("compare", ("yes",))), help="measure-syringes.help"),
+    Pick("graduated", "measure-graduated", GRADUATED, default="400mL", fold=BENCH_FOLD,
          when=(("way", ("graduated",)), ("compare", ("yes",)))),
-    Pick("cup", "Cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
-         help="Measured inside. With a stick it gives the marks."),
-    Number("air", "Air temperature", unit="degC", low=-10, high=50, optional=True, fold=WARM_FOLD,
-           help="Where the cup stands. Left empty: as the mix, or as on the label."),
-    Number("temperature", "Temperature of the mix", unit="degC", low=-10, high=60, optional=True, fold=WARM_FOLD,
-           help="Left empty: as the air."),
+    Pick("cup", "measure-cup", CUP, default=FIRST_CUP, fold=BENCH_FOLD,
+         help="measure-cup.help"),
+    Number("air", "measure-air", unit="degC", low=-10, high=50, optional=True, fold=WARM_FOLD,
+           help="measure-air.help"),
+    Number("temperature", "measure-temperature", unit="degC", low=-10, high=60, optional=True, fold=WARM_FOLD,
+           help="measure-temperature.help"),
 ) + sun.inputs(WARM_FOLD, WARM_FOLD)
 
 

@@ -2,8 +2,8 @@
 from ..forms.late import late
 from ..forms.types import Found, Values
 from ..words.lines import MORE, Line, line
+from ..words.messages import quantity
 from ..words.numbers import UP
-from ..words.units import told
 from . import ways
 
 
@@ -15,12 +15,12 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.in_use:
         lines.extend(late("time_in_cup_lines").say(found.in_use, values))
     if found.held:
-        lines.append(in_cup(found.held.mass, values))
+        lines.append(in_cup(found.held.mass))
     if found.tools:
         lines.extend(late("compare_tools_lines").say(found.tools, values))
     return lines
 
 
-def in_cup(mass: float, values: Values) -> Line:
+def in_cup(mass: float) -> Line:
     """All that the cup holds, by which the caution goes. mass: [kg]"""
-    return line("in_cup", "In the cup, filler and all", mass, "kg", told(mass, "g", values["units"], UP), rank=MORE)
+    return line("in_cup", "measure-in-cup", mass, "kg", quantity(mass, "g", UP), rank=MORE)

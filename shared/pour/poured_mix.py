@@ -19,8 +19,7 @@ def check(values: Values) -> None:
     if asked(values):
         check_filling(values)
         if not values["system"]["densities"]:
-            raise InputError("system.densities", "Densities: type that of each part; filler goes by weight, "
-                             "putty by volume")
+            raise InputError("system.densities", "thicken-densities")
     if readings(values):
         ways.check(values)  # the mix follows from them, with filler or without
 

@@ -7,21 +7,21 @@ from ..forms.types import Found, Values
 from ..mix import ratio
 from . import measure
 
-RESCUE_FOLD = "Rescue a bad pour"
+RESCUE_FOLD = "rescue-fold"
 WHEN = (("rescue", ("yes",)),)
 
 INPUTS = measure.INPUTS + (
-    Choice("rescue", "The pour went wrong", (("no", "No"), ("yes", "Yes, what now?")), fold=RESCUE_FOLD),
-    Group("in_cup", "In the cup now", (
-        Number("mass", "By weight", unit="g", low=0, high=200000, optional=True, tool="scale"),
-        Number("strokes", "or strokes counted", unit="strokes", low=0, high=10000, optional=True),
-    ), most=5, rows=2, gaps=True, each="Part", fold=RESCUE_FOLD, when=WHEN,
-        help="In the order of the parts, filler left out. Left empty: the readings above."),
-    Number("filler_in", "Filler already in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN,
+    Choice("rescue", "rescue-asked", (("no", "rescue-asked.no"), ("yes", "rescue-asked.yes")), fold=RESCUE_FOLD),
+    Group("in_cup", "rescue-in-cup", (
+        Number("mass", "rescue-in-cup.mass", unit="g", low=0, high=200000, optional=True, tool="scale"),
+        Number("strokes", "rescue-in-cup.strokes", unit="strokes", low=0, high=10000, optional=True),
+    ), most=5, rows=2, gaps=True, each="rescue-in-cup.each", fold=RESCUE_FOLD, when=WHEN,
+        help="rescue-in-cup.help"),
+    Number("filler_in", "rescue-filler-in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN,
            tool="scale"),
-    Number("first_contact", "First contact of the two, at minute", unit="min", low=0, high=1e9, optional=True,
+    Number("first_contact", "rescue-first-contact", unit="min", low=0, high=1e9, optional=True,
            fold=RESCUE_FOLD, when=WHEN),
-    Number("now", "Now, minute", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),
+    Number("now", "rescue-now", unit="min", low=0, high=1e9, optional=True, fold=RESCUE_FOLD, when=WHEN),
 )
 
 
@@ -32,7 +32,7 @@ def check(values: Values) -> None:
     late("in_cup").contents(values, ratio.count_of(values["system"]))
     start, now = values["first_contact"], values["now"]
     if start is not None and now is not None and now < start:
-        raise InputError("now", "Now: it comes before the first contact")
+        raise InputError("now", "rescue-now.before")
 
 
 CHECKS = (ratio.check, check)

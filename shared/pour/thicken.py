@@ -14,12 +14,13 @@ from .poured_mix import asked, check, poured
 WHEN = (("thicken", ("yes",)), ("amount_is", ("putty",)))
 
 INPUTS = measure.INPUTS + (
-    Number("scoop", "A level scoop holds", unit="mL", low=0.5, high=2000, default=start(SCOOP, "mL"), fold=PUTTY_FOLD,
+    Number("scoop", "thicken-scoop", unit="mL", low=0.5, high=2000, default=start(SCOOP, "mL"), fold=PUTTY_FOLD,
            when=WHEN),
-    Choice("position", "The seam", [row[:2] for row in POSITIONS], fold=PUTTY_FOLD, when=WHEN),
-    Number("layer", "Putty in one pass, thickness", unit="mm", low=0.5, high=60, default=start(SIZES["panel"], "mm"),
-           fold=PUTTY_FOLD, when=WHEN, help="From the corner out, the throat."),
-    Choice("purpose", "For", (("seam", "A structural seam"), ("fairing", "Fairing only")), fold=PUTTY_FOLD, when=WHEN),
+    Choice("position", "thicken-position", [row[:2] for row in POSITIONS], fold=PUTTY_FOLD, when=WHEN),
+    Number("layer", "thicken-layer", unit="mm", low=0.5, high=60, default=start(SIZES["panel"], "mm"),
+           fold=PUTTY_FOLD, when=WHEN, help="thicken-layer.help"),
+    Choice("purpose", "thicken-purpose", (("seam", "thicken-purpose.seam"), ("fairing", "thicken-purpose.fairing")),
+           fold=PUTTY_FOLD, when=WHEN),
 )
 CHECKS = (ratio.check, check)
 

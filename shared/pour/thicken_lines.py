@@ -1,131 +1,136 @@
 """Thicken lines: what is said of a putty: the filler, how it goes in, what it makes, whether it stands."""
 from ..catalogue.fillers import AIR_RANGE, DOSE_SPREAD, STIFFNESSES, SURE
 from ..catalogue.starts import FIRST_PARTS
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix.filler_dose import components, place_of
 from ..mix.filler_words import packed_text
+from ..things.records import FILLER
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, bare, fraction, shown
-from ..words.units import told
+from ..words.messages import fact, message, number, quantity, row, typed
+from ..words.numbers import DOWN, UP, bare, shown
 from .by_scale_lines import weighed
+
+# what is stirred in first, of how much: how that share is said
+SHARES = {(1, 2): "thicken-share.half", (1, 3): "thicken-share.third", (2, 3): "thicken-share.two-thirds"}
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """The filler, how it goes in, the putty, and whether it stands. found: putty.PuttyResult"""
     if found.packed:
-        return [words("packed", "More than the liquid wets", packed_text(found.packed), part="filler", rank=WARN)]
+        return [words("packed", "thicken-packed", packed_text(found.packed), part="filler", rank=WARN)]
     lines, fillers = [], components(values)[0]
     for place, (one, filler) in enumerate(zip(found.fillers, fillers)):
         lines.extend(_filler(found, place, one, filler, values))
-    lines.append(line("first_filler", "Stir in first", found.first, "kg", weighed(found.first, values), part="filler",
-                      rough=first_share() + "; stir, scraping bottom and corners; the rest little by little until it "
-                      "is right"))
-    lines.extend(_putty(found, values["units"]))
-    lines.extend(_room(found, values["units"]))
+    lines.append(line("first_filler", "thicken-first", found.first, "kg", weighed(found.first, values), part="filler",
+                      rough=message("thicken-first.rough", share=first_share())))
+    lines.extend(_putty(found))
+    lines.extend(_room(found))
     lines.extend(_stands(found.stands, values))
-    lines.extend(_flags(found, [filler["name"] or "This filler" for filler in fillers]))
+    lines.extend(_flags(found, [FILLER.called(filler) or "thicken-filler.this" for filler in fillers]))
     if found.own:
-        lines.extend(_own_batches(found.own, [row["place"] + 1 for row in values["batches"]]))
+        lines.extend(_own_batches(found.own, [one["place"] + 1 for one in values["batches"]]))
         lines.extend(_contradictions(found.own))
     return lines
 
 
-def first_share() -> str:
-    """How much of the filler is stirred in first, in words."""
-    return fraction(FIRST_PARTS[0] / FIRST_PARTS[1])
+def all_of(names: list[Said]) -> Said:
+    """Fillers by name, as one thing that is said."""
+    found = names[0]
+    for name in names[1:]:
+        found = message("thicken-both", one=found, other=name)
+    return found
 
 
-def dose_mark(found: Found) -> str:
+def first_share() -> Said:
+    """How much of the filler is stirred in first."""
+    return SHARES.get(FIRST_PARTS) or quantity(FIRST_PARTS[0] / FIRST_PARTS[1], "%", places=1)
+
+
+def dose_mark(found: Found) -> Said:
     """How far a dose may be off, and whose figure it is. found: putty.PuttyResult"""
     if not found.counted:
-        return "±" + bare(DOSE_SPREAD * 100, 1) + "%, from memory"
-    return "±{}%, from {} own {}".format(shown(found.spread * 100, 0, UP), found.counted,
-                                         "batch" if found.counted == 1 else "batches")
+        return message("thicken-dose.memory", spread=fact("%", DOSE_SPREAD))
+    return message("thicken-dose.own", spread=quantity(found.spread, "%", UP, 0), count=found.counted)
 
 
 def _filler(found: Found, place: int, one: Found, filler: Values, values: Values) -> list[Line]:
     """One filler: by weight, by scoops, loose. one: putty.Scooped"""
-    units, key = values["units"], "filler" if place == 0 else "filler_" + str(place + 1)
-    scoops = told(one.scoops * 1.0, "", units, places=0 if one.scoops == int(one.scoops) else 1)
-    name = filler["name"] or "Filler"
+    key = "filler" if place == 0 else "filler_" + str(place + 1)
+    scoops = number(shown(one.scoops, 0 if one.scoops == int(one.scoops) else 1))
+    name = FILLER.called(filler) or "thicken-filler"
     return [
         line(key, name, one.mass, "kg", weighed(one.mass, values), part="filler", rank=ANSWER, rough=dose_mark(found),
-             caution="A particle filter on before the tub is opened; the lid back on at once."),
-        line(key + "_scoops", name + ", level scoops", one.scoops, "",
-             scoops + " of " + told(values["scoop"], "mL", units), part="filler",
-             rough="to half a scoop; loose powder differs by a third and more, the weight goes first"),
-        line(key + "_loose", name + ", loose", one.loose, "m3", told(one.loose, "mL", units), part="filler", rank=MORE,
-             rough="as it lies in the tub, not shaken down; from memory where the filler is ours"),
+             caution="thicken-filler.caution"),
+        line(key + "_scoops", message("thicken-scoops", filler=name), one.scoops, "",
+             message("thicken-scoops.text", scoops=scoops, volume=quantity(values["scoop"], "mL")), part="filler",
+             rough="thicken-scoops.rough"),
+        line(key + "_loose", message("thicken-loose", filler=name), one.loose, "m3", quantity(one.loose, "mL"),
+             part="filler", rank=MORE, rough="thicken-loose.rough"),
     ]
 
 
-def _putty(found: Found, units: str) -> list[Line]:
-    text = told(found.volume, "mL", units) + " · " + told(found.mass, "g", units)
+def _putty(found: Found) -> list[Line]:
     lines = [
-        line("putty", "Putty", found.volume, "m3", text, part="filler",
-             rough="with {}% air, from memory ({} to {}%)".format(
-                 shown(found.air * 100, 0), *[bare(one * 100, 1) for one in AIR_RANGE])),
-        line("putty_density", "Density of the putty", found.density, "kg/m3",
-             told(found.density, "g/mL", units, places=2), part="filler", rank=MORE, rough="air included"),
-        line("dose", "Filler for 100 of mix, by weight", found.dose, "kg/kg", shown(100 * found.dose, 1), part="filler",
+        line("putty", "thicken-putty", found.volume, "m3",
+             row([quantity(found.volume, "mL"), quantity(found.mass, "g")], " · "), part="filler",
+             rough=message("thicken-putty.rough", air=quantity(found.air, "%", places=0),
+                           range=fact("%", *AIR_RANGE))),
+        line("putty_density", "thicken-density", found.density, "kg/m3", quantity(found.density, "g/mL", places=2),
+             part="filler", rank=MORE, rough="thicken-density.rough"),
+        line("dose", "thicken-dose", found.dose, "kg/kg", number(shown(100 * found.dose, 1)), part="filler",
              rank=MORE, rough=dose_mark(found)),
     ]
     if found.thicker is not None:
-        lines.append(line("thicker", "Thicker than the liquid", found.thicker, "", "about {} times".format(
-            shown(found.thicker, 0)), part="filler", rank=MORE, rough="spheres that do not stick to each other, "
-                              "Krieger & Dougherty (1959)"))
+        lines.append(line("thicker", "thicken-thicker", found.thicker, "", message(
+            "thicken-thicker.text", times=number(shown(found.thicker, 0))), part="filler", rank=MORE,
+            rough="thicken-thicker.rough"))
     return lines
 
 
-def _room(found: Found, units: str) -> list[Line]:
+def _room(found: Found) -> list[Line]:
     """Whether the putty fits a cup that was chosen."""
     if found.room is None:
         return []
-    return [line("cup_too_small", "The putty does not fit the cup", found.volume, "m3",
-                 told(found.volume, "mL", units, UP) + ", the cup takes " + told(found.room, "mL", units, DOWN),
-                 part="filler", rank=WARN,
-                 rough="with room to stir. Stir the liquids, then tip all of it into a tub for the filler.")]
+    return [line("cup_too_small", "thicken-room", found.volume, "m3",
+                 message("thicken-room.text", volume=quantity(found.volume, "mL", UP),
+                         room=quantity(found.room, "mL", DOWN)),
+                 part="filler", rank=WARN, rough="thicken-room.rough")]
 
 
 def _stands(stands: Found, values: Values) -> list[Line]:
     """Whether the putty stays where it is put. stands: putty.Stands"""
-    units, enough = values["units"], "" if stands.enough is None else STIFFNESSES[stands.enough][1]
-    pass_text = told(stands.thickest, "mm", units, DOWN, digits=2)
-    rough = "rho g h, {}: yield stresses are from memory, {}".format(*(
-        ("doubled", "half to double") if SURE == 2 else
-        ("times " + bare(SURE, 2), "1/{0} to {0} times".format(bare(SURE, 2)))))
+    enough = None if stands.enough is None else STIFFNESSES[stands.enough][1]
+    one_pass = quantity(stands.thickest, "mm", DOWN, digits=2)
+    rough = "thicken-needed.doubled" if SURE == 2 else message("thicken-needed.times", sure=number(bare(SURE, 2)))
     if values["position"] == "overhead":
-        rough += "; overhead it must also stick: press it in, thin passes"
-    lines = [line("needed", "So that it does not sag", stands.needed, "Pa",
-                  enough or "none of the five stands so thick", part="filler", rough=rough,
-                  rank=MORE if stands.holds else WARN),
-             line("pass", "At most in one pass", stands.thickest, "m", pass_text, part="filler", rank=MORE,
-                  rough="of this stiffness, in this position; rounded down")]
+        rough = message("thicken-needed.overhead", how=rough)
+    lines = [line("needed", "thicken-needed", stands.needed, "Pa", enough or "thicken-needed.none", part="filler",
+                  rough=rough, rank=MORE if stands.holds else WARN),
+             line("pass", "thicken-pass", stands.thickest, "m", one_pass, part="filler", rank=MORE,
+                  rough="thicken-pass.rough")]
     if not stands.holds:
-        way_out = "Lay it in passes of at most " + pass_text + "."
+        chosen, layer = STIFFNESSES[place_of(values["stiffness"])][1], quantity(values["layer"], "mm")
+        text = message("thicken-sags.passes", stiffness=chosen, layer=layer, thickest=one_pass)
         if enough:
-            way_out = "Make it stiffer: '" + enough + "'. Or lay it in passes of at most " + pass_text + "."
-        lines.append(words("sags", "It would sag", "'{}' is too soft for {} here. {}".format(
-            STIFFNESSES[place_of(values["stiffness"])][1], told(values["layer"], "mm", units), way_out),
-            part="filler", rank=WARN))
+            text = message("thicken-sags.stiffer", stiffness=chosen, layer=layer, stiffer=enough, thickest=one_pass)
+        lines.append(words("sags", "thicken-sags", text, part="filler", rank=WARN))
     return lines
 
 
-def _flags(found: Found, names: list[str]) -> list[Line]:
+def _flags(found: Found, names: list[Said]) -> list[Line]:
     """What these fillers may not do. names: of each"""
     lines = []
     if found.soft:
-        lines.append(words("fairing_only", "Not for a structural seam", " and ".join([
-            names[place] for place in found.soft]) + ": for fairing. It must not carry load in a seam. Take wood "
-            "flour, cotton fibre or silica.", part="filler", rough="common practice; the maker's sheet decides",
-            rank=WARN))
+        lines.append(words("fairing_only", "thicken-fairing-only", message(
+            "thicken-fairing-only.text", fillers=all_of([names[place] for place in found.soft])), part="filler",
+            rough="thicken-fairing-only.rough", rank=WARN))
     if found.unknown:
-        lines.append(words("may_it_carry", "May it carry load?", " and ".join([
-            names[place] for place in found.unknown]) + ": the kit does not say whether it may carry load in a seam. "
-            "Look at the maker's sheet and say it there.", part="filler", rank=ASK))
+        lines.append(words("may_it_carry", "thicken-may-it-carry", message(
+            "thicken-may-it-carry.text", fillers=all_of([names[place] for place in found.unknown])), part="filler",
+            rank=ASK))
     if found.runny:
-        lines.append(words("not_alone", "It does not stand alone", names[0] + " settles and flows. Blend it, silica "
-                           "for a part of it.", part="filler", rough="from memory", rank=ASK))
+        lines.append(words("not_alone", "thicken-not-alone", message("thicken-not-alone.text", filler=names[0]),
+                           part="filler", rough="thicken-not-alone.rough", rank=ASK))
     return lines
 
 
@@ -134,31 +139,31 @@ def _own_batches(own: Found, numbers: list[int]) -> list[Line]:
 
     own: putty.OwnBatches; numbers: of each row in the form
     """
-    lines = [line("own", "Own batches move the dose by", own.moved, "", _signed(own.moved), part="filler",
-                  rough="own figures weigh {}%, the table's the rest".format(shown(own.weight * 100, 0)))]
-    for place, (dose, change, number) in enumerate(zip(own.doses, own.changes, numbers)):
-        lines.append(line("batch_" + str(number), "Own batch " + str(number), dose, "kg/kg",
-                          "{} for 100 of mix by weight, {} on the table".format(shown(dose * 100, 1), _signed(change)),
-                          rough="counts" if place in own.counted else "left out", part="filler", rank=MORE))
+    lines = [line("own", "thicken-own", own.moved, "", _signed(own.moved), part="filler",
+                  rough=message("thicken-own.rough", share=quantity(own.weight, "%", places=0)))]
+    for place, (dose, change, count) in enumerate(zip(own.doses, own.changes, numbers)):
+        text = message("thicken-batch.text", dose=number(shown(dose * 100, 1)), change=_signed(change))
+        lines.append(line("batch_" + str(count), message("thicken-batch", number=count), dose, "kg/kg", text,
+                          rough="thicken-batch.counts" if place in own.counted else "thicken-batch.left-out",
+                          part="filler", rank=MORE))
         if place in own.questioned:
-            lines.append(words("odd_" + str(number), "Batch {} stands out".format(number),
-                               "It took {} on the table, the others agree on another figure. Was the tub read right, "
-                               "the stiffness tapped right? Left out until you say it counts; or remove it.".format(
-                                   _signed(change)), part="filler", rank=ASK))
+            lines.append(words("odd_" + str(count), message("thicken-odd", number=count),
+                               message("thicken-odd.text", change=_signed(change)), part="filler", rank=ASK))
     return lines
 
 
 def _contradictions(own: Found) -> list[Line]:
     if own.apart is not None:
-        text = "One took {}% more filler than the other for the same stiffness. A third batch will show which.".format(
-            shown(own.apart * 100, 0))
-        return [words("contradiction", "Two batches contradict", text, part="filler", rank=ASK)]
+        text = message("thicken-contradict.text", more=quantity(own.apart, "%", places=0))
+        return [words("contradiction", "thicken-contradict", text, part="filler", rank=ASK)]
     if own.far is not None:
-        return [words("contradiction", "Far from the table", "This batch took {} on the table. Were the tub's weights "
-                      "and the stiffness typed right?".format(_signed(own.far)), part="filler", rank=ASK)]
+        return [words("contradiction", "thicken-far", message("thicken-far.text", change=_signed(own.far)),
+                      part="filler", rank=ASK)]
     return []
 
 
-def _signed(change: float) -> str:
+def _signed(change: float) -> Said:
+    """A change in whole percent, with its sign."""
     text = shown(change * 100, 0)
-    return (text if text.startswith("-") else "+" + text if float(text) else "±0") + "%"
+    mark = "-" if text.startswith("-") else "+" if float(text) else "±"
+    return row([typed(mark), quantity(abs(change), "%", places=0)], "")

@@ -6,6 +6,7 @@ from ..forms.late import late
 from ..forms.memo import once
 from ..forms.types import Found, Values
 from ..mix import ratio, ratio_doubt, ratio_doubt_lines
+from ..words.messages import message
 from . import by_scale, by_scale_lines
 from .measured_out import FIELDS, follow, levels_of, readings, whole_levels
 
@@ -40,6 +41,12 @@ def say(found: Found, values: Values) -> list:
     return lines.say(found, values) + ratio_doubt_lines.beside(doubt, basis)
 
 
+def written(found: Found, values: Values) -> list[str]:
+    """What the tool must show for each part, in plain English: as the log keeps it. found: as `reckoned` gives it"""
+    lines = by_scale_lines if values["way"] == "scale" else late(module_of(values["way"]) + "_lines")
+    return lines.written(found, values)
+
+
 def check(values: Values) -> None:
     """Readings that cannot be, and tools that do not fit the label."""
     batch = ratio.mix(values)
@@ -57,12 +64,12 @@ def check_readings(values: Values, wanted: tuple[float, ...]) -> None:
         path = "{}.{}.{}".format(group, place, field)
         if row is None or row[field] is None:
             if any([later is not None and later[field] is not None for later in rows[place:]]):
-                raise InputError(path, "Type this part before the later ones")
+                raise InputError(path, "measure-order")
             break
         if place >= len(wanted):
-            raise InputError(path, "The label has only {} parts".format(len(wanted)))
+            raise InputError(path, message("measure-parts", count=len(wanted)))
         if grows and row[field] <= before:
-            raise InputError(path, "In one cup the levels rise: this one must be more than the one before it")
+            raise InputError(path, "measure-rises")
         before = row[field]
     done = readings(values)
     if done and grows:
@@ -73,19 +80,18 @@ def _check_room(values: Values, wanted: tuple[float, ...], done: tuple[float, ..
     """What is in the cup, and what must follow it, stays below the rim or the highest mark."""
     if values["way"] == "stick":
         cup = values["cup"]
-        top, most, what = cup["height"], full_volume(cup), "the rim of this cup"
+        top, most, edge = cup["height"], full_volume(cup), "rim"
     else:
         if late("by_marks").told_in_cup(values):  # never refused, however its figures are rounded
             return
-        cup, top, what = None, values["graduated"]["holds"], "the highest mark of this cup"
+        cup, top, edge = None, values["graduated"]["holds"], "mark"
         most = to_step(top, values["graduated"]["step"], DOWN)
     if done[-1] > top * SLACK:
-        raise InputError(path, "That is above " + what)
+        raise InputError(path, message("measure-above", edge=edge))
     volumes = follow(wanted, levels_of(done, cup))
     if sum(volumes) <= most * SLACK and cup is None and len(done) < len(wanted):
         volumes = whole_levels(wanted, levels_of(done), values["graduated"]["step"]).volumes
     elif len(done) == len(wanted):
         most = max(most, top)
     if sum(volumes) > most * SLACK:
-        raise InputError(path, "With so much in it the rest would rise above " + what + ": tip it all into a larger "
-                         "cup and go on there, or weigh the rest")
+        raise InputError(path, message("measure-too-full", edge=edge))

@@ -459,35 +459,420 @@ filling-position =
 
 ## Measure: what the tool must show
 
+measure-fold =
+  .poured = What it really showed
+  .warm = How warm it is
+measure-zeroing = The scale is set to zero
+  .once = once, with the empty cup on it
+  .each = again before each part
+measure-tolerance = Ratio error wanted
+  .help = Left empty: the label's, or { $aim } % (our own judgement).
+# .each: what one row is called, its number stands behind it
+measure-readings = What the scale really showed
+  .each = After part
+  .after = After this part
+measure-strokes = Strokes really pumped
+  .each = Part
+  .of = Of this part
+measure-drawn = What was really drawn up
+  .each = Part
+  .of = Of this part, in all
+measure-levels = Where the cup really stood
+  .each = After part
+  .after = After this part, at the mark
+measure-heights = How high it really stood
+  .each = After part
+  .after = After this part
+  .help = From the inside bottom, along the stick
+measure-syringes = Syringes
+  .help = One for each part, never the same one for two.
+measure-graduated = Graduated cup
+measure-cup = Cup
+  .help = Measured inside. With a stick it gives the marks.
+measure-air = Air temperature
+  .help = Where the cup stands. Left empty: as the mix, or as on the label.
+measure-temperature = Temperature of the mix
+  .help = Left empty: as the air.
+# what is wrong with the figures that were read off a tool
+measure-order = Type this part before the later ones
+measure-parts = The label has only { $count } parts
+measure-rises = In one cup the levels rise: this one must be more than the one before it
+measure-above = { $edge ->
+    [rim] That is above the rim of this cup
+   *[mark] That is above the highest mark of this cup
+  }
+measure-too-full = { $edge ->
+    [rim] With so much in it the rest would rise above the rim of this cup: tip it all into a larger cup and go on there, or weigh the rest
+   *[mark] With so much in it the rest would rise above the highest mark of this cup: tip it all into a larger cup and go on there, or weigh the rest
+  }
+measure-as-read = as you read it
+measure-follows = follows what was really taken
+# what stands under a figure that comes from a ratio no label has confirmed
+measure-example = example
+  .with = example, { $said }
+measure-smallest = Smallest batch in ratio
+measure-pours = Cup too small for all of it
+  .text = { $count } equal pours
+measure-in-cup = In the cup, filler and all
+
 
 ## Scale
+
+scale-densities = Densities: { $why } A scale needs them.
+scale-order = Type this reading before the later ones
+scale-grows = With the cup tared once the readings grow: this one must be more than the one before it
+scale-tare = Cup on the scale
+  .once = zero it once; then add each part until it shows this total
+  .each = zero it before each part
+# the label of a figure: $part is the name of a part of the mix
+scale-reading = { $part }, until it shows
+  .zeroed = { $part }, from zero, until it shows
+  .follows = follows what was really poured
+  .not-again = do not zero again: this is the total in the cup
+scale-poured = { $part } poured
+  .rough = as you read it; planned { $mass }
+scale-over = More than the scale weighs
+  .text = The mix alone is { $mix }, the scale ends at { $most }. Weigh in two cups.
+scale-rounding = Off ratio by rounding
+  .rough = what the scale's step alone brings; { $off }
+scale-spread = The scale holds the ratio within
+  .step = in about 95 of 100 pours, from its step of { $step } alone; its own error is not typed
+  .own = in about 95 of 100 pours, from its step of { $step } and its own error of ±{ $error }
+  .densities = in about 95 of 100 pours, from its step of { $step } and the densities
+  .both = in about 95 of 100 pours, from its step of { $step } and its own error of ±{ $error } and the densities
+scale-smallest =
+  .rough = rounded up, for { $aim } by reading alone, rounding comes on top
+scale-too-small = Too small for this scale
+  .text = Below { $least } this scale cannot hold the ratio. Mix more, or take a finer scale.
+scale-add = { $mass } on the scale
+  .nothing = { $mass }, less than the scale shows
 
 
 ## Pumps
 
+pumps-densities = Densities: { $why } Pumps need them.
+pumps-for-each = Pumps: the label has { $parts } parts, here are { $pumps } pumps
+pumps-strokes = { $count ->
+    [one] { $count } stroke
+   *[other] { $count } strokes
+  }
+  .rough = { $volume }, { $each } a stroke
+pumps-pumped = Pumped, in all
+  .rough = wanted { $volume }
+pumps-error = Off ratio by whole strokes
+  .rough = { $off }; full, even strokes taken for granted
+  .much = { $off }, more than { $aim }: top up as below, or mix another amount
+pumps-top-up = Exactly in ratio: add { $part }
+  .rough = after the strokes above
+# $counts: whole numbers of strokes, "3 : 1"
+pumps-smallest = { $counts } strokes, { $volume }
+  .rough = for { $aim } with these pumps, by whole, even strokes alone; rounded up
+  .none = none with these pumps
+  .tried = up to { $strokes } strokes no whole numbers come within { $aim }. Were the strokes measured? Top up on a scale, or weigh.
+pumps-yours = Are these your pumps?
+  .text = Two equal ones, to start from. Pumps that give the ratio stroke for stroke are others: type what one stroke of each gives.
+
 
 ## Marks on a cup
+
+marks-densities = Densities: { $why } Syringes and graduated cups need them.
+marks-for-each = Each holds: the label has { $parts } parts, here are { $syringes } syringes
+marks-drawn = { $part }, in its own syringe
+  .wanted = wanted { $volume }
+  .fills = { $times } × { $full } + { $last }
+marks-level = { $part }, up to the mark
+  .rough = wanted { $volume }, here { $marked }
+marks-pours =
+  .one = the cup ends at { $holds }; the marks above are for one pour
+  .all = the cup ends at { $holds }; the marks above are for one pour, all of them are { $volume }
+marks-more = Much more than wanted
+  .text = { $marked } for { $wanted }: less of it ends on no marks. Take finer marks or a scale.
+marks-none = These marks are too coarse
+  .text = No marks of this cup come within { $aim } of the ratio. Take a cup with finer marks, syringes or a scale.
+  .finer = No marks of this cup come within { $aim } of the ratio. With marks { $step } apart a cup must hold { $volume } for it. Take a cup with finer marks, syringes or a scale.
+marks-error = Off ratio by whole marks
+marks-spread = Reading holds the ratio within
+  .rough = read to one mark, eyes level with it; in about 95 of 100 pours
+marks-measured = Measured, one pour
+  .rough = wanted in all { $volume }
+marks-coarse = Marks coarser than the part
+  .text = { $part } is { $volume }, the marks are { $step } apart. Take finer marks or a scale, or mix more.
+marks-smallest =
+  .rough = { $tool ->
+    [syringes] for { $wanted } by marks and by reading, each alone, with these syringes; rounded up
+   *[graduated] for { $wanted } by marks and by reading, each alone, with this graduated cup; rounded up
+  }
+  .none = { $tool ->
+    [syringes] none with these syringes
+   *[graduated] none with this graduated cup
+  }
+  .why = for { $wanted }. Take finer marks or a scale.
+marks-too-small = Too small for these marks
+  .text = Below { $least } they cannot hold the ratio. Mix more, or take finer marks or a scale.
 
 
 ## Stick
 
+stick-densities = Densities: { $why } A stick needs them.
+stick-mark = { $part }, up to
+  .rough = from the inside bottom, the stick upright in the middle
+stick-pours =
+  .rough = it takes { $volume } with room to stir; the marks are for one pour, or take a larger cup
+  .room = it takes { $volume } with room to stir; or take a larger cup
+# $error: how far each mark may be off, a length
+stick-each-mark = { $error } on each mark
+stick-spread = { $error } on each mark: ratio off by
+  .rough = usual, the marks off independently of each other; at worst { $worst }; { $wanted } is wanted
+stick-cost = { $part } { $error } too high
+  .rough = of the ratio; { $off }
+stick-smallest =
+  .rough = for { $wanted } in this cup, by the usual error; rounded up
+  .none = none in this cup
+  .why = even full, { $error } on each mark costs more than { $wanted }
+stick-narrower = A narrower cup
+  .text = A straight cup at most { $width } wide inside holds the ratio; it would stand { $height } high. Or weigh it.
+  .none = No cup is narrow enough and still wide enough to stir: weigh it, or draw it up in syringes.
+  .rough = for { $error } on each mark
+stick-narrows = Does it narrow upwards?
+  .text = The rim is narrower than the bottom. If the two were swapped, swap them back. If it is so, hold the stick upright in the middle, not along the wall.
+stick-yours = Is this your cup?
+  .text = Its size is only one to start from. Measure yours inside: bottom, rim, height.
+stick-stands = Stands in the cup
+  .rough = of { $height }; filler comes on top
+stick-drawing = The cup from the side, to scale
+  .mark = { $part } up to { $height }
+  .told = A cup { $height } high inside: { $marks }.
+
 
 ## Tools side by side
+
+tools-way =
+  .scale = Scale
+  .syringes = Syringes
+  .graduated = Graduated cup
+  .stick = Cup and stick
+  .pumps = Pumps
+tools-best = Most accurate here
+  .text = { $tool }, { $within }
+  .rough = rounding and reading of this batch together; wanted { $wanted }
+tools-none-holds = None holds the ratio
+  .text = No tool of this bench holds ±{ $limit } for so small a batch. Mix more, or take a finer tool.
+tools-here = { $within } here; in ratio from { $least }
+  .none = { $within } here; no batch in ratio for { $wanted }
+# what the figures of a tool count
+tools-counts =
+  .scale = here rounding and reading together, the smallest batch by reading alone
+  .marks = here rounding and reading together, the smallest batch by each alone
+  .pumps = strokes taken to differ by { $deviation } (s), from memory; the smallest batch by whole strokes alone
+tools-unfit =
+  .scale = not for this label: its weights would rest on densities that nobody has read closely enough
+  .volumes = not for this label: one is needed for each part, and the figures that give volumes
+  .graduated = its marks are too coarse for this ratio
 
 
 ## Thicken
 
+thicken-scoop = A level scoop holds
+thicken-position = The seam
+thicken-layer = Putty in one pass, thickness
+  .help = From the corner out, the throat.
+thicken-purpose = For
+  .seam = A structural seam
+  .fairing = Fairing only
+thicken-densities = Densities: type that of each part; filler goes by weight, putty by volume
+thicken-packed = More than the liquid wets
+# a filler without a name: as a label, and where it begins a sentence
+thicken-filler = Filler
+  .this = This filler
+  .caution = A particle filter on before the tub is opened; the lid back on at once.
+thicken-both = { $one } and { $other }
+thicken-scoops = { $filler }, level scoops
+  .text = { $scoops } of { $volume }
+  .rough = to half a scoop; loose powder differs by a third and more, the weight goes first
+thicken-loose = { $filler }, loose
+  .rough = as it lies in the tub, not shaken down; from memory where the filler is ours
+thicken-first = Stir in first
+  .rough = { $share }; stir, scraping bottom and corners; the rest little by little until it is right
+# how much of the filler
+thicken-share =
+  .half = a half
+  .third = a third
+  .two-thirds = two thirds
+thicken-dose = Filler for 100 of mix, by weight
+  .memory = ±{ $spread }, from memory
+  .own = { $count ->
+    [one] ±{ $spread }, from { $count } own batch
+   *[other] ±{ $spread }, from { $count } own batches
+  }
+thicken-putty = Putty
+  .rough = with { $air } air, from memory ({ $range })
+thicken-density = Density of the putty
+  .rough = air included
+thicken-thicker = Thicker than the liquid
+  .text = about { $times } times
+  .rough = spheres that do not stick to each other, Krieger & Dougherty (1959)
+thicken-room = The putty does not fit the cup
+  .text = { $volume }, the cup takes { $room }
+  .rough = with room to stir. Stir the liquids, then tip all of it into a tub for the filler.
+thicken-needed = So that it does not sag
+  .none = none of the five stands so thick
+  .doubled = rho g h, doubled: yield stresses are from memory, half to double
+  .times = rho g h, times { $sure }: yield stresses are from memory, 1/{ $sure } to { $sure } times
+  .overhead = { $how }; overhead it must also stick: press it in, thin passes
+thicken-pass = At most in one pass
+  .rough = of this stiffness, in this position; rounded down
+# $stiffness, $stiffer: as they are chosen in the form
+thicken-sags = It would sag
+  .passes = '{ $stiffness }' is too soft for { $layer } here. Lay it in passes of at most { $thickest }.
+  .stiffer = '{ $stiffness }' is too soft for { $layer } here. Make it stiffer: '{ $stiffer }'. Or lay it in passes of at most { $thickest }.
+thicken-fairing-only = Not for a structural seam
+  .text = { $fillers }: for fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica.
+  .rough = common practice; the maker's sheet decides
+thicken-may-it-carry = May it carry load?
+  .text = { $fillers }: the kit does not say whether it may carry load in a seam. Look at the maker's sheet and say it there.
+thicken-not-alone = It does not stand alone
+  .text = { $filler } settles and flows. Blend it, silica for a part of it.
+  .rough = from memory
+# $change: a share with its sign, "+12%"
+thicken-own = Own batches move the dose by
+  .rough = own figures weigh { $share }, the table's the rest
+thicken-batch = Own batch { $number }
+  .text = { $dose } for 100 of mix by weight, { $change } on the table
+  .counts = counts
+  .left-out = left out
+thicken-odd = Batch { $number } stands out
+  .text = It took { $change } on the table, the others agree on another figure. Was the tub read right, the stiffness tapped right? Left out until you say it counts; or remove it.
+thicken-contradict = Two batches contradict
+  .text = One took { $more } more filler than the other for the same stiffness. A third batch will show which.
+thicken-far = Far from the table
+  .text = This batch took { $change } on the table. Were the tub's weights and the stiffness typed right?
+
 
 ## Rescue
 
-# $rests: what the minutes mean and rest on, as under cup-time
-rescue-clock =
-  .no-times = { $rests }; rounded down. Type both times to see what is left.
-  .late = { $life } since first contact: { $rests }
-  .left = for the new total, stirring { $stir } included; { $life } of it in all: { $rests }; rounded down
+rescue-fold = Rescue a bad pour
+rescue-asked = The pour went wrong
+  .no = No
+  .yes = Yes, what now?
+rescue-in-cup = In the cup now
+  .help = In the order of the parts, filler left out. Left empty: the readings above.
+  .each = Part
+  .mass = By weight
+  .strokes = or strokes counted
+  .missing = type what is in it of each part, 0 where there is none
+  .empty = nothing is in it yet; the pour above starts from zero
+rescue-mass =
+  .each = type it for each part, 0 where there is none
+  .parts = the label has only { $count } parts
+rescue-strokes =
+  .both = Strokes counted: either these or the weight, not both
+  .pumps = Strokes counted: choose Pumps under Measured with, so that a stroke has a volume; or type the weight
+  .each = Pumps: one stroke for each part, please
+  .densities = Densities: strokes need the density of each part here
+rescue-filler-in = Filler already in
+rescue-first-contact = First contact of the two, at minute
+rescue-now = Now, minute
+  .before = Now: it comes before the first contact
+rescue-half-told = At what mass and temperature?
+  .text = A pot life holds for one mass and one temperature: type both from the label. Until then: warm or stringy means past saving.
+rescue-untold = How long is left?
+  .text = Type the label's pot life, or go by hand: warm or stringy means past saving.
+rescue-no-warmth = How warm is it?
+  .text = Type the temperature of the mix: the minutes depend on it. Until then: warm or stringy means past saving.
+rescue-signs = Whatever the clock says
+  .text = Warm to the hand, stringy or lumpy: it is past saving.
+  .rough = common practice
+rescue-spread-out = Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.
+# $rest: what the minutes rest on
+rescue-usable = Usable since first contact
+  .rough = { $rest }; rounded down. Type both times to see what is left.
+rescue-late = Past saving
+  .text = No time to add and stir.
+  .rough = { $usable } since first contact: { $rest }
+rescue-left = Left since first contact
+  .rough = for the new total, stirring { $stir } included; { $usable } of it in all: { $rest }; rounded down
+rescue-missing = A part is missing
+  .text = Nothing of it is in the cup yet.
+rescue-off = In the cup: off ratio by
+  .rough = { $aim } is wanted; { $off }
+rescue-stays = It may stay as it is
+  .text = within { $aim } already
+rescue-add = { $part }, to add
+  .rough = comes back exactly into ratio
+rescue-nothing = Nothing to add
+  .text = it is in ratio
+rescue-least = { $part }, at the least
+  .rough = comes within { $aim }; rounded up
+rescue-how = How
+  .text = Set the scale to 0 with the cup on it, add, then stir all of it again.
+rescue-total = Then in the cup, liquids
+  .rough = after adding exactly
+rescue-filler = Filler, for the same stiffness
+  .rough = filler never counts in the ratio; stir the liquids in well before it
+  .least = Filler with the least
+rescue-stirred = With filler in
+  .text = Liquid mixes slowly into putty: work it through until no streak is left, bottom and corners too.
+  .rough = common practice
+rescue-no-room = Does not fit the cup
+  .text = { $volume }, the cup takes { $room }
+  .rough = with room to stir. Tip all of it into a larger cup first, scrape it clean, then add.
+rescue-fits = Fits the cup
+  .text = { $volume } of { $room }
+  .rough = with room to stir
+  .filler = with room to stir; the filler's volume comes on top
 
 
 ## Pour step by step
+
+-pouring-scrape = Scrape bottom and corners, and the stick.
+
+# a step of the list: its number and what it is
+pouring-step = { $number }. { $label }
+pouring-cup = Cup on the scale, set it to
+  .said = Cup on the scale, set it to zero
+# what is said aloud: $figure is in words
+pouring-said =
+  .scale = { $part } to { $figure }
+  .pumps = { $part }, { $figure }
+  .syringes = { $part }, draw up { $figure }
+  .graduated = { $part } up to the mark { $figure }
+  .stick = { $part } up to { $figure }
+# how it is asked what was really taken
+pouring-asks =
+  .scale = It shows
+  .pumps = Strokes pumped
+  .syringes = Drawn up, in all
+  .stands = It stands at
+pouring-zero = Set the scale to 0 first.
+pouring-one-of = One pour of { $pours }. { $under }
+pouring-off = Off ratio, by
+  .under = { $off }. Nothing comes out of a cup: add what is short.
+  .said = Off ratio. Rescue it before you go on.
+# what is wrong with this batch on this tool; .figure: $text is a figure, without a point behind it
+pouring-warned = { $label }: { $text }
+  .figure = { $label }: { $text }.
+  .said = { $label }. { $then }
+pouring-stir = Stir, both liquids
+  .under = Tap, and the clock runs. { -pouring-scrape } Common practice.
+  .cold = Tap, and the clock runs. { -pouring-scrape } Common practice; { $longer } below { $cold } too.
+  .said = Stir for { $time }. { -pouring-scrape }
+pouring-first = { $fillers }, { $share } first
+  .caution = Only now, the liquids being one.
+  .said = Now the filler. First { $mass }. Stir it in.
+pouring-rest = { $fillers }, little by little, about
+  .under = Stop when it is right: { $dose }. { -pouring-scrape }
+  .said = The rest little by little, about { $mass }. Stop when it is right.
+pouring-weigh = Weigh the filler tub again
+  .under = Before and after, and how stiff it came out: from then on the dose leans on your own batches.
+  .said = Weigh the filler tub again.
+pouring-done = Done, use it up
+  .under = Spread it or lay it now: a full cup heats itself.
+  .said = Done. Use it up, a full cup heats itself.
+# $rest: what the minutes rest on
+pouring-done-within = Done, use it up within
+  .under = From first contact: { $rest }. Spread it or lay it now: a full cup heats itself.
+  .said = Done. Use it up within { $time } of first contact, a full cup heats itself.
+pouring-parts = Parts poured
 
 
 ## Time in the cup
@@ -504,8 +889,6 @@ cup-time-rests =
   .shade = counted in the shade
   .memory = from a remembered pot life
 cup-time-clock = Start its clock
-# under the last step of a pour. $rests: as above
-cup-time-done = From first contact: { $rests }. Spread it or lay it now: a full cup heats itself.
 
 
 ## Heat: usable time and peak
