@@ -19,10 +19,10 @@ OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
 MORE = "·" * 60
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
-SIGNS = {sign(unit.name) for unit in UNITS} | {"C", "F", "R", "K", "ppm", "mg", "x", "bit"}
+SIGNS = {word for unit in UNITS for word in sign(unit.name).split(" ")} | {"C", "F", "R", "K", "ppm", "mg", "x", "bit"}
 WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
 KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help", "fold", "each", "under", "said", "how",
-        "texts", "figure")
+        "texts", "figure", "asks")
 
 
 def dressed(pattern):
@@ -114,7 +114,7 @@ def unsaid(name: str, requests) -> dict[str, tuple[str, str]]:
                 found.setdefault(re.sub(r"\d+", "#", place), (text, own))
     about = [{"inputs": moves.about(name, written.reader(language=speak()))["inputs"]}] if name in moves.names() else []
     for place, text in said(about, "inputs"):
-        if english(text, ""):
+        if english(text, "") and not place.endswith(".told"):  # of a group: how names of its lines begin
             found.setdefault(place, (text, ""))
     return found
 

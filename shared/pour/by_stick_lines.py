@@ -1,8 +1,8 @@
 """By stick lines: what is said of the marks on a stick, and of the room in a cup."""
 from ..catalogue.measuring import MARK_ERROR
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import part_names
-from ..mix.ratio_error_lines import off_by, percent, wanted_text, within
+from ..mix.label_words import parts_said
+from ..mix.ratio_error_lines import off_by_said, percent, wanted_said, within_said
 from ..things.records import CUP
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import fact, message, quantity
@@ -30,7 +30,7 @@ def _places(units: str) -> int:
 
 def say(found: Found, values: Values) -> list[Line]:
     """The marks from the bottom, then what a millimetre on each of them costs. found: by_stick.StickResult"""
-    names, units = part_names(values["system"]), values["units"]
+    names, units = parts_said(values["system"]), values["units"]
     lines = outcome_lines(names, found.outcome)
     for place, (mark, span) in enumerate(zip(found.marks, spans(found.volumes))):
         lines.append(line("mark_" + "abcde"[place], message("stick-mark", part=names[place]), mark, "m",
@@ -47,14 +47,15 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def _trust(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
     """What MARK_ERROR on each mark and on one alone does, and the smallest batch in ratio."""
-    wanted = wanted_text(found.wanted, values)
-    lines = [line("spread", message("stick-spread", error=EACH_ERROR), found.spread, "", within(found.spread),
+    wanted = wanted_said(found.wanted, values)
+    lines = [line("spread", message("stick-spread", error=EACH_ERROR), found.spread, "", within_said(found.spread),
                   rank=WARN if found.wide else BESIDE,
-                  rough=message("stick-spread.rough", worst=within(found.worst), wanted=wanted))]
+                  rough=message("stick-spread.rough", worst=within_said(found.worst), wanted=wanted))]
     for place, off in enumerate(found.costs):
         label = message("stick-cost", part=names[place], error=EACH_ERROR)
-        lines.append(line("mark_cost_" + "abcde"[place], label, off.error, "", percent(off.error),
-                          part="abcde"[place], rank=MORE, rough=message("stick-cost.rough", off=off_by(names, off))))
+        rough = message("stick-cost.rough", off=off_by_said(names, off))
+        lines.append(line("mark_cost_" + "abcde"[place], label, off.error, "", percent(off.error), part="abcde"[place],
+                          rank=MORE, rough=rough))
     if found.least is None:
         lines.append(words("smallest", "measure-smallest", "stick-smallest.none", rank=ASK,
                            rough=message("stick-smallest.why", error=EACH_ERROR, wanted=wanted)))

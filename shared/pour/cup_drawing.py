@@ -2,7 +2,7 @@
 from ..drawing.shapes import area, figure, note, path
 from ..equations.cups import taper_of
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import part_names
+from ..mix.label_words import parts_said
 from ..words.messages import listed, message
 from .by_stick_lines import height_text
 
@@ -13,7 +13,7 @@ def figures(levels: "Found | None", values: Values) -> list[dict]:
     """The cup from the side, where volumes are known. levels: by_stick.Levels or None"""
     if levels is None:
         return []
-    return [cup_figure(levels.marks, part_names(values["system"]), values["cup"], values["units"])]
+    return [cup_figure(levels.marks, parts_said(values["system"]), values["cup"], values["units"])]
 
 
 def cup_figure(marks: tuple[float, ...], names: tuple[Said, ...], cup: Values, units: str) -> dict:

@@ -1,7 +1,7 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import part_names, unconfirmed
+from ..mix.label_words import parts_said, unconfirmed
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
 from ..words.messages import message, quantity, row, sentences
 from ..words.speech import spoken
@@ -39,7 +39,7 @@ def step(name: str, label: Said, figure: Said = "", under: Said = "", said: Said
 
 def steps(found: Found, values: Values) -> list[dict]:
     """All steps of the batch in order, with what was typed of those done. found: pouring.PouringResult"""
-    lines = ways.say(found.way, values) + unconfirmed(values["system"], "ratio")
+    lines = ways.say(found.way, values)
     named = dict([(one.name, one) for one in lines])
     if found.hopeless:  # nothing that could be poured right: say so, and no more
         why = named[found.hopeless]
@@ -49,7 +49,7 @@ def steps(found: Found, values: Values) -> list[dict]:
         zero = on_scale(0.0, values["scale"]["step_unit"], values)
         steps_found.append(step("cup", "pouring-cup", zero, said="pouring-cup.said"))
     steps_found.extend(_parts(found, named, values))
-    _warn_first(steps_found[0], lines)
+    _warn_first(steps_found[0], lines + unconfirmed(values["system"], "ratio"))
     steps_found.append(_stir(found, values))
     if found.putty:
         steps_found.extend(_filler(found, values))
@@ -63,7 +63,7 @@ def _parts(found: Found, named: dict[str, Line], values: Values) -> list[dict]:
     key, aloud, asks = WAYS[way]
     figures = ways.written(found.way, values)
     group, field, _ = FIELDS[way]
-    for place, name in enumerate(part_names(values["system"])):
+    for place, name in enumerate(parts_said(values["system"])):
         one = named[key + "abcde"[place]]
         under = one.rough
         if way == "scale" and values["zeroing"] == "each" and place:
@@ -89,7 +89,7 @@ def _warn_first(first: dict, lines: list[Line]) -> None:
     told_at_once = [message("pouring-warned" if one.value is None else "pouring-warned.figure", label=one.label,
                             text=one.text) for one in warned]
     first["under"] = row(told_at_once + [first["under"]], " ")
-    for one in warned[::-1]:
+    for one in reversed(warned):
         if one.value is None:
             first["said"] = message("pouring-warned.said", label=one.label, then=first["said"])
     first["rank"] = WARN

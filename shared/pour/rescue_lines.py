@@ -1,8 +1,8 @@
 """Rescue lines: what is said of a pour that went wrong."""
 from ..clock.usable_lines import questions
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import part_names
-from ..mix.ratio_error_lines import aim, cost_lines, off_by, percent
+from ..mix.label_words import parts_said
+from ..mix.ratio_error_lines import aim_said, cost_lines, off_by_said, percent
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
 from ..words.messages import message, quantity, sentences
 from ..words.numbers import DOWN, NEAREST, UP
@@ -21,7 +21,7 @@ ASKED = {
 
 def say(found: Found, values: Values) -> list[Line]:
     """Whether it is worth it, what to add, and what then is in the cup. found: in_cup.RescueResult"""
-    names = part_names(values["system"])
+    names = parts_said(values["system"])
     lines = _clock(found.clock, values) + [in_cup(found.held)]
     if found.clock.state == "late":
         return lines
@@ -51,11 +51,11 @@ def _state(found: Found, names: tuple[Said, ...]) -> Line:
     if off is None:
         return words("off", "rescue-missing", "rescue-missing.text", rank=WARN)
     return line("off", "rescue-off", off.error, "", percent(off.error), rank=WARN if off.off else MORE,
-                rough=message("rescue-off.rough", aim=aim(off.most), off=off_by(names, off)))
+                rough=message("rescue-off.rough", aim=aim_said(off.most), off=off_by_said(names, off)))
 
 
 def _to_add(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
-    lines, most = [], aim(found.most)
+    lines, most = [], aim_said(found.most)
     if found.stays:
         lines.append(words("least", "rescue-stays", message("rescue-stays.text", aim=most), rank=SAY))
     for place, amount in enumerate(found.exact):
