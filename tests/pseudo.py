@@ -19,7 +19,8 @@ OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
 MORE = "·" * 60
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
-SIGNS = {word for unit in UNITS for word in sign(unit.name).split(" ")} | {"C", "F", "R", "K", "ppm", "mg", "x", "bit"}
+OTHER_SIGNS = {"C", "F", "H", "P", "R", "K", "ppm", "mg", "x", "bit"}
+SIGNS = {word for unit in UNITS for word in sign(unit.name).split(" ")} | OTHER_SIGNS
 WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
 KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help", "fold", "each", "under", "said", "how",
         "texts", "figure", "asks")

@@ -5,67 +5,48 @@ The product's own safety data sheet decides: these are reminders of what it usua
 from .losses import BY_KEY
 from .marks import COMMON, JUDGED, PUBLISHED
 
-FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
-         "they usually say.")
+FIRST = "safety-first.text"
 
 # stands on every screen while nothing more pressing does (common practice)
-REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
+REMINDER, REMINDER_SHORT = "caution-reminder", "caution-reminder.short"
 
 # name, heading, text, mark, source
 STANDING = (
-    ("gloves", "Hands", "Wear protective gloves: nitrile, two pairs, no latex as the only barrier. A wet or torn glove "
-     "comes off at once. Which glove lasts how long: the glove maker's ISO 374 data for this product.", COMMON, ""),
-    ("sensitise", "Skin", "May cause an allergic skin reaction. Once sensitised, for good. Never wash it off with "
-     "solvent: soap and plenty of water.", PUBLISHED, "ghs"),
-    ("skin_first_aid", "On the skin", "IF ON SKIN: Wash with plenty of water. If skin irritation or rash occurs: "
-     "Get medical help.", PUBLISHED, "ghs"),
-    ("eyes", "Eyes", "Goggles on before a pot is opened. Hardener may cause severe skin burns and eye damage.",
-     PUBLISHED, "ghs"),
-    ("eyes_first_aid", "In the eyes", "IF IN EYES: Rinse cautiously with water for several minutes. Remove contact "
-     "lenses, if present and easy to do. Continue rinsing. Get medical help.", PUBLISHED, "ghs"),
-    ("air", "Air", "Work where air moves through, and keep others and children out. A dust mask does not stop vapour. "
-     "Inside a hull or a tank: not without its own plan and licensed practice.", COMMON, ""),
-    ("heat", "A pot that heats up", "Mixed resin heats itself; a full cup can smoke, burn and catch fire. Mix what "
-     "you can use. A hot pot goes outdoors onto bare ground, spread thin if it still flows, never under a lid.",
-     COMMON, ""),
-    ("dust", "Dust", "Powders and sanding dust: a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). "
-     "Never sand epoxy that is not fully cured.", COMMON, ""),
-    ("waste", "Leftovers", "Let leftovers cure spread thin, outdoors; dispose of contents and container by local "
-     "rules. Avoid release to the environment.", PUBLISHED, "ghs"),
+    ("gloves", "caution-always-gloves", "caution-always-gloves.text", COMMON, ""),
+    ("sensitise", "caution-always-sensitise", "caution-always-sensitise.text", PUBLISHED, "ghs"),
+    ("skin_first_aid", "caution-always-skin-first-aid", "ghs-aid-skin", PUBLISHED, "ghs"),
+    ("eyes", "caution-always-eyes", "caution-always-eyes.text", PUBLISHED, "ghs"),
+    ("eyes_first_aid", "caution-always-eyes-first-aid", "ghs-aid-eyes", PUBLISHED, "ghs"),
+    ("air", "caution-always-air", "caution-always-air.text", COMMON, ""),
+    ("heat", "caution-always-heat", "caution-always-heat.text", COMMON, ""),
+    ("dust", "caution-always-dust", "caution-always-dust.text", COMMON, ""),
+    ("waste", "caution-always-waste", "caution-always-waste.text", PUBLISHED, "ghs"),
 )
 
 # The cautions of the moment, the more urgent first: which one stands is decided by shared/cautions.py from the inputs.
-# name, heading, text, the panel's task it leads to, mark, source
+# name, heading, text, the panel's task it leads to, mark, source, the text where there is room for one sentence only
 MOMENT = (
-    ("hot_now", "It is hot", "Out with it now: bare ground outdoors, thin if it still flows, never a lid.", "hot",
-     COMMON, ""),
-    ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
-     "confined", COMMON, ""),
-    ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED, "ghs"),
-    ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED, "ghs"),
-    ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
-     COMMON, ""),
-    ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON, ""),
-    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
-     COMMON, ""),
-    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
-     "hot", COMMON, ""),
-    ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
-     "once.", "hot", COMMON, ""),
-    ("in_sun", "In the sun", "Shade first: spread thin in the sun it is thick sooner than a cup in the shade.",
-     "hot", JUDGED, ""),
-    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", COMMON, ""),
-    ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON, ""),
-    ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON, ""),
-    ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED, "ghs"),
-    ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED, "ghs"),
-    ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON, ""),
-    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", COMMON, ""),
-    ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
-     COMMON, ""),
-    ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON, ""),
-    ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON, ""),
-    ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON, ""),
+    ("hot_now", "caution-hot-now", "caution-hot-now.text", "hot", COMMON, "", "caution-hot-now.text"),
+    ("hull", "caution-hull", "caution-hull.text", "confined", COMMON, "", "caution-hull.text"),
+    ("poison", "caution-poison", "caution-poison.text", "open", PUBLISHED, "ghs", "caution-poison.text"),
+    ("asthma", "caution-asthma", "caution-asthma.text", "mix", PUBLISHED, "ghs", "caution-asthma.text"),
+    ("vapour", "caution-vapour", "caution-vapour.text", "wipe", COMMON, "", "caution-vapour.short"),
+    ("uncured", "caution-uncured", "caution-uncured.text", "sand", COMMON, "", "caution-uncured.text"),
+    ("big_pot", "caution-big-pot", "caution-big-pot.text", "hot", COMMON, "", "caution-big-pot.short"),
+    ("warm_pot", "caution-warm-pot", "caution-warm-pot.text", "hot", COMMON, "", "caution-warm-pot.short"),
+    ("hot_pot", "caution-hot-pot", "caution-hot-pot.text", "hot", COMMON, "", "caution-hot-pot.short"),
+    ("in_sun", "caution-in-sun", "caution-in-sun.text", "hot", JUDGED, "", "caution-in-sun.text"),
+    ("short_pot", "caution-short-pot", "caution-short-pot.text", "mix", COMMON, "", "caution-short-pot.short"),
+    ("powder", "caution-powder", "caution-powder.text", "powder", COMMON, "", "caution-powder.short"),
+    ("sanding", "caution-sanding", "caution-sanding.text", "sand", COMMON, "", "caution-sanding.text"),
+    ("lasting", "caution-lasting", "caution-lasting.text", "open", PUBLISHED, "ghs", "caution-lasting.text"),
+    ("corrosive", "caution-corrosive", "caution-corrosive.text", "open", PUBLISHED, "ghs", "caution-corrosive.text"),
+    ("small_room", "caution-small-room", "caution-small-room.text", "mix", COMMON, "", "caution-small-room.text"),
+    ("thick", "caution-thick", "caution-thick.text", "hot", COMMON, "", "caution-thick.short"),
+    ("cold", "caution-cold", "caution-cold.text", "open", COMMON, "", "caution-cold.text"),
+    ("blush", "caution-blush", "caution-blush.text", "peel", COMMON, "", "caution-blush.text"),
+    ("gloves", "caution-gloves", "caution-gloves.text", "open", COMMON, "", "caution-gloves.short"),
+    ("wash", "caution-wash", "caution-wash.text", "open", COMMON, "", "caution-wash.short"),
 )
 
 # the codes of a product's own sheet that bring up a caution, the gravest first
@@ -76,24 +57,24 @@ OWN_CODES = (
     ("corrosive", ("H314", "H318")),
 )
 
-# what a caution advises, and what it advises in the sun
-SPREAD_IN_SUN = (("spread it in a tray at once", "spread it in the shade"),
-                 ("spread it at once", "spread it in the shade"))
+# what a caution says where the sun shines on it: no tray then
+IN_SUN = (("big_pot", "caution-big-pot.in-sun"), ("warm_pot", "caution-warm-pot.in-sun"),
+          ("hot_pot", "caution-hot-pot.in-sun"))
 
 RUNS_AWAY = 373.15  # K
 # name, value, unit, mark, source: from where on a caution of the moment stands (SI)
 FROM = (
-    ("mass in one cup that is big", 0.3, "kg", JUDGED, ""),
-    ("mass in one cup that is big on a warm day", 0.15, "kg", JUDGED, ""),
-    ("peak of a pot that runs away", RUNS_AWAY, "K", JUDGED, ""),
-    ("smallest mass whose peak is shown", 0.01, "kg", JUDGED, ""),
-    ("air that is warm", 301.15, "K", JUDGED, ""),
-    ("air that is cold", 285.15, "K", JUDGED, ""),
-    ("pot that is hot", 323.15, "K", JUDGED, ""),
-    ("usable time that is short", 600.0, "s", JUDGED, ""),
-    ("air changes that are few", 2 / 3600, "1/s", JUDGED, ""),
-    ("room that is small", 30.0, "m3", JUDGED, ""),
-    ("putty that is thick", BY_KEY["one_pass"].value, "m", BY_KEY["one_pass"].mark, ""),
+    ("caution-from-big", 0.3, "kg", JUDGED, ""),
+    ("caution-from-big-warm", 0.15, "kg", JUDGED, ""),
+    ("caution-from-runs-away", RUNS_AWAY, "K", JUDGED, ""),
+    ("caution-from-least-peak", 0.01, "kg", JUDGED, ""),
+    ("caution-from-warm", 301.15, "K", JUDGED, ""),
+    ("caution-from-cold", 285.15, "K", JUDGED, ""),
+    ("caution-from-hot", 323.15, "K", JUDGED, ""),
+    ("caution-from-short", 600.0, "s", JUDGED, ""),
+    ("caution-from-few-changes", 2 / 3600, "1/s", JUDGED, ""),
+    ("caution-from-small-room", 30.0, "m3", JUDGED, ""),
+    ("caution-from-thick", BY_KEY["one_pass"].value, "m", BY_KEY["one_pass"].mark, ""),
 )
 TABLES = (
     ("Cautions that always stand", STANDING, (1,), (2,)),

@@ -3,8 +3,7 @@ from collections import namedtuple
 
 from .marks import COMMON, PUBLISHED
 
-TOTAL, INHALABLE = "total dust", "inhalable dust"
-THORACIC, FINE = "thoracic dust", "respirable dust"
+TOTAL, INHALABLE, THORACIC, FINE = "dust-total", "dust-inhalable", "dust-thoracic", "dust-fine"
 
 # value [kg/m3], over a working day; fraction: which part of the dust it counts. The limits of the US, of the EU and of
 # Germany, of authorities and of the bodies that advise them: the strictest of them counts here.
@@ -34,39 +33,27 @@ LIMITS = (
     Limit("glass", TOTAL, 15e-6, "kg/m3", PUBLISHED, "osha-csi"),
 )
 # whose limits they are, by source; what is not here is of the US
-REGIONS = (("mak", "Germany"), ("trgs-900", "Germany"), ("eu-carcinogens", "EU"))
+REGIONS = (("mak", "region-germany"), ("trgs-900", "region-germany"), ("eu-carcinogens", "region-eu"))
 
 # key, label, the dusts it raises, what is particular about it, mark, source
 POWDERS = (
-    ("wood-flour", "Wood flour", ("wood",),
-     "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.", PUBLISHED, "npg"),
-    ("silica", "Fumed silica", ("silica", "other"),
-     "Stays in the air for long, and dries skin and eyes.",
-     COMMON, ""),
-    ("quartz", "Quartz or stone flour", ("quartz", "other"), "Quartz dust scars the lungs and can cause cancer.",
-     PUBLISHED, "1910.1053"),
-    ("cotton", "Cotton fibre", ("cotton", "other"), "Its dust tightens the chest, the raw fibre's above all.",
-     PUBLISHED, "1910.1043"),
-    ("milled-glass", "Milled glass", ("glass", "other"), "Splinters prick skin and eyes; rinse, do not rub.",
-     COMMON, ""),
-    ("glass-spheres", "Glass microspheres", ("glass", "other"),
-     "So light that it flies at a breath; slippery on the floor.", COMMON, ""),
-    ("phenolic-balloons", "Phenolic microballoons", ("other",),
-     "So light that it flies at a breath; organic dust can burn in the air.", COMMON, ""),
-    ("talc", "Talc", ("talc", "other"), "Only talc without asbestos: ask for the sheet.", COMMON, ""),
-    ("other", "Another powder", ("other",), "Read its sheet first; a dust limit holds for every powder.", COMMON, ""),
+    ("wood-flour", "powder-wood-flour", ("wood",), "powder-wood-flour.about", PUBLISHED, "npg"),
+    ("silica", "powder-silica", ("silica", "other"), "powder-silica.about", COMMON, ""),
+    ("quartz", "powder-quartz", ("quartz", "other"), "powder-quartz.about", PUBLISHED, "1910.1053"),
+    ("cotton", "powder-cotton", ("cotton", "other"), "powder-cotton.about", PUBLISHED, "1910.1043"),
+    ("milled-glass", "powder-milled-glass", ("glass", "other"), "powder-milled-glass.about", COMMON, ""),
+    ("glass-spheres", "powder-glass-spheres", ("glass", "other"), "powder-glass-spheres.about", COMMON, ""),
+    ("phenolic-balloons", "powder-phenolic-balloons", ("other",), "powder-phenolic-balloons.about", COMMON, ""),
+    ("talc", "powder-talc", ("talc", "other"), "powder-talc.about", COMMON, ""),
+    ("other", "powder-other", ("other",), "powder-other.about", COMMON, ""),
 )
 
 # key, label, the dusts it raises, what is particular about it, mark, source
 SANDING = (
-    ("sanding-epoxy", "Sanding cured epoxy", ("other", "wood"),
-     "Epoxy, filler and wood together: the strictest of them counts.", COMMON, ""),
-    ("sanding-glass", "Sanding cured glass tape", ("other", "glass"), "Glass dust pricks: cover wrists and neck.",
-     COMMON, ""),
-    ("sanding-wood", "Sanding plywood", ("wood",), "Wood dust can burn, and is treated as a cause of cancer.",
-     PUBLISHED, "npg"),
-    ("sanding-cedar", "Sanding western red cedar", ("red cedar", "wood"), "Its dust can cause asthma, and can burn.",
-     PUBLISHED, "tlv"),
+    ("sanding-epoxy", "dust-sanding-epoxy", ("other", "wood"), "dust-sanding-epoxy.about", COMMON, ""),
+    ("sanding-glass", "dust-sanding-glass", ("other", "glass"), "dust-sanding-glass.about", COMMON, ""),
+    ("sanding-wood", "dust-sanding-wood", ("wood",), "dust-sanding-wood.about", PUBLISHED, "npg"),
+    ("sanding-cedar", "dust-sanding-cedar", ("red cedar", "wood"), "dust-sanding-cedar.about", PUBLISHED, "tlv"),
 )
 
 # words by which a builder's own filler is known for one of the powders, the stricter first
@@ -83,8 +70,8 @@ CALLED = (
 
 # Share of the outside air that a half mask may let through is 1 / APF: assigned protection factors, mark, source
 MASKS = (
-    ("half", "Half mask or filtering half mask", 10, PUBLISHED, "npg"),
-    ("full", "Full face mask, fit-tested", 50, PUBLISHED, "npg"),
+    ("half", "mask-half", 10, PUBLISHED, "npg"),
+    ("full", "mask-full", 50, PUBLISHED, "npg"),
 )
 
 
@@ -92,7 +79,7 @@ def strictest(dusts):
     """The strictest published limit of the dusts together.
 
     >>> strictest(("wood",)).value * 1e6, strictest(("silica",)).source, region(strictest(("silica",)))
-    (1.0, 'mak', 'Germany')
+    (1.0, 'mak', 'region-germany')
     """
     found = None
     for limit in LIMITS:
@@ -103,7 +90,7 @@ def strictest(dusts):
 
 def region(limit):
     """Where a limit holds."""
-    return dict(REGIONS).get(limit.source, "US")
+    return dict(REGIONS).get(limit.source, "region-us")
 
 
 TABLES = (

@@ -7,137 +7,118 @@ from .marks import COMMON, MEMORY, PUBLISHED
 # code, text, pictogram, signal word, mark, source. Where a code has several categories the sign and the
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
 HAZARDS = (
-    ("H224", "Extremely flammable liquid and vapour", "flame", "Danger", PUBLISHED, "ghs"),
-    ("H225", "Highly flammable liquid and vapour", "flame", "Danger", PUBLISHED, "ghs"),
-    ("H226", "Flammable liquid and vapour", "flame", "Warning", PUBLISHED, "ghs"),
-    ("H227", "Combustible liquid", "", "Warning", PUBLISHED, "ghs"),
-    ("H228", "Flammable solid", "flame", "Danger", PUBLISHED, "ghs"),
-    ("H242", "Heating may cause a fire", "flame", "Danger", PUBLISHED, "ghs"),
-    ("H251", "Self-heating: may catch fire", "flame", "Danger", PUBLISHED, "ghs"),
-    ("H290", "May be corrosive to metals", "corrosion", "Warning", PUBLISHED, "ghs"),
-    ("H300", "Fatal if swallowed", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H301", "Toxic if swallowed", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H302", "Harmful if swallowed", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H304", "May be fatal if swallowed and enters airways", "health", "Danger", PUBLISHED, "ghs"),
-    ("H310", "Fatal in contact with skin", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H311", "Toxic in contact with skin", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H312", "Harmful in contact with skin", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H314", "Causes severe skin burns and eye damage", "corrosion", "Danger", PUBLISHED, "ghs"),
-    ("H315", "Causes skin irritation", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H317", "May cause an allergic skin reaction", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H318", "Causes serious eye damage", "corrosion", "Danger", PUBLISHED, "ghs"),
-    ("H319", "Causes serious eye irritation", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H330", "Fatal if inhaled", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H331", "Toxic if inhaled", "skull", "Danger", PUBLISHED, "ghs"),
-    ("H332", "Harmful if inhaled", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H334", "May cause allergy or asthma symptoms or breathing difficulties if inhaled", "health", "Danger",
-     PUBLISHED, "ghs"),
-    ("H335", "May cause respiratory irritation", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H336", "May cause drowsiness or dizziness", "exclamation", "Warning", PUBLISHED, "ghs"),
-    ("H340", "May cause genetic defects", "health", "Danger", PUBLISHED, "ghs"),
-    ("H341", "Suspected of causing genetic defects", "health", "Warning", PUBLISHED, "ghs"),
-    ("H350", "May cause cancer", "health", "Danger", PUBLISHED, "ghs"),
-    ("H350i", "May cause cancer by inhalation", "health", "Danger", PUBLISHED, "clp"),
-    ("H351", "Suspected of causing cancer", "health", "Warning", PUBLISHED, "ghs"),
-    ("H360", "May damage fertility or the unborn child", "health", "Danger", PUBLISHED, "ghs"),
-    ("H360F", "May damage fertility", "health", "Danger", PUBLISHED, "clp"),
-    ("H360D", "May damage the unborn child", "health", "Danger", PUBLISHED, "clp"),
-    ("H360FD", "May damage fertility. May damage the unborn child", "health", "Danger", PUBLISHED, "clp"),
-    ("H360Fd", "May damage fertility. Suspected of damaging the unborn child", "health", "Danger", PUBLISHED, "clp"),
-    ("H360Df", "May damage the unborn child. Suspected of damaging fertility", "health", "Danger", PUBLISHED, "clp"),
-    ("H361", "Suspected of damaging fertility or the unborn child", "health", "Warning", PUBLISHED, "ghs"),
-    ("H361f", "Suspected of damaging fertility", "health", "Warning", PUBLISHED, "clp"),
-    ("H361d", "Suspected of damaging the unborn child", "health", "Warning", PUBLISHED, "clp"),
-    ("H361fd", "Suspected of damaging fertility. Suspected of damaging the unborn child", "health", "Warning",
-     PUBLISHED, "clp"),
-    ("H362", "May cause harm to breast-fed children", "", "", PUBLISHED, "ghs"),
-    ("H370", "Causes damage to organs", "health", "Danger", PUBLISHED, "ghs"),
-    ("H371", "May cause damage to organs", "health", "Warning", PUBLISHED, "ghs"),
-    ("H372", "Causes damage to organs through prolonged or repeated exposure", "health", "Danger", PUBLISHED, "ghs"),
-    ("H373", "May cause damage to organs through prolonged or repeated exposure", "health", "Warning", PUBLISHED,
-     "ghs"),
-    ("H400", "Very toxic to aquatic life", "environment", "Warning", PUBLISHED, "ghs"),
-    ("H401", "Toxic to aquatic life", "", "", PUBLISHED, "ghs"),
-    ("H402", "Harmful to aquatic life", "", "", PUBLISHED, "ghs"),
-    ("H410", "Very toxic to aquatic life with long lasting effects", "environment", "Warning", PUBLISHED, "ghs"),
-    ("H411", "Toxic to aquatic life with long lasting effects", "environment", "", PUBLISHED, "ghs"),
-    ("H412", "Harmful to aquatic life with long lasting effects", "", "", PUBLISHED, "ghs"),
-    ("H413", "May cause long lasting harmful effects to aquatic life", "", "", PUBLISHED, "ghs"),
-    ("H420", "Harms public health and the environment by destroying ozone in the upper atmosphere", "exclamation",
-     "Warning", PUBLISHED, "ghs"),
-    ("EUH018", "In use may form flammable/explosive vapour-air mixture", "", "", PUBLISHED, "clp"),
-    ("EUH019", "May form explosive peroxides", "", "", PUBLISHED, "clp"),
-    ("EUH066", "Repeated exposure may cause skin dryness or cracking", "", "", PUBLISHED, "clp"),
-    ("EUH071", "Corrosive to the respiratory tract", "", "", PUBLISHED, "clp"),
-    ("EUH204", "Contains isocyanates. May produce an allergic reaction", "", "", PUBLISHED, "clp"),
-    ("EUH205", "Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, "clp"),
-    ("EUH208", "Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, "clp"),
-    ("EUH209", "Can become highly flammable in use", "", "", PUBLISHED, "clp"),
-    ("EUH380", "May cause endocrine disruption in humans", "", "Danger", PUBLISHED, "clp"),
-    ("EUH381", "Suspected of causing endocrine disruption in humans", "", "Warning", PUBLISHED, "clp"),
+    ("H224", "ghs-h224", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H225", "ghs-h225", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H226", "ghs-h226", "flame", "ghs-warning", PUBLISHED, "ghs"),
+    ("H227", "ghs-h227", "", "ghs-warning", PUBLISHED, "ghs"),
+    ("H228", "ghs-h228", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H242", "ghs-h242", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H251", "ghs-h251", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H290", "ghs-h290", "corrosion", "ghs-warning", PUBLISHED, "ghs"),
+    ("H300", "ghs-h300", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H301", "ghs-h301", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H302", "ghs-h302", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H304", "ghs-h304", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H310", "ghs-h310", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H311", "ghs-h311", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H312", "ghs-h312", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H314", "ghs-h314", "corrosion", "ghs-danger", PUBLISHED, "ghs"),
+    ("H315", "ghs-h315", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H317", "ghs-h317", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H318", "ghs-h318", "corrosion", "ghs-danger", PUBLISHED, "ghs"),
+    ("H319", "ghs-h319", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H330", "ghs-h330", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H331", "ghs-h331", "skull", "ghs-danger", PUBLISHED, "ghs"),
+    ("H332", "ghs-h332", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H334", "ghs-h334", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H335", "ghs-h335", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H336", "ghs-h336", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("H340", "ghs-h340", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H341", "ghs-h341", "health", "ghs-warning", PUBLISHED, "ghs"),
+    ("H350", "ghs-h350", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H350i", "ghs-h350i", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H351", "ghs-h351", "health", "ghs-warning", PUBLISHED, "ghs"),
+    ("H360", "ghs-h360", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H360F", "ghs-h360F", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H360D", "ghs-h360D", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H360FD", "ghs-h360FD", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H360Fd", "ghs-h360Fd", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H360Df", "ghs-h360Df", "health", "ghs-danger", PUBLISHED, "clp"),
+    ("H361", "ghs-h361", "health", "ghs-warning", PUBLISHED, "ghs"),
+    ("H361f", "ghs-h361f", "health", "ghs-warning", PUBLISHED, "clp"),
+    ("H361d", "ghs-h361d", "health", "ghs-warning", PUBLISHED, "clp"),
+    ("H361fd", "ghs-h361fd", "health", "ghs-warning", PUBLISHED, "clp"),
+    ("H362", "ghs-h362", "", "", PUBLISHED, "ghs"),
+    ("H370", "ghs-h370", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H371", "ghs-h371", "health", "ghs-warning", PUBLISHED, "ghs"),
+    ("H372", "ghs-h372", "health", "ghs-danger", PUBLISHED, "ghs"),
+    ("H373", "ghs-h373", "health", "ghs-warning", PUBLISHED, "ghs"),
+    ("H400", "ghs-h400", "environment", "ghs-warning", PUBLISHED, "ghs"),
+    ("H401", "ghs-h401", "", "", PUBLISHED, "ghs"),
+    ("H402", "ghs-h402", "", "", PUBLISHED, "ghs"),
+    ("H410", "ghs-h410", "environment", "ghs-warning", PUBLISHED, "ghs"),
+    ("H411", "ghs-h411", "environment", "", PUBLISHED, "ghs"),
+    ("H412", "ghs-h412", "", "", PUBLISHED, "ghs"),
+    ("H413", "ghs-h413", "", "", PUBLISHED, "ghs"),
+    ("H420", "ghs-h420", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("EUH018", "ghs-euh018", "", "", PUBLISHED, "clp"),
+    ("EUH019", "ghs-euh019", "", "", PUBLISHED, "clp"),
+    ("EUH066", "ghs-euh066", "", "", PUBLISHED, "clp"),
+    ("EUH071", "ghs-euh071", "", "", PUBLISHED, "clp"),
+    ("EUH204", "ghs-euh204", "", "", PUBLISHED, "clp"),
+    ("EUH205", "ghs-euh205", "", "", PUBLISHED, "clp"),
+    ("EUH208", "ghs-euh208", "", "", PUBLISHED, "clp"),
+    ("EUH209", "ghs-euh209", "", "", PUBLISHED, "clp"),
+    ("EUH380", "ghs-euh380", "", "ghs-danger", PUBLISHED, "clp"),
+    ("EUH381", "ghs-euh381", "", "ghs-warning", PUBLISHED, "clp"),
 )
 
 # code, text, the text on other labels (empty: the same), mark, source. P316 and P317 came with the ninth revision of
 # the GHS; labels of the EU and the US still carry P310 to P313.
 PRECAUTIONS = (
-    ("P210", "Keep away from heat, hot surfaces, sparks, open flames and other ignition sources. No smoking.", "",
-     PUBLISHED, "ghs"),
-    ("P260", "Do not breathe dust/fume/gas/mist/vapours/spray.", "", PUBLISHED, "ghs"),
-    ("P261", "Avoid breathing dust/fume/gas/mist/vapours/spray.", "", PUBLISHED, "ghs"),
-    ("P264", "Wash ... thoroughly after handling.", "", PUBLISHED, "ghs"),
-    ("P271", "Use only outdoors or in a well-ventilated area.", "", PUBLISHED, "ghs"),
-    ("P272", "Contaminated work clothing should not be allowed out of the workplace.", "", PUBLISHED, "ghs"),
-    ("P273", "Avoid release to the environment.", "", PUBLISHED, "ghs"),
-    ("P280", "Wear protective gloves/protective clothing/eye protection/face protection/...", "", PUBLISHED, "ghs"),
-    ("P302+P352", "IF ON SKIN: Wash with plenty of water/...", "IF ON SKIN: Wash with plenty of soap and water.",
-     PUBLISHED, "ghs"),
-    ("P304+P340", "IF INHALED: Remove person to fresh air and keep comfortable for breathing.",
-     "IF INHALED: Remove victim to fresh air and keep at rest in a position comfortable for breathing.",
-     PUBLISHED, "ghs"),
-    ("P305+P351+P338", "IF IN EYES: Rinse cautiously with water for several minutes. Remove contact lenses, if present "
-     "and easy to do. Continue rinsing.", "", PUBLISHED, "ghs"),
-    ("P301+P310", "IF SWALLOWED: Immediately call a POISON CENTER/doctor/...", "", PUBLISHED, "ghs"),
-    ("P301+P330+P331", "IF SWALLOWED: Rinse mouth. Do NOT induce vomiting.", "", PUBLISHED, "ghs"),
-    ("P303+P361+P353", "IF ON SKIN (or hair): Take off immediately all contaminated clothing. Rinse skin with water "
-     "[or shower].", "", PUBLISHED, "ghs"),
-    ("P310", "Immediately call a POISON CENTER/doctor/...", "Get emergency medical help immediately. (P316)", PUBLISHED,
-     "ghs"),
-    ("P313", "Get medical help. (P317)", "Get medical advice/attention.", PUBLISHED, "ghs"),
-    ("P316", "Get emergency medical help immediately.", "Immediately call a POISON CENTER/doctor/... (P310)", PUBLISHED,
-     "ghs"),
-    ("P317", "Get medical help.", "Get medical advice/attention. (P313)", PUBLISHED, "ghs"),
-    ("P333+P313", "If skin irritation or rash occurs: Get medical help. (P333+P317)",
-     "If skin irritation or rash occurs: Get medical advice/attention.", PUBLISHED, "ghs"),
-    ("P333+P317", "If skin irritation or rash occurs: Get medical help.",
-     "If skin irritation or rash occurs: Get medical advice/attention. (P333+P313)", PUBLISHED, "ghs"),
-    ("P342+P311", "If experiencing respiratory symptoms: Call a POISON CENTER/doctor/...", "", PUBLISHED, "ghs"),
-    ("P362+P364", "Take off contaminated clothing and wash it before reuse.", "", PUBLISHED, "ghs"),
-    ("P363", "Wash contaminated clothing before reuse.", "", PUBLISHED, "ghs"),
-    ("P391", "Collect spillage.", "", PUBLISHED, "ghs"),
-    ("P501", "Dispose of contents/container to ...", "", PUBLISHED, "ghs"),
+    ("P210", "ghs-p210", "", PUBLISHED, "ghs"),
+    ("P260", "ghs-p260", "", PUBLISHED, "ghs"),
+    ("P261", "ghs-p261", "", PUBLISHED, "ghs"),
+    ("P264", "ghs-p264", "", PUBLISHED, "ghs"),
+    ("P271", "ghs-p271", "", PUBLISHED, "ghs"),
+    ("P272", "ghs-p272", "", PUBLISHED, "ghs"),
+    ("P273", "ghs-p273", "", PUBLISHED, "ghs"),
+    ("P280", "ghs-p280", "", PUBLISHED, "ghs"),
+    ("P302+P352", "ghs-p302-p352", "ghs-p302-p352.other", PUBLISHED, "ghs"),
+    ("P304+P340", "ghs-p304-p340", "ghs-p304-p340.other", PUBLISHED, "ghs"),
+    ("P305+P351+P338", "ghs-p305-p351-p338", "", PUBLISHED, "ghs"),
+    ("P301+P310", "ghs-p301-p310", "", PUBLISHED, "ghs"),
+    ("P301+P330+P331", "ghs-p301-p330-p331", "", PUBLISHED, "ghs"),
+    ("P303+P361+P353", "ghs-p303-p361-p353", "", PUBLISHED, "ghs"),
+    ("P310", "ghs-p310", "ghs-p310.other", PUBLISHED, "ghs"),
+    ("P313", "ghs-p313", "ghs-p313.other", PUBLISHED, "ghs"),
+    ("P316", "ghs-p316", "ghs-p316.other", PUBLISHED, "ghs"),
+    ("P317", "ghs-p317", "ghs-p317.other", PUBLISHED, "ghs"),
+    ("P333+P313", "ghs-p333-p313", "ghs-p333-p313.other", PUBLISHED, "ghs"),
+    ("P333+P317", "ghs-p333-p317", "ghs-p333-p317.other", PUBLISHED, "ghs"),
+    ("P342+P311", "ghs-p342-p311", "", PUBLISHED, "ghs"),
+    ("P362+P364", "ghs-p362-p364", "", PUBLISHED, "ghs"),
+    ("P363", "ghs-p363", "", PUBLISHED, "ghs"),
+    ("P391", "ghs-p391", "", PUBLISHED, "ghs"),
+    ("P501", "ghs-p501", "", PUBLISHED, "ghs"),
 )
 
 # key, label, the codes usual for it, what to know, mark, source
 CLASSES = (
-    ("resin", "Bisphenol-A epoxy resin", "H315, H317, H319, H411",
-     "Number average molecular weight up to 700.", PUBLISHED, "sds-resin"),
-    ("hardener", "Amine hardener", "H302, H312, H314, H317, H318, H335, H411",
-     "They differ a lot; some may also cause asthma, H334.", MEMORY, ""),
-    ("solvent", "Solvents for wiping", "H225, H319, H336",
-     "Acetone, alcohols and butanone, more or less.", PUBLISHED, "clp-vi"),
-    ("powder", "Powders", "", "Mostly no statement of their own: the dust is the hazard.", COMMON, ""),
+    ("resin", "usual-resin", "H315, H317, H319, H411", "usual-resin.text", PUBLISHED, "sds-resin"),
+    ("hardener", "usual-hardener", "H302, H312, H314, H317, H318, H335, H411", "usual-hardener.text", MEMORY, ""),
+    ("solvent", "usual-solvent", "H225, H319, H336", "usual-solvent.text", PUBLISHED, "clp-vi"),
+    ("powder", "usual-powder", "", "usual-powder.text", COMMON, ""),
 )
 
 # key, what it is called, the picture in words, mark, source
 PICTOGRAMS = (
-    ("flame", "Flame, GHS02", "a flame over a line: it burns", PUBLISHED, "clp-v"),
-    ("corrosion", "Corrosion, GHS05", "drops eating into a hand and a bar: it burns skin and eyes", PUBLISHED, "clp-v"),
-    ("skull", "Skull and crossbones, GHS06", "a skull over crossed bones: poisonous in small amounts", PUBLISHED,
-     "clp-v"),
-    ("health", "Health hazard, GHS08", "a person with a star on the chest: harm that stays", PUBLISHED, "clp-v"),
-    ("exclamation", "Exclamation mark, GHS07", "an exclamation mark: irritates, sensitises the skin, or is harmful",
-     PUBLISHED, "clp-v"),
-    ("environment", "Environment, GHS09", "a bare tree and a dead fish: poisonous to water life", PUBLISHED, "clp-v"),
+    ("flame", "pictogram-flame", "pictogram-flame.picture", PUBLISHED, "clp-v"),
+    ("corrosion", "pictogram-corrosion", "pictogram-corrosion.picture", PUBLISHED, "clp-v"),
+    ("skull", "pictogram-skull", "pictogram-skull.picture", PUBLISHED, "clp-v"),
+    ("health", "pictogram-health", "pictogram-health.picture", PUBLISHED, "clp-v"),
+    ("exclamation", "pictogram-exclamation", "pictogram-exclamation.picture", PUBLISHED, "clp-v"),
+    ("environment", "pictogram-environment", "pictogram-environment.picture", PUBLISHED, "clp-v"),
 )
 
 EVERY = "every exclamation mark"
@@ -149,10 +130,21 @@ PRECEDENCE = (
     ("health", "H334", ("H315", "H317", "H319"), PUBLISHED, "ghs-label"),
 )
 # the stronger first: a label bears one
-SIGNAL_WORDS = ("Danger", "Warning")
+SIGNAL_WORDS = ("ghs-danger", "ghs-warning")
 
-# routes of acute toxicity by the third figure of the code: with the same last figure they are joined into one sentence
-ROUTES = (("0", "if swallowed"), ("1", "in contact with skin"), ("3", "if inhaled"))
+# routes of acute toxicity with the same last figure are joined into one statement of the standard (CLP, Annex III)
+JOINED = (
+    ("H300+H310", "ghs-h300-h310"), ("H300+H330", "ghs-h300-h330"), ("H310+H330", "ghs-h310-h330"),
+    ("H300+H310+H330", "ghs-h300-h310-h330"),
+    ("H301+H311", "ghs-h301-h311"), ("H301+H331", "ghs-h301-h331"), ("H311+H331", "ghs-h311-h331"),
+    ("H301+H311+H331", "ghs-h301-h311-h331"),
+    ("H302+H312", "ghs-h302-h312"), ("H302+H332", "ghs-h302-h332"), ("H312+H332", "ghs-h312-h332"),
+    ("H302+H312+H332", "ghs-h302-h312-h332"),
+)
+# of a statement in two sentences the code whose words are the first: where there is room for one
+FIRST_SENTENCE = (("H360FD", "H360F"), ("H360Fd", "H360F"), ("H360Df", "H360D"))
+# precautions whose words end without a point
+NO_POINT = ("P313", "P333+P313")
 
 
 def _small(code):
@@ -165,17 +157,14 @@ def hazard(code):
 
     Letters are looked for as typed, then whatever their size; of a code with unknown letters the plain one stands.
     >>> hazard("H300+H310+H330")[1], hazard("H360fd")[0], hazard("H999")
-    ('Fatal if swallowed, in contact with skin or if inhaled', 'H360FD', None)
+    ('ghs-h300-h310-h330', 'H360FD', None)
     """
     parts = code.split("+")
     if len(parts) > 1:
         rows = [hazard(one) for one in parts]
         if None in rows:
             return None
-        verb = rows[0][1][:-len(dict(ROUTES)[code[2]])]
-        ways = [dict(ROUTES)[one[2]] for one in parts]
-        said = verb + ", ".join(ways[:-1]) + " or " + ways[-1]
-        return (code, said) + rows[0][2:4] + (PUBLISHED, "clp")
+        return (code, dict(JOINED)[code]) + rows[0][2:4] + (PUBLISHED, "clp")
     exact = [row for row in HAZARDS if row[0] == code]
     if exact:
         return exact[0]

@@ -9,15 +9,15 @@ from .marks import MEMORY, PUBLISHED
 
 # key, label
 SOLVENTS = (
-    ("acetone", "Acetone"),
-    ("isopropanol", "Isopropyl alcohol"),
-    ("ethanol", "Ethyl alcohol"),
-    ("butanone", "2-Butanone"),
+    ("acetone", "solvent-acetone"),
+    ("isopropanol", "solvent-isopropanol"),
+    ("ethanol", "solvent-ethanol"),
+    ("butanone", "solvent-butanone"),
 )
 
 Fact = namedtuple("Fact", ("name", "quantity", "value", "unit", "mark", "source"))
-MOLAR, DENSITY, LOWER, UPPER = "molar mass", "density", "lower explosive limit", "upper explosive limit"
-DAY, SHORT = "limit for a working day", "limit for 15 minutes"
+MOLAR, DENSITY, LOWER, UPPER = "solvent-molar", "solvent-density", "solvent-lower", "solvent-upper"
+DAY, SHORT = "solvent-day", "solvent-short"
 
 FACTS = (
     Fact("acetone", MOLAR, 0.05808, "kg/mol", PUBLISHED, "iupac"),

@@ -3,42 +3,42 @@ from . import tasks_cleaning, tasks_mixing, tasks_shared, tasks_trouble
 
 # key, label, the topics that matter most for it (they stand in sight, the others fold away)
 TASKS = (
-    ("open", "Opening and measuring", ("hands", "eyes", "skin")),
-    ("mix", "Mixing", ("hands", "eyes", "fire")),
-    ("powder", "Adding powders", ("breathing", "eyes", "air")),
-    ("lay", "Laying and rolling", ("hands", "skin", "clothes")),
-    ("confined", "Inside a hull or confined space", ("have", "air", "breathing")),
-    ("wipe", "Wiping with solvent", ("fire", "air", "hands")),
-    ("clean", "Cleaning tools", ("hands", "skin", "fire")),
-    ("peel", "Peeling and washing", ("hands", "eyes", "skin")),
-    ("sand", "Sanding", ("hands", "eyes", "breathing", "skin", "air")),
-    ("hot", "A pot that heats up", ("have", "fire", "others")),
-    ("leftover", "Leftovers", ("fire", "hands", "others")),
-    ("waste", "Waste", ("hands", "fire", "others")),
-    ("spill", "Spills", ("have", "hands", "air")),
-    ("fire", "Fire", ("fire", "others", "breathing")),
+    ("open", "task-open", ("hands", "eyes", "skin")),
+    ("mix", "task-mix", ("hands", "eyes", "fire")),
+    ("powder", "task-powder", ("breathing", "eyes", "air")),
+    ("lay", "task-lay", ("hands", "skin", "clothes")),
+    ("confined", "task-confined", ("have", "air", "breathing")),
+    ("wipe", "task-wipe", ("fire", "air", "hands")),
+    ("clean", "task-clean", ("hands", "skin", "fire")),
+    ("peel", "task-peel", ("hands", "eyes", "skin")),
+    ("sand", "task-sand", ("hands", "eyes", "breathing", "skin", "air")),
+    ("hot", "task-hot", ("have", "fire", "others")),
+    ("leftover", "task-leftover", ("fire", "hands", "others")),
+    ("waste", "task-waste", ("hands", "fire", "others")),
+    ("spill", "task-spill", ("have", "hands", "air")),
+    ("fire", "task-fire", ("fire", "others", "breathing")),
 )
 
 TOPICS = (
-    ("have", "Have ready"),
-    ("hands", "Hands"),
-    ("eyes", "Eyes"),
-    ("breathing", "Breathing"),
-    ("skin", "Skin"),
-    ("clothes", "Clothes"),
-    ("air", "Air"),
-    ("fire", "Fire"),
-    ("others", "Bystanders and children"),
-    ("never", "Never"),
-    ("aid", "First aid"),
-    ("stop", "When to stop"),
+    ("have", "topic-have"),
+    ("hands", "topic-hands"),
+    ("eyes", "topic-eyes"),
+    ("breathing", "topic-breathing"),
+    ("skin", "topic-skin"),
+    ("clothes", "topic-clothes"),
+    ("air", "topic-air"),
+    ("fire", "topic-fire"),
+    ("others", "topic-others"),
+    ("never", "topic-never"),
+    ("aid", "topic-aid"),
+    ("stop", "topic-stop"),
 )
 
 # how cured what is sanded is: key, label, the key of the statement that leads
 CURED = (
-    ("unknown", "Not sure", "sand_unsure"),
-    ("soft", "Gummy, or a nail marks it", "sand_soft"),
-    ("hard", "Hard, dusts dry", "sand_hard"),
+    ("unknown", "safety-cured.unknown", "sand_unsure"),
+    ("soft", "safety-cured.soft", "sand_soft"),
+    ("hard", "safety-cured.hard", "sand_hard"),
 )
 
 

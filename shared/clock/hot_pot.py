@@ -13,9 +13,7 @@ from .sun import NO_SUN, Sun
 from .usable import batch, known
 
 RUNS_AWAY = HOT[-1][0]  # K; from this peak on a pot smokes, foams, melts its cup
-_FROM = dict([(row[0], row[1]) for row in FROM])
-BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
-WARM = _FROM["air that is warm"]
+BIG, BIG_WARM, _, _, WARM = [row[1] for row in FROM[:5]]
 
 
 def peak_temperature(system: dict, mass: float, container: str, air: float, resin: "float | None" = None,

@@ -2,26 +2,24 @@
 from collections import namedtuple
 
 from ..catalogue.first_aid import ADDED, FLOW, HOT_STEPS, MINUTES, STEPS
-from ..catalogue.hazards import PRECAUTIONS
 from ..forms.types import Values
 from ..words.numbers import UP, to_step
 from .aid_lines import HOT, say
 
 INPUTS = ()
 CHECKS = ()
-FOLDS = ((HOT, "A pot that smokes or burns"),)
+FOLDS = ((HOT, "aid-hot"),)
 STEP = 0.005  # m3: water is had by cans
 
-# steps: (key, row of its official statement, rows of what is added); hot: rows of HOT_STEPS; minutes: of rinsing,
-# at the least [s]; water: that takes, to have at hand [m3]
+# steps: (row of STEPS, rows of what is added to it); hot: rows of HOT_STEPS; minutes: of rinsing, at the least [s]
+# water: that takes, to have at hand [m3]
 AidResult = namedtuple("AidResult", ("steps", "hot", "minutes", "water"))
 
 
 def reckon(values: Values) -> AidResult:
     """The steps with their official statements, and how much clean water to have at hand."""
-    official = dict([(row[0], row) for row in PRECAUTIONS])
-    return AidResult([(key, official[code], [row for row in ADDED if row[0] == key])
-                      for key, code, _, _ in STEPS], HOT_STEPS, MINUTES, to_step(MINUTES * FLOW, STEP, UP))
+    return AidResult([(step, [row for row in ADDED if row[0] == step[0]]) for step in STEPS], HOT_STEPS, MINUTES,
+                     to_step(MINUTES * FLOW, STEP, UP))
 
 
 def answer(values: Values) -> list:

@@ -19,52 +19,49 @@ from ..forms.inputs import Choice, Number, Pick
 from ..forms.remembered import start
 from ..forms.types import Values
 from ..things.records_shed import FAN, ROOM
+from ..words.messages import message, number
 from ..words.numbers import bare
 from ..words.units import US_GALLON
 from . import air_drawing
 from .air_lines import say
 
-_RULE = dict([(row[0], row[1]) for row in RULES])
-PRESSURE = _RULE["pressure a fan may spend on the make-up opening"]
-DISCHARGE = _RULE["discharge coefficient of a plain opening"]
-TENTH = _RULE["share of the lower explosive limit that is not to be passed"]
+MIXING_LEAST, MIXING_MOST, PRESSURE, DISCHARGE, TENTH = [row[1] for row in RULES]
 NONE, OTHER = "none", "other"
 IN_ROOM = (("place", ("room",)),)
 WITH_SOLVENT = (("solvent", tuple([row[0] for row in SOLVENTS]) + (OTHER,)),)
 OWN_SOLVENT = (("solvent", (OTHER,)),)
 DUSTS = tuple([row for row in POWDERS if row[0] != OTHER]) + SANDING
 
-ROOM_FOLD, AIR_FOLD = "The room and its fan", "Solvent and dust in the air"
+ROOM_FOLD, AIR_FOLD = "air-room-fold", "air-in-it-fold"
 
 INPUTS = (
-    Choice("place", "Where", (("room", "A room or shed"), ("hull", "Inside a hull, tank or locker"))),
-    Pick("room", "Room", ROOM, default="shed", fold=ROOM_FOLD, when=IN_ROOM),
-    Choice("draught", "Openings", tuple([row[:2] for row in DRAUGHTS]), default="two", fold=ROOM_FOLD, when=IN_ROOM),
-    Choice("fan_runs", "Fan", (("off", "No fan"), ("in", "Blows in"), ("out", "Blows out")), fold=ROOM_FOLD,
-           when=IN_ROOM),
-    Pick("fan", "Which fan", FAN, default="small", fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),)),
-    Number("opening", "Opening for the other way", unit="m2", low=0, high=50, default=start(OPENING, "m2"),
+    Choice("place", "air-place", (("room", "air-place.room"), ("hull", "air-place.hull"))),
+    Pick("room", "air-room", ROOM, default="shed", fold=ROOM_FOLD, when=IN_ROOM),
+    Choice("draught", "air-draught", tuple([row[:2] for row in DRAUGHTS]), default="two", fold=ROOM_FOLD, when=IN_ROOM),
+    Choice("fan_runs", "air-fan", (("off", "air-fan.off"), ("in", "air-fan.in"), ("out", "air-fan.out")),
+           fold=ROOM_FOLD, when=IN_ROOM),
+    Pick("fan", "air-which-fan", FAN, default="small", fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),)),
+    Number("opening", "air-opening", unit="m2", low=0, high=50, default=start(OPENING, "m2"),
            fold=ROOM_FOLD, when=(("fan_runs", ("in", "out")),),
-           help="Free area where the air comes in, or goes out, on the far side"),
-    Number("mixing", "Mixing factor", low=1, high=10, default=MIXING_FACTOR, fold=ROOM_FOLD, when=IN_ROOM,
-           help="1: air mixes perfectly; {} to {} in ordinary rooms, from memory".format(
-               *[bare(_RULE["mixing factor, " + one + " in an ordinary room"], 1) for one in ("lowest", "highest")])),
-    Number("clear", "Share to clear", unit="%", low=10, high=99.99, default=start(CLEARED, "%"), fold=ROOM_FOLD,
+           help="air-opening.help"),
+    Number("mixing", "air-mixing", low=1, high=10, default=MIXING_FACTOR, fold=ROOM_FOLD, when=IN_ROOM,
+           help=message("air-mixing.help", least=number(bare(MIXING_LEAST, 1)), most=number(bare(MIXING_MOST, 1)))),
+    Number("clear", "air-clear", unit="%", low=10, high=99.99, default=start(CLEARED, "%"), fold=ROOM_FOLD,
            when=IN_ROOM),
-    Choice("solvent", "Solvent wiped", ((NONE, "None"),) + SOLVENTS + ((OTHER, "Another, from its sheet"),),
+    Choice("solvent", "air-solvent", ((NONE, "air-solvent.none"),) + SOLVENTS + ((OTHER, "air-solvent.other"),),
            fold=AIR_FOLD),
-    Number("solvent_mass", "Solvent used", unit="g", low=0, high=20000, above=True, optional=True,
+    Number("solvent_mass", "air-solvent-mass", unit="g", low=0, high=20000, above=True, optional=True,
            fold=AIR_FOLD, when=WITH_SOLVENT),
-    Number("wiping", "Over", unit="min", low=0, high=600, above=True, optional=True,
+    Number("wiping", "air-wiping", unit="min", low=0, high=600, above=True, optional=True,
            fold=AIR_FOLD, when=WITH_SOLVENT),
-    Number("solvent_molar", "Its molar mass, g/mol", low=10, high=400, optional=True, fold=AIR_FOLD,
+    Number("solvent_molar", "air-molar", low=10, high=400, optional=True, fold=AIR_FOLD,
            when=OWN_SOLVENT),
-    Number("solvent_limit", "Its limit in air, ppm", low=0, high=10000, above=True, optional=True, fold=AIR_FOLD,
+    Number("solvent_limit", "air-limit", low=0, high=10000, above=True, optional=True, fold=AIR_FOLD,
            when=OWN_SOLVENT),
-    Number("solvent_lower", "Its lower explosive limit", unit="%", low=0, high=100, above=True, optional=True,
+    Number("solvent_lower", "air-lower", unit="%", low=0, high=100, above=True, optional=True,
            fold=AIR_FOLD, when=OWN_SOLVENT),
-    Choice("dust", "Dust", ((NONE, "None"),) + tuple([row[:2] for row in DUSTS]), fold=AIR_FOLD),
-    Number("air_temperature", "Air temperature", unit="degC", low=-20, high=50, default=start(AIR, "degC"),
+    Choice("dust", "air-dust", ((NONE, "air-dust.none"),) + tuple([row[:2] for row in DUSTS]), fold=AIR_FOLD),
+    Number("air_temperature", "air-temperature", unit="degC", low=-20, high=50, default=start(AIR, "degC"),
            fold=ROOM_FOLD),
 )
 
@@ -89,10 +86,10 @@ def check(values: Values) -> None:
     """A solvent from its own sheet needs the three figures of that sheet."""
     if values["solvent"] != OTHER:
         return
-    for name, what in (("solvent_molar", "molar mass"), ("solvent_limit", "limit in air"),
-                       ("solvent_lower", "lower explosive limit")):
+    for name, missing in (("solvent_molar", "air-molar.missing"), ("solvent_limit", "air-limit.missing"),
+                          ("solvent_lower", "air-lower.missing")):
         if values[name] is None:
-            raise InputError(name, "Another solvent: type its " + what + " from the data sheet, or choose a known one")
+            raise InputError(name, missing)
 
 
 CHECKS = (check,)

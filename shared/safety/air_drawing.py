@@ -17,17 +17,17 @@ def figures(values: Values) -> list:
         draw.path("gap", ((left, middle - 15), (left, middle + 15))),
         draw.path("gap", ((right, middle - 15), (right, middle + 15))),
         _arrow(left - 40, left + 20, middle), _arrow(right - 20, right + 40, middle),
-        draw.note("note", left + width * 0.4, middle + 4, "you"),
-        draw.note("note", left + width * 0.65, middle + 4, "work"),
-        draw.note("note", left - 8, top - 8, "in"), draw.note("note", right + 8, top - 8, "out"),
+        draw.note("note", left + width * 0.4, middle + 4, "air-drawing.you"),
+        draw.note("note", left + width * 0.65, middle + 4, "air-drawing.work"),
+        draw.note("note", left - 8, top - 8, "air-drawing.in"),
+        draw.note("note", right + 8, top - 8, "air-drawing.out"),
     ]
-    told_words = "Seen from above: air comes in at one end, passes you, then the work, and goes out at the far end."
+    said = "air-drawing.told"
     if values["fan_runs"] != "off":
         shapes.append(draw.box("fan", fan_at - 5, middle - 15, 10, 30))
-        shapes.append(draw.note("note", fan_at, middle + 30, "fan"))
-        told_words += " The fan stands " + ("where the air comes in." if values["fan_runs"] == "in"
-                                            else "where the air goes out.")
-    return [draw.figure("fan_place", "Where the air goes", 300, deep + 60, shapes, told_words)]
+        shapes.append(draw.note("note", fan_at, middle + 30, "air-drawing.fan"))
+        said = "air-drawing.told-in" if values["fan_runs"] == "in" else "air-drawing.told-out"
+    return [draw.figure("fan_place", "air-drawing", 300, deep + 60, shapes, said)]
 
 
 def _arrow(start: float, end: float, y: float) -> dict:

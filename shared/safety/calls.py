@@ -6,8 +6,8 @@ from ..forms.types import Values
 from ..things.records_shed import NUMBERS
 from .calls_lines import say
 
-FOLD = "Your emergency numbers"
-INPUTS = (Pick("numbers", "Emergency numbers", NUMBERS, default="none", fold=FOLD),)
+FOLD = "calls-numbers.fold"
+INPUTS = (Pick("numbers", "calls-numbers", NUMBERS, default="none", fold=FOLD),)
 CHECKS = ()
 
 # calls: (key, number as it is dialled), those that were typed; who: the person that the last one reaches, or ""

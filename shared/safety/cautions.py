@@ -3,12 +3,7 @@ from ..catalogue.cautions import FROM, MOMENT, OWN_CODES
 from ..catalogue.sunlight import TRAY_UP_TO
 from ..things.statements import single
 
-_FROM = dict([(row[0], row[1]) for row in FROM])
-BIG, BIG_WARM = _FROM["mass in one cup that is big"], _FROM["mass in one cup that is big on a warm day"]
-WARM, COLD, HOT = _FROM["air that is warm"], _FROM["air that is cold"], _FROM["pot that is hot"]
-RUNS_AWAY, LITTLE = _FROM["peak of a pot that runs away"], _FROM["smallest mass whose peak is shown"]
-SHORT, FEW = _FROM["usable time that is short"], _FROM["air changes that are few"]
-SMALL, THICK = _FROM["room that is small"], _FROM["putty that is thick"]
+BIG, BIG_WARM, RUNS_AWAY, LITTLE, WARM, COLD, HOT, SHORT, FEW, SMALL, THICK = [row[1] for row in FROM]
 
 
 def standing(*, mass: "float | None" = None, filler: str = "", temperature: "float | None" = None,

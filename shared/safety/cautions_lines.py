@@ -1,54 +1,77 @@
 """Cautions lines: the cautions of the moment in words, with the figures that bring them up."""
-from ..catalogue.cautions import MOMENT, SPREAD_IN_SUN
-from ..forms.types import Values
+from ..catalogue.cautions import IN_SUN, MOMENT
+from ..catalogue.hazards import FIRST_SENTENCE, hazard
+from ..forms.types import Said, Values
 from ..words.lines import WARN, Line, words
-from ..words.numbers import BLANKS, DOWN, UP
-from ..words.provenance import provenance
-from ..words.units import METRIC, told
+from ..words.messages import message, number, quantity, row, typed
+from ..words.numbers import DOWN, UP, shown
+from ..words.provenance import sourced
 from .own_codes import gravest
 from .powders import powder
 
+ROWS = dict([(one[0], one) for one in MOMENT])
+UNNAMED = "powder"  # what `current_caution` calls a filler of which it knows nothing
 
-def say(names: "list[str]", known: Values, units: str = METRIC) -> list[Line]:
+
+def say(names: "list[str]", known: Values) -> list[Line]:
     """Lines of rank WARN, each with where it comes from.
 
-    names: of catalogue.cautions.MOMENT; known: the keywords of `cautions.standing`; units: METRIC or US
-    >>> [line.label for line in say(["big_pot", "powder"], {"mass": 0.5, "filler": "Wood flour"})]
-    ['A big pot', 'Wood flour']
+    names: of catalogue.cautions.MOMENT; known: the keywords of `cautions.standing`
+    >>> [line.name for line in say(["big_pot", "powder"], {"mass": 0.5, "filler": "Wood flour"})]
+    ['caution_big_pot', 'caution_powder']
     """
-    rows = dict([(row[0], row) for row in MOMENT])
-    lines, filled, row = [], _filled(known, units), powder(known.get("filler") or "")
+    lines, in_sun = [], dict(IN_SUN)
+    dust = powder(known.get("filler") or "")
     for name in names:
-        _, label, text, task, mark, source = rows[name]
+        _, _, text, task, mark, source, short = ROWS[name]
         grave = gravest(name, known.get("codes") or ())
         if grave:
-            filled["code"], filled["official"], _, filled["signal"], mark, source = grave
-        where = provenance(mark, source)
-        if row and "{about}" in text:
-            where += "; " + provenance(*row[4:])
-        for key in filled:
-            label, text = label.replace("{" + key + "}", filled[key]), text.replace("{" + key + "}", filled[key])
-        if known.get("sun"):
-            for advice, in_sun in SPREAD_IN_SUN:
-                text = text.replace(advice, in_sun)
-        lines.append(words("caution_" + name, label, text.strip(BLANKS), rough=where, caution=task,
-                           rank=WARN))
+            mark, source = grave[-2:]
+        where = sourced(mark, source)
+        if name == "powder":
+            if dust:
+                where = row([where, sourced(*dust[4:])], "; ")
+            else:
+                text = short  # nothing is known about it
+        elif known.get("sun"):
+            text = in_sun.get(name, text)
+        lines.append(words("caution_" + name, label(name, known), message(text, **_filled(name, known)), rough=where,
+                           caution=task, rank=WARN))
     return lines
 
 
-def _filled(known: Values, units: str) -> dict:
-    """The figures a caution names, as text; only what is known."""
-    filled = {"filler": "Powder", "about": ""}
-    row = powder(known.get("filler") or "")
-    if row:
-        filled["filler"], filled["about"] = row[1], row[3]
-    elif known.get("filler"):
-        filled["filler"] = known["filler"][:30]
-    for key, name, unit, toward in (("mass", "amount", "g", UP), ("temperature", "temperature", "degC", UP),
+def label(name: str, known: Values) -> Said:
+    """What a caution is headed by."""
+    return message(ROWS[name][1], **_filled(name, known))
+
+
+def short(name: str, known: Values) -> Said:
+    """A caution where there is room for one sentence."""
+    return message(ROWS[name][6], **_filled(name, known, short=True))
+
+
+def _filled(name: str, known: Values, short: bool = False) -> dict:
+    """The values that a caution names; only what is known."""
+    filled: dict = {}
+    if name == "powder":
+        dust = powder(known.get("filler") or "")
+        filled["filler"], filled["about"] = (dust[1], dust[3]) if dust else (_called(known.get("filler")), "")
+    grave = gravest(name, known.get("codes") or ())
+    if grave:
+        code, official, _, filled["signal"], _, _ = grave
+        first = dict(FIRST_SENTENCE).get(code) if short else None
+        filled["code"], filled["official"] = typed(code), hazard(first)[1] if first else official
+    for key, what, unit, toward in (("mass", "amount", "g", UP), ("temperature", "temperature", "degC", UP),
                                     ("usable", "minutes", "min", DOWN), ("depth", "depth", "mm", UP),
                                     ("room", "room", "m3", DOWN)):
         if known.get(key) is not None:
-            filled[name] = told(known[key], unit, units, toward, None if key == "depth" else 0, 2)
+            filled[what] = quantity(known[key], unit, toward, None if key == "depth" else 0, 2)
     if known.get("changes") is not None:
-        filled["changes"] = told(known["changes"] * 3600, "", units, DOWN, 1) + " air changes an hour"
+        filled["changes"] = message("caution-air-changes", changes=number(shown(known["changes"] * 3600, 1, DOWN)))
     return filled
+
+
+def _called(filler: "str | None") -> Said:
+    if not filler:
+        return "caution-powder.other"
+    return "caution-powder.unnamed" if filler == UNNAMED else typed(filler[:30])

@@ -3,9 +3,10 @@ from collections import namedtuple
 
 from ..clock.sun import sun_of
 from ..forms.late import late
-from ..forms.types import Values
+from ..forms.types import Said, Values
 from ..things import statements
 from .cautions import BIG, standing
+from .cautions_lines import UNNAMED
 from .current_caution_lines import say
 from .own_codes import gravest
 from .powders import powder
@@ -18,14 +19,14 @@ HEATS = ("big_pot", "warm_pot", "hot_pot")
 CurrentResult = namedtuple("CurrentResult", ("first", "heats", "signs", "known"))
 
 
-def caution(values: Values, answers: list) -> "tuple[str, list[dict]]":
-    """One caution as text: the most urgent that the real inputs bring up, else the reminder; and the pictograms of the
+def caution(values: Values, answers: list) -> "tuple[Said, list[dict]]":
+    """One caution: the most urgent that the real inputs bring up, else the reminder; and the pictograms of the
     product's own codes that bring one up, also where another is more urgent.
 
     values: what the screen read; answers: [[move, answer], ...] as `moves.screen` gives them
     """
     found = reckon(values, answers)
-    return say(found, values), [late("pictogram_drawing").figure(key) for key in found.signs]
+    return say(found), [late("pictogram_drawing").figure(key) for key in found.signs]
 
 
 def reckon(values: Values, answers: list) -> CurrentResult:
@@ -86,7 +87,7 @@ def _known(values: Values, answers: list) -> dict:
 def _called(filler: dict) -> str:
     """What a filler is known by: its name where its dust is known by that, else the built-in row it began as."""
     name, row = filler.get("name") or "", filler.get("id") or ""
-    return (name if powder(name) else row) or name or "powder"
+    return (name if powder(name) else row) or name or UNNAMED
 
 
 def _peak(values: Values, system: dict, mass: "float | None") -> "float | None":

@@ -32,7 +32,7 @@ def signal(said: "list[Statement]") -> str:
     """The signal word of a label with these statements: the stronger one stands alone (GHS 1.4.10.5.3.2).
 
     >>> signal(own(("H317", "H330"))), signal(own(("H317",))), signal(own(("H412", "P273")))
-    ('Danger', 'Warning', '')
+    ('ghs-danger', 'ghs-warning', '')
     """
     borne = [one.row[3] for one in said if one.hazard and one.row]
     return ([word for word in SIGNAL_WORDS if word in borne] + [""])[0]
@@ -69,7 +69,7 @@ def gravest(caution: str, found: "tuple[str, ...] | list[str]") -> "tuple | None
 
     caution: its name in catalogue.cautions.MOMENT; found: codes as `things.statements.codes` gives them
     >>> gravest("poison", ("H301+H311", "H330"))[:2], gravest("lasting", ("H317", "H360FD"))[0]
-    (('H330', 'Fatal if inhaled'), 'H360FD')
+    (('H330', 'ghs-h330'), 'H360FD')
     """
     for one in dict(OWN_CODES).get(caution, ()):
         for code in found:

@@ -1,29 +1,33 @@
 """Own codes, lines: what the codes of a product's own sheet say, in the official words."""
+from ..catalogue.hazards import NO_POINT
 from ..catalogue.marks import LABEL, PUBLISHED
-from ..forms.types import Found
+from ..forms.types import Found, Said
 from ..words.lines import MORE, SAY, WARN, Line, words
-from ..words.provenance import provenance
+from ..words.messages import message, sentences, typed
+from ..words.provenance import marked, sourced
 
 PRODUCTS = "products"  # part of the answer that folds away
 
 
-def say(own: "list[Found]", signal: str) -> list[Line]:
+def say(own: "list[Found]", signal: Said) -> list[Line]:
     """Each code, then the signal word of the label. own: own_codes.Statement of each; signal: "" where there is none"""
     lines = [_own(place, one) for place, one in enumerate(own)]
     if signal:
-        lines.append(words("signal", "Signal word", signal, rough=provenance(PUBLISHED, "ghs-label"), rank=SAY))
+        lines.append(words("signal", "own-code-signal", signal, rough=sourced(PUBLISHED, "ghs-label"), rank=SAY))
     return lines
 
 
 def _own(place: int, found: Found) -> Line:
     """What a typed code says; one that is not held here is said to be unknown, and asked to be looked up."""
-    row, code, where = found.row, found.code, LABEL
-    text = "This code is not known here. It is kept: look up its words and its sign on the sheet."
+    row, code = found.row, found.code
+    text, where = "own-code.unknown", marked(LABEL)
     if row:
-        text, where = row[1] + ("." if row[1][-1:] not in "./" else ""), LABEL + "; words " + provenance(*row[-2:])
+        said = message("own-code-ended", words=row[1]) if found.hazard or row[0] in NO_POINT else row[1]
+        more = ""
         if not found.hazard and row[2]:
-            text += " On other labels: " + row[2]
+            more = message("own-code-others", words=row[2])
         elif found.hazard and row[0] != code:
-            text += " The letters behind it are not known here: look them up on the sheet."
-    return words("own_" + str(place), "Your product, " + code, text, rough=where,
+            more = "own-code.letters"
+        text, where = sentences([said, more]), message("own-code.rough", where=sourced(*row[-2:]))
+    return words("own_" + str(place), message("own-code", code=typed(code)), text, rough=where,
                  rank=WARN if found.hazard else MORE, part="" if found.hazard else PRODUCTS)

@@ -14,13 +14,13 @@ from .own_codes_lines import PRODUCTS
 from .safety_lines import REST, say
 
 INPUTS = (
-    Choice("task", "What comes next", (("any", "Any work"),) + tuple([(key, label) for key, label, _ in TASKS])),
-    Choice("powder", "Which powder", tuple([row[:2] for row in POWDERS]), when=(("task", ("powder",)),)),
-    Choice("cured", "How cured", tuple([row[:2] for row in CURED]), when=(("task", ("sand",)),)),
-    Pick("system", "Resin system", SYSTEM, default="3-1", fold="Your product"),
+    Choice("task", "safety-task", (("any", "safety-task.any"),) + tuple([(key, label) for key, label, _ in TASKS])),
+    Choice("powder", "safety-powder", tuple([row[:2] for row in POWDERS]), when=(("task", ("powder",)),)),
+    Choice("cured", "safety-cured", tuple([row[:2] for row in CURED]), when=(("task", ("sand",)),)),
+    Pick("system", "safety-system", SYSTEM, default="3-1", fold="safety-system.fold"),
 )
 CHECKS = ()
-FOLDS = ((REST, "More about this task"), (PRODUCTS, "What such products carry"))
+FOLDS = ((REST, "safety-rest"), (PRODUCTS, "safety-products"))
 
 # own: `own_codes.Statement` of each code typed from the product's own sheet; powder: its row of catalogue.dusts, None
 # where none is asked; limit: the strictest of its dust; rows: statements of the task that hold (name, topic, text,
