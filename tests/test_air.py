@@ -2,10 +2,12 @@
 import chemicals
 import pint
 import pytest
-from covemix.shared.catalogue import dusts, solvents
+from covemix.shared.catalogue import airing, dusts, solvents
 from covemix.shared.door import moves
 from covemix.shared.equations import ventilation
 from covemix.shared.safety import air_lines
+from covemix.shared.words.lines import said
+from covemix.shared.words.written import reader
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -128,10 +130,19 @@ def test_half_mask_and_silica(outside):
 def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
     """Rounding to the safe side: whole minutes at or above -ln(left) K / N, and less than one above."""
     time = ventilation.clearing_time(changes / 3600, left, mixing)
-    minutes = int(air_lines._minutes(time).partition(" ")[0])
+    minutes = int(said(air_lines._minutes(time), reader()).partition(" ")[0])
     assert time / 60 - 1e-5 <= minutes < time / 60 + 1
-    hours, _, rest = air_lines._hours(time).partition(" h ")
-    assert not hours or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
+    hours, found, rest = said(air_lines._cleared(time, 3), reader()).partition(" h ")
+    assert bool(found) == (minutes > 120)
+    assert not found or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
+
+
+@pytest.mark.parametrize("rows", [airing.ROOMS, airing.FANS])
+def test_a_room_and_a_fan_are_called_by_their_own_figures(rows):
+    """The label has the figures of the fields, in their order."""
+    for _, label, _, fields in rows:
+        figures = [figure.replace("m3", "m³") for name, figure in fields if name != "name"]
+        assert said(label, reader()).partition(", ")[2] == " by ".join(figures)
 
 
 def test_the_time_to_clear_is_said_as_it_is_meant():

@@ -4,7 +4,7 @@ import pathlib
 
 import pytest
 from covemix.shared.catalogue import hazards, pictograms, tasks
-from covemix.shared.catalogue.cautions import MOMENT
+from covemix.shared.catalogue.cautions import MOMENT, OWN_CODES, REMINDER, REMINDER_SHORT
 from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
 from covemix.shared.door import moves
@@ -73,7 +73,7 @@ def test_a_fact_is_found_by_its_words():
 def test_each_task_says_something_on_each_topic(task):
     found = lines(task=task)["lines"]
     told = {line["label"] for line in found}
-    assert {label for _, label in tasks.TOPICS} <= told
+    assert {said(label, reader()) for _, label in tasks.TOPICS} <= told
     names = [line["name"] for line in found]
     assert len(names) == len(set(names))
     assert all(line["rough"] for line in found if line["name"] != "first")
@@ -99,12 +99,12 @@ def test_sanding_tells_of_gloves_and_sleeves_in_sight(cured):
 ])
 def test_hazard_texts(code, text):
     """UN GHS, Annex 3, section 1."""
-    assert {row[0]: row[1] for row in hazards.HAZARDS}[code] == text
+    assert said({row[0]: row[1] for row in hazards.HAZARDS}[code], reader()) == text
 
 
 def test_both_wordings_of_getting_help():
     """UN GHS: P333+P313 "advice/attention" became P333+P317 "Get medical help"."""
-    rows = {row[0]: row for row in hazards.PRECAUTIONS}
+    rows = {row[0]: [said(cell, reader()) for cell in row] for row in hazards.PRECAUTIONS}
     assert rows["P333+P317"][1] == "If skin irritation or rash occurs: Get medical help."
     assert "advice/attention" in rows["P333+P313"][2]
     assert "soap" in rows["P302+P352"][2] and "soap" not in rows["P302+P352"][1]
@@ -179,7 +179,8 @@ MIXES = (
 
 def cautions(units="metric", **known):
     """The two that matter, in words."""
-    return cautions_lines.say(standing(**known)[:2], known, units)
+    return [line._replace(label=said(line.label, reader(units)), text=said(line.text, reader(units)))
+            for line in cautions_lines.say(standing(**known)[:2], known)]
 
 
 @pytest.mark.parametrize("known, expected", MIXES)
@@ -218,6 +219,31 @@ def test_the_caution_on_a_screen_follows_its_real_inputs(screen, typed, said):
 def test_the_readme_shows_the_cautions_that_stand(said, typed):
     readme = (pathlib.Path(__file__).parent.parent / "README.md").read_text(encoding="utf-8")
     assert f"| {said} | {moves.screen('pour', typed)['caution']} |" in readme
+
+
+def test_the_short_form_of_a_caution_is_its_first_sentence():
+    """In English; another language says in its own words what there is room for."""
+    filled = {name: "x" for name in ("signal", "code", "official", "filler", "about", "amount", "temperature",
+                                     "minutes", "room", "changes", "depth")}
+    for name, _, text, _, _, _, short in MOMENT:
+        whole, first = said((text, filled), reader()), said((short, filled), reader())
+        assert whole.startswith(first) and first == whole.partition(". ")[0].rstrip(".") + ".", name
+    assert said(REMINDER, reader()).startswith(said(REMINDER_SHORT, reader()) + " ")
+    for code, first in hazards.FIRST_SENTENCE:
+        assert said(hazards.hazard(code)[1], reader()).startswith(said(hazards.hazard(first)[1], reader()) + ". ")
+    two = [row[0] for row in hazards.HAZARDS if ". " in said(row[1], reader()) and gravest_of(row[0])]
+    assert two == [code for code, _ in hazards.FIRST_SENTENCE]
+
+
+def gravest_of(code):
+    """Whether a code brings up a caution."""
+    return [grave for _, grave in OWN_CODES if code[:4] in grave]
+
+
+def test_each_precaution_ends_with_a_point_or_is_given_one():
+    without = [row[0] for row in hazards.PRECAUTIONS if said(row[1], reader())[-1] not in "./"]
+    assert tuple(without) == hazards.NO_POINT
+    assert not [row[0] for row in hazards.HAZARDS if said(row[1], reader())[-1] in "./"]
 
 
 def test_cautions_stand_in_the_order_of_the_table():

@@ -35,10 +35,25 @@ from covemix.shared.pour import rescue_lines
 from covemix.shared.safety.cautions import standing
 from covemix.shared.safety.powders import powder
 from covemix.shared.things.statements import codes
-from covemix.shared.words.units import METRIC, in_system, to_si
+from covemix.shared.words.lines import said as as_read
+from covemix.shared.words.messages import typed as as_typed
+from covemix.shared.words.units import to_si
+from covemix.shared.words.written import reader
 
 ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLEANING"), (tasks_shared, "SHARED"),
                                  (tasks_trouble, "TROUBLE")) for row in getattr(module, name)]
+
+
+class Braces:
+    """The values of a message as the table has them: {amount}."""
+
+    def __getitem__(self, name):
+        return as_typed("{" + name + "}")
+
+
+def text(key):
+    """What stands behind a key of the catalogue, in metric units."""
+    return as_read((key, Braces()), reader())
 
 
 def same(ours, typed):
@@ -48,16 +63,16 @@ def same(ours, typed):
 
 
 def test_hazard_statements():
-    same({code: (text, signal, sign, mark) for code, text, sign, signal, mark, _ in hazards.HAZARDS},
+    same({code: (text(words), text(signal), sign, mark) for code, words, sign, signal, mark, _ in hazards.HAZARDS},
          {code: row[:4] for code, row in table.HAZARDS.items()})
-    same({code: (text, older) for code, text, older, *_ in hazards.PRECAUTIONS},
+    same({code: (text(words), text(older)) for code, words, older, *_ in hazards.PRECAUTIONS},
          {code: row[:2] for code, row in table.PRECAUTIONS.items()})
     assert {row[3] for row in hazards.PRECAUTIONS} == {table.PUBLISHED}
 
 
 @pytest.mark.parametrize("code", sorted(table.JOINED))
 def test_joined_routes_have_the_words_of_the_standard(code):
-    assert hazards.hazard(code)[1] == table.JOINED[code]
+    assert text(hazards.hazard(code)[1]) == table.JOINED[code]
 
 
 CODES = list(table.HAZARDS.items()) + [(code, (words, *table.HAZARDS[code[:4]][1:])) for code, words
@@ -130,22 +145,23 @@ def test_an_unknown_code_is_said_to_be_unknown_and_kept(code):
 
 
 def test_what_products_carry_and_the_signs():
-    same({key: (codes.replace(",", ""), about, mark) for key, _, codes, about, mark, _ in hazards.CLASSES},
+    same({key: (codes.replace(",", ""), text(about), mark) for key, _, codes, about, mark, _ in hazards.CLASSES},
          table.CLASSES)
     same({sign: (cause, " ".join(replaced)) for sign, cause, replaced, *_ in hazards.PRECEDENCE}, table.PRECEDENCE)
-    same({key: (name.split(", ")[1], words) for key, name, words, *_ in hazards.PICTOGRAMS}, table.PICTOGRAMS)
+    same({key: (text(name).split(", ")[1], text(words)) for key, name, words, *_ in hazards.PICTOGRAMS},
+         table.PICTOGRAMS)
 
 
 def test_dust_limits_and_what_raises_them():
     ours = {}
     for limit in dusts.LIMITS:
-        key = (limit.dust, limit.fraction.split(" ")[0], limit.source)
+        key = (limit.dust, text(limit.fraction).split(" ")[0], limit.source)
         if limit.source == "osha-csi":
             key += (round(limit.value * 1e6),)
         ours[key] = (round(limit.value * 1e6, 6), limit.mark)
     same(ours, {key: (round(row[0], 6), row[1]) for key, row in table.DUST_LIMITS.items()})
-    same({key: (" ".join(raised), about, mark) for key, _, raised, about, mark, _ in dusts.POWDERS + dusts.SANDING},
-         table.POWDERS)
+    same({key: (" ".join(raised), text(about), mark)
+          for key, _, raised, about, mark, _ in dusts.POWDERS + dusts.SANDING}, table.POWDERS)
     same({key: (factor, mark) for key, _, factor, mark, _ in dusts.MASKS}, table.MASKS)
 
 
@@ -178,7 +194,7 @@ def test_a_builders_own_filler_brings_the_caution_of_its_dust(name):
                                                                    "density": "1.5 g/mL", "loose": "0.2 g/mL"}}
     row = powder(name)
     assert (row and row[0]) == table.CALLED[name]
-    assert (row[1] if row else name) in moves.screen("pour", typed)["caution"]
+    assert (text(row[1]) if row else name) in moves.screen("pour", typed)["caution"]
 
 
 QUANTITIES = {solvents.MOLAR: ("molar", 1000, 2), solvents.DENSITY: ("density", 0.001, 6),
@@ -229,7 +245,7 @@ def test_air_of_the_room():
 def test_where_the_cautions_of_the_moment_begin():
     typed = {name: to_si(float(value), unit) if unit != "an hour" else value / 3600
              for name, (value, unit) in table.FROM.items()}
-    same({name: round(value, 9) for name, value, *_ in cautions.FROM},
+    same({text(name): round(value, 9) for name, value, *_ in cautions.FROM},
          {name: round(value, 9) for name, value in typed.items()})
     assert {row[3] for row in cautions.FROM} == {"own judgement"}
 
@@ -260,15 +276,16 @@ def test_a_caution_stands_from_its_limit_on_and_not_below():
 
 
 def test_cautions_and_reminders_in_words():
-    assert cautions.FIRST == table.FIRST and cautions.REMINDER == table.REMINDER
-    same({name: (text, mark) for name, _, text, mark, _ in cautions.STANDING}, table.STANDING)
-    assert tuple([row[:5] for row in cautions.MOMENT]) == table.MOMENT
-    assert containers.HOT_POT == table.HOT_POT and rescue_lines.SPREAD_OUT == table.SPREAD_OUT
+    assert text(cautions.FIRST) == table.FIRST and text(cautions.REMINDER) == table.REMINDER
+    same({name: (text(words), mark) for name, _, words, mark, _ in cautions.STANDING}, table.STANDING)
+    assert tuple([(name, text(heading), text(words), *row) for name, heading, words, *row in
+                  [row[:5] for row in cautions.MOMENT]]) == table.MOMENT
+    assert text(containers.HOT_POT) == table.HOT_POT and text(rescue_lines.SPREAD_OUT) == table.SPREAD_OUT
 
 
 def test_what_is_told_of_each_task_in_words():
-    same({key: (" ".join(about), topic, in_system(text, METRIC), (mark + " " + source).strip())
-          for key, about, topic, text, mark, source in ROWS}, table.STATEMENTS)
+    same({key: (" ".join(about), topic, text(words), (mark + " " + source).strip())
+          for key, about, topic, words, mark, source in ROWS}, table.STATEMENTS)
     same({key: leads for key, _, leads in tasks.CURED}, table.CURED)
 
 
@@ -276,29 +293,30 @@ def test_what_stands_on_the_screen_of_a_task_is_what_the_table_says():
     """Asked as the safety screen asks it: all words of all statements of the task, and none of another task's own."""
     for task, _, _ in tasks.TASKS:
         shown = " ".join(line["text"] for line in moves.answer("safety", {"task": task, "cured": "hard"})["lines"])
-        for key, (about, _, text, _) in table.STATEMENTS.items():
+        for key, (about, _, words, _) in table.STATEMENTS.items():
             if task in about.split(" ") and key not in ("sand_unsure", "sand_soft"):
-                assert text in shown, (task, key)
+                assert words in shown, (task, key)
 
 
 def everything_said():
     """Every text of safety in the catalogue and in the engine."""
     said = [row[3] for row in ROWS] + [row[2] for row in cautions.STANDING + cautions.MOMENT]
     said += [row[1] for row in first_aid.HOT_STEPS + first_aid.ADDED]
-    said += [row[3] for row in dusts.POWDERS + dusts.SANDING] + [text for row in containers.HOT for text in row[1:3]]
+    said += [row[3] for row in dusts.POWDERS + dusts.SANDING] + [one for row in containers.HOT for one in row[1:3]]
     said += [cautions.FIRST, cautions.REMINDER, containers.HOT_POT, rescue_lines.SPREAD_OUT]
-    return said + [row[4] for row in cure_times.STAGES]
+    said += [row[4] for row in cure_times.STAGES]
+    return [text(one) for one in said]
 
 
 def test_no_sentence_advises_what_hurts():
     """However both tables are worded: a text that speaks of a danger has the word that forbids it."""
     met = set()
-    for text in everything_said():
-        small = text.lower()
+    for told in everything_said():
+        small = told.lower()
         for words, one_of in table.NEVER:
             if all(re.search(r"\b" + word, small) for word in words):
                 met.add(words)
-                assert any(word in small for word in one_of), (text, words)
+                assert any(word in small for word in one_of), (told, words)
     assert {words for words, _ in table.NEVER} == met  # a rule that meets no sentence holds nothing
 
 
@@ -397,7 +415,7 @@ def test_nothing_is_called_published_that_nobody_looked_up():
                       "fillers",  # the packing of spheres, 0.64 +- 0.02, READ
                       "cure_times",  # the activation energy, above
                       "glass"}  # the density of the fibre, READ
-    assert {one.row[0] for one in sources.facts() if one.mark == table.PUBLISHED and one.module in (
+    assert {text(one.row[0]) for one in sources.facts() if one.mark == table.PUBLISHED and one.module in (
         "damp", "fillers", "cure_times", "glass")} == {"Density of the fibre",
                                               "What the open night sky cools a surface below the air", "energy",
                                               "Hollow spheres touch at, by volume",

@@ -14,6 +14,8 @@ from covemix.shared.equations.sunshine import clear_sky
 from covemix.shared.forms import inputs
 from covemix.shared.plan import day, working_times
 from covemix.shared.safety import cautions_lines
+from covemix.shared.words.lines import said as as_read
+from covemix.shared.words.written import reader
 from scipy.integrate import solve_ivp
 from sun_model import HOT, Cup, Tray, fitted, lasts
 from test_plan import HAND
@@ -327,10 +329,10 @@ def test_the_caution_of_the_sun():
 def test_a_big_pot_in_the_sun_is_not_sent_into_a_tray():
     for name in ("big_pot", "hot_pot", "warm_pot"):
         known = {"mass": 0.5, "temperature": AIR}
-        [said] = cautions_lines.say([name], dict(known, sun=580.0))
-        assert said.text.endswith("spread it in the shade."), said.text
-        [said] = cautions_lines.say([name], known)
-        assert said.text.endswith("at once."), said.text
+        [told] = cautions_lines.say([name], dict(known, sun=580.0))
+        assert as_read(told.text, reader()).endswith("spread it in the shade."), told.text
+        [told] = cautions_lines.say([name], known)
+        assert as_read(told.text, reader()).endswith("at once."), told.text
 
 
 # pots of the closing note
