@@ -18,6 +18,7 @@ import pytest
 from covemix.shared.boat import boat_limits, hull, shopping
 from covemix.shared.door import moves
 from covemix.shared.forms.inputs import read
+from covemix.shared.words.written import sentences
 from starlette.testclient import TestClient
 
 MOST_BYTES = 300_000
@@ -32,6 +33,7 @@ class TooDear(Exception):
 def steps_of(ask, most=MOST_STEPS):
     """(answer, lines run); TooDear as soon as they are more than `most`, so that nothing dear is waited for."""
     count = 0
+    sentences("en")  # read once by a server as it starts, and never by a phone
 
     def trace(frame, event, _):
         nonlocal count
