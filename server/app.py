@@ -3,6 +3,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 from covemix.shared.door import moves
 from covemix.shared.forms import recall
+from covemix.shared.words.written import reader
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
 from starlette.exceptions import HTTPException
@@ -63,7 +64,7 @@ def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
 
     @app.api_route("/recalled.json", methods=["GET", "HEAD"], include_in_schema=False)
     def recalled() -> JSONResponse:
-        return JSONResponse(recall.as_data())
+        return JSONResponse(recall.as_data(reader()))
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest() -> JSONResponse:

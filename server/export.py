@@ -3,6 +3,7 @@ import json
 from pathlib import Path
 
 from covemix.shared.forms import recall
+from covemix.shared.words.written import reader
 
 from .build import BUNDLE, Build
 from .pages import PAGES, Pages
@@ -16,7 +17,7 @@ def export(folder: Path, build: Build | None = None) -> int:
     bundle = build.bundle(pages.kept(policy=True))
     written["sw.js"] = build.worker(bundle).encode()
     written[build.base + BUNDLE] = bundle.body
-    written["recalled.json"] = json.dumps(recall.as_data()).encode()
+    written["recalled.json"] = json.dumps(recall.as_data(reader())).encode()
     written["manifest.webmanifest"] = json.dumps(build.manifest()).encode()
     written.update({build.base + path: file.body for path, file in build.files.items()})
     for path, body in written.items():

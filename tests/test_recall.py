@@ -7,6 +7,8 @@ from covemix.server.export import export
 from covemix.shared.catalogue.recalled import RECALLED, RELEASE
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import recall
+from covemix.shared.words import lines
+from covemix.shared.words.written import reader
 from starlette.testclient import TestClient
 from test_card import PLAN
 
@@ -18,7 +20,7 @@ PAIRS = [["amount", "200"], ["way", "syringes"]]
     ("2", ""), ("3", "It was wrong. Check it."), ("4.beef", "It was wrong. Check it."), ("5", ""), ("5.beef", ""),
     ("5.cafe", "It was wrong. Check it."), ("6", "It was wrong again. Check that."), ("7", "")])
 def test_a_build_is_recalled_by_its_release_or_its_id(by, said):
-    found = recall.warning(by, ROWS)
+    found = lines.said(recall.warning(by, ROWS), reader())
     assert found.endswith(said) and bool(found) == bool(said)
     if said:
         assert f"release {by[0]} of Covemix, which is recalled" in found
@@ -87,9 +89,9 @@ def test_a_pot_that_a_recalled_build_shares_says_so():
 def test_the_server_gives_the_list_fresh_and_the_export_holds_it(tmp_path):
     answer = TestClient(house.app()).get("/recalled.json")
     assert answer.headers["cache-control"] == "no-cache"
-    assert answer.json() == recall.as_data() and answer.json()["release"] == RELEASE
+    assert answer.json() == recall.as_data(reader()) and answer.json()["release"] == RELEASE
     export(tmp_path, house.build())
-    assert json.loads((tmp_path / "recalled.json").read_text()) == recall.as_data()
+    assert json.loads((tmp_path / "recalled.json").read_text()) == recall.as_data(reader())
 
 
 def test_pages_and_plain_words_of_an_old_link_say_it_and_of_a_new_one_do_not():

@@ -190,7 +190,7 @@ def brought(screen, pairs, length, language="en"):
     known, refused = opened(declared, pairs, length, beside_of(screen))
     words = brief(declared + [inputs.UNITS_INPUT], going(declared, known), language)
     return {"pairs": come_by_link(declared, known), "refused": refused, "words": ", ".join(words),
-            "made": "" if refused else made_by(pairs)}
+            "made": "" if refused else said(made_by(pairs), reader(language=language))}
 
 
 def brief(declared, known, language="en"):
@@ -220,5 +220,5 @@ def handed(screen, pairs, build="", language="en"):
     for sheet in made["sheets"]:
         sheet["pours"] = [[label, sealed(going(pour, links.pairs(pour, links.tree(pours))), build)]
                           for label, pours in sheet["pours"]]
-    made["made"] = recall.told(build)
+    made["made"] = said(recall.told(build), reader(language=language))
     return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}

@@ -1,7 +1,10 @@
 """Recall: whether what a link or a card was made with is among the recalled builds, and what is said of it."""
 
 from ..catalogue.recalled import RECALLED, RELEASE
+from ..words.lines import said
+from ..words.messages import message, sentences, typed
 from ..words.numbers import digits
+from .types import Said
 
 NAME = "by"  # of the pair in a link that says what made it
 LONGEST = 16  # letters of a build's id
@@ -32,35 +35,37 @@ def recalled(release, build="", rows=RECALLED):
     return [row for row in rows if row[0] <= release <= row[1] or (build and build in row[2])]
 
 
-def warning(text, rows=RECALLED):
+def warning(text: str, rows: tuple = RECALLED) -> Said:
     """What is said of something that was made with a recalled build; "" where it was not.
 
     text: its mark; "" where it bears none, because it was made before there were any
-    >>> warning(mark()), warning("x").partition(":")[0]
-    ('', 'What made this cannot be read')
+    >>> warning(mark()), warning("x")
+    ('', 'recalled-unread')
     """
     release, build = made_by(text) if text else (UNMARKED, "")
     if not release:
-        return "What made this cannot be read: check its figures against the label of the resin."
+        return "recalled-unread"
     found = recalled(release, build, rows)
     if not found:
         return ""
-    when = "before release " + str(UNMARKED + 1) if not text else "with release " + str(release)
-    said = [part for row in found for part in row[3:5]]
-    return "Made " + when + " of Covemix, which is recalled. " + " ".join(said)
+    made = message("recalled-with", release=release) if text else message("recalled-before", release=UNMARKED + 1)
+    return sentences([made] + [part for row in found for part in row[3:5]])
 
 
-def told(build=""):
+def told(build: str = "") -> Said:
     """What a card says of what made it.
 
-    >>> told("1f3a9c2b77aa").partition("release")[0]
-    'Made with '
+    >>> told("1f3a9c2b77aa")[0], told()[0]
+    ('made-with.build', 'made-with')
     """
-    return "Made with release " + str(RELEASE) + (", build " + build[:LONGEST] if build else "")
+    if build:
+        return message("made-with.build", release=RELEASE, build=typed(build[:LONGEST]))
+    return message("made-with", release=RELEASE)
 
 
-def as_data():
-    """The list as it is served: {"release", "recalled": [{"first", "last", "builds", "wrong", "check"}]}."""
+def as_data(who):
+    """The list as it is served, as `who` reads it: {"release", "recalled": [{"first", "last", "builds", "wrong",
+    "check"}]}."""
     return {"release": RELEASE, "recalled": [
-        {"first": row[0], "last": row[1], "builds": list(row[2]), "wrong": row[3], "check": row[4]}
-        for row in RECALLED]}
+        {"first": row[0], "last": row[1], "builds": list(row[2]), "wrong": said(row[3], who),
+         "check": said(row[4], who)} for row in RECALLED]}

@@ -12,9 +12,9 @@ from ..things.records_shed import RECORDS
 from ..things.statements import codes
 from . import kit_lines
 
-INPUTS = (Choice("kind", "Kind of thing", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
+INPUTS = (Choice("kind", "kit-kind", tuple([(record.name, record.label) for record in RECORDS])),) + tuple([
     Pick(record.name, record.label, record, when=(("kind", (record.name,)),),
-         help="A new thing is what you type. Or start from a typical one, and type your own figures over it.")
+         help="kit-new-thing")
     for record in RECORDS])
 
 
@@ -28,7 +28,7 @@ def check(values: Values) -> None:
     """A thing without a name is not found again."""
     kind = values["kind"]
     if not values[kind].get("name"):
-        raise InputError(kind + ".name", "Name: type one, so that you find it again")
+        raise InputError(kind + ".name", "kit-no-name")
 
 
 CHECKS = (check,)

@@ -5,6 +5,7 @@ from ..forms.types import Found, Said, Values
 from ..things.records import ORIGIN
 from ..words.lines import SAY, Line, words
 from ..words.messages import inside, listed, message, row
+from ..words.provenance import marked
 
 MOST_TOLD = 4  # facts in the one line that a list shows
 
@@ -12,14 +13,14 @@ MOST_TOLD = 4  # facts in the one line that a list shows
 def say(found: Found, values: Values) -> list[Line]:
     """found: `kit.KitResult`"""
     mark = found.started_from
-    lines = [words("summary", found.thing["name"], _summary(found, values["units"]), rank=SAY,
-                   rough="started from figures " + mark + ": type your own over them" if mark else "")]
+    lines = [words("summary", found.record.called(found.thing), _summary(found, values["units"]), rank=SAY,
+                   rough=message("kit-started-from", mark=marked(mark)) if mark else "")]
     same = [inside(field.label) for field in found.as_built_in]
     if same:
         lines.append(words("as_built_in", "kit-as-built-in",
                            message("kit-as-built-in.text", fields=listed(same, "plain")), rank=SAY))
     if found.used_up:
-        lines.append(words("used_up", "Used up", "Nothing is left of it: the boat cuts from the others.", rank=SAY))
+        lines.append(words("used_up", "kit-used-up", "kit-used-up.text", rank=SAY))
     return lines + late("own_codes_lines").say(found.own, found.signal) if found.own else lines
 
 
@@ -44,4 +45,4 @@ def _facts(found: Found, system: str) -> "list[tuple[Said, Said]]":
 
 def leads(systems: list) -> list[dict]:
     """To the test cup. systems: the pairs of each system"""
-    return [{"label": "Test cup: your own times", "screen": "trial", "pairs": pairs} for pairs in systems]
+    return [{"label": "kit-test-cup", "screen": "trial", "pairs": pairs} for pairs in systems]

@@ -6,22 +6,23 @@ from ..forms.types import Values
 from .log_lines import OUTCOMES, say
 from .own_rates import LAID, METRES, minutes
 
-TIMES = "Times"
+WENT_IN = "log-went-in-fold"
+TIMES = "log-times-fold"
 
 INPUTS = (
-    Text("what", "What was poured", most=120, help="The mix, as the screen gave it"),
-    Text("seam", "Which seam"),
-    Number("temperature", "Shed temperature", unit="degC", low=-20, high=60, optional=True),
-    Choice("outcome", "How it turned out", OUTCOMES),
-    Text("lot", "Lot numbers", fold="What went in"),
-    Number("mass", "Mixed mass", unit="g", low=0, high=100000, above=True, optional=True, fold="What went in"),
-    Text("readings", "What was really read", most=120, fold="What went in"),
-    Number("own_time", "It stiffened after", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES,
-           help="From the first stir to too stiff to spread"),
-    Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES),
-    Text("note", "Note", most=120, fold="Note"),
-    Text("crew", "Who laid it", fold=LAID),
-    Number("hands", "How many people", low=1, high=6, whole=True, optional=True, fold=LAID),
+    Text("what", "log-what", most=120, help="log-what.help"),
+    Text("seam", "log-seam"),
+    Number("temperature", "log-temperature", unit="degC", low=-20, high=60, optional=True),
+    Choice("outcome", "log-outcome", OUTCOMES),
+    Text("lot", "log-lot", fold=WENT_IN),
+    Number("mass", "log-mass", unit="g", low=0, high=100000, above=True, optional=True, fold=WENT_IN),
+    Text("readings", "log-readings", most=120, fold=WENT_IN),
+    Number("own_time", "log-own-time", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES,
+           help="log-own-time.help"),
+    Number("label_time", "log-label-time", unit="min", low=0, high=2880, above=True, optional=True, fold=TIMES),
+    Text("note", "log-note", most=120, fold="log-note"),
+    Text("crew", "log-crew", fold=LAID),
+    Number("hands", "log-hands", low=1, high=6, whole=True, optional=True, fold=LAID),
     METRES,
 ) + minutes(LAID)
 CHECKS = ()

@@ -1,39 +1,42 @@
 """Log lines: a poured batch in one line, and its time against the label's."""
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, BESIDE, SAY, Line, line, words
-from ..words.numbers import shown, small
-from ..words.units import told
+from ..words.messages import inside, listed, message, number, quantity, typed
+from ..words.numbers import shown
 
-OUTCOMES = (("unknown", "Not known yet"), ("good", "Cured well"), ("slow", "Cured slowly"),
-            ("soft", "Stayed soft or sticky"), ("stiff", "Stiffened before it was used"), ("hot", "Got too hot"))
+OUTCOMES = (("unknown", "log-outcome.unknown"), ("good", "log-outcome.good"), ("slow", "log-outcome.slow"),
+            ("soft", "log-outcome.soft"), ("stiff", "log-outcome.stiff"), ("hot", "log-outcome.hot"))
 
 
 def say(found: Found, values: Values) -> list[Line]:
     """found: `log.LogResult`"""
     if found.empty:
-        return [words("empty", "Nothing to keep yet", "Add at least one note about this batch.", rank=ASK)]
-    system = values["units"]
-    pieces = [values["seam"], told(values["mass"], "g", system) if values["mass"] else "",
-              told(values["temperature"], "degC", system, places=0) if values["temperature"] is not None else "",
-              "lot " + values["lot"] if values["lot"] else "",
-              "read " + values["readings"] if values["readings"] else "", values["note"],
-              told(values["laid"], "m", system) + " laid" if values["laid"] else "",
-              "" if values["outcome"] == "unknown" else small(dict(OUTCOMES)[values["outcome"]])]
-    lines = [words("summary", values["what"] or "A batch", ", ".join([piece for piece in pieces if piece])
-                   or "nothing else noted", rank=SAY)]
+        return [words("empty", "log-empty", "log-empty.text", rank=ASK)]
+    pieces = [typed(values["seam"]) if values["seam"] else "",
+              quantity(values["mass"], "g") if values["mass"] else "",
+              quantity(values["temperature"], "degC", places=0) if values["temperature"] is not None else "",
+              message("log-piece.lot", lot=typed(values["lot"])) if values["lot"] else "",
+              message("log-piece.read", readings=typed(values["readings"])) if values["readings"] else "",
+              typed(values["note"]) if values["note"] else "",
+              message("log-piece.laid", length=quantity(values["laid"], "m")) if values["laid"] else "",
+              "" if values["outcome"] == "unknown" else inside(dict(OUTCOMES)[values["outcome"]])]
+    pieces = [piece for piece in pieces if piece]
+    lines = [words("summary", typed(values["what"]) if values["what"] else "log-what.none",
+                   listed(pieces, "plain") if pieces else "log-piece.none", rank=SAY)]
     own = values["own_time"]
     if own:
-        text = told(own, "min", system, places=0)
+        text = quantity(own, "min", places=0)
         if found.share is not None:
-            text += ", label " + told(values["label_time"], "min", system, places=0) + ": " + against(found.share)
-        lines.append(line("own_time", "Stiffened after", own, "s", text, rank=BESIDE))
+            text = message("log-stiffened.against", own=text, label=quantity(values["label_time"], "min", places=0),
+                           against=against(found.share))
+        lines.append(line("own_time", "log-stiffened", own, "s", text, rank=BESIDE))
     return lines
 
 
-def against(share: float) -> str:
+def against(share: float) -> Said:
     """How much longer than the label says. share: `log.against_label`
 
     >>> against(-0.2)
-    '20 % sooner'
+    ('log-against.sooner', {'share': (4, '20')})
     """
-    return shown(abs(share) * 100) + " % " + ("sooner" if share < 0 else "longer")
+    return message("log-against.sooner" if share < 0 else "log-against.longer", share=number(shown(abs(share) * 100)))

@@ -9,11 +9,11 @@ from ..things.learned_rates import learned
 from . import own_rates_lines
 
 MOST_ROWS = 60
-LAID = "Laid by a plan: how fast it went"
+LAID = "log-laid-fold"
 
 # what a laid batch keeps, in the log and here
-METRES = Number("laid", "Metres laid", unit="m", low=0, high=1000, above=True, optional=True,
-                fold=LAID, help="As if all were downhand: a standing one counts as more.")
+METRES = Number("laid", "log-laid", unit="m", low=0, high=1000, above=True, optional=True,
+                fold=LAID, help="log-laid.help")
 
 
 def minutes(fold: str = "") -> tuple:
@@ -23,7 +23,7 @@ def minutes(fold: str = "") -> tuple:
 
 
 INPUTS = (
-    Group("rows", "Laid batches", (METRES,) + minutes(), most=MOST_ROWS, each="Batch"),
+    Group("rows", "log-rows", (METRES,) + minutes(), most=MOST_ROWS, each="batch-each"),
 )
 CHECKS = ()
 

@@ -11,11 +11,11 @@ from .timings_lines import say
 MOST_ROWS = 200
 
 INPUTS = (
-    Group("rows", "Batches with a time, oldest first", (
+    Group("rows", "timings-rows", (
         # as the log calls them, which hands its batches on
-        Number("own_time", "It stiffened after", unit="min", low=0, high=2880, above=True, was=("own",)),
-        Number("label_time", "The label says", unit="min", low=0, high=2880, above=True, optional=True, was=("label",)),
-    ), most=MOST_ROWS, each="Batch"),
+        Number("own_time", "log-own-time", unit="min", low=0, high=2880, above=True, was=("own",)),
+        Number("label_time", "log-label-time", unit="min", low=0, high=2880, above=True, optional=True, was=("label",)),
+    ), most=MOST_ROWS, each="batch-each"),
 )
 CHECKS = ()
 

@@ -1,8 +1,8 @@
 """Timings drawing: a bar for each of the last batches."""
 from ..drawing.shapes import box, figure, note, path
-from ..forms.types import Values
-from ..words.numbers import DOWN, shown
-from ..words.units import from_si
+from ..forms.types import Said, Values
+from ..words.messages import figure_of, listed, message, quantity
+from ..words.numbers import DOWN
 
 DRAWN = 12  # batches in the picture: more bars than that are hairlines on a phone
 WIDTH, HEIGHT, FLOOR, TOP = 360, 170, 146, 26
@@ -24,8 +24,10 @@ def figures(values: Values) -> list:
             level = FLOOR - row["label_time"] * scale
             shapes.append(path("end", ((slot * (place + 0.05), level), (slot * (place + 0.95), level))))
         shapes.append(note("strong" if len(rows) <= 6 else "minutes", left + slot * 0.3, FLOOR + 18,
-                           shown(from_si(row["own_time"], "min"), 0, DOWN)))
-    told = "Minutes until each of the last {} batches stiffened, oldest first: {}.".format(
-        len(rows), ", ".join([shown(from_si(row["own_time"], "min"), 0, DOWN) for row in rows]))
-    return [figure("timings", "Minutes until it stiffened, oldest first. Bar: yours. Thick line: the label.",
-                   WIDTH, HEIGHT, shapes, told)]
+                           _minutes(row)))
+    told = message("timings-drawing.told", count=len(rows), minutes=listed([_minutes(row) for row in rows], "plain"))
+    return [figure("timings", "timings-drawing", WIDTH, HEIGHT, shapes, told)]
+
+
+def _minutes(row: Values) -> Said:
+    return figure_of(quantity(row["own_time"], "min", DOWN, 0))

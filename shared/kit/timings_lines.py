@@ -1,20 +1,18 @@
 """Timings lines: what own working times say beside the label's."""
 from ..forms.types import Found, Values
 from ..words.lines import SAY, Line, line, words
-from ..words.numbers import DOWN, shown
-from ..words.units import from_si
+from ..words.messages import message, quantity
+from ..words.numbers import DOWN
 from .log_lines import against
 
 
 def say(found: "Found | None", values: Values) -> list[Line]:
     """found: `timings.TimingsResult`, None where no batch has a time"""
     if found is None:
-        return [words("none", "Your times", "no batch has a time yet: note in the log when one stiffens",
-                      rank=SAY)]
-    lines = [line("shortest", "The shortest yet", found.shortest, "s",
-                  shown(from_si(found.shortest, "min"), 0, DOWN) + " min",
-                  rough="of " + str(found.count) + " timed; mass and warmth differ from pot to pot")]
+        return [words("none", "timings-none", "timings-none.text", rank=SAY)]
+    lines = [line("shortest", "timings-shortest", found.shortest, "s", quantity(found.shortest, "min", DOWN, 0),
+                  rough=message("timings-shortest.rough", count=found.count))]
     if found.share is not None:
-        lines.append(line("share", "Yours against the label", found.share, "1", against(found.share),
-                          rough="half of " + str(found.labelled) + " batches lie to each side"))
+        lines.append(line("share", "timings-share", found.share, "1", against(found.share),
+                          rough=message("timings-share.rough", count=found.labelled)))
     return lines

@@ -71,7 +71,7 @@ def _summary(found: Found, values: Values) -> "list[Line]":
         lines.append(line("surplus", "plan-surplus", all_of.over, "kg", quantity(all_of.over, "g", UP),
                           message("plan-surplus.rough", least=quantity(all_of.least, "g", UP)), rank=BESIDE))
     lines.append(_lay_ready(all_of.ready))
-    rates, whence = work_rates.told(all_of.paces, values["units"])
+    rates, whence = work_rates.told(all_of.paces)
     lines.append(words("rates", "plan-rates", rates, whence, rank=MORE))
     return lines + [_window(window, values) for window in all_of.windows] + _helps(all_of, shines(values))
 

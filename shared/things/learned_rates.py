@@ -7,8 +7,8 @@ from ..equations.dose_calibration import calibrated
 from ..forms.errors import InputError
 from ..words.numbers import DOWN, UP, digits, number, shown
 
-LIKE = "From own batches: like 'roll 0.5, 0.41 to 0.6, from 3', the next behind a semicolon"
-SHORT = dict([(row[0], row[0]) for row in RATES], wet="wet out", peel="peel ply")
+LIKE = "learned-rates-like"
+NAMES = tuple([row[0] for row in RATES])
 
 # rate, low, high [m/s]; count: of batches
 Learned = namedtuple("Learned", ("rate", "low", "high", "count"))
@@ -52,7 +52,7 @@ def read_learned(text):
     found = {}
     for piece in text.split(";"):
         words = [word[:-1] if word[-1] == "," else word for word in piece.split(" ") if word]
-        if len(words) != 7 or words[0] not in SHORT or not digits(words[6], 4) or not int(words[6]):
+        if len(words) != 7 or words[0] not in NAMES or not digits(words[6], 4) or not int(words[6]):
             raise InputError("learned", LIKE)
         figures = [number(words[place]) for place in (1, 2, 4)]
         rate, low, high = figures

@@ -2,6 +2,8 @@
 from ..catalogue.containers import CONTAINERS
 from ..forms.errors import InputError
 from ..forms.inputs import Group
+from ..forms.types import Said
+from ..words.messages import message
 from ..words.numbers import DIGITS, reading, shown, small
 from ..words.units import BY_SPELLING, to_si
 
@@ -16,7 +18,7 @@ NEEDED = ("after", "mass", "in", "at")
 FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15),
            "share": ("filler", 0, 0.8), "density": ("grain", 50, 8000)}
 WARM = {"temperature": (RESIN, 268.15, 333.15)}
-LIKE = "Own timings: like 'stiffening 31 min {240 g} cup {20 degC}', the next behind a semicolon"
+LIKE = "own-timings-like"
 
 
 def read_timings(text: str):
@@ -116,3 +118,8 @@ def counted_text(count: int) -> str:
     ('from 1 own timing', 'from 3 own timings')
     """
     return "from " + str(count) + (" own timing" if count == 1 else " own timings")
+
+
+def counted_said(count: int) -> Said:
+    """The same, as it is said."""
+    return message("own-timings-counted", count=count)

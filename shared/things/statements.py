@@ -1,9 +1,10 @@
 """Statements: the H and P codes a product's own sheet carries, read from what was typed."""
 from ..forms.errors import InputError
+from ..words.messages import message
+from ..words.messages import typed as as_typed
 from ..words.numbers import DIGITS
 
 MOST = 40
-HOW = "Type the codes of the sheet's section 2, like H315, H317, H411"
 PREFIXES = ("H", "P", "EUH")
 JOINS = "+/"
 
@@ -26,7 +27,7 @@ def codes(typed: str) -> "tuple[str, ...]":
             if code not in found:
                 found.append(code)
     if len(found) > MOST:
-        raise InputError("statements", "At most " + str(MOST) + " statements, please")
+        raise InputError("statements", message("statements-most", most=MOST))
     return tuple(found)
 
 
@@ -67,7 +68,7 @@ def _words(typed: str) -> "list[str]":
 
 
 def _refuse(word: str) -> None:
-    raise InputError("statements", "'" + word[:20] + "' is not a statement. " + HOW)
+    raise InputError("statements", message("statements-none", typed=as_typed(word[:20])))
 
 
 def _capitals(text: str) -> str:

@@ -4,7 +4,7 @@ from ..words.numbers import reading, shown, small
 from ..words.units import BY_SPELLING, to_si
 
 MOST = 3
-LIKE = "Test cups: only what the test cup gave, the next behind a semicolon"
+LIKE = "trials-like"
 # as it is typed, unit, name in the row, least, most [SI]; the last two figures are shares of what is estimated
 FIGURES = (("thick", "s", "after", 60, 172800), ("doubt", "%", "doubt", 0.01, 1), ("mass", "g", "mass", 0.001, 20),
            ("air", "°C", "at", 263.15, 323.15), ("loss", "%", "loss", 0.1, 10), ("heat", "%", "heat", 0.3, 3),

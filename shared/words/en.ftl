@@ -71,6 +71,12 @@ field-read =
 
 ## Door: cards, links and what leaves the phone
 
+# what made a card or a link
+made-with = Made with release { $release }
+  .build = Made with release { $release }, build { $build }
+recalled-unread = What made this cannot be read: check its figures against the label of the resin.
+recalled-before = Made before release { $release } of Covemix, which is recalled.
+recalled-with = Made with release { $release } of Covemix, which is recalled.
 card-of-row = { $each } { $count }, { $field }
 
 ## Spreader
@@ -93,6 +99,13 @@ spreader-sheet = Spreaders at true size
 
 ## Kit
 
+kit-kind = Kind of thing
+kit-new-thing = A new thing is what you type. Or start from a typical one, and type your own figures over it.
+kit-no-name = Name: type one, so that you find it again
+kit-started-from = started from figures { $mark }: type your own over them
+kit-used-up = Used up
+  .text = Nothing is left of it: the boat cuts from the others.
+kit-test-cup = Test cup: your own times
 kit-as-built-in = As built in
   .text = Not measured by anybody: { $fields }
 
@@ -152,6 +165,10 @@ move-sources = Sources
 
 ## Kinds of things, and the kit
 
+statements-most = At most { $most } statements, please
+statements-none = '{ $typed }' is not a statement. Type the codes of the sheet's section 2, like H315, H317, H411
+# a default that is remembered: "From memory, 10 to 35 g."
+remembered = { $mark }, { $range }.
 kind-name = Name
 kind-unsaid = not known
 kind-origin = Its figures are
@@ -291,7 +308,92 @@ kind-numbers-no-number = Ambulance, poison centre or a person: type at least one
 
 ## Log and rates
 
+# a row of batches in any form: "Batch 2"
 batch-each = Batch
+log-what = What was poured
+  .help = The mix, as the screen gave it
+  .none = A batch
+log-seam = Which seam
+log-temperature = Shed temperature
+log-outcome = How it turned out
+  .unknown = Not known yet
+  .good = Cured well
+  .slow = Cured slowly
+  .soft = Stayed soft or sticky
+  .stiff = Stiffened before it was used
+  .hot = Got too hot
+log-went-in-fold = What went in
+log-lot = Lot numbers
+log-mass = Mixed mass
+log-readings = What was really read
+log-times-fold = Times
+log-own-time = It stiffened after
+  .help = From the first stir to too stiff to spread
+log-label-time = The label says
+log-note = Note
+log-laid-fold = Laid by a plan: how fast it went
+log-crew = Who laid it
+log-hands = How many people
+log-laid = Metres laid
+  .help = As if all were downhand: a standing one counts as more.
+log-rows = Laid batches
+log-empty = Nothing to keep yet
+  .text = Add at least one note about this batch.
+# what is known of a batch, one after the other: "Keel, 240 g, 18 °C, lot 7, read 163 mL, 2.4 m laid, cured well"
+log-piece =
+  .lot = lot { $lot }
+  .read = read { $readings }
+  .laid = { $length } laid
+  .none = nothing else noted
+log-stiffened = Stiffened after
+  .against = { $own }, label { $label }: { $against }
+log-against =
+  .sooner = { $share } % sooner
+  .longer = { $share } % longer
+timings-rows = Batches with a time, oldest first
+timings-none = Your times
+  .text = no batch has a time yet: note in the log when one stiffens
+timings-shortest = The shortest yet
+  .rough = of { $count } timed; mass and warmth differ from pot to pot
+timings-share = Yours against the label
+  .rough = half of { $count } batches lie to each side
+timings-drawing = Minutes until it stiffened, oldest first. Bar: yours. Thick line: the label.
+  .told = Minutes until each of the last { $count } batches stiffened, oldest first: { $minutes }.
+own-rates = Own rates
+  .none = none yet: tap each step in Plan as you finish it
+  .text = From own batches: { $rates }
+  .rough = { $count ->
+    [one] from 1 own batch, { $low } to { $high }; the fewer, the nearer to what is remembered
+   *[other] from { $count } own batches, { $low } to { $high }; the fewer, the nearer to what is remembered
+  }
+  .use = Use my rates
+# the steps of laying a seam, in a list of rates: "place 2, tool 1, clean 1.25 m/min"
+pace-place = place
+pace-tool = tool
+pace-clean = clean
+pace-wet = wet out
+pace-lay = lay
+pace-roll = roll
+pace-peel = peel ply
+pace-all = all
+pace-learned = { $count ->
+    [one] { $pace } from 1 own batch, { $low } to { $high }
+   *[other] { $pace } from { $count } own batches, { $low } to { $high }
+  }
+# where the rates of these steps are from
+pace-whence = { $whence ->
+    [typed] { $paces } typed
+    [crew] { $paces } the crew's own
+   *[remembered] { $paces } from memory
+  }
+# after "like" stands what is typed, as it is kept: its words stay English
+learned-rates-like = From own batches: like 'roll 0.5, 0.41 to 0.6, from 3', the next behind a semicolon
+own-timings-like = Own timings: like 'stiffening 31 min { "240 g" } cup { "20 degC" }', the next behind a semicolon
+own-timings-counted = { $count ->
+    [one] from 1 own timing
+   *[other] from { $count } own timings
+  }
+trials-like = Test cups: only what the test cup gave, the next behind a semicolon
 
 
 ## Ratio: label, parts, doubt, error
