@@ -163,11 +163,12 @@ def beside_of(screen):
     return found
 
 
-def made_by(pairs):
+def made_by(pairs, language="en"):
     """What is said of what made a link: "" where it was no recalled build, or where no build of ours made it."""
     if not [1 for name, _ in pairs if name == "v"]:
         return ""
-    return recall.warning("".join([text for name, text in pairs if name == recall.NAME][:1]))
+    made = recall.warning("".join([text for name, text in pairs if name == recall.NAME][:1]))
+    return said(made, reader(language=language))
 
 
 def as_typed(declared, known, pairs):
@@ -190,7 +191,7 @@ def brought(screen, pairs, length, language="en"):
     known, refused = opened(declared, pairs, length, beside_of(screen))
     words = brief(declared + [inputs.UNITS_INPUT], going(declared, known), language)
     return {"pairs": come_by_link(declared, known), "refused": refused, "words": ", ".join(words),
-            "made": "" if refused else said(made_by(pairs), reader(language=language))}
+            "made": "" if refused else made_by(pairs, language)}
 
 
 def brief(declared, known, language="en"):
