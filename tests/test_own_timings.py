@@ -7,7 +7,9 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.declared import with_units
 from covemix.shared.plan import plan
 from covemix.shared.plan.plan import INPUTS
-from covemix.shared.things.own_timings import counted_text, read_timings, timings_text
+from covemix.shared.things.own_timings import counted, read_timings, timings_text
+from covemix.shared.words import lines
+from covemix.shared.words.written import reader
 from test_plan import HAND, by_name
 
 SYSTEM = HAND["system"]
@@ -57,7 +59,7 @@ def test_clock_and_plan_say_how_many_own_timings_they_rest_on(count):
     usable = by_name(heat(system))["usable"]["rough"]
     found = by_name(moves.answer("plan", dict(FREE, system=system, temperature="22")))
     windows = found["window_pot"]["rough"] + found["window_soft"]["rough"]
-    said = counted_text(count)
+    said = lines.said(counted(count), reader())
     assert (said in usable, said in windows) == (count > 0, count > 0)
     assert said == {0: "from 0 own timings", 1: "from 1 own timing", 2: "from 2 own timings"}[count]
     assert ("own timing" in usable) == ("own timing" in windows) == (count > 0)

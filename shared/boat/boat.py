@@ -69,7 +69,7 @@ INPUTS = (
     Number("most", "boat-most", unit="g", low=10, high=20000, optional=True, fold=WORK, was=("batch",),
            help=plan.MOST_HELP),
     remembered("filler", "filler", "boat-filler-dose", "g", 0, 200, fold=WORK,
-               before="Wood flour for a cove. "),
+               before="remembered-filler.cove"),
     Number("roll", "boat-roll", unit="m", low=1, high=500, default=TAPE_ROLL, fold=STOCK),
     Number("ply_roll", "boat-ply-roll", unit="m", low=1, high=500, default=PLY_ROLL, fold=STOCK),
     Group("remnants", "boat-remnants", (

@@ -2,7 +2,7 @@
 from ..catalogue.pots import MOST_PEAK
 from ..catalogue.windows import HUNDRED, WINDOWS
 from ..forms.types import Found, Said
-from ..things.own_timings import counted_text
+from ..things.own_timings import counted
 from ..words.lines import ASK, Line, words
 from ..words.messages import begin, fact, listed, message, number, quantity
 from ..words.numbers import DOWN, UP, bare, shown, to_step
@@ -88,7 +88,7 @@ def meaning(found: Found, end: "float | None" = None) -> Said:
     if found.by == BY_GOOD:
         return message("usable-means.good", share=share, minutes=minutes, seen=seen_text(found.seen))
     if found.timed:
-        return message("usable-means.timed", share=share, minutes=minutes, counted=counted_text(found.timed))
+        return message("usable-means.timed", share=share, minutes=minutes, counted=counted(found.timed))
     return message(MEANS[found.means], share=share, minutes=minutes)
 
 

@@ -9,7 +9,7 @@ from ..forms.types import Said, Values
 from ..mix.label_words import unconfirmed
 from ..things import work_rates
 from ..things.lowest_temperature import mark_said
-from ..things.own_timings import counted_text
+from ..things.own_timings import counted
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.messages import fact, listed, message, number, quantity, row, sentences
 from ..words.numbers import DOWN, UP, bare
@@ -220,7 +220,7 @@ def _questions(found: Found, values: Values) -> "list[Line]":
                        finish=latest(values, values["finish"]))
         lines.append(line("too_late", "plan-too-late", asked.late, "s", text, rank=WARN))
     if asked.own:  # nothing clears them when another system is picked, and a slow one's would lengthen every window
-        text = message("plan-own-timings.text", own=counted_text(asked.own))
+        text = message("plan-own-timings.text", own=counted(asked.own))
         lines.append(words("own_typed", "plan-own-timings", text, rank=ASK))
     lines.extend(unconfirmed(values["system"], "both"))
     return lines + questions(asked.apart) + _not_here(asked)

@@ -1,7 +1,7 @@
 """Window lines: how long a window is used, and by what that was reckoned, in words."""
 from ..clock.usable_lines import meaning
 from ..forms.types import Said
-from ..things.own_timings import counted_text
+from ..things.own_timings import counted
 from ..words.messages import message, quantity
 from ..words.numbers import DOWN
 from .working_times import HEAT, LABEL, OWN, QUICK, SEEN, TYPED, Window
@@ -26,5 +26,5 @@ def window_said(window: Window) -> Said:
 
 def _by(by: str, window: Window) -> Said:
     if by == HEAT:
-        return message("plan-by-heat.own", own=counted_text(window.own)) if window.own else "plan-by-heat"
+        return message("plan-by-heat.own", own=counted(window.own)) if window.own else "plan-by-heat"
     return BY[by]

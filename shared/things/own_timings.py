@@ -111,15 +111,6 @@ def _typed(row):
     return found
 
 
-def counted_text(count: int) -> str:
-    """How many own timings a time rests on.
-
-    >>> counted_text(1), counted_text(3)
-    ('from 1 own timing', 'from 3 own timings')
-    """
-    return "from " + str(count) + (" own timing" if count == 1 else " own timings")
-
-
-def counted_said(count: int) -> Said:
-    """The same, as it is said."""
+def counted(count: int) -> Said:
+    """How many own timings a time rests on."""
     return message("own-timings-counted", count=count)

@@ -169,6 +169,10 @@ statements-most = At most { $most } statements, please
 statements-none = '{ $typed }' is not a statement. Type the codes of the sheet's section 2, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
 remembered = { $mark }, { $range }.
+remembered-filler =
+  .cove = Wood flour for a cove.
+  .epoxy = Wood flour, of the mixed epoxy.
+remembered-each-mix = Of each mix.
 kind-name = Name
 kind-unsaid = not known
 kind-origin = Its figures are
