@@ -7,6 +7,8 @@ from covemix.shared.clock import cure_lines
 from covemix.shared.door import moves
 from covemix.shared.equations import maturity
 from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
+from covemix.shared.words.lines import said
+from covemix.shared.words.written import reader
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
@@ -151,8 +153,8 @@ def test_bad_profiles_are_told_at_their_field():
 
 
 def test_rounding_goes_to_the_late_side_for_openings_and_the_early_side_for_closings():
-    assert cure_lines.after(3700.0, "up") == "1.5 h"
-    assert cure_lines.after(3500.0, "down") == "0.5 h"
+    assert said(cure_lines.after(3700.0, "up"), reader()) == "1.5 h"
+    assert said(cure_lines.after(3500.0, "down"), reader()) == "0.5 h"
 
 
 LABEL = {"by_weight": "100:30", "cure_recoat": "3", "cure_until": "10", "cure_peel": "8", "cure_sand": "20",

@@ -10,10 +10,12 @@ from covemix.shared.door import moves
 from covemix.shared.equations.quick_rule import pot_time
 from covemix.shared.equations.temperature_profile import Profile
 from covemix.shared.forms import inputs, links
-from covemix.shared.forms.clock_times import clock_text, clock_time
+from covemix.shared.forms.clock_times import clock_said, clock_time
 from covemix.shared.plan.day import Plan
 from covemix.shared.plan.plan import INPUTS
+from covemix.shared.words.lines import said
 from covemix.shared.words.numbers import DOWN, UP
+from covemix.shared.words.written import reader
 from scipy.integrate import quad
 
 HAND = {
@@ -353,9 +355,9 @@ def test_clock_times_are_read_as_people_write_them():
 def test_clock_times_come_back_through_text_on_both_clocks():
     for minute in range(0, 1440, 7):
         for hours in ("24", "12"):
-            assert clock_time(clock_text(minute * 60.0, hours)) == minute * 60
-            assert clock_time(clock_text(minute * 60.0 + 59, hours, DOWN)) == minute * 60
-            assert clock_time(clock_text(minute * 60.0 - 59, hours, UP)) == minute * 60
+            assert clock_time(said(clock_said(minute * 60.0, hours), reader())) == minute * 60
+            assert clock_time(said(clock_said(minute * 60.0 + 59, hours, DOWN), reader())) == minute * 60
+            assert clock_time(said(clock_said(minute * 60.0 - 59, hours, UP), reader())) == minute * 60
 
 
 def test_work_goes_on_past_midnight():

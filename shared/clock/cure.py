@@ -4,7 +4,7 @@ from collections import namedtuple
 from ..catalogue.cure_times import CLOSES_AT, ENERGY, OPENS_AT, POINTS_GAP, STAGES
 from ..equations.kinetics import rate_factor
 from ..equations.maturity import LONGEST, between_points, equivalent_age, reached, through_days
-from ..equations.rounding import DOWN, UP, shown, to_step
+from ..equations.rounding import DOWN, UP, to_step
 from ..forms.clock_times import HOURS, Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick
@@ -14,10 +14,10 @@ from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
 from . import cure_stops
-from .cure_lines import STEP, say
+from .cure_lines import STEP, gap, say
 
 GAP = POINTS_GAP[0]
-FOLD = "Cure: the temperature to come"
+FOLD = "cure-fold"
 # name, (fast, medium, slow) [h], whether it closes a window; told only where a label gives it: nothing is remembered
 HANDLE = ("handle", (), False)
 ORDER = tuple([(row[0], row[2], row[3]) for row in STAGES[:-3]] + [HANDLE]
@@ -25,17 +25,17 @@ ORDER = tuple([(row[0], row[2], row[3]) for row in STAGES[:-3]] + [HANDLE]
 SPEEDS = {"fast": 0, "medium": 1, "slow": 2}
 
 INPUTS = (
-    Pick("system", "Resin system", SYSTEM, default="3-1"),
-    Choice("course", "Temperature of the seam", (
-        ("same", "stays as it is now"), ("day", "a day's high and low"), ("points", "hour by hour")), fold=FOLD),
-    Number("air", "Air temperature", unit="degC", low=-10, high=50, when=(("course", ("same",)),)),
-    Number("high", "Warmest, in the afternoon", unit="degC", low=-10, high=50, when=(("course", ("day",)),), fold=FOLD),
-    Number("low", "Coldest, at dawn", unit="degC", low=-20, high=50, when=(("course", ("day",)),), fold=FOLD),
-    Group("points", "Temperatures to come", (
-        Number("hours", "Hours after mixing", unit="h", low=0, high=720),
-        Number("temperature", "Temperature", unit="degC", low=-20, high=60),
-    ), most=24, each="Temperature", when=(("course", ("points",)),), fold=FOLD),
-    Clock("mixed_at", "Mixed at", optional=True, fold=FOLD, help="Then the windows also show as clock times."),
+    Pick("system", "cure-system", SYSTEM, default="3-1"),
+    Choice("course", "cure-course", (("same", "cure-course.same"), ("day", "cure-course.day"),
+                                     ("points", "cure-course.points")), fold=FOLD),
+    Number("air", "cure-air", unit="degC", low=-10, high=50, when=(("course", ("same",)),)),
+    Number("high", "cure-high", unit="degC", low=-10, high=50, when=(("course", ("day",)),), fold=FOLD),
+    Number("low", "cure-low", unit="degC", low=-20, high=50, when=(("course", ("day",)),), fold=FOLD),
+    Group("points", "cure-points", (
+        Number("hours", "cure-points.hours", unit="h", low=0, high=720),
+        Number("temperature", "cure-points.temperature", unit="degC", low=-20, high=60),
+    ), most=24, each="cure-points.temperature", when=(("course", ("points",)),), fold=FOLD),
+    Clock("mixed_at", "cure-mixed-at", optional=True, fold=FOLD, help="cure-mixed-at.help"),
     HOURS,
 ) + cure_stops.INPUTS
 
@@ -44,27 +44,26 @@ def check(values: Values) -> None:
     """A day needs its clock and its high above its low; typed points must follow each other without a gap."""
     if values["course"] == "day":
         if values["mixed_at"] is None:
-            raise InputError("mixed_at", "Mixed at: type the clock time; the night must be put where it belongs")
+            raise InputError("mixed_at", "cure-mixed-at.missing")
         if values["high"] < values["low"]:
-            raise InputError("high", "Warmest: it must not be colder than the coldest")
+            raise InputError("high", "cure-high.cold")
     if values["course"] == "points":
         _check_points(values["points"])
 
 
 def _check_points(rows: list) -> None:
     if not rows:
-        raise InputError("points", "Temperatures to come: type at least the one at mixing, hour 0")
+        raise InputError("points", "cure-points.missing")
     first = rows[0]
     if first["hours"] > 0:
-        raise InputError("points.{}.hours".format(first["place"]), "Start with the temperature at mixing, hour 0")
+        raise InputError("points.{}.hours".format(first["place"]), "cure-points.late")
     before = first["hours"]
     for row in rows[1:]:
         field, hours = "points.{}.hours".format(row["place"]), row["hours"]
         if hours <= before:
-            raise InputError(field, "The hours must grow from one point to the next")
+            raise InputError(field, "cure-points.order")
         if hours - before > GAP * (1 + 1e-9):
-            raise InputError(field, "A gap: between hour {} and hour {} nothing is known. Type a point at least every "
-                             "{} hours.".format(*[shown(time / 3600, 0) for time in (before, hours, GAP)]))
+            raise InputError(field, gap(before, hours, GAP))
         before = hours
 
 

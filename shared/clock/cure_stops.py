@@ -9,8 +9,9 @@ from ..equations.softening import conversion_at, expanded, sunlit_surface
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
 from ..forms.types import Values
+from ..words.messages import fact, message
 from ..words.numbers import shown
-from ..words.units import from_si
+from ..words.units import from_si, to_si
 
 CURED, BEYOND = [GLASS[place][1:3] for place in (1, 3)]
 TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
@@ -18,14 +19,15 @@ FULL_FROM, POST_AT, POST_FOR, _, _, WITHIN = [row[1] for row in POST]
 SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
 SLOWEST = (ENERGY[1], ENERGY[2])  # the ends of the band: one is the slowest where it is warmer, the other where colder
 STAYS, MAY, SOFTENS = 0, 1, 2
-FOLD = "Cure: warmed afterwards, and the sun"
+WHOLE = to_si(float(shown(from_si(HOT_AIR, "degC"), 0)), "degC")  # K, the same in whole degrees
+FOLD = "cure-post-fold"
 INPUTS = (
-    Number("post_to", "Then warmed to", unit="degC", low=25, high=120, optional=True, fold=FOLD),
-    Number("post_for", "for", unit="h", low=0.5, high=200, optional=True, fold=FOLD),
-    Choice("hull_colour", "Colour of the hull over the seam", tuple([row[:2] for row in COLOURS]), unsaid="not said",
-           fold=FOLD),
-    Number("hull_air", "Hottest air there, in full sun", unit="degC", low=0, high=55, optional=True, fold=FOLD,
-           help="Left empty: " + "{" + shown(from_si(HOT_AIR, "degC"), 0) + " degC}."),
+    Number("post_to", "cure-post-to", unit="degC", low=25, high=120, optional=True, fold=FOLD),
+    Number("post_for", "cure-post-for", unit="h", low=0.5, high=200, optional=True, fold=FOLD),
+    Choice("hull_colour", "cure-hull-colour", tuple([row[:2] for row in COLOURS]),
+           unsaid="cure-hull-colour.unsaid", fold=FOLD),
+    Number("hull_air", "cure-hull-air", unit="degC", low=0, high=55, optional=True, fold=FOLD,
+           help=message("cure-hull-air.help", air=fact("degC", WHOLE))),
 )
 
 
@@ -33,7 +35,7 @@ def check(values: Values) -> None:
     """A post-cure is a temperature and how long it is held."""
     if (values["post_to"] is None) != (values["post_for"] is None):
         field = "post_to" if values["post_to"] is None else "post_for"
-        raise InputError(field, "Warmed afterwards: type the temperature and for how long")
+        raise InputError(field, "cure-post-to.half")
 
 
 # held: the warmest temperature that counts [K]; conversion: where the cure stops there (least, most) [-]; glass: from

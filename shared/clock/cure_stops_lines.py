@@ -1,91 +1,89 @@
 """Cure stops, lines: what is said of a cure that stops, of where a seam softens, of a post-cure and of the sun."""
 from ..catalogue.softening import COLOURS, POST
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, BESIDE, MORE, SAY, WARN, Line, line, words
-from ..words.numbers import DOWN, UP, shown, small
-from ..words.units import braces, told
+from ..words.messages import fact, message, number, quantity, sentences
+from ..words.numbers import DOWN, UP, shown
 from .cure_stops import FULL_FROM, MAY, POST_AT, POST_FOR, SOFTENS, STAYS
 
 CLIMB, BELOW = [row[1] for row in POST][3:5]
-SOFT = "where it softens is from memory"
-COLOUR = dict([(row[0], small(row[1])) for row in COLOURS])
-HOW = ("Climb " + braces("K", CLIMB) + " an hour at most, the hull supported in its shape: on the way the seam is "
-       "soft. The data sheet's own goes first.")
+VERDICTS = {STAYS: "cure-sun.stays", MAY: "cure-sun.may", SOFTENS: "cure-sun.softens"}
+# what to do against the sun, by whether the hull may be painted white and the seam warmed
+SHADE = {(True, True): "cure-sun.shade-paint-post", (True, False): "cure-sun.shade-paint",
+         (False, True): "cure-sun.shade-post", (False, False): "cure-sun.shade"}
 
 
 def say(limit: Found, values: Values, said: bool) -> list[Line]:
     """limit: `cure_stops.Stops`; said: `hard_but` stands already in place of the full strength"""
-    lines, units = [], values["units"]
+    lines = []
     if limit.after:
-        lines.append(line("softens", "Softens above", limit.after.glass[0], "K",
-                          _degrees(limit.after.glass[0], units, DOWN),
-                          rough="at best " + _degrees(limit.after.glass[1], units, DOWN) + ", from memory; held at "
-                          + _degrees(limit.after.held, units, DOWN) + " for long"))
-        lines.append(line("stops", "Cure stops near", limit.after.conversion[0], "", share(limit.after),
-                          rough="of its whole cure, from memory; until it is warmer than "
-                          + _degrees(limit.after.held, units, DOWN), rank=MORE if said else BESIDE))
-    lines.append(_post(limit, units))
-    lines.extend(_sun(limit, units))
+        held = _degrees(limit.after.held, DOWN)
+        lines.append(line("softens", "cure-softens", limit.after.glass[0], "K", _degrees(limit.after.glass[0], DOWN),
+                          rough=message("cure-softens.rough", best=_degrees(limit.after.glass[1], DOWN), held=held)))
+        lines.append(line("stops", "cure-stops", limit.after.conversion[0], "", share(limit.after),
+                          rough=message("cure-stops.rough", held=held), rank=MORE if said else BESIDE))
+    lines.append(_post(limit))
+    lines.extend(_sun(limit))
     return lines
 
 
-def share(one: Found) -> str:
+def share(one: Found) -> Said:
     """How far a cure comes where it stops, its least first. one: `cure_stops.Stopped`"""
-    return " to ".join([shown(100 * one.conversion[0], 0, DOWN), shown(100 * one.conversion[1], 0, UP)]) + "%"
+    return message("cure-stops.share", least=number(shown(100 * one.conversion[0], 0, DOWN)),
+                   most=number(shown(100 * one.conversion[1], 0, UP)))
 
 
-def hard_but(limit: Found, units: str) -> "tuple[str, str]":
+def hard_but(limit: Found) -> "tuple[Said, Said]":
     """What is told in place of the full strength where the warmth for it lacks: (text, what to add)."""
-    warm = " to " + _degrees(FULL_FROM, units, UP) if limit.after.held < FULL_FROM else " for longer"
-    return ("hard, but stops near " + share(limit.after) + " until warmed" + warm + "; softens above "
-            + _degrees(limit.after.glass[0], units, DOWN),
-            "full strength counts only hours at " + _degrees(FULL_FROM, units, UP) + " or more")
+    least = _degrees(FULL_FROM, UP)
+    values = {"share": share(limit.after), "glass": _degrees(limit.after.glass[0], DOWN)}
+    rough = message("cure-full.rough", least=least)
+    if limit.after.held < FULL_FROM:
+        return message("cure-full.warmer", least=least, **values), rough
+    return message("cure-full.longer", **values), rough
 
 
-def _degrees(kelvin: float, units: str, toward: str) -> str:
-    return told(kelvin, "degC", units, toward, places=0)
+def _degrees(kelvin: float, toward: str) -> Said:
+    return quantity(kelvin, "degC", toward, 0)
 
 
-def _hours(seconds: float, toward: str) -> str:
-    return shown(seconds / 3600, 0 if seconds > 10 * 3600 else 1, toward) + " h"
+def _hours(seconds: float, toward: str) -> Said:
+    return quantity(seconds, "h", toward, 0 if seconds > 10 * 3600 else 1)
 
 
-def _post(limit: Found, units: str) -> Line:
-    post = limit.post
+def _post(limit: Found) -> Line:
+    post, how = limit.post, message("cure-post.how", climb=fact("K", CLIMB))
+    usual, usual_at = _hours(POST_FOR, UP), fact("degC", POST_AT)
     if post is None:
-        return words("post", "To stand more heat", "Post-cure it: hold the seam " + braces("K", BELOW) + " below that, "
-                     + _hours(POST_FOR, UP) + " at " + braces("degC", POST_AT) + ", longer where cooler. " + HOW,
-                     rough="common practice", rank=MORE)
-    label = "Warmed to " + _degrees(post.to, units, DOWN) + " for " + _hours(post.lasting, DOWN)
+        text = message("cure-post.text", below=fact("K", BELOW), time=usual, temperature=usual_at)
+        return words("post", "cure-post", sentences([text, how]), rough="mark-common-practice", rank=MORE)
+    label = message("cure-post.typed", temperature=_degrees(post.to, DOWN), time=_hours(post.lasting, DOWN))
     if not post.counts:
-        return words("post", label, "Too short to count on: it takes " + _hours(post.needed, UP) + " there.", rank=ASK,
-                     rough="as " + _hours(POST_FOR, UP) + " at " + braces("degC", POST_AT) + ", common practice")
+        return words("post", label, message("cure-post.short", time=_hours(post.needed, UP)), rank=ASK,
+                     rough=message("cure-post.short-rough", time=usual, temperature=usual_at))
     if not post.raises:
-        return words("post", label, "It brings nothing: the seam was held as warm before.", rank=ASK)
-    before = "" if limit.before is None else ", before it above " + _degrees(limit.before.glass[0], units, DOWN)
-    return words("post", label, "It softens only above " + _degrees(limit.after.glass[0], units, DOWN) + before + ". "
-                 + HOW, rough="from memory", rank=SAY)
+        return words("post", label, "cure-post.nothing", rank=ASK)
+    glass = _degrees(limit.after.glass[0], DOWN)
+    text = message("cure-post.raised", glass=glass)
+    if limit.before is not None:
+        text = message("cure-post.raised-from", glass=glass, before=_degrees(limit.before.glass[0], DOWN))
+    return words("post", label, sentences([text, how]), rough="mark-from-memory", rank=SAY)
 
 
-def _sun(limit: Found, units: str) -> list[Line]:
+def _sun(limit: Found) -> list[Line]:
     if len(limit.suns) > 1:
         light, dark = limit.suns[0], limit.suns[-1]
-        text = "In full sun, air at {}, a dark one gets up to {}, a white one up to {}.".format(*[
-            _degrees(one, units, UP) for one in (dark.air, dark.surface[1], light.surface[1])])
-        if dark.verdict not in (None, STAYS):
-            text += " Say its colour: this seam may soften there."
-        return [words("sun", "Hull in the sun", text, rank=SAY)]
+        text = message("cure-sun.any", air=_degrees(dark.air, UP), dark=_degrees(dark.surface[1], UP),
+                       white=_degrees(light.surface[1], UP))
+        return [words("sun", "cure-sun", sentences([text, "" if dark.verdict in (None, STAYS)
+                                                    else "cure-sun.colour"]), rank=SAY)]
     sun, = limit.suns
-    text = "Up to {}, in a breeze {}, with air at {}.".format(*[
-        _degrees(one, units, UP) for one in (sun.surface[1], sun.surface[0], sun.air)])
+    text = message("cure-sun.one", most=_degrees(sun.surface[1], UP), least=_degrees(sun.surface[0], UP),
+                   air=_degrees(sun.air, UP))
     if sun.verdict is None:
-        return [words("sun", "Hull in the sun", text, rank=SAY)]
-    text += " The seam {} above {}.".format({STAYS: "softens only", MAY: "may soften", SOFTENS: "softens"}[sun.verdict],
-                                            _degrees(limit.after.glass[0], units, DOWN))
+        return [words("sun", "cure-sun", text, rank=SAY)]
+    verdict = message(VERDICTS[sun.verdict], glass=_degrees(limit.after.glass[0], DOWN))
     if sun.verdict == STAYS:
-        return [words("sun", "Hull in the sun", text, rough=SOFT, rank=SAY)]
-    first = [] if sun.colour == COLOURS[0][0] else ["paint it white"]
-    first += [] if limit.post else ["post-cure it first"]
-    text += " Shade it, hold it in its shape, and put no load on it while it is hot" + "".join([
-        "; or " + one for one in first]) + "."
-    return [words("sun", "Sun on this hull", text, rough=SOFT, rank=WARN)]
+        return [words("sun", "cure-sun", sentences([text, verdict]), rough="cure-sun.rough", rank=SAY)]
+    do = SHADE[(sun.colour != COLOURS[0][0], not limit.post)]
+    return [words("sun", "cure-sun.hot", sentences([text, verdict, do]), rough="cure-sun.rough", rank=WARN)]

@@ -6,7 +6,7 @@ from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import unconfirmed
-from ..things.lowest_temperature import lowest_mark
+from ..things.lowest_temperature import lowest_said
 from ..things.own_timings import timings_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import fact, message, number, quantity
@@ -73,9 +73,7 @@ def minutes(seconds: float) -> Said:
 def _cold(found: Found, values: Values) -> list[Line]:
     if not found.cold:
         return []
-    mark, lowest = lowest_mark(values["system"]), quantity(found.lowest, "degC", places=0)
-    bound = message("heat-lowest", lowest=lowest, mark=mark) if mark else lowest
-    return [words("too_cold", "heat-cold", message("heat-cold.text", lowest=bound), rank=WARN)]
+    return [words("too_cold", "heat-cold", message("heat-cold.text", lowest=lowest_said(values["system"])), rank=WARN)]
 
 
 def _peak(found: Found, values: Values) -> list[Line]:

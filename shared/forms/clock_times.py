@@ -36,21 +36,6 @@ def clock_time(typed: str) -> "float | None":
     return float(hour * 3600 + int(minute) * 60) if hour < 24 else None
 
 
-def clock_text(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> str:
-    """`clock_said` as English text, for what still joins it.
-
-    >>> clock_text(8.5 * 3600), clock_text(14 * 3600 + 59, "12", DOWN), clock_text(86400 + 300)
-    ('08:30', '2:00 pm', '00:05 next day')
-    """
-    day, figures, half = _on_its_face(seconds, hours, toward)
-    text = figures + (" " + half if half else "")
-    if not days or not day:
-        return text
-    if day == 1:
-        return text + " next day"
-    return text + (" the day before" if day == -1 else " on day " + str(day + 1))
-
-
 def clock_said(seconds: float, hours: str = "24", toward: str = NEAREST, days: bool = True) -> Said:
     """A time after midnight of the first day [s] as a clock shows it; DOWN for the latest, UP for a finish.
 

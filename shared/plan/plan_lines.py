@@ -8,7 +8,7 @@ from ..clock.usable_lines import questions
 from ..forms.types import Said, Values
 from ..mix.label_words import unconfirmed
 from ..things import work_rates
-from ..things.lowest_temperature import mark_said
+from ..things.lowest_temperature import lowest_mark
 from ..things.own_timings import counted
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
 from ..words.messages import fact, listed, message, number, quantity, row, sentences
@@ -143,7 +143,7 @@ def _cold(found: Found, values: Values) -> "list[Line]":
     return [line("cold", "plan-cold", cold.coldest, "K",
                  message("plan-cold.text", air=quantity(cold.coldest, "degC", places=1),
                          lowest=quantity(cold.least, "degC", places=1)),
-                 rough=mark_said(values["system"]) or "plan-cold.label", rank=WARN)]
+                 rough=lowest_mark(values["system"]) or "plan-cold.label", rank=WARN)]
 
 
 def _sun(values: Values) -> "list[Line]":

@@ -16,19 +16,12 @@ def lowest(system: dict) -> float:
     return known[system["speed"]] if system["speed"] else max(known.values())
 
 
-def lowest_mark(system: dict) -> str:
-    """How it is known where the label does not give it, "" where it does; as text, for what still joins it.
+def lowest_mark(system: dict) -> Said:
+    """How it is known where the label does not give it, "" where it does.
 
     >>> lowest_mark({"lowest": None, "speed": "fast"}), lowest_mark({"lowest": 278.15, "speed": ""})
-    ('from memory', '')
+    ('mark-from-memory', '')
     """
-    if system["lowest"] is not None:
-        return ""
-    return "from memory" if system["speed"] else "a slow hardener's, from memory; type the label's"
-
-
-def mark_said(system: dict) -> Said:
-    """How it is known where the label does not give it, "" where it does."""
     if system["lowest"] is not None:
         return ""
     return "mark-from-memory" if system["speed"] else "lowest-known-by.slow"
@@ -36,5 +29,5 @@ def mark_said(system: dict) -> Said:
 
 def lowest_said(system: dict) -> Said:
     """The lowest working temperature, and how it is known where the label does not give it."""
-    told, mark = quantity(lowest(system), "degC", places=0), mark_said(system)
+    told, mark = quantity(lowest(system), "degC", places=0), lowest_mark(system)
     return message("lowest-known-by", temperature=told, mark=mark) if mark else told

@@ -1102,8 +1102,6 @@ heat-usable = Usable for
 heat-air = { $air } air
 heat-cold = Colder than this system allows
   .text = Its lowest working temperature is { $lowest }. Below it the cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.
-# a temperature, and how it is known
-heat-lowest = { $lowest } ({ $mark })
 heat-peak = Hottest, expected
   .hardly = hardly above the air
   .hardly-rough = within { $within } of it
@@ -1292,6 +1290,110 @@ label-cure-nothing = Hardener speed: choose it, or type the label's cure times
 # the lowest working temperature of a hardener, and how it is known
 lowest-known-by = { $temperature } ({ $mark })
   .slow = a slow hardener's, from memory; type the label's
+cure-fold = Cure: the temperature to come
+cure-system = Resin system
+cure-course = Temperature of the seam
+  .same = stays as it is now
+  .day = a day's high and low
+  .points = hour by hour
+cure-air = Air temperature
+cure-high = Warmest, in the afternoon
+  .cold = Warmest: it must not be colder than the coldest
+cure-low = Coldest, at dawn
+# hours after mixing: $last, $following, $most
+cure-points = Temperatures to come
+  .hours = Hours after mixing
+  .temperature = Temperature
+  .missing = Temperatures to come: type at least the one at mixing, hour 0
+  .late = Start with the temperature at mixing, hour 0
+  .order = The hours must grow from one point to the next
+  .gap = A gap: between hour { $last } and hour { $following } nothing is known. Type a point at least every { $most } hours.
+cure-mixed-at = Mixed at
+  .help = Then the windows also show as clock times.
+  .missing = Mixed at: type the clock time; the night must be put where it belongs
+cure-post-fold = Cure: warmed afterwards, and the sun
+cure-post-to = Then warmed to
+  .half = Warmed afterwards: type the temperature and for how long
+# stands behind "Then warmed to"
+cure-post-for = for
+cure-hull-colour = Colour of the hull over the seam
+  .unsaid = not said
+cure-hull-air = Hottest air there, in full sun
+  .help = Left empty: { $air }.
+cure-days = { $days } days
+cure-never = not at these temperatures
+  .rough = it may stay soft for good
+# $opens, $closes: hours or days after mixing, or times on the clock. $look: how one sees that it is so
+cure-recoat = Recoat without sanding
+  .cold = see below
+  .shut = no window to count on
+  .shut-rough = it may close before it is sure to be open: wash, sand, then coat
+  .after = { $opens } to { $closes } after mixing
+  .rough = opens late, closes early; { $look }
+  .clock = { $opens } to { $closes }
+  .clock-rough = { $opens } to { $closes } after mixing; opens late, closes early; { $look }
+cure-handle = Handle it
+  .look = to move it, not to load it
+# $time: hours or days after mixing. $look: how one sees that it is so
+cure-stage = after { $time }
+  .clock = after { $time } ({ $clock })
+  .rough = at the earliest; { $look }
+cure-full =
+  .by-post = once it is warmed as typed
+  .by-post-rough = that counts as much as its days
+  .warmer = hard, but stops near { $share } until warmed to { $least }; softens above { $glass }
+  .longer = hard, but stops near { $share } until warmed for longer; softens above { $glass }
+  .rough = full strength counts only hours at { $least } or more
+cure-cold = Too cold for this hardener
+  .stops = Below { $lowest } no cure is counted, and a hardener may stop for good.
+  .lost = For { $time } it is below { $lowest }; no cure is counted there.
+  .do = Warm the seam, not only the air: a tent over it and a gentle electric heater outside the vapours; no open flame. Or wait for warmer days before mixing.
+cure-day-counts = The first 24 h count as
+  .rough = at { $temperature }, activation energy { $energy } kJ/mol; the hours above count { $least } to { $most }, openings by the later and closings by the earlier of them
+# $temperatures: from the least to the most; $stages: "peel ply off, sand"
+cure-counted = Where the hours come from
+  .typical = For a { $speed ->
+    [fast] fast
+    [medium] medium
+   *[slow] slow
+  } hardener at { $temperatures }, from memory. Your label's hours go before them: type them with the system. A witness puck shows it.
+  .label = The label's own for { $stages }, at { $temperature }.
+  .rest = The rest: for a { $speed ->
+    [fast] fast
+    [medium] medium
+   *[slow] slow
+  } hardener at { $temperatures }, from memory. A witness puck shows it.
+  .rest-unknown = The rest: not known: choose the hardener's speed to see typical hours. A witness puck shows it.
+cure-held = After the last point
+  .text = The last temperature, { $temperature }, is taken to hold on. Type the coming night too.
+cure-softens = Softens above
+  .rough = at best { $best }, from memory; held at { $held } for long
+cure-stops = Cure stops near
+  .share = { $least } to { $most }%
+  .rough = of its whole cure, from memory; until it is warmer than { $held }
+# $below, $climb: differences of temperature
+cure-post = To stand more heat
+  .text = Post-cure it: hold the seam { $below } below that, { $time } at { $temperature }, longer where cooler.
+  .how = Climb { $climb } an hour at most, the hull supported in its shape: on the way the seam is soft. The data sheet's own goes first.
+  .typed = Warmed to { $temperature } for { $time }
+  .short = Too short to count on: it takes { $time } there.
+  .short-rough = as { $time } at { $temperature }, common practice
+  .nothing = It brings nothing: the seam was held as warm before.
+  .raised = It softens only above { $glass }.
+  .raised-from = It softens only above { $glass }, before it above { $before }.
+cure-sun = Hull in the sun
+  .hot = Sun on this hull
+  .any = In full sun, air at { $air }, a dark one gets up to { $dark }, a white one up to { $white }.
+  .colour = Say its colour: this seam may soften there.
+  .one = Up to { $most }, in a breeze { $least }, with air at { $air }.
+  .stays = The seam softens only above { $glass }.
+  .may = The seam may soften above { $glass }.
+  .softens = The seam softens above { $glass }.
+  .shade = Shade it, hold it in its shape, and put no load on it while it is hot.
+  .shade-paint = Shade it, hold it in its shape, and put no load on it while it is hot; or paint it white.
+  .shade-post = Shade it, hold it in its shape, and put no load on it while it is hot; or post-cure it first.
+  .shade-paint-post = Shade it, hold it in its shape, and put no load on it while it is hot; or paint it white; or post-cure it first.
+  .rough = where it softens is from memory
 
 
 ## Dew point
