@@ -12,6 +12,7 @@ from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
 from ..words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row, typed
 from ..words.numbers import UP, bare, shown, small
+from ..words.provenance import marked
 from . import batches_counted, boat_cards, cut_lines
 from .boat_limits import called
 
@@ -28,9 +29,9 @@ BOUGHT = {
     "backing": ("boat-backing", METRES, message("boat-backing.rough",
                                                 more=number(shown(BY_KEY["backing"].value * 100)))),
     "ties": ("boat-ties", "", message("boat-ties.rough", each=fact("mm", BY_KEY["tie_spacing"].value),
-                                      mark=BY_KEY["tie_spacing"].mark)),
+                                      mark=marked(BY_KEY["tie_spacing"].mark))),
     "abrasive": ("boat-abrasive", "", message("boat-abrasive.rough", tape=fact("m2", BY_KEY["abrasive"].value),
-                                              mark=BY_KEY["abrasive"].mark)),
+                                              mark=marked(BY_KEY["abrasive"].mark))),
     "cartridges": ("boat-cartridges", "boat-cartridges.text", "boat-cartridges.rough"),
 }
 
