@@ -2,9 +2,10 @@
 from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
-from ..forms.types import Found
-from ..words.numbers import DOWN, UP, shown, small, to_step
-from ..words.units import from_si, to_si, told, unit_for
+from ..forms.types import Found, Said
+from ..words.messages import figure_of, inside, message, number, quantity, sentences, typed
+from ..words.numbers import DOWN, UP, shown, to_step
+from ..words.units import from_si, to_si, unit_for
 
 NAMES = dict([(row[0], row[1]) for row in CONTAINERS])
 WIDTH, HEIGHT = 320, 200
@@ -40,15 +41,15 @@ def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: st
     if tray_points:
         shapes.append(path("tray", [spot(time, temp) for time, temp in tray_points]))
     shapes.append(path("pot", [spot(time, temp) for time, temp in points]))
-    shapes.append(_named("name", spot(run.peak_time, run.peak), small(NAMES[kind]), base))
+    shapes.append(_named("name", spot(run.peak_time, run.peak), inside(NAMES[kind]), base))
     if tray_points:
-        shapes.append(_named("name", spot(*tray_points[-1]), "tray", base))
-    shapes.append(note("name", LEFT + 4, TOP + 10, "usable", "start"))
+        shapes.append(_named("name", spot(*tray_points[-1]), "heat-curve-tray", base))
+    shapes.append(note("name", LEFT + 4, TOP + 10, "heat-curve-usable", "start"))
     for time, temp in seen:
         x, y = spot(time, temp)
         if time <= end:
-            shapes.append(note("name", x, y + 4, "×"))
-    return figure("heat", "Temperature over time", WIDTH, HEIGHT, shapes, _told(run, tray, usable, units))
+            shapes.append(note("name", x, y + 4, typed("×")))
+    return figure("heat", "heat-curve", WIDTH, HEIGHT, shapes, _told(run, tray, usable))
 
 
 def _within(points: list, end: float) -> "list[tuple[float, float]]":
@@ -64,7 +65,7 @@ def _within(points: list, end: float) -> "list[tuple[float, float]]":
     return found
 
 
-def _named(role: str, spot: tuple, text: str, base: float) -> dict:
+def _named(role: str, spot: tuple, text: Said, base: float) -> dict:
     """A curve's name beside its top, inside the frame and above the time axis."""
     x, y = spot
     left = x > WIDTH / 2
@@ -79,9 +80,9 @@ def _times(end: float, across: float, base: float) -> list:
             step = tick
     shapes, time = [], 0
     while time * 60 <= end:
-        text = shown(time / 60, 0) + " h" if step >= 60 else str(time)
-        if time == 0:
-            text = "0" if step >= 60 else "0 min"
+        figured = quantity(time * 60, "h", places=0) if step >= 60 else quantity(time * 60, "min", places=0)
+        # the unit stands once: behind the first of the minutes, behind all of the hours but the first
+        text = figured if (time == 0) == (step < 60) else figure_of(figured)
         shapes.append(note("tick", LEFT + time * 60 * across, base + 14, text))
         time += step
     return shapes
@@ -97,19 +98,19 @@ def _temperatures(floor: float, top: float, spot, units: str) -> list:
     shapes, degrees = [], to_step(low, step, UP)
     while degrees <= high:
         _, y = spot(0, to_si(degrees, unit))
-        shapes.append(note("tick", LEFT - 4, y + 4, shown(degrees, 0) + "°", "end"))
+        text = message("heat-curve-degrees", degrees=number(shown(degrees, 0)))
+        shapes.append(note("tick", LEFT - 4, y + 4, text, "end"))
         degrees += step
     return shapes
 
 
-def _told(run: Found, tray: "Found | None", usable: float, units: str) -> str:
-    text = "The mix is usable for the first " + shown(usable / 60, 0, DOWN) + " minutes, shaded. "
-    text += "The curve is the middle of what is expected: hottest " + shown(run.peak_time / 60, 0)
-    text += " minutes after mixing, at " + _peak(run, units) + "."
-    if tray:
-        text += " In the tray it reaches " + _peak(tray, units) + "."
-    return text
+def _told(run: Found, tray: "Found | None", usable: float) -> Said:
+    pot = message("heat-curve.told", usable=number(shown(usable / 60, 0, DOWN)),
+                  hottest=number(shown(run.peak_time / 60, 0)), peak=_peak(run))
+    return sentences([pot, message("heat-curve.tray-told", peak=_peak(tray)) if tray else ""])
 
 
-def _peak(run: Found, units: str) -> str:
-    return ("about " if run.peak <= MOST else "over ") + told(min(run.peak, MOST), "degC", units, places=0)
+def _peak(run: Found) -> Said:
+    most = quantity(min(run.peak, MOST), "degC", places=0)
+    return (message("heat-curve-peak.about", peak=most) if run.peak <= MOST else
+            message("heat-curve-peak.over", peak=most))

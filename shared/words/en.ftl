@@ -1171,6 +1171,17 @@ heat-memory = These times are from no label
   .text = The pot life of this built-in system is from memory. Type the one on your own label, with its mass and temperature.
 heat-plan = Plan the day
 heat-test = Test cup: your own times
+# a drawing. $peak: heat-curve-peak
+heat-curve = Temperature over time
+  .told = The mix is usable for the first { $usable } minutes, shaded. The curve is the middle of what is expected: hottest { $hottest } minutes after mixing, at { $peak }.
+  .tray-told = In the tray it reaches { $peak }.
+# words in it: under the top of a curve, and in the shaded span; a tick of the scale in °C or °F
+heat-curve-tray = tray
+heat-curve-usable = usable
+heat-curve-degrees = { $degrees }°
+heat-curve-peak =
+  .about = about { $peak }
+  .over = over { $peak }
 # two own timings: usable-seen
 usable-contradict = Both cannot be
   .text = { $one }; and { $other }. The shorter counts. Take the wrong one out of your own timings.
