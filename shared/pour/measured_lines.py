@@ -21,7 +21,7 @@ def told_of(place: int, done: int, rough: Said, system: Values) -> Said:
 
 
 def told_as_example(told: Said) -> Said:
-    """That a figure comes from an example's ratio, before what else is said of it. told: that, or """""
+    """That a figure comes from an example's ratio, before what else is said of it. told: that, or nothing"""
     return message("measure-example.with", said=told) if told != "" else "measure-example"
 
 
