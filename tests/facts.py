@@ -21,6 +21,7 @@ from covemix.shared.catalogue.sources import SOURCES
 
 CATALOGUE = Path(__file__).resolve().parent.parent / "shared" / "catalogue"
 PACKAGE = "covemix.shared."
+SENTENCES = (PACKAGE + "words.written", PACKAGE + "words.languages")  # read once, and no figure of a row in them
 ASKED = Path(__file__).resolve().parent / "facts_asked.json"
 # a figure as it stands in the source: where, what it is, what it becomes upward and downward, and far away
 Figure = namedtuple("Figure", ("module", "place", "line", "start", "end", "text", "up", "down", "far_up", "far_down"))
@@ -145,10 +146,11 @@ class World(importlib.abc.MetaPathFinder, importlib.abc.Loader):
 
 
 def compiled():
-    """The code of every module of the engine by its name."""
+    """The code of every module of the engine by its name; the sentences are read beside it."""
+    importlib.import_module(PACKAGE + "words.written").sentences("en")
     found = {}
     for path in CATALOGUE.parent.rglob("*.py"):
-        if path.name != "__init__.py":
+        if path.name not in ("__init__.py", "written.py", "languages.py"):
             name = PACKAGE + ".".join(path.relative_to(CATALOGUE.parent).with_suffix("").parts)
             found[name] = importlib.util.spec_from_file_location(name, path).loader.get_code(name)
     return found
@@ -161,7 +163,7 @@ def said(changes, work, codes):
     if not child:
         try:
             os.close(reads)
-            for name in [name for name in sys.modules if name.startswith(PACKAGE)]:
+            for name in [name for name in sys.modules if name.startswith(PACKAGE) and name not in SENTENCES]:
                 del sys.modules[name]
             try:
                 sys.meta_path.insert(0, World(changes, codes))

@@ -30,7 +30,7 @@ OTHERS = {
     "mix/filler_dose": {4: "a quarter of half a turn", 0.005: "thirds come to 99.9"},
     "mix/ratio_cost": {0.005: "less is beyond every source"},
     "mix/ratio_error_lines": {0.001: "a gram"},
-    "plan/plan_lines": {4: "pieces named", 1.5: "half as slow again, in words"},
+    "plan/plan_lines": {4: "pieces named"},
     "plan/progress": {12: "how far ahead is looked", 0.001: "a thousandth of a second"},
     "plan/smallest_mix": {1e-4: "a tenth of a gram is no surplus"},
     "plan/working_times": {0.97: "what filler changes of a pot in the sun (tested)", 0.1: "any mass"},
