@@ -30,8 +30,8 @@ def put_in(source: str, sentences: dict) -> str:
 def put_in_script(script: str, sentences: dict) -> str:
     """A script of the page with the sentence in each `t("key")`; KeyError where there is none of that key.
 
-    >>> put_in_script('say(t("close"), t("left", { count }));', {"close": "Close", "left": (None, ("count",), " left")})
-    'say("Close", t([null,["count"]," left"], { count }));'
+    >>> put_in_script('say(t("close"), t("left", { count }));', {"close": "Close", "left": "{count} left"})
+    'say("Close", t("{count} left", { count }));'
     """
     def said(found: re.Match) -> str:
         sentence = json.dumps(sentences[found[1]], ensure_ascii=False, separators=(",", ":"))

@@ -28,20 +28,21 @@ KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help",
 
 def dressed(pattern):
     """A pattern in false clothes: what is a figure or a value stays."""
+    more = MORE[:longer(pattern)] + SHUT
     if isinstance(pattern, str):
-        return OPEN + pattern.translate(ACCENTS) + MORE[:longer(pattern)] + SHUT
-    return (None, OPEN, *_dressed(pattern[1:]), MORE[:longer(pattern)] + SHUT)
+        return OPEN + _dressed(pattern) + more
+    return (None, OPEN, *[_piece(piece) for piece in pattern[1:]], more)
 
 
-def _dressed(pieces):
-    for piece in pieces:
-        if isinstance(piece, str):
-            yield piece.translate(ACCENTS)
-        elif len(piece) == 2 and isinstance(piece[1], dict):
-            yield piece[0], {name: (None, *_dressed((case,) if isinstance(case, str) else case[1:]))
-                             for name, case in piece[1].items()}
-        else:
-            yield piece
+def _piece(piece):
+    if isinstance(piece, str):
+        return _dressed(piece)
+    return piece[0], {name: _dressed(case) if isinstance(case, str) else (None, *map(_piece, case[1:]))
+                      for name, case in piece[1].items()}
+
+
+def _dressed(text):
+    return "".join(piece if piece[:1] == "{" else piece.translate(ACCENTS) for piece in re.split(r"(\{[^}]*\})", text))
 
 
 def longer(pattern) -> int:
@@ -52,8 +53,7 @@ def longer(pattern) -> int:
 def _letters(pattern):
     if isinstance(pattern, str):
         return len(pattern)
-    return sum(len(piece) if isinstance(piece, str) else max(map(_letters, piece[1].values()))
-               if len(piece) == 2 and isinstance(piece[1], dict) else 4 for piece in pattern[1:])
+    return sum(len(piece) if isinstance(piece, str) else max(map(_letters, piece[1].values())) for piece in pattern[1:])
 
 
 def speak() -> str:

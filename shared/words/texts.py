@@ -8,10 +8,9 @@ NOTHING: dict = {}
 def text(said, reader):
     """What is said, as this reader reads it."""
     if isinstance(said, str):
-        if reader.messages is None:
-            return said
-        said = reader.messages.get(said, said)
-        return said if isinstance(said, str) else _pieces(said, NOTHING, reader)
+        if reader.messages is not None:
+            said = reader.messages.get(said, said)
+        return _sentence(said, NOTHING, reader)
     if isinstance(said, tuple):
         head = said[0]
         if isinstance(head, int):
@@ -20,26 +19,35 @@ def text(said, reader):
             return _pieces(said, NOTHING, reader)
         if reader.messages is not None:
             head = reader.messages.get(head, head)
-        return head if isinstance(head, str) else _pieces(head, said[1], reader)
+        return _sentence(head, said[1], reader)
     return figure(str(said), reader.language)
 
 
+def _sentence(pattern, values, reader):
+    """A pattern: a text with values and figures in braces, or None and pieces: such texts, and (name, cases), a choice
+    by a value."""
+    if not isinstance(pattern, str):
+        return _pieces(pattern, values, reader)
+    if "{" not in pattern:
+        return pattern
+    pieces = pattern.split("{")
+    found = pieces[0]
+    for piece in pieces[1:]:
+        name, _, after = piece.partition("}")
+        if name in values:
+            found += text(values[name], reader) + after
+        else:
+            found += (_in_units(name, reader) or "{" + name + "}") + after
+    return found
+
+
 def _pieces(pattern, values, reader):
-    """A pattern: None, then its pieces: plain text; (name,), a value; ("", figure), one in the metric unit it is known
-    in; (name, cases), a choice by a value."""
     found = ""
     for piece in pattern:
         if isinstance(piece, str):
-            found += piece
-        elif piece is None:
-            pass
-        elif len(piece) == 1:
-            found += text(values[piece[0]], reader)
-        elif piece[0] == "":
-            found += _in_units(piece[1], reader)
-        else:
-            chosen = _chosen(piece[1], values[piece[0]], reader)
-            found += chosen if isinstance(chosen, str) else _pieces(chosen, values, reader)
+            found += _sentence(piece, values, reader)
+        elif piece is not None:
+            found += _sentence(_chosen(piece[1], values[piece[0]], reader), values, reader)
     return found
 
 

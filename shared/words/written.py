@@ -4,15 +4,16 @@ keys (`server/put_in.py`), and this module in the form of `on_a_phone`.
 Of Fluent (projectfluent.org) we use messages, attributes (`key.attribute`), terms, values, figures in quotes
 (`{ "100 mm" }`: told in the reader's units) and choices by a value; anything else is refused with its place.
 """
+import re
 from functools import cache
 from pathlib import Path
 
 from fluent.syntax import FluentParser, ast
 
 from .languages import LANGUAGES, Reader
+from .units import holds_figure
 
 HERE = Path(__file__).parent
-FIGURE = ""  # the name of a piece that is a figure
 
 
 class Refused(ValueError):
@@ -32,12 +33,12 @@ def sentences(language: str) -> dict:
 
 
 def patterns(source: str) -> dict:
-    """The patterns of a file by key: a text, or None and pieces as `messages` reads them.
+    """The patterns of a file by key: a text with values and figures in braces, or None and pieces (see `texts`).
 
     Raises Refused with what we do not use, and where a key is there twice.
 
     >>> patterns('thin = Only { $radius } here\\n  .why = at { "100 mm" }')
-    {'thin': (None, 'Only ', ('radius',), ' here'), 'thin.why': (None, 'at ', ('', '100 mm'))}
+    {'thin': 'Only {radius} here', 'thin.why': 'at {100 mm}'}
     """
     terms: dict = {}
     found: dict = {}
@@ -67,6 +68,8 @@ def _pieces(value, terms) -> list:
     pieces: list = []
     for element in value.elements:
         made = [element.value] if isinstance(element, ast.TextElement) else _placed(element.expression, terms)
+        if isinstance(element, ast.TextElement) and "{" in element.value:
+            raise Refused(f"a brace in a text: {element.value[:60]!r}")
         for piece in made:
             if isinstance(piece, str) and pieces and isinstance(pieces[-1], str):
                 pieces[-1] += piece
@@ -78,9 +81,9 @@ def _pieces(value, terms) -> list:
 def _placed(found, terms) -> list:
     if isinstance(found, ast.StringLiteral):
         said = found.parse()["value"]
-        return [(FIGURE, said)] if any(letter.isalnum() for letter in said) else [said]  # or a blank, a brace
+        return ["{" + said + "}"] if any(letter.isalnum() for letter in said) else [said]  # or a blank
     if isinstance(found, ast.VariableReference):
-        return [(found.id.name,)]
+        return ["{" + found.id.name + "}"]
     if isinstance(found, ast.TermReference) and not found.arguments:
         return terms[found.id.name]
     if isinstance(found, ast.SelectExpression) and isinstance(found.selector, ast.VariableReference):
@@ -90,6 +93,20 @@ def _placed(found, terms) -> list:
             cases["other" if variant.default else name] = _pattern(variant.value, terms)
         return [(found.selector.id.name, cases)]
     raise Refused(f"not used here: {type(found).__name__}")
+
+
+def names(pattern) -> set[str]:
+    """The values that a pattern takes.
+
+    >>> sorted(names((None, "{name}: ", ("count", {"one": "{count} roll of {100 mm}", "other": "rolls"}))))
+    ['count', 'name']
+    """
+    if isinstance(pattern, str):
+        return {name for name in re.findall(r"\{([a-z_]\w*)\}", pattern) if not holds_figure(name)}
+    found = set()
+    for piece in pattern[1:]:
+        found |= names(piece) if isinstance(piece, str) else {piece[0]}.union(*map(names, piece[1].values()))
+    return found
 
 
 def on_a_phone(language: str) -> str:

@@ -1,17 +1,17 @@
-// Sentences: what the build puts in the place of a key into a text. A sentence is a text, or null and pieces: plain text, [name of a
-// value], [name, {case: text or pieces}]. The service worker has this file in front of it too.
+// Sentences: what the build puts in the place of a key into a text. A sentence is a text with values in
+// braces, or null and pieces: such texts, and [name of a value, {case: sentence}]. The service worker has this file in front of it too.
 
 /** language: gives the name of the language whose plurals count. @param {() => string} language */
 export const sentencesOf = (language) => {
   let plurals;
-  const placed = ([name, cases], values) => {
-    if (!cases) return values[name];
+  const filled = (text, values) => text.replace(/\{(\w+)\}/g, (_, name) => values[name]);
+  const chosen = ([name, cases], values) => {
     plurals ??= new Intl.PluralRules(language());
     const value = values[name];
-    return joined(cases[`=${value}`] ?? cases[value] ?? (typeof value === "number" ? cases[plurals.select(value)] : null) ?? cases.other, values);
+    return cases[`=${value}`] ?? cases[typeof value === "number" ? plurals.select(value) : value] ?? cases.other;
   };
-  const joined = (sentence, values) => (typeof sentence === "string" ? sentence
-    : sentence.slice(1).map((piece) => (typeof piece === "string" ? piece : placed(piece, values))).join(""));
+  const joined = (sentence, values) => (typeof sentence === "string" ? filled(sentence, values)
+    : sentence.slice(1).map((piece) => joined(typeof piece === "string" ? piece : chosen(piece, values), values)).join(""));
 
   /** @param {any} key of `shared/words/en.ftl` @param {Record<string, any>} values texts as they are, or counts @returns {string} */
   return (key, values = {}) => joined(key, values);
