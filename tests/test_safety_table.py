@@ -335,7 +335,7 @@ def test_how_long_a_mix_and_a_cure_take():
     same({row[0]: row[1:5] for row in windows.WINDOWS}, table.WINDOWS)
     same({speed: (round(least - 273.15, 6), mark) for speed, least, mark in windows.LOWEST},
          {speed: (float(least), table.MEMORY) for speed, least in table.COLDEST_WORK.items()})
-    same({key: (*hours, look, mark, closes) for key, _, hours, closes, look, mark in cure_times.STAGES},
+    same({key: (*hours, text(look), mark, closes) for key, _, hours, closes, look, mark in cure_times.STAGES},
          {key: (*row, table.COMMON if key == "full" else table.MEMORY, key in table.CLOSES)
           for key, row in table.CURE.items()})
     assert pytest.approx(table.CURE_COUNTED_AT["opens degC"] + 273.15) == cure_times.OPENS_AT

@@ -13,20 +13,14 @@ POINTS_GAP = (12 * 3600.0, JUDGED)  # s: between two typed temperatures, more is
 
 # name, label, (fast, medium, slow) [h], whether it closes a window, what to look for, mark
 STAGES = (
-    ("recoat_opens", "Recoat without sanding, from", (2, 3.5, 5.5), False, "it no longer moves, a glove still sticks",
-     MEMORY),
-    ("recoat_closes", "Recoat without sanding, until", (8, 14, 22), True, "while a thumbnail still dents it; later: "
-     "wash, sand, coat", MEMORY),
-    ("tack_free", "No longer tacky", (4, 7, 11), False, "a glove no longer sticks", MEMORY),
-    ("peel", "Peel ply off", (5, 9, 14), False, "hard enough that the tape stays down; or leave it on until sanding",
-     MEMORY),
-    ("sand", "Sand", (14, 24, 36), False, "only when dust comes off, not gum; wash the blush off with water first",
-     MEMORY),
-    ("turn", "Turn the hull", (24, 24, 48), False, "the witness puck is hard; held at bulkheads, not at a fresh seam",
-     MEMORY),
-    ("light", "Load it lightly", (24, 24, 48), False, "the witness puck is hard", MEMORY),
-    ("full", "Full strength", (FULL, FULL, FULL), False, "5 to {} days are usual; the longer counts".format(FULL // 24),
-     COMMON),
+    ("recoat_opens", "facts-stages.recoat-from", (2, 3.5, 5.5), False, "facts-stages.recoat-from-look", MEMORY),
+    ("recoat_closes", "facts-stages.recoat-until", (8, 14, 22), True, "facts-stages.recoat-until-look", MEMORY),
+    ("tack_free", "facts-stages.tack-free", (4, 7, 11), False, "facts-stages.tack-free-look", MEMORY),
+    ("peel", "facts-stages.peel", (5, 9, 14), False, "facts-stages.peel-look", MEMORY),
+    ("sand", "facts-stages.sand", (14, 24, 36), False, "facts-stages.sand-look", MEMORY),
+    ("turn", "facts-stages.turn", (24, 24, 48), False, "facts-stages.turn-look", MEMORY),
+    ("light", "facts-stages.light", (24, 24, 48), False, "facts-stages.light-look", MEMORY),
+    ("full", "facts-stages.full", (FULL, FULL, FULL), False, "facts-stages.full-look", COMMON),
 )
 # the hours at which a day is coldest and warmest [s after midnight], mark
 COLDEST, WARMEST, DAY_MARK = 5 * 3600.0, 15 * 3600.0, COMMON

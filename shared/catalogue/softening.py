@@ -24,9 +24,9 @@ POST = (
 )
 # key, label, share of the sunlight taken up, least and most, mark, source
 COLOURS = (
-    ("white", "White", 0.2, 0.45, PUBLISHED, "lbnl"),
-    ("mid", "A colour, grey or bare wood", 0.4, 0.8, PUBLISHED, "lbnl"),
-    ("dark", "Dark or black", 0.8, 0.95, PUBLISHED, "e1980"),
+    ("white", "facts-hull-colour.white", 0.2, 0.45, PUBLISHED, "lbnl"),
+    ("mid", "facts-hull-colour.mid", 0.4, 0.8, PUBLISHED, "lbnl"),
+    ("dark", "facts-hull-colour.dark", 0.8, 0.95, PUBLISHED, "e1980"),
 )
 # name, value, unit, mark, source
 SUNLIT = (
