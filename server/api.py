@@ -118,14 +118,14 @@ def asked(name: str, pairs) -> tuple[list, list]:
     A link of a screen asks all the moves of that screen: what the others of them read is no error here.
     """
     if sum(len(one) + len(text) + 2 for one, text in pairs) > links.LONGEST_LINK or len(pairs) > links.MOST_PAIRS:
-        return [], [{"field": "", "message": handover.TOO_LONG}]
+        return [], [{"field": "", "message": said(handover.TOO_LONG, reader())}]
     why = handover.broken_seal(pairs)
     if why:
-        return [], [{"field": "", "message": why}]
+        return [], [{"field": "", "message": said(why, reader())}]
     plain = [pair for pair in pairs if pair[0] not in handover.OF_THE_LINK]
     known, strange, twice = handover.sorted_out(link_inputs(name), plain)
-    errors = [{"field": one.partition(" = ")[0], "message": NO_SUCH.format("choice" if " = " in one else "input")}
-              for one in strange[:handover.MOST_NAMED]]
+    errors = [{"field": one, "message": NO_SUCH.format("input" if text is None else "choice")}
+              for one, text in strange[:handover.MOST_NAMED]]
     errors += [{"field": one, "message": "given twice, and not alike"} for one in twice[:handover.MOST_NAMED]]
     return handover.as_typed(link_inputs(name), known, pairs), errors
 

@@ -90,7 +90,7 @@ class Pages:
         made = handover.made_by(pairs)
         pairs, refused = self._opened(screen, pairs)
         if refused:
-            return PlainTextResponse(refused + "\n", status_code=422)
+            return PlainTextResponse(said(refused, reader()) + "\n", status_code=422)
         text = handover.handed(screen, pairs, self.build.id)["text"]
         return PlainTextResponse((made + "\n\n" if made else "") + text + "\n")
 
@@ -103,6 +103,7 @@ class Pages:
         """
         made = handover.made_by(pairs)
         pairs, refused = self._opened(screen, pairs, whole)
+        refused = said(refused, reader())
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree, memo=thread_memo())
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}

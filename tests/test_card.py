@@ -8,6 +8,9 @@ import segno
 from covemix.shared.door import card, handover, moves
 from covemix.shared.door.call import call as engine
 from covemix.shared.forms import links
+from covemix.shared.words.lines import said
+from covemix.shared.words.messages import message, typed
+from covemix.shared.words.written import reader
 from starlette.testclient import TestClient
 
 ASKED = [["amount", "200"], ["system", "2-1"], ["way", "syringes"], ["drawn.0.volume", "150"]]
@@ -101,14 +104,14 @@ def test_a_link_cut_anywhere_or_altered_by_one_letter_is_refused():
     ([["v", "2"], ["amount", "200"]], 20, handover.NEWER),
     ([["v", "one"], ["amount", "200"]], 20, handover.CUT),
     ([["v", "1"], ["amount", "200"]], 20, handover.CUT),
-    ([["q", "boats"]], 20, handover.FOREIGN.format("'q'")),
+    ([["q", "boats"]], 20, message("link-foreign", names=typed("'q'"))),
     ([["amount", "2" * 200_000]], 200_000, handover.TOO_LONG),
     ([["amount", "1"]] * 2500, 5000, handover.TOO_LONG),
     ([["<b>", "x"], ["a.b.c.d.e.f.g", "x"], ["readings.9999.shown", "1"]], 60,
-     handover.FOREIGN.format("'<b>', 'a.b.c.d.e.f.g', 'readings.9999.shown'")),
+     message("link-foreign", names=typed("'<b>', 'a.b.c.d.e.f.g', 'readings.9999.shown'"))),
 ])
 def test_a_link_that_is_none_of_ours_is_refused_in_a_sentence(pairs, length, why):
-    seen = call(brought="pour", pairs=pairs, length=length)
+    seen, why = call(brought="pour", pairs=pairs, length=length), said(why, reader())
     assert seen == {"pairs": [], "refused": why, "words": "", "made": ""}
     assert why.endswith(" Nothing was changed.")
 
@@ -128,9 +131,9 @@ def test_the_server_gives_the_card_and_refuses_like_the_page(client):
     assert plain.headers["content-type"].startswith("text/plain")
     assert "Amount: 200 g" in plain.text
     refused = client.get("/", params={"v": "9", "amount": "200", "as": "text"})
-    assert (refused.status_code, refused.text.strip()) == (422, handover.NEWER)
+    assert (refused.status_code, refused.text.strip()) == (422, said(handover.NEWER, reader()))
     page = client.get("/", params={"v": "9", "amount": "777"}).text
-    assert handover.NEWER in page and '"777"' not in page
+    assert said(handover.NEWER, reader()) in page and '"777"' not in page
 
 
 @pytest.mark.parametrize("record", [option[0] for option in moves.module("kit").INPUTS[0].options])

@@ -4,6 +4,8 @@ import safety_table as table
 from covemix.server.build import Build
 from covemix.server.pages import Pages
 from covemix.shared.door import handover, moves
+from covemix.shared.words.lines import said
+from covemix.shared.words.written import reader
 
 
 def told(move, **typed):
@@ -75,7 +77,7 @@ def test_a_link_that_brings_a_number_to_dial_is_refused(field):
     """A stranger's number would stand there as the ambulance."""
     inputs = moves.screen_inputs("safety")
     pairs = [["task", "mix"], ["numbers." + field, NUMBERS[field]]]
-    assert "numbers." + field in handover.opened(inputs, pairs, 40)[1]
+    assert "numbers." + field in said(handover.opened(inputs, pairs, 40)[1], reader())
     assert handover.opened(inputs, [["task", "mix"], ["numbers." + field, ""]], 40)[1] == ""
 
 

@@ -29,7 +29,8 @@ def test_a_build_is_recalled_by_its_release_or_its_id(by, said):
 def test_the_list_is_one_that_can_be_told():
     """No row names this release; each is two plain sentences, short enough for a narrow phone."""
     assert max(row[1] for row in RECALLED) < RELEASE and not recall.recalled(RELEASE)
-    for first, last, builds, wrong, check in RECALLED:
+    for first, last, builds, *told in RECALLED:
+        wrong, check = [lines.said(one, reader()) for one in told]
         assert 1 <= first <= last and isinstance(builds, tuple)
         assert wrong.endswith(".") and check.endswith(".") and len(wrong) + len(check) < 400
 
@@ -55,7 +56,7 @@ def test_a_link_of_before_the_mark_says_what_to_check():
 def test_a_mark_that_was_altered_is_a_cut_link():
     link = handover.handed("pour", PAIRS)["link"]
     bent = [[name, "1" if name == "by" else text] for name, text in link]
-    assert opened(bent)["refused"] == handover.CUT and opened(bent)["made"] == ""
+    assert opened(bent)["refused"] == lines.said(handover.CUT, reader()) and opened(bent)["made"] == ""
 
 
 def test_a_link_typed_by_hand_is_no_builds():

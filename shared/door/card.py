@@ -3,31 +3,43 @@ from ..forms import links
 from ..forms.declared import find_in, units_of_tools
 from ..plan.batch_cards import sheets
 from ..words.lines import ANSWER, ASK, MORE, WARN, said
-from ..words.messages import message, typed
-from ..words.numbers import capital, small
+from ..words.messages import inside, listed, message, typed
 from ..words.written import reader
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
+TITLES = {"pour": "page-pour", "clock": "page-clock", "trial": "card-trial", "plan": "page-plan", "joint": "page-joint",
+          "boat": "page-boat", "spreader": "page-spreader", "kit": "page-kit", "log": "page-log",
+          "safety": "page-safety", "sources": "page-sources"}
+# lines of rank ASK whose label is a question by itself: no colon stands behind it
+QUESTIONS = ("wrong_way", "label_apart", "deep", "facts_apart", "sun", "long_day", "own_typed", "wide_gap",
+             "narrow_flank", "heavy_glass", "pumps_from_memory", "narrows", "cup_from_memory", "may_it_carry",
+             "pot_life_whole", "no_pot_life", "no_warmth")
 
 
 def told(inputs, pairs, language="en"):
     """Pairs of a link as [label, text], in the words of the form; names that nothing declares are left out."""
+    found, who = _told(inputs, pairs, language)
+    return [[said(_called(row, label), who), said(text, who)] for row, _, label, text in found]
+
+
+def _called(row, label):
+    """A field, also one of a row of a group: "Piece 1, length"."""
+    return label if row is None else message("card-of-row", each=row[0], count=row[1], field=inside(label))
+
+
+def _told(inputs, pairs, language):
+    """([(row, name, label, text)], who reads): the fields of a link. row: (each, count) where it is one of a group"""
     tree = links.tree(pairs)
     units = "us" if tree.get("units") == "us" else "metric"
-    who = reader(units, language)
     found, tools = [], units_of_tools(inputs, tree, units)
-    for name, text in pairs:
-        known = find_in(inputs, name.split("."))
+    for path, text in pairs:
+        known = find_in(inputs, path.split("."))
         if known:
-            label = _of_row(known[1], who) if isinstance(known[1], tuple) and len(known[1]) == 3 else known[1]
-            found.append([said(label, who), said(known[2].in_words(text, tree, units, tools), who)])
-    return found
-
-
-def _of_row(label, who):
-    """A field of a row of a group: "Piece 1, length"."""
-    each, count, inner = label
-    return message("card-of-row", each=each, count=count, field=typed(small(said(inner, who))))
+            label, row = known[1], None
+            if isinstance(label, tuple) and len(label) == 3:
+                row, label = label[:2], label[2]
+            found.append((row, known[2].name, label, known[2].in_words(text, tree, units, tools)))
+    return found, reader(units, language)
 
 
 def asked(inputs, pairs, values, language="en"):
@@ -40,27 +52,28 @@ def asked(inputs, pairs, values, language="en"):
         if not mine and default and not item.fold and item.asked(values):
             mine = [(item.name, default)]
         standing.extend(mine)
-    return joined(told(inputs, standing, language))
+    return joined(*_told(inputs, standing, language))
 
 
-def joined(found):
-    """The fields of one row of a group as one entry, its name first.
+def joined(found, who):
+    """The fields of one row of a group as one entry, its name first. found: [(row, name, label, text)]
 
-    >>> joined([["Piece 1, name", "Keel"], ["Piece 1, length", "3 m"], ["People", "Alone"]])
+    >>> joined([(("Piece", 1), "name", "Name", "Keel"), (("Piece", 1), "length", "Length", "3 m"),
+    ...         (None, "people", "People", "Alone")], reader())
     [['Piece 1', 'Keel, length 3 m'], ['People', 'Alone']]
     """
-    rows = []
-    for label, text in found:
-        row, _, field = label.partition(", ")
-        if not field or row[-1] not in "0123456789":
-            rows.append([label, text])
-            continue
-        said = text if field == "name" else field + " " + text
-        if rows and rows[-1][0] == row:
-            rows[-1][1] += ", " + said
+    rows, last = [], None
+    for row, name, label, text in found:
+        if row is None:
+            rows.append([label, [text]])
         else:
-            rows.append([row, said])
-    return rows
+            text = text if name == "name" else message("card-field", field=inside(label), text=text)
+            if row == last:
+                rows[-1][1].append(text)
+            else:
+                rows.append([message("card-row", each=row[0], count=row[1]), [text]])
+        last = row
+    return [[said(label, who), said(listed(texts, "plain"), who)] for label, texts in rows]
 
 
 def card(screen, inputs, pairs, values, answer, language="en"):
@@ -68,46 +81,64 @@ def card(screen, inputs, pairs, values, answer, language="en"):
 
     sheets: more cards, one for each batch of a plan
     """
-    lines, more = [], []
+    lines, more, who = [], [], reader(values["units"], language)
     for _, one in answer["answers"]:
         for error in one["errors"]:
-            lines.append({"label": "Not worked out", "text": error["message"], "rough": "", "caution": "",
-                          "rank": WARN})
+            lines.append({"label": said("card-not-worked-out", who), "text": error["message"], "rough": "",
+                          "caution": "", "rank": WARN})
         # what is done with the tool first goes along: who reads a card has no bench to ask
         lines.extend([each for each in one["lines"] if each["rank"] != MORE or each["part"] == "tool"])
-        more.extend(sheets(one["lines"], pairs, reader(values["units"], language)))
-    return {"title": capital(screen), "asked": asked(inputs, pairs, values, language), "lines": lines,
+        more.extend(sheets(one["lines"], pairs, who))
+    return {"title": said(TITLES[screen], who), "asked": asked(inputs, pairs, values, language), "lines": lines,
             "caution": answer["caution"], "sheets": more}
 
 
-def _row(line):
-    return line["label"] + (" " if line["label"][-1:] in "?." else ": ") + line["text"]
+def _row(line, who):
+    question = line["rank"] == ASK and line["name"] in QUESTIONS
+    return said(message("card-line.question" if question else "card-line", label=typed(line["label"]),
+                        text=typed(line["text"])), who)
 
 
-def text(one):
+def _with_rough(line, who):
+    told = _row(line, who)
+    if line["rough"] == "":
+        return told
+    return said(message("card-line.rough", line=typed(told), rough=typed(line["rough"])), who)
+
+
+def _ends(one, who):
+    """What a card begins and ends with."""
+    return (said(message("card-title", title=typed(one["title"])), who),
+            said(message("card-caution", caution=typed(one["caution"])), who))
+
+
+def _asked(one, who):
+    return [said(message("card-line", label=typed(label), text=typed(text)), who) for label, text in one["asked"]]
+
+
+def text(one, who):
     """The whole card as lines of text."""
-    rows = ["Covemix, " + one["title"]]
-    rows.extend([label + ": " + said for label, said in one["asked"]])
-    rows.append("")
+    head, foot = _ends(one, who)
+    rows = [head] + _asked(one, who) + [""]
     for each in one["lines"]:
-        rows.append(_row(each) + (" (" + each["rough"] + ")" if each["rough"] else ""))
+        rows.append(_with_rough(each, who))
         if each["caution"]:
             rows.append(each["caution"])
-    rows.extend([""] + ([one["made"]] if one.get("made") else []) + ["Caution: " + one["caution"]])
+    rows.extend([""] + ([one["made"]] if one.get("made") else []) + [foot])
     return "\n".join(rows)
 
 
-def short(one, most=SHORT):
+def short(one, who, most=SHORT):
     """The card in few words, for a code on the screen: the caution first in rank, then answers, then what was asked.
 
     most: bytes of UTF-8; what does not fit is left out, a line at a time, and said
     """
-    head, foot = "Covemix, " + one["title"], "Caution: " + one["caution"]
+    head, foot = _ends(one, who)
     ranked = [each for each in one["lines"] if each["rank"] in (ANSWER, WARN) or each.get("part") == "tool"]
     ranked.extend([each for each in one["lines"] if each["rank"] not in (ANSWER, WARN, ASK) and each not in ranked])
-    rows = [label + ": " + said for label, said in one["asked"][:3]]
-    rows.extend([_row(each) for each in ranked])
-    more, room = "And more on the full card.", most - len((head + foot).encode()) - 2
+    rows = _asked(one, who)[:3]
+    rows.extend([_row(each, who) for each in ranked])
+    more, room = said("card-more", who), most - len((head + foot).encode()) - 2
     kept = []
     for row in rows:
         size = len(row.encode()) + 1

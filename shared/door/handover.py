@@ -3,6 +3,7 @@ from ..forms import inputs, links, recall
 from ..forms.declared import find_in, units_of_tools
 from ..forms.quantities import behind
 from ..words.lines import CALL, said
+from ..words.messages import listed, message, typed
 from ..words.numbers import BLANKS, digits
 from ..words.units import METRIC, SYSTEMS, unit_for
 from ..words.written import reader
@@ -13,13 +14,7 @@ PRIME = 46649  # the largest below 36 ** 3: the mark is three letters, and one a
 MOST_TOLD = 5  # of what a link brings, in a few words
 LETTERS = "0123456789abcdefghijklmnopqrstuvwxyz"
 
-UNTOUCHED = " Nothing was changed."
-TOO_LONG = "This link is too long to be one of ours." + UNTOUCHED
-NEWER = "This link comes from a newer Covemix: update this one first, then open it again." + UNTOUCHED
-CUT = "This link was cut short or altered on its way: ask for it again." + UNTOUCHED
-FOREIGN = "This link holds nothing for this screen, only {}." + UNTOUCHED
-STRANGE = "This link says what is not known here: {}. It may mean another mix, so it is not used." + UNTOUCHED
-TWICE = "This link says two things at once of: {}. Ask for it again." + UNTOUCHED
+TOO_LONG, NEWER, CUT = "link-too-long", "link-newer", "link-cut"  # why a link is refused
 MOST_NAMED, LONGEST_NAMED = 4, 40  # names that a refusal tells, and letters of each
 OUTSIDE = ("v", "end", "as", inputs.TYPED_IN)  # names that the mark at the end of a link does not cover
 OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
@@ -47,7 +42,9 @@ def sealed(pairs, build=""):
 
 
 def opened(declared, pairs, length, beside=()):
-    """What a link brings: (pairs under today's names, why not). declared: inputs of its screen; length: characters
+    """What a link brings: (pairs under today's names, why not).
+
+    declared: inputs of its screen; length: characters
 
     A link is taken whole or not at all: with one name, row or choice left out it could mean another ratio.
     beside: (word in front, inputs) of what else its links carry
@@ -60,10 +57,11 @@ def opened(declared, pairs, length, beside=()):
         return [], why
     known, strange, twice = sorted_out(declared, plain, beside)
     if strange:
-        nothing = not known and not [1 for name in strange if " = " in name]
-        return [], (FOREIGN if nothing else STRANGE).format(_named(strange))
+        names = _named([name if text is None else name + " = " + text for name, text in strange])
+        nothing = not known and not [1 for _, text in strange if text is not None]
+        return [], message("link-foreign" if nothing else "link-strange", names=names)
     if twice:
-        return [], TWICE.format(_named(twice))
+        return [], message("link-twice", names=_named(twice))
     if [1 for name, _ in pairs if name == "v"]:  # an early build read a bare number in the user's units
         known = [pair for item in declared for pair in item.meant_before(known)] + known
         known = in_words_of_tools(declared, known, "")
@@ -122,7 +120,7 @@ def broken_seal(pairs):
 def sorted_out(declared, plain, beside=()):
     """Pairs of a link: (known ones under today's names, [what is not known], [names told twice, not alike]).
 
-    What is not known is a name, or "name = text" where a row or a choice of that name is not known.
+    What is not known is a name and None, or a name and its text where a row or a choice of that name is not known.
     """
     known, strange, twice, told = [], [], [], {}
     for name, text in plain:
@@ -130,11 +128,11 @@ def sorted_out(declared, plain, beside=()):
         found = ("units", "", inputs.UNITS_INPUT) if name == "units" else find_in(declared, steps)
         if not found:
             if not [1 for word, others in beside if steps[0] == word and find_in(others, steps[1:])]:
-                strange.append(name)
+                strange.append((name, None))
         elif found[2].private and text.strip(BLANKS):
-            strange.append(name)  # a number to dial is the phone's own: a stranger's would stand there as an ambulance
+            strange.append((name, None))  # a number to dial is the phone's own: not a stranger's as an ambulance
         elif not found[2].knows(name, text.strip(BLANKS)):
-            strange.append(name + " = " + text)
+            strange.append((name, text))
         elif found[0] not in told:
             told[found[0]] = text
             known.append([found[0], text])
@@ -146,12 +144,12 @@ def sorted_out(declared, plain, beside=()):
 def _named(names):
     """The first of many names, each cut to what a notice can show.
 
-    >>> _named(["systm", "a", "b", "c", "d"])
+    >>> said(_named(["systm", "a", "b", "c", "d"]), reader())
     "'systm', 'a', 'b', 'c' and 1 more"
     """
-    short = ["'" + name[:LONGEST_NAMED] + "'" for name in names[:MOST_NAMED]]
-    more = len(names) - len(short)
-    return ", ".join(short) + (" and {} more".format(more) if more else "")
+    first = listed([message("link-name", name=typed(name[:LONGEST_NAMED])) for name in names[:MOST_NAMED]], "plain")
+    more = len(names) - MOST_NAMED
+    return message("link-names", names=first, more=more) if more > 0 else first
 
 
 def beside_of(screen):
@@ -189,22 +187,25 @@ def brought(screen, pairs, length, language="en"):
     """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
+    who = reader(language=language)
     words = brief(declared + [inputs.UNITS_INPUT], going(declared, known), language)
-    return {"pairs": come_by_link(declared, known), "refused": refused, "words": ", ".join(words),
-            "made": "" if refused else made_by(pairs, language)}
+    return {"pairs": come_by_link(declared, known), "refused": said(refused, who),
+            "words": said(listed(words, "plain"), who), "made": "" if refused else made_by(pairs, language)}
 
 
 def brief(declared, known, language="en"):
     """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
-    found, plain, who = [], known, reader(language=language)
+    found, plain = [], known
     for item in declared:
         if item.repeats:
             rows = [name.split(".") for name, _ in known if name.startswith(item.name + ".")]
             if rows:
-                found.append(said(item.label, who) + ": " + str(len(set([steps[1] for steps in rows]))))
+                found.append(message("card-line", label=item.label, text=len(set([steps[1] for steps in rows]))))
             plain = [pair for pair in plain if pair[0].partition(".")[0] != item.name]
-    found.extend([label + ": " + text for label, text in card.told(declared, plain, language)])
-    return found if len(found) <= MOST_TOLD else found[:MOST_TOLD] + [str(len(found) - MOST_TOLD) + " more"]
+    found.extend([message("card-line", label=typed(label), text=typed(text))
+                  for label, text in card.told(declared, plain, language)])
+    more = len(found) - MOST_TOLD
+    return found if more <= 0 else found[:MOST_TOLD] + [message("link-more", count=more)]
 
 
 def handed(screen, pairs, build="", language="en"):
@@ -221,5 +222,6 @@ def handed(screen, pairs, build="", language="en"):
     for sheet in made["sheets"]:
         sheet["pours"] = [[label, sealed(going(pour, links.pairs(pour, links.tree(pours))), build)]
                           for label, pours in sheet["pours"]]
-    made["made"] = said(recall.told(build), reader(language=language))
-    return {"link": sealed(pairs, build), "card": made, "text": card.text(made), "short": card.short(made)}
+    who = reader(values["units"], language)
+    made["made"] = said(recall.told(build), who)
+    return {"link": sealed(pairs, build), "card": made, "text": card.text(made, who), "short": card.short(made, who)}

@@ -78,6 +78,30 @@ recalled-unread = What made this cannot be read: check its figures against the l
 recalled-before = Made before release { $release } of Covemix, which is recalled.
 recalled-with = Made with release { $release } of Covemix, which is recalled.
 card-of-row = { $each } { $count }, { $field }
+card-row = { $each } { $count }
+# what a card says of one field of a row: "length 3 m"
+card-field = { $field } { $text }
+card-line = { $label }: { $text }
+  .question = { $label } { $text }
+  .rough = { $line } ({ $rough })
+card-title = Covemix, { $title }
+card-caution = Caution: { $caution }
+card-trial = Trial
+card-not-worked-out = Not worked out
+card-more = And more on the full card.
+-link-untouched = Nothing was changed.
+link-too-long = This link is too long to be one of ours. { -link-untouched }
+link-newer = This link comes from a newer Covemix: update this one first, then open it again. { -link-untouched }
+link-cut = This link was cut short or altered on its way: ask for it again. { -link-untouched }
+link-foreign = This link holds nothing for this screen, only { $names }. { -link-untouched }
+link-strange = This link says what is not known here: { $names }. It may mean another mix, so it is not used. { -link-untouched }
+link-twice = This link says two things at once of: { $names }. Ask for it again. { -link-untouched }
+link-name = '{ $name }'
+link-names = { $names } and { $more } more
+link-more = { $count } more
+recalled-one =
+  .wrong = It could pour a label typed by weight at 1 : 1 by strokes, read a figure in other units than were shown, and give a running pot more minutes when the phone's clock was set back.
+  .check = Check the ratio and the units against the label of the resin.
 
 ## Spreader
 
