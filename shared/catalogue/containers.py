@@ -8,12 +8,12 @@ TOO_HOT = 333.15  # K
 # Inner resistance from the mean of the matter to its surface, heat made evenly, over lambda: slab (V/A)/3,
 # cylinder (V/A)/2.
 CONTAINERS = (
-    ("cup", "Cup", "Standing on a bench", 1 / 2, 0.005, True),
-    ("bag", "Bag", "A full piping bag in the hand or on the bench", 1 / 2, 0.001, True),
-    ("tray", "Tray", "Spread out in a flat tray", 1 / 3, 0.001, False),
-    ("bead", "Bead on wood", "A cove of putty in its corner", 1 / 3, 0.0, False),
-    ("roll", "Rolled wet tape", "Wet tape rolled up: a mass again", 1 / 2, 0.0, True),
-    ("film", "Thin film", "Laid and rolled out on wood", 1 / 3, 0.0, False),
+    ("cup", "container-cup", "container-cup.help", 1 / 2, 0.005, True),
+    ("bag", "container-bag", "container-bag.help", 1 / 2, 0.001, True),
+    ("tray", "container-tray", "container-tray.help", 1 / 3, 0.001, False),
+    ("bead", "container-bead", "container-bead.help", 1 / 3, 0.0, False),
+    ("roll", "container-roll", "container-roll.help", 1 / 2, 0.0, True),
+    ("film", "container-film", "container-film.help", 1 / 3, 0.0, False),
 )
 # how thick a wall is taken for, and of what: 1.1 and 0.22 mm at 0.22 W/(m K), 0.33 mm at 0.33
 WALL = {"cup": "facts-walls.cup", "bag": "facts-walls.bag", "tray": "facts-walls.tray"}
@@ -44,10 +44,7 @@ CURE = (
 )
 # from this peak [K] on: what it does, what it may do where only the hot end of the band is there, mark
 HOT = (
-    (TOO_HOT, "It gets too hot to hold and softens the cup", "It may get too hot to hold and soften the cup", COMMON),
-    (RUNS_AWAY, "It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire",
-     "It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire", COMMON),
+    (TOO_HOT, "hot-holds", "hot-holds.may", COMMON),
+    (RUNS_AWAY, "hot-runs-away", "hot-runs-away.may", COMMON),
 )
-HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that "
-           "burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. "
-           "Smoke or flames indoors: leave, close the door, call the fire brigade.")
+HOT_POT = "hot-pot-caution"

@@ -8,26 +8,26 @@ TRAY_UP_TO = 100.0  # W/m2 taken up: above it a tray is no help any more
 
 # value, label, sun on the level [W/m2], least, most, mark, source
 SUN = (
-    ("shade", "None: indoors or deep shade", 0.0, 0.0, 100.0, JUDGED, ""),
-    ("open", "Shade under the open sky", 190.0, 100.0, 200.0, MEMORY, ""),
-    ("some", "Some: thin cloud, broken shade", 580.0, 300.0, 600.0, MEMORY, ""),
+    ("shade", "sun-level.shade", 0.0, 0.0, 100.0, JUDGED, ""),
+    ("open", "sun-level.open", 190.0, 100.0, 200.0, MEMORY, ""),
+    ("some", "sun-level.some", 580.0, 300.0, 600.0, MEMORY, ""),
     # clear sky, sun 20 degrees from overhead: a midsummer noon at 43 degrees; 60 degrees and overhead behind it
-    ("full", "Full sun", 970.0, 488.0, 1035.0, PUBLISHED, "haurwitz"),
+    ("full", "sun-level.full", 970.0, 488.0, 1035.0, PUBLISHED, "haurwitz"),
 )
 # value, label, share of the sun that is taken up [-], least, most, mark, source
 LOOKS = (
-    ("unknown", "Not said", 0.6, 0.3, 0.95, JUDGED, ""),
-    ("white", "White tray, white or clear mix", 0.30, 0.2, 0.45, PUBLISHED, "lbnl"),
-    ("bare", "Bare wood", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
-    ("wet", "Wetted wood or tape on wood", 0.55, 0.4, 0.7, MEMORY, ""),
-    ("putty", "Putty with wood flour", 0.6, 0.5, 0.7, MEMORY, ""),
-    ("dark", "Dark putty", 0.75, 0.65, 0.85, MEMORY, ""),
-    ("black", "Black film, cup or tray", 0.95, 0.9, 0.97, PUBLISHED, "e1980"),
+    ("unknown", "sun-look.unknown", 0.6, 0.3, 0.95, JUDGED, ""),
+    ("white", "sun-look.white", 0.30, 0.2, 0.45, PUBLISHED, "lbnl"),
+    ("bare", "sun-look.bare", 0.40, 0.31, 0.57, PUBLISHED, "wood-sun"),
+    ("wet", "sun-look.wet", 0.55, 0.4, 0.7, MEMORY, ""),
+    ("putty", "sun-look.putty", 0.6, 0.5, 0.7, MEMORY, ""),
+    ("dark", "sun-look.dark", 0.75, 0.65, 0.85, MEMORY, ""),
+    ("black", "sun-look.black", 0.95, 0.9, 0.97, PUBLISHED, "e1980"),
 )
 # value, label, share of the sun that passes [-], heat given to the air against uncovered [-], mark, source
 COVER = (
-    ("open", "Nothing over it", 1.0, 1.0, COMMON, ""),
-    ("glass", "Glass or clear film", 0.8, 0.5, MEMORY, ""),
+    ("open", "sun-covered.open", 1.0, 1.0, COMMON, ""),
+    ("glass", "sun-covered.glass", 0.8, 0.5, MEMORY, ""),
 )
 
 TABLES = (

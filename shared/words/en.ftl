@@ -1023,6 +1023,25 @@ cup-time-clock = Start its clock
 
 ## Heat: usable time and peak
 
+# what a mix is in: a choice, and inside a sentence with a small first letter
+container-cup = Cup
+  .help = Standing on a bench
+container-bag = Bag
+  .help = A full piping bag in the hand or on the bench
+container-tray = Tray
+  .help = Spread out in a flat tray
+container-bead = Bead on wood
+  .help = A cove of putty in its corner
+container-roll = Rolled wet tape
+  .help = Wet tape rolled up: a mass again
+container-film = Thin film
+  .help = Laid and rolled out on wood
+# what a pot does from some temperature on: stands before ", about 20 min after mixing."
+hot-holds = It gets too hot to hold and softens the cup
+  .may = It may get too hot to hold and soften the cup
+hot-runs-away = It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire
+  .may = It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire
+hot-pot-caution = Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.
 heat-temperature = Air temperature
   .missing = type it first, as it is where the pot stands. All times here depend on it.
 heat-system = Resin system
@@ -1218,6 +1237,25 @@ sun-unsaid = Not said: as in the shade
 sun-looks = What the sun shines on
 sun-cover = Over it
 sun-fold = In the sun: what it looks like
+# how much sun there is
+sun-level =
+  .shade = None: indoors or deep shade
+  .open = Shade under the open sky
+  .some = Some: thin cloud, broken shade
+  .full = Full sun
+# what it shines on
+sun-look =
+  .unknown = Not said
+  .white = White tray, white or clear mix
+  .bare = Bare wood
+  .wet = Wetted wood or tape on wood
+  .putty = Putty with wood flour
+  .dark = Dark putty
+  .black = Black film, cup or tray
+# what is over it; inside a sentence with a small first letter
+sun-covered =
+  .open = Nothing over it
+  .glass = Glass or clear film
 # stands after "counted"
 sun-where =
   .open = in the shade under the open sky
