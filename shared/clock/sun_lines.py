@@ -3,7 +3,7 @@ from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, MORE, WARN, Line, line, words
 from ..words.messages import inside, message, number, quantity, row
 from ..words.numbers import DOWN, UP, shown
-from ..words.provenance import provenance
+from ..words.provenance import sourced
 from .sun import COVER_ROWS, LOOKS_ROWS, SUN_ROWS
 
 IN_SUN = {"open": "sun-in.open", "some": "sun-in.some", "full": "sun-in.full"}
@@ -65,11 +65,11 @@ def _rests_on(values: Values) -> Said:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
     sun, looks, cover = SUN_ROWS[values["sun"]], LOOKS_ROWS[values["looks"]], COVER_ROWS[values["cover"]]
     level, taken = [number(shown(float(one), 0)) for one in sun[2:5]], [_percent(one) for one in looks[2:5]]
-    found = [message("sun-rests.level", sun=level[0], least=level[1], most=level[2], source=provenance(*sun[5:])),
-             message("sun-rests.taken", share=taken[0], least=taken[1], most=taken[2], source=provenance(*looks[5:]))]
+    found = [message("sun-rests.level", sun=level[0], least=level[1], most=level[2], source=sourced(*sun[5:])),
+             message("sun-rests.taken", share=taken[0], least=taken[1], most=taken[2], source=sourced(*looks[5:]))]
     if cover[2] < 1:
         found.append(message("sun-rests.cover", cover=inside(cover[1]), passes=_percent(cover[2]),
-                             given=_percent(cover[3]), source=provenance(*cover[4:])))
+                             given=_percent(cover[3]), source=sourced(*cover[4:])))
     return row(found + ["sun-rests.wind"], "; ")
 
 

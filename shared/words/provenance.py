@@ -23,12 +23,3 @@ def sourced(mark, source=""):
     """
     said = marked(mark)
     return message("mark-with-source", mark=said, source=typed(SOURCES[source])) if source else said
-
-
-def provenance(mark, source):
-    """The same as text, for what still joins it.
-
-    >>> provenance("common practice", "")
-    'common practice'
-    """
-    return mark + ": " + SOURCES[source] if source else mark
