@@ -13,9 +13,12 @@ GLYPHS = [sign for sign, _ in FRACTIONS]
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 
 
-def asked_in(key, unit):
-    """What is said where a number is missing. unit: of a bare one, "" for none"""
-    return message(key + ".unit", unit=as_typed(sign(unit))) if unit else key
+def asked_in(plain_key, unit_key, unit):
+    """What is said where a number is missing. unit: of a bare one, "" for none
+
+    The keys are given whole: a phone has sentences in their places.
+    """
+    return message(unit_key, unit=as_typed(sign(unit))) if unit else plain_key
 
 
 class Measured(Input):
@@ -91,7 +94,7 @@ class Number(Measured):
             if self.optional:
                 return None
             if self.default is None:
-                self.refuse(path, self.missing or asked_in("field-number", own))
+                self.refuse(path, self.missing or asked_in("field-number", "field-number.unit", own))
             typed = self.default_in(system)
         value, words, why = reading(typed)
         if value is None:
@@ -363,7 +366,8 @@ class Amount(Measured):
         values[self.name + "_is"] = option[0]
         if missing(typed):
             if self.default is None or option is not self.options[0]:
-                self.refuse(path, asked_in("field-amount", unit_for(option[2][0], values["units"])))
+                unit = unit_for(option[2][0], values["units"])
+                self.refuse(path, asked_in("field-amount", "field-amount.unit", unit))
             typed = self.default_in(values["units"])
         value, words, why = reading(typed)
         if value is None:
