@@ -3,15 +3,15 @@ from ..catalogue.fillers import DOSE_SPREAD
 from ..catalogue.losses import BY_KEY
 from ..forms.memo import memo_of
 from ..forms.types import Found, Said, Values
-from ..mix.label_words import only_by, part_names, parts_said, unconfirmed
+from ..mix.label_words import only_by, parts_inside, parts_said, unconfirmed
 from ..mix.ratio_doubt import WEIGHT
 from ..mix.ratio_doubt import doubt as ratio_doubt
-from ..mix.ratio_doubt_lines import in_short_said
+from ..mix.ratio_doubt_lines import in_short
 from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
-from ..words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row, typed
-from ..words.numbers import UP, bare, shown, small
+from ..words.messages import along, fact, length, lengths, listed, message, number, quantity, row
+from ..words.numbers import UP, bare, shown
 from ..words.provenance import marked
 from . import batches_counted, boat_cards, cut_lines
 from .boat_limits import called
@@ -116,15 +116,10 @@ def _spare(values: Values) -> Said:
     return quantity(values["spare"], "%", places=0)
 
 
-def _small(name: str, said: Said) -> Said:
-    """The name of a part inside a sentence: one that was typed in small letters throughout."""
-    return typed(small(name)) if said == typed(name) else inside(said)
-
-
 def _resin_lines(found: Found, values: Values) -> list[Line]:
     batch, spare, system = found.mixed, _spare(values), values["system"]
     names = parts_said(system)
-    small_names = [_small(*both) for both in zip(part_names(system), names)]
+    small_names = parts_inside(system)
     lines = [line("mixed", "boat-mixed", batch.all, "kg", quantity(batch.all, "kg", UP), part="mix", rank=MORE,
                   rough=message("boat-mixed.rough", putty=quantity(batch.epoxy, "g"),
                                 liquid=quantity(batch.liquid, "g"), spare=spare))]
@@ -132,7 +127,7 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
         return lines + [words("resin", "boat-resin", only_by("volume"), part="buy",
                               rank=ANSWER)] + unconfirmed(system, "ratio")
     text = row([quantity(mass, "kg", UP) for mass in found.parts], " + ")
-    doubt = in_short_said(ratio_doubt(system, WEIGHT))
+    doubt = in_short(ratio_doubt(system, WEIGHT))
     label = names[0]  # type: Said
     for name in small_names[1:]:
         label = message("boat-resin.and", parts=label, part=name)

@@ -3,83 +3,62 @@ from ..forms.choices import option_words
 from ..forms.types import Said, Values
 from ..things.records import LABEL, LINK, ORIGIN, ROW, SYSTEM
 from ..words.lines import ASK, WARN, Line, words
-from ..words.messages import message, row, typed
-from ..words.messages import number as figure
-from ..words.numbers import BLANKS, shown
-
-NO_DENSITIES = "The label gives parts by {} only: without the density of each part there is no answer by {}."
-
-
-def part_names(system: Values) -> tuple[str, ...]:
-    """A name for every part: the label's, or what the trade calls the first two.
-
-    >>> part_names({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Hardener"})
-    ('Resin', 'Hardener', 'Part 3')
-    """
-    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
-    count = len(system["by_weight"] or system["by_volume"])
-    names = []
-    for place in range(count):
-        name = given[place] if place < len(given) else ""
-        names.append(name or ("Resin", "Hardener")[place] if place < 2 else name or "Part " + str(place + 1))
-    return tuple(names)
-
+from ..words.messages import inside, message, number, row, typed
+from ..words.numbers import BLANKS, bare, small
 
 # as the form names the first two where nobody typed other names, and how that is said
 FIRST_TWO = (("Resin", "part-resin"), ("Hardener", "part-hardener"))
 
 
+def _own_names(system: Values) -> list[str]:
+    """What was typed for each part; "" where that is no other name than the form's."""
+    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
+    names = [given[place] if place < len(given) else "" for place in range(count_of(system))]
+    return ["" if place < 2 and name == FIRST_TWO[place][0] else name for place, name in enumerate(names)]
+
+
+def _our_name(place: int) -> Said:
+    return FIRST_TWO[place][1] if place < 2 else message("part-number", number=place + 1)
+
+
+def count_of(system: Values) -> int:
+    """How many parts a label has.
+
+    >>> count_of({"by_weight": (), "by_volume": (3, 1)})
+    2
+    """
+    return len(system["by_weight"] or system["by_volume"])
+
+
 def parts_said(system: Values) -> "tuple[Said, ...]":
-    """The same names as they are said: the label's own as they stand, ours in the reader's language.
+    """A name for every part: the label's own as it stands, else what the trade calls the first two.
 
     >>> parts_said({"by_weight": (100, 30, 5), "by_volume": (), "parts": "Resin : Slow"})
     ('part-resin', (0, 'Slow'), ('part-number', {'number': 3}))
     """
-    given = [name.strip(BLANKS) for name in system["parts"].split(":")]
-    said: list = []
-    for place in range(len(system["by_weight"] or system["by_volume"])):
-        name = given[place] if place < len(given) else ""
-        if place < 2 and name in ("", FIRST_TWO[place][0]):
-            said.append(FIRST_TWO[place][1])
-        else:
-            said.append(typed(name) if name else message("part-number", number=place + 1))
-    return tuple(said)
+    return tuple([typed(name) if name else _our_name(place) for place, name in enumerate(_own_names(system))])
 
 
-def notation(parts: "list[float] | tuple[float, ...]") -> str:
+def parts_inside(system: Values) -> "tuple[Said, ...]":
+    """The same as they stand inside a sentence; the label's own are all in small letters there."""
+    return tuple([typed(small(name)) if name else inside(_our_name(place))
+                  for place, name in enumerate(_own_names(system))])
+
+
+def notation(parts: "list[float] | tuple[float, ...]") -> Said:
     """Parts as a label writes them: whole numbers as they are, otherwise two decimals.
 
-    >>> notation((100, 28.4057)), notation((3, 1))
-    ('100 : 28.41', '3 : 1')
+    >>> notation((100, 28.4057))
+    (7, [(4, '100'), (4, '28.41')], ' : ')
     """
-    return " : ".join([_short(part) for part in parts])
+    return row([number(bare(part, 2)) for part in parts], " : ")
 
 
-def notation_said(parts: "list[float] | tuple[float, ...]") -> Said:
-    """The same, as it is said."""
-    return row([figure(_short(part)) for part in parts], " : ")
-
-
-def _short(part: float) -> str:
-    text = shown(part, 2)
-    while text.endswith("0"):
-        text = text[:-1]
-    return text[:-1] if text.endswith(".") else text
-
-
-def no_densities(system: Values, known: str) -> str:
+def no_densities(system: Values, known: str) -> Said:
     """Why there is no answer in the other basis: the label lacks it, or only densities lead there from the amount.
 
     known: "weight" or "volume"
     """
-    other = "volume" if known == "weight" else "weight"
-    if system["by_" + other]:
-        return "The amount is by {}: without the density of each part there is no answer by {}.".format(known, other)
-    return NO_DENSITIES.format(known, other)
-
-
-def no_densities_said(system: Values, known: str) -> Said:
-    """The same, as it is said."""
     if system["by_" + ("volume" if known == "weight" else "weight")]:
         return message("label-amount-only", known=known)
     return only_by(known)

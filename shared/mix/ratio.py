@@ -139,15 +139,6 @@ def basis(system: Values) -> Basis:
     return Basis(weight, volume, densities)
 
 
-def count_of(system: Values) -> int:
-    """How many parts a label has.
-
-    >>> count_of({"by_weight": (), "by_volume": (3, 1)})
-    2
-    """
-    return len(system["by_weight"] or system["by_volume"])
-
-
 def shares(parts: tuple[float, ...]) -> tuple[float, ...]:
     """Parts as fractions of their sum.
 

@@ -3,7 +3,7 @@ from ..forms.errors import InputError
 from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, Line, line
 from ..words.messages import message, quantity, sentences
-from ..words.numbers import UP, shown
+from ..words.numbers import UP
 from .label_words import DOUBT
 from .ratio_doubt import WEIGHT, basis_of, doubt
 
@@ -33,13 +33,8 @@ def no_figure(found: Found, basis: str) -> Said:
     return message("doubt-no-figure.weight" if basis == WEIGHT else "doubt-no-figure.volume", whence=found.whence)
 
 
-def in_short(found: "Found | None") -> str:
+def in_short(found: "Found | None") -> Said:
     """The doubt in a few words, under the figure itself; "" where it is to be passed over. found: Doubt or None"""
-    return "±" + shown(found.spread * 100, 1, UP) + "% by densities" if found and found.marked else ""
-
-
-def in_short_said(found: "Found | None") -> Said:
-    """The same, as it is said."""
     return message("doubt-in-short", off=whole_percent(found.spread)) if found and found.marked else ""
 
 

@@ -6,9 +6,7 @@ from ..words.messages import fact, message, number, quantity, row, typed
 from ..words.numbers import NEAREST, UP, bare, shown
 from .ratio_cost import cost
 
-ROUGH_AIM = "up to {}% off is good, {}% is too much (our own judgement); follow your label".format(
-    bare(AIM * 100, 2), bare(STOP * 100, 2))
-ROUGH_AIM_SAID = message("aim-rough", good=number(bare(AIM * 100, 2)), much=number(bare(STOP * 100, 2)))
+ROUGH_AIM = message("aim-rough", good=number(bare(AIM * 100, 2)), much=number(bare(STOP * 100, 2)))
 
 
 def remembered(values: Values) -> bool:
@@ -16,28 +14,20 @@ def remembered(values: Values) -> bool:
     return not (values["tolerance"] or values["system"]["tolerance"])
 
 
-def wanted_text(wanted: float, values: Values) -> str:
-    """The ratio error to aim for as text, and where it comes from when it is only our own."""
-    return aim(wanted) + (" (our own judgement)" if remembered(values) else "")
+def aimed_at(error: float, values: Values) -> Said:
+    """The ratio error to aim for [-], and where it comes from when it is only our own."""
+    return message("aim-our-own", aim=aim(error)) if remembered(values) else aim(error)
 
 
-def wanted_said(wanted: float, values: Values) -> Said:
-    """The same, as it is said."""
-    return message("aim-our-own", aim=aim_said(wanted)) if remembered(values) else aim_said(wanted)
-
-
-def aim(wanted: float) -> str:
+def aim(error: float) -> Said:
     """A wanted ratio error in percent, with the decimals that a small one needs.
 
-    >>> aim(0.02), aim(0.0004)
-    ('±2.0%', '±0.04%')
+    >>> from ..words.lines import said
+    >>> from ..words.written import reader
+    >>> [said(aim(error), reader()) for error in (0.02, 0.0004)]
+    ['±2.0%', '±0.04%']
     """
-    return "±" + shown(wanted * 100, 1 if wanted >= 0.001 else 2) + "%"
-
-
-def aim_said(wanted: float) -> Said:
-    """The same, as it is said."""
-    return _either_way(quantity(wanted, "%", NEAREST, 1 if wanted >= 0.001 else 2))
+    return _either_way(quantity(error, "%", NEAREST, 1 if error >= 0.001 else 2))
 
 
 def _either_way(figure: Said) -> Said:
@@ -56,39 +46,23 @@ def percent(error: float) -> Said:
     return row([typed("" if none else "-" if error < 0 else "+"), quantity(abs(error), "%", UP, 1)], "")
 
 
-def within(spread: float) -> str:
-    """A spread in percent, rounded up.
-
-    >>> within(0.0501)
-    '±5.1%'
-    """
-    return "±" + shown(spread * 100, 1, UP) + "%"
-
-
-def within_said(spread: float) -> Said:
-    """The same, as it is said."""
+def within(spread: float) -> Said:
+    """A spread in percent, rounded up."""
     return _either_way(quantity(spread, "%", UP, 1))
 
 
-def off_by(names: tuple[str, ...], off: Found) -> str:
+def off_by(names: "tuple[Said, ...]", off: Found) -> Said:
     """Which part is short or over, in words: of the one that is furthest off its ratio to the first.
 
-    names: of each part, in the order of the label; off: ratio_error.Off
+    names: of each part, as `label_words.parts_said` gives them; off: ratio_error.Off
 
     >>> from .ratio_error import off_ratio
     >>> off_by(("Resin", "Hardener", "Part 3"), off_ratio((200, 70, 5), (100, 30, 5), 0.02))
-    'short of Part 3'
+    ('error-short', {'part': 'Part 3'})
     >>> names = ("Resin", "Hardener")
-    >>> off_by(names, off_ratio((200, 70), (100, 30), 0.02)), off_by(names, off_ratio((200, 60), (100, 30), 0.02))
-    ('too much Hardener', 'in ratio')
+    >>> off_by(names, off_ratio((200, 70), (100, 30), 0.02))[0], off_by(names, off_ratio((200, 60), (100, 30), 0.02))
+    ('error-too-much', 'error-in-ratio')
     """
-    if off.place is None:
-        return "in ratio"
-    return ("short of " if off.short else "too much ") + names[off.place]
-
-
-def off_by_said(names: "tuple[Said, ...]", off: Found) -> Said:
-    """The same, as it is said. names: of each part, as `label_words.parts_said` gives them"""
     if off.place is None:
         return "error-in-ratio"
     return message("error-short" if off.short else "error-too-much", part=names[off.place])
@@ -111,6 +85,6 @@ def poured_line(names: "tuple[Said, ...]", off: Found) -> Line:
 
     names: of each part, in the order of the label; off: ratio_error.Off
     """
-    how_far = message("error-poured.beyond" if off.off else "error-poured.within", aim=aim_said(off.most))
+    how_far = message("error-poured.beyond" if off.off else "error-poured.within", aim=aim(off.most))
     return line("poured", "error-poured", off.error, "", percent(off.error), rank=WARN if off.off else BESIDE,
-                rough=row([how_far, off_by_said(names, off)], "; "))
+                rough=row([how_far, off_by(names, off)], "; "))

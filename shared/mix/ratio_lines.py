@@ -5,7 +5,7 @@ from ..words.lines import ASK, MORE, Line, line, words
 from ..words.messages import listed, message, number, quantity, row
 from ..words.numbers import NEAREST, UP, shown
 from ..words.provenance import marked
-from .label_words import DOUBT, no_densities_said, notation_said, only_by, parts_said, unconfirmed, whence
+from .label_words import DOUBT, no_densities, notation, only_by, parts_said, unconfirmed, whence
 from .ratio_doubt_lines import no_figure, stopped
 
 
@@ -37,7 +37,7 @@ def _part(found: Found, place: int, name: Said, values: Values) -> Line:
     if len(known) < 2:
         basis, other = ("volume", "weight") if by_volume else ("weight", "volume")
         doubt = found.weighs if by_volume else found.fills
-        missing = no_figure(doubt, other) if doubt else no_densities_said(values["system"], basis)
+        missing = no_figure(doubt, other) if doubt else no_densities(values["system"], basis)
     return line("part_" + key, name, value, unit, row(known, " · "), rough=missing, part=key)
 
 
@@ -70,11 +70,11 @@ def _whose(system: Values) -> Line:
 def _notations(found: Found) -> list[Line]:
     lines = []
     if found.by_weight and not stopped(found.weighs):
-        lines.append(words("by_weight", "ratio-by-weight", notation_said(found.by_weight), rank=MORE))
+        lines.append(words("by_weight", "ratio-by-weight", notation(found.by_weight), rank=MORE))
         lines.append(line("phr", "ratio-phr", found.phr, "", number(shown(found.phr, 1)), rank=MORE,
                           rough="ratio-phr.rough"))
     if found.by_volume and not stopped(found.fills):
-        lines.append(words("by_volume", "ratio-by-volume", notation_said(found.by_volume), rank=MORE))
+        lines.append(words("by_volume", "ratio-by-volume", notation(found.by_volume), rank=MORE))
     return lines
 
 
@@ -97,7 +97,7 @@ def _questions(found: Found, system: Values, names: "tuple[Said, ...]") -> list[
     if found.turned:
         first, second = system["by_weight"] or system["by_volume"]
         lines.append(words("wrong_way", "ratio-wrong-way", message(
-            "ratio-wrong-way.text", typed=notation_said((first, second)), turned=notation_said((second, first))),
+            "ratio-wrong-way.text", typed=notation((first, second)), turned=notation((second, first))),
             rank=ASK))
     if found.apart:
         text = message("ratio-label-apart.text", part=names[found.apart.place], first=names[0],

@@ -2,10 +2,10 @@
 from ..forms.clock_times import clock_said
 from ..forms.memo import once
 from ..forms.types import Said, Values
-from ..mix.label_words import notation_said, part_names, parts_said
+from ..mix.label_words import notation, parts_inside
 from ..words.lines import MORE, WARN, Line, line
-from ..words.messages import begin, inside, message, quantity, row, sentences, typed
-from ..words.numbers import DOWN, UP, small
+from ..words.messages import begin, message, quantity, row, sentences
+from ..words.numbers import DOWN, UP
 from .advice import CUP, FILM, POT, SIZE, SOFT
 from .batches import LATE, Described, Mix
 from .limit_lines import LIMITS, named
@@ -141,18 +141,12 @@ def _amounts(values: Values, one: Described, part: str) -> "list[Line]":
     return lines
 
 
-def _part_names(values: Values) -> "list[Said]":
-    """The names of the parts inside a sentence; the label's own are all in small letters there."""
-    own = zip(part_names(values["system"]), parts_said(values["system"]))
-    return [typed(small(name)) if said == typed(name) else inside(said) for name, said in own]
-
-
 def _mixed(values: Values, mix: Mix) -> Said:
     """A mix and its parts, their names read once for all batches."""
-    names, mass = once(values, "part_names", lambda: _part_names(values)), quantity(mix.whole, "g")
+    names, mass = once(values, "part_names", lambda: parts_inside(values["system"])), quantity(mix.whole, "g")
     parts = [message("plan-amount-parts.part", mass=quantity(one, "g"), name=name)
              for one, name in zip(mix.parts, names)]
     if parts:
         return message("plan-amount-parts", mass=mass, parts=row(parts, " + "))
     by_volume = values["system"]["by_volume"]  # no weights to be had, or in too much doubt
-    return message("plan-amount-parts.by-volume", mass=mass, ratio=notation_said(by_volume)) if by_volume else mass
+    return message("plan-amount-parts.by-volume", mass=mass, ratio=notation(by_volume)) if by_volume else mass

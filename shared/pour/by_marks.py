@@ -18,7 +18,7 @@ from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
-from ..mix.label_words import no_densities_said
+from ..mix.label_words import no_densities
 from ..mix.ratio_error import limit, off_ratio, tolerance
 from ..words.messages import message
 from ..words.units import from_si, to_si
@@ -48,7 +48,7 @@ def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a syringe for each part."""
     if not batch.volumes:
         raise InputError("system.densities", message(
-            "marks-densities", why=no_densities_said(values["system"], "weight")))
+            "marks-densities", why=no_densities(values["system"], "weight")))
     if values["way"] == "syringes" and len(values["syringes"]["holds"]) not in (1, len(batch.volumes)):
         raise InputError("syringes.holds", message(
             "marks-for-each", parts=len(batch.volumes), syringes=len(values["syringes"]["holds"])))

@@ -1,7 +1,7 @@
 """By marks lines: what is said of syringes and graduated cups, and how a mark is told."""
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
-from ..mix.ratio_error_lines import aim_said, off_by_said, percent, wanted_said, within_said
+from ..mix.ratio_error_lines import aim, aimed_at, off_by, percent, within
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import message, number, quantity
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown
@@ -87,9 +87,9 @@ def _graduated(found: Found, values: Values) -> list[Line]:
 
 def _too_coarse(found: Found) -> Line:
     """No mark is better than a mark that is not there, or one that puts the ratio off."""
-    text = message("marks-none.text", aim=aim_said(found.limit))
+    text = message("marks-none.text", aim=aim(found.limit))
     if found.finer:
-        text = message("marks-none.finer", aim=aim_said(found.limit), step=_mark(found.step, found.step, found.unit),
+        text = message("marks-none.finer", aim=aim(found.limit), step=_mark(found.step, found.step, found.unit),
                        volume=quantity(sum(found.finer.volumes), "mL", UP))
     return words("too_coarse", "marks-none", text, rank=WARN)
 
@@ -98,15 +98,15 @@ def _trust(marks: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
     """The rounding to marks, the reading, and the smallest batch in ratio with this tool. marks: by_marks.Marks"""
     whole, tool = sum(marks.volumes), values["way"]
     lines = [line("marks_error", "marks-error", marks.off.error, "", percent(marks.off.error),
-                  rank=WARN if marks.off.off else BESIDE, rough=off_by_said(names, marks.off)),
-             line("spread", "marks-spread", marks.spread, "", within_said(marks.spread), rough="marks-spread.rough"),
+                  rank=WARN if marks.off.off else BESIDE, rough=off_by(names, marks.off)),
+             line("spread", "marks-spread", marks.spread, "", within(marks.spread), rough="marks-spread.rough"),
              line("measured", "marks-measured", whole, "m3", quantity(whole, "mL"), part="mix", rank=MORE,
                   rough=message("marks-measured.rough", volume=quantity(sum(marks.wanted), "mL")))]
     for place in marks.coarse:
         lines.append(words("coarse_" + "abcde"[place], "marks-coarse", message(
             "marks-coarse.text", part=names[place], volume=_near(marks.wanted[place], marks.unit),
             step=_near(marks.steps[place], marks.unit)), rank=WARN, part="abcde"[place]))
-    wanted = wanted_said(marks.off.most, values)
+    wanted = aimed_at(marks.off.most, values)
     if marks.least is None:
         return lines + [words("smallest", "measure-smallest", message("marks-smallest.none", tool=tool), rank=ASK,
                               rough=message("marks-smallest.why", wanted=wanted))]

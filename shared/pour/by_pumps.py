@@ -6,7 +6,7 @@ from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
-from ..mix.label_words import no_densities_said
+from ..mix.label_words import no_densities
 from ..mix.ratio_error import off_ratio, tolerance
 from ..words.messages import message
 from .measured_out import outcome, readings, whole_steps
@@ -25,7 +25,7 @@ def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known, and there must be a pump for each part."""
     if not batch.volumes:
         raise InputError("system.densities", message(
-            "pumps-densities", why=no_densities_said(values["system"], "weight")))
+            "pumps-densities", why=no_densities(values["system"], "weight")))
     strokes, count = ratio.strokes_volumes(values["pumps"], values["system"]["densities"]), len(batch.volumes)
     if len(strokes) != count:
         raise InputError("pumps.strokes", message("pumps-for-each", parts=count, pumps=len(strokes)))

@@ -1,7 +1,7 @@
 """By pumps lines: what is said of whole strokes, what they cost, and the top-up."""
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
-from ..mix.ratio_error_lines import aim_said, off_by_said, percent
+from ..mix.ratio_error_lines import aim, off_by, percent
 from ..things.records import PUMPS
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import message, quantity, row
@@ -25,10 +25,10 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("pumped", "pumps-pumped", volume, "m3",
                       text if found.mass is None else row([text, quantity(found.mass, "g")], " · "), part="mix",
                       rough=message("pumps-pumped.rough", volume=quantity(found.wanted, "mL"))))
-    off, which = found.off, off_by_said(names, found.off)
+    off, which = found.off, off_by(names, found.off)
     lines.append(line("strokes_error", "pumps-error", off.error, "", percent(off.error),
                       rank=WARN if off.off else BESIDE,
-                      rough=message("pumps-error.much", off=which, aim=aim_said(off.most)) if off.off else
+                      rough=message("pumps-error.much", off=which, aim=aim(off.most)) if off.off else
                       message("pumps-error.rough", off=which)))
     lines.extend(outcome_lines(names, found.outcome))
     lines.extend(_top_up(found, names, values))
@@ -57,7 +57,7 @@ def _top_up(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]
 
 
 def _smallest(found: Found) -> Line:
-    wanted = aim_said(found.off.most)
+    wanted = aim(found.off.most)
     if found.least is None:
         return words("smallest", "measure-smallest", "pumps-smallest.none", rank=ASK,
                      rough=message("pumps-smallest.tried", strokes=found.tried, aim=wanted))

@@ -7,7 +7,7 @@ from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
-from ..mix.label_words import no_densities_said
+from ..mix.label_words import no_densities
 from ..mix.ratio_doubt import WEIGHT, combined, doubt, step_of
 from ..mix.ratio_error import Off, off_ratio, tolerance
 from ..words.messages import message
@@ -52,7 +52,7 @@ def check(values: Values, batch: ratio.Mix) -> None:
     """Weights must be known, and the readings must be able to follow each other."""
     if not batch.masses:
         raise InputError("system.densities", message(
-            "scale-densities", why=no_densities_said(values["system"], "volume")))
+            "scale-densities", why=no_densities(values["system"], "volume")))
     _check_readings(values, len(batch.masses))
 
 

@@ -3,14 +3,14 @@ from ..forms.types import Found, Said, Values
 from ..mix import ratio_doubt, ratio_doubt_lines
 from ..mix.label_words import is_example, parts_said
 from ..mix.ratio_error_lines import (
-    ROUGH_AIM_SAID,
-    aim_said,
+    ROUGH_AIM,
+    aim,
     cost_lines,
-    off_by_said,
+    off_by,
     percent,
     poured_line,
     remembered,
-    within_said,
+    within,
 )
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import message, number, quantity, row
@@ -32,13 +32,13 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.extend([poured_line(names, found.poured)] + cost_lines(found.poured))
     if found.rounding:
         lines.append(line("rounding", "scale-rounding", found.rounding.error, "", percent(found.rounding.error),
-                          rank=MORE, rough=message("scale-rounding.rough", off=off_by_said(names, found.rounding))))
+                          rank=MORE, rough=message("scale-rounding.rough", off=off_by(names, found.rounding))))
     if found.spread is not None:
-        lines.append(line("spread", "scale-spread", found.spread, "", within_said(found.spread),
+        lines.append(line("spread", "scale-spread", found.spread, "", within(found.spread),
                           rough=_rests_on(values)))
-    least, rough = quantity(found.least, "g", UP), message("scale-smallest.rough", aim=aim_said(found.most))
+    least, rough = quantity(found.least, "g", UP), message("scale-smallest.rough", aim=aim(found.most))
     lines.append(line("smallest", "measure-smallest", found.least, "kg", least, rank=BESIDE,
-                      rough=row([rough, ROUGH_AIM_SAID], "; ") if remembered(values) else rough))
+                      rough=row([rough, ROUGH_AIM], "; ") if remembered(values) else rough))
     if found.too_small:
         lines.append(words("too_small", "scale-too-small", message("scale-too-small.text", least=least), rank=WARN))
     return lines
@@ -60,7 +60,7 @@ def _rests_on(values: Values) -> Said:
 
 def readings(display: Found, values: Values) -> list[Line]:
     """What the scale must show after each part. display: by_scale.Display"""
-    doubt = ratio_doubt_lines.in_short_said(ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT))
+    doubt = ratio_doubt_lines.in_short(ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT))
     if is_example(values["system"]):
         doubt = told_as_example(doubt)
     return [_reading(display, place, name, span, doubt if place else "", values)

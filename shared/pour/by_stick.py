@@ -17,7 +17,7 @@ from ..equations.rounding import ceiling
 from ..forms.errors import InputError
 from ..forms.types import Values
 from ..mix import ratio
-from ..mix.label_words import no_densities_said
+from ..mix.label_words import no_densities
 from ..mix.ratio_error import Off, off_ratio, tolerance
 from ..words.messages import message
 from .measured_out import follow, levels_of, outcome, readings
@@ -45,7 +45,7 @@ def check(values: Values, batch: ratio.Mix) -> None:
     """Volumes must be known."""
     if not batch.volumes:
         raise InputError("system.densities", message(
-            "stick-densities", why=no_densities_said(values["system"], "weight")))
+            "stick-densities", why=no_densities(values["system"], "weight")))
 
 
 def usable_volume(cup: Values) -> float:

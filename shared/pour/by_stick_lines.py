@@ -2,7 +2,7 @@
 from ..catalogue.measuring import MARK_ERROR
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
-from ..mix.ratio_error_lines import off_by_said, percent, wanted_said, within_said
+from ..mix.ratio_error_lines import aimed_at, off_by, percent, within
 from ..things.records import CUP
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import fact, message, quantity
@@ -47,13 +47,13 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def _trust(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
     """What MARK_ERROR on each mark and on one alone does, and the smallest batch in ratio."""
-    wanted = wanted_said(found.wanted, values)
-    lines = [line("spread", message("stick-spread", error=EACH_ERROR), found.spread, "", within_said(found.spread),
+    wanted = aimed_at(found.wanted, values)
+    lines = [line("spread", message("stick-spread", error=EACH_ERROR), found.spread, "", within(found.spread),
                   rank=WARN if found.wide else BESIDE,
-                  rough=message("stick-spread.rough", worst=within_said(found.worst), wanted=wanted))]
+                  rough=message("stick-spread.rough", worst=within(found.worst), wanted=wanted))]
     for place, off in enumerate(found.costs):
         label = message("stick-cost", part=names[place], error=EACH_ERROR)
-        rough = message("stick-cost.rough", off=off_by_said(names, off))
+        rough = message("stick-cost.rough", off=off_by(names, off))
         lines.append(line("mark_cost_" + "abcde"[place], label, off.error, "", percent(off.error), part="abcde"[place],
                           rank=MORE, rough=rough))
     if found.least is None:

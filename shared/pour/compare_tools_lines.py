@@ -1,7 +1,7 @@
 """Bench lines: what is said of each tool of the bench, the best first."""
 from ..catalogue.measuring import STROKE_DEVIATION
 from ..forms.types import Found, Values
-from ..mix.ratio_error_lines import wanted_said, within_said
+from ..mix.ratio_error_lines import aimed_at, within
 from ..words.lines import MORE, WARN, Line, line, words
 from ..words.messages import fact, message, quantity
 from ..words.numbers import UP
@@ -24,19 +24,19 @@ def say(found: Found, values: Values) -> list[Line]:
 
     found: compare_tools.CompareResult
     """
-    best, wanted = found.standings[0], wanted_said(found.wanted, values)
+    best, wanted = found.standings[0], aimed_at(found.wanted, values)
     lines = [line("best_way", "tools-best", best.error, "",
-                  message("tools-best.text", tool=LABELS[best.way], within=within_said(best.error)),
+                  message("tools-best.text", tool=LABELS[best.way], within=within(best.error)),
                   rough=message("tools-best.rough", wanted=wanted))]
     if found.none_holds:
         lines.append(words("no_way", "tools-none-holds", message(
             "tools-none-holds.text", limit=quantity(found.limit, "%", places=1)), rank=WARN))
     for one in found.standings:
         if one.least is None:
-            text = message("tools-here.none", within=within_said(one.error), wanted=wanted)
+            text = message("tools-here.none", within=within(one.error), wanted=wanted)
         else:
             least = quantity(one.least, "g" if one.unit == "kg" else "mL", UP)
-            text = message("tools-here", within=within_said(one.error), least=least)
+            text = message("tools-here", within=within(one.error), least=least)
         lines.append(line("way_" + one.way, LABELS[one.way], one.error, "", text, rough=ROUGH[one.way],
                           rank=MORE))
     for way in found.unfit:

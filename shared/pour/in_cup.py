@@ -11,7 +11,7 @@ from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.types import Said, Values
 from ..mix import ratio, ratio_doubt_lines
-from ..mix.label_words import no_densities_said
+from ..mix.label_words import count_of, no_densities
 from ..mix.ratio_error import off_ratio, tolerance
 from ..words.messages import message
 from . import time_in_cup
@@ -116,7 +116,7 @@ def _amount(values: Values, found: ratio.Basis, unit: str, place: int, row: "Val
         raise InputError(field + "strokes", "rescue-strokes.both")
     if row["mass"] is not None:
         if unit == "m3":
-            raise _refused(field + "mass", no_densities_said(values["system"], "volume"))
+            raise _refused(field + "mass", no_densities(values["system"], "volume"))
         ratio_doubt_lines.check(values["system"], "scale")
         return row["mass"]
     if not values.get("pumps"):
@@ -135,7 +135,7 @@ def _amount(values: Values, found: ratio.Basis, unit: str, place: int, row: "Val
 def reckon(values: Values) -> RescueResult:
     """What is in the cup, what to add to it, and whether there is time for that."""
     basis = ratio.basis(values["system"])
-    in_cup, unit = contents(values, ratio.count_of(values["system"]))
+    in_cup, unit = contents(values, count_of(values["system"]))
     parts = basis.weight_parts if unit == "kg" else basis.volume_parts
     most = tolerance(values)
     exact, least = additions(in_cup, parts), least_additions(in_cup, parts, most)

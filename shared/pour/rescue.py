@@ -5,6 +5,7 @@ from ..forms.late import late
 from ..forms.memo import once
 from ..forms.types import Found, Values
 from ..mix import ratio
+from ..mix.label_words import count_of
 from . import measure
 
 RESCUE_FOLD = "rescue-fold"
@@ -29,7 +30,7 @@ def check(values: Values) -> None:
     """What is in the cup must be known, and time runs forwards."""
     if values["rescue"] == "no":
         return
-    late("in_cup").contents(values, ratio.count_of(values["system"]))
+    late("in_cup").contents(values, count_of(values["system"]))
     start, now = values["first_contact"], values["now"]
     if start is not None and now is not None and now < start:
         raise InputError("now", "rescue-now.before")

@@ -2,7 +2,7 @@
 from ..clock.usable_lines import questions
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
-from ..mix.ratio_error_lines import aim_said, cost_lines, off_by_said, percent
+from ..mix.ratio_error_lines import aim, cost_lines, off_by, percent
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
 from ..words.messages import message, quantity, sentences
 from ..words.numbers import DOWN, NEAREST, UP
@@ -51,11 +51,11 @@ def _state(found: Found, names: tuple[Said, ...]) -> Line:
     if off is None:
         return words("off", "rescue-missing", "rescue-missing.text", rank=WARN)
     return line("off", "rescue-off", off.error, "", percent(off.error), rank=WARN if off.off else MORE,
-                rough=message("rescue-off.rough", aim=aim_said(off.most), off=off_by_said(names, off)))
+                rough=message("rescue-off.rough", aim=aim(off.most), off=off_by(names, off)))
 
 
 def _to_add(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:
-    lines, most = [], aim_said(found.most)
+    lines, most = [], aim(found.most)
     if found.stays:
         lines.append(words("least", "rescue-stays", message("rescue-stays.text", aim=most), rank=SAY))
     for place, amount in enumerate(found.exact):
