@@ -29,6 +29,8 @@ from covemix.shared.kit.catalogue_tables import mark_at
 from covemix.shared.pour import time_in_cup
 from covemix.shared.things.own_timings import read_timings, timings_text
 from covemix.shared.things.records import FILLER
+from covemix.shared.words.lines import said
+from covemix.shared.words.written import reader
 from scipy.sparse import coo_matrix, diags
 from scipy.sparse.linalg import cg
 
@@ -333,9 +335,10 @@ def test_a_pot_that_would_run_away_is_told_with_what_to_do():
     found = lines({"air": "28", "batch": "700"})
     warning = found["runaway"]
     assert warning["rank"] == "warn"
-    assert warning["caution"] == HOT_POT
+    caution = said(HOT_POT, reader())
+    assert warning["caution"] == caution
     for words in ("outdoors", "bare ground", "never a lid", "leave", "fire brigade", "smoke"):
-        assert words in HOT_POT.lower() + warning["text"].lower()
+        assert words in caution.lower() + warning["text"].lower()
     assert found["peak"]["text"] == "over 150 °C"
     cool = lines({"air": "18", "batch": "100", "container": "film"})
     assert "runaway" not in cool
