@@ -2,7 +2,7 @@
 import chemicals
 import pint
 import pytest
-from covemix.shared.catalogue import airing, dusts, solvents
+from covemix.shared.catalogue import dusts, solvents
 from covemix.shared.door import moves
 from covemix.shared.equations import ventilation
 from covemix.shared.safety import air_lines
@@ -135,14 +135,6 @@ def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
     hours, found, rest = said(air_lines._cleared(time, 3), reader()).partition(" h ")
     assert bool(found) == (minutes > 120)
     assert not found or 60 * int(hours) + int(rest.partition(" ")[0]) == minutes
-
-
-@pytest.mark.parametrize("rows", [airing.ROOMS, airing.FANS])
-def test_a_room_and_a_fan_are_called_by_their_own_figures(rows):
-    """The label has the figures of the fields, in their order."""
-    for _, label, _, fields in rows:
-        figures = [figure.replace("m3", "m³") for name, figure in fields if name != "name"]
-        assert said(label, reader()).partition(", ")[2] == " by ".join(figures)
 
 
 def test_the_time_to_clear_is_said_as_it_is_meant():

@@ -32,6 +32,7 @@ def test_the_list_is_one_that_can_be_told():
     for first, last, builds, *told in RECALLED:
         wrong, check = [lines.said(one, reader()) for one in told]
         assert 1 <= first <= last and isinstance(builds, tuple)
+        wrong, check = lines.said(wrong, reader()), lines.said(check, reader())
         assert wrong.endswith(".") and check.endswith(".") and len(wrong) + len(check) < 400
 
 

@@ -147,7 +147,8 @@ def test_an_unknown_code_is_said_to_be_unknown_and_kept(code):
 def test_what_products_carry_and_the_signs():
     same({key: (codes.replace(",", ""), text(about), mark) for key, _, codes, about, mark, _ in hazards.CLASSES},
          table.CLASSES)
-    same({sign: (cause, " ".join(replaced)) for sign, cause, replaced, *_ in hazards.PRECEDENCE}, table.PRECEDENCE)
+    same({sign: (cause, " ".join([text(one) for one in replaced]))
+          for sign, cause, replaced, *_ in hazards.PRECEDENCE}, table.PRECEDENCE)
     same({key: (text(name).split(", ")[1], text(words)) for key, name, words, *_ in hazards.PICTOGRAMS},
          table.PICTOGRAMS)
 

@@ -1,16 +1,17 @@
 """Rooms, fans and draughts to start from, and the rules for make-up air."""
 from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
-# id, label, mark, typed text of the record's fields
+# id, label as a message, mark, typed text of the record's fields; a label is made of them
 ROOMS = tuple([
-    (key, words, COMMON, (("name", name), ("length", length), ("width", width), ("height", height)))
-    for key, words, name, length, width, height in (
-        ("shed", "air-room-shed", "Shed", "6 m", "3.5 m", "2.4 m"),
-        ("garage", "air-room-garage", "Garage", "6 m", "6 m", "2.5 m"),
-        ("tent", "air-room-tent", "Tent", "8 m", "3 m", "2.5 m"))])
-FANS = tuple([(key, words, JUDGED, (("name", name), ("flow", flow))) for key, words, name, flow in (
-    ("small", "air-fan-small", "Window fan", "240 m3/h"),
-    ("box", "air-fan-box", "Large fan", "1500 m3/h"))])
+    (key, (label, {"length": "{" + length + "}", "width": "{" + width + "}", "height": "{" + height + "}"}), COMMON,
+     (("name", name), ("length", length), ("width", width), ("height", height)))
+    for key, label, name, length, width, height in (
+        ("shed", "row-room.shed", "Shed", "6 m", "3.5 m", "2.4 m"),
+        ("garage", "row-room.garage", "Garage", "6 m", "6 m", "2.5 m"),
+        ("tent", "row-room.tent", "Tent", "8 m", "3 m", "2.5 m"))])
+FANS = tuple([(key, (label, {"flow": "{" + flow + "}"}), JUDGED, (("name", name), ("flow", flow)))
+              for key, label, name, flow in (("small", "row-fan.small", "Window fan", "240 m3/h"),
+                                             ("box", "row-fan.box", "Large fan", "1500 m3/h"))])
 
 # key, label, air changes per hour that can be counted on without a fan, mark, source
 DRAUGHTS = (
@@ -31,6 +32,6 @@ RULES = (
 TABLES = (
     ("Rooms", ROOMS, (1,), ()),
     ("Fans", FANS, (1,), ()),
-    ("Draughts, air changes per hour", DRAUGHTS, (1,), (2,)),
-    ("Rules for air", RULES, (0,), (1, 2)),
+    ("facts-draughts", DRAUGHTS, (1,), (2,)),
+    ("facts-air-rules", RULES, (0,), (1, 2)),
 )

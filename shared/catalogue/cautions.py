@@ -77,7 +77,7 @@ FROM = (
     ("caution-from-thick", BY_KEY["one_pass"].value, "m", BY_KEY["one_pass"].mark, ""),
 )
 TABLES = (
-    ("Cautions that always stand", STANDING, (1,), (2,)),
-    ("Cautions of the moment", MOMENT, (1,), (2,)),
-    ("From where a caution stands", FROM, (0,), (1, 2)),
+    ("facts-cautions-always", STANDING, (1,), (2,)),
+    ("facts-cautions-moment", MOMENT, (1,), (2,)),
+    ("facts-caution-from", FROM, (0,), (1, 2)),
 )

@@ -56,6 +56,12 @@ SANDING = (
     ("sanding-cedar", "dust-sanding-cedar", ("red cedar", "wood"), "dust-sanding-cedar.about", PUBLISHED, "tlv"),
 )
 
+# what the dusts are called that have limits
+NAMED = (("wood", "facts-dust-limits.wood"), ("red cedar", "facts-dust-limits.red-cedar"),
+         ("silica", "facts-dust-limits.silica"), ("quartz", "facts-dust-limits.quartz"),
+         ("cotton", "facts-dust-limits.cotton"), ("talc", "facts-dust-limits.talc"),
+         ("glass", "facts-dust-limits.glass"))
+
 # words by which a builder's own filler is known for one of the powders, the stricter first
 CALLED = (
     ("quartz", ("quartz", "sand", "stone", "slate", "granite")),
@@ -94,8 +100,8 @@ def region(limit):
 
 
 TABLES = (
-    ("Dust limits", LIMITS, (0, 1), (2, 3)),
-    ("Powders", POWDERS, (1,), (3,)),
-    ("Sanding", SANDING, (1,), (3,)),
-    ("Mask, assigned protection factor", MASKS, (1,), (2,)),
+    ("facts-dust-limits", LIMITS, (0, 1), (2, 3)),
+    ("facts-powders", POWDERS, (1,), (3,)),
+    ("facts-sanding", SANDING, (1,), (3,)),
+    ("facts-masks", MASKS, (1,), (2,)),
 )

@@ -46,10 +46,16 @@ HOT_STEPS = (
     ("burns", "smoking-pot-burns", PUBLISHED, "icsc-0620"),
     ("watch", "smoking-pot-watch", COMMON, ""),
 )
+# what the steps are called beside `tasks.TOPICS`
+NAMED = (("swallowed", "facts-first-aid.swallowed"), ("inhaled", "facts-first-aid.inhaled"),
+         ("call", "facts-first-aid.call"), ("out", "facts-smoking-pot.out"), ("carry", "facts-smoking-pot.carry"),
+         ("spread", "facts-smoking-pot.spread"), ("water", "facts-smoking-pot.water"),
+         ("leave", "facts-smoking-pot.leave"), ("burns", "facts-smoking-pot.burns"),
+         ("watch", "facts-smoking-pot.watch"))
 TABLES = (
-    ("First aid, step by step", STEPS, (0,), (1,)),
-    ("First aid, what is added", ADDED, (0,), (1,)),
-    ("First aid, rinsing", RINSING, (0,), (1, 2)),
-    ("Emergency numbers", EMERGENCY, (0,), (1,)),
-    ("A pot that smokes, step by step", HOT_STEPS, (0,), (1,)),
+    ("facts-first-aid", STEPS, (0,), (1,)),
+    ("facts-first-aid-added", ADDED, (0,), (1,)),
+    ("facts-rinsing", RINSING, (0,), (1, 2)),
+    ("facts-emergency", EMERGENCY, (0,), (1,)),
+    ("facts-smoking-pot", HOT_STEPS, (0,), (1,)),
 )

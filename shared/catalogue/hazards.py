@@ -121,7 +121,7 @@ PICTOGRAMS = (
     ("environment", "pictogram-environment", "pictogram-environment.picture", PUBLISHED, "clp-v"),
 )
 
-EVERY = "every exclamation mark"
+EVERY = "facts-precedence.every"
 # which sign makes an exclamation mark unnecessary: sign, the statement it must come from ("": any), the statements
 # whose mark it replaces, mark, source
 PRECEDENCE = (
@@ -174,9 +174,9 @@ def hazard(code):
 
 
 TABLES = (
-    ("Hazard statements", HAZARDS, (0,), (1, 3)),
-    ("Precautionary statements", PRECAUTIONS, (0,), (1, 2)),
-    ("What the usual products carry", CLASSES, (1,), (2, 3)),
-    ("Pictograms", PICTOGRAMS, (1,), (2,)),
-    ("Which pictogram makes another unnecessary", PRECEDENCE, (0,), (2,)),
+    ("facts-hazard-statements", HAZARDS, (0,), (1, 3)),
+    ("facts-precautions", PRECAUTIONS, (0,), (1, 2)),
+    ("facts-usual-products", CLASSES, (1,), (2, 3)),
+    ("facts-pictograms", PICTOGRAMS, (1,), (2,)),
+    ("facts-precedence", PRECEDENCE, (0,), (2,)),
 )

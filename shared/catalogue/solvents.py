@@ -77,4 +77,4 @@ def lowest(name, quantity):
     return found
 
 
-TABLES = (("Solvents", FACTS, (0, 1), (2, 3)),)
+TABLES = (("facts-solvents", FACTS, (0, 1), (2, 3)),)

@@ -36,4 +36,4 @@ CLEANING = (
     ("sand_fire", ("sand",), "fire", "do-sand-fire", PUBLISHED, "npg"),
     ("sand_never", ("sand",), "never", "do-sand-never", COMMON, ""),
 )
-TABLES = (("What to do between the layers", CLEANING, (2,), (3,)),)
+TABLES = (("facts-do-between", CLEANING, (2,), (3,)),)

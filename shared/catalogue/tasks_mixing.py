@@ -32,4 +32,4 @@ MIXING = (
     ("confined_stop", ("confined",), "stop", "do-confined-stop", COMMON, ""),
     ("confined_deck", ("confined",), "have", "do-confined-deck", COMMON, ""),
 )
-TABLES = (("What to do with wet epoxy", MIXING, (2,), (3,)),)
+TABLES = (("facts-do-wet", MIXING, (2,), (3,)),)

@@ -44,4 +44,4 @@ SHARED = (
     ("stop_dizzy", ("wipe", "clean", "confined", "spill"), "stop", "do-stop-dizzy", COMMON, ""),
     ("sheet_at_hand", ("open", "spill", "fire", "waste"), "have", "do-sheet-at-hand", COMMON, ""),
 )
-TABLES = (("What to do, for several tasks", SHARED, (2,), (3,)),)
+TABLES = (("facts-do-shared", SHARED, (2,), (3,)),)

@@ -44,4 +44,4 @@ TROUBLE = (
     ("fire_never", ("fire",), "never", "do-fire-never", COMMON, ""),
     ("fire_stop", ("fire",), "stop", "do-fire-stop", COMMON, ""),
 )
-TABLES = (("What to do when it goes wrong", TROUBLE, (2,), (3,)),)
+TABLES = (("facts-do-trouble", TROUBLE, (2,), (3,)),)

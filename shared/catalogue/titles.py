@@ -25,7 +25,7 @@ TITLES = (
     ("rates", "rates", "facts-rates", "m a minute", ()),
     ("glass", "facts-hand-laminate", "facts-hand-laminate", "%", ()),
     ("losses", "losses", "facts-losses", "", ()),
-    ("airing", "Draughts, air changes per hour", "facts-draughts", "air changes an hour", ()),
+    ("airing", "facts-draughts", "facts-draughts", "air changes an hour", ()),
 )
 
 # table, key of the row, words, unit

@@ -1,4 +1,5 @@
 """Sources lines: each fact of the catalogue in words, and which of them are found by the words somebody types."""
+from ..catalogue import dusts, first_aid
 from ..catalogue.hazards import PICTOGRAMS
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
@@ -45,7 +46,8 @@ UNIT_WORDS = {"an hour": "facts-unit.an-hour", "times": "facts-unit.times", "of 
 TITLED = {(module, table): (title, unit, columns) for module, table, title, unit, columns in TITLES}
 WORDED = {(table, key): (what, unit) for table, key, what, unit in ROWS}
 # keys that have words elsewhere
-KEYED = dict((("other", "facts-other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS]))
+KEYED = dict((("other", "facts-other"),) + TOPICS + SOLVENTS + tuple([row[:2] for row in PICTOGRAMS])
+             + dusts.NAMED + first_aid.NAMED)
 
 
 class Dots:

@@ -2771,6 +2771,14 @@ do-fire-air = Fan off, doors shut behind you.
 do-fire-others = Everybody out and counted, before anything else.
 do-fire-never = Never a water jet on burning solvent. Never go back in.
 do-fire-stop = It is not out after one extinguisher: leave.
+# the tables of these sentences, as a builder would look them up
+facts-cautions-always = Cautions that always stand
+facts-cautions-moment = Cautions of the moment
+facts-caution-from = From where a caution stands
+facts-do-wet = What to do with wet epoxy
+facts-do-between = What to do between the layers
+facts-do-shared = What to do, for several tasks
+facts-do-trouble = What to do when it goes wrong
 
 
 ## First aid and hazard statements
@@ -2849,6 +2857,28 @@ usual-solvent = Solvents for wiping
   .text = Acetone, alcohols and butanone, more or less.
 usual-powder = Powders
   .text = Mostly no statement of their own: the dust is the hazard.
+# the tables of these, and what their rows are called
+facts-hazard-statements = Hazard statements
+facts-precautions = Precautionary statements
+facts-usual-products = What the usual products carry
+facts-pictograms = Pictograms
+facts-precedence = Which pictogram makes another unnecessary
+  .every = every exclamation mark
+facts-first-aid = First aid, step by step
+  .swallowed = Swallowed
+  .inhaled = Inhaled
+  .call = Call
+facts-first-aid-added = First aid, what is added
+facts-rinsing = First aid, rinsing
+facts-emergency = Emergency numbers
+facts-smoking-pot = A pot that smokes, step by step
+  .out = Out
+  .carry = Carry
+  .spread = Spread
+  .water = Water
+  .leave = Leave
+  .burns = Burns
+  .watch = Watch
 # OFFICIAL TEXTS, NEVER EDITED. Hazard and precautionary statements, signal words: UN Globally Harmonized System of
 # Classification and Labelling of Chemicals (GHS), Annex 3; those of the EU alone: Regulation (EC) 1272/2008 (CLP), Annex III.
 # No translations: another language takes its own official words from Annexes III and IV of the CLP in that language.
@@ -3088,11 +3118,13 @@ solvent-upper = upper explosive limit
 solvent-day = limit for a working day
 solvent-short = limit for 15 minutes
 # rooms and fans to start from
-air-room-shed = Shed, { "6 m" } by { "3.5 m" } by { "2.4 m" }
-air-room-garage = Garage, { "6 m" } by { "6 m" } by { "2.5 m" }
-air-room-tent = Tent over the boat, { "8 m" } by { "3 m" } by { "2.5 m" }
-air-fan-small = Window fan, { "240 m3/h" }
-air-fan-box = Large fan, { "1500 m3/h" }
+row-room =
+  .shed = Shed, { $length } by { $width } by { $height }
+  .garage = Garage, { $length } by { $width } by { $height }
+  .tent = Tent over the boat, { $length } by { $width } by { $height }
+row-fan =
+  .small = Window fan, { $flow }
+  .box = Large fan, { $flow }
 # the drawing of a room from above
 air-drawing = Where the air goes
   .you = you
@@ -3143,6 +3175,20 @@ air-rule-mixing-highest = mixing factor, highest in an ordinary room
 air-rule-pressure = pressure a fan may spend on the make-up opening
 air-rule-discharge = discharge coefficient of a plain opening
 air-rule-explosive = share of the lower explosive limit that is not to be passed
+# the tables of these, and what their rows are called
+facts-dust-limits = Dust limits
+  .wood = Wood
+  .red-cedar = Red cedar
+  .silica = Silica
+  .quartz = Quartz
+  .cotton = Cotton
+  .talc = Talc
+  .glass = Glass
+facts-powders = Powders
+facts-sanding = Sanding
+facts-masks = Mask, assigned protection factor
+facts-solvents = Solvents
+facts-air-rules = Rules for air
 
 
 ## Catalogue: tables and what their rows are called
