@@ -36,7 +36,6 @@ from covemix.shared.safety.cautions import standing
 from covemix.shared.safety.powders import powder
 from covemix.shared.things.statements import codes
 from covemix.shared.words.lines import said as as_read
-from covemix.shared.words.messages import typed as as_typed
 from covemix.shared.words.units import to_si
 from covemix.shared.words.written import reader
 
@@ -44,16 +43,9 @@ ROWS = [row for module, name in ((tasks_mixing, "MIXING"), (tasks_cleaning, "CLE
                                  (tasks_trouble, "TROUBLE")) for row in getattr(module, name)]
 
 
-class Braces:
-    """The values of a message as the table has them: {amount}."""
-
-    def __getitem__(self, name):
-        return as_typed("{" + name + "}")
-
-
 def text(key):
-    """What stands behind a key of the catalogue, in metric units."""
-    return as_read((key, Braces()), reader())
+    """What stands behind a key of the catalogue, in metric units; a value of it in braces, as the table has it."""
+    return as_read(key, reader())
 
 
 def same(ours, typed):
