@@ -6,6 +6,8 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
 from covemix.shared.mix import ratio
 from covemix.shared.things.records_shed import RECORDS
+from covemix.shared.words import written
+from covemix.shared.words.lines import said
 from covemix.shared.words.written import reader
 
 KINDS = {record.name: record for record in RECORDS}
@@ -257,3 +259,14 @@ def test_every_kind_of_thing_says_where_it_is_from_and_an_old_one_reads_on(recor
 
 def test_where_it_is_from_alone_is_no_figure():
     assert answer("ratio", system={"origin": "link"})["errors"] == []
+
+
+@pytest.mark.parametrize("record", RECORDS, ids=lambda record: record.name)
+def test_a_built_in_thing_is_called_by_a_message_and_ones_own_by_its_name(record):
+    """In English the message is the very name that a thing started from the row keeps as text."""
+    for row, _, _, typed in record.rows:
+        name = dict(typed).get("name")
+        if name:
+            called = record.called({"id": row, "name": name})
+            assert called in written.sentences("en") and said(called, written.reader()) == name
+        assert record.called({"id": row, "name": "Mine"}) == record.called({"id": "", "name": "Mine"}) == (0, "Mine")

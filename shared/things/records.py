@@ -24,6 +24,27 @@ ORIGIN = Choice("origin", "kind-origin", ((LABEL, "kind-origin.label"), (ROW, "k
                                           (LINK, "kind-origin.link")), unsaid=AS_TYPED, fold="kind-origin.fold",
                 learned=True, stays=True, help="kind-origin.help")
 
+# what a built-in row is called, as it is said; its name as text is what a thing that starts from it keeps
+NAMES = {
+    "system": {"1-1": "called-system.one", "2-1": "called-system.two", "3-1": "called-system.three",
+        "4-1": "called-system.four", "5-1": "called-system.five"},
+    "scale": {"1g": "called-scale.kitchen", "0.1g": "called-scale.fine", "5g": "called-scale.old"},
+    "pumps": {"equal": "called-pumps.equal"},
+    "cup": {"small": "called-cup.small", "medium": "called-cup.medium", "tin": "called-cup.tin",
+        "tub": "called-cup.tub"},
+    "graduated": {"30mL": "called-graduated.medicine", "400mL": "called-graduated.mixing",
+        "1L": "called-graduated.large"},
+    "syringes": {"60-20": "called-syringes.unequal", "10-10": "called-syringes.equal"},
+    "filler": {"wood-flour": "row-filler.wood-flour", "silica": "row-filler.silica", "cotton": "row-filler.cotton",
+        "milled-glass": "row-filler.milled-glass", "glass-spheres": "called-filler.glass-spheres",
+        "phenolic-balloons": "row-filler.phenolic-balloons", "talc": "row-filler.talc"},
+    "room": {"shed": "called-room.shed", "garage": "called-room.garage", "tent": "called-room.tent"},
+    "fan": {"small": "called-fan.small", "box": "called-fan.box"},
+    "people": {"1": "kind-people.alone", "2": "kind-people.two", "3": "kind-people.three", "4": "kind-people.four",
+        "5": "kind-people.five", "6": "kind-people.six"},
+    "roll": {"tape": "called-roll.tape", "cloth": "called-roll.cloth", "ply": "called-roll.ply"},
+}
+
 
 class Record:
     """A kind of thing in the kit. rows: (id, label, mark, pairs of field and typed text)
@@ -53,9 +74,11 @@ class Record:
                 return dict(typed)
         return None
 
-    @staticmethod
-    def called(thing):
+    def called(self, thing):
         """What a thing is called, as it is said; "" where it has no name. thing: its values"""
+        row = self.row(thing["id"]) if thing.get("id") else None
+        if row and row.get("name") and row["name"] == thing["name"]:
+            return NAMES[self.name][thing["id"]]
         return as_typed(thing["name"]) if thing["name"] else ""
 
     def figure(self, row_id, name):

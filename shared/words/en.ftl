@@ -189,6 +189,44 @@ move-sources = Sources
 
 ## Kinds of things, and the kit
 
+# what a built-in thing is called for short, where nobody gave it another name
+called-system =
+  .one = One to one
+  .two = Two to one
+  .three = Three to one
+  .four = Four to one
+  .five = Five to one
+called-scale =
+  .kitchen = Kitchen scale
+  .fine = Fine scale
+  .old = Old scale
+called-pumps =
+  .equal = Equal pumps
+called-cup =
+  .small = Small cup
+  .medium = Tapered cup
+  .tin = Straight tin
+  .tub = Wide tub
+called-graduated =
+  .medicine = Medicine cup
+  .mixing = Mixing cup
+  .large = Large mixing cup
+called-syringes =
+  .unequal = 60 and 20
+  .equal = Two of 10
+called-filler =
+  .glass-spheres = Glass microspheres
+called-room =
+  .shed = Shed
+  .garage = Garage
+  .tent = Tent
+called-fan =
+  .small = Window fan
+  .box = Large fan
+called-roll =
+  .tape = Tape 75
+  .cloth = Cloth
+  .ply = Peel ply 150
 statements-most = At most { $most } statements, please
 statements-none = '{ $typed }' is not a statement. Type the codes of the sheet's section 2, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
