@@ -30,27 +30,27 @@ INPUTS = ratio.INPUTS + (
     Group("readings", "measure-readings", (
         Number("shown", "measure-readings.after", unit="g", low=0, high=200000, above=True, optional=True,
                tool="scale"),
-    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="measure-readings.each", fold=POURED_FOLD,
+    ), most=5, gaps=True, rows=2, when=ON_SCALE, told="reading_", each="measure-row.after", fold=POURED_FOLD,
         measured=OF_ONE_POUR),
     Group("counted", "measure-strokes", (
         Number("strokes", "measure-strokes.of", unit="strokes", low=0, high=10000, above=True, whole=True,
                optional=True),
-    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="measure-strokes.each",
+    ), most=5, gaps=True, rows=2, when=(("way", ("pumps",)),), told="strokes_", each="measure-row",
         fold=POURED_FOLD, measured=OF_ONE_POUR),
     Group("drawn", "measure-drawn", (
         Number("volume", "measure-drawn.of", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="syringes"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="measure-drawn.each",
+    ), most=5, gaps=True, rows=2, when=(("way", ("syringes",)),), told="drawn_", each="measure-row",
         fold=POURED_FOLD, measured=OF_ONE_POUR),
     Group("levels", "measure-levels", (
         Number("volume", "measure-levels.after", unit="mL", low=0, high=100000, above=True, optional=True,
                tool="graduated"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="measure-levels.each",
+    ), most=5, gaps=True, rows=2, when=(("way", ("graduated",)),), told="level_", each="measure-row.after",
         fold=POURED_FOLD, measured=OF_ONE_POUR),
     Group("heights", "measure-heights", (
         Number("height", "measure-heights.after", unit="mm", low=0, high=1000, above=True, optional=True,
                help="measure-heights.help"),
-    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="measure-heights.each",
+    ), most=5, gaps=True, rows=2, when=(("way", ("stick",)),), told="mark_", each="measure-row.after",
         fold=POURED_FOLD, measured=OF_ONE_POUR),
     Pick("syringes", "measure-syringes", SYRINGES, default="60-20", fold=BENCH_FOLD,
          when=(("way", ("syringes",)), ("compare", ("yes",))), help="measure-syringes.help"),

@@ -16,7 +16,7 @@ INPUTS = measure.INPUTS + (
     Group("in_cup", "rescue-in-cup", (
         Number("mass", "rescue-in-cup.mass", unit="g", low=0, high=200000, optional=True, tool="scale"),
         Number("strokes", "rescue-in-cup.strokes", unit="strokes", low=0, high=10000, optional=True),
-    ), most=5, rows=2, gaps=True, each="rescue-in-cup.each", fold=RESCUE_FOLD, when=WHEN,
+    ), most=5, rows=2, gaps=True, each="measure-row", fold=RESCUE_FOLD, when=WHEN,
         help="rescue-in-cup.help"),
     Number("filler_in", "rescue-filler-in", unit="g", low=0, high=100000, optional=True, fold=RESCUE_FOLD, when=WHEN,
            tool="scale"),
