@@ -349,7 +349,7 @@ def test_a_pot_and_its_heat():
     ours = {row[0]: row[1:] for row in containers.MATTER + containers.CURE}
     ours.update({row[0]: row[2:] for row in containers.AIR})
     same(ours, table.HEAT)
-    same({round(row[0] - 273.15): row[1:3] for row in containers.HOT}, table.HOT)
+    same({round(row[0] - 273.15): tuple(map(text, row[1:3])) for row in containers.HOT}, table.HOT)
     assert {row[3] for row in containers.HOT} == {table.COMMON}
 
 
