@@ -3,6 +3,7 @@ from itertools import product
 from math import pi, radians, sin, tan
 
 import cases
+import pseudo
 import pytest
 from covemix.shared.boat import boat, boat_lines, boat_pieces, boat_rows, hull, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS
@@ -11,6 +12,7 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import read
 from covemix.shared.kit import kit
 from covemix.shared.seam import joint, seam
+from covemix.shared.words import languages, written
 from covemix.shared.words.lines import as_data
 from covemix.shared.words.written import reader
 from hypothesis import given, settings
@@ -289,6 +291,19 @@ def test_what_is_left_can_be_typed_as_it_is_told():
             values, errors = inputs.read(kit.INPUTS, typed)
             assert not errors
             assert told["value"] - 0.0101 < values["roll"]["length"] <= told["value"] + 1e-9
+
+
+def test_names_and_what_goes_to_other_screens_are_the_same_in_every_language(monkeypatch):
+    """Lines, drawings and leads are known by names that are no text: a cut was once called by the first letter of its
+    label."""
+    monkeypatch.setattr(written, "sentences", written.sentences)
+    answers = [moves.answer("boat", links.tree(STOCK), language=one) for one in ("en", pseudo.speak())]
+    del languages.LANGUAGES[pseudo.NAME]
+    english, other = answers
+    assert english["lines"][0]["rough"] != other["lines"][0]["rough"]
+    for part in ("lines", "figures"):
+        assert [one["name"] for one in english[part]] == [one["name"] for one in other[part]]
+    assert [one["pairs"] for one in english["leads"]] == [one["pairs"] for one in other["leads"]]
 
 
 def test_wide_peel_ply_serves_the_wide_pieces_first_and_then_the_narrow_ones():
