@@ -1,0 +1,110 @@
+"""Words: every sentence stands in the file of its language, under a key that is used, with the values it is given."""
+import ast
+import re
+
+import cases
+import pseudo
+import pytest
+from covemix.server.build import HOUSE
+from covemix.shared.door import moves
+from covemix.shared.words.languages import LANGUAGES
+from covemix.shared.words.lines import said
+from covemix.shared.words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row
+from covemix.shared.words.written import Refused, names, patterns, reader, sentences
+
+ENGLISH = sentences("en")
+MODULES = sorted((HOUSE / "shared").rglob("*.py")) + sorted((HOUSE / "server").glob("*.py"))
+PAGES = sorted((HOUSE / "webui").rglob("*.html"))
+SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "sw.js"]
+ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
+
+
+def trees():
+    return {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
+
+
+TREES = trees()
+
+
+def texts(tree):
+    return {node.value for node in ast.walk(tree) if isinstance(node, ast.Constant) and isinstance(node.value, str)}
+
+
+def calls():
+    """(where, key, names of its values) of each message whose key stands in the call."""
+    for path, tree in TREES.items():
+        for node in ast.walk(tree):
+            if (isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
+                    and node.args and isinstance(node.args[0], ast.Constant)):
+                yield f"{path.parent.name}/{path.name}:{node.lineno}", node.args[0].value, {
+                    one.arg for one in node.keywords}
+
+
+def test_every_sentence_is_used():
+    used = set().union(*map(texts, TREES.values()))
+    for path in [*PAGES, *SCRIPTS]:
+        used |= set(ASKED.findall(path.read_text(encoding="utf-8")))
+    assert sorted(ENGLISH.keys() - used) == []
+
+
+def test_every_message_has_its_sentence_and_the_values_that_it_takes():
+    found = list(calls())
+    assert len(found) > 500
+    assert [(where, key) for where, key, _ in found if key not in ENGLISH] == []
+    assert [(where, key, sorted(given ^ names(ENGLISH[key]))) for where, key, given in found
+            if given != names(ENGLISH[key])] == []
+
+
+@pytest.mark.parametrize("path", [*PAGES, *SCRIPTS], ids=lambda path: path.name)
+def test_what_a_page_asks_for_is_there(path):
+    asked = set(ASKED.findall(path.read_text(encoding="utf-8")))
+    assert sorted(asked - ENGLISH.keys()) == []
+
+
+@pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
+def test_nothing_is_said_outside_of_a_message(name):
+    """In a language that nobody speaks no English is left: in no line, label, help, error, drawing or caution."""
+    count = {"sources": 2, "plan": 12, "boat": 12}.get(name, 30)
+    left = pseudo.unsaid(name, cases.requests(name, count))
+    assert left == {}
+
+
+def test_a_figure_is_told_in_the_reader_s_units():
+    metric, us = reader(), reader("us")
+    each = (quantity(0.24, "g", places=1), length(0.01449), lengths((0.012, 0.0295)), along(2.4), fact("K", 3.0))
+    assert [said(one, metric) for one in each] == ["240.0 g", "14.5 mm", "12 to 29.5 mm", "2.4 m", "3 °C"]
+    assert [said(one, us) for one in each] == ["8.5 oz", "0.57 in", "0.47 to 1.16 in", "7.87 ft", "5.4 °F"]
+
+
+def test_things_stand_in_a_row_or_a_list():
+    each = [number("1"), number("2"), number("3")]
+    assert said(listed(each), reader()) == "1, 2 and 3" and said(listed(each[:1]), reader()) == "1"
+    assert said(listed(each, "plain"), reader()) == "1, 2, 3" and said(row(each, " : "), reader()) == "1 : 2 : 3"
+
+
+def test_a_label_inside_a_sentence_has_a_small_letter_in_english():
+    assert said(inside("spreader-paper"), reader()) == "paper"
+
+
+def test_a_language_that_nobody_speaks_is_seen_as_such():
+    who = reader(language=pseudo.speak())
+    text = said(message("field-refused", label="spreader-paper", why="number-plain"), who)
+    assert text[0] == pseudo.OPEN and text[-1] == pseudo.SHUT and pseudo.english(text, "") == []
+    assert pseudo.english("Paper: " + text, "") == ["Paper"]  # joined
+    assert pseudo.english(text[:-4] + " more" + text[-4:], "") == []  # inside is inside
+    assert said(number("1.5"), who) == "1٫5"
+
+
+@pytest.mark.parametrize("source", [
+    "a = { NUMBER($x) }", "a = { other }", "a = one\na = two", "a = } {", "-t = x { $y }\na = { -t(y: 1) }",
+])
+def test_what_we_do_not_use_of_the_format_is_refused(source):
+    with pytest.raises(Refused):
+        patterns(source)
+
+
+@pytest.mark.parametrize("language", [one for one in LANGUAGES if one != "en"])
+def test_a_language_says_all_that_english_says(language):
+    own = sentences(language)
+    assert sorted(own.keys() ^ ENGLISH.keys()) == []
+    assert {key for key in own if names(own[key]) != names(ENGLISH[key])} == set()
