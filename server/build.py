@@ -14,7 +14,7 @@ from .declared import script
 from .headers import HEADERS
 from .lean import lean, lean_script, lean_style
 from .one_script import needs, one_script, through
-from .put_in import WRITTEN, put_in, put_in_script
+from .put_in import WRITTEN, handed_on, put_in, put_in_script, short_names
 from .short import short
 
 LANGUAGE = "en"
@@ -113,7 +113,8 @@ class Build:
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
         texts[WRITTEN] = on_a_phone(LANGUAGE)
-        return {path: put_in(text, said) for path, text in texts.items()}
+        short, whole = short_names(said), handed_on(list(texts.values()), said)
+        return {path: put_in(text, said, short, whole) for path, text in texts.items()}
 
     @cached_property
     def engine(self) -> dict[str, str]:

@@ -3,28 +3,94 @@
 A table of keys beside the program would be 6 kB more of a first visit, and a look-up at each text; so a phone has
 neither. It asks for another bundle where it is to speak another language.
 """
-import io
+import ast
+import itertools
 import json
+import keyword
 import re
+import string
 import tokenize
+from collections import Counter
+
+from covemix.shared.words.units import holds_figure
+from covemix.shared.words.written import names
+
+from .lean import Module, read
 
 WRITTEN = "shared/words/written.py"
+NAMED = re.compile(r"\{([a-z_]\w*)\}")  # a value of a sentence
 CALLED = re.compile(r'(?<![\w.])t\("([a-z0-9.-]+)"(\)?)')  # of a script
 
 
-def put_in(source: str, sentences: dict) -> str:
-    """A module of the engine with each text that is a key replaced by what stands behind it.
+def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset[str] = frozenset()) -> str:
+    r"""A module of the engine with each text that is a key replaced by what stands behind it, and short names for the
+    values of a message. short: of `short_names`; whole: keys whose values keep their names
 
-    >>> put_in("say('cove-none', n=1)\\n", {"cove-none": "none: flat tape"})
-    "say('none: flat tape', n=1)\\n"
+    >>> put_in("message('none', radius=1)", {"none": "none: {radius}"}, {"radius": "a"})
+    "message('none: {a}', a=1)"
     """
+    module = read(source)
+    instead = {module.place(one.lineno, one.col_offset): (one.arg, short[one.arg])
+               for key, call in calls(module) if key in sentences and key not in whole
+               for one in call.keywords if one.arg in short}
+    for one in module.tokens:
+        key = one.string[1:-1]
+        if one.type == tokenize.STRING and one.string[0] in "\"'" and key in sentences:
+            pattern = sentences[key] if key in whole else with_short_names(sentences[key], short)
+            instead[one.start] = (one.string, repr(pattern))
     lines = source.splitlines(keepends=True)
-    tokens = [one for one in tokenize.generate_tokens(io.StringIO(source).readline)
-              if one.type == tokenize.STRING and one.string[0] in "\"'" and one.string[1:-1] in sentences]
-    for one in reversed(tokens):
-        line, begin, end = one.start[0] - 1, one.start[1], one.end[1]
-        lines[line] = lines[line][:begin] + repr(sentences[one.string[1:-1]]) + lines[line][end:]
+    for (line, begin), (old, new) in sorted(instead.items(), reverse=True):
+        text = lines[line - 1]
+        lines[line - 1] = text[:begin] + new + text[begin + len(old):]
     return "".join(lines)
+
+
+def calls(module: Module) -> list[tuple[str, ast.Call]]:
+    """Each message whose key stands in its call, with all of its values by name."""
+    return [(node.args[0].value, node) for node in module.nodes
+            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
+            and isinstance(node.args[0], ast.Constant) and all(one.arg for one in node.keywords)]
+
+
+def handed_on(sources: list[str], sentences: dict) -> frozenset[str]:
+    """Keys that stand somewhere else than in the call that gives their values.
+
+    >>> sorted(handed_on(["KEY = 'b'\\nmessage('a', x=1)\\n"], {"a": "{x}", "b": "{x}"}))
+    ['b']
+    """
+    there, called = Counter(), Counter()
+    for source in sources:
+        module = read(source)
+        there.update(one.string[1:-1] for one in module.tokens if one.type == tokenize.STRING)
+        called.update(key for key, _ in calls(module))
+    return frozenset(key for key in sentences if there[key] != called[key])
+
+
+def short_names(sentences: dict) -> dict[str, str]:
+    """A short name for each value of all sentences, the most used first: one has the same everywhere.
+
+    >>> short_names({"a": "{radius} of {width}", "b": "{radius}"})
+    {'radius': 'a', 'width': 'b'}
+    """
+    count = Counter(name for pattern in sentences.values() for name in names(pattern))
+    letters = (itertools.product(string.ascii_lowercase, repeat=length) for length in (1, 2))
+    # no keyword of the language, and no unit: that would be one alone
+    free = (name for name in map("".join, itertools.chain.from_iterable(letters))
+            if not keyword.iskeyword(name) and not holds_figure(name))
+    return {name: next(free) for name in sorted(count, key=lambda one: (-count[one], one))}
+
+
+def with_short_names(pattern, short: dict[str, str]):
+    """The same sentence with short names for its values.
+
+    >>> with_short_names((None, "{name}: ", ("count", {"other": "{count} rolls"})), {"name": "a", "count": "b"})
+    (None, '{a}: ', ('b', {'other': '{b} rolls'}))
+    """
+    if isinstance(pattern, str):
+        return NAMED.sub(lambda found: "{" + short.get(found[1], found[1]) + "}", pattern)
+    return (None, *[with_short_names(piece, short) if isinstance(piece, str) else (
+        short[piece[0]], {case: with_short_names(one, short) for case, one in piece[1].items()})
+        for piece in pattern[1:]])
 
 
 def put_in_script(script: str, sentences: dict) -> str:
