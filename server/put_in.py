@@ -47,7 +47,7 @@ def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset
 
 def calls(module: Module) -> list[tuple[str, ast.Call]]:
     """Each message whose key stands in its call, with all of its values by name."""
-    return [(node.args[0].value, node) for node in module.nodes
+    return [(str(node.args[0].value), node) for node in module.nodes
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
             and isinstance(node.args[0], ast.Constant) and all(one.arg for one in node.keywords)]
 

@@ -64,7 +64,7 @@ def _minutes(seconds: float) -> Said:
 def _rests_on(values: Values) -> Said:
     """What the sun that is taken up rests on: each figure with where it comes from and how far it may be off."""
     sun, looks, cover = SUN_ROWS[values["sun"]], LOOKS_ROWS[values["looks"]], COVER_ROWS[values["cover"]]
-    level, taken = [number(shown(float(one), 0)) for one in sun[2:5]], [_percent(one) for one in looks[2:5]]
+    level, taken = [number(shown(float(one), 0)) for one in sun[2:5]], [_percent(float(one)) for one in looks[2:5]]
     found = [message("sun-rests.level", sun=level[0], least=level[1], most=level[2], source=sourced(*sun[5:])),
              message("sun-rests.taken", share=taken[0], least=taken[1], most=taken[2], source=sourced(*looks[5:]))]
     if cover[2] < 1:

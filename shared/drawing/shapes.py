@@ -6,7 +6,7 @@ line, fill and hatching, so that no part is told by colour alone.
 from math import floor
 
 
-def figure(name: str, title: str, width: float, height: float, shapes: list, told: str, part: str = "") -> dict:
+def figure(name: str, title: "str | tuple", width: float, height: float, shapes: list, told: "str | tuple", part: str = "") -> dict:
     """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in."""
     return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told,
             "part": part}
@@ -28,7 +28,7 @@ def strokes(role: str, ends: "list | tuple") -> dict:
             "points": [[floor(x * 10 + 0.500001) / 10, floor(y * 10 + 0.500001) / 10] for x, y in ends]}
 
 
-def note(role: str, x: float, y: float, text: str, anchor: str = "middle") -> dict:
+def note(role: str, x: float, y: float, text: "str | tuple", anchor: str = "middle") -> dict:
     """Words in the drawing. anchor: start, middle or end"""
     return {"kind": "note", "role": role, "points": _shortened(((x, y),)), "text": text, "anchor": anchor}
 
