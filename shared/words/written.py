@@ -45,7 +45,7 @@ def patterns(source: str) -> dict:
     body = FluentParser(with_spans=False).parse(source).body
     for entry in body:
         if isinstance(entry, ast.Junk):
-            raise Refused(f"not understood: {(entry.content or "").strip()[:60]!r}")
+            raise Refused(f"not understood: {(entry.content or '').strip()[:60]!r}")
         if isinstance(entry, ast.Term):
             terms[entry.id.name] = _pieces(entry.value, terms)
     for entry in body:
