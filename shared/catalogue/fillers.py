@@ -15,13 +15,13 @@ STANDS_OUT = 3.0  # deviations from the middle of the batches
 APART = 1.35  # one batch over the other
 FAR = (0.5, 2)  # one batch over the table
 
-# key, name by what it does on a stick, the trade's word, yield stress [Pa] (from memory, half to double)
+# key, name by what it does on a stick, the trade's word (messages), yield stress [Pa] (from memory, half to double)
 STIFFNESSES = (
-    ("runs", "Runs off the stick", "syrup", 2),
-    ("slumps", "Slumps in lumps", "ketchup", 20),
-    ("clings", "Clings, tips bend", "mayonnaise", 80),
-    ("stands", "Stands, for coves", "peanut butter", 250),
-    ("dry-edged", "Stands, dry-edged", "stiff dough", 600),
+    ("runs", "stiffness.runs", "stiffness-trade.runs", 2),
+    ("slumps", "stiffness.slumps", "stiffness-trade.slumps", 20),
+    ("clings", "stiffness.clings", "stiffness-trade.clings", 80),
+    ("stands", "stiffness.stands", "stiffness-trade.stands", 250),
+    ("dry-edged", "stiffness.dry-edged", "stiffness-trade.dry-edged", 600),
 )
 
 # id, label, mark, typed text of the record's fields; doses run, slump, cling, stand, dry-edged

@@ -596,6 +596,20 @@ error-cost = What that costs
 
 ## Fillers and doses
 
+# how stiff a putty is: what it does on a stick
+stiffness =
+  .runs = Runs off the stick
+  .slumps = Slumps in lumps
+  .clings = Clings, tips bend
+  .stands = Stands, for coves
+  .dry-edged = Stands, dry-edged
+# what the trade compares it with, in "what the trade calls syrup"
+stiffness-trade =
+  .runs = syrup
+  .slumps = ketchup
+  .clings = mayonnaise
+  .stands = peanut butter
+  .dry-edged = stiff dough
 filling-fold = Putty: filler, blend, where it goes
 filling-thicken = Thicken
   .no = Leave it liquid
