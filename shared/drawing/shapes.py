@@ -6,7 +6,8 @@ line, fill and hatching, so that no part is told by colour alone.
 from math import floor
 
 
-def figure(name: str, title: "str | tuple", width: float, height: float, shapes: list, told: "str | tuple", part: str = "") -> dict:
+def figure(name: str, title: "str | tuple", width: float, height: float, shapes: list, told: "str | tuple",
+           part: str = "") -> dict:
     """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in."""
     return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told,
             "part": part}
