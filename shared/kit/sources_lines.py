@@ -53,6 +53,9 @@ KEYED = dict((("other", "facts-other"),) + TOPICS + SOLVENTS + tuple([row[:2] fo
 class Dots:
     """The values of a message of which nobody knows them here: what is filled in on the screen stands as three dots."""
 
+    def __contains__(self, name: str) -> bool:
+        return not holds_figure(name)
+
     def __getitem__(self, name: str) -> Said:
         return typed("…")
 
