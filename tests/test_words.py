@@ -9,7 +9,19 @@ from covemix.server.build import HOUSE
 from covemix.shared.door import moves
 from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.lines import said
-from covemix.shared.words.messages import along, fact, inside, length, lengths, listed, message, number, quantity, row
+from covemix.shared.words.messages import (
+    along,
+    fact,
+    inside,
+    length,
+    lengths,
+    listed,
+    message,
+    number,
+    quantity,
+    row,
+    typed,
+)
 from covemix.shared.words.written import Refused, names, patterns, reader, sentences
 
 ENGLISH = sentences("en")
@@ -74,6 +86,14 @@ def test_a_figure_is_told_in_the_reader_s_units():
     each = (quantity(0.24, "g", places=1), length(0.01449), lengths((0.012, 0.0295)), along(2.4), fact("K", 3.0))
     assert [said(one, metric) for one in each] == ["240.0 g", "14.5 mm", "12 to 29.5 mm", "2.4 m", "3 °C"]
     assert [said(one, us) for one in each] == ["8.5 oz", "0.57 in", "0.47 to 1.16 in", "7.87 ft", "5.4 °F"]
+
+
+def test_the_user_s_own_words_stand_as_typed():
+    """Braces too: they are figures in our sentences only."""
+    us = reader("us")
+    assert said(typed("{100 mm}"), us) == "{100 mm}"
+    assert said("spreader-measure.text", us).startswith("It must be 3.94 in long")
+    assert said(message("unit-unknown", typed=typed("{10 K}")), us) == "'{10 K}' is not a unit known here"
 
 
 def test_things_stand_in_a_row_or_a_list():

@@ -4,6 +4,7 @@ Typed values are text in a tree: {"amount": "240", "system": {"by_weight": "3:1"
 Every kind reads its own piece of that tree into SI and refuses in the user's words, at the dotted path of the field.
 The kinds stand in choices, quantities and rows; moves take them from here. What all kinds share is in declared.
 """
+from ..words.messages import typed
 from ..words.units import METRIC, SYSTEMS, US
 from .choices import Choice, Phone, Text  # noqa: F401
 from .declared import read_into, units_of_tools, with_units
@@ -14,8 +15,8 @@ from .rows import Group, Pick  # noqa: F401
 
 TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 
-UNITS_INPUT = Choice("units", "Units", ((METRIC, "g, mL, mm, °C"), (US, "oz, US fl oz, in, °F")),
-                     help="Another unit can always be typed behind a number.")
+UNITS_INPUT = Choice("units", "setting-units", ((METRIC, typed("g, mL, mm, °C")), (US, typed("oz, US fl oz, in, °F"))),
+                     help="units-help")
 
 
 def read(inputs, tree, memo=None):

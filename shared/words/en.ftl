@@ -33,6 +33,7 @@ quantity-flow = flow
 quantity-equivalent-weight = equivalent weight
 quantity-share = share
 quantity-count = count
+units-help = Another unit can always be typed behind a number.
 field-number = type a number
   .unit = type a number in { $unit }
 field-whole = a whole number, please

@@ -3,8 +3,7 @@ from collections import namedtuple
 from math import isfinite
 
 from .numbers import shown
-from .texts import text as text_of
-from .units import in_system
+from .texts import said
 
 Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
@@ -52,8 +51,3 @@ def as_data(lines, reader):
              "text": said(text, reader), "rough": said(rough, reader),
              "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
             for name, label, value, unit, text, rough, caution, part, rank, span in lines]
-
-
-def said(what, reader):
-    """What is said as this reader reads it; figures that stand in braces in the user's units."""
-    return in_system(text_of(what, reader), reader.units)

@@ -5,22 +5,22 @@ from .units import BY_NAME, FOOT, INCH, TAILS, US, braces, in_figure, sign
 NOTHING: dict = {}
 
 
-def text(said, reader):
+def said(what, reader):
     """What is said, as this reader reads it."""
-    if isinstance(said, str):
+    if isinstance(what, str):
         if reader.messages is not None:
-            said = reader.messages.get(said, said)
-        return _sentence(said, NOTHING, reader)
-    if isinstance(said, tuple):
-        head = said[0]
+            what = reader.messages.get(what, what)
+        return _sentence(what, NOTHING, reader)
+    if isinstance(what, tuple):
+        head = what[0]
         if isinstance(head, int):
-            return FIGURES[head](said, reader)
+            return FIGURES[head](what, reader)
         if head is None:
-            return _pieces(said, NOTHING, reader)
+            return _pieces(what, NOTHING, reader)
         if reader.messages is not None:
             head = reader.messages.get(head, head)
-        return _sentence(head, said[1], reader)
-    return figure(str(said), reader.language)
+        return _sentence(head, what[1], reader)
+    return figure(str(what), reader.language)
 
 
 def _sentence(pattern, values, reader):
@@ -35,7 +35,7 @@ def _sentence(pattern, values, reader):
     for piece in pieces[1:]:
         name, _, after = piece.partition("}")
         if name in values:
-            found += text(values[name], reader) + after
+            found += said(values[name], reader) + after
         else:
             found += (_in_units(name, reader) or "{" + name + "}") + after
     return found
@@ -80,25 +80,25 @@ def figure(digits, language):
     return digits if language.decimal == "." else digits.replace(".", language.decimal)
 
 
-def _typed(said, reader):
-    return said[1]
+def _typed(what, reader):
+    return what[1]
 
 
-def _measured(said, reader):
-    digits, name = PARTS[said[0]](said, reader)
+def _measured(what, reader):
+    digits, name = PARTS[what[0]](what, reader)
     return digits + TAILS[name]
 
 
-def _quantity(said, reader):
-    _, value, name, toward, places, digits = said
+def _quantity(what, reader):
+    _, value, name, toward, places, digits = what
     own = BY_NAME[BY_NAME[name].us if reader.units == US else name]
     value = (value - own.zero) * own.over / own.times
     digits = shown(value, places_for(value, digits) if places is None else places, toward)
     return figure(digits, reader.language), own.name
 
 
-def _length(said, reader):
-    _, values, toward = said
+def _length(what, reader):
+    _, values, toward = what
     us = reader.units == US
     own, places, name = (INCH, 2, "in") if us else (0.001, 1, "mm")
     each = []
@@ -110,55 +110,55 @@ def _length(said, reader):
     return reader.language.to.join(each), name
 
 
-def _along(said, reader):
-    _, value, toward = said
+def _along(what, reader):
+    _, value, toward = what
     us = reader.units == US
     return figure(bare(value / FOOT if us else value, 2, toward), reader.language), "ft" if us else "m"
 
 
-def _number(said, reader):
-    return figure(said[1], reader.language)
+def _number(what, reader):
+    return figure(what[1], reader.language)
 
 
-def _fact(said, reader):
-    return _in_units(braces(said[1], *said[2])[1:-1], reader)
+def _fact(what, reader):
+    return _in_units(braces(what[1], *what[2])[1:-1], reader)
 
 
 def _in_units(known, reader):
     return in_figure(known, reader.units, reader.language.decimal, reader.language.to)
 
 
-def _unit(said, reader):
-    return sign(BY_NAME[said[1]].us if reader.units == US else said[1])
+def _unit(what, reader):
+    return sign(BY_NAME[what[1]].us if reader.units == US else what[1])
 
 
-def _row(said, reader):
-    return said[2].join([text(one, reader) for one in said[1]])
+def _row(what, reader):
+    return what[2].join([said(one, reader) for one in what[1]])
 
 
-def _listed(said, reader):
-    _, all_of, kind = said
-    each = [text(one, reader) for one in all_of]
+def _listed(what, reader):
+    _, all_of, kind = what
+    each = [said(one, reader) for one in all_of]
     if kind == "plain" or len(each) < 2:
         return ", ".join(each)
     return ", ".join(each[:-1]) + reader.language.both + each[-1]
 
 
-def _figure_of(said, reader):
-    return PARTS[said[1][0]](said[1], reader)[0]
+def _figure_of(what, reader):
+    return PARTS[what[1][0]](what[1], reader)[0]
 
 
-def _unit_of(said, reader):
-    return sign(PARTS[said[1][0]](said[1], reader)[1])
+def _unit_of(what, reader):
+    return sign(PARTS[what[1][0]](what[1], reader)[1])
 
 
-def _inside(said, reader):
-    found = text(said[1], reader)
+def _inside(what, reader):
+    found = said(what[1], reader)
     return small(found[:1]) + found[1:] if reader.language.small else found
 
 
-def _begin(said, reader):
-    return capital(text(said[1], reader))
+def _begin(what, reader):
+    return capital(said(what[1], reader))
 
 
 FIGURES = (_typed, _measured, _measured, _measured, _number, _fact, _unit, _row, _listed, _figure_of, _unit_of,
