@@ -9,7 +9,7 @@ import re
 
 import brotli
 from covemix.server.build import BUNDLE, HOUSE, INSTALLED, MAIN, Build
-from covemix.server.pages import PAGES, Pages
+from covemix.server.pages import PAGES, Pages, t
 
 from .table import table
 
@@ -36,15 +36,15 @@ def shipped(build: Build) -> list[tuple[str, bytes, bytes, str]]:
     """(path, as it is, as it is sent, why) of every file a phone can get, those inside another by themselves."""
     found = [(f"{BUNDLE}: {path}" if path in build.later else path, file.body, file.sent("br")[0], reason(build, path))
              for path, file in build.files.items() if path not in build.together]
-    inside = {path: (one, build.scripts[path]) for one, paths in build.together.items() for path in paths}
-    for path, (one, text) in [*inside.items(), *((path, (BUNDLE, text)) for path, text in build.engine.items())]:
+    inside = [(path, one, build.scripts[path]) for one, paths in build.together.items() for path in paths]
+    for path, one, text in [*inside, *((path, BUNDLE, text) for path, text in build.engine.items())]:
         body = text.encode()
         found.append((f"{one}: {path}", body, brotli.compress(body), reason(build, path)))
     pages = Pages(build).kept()
     bundle = build.bundle(pages)
     for _, path, label in PAGES:
         body = pages[path].encode()
-        found.append((f"{BUNDLE}: {path or './'}", body, brotli.compress(body), f"the screen {label}"))
+        found.append((f"{BUNDLE}: {path or './'}", body, brotli.compress(body), f"the screen {t(label)}"))
     worker = build.worker(bundle).encode()
     return [*found, ("sw.js", worker, brotli.compress(worker), reason(build, "sw.js"))]
 

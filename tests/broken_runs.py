@@ -22,7 +22,7 @@ Change = namedtuple("Change", ("what", "file", "old", "new", "tests", "before"))
 PARTS, SAFETY = "tests/test_which_part.py", "tests/test_safety_table.py"
 MARKS, SCREEN = "tests/test_told_marks.py", "tests/browser/test_parts_on_screen.py"
 HARM = "tests/browser/test_kept_from_harm.py"
-CATALOGUE = "shared/catalogue/"
+CATALOGUE, WORDS = "shared/catalogue/", "shared/words/en.ftl"
 
 CHANGES = (
     # which part is which
@@ -170,7 +170,7 @@ CHANGES = (
     # safety words and limits
     Change(
         "sand it while it is soft",
-        CATALOGUE + "tasks_cleaning.py",
+        WORDS,
         "It is not cured. Do not sand it: the dust can",
         "It is not cured. Sand it now: the dust can",
         SAFETY,
@@ -178,15 +178,15 @@ CHANGES = (
     ),
     Change(
         "wash resin off with solvent",
-        CATALOGUE + "cautions.py",
-        'Never wash it off with "',
-        'Wash it off with "',
+        WORDS,
+        "Never wash it off with solvent",
+        "Wash it off with solvent",
         SAFETY,
         "no",
     ),
     Change(
         "a drop on the skin: solvent",
-        CATALOGUE + "cautions.py",
+        WORDS,
         "soap and plenty of water. Never solvent.",
         "soap, plenty of water or solvent.",
         SAFETY,
@@ -229,14 +229,14 @@ CHANGES = (
     Change(
         "warm from 38 °C",
         CATALOGUE + "cautions.py",
-        '"air that is warm", 301.15',
-        '"air that is warm", 311.15',
+        '"caution-from-warm", 301.15',
+        '"caution-from-warm", 311.15',
         SAFETY,
         "",
     ),
     Change(
         "a lid on a hot pot",
-        CATALOGUE + "tasks_trouble.py",
+        WORDS,
         "Never a lid on a hot pot, never into a bin.",
         "A lid on a hot pot, and into a bin.",
         SAFETY,
@@ -244,7 +244,7 @@ CHANGES = (
     ),
     Change(
         "a dust mask against vapour",
-        CATALOGUE + "tasks_shared.py",
+        WORDS,
         "A dust mask does not stop vapour.",
         "A dust mask will do.",
         SAFETY,
@@ -263,13 +263,13 @@ CHANGES = (
     ),
     Change(
         "oxygen from 16 % will do",
-        CATALOGUE + "tasks_mixing.py",
+        WORDS,
         "Oxygen from 19.5 up",
         "Oxygen from 16 up",
         SAFETY,
         "",
     ),
-    Change("a burn is cooled two minutes", CATALOGUE + "tasks_shared.py", "twenty minutes", "two minutes", SAFETY, ""),
+    Change("a burn is cooled two minutes", WORDS, "twenty minutes", "two minutes", SAFETY, ""),
     Change("silica 5 % lighter", CATALOGUE + "fillers.py", '"2.2 g/mL"', '"2.09 g/mL"', SAFETY, "no"),
     Change("cotton 5 % lighter", CATALOGUE + "fillers.py", '"1.5 g/mL"', '"1.425 g/mL"', SAFETY, "no"),
     Change("glass 5 % lighter", CATALOGUE + "fillers.py", '"2.55 g/mL"', '"2.42 g/mL"', SAFETY, "no"),

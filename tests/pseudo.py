@@ -7,6 +7,7 @@ import itertools
 import json
 import re
 import sys
+from typing import ClassVar
 
 import cases
 from covemix.shared.door import moves
@@ -19,7 +20,8 @@ OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
 MORE = "·" * 60
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
-OTHER_SIGNS = {"C", "F", "H", "P", "R", "K", "ppm", "mg", "x", "bit"}
+OTHER_SIGNS = {"A", "Letter", "C", "F", "J", "K", "Pa", "R", "W", "W/m", "bit", "i", "kJ", "mg", "mol", "ppm", "x",
+               "EUH", "H", "P", "FD", "Fd", "Df", "D", "d", "f", "fd"}  # two sizes of paper, units, letters of hazard codes
 SIGNS = {word for unit in UNITS for word in sign(unit.name).split(" ")} | OTHER_SIGNS
 WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
 KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help", "fold", "each", "under", "said", "how",
@@ -56,12 +58,23 @@ def _letters(pattern):
     return sum(len(piece) if isinstance(piece, str) else max(map(_letters, piece[1].values())) for piece in pattern[1:])
 
 
+class Sentences(dict):
+    """Patterns that remember what was asked for and is none of them: plain English, also as a value of a message."""
+
+    missed: ClassVar[list[str]] = []
+
+    def get(self, key, default=None):
+        if key not in self:
+            self.missed.append(key)
+        return dict.get(self, key, default)
+
+
 def speak() -> str:
     """Makes it a language of this process; gives its name."""
     if NAME not in languages.LANGUAGES:
         languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False)
         english, plain = written.sentences("en"), written.sentences
-        table = {key: dressed(pattern) for key, pattern in english.items()}
+        table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
         written.sentences = lambda language: table if language == NAME else plain(language)
     return NAME
 
@@ -110,9 +123,13 @@ def unsaid(name: str, requests) -> dict[str, tuple[str, str]]:
     found: dict[str, tuple[str, str]] = {}
     for request in requests:
         own = json.dumps(request, ensure_ascii=False)
+        Sentences.missed.clear()
         for place, text in said(answered(request)):
             if text and english(text, own):
                 found.setdefault(re.sub(r"\d+", "#", place), (text, own))
+        for text in Sentences.missed:
+            if isinstance(text, str) and english(text, own):
+                found.setdefault(f"in a message: {text}", (text, own))
     about = [{"inputs": moves.about(name, written.reader(language=speak()))["inputs"]}] if name in moves.names() else []
     for place, text in said(about, "inputs"):
         if english(text, "") and not place.endswith(".told"):  # of a group: how names of its lines begin

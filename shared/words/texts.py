@@ -7,20 +7,16 @@ NOTHING: dict = {}
 
 def said(what, reader):
     """What is said, as this reader reads it."""
-    if isinstance(what, str):
-        if reader.messages is not None:
-            what = reader.messages.get(what, what)
-        return _sentence(what, NOTHING, reader)
     if isinstance(what, tuple):
         head = what[0]
         if isinstance(head, int):
             return FIGURES[head](what, reader)
         if head is None:
             return _pieces(what, NOTHING, reader)
-        if reader.messages is not None:
-            head = reader.messages.get(head, head)
-        return _sentence(head, what[1], reader)
-    return figure(str(what), reader.language)
+        return _sentence(head if reader.messages is None else reader.messages.get(head, head), what[1], reader)
+    if isinstance(what, int) or not what:
+        return str(what)
+    return _sentence(what if reader.messages is None else reader.messages.get(what, what), NOTHING, reader)
 
 
 def _sentence(pattern, values, reader):
@@ -30,15 +26,13 @@ def _sentence(pattern, values, reader):
         return _pieces(pattern, values, reader)
     if "{" not in pattern:
         return pattern
-    pieces = pattern.split("{")
-    found = pieces[0]
-    for piece in pieces[1:]:
-        name, _, after = piece.partition("}")
-        if name in values:
-            found += said(values[name], reader) + after
-        else:
-            found += (_in_units(name, reader) or "{" + name + "}") + after
-    return found
+    first, *rest = pattern.split("{")
+    return first + "".join([_placed(piece, values, reader) for piece in rest])
+
+
+def _placed(piece, values, reader):
+    name, _, after = piece.partition("}")
+    return (said(values[name], reader) if name in values else _in_units(name, reader) or "{" + name + "}") + after
 
 
 def _pieces(pattern, values, reader):
@@ -100,14 +94,11 @@ def _quantity(what, reader):
 def _length(what, reader):
     _, values, toward = what
     us = reader.units == US
-    own, places, name = (INCH, 2, "in") if us else (0.001, 1, "mm")
-    each = []
-    for value in (values if len(values) == 1 else (min(values), max(values))):
-        digits = bare(value / own if us else value * 1000, places, toward)
-        digits = figure(digits, reader.language)
-        if digits not in each:
-            each.append(digits)
-    return reader.language.to.join(each), name
+    each = [bare(value / INCH, 2, toward) if us else bare(value * 1000, 1, toward)
+            for value in (values if len(values) == 1 else (min(values), max(values)))]
+    if each[0] == each[-1]:
+        each = each[:1]
+    return reader.language.to.join([figure(digits, reader.language) for digits in each]), "in" if us else "mm"
 
 
 def _along(what, reader):

@@ -11,7 +11,6 @@ from pathlib import Path
 from fluent.syntax import FluentParser, ast
 
 from .languages import LANGUAGES, Reader
-from .units import holds_figure
 
 HERE = Path(__file__).parent
 
@@ -102,7 +101,7 @@ def names(pattern) -> set[str]:
     ['count', 'name']
     """
     if isinstance(pattern, str):
-        return {name for name in re.findall(r"\{([a-z_]\w*)\}", pattern) if not holds_figure(name)}
+        return set(re.findall(r"\{([a-z_]\w*)\}", pattern))
     found = set()
     for piece in pattern[1:]:
         found |= names(piece) if isinstance(piece, str) else {piece[0]}.union(*map(names, piece[1].values()))
