@@ -5,19 +5,28 @@ from pathlib import Path
 
 from covemix.server.app import create_app
 from covemix.server.build import HOUSE, Build
+from covemix.server.lean import FIELD, SAME
 from starlette.testclient import TestClient
 
 
 def unpacked(bundle: bytes) -> dict[str, dict[str, str]]:
     """What a bundle holds, by room and path, read as `webui/js/engine/bundle.js` reads it."""
     first, _, body = bundle.partition(b"\n")
-    found, at = {}, 0
-    for room, files in json.loads(first).items():
-        for path, length in files:
-            found.setdefault(room, {})[path] = body[at:at + length].decode()
-            at += length
-    assert at == len(body)
+    *texts, end = body.decode().split("\0")
+    assert end == ""
+    found, place = {}, 0
+    for room, paths in json.loads(first).items():
+        own = texts[place:place + len(paths)]
+        found[room] = dict(zip(paths, map(named, own) if room == "pages" else own, strict=True))
+        place += len(paths)
+    assert place == len(texts)
     return found
+
+
+def named(page: str) -> str:
+    """A page of the bundle with the name of each field where its sign stands."""
+    before, *fields = page.split(FIELD)
+    return FIELD.join([before, *[field.replace(SAME, field[:field.index('"')]) for field in fields]])
 
 
 @functools.cache

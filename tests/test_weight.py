@@ -18,8 +18,8 @@ def shipped():
 def test_every_shipped_file_has_a_size_and_a_reason(shipped):
     assert {path for path, _, _, _ in shipped} == {
         *BUILD.files.keys() - BUILD.later.keys() - BUILD.together.keys(), "sw.js",
-        *(f"{one}: {path}" for one, paths in BUILD.together.items() for path in paths if path != "js/engine/bundle.js"),
-        "js/engine/worker.js: js/engine/bundle.js", *(f"{BUNDLE}: {path}" for path in [*BUILD.engine, *BUILD.later]),
+        *(f"{one}: {path}" for one, paths in BUILD.together.items() for path in paths),
+        *(f"{BUNDLE}: {path}" for path in [*BUILD.engine, *BUILD.later]),
         *(f"{BUNDLE}: {path or './'}" for path in weight.Pages(BUILD).kept())}
     for path, body, sent, why in shipped:
         assert body and sent and len(why) > 8, path
