@@ -186,8 +186,8 @@ class Build:
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.
 
-        A first line tells what is there, and each ends with a NUL; `webui/js/engine/bundle.js` reads it. As JSON it would
-        be 3 kB more. The longest pages come first: what the others share with them is near.
+        A first line tells what is there, and each ends with a NUL; `webui/js/engine/bundle.js` reads it. As JSON it
+        would be 3 kB more. The longest pages come first: what the others share with them is near.
         """
         longest = sorted(pages, key=lambda path: -len(pages[path]))
         rooms = {"engine": self.engine, "pages": {path: bundled_page(pages[path]) for path in longest},

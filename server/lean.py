@@ -246,7 +246,7 @@ FIELD, SAME = 'data-field="', "~"  # where a field's name stands first, and what
 
 
 def bundled_page(page: str) -> str:
-    """A page as it lies in the bundle: inside a field a sign stands for the field's name, which is 5 kB of a first visit.
+    """A page as it lies in the bundle: inside a field a sign stands for the field's name, for 5 kB of a first visit.
     `webui/js/engine/bundle.js` puts the names back.
 
     >>> bundled_page('<p data-field="a.b"><label for="field-a.b">A</label><input name="a.b_is">')

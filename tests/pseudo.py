@@ -20,8 +20,8 @@ OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
 MORE = "·" * 60
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
-OTHER_SIGNS = {"C", "F", "J", "K", "Pa", "R", "W", "W/m", "bit", "g/mol", "i", "kJ", "mg", "mol", "ppm", "x",  # units
-               "EUH", "H", "P", "D", "FD", "Fd", "Df", "d", "f", "fd",  # of hazard codes
+OTHER_SIGNS = {"C", "F", "J", "K", "Pa", "R", "W", "W/m", "bit", "g/mol", "i", "kJ", "mg", "mg/m³", "mol", "ppm",
+               "x", "EUH", "H", "P", "D", "FD", "Fd", "Df", "d", "f", "fd",  # units; of hazard codes
                "A", "Letter"}  # sizes of paper
 SIGNS = {word for unit in UNITS for word in sign(unit.name).split(" ")} | OTHER_SIGNS
 WORD = re.compile(r"[^\W\d_]+(?:[²³]|/[a-z²³]+)?")
