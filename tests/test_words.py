@@ -1,4 +1,7 @@
-"""Words: every sentence stands in the file of its language, under a key that is used, with the values it is given."""
+"""Words: every sentence stands in the file of its language, under a key that is used, with the values it is given.
+
+A key that is joined from pieces is found by a server alone: a phone has sentences in the places of their keys.
+"""
 import ast
 import re
 
@@ -34,7 +37,7 @@ ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
 # what a page keeps and hands back, names of the demo boat, the name of a pot that a form starts with, where it stands;
 # and figures as they are spoken, in words that are English yet
 DATA = re.compile(r"\.(?:keep_\w+|ring)\.\w+|\.place\.\w+|\.(?:joint|wall)_#\.label|in a message: [a-z -]+ (?:fluid )?"
-                  "(?:grams?|kilograms?|millilitres?|litres?|millimetres?|strokes?|minutes?|ounces?|pounds?|inch(?:es)?)")
+                  "(?:grams?|kilograms?|millilitres?|litres?|millimetres?|strokes?|minutes?|ounces?|pounds?|inch(es)?)")
 
 
 def trees():
@@ -63,6 +66,20 @@ def test_every_sentence_is_used():
     for path in [*PAGES, *SCRIPTS]:
         used |= set(ASKED.findall(path.read_text(encoding="utf-8")))
     assert sorted(ENGLISH.keys() - used) == []
+
+
+def cases_of(pattern):
+    """The names of the cases of a pattern."""
+    if isinstance(pattern, str):
+        return set()
+    choices = [piece[1] for piece in pattern[1:] if not isinstance(piece, str)]
+    return set().union(*choices, *(cases_of(case) for one in choices for case in one.values()))
+
+
+def test_no_key_is_a_word_that_the_program_decides_by():
+    """On a phone each text that is a key is another: a key has a hyphen, and no case has its name."""
+    assert [key for key in ENGLISH if "-" not in key.partition(".")[0]] == []
+    assert set().union(*map(cases_of, ENGLISH.values())) & ENGLISH.keys() == set()
 
 
 def test_every_message_has_its_sentence_and_the_values_that_it_takes():
@@ -122,7 +139,8 @@ def test_a_language_that_nobody_speaks_is_seen_as_such():
 
 
 @pytest.mark.parametrize("source", [
-    "a = { NUMBER($x) }", "a = { other }", "a = one\na = two", "a = } {", "-t = x { $y }\na = { -t(y: 1) }",
+    "a = { NUMBER($x) }", "a = { other }",
+    "a = one\n  # why\n  .b = two\n", "a = one\n  two", "a = one\na = two", "a = } {", "-t = x { $y }\na = { -t(y: 1) }",
 ])
 def test_what_we_do_not_use_of_the_format_is_refused(source):
     with pytest.raises(Refused):

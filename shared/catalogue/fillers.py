@@ -17,11 +17,11 @@ FAR = (0.5, 2)  # one batch over the table
 
 # key, name by what it does on a stick, the trade's word (messages), yield stress [Pa] (from memory, half to double)
 STIFFNESSES = (
-    ("runs", "stiffness.runs", "stiffness-trade.runs", 2),
-    ("slumps", "stiffness.slumps", "stiffness-trade.slumps", 20),
-    ("clings", "stiffness.clings", "stiffness-trade.clings", 80),
-    ("stands", "stiffness.stands", "stiffness-trade.stands", 250),
-    ("dry-edged", "stiffness.dry-edged", "stiffness-trade.dry-edged", 600),
+    ("runs", "filler-stiffness.runs", "stiffness-trade.runs", 2),
+    ("slumps", "filler-stiffness.slumps", "stiffness-trade.slumps", 20),
+    ("clings", "filler-stiffness.clings", "stiffness-trade.clings", 80),
+    ("stands", "filler-stiffness.stands", "stiffness-trade.stands", 250),
+    ("dry-edged", "filler-stiffness.dry-edged", "stiffness-trade.dry-edged", 600),
 )
 
 # id, label, mark, typed text of the record's fields; doses run, slump, cling, stand, dry-edged

@@ -26,7 +26,7 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
     def own(column):
         return sum([row[column] for row in rows]) / to_100
 
-    text = message("remembered", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)))
+    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)))
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(from_si(own(2), unit), 4)),
                   help=sentences([before, text]), **more)
 

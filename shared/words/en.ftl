@@ -231,7 +231,7 @@ called-roll =
 statements-most = At most { $most } statements, please
 statements-none = '{ $typed }' is not a statement. Type the codes of the sheet's section 2, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
-remembered = { $mark }, { $range }.
+remembered-help = { $mark }, { $range }.
 remembered-filler =
   .cove = Wood flour for a cove.
   .epoxy = Wood flour, of the mixed epoxy.
@@ -598,7 +598,7 @@ error-cost = What that costs
 ## Fillers and doses
 
 # how stiff a putty is: what it does on a stick
-stiffness =
+filler-stiffness =
   .runs = Runs off the stick
   .slumps = Slumps in lumps
   .clings = Clings, tips bend

@@ -67,8 +67,8 @@ def _pieces(value, terms) -> list:
     pieces: list = []
     for element in value.elements:
         made = [element.value] if isinstance(element, ast.TextElement) else _placed(element.expression, terms)
-        if isinstance(element, ast.TextElement) and "{" in element.value:
-            raise Refused(f"a brace in a text: {element.value[:60]!r}")
+        if isinstance(element, ast.TextElement) and any(mark in element.value for mark in "{\n"):
+            raise Refused(f"a brace or a second line in a text: {element.value[:60]!r}")  # a comment there is one too
         for piece in made:
             if isinstance(piece, str) and pieces and isinstance(pieces[-1], str):
                 pieces[-1] += piece
