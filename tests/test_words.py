@@ -140,7 +140,8 @@ def test_a_language_that_nobody_speaks_is_seen_as_such():
 
 @pytest.mark.parametrize("source", [
     "a = { NUMBER($x) }", "a = { other }",
-    "a = one\n  # why\n  .b = two\n", "a = one\n  two", "a = one\na = two", "a = } {", "-t = x { $y }\na = { -t(y: 1) }",
+    "a = one\n  # why\n  .b = two\n", "a = one\n  two", "a = one\na = two", "a = } {",
+    "-t = x { $y }\na = { -t(y: 1) }",
 ])
 def test_what_we_do_not_use_of_the_format_is_refused(source):
     with pytest.raises(Refused):

@@ -15,10 +15,11 @@ def lines(values: Values, work: list, labels: list, tapes: list) -> list[Line]:
     """
     shared = [values[name] for name in ("putty_density", "tooling", "tray")]
     before = memo_of(values).under("wall cards")  # by place: on a phone one joint changes at a time
-    numbers, widths, found = {}, {}, []  # type: dict, dict, list
+    numbers, widths, found = {}, [], []  # type: dict, list, list
     for width, _, rows, _, _, _ in tapes:
         wide = bare(width * 1000, 1)  # tapes of one width and several weights are one to whoever lays them
-        widths.setdefault(wide, length(width))
+        if wide not in [one for one, _ in widths]:
+            widths.append((wide, length(width)))
         for piece in rows:
             numbers.setdefault(piece[1]["place"], {}).setdefault(wide, []).append(piece[0])
     for kept, label in zip(work, labels):
@@ -27,7 +28,7 @@ def lines(values: Values, work: list, labels: list, tapes: list) -> list[Line]:
         if not said or said[0] is not kept or said[1] != shared:
             said = before[place] = kept, shared, takes(values, kept)
         own = numbers.get(place, {})
-        laid = [message("boat-wall.tape", width=widths[wide], numbers=in_runs(own[wide])) for wide in widths
+        laid = [message("boat-wall.tape", width=width, numbers=in_runs(own[wide])) for wide, width in widths
                 if wide in own]
         pieces = row(laid, "; ") if laid else ""
         if said[2] or pieces:
