@@ -5,7 +5,7 @@ from functools import cache
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from fastapi import APIRouter, FastAPI, Request
 from fastapi.concurrency import run_in_threadpool

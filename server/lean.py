@@ -34,7 +34,6 @@ class Module(NamedTuple):
         return line or 0, (column or 0) if text.isascii() else len(text.encode()[:column].decode())
 
 
-@cache
 def read(source: str) -> Module:
     tree = ast.parse(source)
     return Module(tree, list(ast.walk(tree)), list(tokenize.generate_tokens(io.StringIO(source).readline)),

@@ -7,8 +7,8 @@ from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
-from covemix.shared.words.lines import said
 from covemix.shared.words.messages import message, row, typed
+from covemix.shared.words.texts import said
 from covemix.shared.words.units import METRIC, SYSTEMS
 from covemix.shared.words.written import reader
 from jinja2 import Environment, FileSystemLoader, select_autoescape
@@ -129,7 +129,7 @@ class Pages:
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
                       units_of_tools(moves.screen_inputs(screen), tree, units)),
-            labels={move.name: said(move.label, reader(units)) for move in moves.MOVES},
+            labels={move.name: t(move.label) for move in moves.MOVES},
             folds={name: [(part, said(fold, reader(units))) for part, fold in getattr(moves.module(name), "FOLDS", ())]
                    for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"

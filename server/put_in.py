@@ -9,13 +9,11 @@ import json
 import keyword
 import re
 import string
-import tokenize
 from collections import Counter
+from functools import cache
 
 from covemix.shared.words.units import holds_figure
 from covemix.shared.words.written import names
-
-from .lean import Module, read
 
 WRITTEN = "shared/words/written.py"
 NAMED = re.compile(r"\{([a-z_]\w*)\}")  # a value of a sentence
@@ -23,31 +21,39 @@ CALLED = re.compile(r'(?<![\w.])t\("([a-z0-9.-]+)"(\)?)')  # of a script
 
 
 def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset[str] = frozenset()) -> str:
-    r"""A module of the engine with each text that is a key replaced by what stands behind it, and short names for the
+    """A module of the engine with each text that is a key replaced by what stands behind it, and short names for the
     values of a message. short: of `short_names`; whole: keys whose values keep their names
 
     >>> put_in("message('none', radius=1)", {"none": "none: {radius}"}, {"radius": "a"})
     "message('none: {a}', a=1)"
     """
-    module = read(source)
-    instead = {module.place(one.lineno, one.col_offset): (one.arg, short[one.arg])
-               for key, call in calls(module) if key in sentences and key not in whole
-               for one in call.keywords if one.arg in short}
-    for one in module.tokens:
-        key = one.string[1:-1]
-        if one.type == tokenize.STRING and one.string[0] in "\"'" and key in sentences:
-            pattern = sentences[key] if key in whole else with_short_names(sentences[key], short)
-            instead[one.start] = (one.string, repr(pattern))
-    lines = source.splitlines(keepends=True)
+    instead = {(one.lineno, one.col_offset): (one.arg, short[one.arg]) for key, call in calls(source)
+               if key in sentences and key not in whole for one in call.keywords if one.arg in short}
+    for key, one in keys(source, sentences):
+        pattern = sentences[key] if key in whole else with_short_names(sentences[key], short)
+        instead[one.lineno, one.col_offset] = (f"'{key}'", repr(pattern))
+    lines = source.encode().splitlines(keepends=True)  # places are counted in bytes
     for (line, begin), (old, new) in sorted(instead.items(), reverse=True):
         text = lines[line - 1]
-        lines[line - 1] = text[:begin] + new + text[begin + len(old):]
-    return "".join(lines)
+        lines[line - 1] = text[:begin] + new.encode() + text[begin + len(old):]
+    return b"".join(lines).decode()
 
 
-def calls(module: Module) -> list[tuple[str, ast.Call]]:
+@cache
+def nodes(source: str) -> list[ast.AST]:
+    """All of a module: it is looked at twice."""
+    return list(ast.walk(ast.parse(source)))
+
+
+def keys(source: str, sentences: dict) -> list[tuple[str, ast.Constant]]:
+    """The texts of a module that are keys."""
+    return [(one.value, one) for one in nodes(source)
+            if isinstance(one, ast.Constant) and isinstance(one.value, str) and one.value in sentences]
+
+
+def calls(source: str) -> list[tuple[str, ast.Call]]:
     """Each message whose key stands in its call, with all of its values by name."""
-    return [(str(node.args[0].value), node) for node in module.nodes
+    return [(str(node.args[0].value), node) for node in nodes(source)
             if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
             and isinstance(node.args[0], ast.Constant) and all(one.arg for one in node.keywords)]
 
@@ -58,11 +64,8 @@ def handed_on(sources: list[str], sentences: dict) -> frozenset[str]:
     >>> sorted(handed_on(["KEY = 'b'\\nmessage('a', x=1)\\n"], {"a": "{x}", "b": "{x}"}))
     ['b']
     """
-    there, called = Counter(), Counter()
-    for source in sources:
-        module = read(source)
-        there.update(one.string[1:-1] for one in module.tokens if one.type == tokenize.STRING)
-        called.update(key for key, _ in calls(module))
+    there = Counter(key for source in sources for key, _ in keys(source, sentences))
+    called = Counter(key for source in sources for key, _ in calls(source))
     return frozenset(key for key in sentences if there[key] != called[key])
 
 

@@ -6,7 +6,7 @@ from covemix.shared.catalogue import dusts, solvents
 from covemix.shared.door import moves
 from covemix.shared.equations import ventilation
 from covemix.shared.safety import air_lines
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from hypothesis import given
 from hypothesis import strategies as st

@@ -8,8 +8,8 @@ import segno
 from covemix.shared.door import card, handover, moves
 from covemix.shared.door.call import call as engine
 from covemix.shared.forms import links
-from covemix.shared.words.lines import said
 from covemix.shared.words.messages import message, typed
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from starlette.testclient import TestClient
 

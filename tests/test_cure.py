@@ -7,7 +7,7 @@ from covemix.shared.clock import cure_lines
 from covemix.shared.door import moves
 from covemix.shared.equations import maturity
 from covemix.shared.equations.kinetics import GAS_CONSTANT, rate_factor
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from hypothesis import given, settings
 from hypothesis import strategies as st

@@ -37,7 +37,7 @@ made = importlib.util.module_from_spec(found)
 sys.modules[name] = made
 exec(compile(text.replace(old, new), found.origin, "exec"), made.__dict__)
 from covemix.shared.door import moves
-from covemix.shared.words.lines import said as read
+from covemix.shared.words.texts import said as read
 from covemix.shared.words.written import reader
 said = [read(value, reader()) for item in moves.module(move).INPUTS for value in (item.label, item.help)]
 print(json.dumps([said, moves.answer(move, typed)]))

@@ -4,7 +4,7 @@ import safety_table as table
 from covemix.server.build import Build
 from covemix.server.pages import Pages
 from covemix.shared.door import handover, moves
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 

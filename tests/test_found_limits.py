@@ -4,7 +4,7 @@ from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.door import moves
 from covemix.shared.kit.sources import facts
 from covemix.shared.kit.sources_lines import worded
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 # tables that hold limits, and what a builder types who wonders about one of their rows

@@ -29,7 +29,7 @@ from covemix.shared.kit.catalogue_tables import mark_at
 from covemix.shared.pour import time_in_cup
 from covemix.shared.things.own_timings import read_timings, timings_text
 from covemix.shared.things.records import FILLER
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from scipy.sparse import coo_matrix, diags
 from scipy.sparse.linalg import cg

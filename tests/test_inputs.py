@@ -7,7 +7,7 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.inputs import Amount, Choice, Group, Number, Parts, Pick, Text
 from covemix.shared.things.records import Record
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.units import SYSTEMS
 from covemix.shared.words.written import reader
 from house import app

@@ -12,7 +12,7 @@ from covemix.server.models import request_model
 from covemix.server.pages import Pages
 from covemix.shared.door import card, handover, moves
 from covemix.shared.forms import links
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from pydantic import Field
 

@@ -7,7 +7,7 @@ from covemix.shared.forms.inputs import Choice, Number, Parts, Pick
 from covemix.shared.mix import ratio
 from covemix.shared.things.records_shed import RECORDS
 from covemix.shared.words import written
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 KINDS = {record.name: record for record in RECORDS}

@@ -15,7 +15,7 @@ from covemix.shared.door.call import call
 from covemix.shared.equations.calibrate_heat import USABLE, refitted, usable_time
 from covemix.shared.equations.integrate import pot_run
 from covemix.shared.forms import inputs
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 LABEL = {"by_weight": "100:44", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}

@@ -13,8 +13,8 @@ from covemix.shared.forms import inputs, links
 from covemix.shared.forms.clock_times import clock_said, clock_time
 from covemix.shared.plan.day import Plan
 from covemix.shared.plan.plan import INPUTS
-from covemix.shared.words.lines import said
 from covemix.shared.words.numbers import DOWN, UP
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from scipy.integrate import quad
 

@@ -13,7 +13,7 @@ from covemix.shared.kit.sources_lines import worded
 from covemix.shared.safety import cautions_lines, safety
 from covemix.shared.safety.cautions import standing
 from covemix.shared.things import statements
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 FACTS = [(one.module, *[said(what, reader()) for what in worded(one)], one.mark, one.source)

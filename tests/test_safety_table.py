@@ -35,7 +35,7 @@ from covemix.shared.pour import rescue_lines
 from covemix.shared.safety.cautions import standing
 from covemix.shared.safety.powders import powder
 from covemix.shared.things.statements import codes
-from covemix.shared.words.lines import said as as_read
+from covemix.shared.words.texts import said as as_read
 from covemix.shared.words.units import to_si
 from covemix.shared.words.written import reader
 

@@ -14,7 +14,7 @@ from covemix.shared.equations.sunshine import clear_sky
 from covemix.shared.forms import inputs
 from covemix.shared.plan import day, working_times
 from covemix.shared.safety import cautions_lines
-from covemix.shared.words.lines import said as as_read
+from covemix.shared.words.texts import said as as_read
 from covemix.shared.words.written import reader
 from scipy.integrate import solve_ivp
 from sun_model import HOT, Cup, Tray, fitted, lasts

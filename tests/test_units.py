@@ -3,7 +3,7 @@ from fractions import Fraction
 
 import pint
 import pytest
-from covemix.shared.words.lines import said
+from covemix.shared.words.texts import said
 from covemix.shared.words.units import AMBIGUOUS, BY_NAME, METRIC, UNITS, US, find, from_si, sign, to_si, told, unit_for
 from covemix.shared.words.written import reader
 from hypothesis import given

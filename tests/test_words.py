@@ -9,9 +9,8 @@ import cases
 import pseudo
 import pytest
 from covemix.server.build import HOUSE
-from covemix.shared.door import moves
+from covemix.shared.door import card, moves
 from covemix.shared.words.languages import LANGUAGES
-from covemix.shared.words.lines import said
 from covemix.shared.words.messages import (
     along,
     fact,
@@ -25,6 +24,7 @@ from covemix.shared.words.messages import (
     row,
     typed,
 )
+from covemix.shared.words.texts import said
 from covemix.shared.words.written import Refused, names, patterns, reader, sentences
 
 ENGLISH = sentences("en")
@@ -153,3 +153,26 @@ def test_a_language_says_all_that_english_says(language):
     own = sentences(language)
     assert sorted(own.keys() ^ ENGLISH.keys()) == []
     assert {key for key in own if names(own[key]) != names(ENGLISH[key])} == set()
+
+
+def asked_back():
+    """{name of a line: key of its label} of each question back whose name and label stand in its call."""
+    found = {}
+    for tree in TREES.values():
+        for node in ast.walk(tree):
+            rank = [one.value for one in node.keywords if one.arg == "rank"] if isinstance(node, ast.Call) else []
+            if rank and isinstance(rank[0], ast.Name) and rank[0].id == "ASK" and len(node.args) > 1:
+                name, label = node.args[0], node.args[1]
+                label = label.args[0] if isinstance(label, ast.Call) and label.args else label
+                if isinstance(name, ast.Constant) and isinstance(label, ast.Constant):
+                    found[name.value] = label.value
+    return found
+
+
+def test_a_card_knows_which_labels_are_questions():
+    """No colon stands behind their mark."""
+    found = asked_back()
+    assert len(found) > 20
+    questions = {name for name, key in found.items() if ENGLISH[key].endswith("?")}
+    assert questions - set(card.QUESTIONS) == set()
+    assert {name for name in card.QUESTIONS if name in found} == questions

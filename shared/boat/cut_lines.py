@@ -62,7 +62,7 @@ def _numbered(rows: list, lengths: list, places: tuple) -> Said:
 def in_runs(numbers: list) -> Said:
     """Whole numbers for people, three and more in a row told by the first and the last.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(in_runs(numbers), reader()) for numbers in ([7, 1, 2, 3, 4, 9, 8], [2, 1])]
     ['1 to 4, 7 to 9', '1, 2']
@@ -85,7 +85,7 @@ def in_runs(numbers: list) -> Said:
 def radii_said(sizes: list) -> Said:
     """Radii of spreaders. sizes: whole millimetres
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(radii_said([12, 15]), reader(units)) for units in ("metric", "us")]
     ['R 12, R 15 mm', 'R 0.47, R 0.59 in']

@@ -55,7 +55,7 @@ def leads(found: Found, values: Values, system: Input) -> list[dict]:
 def minutes(seconds: float) -> Said:
     """A time to be done by, rounded down.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(minutes(seconds), reader()) for seconds in (1799, 45, 5000.0, 7200.0)]
     ['29 min', 'less than 1 min', '1 h 20 min', '2 h']

@@ -39,7 +39,7 @@ def rule_text(rule: Found) -> Said:
 def peak_text(peak: float) -> Said:
     """A peak [K] in words, rounded up; above MOST_PEAK only that.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> said(peak_text(371.0), reader()), said(peak_text(500.0), reader())
     ('100 °C', 'over 150 °C')
@@ -52,7 +52,7 @@ def peak_text(peak: float) -> Said:
 def band_text(hot: float, cool: float, hardly: bool) -> Said:
     """Both ends of a peak [K] in words, the hot one first and rounded up, the cool one down. hardly: the cool one is
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> said(band_text(425.0, 303.0, False), reader()), said(band_text(371.0, 294.0, True), reader())
     ('over 150 °C, or only 25 °C', '100 °C, or hardly above the air')

@@ -2,8 +2,9 @@
 from ..forms import links
 from ..forms.declared import find_in, units_of_tools
 from ..plan.batch_cards import sheets
-from ..words.lines import ANSWER, ASK, MORE, WARN, said
+from ..words.lines import ANSWER, ASK, MORE, WARN
 from ..words.messages import inside, listed, message, typed
+from ..words.texts import said
 from ..words.written import reader
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)

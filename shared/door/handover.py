@@ -2,9 +2,10 @@
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, units_of_tools
 from ..forms.quantities import behind
-from ..words.lines import CALL, said
+from ..words.lines import CALL
 from ..words.messages import listed, message, typed
 from ..words.numbers import BLANKS, digits
+from ..words.texts import said
 from ..words.units import METRIC, SYSTEMS, unit_for
 from ..words.written import reader
 from . import card, moves

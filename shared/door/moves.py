@@ -4,7 +4,8 @@ from collections import namedtuple
 from ..forms import inputs, links
 from ..forms.late import late
 from ..forms.memo import Memo
-from ..words.lines import as_data, said
+from ..words.lines import as_data
+from ..words.texts import said
 from ..words.written import reader
 
 SCREEN_INPUTS, SHOWN = "screen inputs", "shown"  # headings of the memo
@@ -114,8 +115,7 @@ def _answered(move, values, errors, who):
 
 
 # of a step, a lead, a drawing and its shapes: what is said. All else in them is data
-SAID = ("label", "text", "title", "told", "under", "spoken", "caution", "rough", "how", "words", "said",
-        "figure", "asks")
+SAID = ("label", "figure", "under", "said", "asks", "title", "told")
 
 
 def in_text(found, who):

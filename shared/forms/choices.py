@@ -1,8 +1,8 @@
 """Choices: inputs that are one of a few, or a few words."""
-from ..words.lines import said
 from ..words.messages import listed, message
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS
+from ..words.texts import said
 from .declared import Input, missing
 
 

@@ -12,9 +12,9 @@ Options that every kind takes:
 """
 from math import isfinite
 
-from ..words.lines import said
 from ..words.messages import message, number
 from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
+from ..words.texts import said
 from ..words.units import from_si, sign, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of

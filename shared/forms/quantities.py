@@ -1,8 +1,8 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
-from ..words.lines import said
 from ..words.messages import listed, message, number
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
+from ..words.texts import said
 from ..words.units import BY_NAME, FINER, US, WHICH, find, from_si, sign, to_si, unit_for
 from .choices import is_option
 from .declared import READ, Input, default_text, echo, in_two_ways, limit, missing, plain, text_of, unit_behind

@@ -1,9 +1,9 @@
 """Recall: whether what a link or a card was made with is among the recalled builds, and what is said of it."""
 
 from ..catalogue.recalled import RECALLED, RELEASE
-from ..words.lines import said
 from ..words.messages import message, sentences, typed
 from ..words.numbers import digits
+from ..words.texts import said
 from .types import Said
 
 NAME = "by"  # of the pair in a link that says what made it

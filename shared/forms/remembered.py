@@ -11,7 +11,7 @@ from .inputs import Number
 def remembered(keys, name, label, unit, low, high, before="", **more):
     """The number of one row, or of several added up. before: a sentence ahead of mark and range.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> said(remembered("bag", "bag", "Left in each bag", "g", 0, 500).help, reader())
     'From memory, 10 to 35 g.'

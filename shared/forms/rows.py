@@ -1,9 +1,9 @@
 """Rows: a thing of the kit with its fields, and a group of fields that repeats."""
-from ..words.lines import said
 from ..words.messages import message
 from ..words.messages import typed as as_typed
 from ..words.numbers import digits
 from ..words.provenance import marked
+from ..words.texts import said
 from ..words.units import SYSTEMS
 from .choices import widest
 from .declared import (

@@ -22,7 +22,7 @@ def aimed_at(error: float, values: Values) -> Said:
 def aim(error: float) -> Said:
     """A wanted ratio error in percent, with the decimals that a small one needs.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(aim(error), reader()) for error in (0.02, 0.0004)]
     ['±2.0%', '±0.04%']
@@ -37,7 +37,7 @@ def _either_way(figure: Said) -> Said:
 def percent(error: float) -> Said:
     """A signed error in percent, its size rounded up: never told smaller than it is.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(percent(error), reader()) for error in (0.0213, -0.00224, 0)]
     ['+2.2%', '-0.3%', '0.0%']

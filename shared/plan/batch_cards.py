@@ -1,9 +1,9 @@
 """Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
 from ..clock.sun import NAMES
 from ..forms.types import Found, Values
-from ..words.lines import said
 from ..words.messages import inside, message, typed
 from ..words.numbers import UP, digits, shown
+from ..words.texts import said
 
 CARRIED = ("units", "system") + NAMES  # what the links of the pours take along
 

@@ -121,7 +121,7 @@ def _at(angle: float) -> Said:
 def small_area(value: float, units: str = METRIC) -> Said:
     """A small area [m2] for people: square millimetres to a tenth, or square inches.
 
-    >>> from ..words.lines import said
+    >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> [said(small_area(0.0000256, units), reader(units)) for units in ("metric", "us")]
     ['25.6 mm²', '0.0397 in²']

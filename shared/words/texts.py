@@ -1,6 +1,6 @@
 """Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
-from .numbers import bare, capital, places_for, shown, small
-from .units import BY_NAME, FOOT, INCH, TAILS, US, braces, in_figure, sign
+from .numbers import bare, capital, small
+from .units import FOOT, INCH, TAILS, US, in_figure, known, parted, sign, unit_for
 
 NOTHING: dict = {}
 
@@ -85,10 +85,8 @@ def _measured(what, reader):
 
 def _quantity(what, reader):
     _, value, name, toward, places, digits = what
-    own = BY_NAME[BY_NAME[name].us if reader.units == US else name]
-    value = (value - own.zero) * own.over / own.times
-    digits = shown(value, places_for(value, digits) if places is None else places, toward)
-    return figure(digits, reader.language), own.name
+    digits, own = parted(value, name, reader.units, toward, places, digits)
+    return figure(digits, reader.language), own
 
 
 def _length(what, reader):
@@ -112,15 +110,15 @@ def _number(what, reader):
 
 
 def _fact(what, reader):
-    return _in_units(braces(what[1], *what[2])[1:-1], reader)
+    return _in_units(known(what[1], *what[2]), reader)
 
 
-def _in_units(known, reader):
-    return in_figure(known, reader.units, reader.language.decimal, reader.language.to)
+def _in_units(text, reader):
+    return in_figure(text, reader.units, reader.language.decimal, reader.language.to)
 
 
 def _unit(what, reader):
-    return sign(BY_NAME[what[1]].us if reader.units == US else what[1])
+    return sign(unit_for(what[1], reader.units))
 
 
 def _row(what, reader):
