@@ -9,7 +9,7 @@ import re
 
 import brotli
 from covemix.server.build import BUNDLE, HOUSE, INSTALLED, MAIN, Build
-from covemix.server.pages import PAGES, Pages, t
+from covemix.server.pages import PAGES, Pages
 
 from .table import table
 
@@ -40,11 +40,12 @@ def shipped(build: Build) -> list[tuple[str, bytes, bytes, str]]:
     for path, one, text in [*inside, *((path, BUNDLE, text) for path, text in build.engine.items())]:
         body = text.encode()
         found.append((f"{one}: {path}", body, brotli.compress(body), reason(build, path)))
-    pages = Pages(build).kept()
+    made = Pages(build)
+    pages = made.kept()
     bundle = build.bundle(pages)
     for _, path, label in PAGES:
         body = pages[path].encode()
-        found.append((f"{BUNDLE}: {path or './'}", body, brotli.compress(body), f"the screen {t(label)}"))
+        found.append((f"{BUNDLE}: {path or './'}", body, brotli.compress(body), f"the screen {made.t(label)}"))
     worker = build.worker(bundle).encode()
     return [*found, ("sw.js", worker, brotli.compress(worker), reason(build, "sw.js"))]
 

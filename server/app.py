@@ -3,6 +3,7 @@ from concurrent.futures import ThreadPoolExecutor
 
 from covemix.shared.door import moves
 from covemix.shared.forms import recall
+from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.written import reader
 from fastapi import FastAPI
 from fastapi.responses import JSONResponse
@@ -14,21 +15,27 @@ from starlette.responses import Response
 from . import api
 from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
-from .pages import Pages
+from .language import BY, of_page, worker_name
+from .pages import PAGES
 from .sending import sent
+from .site import Site
 from .version import VERSION
 
 
 def create_app(build: Build | None = None) -> FastAPI:
-    """The whole app for one build of the files."""
+    """The whole app for one build of the files, and the same house in the other languages."""
     build = build or Build()
+    maker = ThreadPoolExecutor(1)
+    first = Site(build, maker)
+    sites = {build.language: first}
+    sites.update((name, Site(Build(build.house, name), maker)) for name in LANGUAGES if name not in sites)
     app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
                   description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
     app.include_router(api.router())
     api.add_handlers(app)
-    pages = Pages(build)
-    _add_pages(app, pages)
-    _add_files(app, build, pages)
+    first.begin()
+    _add_pages(app, sites)
+    _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
     app.add_middleware(GZipMiddleware)
     app.add_middleware(SecurityHeaders)
@@ -37,38 +44,53 @@ def create_app(build: Build | None = None) -> FastAPI:
     return app
 
 
-def _add_pages(app: FastAPI, pages: Pages) -> None:
-    for path, endpoint, name in pages.routes():
-        app.add_route(path, endpoint, methods=["GET", "HEAD"], name=name, include_in_schema=False)
+def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:
+    def endpoint_of(screen: str):
+        def endpoint(request: Request) -> Response:
+            site = sites[of_page(request)]
+            site.begin()
+            return differing(site.pages.answer(screen, request))
+
+        return endpoint
+
+    for screen, path, _ in PAGES:
+        app.add_route(f"/{path}", endpoint_of(screen), methods=["GET", "HEAD"], name=screen, include_in_schema=False)
 
 
-def _add_files(app: FastAPI, build: Build, pages: Pages) -> None:
-    # made once and well, which takes seconds: pages are served meanwhile, as they are made for each request
-    maker = ThreadPoolExecutor(1)
-    maker.submit(pages.prepare)
-    bundle = maker.submit(lambda: build.bundle(pages.kept()))
+def differing(response: Response) -> Response:
+    """A response that is another in another language."""
+    response.headers["Vary"] = ", ".join(filter(None, (response.headers.get("Vary"), BY)))
+    return response
+
+
+def _add_files(app: FastAPI, sites: dict[str, Site], first: Site) -> None:
+    build = first.build
 
     @app.api_route("/v/{build_id}/{path:path}", methods=["GET", "HEAD"], include_in_schema=False)
     def versioned(build_id: str, path: str, request: Request) -> Response:
-        file = bundle.result() if path == BUNDLE else build.files.get(path)
-        file = file if build_id == build.id else None
+        site = next((one for one in sites.values() if one.build.id == build_id), None)
+        file = None if site is None else site.bundle() if path == BUNDLE else site.build.files.get(path)
         if file is None:
             raise HTTPException(404)
         return sent(file, request, FOREVER)
 
-    worker_file = maker.submit(lambda: build.worker_file(bundle.result()))
+    def worker_of(site: Site):
+        def worker(request: Request) -> Response:
+            return sent(site.worker(), request, ASK_FIRST)
 
-    @app.api_route("/sw.js", methods=["GET", "HEAD"], include_in_schema=False)
-    def worker(request: Request) -> Response:
-        return sent(worker_file.result(), request, ASK_FIRST)
+        return worker
+
+    for name, site in sites.items():
+        app.add_api_route("/" + worker_name(name), worker_of(site), methods=["GET", "HEAD"], include_in_schema=False)
 
     @app.api_route("/recalled.json", methods=["GET", "HEAD"], include_in_schema=False)
-    def recalled() -> JSONResponse:
-        return JSONResponse(recall.as_data(reader()))
+    def recalled(request: Request) -> Response:
+        return differing(JSONResponse(recall.as_data(reader(language=of_page(request)))))
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
-    def manifest() -> JSONResponse:
-        return JSONResponse(build.manifest(), media_type="application/manifest+json")
+    def manifest(request: Request) -> Response:
+        own = sites[of_page(request)].build.manifest()
+        return differing(JSONResponse(own, media_type="application/manifest+json"))
 
     @app.api_route("/favicon.ico", methods=["GET", "HEAD"], include_in_schema=False)
     def favicon() -> Response:

@@ -10,18 +10,19 @@ from pathlib import Path
 import brotli
 from covemix.shared.words.written import on_a_phone, sentences
 
-from .declared import script
+from .declared import declared, in_front, spoken
 from .headers import HEADERS
-from .lean import bundled_page, lean, lean_script, lean_style
+from .language import FIRST
+from .lean import bundled_page, lean, lean_script, lean_style, tight_script
 from .one_script import needs, one_script, through
 from .put_in import WRITTEN, handed_on, put_in, put_in_script, short_names
 from .short import short
 
-LANGUAGE = "en"
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
+SPOKEN = "js/page/language.js"  # and this with the languages
 AHEAD = ("js/engine/bundle.js", "js/page/sentences.js")  # of the service worker, which imports nothing
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
@@ -72,8 +73,8 @@ class File:
 class Build:
     """All static files by their path below `/v/<id>/`, read once from the house."""
 
-    def __init__(self, house: Path = HOUSE):
-        self.house = house
+    def __init__(self, house: Path = HOUSE, language: str = FIRST):
+        self.house, self.language = house, language
 
     @cached_property
     def files(self) -> dict[str, File]:
@@ -84,7 +85,7 @@ class Build:
                 found[name] = self._file(path.read_bytes(), path.suffix, made.read_bytes() if made.exists() else b"")
         del found["vendor/vendor.json"]  # for contributors
         for one in ENTRANCES:
-            found[one] = self._file(one_script(self.scripts, one, self.together[one]).encode(), ".js")
+            found[one] = self._file(tight_script(one_script(self.scripts, one, self.together[one])).encode(), ".js")
         for name, text in self.later.items():
             found[name] = self._file(text.encode(), ".js")
         found["app.css"] = self._file(self.styles, ".css")
@@ -93,12 +94,13 @@ class Build:
     @cached_property
     def scripts(self) -> dict[str, str]:
         """Each script by itself, lean, by its path from `webui/`."""
-        found, said = {}, sentences(LANGUAGE)
+        found, said = {}, sentences(self.language)
         for name, path in self._paths().items():
             if path.suffix in SCRIPTS:
                 text = path.read_text(encoding="utf-8")
                 found[name] = lean_script(put_in_script(text, said)) if path.suffix == ".js" else text
-        return dict(found, **{DECLARED: script(found[DECLARED])})
+        return dict(found, **{DECLARED: in_front("DECLARED", declared(), found[DECLARED]),
+                              SPOKEN: in_front("LANGUAGES", spoken(self.language), found[SPOKEN])})
 
     def _paths(self) -> dict[str, Path]:
         webui = self.house / "webui"
@@ -109,10 +111,10 @@ class Build:
     @cached_property
     def program(self) -> dict[str, str]:
         """The engine's modules by their path, speaking one language."""
-        shared, said = self.house / "shared", sentences(LANGUAGE)
+        shared, said = self.house / "shared", sentences(self.language)
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
-        texts[WRITTEN] = on_a_phone(LANGUAGE)
+        texts[WRITTEN] = on_a_phone(self.language)
         short, whole = short_names(said), handed_on(list(texts.values()), said)
         return {path: put_in(text, said, short, whole) for path, text in texts.items()}
 
@@ -139,7 +141,7 @@ class Build:
     def later(self) -> dict[str, str]:
         """The scripts of one screen or one action: a page fetches them singly only where the bundle is not kept yet."""
         first = {path for paths in self.together.values() for path in paths}
-        return {path: through(text, path, MAIN, self.together[MAIN])
+        return {path: tight_script(through(text, path, MAIN, self.together[MAIN]))
                 for path, text in self.scripts.items() if path not in first}
 
     def ahead(self, screen: str) -> list[str]:
@@ -157,7 +159,8 @@ class Build:
     def id(self) -> str:
         """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        for path in sorted((self.house / "shared").rglob("*.[pf]*")):
+        words = self.house / "shared" / "words" / f"{self.language}.ftl"
+        for path in [*sorted((self.house / "shared").rglob("*.py")), words]:
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for name, file in self.files.items():
             digest.update(name.encode() + b"\0" + hashlib.sha256(file.body).digest())
@@ -177,11 +180,11 @@ class Build:
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
                 "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
-                "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}, "language": LANGUAGE}
+                "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}, "language": self.language}
         ahead = "".join(self.scripts[path].replace("export const", "const") for path in AHEAD)
         text = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
-        script = lean_script(put_in_script(text, sentences(LANGUAGE)))
-        return f"const BUILD = {json.dumps(told)};\n{ahead}{script}"
+        script = tight_script(ahead + lean_script(put_in_script(text, sentences(self.language))))
+        return f"const BUILD = {json.dumps(told)};\n{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
         """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.
@@ -216,8 +219,8 @@ class Build:
                       "purpose": "maskable"})
         return {
             "name": "Covemix", "short_name": "Covemix", "id": "./", "start_url": "./", "scope": "./",
-            "display": "standalone", "orientation": "any", "lang": "en",
-            "description": "The mixing maths of an epoxy seam, and the work around it, without a signal",
+            "display": "standalone", "orientation": "any", "lang": self.language,
+            "description": sentences(self.language)["page-about"],
             "background_color": "#f6f7f3", "theme_color": "#f6f7f3", "icons": icons,
         }
 

@@ -2,6 +2,10 @@
 import json
 
 from covemix.shared.door import moves
+from covemix.shared.words import written
+from covemix.shared.words.languages import LANGUAGES
+
+from .language import worker_name
 
 LISTS = ("kit", "log")  # their forms tell of a thing of the list: nothing is chosen there
 
@@ -32,6 +36,23 @@ def declared() -> dict[str, dict]:
     return {screen: told for screen, told in found.items() if told}
 
 
-def script(text: str) -> str:
-    """The script that tells the others, with what it tells in front of it."""
-    return f"const DECLARED = {json.dumps(declared(), separators=(',', ':'))};\n{text}"
+def spoken(language: str) -> dict[str, dict[str, str]]:
+    """The languages of the app by name, for a page in one of them.
+
+    offer: said in a language itself where the page is in another
+
+    >>> spoken("en")["en"]
+    {'label': 'English', 'worker': 'sw.js'}
+    """
+    return {name: {"label": one.label, "worker": worker_name(name)}
+            | ({} if name == language else {"offer": written.sentences(name)["language-offer"]})
+            for name, one in LANGUAGES.items()}
+
+
+def in_front(name: str, told: dict, text: str) -> str:
+    """A script with what it tells the others in front of it.
+
+    >>> in_front("A", {"b": 1}, "say(A);")
+    'const A = {"b":1};\\nsay(A);'
+    """
+    return f"const {name} = {json.dumps(told, ensure_ascii=False, separators=(',', ':'))};\n{text}"

@@ -1,8 +1,8 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 from covemix.shared.forms.quantities import says_unit
+from covemix.shared.words.languages import Reader
 from covemix.shared.words.numbers import digits
 from covemix.shared.words.units import SYSTEMS, sign
-from covemix.shared.words.written import reader
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
 
@@ -113,9 +113,10 @@ class Form:
         return any(name.startswith(path + ".") for name in self.given)
 
 
-def in_both(item, units: str) -> dict:
-    """A declaration as data in the user's units; under "other" what differs, so that a page can turn by itself."""
-    return _merged(item.about(reader(units)), item.about(reader(next(one for one in SYSTEMS if one != units))))
+def in_both(item, who: Reader) -> dict:
+    """A declaration as data as `who` reads it; under "other" what differs in other units: a page can turn by itself."""
+    other = next(one for one in SYSTEMS if one != who.units)
+    return _merged(item.about(who), item.about(who._replace(units=other)))
 
 
 def _merged(own, other):

@@ -11,6 +11,8 @@ from collections.abc import Iterator
 from functools import cache
 from typing import NamedTuple
 
+import minify
+
 DOCUMENTED = (ast.Module, ast.ClassDef, ast.FunctionDef)
 SKIPPED = (token.COMMENT, token.NL, token.ENDMARKER)
 # a function in which names mean more than they say
@@ -239,6 +241,16 @@ def lean_script(text: str) -> str:
     """
     lines = (line.lstrip() for line in BEHIND.sub("", TYPES.sub("", text)).splitlines(keepends=True))
     return "".join(line for line in lines if not line.startswith("//"))
+
+
+def tight_script(text: str) -> str:
+    """A script with short names for what only its own functions know, 9 kB of a first visit; what a module exports, and
+    what another script reaches by its name, keeps it.
+
+    >>> tight_script("export const twice = (amount) => {\\nconst all = amount * 2;\\nreturn all;\\n};\\n")
+    'export const twice=e=>{const t=e*2;return t}'
+    """
+    return minify.string("application/javascript", text)
 
 
 FIELD, SAME = 'data-field="', "~"  # where a field's name stands first, and what stands for it in its field

@@ -1,5 +1,6 @@
 """Pages: each screen as plain HTML with its answer, before any script runs."""
 import re
+from functools import partial
 from urllib.parse import urlencode
 
 from covemix.shared.catalogue.recalled import RELEASE
@@ -7,6 +8,7 @@ from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
 from covemix.shared.forms.declared import units_of_tools
 from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.messages import message, row, typed
 from covemix.shared.words.texts import said
 from covemix.shared.words.units import METRIC, SYSTEMS
@@ -16,7 +18,7 @@ from markupsafe import Markup, escape
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, PlainTextResponse, Response
 
-from .build import LANGUAGE, Build, File
+from .build import Build, File
 from .forms import Form, in_both
 from .headers import ASK_FIRST, POLICY
 from .lean import lean_page
@@ -47,34 +49,31 @@ class Pages:
 
     def __init__(self, build: Build):
         self.build = build
+        self.language = build.language
+        self.t = partial(t, self.language)
         self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
-        self.env.globals.update(most_rows=most_rows, learns=learns, language=LANGUAGE, as_is=typed, t=t, bold=bold)
+        self.env.globals.update(most_rows=most_rows, learns=learns, language=self.language, languages=LANGUAGES,
+                                as_is=typed, t=self.t, bold=partial(bold, self.language))
         self.templates = set(self.env.list_templates())
         self.plain: dict[str, File] = {}  # by screen: without a query a page is the same for everyone
-
-    def routes(self):
-        """(path, endpoint, name) of every page."""
-        return [(f"/{path}", self._endpoint(screen), screen) for screen, path, _ in PAGES]
 
     def prepare(self) -> None:
         """Make the pages without a query, and each of their smaller forms."""
         for screen, _, _ in PAGES:
             self.plain[screen] = self.build.page(lean_page(self.render(screen)))
 
-    def _endpoint(self, screen: str):
-        def endpoint(request: Request) -> Response:
-            pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
-            if not pairs and screen in self.plain:
-                return sent(self.plain[screen], request, ASK_FIRST)
-            wanted = request.query_params.get("as")
-            if wanted == "text":
-                return self.text(screen, pairs)
-            return HTMLResponse(self.render(screen, pairs, whole=wanted == "page"))
-
-        return endpoint
+    def answer(self, screen: str, request: Request) -> Response:
+        """The page of a screen as it was asked for."""
+        pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
+        if not pairs and screen in self.plain:
+            return sent(self.plain[screen], request, ASK_FIRST)
+        wanted = request.query_params.get("as")
+        if wanted == "text":
+            return self.text(screen, pairs)
+        return HTMLResponse(self.render(screen, pairs, whole=wanted == "page"))
 
     def kept(self, policy: bool = False) -> dict[str, str]:
         """Every page by its path as a phone keeps it: without an answer, because the phone has the engine."""
@@ -87,11 +86,11 @@ class Pages:
 
     def text(self, screen: str, pairs) -> PlainTextResponse:
         """The card of a link in plain words, for whatever cannot show a page."""
-        made = handover.made_by(pairs)
+        made = handover.made_by(pairs, self.language)
         pairs, refused = self._opened(screen, pairs)
         if refused:
-            return PlainTextResponse(said(refused, reader()) + "\n", status_code=422)
-        text = handover.handed(screen, pairs, self.build.id)["text"]
+            return PlainTextResponse(said(refused, reader(language=self.language)) + "\n", status_code=422)
+        text = handover.handed(screen, pairs, self.build.id, self.language)["text"]
         return PlainTextResponse((made + "\n\n" if made else "") + text + "\n")
 
     def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False, whole: bool = False) -> str:
@@ -101,14 +100,16 @@ class Pages:
         bare: without the answer
         whole: the form itself asks, with all that stands in it, and may be longer than a link
         """
-        made = handover.made_by(pairs)
+        language = self.language
+        made = handover.made_by(pairs, language)
         pairs, refused = self._opened(screen, pairs, whole)
-        refused = said(refused, reader())
+        refused = said(refused, reader(language=language))
         tree = links.tree(pairs)
-        answer = moves.screen(screen, tree, memo=thread_memo())
+        answer = moves.screen(screen, tree, memo=thread_memo(), language=language)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
         units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
-        inputs = [in_both(item, units) for item in moves.screen_inputs(screen)]
+        who = reader(units, language)
+        inputs = [in_both(item, who) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")
         template = f"{screen}.html" if f"{screen}.html" in self.templates else "screen.html"
         if bare or refused:  # the defaults would be another mix than the link meant
@@ -117,33 +118,32 @@ class Pages:
             answer = dict(answer, answers=[[name, NO_ANSWER if moves.module(name).INPUTS else in_short(one)]
                                            for name, one in answer["answers"]])
         elif not pairs:
-            answer = dict(answer, answers=[[name, first_of(one, screen)] for name, one in answer["answers"]])
+            answer = dict(answer, answers=[[name, self.first_of(one, screen)] for name, one in answer["answers"]])
         return self.env.get_template(template).render(
-            screen=screen, heading=t(heading_of(screen)), pages=PAGES, nav=NAV,
+            screen=screen, heading=self.t(heading_of(screen)), pages=PAGES, nav=NAV,
             policy=POLICY if policy else "", unanswered=bare or policy,
             root=root or "./", base=root + self.build.base, build=self.build.id,
             ahead=self.build.ahead(screen),
             release=RELEASE, made="" if refused else made,
-            refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(reader(units)),
+            refused=refused, inputs=inputs, units=units, units_input=UNITS_INPUT.about(who),
             errors=errors, answer=answer,
             form=Form(inputs, pairs, errors, dict(answer["understood"]),
                       {line["name"]: line for _, one in answer["answers"] for line in one["lines"]},
                       units_of_tools(moves.screen_inputs(screen), tree, units)),
-            labels={move.name: t(move.label) for move in moves.MOVES},
-            folds={name: [(part, said(fold, reader(units))) for part, fold in getattr(moves.module(name), "FOLDS", ())]
+            labels={move.name: self.t(move.label) for move in moves.MOVES},
+            folds={name: [(part, said(fold, who)) for part, fold in getattr(moves.module(name), "FOLDS", ())]
                    for name, _ in answer["answers"]},
             address=lambda lead: ((root or "./") + path_of(lead["screen"]) + "?"
                                   + urlencode([tuple(pair) for pair in lead["pairs"]])))
 
-
-def first_of(answer: dict, screen: str) -> dict:
-    """An answer of hundreds of lines by its first: a phone's engine has all of them a moment later, and where there is
-    none a link asks for the page with all."""
-    count = len(answer["lines"])
-    if count <= MOST_LINES:
-        return answer
-    lead = {"label": t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
-    return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
+    def first_of(self, answer: dict, screen: str) -> dict:
+        """An answer of hundreds of lines by its first: a phone's engine has all of them a moment later, and where there
+        is none a link asks for the page with all."""
+        count = len(answer["lines"])
+        if count <= MOST_LINES:
+            return answer
+        lead = {"label": self.t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
+        return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 
 
 def in_short(answer: dict) -> dict:
@@ -161,19 +161,19 @@ def bound(text: str) -> str:
     return re.sub(r"\s\+\s", "\u00a0+\u00a0", held) if held.count("+") == 1 else held
 
 
-def t(key: str, **values) -> str:
+def t(language: str, key: str, **values) -> str:
     """A sentence of a template."""
-    return said(message(key, **values), reader(language=LANGUAGE))
+    return said(message(key, **values), reader(language=language))
 
 
-def bold(key: str, **values) -> Markup:
+def bold(language: str, key: str, **values) -> Markup:
     """A sentence whose values stand out. values: keys
 
-    >>> bold("backup-would", button="backup-add")
+    >>> bold("en", "backup-would", button="backup-add")
     Markup('<b>Add to mine</b> would change:')
     """
     marked = {name: row([typed("\0"), value, typed("\1")], "") for name, value in values.items()}
-    return Markup(escape(t(key, **marked)).replace("\0", Markup("<b>")).replace("\1", Markup("</b>")))
+    return Markup(escape(t(language, key, **marked)).replace("\0", Markup("<b>")).replace("\1", Markup("</b>")))
 
 
 def most_rows(move: str) -> int:

@@ -3926,3 +3926,13 @@ lost-gone = This phone has let go of its copy of Covemix, and there is no signal
 lost-damaged = This phone's copy of Covemix is damaged, and what is missing could not be fetched.
 offline-damaged = A part of this phone's copy of Covemix is damaged and could not be fetched again ({ $part }).
   .mend = Open it once more with a good connection. Your kit and log are kept apart from it.
+
+## Language: how another one is taken up
+
+# said in the language itself, while the page is in another
+language-offer = Covemix speaks English too.
+language-stay = Not now
+language-unfetched = The other language could not be fetched. Try again with a signal.
+language-unkept = This browser cannot keep the app, and this host sends one language only.
+setting-language = Language
+  .help = For every screen, once this phone has fetched the language. What you typed stays as typed.

@@ -10,6 +10,7 @@ Language = namedtuple("Language", ("name", "label", "decimal", "to", "both", "sm
 
 LANGUAGES = {one.name: one for one in (
     Language("en", "English", ".", " to ", " and ", True),
+    Language("de", "Deutsch", ",", " bis ", " und ", False),
 )}
 
 # messages: the patterns of the language by key, or None where the build has put them in place of the keys (a phone);

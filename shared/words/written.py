@@ -27,8 +27,9 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
 
 @cache
 def sentences(language: str) -> dict:
-    """The patterns of a language by key."""
-    return patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
+    """The patterns of a language by key; of English where it has none."""
+    others = {} if language == "en" else sentences("en")
+    return others | patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
 
 
 def patterns(source: str) -> dict:

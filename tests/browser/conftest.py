@@ -61,7 +61,7 @@ PART = r"""window.part = async (path) => {
 @contextlib.contextmanager
 def fresh(chromium, **more):
     """A fresh phone of 360 x 740, and the script errors on it: any that is left at its end fails."""
-    context = chromium.new_context(viewport={"width": 360, "height": 740}, locale="en-GB", **more)
+    context = chromium.new_context(**{"viewport": {"width": 360, "height": 740}, "locale": "en-GB"} | more)
     context.add_init_script(PART)
     context.set_default_timeout(20_000)
     page = context.new_page()

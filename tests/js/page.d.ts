@@ -23,3 +23,4 @@ interface Window {
   BarcodeDetector: any;
 }
 declare const DECLARED: Record<string, { picks?: Record<string, string>, beside?: Record<string, string[]>, measured?: string[], anew?: string[] }>;
+declare const LANGUAGES: Record<string, { label: string, worker: string, offer?: string }>;

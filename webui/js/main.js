@@ -5,8 +5,9 @@ import { held } from "./form/form.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
 import { remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
+import { offerLanguage, shown as shownIn } from "./page/language.js";
 import { notice } from "./page/notice.js";
-import { followUpdates, holdUpdates, startOffline } from "./offline/offline.js";
+import { followUpdates, holdUpdates, startOffline, turnLanguage } from "./offline/offline.js";
 import { running, startPots, whenTold } from "./pots/pots.js";
 import { startRecall } from "./offline/recalled_builds.js";
 import { applySettings } from "./page/settings.js";
@@ -52,6 +53,15 @@ offerWhereFull([[t("backup-save"), () => withPart("kit/backup.js", ({ saveFile }
 whenHung(() => notice("hung", STARTED_ANEW));
 startRecall(root, save);
 applySettings();
+// Takes up another language, and says what hinders it.
+const turn = async (language) => {
+  const hindered = await turnLanguage(language, root, save);
+  if (!hindered) return;
+  notice("language", hindered);
+  for (const one of document.querySelectorAll("[name=set-language]")) one.checked = one.value === shownIn();
+};
+document.addEventListener("change", ({ target }) => { if (target.name === "set-language") turn(target.value); });
+offerLanguage(turn);
 export const shown = show();
 startNavigation(show, coming);
 holdUpdates(running, whenTold);

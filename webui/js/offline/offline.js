@@ -1,4 +1,5 @@
 // The service worker: registered where the browser has one, updated only when the user says so.
+import { shown, speak, spoken, workerOf } from "../page/language.js";
 import { behind, notice, once, says } from "../page/notice.js";
 import { t } from "../page/words.js";
 
@@ -58,12 +59,52 @@ export const updateNow = async (save) => {
   }
   const next = registration.waiting ?? registration.installing;
   if (!next) return NO_NEWER;
-  if (next.state === "installing") await new Promise((done) => { next.addEventListener("statechange", done, { once: true }); });
-  if (next.state !== "installed") return UNFETCHED;
-  agreed = true;
+  return await taken(next, save) ? "" : UNFETCHED;
+};
+
+const over = (worker, state) => new Promise((done) => {
+  const look = () => { if (worker.state !== state) done(worker.state); };
+  worker.addEventListener("statechange", look);
+  look();
+});
+
+// Whether it came whole; then it takes the place of the one before, and this page is loaded anew.
+const taken = async (worker, save) => {
+  agreed = true; // what it says of itself is not told
+  if (await over(worker, "installing") === "redundant") {
+    agreed = false;
+    return false;
+  }
   save();
-  next.postMessage("update");
-  return "";
+  worker.postMessage("update");
+  return true;
+};
+
+// Another language for this phone, at once: pots are kept and go on. Resolves to what hinders it, if anything.
+export const turnLanguage = async (language, root, save) => {
+  const before = spoken();
+  const workers = navigator.serviceWorker;
+  speak(language, root);
+  if (!workers) {
+    save();
+    if (document.documentElement.dataset.files === undefined) location.reload(); // the server says it
+    return t("language-unkept");
+  }
+  try {
+    const { controller } = workers;
+    const registration = await workers.register(new URL(workerOf(language), root), { updateViaCache: "none" });
+    const next = registration.installing ?? registration.waiting;
+    if (next && !(await taken(next, save))) throw new Error("not whole");
+    if (!next || !controller) { // it has its place already, or the first of this page takes it without a word
+      if (next) await over(next, "installed").then(() => over(next, "activating"));
+      save();
+      location.reload();
+    }
+    return "";
+  } catch {
+    speak(before, root);
+    return t("language-unfetched");
+  }
 };
 
 // unkept: told where this page finds that nothing keeps the app.
@@ -73,8 +114,14 @@ const follow = (worker, save, unkept) => worker?.addEventListener("statechange",
     if (!navigator.serviceWorker.controller) unkept();
   }
   whole.add(worker); // past its first step, all of it is there
-  if (worker.state === "installed" && navigator.serviceWorker.controller) offer(worker, save);
-  if (worker.state === "activated" && !agreed) once("ready", t("offline-ready"));
+  if (worker.state === "installed" && navigator.serviceWorker.controller && !agreed) {
+    if (spoken() === shown()) offer(worker, save);
+    else take(worker, save); // it brings the language that was chosen
+  }
+  if (worker.state === "activated" && !agreed) {
+    if (spoken() === shown()) once("ready", t("offline-ready"));
+    else location.reload();
+  }
 });
 
 const watch = (registration, save, unkept) => {
@@ -114,7 +161,7 @@ export const startOffline = async (root, save, unkept) => {
     return;
   }
   try {
-    watch(await navigator.serviceWorker.register(new URL("sw.js", root), { updateViaCache: "none" }), save, unkept);
+    watch(await navigator.serviceWorker.register(new URL(workerOf(spoken()), root), { updateViaCache: "none" }), save, unkept);
   } catch {
     once("unkept", t("offline-unkept"));
     unkept();

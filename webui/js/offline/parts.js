@@ -3,7 +3,7 @@ import { notice } from "../page/notice.js";
 import { t } from "../page/words.js";
 
 const UNFETCHED = t("part-unfetched");
-const NEEDS = /^(?:import|export) (?:[^;"]*from )?"(\.[^"]+)"/gm; // what a script cannot start without
+const NEEDS = /(?:^|[;\n])(?:im|ex)port *(?:[^;"]*from *)?"(\.[^"]+)"/g; // what a script cannot start without
 
 // A browser remembers that an import failed, and does not ask for it again. So where nothing is kept on this phone, a part
 // and all that it needs are fetched first, which can be tried again, and imported once all of it is here.

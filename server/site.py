@@ -1,0 +1,37 @@
+"""The site in one language: its build, its pages, and what is made of them once."""
+from concurrent.futures import Future, ThreadPoolExecutor
+from functools import cached_property
+from threading import Lock
+
+from .build import Build, File
+from .pages import Pages
+
+
+class Site:
+    """All that is sent in one language. What takes seconds is made by one thread, once somebody asks for it."""
+
+    def __init__(self, build: Build, maker: ThreadPoolExecutor):
+        self.build, self.maker = build, maker
+        self.pages = Pages(build)
+        self.lock = Lock()
+
+    def begin(self) -> None:
+        """Make pages, bundle and service worker; pages are served meanwhile, as they are made for each request."""
+        with self.lock:
+            _ = self._made
+
+    def bundle(self) -> File:
+        """The engine, the pages and the scripts of later, once they are made."""
+        self.begin()
+        return self._made[0].result()
+
+    def worker(self) -> File:
+        """The service worker, once all that it keeps is made."""
+        self.begin()
+        return self._made[1].result()
+
+    @cached_property
+    def _made(self) -> "tuple[Future[File], Future[File]]":
+        self.maker.submit(self.pages.prepare)
+        bundle = self.maker.submit(lambda: self.build.bundle(self.pages.kept()))
+        return bundle, self.maker.submit(lambda: self.build.worker_file(bundle.result()))
