@@ -2835,7 +2835,7 @@ facts-do-trouble = What to do when it goes wrong
 aid-hot = A pot that smokes or burns
 aid-112 = In the EU
   .text = In the EU, call 112 from any phone.
-aid-sheet = Follow your data sheet first
+aid-sheet = Follow your safety data sheet first
   .text = These steps are for products that burn skin and eyes, as hardener can.
   .rough = the words of the P codes: { $source }
 aid-water = Keep at hand
@@ -2875,15 +2875,15 @@ calls-person = Your person
 # a code of the product's own sheet
 own-code = Your product, { $code }
   .rough = from the label; words { $where }
-  .unknown = This code is not known here, but kept. Look up its words and sign on the data sheet.
-  .letters = Its letters are not known here. Look them up on the data sheet.
+  .unknown = This code is not known here, but kept. Look up its words and sign on the safety data sheet.
+  .letters = Its letters are not known here. Look them up on the safety data sheet.
 # an official statement that ends without a point
 own-code-ended = { $words }.
 own-code-others = On other labels: { $words }
 own-code-signal = Signal word
 # what usual products carry. $codes: H315, H317
-usual-product = { $codes }. { $about } Your own data sheet decides.
-  .no-codes = { $about } Your own data sheet decides.
+usual-product = { $codes }. { $about } Your safety data sheet decides.
+  .no-codes = { $about } Your safety data sheet decides.
 # what a sign is for who cannot see it
 pictogram-told = Red diamond with { $picture }
 pictogram-flame = Flame, GHS02
