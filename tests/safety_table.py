@@ -155,34 +155,35 @@ PRECAUTIONS = {
 # water". Eyewash: WAC 296-800-15030, 15 minutes at 1.5 L/min (READ by others of this house)
 FIRST_AID = (
     ("IF IN EYES", "Rinse cautiously with water for several minutes. Remove contact lenses, if present and easy to do. "
-     "Continue rinsing. At least 15 minutes, and on the way to a doctor. Hold the lids open."),
-    ("IF ON SKIN (or hair)", "Take off immediately all contaminated clothing. Rinse skin with water or shower. At "
-     "least 15 minutes. Hardener: water first, undress under it, rinse again."),
-    ("IF SWALLOWED", "Rinse mouth. Do NOT induce vomiting. Rest. To a doctor."),
-    ("IF INHALED", "Remove person to fresh air and keep comfortable for breathing. Half upright. Signs may come hours "
-     "later."),
-    ("CALL", "Immediately call a POISON CENTER/doctor. In all cases a doctor. Label and data sheet in the hand."),
+     "Continue rinsing. Rinse for at least 15 minutes, also on the way to a doctor. Hold the eyelids open."),
+    ("IF ON SKIN (or hair)", "Take off immediately all contaminated clothing. Rinse skin with water or shower. "
+     "Rinse for at least 15 minutes. Hardener: rinse first, undress under the water, rinse again."),
+    ("IF SWALLOWED", "Rinse mouth. Do NOT induce vomiting. Rest. Go to a doctor."),
+    ("IF INHALED", "Remove person to fresh air and keep comfortable for breathing. Sit half upright. Symptoms may "
+     "come hours later."),
+    ("CALL", "Immediately call a POISON CENTER/doctor. Always see a doctor. Have the label and data sheet ready."),
     ("CLOTHES", "Wash contaminated clothing before reuse."),
 )
 RINSING = {"minutes": 15, "L/min": 1.5, "at hand L": 25}
 HOT_STEPS = (
-    "Everybody out of the smoke and upwind. Do not breathe it.",
-    "Can you still hold it? Goggles, leather gloves or tongs: outdoors, onto bare ground or metal.",
-    "While it flows: spread it thin. Never a lid, never a bin.",
-    "No water into the pot: it can spit. Cold water around it, in a metal pail, may slow it.",
-    "It smokes and you cannot carry it, or it burns: leave, door shut, call the fire service.",
-    "A small fire, and your back to the way out: powder, foam, carbon dioxide or water spray. Cans near it are kept "
-    "cool by spraying with water.",
-    "Watch it until it is cold: for hours.",
+    "Get everybody out and upwind. Do not breathe the smoke.",
+    "Can you still hold the pot? Goggles on, leather gloves or tongs. Carry it outdoors, onto bare ground or metal.",
+    "Spread the mix thin while it flows. Never use a lid or a bin.",
+    "Never pour water in: the mix can spit. Cold water around the pot, in a metal pail, may slow it.",
+    "If it burns, or smokes and you cannot carry it: leave, shut the door, call the fire service.",
+    "Fight only a small fire, with the way out behind you: powder, foam, carbon dioxide or water spray. Cool nearby "
+    "cans with water spray.",
+    "Watch the pot for hours, until it is cold.",
 )
 
 # --- what such products usually carry: (codes, words, mark). Resin: CLP Annex VI, 603-074-00-8, KNOWN. The others:
 # memory.
 CLASSES = {
     "resin": ("H315 H317 H319 H411", "Number average molecular weight up to 700.", PUBLISHED),
-    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "They differ a lot; some may also cause asthma, H334.", MEMORY),
-    "solvent": ("H225 H319 H336", "Acetone, alcohols and butanone, more or less.", PUBLISHED),
-    "powder": ("", "Mostly no statement of their own: the dust is the hazard.", COMMON),
+    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "Hardeners differ a lot. Some may also cause asthma, H334.",
+                 MEMORY),
+    "solvent": ("H225 H319 H336", "Typical of acetone, alcohols and butanone.", PUBLISHED),
+    "powder": ("", "The dust is the hazard. Most carry no statement.", COMMON),
 }
 # UN GHS 1.4.10.5.3.1 (READ in a copy), CLP Article 26: which sign makes which exclamation marks needless
 PRECEDENCE = {
@@ -195,7 +196,7 @@ PICTOGRAMS = {
     "flame": ("GHS02", "a flame over a line: it burns"),
     "corrosion": ("GHS05", "drops eating into a hand and a bar: it burns skin and eyes"),
     "skull": ("GHS06", "a skull over crossed bones: poisonous in small amounts"),
-    "health": ("GHS08", "a person with a star on the chest: harm that stays"),
+    "health": ("GHS08", "a person with a star on the chest: lasting harm"),
     "exclamation": ("GHS07", "an exclamation mark: irritates, sensitises the skin, or is harmful"),
     "environment": ("GHS09", "a bare tree and a dead fish: poisonous to water life"),
 }

@@ -9,88 +9,88 @@ from covemix.shared.words.written import reader
 
 # tables that hold limits, and what a builder types who wonders about one of their rows
 LIMITS = {
-    "Ratio error, of the hardener": {"Good up to": "ratio good", "Too much from": "ratio too much"},
-    "Ratio of a label that is asked back": {
+    "Ratio error of the hardener": {"Good up to": "ratio good", "Too much from": "ratio too much"},
+    "Label ratio to check again": {
         "More hardener than resin, from": "more hardener",
-        "Ratio off that of the equivalent weights, from": "equivalent off",
-        "Density of a part to the first, where two ratios give it, least": "density two ratios least",
-        "Density of a part to the first, where two ratios give it, most": "density two ratios most"},
+        "Difference from the equivalent-weight ratio, from": "equivalent difference",
+        "Density relative to the first part, from two ratios, least": "density two ratios least",
+        "Density relative to the first part, from two ratios, most": "density two ratios most"},
     "Stirring, how long to mix": {
         "A small batch": "how long stir", "A large batch, or a cold one": "stirring cold",
-        "A batch is small up to": "batch small", "A mix is cold below": "mix cold",
-        "Density where none is known, to be safe": "density none known"},
+        "Small batch, up to": "batch small", "Cold mix, below": "mix cold",
+        "Density where unknown, to be safe": "density unknown"},
     "Cup and stick": {
         "How far a mark on a stick may be off": "mark stick", "Cup too tall to stir in, height to width": "cup tall",
         "Cup filled at most, of its height": "cup filled"},
     "Pumps and scales": {
-        "Batch may grow to come into ratio, at most": "batch grow",
-        "Steps of a scale that are as near, of a step": "scale step near",
-        "One pump stroke to the next, standard deviation": "pump stroke"},
+        "Batch may grow to fit the ratio, at most": "batch grow",
+        "Two scale steps count as equally near within, of a step": "scale step near",
+        "Pump stroke, standard deviation": "pump stroke"},
     "Damp, dew and blush": {
-        "Surface above the dew point, margin at the least": "dew margin",
-        "Relative humidity of the air that is too damp, above": "humidity damp",
-        "What the open night sky cools a surface below the air": "night sky",
-        "How far a hygrometer may move the dew point": "hygrometer"},
+        "Margin of a surface above the dew point, at least": "dew margin",
+        "Air too damp above a relative humidity of": "humidity damp",
+        "Open night sky cools a surface below the air by": "night sky",
+        "A hygrometer may move the dew point by": "hygrometer"},
     "Angle of a joint": {
-        "Too narrow a corner below": "narrow corner", "Bulkhead too flat on its panel below": "bulkhead flat",
+        "Corner too narrow below": "narrow corner", "Bulkhead too flat on its panel below": "bulkhead flat",
         "Flat tape alone, no cove, from": "flat tape angle"},
-    "Outer edge, rounded over": {"Too thin a cover left below, of the panel": "rounded over thin"},
+    "Outer edge, rounded over": {"Cover too thin below, of the panel": "rounded over thin"},
     "Tape cut in pieces": {"Most pieces of one layer": "tape pieces layer"},
     "Pot that gets hot": {
-        "Depth of a cup to its width, asked back above": "cup depth width",
-        "Hottest that is given as a figure": "pot hottest", "Hardly above the air, within": "pot hot hardly"},
+        "Cup depth to width, checked above": "cup depth width",
+        "Hottest peak temperature shown": "pot hottest", "No peak shown within, above the air": "no peak shown"},
     "A pot that gets this hot": {"60 °C": "pot softens cup", "100 °C": "pot smokes"},
     "Clock of a running pot": {
-        "Last minutes from": "pot last minutes", "Looked at again after it was still good": "pot still good",
-        "Link from the other phone, on its way": "other phone",
-        "Over for so long that the pot is asked back": "pot over",
-        "Page out of sight before its clock is in doubt": "clock out of sight",
-        "Two clocks of one phone apart": "clocks phone"},
-    "Pot life, timings that do not agree": {
-        "Label's times apart from which they are asked back": "label times apart",
-        "What a bag bears of a cup that was gone": "bag gone",
-        "Stiffening later than another pot was stiffening": "stiffening later",
-        "Doubt of an own timing": "doubt own timing", "Doubt of the label's pot life": "doubt label pot life",
+        "Last minutes from": "pot last minutes", "Check again when still usable, after": "pot still usable",
+        "Link from the other phone counts as new for": "other phone",
+        "Time is up: pot checked after": "pot time up",
+        "Page hidden: clock in doubt after": "clock hidden",
+        "Two clocks of one phone differ by": "clocks phone"},
+    "Pot life, timings that disagree": {
+        "Label times checked when apart by": "label times apart",
+        "What a bag bears of a cup that was too stiff to use": "bag stiff",
+        "A pot may stiffen later than another by": "stiffen later",
+        "Doubt of your own timing": "doubt own timing", "Doubt of the label's pot life": "doubt label pot life",
         "Doubt of the label's film time": "doubt film"},
     "How long a mix can be used": {
         "A bead of putty on wood": "bead used", "A thin film": "film used",
         "Pot life goes with the mass to minus this power": "pot life mass",
-        "Quicker for each 10 °C warmer": "quicker warmer", "What a plan uses of any window": "plan window",
-        "What is used of a film's time, where that is one to the gel": "film gel"},
+        "Quicker for each 10 °C warmer": "quicker warmer", "Share of a window that a plan uses": "plan window",
+        "Share used of a film's time to the gel": "film gel"},
     "Lowest working temperature": {
         "Fast hardener": "lowest fast", "Medium hardener": "lowest medium", "Slow hardener": "lowest slow"},
-    "Cure, temperatures that are typed": {"Hours between two of them, more is a gap": "cure hours gap"},
+    "Cure, temperatures that are typed": {"Gap if two are more hours apart than": "cure hours gap"},
     "Own rates, learned from taps": {
-        "Two taps nearer together were not timed": "two taps",
+        "Two taps closer together were not timed": "two taps",
         "Tape behind the cove, so that nobody waited": "tape behind cove",
         "Faster or slower than usual, left out from": "slower than usual",
-        "How differently the same hands work, standard deviation": "same hands"},
+        "Same hands, standard deviation": "same hands"},
     "Putty": {
-        "Any dose in the table, give or take": "dose give or take", "Air that stirring leaves in it": "air stirring",
+        "Any dose in the table, give or take": "dose give or take", "Air left by stirring": "air stirring",
         "Hollow spheres touch at, by volume": "spheres touch", "Spheres stirred in pack to, by volume": "spheres pack",
-        "Stiffer than it must be, to be safe": "putty safe"},
+        "Stiffer than needed, to be safe": "putty safe"},
     "Own batches of putty": {
-        "How differently the same putty is tapped, standard deviation": "putty tapped",
-        "Batches that this judgement is worth": "batches worth",
+        "Same putty tapped again, standard deviation": "putty tapped",
+        "Batches this judgement is worth": "batches worth",
         "Batch stands out from, in standard deviations": "batch stands out",
-        "Two batches contradict each other, one over the other from": "batches contradict",
+        "Two batches contradict, one to the other from": "batches contradict",
         "One batch is far from the table, below and above": "batch far"},
-    "Filler, how it goes in": {"Share that is stirred in first": "filler first"},
-    "Plan, where it gives up": {
+    "Filler, how it goes in": {"Share stirred in first": "filler first"},
+    "Plan, its limits": {
         "Most pieces of a day": "pieces day", "Most pieces once the long ones are cut": "pieces long cut",
         "Most parts of one piece": "parts piece", "Most batches of a day": "most batches day",
         "Most batches shown step by step": "batches step by step"},
-    "Plan, what is asked back": {
+    "Plan, what is checked": {
         "A long day, hours of work": "long day", "Hours between two temperatures": "plan hours temperatures",
-        "Looked at before its start, nothing late yet": "plan late"},
+        "Opened before its start, nothing late yet": "plan late"},
     "Plan, what might help": {
         "Move to the shade, cooler by": "shade", "Start earlier by": "earlier",
-        "A slower hardener, working times": "slower hardener"},
-    "Boat, most that one list takes": {
+        "Slower hardener, usable time": "slower hardener"},
+    "Boat, limits of one list": {
         "Pieces of tape and peel ply": "boat pieces", "Faces to work on": "boat faces",
         "Angles along all seams": "boat angles", "Rolls of one kind": "boat rolls",
-        "Largest pack, of the smallest": "largest pack",
-        "Temperature counted with where none is typed": "boat temperature"},
+        "Largest pack to the smallest": "largest pack",
+        "Temperature used if none is typed": "boat temperature"},
     "From where a caution stands": {
         "Mass in one cup that is big": "caution cup big", "Mass in one cup that is big on a warm day": "cup big warm",
         "Peak of a pot that runs away": "peak runs away", "Smallest mass whose peak is shown": "caution mass peak",
