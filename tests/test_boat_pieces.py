@@ -145,13 +145,13 @@ def test_a_limit_that_nobody_typed_refuses_no_plan():
     pieces = [{"name": f"Seam {place}", "length": "6", "putty": "60", "wet": "80"} for place in range(60)]
     found = planned(pieces, temperature="20")
     assert found["batches"]["value"] == 60
-    assert "more only where one piece takes it by itself" in found["largest"]["rough"]
+    assert "more only where one piece needs it" in found["largest"]["rough"]
 
 
 def test_the_limit_is_never_below_what_the_scale_measures_and_says_so():
     pieces = [{"length": "1", "putty": "60", "wet": "50"}] * 4
     rough = planned(pieces, temperature="30")["largest"]["rough"]
-    assert "above 150 g one bag or cup can run away" in rough and "this scale measures no smaller mix" in rough
+    assert "Above 150 g, one bag or cup can run away" in rough and "This scale cannot measure a smaller mix" in rough
     fine = planned(pieces, temperature="30", scale="0.1g")["largest"]
     assert fine["value"] <= 0.15 and "scale" not in fine["rough"]
 

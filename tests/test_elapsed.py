@@ -126,7 +126,7 @@ def test_a_phone_six_minutes_behind_counts_from_the_link_and_says_so():
 def test_a_phone_six_minutes_ahead_takes_the_earlier_end_and_says_so():
     found = pot(sent=2e9 + 120, now=2e9 + 122 + 360)
     assert found["left"]["value"] == 31 * 60 - 482
-    assert "6 minutes since the link was made" in found["unseen"]["text"]
+    assert "The link was made 6 minutes ago" in found["unseen"]["text"]
     assert "Set what is left" in found["unseen"]["text"]
 
 

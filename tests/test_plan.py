@@ -161,10 +161,10 @@ def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus()
     piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
     found = by_name(answered(pieces=piece, smallest="120", one_mix="sound"))
     assert found["amount_mix"]["text"].startswith("120 g")
-    assert "110 g of it onto the tray, of which 105 g are surplus" in found["amount_mix"]["rough"]
+    assert "Put 110 g onto the tray, 105 g of it surplus." in found["amount_mix"]["rough"]
     assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "more"
-    assert found["over"]["rough"] == "no mix below 120 g can be measured in ratio"
-    assert found["surplus"]["rough"].startswith("no mix below 120 g can be measured in ratio. A finer scale, pumps or")
+    assert found["over"]["rough"] == "no mix below 120 g can be measured accurately"
+    assert found["surplus"]["rough"].startswith("no mix below 120 g can be measured accurately. Use a finer scale, pumps or")
     assert found["surplus"]["rank"] == "beside"
     enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
     assert "over" not in enough and "surplus" not in str(enough)
@@ -175,8 +175,8 @@ def test_a_largest_mix_below_the_smallest_honest_one_is_named_as_the_cause():
     piece = [{"name": "x", "length": "0.1", "putty": "100", "wet": "50"}]
     found = by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="110", long="cut"))
     assert found["no_plan"]["text"] == (
-        "x cannot be laid: no mix below 120 g can be measured in ratio, and the largest wanted is 110 g.")
-    assert found["change"]["text"] == "A finer scale, pumps or syringes, or a larger mix."
+        "x cannot be laid: no mix below 120 g can be measured accurately, but the largest wanted is 110 g.")
+    assert found["change"]["text"] == "Use a finer scale, pumps or syringes, or a larger mix."
     assert "batches" in by_name(answered(pieces=piece, smallest="120", one_mix="sound", most="120"))
 
 
@@ -184,7 +184,7 @@ def test_a_piece_that_takes_more_than_the_largest_mix_says_how_much():
     """3 m of 100 g/m are 300 g of putty; whole, in mixes of 210 g, it cannot be."""
     piece = [{"name": "x", "length": "3", "putty": "100", "wet": "50"}]
     found = by_name(answered(pieces=piece, most="210"))
-    assert found["no_plan"]["text"] == "x cannot be laid: it takes a mix of 300 g, and the largest wanted is 210 g."
+    assert found["no_plan"]["text"] == "x cannot be laid: it needs a mix of 300 g, but the largest wanted is 210 g."
     assert found["change"]["text"].startswith("Cut it at a bulkhead")
     assert by_name(answered(pieces=piece, most="210", long="cut"))["batches"]["value"] == 2
 
@@ -207,7 +207,7 @@ def test_a_piece_that_is_too_long_is_cut_with_an_overlap():
     cut = answered(pieces=long, long="cut")
     lines = by_name(cut)
     assert lines["batches"]["value"] == 2
-    assert "Keel is cut in 2" in lines["cut"]["text"]
+    assert "Cut Keel into 2" in lines["cut"]["text"]
     assert lines["batch_1"]["value"] == lines["batch_2"]["value"] == pytest.approx(5.025)
     whole = by_name(answered(pieces=long))
     assert "Keel cannot be laid in time: 19 min too late for the soft cove" in whole["no_plan"]["text"]  # 59 - 40
@@ -218,7 +218,7 @@ def test_what_holds_of_several_batches_or_pieces_is_told_once():
     """Strips cut alike are one line with their names, and the surplus of all batches is one line with its reason."""
     found = answered(pieces=[dict(piece, length="20") for piece in TAPE], long="cut", overlap="50", smallest="1500")
     cuts = [row["text"] for row in found["lines"] if row["name"] == "cut"]
-    assert cuts == ["Strip 1, Strip 2, Strip 3, Strip 4 and 2 more are each cut in 2, tape lapped 50 mm."]
+    assert cuts == ["Cut Strip 1, Strip 2, Strip 3, Strip 4 and 2 more each into 2, tape overlap 50 mm."]
     overs = [row["value"] for row in found["lines"] if row["name"] == "over"]
     assert len(overs) > 2 and by_name(found)["surplus"]["value"] == pytest.approx(sum(overs))
     assert len([row for row in found["lines"] if "tie holes" in row["rough"]]) == 1
@@ -411,7 +411,7 @@ def test_what_is_in_time_is_told_no_later_than_its_limit():
                     assert ended[step] <= clock_time(told[limit]["text"][3:]), (day, number, limit)
                     near += told[limit]["value"] - steps[step]["value"] < 60
             # the limit names its step: with a mix of its own for the tape, that mixing; else the wetting out
-            own = ("step_wet_mix",) if told["by_tape"]["label"] == "Wet-out mixing begun" else ("step_wet", "step_roll")
+            own = ("step_wet_mix",) if told["by_tape"]["label"] == "Start mixing the wet-out" else ("step_wet", "step_roll")
             first = next(begun[name] for name in own if name in steps)
             assert ("step_wet_mix" in steps) == (own == ("step_wet_mix",))
             assert first <= clock_time(told["by_tape"]["text"][3:])
@@ -432,7 +432,7 @@ def test_a_late_step_shifts_what_is_left():
         assert late == pytest.approx(180)
     # rolled at 22 min after the first contact, the soft window ends at 20
     missed = of_part(found, "batch_1")["missed_soft"]
-    assert missed["value"] == pytest.approx(120) and "let it harden" in missed["text"] and missed["rank"] == "warn"
+    assert missed["value"] == pytest.approx(120) and "Let it harden" in missed["text"] and missed["rank"] == "warn"
 
 
 def test_an_early_step_brings_the_rest_forward_and_a_done_batch_folds_away():
@@ -468,10 +468,10 @@ def test_the_tape_must_be_begun_in_time_to_be_rolled():
     limit must name the mixing. One mix for both, by a scale that holds 150 g: wet from 11 on, by 20 - 5 = 15.
     """
     found = of_part(answered(temperature="35"), "batch_1")
-    assert found["by_tape"]["label"] == "Wet-out mixing begun" and found["by_tape"]["text"] == "by 08:12"
+    assert found["by_tape"]["label"] == "Start mixing the wet-out" and found["by_tape"]["text"] == "by 08:12"
     assert found["step_wet_mix"]["label"] == "08:11 to 08:14" and found["step_wet"]["label"] == "08:14 to 08:16"
     both = of_part(answered(temperature="35", one_mix="sound", smallest="150"), "batch_1")
-    assert both["by_tape"]["label"] == "Wetting out begun" and both["by_tape"]["text"] == "by 08:15"
+    assert both["by_tape"]["label"] == "Start wetting out" and both["by_tape"]["text"] == "by 08:15"
     assert both["step_wet"]["label"] == "08:11 to 08:13"
     assert found["by_tape"]["value"] == pytest.approx((480 + 20 - 8) * 60)
     assert found["by_pot"]["value"] == pytest.approx((480 + 16 / 2**0.5) * 60)
@@ -639,7 +639,7 @@ def test_the_plan_leads_to_the_next_pour_with_the_amount_on_it():
     """What is filled in opens Pour on the same parts that the batch tells."""
     found = answered(filler="50", temperature="35", done=[{"batch": "1", "step": "peel", "minute": "30"}])
     assert [lead["label"] for lead in found["leads"]] == [
-        "Begin the day", "Pour batch 2: putty", "Pour batch 2: wet-out", "Start the clock of batch 2, planned 08:35"]
+        "Start the day", "Pour batch 2: putty", "Pour batch 2: wet-out", "Start the clock of batch 2, planned 08:35"]
     told_here = of_part(found, "batch_2")["amount_putty"]["text"]
     pour = moves.screen("pour", links.tree([tuple(pair) for pair in found["leads"][1]["pairs"]]))
     answers = dict(pour["answers"])
@@ -694,7 +694,7 @@ def test_the_film_ends_batches_of_tape_alone():
     """Peel ply 3 + 3.5 L within 0.8 x 25 = 20: L <= 4.86, two batches."""
     found = by_name(answered(pieces=TAPE, film="25"))
     assert found["batches"]["value"] == 2
-    assert found["binds"]["text"].startswith("the wet-out resin: it ends")
+    assert found["binds"]["text"].startswith("the wet-out resin, in ")
 
 
 def test_a_cup_that_does_not_last_its_mixing_is_named():
@@ -765,7 +765,7 @@ def test_the_timeline_of_tape_alone_says_what_its_mark_is():
 
 def test_neither_putty_nor_tape_is_said_at_the_field():
     error, = moves.answer("plan", dict(HAND, pieces=[HAND["pieces"][0], dict(TAPE[0], wet="0")]))["errors"]
-    assert error["field"] == "pieces.1.putty" and "Type one of the two" in error["message"]
+    assert error["field"] == "pieces.1.putty" and "Type one, or take the piece out" in error["message"]
 
 
 def test_before_its_start_a_day_tells_its_first_step():

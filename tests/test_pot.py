@@ -41,7 +41,7 @@ def test_a_running_pot_tells_what_is_left_and_what_comes_next():
 
 def test_a_step_that_should_be_done_is_warned_of():
     found = told(16)
-    assert found["next"]["rank"] == "warn" and found["next"]["rough"] == "should be done since 2:00"
+    assert found["next"]["rank"] == "warn" and found["next"]["rough"] == "overdue by 2:00"
     assert found["say"]["text"].endswith("Next: Tool the cove, now.")
     assert "next" not in told(16, steps=[dict(step, done="yes") for step in STORED["steps"]])
 
@@ -101,7 +101,7 @@ def test_a_clock_before_the_start_is_said_where_no_steady_clock_knows_better():
     found = told(-30)
     assert found["left"]["value"] == 1200
     assert found["clock_changed"]["rank"] == "warn" and "30 minutes before" in found["clock_changed"]["text"]
-    assert found["lost"]["rank"] == "warn" and "used up if in doubt" in found["lost"]["text"]
+    assert found["lost"]["rank"] == "warn" and "If in doubt, treat the pot as used up" in found["lost"]["text"]
 
 
 def test_two_seconds_are_no_change_of_clock():

@@ -251,7 +251,7 @@ def test_plan_counts_its_windows_in_the_sun():
     found = moves.answer("plan", dict(FREE, sun="full"))["lines"]
     words = " ".join(row["label"] + " " + row["text"] for row in found)
     assert "Shade first" in words
-    assert "Shade over all of it" in words or "no_plan" not in {row["name"] for row in found}
+    assert "Shade over everything" in words or "no_plan" not in {row["name"] for row in found}
     spans = [{row["name"]: row["value"] for row in rows if row["name"].startswith("window_")}
              for rows in (before, moves.answer("plan", dict(FREE, sun="open"))["lines"])]
     assert spans[1]

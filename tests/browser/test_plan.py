@@ -57,7 +57,7 @@ def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
     plan.add_init_script(f"({AT})([9, 5])")  # after the reload too: before nine the day has not begun
     plan.reload()
     expect(figure(plan, "batches")).to_have_text(re.compile(r"\d+ batch"))
-    plan.get_by_role("link", name="Begin the day").click()
+    plan.get_by_role("link", name="Start the day").click()
     plan.get_by_role("link", name="Batch 1: putty mixed and bagged").click()
     expect(plan.locator("[name='done.0.minute']")).to_have_value("5")
     expect(plan.get_by_role("link", name="Batch 1: bag empty")).to_be_visible()
@@ -70,8 +70,8 @@ def test_a_day_that_begins_too_late_says_so(phone, standing):
     phone.goto(standing.url + PLAN + "&finish=11:30")
     phone.get_by_role("button", name="Use these").click()
     phone.evaluate(AT, [11, 5])
-    phone.get_by_role("link", name="Begin the day").click()
-    expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("should not be started any more")
+    phone.get_by_role("link", name="Start the day").click()
+    expect(phone.locator("[data-line=do_not_start]").first).to_contain_text("would not be laid in time")
 
 
 KEPT_WITH_POTS = """async () => {
@@ -81,8 +81,8 @@ KEPT_WITH_POTS = """async () => {
 
 
 def test_own_timings_of_a_plan_are_questioned_and_go_with_its_pots(plan):
-    plan.get_by_text("Working times", exact=True).first.click()
-    plan.get_by_label("Own timings beside the system").fill("12 min 300 g bag 20 °C")
+    plan.get_by_text("Usable times", exact=True).first.click()
+    plan.get_by_label("Own timings besides the system").fill("12 min 300 g bag 20 °C")
     expect(plan.locator("[data-line=own_typed]")).to_be_visible()
     plan.get_by_role("link", name="Start the clock of batch 1").click()
     expect(plan.locator(".pot-name")).to_contain_text("Batch 1")
@@ -107,7 +107,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.goto(standing.url + "/plan/?temperature=15&start=9:00&crew.name=Ann&crew.hands=1" + piece)
     phone.get_by_role("button", name="Use these").click()
     phone.evaluate(AT, [9, 5])
-    phone.get_by_role("link", name="Begin the day").click()
+    phone.get_by_role("link", name="Start the day").click()
     for place, step in enumerate(STEPS):
         phone.evaluate(AT, [9, 5 + 4 * place])
         phone.locator("[name='pieces.0.name']").dispatch_event("input")

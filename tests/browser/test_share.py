@@ -181,7 +181,7 @@ def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_
     phone.get_by_label("Wood and air").fill("20")
     expect(figure(phone, "batches")).to_have_text("9 batches")
     day, over, *batches = [words for words, _ in printed(phone, "Print the plan")]
-    assert all(told in day for told in ("Piece 15", "To mix 9 batches", "Skeg strip", "What binds", "Batch 1 "))
+    assert all(told in day for told in ("Piece 15", "To mix 9 batches", "Skeg strip", "Limited by", "Batch 1 "))
     assert "Batch 9 " in over and "Caution" in over and "Opens this" not in over
     assert [words.startswith(f"Covemix Batch {place + 1} ") for place, words in enumerate(batches)] == [True] * 9
     phone.goto(standing.url + "/plan/?temperature=20" + "".join(
@@ -189,7 +189,7 @@ def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_
     expect(figure(phone, "batches")).to_be_visible()
     phone.get_by_role("button", name="Use these").click()
     day, *batches = [words for words, _ in printed(phone, "Print the plan")]
-    assert all(told in day for told in ("Piece 12", "To mix", "What binds", "Caution"))
+    assert all(told in day for told in ("Piece 12", "To mix", "Limited by", "Caution"))
     assert len(batches) > 3 and all(words.startswith("Covemix Batch ") for words in batches)
 
 
