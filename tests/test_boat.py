@@ -107,7 +107,7 @@ def test_the_epoxy_of_one_seam_worked_by_hand():
     assert abs(surplus) < 1e-9
     assert found["mixed"]["value"] == pytest.approx((putty / 1.38 + wet) * 1.1 + surplus, rel=1e-9)
     assert found["filler"]["value"] == pytest.approx(putty * 0.38 / 1.38 * 1.1, rel=1e-9)
-    assert found["filler"]["rough"].endswith("10% spare in it")
+    assert found["filler"]["rough"].endswith("with 10% spare")
     assert found["batches"]["value"] == batches + 1
     assert found["buy_gloves"]["value"] == batches + 1 + 1
 
@@ -195,11 +195,11 @@ def test_no_densities_no_weights_but_words():
     ((("joints.0.name", ""),), "joints", "No joints yet"),
     ((("joints.0.thickness", "0"),), "joints.0.thickness", "more than 0"),
     ((("joints.0.name", "Keel"), ("joints.0.angle", "95 : 100 : 105"), ("joints.0.length", "1 : 1 : 1")),
-     "joints.0.length", "Keel: one length"),
+     "joints.0.length", "Keel: type one length"),
     ((("joints.0.angle", "90"), ("joints.1.angle", "185")), "joints.1.angle", "less than 180°"),
     ((("joints.0.width", "20"), ("joints.0.angle", "60")), "joints.0.width", "too narrow"),
     ((("joints.0.radius", "80"),), "joints.0.width", "too narrow"),
-    ((("joints.0.angle", "90"), ("joints.0.gap", "50")), "joints.0.gap", "the opening"),
+    ((("joints.0.angle", "90"), ("joints.0.gap", "50")), "joints.0.gap", "Opening too wide"),
     ((("joints.0.kind", "strip"), ("joints.0.layers", "0")), "joints.0.layers", "add a layer"),
     ((("joints.0.angle", "170"), ("joints.0.layers", "0")), "joints.0.layers", "Add a layer"),
     ((("joints.0.angle", "90"), ("batch", "60"), ("bag", "60")), "most", "bag and cup"),
@@ -277,7 +277,7 @@ def test_what_is_cut_off_the_remnants_and_what_is_left_make_their_length():
     assert sum(one["value"] for name, one in lines.items() if name.startswith("cut_")) == pytest.approx(
         sum(one["value"] for name, one in without.items() if name.startswith("cut_")))
     assert lines["remnant_0"]["label"] == "Left of Long roll"
-    assert lines["remnant_3"]["text"] == "nothing comes off it" and lines["remnant_3"]["unit"] == ""
+    assert lines["remnant_3"]["text"] == "not cut" and lines["remnant_3"]["unit"] == ""
     assert any("Long roll, 30 m" in one["label"] for one in lines.values())
 
 
@@ -315,7 +315,7 @@ def test_wide_peel_ply_serves_the_wide_pieces_first_and_then_the_narrow_ones():
 
 def test_the_shortest_remnant_that_serves_is_cut_first():
     lines = lines_of(*ONE, ("remnants.0.length", "40"), ("remnants.1.length", "4.1"))
-    assert lines["remnant_0"]["text"] == "nothing comes off it"
+    assert lines["remnant_0"]["text"] == "not cut"
     assert lines["remnant_1"]["value"] == pytest.approx(0.1)
 
 

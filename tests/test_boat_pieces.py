@@ -43,7 +43,7 @@ def test_a_bulkhead_is_two_coves_to_place_and_roll():
 
 def test_the_outside_is_a_plan_of_its_own_since_the_hull_is_turned_in_between():
     inside, outside = plans_of(("joints.0.kind", "both"), *SEAM)
-    assert [inside[0], outside[0]] == ["Plan these seams, the insides", "Plan the outsides, hull turned"]
+    assert [inside[0], outside[0]] == ["Plan the insides", "Plan the outsides, hull turned"]
     assert [piece["name"] for piece in inside[1] + outside[1]] == ["Joint 1 inside", "Joint 1 outside"]
     assert inside[1][0]["putty"] == "57 g/m" and inside[1][0]["wet"] == outside[1][0]["wet"] == "39 g/m"
     (label, pieces), = plans_of(("joints.0.kind", "outside"), *SEAM)
@@ -84,7 +84,7 @@ def plans_as_led(*pairs, **typed):
 def test_boat_and_plan_count_the_same_batches(typed, count):
     boat_says, plans = plans_as_led(*typed, **({} if dict(typed).get("temperature") else {"temperature": "20 °C"}))
     total = sum(one["batches"]["value"] for one in plans)
-    assert boat_says["batches"]["rough"].startswith(f"{total} by the plan of the seams")
+    assert boat_says["batches"]["rough"].startswith(f"{total} by the seam plan")
     assert count in (None, total)
     amounts = [name for one in plans for name in one if name.startswith("amount_")]
     assert amounts
@@ -134,7 +134,7 @@ def test_generated_boats_count_what_their_plans_count(seed):
             total += len(laid)
             poured += sum(one.putty / (1 + values["filler"]) + one.wet for one in laid)
             cups += sum(1 if one.one_mix else 2 for one in laid)
-    assert total and boat_says["batches"]["rough"].startswith(f"{total} by the plan of the seams")
+    assert total and boat_says["batches"]["rough"].startswith(f"{total} by the seam plan")
     assert boat_says["buy_bags"]["value"] >= total and boat_says["buy_cups"]["value"] >= cups
     assert boat_says["buy_gloves"]["value"] == int(typed["people"]) * (boat_says["batches"]["value"] + 1)
     assert boat_says["mixed"]["value"] >= poured * (1 - 1e-9)
@@ -177,7 +177,7 @@ def test_no_mix_is_larger_than_stays_calm_and_the_reason_and_another_limit_are_t
 
 def test_a_boat_whose_system_has_no_pot_life_is_counted_by_mass_and_says_so():
     rows = {row["name"]: row for row in moves.answer("boat", {"system": {"by_weight": "3:1"}})["lines"]}
-    assert rows["batches"]["rough"].startswith("no plan counts all of them")
+    assert rows["batches"]["rough"].startswith("no plan covers all seams")
     assert rows["batches"]["value"] > 0
 
 
@@ -247,7 +247,7 @@ def test_a_boat_of_tape_alone_buys_no_bags_and_no_filler():
     (_, pieces), = plans_of(*asked)
     count = planned(pieces, temperature="20")["batches"]["value"]
     assert rows["batches"]["value"] == count
-    assert rows["batches"]["rough"].startswith(f"{count:.0f} by the plan of the seams")
+    assert rows["batches"]["rough"].startswith(f"{count:.0f} by the seam plan")
     assert rows["buy_cups"]["value"] == rows["buy_tray"]["value"] == count
     assert "buy_bags" not in rows and "filler" not in rows
 

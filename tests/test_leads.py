@@ -75,7 +75,7 @@ def test_a_clock_of_a_batch_has_its_steps_in_order_and_ends_with_the_plan_s_pot_
 
 def test_the_boat_s_seams_are_the_plan_s_pieces():
     boat = moves.answer("boat", {})
-    plan = moves.answer("plan", links.tree(led(boat, "Plan these seams")["pairs"] + [["temperature", "18"]]))
+    plan = moves.answer("plan", links.tree(led(boat, "Plan the insides")["pairs"] + [["temperature", "18"]]))
     assert plan["errors"] == [] and plan["lines"][0]["name"] == "batches"
     pairs = [pair for lead in boat["leads"] if lead["screen"] == "plan" for pair in lead["pairs"]]
     lengths = [float(text.split()[0]) for name, text in pairs if name.endswith(".length")]

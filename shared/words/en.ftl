@@ -2088,17 +2088,17 @@ plan-start-clock = Start the clock of batch { $number }, planned { $time }
 ## Joint
 
 joint-fold =
-  .along = Angle along it, copies
-  .cove = How the cove is sized
+  .along = Changing angle, copies
+  .cove = Cove size
   .edges = Panel edges
   .glass = Tape and glass
-  .on-top = What goes on it
-  .losses = What stays behind
+  .on-top = Peel ply and coats
+  .losses = Losses and spare
 joint-kind = Kind of joint
   .inside = Inside corner
   .inside-help = Cove and tape
   .outside = Outside corner
-  .outside-help = The open V filled, the edge rounded, tape round it
+  .outside-help = Fill the open V, round the edge, tape it
   .both = Both faces of a corner
   .bulkhead = Bulkhead
   .bulkhead-help = Two inside corners
@@ -2107,20 +2107,20 @@ joint-kind = Kind of joint
   .strip = Reinforcement strip
   .strip-help = Tape on a flat face
 joint-thickness = Panel thickness
-  .help = Of the thinner one.
-joint-angle-is = The angle
-  .constant = is the same all along
-  .stations = changes along the seam
+  .help = Of the thinner panel.
+joint-angle-is = Angle along the seam
+  .constant = same everywhere
+  .stations = changes
 joint-angle = Angle inside
 joint-stations = Angles along the seam
-  .help = From the first to the last is the length of the seam; between two the angle changes evenly.
+  .help = The first to the last station is the seam length. Between two the angle changes evenly.
 # one row of them: how far along the seam
 joint-station = Station
 joint-station-at = At
 joint-length = Seam length
-joint-gap = Gap between
-joint-copies = How many of it
-  .help = Mirror images too.
+joint-gap = Gap
+joint-copies = How many
+  .help = Count mirror images too.
 joint-layers = Layers of tape
   .help = The first lies on the putty.
 joint-layer = Layer
@@ -2128,22 +2128,22 @@ joint-layer-width = Width
 joint-layer-weight = Dry weight
 joint-layer-side = Goes on
   .each = each face
-  .first = inside, or the first side
-  .second = outside, or the other side
-joint-sized = The cove
-  .rule = by the rule of the throat
-  .radius = of this radius
-  .spreader = by a spreader that is there
+  .first = inside or first side
+  .second = outside or other side
+joint-sized = Cove size
+  .rule = by the throat rule
+  .radius = by a radius
+  .spreader = by a spreader you have
 joint-radius-typed = Radius
   .help = Of the spreader's tip.
 joint-throat-wanted = Throat wanted
   .help = Left empty: the panel thickness (common practice).
 joint-least = Smallest radius
 joint-flank = Tape on bare panel, each side
-joint-clear = Panel free each side
-  .help = Where a stringer or a sole stands near. Left empty: enough.
-joint-bevel = Edges cut off square by
-  .help = Each; the outer corner stands forward.
+joint-clear = Free panel, each side
+  .help = For a stringer or sole close by. Left empty: no limit.
+joint-bevel = Bevel of each edge
+  .help = Off square. The outer corner stands forward.
 joint-touch = Edges touch
   .cut = as they are cut
   .outer = at the outer corners
@@ -2151,49 +2151,49 @@ joint-finish = Outer edge
   .round = rounded over
   .sharp = filled to a sharp edge
   .chord = filled flush, corner to corner
-joint-round-over-typed = Radius of the round-over
+joint-round-over-typed = Rounding radius
   .help = Left empty: the panel thickness.
 joint-overlap = Ends overlap
-joint-stagger = Ends of layers apart
+joint-stagger = Stagger of layer ends
 joint-reach = Longest piece laid in one go
-  .help = From memory: what one pair of arms lays.
+  .help = What one person can lay (from memory).
 # $buying, $skilled, $equal: percent of the laminate, without the sign
 joint-fraction = Glass by weight
-  .help = From memory: { $buying } for buying, { $skilled } when skilled; { $equal }, equal masses, is common practice.
+  .help = From memory: { $buying }% for buying, { $skilled }% when skilled. Common practice: { $equal }%, equal masses.
 joint-fibre-density = Density of the glass
-  .help = Left as it is: E-glass.
+  .help = Default: E-glass.
 joint-resin-density = Density of mixed resin
 joint-ply-wanted = Peel ply
   .yes = over the tape
   .no = none
-joint-ply-margin = Wider than the tape, each side
-joint-ply-takes-up = Peel ply takes up
+joint-ply-margin = Peel ply past the tape, each side
+joint-ply-takes-up = Resin in peel ply
 joint-primed = Bare wood primed
   .no = no
   .faces = under the tape
-  .edges = and the edges
+  .edges = under tape and on edges
 joint-weave-filled = Weave filled
   .once = once
   .twice = twice
   .no = no
 joint-putty-density = Density of the putty
 joint-tooling = Taken off by tooling
-  .rough = of what is placed; from memory
+  .rough = of the putty placed (from memory)
 joint-bag = Left in each bag
 joint-cup = Left in each cup
-joint-tray = Left in the tray, per area wetted
+joint-tray = Left in the tray, per wetted area
 joint-roller = Left in the roller
 joint-spare = Spare on liquids
-joint-batches = Mixed in how many batches
+joint-batches = Number of batches
 
 # what decided the radius of a cove; several stand side by side with a semicolon
 joint-why =
-  .rule = throat as deep as the panel is thick (common practice)
-  .least = the smallest that glass and tool bend to (from memory)
-  .tape = capped by the tape: it must keep its flanks on bare panel
-  .room = capped by the panel that is free each side
-  .flat = from { $angle }° on flat tape alone (common practice)
-  .own = as you say
+  .rule = by the throat rule (common practice)
+  .least = smallest radius for glass and tool (from memory)
+  .tape = limited by the tape, which must lie on bare panel
+  .room = limited by the free panel each side
+  .flat = from { $angle }° up, flat tape alone (common practice)
+  .own = your value
 # a face of a joint, behind "Tape,"
 joint-face =
   .inside = inside
@@ -2204,22 +2204,22 @@ joint-face =
   .other-face = other face
   .strip = strip
 joint-putty = Putty to mix
-  .rough = rounded up; with what tooling, bag and cup keep; density from memory
+  .rough = rounded up, with losses (density from memory)
 joint-liquid = Resin for tape
-  .rough = resin and hardener, mixed; rounded up, with tray, roller, cup and spare
+  .rough = resin and hardener, rounded up, with losses and spare
 joint-cove = Cove
   .none = none: flat tape
 joint-radius = Cove radius
 joint-throat = Throat
   .rough = on the bisector, rounded down
 joint-tack = Tack no further than
-  .rough = from the corner; clean to this line too; rounded down
-  .rough-narrowest = from the corner; clean to this line too, here at the narrowest place; rounded down
-joint-arc = Across the cove
+  .rough = from the corner, rounded down. Clean up to this line too.
+  .rough-narrowest = from the corner, at the narrowest place, rounded down. Clean up to this line too.
+joint-arc = Cove arc length
 joint-passes = Passes
-  .rough = a throat above { $throat } heats and sags: let the first pass stiffen (our own judgement)
+  .rough = putty deeper than { $throat } heats and sags. Let the first pass stiffen (our own judgement).
 joint-tape-carries = What carries the seam
-  .text = the tape, where the cove is capped or left out
+  .text = the tape, where the cove is limited or left out
   .rough = the throat is thinner than the panel there
 # the cove at one place along the seam. $angle: with its sign
 joint-station-line = At { $at }
@@ -2230,52 +2230,52 @@ joint-other-side = Other side
   .at = At { $at }, other side
 joint-round-over = Round the outer edge to
   .panel = the panel thickness
-joint-cover = Left over the inner corner
+joint-cover = Left at the corner
   .rough = wood and putty on the bisector, at the thinnest place
 joint-thin-cover = A thin edge
-  .text = Rounding to { $radius } leaves only { $cover } over the inner corner.
+  .text = Rounding to { $radius } leaves only { $cover } at the corner. Round it less.
 joint-outside-flank = Tape on the flat outside
   .rough = each side of the bend, the narrowest layer
 # $face: of joint-face; $pieces: "2 × 1.55 m"
 joint-tape = Tape
   .of-face = Tape, { $face }
   .text = { $pieces } of { $width }, { $weight }
-  .rough = in laying order; ends overlap { $overlap }
+  .rough = in laying order, ends overlap { $overlap }
 joint-pieces = { $copies } × { $pieces }
   .several = { $copies } × ({ $pieces })
 joint-laminate = Laminate thickness
   .text = { $thickness } { $unit }
-  .rough = without air in it, so at least; also the step at the tape's edge
+  .rough = at least, no air counted. Also the step at the tape's edge.
 joint-ply = Peel ply
   .text = { $length } of { $width }
   .rough = rounded up
-joint-section = Putty across the seam
-  .rough = in place; the mean along the seam
-  .rough-faces = in place, both faces; the mean along the seam
+joint-section = Putty cross-section
+  .rough = in place, mean along the seam
+  .rough-faces = in place, both faces, mean along the seam
 joint-putty-in-place = Putty in place
-  .rough = by the drawing, nothing added
-joint-kept = Stays in bag and cup
-  .rough = each batch the same; from memory
+  .rough = as drawn, nothing added
+joint-kept = Left in bag and cup
+  .rough = same for each batch (from memory)
 joint-wet-out = Resin in the glass
   .rough = for { $glass } of glass
-joint-ply-takes = Taken up by peel ply
+joint-ply-takes = Resin in peel ply
   .rough = from memory
-joint-spare-kept = Spare on it
+joint-spare-kept = Spare on liquids
 joint-prime = Primer on bare wood
-  .rough = a batch of its own; from memory
-joint-weave = To fill the weave
-  .rough = a batch of its own, later; from memory
+  .rough = a separate batch (from memory)
+joint-weave = Resin to fill the weave
+  .rough = a separate batch, later (from memory)
 joint-added = Added to the hull
-  .rough = what stays on it: putty, glass, resin
-joint-wide-gap = Such a gap?
-  .text = The gap, { $gap }, is wider than the panel is thick. A strip of wood in it saves putty and heat.
+  .rough = putty, glass and resin that stay
+joint-wide-gap = Wide gap?
+  .text = The gap of { $gap } is wider than the panel is thick. Put in a strip of wood to save putty and heat.
 joint-narrow-flank = Wider tape?
-  .text = Only { $flank } of tape lie on bare panel each side of this cove; { $wanted } were wanted.
-joint-heavy-glass = Such heavy glass?
-  .text = One layer is thicker than the panel. Were the weights typed in the right unit?
+  .text = Only { $flank } of tape lies on bare panel each side of the cove, not { $wanted } as wanted.
+joint-heavy-glass = Heavy glass?
+  .text = One layer is thicker than the panel. Check the unit of the weights.
 
 # leads to other screens. $joints: of boat-joints
-joint-to-boat = Into the boat
+joint-to-boat = Add to boat
 joint-to-spreader = Spreader template
 joint-to-pour =
   .putty = Pour this putty
@@ -2284,36 +2284,36 @@ joint-to-pour =
   .wet-out-of = Wet-out of { $joints }
 
 # joints that cannot be. $angle: with its sign, as "90°"
-joint-tooling-all = Tooling: less than everything, please
+joint-tooling-all = Tooling must leave some of the putty
 joint-strip-bare = A reinforcement strip is tape: add a layer
-joint-reach-short = Pieces must be longer than their overlap and twice the stagger: more than { $least }
-joint-reach-many = In pieces of { $reach }, each overlapping { $overlap }, one layer takes more than { $most } of them. Type longer pieces or a shorter overlap, or the seam in shorter stretches
-joint-stations-few = Type the angle in two places at least, or choose the same angle all along
-joint-station-order = Stations in the order along the seam, please: this one must lie beyond the one before it
-joint-angle-flat = On its inside a corner has less than 180°. Type the inside angle for the outside too; panels in line are a butt joint
-joint-angle-narrow = Below { $least }° no spreader and no tape gets into the corner: change the joint, or fill it
-joint-bulkhead-flat = A bulkhead stands at { $least }° to { $most }° on its panel: flatter than that it is an inside corner
-joint-cove-alone = At { $angle } a cove alone carries nothing: flat tape does. Add a layer of tape
-joint-tape-narrow = Tape of { $width } is too narrow here: a cove of radius { $radius } at { $angle } needs at least { $needs }
-joint-room-little = Too little room: the smallest cove takes { $takes } of each panel at { $angle }
-joint-radius-large = Too large for this corner: at { $angle } it reaches { $reaches } up each panel and { $free } is free. Radius at most { $most }
-joint-opening-wide = At { $angle } the cove reaches { $reaches } up each panel, the opening { $opening }: close it, back it with wood, or take a larger radius
-joint-edges-overlap = Edges cut at less than { $cut }° off square cannot touch at their outer corners at { $angle }: square edges would overlap by { $overlap }
-joint-rounding-through = This rounding breaks through to the inside at { $angle }: less than { $most }, please
-joint-tape-short = Tape of { $width } does not reach round the edge at { $angle }: at least { $least }
+joint-reach-short = Pieces too short: type more than { $least } (overlap plus twice the stagger)
+joint-reach-many = With pieces of { $reach } and an overlap of { $overlap }, one layer takes more than { $most } pieces. Type longer pieces, a shorter overlap or a shorter seam
+joint-stations-few = Type the angle in at least two places, or choose the same angle everywhere
+joint-station-order = Stations out of order: this one must lie beyond the one before it
+joint-angle-flat = The inside angle must be less than 180°. Type it for an outside corner too. For panels in line choose a butt joint
+joint-angle-narrow = Below { $least }° no spreader or tape fits the corner. Change the joint or fill it
+joint-bulkhead-flat = A bulkhead stands at { $least }° to { $most }° on its panel. For a flatter one choose an inside corner
+joint-cove-alone = At { $angle } a cove alone carries nothing. Add a layer of flat tape
+joint-tape-narrow = Tape of { $width } is too narrow. A cove of radius { $radius } at { $angle } needs at least { $needs }
+joint-room-little = Too little room: at { $angle } the smallest cove takes { $takes } of each panel
+joint-radius-large = Radius too large: at { $angle } it reaches { $reaches } up each panel, and { $free } is free. Type at most { $most }
+joint-opening-wide = Opening too wide: at { $angle } it is { $opening }, and the cove reaches { $reaches } up each panel. Close it, back it with wood or use a larger radius
+joint-edges-overlap = Bevel each edge at least { $cut }° at { $angle }, so that outer corners can touch. Square edges would overlap by { $overlap }
+joint-rounding-through = At { $angle } this rounding breaks through to the inside. Type less than { $most }
+joint-tape-short = Tape of { $width } does not reach round the edge at { $angle }. Use at least { $least }
 
 
 ## Boat
 
 boat-fold =
   .stock = Rolls and remnants
-  .work = How it is worked
+  .work = Work settings
   .buy = Shopping list
   .cut = Cut list
   .joint = Joint by joint
-  .wall = Cards for the wall
+  .wall = Wall cards
 boat-joints = Joints
-  .none = No joints yet: add the first seam. What was typed elsewhere stays
+  .none = No joints yet. Add the first joint. Other entries stay
 # .nth: how a joint without a name is called. What is said of one stands side by side with commas
 boat-joint = Joint
   .nth = Joint { $count }
@@ -2323,45 +2323,45 @@ boat-joint = Joint
   .putty = { $putty } putty in place
   .tape = { $tape } tape
   .copies = all copies
-  .capped = capped by the tape
+  .capped = limited by the tape
 # $joint: its name; $why: a sentence of its own
 boat-joint-refused = { $joint }: { $why }
 boat-joint-name = Name
 boat-joint-angle =
   .help = One, or several along the seam: 95 : 120 : 150
 boat-joint-length = Length
-  .help = In all, or the stretches between the angles: { "0.8 : 1.4 m" }
-  .stretches = one length, or one stretch between each two angles
+  .help = Total, or each stretch between the angles: { "0.8 : 1.4 m" }
+  .stretches = type one length, or one for each stretch between angles
 boat-joint-gap = Gap
 boat-joint-copies = How many
 boat-joint-width = Tape width
   .help = One for all layers, or one for each: { "75 : 100 mm" }
 # each, in and out are typed as they stand here, in all languages
 boat-joint-faces = Faces of the layers
-  .help = One for each layer, each, in or out: each : out. Left empty: each.
-  .words = each, in or out for each layer, with a colon between them
+  .help = For each layer type each, in or out: each : out. Left empty: each.
+  .words = type each, in or out for each layer, with colons between
 boat-joint-strip-bare = a reinforcement strip is tape, add a layer
 boat-joint-radius =
-  .help = Left empty: by the rule.
+  .help = Left empty: by the throat rule.
 boat-pour = Next batch
-  .later = not in it
-  .now = goes into it
-  .none = Open the joints that go into it and choose so; one tap then takes them to Pour together.
+  .later = not included
+  .now = included
+  .none = Open each joint for it and choose “included”. One tap then takes them to Pour.
 boat-system = Resin system
-boat-packs-sold = Resin is sold in packs of
-  .help = Each with its hardener in ratio.
-  .wide = Resin is sold in packs of: the largest is more than { $most } times the smallest. Leave one of them out
+boat-packs-sold = Resin pack sizes
+  .help = Each with hardener in ratio.
+  .wide = Resin pack sizes: the largest is more than { $most } times the smallest. Leave one out
 boat-people = People
 boat-temperature = Wood and air
-  .help = The batches are counted for it. Left empty: { $warmth }.
+  .help = For counting batches. Left empty: { $warmth }.
 boat-most = Largest mix wanted
-  .little = Largest mix wanted: more than what bag and cup keep
-boat-filler-dose = Filler to { "100 g" } of epoxy
-boat-roll = Tape comes in rolls of
-boat-ply-roll = Peel ply comes in rolls of
+  .little = Largest mix wanted: type more than what bag and cup keep
+boat-filler-dose = Filler per { "100 g" } of epoxy
+boat-roll = Tape roll length
+boat-ply-roll = Peel ply roll length
 boat-remnants = Remnants at hand
 boat-remnant = Remnant
-boat-remnant-of = Of
+boat-remnant-of = Material
   .tape = tape
   .ply = peel ply
 boat-remnant-length = Length
@@ -2373,16 +2373,16 @@ boat-reach-long =
 
 # more than one answer takes. $joint: the one that counts most
 boat-thousands = { $thousands },{ $rest }
-boat-many-angles = { $joint }: all joints together have { $count } angles, at most { $most } are worked out at once. Type fewer along a seam, or split the boat in two, each half a boat by itself
+boat-many-angles = { $joint }: all joints together have { $count } angles, at most { $most } fit. Type fewer along a seam, or split the boat into two
 boat-many-pieces =
-  .copies = { $joint }: all joints together make { $count } pieces of tape and peel ply, one list takes at most { $most }. Type fewer of it, or split the boat in two, each half a boat by itself
-  .length = { $joint }: all joints together make { $count } pieces of tape and peel ply, one list takes at most { $most }. Type a shorter seam, or split the boat in two, each half a boat by itself
+  .copies = { $joint }: all joints together make { $count } pieces of tape and peel ply, at most { $most } fit. Type fewer copies, or split the boat into two
+  .length = { $joint }: all joints together make { $count } pieces of tape and peel ply, at most { $most } fit. Type a shorter seam, or split the boat into two
 boat-many-faces =
-  .copies = { $joint }: all joints together make { $count } faces to work on, one list takes at most { $most }. Type fewer of it, or split the boat in two, each half a boat by itself
-  .length = { $joint }: all joints together make { $count } faces to work on, one list takes at most { $most }. Type a shorter seam, or split the boat in two, each half a boat by itself
+  .copies = { $joint }: all joints together make { $count } faces to work on, at most { $most } fit. Type fewer copies, or split the boat into two
+  .length = { $joint }: all joints together make { $count } faces to work on, at most { $most } fit. Type a shorter seam, or split the boat into two
 boat-many-rolls =
-  .tape = { $length } of tape are more than { $most } rolls of { $roll }. Type longer rolls, or split the boat in two, each half a boat by itself
-  .ply = { $length } of peel ply are more than { $most } rolls of { $roll }. Type longer rolls, or split the boat in two, each half a boat by itself
+  .tape = { $length } of tape needs more than { $most } rolls of { $roll }. Type longer rolls, or split the boat into two
+  .ply = { $length } of peel ply needs more than { $most } rolls of { $roll }. Type longer rolls, or split the boat into two
 
 boat-batches = To mix
   .text = { $count ->
@@ -2391,26 +2391,26 @@ boat-batches = To mix
   }
 # by what the batches are counted; .coats and .warmth follow the first with a comma, .surplus with a semicolon
 boat-counted =
-  .plan = { $count } by the plan of the seams
-  .mass = no plan counts all of them: by the largest mix
-  .coats = coats by mass
+  .plan = { $count } by the seam plan
+  .mass = no plan covers all seams: by the largest mix
+  .coats = coats by weight
   .warmth = at { $warmth }
-  .surplus = { $surplus } more than needed, because this scale measures no smaller mix in ratio
+  .surplus = { $surplus } more than needed, as the scale cannot measure a smaller batch accurately
 boat-putty = Putty to mix, in all
   .rough = { $count ->
-    [one] { $count } batch; rounded up, with tooling, bags and cups
-   *[other] { $count } batches; rounded up, with tooling, bags and cups
+    [one] { $count } batch, rounded up, with losses
+   *[other] { $count } batches, rounded up, with losses
   }
 boat-added =
-  .rough = what stays on it: putty, glass and resin in place; nothing wasted counted
+  .rough = putty, glass and resin in place, without waste
 boat-seams = Seams in all
   .rough = { $count ->
-    [one] every copy; { $count } seam
-   *[other] every copy; { $count } seams
+    [one] { $count } seam, all copies
+   *[other] { $count } seams, all copies
   }
 # $dose: parts by weight to 100; $doubt: percent, without the sign
 boat-filler = Filler
-  .rough = { $dose } to 100 of epoxy by weight, ±{ $doubt }%, from memory; rounded up, { $spare } spare in it
+  .rough = { $dose } per 100 of epoxy by weight, ±{ $doubt }% (from memory), rounded up, with { $spare } spare
 # which joints: behind "Putty of"
 boat-chosen = { $count ->
     [one] { $count } joint
@@ -2418,16 +2418,16 @@ boat-chosen = { $count ->
   }
   .all = all joints
 boat-mixed = Epoxy to mix, in all
-  .rough = in the putty { $putty }, as liquid { $liquid }, and { $spare } spare
+  .rough = { $putty } in putty, { $liquid } as liquid, plus { $spare } spare
 # .and: names of the parts of a label, one after the other: "Resin and hardener"
 boat-resin = Resin to buy
   .and = { $parts } and { $part }
-  .rough = by the label's ratio; rounded up, { $spare } spare in it
-  .rough-doubt = by the label's ratio, { $doubt }; rounded up, { $spare } spare in it
+  .rough = by the label's ratio, rounded up, with { $spare } spare
+  .rough-doubt = by the label's ratio ({ $doubt }), rounded up, with { $spare } spare
 # $parts: "5 kg + 1.5 kg"; $part: the name of the first of them
 boat-packs = Packs
   .each = { $count } × ({ $parts })
-  .rough = pairs in ratio that leave least over: { $over } of { $part }
+  .rough = pairs in ratio, least left over: { $over } of { $part }
 # how a tape is cut: the parts stand side by side with a semicolon
 boat-tape =
   .pieces = { $count ->
@@ -2444,8 +2444,8 @@ boat-from-rolls = { $count ->
    *[other] { $count } rolls, { $length } cut from it
   }
   .none = no roll to open
-  .least = not searched to the end: at least { $count } needed
-  .saved = not searched to the end: at most { $length } could still be saved
+  .least = search stopped early: at least { $count } needed
+  .saved = search stopped early: at most { $length } could still be saved
 
 # what else is bought
 boat-gloves = Gloves
@@ -2453,12 +2453,12 @@ boat-gloves = Gloves
     [one] { $count } pair
    *[other] { $count } pairs
   }
-  .rough = people × (batches + 1); twice that if two pairs are worn
+  .rough = people × (batches + 1), double for two pairs at once
 boat-bags = Bags for putty
   .rough = one for each batch of putty
 boat-cups = Cups
 boat-sticks = Mixing sticks
-boat-mix-each = one for each mix
+boat-mix-each = one for each batch
 boat-tray = Tray film
   .text = { $count ->
     [one] { $count } sheet
@@ -2470,12 +2470,9 @@ boat-brushes = Brushes or rollers
 boat-blanks = Spreader blanks
   .rough = one for each cove radius, to the millimetre
 boat-backing = Backing tape
-  .rough = { $more ->
-    [10] behind every gap, and a tenth more
-   *[other] behind every gap, and { $more }% more
-  }
+  .rough = behind every gap, plus { $more }%
 boat-ties = Ties
-  .rough = one each { $each } of seam ({ $mark })
+  .rough = one every { $each } of seam ({ $mark })
 boat-abrasive = Abrasive sheets
   .rough = one for { $tape } of tape ({ $mark })
 boat-cartridges = Respirator filters
@@ -2483,7 +2480,7 @@ boat-cartridges = Respirator filters
     [one] { $count } set
    *[other] { $count } sets
   }
-  .rough = one for each person; vapour and dust are different filters, see Safety
+  .rough = one for each person. Vapour and dust need different filters: see Safety.
 # .text: "R 12, R 15 mm"
 boat-spreaders = Spreaders to cut
   .each = R { $radius }
@@ -2497,7 +2494,7 @@ boat-wall =
   .spreader = spreader { $radii }
   .tape = tape { $width }: { $numbers }
 boat-plan = Plan these seams
-  .insides = Plan these seams, the insides
+  .insides = Plan the insides
   .outsides = Plan the outsides, hull turned
   .part = { $plan }: pieces { $first } to { $last } of { $all }
 
@@ -2511,15 +2508,15 @@ cut-remnant = Remnant of { $length }
   .nth = Remnant { $count }
   .left = Left of { $remnant }
   .rough = { $used } of { $length } cut off
-  .untouched = nothing comes off it
+  .untouched = not cut
 # $what: cut-tape or cut-ply; $stock: cut-roll, cut-remnant, or its name and length
 cut-from = { $what }: { $stock }
-  .rough = piece numbers in laying order; { $left } left
+  .rough = pieces in laying order, { $left } left
 # $length: "2 × 1.55 m"; $numbers: of the pieces, "1 to 4, 7"
 cut-pieces = { $length }: { $numbers }
 cut-numbers = { $first } to { $last }
 cut-left = { $length } left
-cut-strips = { $what }: { $count } pieces. The list below says which come from where.
+cut-strips = { $what }: { $count } pieces. The list below shows where each is cut.
 
 
 ## Drawings
@@ -2545,18 +2542,18 @@ section-inside-up = Section to scale, the inside up.
 section-corner = To scale: putty crossed, tape dashed
   .told = Two panels { $thickness } thick meet at { $angle } degrees.
   .apart = Two panels { $thickness } thick meet at { $angle } degrees, { $gap } apart.
-section-cove = A cove of radius { $radius } fills it, { $throat } deep on the bisector, and leaves each panel { $tack } up.
+section-cove = A cove of radius { $radius } fills it, { $throat } deep on the bisector, { $tack } up each panel.
   .none = No cove: flat tape alone.
 section-outside =
-  .round = Outside the edge is rounded to { $radius }.
-  .flush = Outside the edge is filled flush.
-  .sharp = Outside the edge is filled to a sharp edge.
+  .round = The outer edge is rounded to { $radius }.
+  .flush = The outer edge is filled flush.
+  .sharp = The outer edge is filled sharp.
 section-flat =
   .apart = Section to scale. Two panels in line, { $thickness } thick, { $gap } apart, the gap filled.
   .butt = Section to scale. Two panels in line, { $thickness } thick.
   .strip = Section to scale. A panel, { $thickness } thick.
 # $one, $other: .cove or .flat, for either side
-section-bulkhead = Section to scale. A bulkhead { $thickness } thick stands on its panel; on one side { $one }, on the other { $other }.
+section-bulkhead = Section to scale. A bulkhead { $thickness } thick stands on its panel. On one side { $one }, on the other { $other }.
   .cove = a cove of radius { $radius } at { $angle } degrees
   .flat = flat tape alone at { $angle } degrees
   .measures = { $angle } and { $other }, { $thickness }
@@ -3744,185 +3741,185 @@ sources-page =
 
 ## Scripts: notices, buttons and what the page says of itself
 
-page-stale = These figures are old: the new ones are being worked out.
+page-stale = These results are old. New ones are being calculated.
 engine-fault =
-  .unstarted = the engine did not start
-  .fell = the engine fell over
-  .hung = the engine took too long
-  .unreadable = the engine's answer could not be read
+  .unstarted = the calculator did not start
+  .fell = the calculator crashed
+  .hung = the calculator took too long
+  .unreadable = the calculator's answer could not be read
 page-undo = Undo
 backup-wrong = This file could not be read. Nothing was changed.
-  .not-ours = This is not a file that Covemix exported. Nothing was changed.
-  .too-large = This file is too large to be one of ours. Nothing was changed.
-  .newer = This file comes from a newer Covemix: update this one first. Nothing was changed.
-  .unread = What is kept on this phone could not be read. Nothing was saved or changed.
-entry-no-figures = Its figures could not be worked out.
-entry-unread = A row that cannot be read
-  .why = It is kept as it is, and is in the file that Kit saves. Nothing here counts with it.
-  .removed = The row that cannot be read is removed.
+  .not-ours = This file is not from Covemix. Nothing was changed.
+  .too-large = This file is too large for a Covemix file. Nothing was changed.
+  .newer = This file is from a newer Covemix. Nothing was changed. Update first.
+  .unread = The data on this phone could not be read. Nothing was saved or changed.
+entry-no-figures = Its results could not be calculated.
+entry-unread = Unreadable entry
+  .why = It stays as it is, also in the file that Kit saves. No result uses it.
+  .removed = The unreadable entry is removed.
 entry-remove = Remove
 kit-added = { $name } is in the kit.
 kit-nameless = Number { $id }
-page-not-whole = Covemix did not come whole: open it once more with a good connection.
-  .of = Covemix did not come whole ({ $names }): open it once more with a good connection.
-engine-started-anew = The part that calculates stopped and was started again. Nothing that you typed is lost.
-lead-here = { $label }: it is here now.
-offline-plain = This address is plain http: everything works while you are connected, but it cannot be kept for a shop without signal. For that, open it from an https address (covemix export makes the files for one).
-offline-half = Covemix did not come whole: the signal went, this network has a sign-in page, or the phone is full. It is not kept for use without signal yet: open it once more with a good connection.
-offline-half-update = The update did not come whole: the signal went, this network has a sign-in page, or the phone is full. The one on this phone stays and works; the newer one is fetched another time.
-update-whole = A newer Covemix is here, and whole. It waits because a pot runs; the pot's clock goes on in the newer one.
-update-ready = A newer Covemix is ready. Numbers do not change until you take it.
+page-not-whole = Covemix did not load fully. Open it again with a good connection.
+  .of = Covemix did not load fully ({ $names }). Open it again with a good connection.
+engine-started-anew = The calculator stopped and was restarted. Your entries are safe.
+lead-here = { $label }: values filled in.
+offline-plain = This is an http address: Covemix works only while you are connected. To use it without signal, open it from an https address (covemix export makes the files for one).
+offline-half = Covemix did not load fully: the signal dropped, this network has a sign-in page, or the phone is full. It does not work without signal yet. Open it again with a good connection.
+offline-half-update = The update did not load fully: the signal dropped, this network has a sign-in page, or the phone is full. The version on this phone still works. The update is tried again later.
+update-whole = An update is ready. It waits because a pot is running. The pot's clock goes on after the update.
+update-ready = An update is ready. Results stay the same until you take it.
 update-now = Update now
-update-unfetched = A newer one could not be fetched just now: try again with a connection.
-update-none = There is no newer one here yet.
-offline-ready = Covemix is now kept on this phone: it works without signal.
-offline-unkept = This browser does not let Covemix be kept for use without signal.
-part-unfetched = That part of Covemix could not be fetched just now. Try again with a connection.
-recalled-this = This Covemix is recalled.
+update-unfetched = The update could not be loaded. Try again with a connection.
+update-none = There is no update yet.
+offline-ready = Covemix is saved on this phone and works without signal.
+offline-unkept = This browser cannot save Covemix for use without signal.
+part-unfetched = This part of Covemix could not be loaded. Try again with a connection.
+recalled-this = This version of Covemix is recalled.
 page-close = Close
-page-unanswered = That could not be worked out. Your input is fine; tap again.
+page-unanswered = No answer. Your input is fine. Tap again.
 pot-empty = Empty
-pot-still-good = Still good
+pot-still-good = Still usable
 pot-stiffening = Stiffening
-pot-gone = Gone
+pot-gone = Too stiff
 pot-end = End this pot
 pot-air = The air has changed
   .label = Air temperature now
-  .act = Count with it
+  .act = Use this
 pot-left = Set what is left
-  .label = Left now, by the other phone or your watch
-  .act = Count from it
+  .label = Time left, by the other phone or your watch
+  .act = Use this
 pot-nameless = Pot
 pot-done = Done: { $step }
 pot-doubt =
-  .unshown = This pot's clock cannot be shown just now: watch the pot itself.
-  .behind = These minutes are not up to date: the part that calculates does not answer. Watch the pot itself.
-  .not-started = No clock was started: this phone cannot save just now. Set its own alarm.
-  .no-start = No clock was started: it is not known when the pot was mixed.
-  .strange = A pot is kept here whose clock cannot be read: watch the pot itself. It can be ended on Clock.
-card-code = A code of the link: { $told }
-card-opens = Opens this
-link-not-looked-at = A link could not be looked at: the part that calculates did not load, and there is no connection to a server. Nothing of yours is changed.
-link-used = The link's values are here now.
+  .unshown = This pot's clock cannot be shown. Watch the pot itself.
+  .behind = These minutes are old: the calculator does not answer. Watch the pot itself.
+  .not-started = No clock was started: this phone cannot save. Set the phone's own alarm.
+  .no-start = No clock was started: the time of mixing is not known.
+  .strange = The clock of a saved pot cannot be read. Watch the pot itself. You can end it on Clock.
+card-code = QR code of the link: { $told }
+card-opens = Scan to open
+link-not-looked-at = The link could not be checked: the calculator did not load, and there is no server connection. Your values are unchanged.
+link-used = The link's values are filled in.
 link-use = Use these
 link-keep-mine = Keep mine
 link-try-again = Try again
-link-shows = A link shows: { $words }. Nothing of yours is changed.
-  .this = A link shows this. Nothing of yours is changed.
-paste-strange = That is not a Covemix link. Nothing was changed.
+link-shows = The link holds: { $words }. Your values are unchanged.
+  .this = This is from a link. Your values are unchanged.
+paste-strange = This is not a Covemix link. Nothing was changed.
 paste-no-camera = The camera cannot be used. Paste the link instead.
-paste-unread = That could not be looked at just now.
-share-copied = The link is copied.
-  .link = The link is copied. It holds the numbers themselves and opens without signal.
-  .words = The plain words are copied.
-share-copy-the-link = Copy the link
-share-pot = Another phone that scans this, or opens the link, shows the same clock.
-share-code = A code of the link { $link }
-share-too-much = Too much for one code: send the link instead.
-share-unmade = The link could not be made just now. Close this and try again.
+paste-unread = The link could not be checked. Try again.
+share-copied = Link copied.
+  .link = Link copied. It holds the values and opens without signal.
+  .words = Text copied.
+share-copy-the-link = Copy link
+share-pot = Scan this or open the link on another phone to show the same clock.
+share-code = QR code of the link { $link }
+share-too-much = Too much for a QR code. Send the link instead.
+share-unmade = The link could not be made. Close this and try again.
 share-copy-marked = Copy the marked text above.
-store-blocked = Another tab still holds the older store: close it, and kit and log come back.
-store-failed = This browser cannot save just now (private mode, or the phone is full). What you typed is still here.
-store-newer = Kit, log and running pots were kept here by a newer Covemix: open this page again with a connection, and they are back.
-store-may-clear = The browser may clear this phone's kit and log when space is short: export them now and then.
-backup-nothing = Nothing: it is all here already.
-backup-nameless = without a name
-backup-replaced = All of the file is here now.
-backup-added = The file is added to yours.
-boat-demo = An invented dinghy is there now.
-boat-emptied = All joints are out.
-boat-full = The list is full: remove a remnant first.
-boat-no-roll = No roll of the kit is needed for this list.
+store-blocked = An older tab blocks kit and log. Close it to get them back.
+store-failed = This browser cannot save (private mode, or the phone is full). Your entries are still here.
+store-newer = A newer Covemix saved kit, log and running pots here. Open this page again with a connection to get them back.
+store-may-clear = The browser may delete this phone's kit and log when space is short. Export them now and then.
+backup-nothing = Nothing: all of it is here already.
+backup-nameless = unnamed
+backup-replaced = The file has replaced your data.
+backup-added = The file is added to your data.
+boat-demo = An example dinghy is filled in.
+boat-emptied = All joints are removed.
+boat-full = The list is full. Remove a remnant first.
+boat-no-roll = This list needs no roll from the kit.
 boat-rolls = { $count ->
-    [one] { $count } roll of the kit is cut from now.
-   *[other] { $count } rolls of the kit are cut from now.
+    [one] The cut list now uses { $count } roll from the kit.
+   *[other] The cut list now uses { $count } rolls from the kit.
   }
-boat-left = The kit has what is left now: { $left }.
-clock-mixed = Mixed now. It uses the air temperature on this screen: correct it if it has changed.
-pot-link = A link brings a running pot. { $words }
-  .unread = A link brings a running pot, which could not be looked at just now.
-  .again = Look again
+boat-left = The kit now has what is left: { $left }.
+clock-mixed = Mixed now. The clock uses the air temperature on this screen. Correct it if it has changed.
+pot-link = The link holds a running pot. { $words }
+  .unread = The link holds a running pot that could not be checked.
+  .again = Try again
   .add = Add this pot
 pot-logged = The pot is in the log.
 pot-ended = The pot is ended.
 kit-copied = { $name } is copied.
 kit-removed = { $name } is removed.
-kit-taught = { $name } has its own rates.
+kit-taught = { $name } now has its own rates.
 kit-use-rates = Use my rates
 entry-change = Change
 entry-copy = Copy
-setting-unkept = This browser cannot save: this lasts until you close the page.
+setting-unkept = This browser cannot save. The setting lasts until you close the page.
 log-removed = The batch is removed.
 log-again = Pour again
-  .done = Pour holds that batch again.
+  .done = The batch is on Pour again.
 plan-no-seams = The boat has no seams to lay yet.
-pour-unkept = It could not be saved: this browser cannot save just now.
-pour-batch-logged = The batch is in the log, and counts from now on.
-pour-anew = Another pour: what the last one really showed is cleared.
-pour-logged = The pour is in the log.
+pour-unkept = Not saved: this browser cannot save.
+pour-batch-logged = The batch is in the log and counts from now on.
+pour-anew = Another batch: the last readings are cleared.
+pour-logged = The batch is in the log.
   .more = Seam, lot, how it went
-engine-missing = The part that calculates did not load. Open this page once more with a connection; if that does not help, this browser is too old for it.
-  .server = The part that calculates did not load. With a connection, “Work it out” asks the server instead.
-pick-put-away = Another thing is chosen: what you typed for the one before is put away.
-page-not-old = These figures are old. Wait for the new ones.
-store-unkept = This browser cannot save: what you type lasts until you close the page.
-page-our-fault = That could not be worked out. It is not your input; change something and it tries again.
-  .why = That could not be worked out ({ $why }). It is not your input; change something and it tries again.
+engine-missing = The calculator did not load. Open this page again with a connection. If that does not help, this browser is too old.
+  .server = The calculator did not load. With a connection, “Work it out” asks the server instead.
+pick-put-away = New choice: the values typed for the one before are set aside.
+page-not-old = These results are old. Wait for the new ones.
+store-unkept = This browser cannot save. Your entries last until you close the page.
+page-our-fault = Calculation failed. Your input is fine. Change any field to try again.
+  .why = Calculation failed ({ $why }). Your input is fine. Change any field to try again.
 row-removed = { $called } is removed.
-steps-working = Working it out. Below is the step before your tap.
+steps-working = Calculating. Below is the step before your tap.
 steps-step = Step { $step } of { $all }: tap when done
 steps-then = Then: { $label } { $figure }
-backup-begun = begun { $when }
+backup-begun = started { $when }
 backup-names = { $names } and { $count } more
 backup-changes = { $way ->
-    [comes] Comes in
-   *[goes] Goes
+    [comes] Added
+   *[goes] Removed
   }: { $store ->
     [kit] { $count ->
-      [one] { $count } thing
-     *[other] { $count } things
+      [one] { $count } kit item
+     *[other] { $count } kit items
     }
     [log] { $count ->
-      [one] { $count } row of the log
-     *[other] { $count } rows of the log
+      [one] { $count } log entry
+     *[other] { $count } log entries
     }
    *[pots] { $count ->
       [one] { $count } running pot
      *[other] { $count } running pots
     }
   } ({ $names })
-backup-holds = The file holds { $file }. On this phone are { $phone }.
+backup-holds = File: { $file }. This phone: { $phone }.
 backup-over = { $count ->
-    [one] Ended, no clock is started: { $count } pot over long ago ({ $names })
-   *[other] Ended, no clock is started: { $count } pots over long ago ({ $names })
+    [one] No clock is started: { $count } pot ended long ago ({ $names })
+   *[other] No clock is started: { $count } pots ended long ago ({ $names })
   }
-backup-runs-on = A pot that runs here runs on: { $pots }.
+backup-runs-on = Pots running here keep running: { $pots }.
 backup-count = { $count ->
-    [one] { $things } of your things and { $count } batch
-   *[other] { $things } of your things and { $count } batches
+    [one] { $things } in the kit, { $count } batch
+   *[other] { $things } in the kit, { $count } batches
   }
   .others = { $count ->
-    [one] { $count } other row of the log
-   *[other] { $count } other rows of the log
+    [one] { $count } other log entry
+   *[other] { $count } other log entries
   }
   .pots = { $count ->
     [one] { $count } running pot
    *[other] { $count } running pots
   }
-lost-newer = A newer Covemix is on this phone, and whole. It waits because a pot may run; its clock goes on in the newer one.
-lost-back = Open it once with a connection and it is back. Your kit and log are kept apart from that copy.
+lost-newer = An update is on this phone. It waits because a pot may be running. The pot's clock goes on after the update.
+lost-back = Open Covemix once with a connection to get it back. Your kit and log are stored separately.
 lost-pots = { $count ->
-    [one] A pot runs, and nothing rings here. Set another alarm, and watch the pot itself.
-   *[other] { $count } pots run, and nothing rings here. Set another alarm, and watch the pot itself.
+    [one] A pot is running and no alarm rings here. Set another alarm and watch the pot itself.
+   *[other] { $count } pots are running and no alarm rings here. Set another alarm and watch each pot itself.
   }
 lost-pot = A pot
   .unread = { $called }: its clock cannot be read.
   .mixed = { $called }: mixed at { $mixed }.
   .lasts = { $called }: mixed at { $mixed }, usable for { $lasts } from then.
-lost-gone = This phone has let go of its copy of Covemix, and there is no signal.
-lost-damaged = This phone's copy of Covemix is damaged, and what is missing could not be fetched.
-offline-damaged = A part of this phone's copy of Covemix is damaged and could not be fetched again ({ $part }).
-  .mend = Open it once more with a good connection. Your kit and log are kept apart from it.
+lost-gone = This phone has deleted its copy of Covemix, and there is no signal.
+lost-damaged = This phone's copy of Covemix is damaged, and the missing part could not be loaded.
+offline-damaged = Part of this phone's copy of Covemix is damaged and could not be loaded again ({ $part }).
+  .mend = Open Covemix again with a good connection. Your kit and log are stored separately.
 
 ## Language: how another one is taken up
 

@@ -80,7 +80,7 @@ def test_a_joint_goes_into_the_boat_as_its_next_row_with_the_way_back(boat, stan
         boat.goto(f"{standing.url}/joint/")
         boat.get_by_role("textbox", name="Angle inside").fill(angle)
         expect(boat.get_by_role("img", name=f"{angle} degrees")).to_be_visible()
-        boat.get_by_role("link", name="Into the boat").click()
+        boat.get_by_role("link", name="Add to boat").click()
         expect(boat.locator("[data-group=joints] [data-row]")).to_have_count(count)
         expect(boat.locator(f"[name='joints.{count - 1}.angle']")).to_have_value(angle)
     boat.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
@@ -109,7 +109,7 @@ def test_on_paper_the_list_the_cuts_and_the_cards_stand_on_sheets_of_their_own(b
         text = [" ".join(page.get_text().replace("\u00a0", " ").split()) for page in sheets]
     assert 4 <= len(text) <= 6 and all(len(page) > 100 for page in text)
     where = [next(place for place, page in enumerate(text) if words in page)
-             for words in ("Shopping list", "Cut list", "Cards for the wall")]
+             for words in ("Shopping list", "Cut list", "Wall cards")]
     assert where == sorted(set(where))
     assert "Roll 1" in text[where[1]] and "2 × Chine" in text[where[2]]
     assert not any("Try the demo boat" in page or "Print this list" in page for page in text)
@@ -148,7 +148,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(figure(boat, "putty")).to_be_visible()
     boat.evaluate(ROLLS, OWN)
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
-    expect(boat.locator("[data-notice=row]")).to_contain_text("2 rolls of the kit")
+    expect(boat.locator("[data-notice=row]")).to_contain_text("2 rolls from the kit")
     expect(boat.locator("[name='remnants.1.name']")).to_have_value("Odd end")
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
@@ -180,7 +180,7 @@ def test_without_an_answer_nothing_is_cut_off_the_kits_rolls_and_the_page_says_s
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text(re.compile("m$"))
     unanswered(boat)
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=unanswered]")).to_contain_text("could not be worked out")
+    expect(boat.locator("[data-notice=unanswered]")).to_contain_text("No answer")
     assert boat.evaluate(LENGTHS) == ["30"]
 
 

@@ -104,7 +104,7 @@ def test_a_pot_follows_its_air_and_hands_over_the_same_clock(phone, standing):
     timing = [["mass", "240 g"], ["in", "cup"], ["at", "18 °C"]]
     phone.evaluate(ADD, pot_of(40, 300, timing=timing, system=[["system", "3-1"]]))
     phone.get_by_text("The air has changed").click()
-    field, button = phone.get_by_label("Air temperature now"), phone.get_by_role("button", name="Count with it")
+    field, button = phone.get_by_label("Air temperature now"), phone.get_by_role("button", name="Use this")
     field.fill("warm")
     button.click()
     expect(phone.locator(".pot .error:visible")).to_contain_text("Air temperature")
@@ -124,7 +124,7 @@ def start_and_type_air(phone, degrees):
     phone.get_by_role("link", name="Start the clock").click()
     phone.get_by_text("The air has changed").click()
     phone.get_by_label("Air temperature now").fill(degrees)
-    phone.get_by_role("button", name="Count with it").click()
+    phone.get_by_role("button", name="Use this").click()
     expect(phone.locator(".pot details", has_text="The air has changed")).not_to_have_attribute("open", "")
 
 
@@ -262,7 +262,7 @@ def test_two_quick_taps_on_a_pot_are_two_timings_of_its_system(clock):
     clock.evaluate(JUMP, 17 * 60)  # of the 22 minutes that a fifth kept back leaves
     expect(clock.locator(".pot-minutes")).to_have_text(re.compile("^[45]:"))
     clock.evaluate("""() => {
-        for (const said of ["Still good", "Stiffening"]) {
+        for (const said of ["Still usable", "Stiffening"]) {
             [...document.querySelectorAll(".pot button")].find((one) => one.textContent === said).click();
         }
     }""")
@@ -274,7 +274,7 @@ def test_still_good_looks_again_later(phone, standing):
     phone.goto(standing.url + "/clock/")
     phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
     expect(phone.locator(".pot")).to_have_attribute("data-state", "over")
-    phone.locator(".pot").get_by_role("button", name="Still good").click()
+    phone.locator(".pot").get_by_role("button", name="Still usable").click()
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^(5:00|4:)"))
 
 
@@ -328,7 +328,7 @@ def test_a_pot_that_cannot_be_told_leaves_the_others_ringing_and_can_be_ended(ph
     phone.evaluate(ADD, pot_of(10, 700))
     expect(phone.locator("[data-kind=ring]")).to_be_visible()
     bad = phone.locator(".pot", has_text="cannot be shown")
-    expect(bad.get_by_role("button", name="Gone")).to_be_hidden()
+    expect(bad.get_by_role("button", name="Too stiff")).to_be_hidden()
     bad.get_by_role("button", name="End this pot").click()
     expect(bad).to_have_count(0)
     expect(phone.locator(".pot")).to_have_count(1)

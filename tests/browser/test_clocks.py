@@ -226,12 +226,12 @@ def test_two_phones_whose_clocks_differ_share_one_pot(chromium, phone, standing,
         expect(told(page, name)).to_have_count(1 if name == line else 0)
     if line:
         page.get_by_text("Set what is left").last.click()
-        field = page.get_by_label("Left now")
+        field = page.get_by_label("Time left, by the other phone")
         field.fill("soon")
-        page.get_by_role("button", name="Count from it").click()
+        page.get_by_role("button", name="Use this").click()
         expect(page.locator(".pot .error:visible")).to_contain_text("12:30")
         field.fill(phone.locator(".pot-minutes").text_content())
-        page.get_by_role("button", name="Count from it").click()
+        page.get_by_role("button", name="Use this").click()
         expect(told(page, line)).to_have_count(0)
         page.wait_for_timeout(1200)
         assert abs(seconds_left(page) - seconds_left(phone)) <= 9  # one is read after the other

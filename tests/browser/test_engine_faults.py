@@ -46,7 +46,7 @@ def crossed_out(phone):
 # its first answer is spoken: on a slow machine the mark may come before it
 AT_REST = """() => {
   const { textContent } = document.querySelector("[data-status]");
-  return textContent && !textContent.startsWith("These figures are old");
+  return textContent && !textContent.startsWith("These results are old");
 }"""
 
 
@@ -68,7 +68,7 @@ def test_old_figures_are_marked_in_words_within_a_third_of_a_second(phone, odd, 
     phone.clock.run_for(299)
     expect(mark).to_have_text("Old figures: working it out")
     expect(mark.locator("span")).to_be_visible()
-    assert "These figures are old" in phone.locator("[data-status]").text_content()
+    assert "These results are old" in phone.locator("[data-status]").text_content()
     assert set(crossed_out(phone)) == {"line-through"}
 
 
@@ -82,7 +82,7 @@ def test_a_hung_engine_is_started_anew_within_ten_seconds_and_says_so(phone, odd
     phone.clock.pause_at(3_600)
     amount.fill(AWKWARD)
     phone.clock.run_for(9_000)
-    expect(phone.locator("[data-notice=hung]")).to_contain_text("started again")
+    expect(phone.locator("[data-notice=hung]")).to_contain_text("restarted")
     phone.clock.resume()
     amount.fill("300")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
@@ -153,7 +153,7 @@ def test_a_finger_that_bounces_starts_one_pot_keeps_one_pour_and_takes_one_joint
     phone.evaluate(TWICE, ["amount", "", "[data-keep-pour]"])
     expect(phone.locator("[data-notice=log]")).to_be_visible()
     phone.goto(standing.url + "/joint/")
-    expect(phone.locator("[data-lead]", has_text="Into the boat")).to_be_visible()
+    expect(phone.locator("[data-lead]", has_text="Add to boat")).to_be_visible()
     phone.wait_for_function(AT_REST)
     phone.evaluate(TWICE, ["thickness", "", "[data-lead*='adds']"])
     expect(phone.locator("[data-screen=boat] [data-row]").first).to_be_attached()
@@ -204,7 +204,7 @@ def test_an_answer_that_cannot_be_read_is_an_error_with_its_name(phone, odd, ans
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     amount = phone.get_by_label("Amount", exact=True)
     amount.fill(AWKWARD)
-    told = "the engine's answer could not be read"
+    told = "the calculator's answer could not be read"
     expect(phone.locator("[data-error=amount]")).to_contain_text(told, timeout=7000)  # sooner than patience ends
     expect(figure(phone, "drawn_b")).to_be_hidden()
     amount.fill("300")
@@ -221,7 +221,7 @@ def test_whoever_asks_is_told_that_an_answer_cannot_be_read(phone, odd):
     phone.goto(odd("return '{ half of';"))
     expect(figure(phone, "drawn_b")).to_be_visible()
     told = phone.evaluate(ASK, {"move": "measure", "typed": {"amount": AWKWARD}})
-    assert told == "the engine's answer could not be read"
+    assert told == "the calculator's answer could not be read"
 
 
 @pytest.mark.parametrize(("path", "name"), [("/", "amount"), ("/joint/", "thickness"), ("/", "system.timings"),
@@ -262,7 +262,7 @@ def test_a_running_pots_minutes_do_not_stand_unmarked(phone, odd):
     expect(minutes).to_be_visible()
     assert minutes.evaluate(DECORATION) == "none"
     hang(phone, "batch")
-    expect(phone.locator(".pot-trouble")).to_contain_text("not up to date", timeout=20_000)
+    expect(phone.locator(".pot-trouble")).to_contain_text("These minutes are old", timeout=20_000)
     assert minutes.evaluate(DECORATION) == "line-through"
     phone.locator("[name=batch]").fill("300")
     expect(phone.locator(".pot-trouble")).to_be_hidden(timeout=25_000)  # the engine is started anew

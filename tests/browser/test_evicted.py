@@ -27,7 +27,7 @@ def test_without_its_copy_and_without_signal_it_says_so(phone, served, way):
     else:
         phone.context.set_offline(True)
     phone.goto(served.url + "/safety/")
-    expect(phone.get_by_text("Open it once with a connection")).to_be_visible()
+    expect(phone.get_by_text("Open Covemix once with a connection")).to_be_visible()
 
 
 def test_opened_once_with_a_connection_it_is_kept_again(phone, served):
@@ -82,7 +82,7 @@ def test_the_page_of_a_phone_that_let_go_names_the_pots_that_run(phone, served, 
     let_go(phone, served.url, "cache_storage")
     served.stop()
     phone.goto(served.url + "/safety/")
-    expect(phone.get_by_text("A pot runs, and nothing rings here")).to_be_visible()
+    expect(phone.get_by_text("A pot is running and no alarm rings here")).to_be_visible()
     expect(phone.get_by_role("listitem")).to_contain_text(said)
     if "typed" not in more:
         expect(phone.get_by_role("listitem")).to_contain_text("200 g, Port <chine>")
@@ -96,6 +96,6 @@ def test_without_pots_the_page_of_a_phone_that_let_go_names_none_and_makes_no_st
     let_go(later, served.url, "cache_storage,indexeddb")
     served.stop()
     later.goto(served.url + "/safety/")
-    expect(later.get_by_text("Open it once with a connection")).to_be_visible()
+    expect(later.get_by_text("Open Covemix once with a connection")).to_be_visible()
     assert "pot" not in later.locator("body").inner_text()
     assert later.evaluate("indexedDB.databases()") == []

@@ -63,5 +63,5 @@ def test_it_works_in_any_folder_and_then_without_signal(phone, elsewhere):
 def test_a_browser_too_old_is_told_so_and_not_sent_to_a_server(phone, elsewhere):
     grow_old(phone)
     phone.goto(elsewhere.url)
-    expect(phone.locator("[data-notice=engine]")).to_contain_text("this browser is too old for it")
+    expect(phone.locator("[data-notice=engine]")).to_contain_text("this browser is too old")
     expect(phone.get_by_role("button", name="Work it out")).to_be_hidden()

@@ -39,10 +39,10 @@ def test_drawing_first_figures_and_fields_stand_in_one_sight(phone, standing):
     expect(figure(phone, "radius")).to_have_text("14.5 mm")
     foot = phone.locator("[data-foot]").bounding_box()["y"]
     seen = [phone.locator("[data-follows] svg"), phone.locator(".strip [data-line=putty]"),
-            *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap between"))]
+            *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap"))]
     boxes = [one.bounding_box() for one in seen]
     assert all(box["y"] >= 0 and box["y"] + box["height"] <= foot for box in boxes), (foot, boxes)
-    phone.get_by_text("What stays behind").scroll_into_view_if_needed()
+    phone.get_by_text("Losses and spare").scroll_into_view_if_needed()
     expect(phone.locator(".strip [data-line=putty]")).to_be_in_viewport()
 
 
@@ -52,7 +52,7 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
         joint.get_by_label("Kind of joint").select_option(kind)
         if kind != "butt":
             joint.get_by_role("textbox", name="Angle inside").fill(angle)
-        joint.get_by_label("Gap between").fill(gap)
+        joint.get_by_label("Gap", exact=True).fill(gap)
         words = "gap" if gap != "0" else f"{angle} degrees"
         expect(joint.get_by_role("img", name="Section to scale")).to_be_visible()
         expect(joint.locator(".figure .shape-note", has_text="gap " if gap != "0" else "°").first).to_be_visible()
@@ -75,7 +75,7 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
 @pytest.mark.parametrize("label, typed, field, said", [
     ("Panel thickness", "0", "thickness", "more than 0"),
     ("Angle inside", "185", "angle", "less than 180°"),
-    ("Gap between", "40", "gap", "the opening"),
+    ("Gap", "40", "gap", "Opening too wide"),
     ("Seam length", "-1", "length", "Seam length"),
 ])
 def test_joints_that_cannot_be_are_refused_at_their_field(same_phone, standing, label, typed, field, said):
@@ -100,15 +100,15 @@ def test_narrow_tape_and_stations_out_of_order_are_refused_in_their_row(phone, s
     expect(phone.locator("form.live")).to_be_visible()
     phone.get_by_label("Width").fill("75")
     expect(figure(phone, "radius")).to_be_visible()
-    phone.get_by_text("Angle along it, copies").click()
-    phone.get_by_label("The angle", exact=True).select_option("stations")
+    phone.get_by_text("Changing angle, copies").click()
+    phone.get_by_label("Angle along the seam", exact=True).select_option("stations")
     expect(phone.locator("[data-figure=stations]")).to_be_visible()
     phone.locator("[name='stations.1.at']").fill("3")
-    expect(phone.locator("[data-error='stations.2.at']")).to_contain_text("order along the seam")
+    expect(phone.locator("[data-error='stations.2.at']")).to_contain_text("out of order")
     expect(phone.locator("[name='stations.1.at']")).to_have_value("3")
     phone.locator("[name='stations.1.at']").fill("1")
-    phone.get_by_text("How the cove is sized").click()
-    phone.get_by_label("The cove").select_option("spreader")
+    phone.get_by_text("Cove size").click()
+    phone.get_by_label("Cove size").select_option("spreader")
     phone.get_by_label("Radius", exact=True).fill("250")
     expect(phone.locator("[data-error='layers.0.width']")).to_contain_text("too narrow")
 
@@ -151,11 +151,11 @@ def test_a_tap_is_not_lost_when_an_answer_comes_under_the_finger(joint):
 def test_a_lead_keeps_the_focus_while_others_come_and_go(joint):
     """Nearly flat there is no cove: nothing to pour as putty, no spreader."""
     expect(figure(joint, "radius")).to_have_text("14.5 mm")
-    joint.get_by_role("link", name="Into the boat").focus()
+    joint.get_by_role("link", name="Add to boat").focus()
     for angle, count in (("179", 0), ("90", 1)):
         joint.evaluate(TYPED_BEHIND, angle)
         expect(joint.get_by_role("link", name="Spreader template")).to_have_count(count)
-        expect(joint.get_by_role("link", name="Into the boat")).to_be_focused()
+        expect(joint.get_by_role("link", name="Add to boat")).to_be_focused()
 
 
 def test_the_spreader_of_a_joint_is_ready_to_print(joint):

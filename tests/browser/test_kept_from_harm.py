@@ -184,8 +184,8 @@ def test_the_export_has_the_running_pots_and_brings_them_back(phone, standing):
     file = json.dumps({**json.loads(saved), "pots": [*pots, old]}).encode()
     phone.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": file})
     for way in ("add", "replace"):
-        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("Comes in: 2 running pots")
-        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("no clock is started: 1 pot over long ago")
+        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("Added: 2 running pots")
+        expect(phone.locator(f"[data-preview-{way}]")).to_contain_text("No clock is started: 1 pot ended long ago")
     phone.get_by_role("button", name="Replace all").click()
     expect(phone.locator("[data-notice=import]")).to_be_visible()  # a page that is left before that has brought nothing
     phone.goto(standing.url + "/clock/")

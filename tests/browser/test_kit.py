@@ -152,21 +152,21 @@ def test_export_wipe_import_is_identical(kit):
         kit.locator(".entry").first.get_by_role("button", name="Remove").click()
     expect(kit.locator(".entry")).to_have_count(0)
     kit.get_by_label("Bring back from a file").set_input_files({"name": "c.json", "mimeType": "", "buffer": saved})
-    expect(kit.locator("[data-preview-words]")).to_contain_text("2 of your things and 1 batch")
+    expect(kit.locator("[data-preview-words]")).to_contain_text("2 in the kit, 1 batch")
     kit.get_by_role("button", name="Replace all").click()
     expect(kit.locator(".entry")).to_have_count(2)
     assert exported(kit) == saved
 
 
 @pytest.mark.parametrize(("content", "why"), [
-    (b"{", "not a file"), (b"[]", "not a file"), (b"\xff\xd8\xff", "not a file"),
+    (b"{", "not from Covemix"), (b"[]", "not from Covemix"), (b"\xff\xd8\xff", "not from Covemix"),
     (json.dumps({"format": "covemix", "schema": 99, "kit": []}).encode(), "newer Covemix"),
-    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"record": "cup"}]}).encode(), "not a file"),
-    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}, {"id": 1}]}).encode(), "not a file"),
-    (json.dumps({"format": "covemix", "schema": 1, "kit": {"id": 1}}).encode(), "not a file"),
-    (json.dumps({"format": "covemix", "schema": 1, "log": ["row"]}).encode(), "not a file"),
-    (b"null", "not a file"),
-    (b"<!doctype html><script>document.title = 'run'</script>", "not a file"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"record": "cup"}]}).encode(), "not from Covemix"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": [{"id": 1}, {"id": 1}]}).encode(), "not from Covemix"),
+    (json.dumps({"format": "covemix", "schema": 1, "kit": {"id": 1}}).encode(), "not from Covemix"),
+    (json.dumps({"format": "covemix", "schema": 1, "log": ["row"]}).encode(), "not from Covemix"),
+    (b"null", "not from Covemix"),
+    (b"<!doctype html><script>document.title = 'run'</script>", "not from Covemix"),
     (b" " * 5_000_001, "too large"),
 ])
 def test_a_file_that_is_none_changes_nothing(same_phone, standing, content, why):
@@ -197,7 +197,7 @@ def test_an_old_tab_that_is_open_hangs_nothing(phone, standing):
     old.goto(standing.url + "/manifest.webmanifest")
     old.evaluate(SCHEMA_1.replace("HOLD", "window.held = asked.result"), OWN)
     phone.goto(standing.url)
-    expect(phone.locator("[data-notice=blocked]")).to_contain_text("close it")
+    expect(phone.locator("[data-notice=blocked]")).to_contain_text("Close it")
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     old.close()
@@ -261,7 +261,7 @@ def test_every_screen_says_that_a_newer_covemix_keeps_the_store(same_phone, stan
     told = same_phone.locator("[data-notice=store]")
     for _, path, _ in PAGES:
         same_phone.goto(f"{standing.url}/{path}")
-        expect(told).to_contain_text("running pots were kept here by a newer Covemix")
+        expect(told).to_contain_text("A newer Covemix saved kit, log and running pots")
     told.get_by_role("button", name="Close").click()
     expect(told).to_have_count(0)
     same_phone.get_by_role("link", name="Pour", exact=True).click()  # and by a tap, without a new page
@@ -310,7 +310,7 @@ def test_things_pots_settings_and_typed_rows_of_older_shapes_stop_nothing(kit, s
     strange = kit.locator("[data-unread] .entry")
     expect(strange).to_have_count(5)
     expect(strange.first).to_contain_text("An older shape")
-    expect(kit.locator("[data-notice=unread-pot]")).to_contain_text("watch the pot itself")
+    expect(kit.locator("[data-notice=unread-pot]")).to_contain_text("Watch the pot itself")
     kit.goto(standing.url)
     kit.get_by_label("Resin system", exact=True).select_option(label="Shed mix")
     kit.get_by_label("Amount", exact=True).fill("140")
@@ -343,7 +343,7 @@ def test_what_is_kept_stands_there_also_where_nothing_answers(kit):
     kit.reload()
     mine = shelf(kit, "Resin system").locator(".entry")
     expect(mine).to_contain_text("Shed mix")
-    expect(mine).to_contain_text("could not be worked out")
+    expect(mine).to_contain_text("could not be calculated")
     assert kit.workers == []
     mine.get_by_role("button", name="Remove").click()
     expect(mine).to_have_count(0)
@@ -399,11 +399,11 @@ def test_a_file_stops_no_pot_shows_what_would_change_and_is_added_or_replaces(ki
     kit.evaluate(RUNS, ["Stern", 30_000])
     choose(kit, saved)
     for part in ("add", "replace"):
-        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Comes in: 1 thing (In the file)")
-        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Comes in: 1 running pot (90 g, Bow")
-    expect(kit.locator("[data-preview-replace]")).to_contain_text("Goes: 1 thing (Only here)")
-    expect(kit.locator("[data-preview-add]")).not_to_contain_text("Goes")
-    expect(kit.locator("[data-preview-pots]")).to_contain_text("runs on: 90 g, Stern")
+        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Added: 1 kit item (In the file)")
+        expect(kit.locator(f"[data-preview-{part}]")).to_contain_text("Added: 1 running pot (90 g, Bow")
+    expect(kit.locator("[data-preview-replace]")).to_contain_text("Removed: 1 kit item (Only here)")
+    expect(kit.locator("[data-preview-add]")).not_to_contain_text("Removed")
+    expect(kit.locator("[data-preview-pots]")).to_contain_text("keep running: 90 g, Stern")
     foot = kit.locator("[data-foot]").bounding_box()["y"]
     for name in ("Leave as it is", "Add to mine", "Replace all"):
         button = kit.get_by_role("button", name=name)
@@ -416,7 +416,7 @@ def test_a_file_stops_no_pot_shows_what_would_change_and_is_added_or_replaces(ki
     assert sorted(names(kit)) == ["In the file", "Only here"]
     assert sorted(places(kit)) == ["Bow", "Stern"]
     choose(kit, saved)
-    expect(kit.locator("[data-preview-add]")).to_contain_text("Nothing: it is all here already.")
+    expect(kit.locator("[data-preview-add]")).to_contain_text("Nothing: all of it is here already.")
     kit.get_by_role("button", name="Replace all").click()
     expect(kit.locator(".entry")).to_have_count(1)
     assert names(kit) == ["In the file"]

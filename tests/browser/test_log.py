@@ -132,7 +132,7 @@ def test_rows_that_cannot_be_read_are_shown_and_kept_and_the_rest_stands(log):
     log.evaluate(STRANGE)
     strange = log.locator("[data-unread=log]")
     expect(strange).to_have_count(5)
-    expect(strange.first).to_contain_text("A row that cannot be read")
+    expect(strange.first).to_contain_text("Unreadable entry")
     expect(strange.first).to_contain_text("An older shape")
     log.reload()
     expect(log.locator(".entry:not([data-unread])")).to_have_count(2)
@@ -161,7 +161,7 @@ def test_the_own_file_of_rows_that_cannot_be_read_comes_back(log, standing):
 def test_the_undo_of_a_lead_ends_with_the_next_edit(log):
     log.get_by_role("button", name="Pour again").click()
     expect(log.get_by_label("Amount", exact=True)).to_have_value("321")
-    expect(log.locator("[data-notice=lead]")).to_contain_text("Pour holds that batch again")
+    expect(log.locator("[data-notice=lead]")).to_contain_text("The batch is on Pour again")
     log.get_by_label("Amount", exact=True).fill("654")
     expect(log.locator("[data-notice=lead]")).to_have_count(0)
 

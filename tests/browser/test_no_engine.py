@@ -72,4 +72,4 @@ def test_every_screen_is_answered(phone, standing, path):
 def test_without_engine_and_signal_a_link_says_what_is_missing(lacking, served):
     served.stop()
     lacking.goto(served.url + "/?amount=200")
-    expect(lacking.locator("[data-notice=link]")).to_contain_text("could not be looked at")
+    expect(lacking.locator("[data-notice=link]")).to_contain_text("could not be checked")

@@ -85,7 +85,7 @@ def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served)
     page.add_init_script("Object.defineProperty(window, 'isSecureContext', { value: false });"
                          "delete Navigator.prototype.serviceWorker;")
     page.goto(served.url)
-    expect(page.locator("[data-notice=plain]")).to_contain_text("plain http")
+    expect(page.locator("[data-notice=plain]")).to_contain_text("an http address")
     page.get_by_label("Amount", exact=True).fill("200")
     expect(figure(page, "drawn_b")).to_have_text(drawn(200))
     page.reload()

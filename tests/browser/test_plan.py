@@ -42,13 +42,13 @@ def test_the_boat_s_seams_become_the_pieces(phone, standing):
 def test_without_an_answer_the_pieces_stay_and_the_page_says_so(plan):
     unanswered(plan)
     plan.get_by_role("button", name="Take the boat").click()
-    expect(plan.locator("[data-notice=unanswered]")).to_contain_text("could not be worked out")
+    expect(plan.locator("[data-notice=unanswered]")).to_contain_text("No answer")
     expect(plan.locator("[name='pieces.2.name']")).to_have_value("Seam 2")
 
 
 def test_the_boat_leads_here(phone, standing):
     phone.goto(standing.url + "/boat/")
-    phone.get_by_role("link", name="Plan these seams").click()
+    phone.get_by_role("link", name="Plan the insides").click()
     phone.get_by_label("Wood and air").fill("20")
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
 
@@ -127,7 +127,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.locator("[name='people.hands']").fill("1")
     phone.get_by_role("button", name="Keep it").click()
     phone.get_by_role("button", name="Use my rates").click()
-    expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann has its own rates")
+    expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann now has its own rates")
     expect(phone.get_by_role("button", name="Use my rates")).to_be_hidden()
     phone.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
     phone.get_by_role("button", name="Use my rates").click()

@@ -122,7 +122,7 @@ def open_link(phone, url, way, screen, query, taken):
         told = phone.locator("[data-paste-error]")
     if taken:
         phone.wait_for_url(f"{url}/{path_of(screen)}*")
-        expect(phone.locator("[data-notice=link]")).to_contain_text("Nothing of yours is changed")
+        expect(phone.locator("[data-notice=link]")).to_contain_text("Your values are unchanged")
     else:
         expect(told).to_contain_text("not known here: 'units = ")
 

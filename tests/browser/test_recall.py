@@ -30,7 +30,7 @@ def test_a_phone_that_meets_the_list_says_so_first_and_updates_though_a_pot_runs
     served.start(other_build, wrap=listing(build().id))
     phone.reload()
     told = phone.locator("[data-notice=recalled]")
-    expect(told).to_contain_text(f"This Covemix is recalled. {WRONG} {CHECK}")
+    expect(told).to_contain_text(f"This version of Covemix is recalled. {WRONG} {CHECK}")
     assert phone.locator("[data-notices] > *").first.get_attribute("data-notice") == "recalled"
     phone.get_by_role("link", name="Joint", exact=True).click()  # once, and not on every screen again
     expect(told).to_have_count(1)
@@ -49,12 +49,12 @@ def test_without_signal_the_last_known_list_counts_and_an_alarm_still_comes_firs
     told = phone.locator("[data-notice=recalled]")
     expect(told).to_be_visible()
     told.get_by_role("button", name="Update now").click()
-    expect(told).to_contain_text("no newer one here yet")
+    expect(told).to_contain_text("There is no update yet")
     served.stop()
     phone.reload()
     expect(told).to_be_visible()
     told.get_by_role("button", name="Update now").click()
-    expect(told).to_contain_text("try again with a connection")
+    expect(told).to_contain_text("Try again with a connection")
     phone.evaluate(ADD, pot_of(10, 605))
     expect(phone.locator("[data-kind=ring]")).to_be_visible()
     phone.locator("[data-kind=ring]").get_by_role("button", name="Close").click()

@@ -83,7 +83,7 @@ def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(
     served.stop()
     served.start(other_build, wrap=portal(file))
     phone.evaluate(LOOK + ".catch(() => null)")
-    expect(phone.locator("[data-notice=half]")).to_contain_text("stays and works")
+    expect(phone.locator("[data-notice=half]")).to_contain_text("still works")
     assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
     assert phone.evaluate("caches.keys().then((names) => names.length)") == 1
     served.stop()
@@ -100,7 +100,7 @@ def test_a_first_visit_behind_a_sign_in_page_is_kept_the_next_time(phone, served
     served.stop()
     served.start(wrap=portal("app.svg"))
     phone.goto(served.url)
-    expect(phone.locator("[data-notice=half]")).to_contain_text("not kept for use without signal yet")
+    expect(phone.locator("[data-notice=half]")).to_contain_text("does not work without signal yet")
     expect(figure(phone, "drawn_b")).to_be_visible()
     assert phone.evaluate("caches.keys().then((names) => names.length)") == 0
     served.stop()

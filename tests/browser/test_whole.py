@@ -106,7 +106,7 @@ def test_half_a_file_of_a_newer_build_leaves_the_old_one(phone, served, other_bu
     served.stop()
     served.start(other_build, wrap=half)
     phone.evaluate(LOOK + ".catch(() => null)")
-    expect(phone.locator("[data-notice=half]")).to_contain_text("stays and works")
+    expect(phone.locator("[data-notice=half]")).to_contain_text("still works")
     assert phone.evaluate("navigator.serviceWorker.getRegistration().then((one) => Boolean(one.waiting))") is False
     phone.reload()
     assert phone.evaluate(BUILD) == before
