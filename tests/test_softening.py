@@ -106,7 +106,7 @@ def test_below_twenty_degrees_no_full_strength_is_told():
                  {"course": "points", "points": [{"hours": "0", "temperature": "14"}]}):
         found = lines(**tree)["full"]
         assert found["value"] is None and found["text"].startswith("hard, but stops near "), tree
-        assert "until warmed to 20 °C, softens above " in found["text"]
+        assert "until warmed to 20 °C, and softens above " in found["text"]
     cold = lines(air="6", system=FAST)
     assert "softens above 16 °C" in cold["full"]["text"] and cold["softens"]["value"] == pytest.approx(289.15)
     assert cold["stops"]["text"] in cold["full"]["text"]
