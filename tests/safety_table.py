@@ -421,9 +421,9 @@ TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, "own judgement", ""), "white": (0.3, 0.2
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
          "they usually say.")
 REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
-HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that burns; "
-           "spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. Smoke or "
-           "flames indoors: leave, close the door, call the fire brigade.")
+HOT_POT = ("Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from "
+           "anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the "
+           "smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.")
 SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
               "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
@@ -762,20 +762,16 @@ SAID = (
      "side. Open ... there; the figures here are without the fan."),
     ("air", {"dust": "silica"}, "dust_mask", "Stays in the air for long, and dries skin and eyes. A particle mask on "
      "first; a half mask that fits is rated for 10 times the limit."),
-    ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "Its lowest working temperature is ... Below it "
-     "the "
-     "cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a "
-     "faster "
-     "hardener."),
+    ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "The lowest working temperature is ... Below "
+     "that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or "
+     "use a faster hardener."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It runs away: it smokes, foams, melts the cup, "
      "burns "
      "skin, and can catch fire, about ... after mixing. Use it, or spread it thin, within ..."),
     ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "damp", "Do not coat or tape now. Warm the surface "
-     "until it "
-     "is 3... above the dew point, or wait; a burning gas heater makes it worse, it gives off water."),
-    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% many hardeners blush however warm "
-     "the "
-     "surface is."),
+     "to 3... above the dew point, or wait. A burning gas heater makes it worse: it gives off water."),
+    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% humidity many hardeners blush, however "
+     "warm the surface."),
     ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
      "microspheres: for "
      "fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica."),

@@ -146,7 +146,7 @@ def test_bad_profiles_are_told_at_their_field():
     assert errors(points(("0", "20"), ("6", "18"), ("6", "17")))[0][0] == "points.2.hours"
     field, message = errors(points(("0", "20"), ("8", "16"), ("30", "20")))[0]
     assert field == "points.2.hours"
-    assert "between hour 8 and hour 30 nothing is known" in message
+    assert "No temperature between hours 8 and 30" in message
     assert errors({"course": "day", "high": "20", "low": "10"})[0][0] == "mixed_at"
     assert errors({"course": "day", "high": "10", "low": "20", "mixed_at": "9:00"})[0][0] == "high"
     assert errors({})[0][0] == "air"
@@ -169,7 +169,7 @@ def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
     assert found["recoat"]["text"].startswith("3.0 h to 10.0 h")
     plain = lines({"air": "20", "system": {"by_weight": "100:30", "lowest": "5", "speed": "medium"}})
     assert found["light"]["value"] == plain["light"]["value"] and found["turn"]["value"] == plain["turn"]["value"]
-    assert "label's own for recoat without sanding, peel ply off, sand" in found["counted"]["text"]
+    assert "From the label: recoat without sanding, peel ply off, sand" in found["counted"]["text"]
     assert "type them with the system" in plain["counted"]["text"]
 
 
@@ -195,7 +195,7 @@ def test_a_window_that_may_close_before_it_is_sure_to_be_open_is_none(air):
     """A label's 4 to 6 h at 20 degC: at 33 degC from 1.8 h at the latest to 1.9 h at the earliest."""
     label = {"by_volume": "2:1", "cure_recoat": "4 h", "cure_until": "6 h", "cure_temperature": "20 C"}
     found = lines({"air": air, "system": label})["recoat"]
-    assert found["text"] == "no window to count on"
+    assert found["text"] == "no reliable window"
     assert "cold" not in found["rough"]
 
 

@@ -83,7 +83,7 @@ def test_the_night_is_warned_of_where_its_air_comes_near_to_the_dew_point():
     open_sky = lines(dict(tree, night="16", sky="open"))
     assert open_sky["night_margin"]["value"] == pytest.approx(mild["night_margin"]["value"] - 5)
     assert open_sky["night_damp"]["rank"] == "warn"
-    assert lines(dict(tree, night="8"))["night_damp"]["label"] == "Dew in the night"
+    assert lines(dict(tree, night="8"))["night_damp"]["label"] == "Dew at night"
 
 
 def test_blush_is_washed_before_it_is_sanded():
@@ -108,7 +108,7 @@ def test_a_night_without_humidity_is_refused_at_its_field():
 
 # air 20 degC at 60 %: dew at 12.00 degC (psychrolib, ASHRAE 2017 ch. 1); 3 K of margin are wanted
 @pytest.mark.parametrize("surface, said", [
-    ("11.9", "The surface is wet"), ("12.1", "Too near to the dew point"), ("14.9", "Too near to the dew point"),
+    ("11.9", "The surface is wet"), ("12.1", "Too near the dew point"), ("14.9", "Too near the dew point"),
     ("15.1", None)])
 def test_a_surface_is_told_wet_or_too_near_by_its_margin(surface, said):
     found = lines({"air": "20", "humidity": "60", "surface": surface})
@@ -116,7 +116,7 @@ def test_a_surface_is_told_wet_or_too_near_by_its_margin(surface, said):
     assert (found["blush_1"]["rank"] == "beside") == bool(said), "the order against blush is in sight with the danger"
 
 
-@pytest.mark.parametrize("night, label", [("11", "Dew in the night"), ("12.5", "Near to dew in the night")])
+@pytest.mark.parametrize("night, label", [("11", "Dew at night"), ("12.5", "Nearly dew at night")])
 def test_the_night_says_how_warm_a_seam_must_be_kept(night, label):
     """3 K above a dew point just under 12 degC, rounded up to half a degree."""
     found = lines({"air": "20", "humidity": "60", "night": night})
@@ -128,5 +128,5 @@ def test_the_night_says_how_warm_a_seam_must_be_kept(night, label):
 def test_a_hygrometer_s_error_is_told_in_the_unit_that_is_read():
     """1 K is 1.8 degF: in steps of half a degree, rounded up, 2."""
     typed = {"air": "20 °C", "humidity": "60"}
-    assert lines(typed)["margin"]["rough"].endswith("off by as much as 1.0 °C, from memory")
-    assert lines(dict(typed, units="us"))["margin"]["rough"].endswith("off by as much as 2.0 °F, from memory")
+    assert lines(typed)["margin"]["rough"].endswith("off by as much as 1.0 °C, from memory.")
+    assert lines(dict(typed, units="us"))["margin"]["rough"].endswith("off by as much as 2.0 °F, from memory.")

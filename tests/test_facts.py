@@ -51,7 +51,7 @@ FOLLOWS = [
     ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
     ("limits", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2 % (", "or 3 % ("),
     ("damp", "DAMP = 0.85", "DAMP = 0.8", "dew", DEW, "Above 85%", "Above 80%"),
-    ("damp", "MARGIN = 3.0", "MARGIN = 4.0", "dew", DEW, "it is 3.0 °C above", "it is 4.0 °C above"),
+    ("damp", "MARGIN = 3.0", "MARGIN = 4.0", "dew", DEW, "surface to 3.0 °C above", "surface to 4.0 °C above"),
     ("joints", "NARROWEST = 20.0", "NARROWEST = 25.0", "joint", dict(JOINT, angle="10"), "Below 20°", "Below 25°"),
     ("joints", "FLATTEST = 30.0", "FLATTEST = 35.0", "joint", dict(JOINT, kind="bulkhead", angle="25"),
      "30° to 150°", "35° to 145°"),

@@ -338,7 +338,7 @@ def test_a_pot_that_would_run_away_is_told_with_what_to_do():
     assert warning["rank"] == "warn"
     caution = said(HOT_POT, reader())
     assert warning["caution"] == caution
-    for words in ("outdoors", "bare ground", "never a lid", "leave", "fire brigade", "smoke"):
+    for words in ("outdoors", "bare ground", "never put a lid", "leave", "fire brigade", "smoke"):
         assert words in caution.lower() + warning["text"].lower()
     assert found["peak"]["text"] == "over 150 °C"
     cool = lines({"air": "18", "batch": "100", "container": "film"})
@@ -380,7 +380,7 @@ def test_bad_input_is_told_at_its_field():
     field, message = errors({"air": "20", "system": {
         "by_weight": "100:30", "pot_time": "30", "pot_temperature": "25"}})[0]
     assert (field, message.partition(".")[0]) == (
-        "system.pot_mass", "Pot life: type the mass it was measured with too")
+        "system.pot_mass", "Pot life: also type the mass it was measured with")
     assert errors({"air": "20", "system": {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100"}})[0][0] == (
         "system.pot_temperature")
     assert errors({"air": "20", "system": {"by_weight": "100:30"}})[0][0] == "system.pot_time"

@@ -106,7 +106,7 @@ def test_below_twenty_degrees_no_full_strength_is_told():
                  {"course": "points", "points": [{"hours": "0", "temperature": "14"}]}):
         found = lines(**tree)["full"]
         assert found["value"] is None and found["text"].startswith("hard, but stops near "), tree
-        assert "until warmed to 20 °C; softens above " in found["text"]
+        assert "until warmed to 20 °C, and softens above " in found["text"]
     cold = lines(air="6", system=FAST)
     assert "softens above 16 °C" in cold["full"]["text"] and cold["softens"]["value"] == pytest.approx(289.15)
     assert cold["stops"]["text"] in cold["full"]["text"]
@@ -150,14 +150,14 @@ def test_what_a_post_cure_brings(outside):
     assert "8.0 h at 50" in lines(air="20")["post"]["text"]
     enough = lines(air="20", post_to="50", post_for="8")
     assert (enough["softens"]["text"], enough["softens"]["rough"][:13]) == ("55 °C", "at best 75 °C")
-    assert "Climb 10 °C an hour at most, the hull supported" in enough["post"]["text"]
+    assert "Raise the heat at most 10 °C an hour. Support the hull" in enough["post"]["text"]
     needed = 8 * exp(65000 / 8.314462618 * (1 / 313.15 - 1 / 323.15))
     outside("so-post", "Arrhenius, 65 kJ/mol, 8 h at 50 degC", needed, cure_stops.post_of(
         313.15, 3600.0, 290.0).needed / 3600, rel=1e-9)
     short = lines(air="20", post_to="40", post_for="17")
     assert short["post"]["rank"] == "ask" and "18 h" in short["post"]["text"] and short["softens"]["text"] == "30 °C"
     assert lines(air="20", post_to="40", post_for="18")["softens"]["text"] == "50 °C"
-    assert lines(air="30", post_to="29", post_for="200")["post"]["text"].startswith("It brings nothing")
+    assert lines(air="30", post_to="29", post_for="200")["post"]["text"].startswith("No gain")
     # nobody has more than the wholly cured resin: the least of the range, 55 degC, is counted on
     assert lines(air="20", post_to="80", post_for="10")["softens"]["text"] == "55 °C"
 
@@ -167,7 +167,7 @@ def test_a_post_cure_counts_for_full_strength_only_as_much_as_the_days():
     needed = 168 * exp(45000 / 8.314462618 * (1 / 333.15 - 1 / 298.15))
     assert 24 < needed < 26
     short, long = (lines(air="12", post_to="60", post_for=hours)["full"]["text"] for hours in ("24", "26"))
-    assert short.startswith("hard, but stops near ") and long == "once it is warmed as typed"
+    assert short.startswith("hard, but stops near ") and long == "after the typed post-cure"
 
 
 def test_the_sun_warns_of_a_dark_hull_over_a_room_cured_seam():

@@ -179,7 +179,7 @@ def test_nobody_said_so_shade_is_counted_and_it_is_said(kind):
     """Not a figure and not a word else differ from the shade."""
     open_, shade = [asked(container=kind, **more) for more in ({}, {"sun": "shade"})]
     assert open_["sun"]["rank"] == "ask"
-    assert "Shade is what is counted" in open_.pop("sun")["text"]
+    assert "Shade is assumed" in open_.pop("sun")["text"]
     assert open_ == shade
 
 
@@ -236,8 +236,8 @@ def test_what_is_laid_on_wood_is_not_ended_by_the_suns_own_warmth():
 
 def test_the_sun_tells_what_it_rests_on():
     rough = asked(sun="full", looks="bare")["sun"]["rough"]
-    assert "970 W/m² on the level, 488 to 1035 (published: Haurwitz" in rough
-    assert "40% is taken up, 31 to 57 (published: Kang" in rough
+    assert "970 W/m² on a level surface, 488 to 1035 (published: Haurwitz" in rough
+    assert "40% absorbed, 31 to 57 (published: Kang" in rough
     assert "glass" in asked(sun="full", cover="glass")["sun"]["rough"]
 
 
@@ -245,7 +245,7 @@ def test_the_sun_tells_what_it_rests_on():
 
 def test_plan_counts_its_windows_in_the_sun():
     shade, open_ = asked("plan", **FREE, sun="shade"), asked("plan", **FREE)
-    assert "Shade is what is counted" in open_.pop("sun")["text"]
+    assert "Shade is assumed" in open_.pop("sun")["text"]
     assert open_ == shade
     before = moves.answer("plan", FREE)["lines"]
     found = moves.answer("plan", dict(FREE, sun="full"))["lines"]

@@ -153,14 +153,14 @@ def test_the_last_bit_of_what_goes_in_changes_nothing():
     ({"readings": [("5", "4"), ("20", "30"), ("30", "49")]}, "readings.0.temperature", "colder than"),
     ({"readings": [("5", "22"), ("10", "80"), ("20", "29"), ("25", "36"), ("30", "48")]}, "readings.3.temperature",
      "does not warm again"),
-    ({"readings": [("1", "95"), ("20", "95"), ("40", "95"), ("60", "95")]}, "readings.0.temperature", "so hot so soon"),
+    ({"readings": [("1", "95"), ("20", "95"), ("40", "95"), ("60", "95")]}, "readings.0.temperature", "this hot so soon"),
     ({"readings": [("5", "21"), ("20", "22"), ("40", "23"), ("60", "24")], "strings_at": "3"}, "readings.1.temperature",
      "does not fit"),
     ({"readings": [("30", "22"), ("60", "22"), ("90", "23")], "strings_at": "3"}, "strings_at", "does not fit"),
-    ({"strings_at": "20", "spreads_at": "30"}, "strings_at", "still spread"),
-    ({"strings_at": "30", "hottest_at": "20"}, "hottest_at", "pulled strings"),
-    ({"spreads_at": "30", "stiff_at": "20", "strings_at": "40"}, "stiff_at", "still spread"),
-    ({"air": "", "strings_at": "30"}, "air", "type it"),
+    ({"strings_at": "20", "spreads_at": "30"}, "strings_at", "later than Still spreads at"),
+    ({"strings_at": "30", "hottest_at": "20"}, "hottest_at", "later than Pulls strings at"),
+    ({"spreads_at": "30", "stiff_at": "20", "strings_at": "40"}, "stiff_at", "later than Still spreads at"),
+    ({"air": "", "strings_at": "30"}, "air", "Air temperature: type the temperature"),
 ])
 def test_what_cannot_be_is_asked_back_at_its_field_and_gives_no_figure(more, field, words):
     more = {name: [{"minute": one, "temperature": other} for one, other in value] if name == "readings" else value
@@ -176,7 +176,7 @@ def test_what_cannot_be_is_asked_back_at_its_field_and_gives_no_figure(more, fie
 def test_readings_that_tell_little_give_no_minutes_and_are_not_kept(readings):
     lines, answer = asked({"system": LABEL, "air": "20", "readings": [
         {"minute": one, "temperature": other} for one, other in readings]})
-    assert "too wide to count on" in lines["not_sure"]["text"]
+    assert "too wide a range to rely on" in lines["not_sure"]["text"]
     assert "usable" not in lines and answer["leads"] == answer["figures"] == []
 
 

@@ -1090,26 +1090,26 @@ hot-holds = It gets too hot to hold and softens the cup
   .may = It may get too hot to hold and soften the cup
 hot-runs-away = It runs away: it smokes, foams, melts the cup, burns skin, and can catch fire
   .may = It may run away: then it smokes, foams, melts the cup, burns skin, and can catch fire
-hot-pot-caution = Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that burns; spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.
+hot-pot-caution = Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.
 heat-temperature = Air temperature
-  .missing = type it first, as it is where the pot stands. All times here depend on it.
+  .missing = type the temperature where the pot stands. All times depend on it.
 heat-system = Resin system
-heat-batch = In the container
-  .help = All in it, filler too
+heat-batch = Mass in the container
+  .help = Include the filler.
 heat-container = Container
-heat-use = It is for
+heat-use = Used for
 heat-where = Where it goes
   .help = Shown with the pot.
-heat-resin = Temperature of the resin
-  .help = When it is mixed. Left empty: as the air.
-heat-filler = Filler or glass in it
-  .help = Of the whole weight. Left empty: none; in wet tape { $glass }% glass (from memory).
-heat-grain = True density of that filler
-  .help = Left empty: wood flour's, { $flour } (from memory). Not asked of wet tape.
+heat-resin = Resin temperature
+  .help = At mixing. Left empty: as the air.
+heat-filler = Filler or glass content
+  .help = Share of the total weight. Left empty: none; in wet tape { $glass }% glass (from memory).
+heat-grain = True density of the filler
+  .help = Left empty: wood flour, { $flour } (from memory). Not needed for wet tape.
 heat-wanted = Must stay usable for
-  .help = Shows the largest batch that lasts as long.
+  .help = Shows the largest batch that lasts that long.
 heat-cup-width = Cup, inside width
-  .help = Left empty: as wide as it is full.
+  .help = Left empty: as wide as the mix is deep.
 heat-bag-width = Bag, thickness when full
 heat-tray-length = Tray, length
 heat-tray-width = Tray, width
@@ -1117,37 +1117,37 @@ heat-radius = Cove, radius
 heat-panel = Panel thickness
 heat-tape-width = Tape width
 heat-film = Film thickness
-heat-moving = Air around it
+heat-moving = Air movement
 # headings of what folds away
 heat-fold =
-  .use = What it is for, where it goes
+  .use = Use and place
   .sizes = Sizes and air
-  .more = Warm resin, filler, a wanted time
-# a row of them reads: It was [still good], after [31 min], with a mass of [240 g], in a [cup]
+  .more = Warm resin, filler, wanted time
+# a row of them reads: It was [still usable], after [31 min], with a mass of [240 g], in a [cup]
 heat-timings = Own timings of this system
   .each = Timing
 heat-timing =
   .said = It was
   .stiffening = stiffening
-  .good = still good
-  .gone = gone
+  .good = still usable
+  .gone = too stiff to use
   .after = after
   .mass = with a mass of
   .in = in a
 heat-label =
-  .mass = Pot life: type the mass it was measured with too. The same label time means another thing in another cup.
-  .temperature = Pot life: type the temperature it was measured with too. The same label time means another thing in another cup.
-  .film = Working time as a thin film: type the temperature it holds for
-  .unknown = Type the label's pot life with its mass and temperature, or a timing of your own when a pot was stiffening
+  .mass = Pot life: also type the mass it was measured with. Another cup gives another time.
+  .temperature = Pot life: also type the temperature it was measured at. Another temperature gives another time.
+  .film = Working time as a thin film: also type its temperature
+  .unknown = Type the label's pot life with its mass and temperature. Or type your own timing of a stiffening pot.
 # what the minutes mean: a share of the time until a mix is thick, and by what that time is known.
 # $seen: usable-seen; $counted: from how many own timings
 usable-means =
   .open = { $share }% of { $minutes } min, the label's pot life taken as the end
-  .gel = { $share }% of { $minutes } min, when it gels by the label
-  .work = { $share }% of { $minutes } min, that it can be worked by the label
-  .gone = { $share }% of { $minutes } min, as a pot no harder than this was { $seen }
-  .good = { $share }% of { $minutes } min, as a pot no easier than this was { $seen }
-  .timed = { $share }% of { $minutes } min, when it is thick, { $counted }
+  .gel = { $share }% of { $minutes } min, the label's gel time
+  .work = { $share }% of { $minutes } min, the label's working time
+  .gone = { $share }% of { $minutes } min, as a pot that cures no faster was { $seen }
+  .good = { $share }% of { $minutes } min, as a pot that cures no slower was { $seen }
+  .timed = { $share }% of { $minutes } min until thick, { $counted }
 # whose pot life a quick rule starts from
 usable-whose =
   .own = your own timing
@@ -1158,20 +1158,20 @@ usable-warmer = half as long for each { "10 K" } warmer
 usable-rule =
   .film-label = the label's film time, { $warmer }
   .multiple = { $times } times the pot life of { $hundred }, from { $whose }, { $warmer }
-  .tray = as a cup as thick as this layer, no longer than a film
+  .tray = as in a cup as deep as this layer, at most as a film
   .root = by the cube root of the mass, from { $whose }, { $warmer }
   .power = by the mass to the power of { $power }, from { $whose }, { $warmer }
-usable-open-ends = heat, hardener, cup and air leave that much open (from memory)
+usable-open-ends = heat, hardener, cup and air vary this much, from memory
 # how hot a pot gets. $hot: a temperature, or .over
 usable-peak =
   .over = over { $most }
   .or-hardly = { $hot }, or hardly above the air
   .or-only = { $hot }, or only { $cool }
-# an own timing of a pot: stands after "as a pot no harder than this was", and begins a sentence
+# an own timing of a pot: stands after "as a pot that cures no faster was", and begins a sentence
 usable-seen =
   { $said ->
-    [good] still good
-    [gone] gone
+    [good] still usable
+    [gone] too stiff to use
    *[stiffening] stiffening
   } after { $minutes } min, { $mass } in a { $container ->
     [bag] bag
@@ -1190,82 +1190,82 @@ heat-minutes = { $minutes } min
   .both = { $hours } h { $minutes } min
 # $air: heat-air; $meaning: usable-means
 heat-usable = Usable for
-  .rough = { $meaning }; the shorter of two estimates, rounded down; at { $air }; stop at the first sign of thickening
+  .rough = { $meaning }. The shorter of two estimates, rounded down, at { $air }. Stop at the first sign of thickening.
 heat-air = { $air } air
-heat-cold = Colder than this system allows
-  .text = Its lowest working temperature is { $lowest }. Below it the cure may stop for good, however long it stays liquid: warm the shed, the wood and the resin first, or take a faster hardener.
-heat-peak = Hottest, expected
+heat-cold = Too cold for this system
+  .text = The lowest working temperature is { $lowest }. Below that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or use a faster hardener.
+heat-peak = Expected peak temperature
   .hardly = hardly above the air
-  .hardly-rough = within { $within } of it
-  .rough = if it stays in the container; { $open }; the middle gets hotter, by up to a quarter of the rise
-  .below = if it stays in the container; { $open }; below { $hot } at both ends; the middle gets hotter, by up to a quarter of the rise
+  .hardly-rough = within { $within } of the air
+  .rough = If left in the container ({ $open }). The middle gets hotter, by up to a quarter of the rise.
+  .below = If left in the container ({ $open }). Both ends stay below { $hot }. The middle gets hotter, by up to a quarter of the rise.
 # what does: a sentence of its own without its full stop; $do: a sentence, heat-do
 heat-runaway =
-  .hot = A pot that gets hot
-  .may-hot = A pot that may get hot
-  .away = A pot that would run away
-  .may-away = A pot that may run away
+  .hot = This pot gets hot
+  .may-hot = This pot may get hot
+  .away = This pot would run away
+  .may-away = This pot may run away
   .sure = { $does }, about { $time } after mixing. { $do }
   .may = { $does }, from { $time } after mixing. { $do }
 heat-do =
   .use = Use it, or spread it thin, within { $time }.
-  .shade = Into the shade first. There: use it, or spread it thin.
+  .shade = Move it into the shade first. Then use it, or spread it thin.
   .thinner = Spread it thinner, or mix less.
 heat-deep = Is the cup wider?
-  .text = In a cup of { $across } this batch stands { $high } high. Type the width of the vessel it is really in.
+  .text = In a { $across } cup this batch is { $high } deep. Type the real inside width of the cup.
 heat-tray = Poured into the tray at once
   .sun = In a tray in this sun
   .no-help = no help: shade first, then the tray
 heat-half = Half the batch
 heat-gain = { $time } longer
-  .none = no longer
+  .none = no time gained
 heat-largest = Largest batch for { $time }
   .none = none in this container
-  .none-rough = not even a few grams last that long here: a tray, a slower hardener, a cooler hour
-  .none-sun = not even a few grams last that long here: shade, a slower hardener, a cooler hour
+  .none-rough = Not even a few grams last that long here. Use a tray, a slower hardener or a cooler hour.
+  .none-sun = Not even a few grams last that long here. Use shade, a slower hardener or a cooler hour.
   .more = { $mass } or more
-  .more-rough = time is not what limits it
-  .rough = by the shorter of both estimates; rounded down, to be sure
+  .more-rough = time is not the limit
+  .rough = by the shorter of both estimates, rounded down
 heat-too-much = Too much for that time
-  .text = Mix { $mass } or less at a time, or pour it into the tray at once.
-  .sun = Mix { $mass } or less at a time.
-heat-thick = Thick by
-  .rough = of this { $share }% is used, the rest is kept back (our own judgement)
+  .text = Mix at most { $mass } at a time, or pour it into the tray at once.
+  .sun = Mix at most { $mass } at a time.
+heat-thick = Thick after
+  .rough = { $share }% of this counts as usable (our own judgement)
 heat-balance = By the heat balance
-  .rough = from { $slow } to { $fast } for activation energies that fit as well; one temperature for the whole pot
+  .rough = { $slow } to { $fast } for other activation energies that fit, one temperature in the whole pot
 # $rule: usable-rule
 heat-quick = By the trade's quick rule
   .rough = { $rule }; from memory
-heat-then = Its temperature by then
+heat-then = Temperature by then
   .rough = at the end of use by the heat balance: thick, or too hot to hold
-heat-layer = Layer in the tray that stays cool
-  .text = up to { $layer }
-  .rough = a cautious bound: its fastest rate, no resin used up
-heat-in-mix = Heat in the mix
+heat-layer = Layer that stays cool in the tray
+  .text = at most { $layer }
+  .rough = cautious limit: fastest rate, no resin used up
+heat-in-mix = Heat in mixed resin
   .text = { $heat } J/g
-  .rough = of mixed resin; from the ratio and the equivalent weight, { $least } to { $most } kJ/mol
+  .rough = from the ratio and the equivalent weight, { $least } to { $most } kJ/mol
 # what the label or a timing says, against what we estimate
 heat-fact =
   .pot = Label's pot life
   .film = Label's film time
   .own = Own timing { $number }
-  .good = counts for this pot and easier ones only
-  .met = met
-  .long = estimate { $off }% too long
-  .short = estimate { $off }% too short
-  .rough = own timings count before the label's
+  .good = counts only for pots that cure no faster
+  .met = matches
+  .long = estimate was { $off }% too long
+  .short = estimate was { $off }% too short
+  .rough = own timings override the label's
 heat-apart = Do these times belong together?
-  .text = One mix cannot have them all: they are more than { $apart }% apart. Look again at the minutes, mass and temperature of each. Your own timings count first.
+  .text = One mix cannot have them all: they differ by more than { $apart }%. Check the minutes, mass and temperature of each. Your own timings count first.
 heat-energy = Activation energy
   .text = { $energy } kJ/mol
-  .rough = kept between { $least } and { $most }, where published values lie; { $middle } where the times leave it open
-heat-memory = These times are from no label
-  .text = The pot life of this built-in system is from memory. Type the one on your own label, with its mass and temperature.
+  .rough = kept within the published { $least } to { $most }, or { $middle } if the times do not show it
+heat-memory = Times not from your label
+  .text = The pot life of this built-in system is a typical value, not verified. Type your label's, with its mass and temperature.
 heat-plan = Plan the day
 heat-test = Test cup: your own times
 # a drawing. $peak: heat-curve-peak
 heat-curve = Temperature over time
-  .told = The mix is usable for the first { $usable } minutes, shaded. The curve is the middle of what is expected: hottest { $hottest } minutes after mixing, at { $peak }.
+  .told = Shaded: usable for the first { $usable } minutes. The curve shows the middle estimate: hottest { $hottest } minutes after mixing, at { $peak }.
   .tray-told = In the tray it reaches { $peak }.
 # words in it: under the top of a curve, and in the shaded span; a tick of the scale in °C or °F
 heat-curve-tray = tray
@@ -1275,17 +1275,17 @@ heat-curve-peak =
   .about = about { $peak }
   .over = over { $peak }
 # two own timings: usable-seen
-usable-contradict = Both cannot be
-  .text = { $one }; and { $other }. The shorter counts. Take the wrong one out of your own timings.
+usable-contradict = These timings contradict
+  .text = { $one }, but { $other }. The shorter counts. Delete the wrong timing.
 
 
 ## Sun
 
-sun-asked = Sun on it
-sun-unsaid = Not said: as in the shade
+sun-asked = Sun on the mix
+sun-unsaid = Not set: counts as shade
 sun-looks = What the sun shines on
-sun-cover = Over it
-sun-fold = In the sun: what it looks like
+sun-cover = Cover
+sun-fold = In the sun: surface and cover
 # how much sun there is
 sun-level =
   .shade = None: indoors or deep shade
@@ -1294,7 +1294,7 @@ sun-level =
   .full = Full sun
 # what it shines on
 sun-look =
-  .unknown = Not said
+  .unknown = Unknown
   .white = White tray, white or clear mix
   .bare = Bare wood
   .wet = Wetted wood or tape on wood
@@ -1303,7 +1303,7 @@ sun-look =
   .black = Black film, cup or tray
 # what is over it; inside a sentence with a small first letter
 sun-covered =
-  .open = Nothing over it
+  .open = No cover
   .glass = Glass or clear film
 # stands after "counted"
 sun-where =
@@ -1316,42 +1316,42 @@ sun-in =
   .some = { $what } in some sun
   .full = { $what } in full sun
 sun-not-said = In the sun?
-  .text = Shade is what is counted. In the sun it lasts far less: say so under Sun on it.
+  .text = Shade is assumed. In the sun the mix lasts far less: set Sun on the mix.
 sun-shade-first = Shade first
-  .tray = Not into a tray in this sun: it lasts { $tray } there, this pot in the shade { $shade }. A tray helps in the shade only.
-  .thin = Spread thin it takes up the most sun: { $sun } here, { $shade } in the shade.
-sun-in-shade = The same in the shade
-sun-taken = Sun taken up
+  .tray = Do not use a tray in this sun: the mix lasts { $tray } there. In the shade this pot lasts { $shade }. A tray helps only in the shade.
+  .thin = A thin layer takes up the most sun: it lasts { $sun } here, { $shade } in the shade.
+sun-in-shade = Same in the shade
+sun-taken = Sun absorbed
   .text = { $flux } W/m²
-  .warm = { $flux } W/m²; by itself it warms this to { $warm }
+  .warm = { $flux } W/m²: sun alone warms the mix to { $warm }
 # each figure with its least and most, and where it comes from
 sun-rests =
-  .level = { $sun } W/m² on the level, { $least } to { $most } ({ $source })
-  .taken = of it { $share }% is taken up, { $least } to { $most } ({ $source })
-  .cover = behind { $cover } { $passes }%, heat given off { $given }% ({ $source })
+  .level = { $sun } W/m² on a level surface, { $least } to { $most } ({ $source })
+  .taken = { $share }% absorbed, { $least } to { $most } ({ $source })
+  .cover = { $cover } lets { $passes }% in, { $given }% of the heat out ({ $source })
   .wind = no wind counted
 
 
 ## Test cup
 
-trial-mass = Mix in the cup
-  .help = No filler in it.
+trial-mass = Mass in the cup
+  .help = Without filler.
 # stands behind the label of the air temperature
 trial-air =
   .help = In the shade, where the cup stands.
-  .missing = type it, as it is where the cup stands
-trial-stirred = Mix, just stirred
+  .missing = type the temperature where the cup stands
+trial-stirred = Mix temperature after stirring
   .help = Left empty: as the air.
 trial-readings = Thermometer
   .each = Reading
 trial-minute = Minute
-  .order = later than the reading before it
-trial-shows = It shows
+  .order = must be later than in the reading before
+trial-shows = Temperature
   .too-hot = hotter than this mix can get. Was it °F?
-  .too-cold = colder than the air and the mix at the start
-  .again = a cup that cools does not warm again
-  .soon = no mix is so hot so soon
-  .misfit = this does not fit the others
+  .too-cold = colder than the air and the mix at the start. Check the reading.
+  .again = a cooling cup does not warm again. Check the readings.
+  .soon = no mix gets this hot so soon. Check the readings.
+  .misfit = does not fit the others. Check the reading.
 # the heading of the four minutes below it
 trial-seen = Seen by eye
 trial-first = The first time.
@@ -1362,37 +1362,37 @@ trial-good = Still spreads at
 trial-stiff = Too stiff at
 # stands behind the label of a minute
 trial-too-soon =
-  .good = before it still spread; one of the two minutes is wrong
-  .strings = before it pulled strings; one of the two minutes is wrong
-trial-one-reading = One reading tells no rate: type two more, or when it pulls strings
-trial-minute-misfit = This minute does not fit the others
+  .good = must be later than Still spreads at. Correct one of the two.
+  .strings = must be later than Pulls strings at. Correct one of the two.
+trial-one-reading = One reading is not enough. Type two more, or when it pulls strings.
+trial-minute-misfit = This minute does not fit the other values. Check it.
 trial-place = Place
-  .text = Outdoors, on bare ground, in the shade, out of the wind. Nothing near it that burns.
+  .text = Set the cup outdoors on bare ground, shaded, out of the wind. Keep anything that burns away.
 trial-mix = Mix
-  .text = Weigh it by the label, no more than { $most }. The watch starts with the first stir.
+  .text = Weigh at most { $most }, by the label. Start the watch with the first stir.
 trial-thermometer = Thermometer
-  .text = Never used for food again. Its tip in the middle, held by a stick. Wipe it before the mix sets.
+  .text = Never use it for food again. Hold its tip in the middle with a stick. Wipe it before the mix sets.
 trial-read = Read it
-  .text = The rise, the hottest, some while it cools. Or only when it pulls strings.
+  .text = Read while it warms, at the hottest, and while it cools. Or note only when it pulls strings.
 trial-hot = The cup gets hot
-  .text = Gloves and goggles. Never in the hand. From { $hot } on leave it where it stands, nobody over it: it can smoke, burn skin and catch fire. Keep upwind. The product's data sheet comes first.
+  .text = From { $hot } on it can smoke, burn skin and catch fire: leave it where it stands, nobody over it. Never hold it in the hand. Wear gloves and goggles. Keep upwind. The product's data sheet comes first.
 # $least, $most: times, heat-minutes
 trial-not-sure = Not sure yet
-  .text = Thick from { $least } to { $most } after mixing: too wide to count on. Type more readings, best where it climbs, or when it pulls strings.
+  .text = Thick { $least } to { $most } after mixing: too wide a range to rely on. Type more readings, best while it climbs, or when it pulls strings.
 trial-usable = Usable for, this cup
-  .rough = nine times in ten from { $least } to { $most }; { $share }% of the time until it is thick
+  .rough = nine times in ten { $least } to { $most }, as { $share }% of the time until thick
 trial-usual = { $mass } in a cup
-  .rough = from { $least } to { $most }
+  .rough = { $least } to { $most }
   .before = without the test { $time }
-  .far = far more than was tested: rougher
+  .far = far more than tested, so less sure
 trial-times = { $one } to { $other } times
 trial-cures = Cures
-  .rough = as fast as it was estimated before
-trial-sheds = Sheds heat
-  .rough = as fast as estimated; the less, the hotter
+  .rough = as fast as estimated before
+trial-sheds = Loses heat
+  .rough = as fast as estimated; slower means hotter
   .usual = as estimated
-  .usual-rough = readings while it cools tell it
-trial-keep = Keep it with this system
+  .usual-rough = readings while it cools show it
+trial-keep = Keep with this system
 
 
 ## Cure
@@ -1401,45 +1401,45 @@ trial-keep = Keep it with this system
 label-cure-fold = Cure times from the label
 label-cure-recoat = Recoat without sanding, from
 label-cure-until = Recoat without sanding, until
-  .early = Recoat until: it must be later than the time from which it may be
+  .early = Recoat until: must be later than recoat from
 label-cure-peel = Peel ply off after
 label-cure-handle = Handle after
 label-cure-sand = Sand after
 label-cure-full = Full strength after
 label-cure-temperature = all at a temperature of
-  .missing = Cure times: at which temperature? The label says it, often { "20 degC" }
+  .missing = Cure times: type their temperature from the label, often { "20 degC" }
 label-cure-nothing = Hardener speed: choose it, or type the label's cure times
 # the lowest working temperature of a hardener, and how it is known
 lowest-known-by = { $temperature } ({ $mark })
-  .slow = a slow hardener's, from memory; type the label's
-cure-fold = Cure: the temperature to come
+  .slow = a slow hardener's, from memory: type the label's
+cure-fold = Cure: coming temperatures
 cure-system = Resin system
-cure-course = Temperature of the seam
+cure-course = Seam temperature
   .same = stays as it is now
   .day = a day's high and low
   .points = hour by hour
 cure-air = Air temperature
 cure-high = Warmest, in the afternoon
-  .cold = Warmest: it must not be colder than the coldest
+  .cold = Warmest: must not be colder than the coldest
 cure-low = Coldest, at dawn
 # hours after mixing: $last, $following, $most
-cure-points = Temperatures to come
+cure-points = Coming temperatures
   .hours = Hours after mixing
   .temperature = Temperature
-  .missing = Temperatures to come: type at least the one at mixing, hour 0
+  .missing = Coming temperatures: type at least the one at mixing, hour 0
   .late = Start with the temperature at mixing, hour 0
-  .order = The hours must grow from one point to the next
-  .gap = A gap: between hour { $last } and hour { $following } nothing is known. Type a point at least every { $most } hours.
+  .order = Type the hours in rising order
+  .gap = No temperature between hours { $last } and { $following }. Type a point at least every { $most } hours.
 cure-mixed-at = Mixed at
-  .help = Then the windows also show as clock times.
-  .missing = Mixed at: type the clock time; the night must be put where it belongs
-cure-post-fold = Cure: warmed afterwards, and the sun
-cure-post-to = Then warmed to
-  .half = Warmed afterwards: type the temperature and for how long
-# stands behind "Then warmed to"
+  .help = Adds clock times to the windows.
+  .missing = Mixed at: type the clock time, to place the night
+cure-post-fold = Cure: post-cure and sun
+cure-post-to = Post-cure at
+  .half = Post-cure: type both temperature and time
+# stands behind "Post-cure at"
 cure-post-for = for
-cure-hull-colour = Colour of the hull over the seam
-  .unsaid = not said
+cure-hull-colour = Hull colour over the seam
+  .unsaid = not set
 cure-hull-air = Hottest air there, in full sun
   .help = Left empty: { $air }.
 cure-days = { $days } days
@@ -1448,74 +1448,74 @@ cure-never = not at these temperatures
 # $opens, $closes: hours or days after mixing, or times on the clock. $look: how one sees that it is so
 cure-recoat = Recoat without sanding
   .cold = see below
-  .shut = no window to count on
-  .shut-rough = it may close before it is sure to be open: wash, sand, then coat
+  .shut = no reliable window
+  .shut-rough = it may close before it surely opens: wash, sand, then coat
   .after = { $opens } to { $closes } after mixing
-  .rough = opens late, closes early; { $look }
+  .rough = cautious at both ends; { $look }
   .clock = { $opens } to { $closes }
-  .clock-rough = { $opens } to { $closes } after mixing; opens late, closes early; { $look }
+  .clock-rough = { $opens } to { $closes } after mixing, cautious at both ends; { $look }
 cure-handle = Handle it
-  .look = to move it, not to load it
+  .look = move it, do not load it
 # $time: hours or days after mixing. $look: how one sees that it is so
 cure-stage = after { $time }
   .clock = after { $time } ({ $clock })
   .rough = at the earliest; { $look }
 cure-full =
-  .by-post = once it is warmed as typed
-  .by-post-rough = that counts as much as its days
-  .warmer = hard, but stops near { $share } until warmed to { $least }; softens above { $glass }
-  .longer = hard, but stops near { $share } until warmed for longer; softens above { $glass }
-  .rough = full strength counts only hours at { $least } or more
+  .by-post = after the typed post-cure
+  .by-post-rough = it counts as much as the days
+  .warmer = hard, but stops near { $share } until warmed to { $least }, and softens above { $glass }
+  .longer = hard, but stops near { $share } until warmed for longer, and softens above { $glass }
+  .rough = only hours at { $least } or more count
 cure-cold = Too cold for this hardener
-  .stops = Below { $lowest } no cure is counted, and a hardener may stop for good.
-  .lost = For { $time } it is below { $lowest }; no cure is counted there.
-  .do = Warm the seam, not only the air: a tent over it and a gentle electric heater outside the vapours; no open flame. Or wait for warmer days before mixing.
+  .stops = No cure is counted below { $lowest }. A hardener may stop for good there.
+  .lost = For { $time } the seam is below { $lowest }: no cure is counted then.
+  .do = Warm the seam, not only the air. Use a tent and a gentle electric heater outside the vapours, never an open flame. Or wait for warmer days before mixing.
 cure-day-counts = The first 24 h count as
-  .rough = at { $temperature }, activation energy { $energy } kJ/mol; the hours above count { $least } to { $most }, openings by the later and closings by the earlier of them
+  .rough = At { $temperature }, activation energy { $energy } kJ/mol. The hours above use { $least } to { $most }: the later for openings, the earlier for closings.
 # $temperatures: from the least to the most; $stages: "peel ply off, sand"
 cure-counted = Where the hours come from
-  .typical = For a { $speed ->
+  .typical = Typical values, not verified, for a { $speed ->
     [fast] fast
     [medium] medium
    *[slow] slow
-  } hardener at { $temperatures }, from memory. Your label's hours go before them: type them with the system. A witness puck shows it.
-  .label = The label's own for { $stages }, at { $temperature }.
-  .rest = The rest: for a { $speed ->
+  } hardener at { $temperatures }. Your label's hours override them: type them with the system. Check with a witness puck.
+  .label = From the label: { $stages }, at { $temperature }.
+  .rest = The rest: typical values, not verified, for a { $speed ->
     [fast] fast
     [medium] medium
    *[slow] slow
-  } hardener at { $temperatures }, from memory. A witness puck shows it.
-  .rest-unknown = The rest: not known: choose the hardener's speed to see typical hours. A witness puck shows it.
+  } hardener at { $temperatures }. Check with a witness puck.
+  .rest-unknown = The rest is not known: choose the hardener speed to see typical hours. Check with a witness puck.
 cure-held = After the last point
-  .text = The last temperature, { $temperature }, is taken to hold on. Type the coming night too.
+  .text = The last temperature, { $temperature }, counts from there on. Type the coming night too.
 cure-softens = Softens above
-  .rough = at best { $best }, from memory; held at { $held } for long
+  .rough = at best { $best }, from memory, held at { $held } for long
 cure-stops = Cure stops near
   .share = { $least } to { $most }%
-  .rough = of its whole cure, from memory; until it is warmer than { $held }
+  .rough = of full cure, from memory, until warmer than { $held }
 # $below, $climb: differences of temperature
 cure-post = To stand more heat
-  .text = Post-cure it: hold the seam { $below } below that, { $time } at { $temperature }, longer where cooler.
-  .how = Climb { $climb } an hour at most, the hull supported in its shape: on the way the seam is soft. The data sheet's own goes first.
-  .typed = Warmed to { $temperature } for { $time }
-  .short = Too short to count on: it takes { $time } there.
+  .text = Post-cure the seam { $below } below that heat: { $time } at { $temperature }, longer where cooler.
+  .how = Raise the heat at most { $climb } an hour. Support the hull in its shape: the seam softens on the way. The data sheet overrides this.
+  .typed = Post-cure at { $temperature } for { $time }
+  .short = Too short to rely on: it takes { $time } there.
   .short-rough = as { $time } at { $temperature }, common practice
-  .nothing = It brings nothing: the seam was held as warm before.
-  .raised = It softens only above { $glass }.
-  .raised-from = It softens only above { $glass }, before it above { $before }.
+  .nothing = No gain: the seam was held as warm before.
+  .raised = The seam softens only above { $glass }.
+  .raised-from = The seam softens only above { $glass }, without it above { $before }.
 cure-sun = Hull in the sun
   .hot = Sun on this hull
-  .any = In full sun, air at { $air }, a dark one gets up to { $dark }, a white one up to { $white }.
-  .colour = Say its colour: this seam may soften there.
+  .any = In full sun at { $air } air, a dark hull reaches up to { $dark }, a white hull up to { $white }.
+  .colour = Choose the hull colour: this seam may soften there.
   .one = Up to { $most }, in a breeze { $least }, with air at { $air }.
   .stays = The seam softens only above { $glass }.
   .may = The seam may soften above { $glass }.
   .softens = The seam softens above { $glass }.
-  .shade = Shade it, hold it in its shape, and put no load on it while it is hot.
-  .shade-paint = Shade it, hold it in its shape, and put no load on it while it is hot; or paint it white.
-  .shade-post = Shade it, hold it in its shape, and put no load on it while it is hot; or post-cure it first.
-  .shade-paint-post = Shade it, hold it in its shape, and put no load on it while it is hot; or paint it white; or post-cure it first.
-  .rough = where it softens is from memory
+  .shade = Shade it, support its shape, and do not load it while hot.
+  .shade-paint = Shade it, support its shape, and do not load it while hot. Or paint it white.
+  .shade-post = Shade it, support its shape, and do not load it while hot. Or post-cure it first.
+  .shade-paint-post = Shade it, support its shape, and do not load it while hot. Or paint it white. Or post-cure it first.
+  .rough = softening point: typical value, not verified
 
 
 ## Dew point
@@ -1524,11 +1524,11 @@ dew-fold = Dew and the night
 dew-air = Air temperature
 dew-humidity = Relative humidity
   .help = From a hygrometer beside the work. Without it there is no dew point.
-  .missing = Relative humidity: type it; whether the night brings dew follows from it
-dew-surface = Temperature of the surface
+  .missing = Relative humidity: type it to see whether the night brings dew
+dew-surface = Surface temperature
   .help = Of the wood or the seam. Left empty: as the air. Stored wood is often colder.
 dew-night = Coldest air in the night
-dew-sky = In the night it lies
+dew-sky = At night it lies
   .under = under a roof or a tarpaulin
   .open = under the open sky
 # differences of temperature: $wanted, $unsure, $colder
@@ -1536,29 +1536,29 @@ dew-margin = Above the dew point
   .unknown = not known without the humidity
   .why = cold mornings, wet sheds and hardener blush go together
 dew-margin-now = Above the dew point, now
-  .rough = rounded down; { $wanted } is wanted; a hygrometer may be off by as much as { $unsure }, from memory
+  .rough = Rounded down. Keep at least { $wanted }. A hygrometer may be off by as much as { $unsure }, from memory.
 dew-damp =
   .wet = The surface is wet
-  .near = Too near to the dew point
-  .text = Do not coat or tape now. Warm the surface until it is { $wanted } above the dew point, or wait; a burning gas heater makes it worse, it gives off water.
+  .near = Too near the dew point
+  .text = Do not coat or tape now. Warm the surface to { $wanted } above the dew point, or wait. A burning gas heater makes it worse: it gives off water.
 dew-humid = Damp air
-  .text = Above { $share } many hardeners blush however warm the surface is.
+  .text = Above { $share } humidity many hardeners blush, however warm the surface.
 dew-point = Dew point
-  .rough = of this air; rounded up
-dew-night-margin = Above the dew point, in the night
-  .rough = rounded down; the air's water stays the same
-  .open = rounded down; the air's water stays the same; the open sky cools a surface by { $colder } more, or yet more
+  .rough = of this air, rounded up
+dew-night-margin = Above the dew point, at night
+  .rough = rounded down; the water in the air stays the same
+  .open = Rounded down. The water in the air stays the same. The open sky cools a surface by { $colder } more, or yet more.
 dew-night-damp =
-  .wet = Dew in the night
-  .near = Near to dew in the night
-  .text = Keep the seam above { $least } until it is no longer tacky: cover it, close the shed, warm it; or coat early enough that it is hard by dusk.
+  .wet = Dew at night
+  .near = Nearly dew at night
+  .text = Keep the seam above { $least } until it is no longer tacky: cover it, close the shed, warm it. Or coat early, so it is hard by dusk.
 # the order of work against blush
 dew-blush-wash = Blush first: wash
-  .text = Peel ply off, then wash with clean water and a pad. No solvent: it smears it.
+  .text = Pull the peel ply off, then wash with clean water and a pad. No solvent: it smears the blush.
 dew-blush-dry = Then dry
-  .text = Wipe dry with a clean cloth before the water dries by itself; turn the cloth often.
+  .text = Wipe dry with a clean cloth before the water dries by itself. Turn the cloth often.
 dew-blush-sand = Then sand
-  .text = Only now, and only what is hard. Sanding first rubs the blush in. Mask and gloves on.
+  .text = Put mask and gloves on. Sand only now, and only what is hard. Sanding first rubs the blush in.
 dew-blush-look = Then look
   .text = Water must spread as a film. If it beads, wash again.
 

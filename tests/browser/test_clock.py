@@ -47,8 +47,8 @@ def test_the_first_view_asks_for_the_air_first(clock):
 
 def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
     warm(clock)
-    clock.get_by_text("What it is for, where it goes").click()
-    clock.get_by_label("It is for").select_option("putty")
+    clock.get_by_text("Use and place").click()
+    clock.get_by_label("Used for").select_option("putty")
     clock.get_by_label("Where it goes").fill("port seam")
     expect(clock.locator("[data-move=heat] [data-lead]").first).to_have_attribute("data-lead", re.compile("port seam"))
     clock.get_by_role("link", name="Start the clock").click()

@@ -59,13 +59,13 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
     expect(page.locator("[data-move=trial] [data-lead]")).to_have_count(0)
     page.locator("[name='readings.0.minute']").fill("5")
     page.locator("[name='readings.0.temperature']").fill("22")
-    expect(page.locator("[data-error=readings]")).to_contain_text("One reading tells no rate", timeout=ENGINE)
+    expect(page.locator("[data-error=readings]")).to_contain_text("One reading is not enough", timeout=ENGINE)
     for place, (minute, shows) in enumerate(READ):
         if not page.locator(f"[name='readings.{place}.minute']").count():
             page.get_by_role("button", name="Reading: one more").click()
         page.locator(f"[name='readings.{place}.minute']").fill(minute)
         page.locator(f"[name='readings.{place}.temperature']").fill(shows)
-    keep = page.get_by_role("link", name="Keep it with this system")
+    keep = page.get_by_role("link", name="Keep with this system")
     expect(keep).to_be_visible(timeout=ENGINE)
     expect(page.locator("[data-line=usable]")).to_contain_text("nine times in ten")
     expect(page.locator("[data-figure=heat]")).to_be_visible()
@@ -73,7 +73,7 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
     box = keep.bounding_box()
     assert box["height"] >= 48
     keep.click()
-    expect(page.locator("[data-notice=lead]")).to_contain_text("Keep it with this system: done.")
+    expect(page.locator("[data-notice=lead]")).to_contain_text("Keep with this system: done.")
     expect(keep).to_have_count(0)
     kept = page.evaluate("part('store/store.js').then(({ all }) => all('kit'))")
     [typed] = [thing["typed"] for thing in kept if thing["record"] == "system"]
@@ -88,8 +88,8 @@ def test_an_undo_takes_the_test_out_of_the_kit_again(resin, standing):
     page.get_by_label("Air temperature").fill("20")
     page.evaluate("for (const fold of document.querySelectorAll('details')) fold.open = true")
     page.get_by_label("Pulls strings at").fill("18")
-    page.get_by_role("link", name="Keep it with this system").click(timeout=ENGINE)
+    page.get_by_role("link", name="Keep with this system").click(timeout=ENGINE)
     page.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
-    expect(page.get_by_role("link", name="Keep it with this system")).to_be_visible(timeout=ENGINE)
+    expect(page.get_by_role("link", name="Keep with this system")).to_be_visible(timeout=ENGINE)
     kept = page.evaluate("part('store/store.js').then(({ all }) => all('kit'))")
     assert [thing["typed"] for thing in kept if thing["record"] == "system"] == [RESIN["typed"]]
