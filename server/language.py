@@ -1,8 +1,8 @@
 """Which language is answered in: what was chosen on the phone, else what its browser asks for, else the first."""
 from covemix.shared.words.languages import LANGUAGES
+from covemix.shared.words.written import FIRST
 from starlette.requests import Request
 
-FIRST = "en"
 COOKIE = "language"  # written by a page (`webui/js/page/language.js`) where somebody chose one, and only there
 BY = "Accept-Language, Cookie"  # of the request: what an answer differs by
 

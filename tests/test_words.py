@@ -25,9 +25,10 @@ from covemix.shared.words.messages import (
     typed,
 )
 from covemix.shared.words.texts import said
-from covemix.shared.words.written import Refused, names, patterns, reader, sentences
+from covemix.shared.words.written import UNREAD, Refused, names, of_file, patterns, reader, sentences
 
 ENGLISH = sentences("en")
+OTHERS = [one for one in LANGUAGES if one != "en"]
 MODULES = sorted((HOUSE / "shared").rglob("*.py")) + sorted((HOUSE / "server").glob("*.py"))
 PAGES = sorted((HOUSE / "webui").rglob("*.html"))
 SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "sw.js"]
@@ -148,11 +149,57 @@ def test_what_we_do_not_use_of_the_format_is_refused(source):
         patterns(source)
 
 
-@pytest.mark.parametrize("language", [one for one in LANGUAGES if one != "en"])
+@pytest.mark.parametrize("language", OTHERS)
 def test_a_language_says_all_that_english_says(language):
-    own = sentences(language)
+    own = of_file(language)
     assert sorted(own.keys() ^ ENGLISH.keys()) == []
     assert {key for key in own if names(own[key]) != names(ENGLISH[key])} == set()
+    assert {key: (figures(ENGLISH[key]), figures(own[key])) for key in own
+            if figures(own[key]) != figures(ENGLISH[key])} == {}
+
+
+def figures(pattern):
+    """The figures of a sentence that are told in the reader's units."""
+    return {one for text in texts_of(pattern) for one in re.findall(r"\{(\d[^}]*)\}", text)}
+
+
+def texts_of(pattern):
+    """All texts of a pattern, also those of its choices."""
+    if isinstance(pattern, str):
+        return [pattern]
+    return [text for piece in pattern[1:]
+            for one in ([piece] if isinstance(piece, str) else piece[1].values()) for text in texts_of(one)]
+
+
+def letters(pattern):
+    """Its letters, with the longest of its choices; a value is taken for six."""
+    if isinstance(pattern, str):
+        return len(re.sub(r"\{[^}]*\}", "12 mm.", pattern))
+    return sum(letters(piece) if isinstance(piece, str) else max(map(letters, piece[1].values()))
+               for piece in pattern[1:])
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_sentence_of_a_language_is_english_or_too_long_for_its_place(language):
+    own = of_file(language)
+    same = {key: own[key] for key in own if own[key] == ENGLISH[key] and len(re.findall(r"[a-z]{3,}", "".join(
+        re.sub(r"\{[^}]*\}", "", text) for text in texts_of(own[key])))) > 2}
+    assert same == {}
+    assert {key: (letters(ENGLISH[key]), letters(own[key])) for key in own
+            if letters(own[key]) > 1.6 * letters(ENGLISH[key]) + 12} == {}
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_what_keeps_from_harm_stands_with_its_english_until_a_native_has_read_it(language):
+    own, said_as = of_file(language), sentences(language)
+    unread = [key for key in own if key.startswith(UNREAD[language]) and texts_of(ENGLISH[key])[-1].endswith(".")]
+    assert len(unread) > 150
+    for key in unread:
+        text = said(message(key, **{name: number("15") for name in names(ENGLISH[key])}), reader(language=language))
+        english = said(message(key, **{name: number("15") for name in names(ENGLISH[key])}), reader())
+        assert text.endswith(f" [{english}]") and text != f"{english} [{english}]", key
+    official = [key for key in own if key.startswith("ghs-")]
+    assert len(official) > 80 and all(said_as[key] == own[key] for key in official)
 
 
 def asked_back():

@@ -13,6 +13,7 @@ from fluent.syntax import FluentParser, ast
 from .languages import LANGUAGES, Reader
 
 HERE = Path(__file__).parent
+FIRST = "en"  # what all others are made from
 
 
 class Refused(ValueError):
@@ -25,11 +26,48 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
     return Reader(sentences(language), LANGUAGES[language], units)
 
 
+# By language: how the keys begin whose words keep from harm and have not been read by a native boatbuilder. Each sentence
+# of them stands with its English behind it until they have; official statements ("ghs-") are quoted and stand alone.
+UNREAD = {"de": ("do-", "aid-", "smoking-pot-", "caution-always-")}
+
+
 @cache
 def sentences(language: str) -> dict:
-    """The patterns of a language by key; of English where it has none."""
-    others = {} if language == "en" else sentences("en")
-    return others | patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
+    """The patterns of a language by key, as they are said."""
+    own = of_file(language)
+    if language == FIRST:
+        return own
+    english = of_file(FIRST)
+    beside = {key: both(own[key], english[key]) for key in own
+              if key.startswith(UNREAD.get(language, ())) and ends(english[key])}
+    return english | own | beside
+
+
+@cache
+def of_file(language: str) -> dict:
+    """The patterns of a language by key, as they stand in its file."""
+    return patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
+
+
+def both(own, english):
+    """A sentence with the English one behind it.
+
+    >>> both("Handschuhe an.", "Gloves on.")
+    'Handschuhe an. [Gloves on.]'
+    """
+    pieces = [*pieces_of(own), " [", *pieces_of(english), "]"]
+    return "".join(pieces) if all(isinstance(piece, str) for piece in pieces) else (None, *pieces)
+
+
+def ends(pattern) -> bool:
+    """Whether a pattern is a whole sentence, and no name of something."""
+    last = pieces_of(pattern)[-1]
+    return isinstance(last, str) and last.endswith(".")
+
+
+def pieces_of(pattern) -> tuple:
+    """What a pattern is made of."""
+    return (pattern,) if isinstance(pattern, str) else pattern[1:]
 
 
 def patterns(source: str) -> dict:
