@@ -111,7 +111,7 @@ spreader-radii = Radius of each spreader
 spreader-paper = Paper
 spreader-too-many = These do not fit on one sheet. Use fewer, each at most { $largest }. Draw a larger cove with a bent batten.
 spreader-measure = First measure the bar
-  .text = It must be { "100 mm" } long on paper. If not, print again at 100%, without fitting to the page.
+  .text = It must be { "100 mm" } long on the paper. If not, print again at 100%, without fitting to the page.
 spreader-radius = Spreader, radius
   .rough = a round tip { $width } wide
 spreader-cut = Then
@@ -591,8 +591,8 @@ error-poured = Poured: ratio error
 error-cost = What the error costs
   .text = glass temperature up to { $most } lower
   .beyond = glass temperature at least { $most } lower
-  .short = usually { $usual }, at least { $least }. Up to { $loose } of the resin never binds, and no heat can cure it. Typical values, not verified, from an ideal network: no table of strength was found.
-  .over = usually { $usual }, at least { $least }. Up to { $loose } of the hardener never binds: it blushes and takes up water. Typical values, not verified, from an ideal network: no table of strength was found.
+  .short = usually { $usual }, at least { $least }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
+  .over = usually { $usual }, at least { $least }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
 
 
 ## Fillers and doses
