@@ -137,7 +137,7 @@ kit-as-built-in = Built-in figures
 
 ## Door: the moves by name
 
-# a label, as a page names its part; what it makes of what: "A mix to what the scale must show"
+# a label, as a page names its part; what it does, verb first: "Get scale readings for a mix"
 move-ratio = Ratio
   .purpose = Get every part by weight and by volume from a label and one amount
 move-measure = Measure
