@@ -53,7 +53,7 @@ def test_a_question_is_not_told_with_a_colon_behind_its_mark():
 
 
 def test_a_card_of_what_cannot_be_worked_out_says_so():
-    assert "Not worked out: Amount: type a number" in call(hand="pour", pairs=[["amount", "none"]])["text"]
+    assert "No result: Amount: type a number" in call(hand="pour", pairs=[["amount", "none"]])["text"]
 
 
 @pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS])

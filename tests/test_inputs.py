@@ -126,7 +126,7 @@ def test_optional_whole_and_above():
     assert refused(Number("n", "N"), "") == {"n": "N: type a number"}
     assert refused(Number("n", "N", unit="g"), None) == {"n": "N: type a number in g"}
     assert read(Number("n", "N", whole=True), "3") == 3
-    assert refused(Number("n", "N", whole=True), "3.5") == {"n": "N: a whole number, please"}
+    assert refused(Number("n", "N", whole=True), "3.5") == {"n": "N: type a whole number"}
     assert "more than 0" in refused(Number("n", "N", above=True), "0")["n"]
 
 
@@ -225,7 +225,7 @@ def test_the_amount_that_stands_there_by_itself_is_the_same_pour_in_us_units():
 @pytest.mark.parametrize(
     "typed, others, field, words",
     [
-        ("8 fl oz", {}, "amount", "say which one: US fl oz or imp fl oz"),
+        ("8 fl oz", {}, "amount", "type the exact unit: US fl oz or imp fl oz"),
         ("8 US oz", {}, "amount", "oz for weight, or US fl oz"),
         ("5 mm", {}, "amount", "length"),
         ("0", {}, "amount", "more than zero"),
@@ -365,9 +365,9 @@ def test_what_a_choice_rules_out_is_neither_asked_nor_read():
 @pytest.mark.parametrize(
     "typed, understood",
     [
-        ("1,000", "1 mm (a comma marks the decimals; for thousands type 1000)"),
-        ("1.000", "1 mm (a point marks the decimals; for thousands type 1000)"),
-        ("12.500 mm", "12.5 mm (a point marks the decimals; for thousands type 12500)"),
+        ("1,000", "1 mm (decimals after the comma). For thousands type 1000."),
+        ("1.000", "1 mm (decimals after the point). For thousands type 1000."),
+        ("12.500 mm", "12.5 mm (decimals after the point). For thousands type 12500."),
         ("0.125 in", None),
         ("12,5", "12.5 mm"),
         ("1/2 in", "0.5 in"),

@@ -93,7 +93,7 @@ def test_an_answer_says_whether_its_label_is_built_in_or_typed():
         "3-1", MINE, dict(MINE, id="3-1"), {"id": "3-1", "densities": "1.1:1"})]
     assert [line["text"] for line in told] == ["Three to one: built in, figures from memory", "Mine: as typed",
                                               "Mine: as typed", "Three to one: built in, figures from memory"]
-    assert told[3]["rough"] == "typed over it: Densities"
+    assert told[3]["rough"] == "changed: Densities"
 
 
 def test_the_kit_says_what_still_stands_as_built_in():
@@ -153,7 +153,8 @@ def test_no_screen_gives_a_figure_by_it(screen):
 
 def test_the_kit_says_so_on_keeping():
     found = answer("kit", kind="system", system=OFF)
-    assert fields(found) == ["system.by_volume"] and "does not agree with itself" in found["errors"][0]["message"]
+    assert fields(found) == ["system.by_volume"]
+    assert "off the ratio by volume: too much for any pour" in found["errors"][0]["message"]
 
 
 def test_a_label_within_the_limit_of_the_trade_is_used():

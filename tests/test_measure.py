@@ -204,7 +204,7 @@ def test_the_part_that_rounding_puts_furthest_off_is_named():
     """By hand, 40 g at 100:30:5: 29.6, 8.9 and 1.48 g are read 30, 9 and 1: Part 3 is a third short, hardener exact."""
     found = answered(system={"by_weight": "100:30:5"}, amount="40")["rounding"]
     assert found["text"] == "-33.4%"  # 33.33..., its size rounded up
-    assert found["rough"].endswith("short of Part 3")
+    assert found["rough"].endswith("too little Part 3")
     over = answered(amount="240", readings=[{"shown": "180"}, {"shown": "246"}])["poured"]
     assert over["rough"].endswith("too much Hardener")
 

@@ -232,7 +232,7 @@ def test_a_millimetre_too_high_names_the_part_that_it_puts_off():
     """Three parts: 1 mm too much of the hardener leaves too little of the thin part above it, which is 1 mm high."""
     found = lines(way="stick", amount="100 mL", system={"by_volume": "100:40:5", "densities": "1.15:0.98:0.9"})
     ends = [found["mark_cost_" + part]["rough"].partition("; ")[2] for part in "abc"]
-    assert ends == ["short of Hardener", "short of Part 3", "too much Part 3"]
+    assert ends == ["too little Hardener", "too little Part 3", "too much Part 3"]
 
 
 def test_the_picture_of_the_cup_is_to_scale_and_its_levels_are_those_of_the_lines():

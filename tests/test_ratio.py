@@ -189,12 +189,12 @@ def test_without_densities_the_answer_stays_in_the_basis_of_the_label_and_says_w
 def test_both_ratios_without_densities_do_not_say_that_one_is_missing():
     found = answered({"by_weight": "100:30", "by_volume": "3:1"}, "130")
     assert found["part_a"]["text"] == "100 g"
-    assert found["part_a"]["rough"].startswith("The amount is by weight: without the density")
+    assert found["part_a"]["rough"].startswith("The amount is by weight. For volumes, type the density")
 
 
 @pytest.mark.parametrize("label, amount", [({"by_weight": "100:30"}, "100 mL"), ({"by_volume": "3:1"}, "100 g")])
 def test_an_amount_in_the_other_basis_is_refused_at_the_amount(label, amount):
-    assert "without the density" in refused(label, amount)["amount"]
+    assert "type the density of each part" in refused(label, amount)["amount"]
 
 
 @pytest.mark.parametrize(
@@ -251,7 +251,7 @@ def test_a_thousand_with_a_comma_is_seen_in_the_answer():
 
 
 def test_figures_from_memory_are_marked_and_ones_own_are_not():
-    assert "from memory" in answered("3-1")["mixed_volume"]["rough"]
+    assert "not verified" in answered("3-1")["mixed_volume"]["rough"]
     assert answered({"by_volume": "3:1", "densities": "1.15:0.98"})["mixed_volume"]["rough"] == ""
 
 
@@ -264,7 +264,7 @@ def test_figures_from_memory_are_marked_and_ones_own_are_not():
 def test_densities_stay_from_memory_until_they_are_typed(system, remembered):
     # the second one started from a row and left them as they came
     found = {line["name"]: line for line in moves.answer("ratio", {"system": system})["lines"]}
-    assert ("from memory" in found["mixed_volume"]["rough"]) is remembered
+    assert ("not verified" in found["mixed_volume"]["rough"]) is remembered
 
 
 def test_putty_without_densities_is_refused_with_what_it_needs():

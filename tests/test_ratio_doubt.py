@@ -57,7 +57,7 @@ def test_remembered_densities_give_no_reading_and_say_what_ends_it(label, move):
     found = asked(move, system=label, way="scale")
     assert found["lines"] == [] and [one["field"] for one in found["errors"]] == ["system.densities"]
     told = found["errors"][0]["message"]
-    assert "12.1% more to 7.6% less" in told  # too little hardener never cures through: that end first
+    assert "12.1% more or 7.6% less" in told  # too little hardener never cures through: that end first
     assert "parts by weight" in told and "equal volumes of both in one syringe" in told
 
 
@@ -164,7 +164,7 @@ def test_parts_that_have_neither_a_mass_nor_a_volume_say_so():
     found = moves.answer("ratio", {"system": {"by_volume": "1:2", "weighed": "4 g : 1"}})
     told = [line for line in found["lines"] if line["name"].startswith("part_")]
     assert found["errors"] == [] and [line["text"] for line in told] == ["no figure yet"] * 2
-    assert all("weighed so coarsely" in line["rough"] and line["value"] is None for line in told)
+    assert all("weighed too coarsely" in line["rough"] and line["value"] is None for line in told)
 
 
 def test_the_last_digit_of_a_fraction_is_fine_enough():

@@ -23,7 +23,7 @@ def test_a_build_is_recalled_by_its_release_or_its_id(by, said):
     found = lines.said(recall.warning(by, ROWS), reader())
     assert found.endswith(said) and bool(found) == bool(said)
     if said:
-        assert f"release {by[0]} of Covemix, which is recalled" in found
+        assert f"Covemix release {by[0]}, which is recalled" in found
 
 
 def test_the_list_is_one_that_can_be_told():
@@ -51,7 +51,7 @@ def test_a_link_of_before_the_mark_says_what_to_check():
     old = [["v", "1"], *PAIRS, ["end", handover.mark(PAIRS)]]
     found = opened(old)
     assert found["pairs"] == PAIRS and found["refused"] == ""
-    assert found["made"].startswith("Made before release 2") and "label of the resin" in found["made"]
+    assert found["made"].startswith("Made with a Covemix before release 2") and "resin label" in found["made"]
 
 
 def test_a_mark_that_was_altered_is_a_cut_link():
@@ -102,5 +102,5 @@ def test_pages_and_plain_words_of_an_old_link_say_it_and_of_a_new_one_do_not():
     new = dict(map(tuple, handover.handed("pour", PAIRS)["link"]))
     assert 'data-notice="made"' in client.get("/", params=old).text
     assert 'data-notice="made"' not in client.get("/", params=new).text
-    assert client.get("/", params=dict(old, **{"as": "text"})).text.startswith("Made before release 2")
+    assert client.get("/", params=dict(old, **{"as": "text"})).text.startswith("Made with a Covemix before release 2")
     assert client.get("/", params=dict(new, **{"as": "text"})).text.startswith("Covemix")

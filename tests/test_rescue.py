@@ -212,7 +212,7 @@ def test_nothing_is_answered_until_it_is_asked():
 def test_the_part_that_is_off_is_the_one_that_is_named():
     """By hand, 100:30:5: 200 g take 60 and 10; 70 is 16.7 % too much, 5 is half of it: Part 3 is furthest off."""
     found = lines(system={"by_weight": "100:30:5"}, in_cup=cup(200, 70, 5))
-    assert (found["off"]["text"], found["off"]["rough"]) == ("-50.0%", "±2.0% is wanted; short of Part 3")
+    assert (found["off"]["text"], found["off"]["rough"]) == ("-50.0%", "±2.0% is wanted; too little Part 3")
     found = lines(system={"by_weight": "100:30:5"}, in_cup=cup(200, 70, 10))
     assert (found["off"]["text"], found["off"]["rough"]) == ("+16.7%", "±2.0% is wanted; too much Hardener")
     assert lines(in_cup=cup(200, 60))["off"]["rough"].endswith("in ratio")

@@ -82,7 +82,7 @@ def test_a_link_and_a_body_give_the_same_answer(client):
 
 def test_a_number_that_could_be_read_in_two_ways_is_echoed(client):
     told = client.get("/api/heat", params={"air": "25", "batch": "1,500 g"}).json()["understood"]
-    assert told == [["batch", "1.5 g (a comma marks the decimals; for thousands type 1500)"]]
+    assert told == [["batch", "1.5 g (decimals after the comma). For thousands type 1500."]]
 
 
 def test_an_exception_of_ours_shows_nothing_of_itself(client, monkeypatch):

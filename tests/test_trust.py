@@ -42,7 +42,7 @@ def test_its_figures_of_a_ratio_are_the_catalogues():
     bought = next(line for line in moves.answer("boat", {"system": "3-1"})["lines"] if line["name"] == "resin")
     assert "±8.1% by densities" in bought["rough"] and "±8.1 %" in WHOLE
     [refused] = moves.answer("measure", {"amount": "240", "system": "3-1", "way": "scale"})["errors"]
-    assert "12.1% more to 7.6% less" in refused["message"] and "12 % more to 8 % less hardener" in WHOLE
+    assert "12.1% more or 7.6% less" in refused["message"] and "12 % more to 8 % less hardener" in WHOLE
     drawn = next(line for line in moves.answer("measure", {"amount": "240", "system": "3-1", "compare": "yes"})["lines"]
                  if line["name"] == "way_syringes")
     assert drawn["text"].startswith("±2.6%") and "(±2.6 % for 240 g at 3 : 1)" in WHOLE

@@ -97,7 +97,7 @@ def test_words_with_two_meanings_are_asked_back(spellings, choices):
     for words in spellings:
         for quantity in ("mass", "volume"):
             found, why = find(words, quantity)
-            assert (found, said(why, reader())) == (None, "say which one: " + said(choices, reader()))
+            assert (found, said(why, reader())) == (None, "type the exact unit: " + said(choices, reader()))
 
 
 def test_fluid_ounces_are_never_shown_without_their_country():
@@ -116,7 +116,7 @@ def refused(typed, quantity):
 
 def test_a_unit_of_another_quantity_is_named_as_such():
     assert refused("mm", "mass") == "'mm' is a unit of length, not of mass"
-    assert refused("furlongs", "length") == "'furlongs' is not a unit known here"
+    assert refused("furlongs", "length") == "unknown unit 'furlongs'. Type the number alone, or another unit."
 
 
 @pytest.mark.parametrize("unit", UNITS, ids=lambda unit: unit.name)

@@ -191,7 +191,7 @@ def test_too_much_of_a_part_is_said_of_that_part_and_the_others_are_added(key):
                 assert rescued[name]["part"] == "abcde"[one]
                 if "least_" + "abcde"[one] in rescued:
                     only(rescued["least_" + "abcde"[one]]["label"], key, one)
-        said = "too much " + NAMES[key][place] if place else "short of "
+        said = "too much " + NAMES[key][place] if place else "too little "
         off = [line for line in told("measure", typed)["lines"] if line["name"] == "poured"]
         off += [one for one in [rescued["off"]] if one]
         for line in off:

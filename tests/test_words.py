@@ -117,7 +117,8 @@ def test_the_user_s_own_words_stand_as_typed():
     us = reader("us")
     assert said(typed("{100 mm}"), us) == "{100 mm}"
     assert said("spreader-measure.text", us).startswith("It must be 3.94 in long")
-    assert said(message("unit-unknown", typed=typed("{10 K}")), us) == "'{10 K}' is not a unit known here"
+    assert (said(message("unit-unknown", typed=typed("{10 K}")), us)
+            == "unknown unit '{10 K}'. Type the number alone, or another unit.")
 
 
 def test_things_stand_in_a_row_or_a_list():

@@ -5,19 +5,19 @@
 
 field-refused = { $label }: { $why }
 number-plain = type a number in plain digits, like 240 or 1.5
-number-too-small = too small to be meant; type 0 or a number one can measure
+number-too-small = too small to measure. Type 0 or a larger number.
 number-written-out = write the number out in plain digits, like 1500 or 0.001
 number-one-mark = use one comma or one point, for the decimals only
 number-spaces = type one number without spaces, like 1500
-number-over-zero = a fraction cannot be over zero
-unit-which = say which one: { $units }
+number-over-zero = type a fraction like 1/2, not 1/0
+unit-which = type the exact unit: { $units }
   .oz = oz for weight, or US fl oz
   .fl-oz = US fl oz or imp fl oz
   .pt = US pt or imp pt
   .gal = US gal or imp gal
   .qt = US qt, or litres
 unit-of-another = '{ $typed }' is a unit of { $other }, not of { $quantity }
-unit-unknown = '{ $typed }' is not a unit known here
+unit-unknown = unknown unit '{ $typed }'. Type the number alone, or another unit.
 quantity-mass = mass
 quantity-volume = volume
 quantity-length = length
@@ -26,39 +26,39 @@ quantity-angle = angle
 quantity-temperature = temperature
 quantity-time = time
 quantity-density = density
-quantity-areal-weight = areal weight
+quantity-areal-weight = weight per area
 quantity-weight-per-length = weight per length
 quantity-speed = speed
 quantity-flow = flow
 quantity-equivalent-weight = equivalent weight
 quantity-share = share
 quantity-count = count
-units-help = Another unit can always be typed behind a number.
+units-help = To use another unit, type it behind the number.
 field-number = type a number
   .unit = type a number in { $unit }
-field-whole = a whole number, please
+field-whole = type a whole number
 # $high comes with its unit
 field-within = from { $low } to { $high }
-field-above = more than { $low } up to { $high }
+field-above = more than { $low }, at most { $high }
 # the units of "7 ft 10 in"
 field-finer = after { $large } type { $small }, like 1 { $large } 4 { $small }
-  .whole = whole { $large } first, then less than { $most }
+  .whole = type whole { $large } first, then less than { $most }
 field-parts = type the parts, like 100:30 or 2:1
   .count = type { $least } to { $most } numbers with a colon between them, like 100:30
   .one = '{ $typed }': { $why }
-  .each = each number more than { $low } and at most { $high }
+  .each = each number more than { $low }, at most { $high }
 field-amount = type how much
   .unit = type how much in { $unit }
-  .positive = more than zero, please
+  .positive = type more than zero
   .most = at most { $most }
 field-choose = choose one of: { $options }
-field-phone = type one number to dial, in digits, like +48 22 123 45 67
+field-phone = type one phone number in digits, like +48 22 123 45 67
 field-words = type a few words
 field-letters = too long, at most { $most } characters
-field-too-long = that is too long for any field here
-field-no-such = there is no '{ $row }' here; choose one, or type its figures
-  .thing = there is no such thing here; choose one, or type its figures
-field-list = a list is expected here
+field-too-long = too long, type less
+field-no-such = '{ $row }' is not in the list. Choose one, or type its figures.
+  .thing = not in the list. Choose one, or type its figures.
+field-list = must be a list
 field-rows =
   .most = at most { $most } of them
   .least = at least { $least } of them
@@ -67,17 +67,17 @@ field-clock = type a clock time, like 8:30 or 14:05
 field-of-what = { $label }, of what
 # how a number was read that could be read in two ways
 field-read =
-  .comma = { $read } (a comma marks the decimals; for thousands type { $whole })
-  .point = { $read } (a point marks the decimals; for thousands type { $whole })
+  .comma = { $read } (decimals after the comma). For thousands type { $whole }.
+  .point = { $read } (decimals after the point). For thousands type { $whole }.
 
 ## Door: cards, links and what leaves the phone
 
 # what made a card or a link
 made-with = Made with release { $release }
   .build = Made with release { $release }, build { $build }
-recalled-unread = What made this cannot be read: check its figures against the label of the resin.
-recalled-before = Made before release { $release } of Covemix, which is recalled.
-recalled-with = Made with release { $release } of Covemix, which is recalled.
+recalled-unread = Made with an unknown release. Check the figures against the resin label.
+recalled-before = Made with a Covemix before release { $release }, which is recalled.
+recalled-with = Made with Covemix release { $release }, which is recalled.
 card-of-row = { $each } { $count }, { $field }
 card-row = { $each } { $count }
 # what a card says of one field of a row: "length 3 m"
@@ -88,34 +88,34 @@ card-line = { $label }: { $text }
 card-title = Covemix, { $title }
 card-caution = Caution: { $caution }
 card-trial = Trial
-card-not-worked-out = Not worked out
-card-more = And more on the full card.
+card-not-worked-out = No result
+card-more = More on the full card.
 -link-untouched = Nothing was changed.
-link-too-long = This link is too long to be one of ours. { -link-untouched }
-link-newer = This link comes from a newer Covemix: update this one first, then open it again. { -link-untouched }
-link-cut = This link was cut short or altered on its way: ask for it again. { -link-untouched }
-link-foreign = This link holds nothing for this screen, only { $names }. { -link-untouched }
-link-strange = This link says what is not known here: { $names }. It may mean another mix, so it is not used. { -link-untouched }
-link-twice = This link says two things at once of: { $names }. Ask for it again. { -link-untouched }
+link-too-long = This link is too long for Covemix. { -link-untouched }
+link-newer = This link comes from a newer Covemix. Update this one, then open the link again. { -link-untouched }
+link-cut = This link was cut short or changed on its way. Ask for it again. { -link-untouched }
+link-foreign = This link has nothing for this screen, only { $names }. { -link-untouched }
+link-strange = This link has unknown entries: { $names }. It may mean another mix, so it is not used. { -link-untouched }
+link-twice = This link gives two values for { $names }. Ask for it again. { -link-untouched }
 link-name = '{ $name }'
 link-names = { $names } and { $more } more
 link-more = { $count } more
 recalled-one =
-  .wrong = It could pour a label typed by weight at 1 : 1 by strokes, read a figure in other units than were shown, and give a running pot more minutes when the phone's clock was set back.
-  .check = Check the ratio and the units against the label of the resin.
+  .wrong = It could give pump strokes 1 : 1 for a label by weight. It could read a figure in the wrong unit. A running pot could gain minutes when the phone's clock was set back.
+  .check = Check ratio and units against the resin label.
 
 ## Spreader
 
 spreader-radii = Radius of each spreader
-  .help = Several with a colon between them.
+  .help = For several, type a colon between them.
 spreader-paper = Paper
-spreader-too-many = These do not fit on one sheet: fewer at a time, and none above { $largest }. A larger cove is drawn with a bent batten
+spreader-too-many = These do not fit on one sheet. Use fewer, each at most { $largest }. Draw a larger cove with a bent batten.
 spreader-measure = First measure the bar
-  .text = It must be { "100 mm" } long on the paper. If it is not, print again at 100%, without fitting to the page.
+  .text = It must be { "100 mm" } long on the paper. If not, print again at 100%, without fitting to the page.
 spreader-radius = Spreader, radius
   .rough = a round tip { $width } wide
 spreader-cut = Then
-  .text = Glue it to a stiff sheet, cut outside the line, sand to the line, round no corner of the tip. Try it at the sharpest and the flattest place before mixing.
+  .text = Glue the paper to a stiff sheet. Cut outside the line, then sand to the line. Round no corner of the tip. Try it at the sharpest and the flattest place before mixing.
 spreader-sheet = Spreaders at true size
   .bar = measure me: { "100 mm" }
   .print = Print at 100 %. Cut to the line.
@@ -125,67 +125,67 @@ spreader-sheet = Spreaders at true size
 ## Kit
 
 kit-kind = Kind of thing
-kit-new-thing = A new thing is what you type. Or start from a typical one, and type your own figures over it.
-kit-no-name = Name: type one, so that you find it again
-kit-started-from = started from figures { $mark }: type your own over them
+kit-new-thing = Type a new thing, or start from a typical one and change its figures.
+kit-no-name = Name: type a name for this thing
+kit-started-from = figures { $mark }: replace them with your own
 kit-used-up = Used up
-  .text = Nothing is left of it: the boat cuts from the others.
+  .text = Nothing is left. The boat uses the other rolls.
 kit-test-cup = Test cup: your own times
-kit-as-built-in = As built in
-  .text = Not measured by anybody: { $fields }
+kit-as-built-in = Built-in figures
+  .text = Not measured. Type your own: { $fields }
 
 
 ## Door: the moves by name
 
-# a label, as a page names its part; what it makes of what: "A mix to what the scale must show"
+# a label, as a page names its part; what it does, verb first: "Get scale readings for a mix"
 move-ratio = Ratio
-  .purpose = A label and one known amount to every part, by weight and by volume
+  .purpose = Get every part by weight and by volume from a label and one amount
 move-measure = Measure
-  .purpose = A mix to what the scale must show or how many strokes to pump
+  .purpose = Get scale readings or pump strokes for a mix
 move-rescue = Rescue
-  .purpose = What is really in the cup to what has to be added
+  .purpose = Find what to add to what is really in the cup
 move-thicken = Thicken
-  .purpose = A mix and a stiffness to the filler, and the putty it makes
+  .purpose = Get filler and putty for a mix and a stiffness
 move-pouring = Pour along
-  .purpose = A batch to its steps, each corrected by what was really poured before it
+  .purpose = Pour a batch step by step, each corrected by the pours before
 move-heat = Heat
-  .purpose = A batch in its container to its usable minutes, and how hot it gets
+  .purpose = Get usable time and peak temperature of a batch in its container
 move-trial = Test cup
-  .purpose = A small cup and a thermometer to the rate and the loss of heat of a system
+  .purpose = Get a system's rate and heat loss from a small cup and a thermometer
 move-cure = Cure
-  .purpose = A system and the coming temperatures to when it may be peeled, coated, sanded, loaded
+  .purpose = See when to peel, coat, sand and load in the coming temperatures
 move-dew = Dew point
-  .purpose = Air and surface to the margin above the dew point, now and through the night
+  .purpose = Get the margin above the dew point, now and through the night
 move-joint = Joint
-  .purpose = Two panels and an angle to the cove, the other face, the tape and the resin of one seam
+  .purpose = Get cove, other face, tape and resin of one seam from two panels and an angle
 move-spreader = Spreader
-  .purpose = A cove radius to a template at true size
+  .purpose = Draw a template at true size for a cove radius
 move-boat = Boat
-  .purpose = All joints to what is bought, what is cut and what it adds to the hull
+  .purpose = List what to buy, what to cut and the added weight for all joints
 move-plan = Plan
-  .purpose = The seams of a day to batches that these hands can lay in time
+  .purpose = Split a day's seams into batches that this crew can lay in time
 move-pot = Pot
-  .purpose = A running pot to the minutes left, the next step and the alarm
+  .purpose = Show a running pot's minutes left, next step and alarm
 move-timer = Timer
-  .purpose = A step that is done for a time to what is left of it
+  .purpose = Show what is left of a timed step
 move-kit = Kit
-  .purpose = One thing of the kit to what is kept of it
+  .purpose = Keep one thing of the kit
 move-log = Log
-  .purpose = A poured batch to one line of the log
+  .purpose = Keep a poured batch as one line of the log
 move-timings = Timings
-  .purpose = Own working times against the label's
+  .purpose = Compare own working times with the label
 move-own-rates = Own rates
-  .purpose = Laid batches to how fast these hands are
+  .purpose = Learn from laid batches how fast this crew is
 move-aid = First aid
-  .purpose = What to do at once, in its order, and a pot that smokes
+  .purpose = Say what to do at once, in order, also for a smoking pot
 move-calls = Emergency numbers
-  .purpose = Own emergency numbers to what can be dialled
+  .purpose = Keep own emergency numbers ready to dial
 move-safety = Safety
-  .purpose = The cautions that always stand
+  .purpose = Say the cautions that always apply
 move-air = Air
-  .purpose = A room, a fan and a solvent to minutes, limits and the flow that is needed
+  .purpose = Get minutes, limits and air flow from a room, a fan and a solvent
 move-sources = Sources
-  .purpose = Every figure and statement kept here, with where it comes from
+  .purpose = List every figure and statement with its source
 
 
 ## Kinds of things, and the kit
@@ -228,14 +228,14 @@ called-roll =
   .tape = Tape 75
   .cloth = Cloth
   .ply = Peel ply 150
-statements-most = At most { $most } statements, please
-statements-none = '{ $typed }' is not a statement. Type the codes of the sheet's section 2, like H315, H317, H411
+statements-most = Type at most { $most } statements
+statements-none = '{ $typed }' is no statement. Type the codes of the sheet's section 2, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
 remembered-help = { $mark }, { $range }.
 remembered-filler =
   .cove = Wood flour for a cove.
-  .epoxy = Wood flour, of the mixed epoxy.
-remembered-each-mix = Of each mix.
+  .epoxy = Wood flour, as % of the mixed epoxy.
+remembered-each-mix = Per batch.
 kind-name = Name
 kind-unsaid = not known
 kind-origin = Its figures are
@@ -243,7 +243,7 @@ kind-origin = Its figures are
   .row = started from a built-in row
   .link = from a link
   .typed = as typed
-  .fold = Where they are from
+  .fold = Source of its figures
   .help = Choose the first once you have compared them.
 kind-system = Resin system
 kind-system-fold = More from the label
@@ -254,12 +254,12 @@ kind-system-by-volume = Parts by volume
 kind-system-densities = Densities
   .help = Of each part, in the same order: 1.15 : 0.98 or 1.15 0.98
 kind-system-weighed = Equal volumes, weighed
-  .help = One syringe to one mark with each part, empty weight taken off, in the same order: { "23.1 : 19.4 g" }
+  .help = Fill one syringe to the same mark with each part. Weigh each without the syringe, in the same order: { "23.1 : 19.4 g" }
 kind-system-parts = Names of the parts
   .help = In the same order, a colon between them
 kind-system-tolerance = Ratio error the label allows
 kind-system-eew = Epoxide equivalent weight, EEW
-  .help = With the next figure the ratio is checked against the chemistry
+  .help = With the next figure, checks the ratio against the chemistry
 kind-system-ahew = Amine hydrogen equivalent weight, AHEW
 kind-system-speed = Hardener speed
   .fast = Fast
@@ -268,34 +268,34 @@ kind-system-speed = Hardener speed
 kind-system-pot-time = Pot life
 kind-system-pot-mass = at a mass of
 kind-system-pot-temperature = at a temperature of
-kind-system-pot-meaning = That pot life is
-  .open = not said on the label: the end
+kind-system-pot-meaning = Pot life means
+  .open = not on the label: counted as the end
   .gel = the time to gel
-  .work = the time it can be worked
+  .work = the working time
 kind-system-film-time = Working time as a thin film
 kind-system-lowest = Lowest working temperature
 kind-system-timings = Own timings of its pots
-  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }; the next behind a semicolon. They count before the label.
+  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }. A semicolon before the next. They override the label.
 kind-system-trials = Test cups
-  .help = What the test cup keeps here.
+  .help = Filled in by the test cup.
 kind-system-lot = Lot
 kind-system-statements = Statements on its data sheet
   .help = H315, H317, H411: these lead
 kind-system-no-ratio = Type the ratio from the label, by weight or by volume
-kind-system-other-count = By volume: the same number of parts as by weight, please
-kind-system-each = one for each part, in the same order
-kind-system-apart = The label does not agree with itself: by weight and densities part { $part } is { $off } off the ratio by volume, and no pour may be so far off. Look at the label again; clear what it does not say.
-kind-system-too-dense = The label does not agree with itself: by these two ratios part { $part } would be { $times } times as dense as the first. Look at the label again; clear what it does not say.
+kind-system-other-count = By volume: type as many parts as by weight
+kind-system-each = type one for each part, in the same order
+kind-system-apart = By weight and densities, part { $part } is { $off } off the ratio by volume: too much for any pour. Check the label again. Clear what it does not say.
+kind-system-too-dense = By these two ratios, part { $part } would be { $times } times as dense as the first. Check the label again. Clear what it does not say.
 kind-scale = Scale
 kind-scale-step = Smallest step it shows
-kind-scale-most = The most it weighs
+kind-scale-most = Most it can weigh
 kind-scale-own-error = Its own error beyond the step
-  .help = Linearity and drift of zero, at most so much either way, by its data sheet or a check weight. Left empty, it is not counted.
+  .help = Linearity and zero drift, at most this much up or down, by its data sheet or a check weight. If empty, not counted.
 kind-pumps = Pump set
 kind-pumps-strokes = One stroke of each pump
   .help = In the order of the parts: { "10 : 3.4 mL" }
 kind-pumps-ten-strokes = Ten strokes of each, weighed
-  .help = In the order of the parts: { "115 : 33 g" }. Used instead of the figure above.
+  .help = In the order of the parts: { "115 : 33 g" }. Overrides the figure above.
 kind-pumps-no-strokes = Type the mL of one stroke of each pump, or weigh ten strokes of each
 kind-cup = Cup
 kind-cup-bottom = Inside diameter at the bottom
@@ -305,13 +305,13 @@ kind-cup-height = Inside height
 kind-graduated = Graduated cup
 kind-graduated-holds = Highest mark
 kind-graduated-step = From mark to mark
-  .too-far = From mark to mark: more than the whole cup holds
+  .too-far = From mark to mark: type at most what the cup holds
 kind-syringes = Syringes
 kind-syringes-holds = Each holds
   .help = In the order of the parts: { "60 : 20 mL" }. One number stands for all.
 kind-syringes-steps = From mark to mark
-  .count = From mark to mark: one number for all syringes, or one for each
-  .too-far = From mark to mark: more than the syringe holds
+  .count = From mark to mark: type one number for all syringes, or one for each
+  .too-far = From mark to mark: type at most what the syringe holds
   .help = In the order of the parts: { "1 : 0.5 mL" }. One number stands for all.
 kind-filler = Filler
 kind-filler-doses = Filler for 100 of mix, by weight
@@ -338,7 +338,7 @@ kind-room-volume = Volume, if known
 kind-room-no-size = Room: type length, width and height, or its volume
 kind-fan = Fan
 kind-fan-flow = Air it moves
-  .help = From its label; a filter or a hose on it takes up to half
+  .help = From its label. A filter or a hose takes up to half.
 kind-people = People
   .alone = Alone
   .two = Two
@@ -349,7 +349,7 @@ kind-people = People
 kind-people-fold = Rates, downhand, of one person
 kind-people-hands = How many people
 kind-people-learned = From own batches
-  .help = Learned from the log; a rate typed above is used instead.
+  .help = Learned from the log. A rate typed above overrides it.
 kind-roll = Roll or remnant
 kind-roll-of = Of
   .tape = tape
@@ -359,18 +359,18 @@ kind-roll-width = Width
 kind-roll-weight = Dry weight
   .help = Peel ply needs none
 kind-roll-length = Length left
-  .help = The boat can take off it what was cut
-kind-roll-no-kind = Of: choose what is on it
-kind-roll-no-weight = Dry weight: type it, tape and cloth are known by it
+  .help = The boat can subtract what was cut
+kind-roll-no-kind = Of: choose tape, cloth or peel ply
+kind-roll-no-weight = Dry weight: type it for tape and cloth
 kind-numbers = Emergency numbers
   .none = None typed yet
 kind-numbers-name =
-  .help = Where they hold: home, the yard, a harbour
+  .help = Where to use them: home, yard, harbour
 kind-numbers-ambulance = Ambulance, emergency call
 kind-numbers-poison = Poison centre
 kind-numbers-who = Somebody to call
 kind-numbers-person = Their number
-kind-numbers-no-number = Ambulance, poison centre or a person: type at least one number to dial
+kind-numbers-no-number = Ambulance, poison centre or a person: type at least one phone number
 
 
 ## Log and rates
@@ -378,7 +378,7 @@ kind-numbers-no-number = Ambulance, poison centre or a person: type at least one
 # a row of batches in any form: "Batch 2"
 batch-each = Batch
 log-what = What was poured
-  .help = The mix, as the screen gave it
+  .help = The mix, as the screen shows it
   .none = A batch
 log-seam = Which seam
 log-temperature = Shed temperature
@@ -392,9 +392,9 @@ log-outcome = How it turned out
 log-went-in-fold = What went in
 log-lot = Lot numbers
 log-mass = Mixed mass
-log-readings = What was really read
+log-readings = Actual readings
 log-times-fold = Times
-log-own-time = It stiffened after
+log-own-time = Stiffened after
   .help = From the first stir to too stiff to spread
 log-label-time = The label says
 log-note = Note
@@ -402,7 +402,7 @@ log-laid-fold = Laid by a plan: how fast it went
 log-crew = Who laid it
 log-hands = How many people
 log-laid = Metres laid
-  .help = As if all were downhand: a standing one counts as more.
+  .help = Count all as downhand. A standing seam counts as more.
 log-rows = Laid batches
 log-empty = Nothing to keep yet
   .text = Add at least one note about this batch.
@@ -419,19 +419,19 @@ log-against =
   .longer = { $share } % longer
 timings-rows = Batches with a time, oldest first
 timings-none = Your times
-  .text = no batch has a time yet: note in the log when one stiffens
+  .text = no batch has a time yet. Note in the log when one stiffens.
 timings-shortest = The shortest yet
-  .rough = of { $count } timed; mass and warmth differ from pot to pot
+  .rough = of { $count } timed batches, which differ in mass and warmth
 timings-share = Yours against the label
-  .rough = half of { $count } batches lie to each side
+  .rough = middle value of { $count } batches
 timings-drawing = Minutes until it stiffened, oldest first. Bar: yours. Thick line: the label.
   .told = Minutes until each of the last { $count } batches stiffened, oldest first: { $minutes }.
 own-rates = Own rates
-  .none = none yet: tap each step in Plan as you finish it
+  .none = none yet. Tap each step in Plan as you finish it.
   .text = From own batches: { $rates }
   .rough = { $count ->
-    [one] from 1 own batch, { $low } to { $high }; the fewer, the nearer to what is remembered
-   *[other] from { $count } own batches, { $low } to { $high }; the fewer, the nearer to what is remembered
+    [one] from 1 own batch, { $low } to { $high }. With few batches, nearer to the rate from memory.
+   *[other] from { $count } own batches, { $low } to { $high }. With few batches, nearer to the rate from memory.
   }
   .use = Use my rates
 # the steps of laying a seam, in a list of rates: "place 2, tool 1, clean 1.25 m/min"
@@ -454,13 +454,13 @@ pace-whence = { $whence ->
    *[remembered] { $paces } from memory
   }
 # after "like" stands what is typed, as it is kept: its words stay English
-learned-rates-like = From own batches: like 'roll 0.5, 0.41 to 0.6, from 3', the next behind a semicolon
-own-timings-like = Own timings: like 'stiffening 31 min { "240 g" } cup { "20 degC" }', the next behind a semicolon
+learned-rates-like = From own batches: type like 'roll 0.5, 0.41 to 0.6, from 3', a semicolon before the next
+own-timings-like = Own timings: type like 'stiffening 31 min { "240 g" } cup { "20 degC" }', a semicolon before the next
 own-timings-counted = { $count ->
     [one] from 1 own timing
    *[other] from { $count } own timings
   }
-trials-like = Test cups: only what the test cup gave, the next behind a semicolon
+trials-like = Test cups: type only what the test cup gave, a semicolon before the next
 
 
 ## Ratio: label, parts, doubt, error
@@ -471,21 +471,21 @@ part-hardener = Hardener
 part-number = Part { $number }
 # $known: the one basis that the label gives
 label-only = { $known ->
-    [weight] The label gives parts by weight only: without the density of each part there is no answer by volume.
-   *[other] The label gives parts by volume only: without the density of each part there is no answer by weight.
+    [weight] The label gives parts by weight only. For volumes, type the density of each part.
+   *[other] The label gives parts by volume only. For weights, type the density of each part.
   }
 label-amount-only = { $known ->
-    [weight] The amount is by weight: without the density of each part there is no answer by volume.
-   *[other] The amount is by volume: without the density of each part there is no answer by weight.
+    [weight] The amount is by weight. For volumes, type the density of each part.
+   *[other] The amount is by volume. For weights, type the density of each part.
   }
 # in the place of the name of a system that has none
 label-no-name = This resin system
 # $what: both is the ratio and the pot life
 label-by-link = From a link
   .text = { $what ->
-    [pot-life] { $system } is from a link: compare its pot life with the label. Then say so under its figures.
-    [both] { $system } is from a link: compare its ratio and pot life with the label. Then say so under its figures.
-   *[ratio] { $system } is from a link: compare its ratio with the label. Then say so under its figures.
+    [pot-life] { $system } is from a link. Compare its pot life with the label, then say so under its figures.
+    [both] { $system } is from a link. Compare its ratio and pot life with the label, then say so under its figures.
+   *[ratio] { $system } is from a link. Compare its ratio with the label, then say so under its figures.
   }
 label-example = Example, not your label
   .text = { $what ->
@@ -497,7 +497,7 @@ label-whose = Which label
   .text = { $system }: { $whose }
   .no-name = No name
   .built-in = built in, figures { $mark }
-  .over = typed over it: { $fields }
+  .over = changed: { $fields }
 ratio-amount = Amount
   .total = mixed, in all
   .part-a = resin on hand
@@ -512,87 +512,87 @@ ratio-way = Measured with
   .stick = Stick
 ratio-bench-fold = Tools on the bench
 ratio-compare = Which way is the most accurate
-  .no = Only the way chosen
+  .no = Only the chosen way
   .yes = Compare all the tools of this bench
 ratio-pumps = Pumps
 ratio-scale =
   .help = With pumps: only for the top-up.
-ratio-weighed-strokes = Densities: weighed strokes need the density of each part
+ratio-weighed-strokes = Densities: type the density of each part for weighed strokes
 ratio-putty-needs = A volume of putty needs them.
-ratio-type-ml = Type mL, or the densities.
-ratio-type-g = Type g, or the densities.
+ratio-type-ml = Or type mL.
+ratio-type-g = Or type g.
 ratio-no-figure = no figure yet
 ratio-mixed-mass = Mixed, by weight
 ratio-mixed-volume = Mixed, by volume
-  .rough = densities from memory, by a few percent
+  .rough = typical densities, not verified, a few percent off
 ratio-mixed-density = Density of the mix
-  .rough = as mixed, before cure; volumes taken to add up
+  .rough = as mixed, before cure, if volumes add up
 ratio-by-weight = By weight
 ratio-by-volume = By volume
 ratio-phr = Parts per hundred of resin, phr
   .rough = the other parts for 100 of resin, by weight
 ratio-chemistry = Against the chemistry
   .text = { $share } of { $ideal } phr
-  .rough = the label's ratio beside 100 AHEW / EEW; the label decides
+  .rough = the label's ratio against 100 AHEW / EEW. Follow the label.
 ratio-far-off = Equivalent weights
-  .text = These equivalent weights and the label's ratio are far apart. Were they typed for this resin and this hardener?
+  .text = These are far from the label's ratio. Check that they belong to this resin and this hardener.
 ratio-wrong-way = The right way round?
   .text = More hardener than resin: { $typed }. The resin comes first here. If the label means { $turned }, type that.
 ratio-label-apart = Does the label agree with itself?
-  .text = By weight and densities { $part } to { $first } is { $off } off the ratio by volume. Weights follow the first, volumes the second.
+  .text = By weight and densities, { $part } to { $first } is { $off } off the ratio by volume. Weights use the first ratio, volumes the second.
 # $whence: what the ratio would rest on where the label does not give it by weight, by volume
 doubt-no-reading =
   .weight = { $whence ->
-    [remembered] no reading by weight yet: it would rest on remembered densities.
-    [typed] no reading by weight yet: it would rest on densities with so few digits.
-   *[weighed] no reading by weight yet: it would rest on equal volumes weighed so coarsely.
+    [remembered] no reading by weight yet. The densities are typical, not verified.
+    [typed] no reading by weight yet. The densities have too few digits.
+   *[weighed] no reading by weight yet. The equal volumes were weighed too coarsely.
   }
   .volume = { $whence ->
-    [remembered] no reading by volume yet: it would rest on remembered densities.
-    [typed] no reading by volume yet: it would rest on densities with so few digits.
-   *[weighed] no reading by volume yet: it would rest on equal volumes weighed so coarsely.
+    [remembered] no reading by volume yet. The densities are typical, not verified.
+    [typed] no reading by volume yet. The densities have too few digits.
+   *[weighed] no reading by volume yet. The equal volumes were weighed too coarsely.
   }
-doubt-right-amount = The right amount of hardener may be { $more } more to { $less } less.
+doubt-right-amount = The right amount of hardener may be up to { $more } more or { $less } less.
 doubt-way-out = { $basis ->
-    [weight] Type the label's parts by weight, its densities, or equal volumes of both in one syringe, weighed.
-   *[other] Measure it on a scale, or type the densities from its data sheet.
+    [weight] Type parts by weight or densities from the label. Or weigh equal volumes of both in one syringe.
+   *[other] Measure on a scale, or type the densities from the data sheet.
   }
 doubt-no-figure =
   .weight = { $whence ->
-    [remembered] no weight: it would rest on remembered densities
-    [typed] no weight: it would rest on densities with so few digits
-   *[weighed] no weight: it would rest on equal volumes weighed so coarsely
+    [remembered] no weight: densities typical, not verified
+    [typed] no weight: densities with too few digits
+   *[weighed] no weight: equal volumes weighed too coarsely
   }
   .volume = { $whence ->
-    [remembered] no volume: it would rest on remembered densities
-    [typed] no volume: it would rest on densities with so few digits
-   *[weighed] no volume: it would rest on equal volumes weighed so coarsely
+    [remembered] no volume: densities typical, not verified
+    [typed] no volume: densities with too few digits
+   *[weighed] no volume: equal volumes weighed too coarsely
   }
 doubt-in-short = ±{ $off } by densities
 doubt-beside = Ratio in doubt
   .text = { $whence ->
-    [remembered] ±{ $off } by remembered densities
-    [typed] ±{ $off } by densities with so few digits
-   *[weighed] ±{ $off } by equal volumes weighed so coarsely
+    [remembered] ±{ $off }: densities typical, not verified
+    [typed] ±{ $off }: densities with too few digits
+   *[weighed] ±{ $off }: equal volumes weighed too coarsely
   }
   .rough = { $basis ->
-    [weight] hardener { $more } more to { $less } less; type the label's weights
-   *[other] hardener { $more } more to { $less } less; type the label's volumes
+    [weight] hardener up to { $more } more or { $less } less. Type the label's weights.
+   *[other] hardener up to { $more } more or { $less } less. Type the label's volumes.
   }
 # how exact a ratio is wanted where neither the label nor the user says it
-aim-rough = up to { $good }% off is good, { $much }% is too much (our own judgement); follow your label
+aim-rough = up to { $good }% off is good, { $much }% is too much (our own judgement). Follow your label.
 aim-our-own = { $aim } (our own judgement)
 error-in-ratio = in ratio
-error-short = short of { $part }
+error-short = too little { $part }
 error-too-much = too much { $part }
-error-poured = Poured: off ratio by
-  .beyond = beyond { $aim }
+error-poured = Poured: ratio error
+  .beyond = more than { $aim }
   .within = within { $aim }
-error-cost = What that costs
+error-cost = What the error costs
   .text = glass temperature up to { $most } lower
   .beyond = glass temperature at least { $most } lower
-  .short = usually { $usual }, at the least { $least }; up to { $loose } of the resin never binds, and what is left over no warmth can cure; from memory and by an ideal network: no table of strength was found
-  .over = usually { $usual }, at the least { $least }; up to { $loose } of the hardener never binds, and what is left over blushes and takes up water; from memory and by an ideal network: no table of strength was found
+  .short = usually { $usual }, at least { $least }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
+  .over = usually { $usual }, at least { $least }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
 
 
 ## Fillers and doses

@@ -49,7 +49,7 @@ def test_a_comma_is_a_point(again, typed):
 def test_a_thousands_comma_is_said_as_it_was_understood(again):
     again.get_by_label("Amount", exact=True).fill("1,000")
     expect(again.locator("[data-understood=amount]")).to_have_text(
-        "understood as 1 g (a comma marks the decimals; for thousands type 1000)")
+        "understood as 1 g (decimals after the comma). For thousands type 1000.")
 
 
 @pytest.mark.parametrize("typed", ["1,500.2.3", "zero", "0", "-5", "NaN", "1e400", "٣"])

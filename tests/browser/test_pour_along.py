@@ -165,7 +165,7 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     steps(page, "log").click()
     expect(steps(page, "tap")).to_be_hidden()
     page.get_by_role("button", name="Seam, lot, how it went").click()
-    expect(page.get_by_label("What was really read")).to_have_value("78 g, 100 g")
+    expect(page.get_by_label("Actual readings")).to_have_value("78 g, 100 g")
     page.get_by_label("When").fill("2024-05-06T07:08")
     page.get_by_label("Which seam").fill("Keel")
     page.get_by_role("button", name="Keep it").click()

@@ -86,5 +86,5 @@ def test_an_old_link_says_what_to_check(phone, standing):
     letters = "0123456789abcdefghijklmnopqrstuvwxyz"
     end = letters[total // 1296] + letters[total // 36 % 36] + letters[total % 36]
     phone.goto(f"{standing.url}/?v=1&amount=200&end={end}")
-    expect(phone.locator("[data-notice=link]")).to_contain_text("Made before release 2")
+    expect(phone.locator("[data-notice=link]")).to_contain_text("Made with a Covemix before release 2")
     expect(phone.get_by_label("Amount", exact=True)).to_have_value("200")

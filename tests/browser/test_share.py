@@ -49,10 +49,10 @@ def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(outside, sheet):
 @pytest.mark.parametrize(("link", "why"), [
     ("none of it", "not a Covemix link"),
     ("javascript:alert(1)", "not a Covemix link"),
-    ("https://example.org/shop?q=boats", "holds nothing"),
+    ("https://example.org/shop?q=boats", "has nothing"),
     ("{url}/?v=9&amount=200", "newer Covemix"),
     ("{url}/?v=1&amount=20", "cut short"),
-    ("{url}/?<script>alert(1)</script>=1", "holds nothing"),
+    ("{url}/?<script>alert(1)</script>=1", "has nothing"),
     ("{url}/?amount=" + "2" * 200_000, "too long"),
 ])
 def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standing, link, why):

@@ -57,7 +57,7 @@ def test_a_scale_is_one_tap_away_says_what_it_needs_and_comes_by_itself_with_it(
     key = phone.locator("[data-to-wrong] button")  # in sight, where the figures would be
     expect(key).to_have_text("Densities ")
     said = phone.locator("[data-error='system.densities']")
-    expect(said).to_contain_text("12.1% more to 7.6% less")
+    expect(said).to_contain_text("12.1% more or 7.6% less")
     expect(said).to_contain_text("parts by weight")
     key.click()
     expect(phone.locator("[name='system.densities']")).to_be_focused()
