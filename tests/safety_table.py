@@ -423,8 +423,8 @@ REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet 
 HOT_POT = ("Do not leave it alone. While you can still hold it: outdoors, onto bare ground, away from all that burns; "
            "spread it thin if it still flows; never a lid on it, never into a bin. Keep out of the smoke. Smoke or "
            "flames indoors: leave, close the door, call the fire brigade.")
-SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If it "
-              "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If "
+              "it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
