@@ -425,8 +425,8 @@ REMINDER = "Gloves and goggles on before you open a can. The product's data shee
 HOT_POT = ("Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from "
            "anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the "
            "smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.")
-SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
-              "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If "
+              "it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
@@ -750,7 +750,7 @@ SAID = (
      "warm the surface."),
     ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
      "microspheres: for "
-     "fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica."),
+     "fairing only, never for load in a seam. Use wood flour, cotton fibre or silica."),
     ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of it. " + STANDING["heat"][0]),
     ("rescue", {"rescue": "yes", "readings": [{"shown": "180"}, {"shown": "270"}], "first_contact": "0", "now": "60",
                 **HOT_LABEL}, "past_saving", "No time to add and stir. " + SPREAD_OUT),
@@ -760,7 +760,7 @@ SAID = (
 )
 # what stands under the figure it belongs to: (move, what is asked, line, words)
 CAUTIONS = (
-    ("thicken", {"thicken": "yes"}, "filler", "A particle filter on before the tub is opened; the lid back on at "
-     "once."),
+    ("thicken", {"thicken": "yes"}, "filler", "Dust: put on a particle filter before opening the tub. Close the "
+     "lid at once."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
 )

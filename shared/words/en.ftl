@@ -604,36 +604,36 @@ filler-stiffness =
   .clings = Clings, tips bend
   .stands = Stands, for coves
   .dry-edged = Stands, dry-edged
-# what the trade compares it with, in "what the trade calls syrup"
+# what the trade compares it with, in "like syrup"
 stiffness-trade =
   .runs = syrup
   .slumps = ketchup
   .clings = mayonnaise
   .stands = peanut butter
   .dry-edged = stiff dough
-filling-fold = Putty: filler, blend, where it goes
+filling-fold = Putty: filler, blend, position
 filling-thicken = Thicken
   .no = Leave it liquid
   .yes = Make putty
 filling-stiffness = How stiff
-filling-trade-word = what the trade calls { $trade }
+filling-trade-word = like { $trade }
 filling-blend = A blend instead
 filling-blend-share = Share by weight
-filling-shares-over = Shares: together they make { $whole }, { $off } too much; change one until they make 100%
-filling-shares-short = Shares: together they make { $whole }, { $off } short; change one until they make 100%
+filling-shares-over = Shares: the sum is { $whole }, { $off } too much. Change one until the sum is 100%.
+filling-shares-short = Shares: the sum is { $whole }, { $off } short. Change one until the sum is 100%.
 filling-batches = Own batches of this filler
 filling-batches-mixed = Resin and hardener
 filling-batches-before = Filler tub before
 filling-batches-after = Filler tub after
-  .less = Filler tub after: it must weigh less than before
-  .too-much = Filler tub after: that is more than three times the resin and hardener. Is the tub's weight in both figures?
+  .less = Filler tub after: type less than before
+  .too-much = Filler tub after: filler is more than three times resin and hardener. Include the tub in both weights.
 filling-batches-came-out = How stiff it came out
-filling-batches-count = Count it
+filling-batches-count = Count this batch
   .auto = unless it stands out
   .always = always
   .never = no
-filling-doses-rise = each more than the one before, from runs to dry-edged
-filling-packed = The grains would fill { $share } of the putty and they touch at about { $touch }: no liquid would be left between them. At most { $most } for 100 of mix by weight; choose a softer putty or a finer filler.
+filling-doses-rise = type each higher than the one before, from runs to dry-edged
+filling-packed = Grains would fill { $share } of the putty. They touch at about { $touch }, with no liquid between. Choose a softer putty or a finer filler: at most { $most } for 100 of mix by weight.
 filling-position =
   .level = Level seam, cove facing up
   .upright = Upright seam or a wall
@@ -643,182 +643,182 @@ filling-position =
 ## Measure: what the tool must show
 
 measure-fold =
-  .poured = What it really showed
-  .warm = How warm it is
-measure-zeroing = The scale is set to zero
+  .poured = What it actually showed
+  .warm = Temperature
+measure-zeroing = Zero the scale
   .once = once, with the empty cup on it
   .each = again before each part
-measure-tolerance = Ratio error wanted
-  .help = Left empty: the label's, or { $aim } % (our own judgement).
+measure-tolerance = Ratio error allowed
+  .help = Left empty: the label's, or { $aim }% (our own judgement).
 # what one row of such figures is called, its number stands behind it
 measure-row = Part
   .after = After part
-measure-readings = What the scale really showed
+measure-readings = What the scale actually showed
   .after = After this part
-measure-strokes = Strokes really pumped
+measure-strokes = Strokes actually pumped
   .of = Of this part
-measure-drawn = What was really drawn up
-  .of = Of this part, in all
-measure-levels = Where the cup really stood
+measure-drawn = Actually drawn up
+  .of = Of this part, in total
+measure-levels = Actual levels in the cup
   .after = After this part, at the mark
-measure-heights = How high it really stood
+measure-heights = Actual heights in the cup
   .after = After this part
-  .help = From the inside bottom, along the stick
+  .help = Measure from the inside bottom, along the stick
 measure-syringes = Syringes
-  .help = One for each part, never the same one for two.
+  .help = Use a separate syringe for each part.
 measure-graduated = Graduated cup
 measure-cup = Cup
-  .help = Measured inside. With a stick it gives the marks.
+  .help = Measure inside. The marks on the stick depend on it.
 measure-air = Air temperature
   .help = Where the cup stands. Left empty: as the mix, or as on the label.
 measure-temperature = Temperature of the mix
   .help = Left empty: as the air.
 # what is wrong with the figures that were read off a tool
-measure-order = Type this part before the later ones
-measure-parts = The label has only { $count } parts
-measure-rises = In one cup the levels rise: this one must be more than the one before it
+measure-order = Type this part before later parts
+measure-parts = The label has only { $count } parts. Leave this empty.
+measure-rises = Type more than the level before: levels in one cup rise
 measure-above = { $edge ->
-    [rim] That is above the rim of this cup
-   *[mark] That is above the highest mark of this cup
+    [rim] Above the rim of this cup. Check the height or the cup.
+   *[mark] Above the highest mark. Check the mark or the cup.
   }
 measure-too-full = { $edge ->
-    [rim] With so much in it the rest would rise above the rim of this cup: tip it all into a larger cup and go on there, or weigh the rest
-   *[mark] With so much in it the rest would rise above the highest mark of this cup: tip it all into a larger cup and go on there, or weigh the rest
+    [rim] The rest would rise above the rim. Tip everything into a larger cup and go on there, or weigh the rest.
+   *[mark] The rest would rise above the highest mark. Tip everything into a larger cup and go on there, or weigh the rest.
   }
-measure-as-read = as you read it
-measure-follows = follows what was really taken
+measure-as-read = your reading
+measure-follows = adjusted to what was measured
 # what stands under a figure that comes from a ratio no label has confirmed
 measure-example = example
   .with = example, { $said }
 measure-smallest = Smallest batch in ratio
-measure-pours = Cup too small for all of it
-  .text = { $count } equal pours
-measure-in-cup = In the cup, filler and all
+measure-pours = Cup too small for all
+  .text = { $count } equal batches
+measure-in-cup = In the cup, with filler
 
 
 ## Scale
 
 scale-densities = Densities: { $why } A scale needs them.
-scale-order = Type this reading before the later ones
-scale-grows = With the cup tared once the readings grow: this one must be more than the one before it
+scale-order = Type this reading before later readings
+scale-grows = Type more than the reading before: with one zeroing, readings grow
 scale-tare = Cup on the scale
-  .once = zero it once; then add each part until it shows this total
-  .each = zero it before each part
+  .once = Zero once. Add each part until the scale shows this total.
+  .each = Zero the scale before each part.
 # the label of a figure: $part is the name of a part of the mix
-scale-reading = { $part }, until it shows
-  .zeroed = { $part }, from zero, until it shows
-  .follows = follows what was really poured
+scale-reading = { $part }, pour until scale shows
+  .zeroed = { $part }, zero, pour until scale shows
+  .follows = adjusted to what was poured
   .not-again = do not zero again: this is the total in the cup
 scale-poured = { $part } poured
-  .rough = as you read it; planned { $mass }
-scale-over = More than the scale weighs
-  .text = The mix alone is { $mix }, the scale ends at { $most }. Weigh in two cups.
-scale-rounding = Off ratio by rounding
-  .rough = what the scale's step alone brings; { $off }
-scale-spread = The scale holds the ratio within
-  .step = in about 95 of 100 pours, from its step of { $step } alone; its own error is not typed
-  .own = in about 95 of 100 pours, from its step of { $step } and its own error of ±{ $error }
-  .densities = in about 95 of 100 pours, from its step of { $step } and the densities
-  .both = in about 95 of 100 pours, from its step of { $step } and its own error of ±{ $error } and the densities
+  .rough = your reading, planned { $mass }
+scale-over = Too heavy for this scale
+  .text = The mix alone is { $mix }, the scale weighs at most { $most }. Weigh in two cups.
+scale-rounding = Ratio error by rounding
+  .rough = from the scale's step alone: { $off }
+scale-spread = Scale keeps the ratio within
+  .step = in about 95 of 100 batches, from its step of { $step } alone (no scale error typed)
+  .own = in about 95 of 100 batches, from its step of { $step } and its own error of ±{ $error }
+  .densities = in about 95 of 100 batches, from its step of { $step } and the densities
+  .both = in about 95 of 100 batches, from its step of { $step }, its own error of ±{ $error } and the densities
 scale-smallest =
-  .rough = rounded up, for { $aim } by reading alone, rounding comes on top
-scale-too-small = Too small for this scale
-  .text = Below { $least } this scale cannot hold the ratio. Mix more, or take a finer scale.
+  .rough = rounded up, for { $aim } by reading alone, rounding adds to it
+scale-too-small = Batch too small for this scale
+  .text = Below { $least } this scale cannot keep the ratio. Mix more, or use a finer scale.
 scale-add = { $mass } on the scale
-  .nothing = { $mass }, less than the scale shows
+  .nothing = { $mass }, less than the scale can show
 
 
 ## Pumps
 
 pumps-densities = Densities: { $why } Pumps need them.
-pumps-for-each = Pumps: the label has { $parts } parts, here are { $pumps } pumps
+pumps-for-each = Pumps: { $parts } parts, but { $pumps } pumps. Type one stroke for each part.
 pumps-strokes = { $count ->
     [one] { $count } stroke
    *[other] { $count } strokes
   }
   .rough = { $volume }, { $each } a stroke
-pumps-pumped = Pumped, in all
+pumps-pumped = Pumped in total
   .rough = wanted { $volume }
-pumps-error = Off ratio by whole strokes
-  .rough = { $off }; full, even strokes taken for granted
+pumps-error = Ratio error by whole strokes
+  .rough = { $off }, if all strokes are full and even
   .much = { $off }, more than { $aim }: top up as below, or mix another amount
-pumps-top-up = Exactly in ratio: add { $part }
+pumps-top-up = { $part }, add for the exact ratio
   .rough = after the strokes above
 # $counts: whole numbers of strokes, "3 : 1"
 pumps-smallest = { $counts } strokes, { $volume }
-  .rough = for { $aim } with these pumps, by whole, even strokes alone; rounded up
+  .rough = for { $aim } with these pumps, by whole, even strokes alone, rounded up
   .none = none with these pumps
-  .tried = up to { $strokes } strokes no whole numbers come within { $aim }. Were the strokes measured? Top up on a scale, or weigh.
+  .tried = up to { $strokes } strokes, no whole numbers come within { $aim }. Measure the strokes, top up on a scale, or weigh.
 pumps-yours = Are these your pumps?
-  .text = Two equal ones, to start from. Pumps that give the ratio stroke for stroke are others: type what one stroke of each gives.
+  .text = These are an example: two equal pumps. Pumps made for the ratio differ. Type what one stroke of each gives.
 
 
 ## Marks on a cup
 
 marks-densities = Densities: { $why } Syringes and graduated cups need them.
-marks-for-each = Each holds: the label has { $parts } parts, here are { $syringes } syringes
+marks-for-each = Each holds: { $parts } parts, but { $syringes } syringes. Type one for each part.
 marks-drawn = { $part }, in its own syringe
   .wanted = wanted { $volume }
   .fills = { $times } × { $full } + { $last }
-marks-level = { $part }, up to the mark
-  .rough = wanted { $volume }, here { $marked }
+marks-level = { $part }, pour to the mark
+  .rough = wanted { $volume }, mark gives { $marked }
 marks-pours =
-  .one = the cup ends at { $holds }; the marks above are for one pour
-  .all = the cup ends at { $holds }; the marks above are for one pour, all of them are { $volume }
+  .one = The cup holds { $holds }. The marks above are for one batch.
+  .all = The cup holds { $holds }. The marks above are for one batch, all batches make { $volume }.
 marks-more = Much more than wanted
-  .text = { $marked } for { $wanted }: less of it ends on no marks. Take finer marks or a scale.
+  .text = { $marked } for { $wanted }: no smaller amount ends on marks. Use finer marks or a scale.
 marks-none = These marks are too coarse
-  .text = No marks of this cup come within { $aim } of the ratio. Take a cup with finer marks, syringes or a scale.
-  .finer = No marks of this cup come within { $aim } of the ratio. With marks { $step } apart a cup must hold { $volume } for it. Take a cup with finer marks, syringes or a scale.
-marks-error = Off ratio by whole marks
-marks-spread = Reading holds the ratio within
-  .rough = read to one mark, eyes level with it; in about 95 of 100 pours
-marks-measured = Measured, one pour
-  .rough = wanted in all { $volume }
-marks-coarse = Marks coarser than the part
-  .text = { $part } is { $volume }, the marks are { $step } apart. Take finer marks or a scale, or mix more.
+  .text = No marks of this cup keep the ratio within { $aim }. Use a cup with finer marks, syringes or a scale.
+  .finer = No marks of this cup keep the ratio within { $aim }. With marks { $step } apart, a cup must hold { $volume }. Use a cup with finer marks, syringes or a scale.
+marks-error = Ratio error by whole marks
+marks-spread = Reading keeps the ratio within
+  .rough = in about 95 of 100 batches, read to one mark at eye level
+marks-measured = Measured, one batch
+  .rough = wanted in total { $volume }
+marks-coarse = Marks too coarse for this part
+  .text = { $part } is { $volume }, the marks are { $step } apart. Use finer marks or a scale, or mix more.
 marks-smallest =
   .rough = { $tool ->
-    [syringes] for { $wanted } by marks and by reading, each alone, with these syringes; rounded up
-   *[graduated] for { $wanted } by marks and by reading, each alone, with this graduated cup; rounded up
+    [syringes] for { $wanted } by marks and by reading, each alone, with these syringes, rounded up
+   *[graduated] for { $wanted } by marks and by reading, each alone, with this cup, rounded up
   }
   .none = { $tool ->
     [syringes] none with these syringes
-   *[graduated] none with this graduated cup
+   *[graduated] none with this cup
   }
-  .why = for { $wanted }. Take finer marks or a scale.
-marks-too-small = Too small for these marks
-  .text = Below { $least } they cannot hold the ratio. Mix more, or take finer marks or a scale.
+  .why = for { $wanted }. Use finer marks or a scale.
+marks-too-small = Batch too small for these marks
+  .text = Below { $least } these marks cannot keep the ratio. Mix more, or use finer marks or a scale.
 
 
 ## Stick
 
 stick-densities = Densities: { $why } A stick needs them.
-stick-mark = { $part }, up to
+stick-mark = { $part }, pour up to
   .rough = from the inside bottom, the stick upright in the middle
 stick-pours =
-  .rough = it takes { $volume } with room to stir; the marks are for one pour, or take a larger cup
-  .room = it takes { $volume } with room to stir; or take a larger cup
+  .rough = Takes { $volume } with room to stir. The marks are for one batch. Or use a larger cup.
+  .room = Takes { $volume } with room to stir. Or use a larger cup.
 # $error: how far each mark may be off, a length
-stick-each-mark = { $error } on each mark
-stick-spread = { $error } on each mark: ratio off by
-  .rough = usual, the marks off independently of each other; at worst { $worst }; { $wanted } is wanted
+stick-each-mark = { $error } error on each mark
+stick-spread = Ratio error if each mark is { $error } off
+  .rough = usual, if each mark is off on its own; at worst { $worst }, wanted { $wanted }
 stick-cost = { $part } { $error } too high
-  .rough = of the ratio; { $off }
+  .rough = ratio error, { $off }
 stick-smallest =
-  .rough = for { $wanted } in this cup, by the usual error; rounded up
+  .rough = for { $wanted } in this cup, by the usual error, rounded up
   .none = none in this cup
-  .why = even full, { $error } on each mark costs more than { $wanted }
-stick-narrower = A narrower cup
-  .text = A straight cup at most { $width } wide inside holds the ratio; it would stand { $height } high. Or weigh it.
-  .none = No cup is narrow enough and still wide enough to stir: weigh it, or draw it up in syringes.
+  .why = even in a full cup, { $error } on each mark costs more than { $wanted }
+stick-narrower = Use a narrower cup
+  .text = A straight cup at most { $width } wide inside keeps the ratio. The mix stands { $height } high. Or weigh.
+  .none = No cup is narrow enough and still wide enough to stir. Weigh, or use syringes.
   .rough = for { $error } on each mark
-stick-narrows = Does it narrow upwards?
-  .text = The rim is narrower than the bottom. If the two were swapped, swap them back. If it is so, hold the stick upright in the middle, not along the wall.
+stick-narrows = Does the cup narrow upwards?
+  .text = The rim is narrower than the bottom. If typed the wrong way round, swap them. If right, hold the stick upright in the middle, not along the wall.
 stick-yours = Is this your cup?
-  .text = Its size is only one to start from. Measure yours inside: bottom, rim, height.
-stick-stands = Stands in the cup
-  .rough = of { $height }; filler comes on top
+  .text = This size is only an example. Measure yours inside: bottom, rim, height.
+stick-stands = Height in the cup
+  .rough = of { $height }, filler adds to it
 stick-drawing = The cup from the side, to scale
   .mark = { $part } up to { $height }
   .told = A cup { $height } high inside: { $marks }.
@@ -834,19 +834,19 @@ tools-way =
   .pumps = Pumps
 tools-best = Most accurate here
   .text = { $tool }, { $within }
-  .rough = rounding and reading of this batch together; wanted { $wanted }
-tools-none-holds = None holds the ratio
-  .text = No tool of this bench holds ±{ $limit } for so small a batch. Mix more, or take a finer tool.
-tools-here = { $within } here; in ratio from { $least }
-  .none = { $within } here; no batch in ratio for { $wanted }
+  .rough = rounding and reading of this batch together, wanted { $wanted }
+tools-none-holds = No tool keeps the ratio
+  .text = No tool here keeps ±{ $limit } for so small a batch. Mix more, or use a finer tool.
+tools-here = { $within } here, in ratio from { $least }
+  .none = { $within } here, no batch in ratio for { $wanted }
 # what the figures of a tool count
 tools-counts =
-  .scale = here rounding and reading together, the smallest batch by reading alone
-  .marks = here rounding and reading together, the smallest batch by each alone
-  .pumps = strokes taken to differ by { $deviation } (s), from memory; the smallest batch by whole strokes alone
+  .scale = here: rounding and reading together. Smallest batch: reading alone.
+  .marks = here: rounding and reading together. Smallest batch: each alone.
+  .pumps = strokes differ by { $deviation } (s, typical value, not verified). Smallest batch: whole strokes alone.
 tools-unfit =
-  .scale = not for this label: its weights would rest on densities that nobody has read closely enough
-  .volumes = not for this label: one is needed for each part, and the figures that give volumes
+  .scale = not for this label: its densities are not exact enough for weights
+  .volumes = not for this label: needs one for each part, and figures that give volumes
   .graduated = its marks are too coarse for this ratio
 
 
@@ -854,25 +854,25 @@ tools-unfit =
 
 thicken-scoop = A level scoop holds
 thicken-position = The seam
-thicken-layer = Putty in one pass, thickness
-  .help = From the corner out, the throat.
+thicken-layer = Thickness of one pass of putty
+  .help = Measured from the corner out (throat).
 thicken-purpose = For
   .seam = A structural seam
   .fairing = Fairing only
-thicken-densities = Densities: type that of each part; filler goes by weight, putty by volume
-thicken-packed = More than the liquid wets
+thicken-densities = Densities: type one for each part. Filler goes by weight, putty by volume.
+thicken-packed = Too much filler
 # a filler without a name: as a label, and where it begins a sentence
 thicken-filler = Filler
   .this = This filler
-  .caution = A particle filter on before the tub is opened; the lid back on at once.
+  .caution = Dust: put on a particle filter before opening the tub. Close the lid at once.
 thicken-both = { $one } and { $other }
 thicken-scoops = { $filler }, level scoops
   .text = { $scoops } of { $volume }
-  .rough = to half a scoop; loose powder differs by a third and more, the weight goes first
+  .rough = to half a scoop. Loose powder differs by a third and more: the weight decides.
 thicken-loose = { $filler }, loose
-  .rough = as it lies in the tub, not shaken down; from memory where the filler is ours
+  .rough = as it lies in the tub, not shaken down. Built-in fillers: typical value, not verified.
 thicken-first = Stir in first
-  .rough = { $share }; stir, scraping bottom and corners; the rest little by little until it is right
+  .rough = { $share } of the filler. Scrape bottom and corners. Then add the rest little by little.
 # how much of the filler
 thicken-share =
   .half = a half
@@ -893,122 +893,122 @@ thicken-thicker = Thicker than the liquid
   .rough = spheres that do not stick to each other, Krieger & Dougherty (1959)
 thicken-room = The putty does not fit the cup
   .text = { $volume }, the cup takes { $room }
-  .rough = with room to stir. Stir the liquids, then tip all of it into a tub for the filler.
-thicken-needed = So that it does not sag
-  .none = none of the five stands so thick
-  .doubled = rho g h, doubled: yield stresses are from memory, half to double
-  .times = rho g h, times { $sure }: yield stresses are from memory, 1/{ $sure } to { $sure } times
-  .overhead = { $how }; overhead it must also stick: press it in, thin passes
+  .rough = with room to stir. Stir the liquids, then tip everything into a larger tub for the filler.
+thicken-needed = Stiff enough not to sag
+  .none = none of the five
+  .doubled = rho g h, doubled: yield stresses are typical values, not verified (half to double)
+  .times = rho g h, times { $sure }: yield stresses are typical values, not verified (1/{ $sure } to { $sure } times)
+  .overhead = { $how }. Overhead, putty must also stick: press it in, in thin passes.
 thicken-pass = At most in one pass
-  .rough = of this stiffness, in this position; rounded down
+  .rough = for this stiffness and position, rounded down
 # $stiffness, $stiffer: as they are chosen in the form
-thicken-sags = It would sag
-  .passes = '{ $stiffness }' is too soft for { $layer } here. Lay it in passes of at most { $thickest }.
-  .stiffer = '{ $stiffness }' is too soft for { $layer } here. Make it stiffer: '{ $stiffer }'. Or lay it in passes of at most { $thickest }.
+thicken-sags = This will sag
+  .passes = '{ $stiffness }' is too soft for { $layer } here. Lay passes of at most { $thickest }.
+  .stiffer = '{ $stiffness }' is too soft for { $layer } here. Make it stiffer: '{ $stiffer }'. Or lay passes of at most { $thickest }.
 thicken-fairing-only = Not for a structural seam
-  .text = { $fillers }: for fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica.
-  .rough = common practice; the maker's sheet decides
+  .text = { $fillers }: for fairing only, never for load in a seam. Use wood flour, cotton fibre or silica.
+  .rough = common practice, the maker's sheet decides
 thicken-may-it-carry = May it carry load?
-  .text = { $fillers }: the kit does not say whether it may carry load in a seam. Look at the maker's sheet and say it there.
-thicken-not-alone = It does not stand alone
-  .text = { $filler } settles and flows. Blend it, silica for a part of it.
+  .text = { $fillers }: the kit does not say. Check the maker's sheet for seams under load, then set it in the kit.
+thicken-not-alone = Does not stand alone
+  .text = { $filler } settles and flows. Replace a part of it with silica.
   .rough = from memory
 # $change: a share with its sign, "+12%"
-thicken-own = Own batches move the dose by
-  .rough = own figures weigh { $share }, the table's the rest
+thicken-own = Own batches change the dose by
+  .rough = own batches count { $share }, the table the rest
 thicken-batch = Own batch { $number }
-  .text = { $dose } for 100 of mix by weight, { $change } on the table
+  .text = { $dose } for 100 of mix by weight, { $change } from the table
   .counts = counts
   .left-out = left out
 thicken-odd = Batch { $number } stands out
-  .text = It took { $change } on the table, the others agree on another figure. Was the tub read right, the stiffness tapped right? Left out until you say it counts; or remove it.
+  .text = Its dose is { $change } from the table, the others agree on another. Check its tub weights and stiffness. Left out until you count it, or remove it.
 thicken-contradict = Two batches contradict
-  .text = One took { $more } more filler than the other for the same stiffness. A third batch will show which.
+  .text = One took { $more } more filler than the other for the same stiffness. A third batch shows which is right.
 thicken-far = Far from the table
-  .text = This batch took { $change } on the table. Were the tub's weights and the stiffness typed right?
+  .text = Its dose is { $change } from the table. Check its tub weights and stiffness.
 
 
 ## Rescue
 
-rescue-fold = Rescue a bad pour
-rescue-asked = The pour went wrong
+rescue-fold = Rescue a bad batch
+rescue-asked = The batch went wrong
   .no = No
   .yes = Yes, what now?
 rescue-in-cup = In the cup now
-  .help = In the order of the parts, filler left out. Left empty: the readings above.
+  .help = In the order of the parts, without filler. Left empty: the readings above.
   .mass = By weight
   .strokes = or strokes counted
-  .missing = type what is in it of each part, 0 where there is none
-  .empty = nothing is in it yet; the pour above starts from zero
+  .missing = type the amount of each part, 0 for none
+  .empty = the cup is empty. Pour as above, from zero.
 rescue-mass =
-  .each = type it for each part, 0 where there is none
-  .parts = the label has only { $count } parts
+  .each = type the weight of each part, 0 for none
+  .parts = the label has only { $count } parts. Leave others empty.
 rescue-strokes =
-  .both = Strokes counted: either these or the weight, not both
-  .pumps = Strokes counted: choose Pumps under Measured with, so that a stroke has a volume; or type the weight
-  .each = Pumps: one stroke for each part, please
-  .densities = Densities: strokes need the density of each part here
+  .both = Strokes counted: type strokes or weight, not both
+  .pumps = Strokes counted: choose Pumps under Measured with, or type the weight
+  .each = Pumps: type one stroke for each part
+  .densities = Densities: type one for each part, strokes need them here
 rescue-filler-in = Filler already in
 rescue-first-contact = First contact of the two, at minute
 rescue-now = Now, minute
-  .before = Now: it comes before the first contact
+  .before = Now: cannot be before the first contact
 rescue-half-told = At what mass and temperature?
-  .text = A pot life holds for one mass and one temperature: type both from the label. Until then: warm or stringy means past saving.
+  .text = Type the mass and temperature of the label's pot life. Until then: warm or stringy means past saving.
 rescue-untold = How long is left?
-  .text = Type the label's pot life, or go by hand: warm or stringy means past saving.
-rescue-no-warmth = How warm is it?
-  .text = Type the temperature of the mix: the minutes depend on it. Until then: warm or stringy means past saving.
+  .text = Type the label's pot life. Until then: warm or stringy means past saving.
+rescue-no-warmth = How warm is the mix?
+  .text = Type its temperature: the minutes depend on it. Until then: warm or stringy means past saving.
 rescue-signs = Whatever the clock says
-  .text = Warm to the hand, stringy or lumpy: it is past saving.
+  .text = Warm to the hand, stringy or lumpy: past saving.
   .rough = common practice
-rescue-spread-out = Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.
+rescue-spread-out = It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.
 # $rest: what the minutes rest on
-rescue-usable = Usable since first contact
-  .rough = { $rest }; rounded down. Type both times to see what is left.
+rescue-usable = Usable from first contact
+  .rough = { $rest }, rounded down. Type both times to see the time left.
 rescue-late = Past saving
   .text = No time to add and stir.
-  .rough = { $usable } since first contact: { $rest }
-rescue-left = Left since first contact
-  .rough = for the new total, stirring { $stir } included; { $usable } of it in all: { $rest }; rounded down
+  .rough = usable for { $usable } from first contact: { $rest }
+rescue-left = Time left
+  .rough = for the new total, with { $stir } of stirring, rounded down. In total { $usable } from first contact: { $rest }.
 rescue-missing = A part is missing
   .text = Nothing of it is in the cup yet.
-rescue-off = In the cup: off ratio by
-  .rough = { $aim } is wanted; { $off }
-rescue-stays = It may stay as it is
-  .text = within { $aim } already
-rescue-add = { $part }, to add
-  .rough = comes back exactly into ratio
+rescue-off = Ratio error in the cup
+  .rough = { $off }, wanted { $aim }
+rescue-stays = Can stay as it is
+  .text = already within { $aim }
+rescue-add = { $part }, add
+  .rough = for the exact ratio
 rescue-nothing = Nothing to add
-  .text = it is in ratio
-rescue-least = { $part }, at the least
-  .rough = comes within { $aim }; rounded up
+  .text = The mix is in ratio.
+rescue-least = { $part }, add at least
+  .rough = to come within { $aim }, rounded up
 rescue-how = How
-  .text = Set the scale to 0 with the cup on it, add, then stir all of it again.
-rescue-total = Then in the cup, liquids
-  .rough = after adding exactly
+  .text = Zero the scale with the cup on it. Add, then stir everything again.
+rescue-total = Liquids in the cup after that
+  .rough = for the exact ratio
 rescue-filler = Filler, for the same stiffness
-  .rough = filler never counts in the ratio; stir the liquids in well before it
-  .least = Filler with the least
+  .rough = Filler never counts in the ratio. Stir the liquids in well before it.
+  .least = Filler for the least added
 rescue-stirred = With filler in
   .text = Liquid mixes slowly into putty: work it through until no streak is left, bottom and corners too.
   .rough = common practice
 rescue-no-room = Does not fit the cup
   .text = { $volume }, the cup takes { $room }
-  .rough = with room to stir. Tip all of it into a larger cup first, scrape it clean, then add.
+  .rough = with room to stir. Tip everything into a larger cup, scrape this one clean, then add.
 rescue-fits = Fits the cup
   .text = { $volume } of { $room }
   .rough = with room to stir
-  .filler = with room to stir; the filler's volume comes on top
+  .filler = with room to stir, filler adds to it
 
 
 ## Pour step by step
 
--pouring-scrape = Scrape bottom and corners, and the stick.
+-pouring-scrape = Scrape bottom, corners and stick.
 
 # a step of the list: its number and what it is
 pouring-step = { $number }. { $label }
-pouring-cup = Cup on the scale, set it to
-  .said = Cup on the scale, set it to zero
+pouring-cup = Cup on the scale, set to
+  .said = Put the cup on the scale and set it to zero
 # what is said aloud: $figure is in words
 pouring-said =
   .scale = { $part } to { $figure }
@@ -1018,39 +1018,39 @@ pouring-said =
   .stick = { $part } up to { $figure }
 # how it is asked what was really taken
 pouring-asks =
-  .scale = It shows
+  .scale = Scale shows
   .pumps = Strokes pumped
-  .syringes = Drawn up, in all
-  .stands = It stands at
-pouring-zero = Set the scale to 0 first.
-pouring-one-of = One pour of { $pours }. { $under }
+  .syringes = Drawn up in total
+  .stands = Level is at
+pouring-zero = Zero the scale first.
+pouring-one-of = One of { $pours }. { $under }
 pouring-off = Off ratio, by
-  .under = { $off }. Nothing comes out of a cup: add what is short.
-  .said = Off ratio. Rescue it before you go on.
+  .under = { $off }. You cannot take any out: add what is short.
+  .said = Off ratio. Rescue this batch before you go on.
 # what is wrong with this batch on this tool; .figure: $text is a figure, without a point behind it
 pouring-warned = { $label }: { $text }
   .figure = { $label }: { $text }.
   .said = { $label }. { $then }
-pouring-stir = Stir, both liquids
-  .under = Tap, and the clock runs. { -pouring-scrape } Common practice.
-  .cold = Tap, and the clock runs. { -pouring-scrape } Common practice; { $longer } below { $cold } too.
+pouring-stir = Stir, liquids only
+  .under = Tap to start the clock. { -pouring-scrape } Common practice.
+  .cold = Tap to start the clock. { -pouring-scrape } Below { $cold }: { $longer }. Common practice.
   .said = Stir for { $time }. { -pouring-scrape }
 pouring-first = { $fillers }, { $share } first
-  .caution = Only now, the liquids being one.
+  .caution = Only after the liquids are fully mixed.
   .said = Now the filler. First { $mass }. Stir it in.
 pouring-rest = { $fillers }, little by little, about
-  .under = Stop when it is right: { $dose }. { -pouring-scrape }
-  .said = The rest little by little, about { $mass }. Stop when it is right.
+  .under = Stop when the stiffness is right: { $dose }. { -pouring-scrape }
+  .said = The rest little by little, about { $mass }. Stop when the stiffness is right.
 pouring-weigh = Weigh the filler tub again
-  .under = Before and after, and how stiff it came out: from then on the dose leans on your own batches.
+  .under = Type the weight before and after, and how stiff it came out. Later doses then use your own batches.
   .said = Weigh the filler tub again.
 pouring-done = Done, use it up
-  .under = Spread it or lay it now: a full cup heats itself.
-  .said = Done. Use it up, a full cup heats itself.
+  .under = A full cup heats itself: spread or lay it now.
+  .said = Done. A full cup heats itself: use it up.
 # $rest: what the minutes rest on
 pouring-done-within = Done, use it up within
-  .under = From first contact: { $rest }. Spread it or lay it now: a full cup heats itself.
-  .said = Done. Use it up within { $time } of first contact, a full cup heats itself.
+  .under = A full cup heats itself: spread or lay it now. From first contact: { $rest }.
+  .said = Done. A full cup heats itself: use it up within { $time } of first contact.
 pouring-parts = Parts poured
 
 
@@ -1059,14 +1059,14 @@ pouring-parts = Parts poured
 # $rests: what the minutes mean and rest on: usable-means, cup-time-at, cup-time-rests
 cup-time = Usable in the cup
   .rough = { $rests }; from first contact, rounded down
-cup-time-peak = Hottest, if it is left in the cup
+cup-time-peak = Peak temperature, if left in the cup
   .rough = { $open }; the middle gets hotter
 cup-time-at = at { $air }
   .label = at { $air }, the label's: warmer is shorter
   .mix = at { $air } air, mix at { $mix }
 cup-time-rests =
   .shade = counted in the shade
-  .memory = from a remembered pot life
+  .memory = pot life: typical value, not verified
 cup-time-clock = Start its clock
 
 
@@ -3576,7 +3576,7 @@ sources-mark = Show
   .from-memory = From memory
   .own-judgement = Own judgement
 sources-find = Find
-  .help = A word or two: hardener density
+  .help = Type a word or two: hardener density
 # a fact: its table, and what it is called in it
 facts-row = { $table }: { $what }
 # $low and $high go without the unit that stands behind $figure
@@ -3593,7 +3593,7 @@ facts-unit =
   .face = { $figure } times what a face takes
 facts-other = Any other
 facts-none = Nothing found
-  .text = Try one word of it, or show all.
+  .text = Try one word, or show all.
 
 
 ## Pages: what templates say
@@ -3626,56 +3626,56 @@ row-up = Up
 row-down = Down
 row-remove = Remove
 kit-page =
-  .none = Nothing of your own yet. Until you add some, every screen uses typical figures, some from memory.
+  .none = Nothing of your own yet. Until you add some, every screen uses typical values, some not verified.
   .add = Add
-  .unread = Kept, but not to be read here
+  .unread = Kept, but cannot be read here
   .log = Poured batches: the log
   .phone = This phone
-  .no-scripts = Your own things are kept on the phone, which needs scripts for it. What a thing would say can be tried here.
-setting-hand = Keys for the
+  .no-scripts = Switch scripts on to keep your own things on this phone. You can try one here.
+setting-hand = Hand for the keys
 setting-hand-right = Right hand
 setting-hand-left = Left hand
 setting-light = Light
 setting-light-as-phone = As the phone
 setting-light-sun = Bright sun
 setting-light-dark = Dark shed
-setting-voice = Step by step, the phone reads
-  .none = This phone has no English voice of its own, so nothing is read aloud: it shows, and it beeps.
+setting-voice = Read steps aloud
+  .none = This phone has no English voice. Steps are shown, with beeps, not read aloud.
 setting-voice-asked = When asked
 setting-voice-each = Each step
 setting-units = Units
-  .help = For every screen. What you typed before keeps its unit until you change it.
+  .help = For every screen. Values typed before keep their unit until you change them.
 backup-copy = A copy of everything
 backup-save = Save kit and log to a file
 backup-bring-back = Bring back from a file
 backup-leave = Leave as it is
 backup-add = Add to mine
 backup-replace = Replace all
-backup-brought = Brought back from files, the newest first. What was changed since stays.
+backup-brought = Brought back from files, newest first. Later changes stay.
 backup-undo = Undo the newest
-page-correct = Correct the marked fields to see the figures.
+page-correct = Fix the marked fields to see results.
 log-page =
   .search = Search the log
   .add = Add a batch
-  .none = Nothing is poured yet. A batch that you log at the pour is listed here, with its numbers.
+  .none = No batches yet. Batches that you log on Pour are listed here, with their numbers.
   .not-found = No batch has all of these words.
   .more = Show more
   .table = Save as a table (CSV)
   .everything = Save everything: in Kit
-  .no-scripts = The log is kept on the phone, which needs scripts for it.
+  .no-scripts = Switch scripts on to keep the log on this phone.
   .when = When
 plan-page =
-  .take-boat = Take the boat’s seams
+  .take-boat = Use the boat’s seams
   .own-rates = Use my rates from the log
   .print = Print the plan and a card for each batch
 pour-page =
   .along = Pour it step by step
-  .keep = Keep this pour
+  .keep = Log this batch
   .cup = The cup, to scale
-  .parts = Every part, and more figures
+  .parts = All parts, and more figures
 safety-page =
   .first-aid = First aid
-  .sources = Where every figure comes from
+  .sources = Sources of all figures
 share-share = Share
 page-old = Old figures: working it out
 share-hand-over = Hand over
@@ -3688,8 +3688,8 @@ share-send = Send
 share-copy-link = Copy link
 share-copy-words = Copy as words
 share-print = Print a card
-share-paste = Paste a link you were given
-share-scan-elsewhere = This browser reads no codes: use the phone's own camera, and paste the link it shows.
+share-paste = Paste a link
+share-scan-elsewhere = This browser cannot scan codes: use the phone's own camera, then paste the link.
 share-look = Look at it
 share-scan = Scan a code
 share-close = Close
@@ -3713,7 +3713,7 @@ steps-undo = Undo
 steps-say = Say it
 steps-leave = Leave
 trial-page =
-  .more = How it goes, more figures
+  .more = Test cup: more figures
 joint-page =
   .more = Joint: more figures
 field-understood = understood as { $read }
@@ -3724,7 +3724,7 @@ row-add = { $each }: one more
 row-name = { $each } { $count }
 fold-more = { $label }: more figures
 backup-would = { $button } would change:
-steps-otherwise = { "" }, if it came out otherwise
+steps-otherwise = { "" }, if different
 page-pour = Pour
 page-joint = Joint
 page-boat = Boat
