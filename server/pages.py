@@ -49,7 +49,6 @@ class Pages:
         self.build = build
         self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
-        self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
         self.env.globals.update(most_rows=most_rows, learns=learns, language=LANGUAGE, as_is=typed, t=t, bold=bold)
         self.templates = set(self.env.list_templates())

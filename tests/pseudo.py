@@ -101,7 +101,7 @@ def said(data, path=""):
         path = f"{path}.{data['name']}" if isinstance(data.get("name"), str) else path
         for key, value in data.items():
             if key in KEYS and isinstance(value, str):
-                yield f"{path}.{key}", value
+                yield f"{path}.{key}", data.get("head", "") + value if key == "how" else value  # half of a label
             elif key in KEYS and isinstance(value, list) and value and isinstance(value[0], str):
                 yield from ((f"{path}.{key}", text) for text in value)
             else:

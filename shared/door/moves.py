@@ -4,7 +4,7 @@ from collections import namedtuple
 from ..forms import inputs, links
 from ..forms.late import late
 from ..forms.memo import Memo
-from ..words.lines import as_data
+from ..words.lines import as_data, set_apart
 from ..words.texts import said
 from ..words.written import reader
 
@@ -121,6 +121,8 @@ SAID = ("label", "figure", "under", "said", "asks", "title", "told")
 def in_text(found, who):
     """Steps, leads or drawings with all that is said in them as `who` reads it."""
     for one in found:
+        if "figure" in one:  # a step
+            one.update(set_apart(one["label"], one["figure"], who))
         for key in SAID:
             if key in one and one[key] != "":
                 one[key] = said(one[key], who)

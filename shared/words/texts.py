@@ -74,6 +74,54 @@ def figure(digits, language):
     return digits if language.decimal == "." else digits.replace(".", language.decimal)
 
 
+def in_two(what, reader):
+    """A label's name, and what is to be done: the first comma of its own sentence parts them, none of a value.
+
+    >>> from .languages import LANGUAGES, Reader
+    >>> in_two(("{part}, until it shows", {"part": (0, "Resin, clear")}), Reader(None, LANGUAGES["en"], "metric"))
+    ('Resin, clear', 'until it shows')
+    """
+    key, values = what if isinstance(what, tuple) and isinstance(what[0], str) else (what, NOTHING)
+    pattern = _pattern(key, reader) if isinstance(key, str) else key
+    if not isinstance(pattern, str):
+        return said(what, reader), ""
+    name, _, how = pattern.partition(", ")
+    return _sentence(name, values, reader), _sentence(how, values, reader)
+
+
+def large(what, reader):
+    """The figure that a text begins with, and what stands behind it; no figure where it begins with a word.
+
+    >>> from .languages import LANGUAGES, Reader
+    >>> [large(one, Reader(None, LANGUAGES["en"], "metric")) for one in ((3, 2.4, ""), "see below")]
+    [('2.4', ' m'), ('', 'see below')]
+    """
+    text, figure = said(what, reader), _begun(what, reader)
+    return figure, text[len(figure):]
+
+
+def _begun(what, reader):
+    """The figure that what is said begins with, or ""."""
+    if not isinstance(what, tuple):
+        return str(what) if isinstance(what, int) else ""
+    head, inner = what[0], what[1]
+    if head in (7, 8):  # without a sign between them they are one
+        return "".join([_begun(one, reader) for one in (inner[:1] if what[2] else inner)])
+    if head in PARTS or head in (0, 4):
+        return said(what, reader).replace("\u00a0", " ").partition(" ")[0]
+    if head is None or isinstance(head, int):
+        return ""
+    pattern = _pattern(head, reader)
+    while isinstance(pattern, tuple):
+        pattern = pattern[1] if isinstance(pattern[1], str) else _chosen(pattern[1][1], inner[pattern[1][0]], reader)
+    name = pattern.partition("}")[0][1:]
+    return _begun(inner[name], reader) if name in inner else ""
+
+
+def _pattern(key, reader):
+    return key if reader.messages is None else reader.messages.get(key, key)
+
+
 def _typed(what, reader):
     return what[1]
 
