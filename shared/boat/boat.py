@@ -1,7 +1,7 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
 from collections import namedtuple
 
-from ..catalogue.demo_boat import JOINTS
+from ..catalogue.demo_boat import JOINTS, NAMES
 from ..catalogue.glass import PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import BOAT_SEAM, PACKS
@@ -37,7 +37,7 @@ KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
     Group("joints", "boat-joints", (
-        Text("name", "boat-joint-name", most=40),
+        Text("name", "boat-joint-name", most=40, ours=NAMES),
         Choice("kind", "joint-kind", KIND.options),
         Number("thickness", "joint-thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"),
                above=True),

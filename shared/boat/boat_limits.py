@@ -34,7 +34,7 @@ def thousands(count: int) -> Said:
 def called(row: Values) -> Said:
     """How a joint is called: by its name, or by its place."""
     if row["name"] in NAMES:  # nobody typed it
-        return message(row["name"])
+        return message(NAMES[row["name"]])
     return typed(row["name"]) if row["name"] else message("boat-joint.nth", count=row["place"] + 1)
 
 

@@ -71,7 +71,7 @@ class Input:
 
     def untouched(self, name, text, tree, system):
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
-        return alike(text, self.default_in(system))
+        return self.is_ours(text, self.default_in(system))
 
     def with_units(self, typed, system, tree, tools):
         """What was typed, with its unit behind each number that said none: the one of that system or of its tool.
@@ -176,6 +176,10 @@ class Input:
     def in_marks(self, text, who):
         """A text that we would type into it as it stands in the form of `who`."""
         return text
+
+    def is_ours(self, typed, text):
+        """Whether what was typed is a text of ours as it stands in somebody's form."""
+        return alike(typed, text)
 
     def too_long(self):
         """What is said of a text longer than anything that could be meant here."""

@@ -269,8 +269,15 @@ class Group(Input):
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
         # not the rows that nothing typed at all stands for
-        if not (own and len(rows) == len(self.default) and _same(own, self._linked_rows(self.default, name, system))):
+        if not (own and len(rows) == len(self.default) and self._same(own, self._linked_rows(self.default, name, system))):
             found.extend(own)
+
+    def _same(self, pairs, ours):
+        """Whether rows that were typed are those of ours, both as pairs of a link."""
+        fields = dict([(field.name, field) for field in self.fields])
+        return len(pairs) == len(ours) and all([
+            one[0] == other[0] and fields.get(one[0].split(".")[2], self).is_ours(one[1], other[1])
+            for one, other in zip(pairs, ours)])
 
     def _linked_rows(self, rows, name, system, whole=False):
         own = []
@@ -308,12 +315,6 @@ def in_marks(fields, row, who):
     """A row of our own, {name: text}, as it stands in the form of `who`."""
     known = dict([(field.name, field) for field in fields])
     return dict([(name, known[name].in_marks(row[name], who)) for name in row])
-
-
-def _same(pairs, others):
-    """Whether two lists of pairs say the same, whichever decimal marks their texts have."""
-    return len(pairs) == len(others) and all([one[0] == other[0] and alike(one[1], other[1])
-                                              for one, other in zip(pairs, others)])
 
 
 def left_alone(fields):
