@@ -18,16 +18,8 @@ const bound = (text) => {
 };
 
 // "Resin, until it shows" and "187 g": the name and the figure are set large, the rest beside them
-const large = (line) => {
-  const [part, how] = cut(line.label, ", ");
-  const [figure, unit] = cut(line.text, " ");
-  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${bound(unit)}`)] : []))];
-};
-
-const cut = (text, mark) => {
-  const at = text.indexOf(mark);
-  return at < 0 ? [text, ""] : [text.slice(0, at), text.slice(at + mark.length)];
-};
+const large = ({ head, how = "", large: figure = "", small }) => [
+  span("label", span("part", head), ` ${how}`), span("text", figure, ...(small ? [span("unit", bound(small))] : []))];
 
 // one tap calls
 const dialled = ({ label, text }) => {

@@ -89,13 +89,13 @@ export const sayEmpty = (place) => {
   }
 };
 
-// What the answer says of a row stands on the row: the line "<each>_<place>", or of a part the line of its letter.
+// What the answer says of a row stands on the row: the line of its place, or of a part the line of its letter.
 export const showRows = (form, answers) => {
   const lines = new Map(answers.flatMap(([, one]) => one.lines).map((line) => [line.name, line]));
   for (const told of form.querySelectorAll(".row-told")) {
     const row = told.closest("[data-row]");
-    const { each, told: starts } = row.closest("[data-group]").dataset;
-    const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : `${each.toLowerCase()}_${row.dataset.row}`);
+    const { each, numbered, told: starts } = row.closest("[data-group]").dataset;
+    const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : numbered + row.dataset.row);
     const name = line?.label ?? `${each} ${Number(row.dataset.row) + 1}`;
     const text = line?.text ?? "";
     if (told.textContent !== text) told.textContent = text;
