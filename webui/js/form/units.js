@@ -1,5 +1,6 @@
 // A form in one system of units and the other. What differs in the other stands on the page: {"text", "default", "unit",
 // ...}; no unit is known here.
+import { bound } from "../page/words.js";
 const NUMBERS = /^[\p{N}\s.,/+\u2212\u2044-]*$/u; // letters and signs among them are a unit
 
 // Whether the number in a field, the last of several, says no unit.
@@ -94,7 +95,7 @@ const swap = (element) => {
   const { text, ...rest } = JSON.parse(element.dataset.other);
   const now = text === undefined ? {} : { text: element.textContent };
   for (const name of Object.keys(rest)) now[name] = element.dataset[name];
-  if (text !== undefined) element.textContent = text;
+  if (text !== undefined) element.textContent = bound(text);
   Object.assign(element.dataset, rest);
   if (rest.default !== undefined) element.placeholder = rest.default;
   if (rest.keypad !== undefined) element.inputMode = rest.keypad;

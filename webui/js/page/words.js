@@ -2,3 +2,9 @@
 import { sentencesOf } from "./sentences.js";
 
 export const t = sentencesOf(() => document.documentElement.lang);
+
+// A number and its unit stay on one line, and so does a sum of two.
+export const bound = (text) => {
+  const held = text.replace(/(\d) (?=[^\d\s])/g, "$1\u00a0");
+  return held.split("+").length === 2 ? held.replace(/\s\+\s/, "\u00a0+\u00a0") : held;
+};

@@ -8,7 +8,7 @@ import { recall, remember } from "../form/memory.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { canSay, hush, prime, reads, say } from "../phone/speech.js";
 import { bare } from "../form/units.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
@@ -143,9 +143,9 @@ export class Steps {
     this.told = t("steps-step", { step: place + 1, all: this.steps.length });
     this.at("step").textContent = this.told;
     this.at("part").textContent = step.head;
-    this.at("how").textContent = step.how ?? "";
-    this.at("under").textContent = [step.under, this.doubt].filter(Boolean).join(" ");
-    this.at("next").textContent = after ? t("steps-then", { label: after.label, figure: after.figure }) : "";
+    this.at("how").textContent = bound(step.how ?? "");
+    this.at("under").textContent = bound([step.under, this.doubt].filter(Boolean).join(" "));
+    this.at("next").textContent = after ? bound(t("steps-then", { label: after.label, figure: after.figure })) : "";
     this.at("tap").dataset.rank = step.rank;
     const rule = this.at("rule");
     rule.replaceChildren(...(step.span.length ? [ruled(step.span, step.part)] : []));
@@ -214,7 +214,7 @@ export class Steps {
     watch.told(now, got.lines);
     this.keepClock();
     this.doubt = got.lines.filter(({ rank }) => rank === "warn" || rank === "ask").map(({ text }) => text).join(" ");
-    this.at("under").textContent = [this.step.under, this.doubt].filter(Boolean).join(" ");
+    this.at("under").textContent = bound([this.step.under, this.doubt].filter(Boolean).join(" "));
     this.tick();
   }
 
