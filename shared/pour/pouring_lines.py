@@ -2,7 +2,7 @@
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
-from ..things.records import SYSTEM
+from ..things.records import FILLER, SYSTEM
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
 from ..words.messages import listed, message, quantity, row, sentences, spoken
 from . import thicken_lines, time_in_cup_lines, ways
@@ -135,7 +135,7 @@ def _filler(found: Found, values: Values) -> list[dict]:
     first, fillers = named["first_filler"], [one for one in lines if one.rank == ANSWER]
     names = thicken_lines.all_of([one.label for one in fillers])
     # a blend is no filler of the kit
-    keeps = [] if values["blend"] else [("filler", values["filler"]["name"]),
+    keeps = [] if values["blend"] else [("filler", FILLER.called(values["filler"])),
                                         ("mixed", weighed(found.one, values)), ("came_out", values["stiffness"])]
     return [
         step("first_filler", message("pouring-first", fillers=names, share=thicken_lines.first_share()), first.text,
