@@ -55,7 +55,7 @@ def test_its_cup_in_the_shade_is_the_engines():
     minutes = next(line for line in told if line["name"] == "usable")["value"] / 60
     rule = 30 * (100 / 240) ** (1 / 3)
     assert minutes == pytest.approx(0.8 * rule)
-    assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are told" in WHOLE
+    assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are shown" in WHOLE
 
 
 @pytest.mark.parametrize(("grams", "celsius"), [(grams, celsius) for celsius in (15, 25) for grams in (20, 60, 100)])
