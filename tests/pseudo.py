@@ -3,6 +3,7 @@ cut or never was a message is seen.
 
     python tests/pseudo.py pour joint      what these screens or moves still say outside of a message
 """
+import functools
 import itertools
 import json
 import re
@@ -76,12 +77,23 @@ def speak() -> str:
     if NAME not in languages.LANGUAGES:
         languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False, one_alone,
                                              {"%": ("\u00a0%", "\u00a0%")}, {}, False)
-        english, plain, rows = written.sentences("en"), written.sentences, build.own_row
-        table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
-        written.sentences = build.sentences = lambda language: table if language == NAME else plain(language)
-        build.own_row = lambda source, language: rows(source, language) if language != NAME else (
-            rows(source, "de").replace('"de", "Deutsch", ","', f'"{NAME}", "Pseudo", "٫"'))
+        dress()
     return NAME
+
+
+def hush() -> None:
+    """It is none any more: other tests count the languages."""
+    languages.LANGUAGES.pop(NAME, None)
+
+
+@functools.cache
+def dress() -> None:
+    """Its sentences, and the row that a phone has."""
+    english, plain, rows = written.sentences("en"), written.sentences, build.own_row
+    table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
+    written.sentences = build.sentences = lambda language: table if language == NAME else plain(language)
+    build.own_row = lambda source, language: rows(source, language) if language != NAME else (
+        rows(source, "de").replace('"de", "Deutsch", ","', f'"{NAME}", "Pseudo", "٫"'))
 
 
 def outside(text: str) -> str:

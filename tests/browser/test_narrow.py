@@ -65,6 +65,7 @@ def strange():
     server = Server().start(wrap=lambda app: create_app(Build()))
     yield server
     server.stop()
+    pseudo.hush()
 
 
 @pytest.fixture(scope="module")
