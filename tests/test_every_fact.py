@@ -14,7 +14,7 @@ TOLD = re.compile(r"(?<![-\w.,])(\d[\d.]*\d|\d)(?:(?: to | : |, )\d[\d.]*)* ?(" 
 # what keeps a figure though every row changes, and why it may
 STAYS = (
     (r"for each 1[08] °[CF] warmer", "how the row is counted: for each so many degrees"),
-    (r"to (100 g|3\.53 oz) of epoxy", "per hundred"),
+    (r"per (100 g|3\.53 oz) of epoxy", "per hundred"),
     (r", at (25 °C|77 °F)$", "to which temperature times are kept: an equation's own, whatever a label says"),
     (r"like |: 75 : 100 mm|3 : 3\.94 in|Stiffening 31 min|In the order of the parts|Angle inside|0\.8 : 1\.4",
      "shows how to type"),
