@@ -3295,7 +3295,7 @@ facts-cover = Abdeckung: Sonne, die durchkommt, Wärme, die abgeht
 facts-sun-on-pot = Sonne auf einem Ansatz
     .beam = Sonne senkrecht auf die Fläche, W/m²
     .upright = Sonne auf einer aufrechten Fläche, zu der auf der Waagerechten
-    .uneven = Aufgenommene Sonne, die ein tiefer Ansatz doppelt zählt, eigenes Modell, W/m²
+    .uneven = Aufgenommene Sonne, die ein tiefer Ansatz doppelt zählt, unser Modell, W/m²
     .tray-up-to = Aufgenommene Sonne, ab der eine Schale nicht hilft, W/m²
 facts-cure-stops = Wo die Aushärtung stehen bleibt
     .fresh = Glastemperatur, frisch gemischt
@@ -3446,7 +3446,7 @@ facts-losses = Bleibt zurück, wird aufgesogen, kommt obenauf
     .resin-density = Harz und Härter, gemischt
     .reach = Längstes Stück Glasband, das eine Person auflegt
     .abrasive = Glasband, das ein Schleifblatt schafft
-    .tie-spacing = Abstand der Bindungen
+    .tie-spacing = Abstand der Drahtbindungen
 facts-draughts = Durchzug
 
 ## Sources
@@ -3467,7 +3467,7 @@ sources-mark = Zeigen
 sources-find = Suchen
     .help = Ein, zwei Wörter eingeben: Dichte Härter
 facts-row = { $table }: { $what }
-facts-between = { $figure }, { $low } bis { $high }
+facts-between = { $figure } ({ $low } bis { $high })
 # $figure kann mehrere Zahlen sein
 facts-unit =
     .an-hour = { $figure } pro Stunde
