@@ -3633,13 +3633,13 @@ backup-would = „{ $button }“ würde ändern:
 # steht hinter „Waage zeigt“
 steps-otherwise = { "" }, falls anders
 page-pour = Mischen
-page-joint = Ver­bindung
+page-joint = Verbindung
 page-boat = Boot
 page-spreader = Spachtel
 page-clock = Uhr
 page-trial = Probebecher
 page-plan = Plan
-page-kit = Aus­rüstung
+page-kit = Ausrüstung
 page-log = Protokoll
 page-sources = Quellen
 sources-page =
