@@ -147,7 +147,7 @@ def test_a_good_that_is_gainsaid_by_one_that_stiffened_lifts_nothing():
 
 
 @pytest.mark.parametrize(("means", "words"), [
-    ("open", "the label's pot life taken as the end"), ("gel", "the label's gel time"),
+    ("open", "the label's pot life counted as the end"), ("gel", "the label's gel time"),
     ("work", "the label's working time")])
 def test_each_screen_says_what_its_minutes_mean(means, words):
     system = dict(LABEL, pot_meaning=means)
@@ -213,7 +213,7 @@ def test_the_error_of_a_stick_is_told_as_what_is_usual_and_what_it_is_at_worst()
                                  "cup": {"bottom": "60", "top": "60", "height": "100"}})[0]["spread"]
     each = 2.827433 / 25
     assert found["value"] == pytest.approx((each**2 + (each + each / 3) ** 2) ** 0.5, rel=1e-5)
-    assert found["rough"].startswith("usual, ") and "at worst ±26.4%" in found["rough"]
+    assert found["rough"].startswith("usual, ") and "At worst ±26.4%" in found["rough"]
 
 
 def test_strokes_that_were_weighed_weigh_what_they_weighed():

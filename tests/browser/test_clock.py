@@ -94,7 +94,7 @@ def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago(phone, sta
     phone.add_init_script(f"({JUMP})({60 + 7 * 60 - 30})")
     phone.goto(standing.url + "/clock/")
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^[67]:"))
-    expect(phone.locator(".pot [data-line=stop]")).to_contain_text("Use no more of it")
+    expect(phone.locator(".pot [data-line=stop]")).to_contain_text("Use no more of this pot")
     expect(phone.locator("[data-kind=ring]")).to_contain_text("7 minutes ago")
 
 
@@ -294,7 +294,7 @@ def test_the_alarm_of_a_phone_without_a_voice_for_it_sounds_and_says_it_on_the_s
     expect(phone.locator("[data-kind=ring]")).to_be_visible()
     assert phone.evaluate("window.shook") is True
     assert phone.evaluate("window.told") == []
-    expect(phone.get_by_role("button", name="Say it aloud")).to_be_hidden()
+    expect(phone.get_by_role("button", name="Read aloud", exact=True)).to_be_hidden()
 
 
 def test_an_update_waits_while_a_pot_runs(phone, served, other_build):

@@ -125,7 +125,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.get_by_role("region", name="People").get_by_role("button", name="Add").click()
     phone.locator("[name='people.name']").fill("Ann")
     phone.locator("[name='people.hands']").fill("1")
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     phone.get_by_role("button", name="Use my rates").click()
     expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann now has its own rates")
     expect(phone.get_by_role("button", name="Use my rates")).to_be_hidden()

@@ -115,7 +115,7 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
             expect(steps(page, "step")).to_contain_text(f"Step {step} of")
         steps(page, "before").fill("500")
         steps(page, "after").fill(str(450.6 + batch / 100))
-        page.get_by_role("button", name="Keep this batch").click()
+        page.get_by_role("button", name="Save this batch").click()
         expect(steps(page, "part")).to_have_text("Done")
         steps(page, "tap").click()
         page.locator("[name='readings.0.shown']").evaluate("(field) => { field.value = ''; }")
@@ -143,16 +143,16 @@ def test_it_reads_only_what_is_asked_for_unless_chosen(along):
     along_page.evaluate("localStorage['covemix.set.voice'] = 'off'")
     tap(along_page, "78 g")
     assert along_page.evaluate("window.told.length") == 1
-    along_page.get_by_role("button", name="Say it").click()
+    along_page.get_by_role("button", name="Read aloud", exact=True).click()
     assert along_page.evaluate("window.told.at(-1)[0]") == "Resin to seventy-eight grams"
 
 
 def test_a_voice_of_another_language_reads_nothing(along):
     along_page = along("/?system.by_weight=345:98&amount=100")
-    along_page.get_by_role("button", name="Say it").wait_for()
+    along_page.get_by_role("button", name="Read aloud", exact=True).wait_for()
     along_page.evaluate("speechSynthesis.getVoices = () => [{ localService: true, lang: 'de_DE' }]; window.told = [];")
     tap(along_page, "78 g")
-    expect(along_page.get_by_role("button", name="Say it")).to_be_hidden()
+    expect(along_page.get_by_role("button", name="Read aloud", exact=True)).to_be_hidden()
     assert along_page.evaluate("window.told") == []
 
 
@@ -164,11 +164,11 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     steps(page, "tap").click()
     steps(page, "log").click()
     expect(steps(page, "tap")).to_be_hidden()
-    page.get_by_role("button", name="Seam, lot, how it went").click()
+    page.get_by_role("button", name="Add seam, lot, outcome").click()
     expect(page.get_by_label("Actual readings")).to_have_value("78 g, 100 g")
     page.get_by_label("When").fill("2024-05-06T07:08")
     page.get_by_label("Which seam").fill("Keel")
-    page.get_by_role("button", name="Keep it").click()
+    page.get_by_role("button", name="Save", exact=True).click()
     expect(page.locator(".entry")).to_contain_text(re.compile("6 May 2024, 07:08.*Keel", re.DOTALL))
     page.locator(".entry").get_by_role("button", name="Pour again").click()
     expect(page.get_by_label("Amount", exact=True)).to_have_value("100")
@@ -197,7 +197,7 @@ def keep_batch(page):
     """50 g of filler went in."""
     steps(page, "before").fill("500")
     steps(page, "after").fill("450")
-    page.get_by_role("button", name="Keep this batch").click()
+    page.get_by_role("button", name="Save this batch").click()
     expect(steps(page, "part")).to_have_text("Done")
 
 
