@@ -188,7 +188,7 @@ def test_start_its_clock_carries_all_that_the_time_depends_on(typed):
     screen = dict(json.loads(call(json.dumps({"screen": "pour", "pairs": [
         *system, ["amount", "60 g"], *typed]})))["answers"])
     told = {row["name"]: row for row in screen["measure"]["lines"]}["usable"]["value"]
-    pairs = led(screen["thicken"], "Start its clock")
+    pairs = led(screen["thicken"], "Start the clock")
     before = [["air", "25"], ["filler", "60 %"], ["resin_temperature", "50"], ["cup_width", "300 mm"],
               ["container", "film"], ["batch", "5 kg"]]
     names = [name for name, _ in pairs]
@@ -223,7 +223,7 @@ def test_strokes_that_were_weighed_weigh_what_they_weighed():
     for densities in ("1.15:0.98", "1.30:0.80"):
         tree = {"system": {"by_volume": "3:1", "densities": densities}, "amount": "100 g", "way": "pumps",
                 "pumps": {"ten_strokes": "118:31"}, "counted": [{"strokes": "8"}, {"strokes": "8"}]}
-        masses.append(dict(map(tuple, led(moves.answer("thicken", tree), "Start its clock")))["batch"])
+        masses.append(dict(map(tuple, led(moves.answer("thicken", tree), "Start the clock")))["batch"])
         assert answered("measure", tree)[1]["lines"] and "119 g" in str(
             [row["text"] for row in moves.answer("measure", tree)["lines"] if row["name"] == "pumped"])
     assert masses == ["119 g", "119 g"]

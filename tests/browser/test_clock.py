@@ -49,7 +49,7 @@ def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
     warm(clock)
     clock.get_by_text("Use and place").click()
     clock.get_by_label("Used for").select_option("putty")
-    clock.get_by_label("Where it goes").fill("port seam")
+    clock.get_by_label("Where the mix goes").fill("port seam")
     expect(clock.locator("[data-move=heat] [data-lead]").first).to_have_attribute("data-lead", re.compile("port seam"))
     clock.get_by_role("link", name="Start the clock").click()
     expect(clock.locator(".pot-what")).to_have_text("Cup · port seam")
@@ -65,7 +65,7 @@ def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
 def test_a_clock_starts_from_the_pour(phone, standing):
     """The pot waits for the air temperature, and counts from the tap."""
     phone.goto(standing.url + "/?amount=200")
-    phone.get_by_role("link", name="Start its clock").click()
+    phone.get_by_role("link", name="Start the clock").click()
     expect(phone.locator("[data-notice=waiting]")).to_be_visible()
     expect(phone.locator(".pot")).to_have_count(0)
     phone.get_by_label("Air temperature").first.fill("20")

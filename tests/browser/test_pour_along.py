@@ -29,7 +29,7 @@ def along(phone, standing):
         phone.goto(standing.url + link)
         expect(figure(phone, "part_a")).to_have_count(1)
         expect(phone.locator("[data-status]")).not_to_be_empty()  # the engine has started
-        phone.get_by_role("button", name="Pour it step by step").click()
+        phone.get_by_role("button", name="Pour step by step").click()
         expect(steps(phone, "step")).to_contain_text("Step 1 of")
         return phone
 
@@ -88,7 +88,7 @@ def test_beyond_tolerance_the_rescue_has_the_readings(along):
     tap(page, "180 g")
     tap(page, "240 g")
     came_out(page, "270", "+50.0%")
-    page.get_by_role("button", name="Rescue it").click()
+    page.get_by_role("button", name="Rescue this batch").click()
     expect(figure(page, "add_a")).to_have_text("90 g")
 
 
@@ -121,7 +121,7 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
         page.locator("[name='readings.0.shown']").evaluate("(field) => { field.value = ''; }")
         page.locator("[name='readings.1.shown']").evaluate("(field) => { field.value = ''; }")
         if batch < 5:
-            page.get_by_role("button", name="Pour it step by step").click()
+            page.get_by_role("button", name="Pour step by step").click()
             expect(steps(page, "step")).to_contain_text("Step 1 of")
     expect(figure(page, "own")).to_have_text("+29%")
     page.reload()
@@ -214,7 +214,7 @@ def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
             steps(page, "leave").click()
             page.reload()
             expect(rows).to_have_count(1)
-            page.get_by_role("button", name="Pour it step by step").click()
+            page.get_by_role("button", name="Pour step by step").click()
             expect(steps(page, "step")).to_contain_text("Step 1 of")
             for step in (2, 3, 4, 5, 6, 7):
                 steps(page, "tap").click()

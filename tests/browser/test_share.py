@@ -65,7 +65,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
     told = same_phone.locator("[data-paste-error]")
     expect(told).to_be_hidden()
     same_phone.get_by_label("Paste a link").fill(link.replace("{url}", standing.url))
-    same_phone.get_by_role("button", name="Look at it").click()
+    same_phone.get_by_role("button", name="Check the link").click()
     expect(told).to_be_visible()
     expect(told).to_contain_text(why)
     same_phone.get_by_role("dialog").get_by_role("button", name="Close").click()
@@ -74,7 +74,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
 
 def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     sheet.get_by_label("Paste a link").fill("https://example.org/elsewhere/?amount=200")
-    sheet.get_by_role("button", name="Look at it").click()
+    sheet.get_by_role("button", name="Check the link").click()
     expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     expect(sheet.get_by_role("button", name="Keep mine")).to_be_focused()
     expect(figure(sheet, "drawn_b")).to_have_text(drawn(200))

@@ -240,7 +240,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     page = phone
     in_us(page, standing.url)
     page.locator("[name=thicken][value=yes]").check(force=True)
-    page.get_by_role("button", name="Pour it step by step").click()
+    page.get_by_role("button", name="Pour step by step").click()
     at = lambda name: page.locator(f"[data-steps={name}]")  # noqa: E731
     expect(at("figure")).to_have_text("0 g")  # before the first step stands there, a tap says yes to nothing
     at("tap").click()
