@@ -27,7 +27,7 @@ def log(phone, standing):
 
 def test_the_newest_stands_first_and_says_how_it_went(log):
     expect(log.locator(".entry").nth(0)).to_contain_text("Bow")
-    expect(log.locator(".entry").nth(1)).to_contain_text("24 min, label 30 min: 20 % sooner")
+    expect(log.locator(".entry").nth(1)).to_contain_text("24 min, label 30 min: 20% sooner")
     expect(log.locator("[data-line=shortest]")).to_contain_text("24 min")
     expect(log.locator("[data-figure=timings] .shape-mix")).to_have_count(2)
 

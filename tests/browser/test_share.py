@@ -178,7 +178,7 @@ def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_
     tape alone has its place in it, its day takes a second sheet; of twelve pieces nothing goes over onto one."""
     phone.goto(standing.url + "/boat/")
     phone.get_by_role("link", name="Plan the insides").click()
-    phone.get_by_label("Wood and air").fill("20")
+    phone.get_by_label("Wood and air temperature").fill("20")
     expect(figure(phone, "batches")).to_have_text("9 batches")
     day, over, *batches = [words for words, _ in printed(phone, "Print the plan")]
     assert all(told in day for told in ("Piece 15", "To mix 9 batches", "Skeg strip", "Limited by", "Batch 1 "))
