@@ -347,13 +347,13 @@ COLDEST_WORK = {"fast": 5, "medium": 12, "slow": 18}  # degC, from memory
 # hours at 20 to 25 degC with a fast, medium, slow hardener; what to look for; from memory
 CURE = {
     "recoat_opens": (2, 3.5, 5.5, "it no longer moves, a glove still sticks"),
-    "recoat_closes": (8, 14, 22, "while a thumbnail still dents it; later: wash, sand, coat"),
+    "recoat_closes": (8, 14, 22, "while a thumbnail still dents it. Later: wash, sand, coat"),
     "tack_free": (4, 7, 11, "a glove no longer sticks"),
-    "peel": (5, 9, 14, "hard enough that the tape stays down; or leave it on until sanding"),
-    "sand": (14, 24, 36, "only when dust comes off, not gum; wash the blush off with water first"),
-    "turn": (24, 24, 48, "the witness puck is hard; held at bulkheads, not at a fresh seam"),
+    "peel": (5, 9, 14, "hard enough that the tape stays down. Or leave the ply on until sanding"),
+    "sand": (14, 24, 36, "only when dust comes off, not gum. Wash the blush off with water first"),
+    "turn": (24, 24, 48, "the witness puck is hard. Hold the hull at bulkheads, not at a fresh seam"),
     "light": (24, 24, 48, "the witness puck is hard"),
-    "full": (168, 168, 168, "5 to 7 days are usual; the longer counts"),
+    "full": (168, 168, 168, "5 to 7 days are usual, the longer counts"),
 }
 CLOSES = ("recoat_closes",)
 # glass temperatures [K], DiBenedetto's lambda, how far the glass ends above the warmth [K]: remembered ranges
@@ -422,11 +422,11 @@ TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, "own judgement", ""), "white": (0.3, 0.2
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first. These are reminders of what "
          "they usually say.")
 REMINDER = "Gloves and goggles on before you open a can. The product's data sheet comes first."
-HOT_POT = ("Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from "
-           "anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the "
-           "smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.")
-SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If "
-              "it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+HOT_POT = ("Do not leave the pot alone. While you can still hold it, take it outdoors. Set it on bare ground, away "
+           "from anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of "
+           "the smoke. Smoke or flames indoors: leave, close the door, call the fire service.")
+SPREAD_OUT = ("The mix can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a "
+              "lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
@@ -451,7 +451,7 @@ STANDING = {
 
 # --- the cautions of the moment, the most urgent first: (name, heading, words, the task it leads to, mark)
 MOMENT = (
-    ("hot_now", "It is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
+    ("hot_now", "The pot is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
      COMMON),
     ("hull", "Inside the hull", "Enter only with air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON),
@@ -459,13 +459,13 @@ MOMENT = (
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
     ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
-    ("uncured", "Not cured", "Do not sand it yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
+    ("uncured", "Not cured", "Do not sand yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
     ("big_pot", "A big batch", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
      COMMON),
     ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less and spread it at once.",
      "hot", COMMON),
-    ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
-     "once.", "hot", COMMON),
+    ("hot_pot", "This pot can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a "
+     "tray at once.", "hot", COMMON),
     ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
      "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
@@ -474,7 +474,7 @@ MOMENT = (
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("small_room", "Little air", "{room} with {changes}: open two sides before you open a can.", "mix", COMMON),
-    ("thick", "Thick layer", "{depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
+    ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
     ("cold", "Cold", "Warm the cans in warm water, and keep flames and heaters with a flame away from "
      "them.", "open", COMMON),
     ("blush", "Wash first", "Water and a pad before any sandpaper: blush sanded in stays in.", "peel", COMMON),
@@ -515,7 +515,7 @@ STATEMENTS = {
                        CP),
     # 29 CFR 1915.12 (READ): oxygen at or above 19.5 and below 22.0 %, then flammable below 10 % LEL, then toxic
     "confined_tested": ("confined", "have", "Test the air before entry, in this order: oxygen, flammable vapour, toxic "
-                        "vapour. Oxygen from 19.5 up to 22 %, flammable vapour under a tenth of its lower explosive "
+                        "vapour. Oxygen from 19.5 up to 22%, flammable vapour under a tenth of its lower explosive "
                         "limit.",
                         PUBLISHED + " 1915.12"),
     "confined_air": ("confined", "air", "Vapour is heavier than air and lies in the bilge. Lead air in by hose to "
@@ -539,7 +539,7 @@ STATEMENTS = {
                    "solvent's sheet names. Change it when wet.", CP),
     "wipe_eyes": ("wipe clean", "eyes", "Solvent splashes off a cloth and a brush. Wear goggles.", CP),
     "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Let it carry the vapour away.", CP),
-    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep it off, bare hands above all.", CP),
+    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep solvent off, bare hands above all.", CP),
     "wipe_clothes": ("wipe", "clothes", "Synthetics can spark: wear cotton. Change wet clothes.", CP),
     "wipe_air": ("wipe clean", "air", "Work outdoors if you can. Indoors, see the air panel: grams, minutes and this "
                  "room decide.", CP),
@@ -561,8 +561,8 @@ STATEMENTS = {
     "peel_skin": ("peel", "skin", "The greasy film is amine blush. Wash it off the work and off you, with water.", CP),
     "peel_never": ("peel", "never", "Never sand blush in. Wash it off with water first.", CP),
     "peel_stop": ("peel", "stop", "If it is tacky under the peel ply, leave it to cure.", CP),
-    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a nail in and sand one stroke. If it leaves a mark, "
-                    "or dust clumps and clogs, wait.", CP),
+    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a fingernail in and sand one stroke. If the nail "
+                    "leaves a mark, or dust clumps and clogs, wait.", CP),
     "sand_soft": ("sand", "stop", "The dust of uncured epoxy can make you allergic. Do not sand it. Warm it, wait, or "
                   "scrape it in curls.", CP),
     "sand_hard": ("sand", "stop", "Stop where dust clumps, the paper clogs or it smells: that patch is not cured.", CP),
@@ -586,22 +586,22 @@ STATEMENTS = {
     "hot_hands": ("hot fire", "hands", "Do not carry a smoking cup in thin gloves: they melt. Use a metal bucket or "
                   "tongs.",
                   CP),
-    "hot_eyes": ("hot", "eyes", "It can spit. Goggles on, face turned away.", CP),
+    "hot_eyes": ("hot", "eyes", "The mix can spit. Goggles on, face turned away.", CP),
     "hot_breathing": ("hot", "breathing", "Do not breathe the smoke. None of your masks is made for it.", CP),
     "hot_skin": ("hot", "skin", "Hot resin sticks and keeps burning. Keep sleeves down.", CP),
-    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin. Keep well back in them.", CP),
-    "hot_air": ("hot", "air", "Take it out of the room, open doors, stay upwind.", CP),
-    "hot_fire": ("hot", "fire", "Take it outdoors onto bare ground, away from everything that burns. If it still "
-                 "flows, spread it thin in a tray.", CP),
+    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin. If you wear them, keep well back.", CP),
+    "hot_air": ("hot", "air", "Take the pot out of the room, open doors, stay upwind.", CP),
+    "hot_fire": ("hot", "fire", "Take the pot outdoors onto bare ground, away from everything that burns. If the mix "
+                 "still flows, spread it thin in a tray.", CP),
     "hot_others": ("hot", "others", "Everybody out of the smoke. Nobody leans over the pot.", CP),
     "hot_never": ("hot", "never", "Never put a lid on a hot pot. Never put it in a bin.", CP),
-    "hot_stop": ("hot", "stop", "If it smokes and you cannot carry it at arm's length, leave and call the fire "
+    "hot_stop": ("hot", "stop", "If the pot smokes and you cannot carry it at arm's length, leave and call the fire "
                  "service.",
                  CP),
     "leftover_have": ("leftover", "have", "A flat tray lined with film, outdoors, under a roof.", CP),
     "leftover_fire": ("leftover", "fire", "In a full cup, leftovers can smoke and burn hours later. Spread them thin "
                       "outdoors, at most a finger's breadth.", CP),
-    "leftover_others": ("leftover", "others", "Keep it out of reach of children and pets until hard.", CP),
+    "leftover_others": ("leftover", "others", "Keep leftovers out of reach of children and pets until hard.", CP),
     "leftover_never": ("leftover", "never", "Never put a lid on leftovers. Never pour them into one cup.", CP),
     "leftover_stop": ("leftover", "stop", "If a tray gets warm, spread it thinner, further from the house.", CP),
     "waste_have": ("waste", "have", "A metal bin with a lid outdoors, bags, labels that say what is in them.", CP),
@@ -610,7 +610,7 @@ STATEMENTS = {
     "waste_eyes": ("waste", "eyes", "Wear goggles to pour and to squeeze out bags.", CP),
     "waste_breathing": ("waste", "breathing", "Outdoors a mask is not usual. Against dust, wear a particle "
                         "filter.", CP),
-    "waste_skin": ("waste", "skin", "Then wash hands and arms with soap, up to where the glove ended.", CP),
+    "waste_skin": ("waste", "skin", "Afterwards wash hands and arms with soap, up to where the glove ended.", CP),
     "waste_air": ("waste", "air", "Sort waste outdoors.", CP),
     "waste_fire": ("waste", "fire", "Solvent cloths in a heap can catch fire. Dry them flat outdoors, or put them "
                    "under water in a closed metal bin.", CP),
@@ -621,17 +621,16 @@ STATEMENTS = {
                      "is.", CP),
     "spill_have": ("spill", "have", "Sand, earth or cat litter, a scraper, bags, soap and water, gloves.", CP),
     "spill_air": ("spill", "air", "Open doors and windows first. Solvent spilt indoors: get out, touch no switch until "
-                  "it is aired.",
-                  CP),
+                  "the room is aired.", CP),
     "spill_fire": ("spill", "fire", "Mixed resin or hardener can heat up in a heap of sawdust or paper. Sand is "
                    "better.", CP),
     "spill_collect": ("spill", "have", "Collect spillage.", PUBLISHED + " ghs"),
-    "spill_stop": ("spill", "stop", "If you cannot take it up in a few minutes, or it runs to a drain, call for help.",
-                   CP),
+    "spill_stop": ("spill", "stop", "If you cannot clean the spill up in a few minutes, or it runs to a drain, call "
+                   "for help.", CP),
     "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody. The emergency "
                   "number.", CP),
-    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once. Otherwise get out, shut the door, call the "
-                  "fire service.", CP),
+    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once to put it out. Otherwise get out, shut the "
+                  "door, call the fire service.", CP),
     "fire_breathing": ("fire", "breathing", "Epoxy smoke is poisonous. Stay low, get out.", CP),
     "fire_eyes": ("fire", "eyes", "Smoke blinds. Know the way out by touch.", CP),
     "fire_skin": ("fire", "skin", "Clothes on fire: stop, lie down, roll, put water on them.", CP),
@@ -742,16 +741,16 @@ SAID = (
      "that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or "
      "use a faster hardener."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It runs away: it smokes, foams, melts the cup, "
-     "burns "
-     "skin, and can catch fire, about ... after mixing. Use it, or spread it thin, within ..."),
+     "burns skin, and can catch fire. Expected about ... after mixing. Use it, or spread it thin, within ..."),
     ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "damp", "Do not coat or tape now. Warm the surface "
      "to 3... above the dew point, or wait. A burning gas heater makes it worse: it gives off water."),
-    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% humidity many hardeners blush, however "
-     "warm the surface."),
+    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% humidity many hardeners blush, "
+     "however warm the surface."),
     ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
      "microspheres: for "
      "fairing only, never for load in a seam. Use wood flour, cotton fibre or silica."),
-    ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of it. " + STANDING["heat"][0]),
+    ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of this pot. "
+     + STANDING["heat"][0]),
     ("rescue", {"rescue": "yes", "readings": [{"shown": "180"}, {"shown": "270"}], "first_contact": "0", "now": "60",
                 **HOT_LABEL}, "past_saving", "No time to add and stir. " + SPREAD_OUT),
     ("rescue", {"rescue": "yes", "system": {"by_weight": "3:1"}, "readings": [{"shown": "180"}, {"shown": "270"}]},

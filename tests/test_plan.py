@@ -765,7 +765,7 @@ def test_the_timeline_of_tape_alone_says_what_its_mark_is():
 
 def test_neither_putty_nor_tape_is_said_at_the_field():
     error, = moves.answer("plan", dict(HAND, pieces=[HAND["pieces"][0], dict(TAPE[0], wet="0")]))["errors"]
-    assert error["field"] == "pieces.1.putty" and "Type one, or take the piece out" in error["message"]
+    assert error["field"] == "pieces.1.putty" and "Type one, or remove the piece" in error["message"]
 
 
 def test_before_its_start_a_day_tells_its_first_step():

@@ -120,7 +120,7 @@ def test_the_user_s_own_words_stand_as_typed():
     """Braces too: they are figures in our sentences only."""
     us = reader("us")
     assert said(typed("{100 mm}"), us) == "{100 mm}"
-    assert said("spreader-measure.text", us).startswith("It must be 3.94 in long")
+    assert said("spreader-measure.text", us).startswith("The bar must be 3.94 in long")
     assert (said(message("unit-unknown", typed=typed("{10 K}")), us)
             == "unknown unit '{10 K}'. Type the number alone, or another unit.")
 

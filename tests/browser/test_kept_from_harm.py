@@ -127,7 +127,7 @@ def test_the_screen_stays_on_while_hands_are_busy(phone, standing):
     phone.goto(standing.url)
     expect(phone.locator("[data-status]")).not_to_be_empty()
     assert phone.evaluate("window.asked") == []
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     phone.wait_for_function("() => window.asked.length === 1")
     phone.evaluate(BACK)
     phone.wait_for_function("() => window.asked.length === 2")
