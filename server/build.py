@@ -158,7 +158,7 @@ class Build:
 
     @cached_property
     def id(self) -> str:
-        """A hash over every file's path and content, the sentences, templates and headers: a change of any is a new build."""
+        """A hash over every file, the sentences, templates and headers: a change of any is a new build."""
         digest = hashlib.sha256()
         digest.update(repr(sentences(self.language)).encode())
         for path in sorted((self.house / "shared").rglob("*.py")):
