@@ -34,10 +34,6 @@ SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "s
 ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
 
 
-# what a page keeps and hands back, and where a pot stands
-DATA = re.compile(r"\.(?:keep_\w+|ring)\.\w+|\.place\.\w+")
-
-
 def trees():
     return {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
 
@@ -99,7 +95,7 @@ def test_nothing_is_said_outside_of_a_message(name):
     """In a language that nobody speaks no English is left: in no line, label, help, error, drawing or caution."""
     count = {"sources": 2, "plan": 12, "boat": 12}.get(name, 30)
     left = pseudo.unsaid(name, cases.requests(name, count))
-    assert {place: text for place, (text, _) in left.items() if not DATA.fullmatch(place)} == {}
+    assert {place: text for place, (text, _) in left.items()} == {}
 
 
 def test_a_figure_is_told_in_the_reader_s_units():

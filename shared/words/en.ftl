@@ -3951,3 +3951,22 @@ lost-gone = This phone has let go of its copy of Covemix, and there is no signal
 lost-damaged = This phone's copy of Covemix is damaged, and what is missing could not be fetched.
 offline-damaged = A part of this phone's copy of Covemix is damaged and could not be fetched again ({ $part }).
   .mend = Open it once more with a good connection. Your kit and log are kept apart from it.
+
+
+## Data: what was kept as words before
+
+log-volume = Mixed volume
+# in which words a test cup is kept with its system: "thick 1800 s, doubt 8 %, mass 100 g, air 20 °C, loss 90 %"
+kept-trial =
+  .thick = thick
+  .doubt = doubt
+  .mass = mass
+  .air = air
+  .loss = loss
+  .heat = heat
+  .width = width
+  .mix = mix
+# how fast a step went: "roll 0.50, 0.41 to 0.60, from 3"
+kept-rate =
+  .to = to
+  .from = from
