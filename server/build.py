@@ -14,7 +14,7 @@ from .declared import script
 from .headers import HEADERS
 from .lean import bundled_page, lean, lean_script, lean_style
 from .one_script import needs, one_script, through
-from .put_in import WRITTEN, handed_on, put_in, put_in_script, short_names
+from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
 
 LANGUAGE = "en"
@@ -112,7 +112,7 @@ class Build:
         shared, said = self.house / "shared", sentences(LANGUAGE)
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
-        texts[WRITTEN] = on_a_phone(LANGUAGE)
+        texts[WRITTEN], texts[ROWS] = on_a_phone(LANGUAGE), own_row(texts[ROWS], LANGUAGE)
         short, whole = short_names(said), handed_on(list(texts.values()), said)
         return {path: put_in(text, said, short, whole) for path, text in texts.items()}
 

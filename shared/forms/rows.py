@@ -273,7 +273,8 @@ class Group(Input):
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
         # not the rows that nothing typed at all stands for
-        if not (own and len(rows) == len(self.default) and self._same(own, self._linked_rows(self.default, name, system))):
+        ours = self._linked_rows(self.default, name, system)
+        if not (own and len(rows) == len(self.default) and self._same(own, ours)):
             found.extend(own)
 
     def _same(self, pairs, ours):

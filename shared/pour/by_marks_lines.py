@@ -19,7 +19,10 @@ def say(found: Found, values: Values) -> list[Line]:
 
 
 def written(found: Found, values: Values) -> list[Said]:
-    """The mark of each part, for the ear and the log. found: by_marks.SyringesResult, or a by_marks.CupResult with marks"""
+    """The mark of each part, for the ear and the log.
+
+    found: by_marks.SyringesResult, or a by_marks.CupResult with marks
+    """
     marks = found.marks
     levels = marks.volumes if values["way"] == "syringes" else found.levels
     return [_mark(level, step, marks.unit) for level, step in zip(levels, marks.steps)]

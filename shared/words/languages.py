@@ -43,14 +43,12 @@ LANGUAGES = {one.name: one for one in (
 SPELT = (
     # German
     ("g", ("gramm",)), ("kg", ("kilogramm",)), ("oz", ("unze", "unzen")),
-    ("mL", ("ccm", "kubikzentimeter")), ("m3", ("cbm", "kubikmeter")), ("ft3", ("kubikfuß", "kubikfuss")),
-    ("cm", ("zentimeter",)), ("in", ("zoll", "\u201c", "\u201e")), ("ft", ("fuß", "fuss", "\u2018")),
-    ("mm2", ("qmm", "quadratmillimeter")), ("in2", ("quadratzoll",)), ("m2", ("qm", "quadratmeter")),
-    ("ft2", ("quadratfuß", "quadratfuss")), ("deg", ("grad",)), ("degC", ("grad", "grad c", "grad celsius", "celsius")),
+    ("mL", ("ccm", "kubikzentimeter")), ("m3", ("cbm", "kubikmeter")), ("cm", ("zentimeter",)),
+    ("in", ("zoll", "\u201c", "\u201e")), ("ft", ("fuß", "fuss", "\u2018")), ("m2", ("qm", "quadratmeter")),
+    ("deg", ("grad",)), ("degC", ("grad", "grad c", "grad celsius", "celsius")),
     ("degF", ("grad f", "grad fahrenheit", "fahrenheit")), ("s", ("sek", "sekunde", "sekunden")), ("min", ("minuten",)),
-    ("h", ("std", "stunde", "stunden")), ("day", ("tag", "tage", "tagen")), ("g/mL", ("kg/dm3", "kg/dm³")),
-    ("g/m2", ("g/qm", "gramm pro quadratmeter")), ("m/min", ("meter pro minute",)), ("m3/h", ("cbm/h",)),
-    ("g/eq", ("g/val", "g/äq")), ("%", ("prozent",)), ("strokes", ("hub", "hübe", "hüben")), ("", ("stück", "stk")),
+    ("h", ("std", "stunde", "stunden")), ("day", ("tag", "tage", "tagen")), ("g/m2", ("g/qm",)), ("m3/h", ("cbm/h",)),
+    ("%", ("prozent",)), ("strokes", ("hub", "hübe", "hüben")),
 )
 
 # messages: the patterns of the language by key, or None where the build has put them in place of the keys (a phone);

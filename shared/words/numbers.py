@@ -102,7 +102,7 @@ def small(text: str) -> str:
     >>> small("US Fl Oz"), small("HÜBE, 2 × Maß")
     ('us fl oz', 'hübe, 2 × maß')
     """
-    return "".join([c if "Z" < c < "À" or not ("A" <= c <= "Z" or "À" <= c <= "Þ" and c != "×")
+    return "".join([c if "Z" < c < "À" or not ("A" <= c <= "Z" or ("À" <= c <= "Þ" and c != "×"))
                     else chr(ord(c) + 32) for c in text])
 
 

@@ -1,5 +1,7 @@
-"""Speech: numbers as the words that are said over a bench, where "240" and "214" are easily mistaken. In English; another
-language hands digits to the voice (`Language.spelt`)."""
+"""Speech: numbers as the words that are said over a bench, where "240" and "214" are easily mistaken.
+
+In English; another language hands digits to the voice (`Language.spelt`).
+"""
 
 SMALL = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
          "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen")

@@ -141,7 +141,9 @@ def _typed(what, reader):
 
 def _measured(what, reader):
     digits, name = PARTS[what[0]](what, reader)
-    return figure(digits, reader.language) + tail(name, digits, reader.language)
+    language = reader.language
+    behind = tail(name, digits, language) if name in language.tails else TAILS[name]  # few have one, and all ask
+    return (digits if language.decimal == "." else figure(digits, language)) + behind
 
 
 def _quantity(what, reader):
