@@ -26,6 +26,8 @@ from covemix.shared.words.messages import (
 )
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import Refused, names, patterns, reader, sentences
+from test_page_names import TEXT
+from test_page_rooms import code
 
 ENGLISH = sentences("en")
 MODULES = sorted((HOUSE / "shared").rglob("*.py")) + sorted((HOUSE / "server").glob("*.py"))
@@ -88,6 +90,14 @@ def test_every_message_has_its_sentence_and_the_values_that_it_takes():
 def test_what_a_page_asks_for_is_there(path):
     asked = set(ASKED.findall(path.read_text(encoding="utf-8")))
     assert sorted(asked - ENGLISH.keys()) == []
+
+
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_a_script_says_nothing_of_its_own(path):
+    """No text with two words, and none that ends a sentence."""
+    texts = [plain or re.sub(r"\$\{[^}]*\}", "0", filled)
+             for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8")))]
+    assert [text for text in texts if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]", text)] == []
 
 
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])

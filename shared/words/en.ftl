@@ -3970,3 +3970,5 @@ kept-trial =
 kept-rate =
   .to = to
   .from = from
+# behind a tap on what leads on: "Cove tooled: done."
+lead-done = { $label }: done.
