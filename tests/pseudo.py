@@ -140,6 +140,7 @@ def unsaid(name: str, requests) -> dict[str, tuple[str, str]]:
     found: dict[str, tuple[str, str]] = {}
     for request in requests:
         own = json.dumps(request, ensure_ascii=False)
+        own += own.replace("\\n", "")  # text of one line keeps no other
         Sentences.missed.clear()
         for place, text in said(answered(request)):
             if text and english(text, own):

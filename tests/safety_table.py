@@ -250,6 +250,9 @@ CALLED = {
     "Sawdust from the saw": "wood-flour", "Glass bubbles": "glass-spheres", "hollow glass spheres": "glass-spheres",
     "phenolic balloons": "phenolic-balloons", "Milled glass fibre": "milled-glass",
     "fiberglass, cut": "milled-glass",
+    "Pyrogene Kieselsäure": "silica", "Quarzmehl": "quartz", "Baumwollflocken": "cotton", "HOLZMEHL": "wood-flour",
+    "Sägemehl, fein": "wood-flour", "Phenolharz-Microballons": "phenolic-balloons", "Glashohlkugeln": "glass-spheres",
+    "Gemahlene Glasfaser": "milled-glass", "Talkum": "talc",
     "Talcum": "talc", "Mystery powder": None, "thousand": None,
 }
 # key: (the dusts, the words, mark)

@@ -183,7 +183,7 @@ def test_a_mistake_names_limits_in_the_reader_s_marks(german):
 
 DECIMALS = re.compile(r"(?<![\d.])\d+\.\d+(?![\d.])")
 # ids of rows; what a page keeps and hands back; texts that the kit keeps, the same in every language
-DATA = re.compile(r".*(?:\.id|\.value|\.name|\.ring\.label|\.keep_\w+\.text|\.low|\.high)"
+DATA = re.compile(r".*(?:\.id|\.value|\.name|\.ring\.part|\.keep_\w+\.part|\.low|\.high)"
                   r"|.*timings.*|.*trials.*|.*learned.*")
 
 

@@ -26,6 +26,8 @@ from covemix.shared.words.messages import (
 )
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import Refused, names, of_file, patterns, reader, sentences, unread
+from test_page_names import TEXT
+from test_page_rooms import code
 
 ENGLISH = sentences("en")
 OTHERS = [one for one in LANGUAGES if one != "en"]
@@ -33,10 +35,6 @@ MODULES = sorted((HOUSE / "shared").rglob("*.py")) + sorted((HOUSE / "server").g
 PAGES = sorted((HOUSE / "webui").rglob("*.html"))
 SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "sw.js"]
 ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
-
-
-# what a page keeps and hands back, and where a pot stands
-DATA = re.compile(r"\.(?:keep_\w+|ring)\.\w+|\.place\.\w+")
 
 
 @pytest.fixture(autouse=True, scope="module")
@@ -101,12 +99,20 @@ def test_what_a_page_asks_for_is_there(path):
     assert sorted(asked - ENGLISH.keys()) == []
 
 
+@pytest.mark.parametrize("path", SCRIPTS, ids=lambda path: path.name)
+def test_a_script_says_nothing_of_its_own(path):
+    """No text with two words, and none that ends a sentence."""
+    texts = [plain or re.sub(r"\$\{[^}]*\}", "0", filled)
+             for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8")))]
+    assert [text for text in texts if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]", text)] == []
+
+
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
 def test_nothing_is_said_outside_of_a_message(name):
     """In a language that nobody speaks no English is left: in no line, label, help, error, drawing or caution."""
     count = {"sources": 2, "plan": 12, "boat": 12}.get(name, 30)
     left = pseudo.unsaid(name, cases.requests(name, count))
-    assert {place: text for place, (text, _) in left.items() if not DATA.fullmatch(place)} == {}
+    assert {place: text for place, (text, _) in left.items()} == {}
 
 
 def test_a_figure_is_told_in_the_reader_s_units():

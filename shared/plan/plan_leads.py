@@ -51,7 +51,7 @@ def done_lead(after: Next, place: int) -> Values:
 
 def record_pairs(record: Record) -> "list[list]":
     """What a finished batch took, as the log keeps it."""
-    pairs = [["what", message("plan-logged", number=record.number)],
+    pairs = [["planned", str(record.number)],
              ["seam", cut(named(record.names), MOST_LETTERS)],
              ["temperature", number(shown(record.temperature - 273.15, 1) + " °C")],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
@@ -75,7 +75,7 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
     pairs = [["air", at], ["batch", mass], ["container", container],
              ["filler", filler], ["grain", ""], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", number(minutes_typed(clock.span))],
-             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", message("plan-batch", number=after.number)],
+             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", str(after.number)],
              ["pot.container", container],
              ["pot.place", cut(message("plan-pieces-to", first=first, last=last) if len(clock.names) > 1 else first,
                                MOST_LETTERS)],
@@ -85,5 +85,5 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
         pairs.append(["timing.filler", filler])
     for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
-        pairs += [[own + "name", message(SAID[key])], [own + "minute", number(shown(end / 60, 1, DOWN))]]
+        pairs += [[own + "name", key], [own + "minute", number(shown(end / 60, 1, DOWN))]]
     return pairs

@@ -6,6 +6,7 @@ from ..forms.types import Said
 from ..words.messages import message
 from ..words.numbers import DIGITS, reading, shown, small
 from ..words.units import BY_SPELLING, to_si
+from .kept_words import SPELT
 
 MOST = 6
 SAID = ("stiffening", "good", "gone")
@@ -49,6 +50,7 @@ def _row(words, place):
         elif word[0] in DIGITS and word[-1] in DIGITS:
             before = word  # its unit comes next
             continue
+        word = SPELT.get(word, word)
         if word in SAID:
             row["said"] = word
         elif word in PLACES:

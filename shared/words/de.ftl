@@ -3849,3 +3849,20 @@ language-unfetched = Die andere Sprache konnte nicht geladen werden. Mit Empfang
 language-unkept = Dieser Browser kann die App nicht behalten, und dieser Server sendet nur eine Sprache.
 setting-language = Sprache
     .help = Für alle Seiten, sobald geladen. Eingaben bleiben. Dieses Deutsch hat noch kein Bootsbauer geprüft.
+
+## Data: what was kept as words before
+
+log-volume = Gemischtes Volumen
+kept-trial =
+    .thick = dick
+    .doubt = Zweifel
+    .mass = Masse
+    .air = Luft
+    .loss = Verlust
+    .heat = Wärme
+    .width = Breite
+    .mix = Mischung
+kept-rate =
+    .to = bis
+    .from = aus
+lead-done = { $label }: erledigt.

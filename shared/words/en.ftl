@@ -3958,3 +3958,23 @@ language-unfetched = The other language could not be loaded. Try again with a co
 language-unkept = This browser cannot save the app, and this server sends one language only.
 setting-language = Language
   .help = For every screen, once this phone has loaded the language. What you typed stays as typed.
+
+## Data: what was kept as words before
+
+log-volume = Mixed volume
+# in which words a test cup is kept with its system: "thick 1800 s, doubt 8 %, mass 100 g, air 20 °C, loss 90 %"
+kept-trial =
+  .thick = thick
+  .doubt = doubt
+  .mass = mass
+  .air = air
+  .loss = loss
+  .heat = heat
+  .width = width
+  .mix = mix
+# how fast a step went: "roll 0.50, 0.41 to 0.60, from 3"
+kept-rate =
+  .to = to
+  .from = from
+# behind a tap on what leads on: "Cove tooled: done."
+lead-done = { $label }: done.
