@@ -57,13 +57,14 @@ FOLLOWS = [
      "30° to 150°", "35° to 145°"),
     ("measuring", "MARK_ERROR = 0.001", "MARK_ERROR = 0.002", "measure", STICK, "1 mm on each mark",
      "2 mm on each mark"),
-    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "is 300 g", "is 350 g"),
+    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "If empty: 300 g",
+     "If empty: 350 g"),
     ("containers", '("heat_per_epoxide", 106600.0, 100000.0,', '("heat_per_epoxide", 106600.0, 90000.0,', "heat",
      {"air": "20"}, "100 to 118 kJ/mol", "90 to 118 kJ/mol"),
     ("cure_times", "ENERGY = (55000.0,", "ENERGY = (56000.0,", "cure", {"air": "20"}, "energy 55 kJ", "energy 56 kJ"),
     ("glass", "FOR_BUYING = (0.45,", "FOR_BUYING = (0.42,", "heat", {"air": "20"}, "tape 45% glass", "tape 42% glass"),
     ("plans", "WARMTH = 293.15", "WARMTH = 295.15", "boat", {}, "empty: 20 °C", "empty: 22 °C"),
-    ("airing", '"air-rule-pressure", 5,', '"air-rule-pressure", 6,', "air", {"fan_runs": "in"}, "up; 5 Pa", "up; 6 Pa"),
+    ("airing", '"air-rule-pressure", 5,', '"air-rule-pressure", 6,', "air", {"fan_runs": "in"}, "up, 5 Pa", "up, 6 Pa"),
 ]
 
 # figures that a text may hold, though no row has them: how to type, what a unit is, what a word means
