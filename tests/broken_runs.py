@@ -22,6 +22,7 @@ Change = namedtuple("Change", ("what", "file", "old", "new", "tests", "before"))
 PARTS, SAFETY = "tests/test_which_part.py", "tests/test_safety_table.py"
 MARKS, SCREEN = "tests/test_told_marks.py", "tests/browser/test_parts_on_screen.py"
 HARM = "tests/browser/test_kept_from_harm.py"
+BOTH = "tests/browser/test_both_runtimes.py"
 CATALOGUE, WORDS = "shared/catalogue/", "shared/words/en.ftl"
 
 CHANGES = (
@@ -340,6 +341,25 @@ CHANGES = (
         "rank=WARN if off.off else MORE",
         "rank=MORE",
         f"{SAFETY} {PARTS}",
+        "no",
+    ),
+    # two runtimes
+    Change(
+        "the server answers in place of the phone's runtime",
+        "webui/js/engine/engine.js",
+        "export const ask = async (request) => {\n",
+        "export const ask = async (request) => {\n  if (request.typed) {\n    return (await fetch(`/api/${request.move}`, { "
+        'method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify(request.typed) '
+        "})).json();\n  }\n",
+        BOTH + "::test_two_different_runtimes_answer",
+        "yes",
+    ),
+    Change(
+        "an answer does not say which runtime gave it",
+        "webui/js/engine/worker.js",
+        " got['by'] = interpreter\\n",
+        "",
+        BOTH + "::test_two_different_runtimes_answer",
         "no",
     ),
 )
