@@ -15,7 +15,7 @@ from .headers import HEADERS
 from .language import FIRST
 from .lean import bundled_page, lean, lean_script, lean_style, tight_script
 from .one_script import needs, one_script, through
-from .put_in import WRITTEN, handed_on, put_in, put_in_script, short_names
+from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
 from .unasked import without
 
@@ -115,7 +115,7 @@ class Build:
         shared, said = self.house / "shared", sentences(self.language)
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
-        texts[WRITTEN] = on_a_phone(self.language)
+        texts[WRITTEN], texts[ROWS] = on_a_phone(self.language), own_row(texts[ROWS], self.language)
         short, whole = short_names(said), handed_on(list(texts.values()), said)
         return {path: put_in(without(text), said, short, whole) for path, text in texts.items()}
 

@@ -12,7 +12,7 @@ from typing import ClassVar
 import cases
 from covemix.shared.door import moves
 from covemix.shared.words import languages, written
-from covemix.shared.words.languages import Language
+from covemix.shared.words.languages import Language, one_alone
 from covemix.shared.words.units import UNITS, sign
 
 NAME = "xx"
@@ -73,7 +73,8 @@ class Sentences(dict):
 def speak() -> str:
     """Makes it a language of this process; gives its name."""
     if NAME not in languages.LANGUAGES:
-        languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False)
+        languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False, one_alone,
+                                             {"%": ("\u00a0%", "\u00a0%")}, {}, False)
         english, plain = written.sentences("en"), written.sentences
         table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
         written.sentences = lambda language: table if language == NAME else plain(language)
@@ -101,7 +102,7 @@ def said(data, path=""):
         path = f"{path}.{data['name']}" if isinstance(data.get("name"), str) else path
         for key, value in data.items():
             if key in KEYS and isinstance(value, str):
-                yield f"{path}.{key}", value
+                yield f"{path}.{key}", data.get("head", "") + value if key == "how" else value  # half of a label
             elif key in KEYS and isinstance(value, list) and value and isinstance(value[0], str):
                 yield from ((f"{path}.{key}", text) for text in value)
             else:

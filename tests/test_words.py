@@ -35,10 +35,8 @@ SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "s
 ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
 
 
-# what a page keeps and hands back, names of the demo boat, the name of a pot that a form starts with, where it stands;
-# and figures as they are spoken, in words that are English yet
-DATA = re.compile(r"\.(?:keep_\w+|ring)\.\w+|\.place\.\w+|\.(?:joint|wall)_#\.label|in a message: [a-z -]+ (?:fluid )?"
-                  "(?:grams?|kilograms?|millilitres?|litres?|millimetres?|strokes?|minutes?|ounces?|pounds?|inch(es)?)")
+# what a page keeps and hands back, and where a pot stands
+DATA = re.compile(r"\.(?:keep_\w+|ring)\.\w+|\.place\.\w+")
 
 
 def trees():

@@ -67,6 +67,7 @@ field-of-what = { $label }, wovon
 field-read =
     .comma = { $read } (Dezimalstellen nach dem Komma). Für Tausender { $whole } eingeben.
     .point = { $read } (Dezimalstellen nach dem Punkt). Für Tausender { $whole } eingeben.
+unit-which-pfund = lb oder 500 g
 
 ## Door: cards, links and what leaves the phone
 
@@ -1036,6 +1037,9 @@ pouring-done-within = Fertig, aufbrauchen binnen
     .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verlegen. Ab erstem Kontakt: { $rest }.
     .said = Fertig. Ein voller Becher heizt sich selbst auf: binnen { $time } ab erstem Kontakt aufbrauchen.
 pouring-parts = Zugegebene Komponenten
+pouring-logged = { $much } { $name }
+    .mixed = gemischt
+    .thickened = { $what }, angedickt
 
 ## Time in the cup
 
@@ -1648,6 +1652,9 @@ pot-lost = Vergangene Zeit unsicher
     .text = Vielleicht ist mehr Zeit vergangen als gezählt: Die Uhr des Telefons wurde unbemerkt zurückgestellt. Im Zweifel den Ansatz als verbraucht ansehen.
 pot-unseen = Unbeobachtet
     .text = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf. Wurde die Uhr dabei zurückgestellt, bleibt weniger Zeit.
+pot-unnamed = Ansatz
+pot-start-batch = { $mass } bei { $air }
+pot-start-next = Glasband auf die weiche Hohlkehle rollen
 
 ## Clock times
 
@@ -2014,6 +2021,8 @@ plan-pour = Ansatz { $number } mischen: { $what }
     .card = Mischen: { $what }
 plan-tap = Ansatz { $number }: { $step }
 plan-start-clock = Uhr für Ansatz { $number } starten, geplant { $time }
+plan-logged = Ansatz { $number } des Plans
+plan-pieces-to = { $first } bis { $last }
 
 ## Joint
 
@@ -2407,6 +2416,16 @@ boat-plan = Diese Nähte planen
     .insides = Innenseiten planen
     .outsides = Außenseiten planen, Rumpf gewendet
     .part = { $plan }: Stücke { $first } bis { $last } von { $all }
+demo-boat =
+    .keel = Kiel
+    .chine = Kimm
+    .transom-bottom = Spiegel am Boden
+    .transom-side = Spiegel an der Seite
+    .bow-transom = Bugspiegel
+    .middle-bulkhead = Mittelschott
+    .fore-bulkhead = Vorderes Schott
+    .side-butt = Stoß der Seitenplatten
+    .skeg = Skegleiste
 
 ## Cutting
 

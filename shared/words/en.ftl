@@ -69,6 +69,8 @@ field-of-what = { $label }, of what
 field-read =
   .comma = { $read } (decimals after the comma). For thousands type { $whole }.
   .point = { $read } (decimals after the point). For thousands type { $whole }.
+# a word that in German is half a kilogram
+unit-which-pfund = lb, or 500 g
 
 ## Door: cards, links and what leaves the phone
 
@@ -1052,6 +1054,10 @@ pouring-done-within = Done, use it up within
   .under = A full cup heats itself: spread or lay it now. From first contact: { $rest }.
   .said = Done. A full cup heats itself: use it up within { $time } of first contact.
 pouring-parts = Parts poured
+# what the log calls a batch: $much with its unit, $name of the system
+pouring-logged = { $much } { $name }
+  .mixed = mixed
+  .thickened = { $what }, thickened
 
 
 ## Time in the cup
@@ -1699,6 +1705,10 @@ pot-lost = The time passed is in doubt
   .text = More time may have passed than is counted: the phone's clock was set back while nobody looked. If in doubt, treat the pot as used up.
 pot-unseen = While nobody looked
   .text = { $span } counted by the phone's clock alone: page closed, or phone asleep. If the clock was set back then, less is left.
+pot-unnamed = Pot
+# what a clock that is started is called, and what is to be done next
+pot-start-batch = { $mass } at { $air }
+pot-start-next = Tape rolled on the soft cove
 
 
 ## Clock times
@@ -2083,6 +2093,10 @@ plan-pour = Pour batch { $number }: { $what }
   .card = Pour: { $what }
 plan-tap = Batch { $number }: { $step }
 plan-start-clock = Start the clock of batch { $number }, planned { $time }
+# what the log calls a batch of a plan
+plan-logged = Batch { $number } of the plan
+# from one piece to another
+plan-pieces-to = { $first } to { $last }
 
 
 ## Joint
@@ -2497,6 +2511,17 @@ boat-plan = Plan these seams
   .insides = Plan the insides
   .outsides = Plan the outsides, hull turned
   .part = { $plan }: pieces { $first } to { $last } of { $all }
+# the joints of the boat that an empty form shows
+demo-boat =
+  .keel = Keel
+  .chine = Chine
+  .transom-bottom = Transom to bottom
+  .transom-side = Transom to side
+  .bow-transom = Bow transom
+  .middle-bulkhead = Middle bulkhead
+  .fore-bulkhead = Fore bulkhead
+  .side-butt = Side panel butt
+  .skeg = Skeg strip
 
 
 ## Cutting
