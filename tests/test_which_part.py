@@ -30,6 +30,7 @@ TOOLS = {"scale": {"scale": {"step": "0.01 g", "most": "5 kg"}}, "syringes": {"s
          "stick": {"cup": {"name": "Can", "bottom": "60 mm", "top": "60 mm", "height": "200 mm"}}, "pumps": {}}
 AREA = 3.141592653589793 * 30 * 30  # mm2 of that can
 AMOUNT = 350.0  # g
+ZERO = re.compile(r"\bzero the scale\b|\bset it to zero\b", re.I)  # what asks for it
 
 
 def by_hand(key):
@@ -159,15 +160,14 @@ def test_the_scale_is_zeroed_before_a_part_only_where_that_was_chosen(key):
     """Zeroed once, the readings grow and no step may ask for a zero; zeroed each time, each part has its own weight and
     every step but the first asks for it."""
     once = told("pouring", asked(key, "scale"))["steps"]
-    zeroed = [one["name"] for one in once if re.search(r"\b(to 0|to zero)\b", one["label"] + " " + one["under"])
-              and one["name"] != "cup"]
-    assert zeroed == []
+    assert [one["name"] for one in once if ZERO.search(one["label"] + " " + one["under"])] == []
+    assert ZERO.search(once[0]["said"])
     assert [one["name"] for one in once].index("cup") == 0
     parts = [one for one in once if one["name"].startswith("reading_")]
     assert all("not zero again" in one["under"] for one in parts[1:])
     each = [one for one in told("pouring", asked(key, "scale", zeroing="each"))["steps"]
             if one["name"].startswith("reading_")]
-    assert ["to 0" in one["under"] for one in each] == [False] + [True] * (len(each) - 1)
+    assert [bool(ZERO.search(one["under"])) for one in each] == [False] + [True] * (len(each) - 1)
     assert not any("not zero again" in one["under"] for one in each)
     for one, wanted in zip(each, expected(key, "scale", each=True), strict=False):
         assert figure(one["figure"]) == pytest.approx(wanted, abs=0.011)
