@@ -126,8 +126,8 @@ CHANGES = (
     Change(
         "step view: the name of the next step",
         "webui/js/views/steps.js",
-        'this.at("part").textContent = cut < 0 ? step.label',
-        'this.at("part").textContent = cut < 0 || after?.field ? after?.label.split(", ")[0] ?? step.label',
+        'this.at("part").textContent = step.head;',
+        'this.at("part").textContent = after?.field ? after.head : step.head;',
         SCREEN,
         "no",
     ),
@@ -136,8 +136,8 @@ CHANGES = (
         "webui/js/answer/lines.js",
         "  lines.forEach((line, place) => {",
         '  if (lines.length > 1 && lines.every(({ rank }) => rank === "answer")) {\n'
-        "    const labels = lines.map(({ label }) => label).reverse();\n"
-        "    lines = lines.map((line, place) => ({ ...line, label: labels[place] }));\n  }\n"
+        "    const heads = lines.map(({ head }) => head).reverse();\n"
+        "    lines = lines.map((line, place) => ({ ...line, head: heads[place] }));\n  }\n"
         "  lines.forEach((line, place) => {",
         SCREEN,
         "no",
@@ -278,7 +278,7 @@ CHANGES = (
     Change(
         "the live caution is emptied",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = got.caution;',
+        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
         'document.querySelector("[data-caution]").textContent = "";',
         HARM,
         "no",
@@ -286,7 +286,7 @@ CHANGES = (
     Change(
         "the live caution stays as it was sent",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = got.caution;',
+        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
         "",
         HARM,
         "",
