@@ -22,6 +22,7 @@ Change = namedtuple("Change", ("what", "file", "old", "new", "tests", "before"))
 PARTS, SAFETY = "tests/test_which_part.py", "tests/test_safety_table.py"
 MARKS, SCREEN = "tests/test_told_marks.py", "tests/browser/test_parts_on_screen.py"
 HARM = "tests/browser/test_kept_from_harm.py"
+BOTH = "tests/browser/test_both_runtimes.py"
 CATALOGUE, WORDS = "shared/catalogue/", "shared/words/en.ftl"
 
 CHANGES = (
@@ -125,8 +126,8 @@ CHANGES = (
     Change(
         "step view: the name of the next step",
         "webui/js/views/steps.js",
-        'this.at("part").textContent = cut < 0 ? step.label',
-        'this.at("part").textContent = cut < 0 || after?.field ? after?.label.split(", ")[0] ?? step.label',
+        'this.at("part").textContent = step.head;',
+        'this.at("part").textContent = after?.field ? after.head : step.head;',
         SCREEN,
         "no",
     ),
@@ -135,8 +136,8 @@ CHANGES = (
         "webui/js/answer/lines.js",
         "  lines.forEach((line, place) => {",
         '  if (lines.length > 1 && lines.every(({ rank }) => rank === "answer")) {\n'
-        "    const labels = lines.map(({ label }) => label).reverse();\n"
-        "    lines = lines.map((line, place) => ({ ...line, label: labels[place] }));\n  }\n"
+        "    const heads = lines.map(({ head }) => head).reverse();\n"
+        "    lines = lines.map((line, place) => ({ ...line, head: heads[place] }));\n  }\n"
         "  lines.forEach((line, place) => {",
         SCREEN,
         "no",
@@ -277,7 +278,7 @@ CHANGES = (
     Change(
         "the live caution is emptied",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = got.caution;',
+        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
         'document.querySelector("[data-caution]").textContent = "";',
         HARM,
         "no",
@@ -285,7 +286,7 @@ CHANGES = (
     Change(
         "the live caution stays as it was sent",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = got.caution;',
+        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
         "",
         HARM,
         "",
@@ -340,6 +341,25 @@ CHANGES = (
         "rank=WARN if off.off else MORE",
         "rank=MORE",
         f"{SAFETY} {PARTS}",
+        "no",
+    ),
+    # two runtimes
+    Change(
+        "the server answers in place of the phone's runtime",
+        "webui/js/engine/engine.js",
+        "export const ask = async (request) => {\n",
+        "export const ask = async (request) => {\n  if (request.typed) {\n    return (await fetch(`/api/${request.move}`, { "
+        'method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify(request.typed) '
+        "})).json();\n  }\n",
+        BOTH + "::test_two_different_runtimes_answer",
+        "yes",
+    ),
+    Change(
+        "an answer does not say which runtime gave it",
+        "webui/js/engine/worker.js",
+        " got['by'] = interpreter\\n",
+        "",
+        BOTH + "::test_two_different_runtimes_answer",
         "no",
     ),
 )

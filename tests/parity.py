@@ -1,13 +1,14 @@
 """Both runtimes answer alike: compare the answers of any engine with CPython's, and shrink what differs.
 
 An engine is a function `ask(list of request texts) -> list of answer texts`; an answer that could not be had is a text
-that is no JSON object with "answers" or "lines" in it, and counts as a difference even where both sides fail.
+that is no JSON object with one of ANSWERS in it, and counts as a difference even where both sides fail.
 """
 import json
 import math
 
 from covemix.shared.door.call import call
 
+ANSWERS = ("answers", "lines", "card", "refused")  # of a screen or its first figures, a move, what leaves, what came
 RELATIVE = 1e-12
 FLOOR = 1e-15  # a ratio's error is a difference of numbers near 1: below this it is the last bit of that difference
 
@@ -68,7 +69,7 @@ def _letters(parsed):
 
 def _parsed(text):
     parsed = json.loads(text, parse_constant=_refused, parse_int=float)  # what is 1.0 here may be written 1 there
-    if not isinstance(parsed, dict) or not ("answers" in parsed or "lines" in parsed):
+    if not isinstance(parsed, dict) or not any(key in parsed for key in ANSWERS):
         raise ValueError("not an answer")
     return parsed
 

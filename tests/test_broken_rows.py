@@ -8,4 +8,5 @@ def test_a_change_has_its_place_and_its_tests(change):
     assert change.old in (HERE / change.file).read_text(encoding="utf-8")
     assert change.old != change.new
     for path in change.tests.split():
-        assert (HERE / path).exists()
+        file, _, test = path.partition("::")
+        assert f"def {test}" in (HERE / file).read_text(encoding="utf-8")

@@ -98,9 +98,9 @@ def _begun(what, reader):
     head, inner = what[0], what[1]
     if head in (7, 8):  # without a sign between them they are one
         return "".join([_begun(one, reader) for one in (inner[:1] if what[2] else inner)])
-    if head in PARTS or head in (0, 4):
-        return said(what, reader).replace("\u00a0", " ").partition(" ")[0]
-    if head is None or isinstance(head, int):
+    if isinstance(head, int):  # on a phone a pattern stands there, which is no key of a dict
+        return said(what, reader).replace("\u00a0", " ").partition(" ")[0] if head in PARTS or head in (0, 4) else ""
+    if head is None:
         return ""
     pattern = _pattern(head, reader)
     while isinstance(pattern, tuple):

@@ -26,6 +26,18 @@ def pytest_collection_modifyitems(items):
             item.add_marker(pytest.mark.flaky(reruns=1))
 
 
+def pytest_terminal_summary(terminalreporter):
+    """What both runtimes were asked: how much of it was refused, and how many of the answers were different ones."""
+    rows = [row for report in terminalreporter.getreports("passed") for key, row in report.user_properties
+            if key == "asked"]
+    if rows:
+        asked, refused, distinct = (sum(row[place] for row in rows) for place in (1, 2, 3))
+        terminalreporter.section("questions that both runtimes answered alike")
+        for name, *counts in sorted(rows):
+            terminalreporter.write_line("{:16s} {:5d}, {:4d} refused, {:5d} different answers".format(name, *counts))
+        terminalreporter.write_line(f"{asked} in all: {refused / asked:.1%} refused, {distinct / asked:.1%} different")
+
+
 @pytest.fixture(scope="session")
 def chromium():
     with sync_playwright() as playwright:

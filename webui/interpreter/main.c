@@ -5,6 +5,7 @@
 #include "py/compile.h"
 #include "py/gc.h"
 #include "py/lexer.h"
+#include "py/objstr.h"
 #include "py/runtime.h"
 
 #define EXPORTED(name) __attribute__((export_name(#name)))
@@ -63,6 +64,9 @@ static mp_obj_t no_files(size_t given, const mp_obj_t *values, mp_map_t *named) 
     mp_raise_OSError(NO_SUCH_FILE);
 }
 MP_DEFINE_CONST_FUN_OBJ_KW(mp_builtin_open_obj, 1, no_files);
+
+// Which interpreter this is, as programs know it by the name `interpreter`: it goes out with each answer.
+const MP_DEFINE_STR_OBJ(interpreter_obj, "MicroPython " MICROPY_VERSION_STRING);
 
 // --- what was said last: an answer, or why there is none ---
 static char *said;

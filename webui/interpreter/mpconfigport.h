@@ -30,6 +30,9 @@ typedef long mp_off_t;
 #define MICROPY_STACK_CHECK (0) // frames of Python run out first; what C calls of itself ends in a trap of the stack
 #define MICROPY_NLR_SETJMP (1)
 
+extern const struct _mp_obj_str_t interpreter_obj; // in main.c
+#define MICROPY_PORT_BUILTINS { MP_ROM_QSTR(MP_QSTR_interpreter), MP_ROM_PTR(&interpreter_obj) },
+
 #define MICROPY_ENABLE_COMPILER (1)
 #define MICROPY_ENABLE_EXTERNAL_IMPORT (1)
 #define MICROPY_ENABLE_SOURCE_LINE (1)

@@ -7,7 +7,8 @@ import { keepPicture, recallPicture } from "./picture.js";
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
 const MOST_LEFT = 4; // answers in a row without a rest, after which it is swept all the same: a full heap doubles
 const PROGRAM = "from shared.door import call as door\nfrom shared.forms.memo import Memo\nmemo = Memo()\n"
-  + "def call(text):\n return door.answered(text, memo)\n"; // one memo for as long as this worker lives
+  + "def call(text):\n got = door.answered(text, memo)\n got['by'] = interpreter\n return got\n"; // one memo for as long as this
+// worker lives; who answered comes with each answer
 let python;
 let channel; // by which answers go
 let resting = 0;
