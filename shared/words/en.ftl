@@ -275,7 +275,7 @@ kind-system-pot-meaning = Pot life means
 kind-system-film-time = Working time as a thin film
 kind-system-lowest = Lowest working temperature
 kind-system-timings = Own timings of its pots
-  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }. A semicolon before the next. They override the label.
+  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }. Add "in sun" if it stood there. A semicolon before the next. They override the label.
 kind-system-trials = Test cups
   .help = Filled in by the test cup.
 kind-system-lot = Lot
@@ -1274,6 +1274,11 @@ heat-curve-degrees = { $degrees }°
 heat-curve-peak =
   .about = about { $peak }
   .over = over { $peak }
+usable-other-sun = Timed in other sun
+  .text = { $count ->
+    [one] 1 own timing was in other sun. It sets no time here, it can only limit one.
+   *[other] { $count } own timings were in other sun. They set no time here, they can only limit one.
+  }
 # two own timings: usable-seen
 usable-contradict = These timings contradict
   .text = { $one }, but { $other }. The shorter counts. Delete the wrong timing.
