@@ -15,8 +15,9 @@ from .headers import HEADERS
 from .language import FIRST
 from .lean import bundled_page, lean, lean_script, lean_style, tight_script
 from .one_script import needs, one_script, through
-from .put_in import WRITTEN, handed_on, put_in, put_in_script, short_names
+from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
+from .unasked import without
 
 BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
 MAIN = "js/main.js"
@@ -114,9 +115,9 @@ class Build:
         shared, said = self.house / "shared", sentences(self.language)
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
-        texts[WRITTEN] = on_a_phone(self.language)
+        texts[WRITTEN], texts[ROWS] = on_a_phone(self.language), own_row(texts[ROWS], self.language)
         short, whole = short_names(said), handed_on(list(texts.values()), said)
-        return {path: put_in(text, said, short, whole) for path, text in texts.items()}
+        return {path: put_in(without(text), said, short, whole) for path, text in texts.items()}
 
     @cached_property
     def engine(self) -> dict[str, str]:
@@ -157,10 +158,10 @@ class Build:
 
     @cached_property
     def id(self) -> str:
-        """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
+        """A hash over every file's path and content, the sentences, templates and headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        words = self.house / "shared" / "words" / f"{self.language}.ftl"
-        for path in [*sorted((self.house / "shared").rglob("*.py")), words]:
+        digest.update(repr(sentences(self.language)).encode())
+        for path in sorted((self.house / "shared").rglob("*.py")):
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for name, file in self.files.items():
             digest.update(name.encode() + b"\0" + hashlib.sha256(file.body).digest())

@@ -1,4 +1,5 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
+from covemix.shared.forms.declared import alike
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.numbers import digits
@@ -57,7 +58,7 @@ class Form:
         row = self.typed.get(path) or ("" if self._typed_below(path) else item["default"])
         stands = next((one["typed"] for one in item["rows"] if one["id"] == row), {})
         own = {name: self.typed.get(f"{path}.{name}") for name in item["own"]}
-        return "" if any(text and text != stands.get(name) for name, text in own.items()) else row
+        return "" if any(text and not alike(text, stands.get(name)) for name, text in own.items()) else row
 
     def open(self, path: str) -> bool:
         """A record's figures stand open where one was typed or has to be put right."""

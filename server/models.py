@@ -11,6 +11,13 @@ Typed = StrictFloat | str | None  # strict: false is no 0
 FORBID = ConfigDict(extra="forbid")
 
 
+# of an answer and of a step, as a page sets them; left out where empty
+HEAD = Field(default="", description="The name that the label begins with")
+HOW = Field(default="", description="What is to be done, the rest of the label")
+LARGE = Field(default="", description="The figure that the text begins with")
+SMALL = Field(default="", description="The text behind the figure, with its blank; all of it where it has none")
+
+
 class FieldError(BaseModel):
     """What one field can put right."""
 
@@ -32,6 +39,10 @@ class LineModel(BaseModel):
     part: str
     rank: str
     span: list[float] = Field(description="From and to on the rule under a large figure, percent; empty: no rule")
+    head: str = HEAD
+    how: str = HOW
+    large: str = LARGE
+    small: str = SMALL
 
 
 class LeadModel(BaseModel):
@@ -75,6 +86,10 @@ class StepModel(BaseModel):
     lead: list[tuple[str, str]] = Field(description="Pairs that mend it, in the form")
     keeps: list[tuple[str, str]] = Field(description="Pairs that a log entry of this step starts with")
     logs: list[tuple[str, str]] = Field(description="Pairs of the whole batch for the log, at the last step")
+    head: str = HEAD
+    how: str = HOW
+    large: str = LARGE
+    small: str = SMALL
 
 
 class SteppedModel(AnswerModel):

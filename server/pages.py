@@ -53,7 +53,6 @@ class Pages:
         self.t = partial(t, self.language)
         self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
-        self.env.filters["cut"] = lambda text, mark: text.partition(mark)
         self.env.filters["bound"] = bound
         self.env.globals.update(most_rows=most_rows, learns=learns, language=self.language, languages=LANGUAGES,
                                 as_is=typed, t=self.t, bold=partial(bold, self.language))

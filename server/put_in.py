@@ -16,6 +16,7 @@ from covemix.shared.words.units import holds_figure
 from covemix.shared.words.written import names
 
 WRITTEN = "shared/words/written.py"
+ROWS = "shared/words/languages.py"
 NAMED = re.compile(r"\{([a-z_]\w*)\}")  # a value of a sentence
 CALLED = re.compile(r'(?<![\w.])t\("([a-z0-9.-]+)"(\)?)')  # of a script
 
@@ -37,6 +38,19 @@ def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset
         text = lines[line - 1]
         lines[line - 1] = text[:begin] + new.encode() + text[begin + len(old):]
     return b"".join(lines).decode()
+
+
+def own_row(source: str, language: str) -> str:
+    """The languages as a phone has them: of the rows its own alone. Each begins on a line of its own.
+
+    >>> own_row("A = (\\n  Language('en', '.'),\\n  Language('de',\\n    ','),\\n)", "de")
+    "A = (\\n  Language('de',\\n    ','),\\n)"
+    """
+    others = [node for node in nodes(source) if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
+              and node.func.id == "Language" and isinstance(node.args[0], ast.Constant)
+              and node.args[0].value != language]
+    gone = {line for node in others for line in range(node.lineno, (node.end_lineno or 0) + 1)}
+    return "".join(text for line, text in enumerate(source.splitlines(keepends=True), 1) if line not in gone)
 
 
 @cache

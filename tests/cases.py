@@ -11,7 +11,10 @@ import random
 from covemix.shared.door import moves
 from covemix.shared.forms.declared import Several
 from covemix.shared.forms.errors import InputError
-from covemix.shared.words.units import BY_NAME, UNITS, from_si, to_si, unit_for
+from covemix.shared.words.messages import spoken, with_unit
+from covemix.shared.words.texts import said
+from covemix.shared.words.units import BY_NAME, BY_SPELLING, UNITS, from_si, to_si, unit_for
+from covemix.shared.words.written import reader
 
 SEED = 20260
 BROKEN = ("", " ", "abc", "1e400", "NaN", "-inf", "-3", "0", "1,500.2", "1.2.3", "1 500", "١٢", "9" * 200, "1/0", "½/3",
@@ -28,6 +31,12 @@ OWN_WORDS = {  # texts that are read
     "learned": ("roll 0.5, 0.41 to 0.6, from 3",),
 }
 WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "null")
+
+
+def aloud(figure: str) -> str:
+    """A figure with its unit, as an English screen shows it, as it is said: "243 g"."""
+    digits, _, unit = figure.partition(" ")
+    return said(spoken(with_unit(digits, unit if unit in BY_NAME else BY_SPELLING[unit][0].name)), reader())
 
 
 def requests(name, count, seed=SEED):

@@ -6,6 +6,7 @@ import json
 from pathlib import Path
 
 import pytest
+from covemix.shared.words import written
 from hypothesis import HealthCheck, settings
 
 # the same examples each time, and no verdict on the speed of the machine
@@ -33,6 +34,16 @@ def pytest_sessionfinish(session):
     if target:
         rows = session.config.stash[RECORD]
         Path(target).write_text(json.dumps(rows, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+
+
+@pytest.fixture
+def german(monkeypatch):
+    """The name of a language with the marks, units and rules of German and the sentences of English."""
+    english, plain = written.sentences("en"), written.sentences
+    monkeypatch.setattr(written, "sentences", lambda language: english if language == "de" else plain(language))
+    written.reader.cache_clear()
+    yield "de"
+    written.reader.cache_clear()
 
 
 @pytest.fixture

@@ -255,17 +255,17 @@ CALLED = {
 }
 # key: (the dusts, the words, mark)
 POWDERS = {
-    "wood-flour": ("wood", "Wood dust can burn in the air, and is treated as a cause of cancer when breathed.",
+    "wood-flour": ("wood", "Wood dust can burn in the air. Breathed in, it is treated as a cause of cancer.",
                    PUBLISHED),
-    "silica": ("silica other", "Stays in the air for long, and dries skin and eyes.", COMMON),
+    "silica": ("silica other", "It stays in the air for long, and dries skin and eyes.", COMMON),
     "quartz": ("quartz other", "Quartz dust scars the lungs and can cause cancer.", PUBLISHED),
-    "cotton": ("cotton other", "Its dust tightens the chest, the raw fibre's above all.", PUBLISHED),
-    "milled-glass": ("glass other", "Splinters prick skin and eyes; rinse, do not rub.", COMMON),
-    "glass-spheres": ("glass other", "So light that it flies at a breath; slippery on the floor.", COMMON),
-    "phenolic-balloons": ("other", "So light that it flies at a breath; organic dust can burn in the air.", COMMON),
-    "talc": ("talc other", "Only talc without asbestos: ask for the sheet.", COMMON),
-    "other": ("other", "Read its sheet first; a dust limit holds for every powder.", COMMON),
-    "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest of them counts.", COMMON),
+    "cotton": ("cotton other", "Its dust tightens the chest, above all from raw fibre.", PUBLISHED),
+    "milled-glass": ("glass other", "Splinters prick skin and eyes. Rinse, do not rub.", COMMON),
+    "glass-spheres": ("glass other", "So light that a breath lifts it. Slippery on the floor.", COMMON),
+    "phenolic-balloons": ("other", "So light that a breath lifts it. Organic dust can burn in the air.", COMMON),
+    "talc": ("talc other", "Use only talc without asbestos. Ask for its data sheet.", COMMON),
+    "other": ("other", "Read its data sheet first. Every powder has a dust limit.", COMMON),
+    "sanding-epoxy": ("other wood", "Epoxy, filler and wood together: the strictest limit counts.", COMMON),
     "sanding-glass": ("other glass", "Glass dust pricks: cover wrists and neck.", COMMON),
     "sanding-wood": ("wood", "Wood dust can burn, and is treated as a cause of cancer.", PUBLISHED),
     "sanding-cedar": ("red cedar wood", "Its dust can cause asthma, and can burn.", PUBLISHED),
@@ -325,13 +325,14 @@ AIR_RULES = {"mixing lowest": 3, "mixing highest": 10, "make-up Pa": 5, "dischar
 
 # --- from where on a caution of the moment stands: own judgement, but for what one pass of putty takes
 FROM = {
-    "mass in one cup that is big": (300, "g"), "mass in one cup that is big on a warm day": (150, "g"),
-    "air that is warm": (28, "degC"), "air that is cold": (12, "degC"), "pot that is hot": (50, "degC"),
-    "usable time that is short": (10, "min"), "air changes that are few": (2, "an hour"),
-    "room that is small": (30, "m3"), "putty that is thick": (12, "mm"),
+    "big mass in one cup": (300, "g"), "big mass in one cup on a warm day": (150, "g"),
+    "warm air": (28, "degC"), "cold air": (12, "degC"), "hot pot": (50, "degC"),
+    "short usable time": (10, "min"), "few air changes": (2, "an hour"),
+    "small room": (30, "m3"), "thick putty": (12, "mm"),
     # the temperature from which HOT, below, says that it runs away; the least mass is own judgement: 10 g at 25 degC
     # stay below 40 degC in a cup of 65 mm at both ends of the band, 20 g reach 156 degC at the hot one (small_pots.py)
-    "peak of a pot that runs away": (100, "degC"), "smallest mass whose peak is shown": (10, "g"),
+    "peak temperature of a pot that runs away": (100, "degC"),
+    "smallest mass with its peak temperature shown": (10, "g"),
 }
 
 # --- ratio, stirring, filling: from memory or common practice
@@ -428,70 +429,66 @@ COVERS = {"open": (1, 1, COMMON, ""), "glass": (0.84, 0.5, PUBLISHED, "clear-gla
 # g/mL where nobody has read it: undiluted resin 1.16, READ; amines 0.96 to 1.05, READ as the library chemicals has them
 PART_DENSITIES = {"resin": (1.10, 1.18, PUBLISHED, "resin-liquid"), "hardener": (0.93, 1.05, PUBLISHED, "crc-amines")}
 
-FIRST = ("Your product's safety data sheet, local codes and licensed practice come first; these are reminders of what "
+FIRST = ("Your product's safety data sheet, local codes and licensed practice come first. These are reminders of what "
          "they usually say.")
-REMINDER = "Gloves and goggles before a pot is opened. The product's data sheet comes first."
+REMINDER = "Gloves and goggles on before you open a can. The product's data sheet comes first."
 HOT_POT = ("Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from "
            "anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the "
            "smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.")
-SPREAD_OUT = ("Do not wait for it: spread it thin, outdoors, on bare ground or in a tray, never under a lid. If it "
-              "smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If "
+              "it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
-    "gloves": ("Wear protective gloves: nitrile, two pairs, no latex as the only barrier. A wet or torn glove comes "
-               "off at "
-               "once. Which glove lasts how long: the glove maker's ISO 374 data for this product.", COMMON),
-    "sensitise": ("May cause an allergic skin reaction. Once sensitised, for good. Never wash it off with solvent: "
-                  "soap "
-                  "and plenty of water.", PUBLISHED),
+    "gloves": ("Wear protective gloves: nitrile, two pairs. Never wear latex as the only barrier. Take a wet or torn "
+               "glove off at once. How long a glove lasts: see the glove maker's ISO 374 data for this "
+               "product.", COMMON),
+    "sensitise": ("May cause an allergic skin reaction. The allergy stays for life. Wash with soap and plenty of "
+                  "water, never with solvent.", PUBLISHED),
     "skin_first_aid": ("IF ON SKIN: Wash with plenty of water. If skin irritation or rash occurs: Get medical help.",
                        PUBLISHED),
-    "eyes": ("Goggles on before a pot is opened. Hardener may cause severe skin burns and eye damage.", PUBLISHED),
+    "eyes": ("Hardener may cause severe skin burns and eye damage. Goggles on before you open a can.", PUBLISHED),
     "eyes_first_aid": ("IF IN EYES: " + EYES + " Get medical help.", PUBLISHED),
-    "air": ("Work where air moves through, and keep others and children out. A dust mask does not stop vapour. Inside "
-            "a "
-            "hull or a tank: not without its own plan and licensed practice.", COMMON),
-    "heat": ("Mixed resin heats itself; a full cup can smoke, burn and catch fire. Mix what you can use. A hot pot "
-             "goes "
-             "outdoors onto bare ground, spread thin if it still flows, never under a lid.", COMMON),
-    "dust": ("Powders and sanding dust: a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). Never "
-             "sand "
-             "epoxy that is not fully cured.", COMMON),
-    "waste": ("Let leftovers cure spread thin, outdoors; dispose of contents and container by local rules. Avoid "
-              "release "
+    "air": ("Work where air moves through. Keep others and children out. A dust mask does not stop vapour. Inside a "
+            "hull or tank: only with its own plan and licensed practice.", COMMON),
+    "heat": ("Mixed resin heats itself. A full cup can smoke, burn and catch fire. Mix only what you can use. Put a "
+             "hot pot outdoors on bare ground, never under a lid. Spread it thin if it still flows.", COMMON),
+    "dust": ("Powder or sanding dust: wear a particle filter (EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better). Never "
+             "sand epoxy that is not fully cured.", COMMON),
+    "waste": ("Spread leftovers thin outdoors to cure. Dispose of contents and container by local rules. Avoid release "
               "to the environment.", PUBLISHED),
 }
 
 # --- the cautions of the moment, the most urgent first: (name, heading, words, the task it leads to, mark)
 MOMENT = (
-    ("hot_now", "It is hot", "Out with it now: bare ground outdoors, thin if it still flows, never a lid.", "hot",
+    ("hot_now", "It is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
      COMMON),
-    ("hull", "Inside the hull", "Not without air led in, air tested, someone outside and licensed practice.",
+    ("hull", "Inside the hull", "Enter only with air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON),
     ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
-    ("vapour", "Solvent vapour", "No flame or spark, air moving through. See the grams this room takes.", "wipe",
+    ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
-    ("uncured", "Not cured", "Do not sand it yet: the dust of uncured epoxy can sensitise.", "sand", COMMON),
-    ("big_pot", "A big pot", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot", COMMON),
-    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less, spread it at once.",
+    ("uncured", "Not cured", "Do not sand it yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
+    ("big_pot", "A big batch", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
+     COMMON),
+    ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less and spread it at once.",
      "hot", COMMON),
     ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
      "once.", "hot", COMMON),
-    ("in_sun", "In the sun", "Shade first: spread thin in the sun it is thick sooner than a cup in the shade.",
+    ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
      "hot", "own judgement"),
-    ("short_pot", "Little time", "About {minutes} in the cup. Everything laid out first, then mix.", "mix", COMMON),
-    ("powder", "{filler}", "Particle mask and goggles on before the bag is opened. {about}", "powder", COMMON),
-    ("sanding", "Dust", "Particle mask on, dust taken off at the tool.", "sand", COMMON),
+    ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
+    ("powder", "{filler}", "Particle mask and goggles on before you open the bag. {about}", "powder", COMMON),
+    ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
-    ("small_room", "This room", "{room} with {changes}: open two sides before the lids come off.", "mix", COMMON),
-    ("thick", "Thick in one go", "{depth} deep heats itself on the boat too. Two passes.", "hot", COMMON),
-    ("cold", "Cold", "Warm the cans in warm water, never over a flame; no heater with a flame near lids.", "open",
-     COMMON),
-    ("blush", "Wash first", "Water and a pad before any paper: blush sanded in stays in.", "peel", COMMON),
-    ("gloves", "Gloves", "Two pairs and goggles on. A wet or torn glove comes off at once.", "open", COMMON),
+    ("small_room", "Little air", "{room} with {changes}: open two sides before you open a can.", "mix", COMMON),
+    ("thick", "Thick layer", "{depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
+    ("cold", "Cold", "Warm the cans in warm water, and keep flames and heaters with a flame away from "
+     "them.", "open", COMMON),
+    ("blush", "Wash first", "Water and a pad before any sandpaper: blush sanded in stays in.", "peel", COMMON),
+    ("gloves", "Gloves", "Wear two pairs, and goggles. Take a wet or torn glove off at once.", "open", COMMON),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON),
 )
 
@@ -500,178 +497,167 @@ CP = COMMON
 STATEMENTS = {
     # with wet epoxy
     "open_have": ("open", "have", "Gloves, goggles, soap and water, paper towels, a bag for waste.", CP),
-    "open_eyes": ("open", "eyes", "Hardener may cause severe skin burns and eye damage: open it away from your face.",
-                  CP),
-    "open_stop": ("open", "stop", "A can that bulges, leaks or has lost its label: do not open it.", CP),
-    "mix_have": ("mix", "have", "A tray or bare ground outdoors where a hot pot can go, and the way to it clear.", CP),
-    "mix_fire": ("mix", "fire", "Mixed resin heats itself. Mix what you can use, and get it out of the cup soon.", CP),
-    "mix_never": ("mix", "never", "Never change the ratio to make it quicker or slower.", CP),
-    "mix_stop": ("mix", "stop", "The cup feels warm before you are done: spread it out now.", CP),
-    "powder_have": ("powder", "have", "Mask on, scoop and lid at hand, a damp cloth for what falls beside.", CP),
-    "powder_air": ("powder", "air", "No fan blowing on the powder. Add it low and slowly, fold it in, then air the "
-                   "room.",
+    "open_eyes": ("open", "eyes", "Hardener may cause severe skin burns and eye damage. Open the can away from your "
+                  "face.", CP),
+    "open_stop": ("open", "stop", "Do not open a can that bulges, leaks or has lost its label.", CP),
+    "mix_have": ("mix", "have", "A tray or bare ground outdoors for a hot pot, and a clear way to it.", CP),
+    "mix_fire": ("mix", "fire", "Mixed resin heats itself. Mix only what you can use. Get it out of the cup soon.", CP),
+    "mix_never": ("mix", "never", "Never change the ratio for a faster or slower cure.", CP),
+    "mix_stop": ("mix", "stop", "If the cup feels warm before you are done, spread the batch out now.", CP),
+    "powder_have": ("powder", "have", "Mask on. Scoop, lid and a damp cloth for spills at hand.", CP),
+    "powder_air": ("powder", "air", "Point no fan at the powder. Add it low and slowly, fold it in, then air the room.",
                    CP),
-    "powder_eyes": ("powder", "eyes", "Powder flies up when it is poured: goggles, not glasses.", CP),
-    "powder_breathing": ("powder", "breathing", "Do not breathe dust. A half mask that fits is rated to let through a "
-                         "tenth at most.", PUBLISHED + " 1910.134"),
-    "powder_fire": ("powder", "fire", "Wood dust is combustible: no spark near it.", PUBLISHED + " npg"),
-    "powder_never": ("powder", "never", "Never blow powder away, never sweep it dry.", CP),
-    "powder_stop": ("powder", "stop", "You see dust hanging in the light, or the mask grows hard to breathe through.",
+    "powder_eyes": ("powder", "eyes", "Powder flies up when you pour it. Wear goggles, not glasses.", CP),
+    "powder_breathing": ("powder", "breathing", "Do not breathe dust. A half mask that fits is rated to let through at "
+                         "most a tenth.", PUBLISHED + " 1910.134"),
+    "powder_fire": ("powder", "fire", "Wood dust can burn. Keep sparks away.", PUBLISHED + " npg"),
+    "powder_never": ("powder", "never", "Never blow powder away. Never sweep it dry.", CP),
+    "powder_stop": ("powder", "stop", "Stop when dust hangs in the light or the mask gets hard to breathe through.",
                     CP),
-    "lay_have": ("lay", "have", "Spare gloves laid out, more than you think. Somewhere to drop what is wet.", CP),
-    "lay_eyes": ("lay", "eyes", "Goggles or side shields, above all overhead: rollers spit.", CP),
+    "lay_have": ("lay", "have", "More spare gloves than you think. A place to drop wet things.", CP),
+    "lay_eyes": ("lay", "eyes", "Rollers spit. Wear goggles or side shields, above all overhead.", CP),
     "lay_clothes": ("lay", "clothes", "Long sleeves, an apron or a coverall, knees and hair covered.", CP),
-    "lay_never": ("lay", "never", "Never kneel or lean in wet resin, nor answer the phone with the wet glove.", CP),
-    "lay_stop": ("lay", "stop", "The resin strings, warms or drags: it is gelling. Leave it, do not thin it.", CP),
-    "confined_first": ("confined", "have", "A plan in writing, a trained person outside who stays and never follows "
-                       "in, a "
-                       "way to pull you out, and licensed practice where the law asks for it. Without these: do not.",
+    "lay_never": ("lay", "never", "Never kneel or lean in wet resin. Never answer the phone with a wet glove.", CP),
+    "lay_stop": ("lay", "stop", "Resin that strings, warms or drags is gelling. Leave it, do not thin it.", CP),
+    "confined_first": ("confined", "have", "A written plan and a way to pull you out. A trained person outside who "
+                       "stays and never follows you in. Licensed practice where the law asks for it. Without these, do "
+                       "not go in.",
                        CP),
     # 29 CFR 1915.12 (READ): oxygen at or above 19.5 and below 22.0 %, then flammable below 10 % LEL, then toxic
-    "confined_tested": ("confined", "have", "Air tested before entry, in this order: oxygen, then flammable vapour, "
-                        "then "
-                        "toxic vapour. Oxygen from 19.5 up to 22 %, flammable vapour under a tenth of its lower limit.",
+    "confined_tested": ("confined", "have", "Test the air before entry, in this order: oxygen, flammable vapour, toxic "
+                        "vapour. Oxygen from 19.5 up to 22 %, flammable vapour under a tenth of its lower explosive "
+                        "limit.",
                         PUBLISHED + " 1915.12"),
-    "confined_air": ("confined", "air", "Air led in by a hose to where you breathe and out at the lowest place, all "
-                     "the "
-                     "time. Vapour is heavier than air and lies in the bilge.", CP),
-    "confined_breathing": ("confined", "breathing", "A filter mask is no answer where air may lack oxygen or vapour "
-                           "may "
-                           "build up: that needs supplied air and training.", CP),
-    "confined_fire": ("confined", "fire", "No solvent, no spark, no lamp or tool that is not made for it. One spilt "
-                      "cup of "
-                      "solvent can fill a hull.", CP),
-    "confined_never": ("confined", "never", "Never alone, never with solvent, never in after somebody who has gone "
-                       "down: "
-                       "call for help.", CP),
-    "confined_aid": ("confined", "aid", "Somebody down inside: call the emergency number first, blow air in, do not "
-                     "follow.", CP),
-    "confined_stop": ("confined", "stop", "The fan stops, the alarm sounds, the person outside has to leave: everybody "
+    "confined_air": ("confined", "air", "Vapour is heavier than air and lies in the bilge. Lead air in by hose to "
+                     "where you breathe, and out at the lowest place, all the time.", CP),
+    "confined_breathing": ("confined", "breathing", "A filter mask does not protect where air may lack oxygen or "
+                           "vapour may build up. You need supplied air and training.", CP),
+    "confined_fire": ("confined", "fire", "One spilt cup of solvent can fill a hull with vapour. No solvent, no spark, "
+                      "only lamps and tools made for such air.", CP),
+    "confined_never": ("confined", "never", "Never go in alone or with solvent. Never go in after somebody who has "
+                       "collapsed: call for help.", CP),
+    "confined_aid": ("confined", "aid", "Somebody collapsed inside: call the emergency number first, blow air in, do "
+                     "not go in.", CP),
+    "confined_stop": ("confined", "stop", "Fan stops, alarm sounds or the person outside has to leave: everybody "
                       "out.", CP),
-    "confined_deck": ("confined", "have", "Where it can wait or be done from outside, through a hatch, with a long "
-                      "handle: "
-                      "do that.", COMMON),
+    "confined_deck": ("confined", "have", "If the work can wait, wait. Or work from outside, through a hatch, with a "
+                      "long handle.", COMMON),
     # between the layers
     "wipe_have": ("wipe", "have", "A little solvent in a metal can with a lid, cloths, a lidded metal bin outdoors.",
                   CP),
-    "wipe_hands": ("wipe clean", "hands", "Thin nitrile holds ketones back for minutes only: take the glove the "
-                   "solvent's "
-                   "sheet names, change it when wet.", CP),
-    "wipe_eyes": ("wipe clean", "eyes", "Goggles: solvent splashes off a cloth and a brush.", CP),
-    "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Work so that the air carries it off.", CP),
+    "wipe_hands": ("wipe clean", "hands", "Thin nitrile holds ketones back for minutes only. Wear the glove the "
+                   "solvent's sheet names. Change it when wet.", CP),
+    "wipe_eyes": ("wipe clean", "eyes", "Solvent splashes off a cloth and a brush. Wear goggles.", CP),
+    "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Let it carry the vapour away.", CP),
     "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep it off, bare hands above all.", CP),
-    "wipe_clothes": ("wipe", "clothes", "Cotton rather than synthetics that spark. Change what has got wet.", CP),
-    "wipe_air": ("wipe clean", "air", "Outdoors if it can be. Indoors see the air panel: grams, minutes and this room "
-                 "decide.", CP),
+    "wipe_clothes": ("wipe", "clothes", "Synthetics can spark: wear cotton. Change wet clothes.", CP),
+    "wipe_air": ("wipe clean", "air", "Work outdoors if you can. Indoors, see the air panel: grams, minutes and this "
+                 "room decide.", CP),
     "wipe_fire": ("wipe clean", "fire", "Keep away from heat, hot surfaces, sparks, open flames and other ignition "
                   "sources. No smoking.", PUBLISHED + " ghs"),
-    "wipe_fire_low": ("wipe", "fire", "Vapour runs along the floor to a heater, a switch or a fan's motor.", CP),
+    "wipe_fire_low": ("wipe", "fire", "Vapour runs along the floor and can catch fire at a heater, switch or fan "
+                      "motor.", CP),
     "wipe_never": ("wipe", "never", "Never wipe uncured epoxy off a person or a glove with solvent.", CP),
-    "wipe_stop": ("wipe", "stop", "The figures of the air panel are over the limit, or the fan is not running.", CP),
-    "clean_have": ("clean", "have", "Scrapers and paper first, then as little cleaner as does it.", CP),
-    "clean_breathing": ("clean", "breathing", "With the lid on the can and air moving through, no mask is usual.", CP),
+    "wipe_stop": ("wipe", "stop", "Stop when the air panel is over the limit or the fan is not running.", CP),
+    "clean_have": ("clean", "have", "Scrapers and paper first, then as little cleaner as possible.", CP),
+    "clean_breathing": ("clean", "breathing", "With the lid on the can and air moving through, a mask is not "
+                        "usual.", CP),
     "clean_never": ("clean", "never", "Never pour cleaner down a drain or on the ground.", CP),
     "peel_have": ("peel", "have", "Water, a pad, clean cloths, thick gloves, a bag for the peel ply.", CP),
-    "peel_hands": ("peel", "hands", "Leather or thick work gloves for cut glass edges, waterproof ones for the "
-                   "washing.",
+    "peel_hands": ("peel", "hands", "Leather or thick work gloves for cut glass edges, waterproof ones for washing.",
                    CP),
-    "peel_eyes": ("peel", "eyes", "Goggles: cured splinters fly when peel ply tears off.", CP),
-    "peel_breathing": ("peel", "breathing", "Washing wet needs no mask. Sanding afterwards does.", CP),
-    "peel_skin": ("peel", "skin", "The greasy blush is amine: wash it off the work, and off you, with water.", CP),
-    "peel_never": ("peel", "never", "Never sand the blush in: water first.", CP),
-    "peel_stop": ("peel", "stop", "It is still tacky underneath: leave it to cure.", CP),
-    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a nail in and sand one stroke. A mark, or dust that "
-                    "clumps "
-                    "and clogs: wait.", CP),
-    "sand_soft": ("sand", "stop", "It is not cured. Do not sand it: the dust can sensitise. Warm it, wait, or scrape "
-                  "it in "
-                  "curls.", CP),
+    "peel_eyes": ("peel", "eyes", "Cured splinters fly when peel ply tears off. Wear goggles.", CP),
+    "peel_breathing": ("peel", "breathing", "Washing wet needs no mask. Sanding afterwards needs one.", CP),
+    "peel_skin": ("peel", "skin", "The greasy film is amine blush. Wash it off the work and off you, with water.", CP),
+    "peel_never": ("peel", "never", "Never sand blush in. Wash it off with water first.", CP),
+    "peel_stop": ("peel", "stop", "If it is tacky under the peel ply, leave it to cure.", CP),
+    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a nail in and sand one stroke. If it leaves a mark, "
+                    "or dust clumps and clogs, wait.", CP),
+    "sand_soft": ("sand", "stop", "The dust of uncured epoxy can make you allergic. Do not sand it. Warm it, wait, or "
+                  "scrape it in curls.", CP),
     "sand_hard": ("sand", "stop", "Stop where dust clumps, the paper clogs or it smells: that patch is not cured.", CP),
-    "sand_have": ("sand", "have", "A vacuum on the tool, or water and wet paper, the mask, clothes to leave behind.",
+    "sand_have": ("sand", "have", "A vacuum on the tool, or water and wet paper. A mask. Clothes to leave behind.",
                   CP),
-    "sand_hands": ("sand", "hands", "Nitrile gloves on, cuffs under the sleeves; nothing loose near a disc that turns.",
+    "sand_hands": ("sand", "hands", "Wear nitrile gloves, cuffs under the sleeves. Nothing loose near a turning disc.",
                    CP),
-    "sand_eyes": ("sand", "eyes", "Goggles that seal: glass and epoxy dust scratch.", CP),
-    "sand_skin": ("sand", "skin", "Sleeves down and closed at the wrist, neck covered. Then cold water and soap "
-                  "before you "
-                  "touch your face.", CP),
-    "sand_clothes": ("sand", "clothes", "A coverall that stays in the workshop. Vacuum it, never beat or blow it.", CP),
-    "sand_air": ("sand", "air", "Take the dust off at the tool. A fan blows what it catches outdoors, away from "
-                 "people.",
+    "sand_eyes": ("sand", "eyes", "Glass and epoxy dust scratch. Wear goggles that seal.", CP),
+    "sand_skin": ("sand", "skin", "Sleeves down and closed at the wrist, neck covered. Then cold water and soap before "
+                  "you touch your face.", CP),
+    "sand_clothes": ("sand", "clothes", "Wear a coverall that stays in the workshop. Vacuum it, never beat or blow "
+                     "it.", CP),
+    "sand_air": ("sand", "air", "Extract the dust at the tool. Blow what the fan catches outdoors, away from people.",
                  CP),
-    "sand_fire": ("sand", "fire", "Wood dust is combustible. Empty the bag outdoors, no spark near it.",
+    "sand_fire": ("sand", "fire", "Wood dust can burn. Empty the bag outdoors, away from sparks.",
                   PUBLISHED + " npg"),
     "sand_never": ("sand", "never", "Never make dust of uncured epoxy.", CP),
     # when it goes wrong
     "hot_have": ("hot", "have", "A clear way outdoors, bare ground or a metal tray, a metal bucket, leather gloves, a "
                  "garden hose.", CP),
-    "hot_hands": ("hot fire", "hands", "Do not carry a smoking cup in thin gloves: they melt. Use a metal pail or "
+    "hot_hands": ("hot fire", "hands", "Do not carry a smoking cup in thin gloves: they melt. Use a metal bucket or "
                   "tongs.",
                   CP),
-    "hot_eyes": ("hot", "eyes", "Goggles on, face turned away: it can spit.", CP),
-    "hot_breathing": ("hot", "breathing", "Do not breathe the smoke. No mask of yours is made for it.", CP),
-    "hot_skin": ("hot", "skin", "Hot resin sticks and burns on. Keep sleeves down.", CP),
-    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin: keep well back in them.", CP),
-    "hot_air": ("hot", "air", "Out of the room with it, doors open, stay upwind.", CP),
-    "hot_fire": ("hot", "fire", "Outdoors onto bare ground, away from everything that burns. While it still flows: "
-                 "spread "
-                 "it thin in a tray.", CP),
+    "hot_eyes": ("hot", "eyes", "It can spit. Goggles on, face turned away.", CP),
+    "hot_breathing": ("hot", "breathing", "Do not breathe the smoke. None of your masks is made for it.", CP),
+    "hot_skin": ("hot", "skin", "Hot resin sticks and keeps burning. Keep sleeves down.", CP),
+    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin. Keep well back in them.", CP),
+    "hot_air": ("hot", "air", "Take it out of the room, open doors, stay upwind.", CP),
+    "hot_fire": ("hot", "fire", "Take it outdoors onto bare ground, away from everything that burns. If it still "
+                 "flows, spread it thin in a tray.", CP),
     "hot_others": ("hot", "others", "Everybody out of the smoke. Nobody leans over the pot.", CP),
-    "hot_never": ("hot", "never", "Never a lid on a hot pot, never into a bin.", CP),
-    "hot_stop": ("hot", "stop", "It smokes and you cannot carry it at arm's length: leave, and call the fire service.",
+    "hot_never": ("hot", "never", "Never put a lid on a hot pot. Never put it in a bin.", CP),
+    "hot_stop": ("hot", "stop", "If it smokes and you cannot carry it at arm's length, leave and call the fire "
+                 "service.",
                  CP),
     "leftover_have": ("leftover", "have", "A flat tray lined with film, outdoors, under a roof.", CP),
-    "leftover_fire": ("leftover", "fire", "Spread leftovers thin, a finger's breadth at most, outdoors. In a full cup "
-                      "they "
-                      "can smoke and burn hours later.", CP),
-    "leftover_others": ("leftover", "others", "Out of reach of children and pets until it is hard.", CP),
-    "leftover_never": ("leftover", "never", "Never a lid on it, never poured together in one pot.", CP),
-    "leftover_stop": ("leftover", "stop", "A tray that warms: thinner, and further from the house.", CP),
+    "leftover_fire": ("leftover", "fire", "In a full cup, leftovers can smoke and burn hours later. Spread them thin "
+                      "outdoors, at most a finger's breadth.", CP),
+    "leftover_others": ("leftover", "others", "Keep it out of reach of children and pets until hard.", CP),
+    "leftover_never": ("leftover", "never", "Never put a lid on leftovers. Never pour them into one cup.", CP),
+    "leftover_stop": ("leftover", "stop", "If a tray gets warm, spread it thinner, further from the house.", CP),
     "waste_have": ("waste", "have", "A metal bin with a lid outdoors, bags, labels that say what is in them.", CP),
-    "waste_hands": ("waste", "hands", "Wet waste only with gloves. Peel gloves off inside out, into the same bag.", CP),
-    "waste_eyes": ("waste", "eyes", "Goggles for pouring and for squeezing out bags.", CP),
-    "waste_breathing": ("waste", "breathing", "Outdoors no mask is usual. For dust: a particle filter.", CP),
-    "waste_skin": ("waste", "skin", "Wash hands and arms afterwards, with soap, up to where the glove ended.", CP),
-    "waste_air": ("waste", "air", "Sort it outdoors.", CP),
-    "waste_fire": ("waste", "fire", "Solvent cloths flat to dry outdoors or under water in a closed metal bin: a heap "
-                   "can "
-                   "take fire.", CP),
+    "waste_hands": ("waste", "hands", "Touch wet waste only with gloves. Peel gloves off inside out, into the same "
+                    "bag.", CP),
+    "waste_eyes": ("waste", "eyes", "Wear goggles to pour and to squeeze out bags.", CP),
+    "waste_breathing": ("waste", "breathing", "Outdoors a mask is not usual. Against dust, wear a particle "
+                        "filter.", CP),
+    "waste_skin": ("waste", "skin", "Then wash hands and arms with soap, up to where the glove ended.", CP),
+    "waste_air": ("waste", "air", "Sort waste outdoors.", CP),
+    "waste_fire": ("waste", "fire", "Solvent cloths in a heap can catch fire. Dry them flat outdoors, or put them "
+                   "under water in a closed metal bin.", CP),
     "waste_release": ("waste spill", "never", "Avoid release to the environment.", PUBLISHED + " ghs"),
-    "waste_never": ("waste", "never", "Never liquid resin, hardener or solvent in the household bin or the drain. "
-                    "Local "
-                    "rules say where it goes.", CP),
-    "waste_others": ("waste", "others", "Nothing within reach of children. Tell whoever takes it away what it is.", CP),
+    "waste_never": ("waste", "never", "Never put liquid resin, hardener or solvent in the household bin or drain. "
+                    "Local rules say where it goes.", CP),
+    "waste_others": ("waste", "others", "Keep waste out of reach of children. Tell whoever takes it away what it "
+                     "is.", CP),
     "spill_have": ("spill", "have", "Sand, earth or cat litter, a scraper, bags, soap and water, gloves.", CP),
-    "spill_air": ("spill", "air", "Open up first. Solvent spilt indoors: out, no switch touched, until it is aired.",
+    "spill_air": ("spill", "air", "Open doors and windows first. Solvent spilt indoors: get out, touch no switch until "
+                  "it is aired.",
                   CP),
-    "spill_fire": ("spill", "fire", "No sawdust or paper heap for mixed or hardener-wet spills: it can heat. Sand is "
+    "spill_fire": ("spill", "fire", "Mixed resin or hardener can heat up in a heap of sawdust or paper. Sand is "
                    "better.", CP),
     "spill_collect": ("spill", "have", "Collect spillage.", PUBLISHED + " ghs"),
-    "spill_stop": ("spill", "stop", "More than you can take up in a few minutes, or it runs to a drain: call for help.",
+    "spill_stop": ("spill", "stop", "If you cannot take it up in a few minutes, or it runs to a drain, call for help.",
                    CP),
-    "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody; the emergency "
+    "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody. The emergency "
                   "number.", CP),
-    "fire_fire": ("fire", "fire", "Small, and your back to the door: try once. Otherwise out, door shut, call the fire "
-                  "service.", CP),
-    "fire_breathing": ("fire", "breathing", "The smoke of epoxy is poisonous. Stay low, get out.", CP),
-    "fire_eyes": ("fire", "eyes", "Smoke blinds: know the way out by hand.", CP),
-    "fire_skin": ("fire", "skin", "Clothes on fire: stop, lie down, roll; water on them.", CP),
-    "fire_air": ("fire", "air", "Fan off, doors shut behind you.", CP),
-    "fire_others": ("fire", "others", "Everybody out and counted, before anything else.", CP),
-    "fire_never": ("fire", "never", "Never a water jet on burning solvent. Never go back in.", CP),
-    "fire_stop": ("fire", "stop", "It is not out after one extinguisher: leave.", CP),
+    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once. Otherwise get out, shut the door, call the "
+                  "fire service.", CP),
+    "fire_breathing": ("fire", "breathing", "Epoxy smoke is poisonous. Stay low, get out.", CP),
+    "fire_eyes": ("fire", "eyes", "Smoke blinds. Know the way out by touch.", CP),
+    "fire_skin": ("fire", "skin", "Clothes on fire: stop, lie down, roll, put water on them.", CP),
+    "fire_air": ("fire", "air", "Turn the fan off. Shut the doors behind you.", CP),
+    "fire_others": ("fire", "others", "First get everybody out and count them.", CP),
+    "fire_never": ("fire", "never", "Never point a water jet at burning solvent. Never go back in.", CP),
+    "fire_stop": ("fire", "stop", "If one extinguisher does not put it out, leave.", CP),
     # of several tasks
-    "gloves_pair": ("open mix powder lay confined spill leftover", "hands", "Nitrile, two pairs. The outer one comes "
-                    "off "
-                    "at once when wet or torn, and by the times the glove maker gives.", CP),
+    "gloves_pair": ("open mix powder lay confined spill leftover", "hands", "Wear two pairs of nitrile. Change the "
+                    "outer pair at once when wet or torn, and at the glove maker's times.", CP),
     # EN ISO 374-1:2016 (KNOWN): 18 chemicals; A: six of them for 30 min, B: three for 30 min, C: one for 10 min
-    "gloves_type": ("open mix lay clean", "hands", "Glove type A, B or C says how many of 18 test chemicals it holds "
-                    "back, "
-                    "and how long. No epoxy is among the 18: ask the glove maker about resin and hardener.",
+    "gloves_type": ("open mix lay clean", "hands", "Types A, B and C say how many of 18 test chemicals a glove holds "
+                    "back, and how long. No epoxy is among the 18. Ask the glove maker about resin and hardener.",
                     PUBLISHED + " iso374"),
-    "goggles": ("open mix powder confined spill leftover", "eyes", "Goggles that close at the sides, on before the "
-                "first "
-                "lid is off.", CP),
+    "goggles": ("open mix powder confined spill leftover", "eyes", "Put on goggles that close at the sides before the "
+                "first lid is off.", CP),
     "skin_wash": ("open mix powder lay confined clean leftover", "skin", "A drop on the skin: stop, wash with soap and "
                   "plenty of water, then go on.", CP),
     "skin_covered": ("mix lay confined spill", "skin", "Sleeves down, wrists covered. Keep the back of the glove off "
@@ -685,30 +671,26 @@ STATEMENTS = {
     "clothes_wash": ("open lay confined spill waste peel", "clothes", "Take off contaminated clothing and wash it "
                      "before "
                      "reuse.", PUBLISHED + " ghs"),
-    "vapour_mask": ("open mix lay spill leftover", "breathing", "With air moving through, no mask is usual. A dust "
-                    "mask "
-                    "does not stop vapour.", CP),
+    "vapour_mask": ("open mix lay spill leftover", "breathing", "With air moving through, a mask is not usual. A dust "
+                    "mask does not stop vapour.", CP),
     # EN 14387 (KNOWN): A organic above 65 degC, AX at or below 65 degC, K ammonia and organic ammonia derivatives
-    "vapour_filter": ("mix lay spill wipe clean", "breathing", "Where the sheet asks for a vapour filter: type A is "
-                      "for "
+    "vapour_filter": ("mix lay spill wipe clean", "breathing", "If the sheet asks for a vapour filter: type A is for "
                       "organic vapour that boils above 65 °C, AX for below (acetone), K for ammonia and its organic "
                       "derivatives.", PUBLISHED + " en14387"),
-    "dust_mask": ("powder sand", "breathing", "A particle filter on before the dust is: EN 149 FFP2 or FFP3, or 42 "
-                  "CFR 84 "
-                  "N95 or better.", CP),
-    "mask_fit": ("powder sand wipe", "breathing", "A mask works only where it seals. With a beard it does not.", CP),
-    "air_through": ("open mix lay leftover peel", "air", "Doors and windows open on two sides, the air at your back.",
+    "dust_mask": ("powder sand", "breathing", "Put on a particle filter before there is dust: EN 149 FFP2 or FFP3, or "
+                  "42 CFR 84 N95 or better.", CP),
+    "mask_fit": ("powder sand wipe", "breathing", "A mask works only if it seals. With a beard it does not.", CP),
+    "air_through": ("open mix lay leftover peel", "air", "Open doors and windows on two sides, air at your back.",
                     CP),
-    "no_flame": ("open mix lay powder peel", "fire", "No flame, no heater with a flame and no smoking where this is "
-                 "done.",
+    "no_flame": ("open mix lay powder peel", "fire", "No flame, no heater with a flame and no smoking where you work.",
                  CP),
-    "others_away": ("open mix lay confined wipe clean peel sand powder spill", "others", "Children, pets and "
-                    "lookers-on "
-                    "stay out. Lids on and pots labelled, even for a minute.", CP),
-    "no_solvent_on_skin": ("open mix lay clean wipe spill peel", "never", "Never solvent on skin: it carries resin in.",
+    "others_away": ("open mix lay confined wipe clean peel sand powder spill", "others", "Keep children, pets and "
+                    "onlookers out. Lids on and cups labelled, even for a minute.", CP),
+    "no_solvent_on_skin": ("open mix lay clean wipe spill peel", "never", "Never use solvent on skin: it carries resin "
+                           "in.",
                            CP),
-    "no_latex": ("open mix lay", "never", "Never latex as the only barrier.", CP),
-    "no_food": ("open mix lay waste", "never", "Never eat, drink or smoke with resin about, nor mix in a cup somebody "
+    "no_latex": ("open mix lay", "never", "Never wear latex as the only barrier.", CP),
+    "no_food": ("open mix lay waste", "never", "Never eat, drink or smoke near resin. Never mix in a cup somebody "
                 "might drink from.", CP),
     "aid_skin": ("open mix lay powder clean leftover waste peel spill confined", "aid", "IF ON SKIN: Wash with plenty "
                  "of "
@@ -719,17 +701,14 @@ STATEMENTS = {
                     "for "
                     "breathing. Get medical help.", PUBLISHED + " ghs"),
     # twenty minutes: what first-aid guides of several countries print (READ in two); ten are the least that any prints
-    "aid_burn": ("hot fire", "aid", "A burn: cool running water, twenty minutes. Do not pull off what sticks. Get "
-                 "medical "
-                 "help.", CP),
+    "aid_burn": ("hot fire", "aid", "Hold a burn under cool running water for 20 minutes. Do not pull off what sticks. "
+                 "Get medical help.", CP),
     "stop_rash": ("open mix lay clean peel leftover waste", "stop", "Itching, a rash, swollen eyes or a tight chest: "
-                  "stop "
-                  "for today and get medical help. Sensitised is for good.", CP),
-    "stop_dizzy": ("wipe clean confined spill", "stop", "A headache, dizziness or a strong smell that fades: out into "
+                  "stop for today and get medical help. The allergy stays for life.", CP),
+    "stop_dizzy": ("wipe clean confined spill", "stop", "A headache, dizziness or a strong smell that fades: go into "
                    "fresh air at once.", CP),
     "sheet_at_hand": ("open spill fire waste", "have", "The products' safety data sheets, on paper or on the phone. "
-                      "Their "
-                      "numbers lead.", CP),
+                      "Their values come first.", CP),
 }
 CURED = {"unknown": "sand_unsure", "soft": "sand_soft", "hard": "sand_hard"}
 
@@ -743,7 +722,7 @@ NEVER = (
     (("sand it",), ("do not", "never")),
     (("sand epoxy",), ("never",)),
     (("lid", "hot pot"), ("never",)),
-    (("latex",), ("never", "no latex")),
+    (("latex",), ("never",)),
     (("dust mask", "vapour"), ("does not",)),
     (("follow", "outside"), ("never",)),
     (("change the ratio",), ("never",)),
@@ -757,21 +736,18 @@ NEVER = (
 # stays one. All are common practice or from memory but for the tenth of the explosive limit (29 CFR 1915.12, READ).
 HOT_LABEL = {"system": {"by_weight": "100:30", "pot_time": "15", "pot_mass": "100", "pot_temperature": "25"}}
 SAID = (
-    ("air", {"place": "hull"}, "hull", "No figures for the inside of a hull or tank: it needs its own plan, tested air "
-     "and licensed practice."),
+    ("air", {"place": "hull"}, "hull", "Work inside a hull or tank needs its own plan, tested air and licensed "
+     "practice. No figures are shown."),
     ("air", {"solvent": "acetone", "solvent_mass": "3 kg", "wiping": "10 min"}, "explosive", "Over a tenth of the "
-     "lower "
-     "explosive limit: do not. Take less, outdoors, no spark near."),
+     "lower explosive limit. Do not do this. Use less, work outdoors, no spark near."),
     ("air", {"solvent": "butanone", "solvent_mass": "50 g", "wiping": "10 min"}, "over_limit", "Too much vapour for "
-     "this "
-     "room and this air. Do it outdoors, take less, or move more air."),
+     "this room. Work outdoors, use less, or move more air."),
     ("air", {"solvent": "acetone", "solvent_mass": "5 g", "wiping": "10 min", "fan_runs": "out"}, "fan_spark", "Vapour "
-     "must not pass a motor that can spark: let an ordinary fan blow clean air in instead."),
-    ("air", {"fan_runs": "out", "opening": "0"}, "no_make_up", "A fan moves next to nothing without an opening on the "
-     "far "
-     "side. Open ... there; the figures here are without the fan."),
-    ("air", {"dust": "silica"}, "dust_mask", "Stays in the air for long, and dries skin and eyes. A particle mask on "
-     "first; a half mask that fits is rated for 10 times the limit."),
+     "must not pass a motor that can spark. Let an ordinary fan blow clean air in instead."),
+    ("air", {"fan_runs": "out", "opening": "0"}, "no_make_up", "A fan moves almost no air without an opening "
+     "on the far side. Open ... there. The fan is not counted."),
+    ("air", {"dust": "silica"}, "dust_mask", "It stays in the air for long, and dries skin and eyes. Put on a "
+     "particle mask first. A half mask that fits is rated for 10 times the limit."),
     ("heat", {"air": "2", "batch": "100", **HOT_LABEL}, "too_cold", "The lowest working temperature is ... Below "
      "that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or "
      "use a faster hardener."),
@@ -784,7 +760,7 @@ SAID = (
      "warm the surface."),
     ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
      "microspheres: for "
-     "fairing. It must not carry load in a seam. Take wood flour, cotton fibre or silica."),
+     "fairing only, never for load in a seam. Use wood flour, cotton fibre or silica."),
     ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of it. " + STANDING["heat"][0]),
     ("rescue", {"rescue": "yes", "readings": [{"shown": "180"}, {"shown": "270"}], "first_contact": "0", "now": "60",
                 **HOT_LABEL}, "past_saving", "No time to add and stir. " + SPREAD_OUT),
@@ -794,7 +770,7 @@ SAID = (
 )
 # what stands under the figure it belongs to: (move, what is asked, line, words)
 CAUTIONS = (
-    ("thicken", {"thicken": "yes"}, "filler", "A particle filter on before the tub is opened; the lid back on at "
-     "once."),
+    ("thicken", {"thicken": "yes"}, "filler", "Dust: put on a particle filter before opening the tub. Close the "
+     "lid at once."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
 )

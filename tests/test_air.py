@@ -139,7 +139,7 @@ def test_minutes_are_never_rounded_below_the_exact(changes, left, mixing):
 
 def test_the_time_to_clear_is_said_as_it_is_meant():
     found = {line["name"]: line for line in moves.answer("air", {})["lines"]}
-    assert found["clear"]["label"] == "To clear, 99%" and found["clear"]["text"].endswith(" min")
+    assert found["clear"]["label"] == "Time to clear 99%" and found["clear"]["text"].endswith(" min")
     assert "rounded up to the minute" in found["clear"]["rough"] and "mixing factor 5," in found["clear"]["rough"]
 
 
@@ -202,7 +202,7 @@ def test_inside_a_hull_there_are_no_figures():
 
 def test_dust_in_this_room():
     """NIOSH: wood 1 mg/m3; 40 m3 hold 40 mg at the limit."""
-    assert lines(room=ROOM, dust="wood-flour")["dust_room"]["text"] == "40 mg afloat"
+    assert lines(room=ROOM, dust="wood-flour")["dust_room"]["text"] == "40 mg in the air"
 
 
 def test_a_flow_that_is_needed_claims_two_figures_and_is_rounded_up():

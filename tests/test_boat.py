@@ -66,7 +66,8 @@ def test_a_joint_put_into_the_boat_is_the_same_seam_there():
         values, errors = read(joint.INPUTS, links.tree(request["pairs"]))
         if errors or inputs.checked(joint.CHECKS, values):
             continue
-        row = next(lead["pairs"] for lead in joint.leads(values) if lead.get("adds") == "joints")
+        leads = moves.in_text(joint.leads(values), reader())
+        row = next(lead["pairs"] for lead in leads if lead.get("adds") == "joints")
         shared = [pair for pair in request["pairs"] if pair[0] in names and pair[0] in values]
         (_, spec, there, _, _), = hull.seams(values_of(*row, *shared, ("roll", "500 m"), ("ply_roll", "500 m"),
                                                        ("batch", "5000 g")))
@@ -293,7 +294,7 @@ def test_what_is_left_can_be_typed_as_it_is_told():
             assert told["value"] - 0.0101 < values["roll"]["length"] <= told["value"] + 1e-9
 
 
-def test_names_and_what_goes_to_other_screens_are_the_same_in_every_language(monkeypatch):
+def test_names_are_the_same_in_every_language(monkeypatch):
     """Lines, drawings and leads are known by names that are no text: a cut was once called by the first letter of its
     label."""
     monkeypatch.setattr(written, "sentences", written.sentences)
@@ -303,7 +304,25 @@ def test_names_and_what_goes_to_other_screens_are_the_same_in_every_language(mon
     assert english["lines"][0]["rough"] != other["lines"][0]["rough"]
     for part in ("lines", "figures"):
         assert [one["name"] for one in english[part]] == [one["name"] for one in other[part]]
-    assert [one["pairs"] for one in english["leads"]] == [one["pairs"] for one in other["leads"]]
+    assert [[name for name, _ in one["pairs"]] for one in english["leads"]] == [
+        [name for name, _ in one["pairs"]] for one in other["leads"]]
+
+
+def test_another_screen_reads_the_same_in_every_language(german):
+    """What a lead fills in stands there in the reader's own marks and words."""
+    answers = [moves.answer("boat", links.tree(STOCK), language=one)["leads"] for one in ("en", german)]
+    assert [one["pairs"] for one in answers[0]] != [one["pairs"] for one in answers[1]]
+    for mine, other in zip(*answers, strict=True):
+        read = [inputs.read(moves.screen_inputs(one["screen"]), links.tree(one["pairs"])) for one in (mine, other)]
+        assert [error.field for error in read[0][1]] == [error.field for error in read[1][1]]
+        assert without(read[0][0]) == without(read[1][0])
+
+
+def without(values):
+    """What was read of a tree, without the tree itself."""
+    if isinstance(values, dict):
+        return {key: without(value) for key, value in values.items() if key[0] != "_"}
+    return [without(one) for one in values] if isinstance(values, list) else values
 
 
 def test_wide_peel_ply_serves_the_wide_pieces_first_and_then_the_narrow_ones():

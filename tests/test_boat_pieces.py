@@ -8,6 +8,7 @@ from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import checked, read
 from covemix.shared.plan import plan
+from covemix.shared.words.written import reader
 
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
 
@@ -212,7 +213,8 @@ def test_a_boat_asks_its_plans_with_what_their_own_screens_read(typed):
         pairs = boat_pieces._pairs([own for own, _ in some]) + shared
         if values["temperature"] is None:
             pairs = [*pairs, ["temperature", "20 °C"]]
-        own, errors = read(plan.INPUTS, links.tree([*pairs, ["units", values["units"]]]))
+        (lead,) = moves.in_text([{"pairs": pairs}], reader(values["units"]))
+        own, errors = read(plan.INPUTS, links.tree([*lead["pairs"], ["units", values["units"]]]))
         assert errors == []
         for name in ("people", "temperature", "most", "filler", "left_putty", "left_wet", "spare"):
             assert asked[name] == own[name], name

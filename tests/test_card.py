@@ -41,10 +41,10 @@ def test_the_card_says_what_was_asked_and_every_answer_in_sight():
 def test_a_card_tells_how_to_weigh_to_somebody_without_the_app():
     made = call(hand="pour", pairs=[["amount", "240"], *WEIGHED])
     for words in (made["text"], made["short"]):
-        assert words.index("zero it once; then add") < words.index("Hardener, until it shows: 240 g")
+        assert words.index("Zero once. Add") < words.index("Hardener, pour until scale shows: 240 g")
     assert "240 g (do not zero again: this is the total in the cup)" in made["text"]
     each = call(hand="pour", pairs=[["amount", "240"], *WEIGHED, ["zeroing", "each"]])
-    assert "zero it before each part" in each["short"] and "zero it once" not in each["text"]
+    assert "Zero the scale before each part." in each["short"] and "Zero once" not in each["text"]
 
 
 def test_a_question_is_not_told_with_a_colon_behind_its_mark():

@@ -22,7 +22,7 @@ STAYS = (
     (r"measure me: |long on the paper|a bar of ", "a drawing's own measure"),
     (r"^24 h$|first 24 h", "a clock, a day"),
     (r"^used \d+ minutes? after|\b1 minute (left|since)|^1 min longer$", "what a clock shows, to the minute"),
-    (r"^own figures weigh", "a ratio of two rows that change alike"),
+    (r"^own batches count", "a ratio of two rows that change alike"),
     (r"^(1g|400mL)$", "how a row is called in a link: it stays for years"),
     (r"often (20|68) °", "what labels say"),
 )

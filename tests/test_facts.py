@@ -49,7 +49,7 @@ FOLLOWS = [
     ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
     ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
     ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
-    ("limits", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2 % (", "or 3 % ("),
+    ("limits", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2% (", "or 3% ("),
     ("damp", "DAMP = 0.85", "DAMP = 0.8", "dew", DEW, "Above 85%", "Above 80%"),
     ("damp", "MARGIN = 3.0", "MARGIN = 4.0", "dew", DEW, "surface to 3.0 °C above", "surface to 4.0 °C above"),
     ("joints", "NARROWEST = 20.0", "NARROWEST = 25.0", "joint", dict(JOINT, angle="10"), "Below 20°", "Below 25°"),

@@ -91,19 +91,20 @@ LIMITS = {
         "Angles along all seams": "boat angles", "Rolls of one kind": "boat rolls",
         "Largest pack to the smallest": "largest pack",
         "Temperature used if none is typed": "boat temperature"},
-    "From where a caution stands": {
-        "Mass in one cup that is big": "caution cup big", "Mass in one cup that is big on a warm day": "cup big warm",
-        "Peak of a pot that runs away": "peak runs away", "Smallest mass whose peak is shown": "caution mass peak",
-        "Air that is warm": "caution air warm", "Air that is cold": "caution air cold",
-        "Pot that is hot": "caution pot hot", "Usable time that is short": "caution time short",
-        "Air changes that are few": "air changes few", "Room that is small": "room small",
-        "Putty that is thick": "putty thick"},
+    "Limits of the cautions": {
+        "Big mass in one cup": "caution cup big", "Big mass in one cup on a warm day": "cup big warm",
+        "Peak temperature of a pot that runs away": "peak runs away",
+        "Smallest mass with its peak temperature shown": "caution mass peak",
+        "Warm air": "caution air warm", "Cold air": "caution air cold",
+        "Hot pot": "caution pot hot", "Short usable time": "caution time short",
+        "Few air changes": "air changes few", "Small room": "room small",
+        "Thick putty": "putty thick"},
     "Rules for air": {
         "Mixing factor, lowest in an ordinary room": "mixing factor lowest",
         "Mixing factor, highest in an ordinary room": "mixing factor highest",
-        "Pressure a fan may spend on the make-up opening": "fan opening pressure",
+        "Pressure a fan may use at the make-up opening": "fan opening pressure",
         "Discharge coefficient of a plain opening": "discharge opening",
-        "Share of the lower explosive limit that is not to be passed": "explosive share"},
+        "Highest share of the lower explosive limit": "explosive share"},
 }
 FEW = 6  # lines: so many are seen at a glance
 

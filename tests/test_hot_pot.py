@@ -92,8 +92,8 @@ def test_the_live_caution_warns_of_a_pot_that_can_run_away_long_before_it_is_big
     small, pot, big = [screen("pour", *LABEL, ("amount", amount), ("air", "20"))["caution"]
                        for amount in ("9 g", "120 g", "320 g")]
     assert "left in one pot" not in small
-    assert pot == "Gloves and goggles before a pot is opened. 120 g left in one pot can smoke and burn."
-    assert big.startswith("A big pot. 320 g")
+    assert pot == "Gloves and goggles on before you open a can. 120 g left in one pot can smoke and burn."
+    assert big.startswith("A big batch. 320 g")
 
 
 @pytest.mark.parametrize("celsius", ["8", "14", "20"])
@@ -151,15 +151,15 @@ def test_what_a_cup_holds_is_the_same_mass_in_the_caution_of_a_pour_and_of_its_c
 
 def test_a_litre_of_a_label_by_volume_is_a_big_pot():
     """Without densities: it weighs at least a kilogram (SCIENCE: epoxy is denser than water)."""
-    assert screen("pour", *PUMPED, ("amount", "1 L"))["caution"].startswith("A big pot. 1")
+    assert screen("pour", *PUMPED, ("amount", "1 L"))["caution"].startswith("A big batch. 1")
 
 
 def test_a_pour_that_went_wrong_counts_what_it_comes_to():
     """300 and 50 g come back into 100 : 30 as 390 g, plain proportion; with 40 g of filler in it, 434."""
     plain = screen("pour", *LABEL, ("amount", "100 g"), *WRONG)["caution"]
-    assert plain.startswith("A big pot. 390 g")
+    assert plain.startswith("A big batch. 390 g")
     filled = screen("pour", *LABEL, ("amount", "100 g"), *WRONG, ("filler_in", "40 g"))["caution"]
-    assert filled.startswith(f"A big pot. {ceil(390 * (1 + 40 / 350))} g")
+    assert filled.startswith(f"A big batch. {ceil(390 * (1 + 40 / 350))} g")
 
 
 @pytest.mark.parametrize("more", [[("thicken", "yes")], [("system.statements", "H334")]])

@@ -111,7 +111,7 @@ def test_the_scale_shows_running_readings_in_its_own_steps():
 def test_set_to_zero_between_parts_each_part_is_read_alone():
     found = answered(amount="240", zeroing="each")
     assert [found[name]["text"] for name in ("reading_a", "reading_b")] == ["180 g", "60 g"]
-    assert "from zero" in found["reading_b"]["label"]
+    assert ", zero, pour" in found["reading_b"]["label"]
 
 
 @given(st.floats(50, 5000), st.lists(st.floats(1, 50), min_size=2, max_size=5), st.booleans(),
@@ -342,7 +342,7 @@ def test_a_top_up_that_the_scale_cannot_show_is_never_told_as_nothing():
     """By hand: 19 strokes of 8 mL take 30.4 mL at 5:1, 6 of 5 mL are 30: 0.4 mL, 0.392 g, on a scale of 1 g."""
     found = pumps("8:5", amount="150 mL", system={"by_volume": "5:1", "densities": "1.15:0.98"})
     assert found["top_up_b"]["value"] == pytest.approx(0.4e-6)
-    assert found["top_up_b"]["text"] == "0.392 g, less than the scale shows"
+    assert found["top_up_b"]["text"] == "0.392 g, less than the scale can show"
     fine = pumps("8:5", amount="150 mL", system={"by_volume": "5:1", "densities": "1.15:0.98"}, scale="0.1g")
     assert fine["top_up_b"]["text"] == "0.4 g on the scale"
 
@@ -439,7 +439,7 @@ def test_a_scales_own_error_counts_where_the_scale_is_doubted_and_is_said():
         return {one["name"]: one for one in found["lines"]}
 
     plain, wide = asked("measure", step="1 g"), asked("measure", step="1 g", own_error="1 g")
-    assert plain["spread"]["rough"].endswith("its own error is not typed")
+    assert plain["spread"]["rough"].endswith("(no scale error typed)")
     assert wide["spread"]["rough"].endswith("and its own error of ±1.00 g")
     assert wide["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 5 ** 0.5)
     assert wide["smallest"]["value"] > 2 * plain["smallest"]["value"] and "too_small" in wide

@@ -231,7 +231,7 @@ def test_one_millimetre_on_a_mark_is_told_for_each_mark():
 def test_a_millimetre_too_high_names_the_part_that_it_puts_off():
     """Three parts: 1 mm too much of the hardener leaves too little of the thin part above it, which is 1 mm high."""
     found = lines(way="stick", amount="100 mL", system={"by_volume": "100:40:5", "densities": "1.15:0.98:0.9"})
-    ends = [found["mark_cost_" + part]["rough"].partition("; ")[2] for part in "abc"]
+    ends = [found["mark_cost_" + part]["rough"].partition(", ")[2] for part in "abc"]
     assert ends == ["too little Hardener", "too little Part 3", "too much Part 3"]
 
 
@@ -258,7 +258,7 @@ def test_what_does_not_fit_the_cup_any_more_is_refused_at_the_reading():
         assert list(errors(way="stick", cup=narrow, heights=heights)) == ["heights.0.height"]
     assert "rim" in errors(way="stick", cup=narrow, heights={"0": {"height": "90"}})["heights.0.height"]
     assert "mark_b" in lines(way="stick", cup=narrow, heights={"0": {"height": "40"}})
-    assert "above the rim" in errors(way="stick", cup=narrow, heights={"0": {"height": "101"}})["heights.0.height"]
+    assert "Above the rim" in errors(way="stick", cup=narrow, heights={"0": {"height": "101"}})["heights.0.height"]
     tub = {"holds": "400", "step": "10"}
     assert "level_b" in lines(way="graduated", graduated=tub, levels={"0": {"volume": "300"}})
     assert list(errors(way="graduated", graduated=tub, levels={"0": {"volume": "310"}})) == ["levels.0.volume"]

@@ -2,13 +2,13 @@
 import json
 from math import floor
 
+import cases
 import pytest
 from covemix.shared.clock import heat
 from covemix.shared.clock.usable import batch, contradictions, usable
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.forms import inputs, links
-from covemix.shared.words.speech import spoken
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -172,7 +172,7 @@ def test_the_last_step_of_a_pour_tells_its_minutes():
     tree = {"system": LABEL, "amount": "240 g", "air": "20", "thicken": "yes"}
     told = answered("measure", tree)[0]["usable"]
     last = moves.answer("pouring", tree)["steps"][-1]
-    assert last["figure"] == told["text"] and spoken(told["text"]) in last["said"]
+    assert last["figure"] == told["text"] and cases.aloud(told["text"]) in last["said"]
 
 
 BESIDE = [["rescue", "yes"], ["in_cup.0.mass", "46"], ["in_cup.1.mass", "14"]]

@@ -8,6 +8,7 @@ from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
 from covemix.shared.plan import batch_record, plan, plan_leads
 from covemix.shared.things import learned_rates, work_rates
+from covemix.shared.words.written import reader
 from hypothesis import given
 from hypothesis import strategies as st
 from scipy import stats
@@ -138,7 +139,8 @@ def test_layers_of_tape_teach_nothing_of_one():
     # 9 + 2.5 x 2 min until the tape is wet twice over at 1 min/m: 4 min
     assert ends["wet"] - ends["wet_mix"] == pytest.approx(4 * 60)
     told = batch._replace(steps=[step._replace(done=True) for step in batch.steps])
-    kept = dict(plan_leads.record_pairs(batch_record.record(values, told, batch.steps[-1].end)))
+    pairs = plan_leads.record_pairs(batch_record.record(values, told, batch.steps[-1].end))
+    kept = dict(moves.in_text([{"pairs": pairs}], reader())[0]["pairs"])
     assert kept["laid"] == "2.00 m" and kept["tool"] == "2.0 min" and not {"wet", "lay", "roll"} & set(kept)
 
 

@@ -147,7 +147,7 @@ def test_of_several_equal_pours_one_is_stirred_and_thickened_at_a_time():
     typed = {"amount": "300 mL", "system": {"by_volume": "3:1", "densities": "1.15:0.98"}, "way": "graduated",
              "thicken": "yes", "graduated": {"holds": "100 mL", "step": "10 mL"}}
     told = {one["name"]: one for one in steps_of(**typed)}
-    assert told["level_a"]["under"].startswith("One pour of 4")
+    assert told["level_a"]["under"].startswith("One of 4 equal batches")
     after = {one["name"]: one for one in steps_of(**typed, levels=[{"volume": "60 mL"}, {"volume": "80 mL"}])}
     for name in ("first_filler", "rest", "stir"):
         assert told[name]["figure"] == after[name]["figure"], name

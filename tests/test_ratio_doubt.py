@@ -69,7 +69,7 @@ def test_no_weight_of_it_stands_anywhere_else():
     assert "unfit_scale" in lines(system="3-1", compare="yes")
     cup = [{"mass": "187"}, {"mass": "60"}]
     assert asked("rescue", system="3-1", rescue="yes", in_cup=cup)["errors"][0]["field"] == "system.densities"
-    assert "until it shows" not in handover.handed("pour", [["way", "scale"]])["text"]
+    assert "until scale shows" not in handover.handed("pour", [["way", "scale"]])["text"]
     plan = lines("plan", system="3-1", temperature="20", pieces=[
         {"name": "Keel", "length": "1 m", "putty": "100", "wet": "50"}])
     assert any("3 : 1 by volume" in one["text"] for one in plan.values())

@@ -83,7 +83,7 @@ def test_each_task_says_something_on_each_topic(task):
 def test_sanding_tells_of_gloves_and_sleeves_in_sight(cured):
     told = lines(task="sand", cured=cured)["lines"]
     found = [(line["label"], line["text"]) for line in told if line["rank"] == "say"]
-    assert any(label == "Hands" and "gloves on" in text for label, text in found)
+    assert any(label == "Hands" and "Wear nitrile gloves" in text for label, text in found)
     assert any(label == "Skin" and text.startswith("Sleeves down") for label, text in found)
 
 
@@ -191,14 +191,14 @@ def test_the_two_cautions_that_matter(known, expected):
 
 
 IN_PLACE = (
-    ("pour", {"amount": "240"}, "Gloves and goggles"), ("pour", {"amount": "500"}, "A big pot. 500 g"),
+    ("pour", {"amount": "240"}, "Gloves and goggles"), ("pour", {"amount": "500"}, "A big batch. 500 g"),
     ("pour", {"amount": "100", "thicken": "yes", "filler": "milled-glass"}, "Milled glass. Particle mask"),
     ("pour", {"amount": "100", "system": {"id": "3-1", "statements": "H314"}}, "Danger, goggles on: H314"),
     ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Danger: your product, H334"),
     ("clock", {"air": "30", "batch": "200"}, "Warm today. At 30 °C"), ("clock", {"air": "8", "batch": "100"}, "Cold."),
-    ("clock", {"air": "20", "batch": "500"}, "A big pot. 500 g"),
+    ("clock", {"air": "20", "batch": "500"}, "A big batch. 500 g"),
     ("clock", {"air": "20", "batch": "500", "container": "tray"}, "Gloves and goggles"),
-    ("joint", {}, "Gloves and goggles"), ("joint", {"sized": "radius", "radius": "45"}, "Thick in one go"),
+    ("joint", {}, "Gloves and goggles"), ("joint", {"sized": "radius", "radius": "45"}, "Thick layer"),
     ("plan", {"temperature": "8"}, "Cold."), ("boat", {}, "Gloves and goggles"),
     ("safety", {"task": "sand", "cured": "soft"}, "Not cured."), ("safety", {"place": "hull"}, "Inside the hull"),
     ("safety", {"solvent": "acetone"}, "Solvent vapour"),

@@ -163,7 +163,7 @@ def test_solids_beyond_packing_are_refused_with_the_most_that_goes_in():
     assert list(found) == ["packed"]
     assert "72%" in found["packed"]["text"]
     most = 0.62 / 0.38 * 0.12 / LIQUID * 100
-    assert f"At most {int(most)} for 100" in found["packed"]["text"]
+    assert f"at most {int(most)} for 100" in found["packed"]["text"]
     assert "stiffness" in errors(filler=light, stiffness="dry-edged", amount_is="putty", amount="300")
     for row in ("glass-spheres", "phenolic-balloons"):
         assert "packed" not in lines(filler=row, stiffness="dry-edged", purpose="fairing")

@@ -6,11 +6,11 @@ place. Names and ratios are uneven, so that two parts that change places cannot 
 import json
 import re
 
+import cases
 import pytest
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.pour.measured_out import FIELDS
-from covemix.shared.words.speech import spoken
 from covemix.shared.words.units import BY_NAME, BY_SPELLING
 
 SYSTEMS = {  # densities to the second decimal: with one alone the ratio by volume would be 10 % in doubt, and not told
@@ -142,7 +142,7 @@ def test_each_step_names_shows_and_says_its_own_part(key, way):
     for place, one in enumerate(steps):
         only(one["label"], key, place)
         only(one["said"], key, place)
-        assert one["said"].lower().endswith(spoken(one["figure"]))
+        assert one["said"].lower().endswith(cases.aloud(one["figure"]))
         near(figure(one["figure"]), wanted[place], way)
         assert one["part"] == "abcde"[place]
         assert one["field"] == f"{group}.{place}.{field}"

@@ -13,6 +13,7 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan, together
+from ..words.messages import number as figure
 from ..words.numbers import NEAREST, shown
 from ..words.units import from_si, to_si
 from . import shopping
@@ -58,7 +59,7 @@ def handed(values: Values) -> list:
     pairs = _things(values)
     for name, value in numbers(values):
         unit = NUMBERS[name].unit
-        pairs.append([name, shown(from_si(value, unit), 2) + " " + ("°C" if unit == "degC" else unit)])
+        pairs.append([name, figure(shown(from_si(value, unit), 2) + " " + ("°C" if unit == "degC" else unit))])
     return pairs
 
 
@@ -92,8 +93,8 @@ def _share(values: Values) -> "tuple[Values, bool]":
 def plan_values(values: Values, pieces: "tuple[Piece, ...]") -> "Values | None":
     """The values of a plan of these pieces, at the assumed temperature where none is typed; None where it has none."""
     shared, taken = _shared(values)
-    if not taken or not all([_fits(PIECE[name], getattr(one, name)) for one in set(pieces)
-                             for name in ("length", "putty", "wet", "layers")]):
+    if not taken or not all([_fits(PIECE[name], value) for one in set([piece[1:] for piece in pieces])
+                             for name, value in zip(("length", "putty", "wet", "layers"), one)]):
         return None
     row = shared["pieces"][0]
     found = dict(shared, pieces=[dict(row, length=one.length, putty=one.putty, wet=one.wet, layers=one.layers,

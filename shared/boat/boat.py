@@ -1,7 +1,7 @@
 """Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
 from collections import namedtuple
 
-from ..catalogue.demo_boat import JOINTS
+from ..catalogue.demo_boat import JOINTS, NAMES
 from ..catalogue.glass import PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import BOAT_SEAM, PACKS
@@ -37,7 +37,7 @@ KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
     Group("joints", "boat-joints", (
-        Text("name", "boat-joint-name", most=40),
+        Text("name", "boat-joint-name", most=40, ours=NAMES),
         Choice("kind", "joint-kind", KIND.options),
         Number("thickness", "joint-thickness", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"),
                above=True),
@@ -59,7 +59,7 @@ INPUTS = (
                when=joint.ROUNDED, help="joint-round-over-typed.help"),
     ) + _of_joint(EDGES) + (
         Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
-    ), most=60, each="boat-joint", default=tuple([dict(row) for row in JOINTS])),
+    ), most=60, each="boat-joint", numbered="joint_", default=tuple([dict(row) for row in JOINTS])),
     Pick("system", "boat-system", SYSTEM, default="3-1"),
     Parts("packs", "boat-packs-sold", unit="kg", low=0, high=500, least=1, most=3,
           default=starts(PACKS, "kg"), help="boat-packs-sold.help"),
@@ -79,7 +79,7 @@ INPUTS = (
                when=(("of", ("tape",)),)),
         Number("length", "boat-remnant-length", unit="m", low=0, high=500),
         Text("name", "boat-remnant-name"),
-    ), most=12, rows=0, each="boat-remnant", fold=STOCK,
+    ), most=12, rows=0, each="boat-remnant", numbered="remnant_", fold=STOCK,
         kept={"as": "roll", "by": "name of width weight", "left": "length"}),
     remembered("least_radius", "least", "boat-least", "mm", 1, 100, fold=WORK),
     remembered("flank", "flank", "joint-flank", "mm", 0, 200, fold=WORK),

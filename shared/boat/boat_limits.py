@@ -3,6 +3,7 @@
 Each limit is on a product of inputs (copies x layers x length by reach, joints x angles), because each input by itself
 is within its own. An answer within them is worked out on a slow phone in a second.
 """
+from ..catalogue.demo_boat import NAMES
 from ..catalogue.plans import MOST_ANGLES, MOST_CUT, MOST_FACES, MOST_ROLLS, WIDEST_PACKS
 from ..equations import tape
 from ..forms.errors import InputError
@@ -32,6 +33,8 @@ def thousands(count: int) -> Said:
 
 def called(row: Values) -> Said:
     """How a joint is called: by its name, or by its place."""
+    if row["name"] in NAMES:  # nobody typed it
+        return message(NAMES[row["name"]])
     return typed(row["name"]) if row["name"] else message("boat-joint.nth", count=row["place"] + 1)
 
 

@@ -10,16 +10,13 @@ from ..forms.memo import once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted
 from ..seam import seam
-from ..words.messages import message
+from ..seam.joint_lines import CALLED
+from ..words.messages import message, number
+from ..words.messages import row as words_of
 from ..words.numbers import UP, shown
 from . import batches_counted
 from .batches_counted import Piece, rounded
-
-# how a face is called in the name of a piece. The name goes into a link: it is data, as if somebody had typed it
-FACES = {
-    seam.INNER: "inside", seam.OUTER: "outside", seam.ONE_SIDE: "one side", seam.OTHER_SIDE: "other side",
-    seam.ONE_FACE: "one face", seam.OTHER_FACE: "other face", seam.ON_STRIP: "strip",
-}
+from .boat_limits import called
 
 
 def leads(values: Values, work: list) -> list:
@@ -68,18 +65,17 @@ def sorted_faces(work: list, values: Values) -> tuple:
     sides = ([], [])  # type: tuple
     for row, spec, made, _, _ in work:
         copies = int(row["copies"])
-        name = row["name"] or "Joint " + str(row["place"] + 1)
         own = []
         for face in made.faces:
-            side = " " + FACES[face.name] if len(made.faces) > 1 else ""
+            side = [CALLED[face.name]] if len(made.faces) > 1 else []
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
             wet = wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:
                 own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
         for copy in range(copies):
-            number = " " + str(copy + 1) if copies > 1 else ""
+            name = [called(row)] + ([copy + 1] if copies > 1 else [])
             for late, side, length, putty, wet, layers in own:
-                sides[late].append((name + number + side, length, putty, wet, layers))
+                sides[late].append((words_of(name + side, " "), length, putty, wet, layers))
     return sides
 
 
@@ -104,7 +100,7 @@ def _pairs(pieces: "list[Piece]") -> list:
     """Pieces as the rows of a plan's screen are typed."""
     pairs = []
     for place, one in enumerate(pieces):
-        typed = [("name", one.name), ("length", shown(one.length, 2) + " m"),
+        typed = [("name", one.name), ("length", number(shown(one.length, 2) + " m")),
                  ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
         typed += [("layers", shown(one.layers))] if one.layers > 1 else []
         pairs += [["pieces.{}.{}".format(place, field), text] for field, text in typed]

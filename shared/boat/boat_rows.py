@@ -14,10 +14,10 @@ OWN = ("flank", "least", "overlap", "stagger", "reach", "fraction", "fibre_densi
 def faces(text: str) -> list[str]:
     """The faces that layers go on, from typed words; "" for a word that names none, each face where nothing is typed.
 
-    >>> faces("each : Out"), faces(""), faces("up")
-    (['all', 'second'], ['all'], [''])
+    >>> faces("each : Out"), faces("innen"), faces(""), faces("up")
+    (['all', 'second'], ['first'], ['all'], [''])
     """
-    return [dict(seam.FACES).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
+    return [dict(seam.SPELT).get(small(word.strip(" ")), "") for word in text.split(":")] if text else [seam.EACH]
 
 
 def spec_of(row: Values, values: Values) -> seam.Spec:

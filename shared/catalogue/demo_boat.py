@@ -1,7 +1,5 @@
 """An invented dinghy to try the boat with: no known design, its seams and their lengths made up for the purpose."""
 
-NAME = "Invented dinghy, 3.1 m"
-
 # typed text of the fields of a joint of the boat move; angles "110 : 150" change along the seam
 JOINTS = (
     (("name", "Keel"), ("kind", "both"), ("thickness", "6 mm"), ("angle", "118 : 138 : 152 : 156"),
@@ -23,3 +21,8 @@ JOINTS = (
     (("name", "Skeg strip"), ("kind", "strip"), ("thickness", "9 mm"), ("length", "0.8 m"), ("width", "100 mm"),
      ("weight", "200 g/m2")),
 )
+
+NAMES = {"Keel": "demo-boat.keel", "Chine": "demo-boat.chine", "Transom to bottom": "demo-boat.transom-bottom",
+         "Transom to side": "demo-boat.transom-side", "Bow transom": "demo-boat.bow-transom",
+         "Middle bulkhead": "demo-boat.middle-bulkhead", "Fore bulkhead": "demo-boat.fore-bulkhead",
+         "Side panel butt": "demo-boat.side-butt", "Skeg strip": "demo-boat.skeg"}  # a name, and how it is said

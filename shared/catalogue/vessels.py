@@ -18,7 +18,7 @@ def about(bottom, top, height):
     return "{} mL".format(held) if held < 1000 else "{} L".format(held // 1000)
 
 
-# id, label as a message, mark, typed text of the record's fields; a label is made of them
+# id, label as a message, mark, typed text of the record's fields; a label is made of them; (4, text): `messages.number`
 CUPS = tuple([
     (key, (label, {"holds": "{" + about(bottom, top, height) + "}"}), JUDGED, (
         ("name", name), ("bottom", "{} mm".format(bottom)), ("top", "{} mm".format(top)),
@@ -29,7 +29,7 @@ CUPS = tuple([
         ("tin", "row-cup.tin", "Straight tin", 73, 73, 105),
         ("tub", "row-cup.tub", "Wide tub", 100, 118, 110))])
 GRADUATED = tuple([
-    (key, (label, {"holds": holds, "step": step}), JUDGED, (
+    (key, (label, {"holds": holds, "step": (4, step)}), JUDGED, (
         ("name", name), ("holds", holds), ("step", step + " mL")))
     for key, label, name, holds, step in (
         ("30mL", "row-graduated.medicine", "Medicine cup", "30 mL", "2.5"),

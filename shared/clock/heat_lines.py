@@ -43,7 +43,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def leads(found: Found, values: Values, system: Input) -> list[dict]:
     """A clock for this batch, and the day planned with it. system: the input of the resin system"""
-    air = shown(values["air"] - 273.15, 1) + " °C"
+    air = number(shown(values["air"] - 273.15, 1) + " °C")
     day = links.handed_on(system, values) + [
         ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]
     day += sun.pairs(values)

@@ -33,7 +33,7 @@ INPUTS = (
     Number("sent", "pot-sent", unit="s", low=0, high=FUTURE, optional=True, help="pot-sent.help"),
     Text("by", "pot-by", help="pot-by.help"),
     Text("left_now", "pot-left-now", help="pot-left-now.help"),
-    Text("batch", "pot-batch", default="Pot"),
+    Text("batch", "pot-batch", stands="pot-unnamed"),
     Choice("container", "pot-container", CONTAINERS, default="cup"),
     sun.inputs()[0],
     Text("place", "pot-place"),

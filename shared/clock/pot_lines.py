@@ -20,7 +20,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if values["share"] is not None and now.left > 0:
         lines.append(words("meaning", "pot-meaning", message("pot-meaning.text", share=quantity(values["share"], "%",
                                                                                                  places=0)), rank=MORE))
-    lines.append(words("place", typed(values["batch"]), _place(values)))
+    lines.append(words("place", _batch(values), _place(values)))
     lines.append(words("say", "pot-aloud", loud, rank=MORE))
     lines.append(line("passed", "pot-passed", now.passed, "s", _span(now.passed), rank=MORE))
     lines.append(words("used", "pot-used", message("pot-used.text", span=spoken(now.passed)), rank=MORE))
@@ -57,6 +57,11 @@ def _left(found: Found) -> list[Line]:
                      rough="pot-remaining.soon" if found.soon else "pot-remaining.rough")]
     return [line("over", "pot-over", now.over, "s", _span(now.over, UP), rank=ANSWER, rough="pot-over.rough"),
             words("stop", "pot-stop", sentences(["pot-stop.text", HEAT]), rank=WARN)]
+
+
+def _batch(values: Values) -> Said:
+    """What the batch is called."""
+    return typed(values["batch"]) if values["batch"] else "pot-unnamed"
 
 
 def _step(now: Found, values: Values) -> list[Line]:
@@ -100,7 +105,7 @@ def aloud(now: Found, values: Values) -> Said:
 
     now: `pot.State`
     """
-    batch = typed(values["batch"])
+    batch = _batch(values)
     if now.left > 0:
         said = [message("pot-aloud.left", batch=batch, span=spoken(now.left))]
     else:

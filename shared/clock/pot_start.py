@@ -2,13 +2,12 @@
 what an own timing of this batch would be typed as."""
 from ..forms.types import Found, Values
 from ..things.own_timings import sun_typed
+from ..words.messages import message, number, quantity, typed
 from ..words.numbers import DOWN, shown
-from ..words.units import told
 
 NOW = "now"  # for `pot.started`: the moment of the tap; the page knows the time, the engine has no clock
 USES = (("any", "pot-use.any"), ("putty", "pot-use.putty"), ("wet", "pot-use.wet"))
-# as typed into the form of the clock: kept data, not said
-NEXT = {"putty": "Tape rolled on the soft cove", "wet": "Peel ply down"}  # use: what comes next
+NEXT = {"putty": "pot-start-next", "wet": "plan-done-step.peel"}  # use: what comes next
 
 
 def minutes_typed(seconds: float) -> str:
@@ -28,19 +27,20 @@ def timed_in(values: Values) -> "list[list[str]]":
 def lead(found: Found, values: Values) -> dict:
     """The lead that starts a clock. found: `heat_found.HeatResult`"""
     span, mass = found.best.time, shown(values["batch"] * 1000, 0) + " g"
-    pairs = [["pot.started", NOW], ["pot.duration", minutes_typed(max(span, 6.0))],
-             ["pot.batch", mass + " at " + told(values["air"], "degC", values["units"], places=0)],
+    pairs = [["pot.started", NOW], ["pot.duration", number(minutes_typed(max(span, 6.0)))],
+             ["pot.batch", message("pot-start-batch", mass=typed(mass), air=quantity(values["air"], "degC", places=0))],
              ["pot.share", shown(found.best.share * 100) + " %"],
              ["pot.container", values["container"]], ["pot.sun", values["sun"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
-             ["timing.at", shown(values["air"] - 273.15, 1) + " °C"]]
+             ["timing.at", number(shown(values["air"] - 273.15, 1) + " °C")]]
     if values["filler"] is not None:
-        pairs.append(["timing.filler", shown(values["filler"] * 100, 1) + " %"])
+        pairs.append(["timing.filler", number(shown(values["filler"] * 100, 1) + " %")])
         if values["grain"] is not None:
-            pairs.append(["timing.grain", shown(values["grain"] / 1000, 2) + " g/mL"])
+            pairs.append(["timing.grain", number(shown(values["grain"] / 1000, 2) + " g/mL")])
     if values["resin_temperature"] is not None:
-        pairs.append(["timing.resin", shown(values["resin_temperature"] - 273.15, 1) + " °C"])
+        pairs.append(["timing.resin", number(shown(values["resin_temperature"] - 273.15, 1) + " °C")])
     pairs += timed_in(values)
     if found.next_by is not None:
-        pairs += [["pot.steps.0.name", NEXT[values["use"]]], ["pot.steps.0.minute", minutes_typed(found.next_by)]]
+        pairs += [["pot.steps.0.name", message(NEXT[values["use"]])],
+                  ["pot.steps.0.minute", number(minutes_typed(found.next_by))]]
     return {"label": "pot-start", "screen": "clock", "pairs": [pair for pair in pairs if pair[1]]}

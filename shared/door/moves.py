@@ -2,9 +2,10 @@
 from collections import namedtuple
 
 from ..forms import inputs, links
+from ..forms.declared import needless
 from ..forms.late import late
 from ..forms.memo import Memo
-from ..words.lines import as_data
+from ..words.lines import as_data, set_apart
 from ..words.texts import said
 from ..words.written import reader
 
@@ -93,7 +94,8 @@ def answer(name, tree, memo=None, language="en"):
 
 def understood(values, who):
     """How each number was read that could be read in two ways, as `who` reads it."""
-    return [[path, said(what, who)] for path, what in values["_understood"]]
+    found = [[path, said(what, who), typed] for path, what, typed in values["_understood"]]
+    return [[path, text] for path, text, typed in found if not needless(text, typed, who.language.decimal)]
 
 
 def _answered(move, values, errors, who):
@@ -116,14 +118,20 @@ def _answered(move, values, errors, who):
 
 # of a step, a lead, a drawing and its shapes: what is said. All else in them is data
 SAID = ("label", "figure", "under", "said", "asks", "title", "told")
+PAIRS = ("pairs", "keeps", "logs")  # names and what stands in a form behind them: text, or a message to be read there
 
 
 def in_text(found, who):
     """Steps, leads or drawings with all that is said in them as `who` reads it."""
     for one in found:
+        if "figure" in one:  # a step
+            one.update(set_apart(one["label"], one["figure"], who))
         for key in SAID:
             if key in one and one[key] != "":
                 one[key] = said(one[key], who)
+        for key in PAIRS:
+            if key in one:
+                one[key] = [[name, said(text, who) if isinstance(text, tuple) else text] for name, text in one[key]]
         for shape in one.get("shapes", ()):
             if "text" in shape:
                 shape["text"] = said(shape["text"], who)

@@ -137,13 +137,17 @@ class Phone(Input):
 
 
 class Text(Input):
-    """A few words that name something. Control characters are dropped, the rest is kept as typed."""
+    """A few words that name something. Control characters are dropped, the rest is kept as typed.
+
+    stands: what is said in an empty field that is read as nothing
+    ours: texts that we would type into it, with how each is said
+    """
 
     kind = "text"
 
-    def __init__(self, name, label, most=60, default="", **more):
+    def __init__(self, name, label, most=60, default="", stands="", ours=None, **more):
         Input.__init__(self, name, label, **more)
-        self.most, self.default = most, default
+        self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
 
     def default_in(self, system):
         return self.default
@@ -158,10 +162,16 @@ class Text(Input):
             self.refuse(path, self.too_long())
         return text
 
+    def in_marks(self, text, who):
+        return said(self.ours[text], who) if text in self.ours else text
+
+    def is_ours(self, typed, text):
+        return typed == text or typed == self.ours.get(text)  # a phone has the sentence there
+
     def too_long(self):
         return message("field-letters", most=self.most)
 
     def about(self, who):
         facts = Input.about(self, who)
-        facts.update({"default": self.default, "most": self.most, "letters": self.most})
+        facts.update({"default": said(self.stands, who) or self.default, "most": self.most, "letters": self.most})
         return facts

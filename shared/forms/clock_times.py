@@ -12,6 +12,7 @@ DAY = 86400
 TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
 HOURS = Choice("hours", "clock-hours", (("24", "clock-hours.whole"), ("12", "clock-hours.half")), fold="clock-fold")
 LIKE = "field-clock"
+HOUR = ("uhr", "h")  # what stands for the colon, in the languages that we know
 
 
 def clock_time(typed: str) -> "float | None":
@@ -19,9 +20,12 @@ def clock_time(typed: str) -> "float | None":
 
     >>> clock_time("8:30") / 3600, clock_time("2.15 pm") / 3600, clock_time("12 am"), clock_time("25:00")
     (8.5, 14.25, 0.0, None)
+    >>> clock_time("14h15") / 3600, clock_time("14 Uhr 15") / 3600, clock_time("8 Uhr") / 3600
+    (14.25, 14.25, 8.0)
     """
-    text = small(typed).replace(" ", "").replace(".m.", "m").replace("h", ":")
-    half = ""
+    text, half = small(typed).replace(" ", "").replace(".m.", "m"), ""
+    for word in HOUR:  # behind the hour, or behind all
+        text = text[:-len(word)] if text.endswith(word) else text.replace(word, ":")
     if text.endswith("am") or text.endswith("pm"):
         text, half = text[:-2], text[-2:]
     before, _, minute = text.replace(".", ":").replace(",", ":").partition(":")

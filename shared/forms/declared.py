@@ -12,10 +12,10 @@ Options that every kind takes:
 """
 from math import isfinite
 
-from ..words.messages import message, number
+from ..words.messages import message, number, row, with_unit
 from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
 from ..words.texts import said
-from ..words.units import from_si, sign, to_si, unit_for
+from ..words.units import TAILS, from_si, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of
 
@@ -71,7 +71,7 @@ class Input:
 
     def untouched(self, name, text, tree, system):
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
-        return text == self.default_in(system)
+        return self.is_ours(text, self.default_in(system))
 
     def with_units(self, typed, system, tree, tools):
         """What was typed, with its unit behind each number that said none: the one of that system or of its tool.
@@ -173,6 +173,14 @@ class Input:
         """The default as typed text, in the unit of that system; "" where there is none."""
         return ""
 
+    def in_marks(self, text, who):
+        """A text that we would type into it as it stands in the form of `who`."""
+        return text
+
+    def is_ours(self, typed, text):
+        """Whether what was typed is a text of ours as it stands in somebody's form."""
+        return alike(typed, text)
+
     def too_long(self):
         """What is said of a text longer than anything that could be meant here."""
         return "field-too-long"
@@ -208,8 +216,8 @@ def read_into(values, inputs, tree, prefix, errors):
                 values[item.name], unit, echoed = known
                 if unit is not None:
                     values[item.unit_name] = unit
-                for text in echoed:
-                    values["_understood"].append([prefix + item.name, text])
+                for what, typed in echoed:
+                    values["_understood"].append([prefix + item.name, what, typed])
                 continue
         try:
             values[item.name] = item.read(typed, prefix + item.name, values)
@@ -266,32 +274,53 @@ def checked_at(check, values, prefix):
         raise InputError(prefix + error.field, error.message)
 
 
-def echo(values, path, typed, text):
+def echo(values, path, typed, figures):
     """Keep what was understood wherever a number could be read in two ways, so that the form can say it.
 
-    text: what was understood, with its unit
+    figures: what was understood, as (ASCII digits, unit) pairs: of feet and inches there are two
     """
-    if not isinstance(typed, str) or typed == text:
+    if not isinstance(typed, str):
         return
     mark = thousands(typed) if "," in typed or "." in typed[:-3] else ""
-    if not mark and all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]):
+    if not mark and (all([c in DIGITS or c == "." for c in typed.strip(BLANKS)]) or typed == _plainly(figures)):
         return
-    values["_understood"].append([path, in_two_ways(text, typed, mark)])
+    values["_understood"].append([path, in_two_ways(with_units_behind(figures), typed, mark), "" if mark else typed])
 
 
-def in_two_ways(text, typed, mark):
-    """What was understood, and why, where the mark in it means thousands in another country. text: in ASCII digits
+def needless(text, typed, decimal):
+    """Whether what was understood need not be told: it is what was typed, or that is a number in the reader's own
+    marks. typed: "" where it could be read in two ways everywhere
 
-    >>> in_two_ways("12.5 g", "12,500 g", ",")[0], in_two_ways("12.5 g", "12,5", "")
-    ('field-read.comma', (4, '12.5 g'))
+    >>> needless("1,5 g", "1,5", ","), needless("1.5 g", "1,5", "."), needless("1 g", "", ".")
+    (True, False, False)
+    """
+    return bool(typed) and (text == typed or all([c in DIGITS or c == decimal for c in typed.strip(BLANKS)]))
+
+
+def _plainly(figures):
+    return " ".join([digits + TAILS[unit] for digits, unit in figures])
+
+
+def with_units_behind(figures):
+    """Figures as they are said: one, or the two of feet and inches."""
+    each = [with_unit(digits, unit) for digits, unit in figures]
+    return row(each, " ") if len(each) > 1 else each[0]
+
+
+def in_two_ways(read, typed, mark):
+    """What was understood, and why, where the mark in it means thousands in another country. read: as it is said
+
+    >>> read = with_units_behind([("12.5", "g")])
+    >>> in_two_ways(read, "12,500 g", ",")[0], in_two_ways(read, "12,5", "")
+    ('field-read.comma', (13, '12.5', 'g'))
     """
     if not mark:
-        return number(text)
+        return read
     before, _, behind = typed.strip(BLANKS + "+-").partition(mark)
     whole = number(before + behind[:3])
     if mark == ",":
-        return message("field-read.comma", read=number(text), whole=whole)
-    return message("field-read.point", read=number(text), whole=whole)
+        return message("field-read.comma", read=read, whole=whole)
+    return message("field-read.point", read=read, whole=whole)
 
 
 def link_inputs(inputs, typed, prefix, system, found, whole=False):
@@ -307,6 +336,16 @@ def find_in(inputs, steps):
         if found or steps[0] == item.name:
             return found
     return None
+
+
+def alike(typed, known):
+    """Whether what was typed is a text of ours, whichever decimal marks either has.
+
+    >>> alike("1,15 g/mL", "1.15 g/mL"), alike("1.150 g/mL", "1.15 g/mL")
+    (True, False)
+    """
+    return typed == known or (isinstance(typed, str) and isinstance(known, str)
+                              and typed.replace(",", ".") == known.replace(",", "."))
 
 
 def filled(value):
@@ -335,11 +374,6 @@ def missing(typed):
 def only_text(tree):
     """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
     return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and only_text(tree[key])) for key in tree])
-
-
-def unit_behind(unit):
-    mark = sign(unit)
-    return mark if mark in ("%", "°", "") else " " + mark
 
 
 def plain(value):

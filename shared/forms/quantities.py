@@ -1,15 +1,28 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
-from ..words.messages import listed, message, number
+from ..words.messages import listed, message, number, row, unit_of, with_unit
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
-from ..words.texts import said
-from ..words.units import BY_NAME, FINER, US, WHICH, find, from_si, sign, to_si, unit_for
+from ..words.texts import figure, said, unit_text
+from ..words.units import BY_NAME, FINER, TAILS, US, WHICH, find, from_si, to_si, unit_for
 from .choices import is_option
-from .declared import READ, Input, default_text, echo, in_two_ways, limit, missing, plain, text_of, unit_behind
+from .declared import (
+    READ,
+    Input,
+    alike,
+    default_text,
+    echo,
+    in_two_ways,
+    limit,
+    missing,
+    plain,
+    text_of,
+    with_units_behind,
+)
 from .errors import InputError
 from .memo import MOST, memo_of
 
-GLYPHS = [sign for sign, _ in FRACTIONS]
+GLYPHS = [glyph for glyph, _ in FRACTIONS]
+BETWEEN = (" to ", " zu ")  # numbers in a row, in the languages that we know
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 
 
@@ -18,7 +31,12 @@ def asked_in(plain_key, unit_key, unit):
 
     The keys are given whole: a phone has sentences in their places.
     """
-    return message(unit_key, unit=as_typed(sign(unit))) if unit else plain_key
+    return message(unit_key, unit=alone(unit)) if unit else plain_key
+
+
+def alone(unit):
+    """A unit without a figure, whatever the reader's units are."""
+    return unit_of(with_unit("", unit))
 
 
 class Measured(Input):
@@ -33,7 +51,11 @@ class Measured(Input):
     def in_words(self, text, tree, system, tools):
         unit, last = self.unit_beside(tree, system, tools), reading(in_pieces(text)[-1])
         bare = unit and not last[1] and last[0] is not None
-        return as_typed(text.strip(BLANKS) + (" " + sign(unit) if bare else ""))
+        typed = number(text.strip(BLANKS))  # in the reader's marks: 1.500 was read as one and a half
+        return row([typed, alone(unit)], " ") if bare else typed
+
+    def in_marks(self, text, who):
+        return figure(text, who.language)
 
     def modelled(self, models, owner):
         return models.quantity(self, owner)
@@ -84,13 +106,13 @@ class Number(Measured):
             if len(known) > MOST:
                 known.clear()
             known[values["units"], typed] = (si, None if si is None else values[self.unit_name],
-                            [echoed[1] for echoed in values["_understood"][told:]])
+                            [echoed[1:] for echoed in values["_understood"][told:]])
         return si
 
     def _read(self, typed, path, values):
-        system = values["units"]
+        system, given = values["units"], not missing(typed)
         own = self.own_unit(system, values.get("_tools", {}))
-        if missing(typed):
+        if not given:
             if self.optional:
                 return None
             if self.default is None:
@@ -100,13 +122,14 @@ class Number(Measured):
         if value is None:
             self.refuse(path, why)
         kinds = (BY_NAME[self.unit].quantity,)
-        value, unit, text = with_its_unit(self, value, words, own, kinds, path)
+        value, unit, figures = with_its_unit(self, value, words, own, kinds, path)
         si = to_si(value, unit)
         self._within(si, unit, path)
         if self.whole and value != int(value):
             self.refuse(path, "field-whole")
         values[self.unit_name] = unit
-        echo(values, path, typed, text)
+        if given:
+            echo(values, path, typed, figures)
         return si
 
     def with_units(self, typed, system, tree, tools):
@@ -122,13 +145,13 @@ class Number(Measured):
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
         if si < low or si > high or (self.above and si == low):
             self.refuse(path, message("field-above" if self.above else "field-within", low=number(limit(low, unit, UP)),
-                                      high=number(limit(high, unit, DOWN) + unit_behind(unit))))
+                                      high=with_unit(limit(high, unit, DOWN), unit)))
 
     def about(self, who):
         facts = Input.about(self, who)
         unit = self.unit_in(who.units)
-        facts.update({"unit": sign(unit), "quantity": BY_NAME[self.unit].quantity,
-                      "default": self.default_in(who.units),
+        facts.update({"unit": unit_text(unit, who.language), "quantity": BY_NAME[self.unit].quantity,
+                      "default": self.in_marks(self.default_in(who.units), who),
                       "low": from_si(to_si(self.low, self.unit), unit),
                       "high": from_si(to_si(self.high, self.unit), unit)})
         # a phone's keypad for decimals has no minus and neither / nor a sign of feet and inches
@@ -142,12 +165,13 @@ def with_its_unit(item, value, words, own, quantities, path):
     """A number and the words behind it -> (value, unit, what was understood); words for anything else are refused.
 
     own: the unit where none is said; quantities: what it may be an amount of
+    what was understood: (ASCII digits, unit) pairs, two of feet and inches
     """
     if not words:
-        return value, own, plain(value) + unit_behind(own)
+        return value, own, [(plain(value), own)]
     found, why = named(words, quantities)
     if found:
-        return value, found, plain(value) + unit_behind(found)
+        return value, found, [(plain(value), found)]
     whole = two_units(value, words, quantities)
     if whole is None or len(whole) < 3:
         item.refuse(path, whole or why)
@@ -173,7 +197,7 @@ def two_units(value, words, quantities):
     meant.
 
     >>> two_units(7.0, "ft 10 1/2 in", ("length",))[2], two_units(1.0, "lb 4", ("mass",))[0]
-    ('7 ft 10.5 in', 1.25)
+    ([('7', 'ft'), ('10.5', 'in')], 1.25)
     """
     cut = 0
     while cut < len(words) and words[cut] not in DIGITS:
@@ -187,12 +211,11 @@ def two_units(value, words, quantities):
     small, many = FINER[large]
     if more is None:
         return message(why)
-    said = plain(value) + unit_behind(large) + " " + plain(more) + unit_behind(small)
     if unit and named(unit, quantities)[0] != small:
-        return message("field-finer", large=as_typed(sign(large)), small=as_typed(sign(small)))
+        return message("field-finer", large=alone(large), small=alone(small))
     if value < 0 or value != int(value) or not 0 <= more < many:
-        return message("field-finer.whole", large=as_typed(sign(large)), most=number(str(many) + " " + sign(small)))
-    return value + more / many, large, said
+        return message("field-finer.whole", large=alone(large), most=with_unit(str(many), small))
+    return value + more / many, large, [(plain(value), large), (plain(more), small)]
 
 
 def says_unit(typed: str) -> bool:
@@ -216,7 +239,7 @@ def behind(typed, unit, system, own=""):
     text = text_of(typed) if isinstance(typed, (int, float)) else typed
     if not isinstance(text, str) or says_unit(text) or reading(in_pieces(text)[-1])[0] is None:
         return typed
-    return text.strip(BLANKS) + unit_behind(own or unit_for(unit, system))
+    return text.strip(BLANKS) + TAILS[own or unit_for(unit, system)]
 
 
 class Parts(Measured):
@@ -248,8 +271,8 @@ class Parts(Measured):
         if not isinstance(typed, str):
             self.refuse(path, "field-parts")
         pieces = in_pieces(typed)
-        if len(pieces) > 1 and not [mark for mark in (":", ";", " to ") if mark in typed]:
-            values["_understood"].append([path, number(" : ".join(pieces))])
+        if len(pieces) > 1 and not [mark for mark in (":", ";") + BETWEEN if mark in typed]:
+            values["_understood"].append([path, number(" : ".join(pieces)), ""])
         if not self.least <= len(pieces) <= self.most:
             self.refuse(path, message("field-parts.count", least=self.least, most=self.most))
         unit, read, texts = self._unit_behind(pieces[-1], path, values["units"]), [], []
@@ -257,14 +280,14 @@ class Parts(Measured):
             value, words, why = reading(piece)
             if value is None:
                 self.refuse(path, message("field-parts.one", typed=as_typed(piece.strip(BLANKS)[:20]), why=why))
-            value, own, text = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
+            value, own, figures = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
             si = to_si(value, own)
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
             if not low < si <= high:
                 self.refuse(path, message("field-parts.each", low=number(limit(low, own, UP)),
-                                          high=number(limit(high, own, DOWN) + unit_behind(own))))
+                                          high=with_unit(limit(high, own, DOWN), own)))
             read.append(si)
-            texts.append(text)
+            texts.append(with_units_behind(figures))
         values[self.name + "_unit"] = unit
         self._echo(values, path, typed, pieces, texts)
         return tuple(read)
@@ -275,7 +298,9 @@ class Parts(Measured):
         two = [piece for piece in pieces if thousands(piece)]
         if "," in typed or two:
             first = two[0] if two else ""
-            values["_understood"].append([path, in_two_ways(" : ".join(texts), first, thousands(first))])
+            # commas that part nothing are the decimal marks of some readers, who need not be told
+            own = "" if two or ", " in typed else "".join([c for c in typed if c in DIGITS + ",."])
+            values["_understood"].append([path, in_two_ways(row(texts, " : "), first, thousands(first)), own])
 
     def with_units(self, typed, system, tree, tools):
         return behind(typed, self.unit, system)
@@ -287,7 +312,8 @@ class Parts(Measured):
 
     def about(self, who):
         facts = Input.about(self, who)
-        facts.update({"unit": sign(unit_for(self.unit, who.units)), "default": self.default_in(who.units),
+        facts.update({"unit": unit_text(unit_for(self.unit, who.units), who.language),
+                      "default": self.in_marks(self.default_in(who.units), who),
                       "most": self.most})
         return facts
 
@@ -295,7 +321,8 @@ class Parts(Measured):
 def in_pieces(typed: str):
     """The numbers in a row as they were typed, each with the unit behind it.
 
-    Between them stands a colon, a semicolon or "to"; where none of these does, a blank or a comma with one behind it.
+    Between them stands a colon, a semicolon or "to", as BETWEEN has it; where none of these does, a blank or a comma
+    with one behind it.
     Blanks part no numbers of different units: such are one length or one weight.
 
     >>> in_pieces("100:44"), in_pieces("1,15 0,98 g/mL"), in_pieces("1 1/2 3"), in_pieces("60 mL, 20 mL")
@@ -303,7 +330,9 @@ def in_pieces(typed: str):
     >>> in_pieces("7 ft 10 in")
     ['7 ft 10 in']
     """
-    text = typed.replace(" to ", ":").replace(";", ":")
+    text = typed.replace(";", ":")
+    for word in BETWEEN:
+        text = text.replace(word, ":")
     for space in SPACES:
         text = text.replace(space, " ")
     if ":" in text:
@@ -349,7 +378,7 @@ class Amount(Measured):
         """The default stands for the first kind of amount only; that kind is itself the default."""
         key = tree.get(self.name + "_is")
         first = missing(key) or key == self.options[0][0]
-        return first and (name != self.name or text == self.default_in(system))
+        return first and (name != self.name or alike(text, self.default_in(system)))
 
     def option(self, key):
         for option in self.options:
@@ -364,7 +393,8 @@ class Amount(Measured):
             choose = message("field-choose", options=listed([o[1] for o in self.options], "plain"))
             raise InputError(path + "_is", message("field-refused", label=self.label, why=choose))
         values[self.name + "_is"] = option[0]
-        if missing(typed):
+        given = not missing(typed)
+        if not given:
             if self.default is None or option is not self.options[0]:
                 unit = unit_for(option[2][0], values["units"])
                 self.refuse(path, asked_in("field-amount", "field-amount.unit", unit))
@@ -373,13 +403,15 @@ class Amount(Measured):
         if value is None:
             self.refuse(path, why)
         allowed = [BY_NAME[unit].quantity for unit in option[2]]
-        value, unit, text = with_its_unit(self, value, words, unit_for(option[2][0], values["units"]), allowed, path)
+        own = unit_for(option[2][0], values["units"])
+        value, unit, figures = with_its_unit(self, value, words, own, allowed, path)
         if not value > 0:
             self.refuse(path, "field-amount.positive")
         if value > self.high:
-            self.refuse(path, message("field-amount.most", most=number(plain(self.high) + " " + sign(unit))))
+            self.refuse(path, message("field-amount.most", most=with_unit(plain(self.high), unit)))
         values[self.name + "_unit"] = unit
-        echo(values, path, typed, text)
+        if given:
+            echo(values, path, typed, figures)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
     def with_units(self, typed, system, tree, tools):
@@ -405,8 +437,8 @@ class Amount(Measured):
 
     def about(self, who):
         facts = Input.about(self, who)
-        facts["default"] = self.default_in(who.units)
+        facts["default"] = self.in_marks(self.default_in(who.units), who)
         facts["options"] = [{"value": o[0], "label": said(o[1], who), "help": said(o[3], who) if len(o) > 3 else "",
-                             "unit": sign(unit_for(o[2][0], who.units))} for o in self.options]
+                             "unit": unit_text(unit_for(o[2][0], who.units), who.language)} for o in self.options]
         facts["stands"] = {"_is": self.options[0][0]}
         return facts

@@ -9,6 +9,7 @@ from .choices import widest
 from .declared import (
     Input,
     Several,
+    alike,
     checked_at,
     filled,
     find_in,
@@ -138,7 +139,7 @@ class Pick(Input):
             found.append((name, row))
         own = {}
         for key in value:
-            if key != "id" and not (base is not None and base.get(key) == value[key]):
+            if key != "id" and not (base is not None and alike(value[key], base.get(key))):
                 own[key] = value[key]
         link_inputs(self.record.fields, own, name + ".", system, found, whole=True)
 
@@ -159,7 +160,7 @@ class Pick(Input):
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "shows": self.shows,
                       "fields": [field.about(who) for field in self.record.fields],
-                      "rows": [{"id": row, "label": said(label, who), "typed": self.record.started(typed),
+                      "rows": [{"id": row, "label": said(label, who), "typed": self.record.started(row, typed, who),
                                 "mark": said(marked(mark), who)}
                                for row, label, mark, typed in self.record.rows]})
         facts["widest"] = widest([row["label"] for row in facts["rows"]])
@@ -171,6 +172,7 @@ class Group(Input):
 
     gaps: a row left empty is kept as None, because its place has meaning (the reading of the second part)
     told: how the names of the lines begin that its rows stand for, each followed by the letter of its part
+    numbered: the same where the place of the row follows, from 0
     rows: how many an empty form shows where there is no default; each: what one row is called
     measured: what its rows were really measured of, by name: with another of these they are of something else
     kept: the phone keeps such rows by themselves. "as": as which kind of thing; "by": the fields that tell one from
@@ -184,9 +186,9 @@ class Group(Input):
     NONE = "none"
 
     def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
-                 told="", measured=(), kept=None, **more):
+                 told="", numbered="", measured=(), kept=None, **more):
         Input.__init__(self, name, label, **more)
-        self.rows, self.told = rows, told
+        self.rows, self.told, self.numbered = rows, told, numbered
         self.measured, self.kept = measured, kept
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
@@ -267,8 +269,16 @@ class Group(Input):
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
         # not the rows that nothing typed at all stands for
-        if not (own and len(rows) == len(self.default) and own == self._linked_rows(self.default, name, system)):
+        ours = self._linked_rows(self.default, name, system)
+        if not (own and len(rows) == len(self.default) and self._same(own, ours)):
             found.extend(own)
+
+    def _same(self, pairs, ours):
+        """Whether rows that were typed are those of ours, both as pairs of a link."""
+        fields = dict([(field.name, field) for field in self.fields])
+        return len(pairs) == len(ours) and all([
+            one[0] == other[0] and fields.get(one[0].split(".")[2], self).is_ours(one[1], other[1])
+            for one, other in zip(pairs, ours)])
 
     def _linked_rows(self, rows, name, system, whole=False):
         own = []
@@ -293,12 +303,19 @@ class Group(Input):
         facts = Input.about(self, who)
         facts.update({"fields": [field.about(who) for field in self.fields], "least": self.least,
                       "most": self.most, "each": said(self.each or self.label, who), "rows": self.rows,
-                      "gaps": self.gaps, "told": self.told, "default": self.default_in(who.units)})
+                      "gaps": self.gaps, "told": self.told, "numbered": self.numbered,
+                      "default": [in_marks(self.fields, row, who) for row in self.default_in(who.units)]})
         if self.measured:
             facts["measured"] = list(self.measured)
         if self.kept:
             facts["kept"] = dict(self.kept)
         return facts
+
+
+def in_marks(fields, row, who):
+    """A row of our own, {name: text}, as it stands in the form of `who`."""
+    known = dict([(field.name, field) for field in fields])
+    return dict([(name, known[name].in_marks(row[name], who)) for name in row])
 
 
 def left_alone(fields):

@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.marks import UNMEASURED
+from ..forms.declared import alike
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Pick
 from ..forms.late import late
@@ -53,7 +54,7 @@ def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
     """The fields that stand word for word as in a built-in row that nobody measured; one alone may well be typed."""
     best: list = []
     for _, _, mark, typed in record.rows:
-        same = [name for name, text in typed if name != "name" and tree.get(name) == text]
+        same = [name for name, text in typed if name != "name" and alike(tree.get(name), text)]
         if mark in UNMEASURED and len(same) > max(1, len(best)):
             best = same
     return [field for field in record.fields if field.name in best]

@@ -4,7 +4,7 @@ from ..forms.types import Said, Values
 from ..things.records import LABEL, LINK, ORIGIN, ROW, SYSTEM
 from ..words.lines import ASK, WARN, Line, words
 from ..words.messages import inside, message, number, row, typed
-from ..words.numbers import BLANKS, bare, small
+from ..words.numbers import BLANKS, bare
 
 # as the form names the first two where nobody typed other names, and how that is said
 FIRST_TWO = (("Resin", "part-resin"), ("Hardener", "part-hardener"))
@@ -40,8 +40,8 @@ def parts_said(system: Values) -> "tuple[Said, ...]":
 
 
 def parts_inside(system: Values) -> "tuple[Said, ...]":
-    """The same as they stand inside a sentence; the label's own are all in small letters there."""
-    return tuple([typed(small(name)) if name else inside(_our_name(place))
+    """The same as they stand inside a sentence; the label's own are all in small letters there, in English."""
+    return tuple([inside(typed(name), True) if name else inside(_our_name(place))
                   for place, name in enumerate(_own_names(system))])
 
 

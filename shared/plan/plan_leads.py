@@ -5,21 +5,18 @@ from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
-from ..words.messages import inside, message
+from ..words.messages import cut, inside, message, number
 from ..words.numbers import DOWN, UP, shown
 from .batch_cards import air_typed
 from .batch_lines import MIXES, moment
 from .batch_record import Record
-from .day import Named
 from .done_so_far import STEPS
+from .limit_lines import named, piece_name
 from .plan_found import Found
 from .plan_next import POT, Clock, Next
 
 SAID = dict(STEPS)
-# What a link hands on and the log keeps is kept for years: text in English, whatever the page speaks.
-KEPT = {"mix": "Putty mixed and bagged", "place": "Bag empty", "tool": "Cove tooled", "clean": "Edges clean",
-        "wet_mix": "Wet-out resin mixed", "wet": "Tape wet out", "lay": "Tape laid", "roll": "Air rolled out",
-        "peel": "Peel ply down"}
+MOST_LETTERS = 60  # of a field that takes the names of pieces
 
 
 def leads(values: Values, found: Found, after: Next, system_input: Input) -> "list[Values]":
@@ -31,10 +28,10 @@ def leads(values: Values, found: Found, after: Next, system_input: Input) -> "li
     for name, mass in after.mixes:
         label = message("plan-pour", number=after.number, what=inside(MIXES[name]))
         said.append({"label": label, "screen": "pour",
-                     "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", air_typed(after.air)],
+                     "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", number(air_typed(after.air))],
                                         ["temperature", ""]] + sun.pairs(values)})
     if after.clock is not None:
-        system = system + timings_pairs(read_timings(values["timings"]))
+        system = system + [[name, number(text)] for name, text in timings_pairs(read_timings(values["timings"]))]
         label = message("plan-start-clock", number=after.number, time=moment(values, found.close, after.clock.start))
         said.append({"label": label, "screen": "clock",
                      "pairs": system + clock_pairs(after, after.clock) + sun_pairs(values)})
@@ -52,24 +49,14 @@ def done_lead(after: Next, place: int) -> Values:
     return {"label": label, "screen": "plan", "pairs": pairs}
 
 
-def kept_name(name: Named) -> str:
-    """A piece as links and the log keep it, in English.
-
-    >>> kept_name(Named("Keel", 0, 1, 3)), kept_name(Named("", 4, 0, 1))
-    ('Keel (2 of 3)', 'Piece 5')
-    """
-    text = name.typed or "Piece " + str(name.place + 1)
-    return text + " ({} of {})".format(name.part + 1, name.parts) if name.parts > 1 else text
-
-
-def record_pairs(record: Record) -> "list[list[str]]":
+def record_pairs(record: Record) -> "list[list]":
     """What a finished batch took, as the log keeps it."""
-    pairs = [["what", "Batch {} of the plan".format(record.number)],
-             ["seam", ", ".join([kept_name(name) for name in record.names])[:60]],
-             ["temperature", shown(record.temperature - 273.15, 1) + " °C"],
+    pairs = [["what", message("plan-logged", number=record.number)],
+             ["seam", cut(named(record.names), MOST_LETTERS)],
+             ["temperature", number(shown(record.temperature - 273.15, 1) + " °C")],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
-             ["hands", str(record.hands)], ["laid", shown(record.metres, 2) + " m"]]
-    pairs += [[name, shown(time / 60, 1) + " min"] for name, time in record.took]
+             ["hands", str(record.hands)], ["laid", number(shown(record.metres, 2) + " m")]]
+    pairs += [[name, number(shown(time / 60, 1) + " min")] for name, time in record.took]
     return [pair for pair in pairs if pair[1]]
 
 
@@ -78,23 +65,25 @@ def sun_pairs(values: Values) -> "list[list[str]]":
     return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + timed_in(values) + sun.pairs(values)
 
 
-def clock_pairs(after: Next, clock: Clock) -> "list[list[str]]":
+def clock_pairs(after: Next, clock: Clock) -> "list[list]":
     """A clock for the bag of a batch, of tape alone for the wet film: usable as long as the plan counts, with the
     batch's own steps."""
     container = "bag" if clock.limit == POT else "film"
-    mass, at = shown(clock.mass * 1000, 0, UP) + " g", air_typed(after.air)
-    names = [kept_name(name) for name in clock.names]
+    mass, at = shown(clock.mass * 1000, 0, UP) + " g", number(air_typed(after.air))
+    filler = number(shown(clock.filler * 100, 1, DOWN) + " %")
+    first, last = piece_name(clock.names[0]), piece_name(clock.names[-1])
     pairs = [["air", at], ["batch", mass], ["container", container],
-             ["filler", shown(clock.filler * 100, 1, DOWN) + " %"], ["grain", ""], ["resin_temperature", ""],
-             ["pot.started", NOW], ["pot.duration", minutes_typed(clock.span)],
-             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", "Batch " + str(after.number)],
+             ["filler", filler], ["grain", ""], ["resin_temperature", ""],
+             ["pot.started", NOW], ["pot.duration", number(minutes_typed(clock.span))],
+             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", message("plan-batch", number=after.number)],
              ["pot.container", container],
-             ["pot.place", (names[0] + (" to " + names[-1] if len(names) > 1 else ""))[:60]],
+             ["pot.place", cut(message("plan-pieces-to", first=first, last=last) if len(clock.names) > 1 else first,
+                               MOST_LETTERS)],
              ["timing.mass", mass], ["timing.in", container],
              ["timing.at", at]]
     if clock.filler:
-        pairs.append(["timing.filler", shown(clock.filler * 100, 1, DOWN) + " %"])
+        pairs.append(["timing.filler", filler])
     for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
-        pairs += [[own + "name", KEPT[key]], [own + "minute", shown(end / 60, 1, DOWN)]]
+        pairs += [[own + "name", message(SAID[key])], [own + "minute", number(shown(end / 60, 1, DOWN))]]
     return pairs

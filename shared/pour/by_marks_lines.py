@@ -3,9 +3,9 @@ from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
 from ..mix.ratio_error_lines import aim, aimed_at, off_by, percent, within
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
-from ..words.messages import message, number, quantity
+from ..words.messages import in_unit, message, quantity, with_unit
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown
-from ..words.units import from_si, sign, told
+from ..words.units import from_si
 from .by_marks import MOST_DECIMALS
 from .measured_lines import outcome_lines, rank_of, told_of
 
@@ -18,31 +18,29 @@ def say(found: Found, values: Values) -> list[Line]:
     return _syringes(found, values) if values["way"] == "syringes" else _graduated(found, values)
 
 
-def written(found: Found, values: Values) -> list[str]:
-    """The mark of each part, as the log keeps it. found: by_marks.SyringesResult, or a by_marks.CupResult with marks"""
+def written(found: Found, values: Values) -> list[Said]:
+    """The mark of each part, for the ear and the log.
+
+    found: by_marks.SyringesResult, or a by_marks.CupResult with marks
+    """
     marks = found.marks
     levels = marks.volumes if values["way"] == "syringes" else found.levels
-    return [mark_text(level, step, marks.unit) for level, step in zip(levels, marks.steps)]
-
-
-def mark_text(volume: float, step: float, unit: str) -> str:
-    """A volume that ends on a mark, in the unit that stands there and with the decimals that the marks have.
-
-    volume: [m3]; step: from mark to mark [m3]; unit: key of the unit at the marks
-    >>> mark_text(60.2e-6, 0.2e-6, "mL"), mark_text(60e-6, 5e-6, "mL")
-    ('60.2 mL', '60 mL')
-    """
-    return shown(from_si(volume, unit), decimals(from_si(step, unit), MOST_DECIMALS)) + " " + sign(unit)
+    return [_mark(level, step, marks.unit) for level, step in zip(levels, marks.steps)]
 
 
 def _mark(volume: float, step: float, unit: str) -> Said:
-    """The same as it is said."""
-    return number(mark_text(volume, step, unit))
+    """A volume that ends on a mark, in the unit that stands there and with the decimals that the marks have.
+
+    volume: [m3]; step: from mark to mark [m3]; unit: key of the unit at the marks
+    >>> _mark(60.2e-6, 0.2e-6, "mL"), _mark(60e-6, 5e-6, "mL")
+    ((13, '60.2', 'mL'), (13, '60', 'mL'))
+    """
+    return with_unit(shown(from_si(volume, unit), decimals(from_si(step, unit), MOST_DECIMALS)), unit)
 
 
 def _near(volume: float, unit: str, toward: str = NEAREST) -> Said:
     """Any volume in the unit that stands at the marks, to three figures."""
-    return number(told(volume, unit, toward=toward))
+    return in_unit(volume, unit, toward)
 
 
 def _syringes(found: Found, values: Values) -> list[Line]:

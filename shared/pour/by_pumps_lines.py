@@ -4,7 +4,7 @@ from ..mix.label_words import parts_said
 from ..mix.ratio_error_lines import aim, off_by, percent
 from ..things.records import PUMPS
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
-from ..words.messages import message, quantity, row
+from ..words.messages import message, quantity, row, with_unit
 from ..words.numbers import UP
 from .by_scale_lines import to_add
 from .measured_lines import outcome_lines, rank_of, told_of
@@ -38,9 +38,9 @@ def say(found: Found, values: Values) -> list[Line]:
     return lines
 
 
-def written(found: Found, values: Values) -> list[str]:
-    """The strokes of each pump, as the log keeps them. found: by_pumps.PumpsResult"""
-    return [str(count) + (" stroke" if count == 1 else " strokes") for count in found.strokes.counts]
+def written(found: Found, values: Values) -> list[Said]:
+    """The strokes of each pump, for the ear and the log. found: by_pumps.PumpsResult"""
+    return [with_unit(str(count), "strokes") for count in found.strokes.counts]
 
 
 def _top_up(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:

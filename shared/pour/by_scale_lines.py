@@ -13,9 +13,9 @@ from ..mix.ratio_error_lines import (
     within,
 )
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
-from ..words.messages import message, number, quantity, row
+from ..words.messages import in_unit, message, quantity, row, with_unit
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
-from ..words.units import from_si, sign, told
+from ..words.units import from_si
 from .measured_lines import told_as_example
 
 
@@ -44,9 +44,9 @@ def say(found: Found, values: Values) -> list[Line]:
     return lines
 
 
-def written(found: Found, values: Values) -> list[str]:
-    """What the scale must show after each part, as the log keeps it. found: by_scale.ScaleResult"""
-    return [shown_by(reading, values["scale"]["step_unit"], values) for reading in found.display.readings]
+def written(found: Found, values: Values) -> list[Said]:
+    """What the scale must show after each part, for the ear and the log. found: by_scale.ScaleResult"""
+    return [on_scale(reading, values["scale"]["step_unit"], values) for reading in found.display.readings]
 
 
 def _rests_on(values: Values) -> Said:
@@ -85,24 +85,14 @@ def _reading(display: Found, place: int, name: str, span: list[float], doubt: Sa
 
 def on_scale(mass: float, unit: str, values: Values) -> Said:
     """A reading as the scale shows it: in the unit of its step and with the decimals of its step."""
-    return number(shown_by(mass, unit, values))
-
-
-def shown_by(mass: float, unit: str, values: Values) -> str:
-    """The same in ASCII digits, for the ear and the log."""
     places = decimals(from_si(values["scale"]["step"], unit), 4)
-    return shown(from_si(mass, unit), places) + " " + sign(unit)
+    return with_unit(shown(from_si(mass, unit), places), unit)
 
 
 def weighed(mass: float, values: Values, toward: str = NEAREST) -> Said:
     """What is weighed, to three figures: in the unit that the scale shows, or where none is asked in the user's."""
-    return number(weighed_text(mass, values, toward)) if values.get("scale") else quantity(mass, "g", toward)
-
-
-def weighed_text(mass: float, values: Values, toward: str = NEAREST) -> str:
-    """The same in ASCII digits, for the ear and the log."""
     scale = values.get("scale")
-    return told(mass, scale["step_unit"], toward=toward) if scale else told(mass, "g", values["units"], toward)
+    return in_unit(mass, scale["step_unit"], toward) if scale else quantity(mass, "g", toward)
 
 
 def to_add(mass: float, values: Values, toward: str = NEAREST, named: bool = False) -> Said:

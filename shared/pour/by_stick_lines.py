@@ -7,7 +7,7 @@ from ..things.records import CUP
 from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import fact, message, quantity
 from ..words.numbers import DOWN, NEAREST, UP
-from ..words.units import US, told
+from ..words.units import US
 from .measured_lines import outcome_lines, rank_of, told_of
 
 EACH_ERROR = fact("mm", MARK_ERROR)
@@ -18,9 +18,9 @@ def height_text(height: float, units: str) -> Said:
     return quantity(height, "mm", NEAREST, _places(units))
 
 
-def written(found: Found, values: Values) -> list[str]:
-    """The mark of each part on the stick, as the log keeps it. found: by_stick.StickResult"""
-    return [told(mark, "mm", values["units"], places=_places(values["units"])) for mark in found.marks]
+def written(found: Found, values: Values) -> list[Said]:
+    """The mark of each part on the stick, for the ear and the log. found: by_stick.StickResult"""
+    return [height_text(mark, values["units"]) for mark in found.marks]
 
 
 def _places(units: str) -> int:

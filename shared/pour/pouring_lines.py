@@ -2,12 +2,11 @@
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
+from ..things.records import FILLER, SYSTEM
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
-from ..words.messages import message, quantity, row, sentences
-from ..words.speech import spoken
-from ..words.units import told
+from ..words.messages import listed, message, quantity, row, sentences, spoken
 from . import thicken_lines, time_in_cup_lines, ways
-from .by_scale_lines import on_scale, weighed, weighed_text
+from .by_scale_lines import on_scale, weighed
 from .measured_out import FIELDS
 from .poured_mix import asked
 
@@ -95,26 +94,27 @@ def _warn_first(first: dict, lines: list[Line]) -> None:
     first["rank"] = WARN
 
 
-def _done(found: Found, logs: list[tuple[str, str]], values: Values) -> dict:
+def _done(found: Found, logs: list[tuple[str, Said]], values: Values) -> dict:
     if found.in_use is None:
         return step("done", "pouring-done", "", "pouring-done.under", "pouring-done.said", logs=logs)
     time = found.in_use.usable.time
     under = message("pouring-done-within.under", rest=time_in_cup_lines.told_by(values, found.in_use))
     return step("done", "pouring-done-within", time_in_cup_lines.minutes(time), under, message(
-        "pouring-done-within.said", time=spoken(time_in_cup_lines.minutes_text(time))), logs=logs)
+        "pouring-done-within.said", time=spoken(time_in_cup_lines.minutes(time))), logs=logs)
 
 
-def _logs(found: Found, values: Values) -> list[tuple[str, str]]:
+def _logs(found: Found, values: Values) -> list[tuple[str, Said]]:
     """The batch as it is written down: what is known of it, the rest is for the builder."""
-    system, units, batch = values["system"], values["units"], found.mix
-    much = told(batch.mass, "g", units) if batch.mass else told(batch.volume, "mL", units)
+    system, batch = values["system"], found.mix
+    much = quantity(batch.mass, "g") if batch.mass else quantity(batch.volume, "mL")
     read = ways.written(found.way, values)[:found.done]
-    pairs = [("what", much + " " + (system["name"] or "mixed") + (", thickened" if asked(values) else "")),
-             ("lot", system["lot"]), ("readings", ", ".join(read)),
+    what = message("pouring-logged", much=much, name=SYSTEM.called(system) or "pouring-logged.mixed")
+    pairs = [("what", message("pouring-logged.thickened", what=what) if asked(values) else what),
+             ("lot", system["lot"]), ("readings", listed(read, "plain") if read else ""),
              ("mass", much if batch.mass else ""),
-             ("temperature", told(values["temperature"], "degC", units, places=0)
+             ("temperature", quantity(values["temperature"], "degC", places=0)
               if values["temperature"] is not None else ""),
-             ("label_time", told(system["pot_time"], "min", units, places=0) if system["pot_time"] else "")]
+             ("label_time", quantity(system["pot_time"], "min", places=0) if system["pot_time"] else "")]
     return [pair for pair in pairs if pair[1]]
 
 
@@ -124,7 +124,7 @@ def _stir(found: Found, values: Values) -> dict:
         under = message("pouring-stir.cold", longer=quantity(STIR_LONG, "min", places=0),
                         cold=quantity(COLD, "degC", places=0))
     return step("stir", "pouring-stir", quantity(found.stir, "min", places=0), under, message(
-        "pouring-stir.said", time=spoken(told(found.stir, "min", places=0))), "mix", seconds=found.stir)
+        "pouring-stir.said", time=spoken(quantity(found.stir, "min", places=0))), "mix", seconds=found.stir)
 
 
 def _filler(found: Found, values: Values) -> list[dict]:
@@ -135,15 +135,15 @@ def _filler(found: Found, values: Values) -> list[dict]:
     first, fillers = named["first_filler"], [one for one in lines if one.rank == ANSWER]
     names = thicken_lines.all_of([one.label for one in fillers])
     # a blend is no filler of the kit
-    keeps = [] if values["blend"] else [("filler", values["filler"]["name"]),
-                                        ("mixed", weighed_text(found.one, values)), ("came_out", values["stiffness"])]
+    keeps = [] if values["blend"] else [("filler", FILLER.called(values["filler"])),
+                                        ("mixed", weighed(found.one, values)), ("came_out", values["stiffness"])]
     return [
         step("first_filler", message("pouring-first", fillers=names, share=thicken_lines.first_share()), first.text,
              sentences(["pouring-first.caution", fillers[0].caution]),
-             message("pouring-first.said", mass=spoken(weighed_text(found.putty.first, values))), "filler"),
+             message("pouring-first.said", mass=spoken(weighed(found.putty.first, values))), "filler"),
         step("rest", message("pouring-rest", fillers=names), weighed(found.rest, values),
              message("pouring-rest.under", dose=fillers[0].rough),
-             message("pouring-rest.said", mass=spoken(weighed_text(found.rest, values))), "filler"),
+             message("pouring-rest.said", mass=spoken(weighed(found.rest, values))), "filler"),
         step("weigh", "pouring-weigh", "", "pouring-weigh.under", "pouring-weigh.said", "filler", keeps=keeps),
     ]
 

@@ -7,9 +7,8 @@ from ..forms.declared import Input
 from ..forms.types import Found, Said, Values
 from ..things.records import SYSTEM
 from ..words.lines import MORE, Line, line
-from ..words.messages import message, quantity, row
+from ..words.messages import message, number, quantity, row
 from ..words.numbers import DOWN, shown
-from ..words.units import told
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -44,11 +43,6 @@ def minutes(seconds: float) -> Said:
     return quantity(seconds, "min", DOWN, 0)
 
 
-def minutes_text(seconds: float) -> str:
-    """The same as text, where they are spelt out for the ear."""
-    return told(seconds, "min", places=0, toward=DOWN)
-
-
 def leads(found: Found, width: "float | None", values: Values, system_input: Input) -> list[dict]:
     """To the clock, from the moment of the tap, with all that the time depends on.
 
@@ -58,12 +52,12 @@ def leads(found: Found, width: "float | None", values: Values, system_input: Inp
         return []
     pairs = links.handed_on(system_input, values)
     pairs += [["batch", shown(found.mass * 1000, 0) + " g"], ["container", "cup"],
-              ["filler", shown(found.filler * 100, 1) + " %"],
-              ["grain", "" if found.grain is None else shown(found.grain / 1000, 2) + " g/mL"]]
+              ["filler", number(shown(found.filler * 100, 1) + " %")],
+              ["grain", "" if found.grain is None else number(shown(found.grain / 1000, 2) + " g/mL")]]
     mixed, air = values["temperature"], values["air"]
-    pairs.append(["cup_width", "" if width is None else shown(width * 1000, 1) + " mm"])
-    pairs.append(["resin_temperature", "" if mixed is None else shown(mixed - 273.15, 1) + " °C"])
+    pairs.append(["cup_width", "" if width is None else number(shown(width * 1000, 1) + " mm")])
+    pairs.append(["resin_temperature", "" if mixed is None else number(shown(mixed - 273.15, 1) + " °C")])
     if air is not None or mixed is not None:
-        pairs.append(["air", shown((mixed if air is None else air) - 273.15, 1) + " °C"])
+        pairs.append(["air", number(shown((mixed if air is None else air) - 273.15, 1) + " °C")])
     pairs += sun.pairs(values)
     return [{"label": "cup-time-clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]

@@ -4,7 +4,7 @@ from ..equations.rounding import DOWN, to_step
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.memo import once
-from ..forms.types import Found, Values
+from ..forms.types import Found, Said, Values
 from ..mix import ratio, ratio_doubt, ratio_doubt_lines
 from ..words.messages import message
 from . import by_scale, by_scale_lines
@@ -41,8 +41,8 @@ def say(found: Found, values: Values) -> list:
     return lines.say(found, values) + ratio_doubt_lines.beside(doubt, basis)
 
 
-def written(found: Found, values: Values) -> list[str]:
-    """What the tool must show for each part, in plain English: as the log keeps it. found: as `reckoned` gives it"""
+def written(found: Found, values: Values) -> list[Said]:
+    """What the tool must show for each part, a figure each, for the ear and the log. found: as `reckoned` gives it"""
     lines = by_scale_lines if values["way"] == "scale" else late(module_of(values["way"]) + "_lines")
     return lines.written(found, values)
 

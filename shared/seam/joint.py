@@ -49,7 +49,7 @@ INPUTS = (
     Group("stations", "joint-stations", (
         Number("at", "joint-station-at", unit="m", low=0, high=100),
         Number("angle", "joint-angle", unit="deg", low=1, high=359),
-    ), most=20, each="joint-station", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
+    ), most=20, each="joint-station", numbered="station_", fold=ALONG, when=(("angle_is", ("stations",)),), default=(
         {"at": "0 m", "angle": "95"}, {"at": starts((SEAM / 2,), "m") + " m", "angle": "120"},
         {"at": starts((SEAM,), "m") + " m", "angle": "150"}),
         help="joint-stations.help"),

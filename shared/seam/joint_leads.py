@@ -1,6 +1,6 @@
 """Joint leads: where a seam goes next, as typed text: to Pour, into the boat, to a template for its spreader."""
 from ..forms.types import Found, Said, Values
-from ..words.messages import message
+from ..words.messages import message, number
 from ..words.numbers import UP, bare, shown
 from ..words.units import from_si
 from . import seam
@@ -19,7 +19,7 @@ def leads(found: Found, values: Values) -> list:
             radii.append(text)
     if radii:
         led.append({"label": "joint-to-spreader", "screen": "spreader", "pairs": [
-            ["radii", " : ".join(radii[:9]) + " mm"]]})
+            ["radii", number(" : ".join(radii[:9]) + " mm")]]})
     return led
 
 
@@ -70,4 +70,4 @@ def _as_row(spec: seam.Spec, values: Values) -> list:
     for name in ("touch", "finish"):
         if name in values:
             row.append((name, values[name]))
-    return [["joints.0." + name, text] for name, text in row]
+    return [["joints.0." + name, number(text)] for name, text in row]

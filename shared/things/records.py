@@ -6,12 +6,15 @@ from ..catalogue import fillers, systems, tools, vessels
 from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
 from ..catalogue.marks import UNMEASURED
 from ..equations.weighing import furthest_off
+from ..forms.declared import alike
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
 from ..forms.late import late
-from ..words.messages import message, number, quantity
+from ..forms.rows import in_marks
+from ..words.messages import message, number, quantity, row
 from ..words.messages import typed as as_typed
 from ..words.numbers import UP, shown
+from ..words.texts import said
 from . import label_cure
 from .statements import codes
 
@@ -59,13 +62,18 @@ class Record:
         self.own, self.shows = own, shows
         self.whence = {ORIGIN.name: LINK}
 
-    def started(self, row):
-        """The typed text of a thing that starts from a built-in row. row: pairs of field and text"""
-        return dict(row, **{ORIGIN.name: ROW})
+    def started(self, row_id, row, who):
+        """The typed text of a thing that starts from a built-in row, as `who` reads and types. row: pairs of field and
+        text"""
+        typed = in_marks(self.fields, dict(row), who)
+        called = NAMES.get(self.name, {}).get(row_id)
+        if called:
+            typed["name"] = said(called, who)
+        return dict(typed, **{ORIGIN.name: ROW})
 
     def is_another(self, row, typed):
         """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""
-        return any([name in typed and typed[name] != row.get(name) for name in self.own])
+        return any([name in typed and not alike(typed[name], row.get(name)) for name in self.own])
 
     def row(self, row_id):
         """The typed text of a built-in row, or None."""
@@ -92,7 +100,7 @@ class Record:
         tree = values["_tree"]
         for _, _, mark, typed in self.rows:
             row = dict(typed)
-            if mark in UNMEASURED and all([name in row and tree.get(name) == row[name] for name in names]):
+            if mark in UNMEASURED and all([name in row and alike(tree.get(name), row[name]) for name in names]):
                 return True
         return False
 
@@ -168,7 +176,7 @@ SYSTEM = Record("system", "kind-system", (
           help="kind-system-densities.help"),
     Parts("weighed", "kind-system-weighed", unit="g", low=0, high=10000, optional=True,
           help="kind-system-weighed.help"),
-    Text("parts", "kind-system-parts", default="Resin : Hardener", fold=LABEL_FOLD,
+    Text("parts", "kind-system-parts", stands=row(["part-resin", "part-hardener"], " : "), fold=LABEL_FOLD,
          help="kind-system-parts.help"),
     Number("tolerance", "kind-system-tolerance", unit="%", low=0.01, high=20, optional=True,
            fold=LABEL_FOLD),

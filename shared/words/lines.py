@@ -3,7 +3,7 @@ from collections import namedtuple
 from math import isfinite
 
 from .numbers import shown
-from .texts import said
+from .texts import in_two, large, said
 
 Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
@@ -19,7 +19,8 @@ def line(name, label, value, unit, text, rough="", caution="", part="", rank=BES
     text: rounded, with its unit, for people; rough: how far off it may be, or where the number comes from
     caution: what can hurt; part: "a", "b", ... for a part of the mix, "filler", "mix"; rank: how to lay it out
     span: (from, to) [percent], where this piece lies on the rule under a large figure; empty: no rule
-    The label of an answer starts with its name; what is to be done stands behind a comma: "Resin, until it shows".
+    The label of an answer starts with its name; what is to be done stands behind the first comma of its sentence:
+    "Resin, until it shows". Values may have commas of their own.
     """
     if value is not None and not isfinite(value):
         raise ValueError("a line must hold a finite number: " + name)
@@ -47,7 +48,20 @@ def spans(amounts):
 
 def as_data(lines, reader):
     """Lines as plain dicts, for JSON, as this reader reads them."""
-    return [{"name": name, "label": said(label, reader), "value": value, "unit": unit,
-             "text": said(text, reader), "rough": said(rough, reader),
-             "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
-            for name, label, value, unit, text, rough, caution, part, rank, span in lines]
+    found = []
+    for name, label, value, unit, text, rough, caution, part, rank, span in lines:
+        one = {"name": name, "label": said(label, reader), "value": value, "unit": unit, "text": said(text, reader),
+               "rough": said(rough, reader), "caution": said(caution, reader), "part": part, "rank": rank, "span": span}
+        if rank == ANSWER:
+            one.update(set_apart(label, text, reader))
+        found.append(one)
+    return found
+
+
+def set_apart(label, text, reader):
+    """What a page sets large of an answer or a step, and what stands small beside it: its name, what is to be done, the
+    figure, and the rest of the text with its blank. What is empty is left out."""
+    head, how = in_two(label, reader)
+    figure, small = large(text, reader)
+    return dict([(key, one) for key, one in (("head", head), ("how", how), ("large", figure), ("small", small))
+                 if one != ""])

@@ -82,7 +82,7 @@ def sentences(said):
 
 
 def figure_of(quantity):
-    """The figure of a quantity or a length, without its unit."""
+    """The figure of a quantity, a length or a number with its unit, without that unit."""
     return (9, quantity)
 
 
@@ -91,11 +91,34 @@ def unit_of(quantity):
     return (10, quantity)
 
 
-def inside(said):
-    """A label as it stands inside a sentence: in English its first letter is a small one there."""
-    return (11, said)
+def inside(said, all_of=False):
+    """A label as it stands inside a sentence: in English its first letter is a small one there, or all of them are."""
+    return (11, said, all_of)
 
 
 def begin(said):
     """Words as they begin a sentence, with a capital."""
     return (12, said)
+
+
+def with_unit(digits, unit):
+    """A number as `numbers` rounds it with a unit that stands whatever the reader's are: of a tool, or as typed.
+
+    digits: ASCII, "" for the unit alone by `unit_of`
+    """
+    return (13, digits, unit)
+
+
+def in_unit(value, unit, toward=NEAREST):
+    """An SI value to three figures in a unit that stands whatever the reader's are."""
+    return (15, value, unit, toward)
+
+
+def cut(said, most):
+    """So many letters of it at most: what stands in a field that takes no more."""
+    return (16, said, most)
+
+
+def spoken(quantity):
+    """A figure with its unit for the ear, as the reader's language says it."""
+    return (14, quantity)

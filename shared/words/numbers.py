@@ -96,27 +96,14 @@ def _tidied(typed):
     return " ".join([word for word in text.split(" ") if word])
 
 
-def fraction(share: float) -> str:
-    """A share in words where it has a short one, else in percent.
-
-    >>> fraction(0.1), fraction(1 / 3), fraction(0.125)
-    ('a tenth', 'a third', '12.5%')
-    >>> fraction(2 / 3)
-    'two thirds'
-    """
-    for parts, word in ((2, "a half"), (3, "a third"), (4, "a quarter"), (5, "a fifth"), (10, "a tenth")):
-        if abs(share * parts - 1) < 1e-9:
-            return word
-    return "two thirds" if abs(share * 3 - 2) < 1e-9 else shown(share * 100, 1) + "%"
-
-
 def small(text: str) -> str:
-    """Text with A to Z in lower case, other letters as they are: alike on every runtime.
+    """Text in lower case, for A to Z and the letters of western Europe, À to Þ: alike on every runtime.
 
-    >>> small("US Fl Oz"), small("Öl")
-    ('us fl oz', 'Öl')
+    >>> small("US Fl Oz"), small("HÜBE, 2 × Maß")
+    ('us fl oz', 'hübe, 2 × maß')
     """
-    return "".join([chr(ord(c) + 32) if "A" <= c <= "Z" else c for c in text])
+    return "".join([c if "Z" < c < "À" or not ("A" <= c <= "Z" or ("À" <= c <= "Þ" and c != "×"))
+                    else chr(ord(c) + 32) for c in text])
 
 
 def capital(text: str) -> str:

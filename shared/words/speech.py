@@ -1,12 +1,11 @@
-"""Speech: figures as the words that are said over a bench, where "240" and "214" are easily mistaken."""
+"""Speech: numbers as the words that are said over a bench, where "240" and "214" are easily mistaken.
+
+In English; another language hands digits to the voice (`Language.spelt`).
+"""
 
 SMALL = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
          "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen")
 TENS = ("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
-UNITS = {"g": "grams", "kg": "kilograms", "mL": "millilitres", "L": "litres", "mm": "millimetres", "oz": "ounces",
-         "lb": "pounds", "US fl oz": "fluid ounces", "in": "inches", "min": "minutes", "h": "hours",
-         "strokes": "strokes", "stroke": "stroke"}
-ONE = {"g": "gram", "mL": "millilitre", "mm": "millimetre", "min": "minute", "h": "hour", "strokes": "stroke"}
 
 
 def whole_words(number: int) -> str:
@@ -44,16 +43,3 @@ def number_words(digits: str) -> str:
     if decimals:
         found += " point " + " ".join([SMALL[int(c)] for c in decimals])
     return found
-
-
-def spoken(text: str) -> str:
-    """A figure with its unit, as it is said.
-
-    >>> spoken("243 g"), spoken("1 strokes"), spoken("2.00 US fl oz")
-    ('two hundred and forty-three grams', 'one stroke', 'two point zero zero fluid ounces')
-    """
-    digits, _, unit = text.partition(" ")
-    said = number_words(digits)
-    if unit == "":
-        return said
-    return said + " " + (ONE[unit] if digits == "1" and unit in ONE else UNITS.get(unit, unit))

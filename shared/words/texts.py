@@ -1,6 +1,7 @@
 """Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
 from .numbers import bare, capital, small
-from .units import FOOT, INCH, TAILS, US, in_figure, known, parted, sign, unit_for
+from .speech import number_words
+from .units import FOOT, INCH, METRIC, TAILS, TO, US, in_figure, known, parted, sign, unit_for
 
 NOTHING: dict = {}
 
@@ -51,17 +52,7 @@ def _chosen(cases, value, reader):
         return cases.get(value, cases["other"])
     digits = value[1] if isinstance(value, tuple) else str(value)
     exact = cases.get("=" + digits)
-    return cases.get(plural(digits, reader.language), cases["other"]) if exact is None else exact
-
-
-def plural(digits, language):
-    """The plural case of a figure as it stands there, in ASCII digits (Unicode CLDR, cardinal rules).
-
-    >>> from .languages import LANGUAGES
-    >>> [plural(digits, LANGUAGES["en"]) for digits in ("1", "1.0", "2")]
-    ['one', 'other', 'other']
-    """
-    return "one" if digits == "1" else "other"
+    return cases.get(reader.language.plural(digits), cases["other"]) if exact is None else exact
 
 
 def figure(digits, language):
@@ -74,19 +65,90 @@ def figure(digits, language):
     return digits if language.decimal == "." else digits.replace(".", language.decimal)
 
 
+def in_two(what, reader):
+    """A label's name, and what is to be done: the first comma of its own sentence parts them, none of a value.
+
+    >>> from .languages import LANGUAGES, Reader
+    >>> in_two(("{part}, until it shows", {"part": (0, "Resin, clear")}), Reader(None, LANGUAGES["en"], "metric"))
+    ('Resin, clear', 'until it shows')
+    """
+    key, values = what if isinstance(what, tuple) and isinstance(what[0], str) else (what, NOTHING)
+    pattern = _pattern(key, reader) if isinstance(key, str) else key
+    if not isinstance(pattern, str):
+        return said(what, reader), ""
+    name, _, how = pattern.partition(", ")
+    return _sentence(name, values, reader), _sentence(how, values, reader)
+
+
+def large(what, reader):
+    """The figure that a text begins with, and what stands behind it; no figure where it begins with a word.
+
+    >>> from .languages import LANGUAGES, Reader
+    >>> [large(one, Reader(None, LANGUAGES["en"], "metric")) for one in ((3, 2.4, ""), "see below")]
+    [('2.4', ' m'), ('', 'see below')]
+    """
+    text, figure = said(what, reader), _begun(what, reader)
+    return figure, text[len(figure):]
+
+
+def _begun(what, reader):
+    """The figure that what is said begins with, or ""."""
+    if not isinstance(what, tuple):
+        return str(what) if isinstance(what, int) else ""
+    head, inner = what[0], what[1]
+    if head in (7, 8):  # without a sign between them they are one
+        return "".join([_begun(one, reader) for one in (inner[:1] if what[2] else inner)])
+    if head in PARTS or head in (0, 4):
+        return said(what, reader).replace("\u00a0", " ").partition(" ")[0]
+    if head is None or isinstance(head, int):
+        return ""
+    pattern = _pattern(head, reader)
+    while isinstance(pattern, tuple):
+        pattern = pattern[1] if isinstance(pattern[1], str) else _chosen(pattern[1][1], inner[pattern[1][0]], reader)
+    name = pattern.partition("}")[0][1:]
+    return _begun(inner[name], reader) if name in inner else ""
+
+
+def _pattern(key, reader):
+    return key if reader.messages is None else reader.messages.get(key, key)
+
+
+def tail(name, digits, language):
+    """What stands behind a figure: its unit, as a sign or as a word. digits: the figure, in ASCII
+
+    >>> from .languages import LANGUAGES
+    >>> [tail(*one, LANGUAGES["en"]) for one in (("g", "1"), ("%", "1"), ("strokes", "1"), ("strokes", "1.5"))]
+    [' g', '%', ' stroke', ' strokes']
+    """
+    own = language.tails.get(name)
+    return TAILS[name] if own is None else own[0 if language.plural(digits) == "one" else 1]
+
+
+def unit_text(name, language):
+    """A unit alone.
+
+    >>> from .languages import LANGUAGES
+    >>> [unit_text(one, LANGUAGES["en"]) for one in ("degC", "strokes")]
+    ['°C', 'strokes']
+    """
+    own = language.tails.get(name)
+    return sign(name) if own is None else own[1][1:]
+
+
 def _typed(what, reader):
     return what[1]
 
 
 def _measured(what, reader):
     digits, name = PARTS[what[0]](what, reader)
-    return digits + TAILS[name]
+    language = reader.language
+    behind = tail(name, digits, language) if name in language.tails else TAILS[name]  # few have one, and all ask
+    return (digits if language.decimal == "." else figure(digits, language)) + behind
 
 
 def _quantity(what, reader):
     _, value, name, toward, places, digits = what
-    digits, own = parted(value, name, reader.units, toward, places, digits)
-    return figure(digits, reader.language), own
+    return parted(value, name, reader.units, toward, places, digits)
 
 
 def _length(what, reader):
@@ -96,13 +158,22 @@ def _length(what, reader):
             for value in (values if len(values) == 1 else (min(values), max(values)))]
     if each[0] == each[-1]:
         each = each[:1]
-    return reader.language.to.join([figure(digits, reader.language) for digits in each]), "in" if us else "mm"
+    return reader.language.to.join(each), "in" if us else "mm"
 
 
 def _along(what, reader):
     _, value, toward = what
     us = reader.units == US
-    return figure(bare(value / FOOT if us else value, 2, toward), reader.language), "ft" if us else "m"
+    return bare(value / FOOT if us else value, 2, toward), "ft" if us else "m"
+
+
+def _with_unit(what, reader):
+    return what[1], what[2]
+
+
+def _in_unit(what, reader):
+    _, value, name, toward = what
+    return parted(value, name, METRIC, toward, None, 3)
 
 
 def _number(what, reader):
@@ -114,11 +185,19 @@ def _fact(what, reader):
 
 
 def _in_units(text, reader):
-    return in_figure(text, reader.units, reader.language.decimal, reader.language.to)
+    """The text of a figure between braces, or "" where it is none."""
+    found = in_figure(text, reader.units)
+    if found is None:
+        return ""
+    each, between, name = found
+    if not each:
+        return unit_text(name, reader.language)
+    digits = (reader.language.to if between == TO else between).join(each)
+    return figure(digits, reader.language) + tail(name, digits, reader.language)
 
 
 def _unit(what, reader):
-    return sign(unit_for(what[1], reader.units))
+    return unit_text(unit_for(what[1], reader.units), reader.language)
 
 
 def _row(what, reader):
@@ -134,22 +213,39 @@ def _listed(what, reader):
 
 
 def _figure_of(what, reader):
-    return PARTS[what[1][0]](what[1], reader)[0]
+    return figure(PARTS[what[1][0]](what[1], reader)[0], reader.language)
 
 
 def _unit_of(what, reader):
-    return sign(PARTS[what[1][0]](what[1], reader)[1])
+    digits, name = PARTS[what[1][0]](what[1], reader)
+    found = tail(name, digits, reader.language)
+    return found[1:] if found[:1] in (" ", "\u00a0") else found
 
 
 def _inside(what, reader):
-    found = said(what[1], reader)
-    return small(found[:1]) + found[1:] if reader.language.small else found
+    _, inner, all_of = what
+    found = said(inner, reader)
+    if not reader.language.small:
+        return found
+    return small(found) if all_of else small(found[:1]) + found[1:]
 
 
 def _begin(what, reader):
     return capital(said(what[1], reader))
 
 
+def _cut(what, reader):
+    return said(what[1], reader)[:what[2]]
+
+
+def _spoken(what, reader):
+    digits, name = PARTS[what[1][0]](what[1], reader)
+    language = reader.language
+    aloud = language.aloud.get(name)
+    unit = sign(name) if aloud is None else aloud[0 if language.plural(digits) == "one" else 1]
+    return (number_words(digits) if language.spelt else figure(digits, language)) + (" " + unit if unit else "")
+
+
 FIGURES = (_typed, _measured, _measured, _measured, _number, _fact, _unit, _row, _listed, _figure_of, _unit_of,
-           _inside, _begin)
-PARTS = {1: _quantity, 2: _length, 3: _along}  # figures with a unit: (figure, name of the unit)
+           _inside, _begin, _measured, _spoken, _measured, _cut)
+PARTS = {1: _quantity, 2: _length, 3: _along, 13: _with_unit, 15: _in_unit}  # (ASCII digits, name of the unit)

@@ -148,7 +148,7 @@ def test_a_finger_that_bounces_starts_one_pot_keeps_one_pour_and_takes_one_joint
     phone.evaluate(TWICE, ["batch", "", "[data-move=heat] [data-lead]"])
     expect(phone.locator("article.pot")).to_have_count(1)
     phone.goto(standing.url)
-    expect(phone.get_by_role("button", name="Keep this pour")).to_be_visible()
+    expect(phone.get_by_role("button", name="Log this batch")).to_be_visible()
     phone.wait_for_function(AT_REST)
     phone.evaluate(TWICE, ["amount", "", "[data-keep-pour]"])
     expect(phone.locator("[data-notice=log]")).to_be_visible()

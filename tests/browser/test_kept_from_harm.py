@@ -49,7 +49,7 @@ def test_the_caution_follows_what_is_typed_and_stands_on_the_card(same_phone, st
     same_phone.goto(standing.url)
     amount, place = same_phone.get_by_label("Amount", exact=True), same_phone.locator(CAUTION)
     amount.fill("500")
-    expect(place).to_contain_text("A big pot. 500 g in one cup can smoke.")
+    expect(place).to_contain_text("A big batch. 500 g in one cup can smoke.")
     amount.fill("100")
     expect(place).to_contain_text("Gloves and goggles")
     same_phone.locator("[name='system.statements']").evaluate(TYPE, "H334")

@@ -94,7 +94,7 @@ def test_two_thousand_batches_are_searched_and_drawn(phone, standing):
 
 def test_an_empty_batch_is_refused_in_words(phone, standing):
     phone.goto(standing.url + "/log/")
-    expect(phone.get_by_text("Nothing is poured yet.")).to_be_visible()
+    expect(phone.get_by_text("No batches yet.")).to_be_visible()
     phone.get_by_role("button", name="Add a batch").click()
     phone.get_by_role("button", name="Keep it").click()
     expect(phone.locator("[data-error=what]")).to_contain_text("Add at least one note")

@@ -32,7 +32,7 @@ def plan(phone, standing):
 def test_the_boat_s_seams_become_the_pieces(phone, standing):
     phone.goto(standing.url + "/plan/")
     phone.get_by_label("Wood and air").fill("20")
-    phone.get_by_role("button", name="Take the boat").click()
+    phone.get_by_role("button", name="Use the boat").click()
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
     expect(phone.locator("[data-figure=plan] svg")).to_be_visible()
     phone.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
@@ -41,7 +41,7 @@ def test_the_boat_s_seams_become_the_pieces(phone, standing):
 
 def test_without_an_answer_the_pieces_stay_and_the_page_says_so(plan):
     unanswered(plan)
-    plan.get_by_role("button", name="Take the boat").click()
+    plan.get_by_role("button", name="Use the boat").click()
     expect(plan.locator("[data-notice=unanswered]")).to_contain_text("No answer")
     expect(plan.locator("[name='pieces.2.name']")).to_have_value("Seam 2")
 

@@ -98,7 +98,7 @@ def test_a_reading_that_cannot_be_is_told_and_nothing_moves(along):
     tap(page, "240 g")
     steps(page, "actual").fill("150")
     steps(page, "actual").press("Enter")
-    expect(steps(page, "wrong")).to_contain_text("must be more than the one")
+    expect(steps(page, "wrong")).to_contain_text("more than the reading before")
     expect(steps(page, "figure")).to_have_text("240 g")
 
 
@@ -126,7 +126,7 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
     expect(figure(page, "own")).to_have_text("+29%")
     page.reload()
     expect(figure(page, "own")).to_have_text("+29%")
-    page.get_by_text("Putty: filler, blend, where it goes").click()
+    page.get_by_text("Putty: filler, blend, position").click()
     for _ in range(6):
         row = page.locator("[data-group=batches] .group-rows > [data-row]").last
         if not row.evaluate("(row) => row.open"):
@@ -253,7 +253,7 @@ def with_a_batch(along):
     to_the_filler(page)
     keep_batch(page)
     steps(page, "leave").click()
-    page.get_by_text("Putty: filler, blend, where it goes").click()
+    page.get_by_text("Putty: filler, blend, position").click()
     return page, page.locator("[data-group=batches] .group-rows > [data-row]")
 
 

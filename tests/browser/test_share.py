@@ -64,7 +64,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
     same_phone.get_by_role("button", name="Share").click()
     told = same_phone.locator("[data-paste-error]")
     expect(told).to_be_hidden()
-    same_phone.get_by_label("Paste a link you were given").fill(link.replace("{url}", standing.url))
+    same_phone.get_by_label("Paste a link").fill(link.replace("{url}", standing.url))
     same_phone.get_by_role("button", name="Look at it").click()
     expect(told).to_be_visible()
     expect(told).to_contain_text(why)
@@ -73,7 +73,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
 
 
 def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
-    sheet.get_by_label("Paste a link you were given").fill("https://example.org/elsewhere/?amount=200")
+    sheet.get_by_label("Paste a link").fill("https://example.org/elsewhere/?amount=200")
     sheet.get_by_role("button", name="Look at it").click()
     expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     expect(sheet.get_by_role("button", name="Keep mine")).to_be_focused()
@@ -153,7 +153,7 @@ def test_the_card_of_a_putty_is_one_sheet_with_all_that_is_poured(phone, standin
     for told in ("Resin system 3 : 1 by volume", "in its own syringe 163 mL", "in its own syringe 54 mL",
                  "Wood flour 91.3 g", "Caution", "Date and time", "Lot numbers"):
         assert told in words
-    assert not any(chrome in words for chrome in ("Share", "Print a card", "Keep this pour", "Kit"))
+    assert not any(chrome in words for chrome in ("Share", "Print a card", "Log this batch", "Kit"))
     assert codes == [phone.locator("input[data-link]").input_value()]
 
 

@@ -47,7 +47,7 @@ def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(ph
     expect(figure(phone, "reading_a")).to_have_text("185 g")  # 240 x 100 : 130
     expect(phone.locator("[data-form].live")).to_be_attached()
     foot = phone.locator("[data-foot]").bounding_box()["y"]
-    for name in ("Pour it step by step", "Keep this pour"):
+    for name in ("Pour it step by step", "Log this batch"):
         key = phone.get_by_role("button", name=name).bounding_box()
         assert key["y"] + key["height"] <= foot
 

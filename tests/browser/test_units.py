@@ -207,7 +207,7 @@ def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):
     in_us(page, standing.url)
     expect(figure(page, "reading_a")).to_have_text("187 g")
     shown = page.locator("[name='readings.0.shown']")
-    page.get_by_text("What it really showed").click()
+    page.get_by_text("What it actually showed").click()
     shown.fill("190")
     expect(shown.locator("xpath=following-sibling::span")).to_have_text("g")
     expect(figure(page, "reading_b")).to_have_text(told(readings=[{"shown": "190 g"}]))
@@ -226,7 +226,7 @@ def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):
 def test_a_reading_stays_what_it_was_where_another_screen_chooses_another_scale(phone, standing):
     page = phone
     in_us(page, standing.url)
-    page.get_by_text("What it really showed").click()
+    page.get_by_text("What it actually showed").click()
     page.locator("[name='readings.0.shown']").fill("190")
     page.goto(standing.url + "/plan/")
     page.wait_for_selector("form.live")

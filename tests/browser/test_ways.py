@@ -41,7 +41,7 @@ def test_only_the_tools_of_the_way_are_asked(phone, standing):
     phone.get_by_text("Tools on the bench", exact=True).click()
     expect(phone.locator("[data-field=syringes]").first).to_be_visible()
     expect(phone.locator("[data-field=scale]").first).to_be_hidden()
-    expect(phone.get_by_text("Putty: filler, blend, where it goes")).to_be_hidden()
+    expect(phone.get_by_text("Putty: filler, blend, position")).to_be_hidden()
     phone.get_by_role("radio", name="Scale").check()
     expect(phone.locator("[data-field=scale]").first).to_be_visible()
     expect(phone.locator("[data-field=syringes]").first).to_be_hidden()
@@ -99,11 +99,11 @@ def test_every_choice_above_the_figures_can_be_read_whole(phone, standing):
 
 
 @pytest.mark.parametrize(("typed", "field", "words"), [
-    ("way=stick&cup.bottom=60&cup.top=60&cup.height=20", "pours", "equal pours"),
-    ("way=graduated&amount=20&graduated.holds=400&graduated.step=50", "coarse_b", "Take finer marks"),
+    ("way=stick&cup.bottom=60&cup.top=60&cup.height=20", "pours", "equal batches"),
+    ("way=graduated&amount=20&graduated.holds=400&graduated.step=50", "coarse_b", "Use finer marks"),
     ("way=stick&cup.bottom=80&cup.top=60&cup.height=100", "narrows", "narrower than the bottom"),
     ("thicken=yes&batches.0.mixed=100&batches.0.before=500&batches.0.after=470&batches.1.mixed=100"
-     "&batches.1.before=500&batches.1.after=440", "contradiction", "A third batch will show"),
+     "&batches.1.before=500&batches.1.after=440", "contradiction", "A third batch shows which"),
 ])
 def test_what_cannot_be_well_gets_words_and_a_way_out(phone, standing, typed, field, words):
     phone.goto(f"{standing.url}/?{typed}")
@@ -114,8 +114,8 @@ def test_what_cannot_be_well_gets_words_and_a_way_out(phone, standing, typed, fi
     ("thicken=yes&blend.0.filler=silica&blend.0.share=40&blend.1.filler=wood-flour&blend.1.share=50",
      "blend.1.share", "short"),
     ("thicken=yes&batches.0.mixed=100&batches.0.before=400&batches.0.after=500", "batches.0.after", "less than"),
-    ("way=graduated&levels.0.volume=180&levels.1.volume=90", "levels.1.volume", "levels rise"),
-    ("way=stick&heights.0.height=900", "heights.0.height", "above the rim"),
+    ("way=graduated&levels.0.volume=180&levels.1.volume=90", "levels.1.volume", "than the level before"),
+    ("way=stick&heights.0.height=900", "heights.0.height", "Above the rim"),
 ])
 def test_what_cannot_be_at_all_is_told_beside_its_field(phone, standing, typed, field, words):
     phone.goto(f"{standing.url}/?{typed}")

@@ -1,4 +1,5 @@
 // Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
+import { bound } from "../page/words.js";
 import { patch } from "./patch.js";
 import { draw, drawFirst, ruled } from "./figure.js";
 
@@ -11,23 +12,9 @@ const span = (name, ...content) => {
   return element;
 };
 
-// A number and its unit stay on one line, and so does a sum of two.
-const bound = (text) => {
-  const held = text.replace(/(\d) (?=[^\d\s])/g, "$1\u00a0");
-  return held.split("+").length === 2 ? held.replace(/\s\+\s/, "\u00a0+\u00a0") : held;
-};
-
 // "Resin, until it shows" and "187 g": the name and the figure are set large, the rest beside them
-const large = (line) => {
-  const [part, how] = cut(line.label, ", ");
-  const [figure, unit] = cut(line.text, " ");
-  return [span("label", span("part", part), ` ${how}`), span("text", figure, ...(unit ? [span("unit", ` ${bound(unit)}`)] : []))];
-};
-
-const cut = (text, mark) => {
-  const at = text.indexOf(mark);
-  return at < 0 ? [text, ""] : [text.slice(0, at), text.slice(at + mark.length)];
-};
+const large = ({ head, how = "", large: figure = "", small }) => [
+  span("label", span("part", head), ` ${how}`), span("text", figure, ...(small ? [span("unit", bound(small))] : []))];
 
 // one tap calls
 const dialled = ({ label, text }) => {
@@ -40,10 +27,10 @@ const dialled = ({ label, text }) => {
 
 const laidOut = (line) => {
   if (line.rank === "call") return dialled(line);
-  const main = line.rank === "answer" ? large(line) : [span("label", line.label), span("text", bound(line.text))];
+  const main = line.rank === "answer" ? large(line) : [span("label", bound(line.label)), span("text", bound(line.text))];
   if (line.span.length) main.push(ruled(line.span, line.part));
   if (line.rough) main.push(span("rough", bound(line.rough)));
-  if (line.caution) main.push(span("caution", line.caution));
+  if (line.caution) main.push(span("caution", bound(line.caution)));
   return main;
 };
 
@@ -82,7 +69,7 @@ const showLeads = (place, leads) => {
 const newLead = (label) => {
   const link = document.createElement("a");
   link.className = "button";
-  link.textContent = label;
+  link.textContent = bound(label);
   return link;
 };
 

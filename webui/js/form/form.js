@@ -2,7 +2,7 @@
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "../page/settings.js";
 import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
 const isMarked = (field) => field.type === "radio" || field.type === "checkbox"; // its value counts where it is marked
@@ -251,7 +251,8 @@ export const showErrors = (form, errors) => {
       homeless.push(message);
       continue;
     }
-    if (place.textContent !== message) place.textContent = message;
+    const words = bound(message);
+    if (place.textContent !== words) place.textContent = words;
     markWrong(form, name, true);
     openAround(place);
   }
@@ -276,5 +277,5 @@ const understoodAt = (form, name) => {
 export const showUnderstood = (form, understood) => {
   const told = new Map(understood.filter(([name]) => form.elements.namedItem(name)?.value));
   for (const place of form.querySelectorAll("[data-understood]")) if (!told.has(place.dataset.understood)) place.remove();
-  for (const [name, text] of told) understoodAt(form, name).textContent = t("field-understood", { read: text });
+  for (const [name, text] of told) understoodAt(form, name).textContent = bound(t("field-understood", { read: text }));
 };

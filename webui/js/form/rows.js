@@ -1,5 +1,5 @@
 // Rows of the groups of a form: as many as the values reach, added, removed, moved. A name is always "group.place.field".
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 export const NONE = "none"; // a group that was emptied by hand says so; nothing typed at all is its default
 
 export const groups = (form) => [...form.querySelectorAll("[data-group]")];
@@ -89,15 +89,15 @@ export const sayEmpty = (place) => {
   }
 };
 
-// What the answer says of a row stands on the row: the line "<each>_<place>", or of a part the line of its letter.
+// What the answer says of a row stands on the row: the line of its place, or of a part the line of its letter.
 export const showRows = (form, answers) => {
   const lines = new Map(answers.flatMap(([, one]) => one.lines).map((line) => [line.name, line]));
   for (const told of form.querySelectorAll(".row-told")) {
     const row = told.closest("[data-row]");
-    const { each, told: starts } = row.closest("[data-group]").dataset;
-    const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : `${each.toLowerCase()}_${row.dataset.row}`);
+    const { each, numbered, told: starts } = row.closest("[data-group]").dataset;
+    const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : numbered + row.dataset.row);
     const name = line?.label ?? `${each} ${Number(row.dataset.row) + 1}`;
-    const text = line?.text ?? "";
+    const text = bound(line?.text ?? "");
     if (told.textContent !== text) told.textContent = text;
     const called = row.querySelector(".row-name");
     if (called.textContent !== name) called.textContent = name;

@@ -1,9 +1,11 @@
 // A form in one system of units and the other. What differs in the other stands on the page: {"text", "default", "unit",
 // ...}; no unit is known here.
+import { bound } from "../page/words.js";
+const BETWEEN = /[:;]|\s(?:to|zu)\s/; // numbers in a row, in the languages that we know
 const NUMBERS = /^[\p{N}\s.,/+\u2212\u2044-]*$/u; // letters and signs among them are a unit
 
 // Whether the number in a field, the last of several, says no unit.
-export const bare = ({ value }) => NUMBERS.test(value.split(/[:;]|\sto\s/).at(-1));
+export const bare = ({ value }) => NUMBERS.test(value.split(BETWEEN).at(-1));
 
 // Where a field's unit stands: beside it, or on the choice of what its amount is of.
 const holder = (field) => {
@@ -42,7 +44,7 @@ export const saidHere = (field) => Boolean(field?.dataset && "stays" in field.da
 export const isLearned = (field) => Boolean(field?.dataset && "learned" in field.dataset);
 
 // The unit behind the number of a text, the last of several.
-const behind = (text) => text.split(/[:;]|\sto\s/).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";
+const behind = (text) => text.split(BETWEEN).at(-1).match(/[^\p{N}\s.,/+\u2212\u2044-]\P{N}*/u)?.[0].trim() ?? "";
 
 // The figures that the row or the thing of the kit stands for that is chosen, each with its unit.
 export const typedOf = (pick) => JSON.parse(pick.selectedOptions[0]?.dataset.typed ?? "{}");
@@ -94,7 +96,7 @@ const swap = (element) => {
   const { text, ...rest } = JSON.parse(element.dataset.other);
   const now = text === undefined ? {} : { text: element.textContent };
   for (const name of Object.keys(rest)) now[name] = element.dataset[name];
-  if (text !== undefined) element.textContent = text;
+  if (text !== undefined) element.textContent = bound(text);
   Object.assign(element.dataset, rest);
   if (rest.default !== undefined) element.placeholder = rest.default;
   if (rest.keypad !== undefined) element.inputMode = rest.keypad;

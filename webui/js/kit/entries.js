@@ -3,7 +3,7 @@ import { ask } from "../engine/engine.js";
 import { notice } from "../page/notice.js";
 import { units } from "../page/settings.js";
 import { putBack, remove } from "../store/store.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const NO_FIGURES = t("entry-no-figures");
 
@@ -23,7 +23,7 @@ export const entry = ({ id, title, beside, details, acts }) => {
   const lines = details.map((text) => {
     const line = document.createElement("p");
     line.className = "entry-line";
-    line.textContent = text;
+    line.textContent = bound(text);
     return line;
   });
   const actions = document.createElement("p");

@@ -1,6 +1,6 @@
 // Short notices at the top of the page: what happened and, where there is one, the thing to do about it. One is in sight,
 // the newest; what rings stays before it, and what heals this copy or recalls it.
-import { t } from "./words.js";
+import { bound, t } from "./words.js";
 const place = () => document.querySelector("[data-notices]");
 
 // keep: what closing it is called where that is a choice of its own, kept: what it does then; otherwise a cross
@@ -11,7 +11,7 @@ export const notice = (name, text, actions = [], keep = "", kept = () => {}) => 
   box.dataset.notice = box.dataset.kind = name;
   const words = document.createElement("p");
   words.className = "notice-text";
-  words.textContent = text;
+  words.textContent = bound(text);
   box.append(words);
   const acts = document.createElement("p");
   acts.className = "notice-acts";
@@ -53,7 +53,7 @@ export const dismiss = (name) => place().querySelector(`[data-notice="${name}"]`
 
 // Whether a notice says just that already. One that is said again and again is not made anew under the finger that is about
 // to press its button.
-export const says = (name, text) => place().querySelector(`[data-notice="${name}"] .notice-text`)?.textContent === text;
+export const says = (name, text) => place().querySelector(`[data-notice="${name}"] .notice-text`)?.textContent === bound(text);
 
 // The engine gave no answer to a tap: nothing has changed, and the tap can be done again.
 export const UNANSWERED = t("page-unanswered");

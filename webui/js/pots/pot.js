@@ -1,12 +1,12 @@
 // One running pot on the screen: what the engine says of it, large, and the taps that go with it.
 import { ruled } from "../answer/figure.js";
 import { bare } from "../form/units.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const make = (tag, name, text = "") => {
   const element = document.createElement(tag);
   if (name) element.className = name;
-  element.textContent = text;
+  element.textContent = bound(text);
   return element;
 };
 
@@ -18,7 +18,10 @@ const button = (label, act, kind) => {
   return element;
 };
 
-const write = (element, text) => { if (element.textContent !== text) element.textContent = text; };
+const write = (element, text) => {
+  const said = bound(text);
+  if (element.textContent !== said) element.textContent = said;
+};
 
 // acts: { done, good, stiffening, gone, empty, air, left, share, drop }, each called with the pot
 export const potArticle = (pot, acts) => {

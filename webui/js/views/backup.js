@@ -4,11 +4,11 @@ import { notice } from "../page/notice.js";
 import { about } from "../pots/pots.js";
 import { fits } from "../store/schema.js";
 import { whenChanged } from "../store/store.js";
-import { t } from "../page/words.js";
+import { locales, t } from "../page/words.js";
 
 const NAMED = 4; // rows told by name; of the others, how many
 const NOTHING = t("backup-nothing");
-const when = (time) => new Date(time).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+const when = (time) => new Date(time).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 
 const typedIn = (pot, name) => (Array.isArray(pot.typed) ? pot.typed : []).filter(Array.isArray).find(([key]) => key === name)?.[1];
 const NAMES = {

@@ -10,10 +10,10 @@ import { notice } from "../page/notice.js";
 import { whenUnits } from "../page/settings.js";
 import { unread, whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
-import { t } from "../page/words.js";
+import { locales, t } from "../page/words.js";
 
 const AT_ONCE = 30;
-const day = (when) => new Date(when).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" });
+const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 const holds = (batch, words) => {
   const text = `${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();

@@ -14,7 +14,7 @@ import { addRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
 import { choose, units, whenUnits } from "../page/settings.js";
 import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const BOUNCE = 800; // ms from a tap within which the same key is not tapped again
 const PATIENCE = 1000; // ms that a tap waits for the figures that it is of
@@ -70,7 +70,7 @@ export const mount = (screen, main) => {
     showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
-    document.querySelector("[data-caution]").textContent = got.caution;
+    document.querySelector("[data-caution]").textContent = bound(got.caution);
     draw(document.querySelector("[data-signs]"), got.signs ?? []); // an answer that an older build kept has none
     old.shown(key(asked.pairs));
     speaking = setTimeout(() => {

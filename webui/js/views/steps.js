@@ -8,7 +8,7 @@ import { recall, remember } from "../form/memory.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { canSay, hush, prime, reads, say } from "../phone/speech.js";
 import { bare } from "../form/units.js";
-import { t } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
@@ -139,14 +139,13 @@ export class Steps {
   paint() {
     const { step } = this;
     const place = this.steps.indexOf(step);
-    const cut = step.label.indexOf(", ");
     const after = this.steps[place + 1];
     this.told = t("steps-step", { step: place + 1, all: this.steps.length });
     this.at("step").textContent = this.told;
-    this.at("part").textContent = cut < 0 ? step.label : step.label.slice(0, cut);
-    this.at("how").textContent = cut < 0 ? "" : step.label.slice(cut + 2);
-    this.at("under").textContent = [step.under, this.doubt].filter(Boolean).join(" ");
-    this.at("next").textContent = after ? t("steps-then", { label: after.label, figure: after.figure }) : "";
+    this.at("part").textContent = step.head;
+    this.at("how").textContent = bound(step.how ?? "");
+    this.at("under").textContent = bound([step.under, this.doubt].filter(Boolean).join(" "));
+    this.at("next").textContent = after ? bound(t("steps-then", { label: after.label, figure: after.figure })) : "";
     this.at("tap").dataset.rank = step.rank;
     const rule = this.at("rule");
     rule.replaceChildren(...(step.span.length ? [ruled(step.span, step.part)] : []));
@@ -161,20 +160,18 @@ export class Steps {
     this.at("putty").hidden = !step.keeps.length;
     for (const unit of this.place.querySelectorAll("[data-unit-like]")) unit.textContent = this.unitOf(unit.dataset.unitLike);
     for (const [name, text] of step.keeps) if (this.at(name)) this.at(name).value = text;
-    this.figure(step.figure);
+    this.figure(step.large, step.small);
     this.tick();
   }
 
-  figure(text) {
+  figure(figure = "", behind = "") {
     const box = this.at("figure");
-    const cut = text.indexOf(" ");
-    const figure = cut < 0 ? text : text.slice(0, cut);
     const unit = document.createElement("span");
     unit.className = "line-unit";
-    unit.textContent = cut < 0 ? "" : text.slice(cut);
+    unit.textContent = behind;
     box.replaceChildren(figure, unit);
-    box.hidden = !text;
-    box.toggleAttribute("data-long", figure.length > LONG || text.length > LONG + 2);
+    box.hidden = !figure && !behind;
+    box.toggleAttribute("data-long", figure.length > LONG || figure.length + behind.length > LONG + 2);
   }
 
   // by the steady clock, and by both where it may have slept
@@ -217,7 +214,7 @@ export class Steps {
     watch.told(now, got.lines);
     this.keepClock();
     this.doubt = got.lines.filter(({ rank }) => rank === "warn" || rank === "ask").map(({ text }) => text).join(" ");
-    this.at("under").textContent = [this.step.under, this.doubt].filter(Boolean).join(" ");
+    this.at("under").textContent = bound([this.step.under, this.doubt].filter(Boolean).join(" "));
     this.tick();
   }
 

@@ -1,0 +1,3852 @@
+### Deutsch. Jeder Satz steht hier einmal; wer ein Wort davon ändert, ändert nur diese Datei. Siehe docs/LANGUAGES.md
+
+
+## Numbers, units and fields: what is said of what somebody typed. Each of them stands behind the label of its field
+
+field-refused = { $label }: { $why }
+number-plain = eine Zahl eingeben, z. B. 240 oder 1,5
+number-too-small = zu klein zum Messen. 0 oder eine größere Zahl eingeben.
+number-written-out = die Zahl ausschreiben, z. B. 1500 oder 0,001
+number-one-mark = nur ein Komma oder einen Punkt setzen, nur vor den Dezimalstellen
+number-spaces = eine Zahl ohne Leerzeichen eingeben, z. B. 1500
+number-over-zero = einen Bruch wie 1/2 eingeben, nicht 1/0
+unit-which = die genaue Einheit eingeben: { $units }
+    .oz = oz für Gewicht oder US fl oz
+    .fl-oz = US fl oz oder imp fl oz
+    .pt = US pt oder imp pt
+    .gal = US gal oder imp gal
+    .qt = US qt oder Liter
+unit-of-another = „{ $typed }“ ist eine Einheit für { $other }, nicht für { $quantity }
+unit-unknown = Einheit „{ $typed }“ unbekannt. Nur die Zahl oder eine andere Einheit eingeben.
+quantity-mass = Masse
+quantity-volume = Volumen
+quantity-length = Länge
+quantity-area = Fläche
+quantity-angle = Winkel
+quantity-temperature = Temperatur
+quantity-time = Zeit
+quantity-density = Dichte
+quantity-areal-weight = Flächengewicht
+quantity-weight-per-length = Gewicht je Länge
+quantity-speed = Geschwindigkeit
+quantity-flow = Luftmenge je Zeit
+quantity-equivalent-weight = Äquivalentgewicht
+quantity-share = Anteile
+quantity-count = Anzahl
+units-help = Eine andere Einheit einfach hinter die Zahl schreiben.
+field-number = eine Zahl eingeben
+    .unit = eine Zahl eingeben ({ $unit })
+field-whole = eine ganze Zahl eingeben
+field-within = von { $low } bis { $high }
+field-above = mehr als { $low }, höchstens { $high }
+# Einheiten wie in „7 ft 10 in“
+field-finer = nach { $large } kommt { $small }, z. B. 1 { $large } 4 { $small }
+    .whole = erst ganze { $large } eingeben, dann weniger als { $most }
+field-parts = die Teile eingeben, z. B. 100:30 oder 2:1
+    .count = { $least } bis { $most } Zahlen mit Doppelpunkt dazwischen eingeben, z. B. 100:30
+    .one = „{ $typed }“: { $why }
+    .each = jede Zahl mehr als { $low }, höchstens { $high }
+field-amount = die Menge eingeben
+    .unit = die Menge eingeben ({ $unit })
+    .positive = mehr als null eingeben
+    .most = höchstens { $most }
+field-choose = eines wählen: { $options }
+field-phone = eine Telefonnummer in Ziffern eingeben, z. B. +48 22 123 45 67
+field-words = ein paar Wörter eingeben
+field-letters = zu lang, höchstens { $most } Zeichen
+field-too-long = zu lang, weniger eingeben
+field-no-such = „{ $row }“ steht nicht in der Liste. Etwas daraus wählen oder die Werte eingeben.
+    .thing = steht nicht in der Liste. Etwas daraus wählen oder die Werte eingeben.
+field-list = muss eine Liste sein
+field-rows =
+    .most = höchstens { $most }
+    .least = mindestens { $least }
+field-clock = eine Uhrzeit eingeben, z. B. 8:30 oder 14:05
+field-of-what = { $label }, wovon
+# hinter „gelesen als“
+field-read =
+    .comma = { $read } (Dezimalstellen nach dem Komma). Tausender gemeint? { $whole } eingeben.
+    .point = { $read } (Dezimalstellen nach dem Punkt). Tausender gemeint? { $whole } eingeben.
+unit-which-pfund = lb oder 500 g
+
+## Door: cards, links and what leaves the phone
+
+made-with = Erstellt mit Version { $release }
+    .build = Erstellt mit Version { $release }, Build { $build }
+recalled-unread = Erstellt mit unbekannter Version. Die Werte mit dem Etikett des Harzes vergleichen.
+recalled-before = Mit einer zurückgerufenen Version erstellt: Covemix vor { $release }.
+recalled-with = Mit einer zurückgerufenen Version erstellt: Covemix { $release }.
+card-of-row = { $each } { $count }, { $field }
+card-row = { $each } { $count }
+card-field = { $field } { $text }
+card-line = { $label }: { $text }
+    .question = { $label } { $text }
+    .rough = { $line } ({ $rough })
+card-title = Covemix, { $title }
+card-caution = Vorsicht: { $caution }
+card-trial = Probebecher
+card-not-worked-out = Kein Ergebnis
+card-more = Mehr auf der ganzen Karte.
+-link-untouched = Nichts wurde geändert.
+link-too-long = Dieser Link ist zu lang für Covemix. { -link-untouched }
+link-newer = Dieser Link kommt von einem neueren Covemix. Dieses hier aktualisieren, dann den Link noch einmal öffnen. { -link-untouched }
+link-cut = Dieser Link wurde unterwegs abgeschnitten oder verändert. Ihn neu schicken lassen. { -link-untouched }
+link-foreign = Dieser Link hat nichts für diese Seite, nur { $names }. { -link-untouched }
+link-strange = Dieser Link hat unbekannte Angaben: { $names }. Er kann eine andere Mischung meinen und wird nicht benutzt. { -link-untouched }
+link-twice = Dieser Link nennt zwei Werte für { $names }. Ihn neu schicken lassen. { -link-untouched }
+link-name = „{ $name }“
+link-names = { $names } und { $more } weitere
+link-more = { $count } weitere
+recalled-one =
+    .wrong = Es konnte Pumpenhübe 1 : 1 nennen, obwohl das Etikett nach Gewicht gilt. Es konnte eine Zahl in der falschen Einheit lesen. Ein laufender Ansatz konnte Minuten dazubekommen, wenn die Uhr des Telefons zurückgestellt wurde.
+    .check = Verhältnis und Einheiten mit dem Etikett des Harzes vergleichen.
+
+## Spreader
+
+spreader-radii = Radius jedes Hohlkehlspachtels
+    .help = Mehrere durch Doppelpunkt trennen.
+spreader-paper = Papier
+spreader-too-many = Diese passen nicht auf ein Blatt. Weniger eingeben, jeden höchstens { $largest }. Eine größere Hohlkehle mit einer gebogenen Straklatte anreißen.
+spreader-measure = Zuerst den Balken messen
+    .text = Er muss auf dem Papier { "100 mm" } lang sein. Wenn nicht, mit 100 % neu drucken, ohne Anpassen an die Seite.
+spreader-radius = Spachtel, Radius
+    .rough = runde Spitze, { $width } breit
+spreader-cut = Dann
+    .text = Das Papier auf eine steife Platte kleben. Außerhalb der Linie ausschneiden, dann bis zur Linie schleifen. Keine Ecke der Spitze abrunden. Vor dem Mischen am spitzesten und am flachsten Winkel probieren.
+spreader-sheet = Spachtel in wahrer Größe
+    .bar = nachmessen: { "100 mm" }
+    .print = Mit 100 % drucken. Bis zur Linie schneiden.
+    .radius = R { $radius }
+    .told = Ein Blatt zum Drucken in wahrer Größe: ein Balken von { "100 mm" } zum Nachmessen und eine Schablone mit runder Spitze, Radius { $radii }.
+
+## Kit
+
+kit-kind = Art
+kit-new-thing = Etwas Neues eingeben oder mit etwas Typischem beginnen und dessen Werte ändern.
+kit-no-name = Name: einen Namen eingeben
+kit-started-from = Werte ({ $mark }) durch eigene ersetzen
+kit-used-up = Aufgebraucht
+    .text = Nichts mehr übrig. „Boot“ nimmt die anderen Rollen.
+kit-test-cup = Probebecher: eigene Zeiten
+kit-as-built-in = Eingebaute Werte
+    .text = Nicht gemessen. Eigene eingeben: { $fields }
+
+## Door: the moves by name
+
+# Namen der Rechenschritte und was sie tun; nur für Programme, die sie aufrufen
+move-ratio = Mischungsverhältnis
+    .purpose = Aus Etikett und einer Menge alle Komponenten nach Gewicht und nach Volumen berechnen
+move-measure = Abmessen
+    .purpose = Für eine Mischung die Waagenanzeige oder die Pumpenhübe nennen
+move-rescue = Retten
+    .purpose = Berechnen, was noch in den Becher muss
+move-thicken = Andicken
+    .purpose = Für Mischung und Steifigkeit den Füllstoff und die Spachtelmasse berechnen
+move-pouring = Schritt für Schritt mischen
+    .purpose = Einen Ansatz Schritt für Schritt mischen, jeden Schritt nach den vorigen korrigieren
+move-heat = Wärme
+    .purpose = Verarbeitungszeit und Spitzentemperatur eines Ansatzes in seinem Behälter berechnen
+move-trial = Probebecher
+    .purpose = Mit kleinem Becher und Thermometer Reaktionstempo und Wärmeverlust eines Systems bestimmen
+move-cure = Aushärtung
+    .purpose = Zeigen, wann bei den kommenden Temperaturen Abreißgewebe ab darf und Beschichten, Schleifen, Belasten geht
+move-dew = Taupunkt
+    .purpose = Den Abstand zum Taupunkt zeigen, jetzt und über Nacht
+move-joint = Verbindung
+    .purpose = Aus zwei Platten und einem Winkel Hohlkehle, andere Seite, Glasband und Harz einer Naht berechnen
+move-spreader = Hohlkehlspachtel
+    .purpose = Für einen Radius eine Schablone in wahrer Größe zeichnen
+move-boat = Boot
+    .purpose = Für alle Verbindungen Einkauf, Zuschnitt und Mehrgewicht nennen
+move-plan = Plan
+    .purpose = Die Nähte eines Tages in Ansätze teilen, die dieses Team rechtzeitig schafft
+move-pot = Laufender Ansatz
+    .purpose = Restminuten, nächsten Schritt und Alarm eines laufenden Ansatzes zeigen
+move-timer = Timer
+    .purpose = Zeigen, wie viel von einem Schritt mit fester Dauer übrig ist
+move-kit = Ausrüstung
+    .purpose = Ein Stück der Ausrüstung speichern
+move-log = Protokoll
+    .purpose = Einen gemischten Ansatz als Zeile im Protokoll speichern
+move-timings = Eigene Zeiten
+    .purpose = Eigene Verarbeitungszeiten mit dem Etikett vergleichen
+move-own-rates = Eigenes Arbeitstempo
+    .purpose = Aus verarbeiteten Ansätzen lernen, wie schnell dieses Team ist
+move-aid = Erste Hilfe
+    .purpose = Sagen, was sofort zu tun ist und in welcher Reihenfolge, auch wenn ein Ansatz qualmt
+move-calls = Notrufnummern
+    .purpose = Eigene Notrufnummern zum Wählen bereithalten
+move-safety = Sicherheit
+    .purpose = Die Warnungen nennen, die immer gelten
+move-air = Luft
+    .purpose = Aus Raum, Ventilator und Lösemittel Minuten, Grenzen und Luftmenge berechnen
+move-sources = Quellen
+    .purpose = Alle Werte und Aussagen mit ihrer Quelle auflisten
+
+## Kinds of things, and the kit
+
+# kurze Namen eingebauter Dinge, solange niemand andere eingibt
+called-system =
+    .one = Eins zu eins
+    .two = Zwei zu eins
+    .three = Drei zu eins
+    .four = Vier zu eins
+    .five = Fünf zu eins
+called-scale =
+    .kitchen = Küchenwaage
+    .fine = Feinwaage
+    .old = Alte Waage
+called-pumps =
+    .equal = Gleiche Pumpen
+called-cup =
+    .small = Kleiner Becher
+    .medium = Konischer Becher
+    .tin = Gerade Dose
+    .tub = Weite Dose
+called-graduated =
+    .medicine = Medizinbecher
+    .mixing = Mischbecher
+    .large = Großer Mischbecher
+called-syringes =
+    .unequal = 60 und 20
+    .equal = Zwei mit 10
+called-filler =
+    .glass-spheres = Glashohlkugeln
+called-room =
+    .shed = Werkstatt
+    .garage = Garage
+    .tent = Zelt
+called-fan =
+    .small = Fensterventilator
+    .box = Großer Ventilator
+called-roll =
+    .tape = Glasband 75
+    .cloth = Glasgewebe
+    .ply = Abreißgewebe 150
+statements-most = Höchstens { $most } Gefahrenhinweise eingeben
+statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Die Codes aus Abschnitt 2 des Sicherheitsdatenblatts eingeben, z. B. H315, H317, H411
+# ein Startwert: „Aus dem Gedächtnis, 10 bis 35 g.“
+remembered-help = { $mark }, { $range }.
+remembered-filler =
+    .cove = Holzmehl für eine Hohlkehle.
+    .epoxy = Holzmehl, in % des gemischten Epoxids.
+remembered-each-mix = Je Ansatz.
+kind-name = Name
+kind-unsaid = nicht bekannt
+kind-origin = Herkunft der Werte
+    .label = mit dem Etikett verglichen
+    .row = aus der eingebauten Liste
+    .link = aus einem Link
+    .typed = wie eingegeben
+    .fold = Herkunft der Werte
+    .help = Die erste Angabe erst nach dem Vergleich wählen.
+kind-system = Harzsystem
+kind-system-fold = Mehr vom Etikett
+kind-system-by-weight = Gewichtsteile
+    .help = Wie auf dem Etikett, Harz zuerst: 100:30
+kind-system-by-volume = Volumenteile
+    .help = Wie auf dem Etikett, Harz zuerst: 3:1
+kind-system-densities = Dichten
+    .help = Von jeder Komponente, in derselben Reihenfolge: 1,15 : 0,98 oder 1,15 0,98
+kind-system-weighed = Gleiche Volumen, gewogen
+    .help = Eine Spritze mit jeder Komponente bis zum selben Strich füllen. Jede ohne Spritze wiegen, in derselben Reihenfolge: { "23.1 : 19.4 g" }
+kind-system-parts = Namen der Komponenten
+    .help = In derselben Reihenfolge, mit Doppelpunkt dazwischen
+kind-system-tolerance = Mischfehler, den das Etikett erlaubt
+kind-system-eew = Epoxid-Äquivalentgewicht, EEW
+    .help = Prüft mit dem nächsten Wert das Verhältnis gegen die Chemie
+kind-system-ahew = Amin-H-Äquivalentgewicht, AHEW
+kind-system-speed = Härtertempo
+    .fast = Schnell
+    .medium = Mittel
+    .slow = Langsam
+kind-system-pot-time = Topfzeit
+kind-system-pot-mass = bei einer Masse von
+kind-system-pot-temperature = bei einer Temperatur von
+kind-system-pot-meaning = Topfzeit bedeutet
+    .open = nicht auf dem Etikett: gilt als Ende
+    .gel = die Zeit bis zum Gelieren
+    .work = die Verarbeitungszeit
+kind-system-film-time = Verarbeitungszeit als dünner Film
+kind-system-lowest = Niedrigste Verarbeitungstemperatur
+# die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
+kind-system-timings = Eigene Zeiten der Ansätze
+    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Vor der nächsten ein Strichpunkt. Sie gehen dem Etikett vor.
+kind-system-trials = Probebecher
+    .help = Wird vom Probebecher ausgefüllt.
+kind-system-lot = Charge
+kind-system-statements = Gefahrenhinweise im Sicherheitsdatenblatt
+    .help = H315, H317, H411: Diese stehen vorn
+kind-system-no-ratio = Das Verhältnis vom Etikett eingeben, nach Gewicht oder nach Volumen
+kind-system-other-count = Nach Volumen: so viele Zahlen wie nach Gewicht eingeben
+kind-system-each = für jede Komponente eine Zahl eingeben, in derselben Reihenfolge
+kind-system-apart = Komponente { $part } weicht nach Gewicht und Dichten um { $off } vom Volumenverhältnis ab: zu viel für jede Mischung. Das Etikett noch einmal prüfen. Löschen, was nicht darauf steht.
+kind-system-too-dense = Nach diesen zwei Verhältnissen wäre Komponente { $part } { $times }-mal so dicht wie die erste. Das Etikett noch einmal prüfen. Löschen, was nicht darauf steht.
+kind-scale = Waage
+kind-scale-step = Teilung (kleinster Schritt)
+kind-scale-most = Höchstes Gewicht
+kind-scale-own-error = Eigener Fehler, ohne Teilung
+    .help = Linearität und Nullpunktdrift, höchstens so viel nach oben oder unten, laut technischem Datenblatt oder Prüfgewicht. Leer: nicht mitgerechnet.
+kind-pumps = Pumpensatz
+kind-pumps-strokes = Ein Hub jeder Pumpe
+    .help = In der Reihenfolge der Komponenten: { "10 : 3.4 mL" }
+kind-pumps-ten-strokes = Zehn Hübe jeder Pumpe, gewogen
+    .help = In der Reihenfolge der Komponenten: { "115 : 33 g" }. Geht dem Wert darüber vor.
+kind-pumps-no-strokes = Den Hub jeder Pumpe in mL eingeben oder je zehn Hübe wiegen
+kind-cup = Becher
+kind-cup-bottom = Innendurchmesser am Boden
+kind-cup-top = Innendurchmesser am Rand
+kind-cup-height = Innenhöhe
+    .help = Vom Boden innen senkrecht bis zum Rand
+kind-graduated = Messbecher
+kind-graduated-holds = Höchster Strich
+kind-graduated-step = Von Strich zu Strich
+    .too-far = Von Strich zu Strich: höchstens den Becherinhalt eingeben
+kind-syringes = Spritzen
+kind-syringes-holds = Inhalt je Spritze
+    .help = In der Reihenfolge der Komponenten: { "60 : 20 mL" }. Eine Zahl gilt für alle.
+kind-syringes-steps = Von Strich zu Strich
+    .count = Von Strich zu Strich: eine Zahl für alle Spritzen eingeben oder eine für jede
+    .too-far = Von Strich zu Strich: höchstens den Spritzeninhalt eingeben
+    .help = In der Reihenfolge der Komponenten: { "1 : 0.5 mL" }. Eine Zahl gilt für alle.
+kind-filler = Füllstoff
+kind-filler-doses = Füllstoff auf 100 Teile Mischung, nach Gewicht
+    .help = Für die fünf Steifigkeiten, von der weichsten bis zur steifsten: 8 : 15 : 25 : 38 : 50
+kind-filler-density = Reindichte, benetzt
+kind-filler-loose = Schüttdichte
+    .help = Einen gestrichen vollen Becher wiegen
+kind-filler-fold = Was er kann
+kind-filler-grain = Körner
+    .other = Mehl, Fasern, Flocken
+    .sphere = Hohlkugeln
+kind-filler-carries = In einer tragenden Naht
+    .yes = Darf Last tragen
+    .no = Nur zum Straken
+kind-filler-alone = Allein
+    .yes = Steht allein
+    .no = Braucht dafür einen anderen Füllstoff
+kind-room = Raum
+kind-room-length = Länge
+kind-room-width = Breite
+kind-room-height = Höhe
+kind-room-volume = Volumen, falls bekannt
+    .help = Gilt statt Länge, Breite und Höhe
+kind-room-no-size = Raum: Länge, Breite und Höhe oder das Volumen eingeben
+kind-fan = Ventilator
+kind-fan-flow = Geförderte Luftmenge
+    .help = Laut Typenschild. Ein Filter oder Schlauch nimmt bis zur Hälfte weg.
+kind-people = Team
+    .alone = Allein
+    .two = Zwei
+    .three = Drei
+    .four = Vier
+    .five = Fünf
+    .six = Sechs
+kind-people-fold = Arbeitstempo einer Person, liegende Naht
+kind-people-hands = Wie viele Personen
+kind-people-learned = Aus eigenen Ansätzen
+    .help = Aus dem Protokoll gelernt. Ein Tempo weiter oben geht vor.
+kind-roll = Rolle oder Reststück
+kind-roll-of = Material
+    .tape = Glasband
+    .cloth = Glasgewebe
+    .ply = Abreißgewebe
+kind-roll-width = Breite
+kind-roll-weight = Trockengewicht
+    .help = Bei Abreißgewebe nicht nötig
+kind-roll-length = Restlänge
+    .help = „Boot“ kann den Zuschnitt abziehen
+kind-roll-no-kind = Material: Glasband, Glasgewebe oder Abreißgewebe wählen
+kind-roll-no-weight = Trockengewicht: bei Glasband und Glasgewebe eingeben
+kind-numbers = Notrufnummern
+    .none = Noch keine eingegeben
+kind-numbers-name =
+    .help = Wo sie gelten: zu Hause, Werft, Hafen
+kind-numbers-ambulance = Rettungsdienst, Notruf
+kind-numbers-poison = Giftnotruf
+kind-numbers-who = Wen anrufen
+kind-numbers-person = Nummer dieser Person
+kind-numbers-no-number = Rettungsdienst, Giftnotruf oder eine Person: mindestens eine Nummer eingeben
+
+## Log and rates
+
+batch-each = Ansatz
+log-what = Was gemischt wurde
+    .help = Die Mischung, wie sie auf der Seite steht
+    .none = Ein Ansatz
+log-seam = Welche Naht
+log-temperature = Temperatur der Werkstatt
+log-outcome = Ergebnis
+    .unknown = Noch nicht bekannt
+    .good = Gut ausgehärtet
+    .slow = Langsam ausgehärtet
+    .soft = Weich oder klebrig geblieben
+    .stiff = Zu früh steif geworden
+    .hot = Zu heiß geworden
+log-went-in-fold = Was hineinkam
+log-lot = Chargennummern
+log-mass = Gemischte Masse
+log-readings = Wirklich abgelesen
+log-times-fold = Zeiten
+log-own-time = Steif nach
+    .help = Vom ersten Rühren, bis es sich nicht mehr verstreichen lässt
+log-label-time = Das Etikett sagt
+log-note = Notiz
+log-laid-fold = Nach Plan verarbeitet: wie schnell es ging
+log-crew = Wer es verarbeitet hat
+log-hands = Wie viele Personen
+log-laid = Verarbeitete Meter
+    .help = Alles als liegende Naht zählen. Eine stehende zählt mehr.
+log-rows = Verarbeitete Ansätze
+log-empty = Noch nichts zu speichern
+    .text = Mindestens eine Angabe zu diesem Ansatz eingeben.
+# was von einem Ansatz bekannt ist: „Kiel, 240 g, 18 °C, Charge 7, abgelesen 163 mL, 2,4 m verarbeitet“
+log-piece =
+    .lot = Charge { $lot }
+    .read = abgelesen { $readings }
+    .laid = { $length } verarbeitet
+    .none = sonst nichts notiert
+log-stiffened = Steif nach
+    .against = { $own }, Etikett { $label }: { $against }
+log-against =
+    .sooner = { $share } % früher
+    .longer = { $share } % später
+timings-rows = Ansätze mit Zeit, älteste zuerst
+timings-none = Eigene Zeiten
+    .text = Noch kein Ansatz hat eine Zeit. Im Protokoll notieren, wann einer steif wird.
+timings-shortest = Bisher kürzeste
+    .rough = gestoppte Ansätze: { $count }, mit verschiedener Masse und Wärme
+timings-share = Eigene Zeiten gegenüber dem Etikett
+    .rough = mittlerer Wert, Ansätze: { $count }
+timings-drawing = Minuten, bis er steif war, älteste zuerst. Balken: eigene. Dicke Linie: Etikett.
+    .told = Minuten, bis die letzten Ansätze ({ $count }) steif waren, älteste zuerst: { $minutes }.
+own-rates = Eigenes Arbeitstempo
+    .none = Noch keins. Im „Plan“ jeden Schritt antippen, sobald er fertig ist.
+    .text = Aus eigenen Ansätzen: { $rates }
+    .rough =
+        { $count ->
+            [one] aus 1 eigenen Ansatz, { $low } bis { $high }. Bei wenigen Ansätzen näher am Tempo aus dem Gedächtnis.
+           *[other] aus { $count } eigenen Ansätzen, { $low } bis { $high }. Bei wenigen Ansätzen näher am Tempo aus dem Gedächtnis.
+        }
+    .use = Mein Tempo nehmen
+# Arbeitsschritte in einer Liste: „auftragen 2, abziehen 1, säubern 1,25 m/min“
+pace-place = auftragen
+pace-tool = abziehen
+pace-clean = säubern
+pace-wet = tränken
+pace-lay = auflegen
+pace-roll = entlüften
+pace-peel = Abreißgewebe
+pace-all = alle
+pace-learned =
+    { $count ->
+        [one] { $pace } aus 1 eigenen Ansatz, { $low } bis { $high }
+       *[other] { $pace } aus { $count } eigenen Ansätzen, { $low } bis { $high }
+    }
+pace-whence =
+    { $whence ->
+        [typed] { $paces }: eingegeben
+        [crew] { $paces }: vom Team
+       *[remembered] { $paces }: aus dem Gedächtnis
+    }
+# die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
+learned-rates-like = Aus eigenen Ansätzen: wie „roll 0.5, 0.41 to 0.6, from 3“ eingeben, vor dem nächsten ein Strichpunkt
+own-timings-like = Eigene Zeiten: wie „stiffening 31 min { "240 g" } cup { "20 degC" }“ eingeben, vor der nächsten ein Strichpunkt
+own-timings-counted =
+    { $count ->
+        [one] aus 1 eigenen Zeit
+       *[other] aus { $count } eigenen Zeiten
+    }
+trials-like = Probebecher: nur eingeben, was der Probebecher ergab, vor dem nächsten ein Strichpunkt
+
+## Ratio: label, parts, doubt, error
+
+part-resin = Harz
+part-hardener = Härter
+part-number = Komponente { $number }
+label-only =
+    { $known ->
+        [weight] Das Etikett nennt nur Gewichtsteile. Für Volumen die Dichte jeder Komponente eingeben.
+       *[other] Das Etikett nennt nur Volumenteile. Für Gewichte die Dichte jeder Komponente eingeben.
+    }
+label-amount-only =
+    { $known ->
+        [weight] Die Menge ist nach Gewicht. Für Volumen die Dichte jeder Komponente eingeben.
+       *[other] Die Menge ist nach Volumen. Für Gewichte die Dichte jeder Komponente eingeben.
+    }
+label-no-name = Dieses Harzsystem
+label-by-link = Aus einem Link
+    .text =
+        { $what ->
+            [pot-life] { $system } ist aus einem Link. Die Topfzeit mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
+            [both] { $system } ist aus einem Link. Verhältnis und Topfzeit mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
+           *[ratio] { $system } ist aus einem Link. Das Verhältnis mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
+        }
+label-example = Beispiel, nicht dein Etikett
+    .text =
+        { $what ->
+            [pot-life] { $system }: Topfzeit von keinem Etikett bestätigt.
+            [both] { $system }: Verhältnis und Topfzeit von keinem Etikett bestätigt.
+           *[ratio] { $system }: Verhältnis von keinem Etikett bestätigt.
+        }
+label-whose = Welches Etikett
+    .text = { $system }: { $whose }
+    .no-name = Ohne Namen
+    .built-in = eingebaut ({ $mark })
+    .over = geändert: { $fields }
+ratio-amount = Menge
+    .total = gemischt, gesamt
+    .part-a = vorhandenes Harz
+    .part-b = vorhandener Härter
+    .strokes = Hübe der Harzpumpe
+    .putty = gewünschte Spachtelmasse
+ratio-way = Gemessen mit
+    .scale = Waage
+    .pumps = Pumpen
+    .syringes = Spritzen
+    .graduated = Messbecher
+    .stick = Rührstab
+ratio-bench-fold = Werkzeug am Platz
+ratio-compare = Was am genauesten misst
+    .no = Nur das Gewählte
+    .yes = Alle Werkzeuge am Platz vergleichen
+ratio-pumps = Pumpen
+ratio-scale =
+    .help = Bei Pumpen: nur zum Nachgeben.
+ratio-weighed-strokes = Dichten: für gewogene Hübe die Dichte jeder Komponente eingeben
+ratio-putty-needs = Ein Volumen Spachtelmasse braucht sie.
+ratio-type-ml = Oder mL eingeben.
+ratio-type-g = Oder g eingeben.
+ratio-no-figure = noch kein Wert
+ratio-mixed-mass = Gemischt, nach Gewicht
+ratio-mixed-volume = Gemischt, nach Volumen
+    .rough = typische Dichten, nicht geprüft, einige Prozent ungenau
+ratio-mixed-density = Dichte der Mischung
+    .rough = gemischt, vor der Aushärtung, wenn sich die Volumen addieren
+ratio-by-weight = Nach Gewicht
+ratio-by-volume = Nach Volumen
+ratio-phr = Teile auf hundert Teile Harz, phr
+    .rough = die anderen Komponenten auf 100 Teile Harz, nach Gewicht
+ratio-chemistry = Gegen die Chemie
+    .text = { $share } von { $ideal } phr
+    .rough = Verhältnis des Etiketts gegen 100 AHEW / EEW. Nach dem Etikett richten.
+ratio-far-off = Äquivalentgewichte
+    .text = Sie liegen weit vom Verhältnis des Etiketts. Prüfen, ob sie zu diesem Harz und diesem Härter gehören.
+ratio-wrong-way = Richtig herum?
+    .text = Mehr Härter als Harz: { $typed }. Hier kommt das Harz zuerst. Wenn das Etikett { $turned } meint, das eingeben.
+ratio-label-apart = Stimmt das Etikett in sich?
+    .text = Nach Gewicht und Dichten weicht { $part } zu { $first } um { $off } vom Volumenverhältnis ab. Gewichte folgen dem ersten Verhältnis, Volumen dem zweiten.
+doubt-no-reading =
+    .weight =
+        { $whence ->
+            [remembered] Noch kein Wert nach Gewicht. Die Dichten sind typisch, nicht geprüft.
+            [typed] Noch kein Wert nach Gewicht. Die Dichten haben zu wenige Stellen.
+           *[weighed] Noch kein Wert nach Gewicht. Die gleichen Volumen sind zu grob gewogen.
+        }
+    .volume =
+        { $whence ->
+            [remembered] Noch kein Wert nach Volumen. Die Dichten sind typisch, nicht geprüft.
+            [typed] Noch kein Wert nach Volumen. Die Dichten haben zu wenige Stellen.
+           *[weighed] Noch kein Wert nach Volumen. Die gleichen Volumen sind zu grob gewogen.
+        }
+doubt-right-amount = Die richtige Menge Härter kann bis zu { $more } mehr oder { $less } weniger sein.
+doubt-way-out =
+    { $basis ->
+        [weight] Gewichtsteile oder Dichten vom Etikett eingeben. Oder gleiche Volumen von beiden in einer Spritze wiegen.
+       *[other] Mit einer Waage messen oder die Dichten aus dem technischen Datenblatt eingeben.
+    }
+doubt-no-figure =
+    .weight =
+        { $whence ->
+            [remembered] kein Gewicht: Dichten typisch, nicht geprüft
+            [typed] kein Gewicht: Dichten mit zu wenigen Stellen
+           *[weighed] kein Gewicht: gleiche Volumen zu grob gewogen
+        }
+    .volume =
+        { $whence ->
+            [remembered] kein Volumen: Dichten typisch, nicht geprüft
+            [typed] kein Volumen: Dichten mit zu wenigen Stellen
+           *[weighed] kein Volumen: gleiche Volumen zu grob gewogen
+        }
+doubt-in-short = ±{ $off } wegen der Dichten
+doubt-beside = Verhältnis unsicher
+    .text =
+        { $whence ->
+            [remembered] ±{ $off }: Dichten typisch, nicht geprüft
+            [typed] ±{ $off }: Dichten mit zu wenigen Stellen
+           *[weighed] ±{ $off }: gleiche Volumen zu grob gewogen
+        }
+    .rough =
+        { $basis ->
+            [weight] Härter bis zu { $more } mehr oder { $less } weniger. Die Gewichtsteile vom Etikett eingeben.
+           *[other] Härter bis zu { $more } mehr oder { $less } weniger. Die Volumenteile vom Etikett eingeben.
+        }
+aim-rough = bis { $good } % Fehler ist gut, { $much } % ist zu viel (unsere Einschätzung). Nach dem Etikett richten.
+aim-our-own = { $aim } (unsere Einschätzung)
+error-in-ratio = Verhältnis stimmt
+error-short = zu wenig { $part }
+error-too-much = zu viel { $part }
+error-poured = Zugegeben: Mischfehler
+    .beyond = mehr als { $aim }
+    .within = innerhalb von { $aim }
+error-cost = Was der Fehler kostet
+    .text = Glastemperatur bis zu { $most } niedriger
+    .beyond = Glastemperatur mindestens { $most } niedriger
+    .short = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Harzes bindet nie, und keine Wärme härtet es aus. Aus dem Gedächtnis und einem idealen Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .over = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Härters bindet nie: Er bildet Aminröte und nimmt Wasser auf. Aus dem Gedächtnis und einem idealen Netzwerk: keine Tabelle der Festigkeit gefunden.
+
+## Fillers and doses
+
+# was die Masse am Rührstab tut
+filler-stiffness =
+    .runs = Läuft vom Stab
+    .slumps = Fällt in Klumpen
+    .clings = Haftet, Spitzen knicken um
+    .stands = Steht, für Hohlkehlen
+    .dry-edged = Steht, trockene Kanten
+# steht hinter „wie“
+stiffness-trade =
+    .runs = Sirup
+    .slumps = Ketchup
+    .clings = Mayonnaise
+    .stands = Erdnussbutter
+    .dry-edged = fester Teig
+filling-fold = Spachtelmasse: Füllstoff, Mischung, Naht
+filling-thicken = Andicken
+    .no = Flüssig lassen
+    .yes = Andicken
+filling-stiffness = Wie steif
+filling-trade-word = wie { $trade }
+filling-blend = Stattdessen eine Füllstoffmischung
+filling-blend-share = Anteil nach Gewicht
+filling-shares-over = Anteile: Die Summe ist { $whole }, { $off } zu viel. Einen Anteil ändern, bis die Summe 100 % ist.
+filling-shares-short = Anteile: Die Summe ist { $whole }, { $off } zu wenig. Einen Anteil ändern, bis die Summe 100 % ist.
+filling-batches = Eigene Ansätze mit diesem Füllstoff
+filling-batches-mixed = Harz und Härter
+filling-batches-before = Füllstoffdose vorher
+filling-batches-after = Füllstoffdose nachher
+    .less = Füllstoffdose nachher: weniger als vorher eingeben
+    .too-much = Füllstoffdose nachher: mehr als dreimal so viel Füllstoff wie Harz und Härter. Die Dose beide Male mitwiegen.
+filling-batches-came-out = Wie steif es wurde
+filling-batches-count = Ansatz zählen
+    .auto = außer er fällt aus der Reihe
+    .always = immer
+    .never = nein
+filling-doses-rise = jeden Wert höher als den davor eingeben, von der weichsten bis zur steifsten Stufe
+filling-packed = Die Körner würden { $share } der Spachtelmasse füllen. Sie berühren sich bei etwa { $touch }, ohne Flüssigkeit dazwischen. Weichere Spachtelmasse oder feineren Füllstoff wählen: höchstens { $most } auf 100 Teile Mischung nach Gewicht.
+filling-position =
+    .level = Naht liegend, Hohlkehle nach oben
+    .upright = Naht senkrecht oder an einer Wand
+    .overhead = Über Kopf
+
+## Measure: what the tool must show
+
+measure-fold =
+    .poured = Was wirklich gemessen wurde
+    .warm = Temperatur
+measure-zeroing = Waage auf null stellen
+    .once = einmal, mit leerem Becher
+    .each = vor jeder Komponente neu
+measure-tolerance = Erlaubter Mischfehler
+    .help = Leer: laut Etikett oder { $aim } % (unsere Einschätzung).
+# dahinter steht eine Zahl
+measure-row = Komponente
+    .after = Nach Komponente
+measure-readings = Was die Waage wirklich zeigte
+    .after = Nach dieser Komponente
+measure-strokes = Wirklich gepumpte Hübe
+    .of = Von dieser Komponente
+measure-drawn = Wirklich aufgezogen
+    .of = Von dieser Komponente, gesamt
+measure-levels = Wirklicher Stand im Becher
+    .after = Nach dieser Komponente, am Strich
+measure-heights = Wirkliche Höhe im Becher
+    .after = Nach dieser Komponente
+    .help = Vom Innenboden aus messen, am Stab entlang
+measure-syringes = Spritzen
+    .help = Für jede Komponente eine eigene Spritze nehmen.
+measure-graduated = Messbecher
+measure-cup = Becher
+    .help = Innen messen. Davon hängen die Striche am Rührstab ab.
+measure-air = Lufttemperatur
+    .help = Wo der Becher steht. Leer: wie die Mischung oder laut Etikett.
+measure-temperature = Temperatur der Mischung
+    .help = Leer: wie die Luft.
+measure-order = Diese Komponente vor den späteren eingeben
+measure-parts = Auf dem Etikett stehen nur { $count } Komponenten. Leer lassen.
+measure-rises = Mehr als den Stand davor eingeben: Im selben Becher steigt der Stand
+measure-above =
+    { $edge ->
+        [rim] Höher als der Rand dieses Bechers. Höhe oder Becher prüfen.
+       *[mark] Höher als der oberste Strich. Strich oder Becher prüfen.
+    }
+measure-too-full =
+    { $edge ->
+        [rim] Der Rest stiege über den Rand. Alles in einen größeren Becher umfüllen und dort weitermachen, oder den Rest wiegen.
+       *[mark] Der Rest stiege über den obersten Strich. Alles in einen größeren Becher umfüllen und dort weitermachen, oder den Rest wiegen.
+    }
+measure-as-read = selbst abgelesen
+measure-follows = an das Gemessene angepasst
+measure-example = Beispiel
+    .with = Beispiel, { $said }
+measure-smallest = Kleinster Ansatz im Verhältnis
+measure-pours = Becher zu klein für alles
+    .text = { $count } gleiche Ansätze
+measure-in-cup = Im Becher, mit Füllstoff
+
+## Scale
+
+scale-densities = Dichten: { $why } Eine Waage braucht sie.
+scale-order = Diesen Wert vor den späteren eingeben
+scale-grows = Mehr als den Wert davor eingeben: Ohne neues Nullstellen steigt die Anzeige
+scale-tare = Becher auf der Waage
+    .once = Einmal auf null stellen. Jede Komponente zugeben, bis die Waage diese Summe zeigt.
+    .each = Waage vor jeder Komponente auf null stellen.
+# vor dem ersten Komma steht der Name groß, dahinter der Rest klein
+scale-reading = { $part }, bis die Waage zeigt
+    .zeroed = { $part }, auf null, bis die Waage zeigt
+    .follows = an das Zugegebene angepasst
+    .not-again = nicht wieder auf null stellen: Das ist die Summe im Becher
+scale-poured = { $part } zugegeben
+    .rough = selbst abgelesen, geplant { $mass }
+scale-over = Zu schwer für diese Waage
+    .text = Allein die Mischung wiegt { $mix }, die Waage geht bis { $most }. In zwei Bechern wiegen.
+scale-rounding = Mischfehler durch Runden
+    .rough = allein durch die Teilung der Waage: { $off }
+scale-spread = Waage hält das Verhältnis auf
+    .step = bei etwa 95 von 100 Ansätzen, allein aus der Teilung von { $step } (kein Fehler der Waage eingegeben)
+    .own = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step } und dem Fehler der Waage von ±{ $error }
+    .densities = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step } und den Dichten
+    .both = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step }, dem Fehler der Waage von ±{ $error } und den Dichten
+scale-smallest =
+    .rough = aufgerundet, für { $aim } allein durch Ablesen, Runden kommt dazu
+scale-too-small = Ansatz zu klein für diese Waage
+    .text = Unter { $least } hält diese Waage das Verhältnis nicht. Mehr mischen oder eine feinere Waage nehmen.
+scale-add = { $mass } auf der Waage
+    .nothing = { $mass }, weniger als die Waage zeigen kann
+
+## Pumps
+
+pumps-densities = Dichten: { $why } Pumpen brauchen sie.
+pumps-for-each = Pumpen: { $parts } Komponenten, aber { $pumps } Pumpen. Für jede Komponente einen Hub eingeben.
+pumps-strokes =
+    { $count ->
+        [one] { $count } Hub
+       *[other] { $count } Hübe
+    }
+    .rough = { $volume }, { $each } je Hub
+pumps-pumped = Gepumpt, gesamt
+    .rough = gewünscht { $volume }
+pumps-error = Mischfehler durch ganze Hübe
+    .rough = { $off }, wenn alle Hübe voll und gleich sind
+    .much = { $off }, mehr als { $aim }: wie unten nachgeben oder eine andere Menge mischen
+pumps-top-up = { $part }, für das genaue Verhältnis nachgeben
+    .rough = nach den Hüben oben
+pumps-smallest = { $counts } Hübe, { $volume }
+    .rough = für { $aim } mit diesen Pumpen, nur durch ganze, gleiche Hübe, aufgerundet
+    .none = keiner mit diesen Pumpen
+    .tried = bis { $strokes } Hübe: Keine ganzen Zahlen halten { $aim }. Hübe messen, mit der Waage nachgeben oder wiegen.
+pumps-yours = Sind das deine Pumpen?
+    .text = Das ist ein Beispiel: zwei gleiche Pumpen. Pumpen passend zum Verhältnis sind anders. Eingeben, was ein Hub jeder Pumpe liefert.
+
+## Marks on a cup
+
+marks-densities = Dichten: { $why } Spritzen und Messbecher brauchen sie.
+marks-for-each = Inhalt je Spritze: { $parts } Komponenten, aber { $syringes } Spritzen. Für jede Komponente eine eingeben.
+marks-drawn = { $part }, in eigener Spritze
+    .wanted = gewünscht { $volume }
+    .fills = { $times } × { $full } + { $last }
+marks-level = { $part }, bis zum Strich
+    .rough = gewünscht { $volume }, bis zum Strich { $marked }
+marks-pours =
+    .one = Der Becher fasst { $holds }. Die Striche oben gelten für einen Ansatz.
+    .all = Der Becher fasst { $holds }. Die Striche oben gelten für einen Ansatz, alle zusammen geben { $volume }.
+marks-more = Viel mehr als gewünscht
+    .text = { $marked } statt { $wanted }: Keine kleinere Menge endet an einem Strich. Feinere Striche oder eine Waage nehmen.
+marks-none = Diese Striche sind zu grob
+    .text = Kein Strich dieses Bechers hält das Verhältnis auf { $aim }. Messbecher mit feineren Strichen, Spritzen oder eine Waage nehmen.
+    .finer = Kein Strich dieses Bechers hält das Verhältnis auf { $aim }. Bei Strichen im Abstand von { $step } muss ein Becher { $volume } fassen. Messbecher mit feineren Strichen, Spritzen oder eine Waage nehmen.
+marks-error = Mischfehler durch ganze Striche
+marks-spread = Ablesen hält das Verhältnis auf
+    .rough = bei etwa 95 von 100 Ansätzen, auf einen Strich in Augenhöhe abgelesen
+marks-measured = Gemessen, ein Ansatz
+    .rough = insgesamt gewünscht { $volume }
+marks-coarse = Striche zu grob für diese Komponente
+    .text = { $part }: { $volume }, Striche im Abstand von { $step }. Feinere Striche oder eine Waage nehmen, oder mehr mischen.
+marks-smallest =
+    .rough =
+        { $tool ->
+            [syringes] für { $wanted } nach Strichen und nach Ablesen, jedes für sich, mit diesen Spritzen, aufgerundet
+           *[graduated] für { $wanted } nach Strichen und nach Ablesen, jedes für sich, mit diesem Becher, aufgerundet
+        }
+    .none =
+        { $tool ->
+            [syringes] keiner mit diesen Spritzen
+           *[graduated] keiner mit diesem Becher
+        }
+    .why = für { $wanted }. Feinere Striche oder eine Waage nehmen.
+marks-too-small = Ansatz zu klein für diese Striche
+    .text = Unter { $least } halten diese Striche das Verhältnis nicht. Mehr mischen, feinere Striche oder eine Waage nehmen.
+
+## Stick
+
+stick-densities = Dichten: { $why } Ein Rührstab mit Strichen braucht sie.
+stick-mark = { $part }, zugeben bis
+    .rough = vom Innenboden aus, Stab senkrecht in der Mitte
+stick-pours =
+    .rough = Platz für { $volume }, mit Raum zum Rühren. Die Striche gelten für einen Ansatz. Oder einen größeren Becher nehmen.
+    .room = Platz für { $volume }, mit Raum zum Rühren. Oder einen größeren Becher nehmen.
+stick-each-mark = { $error } Fehler je Strich
+stick-spread = Mischfehler bei { $error } Fehler je Strich
+    .rough = üblich, wenn jeder Strich für sich abweicht; schlimmstenfalls { $worst }, gewünscht { $wanted }
+stick-cost = { $part } { $error } zu hoch
+    .rough = Mischfehler, { $off }
+stick-smallest =
+    .rough = für { $wanted } in diesem Becher, nach dem üblichen Fehler, aufgerundet
+    .none = keiner in diesem Becher
+    .why = selbst im vollen Becher kostet { $error } je Strich mehr als { $wanted }
+stick-narrower = Engeren Becher nehmen
+    .text = Ein gerader Becher, innen höchstens { $width } weit, hält das Verhältnis. Die Mischung steht { $height } hoch. Oder wiegen.
+    .none = Kein Becher ist eng genug und noch weit genug zum Rühren. Wiegen oder Spritzen nehmen.
+    .rough = bei { $error } Fehler je Strich
+stick-narrows = Wird der Becher nach oben enger?
+    .text = Der Rand ist enger als der Boden. Vertauscht? Beide Werte tauschen. Sonst den Stab senkrecht in der Mitte halten, nicht an der Wand.
+stick-yours = Ist das dein Becher?
+    .text = Diese Größe ist nur ein Beispiel. Deinen innen messen: Boden, Rand, Höhe.
+stick-stands = Höhe im Becher
+    .rough = von { $height }, Füllstoff kommt dazu
+stick-drawing = Der Becher von der Seite, maßstäblich
+    .mark = { $part } bis { $height }
+    .told = Ein Becher, innen { $height } hoch: { $marks }.
+
+## Tools side by side
+
+tools-way =
+    .scale = Waage
+    .syringes = Spritzen
+    .graduated = Messbecher
+    .stick = Becher und Rührstab
+    .pumps = Pumpen
+tools-best = Hier am genauesten
+    .text = { $tool }, { $within }
+    .rough = Runden und Ablesen dieses Ansatzes zusammen, gewünscht { $wanted }
+tools-none-holds = Kein Werkzeug hält das Verhältnis
+    .text = Kein Werkzeug hier hält ±{ $limit } bei einem so kleinen Ansatz. Mehr mischen oder ein feineres Werkzeug nehmen.
+tools-here = hier { $within }, im Verhältnis ab { $least }
+    .none = hier { $within }, kein Ansatz im Verhältnis für { $wanted }
+tools-counts =
+    .scale = hier: Runden und Ablesen zusammen. Kleinster Ansatz: nur Ablesen.
+    .marks = hier: Runden und Ablesen zusammen. Kleinster Ansatz: jedes für sich.
+    .pumps = Hübe weichen um { $deviation } ab (s, typischer Wert, nicht geprüft). Kleinster Ansatz: nur ganze Hübe.
+tools-unfit =
+    .scale = nicht für dieses Etikett: Seine Dichten sind zu ungenau für Gewichte
+    .volumes = nicht für dieses Etikett: Für jede Komponente ist eines nötig, dazu Angaben für Volumen
+    .graduated = seine Striche sind zu grob für dieses Verhältnis
+
+## Thicken
+
+thicken-scoop = Ein gestrichener Messlöffel fasst
+thicken-position = Die Naht
+thicken-layer = Spachtelmasse je Gang, Dicke
+    .help = Von der Ecke nach außen gemessen (Kehldicke).
+thicken-purpose = Wofür
+    .seam = Tragende Naht
+    .fairing = Nur zum Straken
+thicken-densities = Dichten: für jede Komponente eine eingeben. Füllstoff geht nach Gewicht, Spachtelmasse nach Volumen.
+thicken-packed = Zu viel Füllstoff
+thicken-filler = Füllstoff
+    .this = Dieser Füllstoff
+    .caution = Staub: Atemschutz mit Partikelfilter aufsetzen, bevor die Dose geöffnet wird. Deckel sofort wieder schließen.
+thicken-both = { $one } und { $other }
+thicken-scoops = { $filler }, gestrichene Messlöffel
+    .text = { $scoops } zu je { $volume }
+    .rough = auf halbe Messlöffel. Loses Pulver weicht um ein Drittel und mehr ab: Das Gewicht entscheidet.
+thicken-loose = { $filler }, lose
+    .rough = wie es in der Dose liegt, nicht gerüttelt. Eingebaute Füllstoffe: typischer Wert, nicht geprüft.
+thicken-first = Zuerst einrühren
+    .rough = { $share } vom Füllstoff. Boden und Ecken abstreifen. Dann den Rest nach und nach zugeben.
+thicken-share =
+    .half = die Hälfte
+    .third = ein Drittel
+    .two-thirds = zwei Drittel
+thicken-dose = Füllstoff auf 100 Teile Mischung, nach Gewicht
+    .memory = ±{ $spread }, aus dem Gedächtnis
+    .own =
+        { $count ->
+            [one] ±{ $spread }, aus { $count } eigenen Ansatz
+           *[other] ±{ $spread }, aus { $count } eigenen Ansätzen
+        }
+thicken-putty = Spachtelmasse
+    .rough = mit { $air } Luft, aus dem Gedächtnis ({ $range })
+thicken-density = Dichte der Spachtelmasse
+    .rough = mit Luft
+thicken-thicker = Zäher als die Flüssigkeit
+    .text = etwa { $times }-mal so zäh
+    .rough = Kugeln, die nicht aneinander haften, Krieger & Dougherty (1959)
+thicken-room = Die Spachtelmasse passt nicht in den Becher
+    .text = { $volume }, Platz im Becher { $room }
+    .rough = mit Raum zum Rühren. Die Flüssigkeiten verrühren, dann alles für den Füllstoff in einen größeren Behälter umfüllen.
+thicken-needed = Steif genug gegen Absacken
+    .none = keine der fünf Stufen
+    .doubled = rho g h, verdoppelt: Fließgrenzen sind typische Werte, nicht geprüft (halb bis doppelt)
+    .times = rho g h, mal { $sure }: Fließgrenzen sind typische Werte, nicht geprüft (1/{ $sure }- bis { $sure }-fach)
+    .overhead = { $how }. Über Kopf muss die Spachtelmasse auch haften: in dünnen Gängen eindrücken.
+thicken-pass = Höchstens in einem Gang
+    .rough = bei dieser Steifigkeit und Lage der Naht, abgerundet
+thicken-sags = Das sackt ab
+    .passes = „{ $stiffness }“ ist zu weich für { $layer } hier. In Gängen von höchstens { $thickest } auftragen.
+    .stiffer = „{ $stiffness }“ ist zu weich für { $layer } hier. Steifer machen: „{ $stiffer }“. Oder in Gängen von höchstens { $thickest } auftragen.
+thicken-fairing-only = Nicht für eine tragende Naht
+    .text = { $fillers }: nur zum Straken, nie für Last in einer Naht. Holzmehl, Baumwollflocken oder pyrogene Kieselsäure nehmen.
+    .rough = übliche Praxis, das technische Datenblatt entscheidet
+thicken-may-it-carry = Darf das Last tragen?
+    .text = { $fillers }: keine Angabe in „Ausrüstung“. Im technischen Datenblatt nachsehen, ob für tragende Nähte, dann dort eintragen.
+thicken-not-alone = Steht nicht allein
+    .text = { $filler }: setzt sich ab und fließt. Einen Teil durch pyrogene Kieselsäure ersetzen.
+    .rough = aus dem Gedächtnis
+thicken-own = Eigene Ansätze ändern die Dosis um
+    .rough = eigene Ansätze zählen { $share }, die Tabelle den Rest
+thicken-batch = Eigener Ansatz { $number }
+    .text = { $dose } auf 100 Teile Mischung nach Gewicht, { $change } gegenüber der Tabelle
+    .counts = zählt
+    .left-out = zählt nicht
+thicken-odd = Ansatz { $number } fällt aus der Reihe
+    .text = Dosis { $change } gegenüber der Tabelle, die anderen Ansätze zeigen übereinstimmend etwas anderes. Dosengewichte und Steifigkeit prüfen. Zählt nicht, bis „Ansatz zählen“ auf „immer“ steht. Oder entfernen.
+thicken-contradict = Zwei Ansätze widersprechen sich
+    .text = Einer nahm { $more } mehr Füllstoff als der andere bei gleicher Steifigkeit. Ein dritter Ansatz zeigt, welcher stimmt.
+thicken-far = Weit weg von der Tabelle
+    .text = Dosis { $change } gegenüber der Tabelle. Dosengewichte und Steifigkeit prüfen.
+
+## Rescue
+
+rescue-fold = Misslungenen Ansatz retten
+rescue-asked = Beim Ansatz ging etwas schief
+    .no = Nein
+    .yes = Ja, was nun?
+rescue-in-cup = Jetzt im Becher
+    .help = In der Reihenfolge der Komponenten, ohne Füllstoff. Leer: die Werte oben.
+    .mass = Nach Gewicht
+    .strokes = oder gezählte Hübe
+    .missing = die Menge jeder Komponente eingeben, 0 für keine
+    .empty = der Becher ist leer. Wie oben von null an mischen.
+rescue-mass =
+    .each = das Gewicht jeder Komponente eingeben, 0 für keine
+    .parts = auf dem Etikett stehen nur { $count } Komponenten. Übrige leer lassen.
+rescue-strokes =
+    .both = Gezählte Hübe: Hübe oder Gewicht eingeben, nicht beides
+    .pumps = Gezählte Hübe: unter „Gemessen mit“ „Pumpen“ wählen oder das Gewicht eingeben
+    .each = Pumpen: für jede Komponente einen Hub eingeben
+    .densities = Dichten: für jede Komponente eine eingeben, Hübe brauchen sie hier
+rescue-filler-in = Füllstoff schon drin
+rescue-first-contact = Erster Kontakt von Harz und Härter, bei Minute
+rescue-now = Jetzt, bei Minute
+    .before = Jetzt: darf nicht vor dem ersten Kontakt liegen
+rescue-half-told = Bei welcher Masse und Temperatur?
+    .text = Masse und Temperatur zur Topfzeit vom Etikett eingeben. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+rescue-untold = Wie viel Zeit bleibt?
+    .text = Topfzeit vom Etikett eingeben. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+rescue-no-warmth = Wie warm ist die Mischung?
+    .text = Ihre Temperatur eingeben: Die Minuten hängen davon ab. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+rescue-signs = Egal, was die Uhr sagt
+    .text = Warm an der Hand, fadenziehend oder klumpig: nicht mehr zu retten.
+    .rough = übliche Praxis
+# „Die Mischung“; steht hinter „Nicht mehr zu retten“
+rescue-spread-out = Die Mischung kann überhitzen. Sofort dünn ausbreiten: im Freien, auf bloßem Erdboden oder in einer Schale, nie unter einem Deckel. Qualmt sie oder ist sie zu heiß zum Halten: stehen lassen und Abstand halten. Dann einen neuen Ansatz mischen.
+rescue-usable = Verarbeitungszeit ab erstem Kontakt
+    .rough = { $rest }. Abgerundet. Beide Zeiten eingeben, um die Restzeit zu sehen.
+rescue-late = Nicht mehr zu retten
+    .text = Keine Zeit mehr zum Zugeben und Rühren.
+    .rough = Verarbeitungszeit { $usable } ab erstem Kontakt: { $rest }
+rescue-left = Restzeit
+    .rough = für die neue Gesamtmenge, mit { $stir } Rühren, abgerundet. Insgesamt { $usable } ab erstem Kontakt: { $rest }.
+rescue-missing = Eine Komponente fehlt
+    .text = Davon ist noch nichts im Becher.
+rescue-off = Mischfehler im Becher
+    .rough = { $off }, gewünscht { $aim }
+rescue-stays = Kann so bleiben
+    .text = schon innerhalb von { $aim }
+rescue-add = { $part }, zugeben
+    .rough = für das genaue Verhältnis
+rescue-nothing = Nichts zugeben
+    .text = Die Mischung stimmt im Verhältnis.
+rescue-least = { $part }, mindestens zugeben
+    .rough = um { $aim } einzuhalten, aufgerundet
+rescue-how = Wie
+    .text = Waage mit dem Becher auf null stellen. Zugeben, dann alles neu verrühren.
+rescue-total = Danach im Becher, flüssig
+    .rough = für das genaue Verhältnis
+rescue-filler = Füllstoff, für gleiche Steifigkeit
+    .rough = Füllstoff zählt nie zum Verhältnis. Vorher die Flüssigkeiten gut einrühren.
+    .least = Füllstoff bei kleinster Zugabe
+rescue-stirred = Mit Füllstoff darin
+    .text = Flüssiges mischt sich langsam in Spachtelmasse: durcharbeiten, bis keine Schliere bleibt, auch am Boden und in den Ecken.
+    .rough = übliche Praxis
+rescue-no-room = Passt nicht in den Becher
+    .text = { $volume }, Platz im Becher { $room }
+    .rough = mit Raum zum Rühren. Alles in einen größeren Becher umfüllen, diesen sauber auskratzen, dann zugeben.
+rescue-fits = Passt in den Becher
+    .text = { $volume } von { $room }
+    .rough = mit Raum zum Rühren
+    .filler = mit Raum zum Rühren, Füllstoff kommt dazu
+
+## Pour step by step
+
+-pouring-scrape = Boden, Ecken und Rührstab abstreifen.
+pouring-step = { $number }. { $label }
+# bei Schritten steht vor dem ersten Komma das Wort groß, dahinter der Rest
+pouring-cup = Becher auf die Waage, einstellen auf
+    .said = Becher auf die Waage, dann auf null stellen
+# wird vorgelesen
+pouring-said =
+    .scale = { $part } bis { $figure }
+    .pumps = { $part }, { $figure }
+    .syringes = { $part }, { $figure } aufziehen
+    .graduated = { $part } bis zum Strich { $figure }
+    .stick = { $part } bis { $figure }
+# dahinter steht „, falls anders“
+pouring-asks =
+    .scale = Waage zeigt
+    .pumps = Gepumpte Hübe
+    .syringes = Aufgezogen, gesamt
+    .stands = Stand
+pouring-zero = Zuerst die Waage auf null stellen.
+pouring-one-of = { $pours }: einer davon. { $under }
+pouring-off = Mischfehler, jetzt
+    .under = { $off }. Herausnehmen geht nicht: Fehlendes zugeben.
+    .said = Verhältnis falsch. Erst den Ansatz retten, dann weiter.
+pouring-warned = { $label }: { $text }
+    .figure = { $label }: { $text }.
+    .said = { $label }. { $then }
+pouring-stir = Rühren, nur Flüssiges
+    .under = Tippen startet die Uhr. { -pouring-scrape } Übliche Praxis.
+    .cold = Tippen startet die Uhr. { -pouring-scrape } Unter { $cold }: { $longer }. Übliche Praxis.
+    .said = { $time } rühren. { -pouring-scrape }
+pouring-first = { $fillers }, zuerst { $share }
+    .caution = Erst wenn die Flüssigkeiten ganz vermischt sind.
+    .said = Jetzt der Füllstoff. Zuerst { $mass }. Einrühren.
+pouring-rest = { $fillers }, nach und nach, etwa
+    .under = Aufhören, wenn die Steifigkeit stimmt: { $dose }. { -pouring-scrape }
+    .said = Den Rest nach und nach, etwa { $mass }. Aufhören, wenn die Steifigkeit stimmt.
+pouring-weigh = Füllstoffdose wieder wiegen
+    .under = Gewicht vorher und nachher eingeben, und wie steif es wurde. Spätere Dosierungen richten sich dann nach den eigenen Ansätzen.
+    .said = Füllstoffdose wieder wiegen.
+pouring-done = Fertig, jetzt verarbeiten
+    .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verarbeiten.
+    .said = Fertig. Ein voller Becher heizt sich selbst auf: jetzt verarbeiten.
+pouring-done-within = Fertig, verarbeiten binnen
+    .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verarbeiten. Ab erstem Kontakt: { $rest }.
+    .said = Fertig. Ein voller Becher heizt sich selbst auf: binnen { $time } ab erstem Kontakt verarbeiten.
+pouring-parts = Zugegebene Komponenten
+pouring-logged = { $much } { $name }
+    .mixed = gemischt
+    .thickened = { $what }, angedickt
+
+## Time in the cup
+
+cup-time = Verarbeitungszeit im Becher
+    .rough = { $rests }; ab erstem Kontakt, abgerundet
+cup-time-peak = Spitzentemperatur, falls im Becher gelassen
+    .rough = { $open }; in der Mitte wird es heißer
+cup-time-at = bei { $air }
+    .label = bei { $air } (Etikett; wärmer heißt kürzer)
+    .mix = bei { $air } Luft, Mischung { $mix }
+cup-time-rests =
+    .shade = im Schatten gerechnet
+    .memory = Topfzeit: typischer Wert, nicht geprüft
+cup-time-clock = Uhr starten
+
+## Heat: usable time and peak
+
+container-cup = Becher
+    .help = Steht auf der Werkbank
+container-bag = Spritzbeutel
+    .help = Voller Spritzbeutel in der Hand oder auf der Werkbank
+container-tray = Schale
+    .help = In einer flachen Schale ausgebreitet
+container-bead = Hohlkehle auf Holz
+    .help = Spachtelmasse, in die Ecke gezogen
+container-roll = Gerolltes nasses Glasband
+    .help = Aufgerollt: wieder eine dicke Masse
+container-film = Dünner Film
+    .help = Auf Holz aufgetragen und ausgerollt
+# „Er“ ist der Ansatz; dahinter steht „, etwa 20 min nach dem Mischen.“
+hot-holds = Er wird zu heiß zum Halten und erweicht den Becher
+    .may = Er kann zu heiß zum Halten werden und den Becher erweichen
+hot-runs-away = Er qualmt, schäumt, lässt den Becher schmelzen, verbrennt die Haut und kann Feuer fangen
+    .may = Er kann qualmen, schäumen, den Becher schmelzen lassen, die Haut verbrennen und Feuer fangen
+hot-pot-caution = Nicht allein lassen. Solange er sich in der Hand halten lässt: nach draußen bringen. Auf bloßen Erdboden stellen, weg von allem Brennbaren. Dünn ausbreiten, wenn er noch fließt. Nie einen Deckel darauf, nie in den Müll. Vom Rauch fernhalten. Rauch oder Flammen drinnen: hinausgehen, Tür zu, Feuerwehr rufen.
+heat-temperature = Lufttemperatur
+    .missing = die Temperatur am Ort des Ansatzes eingeben. Alle Zeiten hängen davon ab.
+heat-system = Harzsystem
+heat-batch = Masse im Behälter
+    .help = Mit Füllstoff.
+heat-container = Behälter
+heat-use = Verwendung
+heat-where = Einsatzort
+    .help = Steht beim laufenden Ansatz.
+heat-resin = Harztemperatur
+    .help = Beim Mischen. Leer: wie die Luft.
+heat-filler = Anteil Füllstoff oder Glas
+    .help = Vom Gesamtgewicht. Leer: keiner; in nassem Glasband { $glass } % Glas (unsere Einschätzung).
+heat-grain = Reindichte des Füllstoffs
+    .help = Leer: Holzmehl, { $flour } (aus dem Gedächtnis). Für nasses Glasband nicht nötig.
+heat-wanted = Muss verarbeitbar bleiben für
+    .help = Zeigt den größten Ansatz, der so lange hält.
+heat-cup-width = Becher, Innenweite
+    .help = Leer: so weit, wie die Mischung hoch steht.
+heat-bag-width = Spritzbeutel, Dicke gefüllt
+heat-tray-length = Schale, Länge
+heat-tray-width = Schale, Breite
+heat-radius = Hohlkehle, Radius
+heat-panel = Plattendicke
+heat-tape-width = Breite des Glasbands
+heat-film = Filmdicke
+heat-moving = Luftbewegung
+heat-fold =
+    .use = Verwendung und Ort
+    .sizes = Maße und Luft
+    .more = Warmes Harz, Füllstoff, gewünschte Zeit
+# Zeile: Zustand [noch verarbeitbar], nach [31 min], Masse [240 g], Behälter [Becher]
+heat-timings = Eigene Zeiten dieses Systems
+    .each = Zeit
+heat-timing =
+    .said = Zustand
+    .stiffening = zieht an
+    .good = noch verarbeitbar
+    .gone = zu steif
+    .after = nach
+    .mass = Masse
+    .in = Behälter
+heat-label =
+    .mass = Topfzeit: auch die Masse eingeben, für die sie gilt. Ein anderer Becher ergibt eine andere Zeit.
+    .temperature = Topfzeit: auch die Temperatur eingeben, für die sie gilt. Eine andere Temperatur ergibt eine andere Zeit.
+    .film = Verarbeitungszeit als dünner Film: auch ihre Temperatur eingeben
+    .unknown = Topfzeit vom Etikett mit Masse und Temperatur eingeben. Oder eine eigene Zeit, nach der ein Ansatz anzog.
+usable-means =
+    .open = { $share } % von { $minutes } min, Topfzeit vom Etikett als Ende gerechnet
+    .gel = { $share } % von { $minutes } min, Gelzeit vom Etikett
+    .work = { $share } % von { $minutes } min, Verarbeitungszeit vom Etikett
+    .gone = { $share } % von { $minutes } min, denn ein Ansatz, der nicht schneller aushärtet, war { $seen }
+    .good = { $share } % von { $minutes } min, denn ein Ansatz, der nicht langsamer aushärtet, war { $seen }
+    .timed = { $share } % von { $minutes } min, bis es dick ist, { $counted }
+# steht in Klammern
+usable-whose =
+    .own = eigene Zeit
+    .label = Topfzeit vom Etikett
+usable-warmer = je { "10 K" } wärmer halb so lang
+    .times = je { "10 K" } wärmer geteilt durch { $times }
+usable-rule =
+    .film-label = Filmzeit vom Etikett, { $warmer }
+    .multiple = { $times }-mal die Topfzeit von { $hundred } ({ $whose }), { $warmer }
+    .tray = wie im Becher, so tief wie diese Schicht, höchstens wie ein Film
+    .root = nach der Kubikwurzel der Masse ({ $whose }), { $warmer }
+    .power = nach der Masse hoch { $power } ({ $whose }), { $warmer }
+usable-open-ends = Wärme, Härter, Becher und Luft streuen so weit, aus dem Gedächtnis
+usable-peak =
+    .over = über { $most }
+    .or-hardly = { $hot } oder kaum wärmer als die Luft
+    .or-only = { $hot } oder nur { $cool }
+# hinter „war“ (good, gone) und am Satzanfang
+usable-seen =
+    { $said ->
+        [good] noch verarbeitbar
+        [gone] zu steif
+       *[stiffening] am Anziehen
+    } nach { $minutes } min, { $mass } { $container ->
+        [bag] im Spritzbeutel
+        [tray] in der Schale
+        [bead] als Hohlkehle
+        [roll] als Rolle
+        [film] als Film
+       *[cup] im Becher
+    } bei { $air }
+    .filler = { $share } % Füllstoff
+    .resin = Harz mit { $resin }
+heat-minutes = { $minutes } min
+    .none = weniger als 1 min
+    .hours = { $hours } h
+    .both = { $hours } h { $minutes } min
+heat-usable = Verarbeitbar für
+    .rough = { $meaning }. Die kürzere von zwei Schätzungen, abgerundet, bei { $air }. Aufhören, sobald es dicker wird.
+heat-air = { $air } Luft
+heat-cold = Zu kalt für dieses System
+    .text = Die niedrigste Verarbeitungstemperatur ist { $lowest }. Darunter kann die Aushärtung für immer stehen bleiben, auch wenn die Mischung flüssig bleibt. Erst Werkstatt, Holz und Harz wärmen oder einen schnelleren Härter nehmen.
+heat-peak = Erwartete Spitzentemperatur
+    .hardly = kaum wärmer als die Luft
+    .hardly-rough = höchstens { $within } Abstand zur Luft
+    .rough = Wenn alles im Behälter bleibt ({ $open }). Die Mitte wird heißer, um bis zu ein Viertel des Anstiegs.
+    .below = Wenn alles im Behälter bleibt ({ $open }). Beide Enden bleiben unter { $hot }. Die Mitte wird heißer, um bis zu ein Viertel des Anstiegs.
+heat-runaway =
+    .hot = Dieser Ansatz wird heiß
+    .may-hot = Dieser Ansatz kann heiß werden
+    .away = Dieser Ansatz würde durchgehen
+    .may-away = Dieser Ansatz kann durchgehen
+    .sure = { $does }, etwa { $time } nach dem Mischen. { $do }
+    .may = { $does }, ab { $time } nach dem Mischen. { $do }
+heat-do =
+    .use = Binnen { $time } verarbeiten oder dünn ausbreiten.
+    .shade = Erst in den Schatten stellen. Dann verarbeiten oder dünn ausbreiten.
+    .thinner = Dünner ausbreiten oder weniger mischen.
+heat-deep = Ist der Becher weiter?
+    .text = Bei { $across } Innenweite steht dieser Ansatz { $high } hoch. Die wirkliche Innenweite des Bechers eingeben.
+heat-tray = Sofort in die Schale gegossen
+    .sun = In einer Schale in dieser Sonne
+    .no-help = hilft nicht: erst in den Schatten, dann in die Schale
+heat-half = Halber Ansatz
+heat-gain = { $time } länger
+    .none = keine Zeit gewonnen
+heat-largest = Größter Ansatz für { $time }
+    .none = in diesem Behälter keiner
+    .none-rough = Hier halten nicht einmal ein paar Gramm so lange. Schale, langsameren Härter oder kühlere Tageszeit nehmen.
+    .none-sun = Hier halten nicht einmal ein paar Gramm so lange. Schatten, langsameren Härter oder kühlere Tageszeit nehmen.
+    .more = { $mass } oder mehr
+    .more-rough = die Zeit ist nicht die Grenze
+    .rough = nach der kürzeren der beiden Schätzungen, abgerundet
+heat-too-much = Zu viel für diese Zeit
+    .text = Höchstens { $mass } auf einmal mischen oder sofort in die Schale gießen.
+    .sun = Höchstens { $mass } auf einmal mischen.
+heat-thick = Dick nach
+    .rough = { $share } % davon zählen als verarbeitbar (unsere Einschätzung)
+heat-balance = Nach der Wärmebilanz
+    .rough = { $slow } bis { $fast } mit anderen passenden Aktivierungsenergien, eine Temperatur im ganzen Ansatz
+heat-quick = Nach der Faustregel
+    .rough = { $rule }; aus dem Gedächtnis
+heat-then = Temperatur bis dahin
+    .rough = am Ende der Verarbeitungszeit nach der Wärmebilanz: dick oder zu heiß zum Halten
+heat-layer = Schicht, die in der Schale kühl bleibt
+    .text = höchstens { $layer }
+    .rough = vorsichtige Grenze: schnellste Reaktion, kein Harz verbraucht
+heat-in-mix = Wärme im gemischten Harz
+    .text = { $heat } J/g
+    .rough = aus Verhältnis und Äquivalentgewicht, { $least } bis { $most } kJ/mol
+heat-fact =
+    .pot = Topfzeit vom Etikett
+    .film = Filmzeit vom Etikett
+    .own = Eigene Zeit { $number }
+    .good = zählt nur für Ansätze, die nicht schneller aushärten
+    .met = stimmt
+    .long = Schätzung war { $off } % zu lang
+    .short = Schätzung war { $off } % zu kurz
+    .rough = eigene Zeiten gehen denen vom Etikett vor
+heat-apart = Passen diese Zeiten zusammen?
+    .text = Eine Mischung kann sie nicht alle haben: Sie liegen mehr als { $apart } % auseinander. Bei jeder Minuten, Masse und Temperatur prüfen. Eigene Zeiten zählen zuerst.
+heat-energy = Aktivierungsenergie
+    .text = { $energy } kJ/mol
+    .rough = in den veröffentlichten Grenzen { $least } bis { $most }, oder { $middle }, wenn die Zeiten sie nicht zeigen
+heat-memory = Zeiten nicht von deinem Etikett
+    .text = Die Topfzeit dieses eingebauten Systems ist ein typischer Wert, nicht geprüft. Die von deinem Etikett eingeben, mit Masse und Temperatur.
+heat-plan = Den Tag planen
+heat-test = Probebecher: eigene Zeiten
+heat-curve = Temperatur im Lauf der Zeit
+    .told = Hinterlegt: verarbeitbar in den ersten { $usable } Minuten. Die Kurve zeigt die mittlere Schätzung: am heißesten { $hottest } Minuten nach dem Mischen, mit { $peak }.
+    .tray-told = In der Schale: Spitze { $peak }.
+heat-curve-tray = Schale
+heat-curve-usable = verarbeitbar
+heat-curve-degrees = { $degrees }°
+heat-curve-peak =
+    .about = etwa { $peak }
+    .over = über { $peak }
+usable-other-sun = Bei anderer Sonne gestoppt
+    .text = { $count ->
+        [one] 1 eigene Zeit war bei anderer Sonne. Sie gibt hier keine Zeit vor, sie kann nur eine begrenzen.
+       *[other] { $count } eigene Zeiten waren bei anderer Sonne. Sie geben hier keine Zeit vor, sie können nur eine begrenzen.
+    }
+usable-contradict = Diese Zeiten widersprechen sich
+    .text = { $one }, aber { $other }. Die kürzere zählt. Die falsche Zeit löschen.
+
+## Sun
+
+sun-asked = Sonne auf der Mischung
+sun-unsaid = Ohne Angabe: Schatten
+sun-looks = Was die Sonne bescheint
+sun-cover = Abdeckung
+sun-fold = In der Sonne: Oberfläche und Abdeckung
+sun-level =
+    .shade = Keine: drinnen oder tiefer Schatten
+    .open = Schatten unter freiem Himmel
+    .some = Etwas: dünne Wolken, lichter Schatten
+    .full = Volle Sonne
+sun-look =
+    .unknown = Unbekannt
+    .white = Weiße Schale, weiße oder klare Mischung
+    .bare = Rohes Holz
+    .wet = Getränktes Holz oder Glasband auf Holz
+    .putty = Spachtelmasse mit Holzmehl
+    .dark = Dunkle Spachtelmasse
+    .black = Schwarze Folie, Becher oder Schale
+sun-covered =
+    .open = Keine Abdeckung
+    .glass = Glas oder klare Folie
+# hinter „gerechnet“
+sun-where =
+    .open = im Schatten unter freiem Himmel
+    .some = in etwas Sonne
+    .full = in voller Sonne
+sun-in =
+    .open = { $what } im Schatten unter freiem Himmel
+    .some = { $what } in etwas Sonne
+    .full = { $what } in voller Sonne
+sun-not-said = In der Sonne?
+    .text = Gerechnet ist mit Schatten. In der Sonne hält die Mischung viel kürzer: „Sonne auf der Mischung“ angeben.
+sun-shade-first = Erst in den Schatten
+    .tray = Bei dieser Sonne keine Schale: Dort hält die Mischung { $tray }. Im Schatten hält dieser Ansatz { $shade }. Eine Schale hilft nur im Schatten.
+    .thin = Eine dünne Schicht nimmt am meisten Sonne auf: Sie hält hier { $sun }, im Schatten { $shade }.
+sun-in-shade = Dasselbe im Schatten
+sun-taken = Aufgenommene Sonne
+    .text = { $flux } W/m²
+    .warm = { $flux } W/m²: Die Sonne allein wärmt die Mischung auf { $warm }
+sun-rests =
+    .level = { $sun } W/m² auf ebener Fläche, { $least } bis { $most } ({ $source })
+    .taken = { $share } % aufgenommen, { $least } bis { $most } ({ $source })
+    .cover = { $cover }: { $passes } % kommen hinein, { $given } % der Wärme hinaus ({ $source })
+    .wind = kein Wind gerechnet
+
+## Test cup
+
+trial-mass = Masse im Becher
+    .help = Ohne Füllstoff.
+trial-air =
+    .help = Im Schatten, wo der Becher steht.
+    .missing = die Temperatur am Ort des Bechers eingeben
+trial-stirred = Temperatur nach dem Rühren
+    .help = Leer: wie die Luft.
+trial-readings = Thermometer
+    .each = Messung
+trial-minute = Minute
+    .order = muss später sein als bei der Messung davor
+trial-shows = Temperatur
+    .too-hot = heißer, als diese Mischung werden kann. War es °F?
+    .too-cold = kälter als Luft und Mischung am Anfang. Messung prüfen.
+    .again = ein abkühlender Becher wird nicht wieder warm. Messungen prüfen.
+    .soon = so früh wird keine Mischung so heiß. Messungen prüfen.
+    .misfit = passt nicht zu den anderen Messungen. Messung prüfen.
+trial-seen = Mit dem Auge gesehen
+trial-first = Das erste Mal.
+trial-last = Das letzte Mal.
+trial-strings = Zieht Fäden nach
+trial-hottest = Am heißesten nach
+trial-good = Noch streichbar nach
+trial-stiff = Zu steif nach
+trial-too-soon =
+    .good = muss später sein als „Noch streichbar nach“. Eines von beiden korrigieren.
+    .strings = muss später sein als „Zieht Fäden nach“. Eines von beiden korrigieren.
+trial-one-reading = Eine Messung reicht nicht. Zwei weitere eingeben oder wann sie Fäden zieht.
+trial-minute-misfit = Diese Minute passt nicht zu den anderen Werten. Werte prüfen.
+trial-place = Ort
+    .text = Becher draußen auf bloßen Erdboden stellen, im Schatten, windgeschützt. Alles Brennbare fernhalten.
+trial-mix = Mischen
+    .text = Höchstens { $most } abwiegen, nach Etikett. Beim ersten Rühren die Uhr starten.
+trial-thermometer = Thermometer
+    .text = Nie wieder für Lebensmittel benutzen. Spitze mit einem Stab in der Mitte halten. Abwischen, bevor die Mischung fest wird.
+trial-read = Ablesen
+    .text = Beim Erwärmen, am heißesten Punkt und beim Abkühlen ablesen. Oder nur notieren, wann sie Fäden zieht.
+trial-hot = Der Becher wird heiß
+    .text = Ab { $hot } kann er qualmen, Haut verbrennen und Feuer fangen: stehen lassen, niemand beugt sich darüber. Nie in der Hand halten. Handschuhe und Schutzbrille tragen. Mit dem Wind im Rücken stehen. Das Sicherheitsdatenblatt geht vor.
+trial-not-sure = Noch nicht sicher
+    .text = Dick { $least } bis { $most } nach dem Mischen: zu ungenau. Mehr Messungen eingeben, am besten während es wärmer wird, oder wann sie Fäden zieht.
+# das Komma trennt die Zeilen der Überschrift
+trial-usable = Dieser Becher, verarbeitbar für
+    .rough = neun von zehn Mal { $least } bis { $most }, mit { $share } % der Zeit, bis es dick ist
+trial-usual = { $mass } im Becher
+    .rough = { $least } bis { $most }
+    .before = ohne den Probebecher { $time }
+    .far = weit mehr als geprüft, darum unsicherer
+trial-times = { $one }- bis { $other }-mal
+trial-cures = Härtet aus
+    .rough = so schnell wie vorher geschätzt
+trial-sheds = Gibt Wärme ab
+    .rough = so schnell wie geschätzt; langsamer heißt heißer
+    .usual = wie geschätzt
+    .usual-rough = Messungen beim Abkühlen zeigen es
+trial-keep = Mit diesem System speichern
+
+## Cure
+
+label-cure-fold = Aushärtezeiten vom Etikett
+label-cure-recoat = Überarbeiten ohne Schleifen, ab
+label-cure-until = Überarbeiten ohne Schleifen, bis
+    .early = Überarbeiten bis: muss später sein als „Überarbeiten ohne Schleifen, ab“
+label-cure-peel = Abreißgewebe ab nach
+label-cure-handle = Bewegen nach
+label-cure-sand = Schleifen nach
+label-cure-full = Volle Festigkeit nach
+label-cure-temperature = alles bei einer Temperatur von
+    .missing = Aushärtezeiten: ihre Temperatur vom Etikett eingeben, oft { "20 degC" }
+label-cure-nothing = Härtertempo: wählen, oder die Aushärtezeiten vom Etikett eingeben
+lowest-known-by = { $temperature } ({ $mark })
+    .slow = die eines langsamen Härters, aus dem Gedächtnis: die vom Etikett eingeben
+cure-fold = Aushärtung: kommende Temperaturen
+cure-system = Harzsystem
+cure-course = Temperatur der Naht
+    .same = bleibt wie jetzt
+    .day = Höchst- und Tiefstwert des Tages
+    .points = Stunde für Stunde
+cure-air = Lufttemperatur
+cure-high = Höchste, am Nachmittag
+    .cold = Höchste: darf nicht unter der tiefsten liegen
+cure-low = Tiefste, bei Tagesanbruch
+cure-points = Kommende Temperaturen
+    .hours = Stunden nach dem Mischen
+    .temperature = Temperatur
+    .missing = Kommende Temperaturen: mindestens die beim Mischen eingeben, Stunde 0
+    .late = Mit der Temperatur beim Mischen beginnen, Stunde 0
+    .order = Stunden in aufsteigender Folge eingeben
+    .gap = Keine Temperatur zwischen den Stunden { $last } und { $following }. Mindestens alle { $most } Stunden einen Punkt eingeben.
+cure-mixed-at = Gemischt um
+    .help = Zeigt die Fenster auch als Uhrzeit.
+    .missing = Gemischt um: Uhrzeit eingeben, damit die Nacht richtig liegt
+cure-post-fold = Aushärtung: Tempern und Sonne
+cure-post-to = Tempern bei
+    .half = Tempern: Temperatur und Dauer eingeben
+cure-post-for = Dauer
+cure-hull-colour = Rumpffarbe über der Naht
+    .unsaid = nicht angegeben
+cure-hull-air = Heißeste Luft dort, in voller Sonne
+    .help = Leer: { $air }.
+cure-days = { $days } Tage
+cure-never = nicht bei diesen Temperaturen
+    .rough = kann für immer weich bleiben
+cure-recoat = Überarbeiten ohne Schleifen
+    .cold = siehe unten
+    .shut = kein sicheres Fenster
+    .shut-rough = kann schließen, bevor es sicher offen ist: waschen, schleifen, dann beschichten
+    .after = { $opens } bis { $closes } nach dem Mischen
+    .rough = an beiden Enden vorsichtig; { $look }
+    .clock = { $opens } bis { $closes }
+    .clock-rough = { $opens } bis { $closes } nach dem Mischen, an beiden Enden vorsichtig; { $look }
+cure-handle = Bewegen
+    .look = bewegen, nicht belasten
+cure-stage = { $time } nach dem Mischen
+    .clock = { $time } nach dem Mischen ({ $clock })
+    .rough = frühestens; { $look }
+cure-full =
+    .by-post = nach dem eingegebenen Tempern
+    .by-post-rough = zählt so viel wie die Tage
+    .warmer = hart, bleibt aber nahe { $share } stehen, bis sie auf { $least } erwärmt wird, und erweicht über { $glass }
+    .longer = hart, bleibt aber nahe { $share } stehen, bis sie länger erwärmt wird, und erweicht über { $glass }
+    .rough = nur Stunden bei { $least } oder mehr zählen
+cure-cold = Zu kalt für diesen Härter
+    .stops = Unter { $lowest } zählt keine Aushärtung. Ein Härter kann dort für immer stehen bleiben.
+    .lost = { $time } lang ist die Naht unter { $lowest }: Diese Zeit zählt nicht.
+    .do = Die Naht wärmen, nicht nur die Luft. Ein Zelt und ein sanftes elektrisches Heizgerät außerhalb der Dämpfe nehmen, nie eine offene Flamme. Oder mit dem Mischen auf wärmere Tage warten.
+cure-day-counts = Die ersten 24 h zählen als
+    .rough = Bei { $temperature }, Aktivierungsenergie { $energy } kJ/mol. Die Stunden oben rechnen mit { $least } bis { $most }: beim Öffnen die spätere, beim Schließen die frühere.
+# $stages: „Abreißgewebe ab, Schleifen“
+cure-counted = Woher die Stunden kommen
+    .typical =
+        Typische Werte, nicht geprüft, für einen { $speed ->
+            [fast] schnellen
+            [medium] mittleren
+           *[slow] langsamen
+        } Härter bei { $temperatures }. Stunden vom Etikett gehen vor: beim System eingeben. Mit einer Kontrollprobe prüfen.
+    .label = Vom Etikett: { $stages }, bei { $temperature }.
+    .rest =
+        Übrige Stunden: typische Werte, nicht geprüft, für einen { $speed ->
+            [fast] schnellen
+            [medium] mittleren
+           *[slow] langsamen
+        } Härter bei { $temperatures }. Mit einer Kontrollprobe prüfen.
+    .rest-unknown = Der Rest ist nicht bekannt: Härtertempo wählen, um typische Stunden zu sehen. Mit einer Kontrollprobe prüfen.
+cure-held = Nach dem letzten Punkt
+    .text = Die letzte Temperatur, { $temperature }, gilt von da an weiter. Auch die kommende Nacht eingeben.
+cure-softens = Erweicht über
+    .rough = bestenfalls { $best }, aus dem Gedächtnis, lange bei { $held } gehalten
+cure-stops = Aushärtung bleibt stehen nahe
+    .share = { $least } bis { $most } %
+    .rough = der vollen Aushärtung, aus dem Gedächtnis, bis es wärmer ist als { $held }
+cure-post = Um mehr Hitze auszuhalten
+    .text = Die Naht { $below } unter dieser Hitze tempern: { $time } bei { $temperature }, kühler dauert es länger.
+    .how = Höchstens { $climb } pro Stunde erwärmen. Den Rumpf in seiner Form stützen: Unterwegs wird die Naht weich. Das technische Datenblatt geht vor.
+    .typed = Tempern bei { $temperature } für { $time }
+    .short = Zu kurz, um sicher zu sein: Dort dauert es { $time }.
+    .short-rough = wie { $time } bei { $temperature }, übliche Praxis
+    .nothing = Kein Gewinn: Die Naht war vorher schon so warm.
+    .raised = Die Naht erweicht erst über { $glass }.
+    .raised-from = Die Naht erweicht erst über { $glass }, ohne Tempern schon über { $before }.
+cure-sun = Rumpf in der Sonne
+    .hot = Sonne auf diesem Rumpf
+    .any = In voller Sonne bei { $air } Luft wird ein dunkler Rumpf bis { $dark } heiß, ein weißer bis { $white }.
+    .colour = Rumpffarbe wählen: Diese Naht kann dort erweichen.
+    .one = Bis { $most }, bei leichtem Wind { $least }, bei { $air } Luft.
+    .stays = Die Naht erweicht erst über { $glass }.
+    .may = Die Naht kann über { $glass } erweichen.
+    .softens = Die Naht erweicht über { $glass }.
+    .shade = Beschatten, in Form stützen, nicht belasten, solange er heiß ist.
+    .shade-paint = Beschatten, in Form stützen, nicht belasten, solange er heiß ist. Oder weiß streichen.
+    .shade-post = Beschatten, in Form stützen, nicht belasten, solange er heiß ist. Oder vorher tempern.
+    .shade-paint-post = Beschatten, in Form stützen, nicht belasten, solange er heiß ist. Oder weiß streichen. Oder vorher tempern.
+    .rough = Erweichung: typischer Wert, nicht geprüft
+
+## Dew point
+
+dew-fold = Tau und Nacht
+dew-air = Lufttemperatur
+dew-humidity = Relative Luftfeuchte
+    .help = Vom Hygrometer neben der Arbeit. Ohne sie gibt es keinen Taupunkt.
+    .missing = Relative Luftfeuchte: eingeben, um zu sehen, ob die Nacht Tau bringt
+dew-surface = Oberflächentemperatur
+    .help = Von Holz oder Naht. Leer: wie die Luft. Gelagertes Holz ist oft kälter.
+dew-night = Kälteste Luft in der Nacht
+dew-sky = Nachts liegt die Naht
+    .under = unter Dach oder Plane
+    .open = unter freiem Himmel
+dew-margin = Über dem Taupunkt
+    .unknown = ohne die Luftfeuchte nicht bekannt
+    .why = kalte Morgen, feuchte Werkstatt und Aminröte gehören zusammen
+dew-margin-now = Über dem Taupunkt, jetzt
+    .rough = Abgerundet. Mindestens { $wanted } einhalten. Ein billiges Hygrometer kann bis zu { $unsure } falsch liegen.
+dew-damp =
+    .wet = Die Oberfläche ist nass
+    .near = Zu nah am Taupunkt
+    .text = Jetzt nicht beschichten, kein Glasband auflegen. Oberfläche auf { $wanted } über dem Taupunkt wärmen oder warten. Eine Gasheizung mit Flamme macht es schlimmer: Sie gibt Wasser ab.
+dew-humid = Feuchte Luft
+    .text = Über { $share } Luftfeuchte bilden viele Härter Aminröte, auch auf warmer Oberfläche.
+dew-point = Taupunkt
+    .rough = dieser Luft, aufgerundet
+dew-night-margin = Über dem Taupunkt, nachts
+    .rough = abgerundet; das Wasser in der Luft bleibt gleich
+    .open = Abgerundet. Das Wasser in der Luft bleibt gleich. Freier Himmel kühlt eine Oberfläche um weitere { $colder } ab, oder noch mehr.
+dew-night-damp =
+    .wet = Nachts Tau
+    .near = Nachts beinahe Tau
+    .text = Naht über { $least } halten, bis sie nicht mehr klebt: abdecken, Werkstatt schließen, heizen. Oder früh beschichten, damit sie bis zur Abenddämmerung hart ist.
+dew-blush-wash = Erst die Aminröte: waschen
+    .text = Abreißgewebe abziehen, dann mit sauberem Wasser und Pad waschen. Kein Lösemittel: Es verschmiert die Aminröte.
+dew-blush-dry = Dann trocknen
+    .text = Mit sauberem Tuch trocken wischen, bevor das Wasser von selbst trocknet. Tuch oft wenden.
+dew-blush-sand = Dann schleifen
+    .text = Maske und Handschuhe an. Erst jetzt schleifen, und nur, was hart ist. Zu frühes Schleifen reibt die Aminröte ein.
+dew-blush-look = Dann ansehen
+    .text = Wasser muss als Film stehen. Perlt es ab, noch einmal waschen.
+
+## Running pot, timer and the phone's clocks
+
+# how long something lasts or lasted, also aloud
+span-minutes =
+    { $count ->
+        [one] { $count } Minute
+       *[other] { $count } Minuten
+    }
+span-seconds =
+    { $count ->
+        [one] { $count } Sekunde
+       *[other] { $count } Sekunden
+    }
+# what the page measures and hands in by itself; nobody types it
+elapsed-now = Jetzt
+    .help = Uhrzeit, Sekunden seit 1970 in UTC.
+elapsed-steady = Nach der stetigen Uhr
+    .help = Sekunden seit dem Start, nach einer Uhr, die niemand verstellt. Leer nach dem Neuladen.
+elapsed-seen = Vergangen, zuletzt gesehen
+    .help = Sekunden seit dem Start, wie zuletzt angezeigt.
+elapsed-seen-at = Zuletzt gesehen um
+    .help = Uhrzeit dieses Moments, Sekunden seit 1970 in UTC.
+elapsed-watched = Seither auf dem Bildschirm
+    .yes = ja
+    .no = nein: verdeckt, oder das Telefon schlief
+elapsed-jumped = Vorher vorgestellt
+    .help = So weit ist die Uhr des Telefons vorgesprungen: `keep_jumped` der letzten Antwort.
+elapsed-unseen = Vorher ungesehen
+    .help = Zeit, die niemand vergehen sah: `keep_unseen` der letzten Antwort.
+elapsed-lost = Vorher Zeit verloren
+    .no = nein
+    .yes = ja
+    .help = `keep_lost` der letzten Antwort.
+elapsed-kept = Für die nächste Frage behalten
+timer-lasts = Dauer
+timer-bound = Machen
+    .least = mindestens so lange
+    .most = höchstens so lange
+timer-left = Noch
+    .rough = aufgerundet
+timer-doubt = Unsicher
+    .lost = Die Uhr des Telefons wurde unbemerkt zurückgestellt. Die Zeit läuft ab dem zuletzt gesehenen Wert weiter.
+    .unseen = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf.
+timer-passed = Vergangen
+pot-started = Gestartet
+    .help = Uhrzeit, Sekunden seit 1970 in UTC.
+pot-duration = Verarbeitbar für
+pot-share = Anteil der Zeit, bis es dick ist
+pot-zone = Uhr hier vor UTC
+pot-zone-next = Uhrumstellung um
+    .help = Uhrzeit der ersten Umstellung nach dem Start, Sekunden seit 1970 in UTC. Leer: keine.
+pot-zone-then = Uhr hier vor UTC, ab dann
+pot-sent = Link erstellt
+    .help = Uhrzeit auf dem Telefon, das ihn erstellt hat, Sekunden seit 1970 in UTC.
+pot-by = Erstellt mit
+    .help = Womit der Link erstellt wurde: Version, dann nach einem Punkt die Kennung des Builds.
+# $span is in minutes and seconds: "12:30"
+pot-left-now = Jetzt noch
+    .help = Von einem anderen Telefon oder deiner Uhr: Minuten, oder Minuten und Sekunden.
+    .unread = Jetzt noch: Minuten eingeben, oder Minuten und Sekunden, z. B. 12 oder 12:30
+    .long = Jetzt noch: höchstens { $span } eingeben, so lange hält dieser Ansatz insgesamt
+pot-batch = Ansatz
+pot-container = Behälter
+pot-place = Einsatzort
+pot-steps = Schritte
+    .each = Schritt
+    .name = Schritt
+    .minute = Fällig nach
+    .done = Erledigt
+    .not-yet = noch nicht
+    .is-done = erledigt
+    .unnamed = Schritt: einen Namen eingeben. Er wird vorgelesen
+    .order = Fällig nach: Schritte nach der Zeit ordnen
+pot-changes = Andere Luft
+    .each = Änderung
+    .after = Nach
+    .usable = Verarbeitbar in dieser Luft für
+    .usable-help = Als wäre dort gemischt worden: nach Wärmebilanz oder Etikett.
+    .order = Nach: Änderungen nach der Zeit ordnen
+# what a mix is for
+pot-use =
+    .any = alles
+    .putty = Spachtelmasse in eine Hohlkehle
+    .wet = Glasband tränken
+pot-start = Uhr starten
+pot-remaining = Noch
+    .rough = zur Sicherheit abgerundet
+    .soon = letzte Minuten: Aufgetragenes fertig machen, nichts mehr zumischen
+pot-over = Überzogen um
+    .rough = Verarbeitungszeit vorbei
+pot-stop = Die Zeit ist um
+    .text = Nichts mehr davon verwenden.
+# $span is in minutes and seconds: "12:30"
+pot-next = Als Nächstes
+    .due = fällig in { $span }
+    .late = überfällig seit { $span }
+pot-ends = Ende
+    .rough = zur Sicherheit auf die Minute abgerundet
+pot-alarm = Auch den Wecker des Telefons stellen
+    .rough = diese Seite kann bei dunklem Bildschirm nicht klingeln
+    .of-step = für den Wecker des Telefons
+# times on the clock: $before, $after, $end
+pot-clocks-change = Zeitumstellung
+    .rough = vorher werden die Uhren von { $before } auf { $after } gestellt
+    .text = Ende des Ansatzes: { $end }. Vorher werden die Uhren von { $before } auf { $after } gestellt.
+pot-meaning = Was die Minuten bedeuten
+    .text = { $share } der Zeit, bis es dick ist, der Rest ist Reserve
+# read aloud. $batch: what the user calls the pot, $step: what comes next, in the user's words
+pot-aloud = Vorgelesen
+    .left = { $batch }: noch { $span }.
+    .over = { $batch }: Die Zeit ist seit { $span } um. Nichts mehr davon verwenden.
+    .next-in = Als Nächstes: { $step }, in { $span }.
+    .next-now = Als Nächstes: { $step }, jetzt.
+pot-passed = Seit dem Mischen
+pot-used = Fürs Protokoll
+    .text = verbraucht { $span } nach dem Mischen
+pot-again = Falls noch verarbeitbar
+    .text = in { $span } wieder prüfen
+pot-set = Vergangen, wie eingegeben
+pot-step-place = Stelle des nächsten Schritts
+# what a running pot cannot know
+pot-recalled = Von einer zurückgerufenen Version
+pot-long-ago = Lange her
+    .text = Dieser Ansatz ging zu Ende, als die Seite geschlossen war. Beenden, falls es ein anderer ist oder die Uhr verstellt wurde.
+pot-link-times = Der Link passt nicht
+    .text = Der Link gibt an, vor dem Mischen des Ansatzes erstellt zu sein. Im Zweifel den Ansatz als verbraucht ansehen. Unten die Restzeit vom anderen Telefon eingeben.
+pot-clocks-differ = Die Uhren der Telefone weichen ab
+    .text = Dieses Telefon geht mindestens { $span } nach. Der Ansatz zählt ab dem Erstellen des Links. Wie lange der Link unterwegs war, ist nicht bekannt. Unten die Restzeit vom anderen Telefon eingeben.
+pot-on-its-way = Unterwegs
+    .text = Der Link wurde vor { $span } erstellt, nach den Uhren beider Telefone. Falls er eben erst ankam, weichen die Uhren ab, und dieser Ansatz endet zu früh. Unten die Restzeit vom anderen Telefon eingeben.
+pot-clock-changed = Die Uhr des Telefons wurde verstellt
+    .ahead = Sie geht { $span } vor, gemessen an der hier gezählten Zeit. Nach dem früheren Alarm richten.
+    .before = Sie zeigt eine Zeit { $span } vor dem Mischen dieses Ansatzes. Oder ein Telefon mit anderer Uhrzeit hat ihn gestartet. Nach dem früheren Alarm richten.
+    .behind = Sie geht { $span } nach, gemessen an der hier gezählten Zeit. Nach dem früheren Alarm richten.
+pot-lost = Vergangene Zeit unsicher
+    .text = Vielleicht ist mehr Zeit vergangen als gezählt: Die Uhr des Telefons wurde unbemerkt zurückgestellt. Im Zweifel den Ansatz als verbraucht ansehen.
+pot-unseen = Unbeobachtet
+    .text = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf. Wurde die Uhr dabei zurückgestellt, bleibt weniger Zeit.
+pot-unnamed = Ansatz
+pot-start-batch = { $mass } bei { $air }
+pot-start-next = Glasband auf die weiche Hohlkehle rollen
+
+## Clock times
+
+clock-fold = Uhr und Pausen
+clock-hours = Uhr
+    .whole = 24 h
+    .half = am / pm
+# a time on a clock of 12 h: "2:00"
+clock-am = { $time } am
+clock-pm = { $time } pm
+# a time that is not of the first day
+clock-next-day = { $time }, nächster Tag
+clock-day-before = { $time }, Vortag
+clock-on-day = { $time }, Tag { $day }
+
+## Plan
+
+plan-pieces = Stücke in der Reihenfolge der Arbeit
+    .each = Stück
+plan-piece-name = Name
+plan-piece-length = Länge
+plan-piece-putty = Spachtelmasse
+    .help = 0 bei Glasband ohne Hohlkehle.
+plan-piece-wet = Tränkharz
+    .help = 0 ohne Glasband.
+plan-piece-layers = Lagen Glasband
+    .help = Jede wird getränkt, aufgelegt und entlüftet.
+plan-piece-position = Wie die Naht liegt
+plan-crew = Team
+plan-people = Wie viele heute
+    .as-above = Wie oben
+plan-hand = Wie geübt
+plan-system = Harzsystem
+plan-temperature-is = Temperatur
+    .constant = bleibt gleich
+    .points = ändert sich im Lauf des Tages
+plan-temperature = Holz und Luft
+    .help = Die wärmste zählt.
+    .missing = zuerst eingeben. Alle Zeiten des Plans hängen davon ab
+plan-points = Temperatur im Lauf des Tages
+    .each = Zeitpunkt
+    .help = Von Anfang bis Ende der Arbeit.
+plan-point-at = Um
+plan-point-temperature = Temperatur
+plan-start = Start
+    .help = Beginn des ersten Mischens.
+plan-finish = Fertig bis
+plan-pause = Pause zwischen Ansätzen
+    .help = Handschuhe, Aufräumen, nächste Stücke bereitlegen.
+plan-one-mix = Eine Mischung für beides
+    .sound = wo es sicher ist
+    .never = nie
+plan-long = Ein zu langes Stück
+    .cut = wird geteilt, mit Überlappung
+    .whole = bleibt ganz
+plan-overlap = Überlappung des Glasbands dort
+plan-scale = Waage
+plan-smallest = Kleinste genau messbare Mischung
+    .help = Leer: aus Waage, Mischungsverhältnis und dem Mischfehler, den das Etikett zulässt.
+plan-most = Größte gewünschte Mischung
+    .help = Was Becher und Beutel fassen, Spachtelmasse mit Füllstoff. Leer: so viel, wie dort nicht durchgeht. Das sind { $calm }, bei Wärme { $warm } (unsere Einschätzung), mehr, wo nichts durchgeht.
+plan-filler = Füllstoff in der Spachtelmasse
+plan-left-putty = Bleibt in Becher und Beutel
+plan-left-wet = Bleibt in Becher und Schaumrolle
+plan-spare = Reserve
+plan-soft = Eine Raupe bleibt weich, bei { $at }
+    .help = Leer: { $times }-mal die Topfzeit von { $mass } (aus dem Gedächtnis, { $low } bis { $high }).
+plan-film = Ein Film bleibt nass, bei { $at }
+    .help = Leer: nach Etikett, oder { $times }-mal die Topfzeit von { $mass } (aus dem Gedächtnis, { $low } bis { $high }).
+# the typed words stay English: they are read as they are
+plan-timings = Eigene Zeiten neben denen des Systems
+    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“; die nächste nach einem Strichpunkt. „Uhr“ trägt sie ein.
+plan-exponent = Topfzeit sinkt mit der Masse hoch
+    .help =
+        Leer: { $power ->
+            [third] ein Drittel
+           *[other] { $power }
+        } (aus dem Gedächtnis, { $low } bis { $high }).
+plan-doubling = Schneller je { "10 K" } wärmer
+    .help = { $times }-mal: übliche Praxis, { $low } bis { $high }.
+plan-share = Nutzbarer Anteil eines Zeitfensters
+# minutes of mixing
+plan-mixing-help = Aus dem Gedächtnis, { $low } bis { $high }.
+# m/min
+plan-rate-help = Liegende Naht, eine Person. Leer: Tempo des Teams, oder { $rate } (aus dem Gedächtnis, { $low } bis { $high }).
+plan-fold-left = Was zurückbleibt
+plan-fold-times = Verarbeitungszeiten
+plan-fold-rates = Eigenes Arbeitstempo
+plan-fold-live = Läuft
+plan-fold-batch = Ansatz { $number }: Mengen und Schritte
+plan-running = Der Tag
+    .no = ist nur geplant
+    .yes = läuft
+plan-clock = Jetzt ist es
+    .help = Das Telefon trägt es ein.
+plan-done = Bisher erledigt
+    .each = Schritt
+plan-done-batch = Ansatz
+plan-done-minute = Erledigt nach
+    .help = Minuten nach dem Start des Plans. Minus heißt davor.
+plan-now = Jetzt
+    .help = Minuten nach dem Start.
+plan-done-step = Schritt
+    .mix = Spachtelmasse gemischt und eingefüllt
+    .place = Beutel leer
+    .tool = Hohlkehle abgezogen
+    .clean = Kanten sauber
+    .wet-mix = Tränkharz gemischt
+    .wet = Glasband getränkt
+    .lay = Glasband aufgelegt
+    .roll = Glasband entlüftet
+    .peel = Abreißgewebe aufgelegt
+plan-refused-pot-time = Topfzeit: eingeben, vom Etikett oder aus eigener Messung
+plan-refused-pot-mass = Topfzeit: die Masse eingeben, für die sie gilt
+plan-refused-pot-temperature = Topfzeit: die Temperatur eingeben, für die sie gilt. Sie steht auf dem Etikett, oft { "20 degC" } oder { "25 degC" }
+plan-refused-densities = Dichten: nötig für die kleinste Mischung nach Gewicht. Eingeben, oder „Kleinste genau messbare Mischung“ eingeben
+plan-refused-nothing-to-do = Spachtelmasse: Dieses Stück hat weder Spachtelmasse noch Tränkharz. Eines eingeben oder das Stück entfernen
+plan-refused-pieces = Zu viele Stücke: mehr als { $most }, so geteilt, dass jedes rechtzeitig liegt. Nur die Nähte eines Tages planen
+plan-refused-batches = Zu viele Ansätze: mehr als { $most }. Nur die Nähte eines Tages planen
+plan-refused-points = Temperatur im Lauf des Tages: Uhrzeit und Temperatur am Start eingeben
+    .twice = Um: Diese Zeit steht zweimal da. Eine spätere eingeben
+    .back = Um: Zeiten der Reihe nach eingeben, innerhalb eines Tages
+    .late = Um: eine erste Temperatur zum Start um { $start } oder früher eingeben
+plan-refused-step-twice = Schritt: steht für Ansatz { $batch } zweimal da. Einen entfernen
+plan-refused-step-order = Erledigt nach: passt nicht zur Reihenfolge der Schritte des Ansatzes. Zeit korrigieren
+# what may run out: each stands inside a sentence, before a colon or in brackets, and may begin one
+plan-limit-bag = Spachtelmasse im Beutel
+    .why = Den Beutel leeren, bevor die Spachtelmasse anzieht.
+    .done = Beutel leer
+    .late = Beutel sofort leeren: Rest draußen dünn ausbreiten. Nächstes Mal weniger mischen.
+plan-limit-cup = Tränkharz im Becher
+    .why = Den Becher in die Schale leeren, bevor das Harz anzieht.
+    .done = Becher leer, Harz in der Schale
+    .late = Harz sofort in die Schale gießen oder draußen ausbreiten. Nächstes Mal weniger mischen.
+plan-limit-cove = weiche Hohlkehle
+    .why = Das Glasband entlüften, solange die Hohlkehle weich ist.
+    .why-bare = Die Hohlkehle abziehen, solange sie weich ist.
+    .done = Glasband auf weicher Hohlkehle entlüftet
+    .done-bare = Hohlkehle abgezogen, solange weich
+    .late = Kein Glasband in anziehende Spachtelmasse drücken. Aushärten lassen, waschen, anschleifen, dann das Glasband auflegen.
+    .late-bare = Die steife Hohlkehle in Ruhe lassen. Aushärten lassen, anschleifen, Fehlstellen füllen.
+plan-limit-film = Tränkharz auf dem Glasband
+    .why = Abreißgewebe auflegen, solange das Harz auf dem Glasband nass ist.
+    .done = Abreißgewebe auf nassem Glasband
+    .late = Abreißgewebe nur auflegen, wo das Glasband noch nass ist. Sonst aushärten lassen, waschen, anschleifen.
+plan-limit-size = größte gewünschte Mischung
+    .why = Keine Mischung ist größer als gewünscht.
+    .late = Weniger auf einmal mischen.
+# why no mix is larger than $most; $calm: what does not run away
+plan-largest-typed = höchstens { $most }, wie eingegeben
+plan-largest-calm = höchstens { $most }: Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis). Grenze ändern: „Größte gewünschte Mischung“ eingeben
+plan-largest-coarse = höchstens { $most }. Über { $calm } kann ein Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Mischung genau: eine feinere nehmen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
+    .putty = höchstens { $most }. Über { $calm } kann ein Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Spachtelmasse genau: eine feinere nehmen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
+plan-largest-alone = höchstens { $most }, mehr nur, wo ein Stück es braucht. Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen kürzere Stücke planen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
+plan-largest-not = kein Plan gelingt mit höchstens { $most }. Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen weniger Nähte auf einmal, mehr Hände oder kühlere Stunden planen
+# a piece without a name
+plan-piece = Stück { $number }
+# a piece that is cut
+plan-piece-part = { $name } ({ $part } von { $parts })
+# $crews is more than one
+plan-batches =
+    { $count ->
+        [one] { $count } Ansatz
+       *[other] { $count } Ansätze
+    }
+    .crews =
+        { $count ->
+            [one] { $count } Ansatz
+           *[other] { $count } Ansätze
+        }, { $crews } Paare nebeneinander
+plan-window-bag = { $mass } im Beutel
+plan-window-cup = { $mass } im Becher
+plan-window-cove = Hohlkehle bleibt weich
+plan-window-film = Nasses Glasband bleibt nass
+plan-window-at = { $time } bei { $air }
+plan-window-typed = { $share } von { $time }, der eingegebenen Zeit
+# $by and $other: each one of plan-by
+plan-window-by = { $meaning }, Grundlage: { $by }
+    .longer = { $meaning }, Grundlage: { $by }. { $other }: { $longer }. Die kürzere Zeit gilt
+plan-by-label = Filmzeit vom Etikett
+plan-by-rule = Faustregel
+    .own = Faustregel nach eigener Zeit
+# $own: like "from 3 own timings"
+plan-by-heat = Wärmebilanz
+    .own = Wärmebilanz { $own }
+plan-count = Zu mischen
+plan-memory = { $what } aus dem Gedächtnis
+    .own-first = { $what } aus dem Gedächtnis, eigene Zeiten gehen vor
+    .none = nach eigenen Zeiten und eigenem Arbeitstempo
+    .rule = Faustregel
+    .windows = Zeitfenster
+    .rates = Arbeitstempo
+plan-end-tape = Letztes Abreißgewebe aufgelegt
+plan-end-cove = Letzte Kanten sauber
+plan-end-rough = bei diesem Arbeitstempo, { $pause } zwischen Ansätzen, aufgerundet
+plan-slack = Kleinste Zeitreserve
+    .missed = keine: { $time } zu spät
+    .rough = zusätzlich zu { $share } Reserve
+# $why: one of plan-largest
+plan-largest = Größte Mischung
+    .filler = mit Füllstoff, { $why }
+plan-surplus = Überschuss insgesamt
+    .rough = keine Mischung unter { $least } ist genau messbar. Feinere Waage, Pumpen oder Spritzen nehmen oder mehr Nähte je Ansatz. Den Überschuss zuerst für Drahtlöcher und Hirnholz verwenden
+plan-rates = Arbeitstempo, eine Person
+# $what: one of plan-limit; $all: batches in the nominative ("3 Ansätze")
+plan-binds = Begrenzt durch
+    .some = { $what } ({ $all }, davon { $ended } so begrenzt)
+    .all = { $what }, bei jedem Ansatz außer dem letzten
+    .least = { $what }: kleinste Zeitreserve
+    .one = { $what }: kleinste Zeitreserve, auch wenn alles in einen Ansatz passt
+    .counted = Gezählt: { $window }
+plan-ready = Bereitlegen
+    .cups =
+        { $count ->
+            [one] { $count } Becher
+           *[other] { $count } Becher
+        }
+    .bags =
+        { $count ->
+            [one] { $count } Beutel
+           *[other] { $count } Beutel
+        }
+    .gloves =
+        { $count ->
+            [one] { $count } Paar Handschuhe
+           *[other] { $count } Paar Handschuhe
+        }
+    .for-mix = ein Becher je Mischung
+    .for-putty = ein Becher je Mischung, ein Beutel je Ansatz Spachtelmasse
+# $help: one of plan-help; $batches: how many it takes with it
+plan-help = Das würde helfen
+    .batches = { $help }: { $batches }
+    .instead = statt { $count }
+    .nothing = Nichts davon ergibt weniger Ansätze
+    .tried =
+        geprüft: Helfer, kühlere Stunden, langsamerer Härter, kleine { $of ->
+            [bags] Beutel
+           *[cups] Becher
+        }
+plan-help-helper = Mit einem Helfer
+plan-help-shade = Schatten über allem
+plan-help-cooler = Früher anfangen oder in den Schatten, { $cooler } kühler
+plan-help-earlier =
+    { $hours ->
+        [2] Zwei
+       *[other] { $hours }
+    } Stunden früher anfangen
+plan-help-slower = Härter, { $times }-mal so langsam
+plan-help-small =
+    Zwei kleine { $of ->
+        [bags] Beutel
+       *[cups] Becher
+    } je Mischung
+    .tray =
+        Zwei kleine { $of ->
+            [bags] Beutel
+           *[cups] Becher
+        } je Mischung, oder erst in einer Schale ausbreiten
+plan-cold = Zu kalt für diesen Härter
+    .text = { $air } liegt unter der Mindesttemperatur von { $lowest }. Werkstatt wärmen oder einen schnelleren Härter nehmen.
+    .label = laut Etikett
+# $where: sun-where
+plan-sun = Die Zeiten gelten für Beutel, Becher, Hohlkehle und Glasband { $where }. Schale und fertige Stücke im Schatten halten.
+# names of pieces; $parts: more than one
+# $limit: one of plan-limit; $mark: how the overlap is known
+plan-cut = Zu lang für einen Ansatz
+    .one = { $name }: in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
+    .each = { $names }: je in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
+    .more = { $names } und noch { $more }: je in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
+    .rough = Grenze: { $limit }, Überlappung: { $mark }
+plan-none = Kein Plan
+    .late = { $name } ist nicht rechtzeitig fertig: { $over } zu spät ({ $limit }).
+    .temperature = Die Stücke werden nicht rechtzeitig fertig, weil sich die Temperatur ändert.
+    .scale = { $name } geht nicht: Unter { $least } ist keine Mischung genau messbar, die größte gewünschte ist aber { $most }.
+    .whole = { $name } geht nicht: Nötig ist eine Mischung von { $least }, die größte gewünschte ist aber { $most }.
+    .cut = { $name } geht nicht: ganz nur mit einer Mischung von { $least }. Klein geteilt braucht das Stück noch mehr als die größte gewünschte, { $most }.
+    .by-scale = aus Waage, Mischungsverhältnis und dem Mischfehler, den das Etikett zulässt
+    .by-typed = kleinste genaue Mischung wie eingegeben
+    .filler = Füllstoff mitgezählt
+plan-change = Ändern
+    .cut = An einem Schott teilen oder dort, wo eine Überlappung erlaubt ist. Neu planen.
+    .cut-or-mix = An einem Schott teilen oder dort, wo eine Überlappung erlaubt ist. Oder eine größere Mischung zulassen. Neu planen.
+    .scale = Feinere Waage, Pumpen, Spritzen oder eine größere Mischung nehmen.
+    .all = Kürzere Stücke, mehr Hände, kühlere Stunden und langsameren Härter zusammen nehmen.
+plan-asked-temperature = Temperatur
+    .gap = Zwischen { $before } und { $after } fehlt eine. Eingeben, außer sie ändert sich dort gleichmäßig.
+    .after = Nach { $time } ist keine eingegeben: Die letzte gilt weiter.
+plan-long-day = Mehr als ein Tag?
+    .text = Die Arbeit dauert bis { $end }. Nur die Stücke eines Tages planen, für die eigenen Arbeitsstunden.
+plan-too-late = Nicht rechtzeitig fertig
+    .text = { $over } nach { $finish }. Ganze Ansätze auf einen anderen Tag verschieben.
+# $own: like "from 3 own timings"
+plan-own-timings = Eigene Zeiten von diesem System?
+    .text = Die Zeiten stammen { $own } in diesem Plan, unter „Verarbeitungszeiten“. Bei einem anderen System das Feld leeren.
+plan-not-here = Bisher erledigt
+    .batch = Dieser Plan hat keinen Ansatz { $number }. Korrigieren oder entfernen.
+    .step = Ansatz { $number }: „{ $step }“ ist hier kein eigener Schritt. Den nächsten eingeben.
+plan-batch = Ansatz { $number }
+    .done = Ansatz { $number }, fertig
+    .begun = Ansatz { $number }, läuft
+    .pair = Ansatz { $number }, Paar { $pair }
+    .pair-done = Ansatz { $number }, Paar { $pair }, fertig
+    .pair-begun = Ansatz { $number }, Paar { $pair }, läuft
+plan-span = { $start } bis { $end }
+plan-air = Luft beim Mischen
+# $what: one of plan-limit, its first letter a capital
+plan-missed = Zu spät
+    .text = { $what }: hält bis { $by }, fertig aber erst { $when }.
+plan-do-not-start = Nicht anfangen
+    .text = Ansatz { $number } würde nicht rechtzeitig fertig.
+    .finish = er würde nicht rechtzeitig fertig
+    .latest = spätester Start war { $time }
+plan-latest = Spätester Start
+    .rough = danach auf einen anderen Tag verschieben
+plan-amount-mix = Mischung für beides
+    .rough = im Becher mischen. { $tray } in die Schale geben. { $filler } Füllstoff in den Rest rühren und in den Beutel füllen: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
+    .surplus = im Becher mischen. { $tray } in die Schale geben, davon { $over } Überschuss. { $filler } Füllstoff in den Rest rühren und in den Beutel füllen: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
+plan-amount-putty = Spachtelmasse
+    .rough = Becher, dann { $filler } Füllstoff, dann Beutel, etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
+plan-amount-wet = Tränkharz
+    .rough = Becher, sofort in die Schale
+# $parts: like "100 g resin + 30 g hardener"
+# $ratio: like "3 : 1"
+plan-amount-parts = { $mass }: { $parts }
+    .part = { $mass } { $name }
+    .by-volume = { $mass }: { $ratio } nach Volumen
+plan-over = Überschuss
+    .rough = keine Mischung unter { $least } ist genau messbar
+plan-by-tape = Tränkharz anmischen
+    .one-mix = Mit dem Tränken anfangen
+    .rough = danach die harte Hohlkehle an einem anderen Tag mit Glasband belegen
+plan-by = bis { $time }
+    .rough = zur Sicherheit abgerundet
+plan-step-mix = Spachtelmasse mischen, in den Beutel füllen
+    .one-mix = Für beides mischen: Teil zum Tränken zurückbehalten, Rest andicken, in den Beutel füllen
+plan-step-place = Spachtelmasse auftragen
+plan-step-tool = Hohlkehle abziehen
+plan-step-clean = Kanten säubern
+    .side-by-side = Abziehen und säubern, Stück für Stück
+plan-step-wet-mix = Tränkharz mischen, sofort in die Schale
+plan-step-wet = Glasband in der Schale tränken
+plan-step-lay = Glasband auflegen
+    .soft = Glasband auf die weiche Hohlkehle legen
+plan-step-roll = Glasband entlüften
+    .side-by-side = Tränken, auflegen, entlüften, Stück für Stück
+plan-step-peel = Abreißgewebe auflegen
+plan-step-done = erledigt
+# who of a pair does it; $step: one of plan-step
+plan-who-first = Erste Person: { $step }
+plan-who-second = Zweite Person: { $step }
+plan-who-mixer = Wer mischt: { $step }
+plan-timeline = Ansätze des Tages
+    .batch = Ansatz { $number } von { $start } bis { $end }
+    .mix = Mischen
+    .putty = Spachteln
+    .tape = Glasband
+    .peel = Abreißgewebe
+    .cove = Hohlkehle hart
+    .film = nasses Glasband steif
+    .both = Hohlkehle hart oder Band steif
+plan-begin = Tag starten
+# $what: one of plan-amount
+plan-pour = Ansatz { $number } mischen: { $what }
+    .card = Mischen: { $what }
+plan-tap = Ansatz { $number }: { $step }
+plan-start-clock = Uhr für Ansatz { $number } starten, geplant { $time }
+plan-logged = Ansatz { $number } des Plans
+plan-pieces-to = { $first } bis { $last }
+
+## Joint
+
+joint-fold =
+    .along = Wechselnder Winkel, Anzahl
+    .cove = Größe der Hohlkehle
+    .edges = Plattenkanten
+    .glass = Glasband und Lagen
+    .on-top = Abreißgewebe und Schichten
+    .losses = Verluste und Reserve
+joint-kind = Art der Verbindung
+    .inside = Innenecke
+    .inside-help = Hohlkehle und Glasband
+    .outside = Außenecke
+    .outside-help = Das offene V füllen, die Kante runden, Glasband herum
+    .both = Ecke, beide Flächen
+    .bulkhead = Schott
+    .bulkhead-help = Zwei Innenecken
+    .butt = Stumpfstoß
+    .butt-help = Platten in einer Ebene
+    .strip = Verstärkungsstreifen
+    .strip-help = Glasband auf ebener Fläche
+joint-thickness = Plattendicke
+    .help = Die der dünneren Platte.
+joint-angle-is = Winkel
+    .constant = überall gleich
+    .stations = ändert sich
+joint-angle = Innenwinkel
+joint-stations = Winkel entlang der Naht
+    .help = Von der ersten bis zur letzten Stelle reicht die Naht. Dazwischen ändert sich der Winkel gleichmäßig.
+joint-station = Stelle
+joint-station-at = Bei
+joint-length = Nahtlänge
+joint-gap = Spalt
+joint-copies = Anzahl
+    .help = Spiegelbilder mitzählen.
+joint-layers = Lagen Glasband
+    .help = Die erste liegt auf der Spachtelmasse.
+joint-layer = Lage
+joint-layer-width = Breite
+joint-layer-weight = Trockengewicht
+joint-layer-side = Fläche
+    .each = jede
+    .first = innen oder erste Seite
+    .second = außen oder andere Seite
+joint-sized = Größe der Hohlkehle
+    .rule = nach der Kehldicke
+    .radius = nach einem Radius
+    .spreader = nach einem vorhandenen Spachtel
+joint-radius-typed = Radius
+    .help = An der Spachtelspitze.
+joint-throat-wanted = Gewünschte Kehldicke
+    .help = Leer: die Plattendicke (übliche Praxis).
+joint-least = Kleinster Radius
+joint-flank = Glasband auf blanker Platte, je Seite
+joint-clear = Freie Platte, je Seite
+    .help = Falls Stringer oder Bodenbretter nahe sind. Leer: unbegrenzt.
+joint-bevel = Schräge je Kante
+    .help = Abweichung vom rechten Winkel. Die äußere Ecke steht vor.
+joint-touch = Kanten berühren sich
+    .cut = wie zugeschnitten
+    .outer = an den Außenecken
+joint-finish = Außenkante
+    .round = gerundet
+    .sharp = scharfkantig gefüllt
+    .chord = bündig gefüllt, von Ecke zu Ecke
+joint-round-over-typed = Radius der Rundung
+    .help = Leer: die Plattendicke.
+joint-overlap = Überlappung der Enden
+joint-stagger = Versatz der Lagenenden
+joint-reach = Längstes Stück in einem Zug
+    .help = Was eine Person auflegen kann (aus dem Gedächtnis).
+joint-fraction = Glasanteil nach Gewicht
+    .help = Unsere Einschätzung: { $buying } % zum Einkaufen. Übliche Praxis: { $skilled } % mit Übung, { $equal } % bei gleichen Massen.
+joint-fibre-density = Dichte des Glases
+    .help = Voreinstellung: E-Glas.
+joint-resin-density = Dichte des gemischten Harzes
+joint-ply-wanted = Abreißgewebe
+    .yes = über dem Glasband
+    .no = keins
+joint-ply-margin = Abreißgewebe breiter als das Glasband, je Seite
+joint-ply-takes-up = Harz im Abreißgewebe
+joint-primed = Blankes Holz grundiert
+    .no = nein
+    .faces = unter dem Glasband
+    .edges = unter dem Glasband und an den Kanten
+joint-weave-filled = Gewebe gefüllt
+    .once = einmal
+    .twice = zweimal
+    .no = nein
+joint-putty-density = Dichte der Spachtelmasse
+joint-tooling = Beim Abziehen weggenommen
+    .rough = von der aufgetragenen Spachtelmasse (aus dem Gedächtnis)
+joint-bag = Bleibt in jedem Beutel
+joint-cup = Bleibt in jedem Becher
+joint-tray = Bleibt in der Schale, je getränkter Fläche
+joint-roller = Bleibt in der Schaumrolle
+joint-spare = Reserve bei Flüssigem
+joint-batches = Zahl der Ansätze
+# was den Radius der Hohlkehle bestimmt hat; mehrere stehen mit Strichpunkt nebeneinander
+joint-why =
+    .rule = nach der Kehldicke (übliche Praxis)
+    .least = kleinster Radius für Glas und Werkzeug (aus dem Gedächtnis)
+    .tape = begrenzt durch das Glasband, das auf blanker Platte liegen muss
+    .room = begrenzt durch die freie Platte je Seite
+    .flat = ab { $angle }° nur flaches Glasband (übliche Praxis)
+    .own = eigener Wert
+# eine Fläche einer Verbindung, hinter „Glasband,“
+joint-face =
+    .inside = innen
+    .outside = außen
+    .one-side = eine Seite
+    .other-side = andere Seite
+    .one-face = eine Fläche
+    .other-face = andere Fläche
+    .strip = Streifen
+joint-putty = Spachtelmasse, zu mischen
+    .rough = aufgerundet, mit Verlusten (Dichte aus dem Gedächtnis)
+joint-liquid = Tränkharz
+    .rough = Harz und Härter, aufgerundet, mit Verlusten und Reserve
+joint-cove = Hohlkehle
+    .none = keine: flaches Glasband
+joint-radius = Hohlkehlradius
+joint-throat = Kehldicke
+    .rough = auf der Winkelhalbierenden, Wert abgerundet
+joint-tack = Heften höchstens bis
+    .rough = ab der Ecke, Wert abgerundet. Auch bis zu dieser Linie säubern.
+    .rough-narrowest = ab der Ecke, an der schmalsten Stelle, Wert abgerundet. Auch bis zu dieser Linie säubern.
+joint-arc = Bogenlänge der Hohlkehle
+joint-passes = Gänge
+    .rough = Spachtelmasse dicker als { $throat } wird heiß und sackt ab. Den ersten Gang anziehen lassen (unsere Einschätzung).
+joint-tape-carries = Was die Naht trägt
+    .text = das Glasband, wo die Hohlkehle begrenzt ist oder fehlt
+    .rough = dort ist die Kehldicke kleiner als die Plattendicke
+joint-station-line = Bei { $at }
+    .cove = { $angle }, Radius { $radius }
+    .flat = { $angle }, flaches Glasband
+joint-other-side = Andere Seite
+    .at = Bei { $at }, andere Seite
+joint-round-over = Außenkante runden mit Radius
+    .panel = die Plattendicke
+joint-cover = Bleibt an der Ecke
+    .rough = Holz und Spachtelmasse auf der Winkelhalbierenden, an der dünnsten Stelle
+joint-thin-cover = Dünne Kante
+    .text = Rundung mit Radius { $radius } lässt an der Ecke nur { $cover }. Weniger runden.
+joint-outside-flank = Glasband auf ebener Außenseite
+    .rough = je Seite der Rundung, die schmalste Lage
+joint-tape = Glasband
+    .of-face = Glasband, { $face }
+    .text = { $pieces }, { $width } breit, { $weight }
+    .rough = in der Reihenfolge des Auflegens, Enden überlappen { $overlap }
+joint-pieces = { $copies } × { $pieces }
+    .several = { $copies } × ({ $pieces })
+joint-laminate = Laminatdicke
+    .text = { $thickness } { $unit }
+    .rough = mindestens, ohne Luft gerechnet. Auch die Stufe am Bandrand.
+joint-ply = Abreißgewebe
+    .text = { $length }, { $width } breit
+    .rough = aufgerundet
+joint-section = Querschnitt der Spachtelmasse
+    .rough = in der Naht, Mittel über die Länge
+    .rough-faces = in der Naht, beide Flächen, Mittel über die Länge
+joint-putty-in-place = Spachtelmasse in der Naht
+    .rough = wie gezeichnet, ohne Zuschlag
+joint-kept = Bleibt in Beutel und Becher
+    .rough = je Ansatz gleich (aus dem Gedächtnis)
+joint-wet-out = Harz im Glas
+    .rough = für { $glass } Glas
+joint-ply-takes = Harz im Abreißgewebe
+    .rough = aus dem Gedächtnis
+joint-spare-kept = Reserve bei Flüssigem
+joint-prime = Grundierung auf blankem Holz
+    .rough = ein eigener Ansatz (aus dem Gedächtnis)
+joint-weave = Harz zum Füllen des Gewebes
+    .rough = ein eigener Ansatz, später (aus dem Gedächtnis)
+joint-added = Mehrgewicht am Rumpf
+    .rough = Spachtelmasse, Glas und Harz, die bleiben
+joint-wide-gap = Breiter Spalt?
+    .text = Der Spalt von { $gap } ist breiter, als die Platte dick ist. Einen Holzstreifen einlegen: spart Spachtelmasse und Wärme.
+joint-narrow-flank = Breiteres Glasband?
+    .text = Nur { $flank } Glasband liegen je Seite der Hohlkehle auf blanker Platte, nicht { $wanted } wie gewünscht.
+joint-heavy-glass = Schweres Glas?
+    .text = Eine Lage ist dicker als die Platte. Einheit der Gewichte prüfen.
+joint-to-boat = Ins Boot
+joint-to-spreader = Spachtelschablone
+joint-to-pour =
+    .putty = Spachtelmasse mischen
+    .wet-out = Tränkharz mischen
+    .putty-of = Spachtelmasse für { $joints }
+    .wet-out-of = Tränkharz für { $joints }
+joint-tooling-all = Beim Abziehen muss Spachtelmasse übrig bleiben
+joint-strip-bare = Ein Verstärkungsstreifen ist Glasband: eine Lage hinzufügen
+joint-reach-short = Stücke zu kurz: mehr als { $least } eingeben (Überlappung plus zweimal Versatz)
+joint-reach-many = Bei Stücken von { $reach } und { $overlap } Überlappung braucht eine Lage mehr als { $most } Stücke. Längere Stücke, weniger Überlappung oder eine kürzere Naht eingeben
+joint-stations-few = Den Winkel an mindestens zwei Stellen eingeben oder „überall gleich“ wählen
+joint-station-order = Falsche Reihenfolge: Diese Stelle muss hinter der vorigen liegen
+joint-angle-flat = Der Innenwinkel muss kleiner als 180° sein. Auch für eine Außenecke den Innenwinkel eingeben. Für Platten in einer Ebene „Stumpfstoß“ wählen
+joint-angle-narrow = Unter { $least }° passen weder Spachtel noch Glasband in die Ecke. Verbindung ändern oder Ecke auffüllen
+joint-bulkhead-flat = Ein Schott steht mit { $least }° bis { $most }° auf seiner Platte. Steht es flacher, „Innenecke“ wählen
+joint-cove-alone = Bei { $angle } trägt eine Hohlkehle allein nichts. Eine Lage flaches Glasband hinzufügen
+joint-tape-narrow = Glasband von { $width } ist zu schmal. Eine Hohlkehle mit Radius { $radius } bei { $angle } braucht mindestens { $needs }
+joint-room-little = Zu wenig Platz: Bei { $angle } braucht die kleinste Hohlkehle { $takes } auf jeder Platte
+joint-radius-large = Radius zu groß: Bei { $angle } reicht er auf jeder Platte { $reaches } weit, frei sind { $free }. Höchstens { $most } eingeben
+joint-opening-wide = Öffnung zu weit: Bei { $angle } sind es { $opening }, und die Hohlkehle reicht auf jeder Platte { $reaches } weit. Schließen, mit Holz hinterlegen oder größeren Radius nehmen
+joint-edges-overlap = Bei { $angle } jede Kante um mindestens { $cut }° abschrägen, damit sich die Außenecken berühren können. Rechtwinklige Kanten würden sich überschneiden ({ $overlap })
+joint-rounding-through = Bei { $angle } bricht diese Rundung nach innen durch. Weniger als { $most } eingeben
+joint-tape-short = Glasband von { $width } reicht bei { $angle } nicht um die Kante. Mindestens { $least } nehmen
+
+## Boat
+
+boat-fold =
+    .stock = Rollen und Reststücke
+    .work = Arbeitsweise
+    .buy = Einkaufsliste
+    .cut = Zuschnittliste
+    .joint = Jede Verbindung einzeln
+    .wall = Karten für die Wand
+boat-joints = Verbindungen
+    .none = Noch keine Verbindung. Die erste hinzufügen. Andere Eingaben bleiben
+boat-joint = Verbindung
+    .nth = Verbindung { $count }
+    .now = im nächsten Ansatz
+    .radii = R { $radii }
+    .flat = flaches Glasband
+    .putty = { $putty } Spachtelmasse in der Naht
+    .tape = { $tape } Glasband
+    .copies = alle zusammen
+    .capped = begrenzt durch das Glasband
+boat-joint-refused = { $joint }: { $why }
+boat-joint-name = Name
+boat-joint-angle =
+    .help = Einer, oder mehrere entlang der Naht: 95 : 120 : 150
+boat-joint-length = Länge
+    .help = Gesamt, oder je Abschnitt zwischen den Winkeln: { "0.8 : 1.4 m" }
+    .stretches = eine Länge eingeben, oder eine je Abschnitt zwischen den Winkeln
+boat-joint-gap = Spalt
+boat-joint-copies = Anzahl
+boat-joint-width = Breite des Glasbands
+    .help = Eine für alle Lagen, oder eine je Lage: { "75 : 100 mm" }
+# each, in und out werden in allen Sprachen so eingegeben, wie sie hier stehen
+boat-joint-faces = Flächen der Lagen
+    .help = Je Lage each (beide), in (innen) oder out (außen): each : out. Leer: each.
+    .words = je Lage each, in oder out eingeben, durch Doppelpunkt getrennt
+boat-joint-strip-bare = Ein Verstärkungsstreifen ist Glasband, eine Lage hinzufügen
+boat-joint-radius =
+    .help = Leer: nach der Kehldicke.
+boat-pour = Nächster Ansatz
+    .later = nicht dabei
+    .now = dabei
+    .none = Jede Verbindung dafür öffnen und „dabei“ wählen. Dann bringt ein Tippen alle zu „Mischen“.
+boat-system = Harzsystem
+boat-packs-sold = Gebindegrößen des Harzes
+    .help = Jedes mit Härter im Verhältnis.
+    .wide = Gebindegrößen des Harzes: Das größte ist mehr als { $most }-mal so groß wie das kleinste. Eines weglassen
+boat-people = Personen
+boat-temperature = Holz und Luft
+    .help = Zum Zählen der Ansätze. Leer: { $warmth }.
+boat-most = Größte gewünschte Mischung
+    .little = Größte gewünschte Mischung: mehr eingeben, als in Beutel und Becher bleibt
+boat-filler-dose = Füllstoff auf { "100 g" } Epoxid
+boat-roll = Rollenlänge Glasband
+boat-ply-roll = Rollenlänge Abreißgewebe
+boat-remnants = Vorhandene Reststücke
+boat-remnant = Reststück
+boat-remnant-of = Material
+    .tape = Glasband
+    .ply = Abreißgewebe
+boat-remnant-length = Länge
+boat-remnant-name = Name
+boat-least = Kleinster Hohlkehlradius
+boat-reach-long =
+    .tape = Stücke können nicht länger sein als eine Rolle Glasband
+    .ply = Stücke können nicht länger sein als eine Rolle Abreißgewebe
+boat-thousands = { $thousands } { $rest }
+boat-many-angles = { $joint }: Alle Verbindungen zusammen haben { $count } Winkel, höchstens { $most } gehen. Weniger Winkel je Naht eingeben oder das Boot in zwei teilen
+boat-many-pieces =
+    .copies = { $joint }: Alle Verbindungen zusammen ergeben { $count } Stücke Glasband und Abreißgewebe, höchstens { $most } gehen. Kleinere Anzahl eingeben oder das Boot in zwei teilen
+    .length = { $joint }: Alle Verbindungen zusammen ergeben { $count } Stücke Glasband und Abreißgewebe, höchstens { $most } gehen. Kürzere Naht eingeben oder das Boot in zwei teilen
+boat-many-faces =
+    .copies = { $joint }: Alle Verbindungen zusammen ergeben { $count } Arbeitsflächen, höchstens { $most } gehen. Kleinere Anzahl eingeben oder das Boot in zwei teilen
+    .length = { $joint }: Alle Verbindungen zusammen ergeben { $count } Arbeitsflächen, höchstens { $most } gehen. Kürzere Naht eingeben oder das Boot in zwei teilen
+boat-many-rolls =
+    .tape = { $length } Glasband: mehr als { $most } Rollen zu je { $roll }. Längere Rollen eingeben oder das Boot in zwei teilen
+    .ply = { $length } Abreißgewebe: mehr als { $most } Rollen zu je { $roll }. Längere Rollen eingeben oder das Boot in zwei teilen
+boat-batches = Zu mischen
+    .text =
+        { $count ->
+            [one] { $count } Ansatz
+           *[other] { $count } Ansätze
+        }
+boat-counted =
+    .plan = { $count } nach dem Plan der Nähte
+    .mass = kein Plan deckt alle Nähte: nach der größten Mischung
+    .coats = Schichten nach Gewicht
+    .warmth = bei { $warmth }
+    .surplus = { $surplus } mehr als nötig, weil die Waage keinen kleineren Ansatz genau misst
+boat-putty = Spachtelmasse gesamt, zu mischen
+    .rough =
+        { $count ->
+            [one] { $count } Ansatz, aufgerundet, mit Verlusten
+           *[other] { $count } Ansätze, aufgerundet, mit Verlusten
+        }
+boat-added =
+    .rough = Spachtelmasse, Glas und Harz in der Naht, ohne Verluste
+boat-seams = Nähte gesamt
+    .rough =
+        { $count ->
+            [one] { $count } Naht, alle gezählt
+           *[other] { $count } Nähte, alle gezählt
+        }
+boat-filler = Füllstoff
+    .rough = { $dose } auf 100 Teile Epoxid nach Gewicht, ±{ $doubt } % (aus dem Gedächtnis), aufgerundet, mit { $spare } Reserve
+# hinter „Spachtelmasse für“
+boat-chosen =
+    { $count ->
+        [one] { $count } Verbindung
+       *[other] { $count } Verbindungen
+    }
+    .all = alle Verbindungen
+boat-mixed = Epoxid gesamt, zu mischen
+    .rough = { $putty } in Spachtelmasse, { $liquid } flüssig, dazu { $spare } Reserve
+boat-resin = Harz, zu kaufen
+    .and = { $parts } und { $part }
+    .rough = nach dem Verhältnis vom Etikett, aufgerundet, mit { $spare } Reserve
+    .rough-doubt = nach dem Verhältnis vom Etikett ({ $doubt }), aufgerundet, mit { $spare } Reserve
+boat-packs = Gebinde
+    .each = { $count } × ({ $parts })
+    .rough = Paare im Verhältnis, kleinster Rest: { $over } { $part }
+boat-tape =
+    .pieces =
+        { $count ->
+            [one] { $count } Stück mit Überlappung
+           *[other] { $count } Stücke mit Überlappung
+        }
+boat-ply =
+    .pieces =
+        { $count ->
+            [one] { $count } Stück
+           *[other] { $count } Stücke
+        }
+boat-from-rolls =
+    { $count ->
+        [one] { $count } Rolle, davon { $length } geschnitten
+       *[other] { $count } Rollen, davon { $length } geschnitten
+    }
+    .none = keine neue Rolle nötig
+    .least = Suche vorzeitig beendet: mindestens { $count } nötig
+    .saved = Suche vorzeitig beendet: höchstens { $length } noch zu sparen
+boat-gloves = Handschuhe
+    .text = { $count } Paar
+    .rough = Personen × (Ansätze + 1), doppelt bei zwei Paar übereinander
+boat-bags = Beutel für Spachtelmasse
+    .rough = einer je Ansatz Spachtelmasse
+boat-cups = Becher
+boat-sticks = Rührstäbe
+boat-mix-each = einer je Ansatz
+boat-tray = Folie für die Schale
+    .text =
+        { $count ->
+            [one] { $count } Bogen
+           *[other] { $count } Bögen
+        }
+    .rough = einer je Ansatz Tränkharz
+boat-brushes = Pinsel oder Schaumrollen
+    .rough = einer je flüssigem Ansatz
+boat-blanks = Spachtelrohlinge
+    .rough = einer je Hohlkehlradius, auf den Millimeter
+boat-backing = Klebeband für die Rückseite
+    .rough = hinter jedem Spalt, plus { $more } %
+boat-ties = Drahtbindungen
+    .rough = eine je { $each } Naht ({ $mark })
+boat-abrasive = Schleifblätter
+    .rough = eins für { $tape } Glasband ({ $mark })
+boat-cartridges = Atemschutzfilter
+    .text =
+        { $count ->
+            [one] { $count } Satz
+           *[other] { $count } Sätze
+        }
+    .rough = einer je Person. Dampf und Staub brauchen verschiedene Filter: siehe „Sicherheit“.
+boat-spreaders = Spachtel zum Zuschneiden
+    .each = R { $radius }
+    .text = { $radii } { $unit }
+    .rough = die Hohlkehle an jeder Stelle, auf den Millimeter
+boat-wall =
+    .putty = Spachtelmasse auftragen: { $putty }
+    .resin = Tränkharz: { $resin }
+    .spreader = Spachtel { $radii }
+    .tape = Glasband { $width }: { $numbers }
+boat-plan = Diese Nähte planen
+    .insides = Innenseiten planen
+    .outsides = Außenseiten planen, Rumpf gewendet
+    .part = { $plan }: Stücke { $first } bis { $last } von { $all }
+demo-boat =
+    .keel = Kiel
+    .chine = Kimm
+    .transom-bottom = Spiegel am Boden
+    .transom-side = Spiegel an der Seite
+    .bow-transom = Bugspiegel
+    .middle-bulkhead = Mittelschott
+    .fore-bulkhead = Vorderes Schott
+    .side-butt = Stoß der Seitenplatten
+    .skeg = Skegleiste
+
+## Cutting
+
+cut-tape = Glasband { $width }, { $weight }
+cut-ply = Abreißgewebe { $width }
+cut-roll = Rolle { $count }
+cut-remnant = Reststück, { $length }
+    .nth = Reststück { $count }
+    .left = { $remnant }: Rest
+    .rough = { $used } von { $length } abgeschnitten
+    .untouched = nicht angeschnitten
+cut-from = { $what }: { $stock }
+    .rough = Stücke in der Reihenfolge des Auflegens, Rest { $left }
+cut-pieces = { $length }: { $numbers }
+cut-numbers = { $first } bis { $last }
+cut-left = Rest { $length }
+cut-strips = { $what }: Stückzahl { $count }. Die Liste unten zeigt, woraus jedes geschnitten wird.
+
+## Drawings
+
+sheet-tape = Band { $width }
+    .none = Kein Glasband.
+    .told = Glasband { $widths } breit, dicker gezeichnet, als es ist.
+section-across = Quer zur Naht
+section-along = Entlang der Naht
+    .told = Schnitte entlang der Naht, alle im selben Maßstab: { $stations }.
+section-station =
+    .cove = bei { $at } { $angle }, Radius { $radius }
+    .flat = bei { $at } { $angle }, flaches Glasband
+    .short = flach
+# in der Zeichnung neben den Linien: kurz, höchstens etwa fünf Buchstaben vor dem Maß
+section-radius = R { $radius }
+section-throat = Kehle { $length }
+section-tack = heften { $length }
+section-gap = Spalt { $gap }
+section-inside-up = Schnitt im Maßstab, die Innenseite oben.
+section-corner = Im Maßstab: Masse gekreuzt, Band gestrichelt
+    .told = Zwei Platten, { $thickness } dick, treffen sich unter { $angle } Grad.
+    .apart = Zwei Platten, { $thickness } dick, treffen sich unter { $angle } Grad, mit { $gap } Abstand.
+section-cove = Eine Hohlkehle mit Radius { $radius } füllt die Ecke, { $throat } tief auf der Winkelhalbierenden, { $tack } auf jeder Platte.
+    .none = Keine Hohlkehle: nur flaches Glasband.
+section-outside =
+    .round = Die Außenkante ist mit Radius { $radius } gerundet.
+    .flush = Die Außenkante ist bündig gefüllt.
+    .sharp = Die Außenkante ist scharfkantig gefüllt.
+section-flat =
+    .apart = Schnitt im Maßstab. Zwei Platten in einer Ebene, { $thickness } dick, { $gap } Abstand, der Spalt gefüllt.
+    .butt = Schnitt im Maßstab. Zwei Platten in einer Ebene, { $thickness } dick.
+    .strip = Schnitt im Maßstab. Eine Platte, { $thickness } dick.
+section-bulkhead = Schnitt im Maßstab. Ein Schott, { $thickness } dick, steht auf seiner Platte. Auf einer Seite { $one }, auf der anderen { $other }.
+    .cove = eine Hohlkehle mit Radius { $radius } bei { $angle } Grad
+    .flat = nur flaches Glasband bei { $angle } Grad
+    .measures = { $angle } und { $other }, { $thickness }
+
+## Safety: cautions and what is said of each task
+
+safety-task = Nächste Arbeit
+    .any = Jede Arbeit
+safety-powder = Welches Pulver
+safety-cured = Wie weit ausgehärtet
+    .unknown = Unsicher
+    .soft = Gummiartig, oder der Fingernagel drückt sich ein
+    .hard = Hart, Staub ist trocken
+safety-system = Harzsystem
+    .fold = Dein Produkt
+safety-rest = Mehr zu dieser Arbeit
+safety-products = Übliche Gefahrenhinweise
+safety-first = Zuallererst
+    .text = Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor. Hier steht zur Erinnerung, was sie meist sagen.
+safety-powder-dust = Staubgrenzwert, Arbeitstag
+# steht auf jeder Seite, solange nichts Dringenderes da ist
+caution-reminder = Handschuhe und Schutzbrille an, bevor ein Gebinde aufgeht. Das Sicherheitsdatenblatt geht vor.
+    .short = Handschuhe und Schutzbrille an, bevor ein Gebinde aufgeht.
+caution-in-place = { $label }. { $text }
+caution-always-gloves = Hände
+    .text = Schutzhandschuhe tragen: Nitril, zwei Paar. Nie Latex als einzige Schutzschicht. Nasse oder gerissene Handschuhe sofort ausziehen. Wie lange ein Handschuh hält: in den ISO-374-Daten des Handschuhherstellers für dieses Produkt nachsehen.
+caution-always-sensitise = Haut
+    .text = Kann allergische Hautreaktionen verursachen. Die Allergie bleibt ein Leben lang. Mit Seife und viel Wasser waschen, nie mit Lösemittel.
+caution-always-skin-first-aid = Auf der Haut
+caution-always-eyes = Augen
+    .text = Härter kann schwere Verätzungen der Haut und schwere Augenschäden verursachen. Schutzbrille auf, bevor ein Gebinde aufgeht.
+caution-always-eyes-first-aid = In den Augen
+caution-always-air = Luft
+    .text = Bei Durchzug arbeiten. Kinder und andere Personen fernhalten. Eine Staubmaske hält keine Dämpfe auf. Im Rumpf oder Tank: nur mit eigenem Plan und zugelassenen Fachleuten.
+caution-always-heat = Heißer Ansatz
+    .text = Angemischtes Harz heizt sich selbst auf. Ein voller Becher kann qualmen, brennen und Feuer fangen. Nur mischen, was sich verarbeiten lässt. Einen heißen Ansatz ins Freie auf bloßen Erdboden stellen, nie unter einen Deckel. Dünn ausbreiten, wenn er noch fließt.
+caution-always-dust = Staub
+    .text = Pulver oder Schleifstaub: Partikelfilter tragen (EN 149 FFP2 oder FFP3, oder 42 CFR 84 N95 oder besser). Nie Epoxid schleifen, das nicht ganz ausgehärtet ist.
+caution-always-waste = Reste
+    .text = Reste im Freien dünn ausbreiten und aushärten lassen. Inhalt und Behälter nach örtlichen Vorschriften entsorgen. Freisetzung in die Umwelt vermeiden.
+# $signal: Gefahr oder Achtung; $code: H330; $official: amtlicher Wortlaut ohne Punkt
+caution-hot-now = Der Ansatz ist heiß
+    .text = Jetzt ins Freie damit: auf bloßen Erdboden, dünn, wenn er noch fließt, nie ein Deckel.
+caution-hull = Im Rumpf
+    .text = Nur hinein mit Luftzufuhr, geprüfter Luft, jemandem draußen und zugelassenen Fachleuten.
+caution-poison = { $signal }: dein Produkt, { $code }
+    .text = { $official }.
+caution-asthma = { $signal }: dein Produkt, { $code }
+    .text = { $official }.
+caution-vapour = Lösemitteldampf
+    .text = Keine Flamme, kein Funke, Durchzug. Nachsehen, wie viel Gramm dieser Raum verträgt.
+    .short = Keine Flamme, kein Funke, Durchzug.
+caution-uncured = Nicht ausgehärtet
+    .text = Noch nicht schleifen: Staub von nicht ausgehärtetem Epoxid kann Allergien auslösen.
+caution-big-pot = Großer Ansatz
+    .text = { $amount } in einem Becher: kann qualmen. Teilen oder sofort in einer Schale ausbreiten.
+    .short = { $amount } in einem Becher: kann qualmen.
+    .in-sun = { $amount } in einem Becher: kann qualmen. Teilen oder im Schatten ausbreiten.
+caution-warm-pot = Heute warm
+    .text = Bei { $temperature } geht ein Becher mit { $amount } eher durch. Weniger mischen und sofort ausbreiten.
+    .short = Bei { $temperature } geht ein Becher mit { $amount } eher durch.
+    .in-sun = Bei { $temperature } geht ein Becher mit { $amount } eher durch. Weniger mischen und im Schatten ausbreiten.
+caution-hot-pot = Ansatz kann durchgehen
+    .text = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen. Verarbeiten oder sofort in einer Schale ausbreiten.
+    .short = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen.
+    .in-sun = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen. Verarbeiten oder im Schatten ausbreiten.
+caution-in-sun = In der Sonne
+    .text = Erst in den Schatten: Dünn ausgebreitet in der Sonne wird Harz eher dick als im Becher im Schatten.
+caution-short-pot = Wenig Zeit
+    .text = Im Becher etwa { $minutes }. Erst alles bereitlegen, dann mischen.
+    .short = Im Becher etwa { $minutes }.
+# $filler: Name des Pulvers; $about: ein Satz darüber
+caution-powder = { $filler }
+    .text = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht. { $about }
+    .short = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht.
+    .other = Pulver
+    .unnamed = Pulver
+caution-sanding = Staub
+    .text = Staubmaske tragen und den Staub am Werkzeug absaugen.
+caution-lasting = { $signal }: dein Produkt, { $code }
+    .text = { $official }.
+caution-corrosive = { $signal }, Schutzbrille auf: { $code }
+    .text = { $official }.
+# $room: Volumen; $changes: caution-air-changes
+caution-small-room = Wenig Luft
+    .text = { $room } mit { $changes }: zwei Seiten öffnen, bevor ein Gebinde aufgeht.
+caution-thick = Dicke Schicht
+    .text = { $depth } dick: heizt sich auch am Boot auf. In zwei Gängen auftragen.
+    .short = { $depth } dick: heizt sich auch am Boot auf.
+caution-cold = Kalt
+    .text = Gebinde in warmem Wasser wärmen, Flammen und Heizgeräte mit Flamme davon fernhalten.
+caution-blush = Erst waschen
+    .text = Erst Wasser und Pad, dann Schleifpapier: Eingeschliffene Aminröte bleibt drin.
+caution-gloves = Handschuhe
+    .text = Zwei Paar tragen, dazu Schutzbrille. Nasse oder gerissene Handschuhe sofort ausziehen.
+    .short = Zwei Paar tragen, dazu Schutzbrille.
+caution-wash = Ein Tropfen auf der Haut
+    .text = Aufhören und mit Seife und viel Wasser waschen. Nie Lösemittel.
+    .short = Aufhören und mit Seife und viel Wasser waschen.
+caution-air-changes = { $changes } Luftwechseln pro Stunde
+caution-from-big = große Masse in einem Becher
+caution-from-big-warm = große Masse in einem Becher an einem warmen Tag
+caution-from-runs-away = Spitzentemperatur, ab der ein Ansatz durchgeht
+caution-from-least-peak = kleinste Masse mit gezeigter Spitzentemperatur
+caution-from-warm = warme Luft
+caution-from-cold = kalte Luft
+caution-from-hot = heißer Ansatz
+caution-from-short = kurze Verarbeitungszeit
+caution-from-few-changes = wenig Luftwechsel
+caution-from-small-room = kleiner Raum
+caution-from-thick = dicke Spachtelmasse
+task-open = Öffnen und abmessen
+task-mix = Mischen
+task-powder = Pulver zugeben
+task-lay = Auflegen und entlüften
+task-confined = Im Rumpf oder in engen Räumen
+task-wipe = Mit Lösemittel abwischen
+task-clean = Werkzeug reinigen
+task-peel = Abreißgewebe abziehen, abwaschen
+task-sand = Schleifen
+task-hot = Heißer Ansatz
+task-leftover = Reste
+task-waste = Abfall
+task-spill = Verschüttetes
+task-fire = Feuer
+topic-have = Bereithalten
+topic-hands = Hände
+topic-eyes = Augen
+topic-breathing = Atemschutz
+topic-skin = Haut
+topic-clothes = Kleidung
+topic-air = Luft
+topic-fire = Feuer
+topic-others = Unbeteiligte und Kinder
+topic-never = Nie
+topic-aid = Erste Hilfe
+topic-stop = Wann aufhören
+do-open-have = Handschuhe, Schutzbrille, Seife und Wasser, Papiertücher, Müllbeutel.
+do-open-eyes = Härter kann schwere Verätzungen der Haut und schwere Augenschäden verursachen. Beim Öffnen das Gesicht abwenden.
+do-open-stop = Ein Gebinde nicht öffnen, wenn es gewölbt ist, leckt oder kein Etikett mehr hat.
+do-mix-have = Schale oder bloßer Erdboden im Freien für einen heißen Ansatz, und ein freier Weg dorthin.
+do-mix-fire = Angemischtes Harz heizt sich selbst auf. Nur mischen, was sich verarbeiten lässt. Bald aus dem Becher nehmen.
+do-mix-never = Nie das Mischungsverhältnis ändern, um die Aushärtung zu beschleunigen oder zu bremsen.
+do-mix-stop = Wird der Becher warm, bevor alles verarbeitet ist: den Ansatz sofort ausbreiten.
+do-powder-have = Maske auf. Messlöffel, Deckel und ein feuchtes Tuch für Verschüttetes bereit.
+do-powder-air = Keinen Ventilator auf das Pulver richten. Dicht über dem Becher und langsam zugeben, unterheben, dann lüften.
+do-powder-eyes = Pulver staubt beim Schütten auf. Schutzbrille tragen, eine normale Brille reicht nicht.
+do-powder-breathing = Staub nicht einatmen. Eine dicht sitzende Halbmaske lässt laut Einstufung höchstens ein Zehntel durch.
+do-powder-fire = Holzstaub kann brennen. Funken fernhalten.
+do-powder-never = Pulver nie wegblasen. Nie trocken kehren.
+do-powder-stop = Aufhören, wenn Staub im Licht schwebt oder das Atmen durch die Maske schwer wird.
+do-lay-have = Mehr Ersatzhandschuhe als gedacht. Ein Platz zum Ablegen nasser Sachen.
+do-lay-eyes = Rollen können spritzen. Schutzbrille oder Brille mit Seitenschutz tragen, vor allem über Kopf.
+do-lay-clothes = Lange Ärmel, Schürze oder Overall, Knie und Haare bedeckt.
+do-lay-never = Nie in nassem Harz knien oder sich aufstützen. Nie mit nassem Handschuh ans Telefon.
+do-lay-stop = Harz, das Fäden zieht, warm wird oder zäh ist, geliert. Liegen lassen, nicht verdünnen.
+do-confined-first = Ein schriftlicher Plan und ein Mittel, um dich herauszuziehen. Eine geschulte Person draußen, die bleibt und nie nachsteigt. Zugelassene Fachleute, wo das Gesetz sie verlangt. Ohne all das nicht hineingehen.
+do-confined-tested = Vor dem Betreten die Luft messen, in dieser Reihenfolge: Sauerstoff, brennbare Dämpfe, giftige Dämpfe. Sauerstoff von 19,5 bis 22 %, brennbare Dämpfe unter einem Zehntel ihrer unteren Explosionsgrenze.
+do-confined-air = Dampf ist schwerer als Luft und liegt in der Bilge. Die ganze Zeit Luft per Schlauch dorthin leiten, wo du atmest, und an der tiefsten Stelle hinaus.
+do-confined-breathing = Eine Filtermaske schützt nicht, wo Sauerstoff fehlen oder sich Dampf sammeln kann. Dafür braucht es Atemluft von außen und Schulung.
+do-confined-fire = Ein verschütteter Becher Lösemittel kann einen Rumpf mit Dampf füllen. Kein Lösemittel, kein Funke, nur Lampen und Werkzeuge, die für solche Luft gebaut sind.
+do-confined-never = Nie allein hinein, nie mit Lösemittel. Nie jemandem nachsteigen, der zusammengebrochen ist: Hilfe rufen.
+do-confined-aid = Jemand ist drinnen zusammengebrochen: zuerst den Notruf wählen, Luft einblasen, nicht hineingehen.
+do-confined-stop = Ventilator steht, Alarm ertönt oder die Person draußen muss weg: alle raus.
+do-confined-deck = Kann die Arbeit warten: warten. Oder von außen arbeiten, durch eine Luke, mit langem Stiel.
+do-wipe-have = Etwas Lösemittel in einer Metallkanne mit Deckel, Lappen, Metalleimer mit Deckel im Freien.
+do-wipe-hands = Dünnes Nitril hält Ketone nur Minuten zurück. Den Handschuh nehmen, den das Sicherheitsdatenblatt des Lösemittels nennt. Nass: wechseln.
+do-wipe-eyes = Lösemittel spritzt von Lappen und Pinsel. Schutzbrille tragen.
+do-wipe-breathing = Frische Luft geht vor Maske: Sie soll den Dampf wegtragen.
+do-wipe-skin = Lösemittel entfettet die Haut. Von der Haut fernhalten, vor allem von bloßen Händen.
+do-wipe-clothes = Kunstfasern können Funken schlagen: Baumwolle tragen. Nasse Kleidung wechseln.
+do-wipe-air = Möglichst im Freien arbeiten. Drinnen unter „Luft“ nachsehen: Gramm, Minuten und dieser Raum entscheiden.
+do-wipe-fire-low = Dampf kriecht am Boden entlang und kann sich an Heizung, Schalter oder Ventilatormotor entzünden.
+do-wipe-never = Nie nicht ausgehärtetes Epoxid mit Lösemittel von einem Menschen oder Handschuh wischen.
+do-wipe-stop = Aufhören, wenn unter „Luft“ der Grenzwert überschritten ist oder der Ventilator nicht läuft.
+do-clean-have = Erst Schaber und Papier, dann so wenig Reiniger wie möglich.
+do-clean-breathing = Mit dem Deckel auf dem Gebinde und Durchzug ist eine Maske nicht üblich.
+do-clean-never = Reiniger nie in den Abfluss oder auf den Boden gießen.
+do-peel-have = Wasser, Pad, saubere Lappen, dicke Handschuhe, ein Beutel für das Abreißgewebe.
+do-peel-hands = Leder- oder dicke Arbeitshandschuhe gegen Schnittkanten im Glas, wasserdichte zum Waschen.
+do-peel-eyes = Ausgehärtete Splitter fliegen, wenn das Abreißgewebe abgeht. Schutzbrille tragen.
+do-peel-breathing = Nass abwaschen braucht keine Maske. Schleifen danach schon.
+do-peel-skin = Der schmierige Film ist Aminröte. Mit Wasser vom Werkstück und von der Haut waschen.
+do-peel-never = Aminröte nie einschleifen. Erst mit Wasser abwaschen.
+do-peel-stop = Ist es unter dem Abreißgewebe klebrig: aushärten lassen.
+do-sand-unsure = Unsicher, ob ausgehärtet? Fingernagel eindrücken und einmal schleifen. Bleibt ein Abdruck, oder klumpt der Staub und setzt das Papier zu: warten.
+do-sand-soft = Staub von nicht ausgehärtetem Epoxid kann Allergien auslösen. Nicht schleifen. Wärmen, warten oder in Spänen abziehen.
+do-sand-hard = Aufhören, wo Staub klumpt, das Papier sich zusetzt oder es riecht: Diese Stelle ist nicht ausgehärtet.
+do-sand-have = Absaugung am Werkzeug, oder Wasser und Nassschleifpapier. Maske. Kleidung, die dort bleibt.
+do-sand-hands = Nitrilhandschuhe tragen, Stulpen unter den Ärmeln. Nichts Loses an die laufende Scheibe.
+do-sand-eyes = Glas- und Epoxidstaub zerkratzen die Augen. Dicht schließende Schutzbrille tragen.
+do-sand-skin = Ärmel unten und am Handgelenk zu, Hals bedeckt. Danach kaltes Wasser und Seife, bevor die Hand ins Gesicht geht.
+do-sand-clothes = Overall tragen, der in der Werkstatt bleibt. Absaugen, nie ausklopfen oder abblasen.
+do-sand-air = Staub am Werkzeug absaugen. Was der Ventilator erfasst, ins Freie blasen, weg von Menschen.
+do-sand-fire = Holzstaub kann brennen. Staubbeutel im Freien leeren, weg von Funken.
+do-sand-never = Nie nicht ausgehärtetes Epoxid zu Staub schleifen.
+do-gloves-pair = Zwei Paar aus Nitril tragen. Das äußere Paar wechseln: sofort, wenn es nass oder gerissen ist, und nach den Zeiten des Handschuhherstellers.
+do-gloves-type = Typ A, B oder C sagt, wie viele von 18 Prüfchemikalien ein Handschuh abhält, und wie lange. Unter den 18 ist kein Epoxid. Beim Handschuhhersteller nach Harz und Härter fragen.
+do-goggles = Seitlich geschlossene Schutzbrille aufsetzen, bevor der erste Deckel abgeht.
+do-skin-wash = Ein Tropfen auf der Haut: aufhören, mit Seife und viel Wasser waschen, dann weitermachen.
+do-skin-covered = Ärmel unten, Handgelenke bedeckt. Nicht mit dem Handschuhrücken ins Gesicht.
+do-vapour-mask = Mit Durchzug ist eine Maske nicht üblich. Eine Staubmaske hält keine Dämpfe auf.
+do-vapour-filter = Verlangt das Sicherheitsdatenblatt einen Gasfilter: Typ A gegen organische Dämpfe, die über { "65 degC" } sieden, AX für darunter (Aceton), K für Ammoniak und seine organischen Derivate.
+do-dust-mask = Partikelfilter aufsetzen, bevor es staubt: EN 149 FFP2 oder FFP3, oder 42 CFR 84 N95 oder besser.
+do-mask-fit = Eine Maske wirkt nur, wenn sie dicht sitzt. Mit Bart sitzt sie nicht dicht.
+do-air-through = Türen und Fenster auf zwei Seiten öffnen, Luft im Rücken.
+do-no-flame = Keine Flamme, kein Heizgerät mit Flamme, kein Rauchen am Arbeitsplatz.
+do-others-away = Kinder, Tiere und Zuschauer fernhalten. Deckel drauf und Becher beschriften, auch für eine Minute.
+do-no-solvent-on-skin = Nie Lösemittel auf die Haut: Es trägt Harz hinein.
+do-no-latex = Nie Latex als einzige Schutzschicht tragen.
+do-no-food = Nie beim Harz essen, trinken oder rauchen. Nie in einem Becher mischen, aus dem jemand trinken könnte.
+do-aid-burn = Verbrennung 20 Minuten unter kühles fließendes Wasser halten. Nicht abziehen, was klebt. Ärztliche Hilfe holen.
+do-stop-rash = Juckreiz, Ausschlag, geschwollene Augen oder enge Brust: für heute aufhören und ärztliche Hilfe holen. Die Allergie bleibt ein Leben lang.
+do-stop-dizzy = Kopfschmerzen, Schwindel oder ein starker Geruch, der nachlässt: sofort an die frische Luft.
+do-sheet-at-hand = Sicherheitsdatenblätter der Produkte, auf Papier oder auf dem Telefon. Ihre Werte gehen vor.
+do-hot-have = Freier Weg nach draußen, bloßer Erdboden oder Metallschale, Metalleimer, Lederhandschuhe, Gartenschlauch.
+do-hot-hands = Einen qualmenden Becher nicht in dünnen Handschuhen tragen: Sie schmelzen. Metalleimer oder Zange nehmen.
+do-hot-eyes = Kann spritzen. Schutzbrille auf, Gesicht weg.
+do-hot-breathing = Rauch nicht einatmen. Keine deiner Masken ist dafür gemacht.
+do-hot-skin = Heißes Harz klebt und brennt weiter. Ärmel unten lassen.
+do-hot-clothes = Kunstfaserkleidung schmilzt auf der Haut. Damit weit zurückbleiben.
+do-hot-air = Aus dem Raum damit, Türen auf. Dort bleiben, wo der Wind herkommt.
+do-hot-fire = Ins Freie auf bloßen Erdboden stellen, weg von allem, was brennt. Fließt der Ansatz noch: dünn in einer Schale ausbreiten.
+do-hot-others = Alle aus dem Rauch. Niemand beugt sich über den Becher.
+do-hot-never = Nie einen Deckel auf einen heißen Ansatz legen. Nie in den Müll damit.
+do-hot-stop = Qualmt er und lässt sich nicht mit ausgestrecktem Arm tragen: weggehen und Feuerwehr rufen.
+do-leftover-have = Flache Schale mit Folie, im Freien, unter einem Dach.
+do-leftover-fire = In einem vollen Becher können Reste noch nach Stunden qualmen und brennen. Im Freien dünn ausbreiten, höchstens fingerdick.
+do-leftover-others = Kinder und Tiere fernhalten, bis alles hart ist.
+do-leftover-never = Nie einen Deckel auf Reste legen. Nie in einen Becher zusammengießen.
+do-leftover-stop = Wird eine Schale warm: dünner ausbreiten, weiter weg vom Haus.
+do-waste-have = Metalleimer mit Deckel im Freien, Beutel, Etiketten, die den Inhalt nennen.
+do-waste-hands = Nassen Abfall nur mit Handschuhen anfassen. Handschuhe auf links abziehen, in denselben Beutel.
+do-waste-eyes = Schutzbrille tragen beim Umgießen und beim Ausdrücken von Beuteln.
+do-waste-breathing = Im Freien ist eine Maske nicht üblich. Gegen Staub einen Partikelfilter tragen.
+do-waste-skin = Danach Hände und Arme mit Seife waschen, bis zum Rand der Handschuhe.
+do-waste-air = Abfall im Freien sortieren.
+do-waste-fire = Lösemittellappen auf einem Haufen können sich entzünden. Flach im Freien trocknen oder unter Wasser in einen geschlossenen Metalleimer legen.
+do-waste-never = Nie flüssiges Harz, Härter oder Lösemittel in den Hausmüll oder Abfluss. Örtliche Vorschriften sagen, wohin damit.
+do-waste-others = Abfall von Kindern fernhalten. Dem Abholer sagen, was drin ist.
+do-spill-have = Sand, Erde oder Katzenstreu, ein Schaber, Beutel, Seife und Wasser, Handschuhe.
+do-spill-air = Erst Türen und Fenster auf. Lösemittel drinnen verschüttet: raus, keinen Schalter berühren, bis gelüftet ist.
+do-spill-fire = Angemischtes Harz oder Härter kann sich in einem Haufen Sägemehl oder Papier aufheizen. Sand ist besser.
+do-spill-stop = Lässt es sich nicht in wenigen Minuten aufnehmen, oder läuft es in einen Abfluss: Hilfe rufen.
+do-fire-have = Schaum-, Pulver- oder CO2-Löscher neben der Tür, allen bekannt. Die Notrufnummer.
+do-fire-fire = Kleines Feuer, Tür im Rücken: einmal versuchen. Sonst raus, Tür zu, Feuerwehr rufen.
+do-fire-breathing = Epoxidrauch ist giftig. Tief bleiben, raus.
+do-fire-eyes = Rauch nimmt die Sicht. Den Fluchtweg tastend kennen.
+do-fire-skin = Kleidung brennt: stehen bleiben, hinlegen, wälzen, Wasser darauf.
+do-fire-air = Ventilator aus. Türen hinter dir zu.
+do-fire-others = Zuerst alle raus und durchzählen.
+do-fire-never = Nie mit Wasserstrahl auf brennendes Lösemittel. Nie wieder hinein.
+do-fire-stop = Löscht ein Feuerlöscher es nicht: raus.
+facts-cautions-always = Warnungen, die immer gelten
+facts-cautions-moment = Warnungen für den Moment
+facts-caution-from = Grenzen der Warnungen
+facts-do-wet = Was tun: nasses Epoxid
+facts-do-between = Was tun: zwischen den Lagen
+facts-do-shared = Was tun: mehrere Arbeiten
+facts-do-trouble = Was tun: im Notfall
+
+## First aid and hazard statements
+
+aid-hot = Ansatz qualmt oder brennt
+aid-112 = In der EU
+    .text = In der EU von jedem Telefon aus 112 wählen.
+aid-sheet = Zuerst gilt dein Sicherheitsdatenblatt
+    .text = Diese Schritte gelten für Produkte, die Haut und Augen verätzen, wie es Härter kann.
+    .rough = Wortlaut der P-Codes: { $source }
+aid-water = Bereithalten
+    .text = Sauberes Wasser, um { $minutes } lang zu spülen: { $water }.
+    .rough = { $source }; aufgerundet
+aid-minutes =
+    { $minutes ->
+        [one] { $minutes } Minute
+       *[other] { $minutes } Minuten
+    }
+aid-call = ANRUFEN
+aid-clothes = KLEIDUNG
+# steht hinter einem amtlichen Schritt. $minutes: „15 Minuten“
+aid-eyes-minutes = Mindestens { $minutes } lang spülen, auch auf dem Weg zum Arzt.
+aid-eyes-lids = Augenlider offen halten.
+aid-skin-minutes = Mindestens { $minutes } lang spülen.
+aid-skin-hardener = Bei Härter: erst spülen, unter dem Wasser ausziehen, weiter spülen.
+aid-swallowed-rest = Ruhen. Zum Arzt gehen.
+aid-inhaled-upright = Halb aufrecht lagern. Beschwerden können erst nach Stunden kommen.
+aid-call-doctor = In jedem Fall zum Arzt.
+aid-call-label = Etikett und Sicherheitsdatenblatt bereithalten.
+smoking-pot-out = Alle raus, dorthin, wo der Wind herkommt. Rauch nicht einatmen.
+smoking-pot-carry = Lässt sich der Becher noch halten? Schutzbrille auf, Lederhandschuhe oder Zange. Ins Freie tragen, auf bloßen Erdboden oder Metall.
+smoking-pot-spread = Den Ansatz dünn ausbreiten, solange er fließt. Nie einen Deckel drauf, nie in den Müll.
+smoking-pot-water = Nie Wasser hineingießen: Der Ansatz kann spritzen. Kaltes Wasser um den Becher, in einem Metalleimer, kann ihn bremsen.
+smoking-pot-leave = Wenn er brennt, oder wenn er qualmt und du ihn nicht tragen kannst: raus, Tür zu, Feuerwehr rufen.
+smoking-pot-burns = Nur einen kleinen Brand löschen, mit dem Fluchtweg im Rücken: Pulver, Schaum, Kohlendioxid oder Wassersprühstrahl. Gebinde daneben mit Wassersprühstrahl kühlen.
+smoking-pot-watch = Den Becher stundenlang beobachten, bis er kalt ist.
+aid-rinsing-minutes = Augen oder Haut spülen, mindestens
+aid-rinsing-water = Wasser einer Augendusche pro Minute
+calls-numbers = Notrufnummern
+    .fold = Deine Notrufnummern
+calls-none = Noch keine Notrufnummern
+    .text = Unter „Ausrüstung“ eintragen: Rettungsdienst, Giftnotruf, eine Person. Sie bleiben auf diesem Telefon.
+calls-ambulance = Rettungsdienst
+calls-poison = Giftnotruf
+calls-person = Deine Person
+# ein Code vom Sicherheitsdatenblatt des Produkts
+own-code = Dein Produkt, { $code }
+    .rough = vom Etikett; Wortlaut { $where }
+    .unknown = Dieser Code ist hier nicht bekannt, wird aber behalten. Wortlaut und Zeichen im Sicherheitsdatenblatt nachlesen.
+    .letters = Seine Buchstaben sind hier nicht bekannt. Im Sicherheitsdatenblatt nachlesen.
+# amtlicher Wortlaut ohne Punkt am Ende
+own-code-ended = { $words }.
+own-code-others = Auf anderen Etiketten: { $words }
+own-code-signal = Signalwort
+usual-product = { $codes }. { $about } Es gilt dein Sicherheitsdatenblatt.
+    .no-codes = { $about } Es gilt dein Sicherheitsdatenblatt.
+# was jemand hört, der das Zeichen nicht sieht
+pictogram-told = Rote Raute, darin: { $picture }
+# die Namen der Zeichen: Anhang V der CLP-Verordnung nennt sie Flamme, Ätzwirkung, Totenkopf mit gekreuzten Knochen, Gesundheitsgefahr, Ausrufezeichen, Umwelt
+pictogram-flame = Flamme, GHS02
+    .picture = Flamme über einer Linie: brennt
+pictogram-corrosion = Ätzwirkung, GHS05
+    .picture = Tropfen fressen sich in eine Hand und einen Balken: verätzt Haut und Augen
+pictogram-skull = Totenkopf mit gekreuzten Knochen, GHS06
+    .picture = Totenkopf über gekreuzten Knochen: schon in kleinen Mengen giftig
+pictogram-health = Gesundheitsgefahr, GHS08
+    .picture = Mensch mit einem Stern auf der Brust: bleibende Schäden
+pictogram-exclamation = Ausrufezeichen, GHS07
+    .picture = Ausrufezeichen: reizt, sensibilisiert die Haut oder schadet der Gesundheit
+pictogram-environment = Umwelt, GHS09
+    .picture = kahler Baum und toter Fisch: giftig für Leben im Wasser
+usual-resin = Epoxidharz aus Bisphenol A
+    .text = Mittlere Molmasse (Zahlenmittel) bis 700.
+usual-hardener = Aminhärter
+    .text = Härter sind sehr verschieden. Manche können auch Asthma auslösen, H334.
+usual-solvent = Lösemittel zum Abwischen
+    .text = Typisch für Aceton, Alkohole und Butanon.
+usual-powder = Pulver
+    .text = Die Gefahr ist der Staub. Die meisten tragen keinen Gefahrenhinweis.
+# die Tabellen dazu und ihre Zeilen
+facts-hazard-statements = Gefahrenhinweise
+facts-precautions = Sicherheitshinweise
+facts-usual-products = Was übliche Produkte tragen
+facts-pictograms = Gefahrenpiktogramme
+facts-precedence = Welches Piktogramm ein anderes ersetzt
+    .every = jedes Ausrufezeichen
+facts-first-aid = Erste Hilfe, Schritt für Schritt
+    .swallowed = Verschluckt
+    .inhaled = Eingeatmet
+    .call = Anrufen
+facts-first-aid-added = Erste Hilfe, Zusätze
+facts-rinsing = Erste Hilfe, Spülen
+facts-emergency = Notrufnummern
+facts-smoking-pot = Ansatz qualmt, Schritt für Schritt
+    .out = Raus
+    .carry = Tragen
+    .spread = Ausbreiten
+    .water = Wasser
+    .leave = Weg
+    .burns = Brand
+    .watch = Beobachten
+# AMTLICHE TEXTE, NIE ÄNDERN. Deutscher Wortlaut der Verordnung (EG) Nr. 1272/2008 (CLP): Signalwörter Anhang I, Gefahrenhinweise Anhang III.
+# Ohne Schlusspunkt, wie im Englischen hier (own-code-ended setzt ihn). Was nicht im EU-Recht steht (H227, H401, H402, P316, P317), hat einen eigenen Kommentar.
+ghs-danger = Gefahr
+ghs-warning = Achtung
+# CLP, Anhang III, Teil 1, Tabelle 1.1
+ghs-h224 = Flüssigkeit und Dampf extrem entzündbar
+ghs-h225 = Flüssigkeit und Dampf leicht entzündbar
+ghs-h226 = Flüssigkeit und Dampf entzündbar
+# H227: nicht in der CLP-Verordnung; übliche deutsche Fassung des UN-GHS
+ghs-h227 = Brennbare Flüssigkeit
+ghs-h228 = Entzündbarer Feststoff
+ghs-h242 = Erwärmung kann Brand verursachen
+ghs-h251 = Selbsterhitzungsfähig; kann in Brand geraten
+ghs-h290 = Kann gegenüber Metallen korrosiv sein
+# CLP, Anhang III, Teil 1, Tabelle 1.2
+ghs-h300 = Lebensgefahr bei Verschlucken
+ghs-h301 = Giftig bei Verschlucken
+ghs-h302 = Gesundheitsschädlich bei Verschlucken
+ghs-h304 = Kann bei Verschlucken und Eindringen in die Atemwege tödlich sein
+ghs-h310 = Lebensgefahr bei Hautkontakt
+ghs-h311 = Giftig bei Hautkontakt
+ghs-h312 = Gesundheitsschädlich bei Hautkontakt
+ghs-h314 = Verursacht schwere Verätzungen der Haut und schwere Augenschäden
+ghs-h315 = Verursacht Hautreizungen
+ghs-h317 = Kann allergische Hautreaktionen verursachen
+    .sentence = Kann allergische Hautreaktionen verursachen.
+ghs-h318 = Verursacht schwere Augenschäden
+ghs-h319 = Verursacht schwere Augenreizung
+ghs-h330 = Lebensgefahr bei Einatmen
+ghs-h331 = Giftig bei Einatmen
+ghs-h332 = Gesundheitsschädlich bei Einatmen
+ghs-h334 = Kann bei Einatmen Allergie, asthmaartige Symptome oder Atembeschwerden verursachen
+ghs-h335 = Kann die Atemwege reizen
+ghs-h336 = Kann Schläfrigkeit und Benommenheit verursachen
+# H340 bis H373: was der Anhang in Klammern offen lässt (Expositionsweg, Organ), ist wie im Englischen weggelassen
+ghs-h340 = Kann genetische Defekte verursachen
+ghs-h341 = Kann vermutlich genetische Defekte verursachen
+ghs-h350 = Kann Krebs erzeugen
+ghs-h350i = Kann bei Einatmen Krebs erzeugen
+ghs-h351 = Kann vermutlich Krebs erzeugen
+ghs-h360 = Kann die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen
+ghs-h360F = Kann die Fruchtbarkeit beeinträchtigen
+ghs-h360D = Kann das Kind im Mutterleib schädigen
+ghs-h360FD = Kann die Fruchtbarkeit beeinträchtigen. Kann das Kind im Mutterleib schädigen
+ghs-h360Fd = Kann die Fruchtbarkeit beeinträchtigen. Kann vermutlich das Kind im Mutterleib schädigen
+ghs-h360Df = Kann das Kind im Mutterleib schädigen. Kann vermutlich die Fruchtbarkeit beeinträchtigen
+ghs-h361 = Kann vermutlich die Fruchtbarkeit beeinträchtigen oder das Kind im Mutterleib schädigen
+ghs-h361f = Kann vermutlich die Fruchtbarkeit beeinträchtigen
+ghs-h361d = Kann vermutlich das Kind im Mutterleib schädigen
+ghs-h361fd = Kann vermutlich die Fruchtbarkeit beeinträchtigen. Kann vermutlich das Kind im Mutterleib schädigen
+ghs-h362 = Kann Säuglinge über die Muttermilch schädigen
+ghs-h370 = Schädigt die Organe
+ghs-h371 = Kann die Organe schädigen
+ghs-h372 = Schädigt die Organe bei längerer oder wiederholter Exposition
+ghs-h373 = Kann die Organe schädigen bei längerer oder wiederholter Exposition
+# CLP, Anhang III, Teil 1, Tabellen 1.3 und 1.4. H401, H402: nicht in der CLP-Verordnung; übliche deutsche Fassung des UN-GHS
+ghs-h400 = Sehr giftig für Wasserorganismen
+ghs-h401 = Giftig für Wasserorganismen
+ghs-h402 = Schädlich für Wasserorganismen
+ghs-h410 = Sehr giftig für Wasserorganismen mit langfristiger Wirkung
+ghs-h411 = Giftig für Wasserorganismen, mit langfristiger Wirkung
+ghs-h412 = Schädlich für Wasserorganismen, mit langfristiger Wirkung
+ghs-h413 = Kann für Wasserorganismen schädlich sein, mit langfristiger Wirkung
+ghs-h420 = Schädigt die öffentliche Gesundheit und die Umwelt durch Ozonabbau in der äußeren Atmosphäre
+# CLP, Anhang III, Teile 2 und 3 (Anhang II)
+ghs-euh018 = Kann bei Verwendung explosionsfähige/entzündbare Dampf/Luft-Gemische bilden
+ghs-euh019 = Kann explosionsfähige Peroxide bilden
+ghs-euh066 = Wiederholter Kontakt kann zu spröder oder rissiger Haut führen
+ghs-euh071 = Wirkt ätzend auf die Atemwege
+ghs-euh204 = Enthält Isocyanate. Kann allergische Reaktionen hervorrufen
+ghs-euh205 = Enthält epoxidhaltige Verbindungen. Kann allergische Reaktionen hervorrufen
+ghs-euh208 = Enthält (Name des sensibilisierenden Stoffes). Kann allergische Reaktionen hervorrufen
+ghs-euh209 = Kann bei Verwendung leicht entzündbar werden
+ghs-euh380 = Kann beim Menschen endokrine Störungen verursachen
+ghs-euh381 = Steht in dem Verdacht, beim Menschen endokrine Störungen zu verursachen
+# mehrere Wege zusammen: CLP, Anhang III, Teil 1, Tabelle 1.2
+ghs-h300-h310 = Lebensgefahr bei Verschlucken oder Hautkontakt
+ghs-h300-h330 = Lebensgefahr bei Verschlucken oder Einatmen
+ghs-h310-h330 = Lebensgefahr bei Hautkontakt oder Einatmen
+ghs-h300-h310-h330 = Lebensgefahr bei Verschlucken, Hautkontakt oder Einatmen
+ghs-h301-h311 = Giftig bei Verschlucken oder Hautkontakt
+ghs-h301-h331 = Giftig bei Verschlucken oder Einatmen
+ghs-h311-h331 = Giftig bei Hautkontakt oder Einatmen
+ghs-h301-h311-h331 = Giftig bei Verschlucken, Hautkontakt oder Einatmen
+ghs-h302-h312 = Gesundheitsschädlich bei Verschlucken oder Hautkontakt
+ghs-h302-h332 = Gesundheitsschädlich bei Verschlucken oder Einatmen
+ghs-h312-h332 = Gesundheitsschädlich bei Hautkontakt oder Einatmen
+ghs-h302-h312-h332 = Gesundheitsschädlich bei Verschlucken, Hautkontakt oder Einatmen
+# Sicherheitshinweise: CLP, Anhang IV. other: Wortlaut auf Etiketten einer anderen Fassung. when, do: der Satz in zwei Teilen, mit gewählter Klammer
+ghs-p210 = Von Hitze, heißen Oberflächen, Funken, offenen Flammen sowie anderen Zündquellen fernhalten. Nicht rauchen.
+ghs-p260 = Staub/Rauch/Gas/Nebel/Dampf/Aerosol nicht einatmen.
+ghs-p261 = Einatmen von Staub/Rauch/Gas/Nebel/Dampf/Aerosol vermeiden.
+ghs-p264 = Nach Gebrauch … gründlich waschen.
+ghs-p271 = Nur im Freien oder in gut belüfteten Räumen verwenden.
+ghs-p272 = Kontaminierte Arbeitskleidung nicht außerhalb des Arbeitsplatzes tragen.
+ghs-p273 = Freisetzung in die Umwelt vermeiden.
+ghs-p280 = Schutzhandschuhe/Schutzkleidung/Augenschutz/Gesichtsschutz/… tragen.
+ghs-p302-p352 = BEI BERÜHRUNG MIT DER HAUT: Mit viel Wasser/… waschen.
+    .other = BEI BERÜHRUNG MIT DER HAUT: Mit viel Wasser und Seife waschen.
+ghs-p304-p340 = BEI EINATMEN: Die Person an die frische Luft bringen und für ungehinderte Atmung sorgen.
+    .other = BEI EINATMEN: An die frische Luft bringen und in einer Position ruhigstellen, die das Atmen erleichtert.
+    .when = BEI EINATMEN
+    .do = Die Person an die frische Luft bringen und für ungehinderte Atmung sorgen.
+ghs-p305-p351-p338 = BEI KONTAKT MIT DEN AUGEN: Einige Minuten lang behutsam mit Wasser spülen. Eventuell vorhandene Kontaktlinsen nach Möglichkeit entfernen. Weiter spülen.
+    .when = BEI KONTAKT MIT DEN AUGEN
+    .do = Einige Minuten lang behutsam mit Wasser spülen. Eventuell vorhandene Kontaktlinsen nach Möglichkeit entfernen. Weiter spülen.
+ghs-p301-p310 = BEI VERSCHLUCKEN: Sofort GIFTINFORMATIONSZENTRUM/Arzt/… anrufen.
+ghs-p301-p330-p331 = BEI VERSCHLUCKEN: Mund ausspülen. KEIN Erbrechen herbeiführen.
+    .when = BEI VERSCHLUCKEN
+    .do = Mund ausspülen. KEIN Erbrechen herbeiführen.
+ghs-p303-p361-p353 = BEI BERÜHRUNG MIT DER HAUT (oder dem Haar): Alle kontaminierten Kleidungsstücke sofort ausziehen. Haut mit Wasser abwaschen [oder duschen].
+    .when = BEI BERÜHRUNG MIT DER HAUT (oder dem Haar)
+    .do = Alle kontaminierten Kleidungsstücke sofort ausziehen. Haut mit Wasser abwaschen oder duschen.
+# P316 und P317 (UN-GHS, 9. Fassung): kein amtlicher deutscher Wortlaut gefunden; P317 ist hier die zweite Hälfte von P313. Aus dem Gedächtnis
+ghs-p310 = Sofort GIFTINFORMATIONSZENTRUM/Arzt/… anrufen.
+    .other = Sofort notärztliche Hilfe holen. (P316)
+    .do = Sofort GIFTINFORMATIONSZENTRUM/Arzt anrufen.
+ghs-p313 = Ärztliche Hilfe hinzuziehen. (P317)
+    .other = Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen.
+ghs-p316 = Sofort notärztliche Hilfe holen.
+    .other = Sofort GIFTINFORMATIONSZENTRUM/Arzt/… anrufen. (P310)
+ghs-p317 = Ärztliche Hilfe hinzuziehen.
+    .other = Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen. (P313)
+ghs-p333-p313 = Bei Hautreizung oder -ausschlag: Ärztliche Hilfe hinzuziehen. (P333+P317)
+    .other = Bei Hautreizung oder -ausschlag: Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen.
+ghs-p333-p317 = Bei Hautreizung oder -ausschlag: Ärztliche Hilfe hinzuziehen.
+    .other = Bei Hautreizung oder -ausschlag: Ärztlichen Rat einholen/ärztliche Hilfe hinzuziehen. (P333+P313)
+# CLP, Anhang IV
+ghs-p342-p311 = Bei Symptomen der Atemwege: GIFTINFORMATIONSZENTRUM/Arzt/… anrufen.
+ghs-p362-p364 = Kontaminierte Kleidung ausziehen und vor erneutem Tragen waschen.
+ghs-p363 = Kontaminierte Kleidung vor erneutem Tragen waschen.
+ghs-p391 = Verschüttete Mengen aufnehmen.
+ghs-p501 = Inhalt/Behälter … zuführen.
+# mehrere zusammen, wie auf einem Etikett: P302+P352 mit P333+P317, P305+P351+P338 mit P317, P304+P340 mit P317
+ghs-aid-skin = BEI BERÜHRUNG MIT DER HAUT: Mit viel Wasser waschen. Bei Hautreizung oder -ausschlag: Ärztliche Hilfe hinzuziehen.
+ghs-aid-eyes = BEI KONTAKT MIT DEN AUGEN: Einige Minuten lang behutsam mit Wasser spülen. Eventuell vorhandene Kontaktlinsen nach Möglichkeit entfernen. Weiter spülen. Ärztliche Hilfe hinzuziehen.
+ghs-aid-inhaled = BEI EINATMEN: Die Person an die frische Luft bringen und für ungehinderte Atmung sorgen. Ärztliche Hilfe hinzuziehen.
+
+## Air and dust
+
+air-place = Wo
+    .room = Raum oder Werkstatt
+    .hull = Im Rumpf, Tank oder Stauraum
+air-room-fold = Raum und Ventilator
+air-in-it-fold = Lösemittel und Staub in der Luft
+air-room = Raum
+air-draught = Öffnungen
+    .shut = Alles zu
+    .one = Auf einer Seite offen
+    .two = Auf zwei Seiten offen
+air-fan = Ventilator
+    .off = Kein Ventilator
+    .in = Bläst hinein
+    .out = Bläst hinaus
+air-which-fan = Welcher Ventilator
+air-opening = Öffnung gegenüber dem Ventilator
+    .help = Freie Fläche, durch die Luft herein oder hinaus kommt
+air-mixing = Mischfaktor der Luft
+    .help = 1: Luft mischt sich perfekt. Übliche Räume: { $least } (unsere Einschätzung) bis { $most }
+air-clear = Anteil zum Ablüften
+air-solvent = Lösemittel zum Wischen
+    .none = Keins
+    .other = Anderes, aus dem Sicherheitsdatenblatt
+air-solvent-mass = Lösemittelmenge
+air-wiping = Wischdauer
+air-molar = Molmasse, g/mol
+    .missing = Molmasse aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+air-limit = Grenzwert in der Luft, ppm
+    .missing = Grenzwert in der Luft aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+air-lower = Untere Explosionsgrenze
+    .missing = Untere Explosionsgrenze aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+air-dust = Staub
+    .none = Keiner
+air-temperature = Lufttemperatur
+air-solvent-asked = Lösemittel
+    .text = Gramm und Minuten eingeben: zeigt den Dampf in diesem Raum.
+air-average = Mittelwert im Raum
+    .text = Nahe der Arbeit sind die Werte mehrfach höher. Örtliche Vorschriften und das Sicherheitsdatenblatt entscheiden.
+air-hull = Nicht hineingehen
+    .text = Arbeit in Rumpf oder Tank braucht einen eigenen Plan, geprüfte Luft und zugelassene Fachleute. Hier gibt es keine Werte.
+air-permit = Bevor jemand hineingeht
+air-cleared = Zeit, um { $share } % abzulüften
+    .text = { $minutes } min
+    .rough = auf die Minute aufgerundet, Mischfaktor { $mixing }, sobald nichts mehr in die Luft kommt
+    .rough-hours = { $hours } h { $minutes } min; auf die Minute aufgerundet, Mischfaktor { $mixing }, sobald nichts mehr in die Luft kommt
+air-changes = Luftwechsel
+    .text = { $changes } pro Stunde
+    .fan = durch den Ventilator
+    .draught = Durchzug, { $mark }: stehende Luft gibt weniger
+air-volume = Raum
+air-make-up = Nötige Öffnung für den Ventilator
+    .text = mindestens { $area }
+    .rough = aufgerundet; { $pressure } Pa und eine einfache Öffnung, { $mark }
+air-no-make-up = Keine Öffnung für den Ventilator
+    .text = Ein Ventilator bewegt ohne Öffnung gegenüber fast keine Luft. Dort { $area } öffnen. Der Ventilator zählt hier nicht mit.
+air-small-make-up = Öffnung zu klein
+    .text = Sie lässt etwa { $passes } von { $flow } des Ventilators durch. { $area } öffnen.
+air-needed = Nötige Luftmenge
+    .rough = aufgerundet, Mischfaktor { $mixing }; { $where }
+air-lowest-limit = niedrigster Grenzwert, { $where }
+air-vapour = Dampf am Ende
+    .rough = Mittelwert im Raum, gleichmäßige Verdunstung
+air-ppm = { $share } ppm
+air-percent = { $share } %
+air-of-limit = Anteil am Grenzwert, { $limit }
+air-of-lower = Anteil an der unteren Explosionsgrenze
+    .rough = unter { $most } % bleiben, niedrigster Wert der Quellen
+air-explosive = Kann Feuer fangen
+    .text =
+        Mehr als { $share ->
+            [50] die Hälfte
+            [25] ein Viertel
+            [20] ein Fünftel
+            [10] ein Zehntel
+           *[other] { $share } %
+        } der unteren Explosionsgrenze. So nicht arbeiten. Weniger nehmen, im Freien arbeiten, keine Funken in der Nähe.
+air-over-limit = Grenzwert überschritten
+    .text = Zu viel Dampf für diesen Raum. Im Freien arbeiten, weniger nehmen oder mehr Luft bewegen.
+air-fan-spark = Ventilatormotor
+    .text = Dampf darf nicht durch einen Motor ziehen, der Funken schlagen kann. Einen normalen Ventilator saubere Luft hineinblasen lassen.
+air-handbook = Nach der 403-Regel des Handbuchs
+    .rough = zweiter Weg zur selben Luftmenge, bei { "21 degC" }; nur für die Gesundheit
+air-dust-room = Dieser Grenzwert in diesem Raum
+    .text = { $mass } mg in der Luft
+    .rough = eine Prise, abgerundet; Warnung, keine sichere Menge
+air-dust-mask = Staub
+    .text = { $about } Erst Staubmaske auf. Eine dicht sitzende Halbmaske ist für das { $times }-Fache des Grenzwerts eingestuft.
+# $fraction: welcher Teil des Staubs; $region: wo er gilt; $where: von wem
+dust-limit = { $limit } mg/m³
+    .rough = niedrigster Grenzwert, { $fraction }, { $region }, { $where }
+dust-total = Gesamtstaub
+dust-inhalable = einatembarer Staub
+dust-thoracic = thorakaler Staub
+dust-fine = alveolengängiger Staub
+solvent-molar = Molmasse
+solvent-density = Dichte
+solvent-lower = untere Explosionsgrenze
+solvent-upper = obere Explosionsgrenze
+solvent-day = Grenzwert für einen Arbeitstag
+solvent-short = Grenzwert für 15 Minuten
+row-room =
+    .shed = Werkstatt, { $length } mal { $width } mal { $height }
+    .garage = Garage, { $length } mal { $width } mal { $height }
+    .tent = Zelt über dem Boot, { $length } mal { $width } mal { $height }
+row-fan =
+    .small = Fensterventilator, { $flow }
+    .box = Großer Ventilator, { $flow }
+air-drawing = Weg der Luft
+    .you = du
+    .work = Arbeit
+    .in = Zuluft
+    .out = Abluft
+    .fan = Ventilator
+    .told = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus.
+    .told-in = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Der Ventilator steht, wo die Luft hereinkommt.
+    .told-out = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Der Ventilator steht, wo die Luft hinausgeht.
+powder-wood-flour = Holzmehl
+    .about = Holzstaub kann in der Luft brennen. Eingeatmet gilt er als Krebsursache.
+powder-silica = Pyrogene Kieselsäure
+    .about = Bleibt lange in der Luft und trocknet Haut und Augen aus.
+powder-quartz = Quarz- oder Steinmehl
+    .about = Quarzstaub vernarbt die Lunge und kann Krebs verursachen.
+powder-cotton = Baumwollflocken
+    .about = Ihr Staub macht die Brust eng, vor allem der von Rohfasern.
+powder-milled-glass = Gemahlene Glasfaser
+    .about = Splitter stechen in Haut und Augen. Spülen, nicht reiben.
+powder-glass-spheres = Glashohlkugeln
+    .about = So leicht, dass ein Hauch alles aufwirbelt. Rutschig auf dem Boden.
+powder-phenolic-balloons = Phenolharz-Microballons
+    .about = So leicht, dass ein Hauch alles aufwirbelt. Organischer Staub kann in der Luft brennen.
+powder-talc = Talkum
+    .about = Nur asbestfreies Talkum nehmen. Nach dem Sicherheitsdatenblatt fragen.
+powder-other = Anderes Pulver
+    .about = Erst das Sicherheitsdatenblatt lesen. Für jedes Pulver gilt ein Staubgrenzwert.
+dust-sanding-epoxy = Ausgehärtetes Epoxid schleifen
+    .about = Epoxid, Füllstoff und Holz zusammen: Der strengste Grenzwert zählt.
+dust-sanding-glass = Ausgehärtetes Glasband schleifen
+    .about = Glasstaub sticht: Handgelenke und Hals bedecken.
+dust-sanding-wood = Sperrholz schleifen
+    .about = Holzstaub kann brennen und gilt als Krebsursache.
+dust-sanding-cedar = Western Red Cedar schleifen
+    .about = Der Staub kann Asthma auslösen und kann brennen.
+mask-half = Halbmaske oder filtrierende Halbmaske
+mask-full = Vollmaske, auf Dichtsitz geprüft
+region-germany = Deutschland
+region-eu = EU
+region-us = USA
+solvent-acetone = Aceton
+solvent-isopropanol = Isopropanol
+solvent-ethanol = Ethanol
+solvent-butanone = 2-Butanon
+air-rule-mixing-lowest = Mischfaktor, kleinster in üblichen Räumen
+air-rule-mixing-highest = Mischfaktor, größter in üblichen Räumen
+air-rule-pressure = Druck, den ein Ventilator an der Öffnung aufwenden darf
+air-rule-discharge = Durchflusszahl einer einfachen Öffnung
+air-rule-explosive = höchster Anteil an der unteren Explosionsgrenze
+facts-dust-limits = Staubgrenzwerte
+    .wood = Holz
+    .red-cedar = Western Red Cedar
+    .silica = Kieselsäure
+    .quartz = Quarz
+    .cotton = Baumwolle
+    .talc = Talkum
+    .glass = Glas
+facts-powders = Pulver
+facts-sanding = Schleifen
+facts-masks = Maske, Schutzfaktor
+facts-solvents = Lösemittel
+facts-air-rules = Regeln für Luft
+
+## Catalogue: tables and what their rows are called
+
+# Zeilen der Ausrüstung, mit denen man beginnt. Ihre Werte sind metrisch
+row-system = { $ratio } nach Volumen
+row-scale = Waage, Teilung { $step }
+row-pumps = Zwei gleiche Pumpen, { $stroke }
+row-cup =
+    .small = Kleiner konischer Becher, etwa { $holds }
+    .medium = Konischer Becher, etwa { $holds }
+    .tin = Gerade Dose, etwa { $holds }
+    .tub = Weite Dose, etwa { $holds }
+row-graduated =
+    .medicine = Medizinbecher, { $holds }, Striche je { $step }
+    .mixing = Mischbecher, { $holds }, Striche je { $step }
+row-syringes =
+    .one-each = Eine mit { $first }, eine mit { $last }
+    .two-alike = Zwei mit { $first }
+row-roll =
+    .tape = Glasband, { $width }, { $weight }
+    .cloth = Glasgewebe, { $width } breit, { $weight }
+    .ply = Abreißgewebe, { $width }
+row-filler =
+    .wood-flour = Holzmehl
+    .silica = Pyrogene Kieselsäure
+    .cotton = Baumwollflocken
+    .milled-glass = Gemahlene Glasfaser
+    .glass-spheres = Glashohlkugeln
+    .phenolic-balloons = Phenolharz-Microballons
+    .talc = Talkum
+# eine Tabelle und ihre Zeilen, wie man danach sucht: „Becher und Rührstab: Becher höchstens füllen, Anteil der Höhe“
+facts-ratio-error = Mischfehler beim Härter
+    .aim = Gut bis
+    .stop = Zu viel ab
+facts-ratio-cost = Was ein falsches Mischungsverhältnis kostet
+    .lost-per-percent = Verlust an Glastemperatur je Prozent Mischfehler beim Härter
+    .lost-at-most = Verlust an Glastemperatur an beiden Fehlergrenzen, höchstens
+    .told-evenly = Verlust je Prozent gezeigt bis zu einem Fehler von
+facts-odd-label = Mischungsverhältnis vom Etikett, noch einmal prüfen
+    .wrong-way = Mehr Härter als Harz, ab
+    .far-off = Abstand vom Verhältnis der Äquivalentgewichte, ab
+    .lightest = Dichte gegenüber der ersten Komponente, aus zwei Verhältnissen, kleinste
+    .heaviest = Dichte gegenüber der ersten Komponente, aus zwei Verhältnissen, größte
+facts-part-density = Typische Dichte einer Komponente
+    .resin = Harz
+    .hardener = Härter
+    .same-mark = Unterschied zweier Füllungen einer Spritze bis zu einem Strich, höchstens
+facts-ratio-doubt = Unsicherheit eines Gewichtsverhältnisses nur aus Dichten, k = 2
+    .aim = Gezeigt über
+    .stop = Kein Waagenwert über
+facts-stirring = Rühren, wie lange
+    .stir-short = Ein kleiner Ansatz
+    .stir-long = Ein großer oder kalter Ansatz
+    .small = Kleiner Ansatz, bis
+    .cold = Kalte Mischung, unter
+    .densest = Dichte, wenn unbekannt, zur Sicherheit
+facts-stick = Becher und Rührstab
+    .mark-error = So ungenau ist ein Strich am Rührstab
+    .tallest = Becher zu hoch zum Rühren, Höhe zu Breite
+    .room = Becher höchstens füllen, Anteil der Höhe
+facts-pumps = Pumpen und Waagen
+    .furthest = Ansatz darf für das Verhältnis wachsen, höchstens
+    .alike = Zwei Werte der Waage gelten als gleich nah, Anteil der Teilung
+    .stroke-deviation = Pumpenhub, Standardabweichung
+facts-damp = Feuchte, Tau und Aminröte
+    .margin = Abstand der Oberfläche über dem Taupunkt, mindestens
+    .damp = Luft zu feucht über einer relativen Luftfeuchte von
+    .sky = Offener Nachthimmel kühlt eine Oberfläche unter die Luft um
+    .meter-off = Ein Hygrometer verschiebt den Taupunkt bis zu
+facts-angle = Winkel einer Verbindung
+    .narrowest = Ecke zu eng unter
+    .flattest = Schott zu flach auf seiner Platte unter
+    .flat-from = Nur flaches Glasband, keine Hohlkehle, ab
+facts-outer-edge = Außenkante, gerundet
+    .thin-cover = Deckung zu dünn unter, Anteil der Plattendicke
+facts-tape-pieces = Glasband in Stücken
+    .most-tapes = Stücke einer Lage, höchstens
+facts-hot-pot = Ansatz, der heiß wird
+    .most-peak = Heißeste gezeigte Spitzentemperatur
+    .hardly-above = Keine Spitze gezeigt, wenn über der Luft höchstens
+    .deepest-cup = Tiefe des Bechers zur Breite, Rückfrage über
+facts-pot-clock = Uhr eines laufenden Ansatzes
+    .soon = Letzte Minuten ab
+    .again = Wenn noch verarbeitbar, wieder prüfen nach
+    .on-way = Link vom anderen Telefon gilt als neu für
+    .long-ago = Zeit abgelaufen: Rückfrage nach
+    .away = Seite verdeckt: Uhr unsicher nach
+    .clocks-apart = Zwei Uhren eines Telefons weichen ab um
+facts-timings-apart = Topfzeit, Zeiten passen nicht zusammen
+    .times-apart = Zeiten vom Etikett, Rückfrage ab einem Unterschied von
+    .shallower = Was ein Beutel aushält von einem Becher, der zu steif wurde
+    .roughly = Ein Ansatz darf später anziehen als ein anderer um
+    .own-doubt = Unsicherheit der eigenen Zeitnahme
+    .label-doubt = Unsicherheit der Topfzeit vom Etikett
+    .film-doubt = Unsicherheit der Filmzeit vom Etikett
+facts-container-size = Größe eines Behälters, wenn nicht gemessen
+    .small-cup = Becherbreite, auch mit wenig darin
+    .bag-width = Spritzbeutel, Dicke gefüllt
+    .tray-length = Schale, Länge
+    .tray-width = Schale, Breite
+    .radius = Hohlkehle, Radius
+    .panel = Plattendicke
+    .tape-width = Breite des Glasbands
+    .film = Filmdicke
+facts-test-cup = Probebecher
+    .mass = Menge im Probebecher
+    .least-mass = Menge im Probebecher, kleinste
+    .most-mass = Menge im Probebecher, größte
+    .reading = Küchenthermometer weicht ab um
+    .lag = Küchenthermometer hinkt nach um
+    .minute = Eingegebene Minute weicht ab um
+    .moment = Zeitpunkt nach Augenmaß weicht ab um
+    .off-model = Eine Temperatur für den ganzen Becher weicht ab um, Anteil des Anstiegs
+    .off-time = Eine Temperatur für den ganzen Becher weicht ab um, Anteil der Zeit
+    .off-end = Zeit des Probebechers weicht ab um, mindestens
+    .stringy = Zieht Fäden, wenn ausgehärtet zu
+    .stringy-spread = Fadenziehen weicht ab um
+    .loss-spread = Wärmeverlust weicht ab um
+    .heat-spread = Wärme der Mischung weicht ab um
+    .strange = Rückfrage zu einem Wert des Probebechers, Abweichungen
+    .unsure = Probebecher zu unsicher zum Behalten
+    .not-told = Probebecher zeigt keinen Wärmeverlust ab einer Unsicherheit von
+    .swings = Probebecher, kühlte ab und wurde wieder warm um
+    .up-to = Hoher Wärmeverlust gilt bis zu, Anteil der Masse des Probebechers
+    .another = Neuer Probebecher, wenn die Luft abweicht um
+    .ninety = Neun von zehn Fällen, Abweichungen
+facts-plan-most = Plan, seine Grenzen
+    .most-pieces = Stücke an einem Tag, höchstens
+    .most-work = Stücke, wenn die langen geteilt sind, höchstens
+    .most-parts = Teile eines Stücks, höchstens
+    .most-batches = Ansätze an einem Tag, höchstens
+    .most-told = Ansätze Schritt für Schritt gezeigt, höchstens
+facts-plan-odd = Plan, was geprüft wird
+    .long-day = Ein langer Tag, Arbeitsstunden
+    .points-gap = Stunden zwischen zwei Temperaturen
+    .before = Vor dem Start geöffnet, noch nichts zu spät
+facts-plan-help = Plan, was helfen kann
+    .cooler = In den Schatten, kühler um
+    .earlier = Früher beginnen um
+    .slower = Langsamerer Härter, Verarbeitungszeit
+facts-boat-most = Boot, Grenzen einer Liste
+    .most-cut = Stücke Glasband und Abreißgewebe
+    .most-faces = Flächen zum Bearbeiten
+    .most-angles = Winkel entlang aller Nähte
+    .most-rolls = Rollen einer Sorte
+    .widest-packs = Größtes Gebinde zum kleinsten
+    .warmth = Temperatur, wenn keine eingegeben ist
+facts-filler-parts = Füllstoff, wie er hineinkommt
+    .first-parts = Anteil, der zuerst eingerührt wird
+facts-start = Startwerte der Eingaben
+    .batch = Ansatz
+    .scoop = Gestrichener Messlöffel
+    .seam = Nahtlänge
+    .boat-seam = Nahtlänge in der Liste des Boots
+    .radius-small = Radius des kleinen Hohlkehlspachtels
+    .radius-middling = Radius des mittleren Hohlkehlspachtels
+    .radius-large = Radius des großen Hohlkehlspachtels
+    .packs = Gebinde Harz
+    .pause = Pause zwischen zwei Ansätzen
+    .opening = Öffnung für den anderen Weg der Luft
+    .mixing-factor = Mischfaktor des Raums
+    .cleared = Anteil der Luft, der ersetzt werden soll
+    .air = Lufttemperatur im Raum
+facts-sun = Sonne auf der Waagerechten, W/m², kleinster und größter Wert
+facts-looks = Anteil der Sonne, den eine Fläche aufnimmt, kleinster und größter Wert
+facts-cover = Abdeckung: Sonne, die durchkommt, Wärme, die abgeht
+facts-sun-on-pot = Sonne auf einem Ansatz
+    .beam = Sonne senkrecht auf die Fläche, W/m²
+    .upright = Sonne auf einer aufrechten Fläche, zu der auf der Waagerechten
+    .uneven = Aufgenommene Sonne, die ein tiefer Ansatz doppelt zählt, eigenes Modell, W/m²
+    .tray-up-to = Aufgenommene Sonne, ab der eine Schale nicht hilft, W/m²
+facts-cure-stops = Wo die Aushärtung stehen bleibt
+    .fresh = Glastemperatur, frisch gemischt
+    .cured = Glastemperatur, ganz ausgehärtet
+    .lambda = Lambda nach DiBenedetto
+    .above-cure = Glastemperatur über der Aushärtetemperatur
+facts-post-cure = Tempern und volle Festigkeit
+    .full-from = Volle Festigkeit gerechnet ab
+    .held-at = Tempern, gehalten bei
+    .held-for = Tempern, gehalten für
+    .climb = Tempern, Anstieg pro Stunde
+    .below = Tempern, unter der gewünschten Glastemperatur
+    .within = Wärme gezählt innerhalb von
+facts-hull-colour = Sonnenlicht, das ein Rumpf aufnimmt
+    .white = Weiß
+    .mid = Farbig, grau oder blankes Holz
+    .dark = Dunkel oder schwarz
+facts-hull-sun = Rumpf in der Sonne
+    .full = Volle Sonne
+    .air = Rumpf in der Sonne, Luft
+    .sky = Klarer Himmel, kälter um
+    .still = Konvektion, ruhende Luft
+    .breeze = Konvektion, leichter Wind
+    .emittance = Emissionsgrad von Lack
+facts-stiffness = Steifigkeit einer Spachtelmasse, Fließgrenze
+facts-putty = Spachtelmasse
+    .dose-spread = Jede Dosis der Tabelle, plus oder minus
+    .air = Luft, die das Rühren darin lässt
+    .packing = Hohlkugeln berühren sich bei, nach Volumen
+    .sphere-packing = Eingerührte Kugeln packen bis, nach Volumen
+    .sure = Steifer als nötig, zur Sicherheit
+facts-own-batches = Eigene Ansätze Spachtelmasse
+    .batch-deviation = Dieselbe Spachtelmasse noch einmal beurteilt, Standardabweichung
+    .batch-worth = So viele Ansätze ist diese Schätzung wert
+    .stands-out = Ansatz fällt auf ab, in Standardabweichungen
+    .apart = Zwei Ansätze widersprechen sich, einer zum anderen ab
+    .far = Ein Ansatz ist weit von der Tabelle weg, unter und über
+facts-glass-tape = Glasband
+    .fibre-density = Dichte der Faser
+facts-hand-laminate = Glasanteil nach Gewicht von Hand
+    .for-buying = Zum Kaufen gerechnet
+    .skilled = In geübten Händen
+    .equal-masses = So viel Harz wie Glas
+facts-air = An die Luft abgegebene Wärme
+    .still = Ruhende Luft
+    .moving = Leichter Wind oder ein Ventilator
+facts-pot-cure = Wie ein Ansatz aushärtet
+    .uncatalysed = Reaktionstempo ohne Katalysator, zu dem mit
+    .too-hot = Zu heiß zum Halten ab
+    .usable-conversion = Nicht mehr verarbeitbar, wenn ausgehärtet zu
+facts-hot = Ein Ansatz, der so heiß wird
+facts-walls = Wärmewiderstand der Wand
+    .cup = Becher, Polypropylen
+    .bag = Beutel, Polyethylen
+    .tray = Schale, dünnes Polypropylen
+facts-matter = Was einen Ansatz erwärmt und kühlt
+    .heat-per-epoxide = Wärme je Epoxidgruppe
+    .epoxide-weight = Epoxid-Äquivalentgewicht, wenn das Etikett keines nennt
+    .undiluted = Unverdünnt
+    .phr = Härter auf 100 Teile Harz nach Gewicht, wenn das Etikett keinen Wert nennt
+    .specific-heat = Spezifische Wärme der flüssigen Mischung
+    .filler-heat = Spezifische Wärme des Füllstoffs, von Glas bis Holz
+    .conductivity = Wärmeleitfähigkeit der Mischung
+    .density = Dichte der Mischung, wenn das Etikett keine nennt
+    .wood = Wärmeleitfähigkeit von Sperrholz, quer zu den Furnieren
+    .bench = Wärmewiderstand einer Holzbank
+facts-lowest = Niedrigste Verarbeitungstemperatur
+    .fast = Schneller Härter
+    .medium = Mittlerer Härter
+    .slow = Langsamer Härter
+facts-windows = Wie lange eine Mischung verarbeitbar ist
+    .soft = Eine Raupe Spachtelmasse auf Holz
+    .film = Ein dünner Film
+    .exponent = Topfzeit geht mit der Masse hoch minus dieser Zahl
+    .doubling = Schneller je { "10 K" } wärmer
+    .share = Anteil eines Fensters, den ein Plan nutzt
+    .film-share = Genutzter Anteil der Zeit eines Films bis zum Gelieren
+facts-counted-at = Stunden bis zum nächsten Schritt, gerechnet bei
+    .opens = Fenster öffnet: der späte Wert
+    .closes = Fenster schließt: der frühe Wert
+facts-day = Ein Tag, Stunden nach Mitternacht
+    .coldest = Am kältesten
+    .warmest = Am wärmsten
+facts-points-gap = Aushärtung, eingegebene Temperaturen
+    .points-gap = Lücke, wenn zwei mehr Stunden auseinander sind als
+facts-cure-energy = Wie die Aushärtung der Temperatur folgt
+    .energy = Aktivierungsenergie
+# was dann getan wird und woran man sieht, dass die Naht so weit ist
+facts-stages = Stunden bis zum nächsten Schritt: schneller, mittlerer, langsamer Härter
+    .recoat-from = Überarbeiten ohne Schleifen, ab
+    .recoat-from-look = bewegt sich nicht mehr, ein Handschuh klebt noch
+    .recoat-until = Überarbeiten ohne Schleifen, bis
+    .recoat-until-look = solange der Daumennagel noch eine Delle macht; später: waschen, schleifen, beschichten
+    .tack-free = Nicht mehr klebrig
+    .tack-free-look = ein Handschuh klebt nicht mehr
+    .peel = Abreißgewebe abziehen
+    .peel-look = hart genug, dass das Glasband liegen bleibt; oder drauflassen bis zum Schleifen
+    .sand = Schleifen
+    .sand-look = erst, wenn Staub kommt und nichts schmiert; Aminröte vorher mit Wasser abwaschen
+    .turn = Rumpf drehen
+    .turn-look = die Kontrollprobe ist hart; an Schotten halten, nicht an einer frischen Naht
+    .light = Leicht belasten
+    .light-look = die Kontrollprobe ist hart
+    .full = Volle Festigkeit
+    .full-look = 5 bis 7 Tage sind üblich; der längere Wert gilt
+facts-learning = Eigenes Arbeitstempo, gelernt beim Tippen
+    .at-once = Zweimal kurz nacheinander getippt gilt nicht als gemessen, unter
+    .behind = Glasband hinter der Hohlkehle, sodass niemand wartet
+    .far = Schneller oder langsamer als üblich, weggelassen ab
+    .deviation = Dieselben Hände, Standardabweichung
+facts-hands = Wie schnell die Hände sind
+    .practised = Geübt
+    .novice = Neu dabei
+facts-mixing = Zeit zum Mischen
+    .mix-putty = Spachtelmasse mischen und in den Beutel füllen
+    .mix-wet = Tränkharz mischen
+facts-positions = Wie die Naht liegt
+    .downhand = Liegend
+    .vertical = Stehend
+    .overhead = Über Kopf
+facts-rates = Wie schnell eine Person arbeitet
+    .place = Spachtelmasse auftragen
+    .tool = Hohlkehle abziehen
+    .clean = Kanten säubern
+    .wet = In der Schale tränken
+    .lay = Glasband auflegen
+    .roll = Glasband entlüften
+    .peel = Abreißgewebe
+facts-losses = Bleibt zurück, wird aufgesogen, kommt obenauf
+    .spare = Reserve bei Flüssigem
+    .tooling = Beim Abziehen weggenommen, Anteil des Aufgetragenen
+    .backing = Klebeband für die Rückseite, Reserve
+    .edges = Von einer Kante aufgesogen
+    .cup = Bleibt in Becher und am Rührstab
+    .bag = Bleibt im Beutel
+    .tray = Bleibt in der Schale, je getränkter Fläche
+    .roller = Bleibt in der Schaumrolle
+    .peel-ply = Vom Abreißgewebe aufgesogen
+    .first-coat = Erste Schicht auf blankem Sperrholz
+    .weave = Um das Gewebe zu füllen
+    .flank = Blanke Platte unter dem Glasband neben der Hohlkehle, je Seite
+    .least-radius = Kleinster Radius, um den sich Glas und Werkzeug biegen
+    .one-pass = Dickste Kehldicke in einem Gang
+    .ply-margin = Abreißgewebe breiter als das Glasband, je Seite
+    .overlap = Überlappung zweier Stücke Glasband
+    .stagger = Abstand der Enden einer Lage zu denen der nächsten
+    .putty-density = Spachtelmasse für eine Hohlkehle, mit Luft darin
+    .resin-density = Harz und Härter, gemischt
+    .reach = Längstes Stück Glasband, das eine Person auflegt
+    .abrasive = Glasband, das ein Schleifblatt schafft
+    .tie-spacing = Abstand der Bindungen
+facts-draughts = Durchzug
+
+## Sources
+
+mark-published = veröffentlicht
+mark-common-practice = übliche Praxis
+mark-from-memory = aus dem Gedächtnis
+mark-own-judgement = unsere Einschätzung
+mark-from-label = vom Etikett
+mark-own-figure = eigener Wert
+mark-with-source = { $mark }: { $source }
+sources-mark = Zeigen
+    .all = Alle
+    .published = Veröffentlicht
+    .common-practice = Übliche Praxis
+    .from-memory = Aus dem Gedächtnis
+    .own-judgement = Unsere Einschätzung
+sources-find = Suchen
+    .help = Ein, zwei Wörter eingeben: Dichte Härter
+facts-row = { $table }: { $what }
+facts-between = { $figure }, { $low } bis { $high }
+# $figure kann mehrere Zahlen sein
+facts-unit =
+    .an-hour = { $figure } pro Stunde
+    .times = { $figure }-mal
+    .of-rate = { $figure } × Arbeitstempo
+    .m-a-minute = { $figure } m pro Minute
+    .ft-a-minute = { $figure } ft pro Minute
+    .air-changes = { $figure } Luftwechsel pro Stunde
+    .pot-life = { $figure } × Topfzeit von { $mass }
+    .face = { $figure } × Menge für eine Fläche
+facts-other = Andere
+facts-none = Nichts gefunden
+    .text = Ein einzelnes Wort versuchen oder alle zeigen.
+
+## Pages: what templates say
+
+page-about = Mischrechnung für Epoxidnähte und die Arbeit drumherum, ohne Empfang.
+page-skip = Zum Ergebnis
+page-safety = Sicherheit
+page-caution = Vorsicht
+page-screens = Seiten
+page-work-it-out = Berechnen
+boat-page =
+    .print = Drucken
+    .use-rolls = Eigene Rollen nehmen
+    .cut-rolls = Zugeschnitten: Rollen kürzen
+    .demo = Beispielboot laden
+    .empty = Alle Verbindungen entfernen
+clock-page =
+    .pots = Laufende Ansätze
+    .try-alarm = Alarm testen
+    .aloud = Vorlesen
+    .awake = Display anlassen
+amount-of-what = wovon
+pick-yours = Eigene
+pick-as-typed = Wie unten eingegeben
+pick-built-in = Eingebaut, typische Werte
+pick-keep = In die Ausrüstung
+select-unsaid = ohne Angabe
+editor-leave = Abbrechen
+editor-keep = Speichern
+row-up = Hoch
+row-down = Runter
+row-remove = Entfernen
+kit-page =
+    .none = Noch nichts Eigenes. Bis dahin nimmt jede Seite typische Werte, manche nicht geprüft.
+    .add = Hinzufügen
+    .unread = Gespeichert, aber hier nicht lesbar
+    .log = Protokoll der Ansätze
+    .phone = Dieses Telefon
+    .no-scripts = Skripte einschalten, um Eigenes auf diesem Telefon zu speichern. Hier lässt sich eines ausprobieren.
+setting-hand = Bedienhand
+setting-hand-right = Rechts
+setting-hand-left = Links
+setting-light = Anzeige
+setting-light-as-phone = Wie Telefon
+setting-light-sun = Sonne
+setting-light-dark = Dunkel
+setting-voice = Schritte vorlesen
+    .none = Auf diesem Telefon fehlt eine deutsche Stimme. Schritte werden gezeigt, mit Piepton, nicht vorgelesen.
+setting-voice-asked = Auf Wunsch
+setting-voice-each = Alle
+setting-units = Einheiten
+    .help = Für alle Seiten. Schon Eingegebenes behält seine Einheit, bis es geändert wird.
+backup-copy = Kopie von allem
+backup-save = Alles als Datei speichern
+backup-bring-back = Aus Datei zurückholen
+backup-leave = So lassen
+backup-add = Ergänzen
+backup-replace = Alles ersetzen
+backup-brought = Aus Dateien zurückgeholt, neueste zuerst. Spätere Änderungen bleiben.
+backup-undo = Neuestes rückgängig
+page-correct = Markierte Felder korrigieren, dann erscheint das Ergebnis.
+log-page =
+    .search = Protokoll durchsuchen
+    .add = Ansatz eintragen
+    .none = Noch keine Ansätze. Ansätze, die auf „Mischen“ ins Protokoll kommen, stehen hier mit ihren Werten.
+    .not-found = Kein Ansatz enthält alle diese Wörter.
+    .more = Mehr zeigen
+    .table = Als Tabelle speichern (CSV)
+    .everything = Alles speichern: in „Ausrüstung“
+    .no-scripts = Skripte einschalten, um das Protokoll auf diesem Telefon zu speichern.
+    .when = Wann
+plan-page =
+    .take-boat = Nähte vom Boot
+    .own-rates = Tempo aus dem Protokoll
+    .print = Plan und Karte je Ansatz drucken
+pour-page =
+    .along = Schritt für Schritt
+    .keep = Ins Protokoll
+    .cup = Der Becher, maßstäblich
+    .parts = Alle Komponenten und mehr Werte
+safety-page =
+    .first-aid = Erste Hilfe
+    .sources = Quellen aller Werte
+share-share = Teilen
+page-old = Alte Werte: neue werden berechnet
+share-hand-over = Weitergeben
+share-carries = Der Code enthält
+share-carries-link = Link
+share-carries-words = Klartext
+share-carries-help = Klartext ist für ein Telefon ohne Empfang und ohne Covemix.
+share-link = Link
+share-send = Senden
+share-copy-link = Link kopieren
+share-copy-words = Text kopieren
+share-print = Karte drucken
+share-paste = Link einfügen
+share-scan-elsewhere = Dieser Browser kann keine Codes scannen: mit der Kamera des Telefons scannen, dann den Link einfügen.
+share-look = Ansehen
+share-scan = Code scannen
+share-close = Schließen
+share-words-label = Der Klartext
+card-blank =
+    .when = Datum und Uhrzeit
+    .temperature = Temperatur in der Werkstatt
+    .lots = Chargennummern
+    .seam = Naht
+    .who = Gemischt von
+    .outcome = Ergebnis
+spreader-page =
+    .print = Mit 100 % drucken
+steps-name = Schritt für Schritt
+steps-tub-before = Füllstoffdose vorher
+steps-tub-after = Füllstoffdose nachher
+steps-came-out = Wie steif es wurde
+steps-keep-batch = Ansatz speichern
+steps-rescue = Retten
+steps-undo = Zurück
+steps-say = Vorlesen
+steps-leave = Verlassen
+trial-page =
+    .more = Probebecher: weitere Werte
+joint-page =
+    .more = Verbindung: weitere Werte
+field-understood = gelesen als { $read }
+pick-own = { $name } ({ $whence })
+record-figures = { $label }: Werte
+record-mark = Herkunft dieser Werte: { $mark }. Mit eigenen überschreiben.
+row-add = { $each }: hinzufügen
+row-name = { $each } { $count }
+fold-more = { $label }: weitere Werte
+backup-would = „{ $button }“ würde ändern:
+# steht hinter „Waage zeigt“
+steps-otherwise = { "" }, falls anders
+page-pour = Mischen
+page-joint = Ver­bindung
+page-boat = Boot
+page-spreader = Spachtel
+page-clock = Uhr
+page-trial = Probebecher
+page-plan = Plan
+page-kit = Aus­rüstung
+page-log = Protokoll
+page-sources = Quellen
+sources-page =
+    .all = Alle { $count } zeigen
+
+## Scripts: notices, buttons and what the page says of itself
+
+page-stale = Diese Ergebnisse sind alt. Neue werden berechnet.
+engine-fault =
+    .unstarted = das Rechenprogramm startete nicht
+    .fell = das Rechenprogramm ist abgestürzt
+    .hung = das Rechenprogramm brauchte zu lange
+    .unreadable = die Antwort des Rechenprogramms war nicht lesbar
+page-undo = Rückgängig
+backup-wrong = Diese Datei ist nicht lesbar. Nichts wurde geändert.
+    .not-ours = Diese Datei ist nicht von Covemix. Nichts wurde geändert.
+    .too-large = Diese Datei ist zu groß für eine Covemix-Datei. Nichts wurde geändert.
+    .newer = Diese Datei ist von einem neueren Covemix. Nichts wurde geändert. Erst aktualisieren.
+    .unread = Die Daten auf diesem Telefon sind nicht lesbar. Nichts wurde gespeichert oder geändert.
+entry-no-figures = Ergebnisse konnten nicht berechnet werden.
+entry-unread = Unlesbarer Eintrag
+    .why = Er bleibt, wie er ist, auch in der Datei, die „Ausrüstung“ speichert. Kein Ergebnis nutzt ihn.
+    .removed = Der unlesbare Eintrag ist entfernt.
+entry-remove = Entfernen
+kit-added = { $name } ist in der Ausrüstung.
+kit-nameless = Nummer { $id }
+page-not-whole = Covemix wurde nicht ganz geladen. Mit guter Verbindung noch einmal öffnen.
+    .of = Covemix wurde nicht ganz geladen ({ $names }). Mit guter Verbindung noch einmal öffnen.
+engine-started-anew = Das Rechenprogramm hielt an und wurde neu gestartet. Alle Eingaben sind noch da.
+lead-here = { $label }: Werte eingetragen.
+offline-plain = Dies ist eine http-Adresse: Covemix geht nur mit Verbindung. Für Gebrauch ohne Empfang von einer https-Adresse öffnen (covemix export erzeugt die Dateien dafür).
+offline-half = Covemix wurde nicht ganz geladen: Der Empfang brach ab, dieses Netz hat eine Anmeldeseite, oder das Telefon ist voll. Ohne Empfang geht es noch nicht. Mit guter Verbindung noch einmal öffnen.
+offline-half-update = Das Update wurde nicht ganz geladen: Der Empfang brach ab, dieses Netz hat eine Anmeldeseite, oder das Telefon ist voll. Die Version auf diesem Telefon geht weiter. Das Update wird später noch einmal geladen.
+update-whole = Ein Update ist bereit. Es wartet, weil ein Ansatz läuft. Dessen Uhr läuft nach dem Update weiter.
+update-ready = Ein Update ist bereit. Bis zum Aktualisieren bleiben die Ergebnisse gleich.
+update-now = Aktualisieren
+update-unfetched = Das Update konnte nicht geladen werden. Mit Verbindung noch einmal versuchen.
+update-none = Noch kein Update da.
+offline-ready = Covemix ist auf diesem Telefon gespeichert und geht ohne Empfang.
+offline-unkept = Dieser Browser kann Covemix nicht für Gebrauch ohne Empfang speichern.
+part-unfetched = Dieser Teil von Covemix konnte nicht geladen werden. Mit Verbindung noch einmal versuchen.
+recalled-this = Diese Version von Covemix ist zurückgerufen.
+page-close = Schließen
+page-unanswered = Keine Antwort. Die Eingabe ist in Ordnung. Noch einmal tippen.
+pot-empty = Leer
+pot-still-good = Noch gut
+pot-stiffening = Zieht an
+pot-gone = Zu steif
+pot-end = Ansatz beenden
+pot-air = Die Luft hat sich geändert
+    .label = Lufttemperatur jetzt
+    .act = Übernehmen
+pot-left = Restzeit eingeben
+    .label = Restzeit laut anderem Telefon oder eigener Uhr
+    .act = Übernehmen
+pot-nameless = Ansatz
+pot-done = Fertig: { $step }
+pot-doubt =
+    .unshown = Die Uhr dieses Ansatzes kann nicht angezeigt werden. Den Ansatz selbst beobachten.
+    .behind = Diese Minuten sind alt: Das Rechenprogramm antwortet nicht. Den Ansatz selbst beobachten.
+    .not-started = Keine Uhr gestartet: Dieses Telefon kann nicht speichern. Den Wecker des Telefons stellen.
+    .no-start = Keine Uhr gestartet: Der Zeitpunkt des Mischens ist nicht bekannt.
+    .strange = Die Uhr eines gespeicherten Ansatzes ist nicht lesbar. Den Ansatz selbst beobachten. Beenden geht unter „Uhr“.
+card-code = QR-Code des Links: { $told }
+card-opens = Zum Öffnen scannen
+link-not-looked-at = Der Link konnte nicht geprüft werden: Das Rechenprogramm wurde nicht geladen, und zum Server besteht keine Verbindung. Eigene Werte sind unverändert.
+link-used = Die Werte aus dem Link sind eingetragen.
+link-use = Übernehmen
+link-keep-mine = Meine behalten
+link-try-again = Noch einmal
+link-shows = Im Link steht: { $words }. Eigene Werte sind unverändert.
+    .this = Dies ist aus einem Link. Eigene Werte sind unverändert.
+paste-strange = Das ist kein Link von Covemix. Nichts wurde geändert.
+paste-no-camera = Die Kamera geht nicht. Stattdessen den Link einfügen.
+paste-unread = Der Link konnte nicht geprüft werden. Noch einmal versuchen.
+share-copied = Link kopiert.
+    .link = Link kopiert. Er enthält die Werte und öffnet sich ohne Empfang.
+    .words = Text kopiert.
+share-copy-the-link = Link kopieren
+share-pot = Auf einem anderen Telefon scannen oder den Link öffnen: Es zeigt dieselbe Uhr.
+share-code = QR-Code des Links { $link }
+share-too-much = Zu viel für einen QR-Code. Stattdessen den Link senden.
+share-unmade = Der Link konnte nicht erstellt werden. Schließen und noch einmal versuchen.
+share-copy-marked = Den markierten Text oben kopieren.
+store-blocked = Ein älterer Tab sperrt Ausrüstung und Protokoll. Ihn schließen, dann sind sie wieder da.
+store-failed = Dieser Browser kann nicht speichern (privater Modus, oder das Telefon ist voll). Die Eingaben sind noch da.
+store-newer = Ein neueres Covemix hat hier Ausrüstung, Protokoll und laufende Ansätze gespeichert. Diese Seite mit Verbindung noch einmal öffnen, dann sind sie wieder da.
+store-may-clear = Bei wenig Platz kann der Browser Ausrüstung und Protokoll dieses Telefons löschen. Ab und zu exportieren.
+backup-nothing = Nichts: Alles ist schon hier.
+backup-nameless = ohne Namen
+backup-replaced = Die Datei hat alles ersetzt.
+backup-added = Die Datei ist hinzugefügt.
+boat-demo = Ein Beispiel-Dingi ist eingetragen.
+boat-emptied = Alle Verbindungen sind entfernt.
+boat-full = Die Liste ist voll. Erst ein Reststück entfernen.
+boat-no-roll = Diese Liste braucht keine Rolle aus der Ausrüstung.
+boat-rolls =
+    { $count ->
+        [one] Die Zuschnittliste nutzt jetzt { $count } Rolle aus der Ausrüstung.
+       *[other] Die Zuschnittliste nutzt jetzt { $count } Rollen aus der Ausrüstung.
+    }
+boat-left = In der Ausrüstung steht jetzt der Rest: { $left }.
+clock-mixed = Jetzt gemischt. Die Uhr nutzt die Lufttemperatur auf dieser Seite. Korrigieren, falls sie sich geändert hat.
+pot-link = Im Link ist ein laufender Ansatz. { $words }
+    .unread = Im Link ist ein laufender Ansatz, der nicht geprüft werden konnte.
+    .again = Noch einmal
+    .add = Hinzufügen
+pot-logged = Der Ansatz ist im Protokoll.
+pot-ended = Der Ansatz ist beendet.
+kit-copied = { $name } ist kopiert.
+kit-removed = { $name } ist entfernt.
+kit-taught = { $name } hat jetzt ein eigenes Arbeitstempo.
+kit-use-rates = Mein Tempo nehmen
+entry-change = Ändern
+entry-copy = Kopieren
+setting-unkept = Dieser Browser kann nicht speichern. Die Einstellung gilt, bis die Seite geschlossen wird.
+log-removed = Der Ansatz ist entfernt.
+log-again = Neu mischen
+    .done = Der Ansatz steht wieder unter „Mischen“.
+plan-no-seams = Das Boot hat noch keine Nähte.
+pour-unkept = Nicht gespeichert: Dieser Browser kann nicht speichern.
+pour-batch-logged = Der Ansatz ist im Protokoll und zählt ab jetzt.
+pour-anew = Neuer Ansatz: Die letzten Messwerte sind gelöscht.
+pour-logged = Der Ansatz ist im Protokoll.
+    .more = Naht, Charge, Ergebnis
+engine-missing = Das Rechenprogramm wurde nicht geladen. Diese Seite mit Verbindung noch einmal öffnen. Hilft das nicht, ist der Browser zu alt.
+    .server = Das Rechenprogramm wurde nicht geladen. Mit Verbindung fragt „Berechnen“ stattdessen den Server.
+pick-put-away = Neue Wahl: Die Werte der vorigen sind beiseitegelegt.
+page-not-old = Diese Ergebnisse sind alt. Auf die neuen warten.
+store-unkept = Dieser Browser kann nicht speichern. Die Eingaben gelten, bis die Seite geschlossen wird.
+page-our-fault = Berechnung fehlgeschlagen. Die Eingabe ist in Ordnung. Ein Feld ändern: Dann wird neu gerechnet.
+    .why = Berechnung fehlgeschlagen ({ $why }). Die Eingabe ist in Ordnung. Ein Feld ändern: Dann wird neu gerechnet.
+row-removed = { $called } ist entfernt.
+steps-working = Rechnet. Unten steht der Schritt vor dem Tippen.
+steps-step = Schritt { $step } von { $all }: tippen, wenn fertig
+steps-then = Dann: { $label } { $figure }
+backup-begun = begonnen { $when }
+backup-names = { $names } und { $count } weitere
+backup-changes =
+    { $way ->
+        [comes] Hinzu
+       *[goes] Entfernt
+    }: { $store ->
+        [kit]
+            { $count ->
+                [one] { $count } Eintrag der Ausrüstung
+               *[other] { $count } Einträge der Ausrüstung
+            }
+        [log]
+            { $count ->
+                [one] { $count } Protokolleintrag
+               *[other] { $count } Protokolleinträge
+            }
+       *[pots]
+            { $count ->
+                [one] { $count } laufender Ansatz
+               *[other] { $count } laufende Ansätze
+            }
+    } ({ $names })
+backup-holds = Datei: { $file }. Dieses Telefon: { $phone }.
+backup-over =
+    { $count ->
+        [one] Keine Uhr startet: { $count } Ansatz ist längst zu Ende ({ $names })
+       *[other] Keine Uhr startet: { $count } Ansätze sind längst zu Ende ({ $names })
+    }
+backup-runs-on = Hier laufende Ansätze laufen weiter: { $pots }.
+backup-count =
+    { $count ->
+        [one] { $things } in der Ausrüstung, { $count } Ansatz
+       *[other] { $things } in der Ausrüstung, { $count } Ansätze
+    }
+    .others =
+        { $count ->
+            [one] { $count } anderer Protokolleintrag
+           *[other] { $count } andere Protokolleinträge
+        }
+    .pots =
+        { $count ->
+            [one] { $count } laufender Ansatz
+           *[other] { $count } laufende Ansätze
+        }
+lost-newer = Auf diesem Telefon ist ein Update. Es wartet, weil vielleicht ein Ansatz läuft. Dessen Uhr läuft nach dem Update weiter.
+lost-back = Covemix einmal mit Verbindung öffnen, dann ist es wieder da. Ausrüstung und Protokoll sind getrennt gespeichert.
+lost-pots =
+    { $count ->
+        [one] Ein Ansatz läuft, und hier klingelt kein Alarm. Einen anderen Wecker stellen und den Ansatz selbst beobachten.
+       *[other] { $count } Ansätze laufen, und hier klingelt kein Alarm. Einen anderen Wecker stellen und jeden Ansatz selbst beobachten.
+    }
+lost-pot = Ein Ansatz
+    .unread = { $called }: Uhr nicht lesbar.
+    .mixed = { $called }: gemischt um { $mixed }.
+    .lasts = { $called }: gemischt um { $mixed }, ab da { $lasts } verarbeitbar.
+lost-gone = Dieses Telefon hat seine Kopie von Covemix gelöscht, und es gibt keinen Empfang.
+lost-damaged = Die Kopie von Covemix auf diesem Telefon ist beschädigt, und der fehlende Teil konnte nicht geladen werden.
+offline-damaged = Ein Teil von Covemix auf diesem Telefon ist beschädigt und konnte nicht neu geladen werden ({ $part }).
+    .mend = Covemix mit guter Verbindung noch einmal öffnen. Ausrüstung und Protokoll sind getrennt gespeichert.
+
+## Language: how another one is taken up
+
+language-offer = Covemix gibt es auch auf Deutsch.
+language-stay = Jetzt nicht
+language-unfetched = Die andere Sprache konnte nicht geladen werden. Mit Empfang noch einmal versuchen.
+language-unkept = Dieser Browser kann die App nicht behalten, und dieser Server sendet nur eine Sprache.
+setting-language = Sprache
+    .help = Für alle Seiten, sobald geladen. Eingaben bleiben. Dieses Deutsch hat noch kein Bootsbauer geprüft.
