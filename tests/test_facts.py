@@ -45,7 +45,7 @@ print(json.dumps([said, moves.answer(move, typed)]))
 
 # module, its source, changed, what is asked, what is not said any more, what is said instead
 FOLLOWS = [
-    ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "above 12 mm", "above 9 mm"),
+    ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "deeper than 12 mm", "deeper than 9 mm"),
     ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
     ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
     ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
@@ -57,7 +57,7 @@ FOLLOWS = [
      "30° to 150°", "35° to 145°"),
     ("measuring", "MARK_ERROR = 0.001", "MARK_ERROR = 0.002", "measure", STICK, "1 mm on each mark",
      "2 mm on each mark"),
-    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "; 300 g", "; 350 g"),
+    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "is 300 g", "is 350 g"),
     ("containers", '("heat_per_epoxide", 106600.0, 100000.0,', '("heat_per_epoxide", 106600.0, 90000.0,', "heat",
      {"air": "20"}, "100 to 118 kJ/mol", "90 to 118 kJ/mol"),
     ("cure_times", "ENERGY = (55000.0,", "ENERGY = (56000.0,", "cure", {"air": "20"}, "energy 55 kJ", "energy 56 kJ"),
