@@ -1,6 +1,7 @@
 """Pot start: what a clock is started with, from an answer about heat. `pot.*` is what the move pot reads; `timing.*` is
 what an own timing of this batch would be typed as."""
 from ..forms.types import Found, Values
+from ..things.own_timings import sun_typed
 from ..words.messages import number
 from ..words.numbers import DOWN, shown
 from ..words.units import told
@@ -20,6 +21,11 @@ def minutes_typed(seconds: float) -> str:
     return shown(seconds / 60, 0 if seconds >= 600 else 1, DOWN)
 
 
+def timed_in(values: Values) -> "list[list[str]]":
+    """The sun that a pot is started in, for an own timing of it; nothing in the shade."""
+    return [["timing." + name, text] for name, text in sun_typed(values)]
+
+
 def lead(found: Found, values: Values) -> dict:
     """The lead that starts a clock. found: `heat_found.HeatResult`"""
     span, mass = found.best.time, shown(values["batch"] * 1000, 0) + " g"
@@ -35,6 +41,7 @@ def lead(found: Found, values: Values) -> dict:
             pairs.append(["timing.grain", number(shown(values["grain"] / 1000, 2) + " g/mL")])
     if values["resin_temperature"] is not None:
         pairs.append(["timing.resin", number(shown(values["resin_temperature"] - 273.15, 1) + " °C")])
+    pairs += timed_in(values)
     if found.next_by is not None:
         pairs += [["pot.steps.0.name", NEXT[values["use"]]],
                   ["pot.steps.0.minute", number(minutes_typed(found.next_by))]]

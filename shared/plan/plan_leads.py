@@ -1,6 +1,6 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from ..clock import sun
-from ..clock.pot_start import NOW, minutes_typed
+from ..clock.pot_start import NOW, minutes_typed, timed_in
 from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
@@ -62,7 +62,7 @@ def record_pairs(record: Record) -> "list[list]":
 
 def sun_pairs(values: Values) -> "list[list[str]]":
     """The sun of the day, for the pot and for another air that it is reckoned with."""
-    return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + sun.pairs(values)
+    return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + timed_in(values) + sun.pairs(values)
 
 
 def clock_pairs(after: Next, clock: Clock) -> "list[list]":

@@ -209,7 +209,7 @@ SYSTEM = Record("system", "kind-system", (
         ("work", "kind-system-pot-meaning.work")), default="open", fold=LABEL_FOLD),
     Number("film_time", "kind-system-film-time", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "kind-system-lowest", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
-    Text("timings", "kind-system-timings", most=400, keys=kept_words.TIMINGS, fold=LABEL_FOLD, learned=True,
+    Text("timings", "kind-system-timings", most=500, keys=kept_words.TIMINGS, fold=LABEL_FOLD, learned=True,
          help="kind-system-timings.help"),
     Text("trials", "kind-system-trials", most=400, keys=kept_words.TRIALS, fold=LABEL_FOLD, learned=True,
          help="kind-system-trials.help"),

@@ -271,7 +271,7 @@ kind-system-film-time = Verarbeitungszeit als dünner Film
 kind-system-lowest = Niedrigste Verarbeitungstemperatur
 # die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
 kind-system-timings = Eigene Zeiten der Ansätze
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. Vor der nächsten ein Strichpunkt. Sie gehen dem Etikett vor.
+    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Vor der nächsten ein Strichpunkt. Sie gehen dem Etikett vor.
 kind-system-trials = Probebecher
     .help = Wird vom Probebecher ausgefüllt.
 kind-system-lot = Charge
@@ -1087,7 +1087,7 @@ heat-where = Wohin der Ansatz kommt
 heat-resin = Harztemperatur
     .help = Beim Mischen. Leer: wie die Luft.
 heat-filler = Anteil Füllstoff oder Glas
-    .help = Vom Gesamtgewicht. Leer: keiner; in nassem Glasband { $glass } % Glas (aus dem Gedächtnis).
+    .help = Anteil am Gesamtgewicht. Leer: keiner; in nassem Glasband { $glass } % Glas (unsere Einschätzung).
 heat-grain = Reindichte des Füllstoffs
     .help = Leer: Holzmehl, { $flour } (aus dem Gedächtnis). Für nasses Glasband nicht nötig.
 heat-wanted = Muss verarbeitbar bleiben für
@@ -1246,6 +1246,12 @@ heat-curve-degrees = { $degrees }°
 heat-curve-peak =
     .about = etwa { $peak }
     .over = über { $peak }
+usable-other-sun = Bei anderer Sonne gestoppt
+    .text =
+        { $count ->
+            [one] 1 eigene Zeit war bei anderer Sonne. Sie gibt hier keine Zeit vor, sie kann nur eine begrenzen.
+           *[other] { $count } eigene Zeiten waren bei anderer Sonne. Sie geben hier keine Zeit vor, sie können nur eine begrenzen.
+        }
 usable-contradict = Diese Zeiten widersprechen sich
     .text = { $one }, aber { $other }. Die kürzere zählt. Die falsche Zeit löschen.
 
@@ -1489,7 +1495,7 @@ dew-margin = Über dem Taupunkt
     .unknown = relative Luftfeuchte eingeben
     .why = kalte Morgen, feuchte Werkstatt und Aminröte gehören zusammen
 dew-margin-now = Über dem Taupunkt, jetzt
-    .rough = Abgerundet. Mindestens { $wanted } einhalten. Ein Hygrometer kann bis zu { $unsure } falsch liegen, aus dem Gedächtnis.
+    .rough = Abgerundet. Mindestens { $wanted } halten. Ein billiges Hygrometer kann um bis zu { $unsure } falsch liegen.
 dew-damp =
     .wet = Die Oberfläche ist nass
     .near = Zu nah am Taupunkt
@@ -2096,7 +2102,7 @@ joint-stagger = Versatz der Lagenenden
 joint-reach = Längstes Stück in einem Zug
     .help = Was eine Person auflegen kann (aus dem Gedächtnis).
 joint-fraction = Glasanteil nach Gewicht
-    .help = Aus dem Gedächtnis: { $buying } % zum Einkaufen, { $skilled } % mit Übung. Übliche Praxis: { $equal } %, gleiche Massen.
+    .help = Unsere Einschätzung: { $buying } % beim Einkauf. Übliche Praxis: { $skilled } % in geübten Händen, { $equal } % bei gleichen Massen.
 joint-fibre-density = Dichte des Glases
     .help = Voreinstellung: E-Glas.
 joint-resin-density = Dichte des gemischten Harzes
@@ -2998,7 +3004,7 @@ air-which-fan = Welcher Ventilator
 air-opening = Öffnung gegenüber dem Ventilator
     .help = Freie Fläche, durch die Luft herein oder hinaus kommt
 air-mixing = Mischfaktor der Luft
-    .help = 1: Luft mischt sich perfekt. Übliche Räume: { $least } bis { $most }, aus dem Gedächtnis
+    .help = 1: Luft mischt sich vollkommen. Gewöhnliche Räume: { $least } (unsere Einschätzung) bis { $most }
 air-clear = Anteil zum Ablüften
 air-solvent = Lösemittel zum Wischen
     .none = Keins

@@ -277,7 +277,7 @@ kind-system-pot-meaning = Pot life is
 kind-system-film-time = Working time as a thin film
 kind-system-lowest = Lowest working temperature
 kind-system-timings = Own timings of its pots
-  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }. A semicolon before the next. They override the label.
+  .help = Stiffening 31 min { "240 g" } cup { "20 degC" }. Add "in sun" if it stood there. A semicolon before the next. They override the label.
 kind-system-trials = Test cups
   .help = Filled in by the test cup.
 kind-system-lot = Lot
@@ -1109,7 +1109,7 @@ heat-where = Where the mix goes
 heat-resin = Resin temperature
   .help = At mixing. If empty: same as the air.
 heat-filler = Filler or glass content
-  .help = Share of the total weight. If empty: none, or in wet tape { $glass }% glass (from memory).
+  .help = Share of the total weight. If empty: none, or in wet tape { $glass }% glass (our own judgement).
 heat-grain = True density of the filler
   .help = If empty: wood flour, { $flour } (from memory). Not needed for wet tape.
 heat-wanted = Must stay usable for
@@ -1280,6 +1280,11 @@ heat-curve-degrees = { $degrees }°
 heat-curve-peak =
   .about = about { $peak }
   .over = over { $peak }
+usable-other-sun = Timed in other sun
+  .text = { $count ->
+    [one] 1 own timing was in other sun. It sets no time here, it can only limit one.
+   *[other] { $count } own timings were in other sun. They set no time here, they can only limit one.
+  }
 # two own timings: usable-seen
 usable-contradict = These timings contradict
   .text = { $one }, but { $other }. The shorter counts. Delete the wrong timing.
@@ -1542,7 +1547,7 @@ dew-margin = Above the dew point
   .unknown = type the relative humidity
   .why = cold mornings, wet sheds and hardener blush go together
 dew-margin-now = Above the dew point, now
-  .rough = Rounded down. Keep at least { $wanted }. A hygrometer may be off by as much as { $unsure }, from memory.
+  .rough = Rounded down. Keep at least { $wanted }. A cheap hygrometer may be off by as much as { $unsure }.
 dew-damp =
   .wet = The surface is wet
   .near = Too near the dew point
@@ -2173,7 +2178,7 @@ joint-reach = Longest piece laid in one go
   .help = What one person can lay (from memory).
 # $buying, $skilled, $equal: percent of the laminate, without the sign
 joint-fraction = Glass by weight
-  .help = From memory: { $buying }% for buying, { $skilled }% when skilled. Common practice: { $equal }%, equal masses.
+  .help = Our own judgement: { $buying }% for buying. Common practice: { $skilled }% when skilled, { $equal }% by equal masses.
 joint-fibre-density = Density of the glass
   .help = Default: E-glass.
 joint-resin-density = Density of mixed resin
@@ -3103,7 +3108,7 @@ air-which-fan = Which fan
 air-opening = Opening opposite the fan
   .help = Free area where air comes in or goes out
 air-mixing = Mixing factor
-  .help = 1: air mixes perfectly. Ordinary rooms: { $least } to { $most }, from memory
+  .help = 1: air mixes perfectly. Ordinary rooms: { $least } (our own judgement) to { $most }
 air-clear = Share of the air to clear
 air-solvent = Solvent wiped
   .none = None
