@@ -136,7 +136,8 @@ def test_two_that_contradict_each_other_are_side_by_side_and_the_shorter_is_used
             {"length": "1", "putty": "240", "wet": "20"}]))[0]]
     for found in asked:
         text = found["contradict_1"]["text"]
-        assert "usable after 15 min" in text and "too stiff to use after 12 min" in text and found["contradict_1"]["rank"] == "ask"
+        assert "usable after 15 min" in text and "too stiff to use after 12 min" in text
+        assert found["contradict_1"]["rank"] == "ask"
     assert not contradictions(read("good 9 min 240 g cup 20 °C; " + GONE))
     assert not contradictions(read("good 15 min 240 g tray 20 °C; " + GONE))  # an easier pot may last
     assert contradictions(read("good 15 min 300 g cup 22 °C; " + GONE))  # a harder one may not

@@ -27,8 +27,8 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
 
 
 # how the keys begin whose words keep from harm. Until native boatbuilders of a language have read them, each sentence
-# stands with its English behind it; official statements are quoted and stand alone, but for those whose official words in
-# other languages nobody has found
+# stands with its English behind it; official statements are quoted and stand alone, but for those whose official words
+# in other languages nobody has found
 HARM = ("do-", "aid-", "smoking-pot-", "caution-always-",
         "ghs-p310.other", "ghs-p313", "ghs-p316", "ghs-p317", "ghs-p333-", "ghs-aid-")
 OFFICIAL = "ghs-"  # how the keys of official statements begin

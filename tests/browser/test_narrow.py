@@ -1,5 +1,5 @@
-"""Each screen on the narrowest phone, in every language of the app and in one that nobody speaks, whose words are longer:
-nothing is clipped, no figure breaks from its unit; once more from right to left."""
+"""Each screen on the narrowest phone, in every language of the app and in one that nobody speaks, whose words are
+longer: nothing is clipped, no figure breaks from its unit; once more from right to left."""
 import pseudo
 import pytest
 from covemix.server.app import create_app
@@ -28,18 +28,21 @@ CLIPPED = """() => {
 }"""
 # a figure at the end of a line with its unit on the next
 BROKEN = r"""() => {
-  const pair = /\d[\s\u00a0\u202f]+(?:%|°[CF]?|[kmµ]?[gmL]|[mc]m[²³]?|m[²³]|g\/m[²³L]|oz|lb|in|ft|min|h|US fl oz)(?![\p{L}\d])/gu;
+  const units = "%|°[CF]?|[kmµ]?[gmL]|[mc]m[²³]?|m[²³]|g/m[²³L]|oz|lb|in|ft|min|h|US fl oz";
+  const pair = new RegExp(`\\d\\s+(?:${units})(?![\\p{L}\\d])`, "gu");
   const found = [];
   const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walk.nextNode()) {
     const node = walk.currentNode;
-    if (!node.parentElement.checkVisibility({ visibilityProperty: true }) || node.parentElement.closest(".said")) continue;
+    const { parentElement } = node;
+    if (!parentElement.checkVisibility({ visibilityProperty: true }) || parentElement.closest(".said")) continue;
     for (const { 0: text, index } of node.textContent.matchAll(pair)) {
       const range = document.createRange();
       range.setStart(node, index);
       range.setEnd(node, index + text.length);
-      const lines = new Set([...range.getClientRects()].filter(({ width }) => width > 0).map(({ bottom }) => Math.round(bottom / 8)));
-      if (lines.size > 1) found.push(`${text} in ${node.textContent.trim().slice(0, 80)}`);
+      const seen = [...range.getClientRects()].filter(({ width }) => width > 0);
+      const rows = new Set(seen.map(({ bottom }) => Math.round(bottom / 8)));
+      if (rows.size > 1) found.push(`${text} in ${node.textContent.trim().slice(0, 80)}`);
     }
   }
   return found;
@@ -48,10 +51,14 @@ BROKEN = r"""() => {
 SAID = r"""() => {
   const inline = (one) => getComputedStyle(one).display.startsWith("inline") && !one.matches("button, a, select");
   const words = (one) => one.textContent.trim();
+  const not = "svg, script, style, select, [hidden], template, main [lang], [data-notice=language]";
+  const holds = (one) => [...one.querySelectorAll("*")]
+    .some((other) => !inline(other) && words(other) && !other.closest("svg"));
+  const said = ({ childNodes }) => [...childNodes].filter(({ nodeName }) => nodeName !== "svg")
+    .map(({ textContent }) => textContent).join(" ").trim();
   return [...document.querySelectorAll("body *")]
-    .filter((one) => !one.closest("svg, script, style, select, [hidden], template, main [lang], [data-notice=language]") && !inline(one) && words(one)
-      && ![...one.querySelectorAll("*")].some((other) => !inline(other) && words(other) && !other.closest("svg")))
-    .map((one) => [...one.childNodes].filter((node) => node.nodeName !== "svg").map((node) => node.textContent).join(" ").trim())
+    .filter((one) => !one.closest(not) && !inline(one) && words(one) && !holds(one))
+    .map(said)
     .concat([...document.querySelectorAll("select:not([hidden]) option")].map(words));
 }"""
 OPEN = """() => { for (const one of document.querySelectorAll("details")) one.open = true; }"""
