@@ -207,9 +207,11 @@ def _row(what, reader):
 def _listed(what, reader):
     _, all_of, kind = what
     each = [said(one, reader) for one in all_of]
+    # a comma between two that hold one would be read as decimals: "2,5; 3"
+    between = "; " if reader.language.decimal == "," and "," in "".join(each) else ", "
     if kind == "plain" or len(each) < 2:
-        return ", ".join(each)
-    return ", ".join(each[:-1]) + reader.language.both + each[-1]
+        return between.join(each)
+    return between.join(each[:-1]) + reader.language.both + each[-1]
 
 
 def _figure_of(what, reader):
