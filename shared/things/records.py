@@ -221,7 +221,8 @@ SCALE = Record("scale", "kind-scale", (
     Text("name", "kind-name"),
     Number("step", "kind-scale-step", unit="g", low=0.001, high=100),
     Number("most", "kind-scale-most", unit="g", low=10, high=200000, optional=True),
-    Number("own_error", "kind-scale-own-error", unit="g", low=0, high=10, optional=True,
+    # three of the coarsest steps: what a scale may be off in service
+    Number("own_error", "kind-scale-own-error", unit="g", low=0, high=300, optional=True,
            help="kind-scale-own-error.help"),
 ), tools.SCALES, own=("step",), shows="step")
 

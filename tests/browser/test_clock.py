@@ -203,6 +203,24 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
     expect(clock.locator(".pot")).to_have_count(1)
 
 
+def test_an_own_timing_says_that_it_stood_in_the_sun(clock):
+    """What it shone on is asked once there is sun; in other sun the answer says that it sets no time."""
+    warm(clock)
+    clock.get_by_text("Own timings of this system", exact=True).first.click()
+    row = {name: clock.locator(f"[name='timings.0.{name}']") for name in ("said", "after", "mass", "at", "sun", "looks")}
+    for name, text in (("after", "5"), ("mass", "240"), ("at", "22")):
+        row[name].fill(text)
+    row["said"].select_option("gone")
+    expect(row["looks"]).to_be_hidden()
+    row["sun"].select_option("full")
+    expect(row["looks"]).to_be_visible()
+    expect(clock.locator("[data-line=other_sun]")).to_contain_text("1 own timing was in other sun")
+    clock.locator("[name=sun]").select_option("full")
+    expect(clock.locator("[data-line=other_sun]")).to_have_count(0)
+    expect(figure(clock, "usable")).to_have_text("4 min")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("in full sun")
+
+
 KIT_SYSTEM = """async () => {
     const { put } = await part("store/store.js");
     await put("kit", { record: "system", made: 1, typed: { name: "Shed mix", by_weight: "100:30",
