@@ -8,6 +8,7 @@ from functools import cached_property
 from pathlib import Path
 
 import brotli
+from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.written import on_a_phone, sentences
 
 from .declared import declared, in_front, spoken
@@ -23,6 +24,7 @@ BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, 
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
+SPEECH = "shared/words/speech.py"  # figures in the words of the one language that has them so
 SPOKEN = "js/page/language.js"  # and this with the languages
 AHEAD = ("js/engine/bundle.js", "js/page/sentences.js")  # of the service worker, which imports nothing
 HOUSE = Path(__file__).resolve().parent.parent
@@ -116,6 +118,8 @@ class Build:
         texts = {"shared/" + path.relative_to(shared).as_posix(): path.read_text(encoding="utf-8")
                  for path in sorted(shared.rglob("*.py"))}
         texts[WRITTEN], texts[ROWS] = on_a_phone(self.language), own_row(texts[ROWS], self.language)
+        if not LANGUAGES[self.language].spelt:
+            texts[SPEECH] = "def number_words(digits):\n return digits\n"  # never asked
         short, whole = short_names(said), handed_on(list(texts.values()), said)
         return {path: put_in(without(text), said, short, whole) for path, text in texts.items()}
 

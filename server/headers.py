@@ -24,7 +24,7 @@ HEADERS = {
 OF_PAGES = ("Cross-Origin-Opener-Policy", "Permissions-Policy", "Content-Security-Policy",
             "Referrer-Policy", "Cross-Origin-Resource-Policy")
 MAKES_ITS_OWN = ("/worker.js", ".svg")  # a worker keeps the policy it came with, and a drawing opens as a page
-LIST = "/recalled.json"  # each page asks for it; what it says is shown as text and by the page itself
+LISTS = ("/recalled.json", "/manifest.webmanifest")  # each page asks for them; what they say becomes no page
 FOREVER = "max-age=31536000,immutable"  # the path holds the hash of the content
 ASK_FIRST = "no-cache"
 
@@ -60,7 +60,7 @@ def is_page(path: str) -> bool:
     >>> is_page("/joint/"), is_page("/v/abc/js/engine/worker.js"), is_page("/v/abc/js/main.js")
     (True, True, False)
     """
-    return (path != LIST and not path.startswith("/v/")) or path.endswith(MAKES_ITS_OWN)
+    return (path not in LISTS and not path.startswith("/v/")) or path.endswith(MAKES_ITS_OWN)
 
 
 def is_module(path: str) -> bool:

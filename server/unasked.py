@@ -3,6 +3,7 @@ import ast
 
 ABOUT, WHO = "about", "who"  # what tells a form what it draws, and for whom
 HELP = "help"  # what stands under a field
+PURPOSE = ".purpose"  # how the key ends that says what a move is for
 
 
 def without(source: str) -> str:
@@ -16,15 +17,23 @@ def without(source: str) -> str:
     starts = [0]
     for line in lines:
         starts.append(starts[-1] + len(line))
-    spans = [(starts[one.lineno - 1], starts[one.end_lineno or 0]) for one in nodes
+    def span(one, instead=b""):
+        end = starts[(one.end_lineno or 1) - 1] + (one.end_col_offset or 0)
+        return starts[one.lineno - 1] + one.col_offset, end, instead
+
+    spans = [(starts[one.lineno - 1], starts[one.end_lineno or 0], b"") for one in nodes
              if isinstance(one, ast.FunctionDef) and one.name == ABOUT and one.args.args[-1].arg == WHO]
-    spans += [(starts[one.lineno - 1] + one.col_offset, starts[(one.end_lineno or 1) - 1] + (one.end_col_offset or 0))
-              for call in nodes if isinstance(call, ast.Call) and not _says(call)
+    spans += [span(one) for call in nodes if isinstance(call, ast.Call) and not _says(call)
               for one in call.keywords if one.arg == HELP]
+    spans += [span(one, b'""') for one in nodes
+              if isinstance(one, ast.Constant) and isinstance(one.value, str) and one.value.endswith(PURPOSE)]
     text = b"".join(lines)
-    for begin, end in sorted(spans, reverse=True):
+    for begin, end, instead in sorted(spans, reverse=True):
         before = text[:begin].rstrip()
-        text = before[:-1] + text[end:] if before.endswith(b",") else text[:begin] + text[end:]
+        if not instead and before.endswith(b","):
+            text = before[:-1] + text[end:]
+        else:
+            text = text[:begin] + instead + text[end:]
     return text.decode()
 
 
