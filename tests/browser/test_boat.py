@@ -153,7 +153,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile("Blue tape 5.04 m, Odd end 0.02 m"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape 5\.04\sm, Odd end 0\.02\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()

@@ -40,7 +40,7 @@ def warm(page):
 
 
 def test_the_first_view_asks_for_the_air_first(clock):
-    expect(clock.locator("[data-error=air]")).to_contain_text("type it first")
+    expect(clock.locator("[data-error=air]")).to_contain_text("type the temperature where the pot stands")
     assert clock.locator(".error:visible").count() == 1
     assert clock.locator("input, select").first.get_attribute("name") == "air"
 
@@ -180,7 +180,7 @@ def test_a_link_shows_the_same_clock_before_it_is_added(phone, standing):
     now = phone.evaluate("Date.now() / 1000")
     phone.goto(f"{standing.url}/clock/?pot.started={now - 120}&pot.duration=30&pot.batch=Batch+2&pot.container=bag")
     told = phone.locator("[data-notice=pot-link]")
-    expect(told).to_contain_text(re.compile("Batch 2: 2[78] minutes left"))
+    expect(told).to_contain_text(re.compile(r"Batch 2: 2[78]\sminutes left"))
     expect(phone.locator(".pot")).to_have_count(0)
     told.get_by_role("button", name="Add this pot").click()
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^2[78]:"))

@@ -42,7 +42,7 @@ def test_drawing_first_figures_and_fields_stand_in_one_sight(phone, standing):
             *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Inside angle", "Gap"))]
     boxes = [one.bounding_box() for one in seen]
     assert all(box["y"] >= 0 and box["y"] + box["height"] <= foot for box in boxes), (foot, boxes)
-    phone.get_by_text("Losses and spare").scroll_into_view_if_needed()
+    phone.get_by_text("Losses and spare", exact=True).scroll_into_view_if_needed()
     expect(phone.locator(".strip [data-line=putty]")).to_be_in_viewport()
 
 
@@ -107,7 +107,7 @@ def test_narrow_tape_and_stations_out_of_order_are_refused_in_their_row(phone, s
     expect(phone.locator("[data-error='stations.2.at']")).to_contain_text("out of order")
     expect(phone.locator("[name='stations.1.at']")).to_have_value("3")
     phone.locator("[name='stations.1.at']").fill("1")
-    phone.get_by_text("Cove size").click()
+    phone.locator("summary", has_text="Cove size").click()
     phone.get_by_label("Cove size").select_option("spreader")
     phone.get_by_label("Radius", exact=True).fill("250")
     expect(phone.locator("[data-error='layers.0.width']")).to_contain_text("too narrow")

@@ -124,7 +124,7 @@ def open_link(phone, url, way, screen, query, taken):
         phone.wait_for_url(f"{url}/{path_of(screen)}*")
         expect(phone.locator("[data-notice=link]")).to_contain_text("Your values are unchanged")
     else:
-        expect(told).to_contain_text("not known here: 'units = ")
+        expect(told).to_contain_text("has unknown entries: 'units = ")
 
 
 def test_a_hostile_import_is_only_text(phone, standing):

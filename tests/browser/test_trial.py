@@ -73,7 +73,7 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
     box = keep.bounding_box()
     assert box["height"] >= 48
     keep.click()
-    expect(page.locator("[data-notice=lead]")).to_contain_text("Save with this system: values filled in.")
+    expect(page.locator("[data-notice=lead]")).to_contain_text("Save with this system: done.")
     expect(keep).to_have_count(0)
     kept = page.evaluate("part('store/store.js').then(({ all }) => all('kit'))")
     [typed] = [thing["typed"] for thing in kept if thing["record"] == "system"]
