@@ -135,7 +135,7 @@ def _filler(found: Found, values: Values) -> list[dict]:
     first, fillers = named["first_filler"], [one for one in lines if one.rank == ANSWER]
     names = thicken_lines.all_of([one.label for one in fillers])
     # a blend is no filler of the kit
-    keeps = [] if values["blend"] else [("filler", FILLER.called(values["filler"])),
+    keeps = [] if values["blend"] else [("filler", sentences([FILLER.called(values["filler"])])),
                                         ("mixed", weighed(found.one, values)), ("came_out", values["stiffness"])]
     return [
         step("first_filler", message("pouring-first", fillers=names, share=thicken_lines.first_share()), first.text,
