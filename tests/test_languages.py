@@ -320,6 +320,9 @@ def test_a_pour_is_said_step_by_step_in_the_reader_s_units(german):
     assert not any(word in one["said"] for one in steps for word in ("stroke ", "strokes", "minutes", "twenty"))
     logs = dict(steps[-1]["logs"])
     assert logs["mass"].endswith(" g") and "." not in logs["mass"]
+    thick = moves.answer("pouring", {"amount": "240", "way": "pumps", "thicken": "yes"}, language=german)["steps"]
+    kept, = [dict(one["keeps"]) for one in thick if one["keeps"]]
+    assert kept["filler"] == said("row-filler.wood-flour", GERMAN) and kept["mixed"].endswith(" g")
 
 
 CLOCK = (("14:05", 14, 5), ("14.05", 14, 5), ("14h05", 14, 5), ("14 h 05", 14, 5), ("14H", 14, 0), ("14 Uhr 05", 14, 5),
