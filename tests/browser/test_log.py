@@ -71,9 +71,10 @@ def test_the_table_reads_back_as_it_was_kept(log):
 OF_SCREENS = """async () => {
   const { logBatch } = await part("kit/log.js");
   const pairs = [];
-  await logBatch({ typed: { mixture: "Shed mix", thicken: "yes", mass: "240 g" }, pairs, when: Date.UTC(2026, 5, 3, 9) });
-  await logBatch({ typed: { planned: "3", laid: "2.00 m" }, pairs, when: Date.UTC(2026, 5, 4, 9) });
-  await logBatch({ typed: { what: "Batch 7 of the plan", seam: "Stem" }, pairs, when: Date.UTC(2026, 5, 5, 9) });
+  const when = (day) => Date.UTC(2026, 5, day, 9);
+  await logBatch({ typed: { mixture: "Shed mix", thicken: "yes", mass: "240 g" }, pairs, when: when(3) });
+  await logBatch({ typed: { planned: "3", laid: "2.00 m" }, pairs, when: when(4) });
+  await logBatch({ typed: { what: "Batch 7 of the plan", seam: "Stem" }, pairs, when: when(5) });
 }"""
 
 
