@@ -7,7 +7,7 @@ from ..catalogue.titles import OF_A_FACE, OF_POT_LIFE, ROWS, TITLES
 from ..catalogue.windows import HUNDRED
 from ..forms.types import Found, Said, Values
 from ..words.lines import SAY, Line, words
-from ..words.messages import begin, inside, listed, message, number, quantity, row, typed
+from ..words.messages import begin, inside, listed, message, number, quantity, row, typed, with_unit
 from ..words.messages import fact as fact_of
 from ..words.numbers import places_for, shown, small
 from ..words.provenance import sourced
@@ -144,7 +144,9 @@ def _figure(values: "list | tuple", unit: str, units: str, scale: str = "") -> S
         return figure
     if name in UNIT_WORDS:
         return message(UNIT_WORDS[name], figure=figure, mass=fact_of("g", HUNDRED))
-    return row([figure, typed(name)], "" if name in ("%", "°") else " ")
+    if name == "%":
+        return row([figure, with_unit("", name)], "")
+    return row([figure, typed(name)], "" if name == "°" else " ")
 
 
 def _text(item: Found) -> Said:

@@ -68,6 +68,36 @@ def test_the_table_reads_back_as_it_was_kept(log):
     assert rows[1]["Lot numbers"] == "'=A1"  # no spreadsheet takes it for a formula
 
 
+OF_SCREENS = """async () => {
+  const { logBatch } = await part("kit/log.js");
+  const pairs = [];
+  const when = (day) => Date.UTC(2026, 5, day, 9);
+  await logBatch({ typed: { mixture: "Shed mix", thicken: "yes", mass: "240 g" }, pairs, when: when(3) });
+  await logBatch({ typed: { planned: "3", laid: "2.00 m" }, pairs, when: when(4) });
+  await logBatch({ typed: { what: "Batch 7 of the plan", seam: "Stem" }, pairs, when: when(5) });
+}"""
+
+
+def test_a_batch_that_nobody_named_is_called_by_what_is_known_of_it(log):
+    """In the list, in the search and in a table; what no field shows stays with it."""
+    log.evaluate(OF_SCREENS)
+    names = log.locator(".entry-name")
+    expect(names).to_have_text(["Batch 7 of the plan", "Batch 3 of the plan", "240 g Shed mix, thickened",
+                                "90 g Two to one", "240 g Three to one"])
+    log.get_by_label("Search the log").fill("3 plan")
+    expect(names).to_have_text(["Batch 3 of the plan"])
+    log.get_by_role("button", name="Change").click()
+    log.get_by_label("Which seam").fill("Stern")
+    log.get_by_role("button", name="Keep it").click()
+    expect(names).to_have_text(["Batch 3 of the plan"])
+    expect(log.locator(".entry")).to_contain_text("Stern")
+    with log.expect_download() as got:
+        log.get_by_role("button", name="Save as a table").click()
+    rows = list(csv.DictReader(io.StringIO(got.value.path().read_text(encoding="utf-8"))))
+    assert [row["What was poured"] for row in rows][:3] == [
+        "Batch 7 of the plan", "Batch 3 of the plan", "240 g Shed mix, thickened"]
+
+
 MANY = """async () => {
   const { replaceAll } = await part("store/store.js");
   const typed = (place) => ({ what: `${100 + place} g`, seam: `Seam ${place}`, own_time: `${20 + place % 17}`,

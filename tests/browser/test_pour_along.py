@@ -247,6 +247,36 @@ def test_a_putty_batch_that_was_kept_is_taken_back_by_the_same_key_or_by_the_not
         assert page.evaluate(BATCHES) == 0
 
 
+OLD = """async () => {
+  const { put } = await part("store/store.js");
+  await put("log", { kind: "putty", when: 1, filler: "Wood flour", mixed: "100 g", before: "300 g", after: "262 g",
+    came_out: "stands" });
+}"""
+FILLERS = """async () => {
+  const { all } = await part("store/store.js");
+  return (await all("log")).filter((one) => one.kind === "putty").map((one) => one.filler);
+}"""
+
+
+def test_putty_batches_are_known_by_a_key_and_by_the_label_that_an_earlier_build_kept(along):
+    page, rows = with_a_batch(along)
+    own, = page.evaluate(FILLERS)
+    assert own == page.locator("[name=filler]").input_value()
+    of_wood = 2 if own == "wood-flour" else 1
+    page.evaluate(OLD)
+    page.reload()
+    page.get_by_text("Putty: filler, blend, where it goes").click()
+    page.locator("[name=filler]").select_option("wood-flour")
+    expect(rows).to_have_count(of_wood)
+    page.locator("[name=filler]").select_option("talc")
+    expect(rows).to_have_count(0)
+    # a page that calls it otherwise says by which label it was kept
+    page.locator("[name=filler] option[value=wood-flour]").evaluate(
+        "(one) => { one.dataset.was = one.textContent.trim(); one.textContent = 'Holzmehl'; }")
+    page.locator("[name=filler]").select_option("wood-flour")
+    expect(rows).to_have_count(of_wood)
+
+
 def with_a_batch(along):
     """A form with one own putty batch in it, its fold open; and the rows of batches."""
     page = along("/?amount=100&thicken=yes&system.by_weight=3:1&system.densities=1.1:1.0")

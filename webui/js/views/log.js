@@ -16,9 +16,8 @@ const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 const names = new WeakMap(); // what is searched and written to a table: no row is kept with it
-const named = async () => {
-  const rows = await batches();
-  await Promise.all(rows.map(async (batch) => names.set(batch, await batchName(batch))));
+const named = async (rows) => {
+  await Promise.all(rows.filter((batch) => !names.has(batch)).map(async (batch) => names.set(batch, await batchName(batch))));
   return rows;
 };
 const holds = (batch, words) => {
@@ -90,7 +89,7 @@ export const mount = (screen, main) => {
   const list = async () => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = kept.filter((batch) => holds(batch, words));
+    const found = words.length ? (await named(kept)).filter((batch) => holds(batch, words)) : kept;
     const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
     main.querySelector("[data-entries]").replaceChildren(...strange.map((row) => unreadEntry("log", row)), ...rows);
@@ -99,7 +98,7 @@ export const mount = (screen, main) => {
     more.hidden = found.length <= most;
   };
   const read = async () => {
-    kept = await named();
+    kept = await batches();
     strange = await unread("log");
     await list();
     const answer = await ask({ move: "timings", typed: { rows: timed(kept) } }).catch(() => null);
@@ -112,7 +111,7 @@ export const mount = (screen, main) => {
   more.addEventListener("click", () => { most += AT_ONCE; list(); });
   main.querySelector("[data-add]").addEventListener("click", () => openForm([], null));
   main.querySelector("[data-table]").addEventListener("click", async () => {
-    download(`covemix-log-${today()}.csv`, table(await named(), main.querySelector("[data-form]")), "text/csv");
+    download(`covemix-log-${today()}.csv`, table(await named(await batches()), main.querySelector("[data-form]")), "text/csv");
   });
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };
