@@ -1,4 +1,4 @@
-"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and three sentences of the README."""
+"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and four sentences of the README."""
 import os
 import platform
 import re
@@ -78,7 +78,7 @@ def how(found, load) -> str:
 
 
 def in_short(rows, found) -> str:
-    """Three plain sentences for the README."""
+    """Four plain sentences for the README."""
     frames = {name: re.search(r"(\d+) % and (\d+) %", str(frame)) for name, _, _, frame in found["keys"]}
     pour = frames["A key press on Pour"]
     api = ", ".join(f"{what.removeprefix('`POST /api/').rstrip('`')} {str(ratio).partition(' ')[0]}"
@@ -86,10 +86,10 @@ def in_short(rows, found) -> str:
     kilobytes = sum(size for _, _, size in found["wire"]) / 1000
     opening = str(found["offline"][1]).partition(" ")[0]
     return "\n".join((
-        f"On Pour the new figure stands {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
-        f"Opened without signal, the first answer takes {opening} times as long as the bare interpreter's start;",
-        f"a first visit is {kilobytes:.0f} kB.",
-        f"On the server an answer takes so many times as long as an empty endpoint: {api}.", ""))
+        f"On Pour a new figure appears {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
+        f"Without signal, the first answer after opening takes {opening} times as long as a bare interpreter's start.",
+        f"A first visit is {kilobytes:.0f} kB.",
+        f"On the server an answer takes this many times as long as an empty endpoint: {api}.", ""))
 
 
 if __name__ == "__main__":

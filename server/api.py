@@ -1,19 +1,21 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
 import json
 from functools import cache
+from typing import Annotated
 
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
-from fastapi import APIRouter, FastAPI, Request
+from fastapi import APIRouter, Depends, FastAPI, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
 from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 
+from .language import FIRST, of_program
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
 from .thread_memo import thread_memo
 
@@ -23,6 +25,7 @@ NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
+Asked = Annotated[str, Depends(of_program)]  # the language of an answer
 TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
             "/api/moves lists")
 REFUSALS: dict[int | str, dict] = {
@@ -88,40 +91,40 @@ def router() -> APIRouter:
     return found
 
 
-def all_moves(units: str = "metric") -> Reply:
+def all_moves(language: Asked, units: str = "metric") -> Reply:
     """What every move asks, with units and limits in the user's system."""
     if units not in ("metric", "us"):
         return refusal("units", "Units: choose one of: metric, us")
-    return Reply({"moves": [moves.about(name, reader(units)) for name in moves.names()]})
+    return spoken(Reply({"moves": [moves.about(name, reader(units, language)) for name in moves.names()]}), language)
 
 
 def _post(name, model):
-    def endpoint(typed: model) -> Reply:  # type: ignore[valid-type]
-        return answered(name, typed.model_dump(exclude_none=True))  # type: ignore[attr-defined]
+    def endpoint(typed: model, language: Asked) -> Reply:  # type: ignore[valid-type]
+        return answered(name, typed.model_dump(exclude_none=True), language)  # type: ignore[attr-defined]
 
     endpoint.__doc__ = moves.module(name).__doc__
     return endpoint
 
 
 def _get(name):
-    def endpoint(request: Request) -> Reply:
-        pairs, errors = asked(name, request.query_params.multi_items())
-        return refusals(errors) if errors else answered(name, links.tree(pairs))
+    def endpoint(request: Request, language: Asked) -> Reply:
+        pairs, errors = asked(name, request.query_params.multi_items(), language)
+        return refusals(errors) if errors else answered(name, links.tree(pairs), language)
 
     endpoint.__doc__ = f"The answer of {name} for the values of a link: dotted names, typed text."
     return endpoint
 
 
-def asked(name: str, pairs) -> tuple[list, list]:
+def asked(name: str, pairs, language: str = FIRST) -> tuple[list, list]:
     """What a link asks of a move: (pairs under today's names, errors), each unknown or doubled name an error at it.
 
     A link of a screen asks all the moves of that screen: what the others of them read is no error here.
     """
     if sum(len(one) + len(text) + 2 for one, text in pairs) > links.LONGEST_LINK or len(pairs) > links.MOST_PAIRS:
-        return [], [{"field": "", "message": said(handover.TOO_LONG, reader())}]
+        return [], [{"field": "", "message": said(handover.TOO_LONG, reader(language=language))}]
     why = handover.broken_seal(pairs)
     if why:
-        return [], [{"field": "", "message": said(why, reader())}]
+        return [], [{"field": "", "message": said(why, reader(language=language))}]
     plain = [pair for pair in pairs if pair[0] not in handover.OF_THE_LINK]
     known, strange, twice = handover.sorted_out(link_inputs(name), plain)
     errors = [{"field": one, "message": NO_SUCH.format("input" if text is None else "choice")}
@@ -140,12 +143,16 @@ def link_inputs(name: str) -> list:
     return found
 
 
-def answered(name: str, tree: dict) -> Reply:
-    """A move's answer, with 422 where fields can be put right."""
-    answer = moves.answer(name, tree, thread_memo())
-    if answer["errors"]:
-        return refusals(answer["errors"])
-    return Reply(answer)
+def answered(name: str, tree: dict, language: str) -> Reply:
+    """A move's answer in a language, with 422 where fields can be put right."""
+    answer = moves.answer(name, tree, thread_memo(), language)
+    return spoken(refusals(answer["errors"]) if answer["errors"] else Reply(answer), language)
+
+
+def spoken(reply: Reply, language: str) -> Reply:
+    """A reply that says which language it is in, and that another request gets another."""
+    reply.headers.update({"Content-Language": language, "Vary": "Accept-Language"})
+    return reply
 
 
 def refusal(field: str, message: str, status: int = 422) -> Reply:

@@ -158,10 +158,10 @@ class Build:
 
     @cached_property
     def id(self) -> str:
-        """A hash over every file's path and content, the templates and the headers: a change of any is a new build."""
+        """A hash over every file, the sentences, templates and headers: a change of any is a new build."""
         digest = hashlib.sha256()
-        words = self.house / "shared" / "words" / f"{self.language}.ftl"
-        for path in [*sorted((self.house / "shared").rglob("*.py")), words]:
+        digest.update(repr(sentences(self.language)).encode())
+        for path in sorted((self.house / "shared").rglob("*.py")):
             digest.update(path.name.encode() + b"\0" + path.read_bytes())
         for name, file in self.files.items():
             digest.update(name.encode() + b"\0" + hashlib.sha256(file.body).digest())

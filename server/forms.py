@@ -95,7 +95,7 @@ class Form:
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:
         """The inputs that do not fold away."""
-        return [item for item in inputs if not item["fold"]]
+        return [item for item in inputs if not (item["fold"] or "unseen" in item)]
 
     @staticmethod
     def folds(inputs: list[dict]) -> list[tuple[str, list[dict]]]:

@@ -26,19 +26,10 @@ from .sending import sent
 from .thread_memo import thread_memo
 
 # screen, path below the app's root, heading
-PAGES = (
-    ("pour", "", "page-pour"),
-    ("joint", "joint/", "page-joint"),
-    ("boat", "boat/", "page-boat"),
-    ("spreader", "spreader/", "page-spreader"),
-    ("clock", "clock/", "page-clock"),
-    ("trial", "test-cup/", "page-trial"),
-    ("plan", "plan/", "page-plan"),
-    ("kit", "kit/", "page-kit"),
-    ("log", "log/", "page-log"),
-    ("safety", "safety/", "page-safety"),
-    ("sources", "sources/", "page-sources"),
-)
+PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
+    ("pour", ""), ("joint", "joint/"), ("boat", "boat/"), ("spreader", "spreader/"), ("clock", "clock/"),
+    ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"), ("safety", "safety/"),
+    ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 MOST_LINES = 100  # of a page without a query: only the sources have more
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen

@@ -348,7 +348,8 @@ CHANGES = (
         "the server answers in place of the phone's runtime",
         "webui/js/engine/engine.js",
         "export const ask = async (request) => {\n",
-        "export const ask = async (request) => {\n  if (request.typed) {\n    return (await fetch(`/api/${request.move}`, { "
+        "export const ask = async (request) => {\n  if (request.typed) {\n"
+        "    return (await fetch(`/api/${request.move}`, { "
         'method: "POST", headers: { "content-type": "application/json" }, body: JSON.stringify(request.typed) '
         "})).json();\n  }\n",
         BOTH + "::test_two_different_runtimes_answer",

@@ -75,6 +75,8 @@ def _places(tree, starts):
             return  # no row
         if isinstance(node, ast.Assign) and getattr(node.targets[0], "id", "") == "TABLES":
             return  # it names rows and their columns
+        if isinstance(node, ast.Tuple) and ast.unparse(node) == "(4, step)":
+            return  # `messages.number` of a name
         if isinstance(node, ast.Constant) and isinstance(node.value, str):
             if TYPED.match(node.value) and node.value not in SOURCES:
                 yield at(node)

@@ -13,12 +13,12 @@ RELATIVE = 1e-12
 FLOOR = 1e-15  # a ratio's error is a difference of numbers near 1: below this it is the last bit of that difference
 
 
-def cpython(texts):
+def cpython(texts, language="en"):
     """The engine here, as an `ask`."""
     found = []
     for text in texts:
         try:
-            found.append(call(text))
+            found.append(call(text, language=language))
         except Exception as error:  # the report tells it; any exception is a bug of the engine
             found.append("raised " + type(error).__name__ + ": " + str(error))
     return found

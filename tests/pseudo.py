@@ -3,6 +3,7 @@ cut or never was a message is seen.
 
     python tests/pseudo.py pour joint      what these screens or moves still say outside of a message
 """
+import functools
 import itertools
 import json
 import re
@@ -10,6 +11,7 @@ import sys
 from typing import ClassVar
 
 import cases
+from covemix.server import build
 from covemix.shared.door import moves
 from covemix.shared.words import languages, written
 from covemix.shared.words.languages import Language, one_alone
@@ -18,7 +20,7 @@ from covemix.shared.words.units import UNITS, sign
 NAME = "xx"
 OPEN, SHUT = "⟦", "⟧"
 ACCENTS = str.maketrans("aeinousAEIOUcy", "áéíñóúšÁÉÍÓÚçý")
-MORE = "·" * 60
+MORE = "····· " * 12
 # what stands outside of a message and is of no language: units, signs, a name of a hazard statement or of a part
 OTHER_SIGNS = {"C", "F", "J", "K", "Pa", "R", "W", "W/m", "bit", "g/mol", "i", "kJ", "mg", "mg/m³", "mol", "ppm",
                "x", "EUH", "H", "P", "D", "FD", "Fd", "Df", "d", "f", "fd",  # units; of hazard codes
@@ -31,7 +33,7 @@ KEYS = ("label", "text", "rough", "caution", "title", "told", "message", "help",
 
 def dressed(pattern):
     """A pattern in false clothes: what is a figure or a value stays."""
-    more = MORE[:longer(pattern)] + SHUT
+    more = MORE[:longer(pattern)].rstrip() + SHUT
     if isinstance(pattern, str):
         return OPEN + _dressed(pattern) + more
     return (None, OPEN, *[_piece(piece) for piece in pattern[1:]], more)
@@ -75,10 +77,23 @@ def speak() -> str:
     if NAME not in languages.LANGUAGES:
         languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False, one_alone,
                                              {"%": ("\u00a0%", "\u00a0%")}, {}, False)
-        english, plain = written.sentences("en"), written.sentences
-        table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
-        written.sentences = lambda language: table if language == NAME else plain(language)
+        dress()
     return NAME
+
+
+def hush() -> None:
+    """It is none any more: other tests count the languages."""
+    languages.LANGUAGES.pop(NAME, None)
+
+
+@functools.cache
+def dress() -> None:
+    """Its sentences, and the row that a phone has."""
+    english, plain, rows = written.sentences("en"), written.sentences, build.own_row
+    table = Sentences({key: dressed(pattern) for key, pattern in english.items()})
+    written.sentences = build.sentences = lambda language: table if language == NAME else plain(language)
+    build.own_row = lambda source, language: rows(source, language) if language != NAME else (
+        rows(source, "de").replace('"de", "Deutsch", ","', f'"{NAME}", "Pseudo", "٫"'))
 
 
 def outside(text: str) -> str:
@@ -125,6 +140,7 @@ def unsaid(name: str, requests) -> dict[str, tuple[str, str]]:
     found: dict[str, tuple[str, str]] = {}
     for request in requests:
         own = json.dumps(request, ensure_ascii=False)
+        own += own.replace("\\n", "")  # text of one line keeps no other
         Sentences.missed.clear()
         for place, text in said(answered(request)):
             if text and english(text, own):

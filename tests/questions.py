@@ -82,6 +82,11 @@ def told(texts):
     return [_answered(text) for text in texts]
 
 
+def told_in(language):
+    """The same in another language."""
+    return lambda texts: parity.cpython(texts, language)
+
+
 def refused(request):
     """Whether nothing at all is told: no line and no drawing; what leaves tells as much as its screen."""
     if "hand" in request:

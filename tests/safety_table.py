@@ -176,12 +176,13 @@ HOT_STEPS = (
     "Watch the pot for hours, until it is cold.",
 )
 
-# --- what such products usually carry: (codes, words, mark). Resin: CLP Annex VI, 603-074-00-8, KNOWN. The others:
-# memory.
+# --- what such products usually carry: (codes, words, mark). Resin: CLP Annex VI, 603-074-00-8, KNOWN. Hardener: READ,
+# each code in one or more of four public sheets of 2013 to 2024 (isophoronediamine; with triethylenetetramine), H335 in
+# GisChem's sheet of diethylenetriamine; the water's is category 3, H412.
 CLASSES = {
     "resin": ("H315 H317 H319 H411", "Number average molecular weight up to 700.", PUBLISHED),
-    "hardener": ("H302 H312 H314 H317 H318 H335 H411", "Hardeners differ a lot. Some may also cause asthma, H334.",
-                 MEMORY),
+    "hardener": ("H302 H312 H314 H317 H318 H332 H335 H412", "Hardeners differ a lot. Some may also cause asthma, H334.",
+                 PUBLISHED),
     "solvent": ("H225 H319 H336", "Typical of acetone, alcohols and butanone.", PUBLISHED),
     "powder": ("", "The dust is the hazard. Most carry no statement.", COMMON),
 }
@@ -250,6 +251,9 @@ CALLED = {
     "Sawdust from the saw": "wood-flour", "Glass bubbles": "glass-spheres", "hollow glass spheres": "glass-spheres",
     "phenolic balloons": "phenolic-balloons", "Milled glass fibre": "milled-glass",
     "fiberglass, cut": "milled-glass",
+    "Pyrogene Kieselsäure": "silica", "Quarzmehl": "quartz", "Baumwollflocken": "cotton", "HOLZMEHL": "wood-flour",
+    "Sägemehl, fein": "wood-flour", "Phenolharz-Microballons": "phenolic-balloons", "Glashohlkugeln": "glass-spheres",
+    "Gemahlene Glasfaser": "milled-glass", "Talkum": "talc",
     "Talcum": "talc", "Mystery powder": None, "thousand": None,
 }
 # key: (the dusts, the words, mark)
@@ -306,8 +310,11 @@ SOLVENTS = {
         "density": [(0.81, PUBLISHED, "npg", KNOWN)],
         "lower": [(1.4, PUBLISHED, "npg", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
         "upper": [(11.4, PUBLISHED, "npg", KNOWN)],
-        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (75, MEMORY, "", KNOWN)],
-        "short": [(300, PUBLISHED, "npg", READ), (150, MEMORY, "", KNOWN)],
+        # the EU's: KNOWN; what ACGIH intended for 2023, 200 to 75 and 300 to 150 ppm: READ as a laboratory lists it
+        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (200, PUBLISHED, "2000-39", KNOWN),
+                (75, PUBLISHED, "tlv-2023", READ)],
+        "short": [(300, PUBLISHED, "npg", READ), (300, PUBLISHED, "2000-39", KNOWN),
+                  (150, PUBLISHED, "tlv-2023", READ)],
     },
 }
 # the lowest that must be counted with: day ppm, 15 minutes ppm, explosive %
@@ -335,8 +342,9 @@ FROM = {
 RATIO = {"aim %": 2, "too much %": 5}
 STIR = {"short min": 2, "long min": 3, "from g": 200, "cold degC": 15, "densest g/mL": 1.2}
 CUP = {"filled %": 85, "mark off mm": 1}
-# the margin of ISO 8502-4 and of common practice, 3 K above the dew point; 85 % relative humidity from memory
-DEW = {"margin K": 3, "damp %": 85, "clear sky K": 5, "meter K": 1}
+# the margin of ISO 8502-4 and of common practice, 3 K above the dew point; 85 % relative humidity from memory; a cheap
+# sensor is sold as good to 5 points of humidity (READ): 1.4 K at 20 degC and 55 %, told as 1.5
+DEW = {"margin K": 3, "damp %": 85, "clear sky K": 5, "meter K": 1.5}
 
 # --- how long a mix lasts: (value, least, most, mark), times as multiples of the pot life of 100 g
 WINDOWS = {"soft": (2, 1.5, 2.5, MEMORY), "film": (3.5, 2, 6, MEMORY), "exponent": (1 / 3, 0.2, 0.45, MEMORY),
@@ -347,13 +355,13 @@ COLDEST_WORK = {"fast": 5, "medium": 12, "slow": 18}  # degC, from memory
 # hours at 20 to 25 degC with a fast, medium, slow hardener; what to look for; from memory
 CURE = {
     "recoat_opens": (2, 3.5, 5.5, "it no longer moves, a glove still sticks"),
-    "recoat_closes": (8, 14, 22, "while a thumbnail still dents it; later: wash, sand, coat"),
+    "recoat_closes": (8, 14, 22, "while a thumbnail still dents it. Later: wash, sand, coat"),
     "tack_free": (4, 7, 11, "a glove no longer sticks"),
-    "peel": (5, 9, 14, "hard enough that the tape stays down; or leave it on until sanding"),
-    "sand": (14, 24, 36, "only when dust comes off, not gum; wash the blush off with water first"),
-    "turn": (24, 24, 48, "the witness puck is hard; held at bulkheads, not at a fresh seam"),
+    "peel": (5, 9, 14, "hard enough that the tape stays down. Or leave the ply on until sanding"),
+    "sand": (14, 24, 36, "only when dust comes off, not gum. Wash the blush off with water first"),
+    "turn": (24, 24, 48, "the witness puck is hard. Hold the hull at bulkheads, not at a fresh seam"),
     "light": (24, 24, 48, "the witness puck is hard"),
-    "full": (168, 168, 168, "5 to 7 days are usual; the longer counts"),
+    "full": (168, 168, 168, "5 to 7 days are usual, the longer counts"),
 }
 CLOSES = ("recoat_closes",)
 # glass temperatures [K], DiBenedetto's lambda, how far the glass ends above the warmth [K]: remembered ranges
@@ -373,11 +381,11 @@ VESSELS = {"cup": (1 / 2, 0.005, True), "bag": (1 / 2, 0.001, True), "tray": (1 
 # (value, least, most, mark): an aliphatic amine cure 106.6 kJ/eq, READ; 55 to 60 and 46 kJ/mol, READ; what
 # EN 12524 gives for epoxy, glass, timber and polypropylene, READ as the library ht ships it
 HEAT = {
-    "heat_per_epoxide": (106.6e3, 100e3, 118e3, PUBLISHED, "dgeba"), "undiluted": (1, 0.7, 1, MEMORY),
+    "heat_per_epoxide": (106.6e3, 100e3, 118e3, PUBLISHED, "dgeba"), "undiluted": (1, 0.7, 1, "own judgement"),
     "epoxide_weight": (0.187, 0.180, 0.210, PUBLISHED, "dgeba"),
-    "phr": (30, 10, 60, MEMORY), "specific_heat": (2000, 1800, 2100, MEMORY),
+    "phr": (30, 10, 60, "own judgement"), "specific_heat": (2000, 1800, 2100, PUBLISHED, "mix-heat"),
     "filler_heat": (1000, 750, 1600, PUBLISHED, "en-12524"),
-    "conductivity": (0.20, 0.17, 0.25, PUBLISHED, "en-12524"), "density": (1100, 1000, 1200, MEMORY),
+    "conductivity": (0.20, 0.17, 0.25, PUBLISHED, "en-12524"), "density": (1100, 1000, 1200, "own judgement"),
     "wood": (0.13, 0.09, 0.17, PUBLISHED, "iso-10456"), "bench": (0.08, 0.04, 0.15, PUBLISHED, "en-12524"),
     "still": (9, 9, 16, PUBLISHED, "churchill"), "moving": (20, 15, 30, PUBLISHED, "iso-6946"),  # W/m2K
     "uncatalysed": (0.06, 0.02, 0.2, MEMORY),
@@ -411,22 +419,27 @@ NEVER_PUBLISHED = ("losses", "rates", "systems", "tools",
 
 # --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz at 20, 60 and 0 degrees
 # from overhead, Kang's wood
-SUNLIGHT = {"shade": (0, 0, 100, "own judgement", ""), "open": (190, 100, 200, MEMORY, ""),
-            "some": (580, 300, 600, MEMORY, ""),
+SUNLIGHT = {"shade": (0, 0, 100, "own judgement", ""), "open": (190, 100, 200, "own judgement", ""),
+            "some": (580, 300, 600, "own judgement", ""),
             "full": (970, 488, 1035, PUBLISHED, "haurwitz")}
 TAKEN_UP = {"unknown": (0.6, 0.3, 0.95, "own judgement", ""), "white": (0.3, 0.2, 0.45, PUBLISHED, "lbnl"),
-            "bare": (0.4, 0.31, 0.57, PUBLISHED, "wood-sun"), "wet": (0.55, 0.4, 0.7, MEMORY, ""),
-            "putty": (0.6, 0.5, 0.7, MEMORY, ""), "dark": (0.75, 0.65, 0.85, MEMORY, ""),
+            "bare": (0.4, 0.31, 0.57, PUBLISHED, "wood-sun"), "wet": (0.55, 0.4, 0.7, "own judgement", ""),
+            "putty": (0.6, 0.5, 0.7, "own judgement", ""), "dark": (0.75, 0.65, 0.85, "own judgement", ""),
             "black": (0.95, 0.9, 0.97, PUBLISHED, "e1980")}
+# what passes a cover, and the heat that is given off below it; clear glass of 3 mm passes 0.837 (READ in two copies of
+# the department's models)
+COVERS = {"open": (1, 1, COMMON, ""), "glass": (0.84, 0.5, PUBLISHED, "clear-glass")}
+# g/mL where nobody has read it: undiluted resin 1.16, READ; amines 0.96 to 1.05, READ as the library chemicals has them
+PART_DENSITIES = {"resin": (1.10, 1.18, PUBLISHED, "resin-liquid"), "hardener": (0.93, 1.05, PUBLISHED, "crc-amines")}
 
 FIRST = ("Your product's safety data sheet, local codes and licensed practice come first. These are reminders of what "
          "they usually say.")
 REMINDER = "Gloves and goggles on before you open a can. The product's data sheet comes first."
-HOT_POT = ("Do not leave it alone. While you can still hold it, take it outdoors. Set it on bare ground, away from "
-           "anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of the "
-           "smoke. Smoke or flames indoors: leave, close the door, call the fire brigade.")
-SPREAD_OUT = ("It can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a lid. If "
-              "it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
+HOT_POT = ("Do not leave the pot alone. While you can still hold it, take it outdoors. Set it on bare ground, away "
+           "from anything that burns. Spread it thin if it still flows. Never put a lid on it or bin it. Keep out of "
+           "the smoke. Smoke or flames indoors: leave, close the door, call the fire service.")
+SPREAD_OUT = ("The mix can overheat. Spread it thin at once, outdoors, on bare ground or in a tray, never under a "
+              "lid. If it smokes or is too hot to hold, leave it alone and keep away. Then mix a new batch.")
 
 # --- the cautions that always stand: (words, mark)
 STANDING = {
@@ -451,7 +464,7 @@ STANDING = {
 
 # --- the cautions of the moment, the most urgent first: (name, heading, words, the task it leads to, mark)
 MOMENT = (
-    ("hot_now", "It is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
+    ("hot_now", "The pot is hot", "Take it outdoors now: bare ground, thin if it still flows, never a lid.", "hot",
      COMMON),
     ("hull", "Inside the hull", "Enter only with air led in, air tested, someone outside and licensed practice.",
      "confined", COMMON),
@@ -459,13 +472,13 @@ MOMENT = (
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
     ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
-    ("uncured", "Not cured", "Do not sand it yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
+    ("uncured", "Not cured", "Do not sand yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
     ("big_pot", "A big batch", "{amount} in one cup can smoke. Split it, or spread it in a tray at once.", "hot",
      COMMON),
     ("warm_pot", "Warm today", "At {temperature} a cup of {amount} runs away sooner. Mix less and spread it at once.",
      "hot", COMMON),
-    ("hot_pot", "It can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a tray at "
-     "once.", "hot", COMMON),
+    ("hot_pot", "This pot can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a "
+     "tray at once.", "hot", COMMON),
     ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
      "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
@@ -474,7 +487,7 @@ MOMENT = (
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("small_room", "Little air", "{room} with {changes}: open two sides before you open a can.", "mix", COMMON),
-    ("thick", "Thick layer", "{depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
+    ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
     ("cold", "Cold", "Warm the cans in warm water, and keep flames and heaters with a flame away from "
      "them.", "open", COMMON),
     ("blush", "Wash first", "Water and a pad before any sandpaper: blush sanded in stays in.", "peel", COMMON),
@@ -515,7 +528,7 @@ STATEMENTS = {
                        CP),
     # 29 CFR 1915.12 (READ): oxygen at or above 19.5 and below 22.0 %, then flammable below 10 % LEL, then toxic
     "confined_tested": ("confined", "have", "Test the air before entry, in this order: oxygen, flammable vapour, toxic "
-                        "vapour. Oxygen from 19.5 up to 22 %, flammable vapour under a tenth of its lower explosive "
+                        "vapour. Oxygen from 19.5 up to 22%, flammable vapour under a tenth of its lower explosive "
                         "limit.",
                         PUBLISHED + " 1915.12"),
     "confined_air": ("confined", "air", "Vapour is heavier than air and lies in the bilge. Lead air in by hose to "
@@ -539,7 +552,7 @@ STATEMENTS = {
                    "solvent's sheet names. Change it when wet.", CP),
     "wipe_eyes": ("wipe clean", "eyes", "Solvent splashes off a cloth and a brush. Wear goggles.", CP),
     "wipe_breathing": ("wipe", "breathing", "Fresh air comes before a mask. Let it carry the vapour away.", CP),
-    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep it off, bare hands above all.", CP),
+    "wipe_skin": ("wipe", "skin", "Solvent takes the fat out of skin. Keep solvent off, bare hands above all.", CP),
     "wipe_clothes": ("wipe", "clothes", "Synthetics can spark: wear cotton. Change wet clothes.", CP),
     "wipe_air": ("wipe clean", "air", "Work outdoors if you can. Indoors, see the air panel: grams, minutes and this "
                  "room decide.", CP),
@@ -561,8 +574,8 @@ STATEMENTS = {
     "peel_skin": ("peel", "skin", "The greasy film is amine blush. Wash it off the work and off you, with water.", CP),
     "peel_never": ("peel", "never", "Never sand blush in. Wash it off with water first.", CP),
     "peel_stop": ("peel", "stop", "If it is tacky under the peel ply, leave it to cure.", CP),
-    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a nail in and sand one stroke. If it leaves a mark, "
-                    "or dust clumps and clogs, wait.", CP),
+    "sand_unsure": ("sand", "stop", "Not sure it is cured? Press a fingernail in and sand one stroke. If the nail "
+                    "leaves a mark, or dust clumps and clogs, wait.", CP),
     "sand_soft": ("sand", "stop", "The dust of uncured epoxy can make you allergic. Do not sand it. Warm it, wait, or "
                   "scrape it in curls.", CP),
     "sand_hard": ("sand", "stop", "Stop where dust clumps, the paper clogs or it smells: that patch is not cured.", CP),
@@ -586,22 +599,22 @@ STATEMENTS = {
     "hot_hands": ("hot fire", "hands", "Do not carry a smoking cup in thin gloves: they melt. Use a metal bucket or "
                   "tongs.",
                   CP),
-    "hot_eyes": ("hot", "eyes", "It can spit. Goggles on, face turned away.", CP),
+    "hot_eyes": ("hot", "eyes", "The mix can spit. Goggles on, face turned away.", CP),
     "hot_breathing": ("hot", "breathing", "Do not breathe the smoke. None of your masks is made for it.", CP),
     "hot_skin": ("hot", "skin", "Hot resin sticks and keeps burning. Keep sleeves down.", CP),
-    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin. Keep well back in them.", CP),
-    "hot_air": ("hot", "air", "Take it out of the room, open doors, stay upwind.", CP),
-    "hot_fire": ("hot", "fire", "Take it outdoors onto bare ground, away from everything that burns. If it still "
-                 "flows, spread it thin in a tray.", CP),
+    "hot_clothes": ("hot fire", "clothes", "Synthetic clothes melt onto skin. If you wear them, keep well back.", CP),
+    "hot_air": ("hot", "air", "Take the pot out of the room, open doors, stay upwind.", CP),
+    "hot_fire": ("hot", "fire", "Take the pot outdoors onto bare ground, away from everything that burns. If the mix "
+                 "still flows, spread it thin in a tray.", CP),
     "hot_others": ("hot", "others", "Everybody out of the smoke. Nobody leans over the pot.", CP),
     "hot_never": ("hot", "never", "Never put a lid on a hot pot. Never put it in a bin.", CP),
-    "hot_stop": ("hot", "stop", "If it smokes and you cannot carry it at arm's length, leave and call the fire "
+    "hot_stop": ("hot", "stop", "If the pot smokes and you cannot carry it at arm's length, leave and call the fire "
                  "service.",
                  CP),
     "leftover_have": ("leftover", "have", "A flat tray lined with film, outdoors, under a roof.", CP),
     "leftover_fire": ("leftover", "fire", "In a full cup, leftovers can smoke and burn hours later. Spread them thin "
                       "outdoors, at most a finger's breadth.", CP),
-    "leftover_others": ("leftover", "others", "Keep it out of reach of children and pets until hard.", CP),
+    "leftover_others": ("leftover", "others", "Keep leftovers out of reach of children and pets until hard.", CP),
     "leftover_never": ("leftover", "never", "Never put a lid on leftovers. Never pour them into one cup.", CP),
     "leftover_stop": ("leftover", "stop", "If a tray gets warm, spread it thinner, further from the house.", CP),
     "waste_have": ("waste", "have", "A metal bin with a lid outdoors, bags, labels that say what is in them.", CP),
@@ -610,7 +623,7 @@ STATEMENTS = {
     "waste_eyes": ("waste", "eyes", "Wear goggles to pour and to squeeze out bags.", CP),
     "waste_breathing": ("waste", "breathing", "Outdoors a mask is not usual. Against dust, wear a particle "
                         "filter.", CP),
-    "waste_skin": ("waste", "skin", "Then wash hands and arms with soap, up to where the glove ended.", CP),
+    "waste_skin": ("waste", "skin", "Afterwards wash hands and arms with soap, up to where the glove ended.", CP),
     "waste_air": ("waste", "air", "Sort waste outdoors.", CP),
     "waste_fire": ("waste", "fire", "Solvent cloths in a heap can catch fire. Dry them flat outdoors, or put them "
                    "under water in a closed metal bin.", CP),
@@ -621,17 +634,16 @@ STATEMENTS = {
                      "is.", CP),
     "spill_have": ("spill", "have", "Sand, earth or cat litter, a scraper, bags, soap and water, gloves.", CP),
     "spill_air": ("spill", "air", "Open doors and windows first. Solvent spilt indoors: get out, touch no switch until "
-                  "it is aired.",
-                  CP),
+                  "the room is aired.", CP),
     "spill_fire": ("spill", "fire", "Mixed resin or hardener can heat up in a heap of sawdust or paper. Sand is "
                    "better.", CP),
     "spill_collect": ("spill", "have", "Collect spillage.", PUBLISHED + " ghs"),
-    "spill_stop": ("spill", "stop", "If you cannot take it up in a few minutes, or it runs to a drain, call for help.",
-                   CP),
+    "spill_stop": ("spill", "stop", "If you cannot clean the spill up in a few minutes, or it runs to a drain, call "
+                   "for help.", CP),
     "fire_have": ("fire", "have", "A foam, powder or CO2 extinguisher by the door, known to everybody. The emergency "
                   "number.", CP),
-    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once. Otherwise get out, shut the door, call the "
-                  "fire service.", CP),
+    "fire_fire": ("fire", "fire", "Small fire, door behind you: try once to put it out. Otherwise get out, shut the "
+                  "door, call the fire service.", CP),
     "fire_breathing": ("fire", "breathing", "Epoxy smoke is poisonous. Stay low, get out.", CP),
     "fire_eyes": ("fire", "eyes", "Smoke blinds. Know the way out by touch.", CP),
     "fire_skin": ("fire", "skin", "Clothes on fire: stop, lie down, roll, put water on them.", CP),
@@ -742,16 +754,16 @@ SAID = (
      "that the cure may stop for good, even if the mix stays liquid. Warm the shed, the wood and the resin first, or "
      "use a faster hardener."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", "It runs away: it smokes, foams, melts the cup, "
-     "burns "
-     "skin, and can catch fire, about ... after mixing. Use it, or spread it thin, within ..."),
+     "burns skin, and can catch fire. Expected about ... after mixing. Use it, or spread it thin, within ..."),
     ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "damp", "Do not coat or tape now. Warm the surface "
      "to 3... above the dew point, or wait. A burning gas heater makes it worse: it gives off water."),
-    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% humidity many hardeners blush, however "
-     "warm the surface."),
+    ("dew", {"air": "20", "humidity": "90", "surface": "19"}, "humid", "Above 85% humidity many hardeners blush, "
+     "however warm the surface."),
     ("thicken", {"thicken": "yes", "filler": "glass-spheres", "purpose": "seam"}, "fairing_only", "Glass "
      "microspheres: for "
      "fairing only, never for load in a seam. Use wood flour, cotton fibre or silica."),
-    ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of it. " + STANDING["heat"][0]),
+    ("pot", {"started": "0", "now": "3600", "duration": "20 min"}, "stop", "Use no more of this pot. "
+     + STANDING["heat"][0]),
     ("rescue", {"rescue": "yes", "readings": [{"shown": "180"}, {"shown": "270"}], "first_contact": "0", "now": "60",
                 **HOT_LABEL}, "past_saving", "No time to add and stir. " + SPREAD_OUT),
     ("rescue", {"rescue": "yes", "system": {"by_weight": "3:1"}, "readings": [{"shown": "180"}, {"shown": "270"}]},

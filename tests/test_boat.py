@@ -277,7 +277,7 @@ def test_what_is_cut_off_the_remnants_and_what_is_left_make_their_length():
     without = lines_of()
     assert sum(one["value"] for name, one in lines.items() if name.startswith("cut_")) == pytest.approx(
         sum(one["value"] for name, one in without.items() if name.startswith("cut_")))
-    assert lines["remnant_0"]["label"] == "Left of Long roll"
+    assert lines["remnant_0"]["label"] == "Rest of Long roll"
     assert lines["remnant_3"]["text"] == "not cut" and lines["remnant_3"]["unit"] == ""
     assert any("Long roll, 30 m" in one["label"] for one in lines.values())
 

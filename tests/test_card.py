@@ -157,7 +157,7 @@ def test_timings_stand_against_the_label():
     answer = moves.answer("timings", {"rows": rows})
     found = {line["name"]: line for line in answer["lines"]}
     assert found["share"]["value"] == pytest.approx(-0.1)
-    assert found["share"]["text"] == "10 % sooner"
+    assert found["share"]["text"] == "10% sooner"
     assert found["shortest"]["text"] == "24 min"
     bars = [shape for shape in answer["figures"][0]["shapes"] if shape["role"] == "mix"]
     tall = [shape["points"][2][1] - shape["points"][0][1] for shape in bars]

@@ -82,7 +82,7 @@ def test_no_mixture_of_limits_is_dear(move):
 def test_what_makes_too_many_pieces_is_refused_at_the_row_that_makes_most_with_what_to_do():
     error, = moves.answer("boat", LONG)["errors"]
     assert error["field"] == "joints.0.copies"
-    assert error["message"] == ("Joint 1: all joints together make 74,000 pieces of tape and peel ply, at most 1,000 "
+    assert error["message"] == ("Joint 1: all joints make 74,000 pieces of tape and peel ply, at most 1,000 "
                                 "fit. Type fewer copies, or split the boat into two")
 
 

@@ -14,14 +14,14 @@ TOLD = re.compile(r"(?<![-\w.,])(\d[\d.]*\d|\d)(?:(?: to | : |, )\d[\d.]*)* ?(" 
 # what keeps a figure though every row changes, and why it may
 STAYS = (
     (r"for each 1[08] °[CF] warmer", "how the row is counted: for each so many degrees"),
-    (r"to (100 g|3\.53 oz) of epoxy", "per hundred"),
+    (r"per (100 g|3\.53 oz) of epoxy", "per hundred"),
     (r", at (25 °C|77 °F)$", "to which temperature times are kept: an equation's own, whatever a label says"),
-    (r"like |: 75 : 100 mm|3 : 3\.94 in|Stiffening 31 min|In the order of the parts|Angle inside|0\.8 : 1\.4",
+    (r"like |: 75 : 100 mm|3 : 3\.94 in|Stiffening 31 min|In the order of the parts|Inside angle|0\.8 : 1\.4",
      "shows how to type"),
     (r"^Air tested before entry|above 65 °C", "a statement that stands in the catalogue whole"),
     (r"measure me: |long on the paper|a bar of ", "a drawing's own measure"),
     (r"^24 h$|first 24 h", "a clock, a day"),
-    (r"^used \d+ minutes? after|\b1 minute (left|since)|^1 min longer$", "what a clock shows, to the minute"),
+    (r"^used \d+ minutes? after|\b1 minute (left|ago)|^1 min longer$", "what a clock shows, to the minute"),
     (r"^own batches count", "a ratio of two rows that change alike"),
     (r"^(1g|400mL)$", "how a row is called in a link: it stays for years"),
     (r"often (20|68) °", "what labels say"),

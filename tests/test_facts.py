@@ -45,7 +45,7 @@ print(json.dumps([said, moves.answer(move, typed)]))
 
 # module, its source, changed, what is asked, what is not said any more, what is said instead
 FOLLOWS = [
-    ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "above 12 mm", "above 9 mm"),
+    ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "deeper than 12 mm", "deeper than 9 mm"),
     ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
     ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
     ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
@@ -57,13 +57,14 @@ FOLLOWS = [
      "30° to 150°", "35° to 145°"),
     ("measuring", "MARK_ERROR = 0.001", "MARK_ERROR = 0.002", "measure", STICK, "1 mm on each mark",
      "2 mm on each mark"),
-    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "; 300 g", "; 350 g"),
+    ("cautions", '"caution-from-big", 0.3,', '"caution-from-big", 0.35,', "plan", {}, "If empty: 300 g",
+     "If empty: 350 g"),
     ("containers", '("heat_per_epoxide", 106600.0, 100000.0,', '("heat_per_epoxide", 106600.0, 90000.0,', "heat",
      {"air": "20"}, "100 to 118 kJ/mol", "90 to 118 kJ/mol"),
     ("cure_times", "ENERGY = (55000.0,", "ENERGY = (56000.0,", "cure", {"air": "20"}, "energy 55 kJ", "energy 56 kJ"),
     ("glass", "FOR_BUYING = (0.45,", "FOR_BUYING = (0.42,", "heat", {"air": "20"}, "tape 45% glass", "tape 42% glass"),
     ("plans", "WARMTH = 293.15", "WARMTH = 295.15", "boat", {}, "empty: 20 °C", "empty: 22 °C"),
-    ("airing", '"air-rule-pressure", 5,', '"air-rule-pressure", 6,', "air", {"fan_runs": "in"}, "up; 5 Pa", "up; 6 Pa"),
+    ("airing", '"air-rule-pressure", 5,', '"air-rule-pressure", 6,', "air", {"fan_runs": "in"}, "up, 5 Pa", "up, 6 Pa"),
 ]
 
 # figures that a text may hold, though no row has them: how to type, what a unit is, what a word means
@@ -122,7 +123,7 @@ def test_what_is_said_follows_the_row(module, old, new, move, typed, before, aft
 
 
 # rows that nobody has looked up or judged: the count only falls. What is left is said on the screen where it counts
-MOST_FROM_MEMORY = 79
+MOST_FROM_MEMORY = 58
 
 
 def test_no_more_rows_are_from_memory():
@@ -170,7 +171,7 @@ def test_an_answer_that_hangs_on_a_remembered_row_says_so():
     asked = json.loads(facts.ASKED.read_text(encoding="utf-8"))
     rows = [name for module in facts.MODULES for name in remembered(module)]
     questions = {asked["of"][name][0]: name for name in rows if name in asked["of"]}
-    assert len(rows) > 100 and len(questions) > 20
+    assert len(rows) > 100 and len(questions) > 15
     silent = [(name, asked["questions"][place]) for place, name in questions.items()
               if "memory" not in facts.ask(asked["questions"][place])]
     assert silent == []

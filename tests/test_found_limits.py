@@ -53,7 +53,7 @@ LIMITS = {
         "Doubt of your own timing": "doubt own timing", "Doubt of the label's pot life": "doubt label pot life",
         "Doubt of the label's film time": "doubt film"},
     "How long a mix can be used": {
-        "A bead of putty on wood": "bead used", "A thin film": "film used",
+        "A cove of putty on wood": "cove used", "A thin film": "film used",
         "Pot life goes with the mass to minus this power": "pot life mass",
         "Quicker for each 10 °C warmer": "quicker warmer", "Share of a window that a plan uses": "plan window",
         "Share used of a film's time to the gel": "film gel"},

@@ -338,7 +338,7 @@ def test_a_pot_that_would_run_away_is_told_with_what_to_do():
     assert warning["rank"] == "warn"
     caution = said(HOT_POT, reader())
     assert warning["caution"] == caution
-    for words in ("outdoors", "bare ground", "never put a lid", "leave", "fire brigade", "smoke"):
+    for words in ("outdoors", "bare ground", "never put a lid", "leave", "fire service", "smoke"):
         assert words in caution.lower() + warning["text"].lower()
     assert found["peak"]["text"] == "over 150 °C"
     cool = lines({"air": "18", "batch": "100", "container": "film"})

@@ -138,7 +138,7 @@ def test_what_a_cup_holds_is_the_same_mass_in_the_caution_of_a_pour_and_of_its_c
     """
     told = screen("pour", *pour, ("air", "20"))
     dose = [row["value"] for _, answer in told["answers"] for row in answer["lines"] if row["name"] == "dose"] or [0.0]
-    leads = [one for _, answer in told["answers"] for one in answer["leads"] if one["label"] == "Start its clock"]
+    leads = [one for _, answer in told["answers"] for one in answer["leads"] if one["label"] == "Start the clock"]
     said = re.search(r"(\d+) g (left in one pot|in one cup)", told["caution"])
     assert said, told["caution"]
     if grams:

@@ -114,7 +114,7 @@ def test_the_limits_that_a_message_names_are_themselves_read():
         Number("mass", "Mass", unit="g", low=5, high=5000),
     ):
         for system in ("metric", "us"):
-            low, high = refused(item, "99999999", units=system)[item.name].partition("from ")[2].split(" to ")
+            low, high = refused(item, "99999999", units=system)[item.name].partition(": type ")[2].split(" to ")
             for limit in (low, high):
                 read_back = read(item, limit, units=system)
                 if isinstance(read_back, dict):
@@ -124,7 +124,7 @@ def test_the_limits_that_a_message_names_are_themselves_read():
 def test_optional_whole_and_above():
     assert read(Number("n", "N", optional=True), "") is None
     assert refused(Number("n", "N"), "") == {"n": "N: type a number"}
-    assert refused(Number("n", "N", unit="g"), None) == {"n": "N: type a number in g"}
+    assert refused(Number("n", "N", unit="g"), None) == {"n": "N: type a number (g)"}
     assert read(Number("n", "N", whole=True), "3") == 3
     assert refused(Number("n", "N", whole=True), "3.5") == {"n": "N: type a whole number"}
     assert "more than 0" in refused(Number("n", "N", above=True), "0")["n"]
@@ -147,8 +147,8 @@ def test_a_text_keeps_words_and_drops_control_characters():
     name = Text("name", "Name", most=10)
     assert read(name, " Bow \x00seam\n") == "Bow seam"
     assert read(name, "Öse <b>") == "Öse <b>"
-    assert refused(name, "x" * 11) == {"name": "Name: too long, at most 10 characters"}
-    assert refused(name, "x" * 100000) == {"name": "Name: too long, at most 10 characters"}
+    assert refused(name, "x" * 11) == {"name": "Name: too long, type at most 10 characters"}
+    assert refused(name, "x" * 100000) == {"name": "Name: too long, type at most 10 characters"}
     assert refused(name, ["a"]) == {"name": "Name: type a few words"}
 
 
@@ -324,7 +324,7 @@ def test_what_a_row_keeps_as_read_is_never_another_answer():
 
 
 def test_too_few_rows_are_asked_for():
-    assert refused(Group("rows", "Rows", ROWS, least=2), [{"shown": "1"}]) == {"rows": "Rows: at least 2 of them"}
+    assert refused(Group("rows", "Rows", ROWS, least=2), [{"shown": "1"}]) == {"rows": "Rows: add at least 2"}
 
 
 def test_all_errors_are_told_at_once_in_the_order_of_the_form():

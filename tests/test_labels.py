@@ -154,7 +154,7 @@ def test_no_screen_gives_a_figure_by_it(screen):
 def test_the_kit_says_so_on_keeping():
     found = answer("kit", kind="system", system=OFF)
     assert fields(found) == ["system.by_volume"]
-    assert "off the ratio by volume: too much for any pour" in found["errors"][0]["message"]
+    assert "off the ratio by volume: too much for any batch" in found["errors"][0]["message"]
 
 
 def test_a_label_within_the_limit_of_the_trade_is_used():

@@ -444,3 +444,14 @@ def test_a_scales_own_error_counts_where_the_scale_is_doubted_and_is_said():
     assert wide["spread"]["rough"].endswith("and its own error of ±1.00 g")
     assert wide["spread"]["value"] == pytest.approx(plain["spread"]["value"] * 5 ** 0.5)
     assert wide["smallest"]["value"] > 2 * plain["smallest"]["value"] and "too_small" in wide
+
+
+@pytest.mark.parametrize(("step", "own"), [("20 g", "20 g"), ("20 g", "60 g"), ("100 g", "300 g"), ("3 oz", "10 oz")])
+def test_a_coarse_scale_may_be_off_by_three_of_its_steps(step, own):
+    """Old main: no more than 10 g could be typed, half a step of a scale that shows 20 g. In service a verified scale
+    may be off by as much as three steps (OIML R 76-1, 3.5, from memory: twice one and a half)."""
+    found = moves.answer("measure", {"amount": "9 kg", "way": "scale", "system": {"by_weight": "345:98"},
+                                     "scale": {"step": step, "own_error": own}})
+    assert found["errors"] == []
+    spread = next(one for one in found["lines"] if one["name"] == "spread")
+    assert "its own error of" in spread["rough"]

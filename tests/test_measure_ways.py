@@ -282,7 +282,7 @@ def test_a_bench_lists_every_way_best_first_and_says_why():
     figures = [one["value"] for one in found]
     assert {one["name"] for one in found} == {"way_scale", "way_syringes", "way_graduated", "way_stick", "way_pumps"}
     assert figures == sorted(figures)
-    assert all("batch in ratio for" in one["text"] or "in ratio from" in one["text"] for one in found)
+    assert all("never in ratio for" in one["text"] or "in ratio from" in one["text"] for one in found)
     assert lines(compare="yes", amount="1000")["best_way"]["text"].startswith("Scale")
 
 

@@ -136,7 +136,8 @@ def test_two_that_contradict_each_other_are_side_by_side_and_the_shorter_is_used
             {"length": "1", "putty": "240", "wet": "20"}]))[0]]
     for found in asked:
         text = found["contradict_1"]["text"]
-        assert "usable after 15 min" in text and "too stiff to use after 12 min" in text and found["contradict_1"]["rank"] == "ask"
+        assert "usable after 15 min" in text and "too stiff to use after 12 min" in text
+        assert found["contradict_1"]["rank"] == "ask"
     assert not contradictions(read("good 9 min 240 g cup 20 °C; " + GONE))
     assert not contradictions(read("good 15 min 240 g tray 20 °C; " + GONE))  # an easier pot may last
     assert contradictions(read("good 15 min 300 g cup 22 °C; " + GONE))  # a harder one may not
@@ -147,7 +148,7 @@ def test_a_good_that_is_gainsaid_by_one_that_stiffened_lifts_nothing():
 
 
 @pytest.mark.parametrize(("means", "words"), [
-    ("open", "the label's pot life taken as the end"), ("gel", "the label's gel time"),
+    ("open", "the label's pot life counted as the end"), ("gel", "the label's gel time"),
     ("work", "the label's working time")])
 def test_each_screen_says_what_its_minutes_mean(means, words):
     system = dict(LABEL, pot_meaning=means)
@@ -188,7 +189,7 @@ def test_start_its_clock_carries_all_that_the_time_depends_on(typed):
     screen = dict(json.loads(call(json.dumps({"screen": "pour", "pairs": [
         *system, ["amount", "60 g"], *typed]})))["answers"])
     told = {row["name"]: row for row in screen["measure"]["lines"]}["usable"]["value"]
-    pairs = led(screen["thicken"], "Start its clock")
+    pairs = led(screen["thicken"], "Start the clock")
     before = [["air", "25"], ["filler", "60 %"], ["resin_temperature", "50"], ["cup_width", "300 mm"],
               ["container", "film"], ["batch", "5 kg"]]
     names = [name for name, _ in pairs]
@@ -213,7 +214,7 @@ def test_the_error_of_a_stick_is_told_as_what_is_usual_and_what_it_is_at_worst()
                                  "cup": {"bottom": "60", "top": "60", "height": "100"}})[0]["spread"]
     each = 2.827433 / 25
     assert found["value"] == pytest.approx((each**2 + (each + each / 3) ** 2) ** 0.5, rel=1e-5)
-    assert found["rough"].startswith("usual, ") and "at worst ±26.4%" in found["rough"]
+    assert found["rough"].startswith("usual, ") and "At worst ±26.4%" in found["rough"]
 
 
 def test_strokes_that_were_weighed_weigh_what_they_weighed():
@@ -223,7 +224,7 @@ def test_strokes_that_were_weighed_weigh_what_they_weighed():
     for densities in ("1.15:0.98", "1.30:0.80"):
         tree = {"system": {"by_volume": "3:1", "densities": densities}, "amount": "100 g", "way": "pumps",
                 "pumps": {"ten_strokes": "118:31"}, "counted": [{"strokes": "8"}, {"strokes": "8"}]}
-        masses.append(dict(map(tuple, led(moves.answer("thicken", tree), "Start its clock")))["batch"])
+        masses.append(dict(map(tuple, led(moves.answer("thicken", tree), "Start the clock")))["batch"])
         assert answered("measure", tree)[1]["lines"] and "119 g" in str(
             [row["text"] for row in moves.answer("measure", tree)["lines"] if row["name"] == "pumped"])
     assert masses == ["119 g", "119 g"]

@@ -158,3 +158,106 @@ def test_a_timing_says_what_was_in_it():
     """Two that contradict each other are shown side by side, each with its filler."""
     system = dict(SYSTEM, timings="good 30 min 500 g cup 25 °C; gone 9 min 100 g cup 20 °C filler 20 %")
     assert any("20% filler" in line["text"] for line in heat(system)["lines"])
+
+
+# in the sun
+
+SUNNY = {"sun": "full", "looks": "black"}
+AT = {"air": "20", "batch": "240"}
+
+
+@pytest.mark.parametrize(("text", "sun"), [
+    ("gone 12 min 240 g cup 20 °C", ("", "unknown", "open")),
+    ("12 min 240 g cup 20 °C in the sun", ("full", "unknown", "open")),
+    ("12 min in full sun, 240 g, black cup, 20 °C", ("full", "black", "open")),
+    ("12 min 240 g cup 20 °C some sun white glass", ("some", "white", "glass")),
+    ("12 min 240 g cup 20 °C sun some", ("some", "unknown", "open")),
+    ("12 min 240 g cup 20 °C in the shade", ("shade", "unknown", "open"))])
+def test_a_timing_says_whether_it_stood_in_the_sun(text, sun):
+    """Old main: "in the sun" was refused, and a pot timed there counted as one of the shade."""
+    [row] = read_timings(text)
+    assert (row["sun"], row["looks"], row["cover"]) == sun and row["after"] == 720
+    again = timings_text([row])
+    assert timings_text(read_timings(again)) == again and ("sun" in again) == (sun[0] not in ("", "shade"))
+
+
+@pytest.mark.parametrize("said", ["stiffening", "gone", "good"])
+def test_what_was_seen_in_the_sun_sets_no_time_of_the_shade(said):
+    """A pot that the sun made stiff in 6 min told 6 min of the shade; how much sun it took up nobody knows."""
+    seen = dict(SYSTEM, timings=f"{said} 6 min 240 g cup 20 °C in full sun")
+    found = by_name(heat(seen, **AT))
+    plain = by_name(heat(SYSTEM, **AT))
+    assert found["usable"]["value"] == plain["usable"]["value"]
+    assert "1 own timing was in other sun" in found["other_sun"]["text"] and found["other_sun"]["rank"] == "ask"
+    assert "own timing" not in found["usable"]["rough"] and "other_sun" not in plain
+
+
+@pytest.mark.parametrize(("said", "after"), [("stiffening", 25), ("stiffening", 4), ("gone", 4), ("good", 25)])
+def test_the_same_pot_in_the_same_sun_is_told_as_it_was_seen(said, after):
+    seen = dict(SYSTEM, timings=f"{said} {after} min 240 g cup 20 °C full sun black")
+    found = by_name(heat(seen, **AT, **SUNNY))
+    assert found["usable"]["value"] == pytest.approx(0.8 * after * 60)
+    assert "in full sun" in found["usable"]["rough"] and "other_sun" not in found
+
+
+def test_a_weaker_sun_bounds_a_stronger_one_and_never_lengthens_it():
+    seen = dict(SYSTEM, timings="stiffening 4 min 240 g cup 20 °C some sun white")
+    assert usable(seen, **AT, **SUNNY) == pytest.approx(0.8 * 240)
+    late = dict(SYSTEM, timings="good 60 min 240 g cup 20 °C some sun white")
+    assert usable(late, **AT, **SUNNY) == usable(SYSTEM, **AT, **SUNNY)
+    lasted = dict(SYSTEM, timings="good 60 min 240 g cup 20 °C full sun black")
+    assert usable(lasted, **AT) == pytest.approx(0.8 * 3600)  # what the sun did not end, the shade does not
+
+
+@pytest.mark.parametrize("beside", ["", " in the shade"])
+def test_what_was_seen_in_the_shade_counts_in_the_sun_as_before(beside):
+    seen = dict(SYSTEM, timings="stiffening 12 min 240 g cup 20 °C" + beside)
+    assert usable(seen, **AT, **SUNNY) < usable(SYSTEM, **AT, **SUNNY)
+    assert usable(seen, **AT) == pytest.approx(0.8 * 720, rel=0.02)
+
+
+def test_a_clock_that_is_started_in_the_sun_hands_it_on():
+    found = heat(SYSTEM, **AT, **SUNNY)
+    [lead] = [one for one in found["leads"] if one["label"] == "Start the clock"]
+    row = {name[7:]: text for name, text in lead["pairs"] if name.startswith("timing.")}
+    assert (row["sun"], row["looks"]) == ("full", "black") and "cover" not in row
+    told = " ".join(["gone", "4 min", *row.values()])  # as the page joins it to what is kept
+    assert usable(dict(SYSTEM, timings=told), **AT, **SUNNY) == pytest.approx(0.8 * 240)
+    assert usable(SYSTEM, timings=[dict(row, said="gone", after="4 min")], **AT, **SUNNY) == pytest.approx(0.8 * 240)
+    shade = next(one for one in heat(SYSTEM, **AT, sun="shade")["leads"] if one["label"] == "Start the clock")
+    assert not [name for name, _ in shade["pairs"] if name.startswith("timing.sun")]
+
+
+@pytest.mark.parametrize("sun", ["", "full"])
+def test_plan_and_clock_count_a_timing_of_the_sun_alike(sun):
+    kept = dict(SYSTEM, timings="gone 25 min 60 g bag 18 °C full sun")
+    pieces = [{"length": "1", "putty": "60", "wet": "0"}]
+    found = by_name(moves.answer("plan", dict(FREE, system=kept, temperature="18", pieces=pieces, smallest="0",
+                                              sun=sun, share="80")))
+    assert ("other_sun" in found) == (sun == "")
+    if sun:
+        assert found["window_pot"]["value"] == pytest.approx(0.8 * 1500)
+    else:
+        assert "own timing" not in found["window_pot"]["rough"]
+
+
+def test_a_plan_starts_its_clock_in_the_sun_of_the_day():
+    pieces = [{"length": "0.2", "putty": "60", "wet": "0"}]
+    found = moves.answer("plan", dict(FREE, temperature="12", pieces=pieces, smallest="0", sun="open", looks="white"))
+    lead = next(one for one in found["leads"] if one["label"].startswith("Start the clock"))
+    assert {"timing.sun": "open", "timing.looks": "white"}.items() <= dict(lead["pairs"]).items()
+
+
+def test_two_timings_contradict_each_other_only_where_the_harder_one_lasted():
+    hard = dict(SYSTEM, timings="good 30 min 240 g cup 20 °C full sun; gone 9 min 240 g cup 20 °C")
+    easy = dict(SYSTEM, timings="good 30 min 240 g cup 20 °C; gone 9 min 240 g cup 20 °C full sun")
+    assert "contradict_1" in by_name(heat(hard, **AT)) and "contradict_1" not in by_name(heat(easy, **AT))
+
+
+def test_a_system_known_by_the_sun_alone_is_not_known():
+    found = moves.answer("heat", {"air": "20", "system": {"by_weight": "100:30",
+                                                          "timings": "9 min 240 g cup 20 °C in sun"}})
+    assert [error["field"] for error in found["errors"]] == ["system.pot_time"]
+    planned = moves.answer("plan", dict(FREE, system={"by_weight": "100:30",
+                                                      "timings": "9 min 240 g cup 20 °C in sun"}, smallest="0"))
+    assert [error["field"] for error in planned["errors"]] == ["system.pot_time"]

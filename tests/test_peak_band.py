@@ -7,7 +7,7 @@ import small_pots
 from covemix.shared.catalogue.containers import AIR, HOT, HOT_POT, MATTER
 from covemix.shared.catalogue.pots import SIZES
 from covemix.shared.clock import heat, peak_band
-from covemix.shared.clock.heat_model import calibration_of, container_mix, facts, mixed_resin
+from covemix.shared.clock.heat_model import calibration_of, container_mix, facts, mixed_resin, pot_of
 from covemix.shared.clock.hot_pot import RUNS_AWAY, peak_temperature
 from covemix.shared.clock.pot_heat import COOL_END, HOT_END, pot
 from covemix.shared.door import moves
@@ -17,6 +17,7 @@ from covemix.shared.equations.integrate import pot_run
 from covemix.shared.forms import inputs
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
+from test_integrate import by_scipy
 
 LABEL = {"by_weight": "100:44", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
 SLOW = dict(LABEL, pot_time="60")
@@ -172,3 +173,20 @@ def test_pour_and_clock_tell_one_band():
     assert told[0]["text"] == told[1]["text"] and told[0]["value"] == pytest.approx(told[1]["value"], abs=0.02)
     values = asked()
     assert peak_temperature(values["system"], 0.06, "cup", 288.15) == pytest.approx(told[1]["value"], abs=0.02)
+
+
+@pytest.mark.parametrize(("minutes", "celsius", "grams", "more"), [
+    ("30", 15, 60, {}), ("30", 25, 240, {}), ("60", 35, 100, {"sun": "full"}), ("5", 35, 20000, {}),
+    ("15", 5, 5000, {}),
+    ("15", 25, 240, {"container": "bag", "resin_temperature": "10"})])
+def test_the_minute_of_a_told_peak_is_that_of_scipy(outside, minutes, celsius, grams, more):
+    """scipy solve_ivp, LSODA, rtol 1e-10, each chemistry of the hot end, until long after its top."""
+    values = asked(dict(LABEL, pot_time=minutes), celsius, grams, **more)
+    container, tops = values["container"], []
+    here = pot_of(values, container, grams / 1000, HOT_END)
+    for rates in peak_band.corners(values, HOT_END):
+        run = pot_run(rates, here, USABLE, whole=True)
+        tops.append(by_scipy(rates, here, 4 * run.points[-1][0])[2])
+    told = peak_band.band(values, container, grams / 1000).time
+    outside(f"heat peak of {grams} g at {celsius} degC, label {minutes} min: minute", "scipy, LSODA, rtol 1e-10",
+            min(tops) / 60, told / 60, rel=0.01)

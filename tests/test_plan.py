@@ -164,7 +164,8 @@ def test_what_is_mixed_only_because_the_scale_holds_no_less_is_told_as_surplus()
     assert "Put 110 g onto the tray, 105 g of it surplus." in found["amount_mix"]["rough"]
     assert found["over"]["text"] == "105 g" and found["over"]["rank"] == "more"
     assert found["over"]["rough"] == "no mix below 120 g can be measured accurately"
-    assert found["surplus"]["rough"].startswith("no mix below 120 g can be measured accurately. Use a finer scale, pumps or")
+    assert found["surplus"]["rough"].startswith("no mix below 120 g can be measured accurately. "
+                                                "Use a finer scale, pumps or")
     assert found["surplus"]["rank"] == "beside"
     enough = by_name(answered(pieces=piece, smallest="0", one_mix="sound"))
     assert "over" not in enough and "surplus" not in str(enough)
@@ -412,7 +413,8 @@ def test_what_is_in_time_is_told_no_later_than_its_limit():
                     assert ended[step] <= clock_time(told[limit]["text"][3:]), (day, number, limit)
                     near += told[limit]["value"] - steps[step]["value"] < 60
             # the limit names its step: with a mix of its own for the tape, that mixing; else the wetting out
-            own = ("step_wet_mix",) if told["by_tape"]["label"] == "Start mixing the wet-out" else ("step_wet", "step_roll")
+            mixed_apart = told["by_tape"]["label"] == "Start mixing the wet-out"
+            own = ("step_wet_mix",) if mixed_apart else ("step_wet", "step_roll")
             first = next(begun[name] for name in own if name in steps)
             assert ("step_wet_mix" in steps) == (own == ("step_wet_mix",))
             assert first <= clock_time(told["by_tape"]["text"][3:])
@@ -766,7 +768,7 @@ def test_the_timeline_of_tape_alone_says_what_its_mark_is():
 
 def test_neither_putty_nor_tape_is_said_at_the_field():
     error, = moves.answer("plan", dict(HAND, pieces=[HAND["pieces"][0], dict(TAPE[0], wet="0")]))["errors"]
-    assert error["field"] == "pieces.1.putty" and "Type one, or take the piece out" in error["message"]
+    assert error["field"] == "pieces.1.putty" and "Type one, or remove the piece" in error["message"]
 
 
 def test_before_its_start_a_day_tells_its_first_step():

@@ -158,10 +158,11 @@ def test_a_batch_is_written_down_with_what_was_read_and_what_the_label_says():
     """By hand: 3 : 1 by weight, 244 g: 183 read is as planned, 245 read in all; lot and pot time are the label's."""
     system = {"name": "Shed mix", "by_weight": "3:1", "lot": "A7", "pot_time": "25", "pot_mass": "100"}
     done = steps_of(system=system, amount="244", temperature="17", readings=[{"shown": "183"}, {"shown": "245"}])[-1]
-    assert dict(done["logs"]) == {"what": "245 g Shed mix", "lot": "A7", "readings": "183 g, 245 g", "mass": "245 g",
+    assert dict(done["logs"]) == {"mixture": "Shed mix", "lot": "A7", "readings": "183 g, 245 g", "mass": "245 g",
                                   "temperature": "17 °C", "label_time": "25 min"}
     kept = moves.answer("log", dict(done["logs"]))
     assert kept["errors"] == []
+    assert kept["lines"][0]["label"] == "245 g Shed mix"
     assert kept["lines"][0]["text"] == "245 g, 17 °C, lot A7, read 183 g, 245 g"
 
 
@@ -170,7 +171,7 @@ def test_each_way_leaves_a_batch_that_the_log_reads(way):
     """A round trip: what the last step writes down, the log reads without an error."""
     logs = dict(steps_of(system=LABEL, way=way, thicken="yes")[-1]["logs"])
     assert moves.answer("log", logs)["errors"] == []
-    assert logs["what"].endswith(", thickened")
+    assert moves.answer("log", logs)["lines"][0]["label"].endswith(", thickened")
 
 
 def test_an_empty_batch_is_no_batch():

@@ -233,7 +233,7 @@ def test_air_of_the_room():
     rules = table.AIR_RULES
     assert [row[1] for row in airing.RULES] == [rules["mixing lowest"], rules["mixing highest"], rules["make-up Pa"],
                                                 rules["discharge"], rules["of lower limit %"] / 100]
-    assert [row[-2] for row in airing.RULES[:4]] == [table.MEMORY, table.PUBLISHED, "own judgement", table.COMMON]
+    assert [row[-2] for row in airing.RULES[:4]] == ["own judgement", table.PUBLISHED, "own judgement", table.COMMON]
     assert [row[-2] for row in airing.DRAUGHTS] == [table.PUBLISHED, "own judgement", "own judgement"]
     assert airing.RULES[4][-2] == table.COMMON
 
@@ -316,6 +316,12 @@ def test_no_sentence_advises_what_hurts():
     assert {words for words, _ in table.NEVER} == met  # a rule that meets no sentence holds nothing
 
 
+def test_the_densities_that_are_counted_with_where_nobody_read_them():
+    rows = {row[0]: row for _, rows, *_ in limits.TABLES for row in rows}
+    same({name: (low / 1000, high / 1000, *rows["facts-part-density." + name][-2:]) for name, (low, high) in (
+        ("resin", limits.RESIN_DENSITY), ("hardener", limits.HARDENER_DENSITY))}, table.PART_DENSITIES)
+
+
 def test_ratio_stirring_cup_and_dew():
     assert (table.RATIO["aim %"] / 100, table.RATIO["too much %"] / 100) == (limits.AIM, limits.STOP)
     stir = table.STIR
@@ -359,6 +365,7 @@ def test_a_pot_and_its_heat():
 def test_the_sun_and_what_takes_it_up():
     same({row[0]: row[2:] for row in sunlight.SUN}, table.SUNLIGHT)
     same({row[0]: row[2:] for row in sunlight.LOOKS}, table.TAKEN_UP)
+    same({row[0]: row[2:] for row in sunlight.COVER}, table.COVERS)
     assert (sunlight.TRAY_UP_TO, sunlight.BEAM) == (100, 900)
 
 
@@ -407,12 +414,14 @@ def test_nothing_is_called_published_that_nobody_looked_up():
     assert called <= {"hazards", "first_aid", "dusts", "solvents", "cautions", "tasks_mixing", "tasks_cleaning",
                       "tasks_shared", "tasks_trouble", "sunlight", "airing", "containers",
                       "softening",  # the conditions of ASTM E1980 and the colours, above
-                      "damp",  # the night sky; 8 K at the most, READ
+                      "damp",  # the night sky, 8 K at the most, READ; sensors' data sheets, READ
+                      "limits",  # the densities of the parts, above
                       "fillers",  # the packing of spheres, 0.64 +- 0.02, READ
                       "cure_times",  # the activation energy, above
                       "glass"}  # the density of the fibre, READ
     assert {text(one.row[0]) for one in sources.facts() if one.mark == table.PUBLISHED and one.module in (
-        "damp", "fillers", "cure_times", "glass")} == {"Density of the fibre",
+        "damp", "fillers", "cure_times", "glass", "limits")} == {"Density of the fibre", "Resin", "Hardener",
+                                              "A hygrometer may move the dew point by",
                                               "Open night sky cools a surface below the air by", "energy",
                                               "Hollow spheres touch at, by volume",
                                               "Spheres stirred in pack to, by volume"}

@@ -201,3 +201,23 @@ def test_a_first_visit_stays_within_350_kB(client):
     first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
     assert bundle["content-encoding"] == "br"
     assert files + int(bundle["content-length"]) + first < 350_000
+
+
+def test_the_api_answers_in_the_language_that_is_asked_for(client):
+    for headers, language, decimal in (({}, "en", "."), ({"accept-language": "de-AT, en;q=0.5"}, "de", ",")):
+        answer = client.post("/api/joint", json={"kind": "inside"}, headers=headers)
+        assert answer.headers["content-language"] == language
+        assert answer.headers["vary"].split(", ")[0] == "Accept-Language"
+        radius = next(line["text"] for line in answer.json()["lines"] if line["name"] == "radius")
+        assert decimal in radius
+    german = client.get("/api/joint?thickness=abc", headers={"accept-language": "de"})
+    assert german.status_code == 422 and "Plattendicke" in german.json()["errors"][0]["message"]
+
+
+def test_a_page_comes_in_the_language_that_is_asked_for_or_was_chosen(client):
+    asked = ({}, "en"), ({"accept-language": "de"}, "de"), ({"accept-language": "de", "cookie": "language=en"}, "en"), (
+        {"cookie": "language=zz"}, "en")
+    for headers, language in asked:
+        page = client.get("/joint/", headers=headers)
+        assert f'<html lang="{language}"' in page.text
+        assert {"Accept-Language", "Cookie"} <= set(page.headers["vary"].split(", "))

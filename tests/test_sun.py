@@ -4,7 +4,7 @@ from math import cos, pi, radians, sin
 import pytest
 from covemix.shared.catalogue.containers import CONTAINERS
 from covemix.shared.catalogue.pots import SIZES
-from covemix.shared.catalogue.sunlight import BEAM, LOOKS, SUN, TRAY_UP_TO, UPRIGHT
+from covemix.shared.catalogue.sunlight import BEAM, COVER, LOOKS, SUN, TRAY_UP_TO, UPRIGHT
 from covemix.shared.clock import heat, sun
 from covemix.shared.clock.pot_heat import filled_density, heat_loss, pot, specific_heat, sunlit, too_hot
 from covemix.shared.clock.sun import Sun, sun_of
@@ -65,6 +65,36 @@ def test_full_sun_is_that_of_a_midsummer_noon():
     row = {one[0]: one for one in SUN}["full"]
     assert row[2] == pytest.approx(clear_sky(radians(20)), abs=5)
     assert row[3:5] == (pytest.approx(clear_sky(radians(60)), abs=1), pytest.approx(clear_sky(0.0), abs=1))
+
+
+def test_skies_without_full_sun_lie_between_published_ones(outside):
+    """The two rows are our own names for a sky: what is counted lies where clear and clouded skies were measured."""
+    rows = {one[0]: one[2:5] for one in SUN}
+    outside("sun open sky at the least", "ASTM G173-03, summed: 1000.4 of the whole sky less 900.1 W/m2 of the beam",
+            100.3, rows["open"][1], absolute=1)
+
+    def clouded(eighths):  # Kasten and Czeplak, Solar Energy 24 (1980) 177: of the clear sky's
+        return rows["full"][0] * (1 - 0.75 * (eighths / 8) ** 3.4)
+
+    assert rows["open"][1] < rows["open"][0] < clouded(8) < rows["some"][1]
+    assert clouded(7) < rows["some"][0] < clouded(6)
+    assert rows["some"][1] == pytest.approx(0.3 * 970, abs=15) and rows["some"][2] < clouded(6)
+
+
+def test_what_passes_glass_is_rounded_to_the_hot_side(outside):
+    passes = {row[0]: row[2] for row in COVER}["glass"]
+    outside("sun through clear glass of 3 mm", "US Department of Energy, EnergyPlus, generic clear glass: 0.837", 0.837,
+            passes, absolute=0.005)
+    assert passes >= 0.837
+
+
+def test_what_nobody_measured_takes_up_lies_between_what_was_measured():
+    """Own judgement between published ends: bare wood, then colours and dark grey, then black."""
+    looks = {one[0]: one[2:5] for one in LOOKS}
+    for name in ("wet", "putty", "dark"):
+        value, least, most = looks[name]
+        assert looks["bare"][0] <= least < value < most <= looks["black"][1], name
+    assert looks["bare"][0] < looks["wet"][0] < looks["putty"][0] < looks["dark"][0] < looks["black"][0]
 
 
 def test_a_cup_takes_up_no_more_at_any_height_of_the_sun():

@@ -4,9 +4,11 @@ from pathlib import Path
 
 import pytest
 from covemix.shared.catalogue.limits import AIM, HARDENER_DENSITY, LOST_PER_PERCENT, RESIN_DENSITY, STOP
+from covemix.shared.catalogue.marks import MEMORY
 from covemix.shared.clock import peak_band
 from covemix.shared.door import moves
 from covemix.shared.forms.inputs import read
+from covemix.shared.kit.sources import facts
 
 HOUSE = Path(__file__).parents[1]
 PAGE = (HOUSE / "docs" / "TRUST.md").read_text(encoding="utf-8")
@@ -48,6 +50,16 @@ def test_its_figures_of_a_ratio_are_the_catalogues():
     assert drawn["text"].startswith("±2.6%") and "(±2.6 % for 240 g at 3 : 1)" in WHOLE
 
 
+def test_it_counts_the_rows_from_memory_as_they_are():
+    """Old main: "632 rows 79 are from memory"; there were 653 by then."""
+    rows = facts()
+    remembered = [one for one in rows if one.mark == MEMORY]
+    assert f"Of the catalogue's some {round(len(rows), -1) // 50 * 50} rows {len(remembered)} are from memory" in WHOLE
+    told = WHOLE.partition("are from memory, and an answer that depends on one")[2].partition("We found no open")[0]
+    figures = [int(one) for one in re.findall(r"[(](\d+)[)]", told)]
+    assert sum(figures) + told.count("one each for how a cure speeds itself up and for a pump") * 2 == len(remembered)
+
+
 def test_its_cup_in_the_shade_is_the_engines():
     """240 g at 25 degC, label 30 min in 100 g: 80 % of what the quick rule gives, which is less than the model's 29."""
     system = {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
@@ -55,7 +67,7 @@ def test_its_cup_in_the_shade_is_the_engines():
     minutes = next(line for line in told if line["name"] == "usable")["value"] / 60
     rule = 30 * (100 / 240) ** (1 / 3)
     assert minutes == pytest.approx(0.8 * rule)
-    assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are told" in WHOLE
+    assert f"{rule:.1f} min" in WHOLE and f"{int(minutes)} min are shown" in WHOLE
 
 
 @pytest.mark.parametrize(("grams", "celsius"), [(grams, celsius) for celsius in (15, 25) for grams in (20, 60, 100)])

@@ -1,5 +1,5 @@
 """Rooms, fans and draughts to start from, and the rules for make-up air."""
-from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
+from .marks import COMMON, JUDGED, PUBLISHED
 
 # id, label as a message, mark, typed text of the record's fields; a label is made of them
 ROOMS = tuple([
@@ -23,7 +23,8 @@ DRAUGHTS = (
 
 # name, value, unit, mark, source
 RULES = (
-    ("air-rule-mixing-lowest", 3, "", MEMORY, ""),
+    # perfect mixing, 1, is not counted on
+    ("air-rule-mixing-lowest", 3, "", JUDGED, ""),
     ("air-rule-mixing-highest", 10, "", PUBLISHED, "mmwr"),
     ("air-rule-pressure", 5, "Pa", JUDGED, ""),
     ("air-rule-discharge", 0.6, "", COMMON, ""),

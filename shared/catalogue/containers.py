@@ -21,13 +21,13 @@ WALLS = tuple([(WALL[row[0]], row[4], PUBLISHED, "en-12524") for row in CONTAINE
 # name, value [SI], least, most, mark, source
 MATTER = (
     ("heat_per_epoxide", 106600.0, 100000.0, 118000.0, PUBLISHED, "dgeba"),  # J/mol
-    ("undiluted", 1.0, 0.7, 1.0, MEMORY),  # what thinners in resin and hardener leave of that heat
+    ("undiluted", 1.0, 0.7, 1.0, JUDGED),  # what thinners in resin and hardener leave of that heat
     ("epoxide_weight", 0.187, 0.180, 0.210, PUBLISHED, "dgeba"),  # kg/eq, where the label gives none
-    ("phr", 30.0, 10.0, 60.0, MEMORY),  # where the label gives no ratio by weight
-    ("specific_heat", 2000.0, 1800.0, 2100.0, MEMORY),  # of the liquid mix, J/(kg K)
+    ("phr", 30.0, 10.0, 60.0, JUDGED),  # where the label gives no ratio by weight
+    ("specific_heat", 2000.0, 1800.0, 2100.0, PUBLISHED, "mix-heat"),  # of the liquid mix, J/(kg K)
     ("filler_heat", 1000.0, 750.0, 1600.0, PUBLISHED, "en-12524"),  # J/(kg K), of glass to that of wood
     ("conductivity", 0.20, 0.17, 0.25, PUBLISHED, "en-12524"),  # of the mix, as of cured epoxy, W/(m K)
-    ("density", 1100.0, 1000.0, 1200.0, MEMORY),  # of the mix, kg/m3, where the label gives none
+    ("density", 1100.0, 1000.0, 1200.0, JUDGED),  # of the mix, kg/m3, where the label gives none
     ("wood", 0.13, 0.09, 0.17, PUBLISHED, "iso-10456"),  # conductivity of plywood across the plies, W/(m K)
     ("bench", 0.08, 0.04, 0.15, PUBLISHED, "en-12524"),  # m2 K/W, 10 (5 to 20) mm of timber, 0.13 W/(m K)
 )

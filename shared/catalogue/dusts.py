@@ -62,16 +62,19 @@ NAMED = (("wood", "facts-dust-limits.wood"), ("red cedar", "facts-dust-limits.re
          ("cotton", "facts-dust-limits.cotton"), ("talc", "facts-dust-limits.talc"),
          ("glass", "facts-dust-limits.glass"))
 
-# words by which a builder's own filler is known for one of the powders, the stricter first
+# words by which a builder's own filler is known for one of the powders, in English and German, the stricter first
 CALLED = (
-    ("quartz", ("quartz", "sand", "stone", "slate", "granite")),
-    ("silica", ("silica",)),
-    ("cotton", ("cotton", "flock", "flox", "lint")),
-    ("wood-flour", ("wood", "sawdust", "hardwood")),
-    ("phenolic-balloons", ("phenolic", "balloon", "microballoon")),
-    ("glass-spheres", ("sphere", "microsphere", "bubble")),
-    ("milled-glass", ("glass", "fibreglass", "fiberglass")),
-    ("talc", ("talc", "talcum")),
+    ("quartz", ("quartz", "sand", "stone", "slate", "granite", "quarz", "quarzsand", "quarzmehl", "steinmehl",
+                "schiefermehl", "granitmehl")),
+    ("silica", ("silica", "kieselsäure")),
+    ("cotton", ("cotton", "flock", "flox", "lint", "baumwolle", "baumwollflocken", "baumwollfasern", "flocken")),
+    ("wood-flour", ("wood", "sawdust", "hardwood", "holz", "holzmehl", "holzstaub", "hartholzmehl", "sägemehl")),
+    ("phenolic-balloons", ("phenolic", "balloon", "microballoon", "phenolharz", "microballon", "mikroballon")),
+    ("glass-spheres", ("sphere", "microsphere", "bubble", "hohlkugeln", "glashohlkugeln", "glaskugeln",
+                       "mikrohohlkugeln")),
+    ("milled-glass", ("glass", "fibreglass", "fiberglass", "glas", "glasmehl", "glasfaser", "glasfasern",
+                      "glasschnitzel")),
+    ("talc", ("talc", "talcum", "talkum")),
 )
 
 # Share of the outside air that a half mask may let through is 1 / APF: assigned protection factors, mark, source

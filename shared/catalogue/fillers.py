@@ -4,7 +4,7 @@ A builder's own weighed batches go before these (see calibration.py), a maker's 
 """
 from .marks import JUDGED, MEMORY, PUBLISHED
 
-DOSE_SPREAD = 0.30  # of any dose in the table, from memory
+DOSE_SPREAD = 0.30  # of any dose in the table: how far we trust them
 AIR, AIR_RANGE = 0.05, (0.02, 0.10)  # share of a putty's volume that stirring leaves in it; least and most, from memory
 PACKING = 0.62  # share by volume at which hollow spheres touch: no liquid is left between them
 SPHERE_PACKING = (0.64, 0.62, 0.66)  # of spheres stirred in: value, least, most
@@ -52,7 +52,7 @@ TABLES = (
     ("fillers", FILLERS, (1,), ()),
     ("facts-stiffness", tuple([(told, stress, "Pa", MEMORY) for _, told, _, stress in STIFFNESSES]),
      (0,), (1, 2)),
-    ("facts-putty", (("facts-putty.dose-spread", DOSE_SPREAD, "%", MEMORY),
+    ("facts-putty", (("facts-putty.dose-spread", DOSE_SPREAD, "%", JUDGED),
                ("facts-putty.air", (AIR,) + AIR_RANGE, "%", MEMORY),
                ("facts-putty.packing", PACKING, "%", PUBLISHED, "packing"),
                ("facts-putty.sphere-packing", SPHERE_PACKING, "%", PUBLISHED, "packing"),

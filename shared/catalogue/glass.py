@@ -1,10 +1,10 @@
 """Glass tape as it is commonly sold, and how much glass hand work leaves in the laminate. SI."""
-from .marks import COMMON, MEMORY, PUBLISHED
+from .marks import COMMON, JUDGED, PUBLISHED
 
 FIBRE_DENSITY = 2540.0  # kg/m3
 # glass by mass, hand work: value, low, high, mark
-FOR_BUYING = (0.45, 0.38, 0.55, MEMORY)
-SKILLED = (0.50, 0.38, 0.55, MEMORY)
+FOR_BUYING = (0.45, 0.38, 0.55, JUDGED)
+SKILLED = (0.50, 0.38, 0.55, COMMON)
 EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
 # rolls as they come, and a form starts with: tape and peel ply [mm], [g/m2], [m]; cloth
 TAPE_WIDTH, TAPE_WEIGHT, TAPE_ROLL = 75, 300, 50

@@ -2,7 +2,7 @@
 
 Wordings change from revision to revision and more than one is on the shelves: the product's own sheet decides.
 """
-from .marks import COMMON, MEMORY, PUBLISHED
+from .marks import COMMON, PUBLISHED
 
 # code, text, pictogram, signal word, mark, source. Where a code has several categories the sign and the
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
@@ -106,7 +106,8 @@ PRECAUTIONS = (
 # key, label, the codes usual for it, what to know, mark, source
 CLASSES = (
     ("resin", "usual-resin", "H315, H317, H319, H411", "usual-resin.text", PUBLISHED, "sds-resin"),
-    ("hardener", "usual-hardener", "H302, H312, H314, H317, H318, H335, H411", "usual-hardener.text", MEMORY, ""),
+    ("hardener", "usual-hardener", "H302, H312, H314, H317, H318, H332, H335, H412", "usual-hardener.text", PUBLISHED,
+     "sds-hardener"),
     ("solvent", "usual-solvent", "H225, H319, H336", "usual-solvent.text", PUBLISHED, "clp-vi"),
     ("powder", "usual-powder", "", "usual-powder.text", COMMON, ""),
 )

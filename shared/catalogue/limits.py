@@ -1,5 +1,5 @@
 """Limits of a mixing ratio. The label's own figure is used first."""
-from .marks import JUDGED, MEMORY
+from .marks import JUDGED, MEMORY, PUBLISHED
 
 AIM, STOP = 0.02, 0.05  # of the hardener
 LOST_PER_PERCENT = (1.0, 0.5, 2.0)  # K of glass temperature for each percent of ratio: usual, least, most
@@ -27,8 +27,10 @@ TABLES = (
         ("facts-odd-label.lightest", LIGHTEST, "times", JUDGED),
         ("facts-odd-label.heaviest", HEAVIEST, "times", JUDGED)), (0,), (1, 2)),
     ("facts-part-density", (
-        ("facts-part-density.resin", (sum(RESIN_DENSITY) / 2,) + RESIN_DENSITY, "kg/m3", MEMORY),
-        ("facts-part-density.hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", MEMORY),
+        ("facts-part-density.resin", (sum(RESIN_DENSITY) / 2,) + RESIN_DENSITY, "kg/m3", PUBLISHED,
+         "resin-liquid"),
+        ("facts-part-density.hardener", (sum(HARDENER_DENSITY) / 2,) + HARDENER_DENSITY, "kg/m3", PUBLISHED,
+         "crc-amines"),
         ("facts-part-density.same-mark", SAME_MARK, "%", JUDGED)), (0,), (1, 2)),
     ("facts-ratio-doubt", (
         ("facts-ratio-doubt.aim", AIM, "%", JUDGED),

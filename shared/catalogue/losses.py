@@ -24,7 +24,7 @@ LOSSES = (
     Fact("overlap", "facts-losses.overlap", 0.050, 0.040, 0.075, "m", COMMON),
     Fact("stagger", "facts-losses.stagger", 0.100, 0.100, 0.200, "m", COMMON),
     Fact("putty_density", "facts-losses.putty-density", 1100.0, 1050.0, 1200.0, "kg/m3", MEMORY),
-    Fact("resin_density", "facts-losses.resin-density", 1110.0, 1080.0, 1150.0, "kg/m3", MEMORY),
+    Fact("resin_density", "facts-losses.resin-density", 1110.0, 1080.0, 1150.0, "kg/m3", JUDGED),
     Fact("reach", "facts-losses.reach", 2.5, 2.5, 2.5, "m", JUDGED),
     Fact("abrasive", "facts-losses.abrasive", 0.5, 0.5, 0.5, "m2", JUDGED),
     Fact("backing", "facts-losses.backing", 0.1, 0.1, 0.1, "", JUDGED),

@@ -5,7 +5,7 @@ Limits in the air are for a working day, or for 15 minutes where the row says so
 """
 from collections import namedtuple
 
-from .marks import MEMORY, PUBLISHED
+from .marks import PUBLISHED
 
 # key, label
 SOLVENTS = (
@@ -54,8 +54,10 @@ FACTS = (
     Fact("butanone", DAY, 200e-6, "share", PUBLISHED, "osha-16"),
     Fact("butanone", DAY, 200e-6, "share", PUBLISHED, "npg"),
     Fact("butanone", SHORT, 300e-6, "share", PUBLISHED, "npg"),
-    Fact("butanone", DAY, 75e-6, "share", MEMORY, ""),
-    Fact("butanone", SHORT, 150e-6, "share", MEMORY, ""),
+    Fact("butanone", DAY, 200e-6, "share", PUBLISHED, "2000-39"),
+    Fact("butanone", SHORT, 300e-6, "share", PUBLISHED, "2000-39"),
+    Fact("butanone", DAY, 75e-6, "share", PUBLISHED, "tlv-2023"),
+    Fact("butanone", SHORT, 150e-6, "share", PUBLISHED, "tlv-2023"),
 )
 
 

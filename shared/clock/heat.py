@@ -69,7 +69,7 @@ INPUTS = (
         Number("filler", "heat-filler", unit="%", low=0, high=80, optional=True),
         Number("grain", GRAIN, unit="g/mL", low=0.05, high=8, optional=True),
         Number("resin", "heat-resin", unit="degC", low=-5, high=60, optional=True),
-    ), most=MOST, fold=OWN_FOLD, each="heat-timings.each", of="system"),
+    ) + sun.inputs(looks_fold=""), most=MOST, fold=OWN_FOLD, each="heat-timings.each", of="system"),
 )
 
 

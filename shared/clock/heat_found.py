@@ -16,7 +16,7 @@ from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, 
 from .peak_band import band, corners
 from .pot_heat import CONTAINER_ROWS, HOT_END, too_hot
 from .sun import said, shaded, sun_of
-from .usable import Usable, contradictions, usable
+from .usable import Usable, contradictions, in_other_sun, setting, usable
 
 POT_FACT, FILM_FACT = "pot", "film"  # the label's own, of a calibration's facts; an own timing goes by its number
 MET = 0.02  # and within this they are met
@@ -31,11 +31,11 @@ NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whos
 # heat: of the mix [J/kg]; apart: the label's facts do not fit each other; from_memory: the label's pot life is nobody's
 # timings: own ones, rows; pairs: of them that cannot both be; next_by: until when what comes next must be done [s],
 # None where nothing does or the batch itself lasts longer; sun: `InSun`, None where there is none; asked_sun: nobody
-# said whether there is sun, and shade is what is reckoned
+# said whether there is sun, and shade is what is reckoned; other_sun: how many own timings stood in another sun
 HeatResult = namedtuple("HeatResult", (
     "best", "tray", "half", "tray_gain", "half_gain", "run", "tray_run", "peak", "calibration", "misses", "slow",
     "fast", "then", "lowest", "cold", "deep", "largest", "layer", "heat", "apart", "from_memory", "timings", "pairs",
-    "next_by", "sun", "asked_sun"))
+    "next_by", "sun", "asked_sun", "other_sun"))
 # flux: taken up [W/m2]; warm: what the sun alone makes of it in the end [K], None of a pot, which is thick long before
 # shade: usable.Usable of the same batch in the shade; no_tray: a tray is no help there: it lasts no longer than the pot
 # does in the shade; thin: it is spread out already, and the sun is strong enough to tell
@@ -75,8 +75,8 @@ def reckon(values: Values) -> HeatResult:
         _deep(values), _largest(values), _layer(values), container_mix(values)[0],
         any([one.name in (POT_FACT, FILM_FACT) and (one.share > 1 + TIMES_APART or one.share < 1 / (1 + TIMES_APART))
              for one in misses]),
-        memory and not timings, tuple(timings), contradictions(values), _next_by(values, best),
-        _in_sun(values, here.air, tray), not said(values))
+        memory and not setting(timings), tuple(timings), contradictions(values), _next_by(values, best),
+        _in_sun(values, here.air, tray), not said(values), in_other_sun(values))
 
 
 def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None":

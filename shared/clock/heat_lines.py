@@ -14,7 +14,7 @@ from ..words.numbers import DOWN, bare, shown
 from . import pot_start, sun, sun_lines
 from .heat_found import FILM_FACT, POT_FACT, whole_minutes
 from .pot_heat import CONTAINER_ROWS
-from .usable_lines import OPEN_ENDS, band_text, meaning, questions, rule_text
+from .usable_lines import OPEN_ENDS, band_text, meaning, other_sun, questions, rule_text
 
 NAMES = {POT_FACT: "heat-fact.pot", FILM_FACT: "heat-fact.film"}
 HEAT_RANGE = MATTER[0][2:4]  # of an epoxide group
@@ -28,7 +28,7 @@ def say(found: Found, values: Values) -> list[Line]:
     air = message("heat-air", air=quantity(values["air"], "degC", places=0))
     lines = [line("usable", "heat-usable", best.time, "s", minutes(best.time), rank=ANSWER,
                   rough=message("heat-usable.rough", meaning=meaning(best), air=sun_lines.in_sun(air, values)))]
-    lines.extend(questions(found.pairs))
+    lines.extend(questions(found.pairs) + other_sun(found.other_sun))
     lines.extend(unconfirmed(values["system"], "pot-life"))
     lines.extend(_cold(found, values))
     lines.extend(sun_lines.say(found, values))

@@ -14,6 +14,7 @@ from ..equations.sunshine import mean_rise
 from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..mix import ratio
+from ..things.own_timings import in_sun
 from .pot_heat import (
     COOL_END,
     MATTER_VALUES,
@@ -36,7 +37,11 @@ LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is lo
 
 
 def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
-    """What is known about this system's times, as the calibration reads it. end: of `pot_heat.pot`"""
+    """What is known about this system's times, as the calibration reads it. end: of `pot_heat.pot`
+
+    A pot that stood in the sun tells of the sun as much as of the mix, and how much of it was taken up is an estimate:
+    it is none of them, only a bound (`usable.bounds`).
+    """
     system = values["system"]
     mix = mixed_resin(system)
     # a test cup goes before the label by as much as an own timing does, however sure it is
@@ -48,7 +53,7 @@ def facts(values: Values, end: int = USUAL) -> "tuple[Fact, ...]":
     if system["film_time"] is not None:
         rows.append(Fact("film", None, system["pot_temperature"], system["film_time"], ABOUT, FILM_DOUBT * less))
     for row in timings_of(values):
-        if row["said"] not in SAID:
+        if row["said"] not in SAID or in_sun(row):
             continue
         start = start_of(row)
         sizes = dict(SIZES, cup_width=row["width"]) if row.get("width") else SIZES
@@ -177,14 +182,14 @@ def pot_of(values: Values, kind: str, mass: float, end: int = USUAL, sun: "Sun |
 
 
 def own_pots(timings: list, here: "Values | None" = None) -> "list[tuple]":
-    """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag.
+    """Own timings that the quick rule can start from: of pots that were stiffening in a cup or a bag in the shade.
 
     here: the batch that is asked, where it is known. The rule knows neither filler nor warm resin: of a pot that was
     seen with more filler than this one only what reacts counts, and where its resin was otherwise warm the lower
     temperature.
     """
     return [(row["after"], _as_filled(row, here), _as_warm(row, here), OWN_POT) for row in timings
-            if row["said"] == "stiffening" and row["in"] in ("cup", "bag")]
+            if row["said"] == "stiffening" and row["in"] in ("cup", "bag") and not in_sun(row)]
 
 
 def _as_filled(row: dict, here: "Values | None") -> float:

@@ -8,6 +8,7 @@ from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import message, quantity, row, sentences, typed
 from ..words.numbers import DOWN, UP, shown
 from . import elapsed_lines, pot_doubt_lines, sun_lines
+from .pot_names import batch_said, step_said
 from .pot_spans import left_text, spoken
 
 HEAT = next(text for name, _, text, _, _ in STANDING if name == "heat")
@@ -20,10 +21,9 @@ def say(found: Found, values: Values) -> list[Line]:
     if values["share"] is not None and now.left > 0:
         lines.append(words("meaning", "pot-meaning", message("pot-meaning.text", share=quantity(values["share"], "%",
                                                                                                  places=0)), rank=MORE))
-    lines.append(words("place", _batch(values), _place(values)))
+    lines.append(words("place", batch_said(values["batch"]), _place(values)))
     lines.append(words("say", "pot-aloud", loud, rank=MORE))
     lines.append(line("passed", "pot-passed", now.passed, "s", _span(now.passed), rank=MORE))
-    lines.append(words("used", "pot-used", message("pot-used.text", span=spoken(now.passed)), rank=MORE))
     lines.append(line("again", "pot-again", found.again, "s", message("pot-again.text", span=spoken(AGAIN)), rank=MORE))
     if found.typed is not None:
         lines.append(line("set", "pot-set", found.typed, "s", _span(found.typed), rank=MORE))
@@ -33,7 +33,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.ring:
         # a key that stays the same while it is due
         key = str(now.step + 1) if found.ring == "step" else shown(found.duration / 60, 1)
-        lines.append(words("ring", typed(found.ring + " " + key), loud, rank=MORE))
+        lines.append(words("ring", "pot-aloud", loud, part=found.ring + " " + key, rank=MORE))
     return lines
 
 
@@ -59,15 +59,10 @@ def _left(found: Found) -> list[Line]:
             words("stop", "pot-stop", sentences(["pot-stop.text", HEAT]), rank=WARN)]
 
 
-def _batch(values: Values) -> Said:
-    """What the batch is called."""
-    return typed(values["batch"]) if values["batch"] else "pot-unnamed"
-
-
 def _step(now: Found, values: Values) -> list[Line]:
     if now.step is None:
         return []
-    name = typed(values["steps"][now.step]["name"])
+    name = step_said(values["steps"][now.step]["name"])
     if now.due >= 0:
         return [line("next", "pot-next", now.due, "s", name, rough=message("pot-next.due", span=_span(now.due)))]
     late = message("pot-next.late", span=_span(-now.due, UP))
@@ -86,8 +81,9 @@ def _clock(found: Found, values: Values) -> list[Line]:
             rough = "pot-alarm.of-step"
             if one.at.change:
                 rough = message("pot-clocks-change.rough", **_changed(one.at.change, hours))
-            lines.append(line("alarm_" + str(one.place + 1), typed(values["steps"][one.place]["name"]), one.due, "s",
-                              clock_said(one.at.time, hours, DOWN), rough=rough, rank=MORE))
+            step = step_said(values["steps"][one.place]["name"])
+            lines.append(line("alarm_" + str(one.place + 1), step, one.due, "s", clock_said(one.at.time, hours, DOWN),
+                              rough=rough, rank=MORE))
         if change:
             lines.append(words("clocks_change", "pot-clocks-change",
                                message("pot-clocks-change.text", end=end, **_changed(change, hours)), rank=ASK))
@@ -105,13 +101,13 @@ def aloud(now: Found, values: Values) -> Said:
 
     now: `pot.State`
     """
-    batch = _batch(values)
+    batch = batch_said(values["batch"])
     if now.left > 0:
         said = [message("pot-aloud.left", batch=batch, span=spoken(now.left))]
     else:
         said = [message("pot-aloud.over", batch=batch, span=spoken(now.over, UP))]
     if now.step is not None and (now.left > 0 or now.due > 0):
-        name = typed(values["steps"][now.step]["name"])
+        name = step_said(values["steps"][now.step]["name"])
         said.append(message("pot-aloud.next-in", step=name, span=spoken(now.due)) if now.due > 0
                     else message("pot-aloud.next-now", step=name))
     return sentences(said)

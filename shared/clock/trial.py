@@ -26,6 +26,7 @@ from ..forms.inputs import Group, Number, Pick
 from ..forms.memo import once
 from ..forms.remembered import start
 from ..forms.types import Said, Values
+from ..things.own_timings import in_sun
 from ..things.records import SYSTEM
 from ..words.messages import message
 from . import heat_drawing, trial_lines
@@ -215,7 +216,7 @@ def _fit(values: Values, system: dict) -> PotFit:
     plain = mixed_by_label(system)
     bounds = []
     for row in system["timed"]:
-        if row["said"] != "stiffening":
+        if row["said"] != "stiffening" and not in_sun(row):
             other = pot(row["in"], row["mass"], SIZES, plain, share_filled(row["filler"], row["in"]), row["at"],
                         start_of(row))
             bounds.append(Bound(other, row["after"], row["said"] == "good"))

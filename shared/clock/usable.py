@@ -12,6 +12,7 @@ from ..equations.quick_rule import RULE
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from ..forms.types import Values
+from ..things.own_timings import in_sun
 from .heat_model import (
     calibration_of,
     container_mix,
@@ -23,7 +24,7 @@ from .heat_model import (
     timings_of,
 )
 from .pot_heat import LAID, thickness, too_hot
-from .sun import declared, sun_of
+from .sun import Sun, declared, sun_of
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
@@ -62,7 +63,8 @@ def known(system: dict, timings=()) -> bool:
         return system["pot_mass"] is not None and system["pot_temperature"] is not None
     if system["film_time"] is not None:
         return system["pot_temperature"] is not None
-    return bool([row for row in list(system["timed"]) + list(timings) if row["said"] == "stiffening"])
+    return bool([row for row in list(system["timed"]) + list(timings)
+                 if row["said"] == "stiffening" and not in_sun(row)])
 
 
 def share_kept(system: dict, container: str, share: float = SHARE) -> float:
@@ -110,7 +112,7 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     if end is None:
         raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     used = share_kept(values["system"], container, share)
-    return Usable(used * end, end, used, model, quick, how, by, seen, len(timings_of(values)),
+    return Usable(used * end, end, used, model, quick, how, by, seen, len(setting(timings_of(values))),
                   values["system"]["pot_meaning"])
 
 
@@ -129,26 +131,56 @@ def bounds(values: Values, container: str, mass: float) -> tuple:
         (the end is at least [s], the timing, at most [s], the timing), None where nothing was seen
 
     A pot is harder that is no smaller, no cooler and no shallower. A pot that was gone bounds all harder ones from
-    above; one that was still good bounds all easier ones from below, unless another that was seen gainsays it.
+    above; one that was still good bounds all easier ones from below, unless another that was seen gainsays it. One that
+    was stiffening in the sun does both; what stood in the sun is held only against the same sun, and from above against
+    a stronger one, from below against the shade.
     """
-    rows = [row for row in timings_of(values) if row["said"] != "stiffening"]
+    rows = bounding(timings_of(values))
     if not rows:
         return None, None, None, None
-    air, resin = values["air"], values["resin_temperature"]
-    if sun_of(values).flux:  # as warm as the sun would hold it in the end
+    air, resin, sun = values["air"], values["resin_temperature"], sun_of(values)
+    size, deep = 0.0 if container in LAID else mass, thickness(container, mass / container_mix(values)[1], values)
+    bare = here = _Pot(container, size, max(air, air if resin is None else resin), deep)
+    if sun.flux:  # as warm as the sun would hold it in the end
         air = pot_of(values, container, mass).air
-    here = _Pot(container, 0.0 if container in LAID else mass, max(air, air if resin is None else resin),
-                thickness(container, mass / container_mix(values)[1], values))
+        here = _Pot(container, size, max(air, air if resin is None else resin), deep)
     density, apart = mixed_resin(values["system"])[1], [one for pair in contradictions(values) for one in pair]
     least = good = most = gone = None
     for row in rows:
-        pot = _seen(row, density)
-        if row["said"] == "gone" and (most is None or row["after"] < most) and _harder(here, pot, SHALLOWER):
+        pot, asked, above, below = _seen(row, density), here, row["said"] == "gone", row["said"] == "good"
+        if in_sun(row):
+            asked = bare
+            above, below = not below and _sunnier(sun, sun_of(row)), not above and (not sun.flux or alike(row, values))
+        if above and (most is None or row["after"] < most) and _harder(asked, pot, SHALLOWER):
             most, gone = row["after"], row
-        if (row["said"] == "good" and row not in apart and (least is None or row["after"] > least)
-                and _harder(pot, here)):
+        if below and row not in apart and (least is None or row["after"] > least) and _harder(pot, asked):
             least, good = row["after"], row
     return least, good, most, gone
+
+
+def bounding(rows: "list[dict]") -> "list[dict]":
+    """Own timings that bound others: gone, still good, and all that stood in the sun."""
+    return [row for row in rows if row["said"] != "stiffening" or in_sun(row)]
+
+
+def setting(rows: "list[dict]") -> "list[dict]":
+    """Own timings that a time rests on; what stood in the sun is only held against it."""
+    return [row for row in rows if not in_sun(row)]
+
+
+def alike(row: dict, values: Values) -> bool:
+    """Whether an own timing stood in the sun that is asked: as much, on the same surface, under the same cover."""
+    return in_sun(row) and in_sun(values) and sun_of(row) == sun_of(values)
+
+
+def in_other_sun(values: Values) -> int:
+    """How many own timings stood in another sun than is asked."""
+    return len([row for row in timings_of(values) if in_sun(row) and not alike(row, values)])
+
+
+def _sunnier(one: Sun, other: Sun) -> bool:
+    """Whether a sun is no weaker than another: no less is taken up, no more is given off."""
+    return one.flux >= other.flux and one.air <= other.air
 
 
 _Pot = namedtuple("_Pot", ("container", "mass", "warmth", "depth"))
@@ -178,6 +210,8 @@ def contradictions(values: Values) -> "list[tuple[dict, dict]]":
         for other, its in zip(rows, pots):
             if row["said"] == "gone" or other["said"] == "good" or row is other or not _harder(pot, its):
                 continue
+            if not _sunnier(sun_of(row), sun_of(other)):
+                continue  # an easier pot may last
             if row["said"] == other["said"]:
                 continue  # two that stiffened: pots differ
             if row["after"] > other["after"] * (1.0 if other["said"] == "gone" else ROUGHLY):

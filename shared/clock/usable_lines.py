@@ -2,11 +2,12 @@
 from ..catalogue.pots import MOST_PEAK
 from ..catalogue.windows import HUNDRED, WINDOWS
 from ..forms.types import Found, Said
-from ..things.own_timings import counted
+from ..things.own_timings import counted, in_sun
 from ..words.lines import ASK, Line, words
 from ..words.messages import begin, fact, listed, message, number, quantity
 from ..words.numbers import DOWN, UP, bare, shown, to_step
 from .heat_model import BEAD_POT, BY_MASS, FILM_LABEL, FILM_POT, LABEL_POT, OWN_POT, TRAY_POT
+from .sun_lines import WHERE
 from .usable import BY_GONE, BY_GOOD, GEL, OPEN, WORK
 
 MEANS = {OPEN: "usable-means.open", GEL: "usable-means.gel", WORK: "usable-means.work"}
@@ -74,6 +75,8 @@ def seen_text(row: dict) -> Said:
         found.append(message("usable-seen.filler", share=number(shown(row["filler"] * 100))))
     if row["resin"] is not None:
         found.append(message("usable-seen.resin", resin=quantity(row["resin"], "degC", places=0)))
+    if in_sun(row):
+        found.append(WHERE[row["sun"]])
     return listed(found, "plain")
 
 
@@ -90,6 +93,12 @@ def meaning(found: Found, end: "float | None" = None) -> Said:
     if found.timed:
         return message("usable-means.timed", share=share, minutes=minutes, counted=counted(found.timed))
     return message(MEANS[found.means], share=share, minutes=minutes)
+
+
+def other_sun(count: int) -> list[Line]:
+    """Own timings that stood in another sun set no time, and that is said. count: of them"""
+    return [words("other_sun", "usable-other-sun", message("usable-other-sun.text", count=count),
+                  rank=ASK)] if count else []
 
 
 def questions(pairs: list) -> list[Line]:

@@ -6,12 +6,12 @@ from ..forms.late import late
 from . import moves
 
 
-def call(text, memo=None):
+def call(text, memo=None, language="en"):
     """JSON in, JSON out, as `answered` says."""
-    return json.dumps(answered(text, memo))
+    return json.dumps(answered(text, memo, language))
 
 
-def answered(text, memo=None):
+def answered(text, memo=None, language="en"):
     """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
 
@@ -20,15 +20,16 @@ def answered(text, memo=None):
 
     The page, the tests of both runtimes and nothing else come through here; an unknown name is a KeyError.
     memo: the `Memo` of whoever asks again and again; the answers are the same without it
+    language: a phone has one, and answers in it whatever stands here
     """
     asked = json.loads(text)
     if "first" in asked:
-        return moves.first(asked["first"], asked["pairs"], memo)
+        return moves.first(asked["first"], asked["pairs"], memo, language)
     if "screen" in asked:
-        return moves.asked(asked["screen"], asked["pairs"], memo)
+        return moves.asked(asked["screen"], asked["pairs"], memo, language)
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])
     if "hand" in asked or "brought" in asked:
         if "hand" in asked:
-            return late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", ""))
-        return late("handover").brought(asked["brought"], asked["pairs"], asked["length"])
-    return moves.answer(asked["move"], typed, memo)
+            return late("handover").handed(asked["hand"], asked["pairs"], asked.get("build", ""), language)
+        return late("handover").brought(asked["brought"], asked["pairs"], asked["length"], language)
+    return moves.answer(asked["move"], typed, memo, language)

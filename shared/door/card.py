@@ -6,11 +6,10 @@ from ..words.lines import ANSWER, ASK, MORE, WARN
 from ..words.messages import inside, listed, message, typed
 from ..words.texts import said
 from ..words.written import reader
+from . import moves
 
 SHORT = 600  # bytes: a code that is read in glare stays under version 20 at level M, 666 bytes (ISO/IEC 18004)
-TITLES = {"pour": "page-pour", "clock": "page-clock", "trial": "card-trial", "plan": "page-plan", "joint": "page-joint",
-          "boat": "page-boat", "spreader": "page-spreader", "kit": "page-kit", "log": "page-log",
-          "safety": "page-safety", "sources": "page-sources"}
+TITLES = dict(moves.TITLES, trial="card-trial")
 # lines of rank ASK whose label is a question by itself: no colon stands behind it
 QUESTIONS = ("wrong_way", "label_apart", "deep", "facts_apart", "sun", "long_day", "own_typed", "wide_gap",
              "narrow_flank", "heavy_glass", "pumps_from_memory", "narrows", "cup_from_memory", "may_it_carry",

@@ -55,6 +55,10 @@ SCREENS = (
     ("sources", ("sources",)),
 )
 
+TITLES = {"pour": "page-pour", "clock": "page-clock", "trial": "page-trial", "plan": "page-plan", "joint": "page-joint",
+          "boat": "page-boat", "spreader": "page-spreader", "kit": "page-kit", "log": "page-log",
+          "safety": "page-safety", "sources": "page-sources"}  # of each screen
+
 
 def module(name):
     """The module of a move; KeyError where there is no such move."""

@@ -1,7 +1,7 @@
 """Choices: inputs that are one of a few, or a few words."""
-from ..words.messages import listed, message
+from ..words.messages import listed, message, number, row
 from ..words.messages import typed as as_typed
-from ..words.numbers import BLANKS, DIGITS
+from ..words.numbers import BLANKS, DIGITS, small
 from ..words.texts import said
 from .declared import Input, missing
 
@@ -141,13 +141,14 @@ class Text(Input):
 
     stands: what is said in an empty field that is read as nothing
     ours: texts that we would type into it, with how each is said
+    keys: words of it that are keys, with how each is said ("": by another); between them are figures
     """
 
     kind = "text"
 
-    def __init__(self, name, label, most=60, default="", stands="", ours=None, **more):
+    def __init__(self, name, label, most=60, default="", stands="", ours=None, keys=None, **more):
         Input.__init__(self, name, label, **more)
-        self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
+        self.most, self.default, self.stands, self.ours, self.keys = most, default, stands, ours or {}, keys
 
     def default_in(self, system):
         return self.default
@@ -161,6 +162,17 @@ class Text(Input):
         if len(text) > self.most:
             self.refuse(path, self.too_long())
         return text
+
+    def in_words(self, text, tree, system, tools):
+        if not self.keys:
+            return Input.in_words(self, text, tree, system, tools)
+        found = []
+        for word in text.split(" "):
+            key = word.rstrip(",;")
+            known = self.keys.get(small(key))
+            if known != "":  # said by another of them
+                found.append(row([known, as_typed(word[len(key):])], "") if known else number(word))
+        return row(found, " ")
 
     def in_marks(self, text, who):
         return said(self.ours[text], who) if text in self.ours else text

@@ -13,6 +13,7 @@ Options that every kind takes:
 from math import isfinite
 
 from ..words.messages import message, number, row, with_unit
+from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
 from ..words.texts import said
 from ..words.units import TAILS, from_si, to_si, unit_for
@@ -42,10 +43,10 @@ class Input:
     options: tuple = ()  # of one that is chosen among a few: (value, label, ...)
 
     def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
-                 stays=False, of="", private=False):
+                 stays=False, of="", private=False, unseen=False):
         self.name, self.label, self.help, self.fold = name, label, help, fold
         self.learned, self.stays, self.of, self.private = learned, stays, of, private
-        self.when, self.was, self.optional = when, was, optional
+        self.when, self.was, self.optional, self.unseen = when, was, optional, unseen
 
     def asked(self, values):
         """Whether the choices read so far leave this input in the form."""
@@ -113,7 +114,7 @@ class Input:
 
         tree: what is beside; tools: of `units_of_tools`
         """
-        return text.strip(BLANKS)
+        return as_typed(text.strip(BLANKS))
 
     def chosen(self, tree):
         """What it stands at, by name, where other inputs go by it; without reading the rest of the tree."""
@@ -165,6 +166,8 @@ class Input:
             facts["learned"] = True
         if self.stays:
             facts["stays"] = True
+        if self.unseen:
+            facts["unseen"] = True
         if self.when:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts

@@ -163,6 +163,10 @@ class Pick(Input):
                       "rows": [{"id": row, "label": said(label, who), "typed": self.record.started(row, typed, who),
                                 "mark": said(marked(mark), who)}
                                for row, label, mark, typed in self.record.rows]})
+        for row in facts["rows"]:
+            was = self.record.was(row["id"], row["label"])
+            if was:
+                row["was"] = was
         facts["widest"] = widest([row["label"] for row in facts["rows"]])
         return facts
 

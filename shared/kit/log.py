@@ -3,6 +3,7 @@ from collections import namedtuple
 
 from ..forms.inputs import Choice, Number, Text
 from ..forms.types import Values
+from ..things.records import SYSTEM
 from .log_lines import OUTCOMES, say
 from .own_rates import LAID, METRES, minutes
 
@@ -11,6 +12,13 @@ TIMES = "log-times-fold"
 
 INPUTS = (
     Text("what", "log-what", most=120, help="log-what.help"),
+    # what a batch is called that nobody named: no words, for a log is read in another language than it was written in
+    Number("planned", "plan-done-batch", low=1, high=999, whole=True, optional=True, unseen=True),
+    Text("batch", "pot-batch", unseen=True),
+    Text("mixture", SYSTEM.label, unseen=True),
+    Choice("thicken", "filling-thicken", (("no", "filling-thicken.no"), ("yes", "filling-thicken.yes")), unseen=True),
+    Number("volume", "log-volume", unit="mL", low=0, high=100000, above=True, optional=True, unseen=True),
+    Number("used", "pot-used", unit="min", low=0, high=2880, optional=True, unseen=True),
     Text("seam", "log-seam"),
     Number("temperature", "log-temperature", unit="degC", low=-20, high=60, optional=True),
     Choice("outcome", "log-outcome", OUTCOMES),
@@ -45,7 +53,8 @@ LogResult = namedtuple("LogResult", ("empty", "share"))
 def reckon(values: Values) -> LogResult:
     """Whether there is anything to keep, and how the batch's time stands against the label's."""
     own, label = values["own_time"], values["label_time"]
-    known = [values[name] for name in ("what", "seam", "mass", "lot", "readings", "note", "laid", "own_time")]
+    known = [values[name] for name in ("what", "planned", "batch", "mixture", "seam", "mass", "lot", "readings", "note",
+                                       "laid", "own_time")]
     empty = not any(known) and values["temperature"] is None and values["outcome"] == OUTCOMES[0][0]
     return LogResult(empty, against_label(own, label) if own and label else None)
 

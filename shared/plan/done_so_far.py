@@ -1,4 +1,5 @@
 """Done so far: what the form asks of a day under way: whether it is, the time now, the steps done and when."""
+from ..clock.pot_names import STEPS
 from ..forms.clock_times import Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
@@ -6,17 +7,6 @@ from ..forms.types import Values
 from ..words.messages import message
 
 LIVE = "plan-fold-live"
-STEPS = (
-    ("mix", "plan-done-step.mix"),
-    ("place", "plan-done-step.place"),
-    ("tool", "plan-done-step.tool"),
-    ("clean", "plan-done-step.clean"),
-    ("wet_mix", "plan-done-step.wet-mix"),
-    ("wet", "plan-done-step.wet"),
-    ("lay", "plan-done-step.lay"),
-    ("roll", "plan-done-step.roll"),
-    ("peel", "plan-done-step.peel"),
-)
 RUNNING = (("running", ("yes",)),)
 INPUTS = (
     Choice("running", "plan-running", (("no", "plan-running.no"), ("yes", "plan-running.yes")), fold=LIVE),

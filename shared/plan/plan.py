@@ -90,7 +90,7 @@ INPUTS = (
                help=message("plan-soft.help", mass=fact("g", HUNDRED), **_untyped("soft"))),
         Number("film", message("plan-film", at=AT), unit="min", low=1, high=2880, optional=True, fold=TIMES,
                help=message("plan-film.help", mass=fact("g", HUNDRED), **_untyped("film"))),
-        Text("timings", "plan-timings", most=400, fold=TIMES, of="system", help="plan-timings.help"),
+        Text("timings", "plan-timings", most=500, fold=TIMES, of="system", help="plan-timings.help"),
         Number("exponent", "plan-exponent", low=0, high=1, optional=True, fold=TIMES,
                help=message("plan-exponent.help", power=_power(WINDOW["exponent"][1]), **_untyped("exponent"))),
         Number("doubling", "plan-doubling", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,

@@ -3,7 +3,8 @@ from collections import namedtuple
 from math import floor
 
 from ..catalogue.plans import LONG_DAY, MOST_TOLD, POINTS_GAP
-from ..clock.usable import contradictions
+from ..clock import sun
+from ..clock.usable import contradictions, in_other_sun
 from ..equations.laying import CUP, FILM, POT, SIZE, SOFT, bounds_of, in_one_container, in_pot
 from ..forms.types import Values
 from ..mix import ratio, ratio_doubt
@@ -40,8 +41,8 @@ Ready = namedtuple("Ready", ("cups", "bags", "gloves"))
 # gaps: (from, to) [s] with no temperature for long; after: the last temperature [s], where the work goes on after it,
 # or None; long: how long the day is [s], late: by how much it ends after its finish [s], where that is too much, or
 # None; own: timings typed here; apart: pairs of timings that cannot both be; done: (batch, step) told done that the
-# plan has not; step "": there is no such batch
-Asked = namedtuple("Asked", ("gaps", "after", "long", "late", "own", "apart", "done"))
+# plan has not; step "": there is no such batch; other_sun: how many own timings stood in another sun
+Asked = namedtuple("Asked", ("gaps", "after", "long", "late", "own", "apart", "done", "other_sun"))
 
 
 def found_of(values: Values, plan: day.Plan) -> Found:
@@ -167,7 +168,8 @@ def _asked(values: Values, plan: day.Plan, standing: "list[progress.Batch]", end
     return Asked(gaps, last if values["temperature_is"] == "points" and end > last + 60 else None,
                  end - values["start"] if end - values["start"] > LONG_DAY else None,
                  end - finish if finish is not None and end > finish + 1 else None,
-                 len(read_timings(values["timings"])), contradictions(timed(values)), _unknown(values, standing))
+                 len(read_timings(values["timings"])), contradictions(timed(values)), _unknown(values, standing),
+                 in_other_sun(dict(timed(values), **sun.declared(values))))
 
 
 def _unknown(values: Values, standing: "list[progress.Batch]") -> "list[tuple[int, str]]":

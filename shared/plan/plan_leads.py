@@ -1,6 +1,6 @@
 """Plan leads: from a plan under way to one tap for each step, the pours of the next batch and the clock of its bag."""
 from ..clock import sun
-from ..clock.pot_start import NOW, minutes_typed
+from ..clock.pot_start import NOW, minutes_typed, timed_in
 from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
@@ -51,7 +51,7 @@ def done_lead(after: Next, place: int) -> Values:
 
 def record_pairs(record: Record) -> "list[list]":
     """What a finished batch took, as the log keeps it."""
-    pairs = [["what", message("plan-logged", number=record.number)],
+    pairs = [["planned", str(record.number)],
              ["seam", cut(named(record.names), MOST_LETTERS)],
              ["temperature", number(shown(record.temperature - 273.15, 1) + " °C")],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
@@ -62,7 +62,7 @@ def record_pairs(record: Record) -> "list[list]":
 
 def sun_pairs(values: Values) -> "list[list[str]]":
     """The sun of the day, for the pot and for another air that it is reckoned with."""
-    return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + sun.pairs(values)
+    return ([["pot.sun", values["sun"]]] if sun.said(values) else []) + timed_in(values) + sun.pairs(values)
 
 
 def clock_pairs(after: Next, clock: Clock) -> "list[list]":
@@ -75,7 +75,7 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
     pairs = [["air", at], ["batch", mass], ["container", container],
              ["filler", filler], ["grain", ""], ["resin_temperature", ""],
              ["pot.started", NOW], ["pot.duration", number(minutes_typed(clock.span))],
-             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", message("plan-batch", number=after.number)],
+             ["pot.share", shown(clock.share * 100) + " %"], ["pot.batch", str(after.number)],
              ["pot.container", container],
              ["pot.place", cut(message("plan-pieces-to", first=first, last=last) if len(clock.names) > 1 else first,
                                MOST_LETTERS)],
@@ -85,5 +85,5 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
         pairs.append(["timing.filler", filler])
     for place, (key, end) in enumerate(clock.ends):
         own = "pot.steps.{}.".format(place)
-        pairs += [[own + "name", message(SAID[key])], [own + "minute", number(shown(end / 60, 1, DOWN))]]
+        pairs += [[own + "name", key], [own + "minute", number(shown(end / 60, 1, DOWN))]]
     return pairs

@@ -4,7 +4,7 @@ from ..catalogue.losses import BY_KEY
 from ..catalogue.plans import COOLER, EARLIER, SLOWER
 from ..clock.sun import said
 from ..clock.sun_lines import SHADE_FIRST, WHERE, in_sun, not_said, shines
-from ..clock.usable_lines import questions
+from ..clock.usable_lines import other_sun, questions
 from ..forms.types import Said, Values
 from ..mix.label_words import unconfirmed
 from ..things import work_rates
@@ -223,7 +223,7 @@ def _questions(found: Found, values: Values) -> "list[Line]":
         text = message("plan-own-timings.text", own=counted(asked.own))
         lines.append(words("own_typed", "plan-own-timings", text, rank=ASK))
     lines.extend(unconfirmed(values["system"], "both"))
-    return lines + questions(asked.apart) + _not_here(asked)
+    return lines + questions(asked.apart) + other_sun(asked.other_sun) + _not_here(asked)
 
 
 def _not_here(asked: Asked) -> "list[Line]":

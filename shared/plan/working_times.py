@@ -12,7 +12,7 @@ from ..clock.heat_model import OWN_POT, known_pots, mixed_resin, quick_in_sun, s
 from ..clock.heat_table import LEAST, PER_MASS, heat_table
 from ..clock.pot_heat import pot as pot_in
 from ..clock.sun import shaded, sun_of
-from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounds, share_kept, usable
+from ..clock.usable import BY_GONE, BY_GOOD, BY_HEAT, Usable, batch, bounding, bounds, setting, share_kept, usable
 from ..equations.laying import CUP, FILM, POT, SOFT, Windows
 from ..equations.quick_rule import RULE, by_ranges, film_time, ranges
 from ..equations.temperature_profile import REFERENCE, Profile
@@ -47,7 +47,8 @@ class WorkingTimes:
         self.exponent = RULE["exponent"] if values["exponent"] is None else values["exponent"]
         self.sun, self.sunny = sun_of(values), {}
         asked = timed(values)
-        self.timings, self.own, pots = asked["timings"], timings_of(asked), known_pots(asked)
+        self.timings, known, pots = asked["timings"], timings_of(asked), known_pots(asked)
+        self.own, self.seen = setting(known), bounding(known)
         self.rule_start = pots[0][3]
         self.ranges = ranges(pots, self.exponent, self.doubling)
         hundred = by_ranges(self.ranges, HUNDRED, self.exponent)
@@ -57,9 +58,8 @@ class WorkingTimes:
         temperatures = [point[1] for point in profile.points]
         low, high = min(temperatures), max(temperatures)
         self.ends = [low] if profile.constant else [low, high]
-        self.seen = [row for row in self.own if row["said"] != "stiffening"]
         # a pot that was gone bounds those as warm and warmer: the warmth it was seen at is an end of the range too
-        self.ends += [seen_warmth(row) for row in self.seen if row["said"] == "gone" and low < seen_warmth(row) < high]
+        self.ends += [seen_warmth(row) for row in self.seen if row["said"] != "good" and low < seen_warmth(row) < high]
         typed = [values[name] is not None for name in ("soft", "film", "exponent")]
         self.table = table = None if all(typed) else heat_table(system, self.timings, self.sun)
         # where a time is typed the heat balance is not asked

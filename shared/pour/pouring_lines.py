@@ -2,7 +2,6 @@
 from ..catalogue.measuring import COLD, STIR_LONG
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
-from ..things.records import SYSTEM
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
 from ..words.messages import listed, message, quantity, row, sentences, spoken
 from . import thicken_lines, time_in_cup_lines, ways
@@ -108,10 +107,9 @@ def _logs(found: Found, values: Values) -> list[tuple[str, Said]]:
     system, batch = values["system"], found.mix
     much = quantity(batch.mass, "g") if batch.mass else quantity(batch.volume, "mL")
     read = ways.written(found.way, values)[:found.done]
-    what = message("pouring-logged", much=much, name=SYSTEM.called(system) or "pouring-logged.mixed")
-    pairs = [("what", message("pouring-logged.thickened", what=what) if asked(values) else what),
-             ("lot", system["lot"]), ("readings", listed(read, "plain") if read else ""),
-             ("mass", much if batch.mass else ""),
+    pairs = [("mixture", system["name"] or "mixed"), ("thicken", "yes" if asked(values) else ""),
+             ("volume", "" if batch.mass else much), ("lot", system["lot"]),
+             ("readings", listed(read, "plain") if read else ""), ("mass", much if batch.mass else ""),
              ("temperature", quantity(values["temperature"], "degC", places=0)
               if values["temperature"] is not None else ""),
              ("label_time", quantity(system["pot_time"], "min", places=0) if system["pot_time"] else "")]
@@ -135,7 +133,7 @@ def _filler(found: Found, values: Values) -> list[dict]:
     first, fillers = named["first_filler"], [one for one in lines if one.rank == ANSWER]
     names = thicken_lines.all_of([one.label for one in fillers])
     # a blend is no filler of the kit
-    keeps = [] if values["blend"] else [("filler", values["filler"]["name"]),
+    keeps = [] if values["blend"] else [("filler", values["filler"].get("id") or values["filler"]["name"]),
                                         ("mixed", weighed(found.one, values)), ("came_out", values["stiffness"])]
     return [
         step("first_filler", message("pouring-first", fillers=names, share=thicken_lines.first_share()), first.text,

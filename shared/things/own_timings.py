@@ -1,18 +1,26 @@
 """Own timings: what running pots of a system told, kept with it in a few words each; the newest few count."""
 from ..catalogue.containers import CONTAINERS
+from ..catalogue.sunlight import COVER, LOOKS, SUN
 from ..forms.errors import InputError
 from ..forms.inputs import Group
 from ..forms.types import Said
 from ..words.messages import message
 from ..words.numbers import DIGITS, reading, shown, small
 from ..words.units import BY_SPELLING, to_si
+from .kept_words import SPELT
 
 MOST = 6
 SAID = ("stiffening", "good", "gone")
 PLACES = tuple([row[0] for row in CONTAINERS])
-ASIDE = ("still", "after", "in", "a", "at", "with", "of")
+ASIDE = ("still", "after", "in", "a", "at", "with", "of", "the")
 RESIN = "resin"  # the temperature behind it is the resin's own
-SAYS = ("filler", RESIN)  # figures that say what they are
+SHINES = "sun"  # alone it is full sun
+# words of the sun that it stood in: which field each fills; what is not said is the first of its rows, but for the sun
+SUNS = dict([(row[0], name) for name, rows in ((SHINES, SUN), ("looks", LOOKS[1:]), ("cover", COVER[1:]))
+             for row in rows])
+UNSAID = {SHINES: "", "looks": LOOKS[0][0], "cover": COVER[0][0]}
+IN_SUN = tuple([row[0] for row in SUN if row[2]])
+SAYS = ("filler", RESIN, SHINES)  # what says what it is
 NEEDED = ("after", "mass", "in", "at")
 # quantity: field, least, most [SI], as the clock's own timings are asked
 FIGURES = {"time": ("after", 60, 172800), "mass": ("mass", 0.001, 20), "temperature": ("at", 263.15, 323.15),
@@ -27,8 +35,10 @@ def read_timings(text: str):
     >>> [(row["said"], row["after"], row["in"], row["at"]) for row in read_timings("31 min 240g cup 20 °C")]
     [('stiffening', 1860.0, 'cup', 293.15)]
     >>> [row] = read_timings("gone 31 min 240 g cup 20 °C filler 30 % resin 25 °C")
-    >>> row["filler"], row["resin"], row["grain"]
-    (0.3, 298.15, None)
+    >>> row["filler"], row["resin"], row["grain"], row["sun"]
+    (0.3, 298.15, None, '')
+    >>> [(row["sun"], row["looks"]) for row in read_timings("9 min 240 g tray 20 °C in full sun black")]
+    [('full', 'black')]
     """
     rows = []
     for piece in text.split(";"):
@@ -40,6 +50,7 @@ def read_timings(text: str):
 
 def _row(words, place):
     row, before, figures = {"said": SAID[0], "place": place, "filler": None, "grain": None, RESIN: None}, "", FIGURES
+    row.update(UNSAID)
     for word in words:
         word = word[:-1] if word[-1] == "," else word
         if not word:
@@ -49,6 +60,7 @@ def _row(words, place):
         elif word[0] in DIGITS and word[-1] in DIGITS:
             before = word  # its unit comes next
             continue
+        word = SPELT.get(word, word)
         if word in SAID:
             row["said"] = word
         elif word in PLACES:
@@ -58,6 +70,10 @@ def _row(words, place):
             figures = FIGURES
         elif word == RESIN:
             figures = WARM
+        elif word == SHINES:
+            row[SHINES] = row[SHINES] or SUN[-1][0]
+        elif word in SUNS:
+            row[SUNS[word]] = word
         elif word != "filler" and word not in ASIDE:
             raise InputError("timings", LIKE)
     if before or [name for name in NEEDED if name not in row]:
@@ -108,7 +124,26 @@ def _typed(row):
         found.append(("grain", shown(row["grain"] / 1000, 2) + " g/mL"))
     if row[RESIN] is not None:
         found.append((RESIN, shown(row[RESIN] - 273.15, 1) + " °C"))
-    return found
+    return found + sun_typed(row)
+
+
+def sun_typed(row):
+    """The sun that a pot stood in, as its fields are typed; none in the shade, and no more than was said.
+
+    >>> sun_typed({"sun": "full", "looks": "unknown", "cover": "glass"}), sun_typed({"sun": "shade"})
+    ([('sun', 'full'), ('cover', 'glass')], [])
+    """
+    names = (SHINES, "looks", "cover") if in_sun(row) else ()
+    return [(name, row[name]) for name in names if row[name] != UNSAID[name]]
+
+
+def in_sun(row) -> bool:
+    """Whether an own timing, or what else declares a sun, stood in it; where nobody said, it stood in the shade.
+
+    >>> in_sun({"sun": "some"}), in_sun({"sun": ""}), in_sun({})
+    (True, False, False)
+    """
+    return (row.get(SHINES) or "") in IN_SUN
 
 
 def counted(count: int) -> Said:

@@ -15,7 +15,7 @@ from ..words.messages import message, number, quantity, row
 from ..words.messages import typed as as_typed
 from ..words.numbers import UP, shown
 from ..words.texts import said
-from . import label_cure
+from . import kept_words, label_cure
 from .statements import codes
 
 LABEL_FOLD = "kind-system-fold"
@@ -55,11 +55,12 @@ class Record:
     own: fields that make it another thing than a built-in row: with one of them typed, nothing of the row is taken over
     shows: of a tool that shows figures, the field whose unit they are in
     whence: what a thing that came by a link says of it, as text by field
+    before: {id: text} where a phone may know a row by its English label of then: another than its name; None: by none
     """
 
-    def __init__(self, name, label, fields, rows=(), check=None, own=(), shows=""):
+    def __init__(self, name, label, fields, rows=(), check=None, own=(), shows="", before=None):
         self.name, self.label, self.fields, self.rows, self.check = name, label, fields + (ORIGIN,), rows, check
-        self.own, self.shows = own, shows
+        self.own, self.shows, self.before = own, shows, before
         self.whence = {ORIGIN.name: LINK}
 
     def started(self, row_id, row, who):
@@ -70,6 +71,11 @@ class Record:
         if called:
             typed["name"] = said(called, who)
         return dict(typed, **{ORIGIN.name: ROW})
+
+    def was(self, row_id, label):
+        """By which label an earlier build kept a row, "" where that is the label it has. label: as it is said"""
+        name = "" if self.before is None else self.before.get(row_id) or self.row(row_id)["name"]
+        return "" if name == label else name
 
     def is_another(self, row, typed):
         """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""
@@ -88,6 +94,13 @@ class Record:
         if row and row.get("name") and row["name"] == thing["name"]:
             return NAMES[self.name][thing["id"]]
         return as_typed(thing["name"]) if thing["name"] else ""
+
+    def known_as(self, name):
+        """How a kept name is said: that of a built-in row in the reader's language, any other as typed."""
+        for known, _, _, typed in self.rows:
+            if dict(typed).get("name") == name:
+                return NAMES[self.name][known]
+        return as_typed(name)
 
     def figure(self, row_id, name):
         """A figure of a built-in row [SI]."""
@@ -196,9 +209,10 @@ SYSTEM = Record("system", "kind-system", (
         ("work", "kind-system-pot-meaning.work")), default="open", fold=LABEL_FOLD),
     Number("film_time", "kind-system-film-time", unit="min", low=1, high=2880, optional=True, fold=LABEL_FOLD),
     Number("lowest", "kind-system-lowest", unit="degC", low=-10, high=40, optional=True, fold=LABEL_FOLD),
-    Text("timings", "kind-system-timings", most=400, fold=LABEL_FOLD, learned=True,
+    Text("timings", "kind-system-timings", most=500, keys=kept_words.TIMINGS, fold=LABEL_FOLD, learned=True,
          help="kind-system-timings.help"),
-    Text("trials", "kind-system-trials", most=400, fold=LABEL_FOLD, learned=True, help="kind-system-trials.help"),
+    Text("trials", "kind-system-trials", most=400, keys=kept_words.TRIALS, fold=LABEL_FOLD, learned=True,
+         help="kind-system-trials.help"),
     Text("lot", "kind-system-lot", fold=LABEL_FOLD),
     Text("statements", "kind-system-statements", most=200, fold=LABEL_FOLD, help="kind-system-statements.help"),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))
@@ -207,7 +221,8 @@ SCALE = Record("scale", "kind-scale", (
     Text("name", "kind-name"),
     Number("step", "kind-scale-step", unit="g", low=0.001, high=100),
     Number("most", "kind-scale-most", unit="g", low=10, high=200000, optional=True),
-    Number("own_error", "kind-scale-own-error", unit="g", low=0, high=10, optional=True,
+    # three of the coarsest steps: what a scale may be off in service
+    Number("own_error", "kind-scale-own-error", unit="g", low=0, high=300, optional=True,
            help="kind-scale-own-error.help"),
 ), tools.SCALES, own=("step",), shows="step")
 
@@ -276,4 +291,4 @@ FILLER = Record("filler", "kind-filler", (
            unsaid=UNSAID, fold="kind-filler-fold"),
     Choice("alone", "kind-filler-alone", (("yes", "kind-filler-alone.yes"), ("no", "kind-filler-alone.no")),
            unsaid=UNSAID, fold="kind-filler-fold"),
-), fillers.FILLERS)
+), fillers.FILLERS, before={"glass-spheres": "Glass microspheres, hollow"})

@@ -96,12 +96,12 @@ def _begun(what, reader):
     if not isinstance(what, tuple):
         return str(what) if isinstance(what, int) else ""
     head, inner = what[0], what[1]
-    if head in (7, 8):  # without a sign between them they are one
-        return "".join([_begun(one, reader) for one in (inner[:1] if what[2] else inner)])
-    if isinstance(head, int):  # on a phone a pattern stands there, which is no key of a dict
-        return said(what, reader).replace("\u00a0", " ").partition(" ")[0] if head in PARTS or head in (0, 4) else ""
     if head is None:
         return ""
+    if isinstance(head, int):  # a phone has patterns in the place of keys, which are no keys of a table
+        if head in (7, 8):  # without a sign between them they are one
+            return "".join([_begun(one, reader) for one in (inner[:1] if what[2] else inner)])
+        return said(what, reader).replace("\u00a0", " ").partition(" ")[0] if head in PARTS or head in (0, 4) else ""
     pattern = _pattern(head, reader)
     while isinstance(pattern, tuple):
         pattern = pattern[1] if isinstance(pattern[1], str) else _chosen(pattern[1][1], inner[pattern[1][0]], reader)
@@ -141,7 +141,9 @@ def _typed(what, reader):
 
 def _measured(what, reader):
     digits, name = PARTS[what[0]](what, reader)
-    return figure(digits, reader.language) + tail(name, digits, reader.language)
+    language = reader.language
+    behind = tail(name, digits, language) if name in language.tails else TAILS[name]  # few have one, and all ask
+    return (digits if language.decimal == "." else figure(digits, language)) + behind
 
 
 def _quantity(what, reader):
@@ -205,9 +207,11 @@ def _row(what, reader):
 def _listed(what, reader):
     _, all_of, kind = what
     each = [said(one, reader) for one in all_of]
+    # a comma between two that hold one would be read as decimals: "2,5; 3"
+    between = "; " if reader.language.decimal == "," and "," in "".join(each) else ", "
     if kind == "plain" or len(each) < 2:
-        return ", ".join(each)
-    return ", ".join(each[:-1]) + reader.language.both + each[-1]
+        return between.join(each)
+    return between.join(each[:-1]) + reader.language.both + each[-1]
 
 
 def _figure_of(what, reader):

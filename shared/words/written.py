@@ -26,20 +26,30 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
     return Reader(sentences(language), LANGUAGES[language], units)
 
 
-# By language: how the keys begin whose words keep from harm and have not been read by a native boatbuilder. Each sentence
-# of them stands with its English behind it until they have; official statements ("ghs-") are quoted and stand alone.
-UNREAD = {"de": ("do-", "aid-", "smoking-pot-", "caution-always-")}
+# how the keys begin whose words keep from harm. Until native boatbuilders of a language have read them, each sentence
+# stands with its English behind it; official statements are quoted and stand alone, but for those whose official words
+# in other languages nobody has found
+HARM = ("do-", "aid-", "smoking-pot-", "caution-always-",
+        "ghs-p310.other", "ghs-p313", "ghs-p316", "ghs-p317", "ghs-p333-", "ghs-aid-")
+OFFICIAL = "ghs-"  # how the keys of official statements begin
+READ: dict[str, tuple[str, ...]] = {FIRST: HARM}  # by language: those of them that a native has read
+
+
+def unread(language: str) -> tuple[str, ...]:
+    """How the keys begin that stand with their English.
+
+    >>> unread("en"), unread("de") == HARM
+    ((), True)
+    """
+    return tuple(begin for begin in HARM if begin not in READ.get(language, ()))
 
 
 @cache
 def sentences(language: str) -> dict:
     """The patterns of a language by key, as they are said."""
-    own = of_file(language)
-    if language == FIRST:
-        return own
-    english = of_file(FIRST)
+    own, english = of_file(language), of_file(FIRST)
     beside = {key: both(own[key], english[key]) for key in own
-              if key.startswith(UNREAD.get(language, ())) and ends(english[key])}
+              if key.startswith(unread(language)) and (key.startswith(OFFICIAL) or ends(english[key]))}
     return english | own | beside
 
 

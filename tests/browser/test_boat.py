@@ -21,7 +21,7 @@ def names(page):
 def test_the_demo_boat_stands_ready_and_can_be_taken_out_and_brought_back(boat):
     expect(figure(boat, "putty")).to_have_text("1784 mL · 1963 g")
     expect(boat.locator("[data-row='1'] .row-name").first).to_have_text("2 × Chine")
-    boat.get_by_role("button", name="Take all joints out").click()
+    boat.get_by_role("button", name="Remove all joints").click()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
     boat.reload()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
@@ -51,7 +51,7 @@ def test_joints_are_removed_moved_and_brought_back_with_their_names_right(boat):
 
 
 def test_a_new_joint_is_asked_and_told_on_its_own_line(boat):
-    boat.get_by_role("button", name="Take all joints out").click()
+    boat.get_by_role("button", name="Remove all joints").click()
     boat.get_by_role("button", name="Joint: one more").click()
     boat.locator("[name='joints.0.name']").fill("Port chine")
     boat.locator("[name='joints.0.angle']").fill("95 : 120 : 150")
@@ -75,10 +75,10 @@ def test_joints_chosen_for_a_batch_go_to_pour_together(boat):
 
 def test_a_joint_goes_into_the_boat_as_its_next_row_with_the_way_back(boat, standing):
     expect(figure(boat, "putty")).to_be_visible()
-    boat.get_by_role("button", name="Take all joints out").click()
+    boat.get_by_role("button", name="Remove all joints").click()
     for angle, count in (("100", 1), ("110", 2)):
         boat.goto(f"{standing.url}/joint/")
-        boat.get_by_role("textbox", name="Angle inside").fill(angle)
+        boat.get_by_role("textbox", name="Inside angle").fill(angle)
         expect(boat.get_by_role("img", name=f"{angle} degrees")).to_be_visible()
         boat.get_by_role("link", name="Add to boat").click()
         expect(boat.locator("[data-group=joints] [data-row]")).to_have_count(count)
@@ -192,7 +192,7 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
     boat.locator("[name='roll.of']").select_option("tape")
     for name, text in (("width", "50"), ("weight", "300"), ("length", "12,5")):
         boat.locator(f"[name='roll.{name}']").fill(text)
-    boat.get_by_role("button", name="Keep it").click()
+    boat.get_by_role("button", name="Save", exact=True).click()
     expect(shelf.locator(".entry")).to_contain_text("length left 12,5 m")
     boat.goto(standing.url + "/boat/?" + "&".join(f"remnants.{place}.length=1" for place in range(12)))
     expect(figure(boat, "putty")).to_be_visible()
@@ -203,13 +203,13 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
 
 def test_an_undo_ends_with_the_next_edit_and_throws_nothing_away(phone, standing):
     phone.goto(standing.url + "/boat/")
-    phone.get_by_role("button", name="Take all joints out").click()
+    phone.get_by_role("button", name="Remove all joints").click()
     undo = phone.locator("[data-notice=row]").get_by_role("button", name="Undo")
     expect(undo).to_be_visible()
     phone.locator("[data-group=joints] [data-add-row]").click()
     expect(undo).to_have_count(0)
     phone.locator("[name='joints.0.name']").fill("Mine")
-    phone.get_by_role("button", name="Take all joints out").click()
+    phone.get_by_role("button", name="Remove all joints").click()
     undo.click()
     expect(phone.locator("[name='joints.0.name']")).to_have_value("Mine")
 
@@ -217,7 +217,7 @@ def test_an_undo_ends_with_the_next_edit_and_throws_nothing_away(phone, standing
 def test_an_undo_does_not_outlive_its_screen(phone, standing):
     """It would write into a form that nobody sees, and over what stands there by then."""
     phone.goto(standing.url + "/boat/")
-    phone.get_by_role("button", name="Take all joints out").click()
+    phone.get_by_role("button", name="Remove all joints").click()
     expect(phone.locator("[data-notice=row]")).to_be_visible()
     phone.get_by_role("link", name="Joint", exact=True).click()
     expect(phone.locator("[name=thickness]")).to_be_visible()

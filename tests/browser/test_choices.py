@@ -30,7 +30,7 @@ def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, st
     assert chosen(system(kit)) == "As typed in its figures"
     kit.locator("[name='system.name']").fill("Harbour mix")
     kit.locator("[name='system.by_weight']").fill("100:44")
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(shelf(kit, "Resin system").locator(".entry-line")).to_have_text("parts by weight 100:44")
     opened(kit, standing.url)
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
@@ -48,7 +48,7 @@ def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, st
 
 def test_typed_over_a_built_in_row_it_stands_as_typed(phone, standing):
     opened(phone, standing.url)
-    phone.get_by_text("Resin system: its figures").click()
+    phone.get_by_text("Resin system: figures").click()
     phone.locator("[name='system.by_weight']").fill("100:44")
     expect(system(phone)).to_have_value("")
     expect(phone.locator("[name='system.densities']")).to_have_attribute("placeholder", "")
@@ -83,7 +83,7 @@ def test_one_choice_holds_on_every_screen(kit, standing):  # noqa: F811
 def test_a_system_that_came_by_a_link_has_its_name_and_is_kept_with_one_tap(phone, standing):
     phone.goto(standing.url + "/?" + SYSTEM)
     expect(system(phone).locator("option:checked")).to_have_text("Harbour mix (from a link)")
-    key = phone.get_by_role("button", name="Keep it in the kit").first
+    key = phone.get_by_role("button", name="Save in the kit").first
     expect(key).to_be_visible()
     assert key.bounding_box()["height"] >= 48
     key.click()
@@ -108,7 +108,7 @@ def test_what_is_from_a_link_typed_or_built_in_is_told_apart_in_answer_form_and_
     kit.get_by_label("Air temperature").first.fill("20")
     expect(kit.locator("[data-line=by_link]")).to_contain_text("Compare its pot life with the label")
     opened(kit, standing.url)
-    kit.get_by_role("button", name="Keep it in the kit").first.click()
+    kit.get_by_role("button", name="Save in the kit").first.click()
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
     expect(asked).to_contain_text("from a link")
     opened(kit, standing.url + "/kit/")
@@ -116,7 +116,7 @@ def test_what_is_from_a_link_typed_or_built_in_is_told_apart_in_answer_form_and_
     expect(mine.locator(".entry-line")).to_contain_text("from a link")
     mine.get_by_role("button", name="Change").click()
     kit.locator("[name='system.origin']").select_option("label")
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(mine.locator(".entry-line")).to_contain_text("compared with its label")
     opened(kit, standing.url)
     expect(figure(kit, "reading_a")).to_have_text("167 g")
@@ -125,7 +125,7 @@ def test_what_is_from_a_link_typed_or_built_in_is_told_apart_in_answer_form_and_
     shelf(kit, "Resin system").get_by_role("button", name="Add").click()
     system(kit).select_option("2-1")
     kit.locator("[name='system.name']").fill("Two")
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(mine.nth(1).locator(".entry-line").first).to_contain_text("started from a built-in row")
 
 
@@ -171,11 +171,11 @@ def test_undo_after_removing_the_chosen_thing_chooses_it_again(kit, standing):  
 def test_undo_after_keeping_what_was_typed_brings_the_typed_figures_back(phone, standing):
     """Old main: the thing was gone, and with it all that had been typed."""
     opened(phone, standing.url)
-    phone.get_by_text("Resin system: its figures").click()
+    phone.get_by_text("Resin system: figures").click()
     phone.locator("[name='system.name']").fill("Harbour mix")
     phone.locator("[name='system.by_weight']").fill("100:44")
     expect(figure(phone, "reading_a")).to_have_text("167 g")
-    phone.get_by_role("button", name="Keep it in the kit").first.click()
+    phone.get_by_role("button", name="Save in the kit").first.click()
     expect(system(phone).locator("option:checked")).to_have_text("Harbour mix")
     phone.locator("[data-notice=kit]").get_by_role("button", name="Undo").click()
     expect(phone.locator("[name='system.by_weight']")).to_have_value("100:44")
@@ -272,12 +272,12 @@ def test_own_timings_stay_with_figures_that_are_corrected_and_with_the_thing_the
     opened(kit, standing.url + "/clock/")
     kit.locator("[name=air]").fill("20")
     time_it(kit)
-    kit.locator("summary", has_text="Resin system: its figures").click()
+    kit.locator("summary", has_text="Resin system: figures").click()
     for name, text in (("name", "Harbour mix"), ("by_weight", "100:44"), ("pot_time", "40"), ("pot_mass", "100"),
                        ("pot_temperature", "25")):
         kit.locator(f"[name='system.{name}']").fill(text)
     expect(own_timing(kit)).to_have_value("12")
-    kit.get_by_role("button", name="Keep it in the kit").click()
+    kit.get_by_role("button", name="Save in the kit").click()
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
     expect(own_timing(kit)).to_have_value("12")
     kit.reload()

@@ -49,7 +49,7 @@ def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
     warm(clock)
     clock.get_by_text("Use and place").click()
     clock.get_by_label("Used for").select_option("putty")
-    clock.get_by_label("Where it goes").fill("port seam")
+    clock.get_by_label("Where the mix goes").fill("port seam")
     expect(clock.locator("[data-move=heat] [data-lead]").first).to_have_attribute("data-lead", re.compile("port seam"))
     clock.get_by_role("link", name="Start the clock").click()
     expect(clock.locator(".pot-what")).to_have_text("Cup · port seam")
@@ -65,7 +65,7 @@ def test_one_tap_starts_a_clock_that_survives_a_reload(clock):
 def test_a_clock_starts_from_the_pour(phone, standing):
     """The pot waits for the air temperature, and counts from the tap."""
     phone.goto(standing.url + "/?amount=200")
-    phone.get_by_role("link", name="Start its clock").click()
+    phone.get_by_role("link", name="Start the clock").click()
     expect(phone.locator("[data-notice=waiting]")).to_be_visible()
     expect(phone.locator(".pot")).to_have_count(0)
     phone.get_by_label("Air temperature").first.fill("20")
@@ -94,7 +94,7 @@ def test_a_pot_that_ended_while_the_page_was_closed_says_how_long_ago(phone, sta
     phone.add_init_script(f"({JUMP})({60 + 7 * 60 - 30})")
     phone.goto(standing.url + "/clock/")
     expect(phone.locator(".pot-minutes")).to_have_text(re.compile("^[67]:"))
-    expect(phone.locator(".pot [data-line=stop]")).to_contain_text("Use no more of it")
+    expect(phone.locator(".pot [data-line=stop]")).to_contain_text("Use no more of this pot")
     expect(phone.locator("[data-kind=ring]")).to_contain_text("7 minutes ago")
 
 
@@ -203,6 +203,24 @@ def test_what_is_said_of_a_pot_becomes_an_own_timing_and_a_log_entry(clock):
     expect(clock.locator(".pot")).to_have_count(1)
 
 
+def test_an_own_timing_says_that_it_stood_in_the_sun(clock):
+    """What it shone on is asked once there is sun; in other sun the answer says that it sets no time."""
+    warm(clock)
+    clock.get_by_text("Own timings of this system", exact=True).first.click()
+    row = {name: clock.locator(f"[name='timings.0.{name}']") for name in ("said", "after", "mass", "at", "sun", "looks")}
+    for name, text in (("after", "5"), ("mass", "240"), ("at", "22")):
+        row[name].fill(text)
+    row["said"].select_option("gone")
+    expect(row["looks"]).to_be_hidden()
+    row["sun"].select_option("full")
+    expect(row["looks"]).to_be_visible()
+    expect(clock.locator("[data-line=other_sun]")).to_contain_text("1 own timing was in other sun")
+    clock.locator("[name=sun]").select_option("full")
+    expect(clock.locator("[data-line=other_sun]")).to_have_count(0)
+    expect(figure(clock, "usable")).to_have_text("4 min")
+    expect(figure(clock, "usable").locator("..")).to_contain_text("in full sun")
+
+
 KIT_SYSTEM = """async () => {
     const { put } = await part("store/store.js");
     await put("kit", { record: "system", made: 1, typed: { name: "Shed mix", by_weight: "100:30",
@@ -294,7 +312,7 @@ def test_the_alarm_of_a_phone_without_a_voice_for_it_sounds_and_says_it_on_the_s
     expect(phone.locator("[data-kind=ring]")).to_be_visible()
     assert phone.evaluate("window.shook") is True
     assert phone.evaluate("window.told") == []
-    expect(phone.get_by_role("button", name="Say it aloud")).to_be_hidden()
+    expect(phone.get_by_role("button", name="Read aloud", exact=True)).to_be_hidden()
 
 
 def test_an_update_waits_while_a_pot_runs(phone, served, other_build):

@@ -144,7 +144,7 @@ def tap_to_stir(page, url):
     page.goto(url + "/?amount=100&system.by_weight=345:98")
     expect(figure(page, "part_a")).to_have_count(1)
     expect(page.locator("[data-status]")).not_to_be_empty()
-    page.get_by_role("button", name="Pour it step by step").click()
+    page.get_by_role("button", name="Pour step by step").click()
     for shows in ("78 g", "100 g", "2 min"):
         expect(page.locator("[data-steps=step]")).to_contain_text("Step")
         page.locator("[data-steps=tap]").click()
@@ -184,7 +184,7 @@ def test_stirring_set_back_and_loaded_anew_is_in_doubt_and_no_longer(phone, stan
 def test_what_waits_for_its_air_counts_while_the_clock_is_set_back(phone, standing):
     phone.add_init_script(WALL)
     phone.goto(standing.url + "/?amount=200")
-    phone.get_by_role("link", name="Start its clock").click()
+    phone.get_by_role("link", name="Start the clock").click()
     expect(phone.locator("[data-notice=waiting]")).to_be_visible()
     phone.evaluate(SHIFT, 3 * MINUTES)
     phone.wait_for_timeout(6000)  # kept with three minutes

@@ -66,7 +66,7 @@ def test_old_figures_are_marked_in_words_within_a_third_of_a_second(phone, odd, 
     mark = phone.locator("[data-old-mark]")
     assert mark.locator("span").is_hidden()  # nothing flickers: most answers are there by now
     phone.clock.run_for(299)
-    expect(mark).to_have_text("Old figures: working it out")
+    expect(mark).to_have_text("Old results: calculating")
     expect(mark.locator("span")).to_be_visible()
     assert "These results are old" in phone.locator("[data-status]").text_content()
     assert set(crossed_out(phone)) == {"line-through"}

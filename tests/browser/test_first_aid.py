@@ -31,7 +31,7 @@ def test_own_numbers_of_the_kit_are_tapped_on_safety_without_signal(phone, serve
     expect(phone.locator("[name='numbers.name']")).to_be_focused()
     for name, text in {"name": "Yard", "ambulance": "112", "poison": "+48 (0)22 619-66-54"}.items():
         phone.locator(f"[name='numbers.{name}']").fill(text)
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     expect(phone.locator("[data-shelf=numbers] .entry")).to_contain_text("Yard")
     phone.get_by_role("link", name="Safety", exact=True).click()
     calls = phone.locator("a.call")

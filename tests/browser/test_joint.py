@@ -18,7 +18,7 @@ def test_an_empty_form_answers_and_the_drawing_follows_each_key_press(joint):
     drawing = joint.get_by_role("img", name="Section to scale")
     expect(drawing).to_be_visible()
     before = drawing.locator(".shape-panel").first.get_attribute("points")
-    joint.get_by_role("textbox", name="Angle inside").press_sequentially("120")
+    joint.get_by_role("textbox", name="Inside angle").press_sequentially("120")
     expect(joint.get_by_role("img", name="meet at 120 degrees")).to_be_visible()
     panel = joint.get_by_role("img", name="Section to scale").locator(".shape-panel").first
     assert panel.get_attribute("points") != before
@@ -29,7 +29,7 @@ def test_a_key_press_moves_the_points_that_are_there(joint):
     """A new drawing at each key press would cost a phone more than the reckoning."""
     expect(figure(joint, "radius")).to_have_text("14.5 mm")
     joint.evaluate("for (const one of document.querySelectorAll('[data-follows] *')) one.mine = true")
-    joint.get_by_role("textbox", name="Angle inside").fill("100")
+    joint.get_by_role("textbox", name="Inside angle").fill("100")
     expect(joint.get_by_role("img", name="meet at 100 degrees")).to_be_visible()
     assert joint.locator("[data-follows] *").evaluate_all("(all) => all.every((one) => one.mine)")
 
@@ -39,7 +39,7 @@ def test_drawing_first_figures_and_fields_stand_in_one_sight(phone, standing):
     expect(figure(phone, "radius")).to_have_text("14.5 mm")
     foot = phone.locator("[data-foot]").bounding_box()["y"]
     seen = [phone.locator("[data-follows] svg"), phone.locator(".strip [data-line=putty]"),
-            *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Angle inside", "Gap"))]
+            *(phone.get_by_role("textbox", name=name) for name in ("Panel thickness", "Inside angle", "Gap"))]
     boxes = [one.bounding_box() for one in seen]
     assert all(box["y"] >= 0 and box["y"] + box["height"] <= foot for box in boxes), (foot, boxes)
     phone.get_by_text("Losses and spare").scroll_into_view_if_needed()
@@ -51,7 +51,7 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
                              ("bulkhead", "75", "0"), ("butt", "90", "3")):
         joint.get_by_label("Kind of joint").select_option(kind)
         if kind != "butt":
-            joint.get_by_role("textbox", name="Angle inside").fill(angle)
+            joint.get_by_role("textbox", name="Inside angle").fill(angle)
         joint.get_by_label("Gap", exact=True).fill(gap)
         words = "gap" if gap != "0" else f"{angle} degrees"
         expect(joint.get_by_role("img", name="Section to scale")).to_be_visible()
@@ -74,7 +74,7 @@ def test_no_word_of_the_drawing_is_smaller_than_12_px_or_lies_on_another(joint):
 
 @pytest.mark.parametrize("label, typed, field, said", [
     ("Panel thickness", "0", "thickness", "more than 0"),
-    ("Angle inside", "185", "angle", "less than 180°"),
+    ("Inside angle", "185", "angle", "less than 180°"),
     ("Gap", "40", "gap", "Opening too wide"),
     ("Seam length", "-1", "length", "Seam length"),
 ])

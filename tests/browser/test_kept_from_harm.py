@@ -94,7 +94,7 @@ def test_what_is_wrong_is_said_before_the_first_is_poured_and_looks_like_it(phon
     expect(phone.locator("[data-status]")).not_to_be_empty()
     expect(phone.locator(".head [data-line=too_small]")).to_have_attribute("data-rank", "warn")
     expect(phone.locator("[data-status]")).to_contain_text("too small", ignore_case=True)
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     expect(phone.locator("[data-steps=tap]")).to_have_attribute("data-rank", "warn")
     expect(phone.locator("[data-steps=under]")).to_contain_text("too small", ignore_case=True)
 
@@ -193,7 +193,7 @@ def test_the_screen_stays_on_while_hands_are_busy(phone, standing):
     phone.goto(standing.url)
     expect(phone.locator("[data-status]")).not_to_be_empty()
     assert phone.evaluate("window.asked") == []
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     phone.wait_for_function("() => window.asked.length === 1")
     phone.evaluate(BACK)
     phone.wait_for_function("() => window.asked.length === 2")

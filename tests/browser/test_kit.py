@@ -50,7 +50,7 @@ def add(page, name="Shed mix", ratio="100:40"):
     page.get_by_role("combobox", name="Resin system", exact=True).select_option("")
     page.locator("[name='system.name']").fill(name)
     page.locator("[name='system.by_weight']").fill(ratio)
-    page.get_by_role("button", name="Keep it").click()
+    page.get_by_role("button", name="Save", exact=True).click()
     # kept, refused or said that nothing is: a page that is left before that keeps nothing, and no screen can show it
     expect(page.locator("[data-listing]:visible, [data-error]:visible, [data-notice=store]").first).to_be_visible()
 
@@ -76,7 +76,7 @@ def test_a_thing_is_added_used_changed_copied_removed_and_brought_back(kit, stan
     expect(mine).to_contain_text("parts by weight 100:40")
     mine.get_by_role("button", name="Change").click()
     kit.locator("[name='system.by_weight']").fill("100:25")
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(mine).to_contain_text("100:25")
     mine.get_by_role("button", name="Copy").click()
     expect(mine).to_have_count(2)
@@ -99,7 +99,7 @@ def test_a_room_and_a_fan_of_ones_own_are_picked_on_safety(kit, standing, shelve
     kit.get_by_role("combobox", name=shelved, exact=True).select_option("")
     for name, text in typed.items():
         kit.locator(f"[name='{shelved.lower()}.{name}']").fill(text)
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(shelf(kit, shelved).locator(".entry")).to_contain_text(typed["name"])
     kit.goto(standing.url + "/safety/?fan_runs=in&opening=0.1")
     kit.get_by_text(fold, exact=True).click()
@@ -113,7 +113,7 @@ def test_a_thing_kept_in_millimetres_is_the_same_thing_on_a_screen_of_inches(kit
     kit.get_by_role("combobox", name="Cup", exact=True).select_option("")
     for name, text in {"name": "My cup", "bottom": "60", "top": "80", "height": "105"}.items():
         kit.locator(f"[name='cup.{name}']").fill(text)
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(shelf(kit, "Cup").locator(".entry")).to_contain_text("inside height 105 mm")
     kit.locator("[name=set-units][value=us]").locator("xpath=..").click()  # a link's units are not the phone's
     kit.goto(standing.url + "/?way=stick&amount=8+oz")
@@ -129,7 +129,7 @@ def test_what_cannot_be_kept_is_said_at_its_field_and_nothing_is_kept(kit):
     add(kit, ratio="100:0")
     expect(kit.locator("[data-error='system.by_weight']")).to_be_visible()
     expect(kit.locator("[data-editing]")).to_be_visible()
-    kit.get_by_role("button", name="Leave it").click()
+    kit.get_by_role("button", name="Cancel", exact=True).click()
     expect(shelf(kit, "Resin system").locator(".entry")).to_have_count(0)
 
 
@@ -357,7 +357,7 @@ def test_the_undo_of_a_copy_ends_when_the_copy_is_changed(kit):
     expect(kit.locator("[data-notice=kit]")).to_be_visible()
     mine.nth(1).get_by_role("button", name="Change").click()
     kit.locator("[name='system.by_weight']").fill("100:25")
-    kit.get_by_role("button", name="Keep it").click()
+    kit.get_by_role("button", name="Save", exact=True).click()
     expect(mine.nth(1)).to_contain_text("100:25")
     expect(kit.locator("[data-notice=kit]")).to_have_count(0)
 
@@ -458,11 +458,11 @@ def test_two_tabs_that_change_one_thing_lose_nothing_of_either(kit, standing):
         page.get_by_text("More from the label").first.wait_for()
     for page, field, text in ((tabs[0], "lot", "A 12"), (tabs[1], "tolerance", "3 %")):
         page.locator(f"[name='system.{field}']").fill(text)
-        page.get_by_role("button", name="Keep it").click()
+        page.get_by_role("button", name="Save", exact=True).click()
         expect(shelf(page, "Resin system").locator(".entry-line")).to_be_visible()
     for page in tabs:
         page.reload()
         shelf(page, "Resin system").get_by_role("button", name="Change").click()
         expect(page.locator("[name='system.lot']")).to_have_value("A 12")
         expect(page.locator("[name='system.tolerance']")).to_have_value("3 %")
-        page.get_by_role("button", name="Leave it").click()
+        page.get_by_role("button", name="Cancel", exact=True).click()

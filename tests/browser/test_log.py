@@ -27,7 +27,7 @@ def log(phone, standing):
 
 def test_the_newest_stands_first_and_says_how_it_went(log):
     expect(log.locator(".entry").nth(0)).to_contain_text("Bow")
-    expect(log.locator(".entry").nth(1)).to_contain_text("24 min, label 30 min: 20 % sooner")
+    expect(log.locator(".entry").nth(1)).to_contain_text("24 min, label 30 min: 20% sooner")
     expect(log.locator("[data-line=shortest]")).to_contain_text("24 min")
     expect(log.locator("[data-figure=timings] .shape-mix")).to_have_count(2)
 
@@ -42,7 +42,7 @@ def test_a_word_finds_a_batch(log):
 def test_a_batch_is_changed_removed_brought_back_and_poured_again(log):
     log.locator(".entry").nth(0).get_by_role("button", name="Change").click()
     log.get_by_label("Which seam").fill("Stern")
-    log.get_by_role("button", name="Keep it").click()
+    log.get_by_role("button", name="Save", exact=True).click()
     expect(log.locator(".entry").nth(0)).to_contain_text("Stern")
     log.locator(".entry").nth(0).get_by_role("button", name="Remove").click()
     expect(log.locator(".entry")).to_have_count(1)
@@ -55,7 +55,7 @@ def test_a_batch_is_changed_removed_brought_back_and_poured_again(log):
 def test_a_batch_is_added_by_hand(log):
     log.get_by_role("button", name="Add a batch").click()
     log.get_by_label("What was poured").fill("50 g for the keel")
-    log.get_by_role("button", name="Keep it").click()
+    log.get_by_role("button", name="Save", exact=True).click()
     expect(log.locator(".entry").nth(0)).to_contain_text("50 g for the keel")
 
 
@@ -96,7 +96,7 @@ def test_an_empty_batch_is_refused_in_words(phone, standing):
     phone.goto(standing.url + "/log/")
     expect(phone.get_by_text("No batches yet.")).to_be_visible()
     phone.get_by_role("button", name="Add a batch").click()
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     expect(phone.locator("[data-error=what]")).to_contain_text("Add at least one note")
     expect(phone.locator("[data-editing]")).to_be_visible()
 

@@ -101,7 +101,7 @@ def step_by_step(phone):
         "by_weight": "100:50:25", "densities": "1.10:1.00:0.80", "parts": "Base:Kicker:Flex"}})["steps"]
     view = {name: phone.locator(f"[data-steps={name}]") for name in ("step", "part", "figure", "under", "tap", "next",
                                                                         "undo", "leave", "say")}
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     for place, one in enumerate(steps[:5]):
         expect(view["step"]).to_contain_text(f"Step {place + 1} of {len(steps)}")
         expect(view["part"]).to_have_text(one["label"].split(", ")[0])

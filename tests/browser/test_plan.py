@@ -31,7 +31,7 @@ def plan(phone, standing):
 
 def test_the_boat_s_seams_become_the_pieces(phone, standing):
     phone.goto(standing.url + "/plan/")
-    phone.get_by_label("Wood and air").fill("20")
+    phone.get_by_label("Wood and air temperature").fill("20")
     phone.get_by_role("button", name="Use the boat").click()
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
     expect(phone.locator("[data-figure=plan] svg")).to_be_visible()
@@ -49,7 +49,7 @@ def test_without_an_answer_the_pieces_stay_and_the_page_says_so(plan):
 def test_the_boat_leads_here(phone, standing):
     phone.goto(standing.url + "/boat/")
     phone.get_by_role("link", name="Plan the insides").click()
-    phone.get_by_label("Wood and air").fill("20")
+    phone.get_by_label("Wood and air temperature").fill("20")
     expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
 
 
@@ -125,7 +125,7 @@ def test_a_laid_batch_is_in_the_log_and_teaches_the_rates(phone, standing):
     phone.get_by_role("region", name="People").get_by_role("button", name="Add").click()
     phone.locator("[name='people.name']").fill("Ann")
     phone.locator("[name='people.hands']").fill("1")
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     phone.get_by_role("button", name="Use my rates").click()
     expect(phone.locator("[data-notice=kit]")).to_contain_text("Ann now has its own rates")
     expect(phone.get_by_role("button", name="Use my rates")).to_be_hidden()

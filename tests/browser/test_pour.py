@@ -69,7 +69,7 @@ def test_the_rest_follows_what_the_scale_really_showed(phone, standing):
     with_a_scale(phone)
     phone.goto(standing.url)
     pour = phone
-    pour.get_by_text("What it actually showed", exact=True).click()
+    pour.get_by_text("What was actually poured", exact=True).click()
     pour.locator("[name='readings.0.shown']").fill("200")
     expect(figure(pour, "reading_b")).to_have_text("257 g")
 

@@ -29,7 +29,7 @@ def along(phone, standing):
         phone.goto(standing.url + link)
         expect(figure(phone, "part_a")).to_have_count(1)
         expect(phone.locator("[data-status]")).not_to_be_empty()  # the engine has started
-        phone.get_by_role("button", name="Pour it step by step").click()
+        phone.get_by_role("button", name="Pour step by step").click()
         expect(steps(phone, "step")).to_contain_text("Step 1 of")
         return phone
 
@@ -88,7 +88,7 @@ def test_beyond_tolerance_the_rescue_has_the_readings(along):
     tap(page, "180 g")
     tap(page, "240 g")
     came_out(page, "270", "+50.0%")
-    page.get_by_role("button", name="Rescue it").click()
+    page.get_by_role("button", name="Rescue this batch").click()
     expect(figure(page, "add_a")).to_have_text("90 g")
 
 
@@ -115,13 +115,13 @@ def test_six_own_batches_move_the_dose_and_can_be_removed(along):
             expect(steps(page, "step")).to_contain_text(f"Step {step} of")
         steps(page, "before").fill("500")
         steps(page, "after").fill(str(450.6 + batch / 100))
-        page.get_by_role("button", name="Keep this batch").click()
+        page.get_by_role("button", name="Save this batch").click()
         expect(steps(page, "part")).to_have_text("Done")
         steps(page, "tap").click()
         page.locator("[name='readings.0.shown']").evaluate("(field) => { field.value = ''; }")
         page.locator("[name='readings.1.shown']").evaluate("(field) => { field.value = ''; }")
         if batch < 5:
-            page.get_by_role("button", name="Pour it step by step").click()
+            page.get_by_role("button", name="Pour step by step").click()
             expect(steps(page, "step")).to_contain_text("Step 1 of")
     expect(figure(page, "own")).to_have_text("+29%")
     page.reload()
@@ -143,16 +143,16 @@ def test_it_reads_only_what_is_asked_for_unless_chosen(along):
     along_page.evaluate("localStorage['covemix.set.voice'] = 'off'")
     tap(along_page, "78 g")
     assert along_page.evaluate("window.told.length") == 1
-    along_page.get_by_role("button", name="Say it").click()
+    along_page.get_by_role("button", name="Read aloud", exact=True).click()
     assert along_page.evaluate("window.told.at(-1)[0]") == "Resin to seventy-eight grams"
 
 
 def test_a_voice_of_another_language_reads_nothing(along):
     along_page = along("/?system.by_weight=345:98&amount=100")
-    along_page.get_by_role("button", name="Say it").wait_for()
+    along_page.get_by_role("button", name="Read aloud", exact=True).wait_for()
     along_page.evaluate("speechSynthesis.getVoices = () => [{ localService: true, lang: 'de_DE' }]; window.told = [];")
     tap(along_page, "78 g")
-    expect(along_page.get_by_role("button", name="Say it")).to_be_hidden()
+    expect(along_page.get_by_role("button", name="Read aloud", exact=True)).to_be_hidden()
     assert along_page.evaluate("window.told") == []
 
 
@@ -164,11 +164,11 @@ def test_a_finished_pour_is_kept_and_filled_in_at_the_log(along):
     steps(page, "tap").click()
     steps(page, "log").click()
     expect(steps(page, "tap")).to_be_hidden()
-    page.get_by_role("button", name="Seam, lot, how it went").click()
+    page.get_by_role("button", name="Add seam, lot, outcome").click()
     expect(page.get_by_label("Actual readings")).to_have_value("78 g, 100 g")
     page.get_by_label("When").fill("2024-05-06T07:08")
     page.get_by_label("Which seam").fill("Keel")
-    page.get_by_role("button", name="Keep it").click()
+    page.get_by_role("button", name="Save", exact=True).click()
     expect(page.locator(".entry")).to_contain_text(re.compile("6 May 2024, 07:08.*Keel", re.DOTALL))
     page.locator(".entry").get_by_role("button", name="Pour again").click()
     expect(page.get_by_label("Amount", exact=True)).to_have_value("100")
@@ -197,7 +197,7 @@ def keep_batch(page):
     """50 g of filler went in."""
     steps(page, "before").fill("500")
     steps(page, "after").fill("450")
-    page.get_by_role("button", name="Keep this batch").click()
+    page.get_by_role("button", name="Save this batch").click()
     expect(steps(page, "part")).to_have_text("Done")
 
 
@@ -214,7 +214,7 @@ def test_of_two_putty_batches_that_are_alike_each_has_its_own_row(along):
             steps(page, "leave").click()
             page.reload()
             expect(rows).to_have_count(1)
-            page.get_by_role("button", name="Pour it step by step").click()
+            page.get_by_role("button", name="Pour step by step").click()
             expect(steps(page, "step")).to_contain_text("Step 1 of")
             for step in (2, 3, 4, 5, 6, 7):
                 steps(page, "tap").click()

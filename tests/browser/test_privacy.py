@@ -118,7 +118,7 @@ def open_link(phone, url, way, screen, query, taken):
         phone.goto(url)
         phone.get_by_role("button", name="Share").click()
         phone.locator("[data-pasted]").fill(f"{url}/{path_of(screen)}?{query}")
-        phone.get_by_role("button", name="Look at it").click()
+        phone.get_by_role("button", name="Check the link").click()
         told = phone.locator("[data-paste-error]")
     if taken:
         phone.wait_for_url(f"{url}/{path_of(screen)}*")

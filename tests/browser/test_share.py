@@ -65,7 +65,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
     told = same_phone.locator("[data-paste-error]")
     expect(told).to_be_hidden()
     same_phone.get_by_label("Paste a link").fill(link.replace("{url}", standing.url))
-    same_phone.get_by_role("button", name="Look at it").click()
+    same_phone.get_by_role("button", name="Check the link").click()
     expect(told).to_be_visible()
     expect(told).to_contain_text(why)
     same_phone.get_by_role("dialog").get_by_role("button", name="Close").click()
@@ -74,7 +74,7 @@ def test_a_pasted_link_that_is_none_is_refused_in_a_sentence(same_phone, standin
 
 def test_a_pasted_link_is_shown_before_it_replaces_anything(sheet, standing):
     sheet.get_by_label("Paste a link").fill("https://example.org/elsewhere/?amount=200")
-    sheet.get_by_role("button", name="Look at it").click()
+    sheet.get_by_role("button", name="Check the link").click()
     expect(sheet.locator("[data-notice=link]")).to_contain_text("Amount: 200 g")
     expect(sheet.get_by_role("button", name="Keep mine")).to_be_focused()
     expect(figure(sheet, "drawn_b")).to_have_text(drawn(200))
@@ -178,7 +178,7 @@ def test_plan_prints_its_day_on_one_sheet_and_each_batch_on_another_by_a_key_of_
     tape alone has its place in it, its day takes a second sheet; of twelve pieces nothing goes over onto one."""
     phone.goto(standing.url + "/boat/")
     phone.get_by_role("link", name="Plan the insides").click()
-    phone.get_by_label("Wood and air").fill("20")
+    phone.get_by_label("Wood and air temperature").fill("20")
     expect(figure(phone, "batches")).to_have_text("9 batches")
     day, over, *batches = [words for words, _ in printed(phone, "Print the plan")]
     assert all(told in day for told in ("Piece 15", "To mix 9 batches", "Skeg strip", "Limited by", "Batch 1 "))

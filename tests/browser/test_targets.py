@@ -47,7 +47,7 @@ def test_nothing_moves_on_pour_while_it_comes_and_its_keys_lie_above_the_foot(ph
     expect(figure(phone, "reading_a")).to_have_text("185 g")  # 240 x 100 : 130
     expect(phone.locator("[data-form].live")).to_be_attached()
     foot = phone.locator("[data-foot]").bounding_box()["y"]
-    for name in ("Pour it step by step", "Log this batch"):
+    for name in ("Pour step by step", "Log this batch"):
         key = phone.get_by_role("button", name=name).bounding_box()
         assert key["y"] + key["height"] <= foot
 
@@ -73,6 +73,6 @@ def test_the_bench_and_the_sheet_are_made_for_gloves(phone, standing):
     expect(phone.locator("[data-code] .code")).to_be_visible()
     assert [one for one in sizes(phone, "[data-sheet]") if one[1] < GLOVE] == []
     phone.keyboard.press("Escape")
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     expect(phone.locator("[data-steps=figure]")).to_contain_text("mL")
     assert [one for one in sizes(phone, "[data-along]") if one[1] < 56] == []

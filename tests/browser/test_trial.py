@@ -51,7 +51,7 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
     page.goto(standing.url + "/kit/")
     page.get_by_role("button", name="Change").first.click()
     page.get_by_role("link", name="Test cup: your own times").click(timeout=ENGINE)
-    expect(page.locator("[data-line=hot]")).to_contain_text("leave it where it stands", timeout=ENGINE)
+    expect(page.locator("[data-line=hot]")).to_contain_text("leave the cup where it stands", timeout=ENGINE)
     expect(page.locator("select[name=system]")).to_have_value(re.compile("kit:"))
     tops = [page.locator(one).bounding_box()["y"] for one in ("[data-line=hot]", "[name=air]")]
     assert tops[0] < tops[1]
@@ -65,7 +65,7 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
             page.get_by_role("button", name="Reading: one more").click()
         page.locator(f"[name='readings.{place}.minute']").fill(minute)
         page.locator(f"[name='readings.{place}.temperature']").fill(shows)
-    keep = page.get_by_role("link", name="Keep with this system")
+    keep = page.get_by_role("link", name="Save with this system")
     expect(keep).to_be_visible(timeout=ENGINE)
     expect(page.locator("[data-line=usable]")).to_contain_text("nine times in ten")
     expect(page.locator("[data-figure=heat]")).to_be_visible()
@@ -73,7 +73,7 @@ def test_a_test_cup_changes_the_minutes_of_pour_and_can_be_undone(resin, standin
     box = keep.bounding_box()
     assert box["height"] >= 48
     keep.click()
-    expect(page.locator("[data-notice=lead]")).to_contain_text("Keep with this system: done.")
+    expect(page.locator("[data-notice=lead]")).to_contain_text("Save with this system: values filled in.")
     expect(keep).to_have_count(0)
     kept = page.evaluate("part('store/store.js').then(({ all }) => all('kit'))")
     [typed] = [thing["typed"] for thing in kept if thing["record"] == "system"]
@@ -88,8 +88,8 @@ def test_an_undo_takes_the_test_out_of_the_kit_again(resin, standing):
     page.get_by_label("Air temperature").fill("20")
     page.evaluate("for (const fold of document.querySelectorAll('details')) fold.open = true")
     page.get_by_label("Pulls strings at").fill("18")
-    page.get_by_role("link", name="Keep with this system").click(timeout=ENGINE)
+    page.get_by_role("link", name="Save with this system").click(timeout=ENGINE)
     page.locator("[data-notice=lead]").get_by_role("button", name="Undo").click()
-    expect(page.get_by_role("link", name="Keep with this system")).to_be_visible(timeout=ENGINE)
+    expect(page.get_by_role("link", name="Save with this system")).to_be_visible(timeout=ENGINE)
     kept = page.evaluate("part('store/store.js').then(({ all }) => all('kit'))")
     assert [thing["typed"] for thing in kept if thing["record"] == "system"] == [RESIN["typed"]]

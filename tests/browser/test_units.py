@@ -207,13 +207,13 @@ def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):
     in_us(page, standing.url)
     expect(figure(page, "reading_a")).to_have_text("187 g")
     shown = page.locator("[name='readings.0.shown']")
-    page.get_by_text("What it actually showed").click()
+    page.get_by_text("What was actually poured").click()
     shown.fill("190")
     expect(shown.locator("xpath=following-sibling::span")).to_have_text("g")
     expect(figure(page, "reading_b")).to_have_text(told(readings=[{"shown": "190 g"}]))
     # another scale: what was typed is what it was
     page.get_by_text("Tools on the bench").click()
-    page.get_by_text("Scale: its figures").click()
+    page.get_by_text("Scale: figures").click()
     page.locator("[name='scale.step']").fill("0.05 oz")
     expect(shown).to_have_value("190 g")
     expect(page.locator("[name='readings.1.shown'] + .unit")).to_have_text("oz")
@@ -226,7 +226,7 @@ def test_a_scale_that_shows_grams_is_read_in_grams_in_us_units(phone, standing):
 def test_a_reading_stays_what_it_was_where_another_screen_chooses_another_scale(phone, standing):
     page = phone
     in_us(page, standing.url)
-    page.get_by_text("What it actually showed").click()
+    page.get_by_text("What was actually poured").click()
     page.locator("[name='readings.0.shown']").fill("190")
     page.goto(standing.url + "/plan/")
     page.wait_for_selector("form.live")
@@ -240,7 +240,7 @@ def test_the_steps_take_what_the_scale_shows(phone, standing):
     page = phone
     in_us(page, standing.url)
     page.locator("[name=thicken][value=yes]").check(force=True)
-    page.get_by_role("button", name="Pour it step by step").click()
+    page.get_by_role("button", name="Pour step by step").click()
     at = lambda name: page.locator(f"[data-steps={name}]")  # noqa: E731
     expect(at("figure")).to_have_text("0 g")  # before the first step stands there, a tap says yes to nothing
     at("tap").click()

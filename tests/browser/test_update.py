@@ -139,7 +139,7 @@ def test_every_form_of_every_tab_comes_back_as_typed_after_an_update(phone, serv
     expect(kit.locator("[name='cup.name']")).to_be_visible()
     expect(log.get_by_label("What was poured")).to_have_value("Half a ba")
     expect(log.get_by_label("When")).to_have_value("2026-06-01T09:30")
-    log.get_by_role("button", name="Keep it").click()
+    log.get_by_role("button", name="Save", exact=True).click()
     expect(log.locator(".entry")).to_contain_text("Half a ba")
     log.reload()  # kept: it does not open again
     expect(log.locator(".entry")).to_be_visible()
@@ -149,7 +149,7 @@ def test_a_half_typed_change_belongs_to_its_own_thing_after_the_page_was_killed(
     phone.goto(standing.url + "/log/")
     phone.get_by_role("button", name="Add a batch").click()
     phone.get_by_label("What was poured").fill("Keel")
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     phone.locator(".entry").get_by_role("button", name="Change").click()
     phone.get_by_label("What was poured").fill("Keel, port")
     other = phone.context.new_page()  # another tab starts with the list
@@ -159,6 +159,6 @@ def test_a_half_typed_change_belongs_to_its_own_thing_after_the_page_was_killed(
     phone.goto("about:blank")
     phone.goto(standing.url + "/log/")
     expect(phone.get_by_label("What was poured")).to_have_value("Keel, port")
-    phone.get_by_role("button", name="Keep it").click()
+    phone.get_by_role("button", name="Save", exact=True).click()
     expect(phone.locator(".entry")).to_have_count(1)
     expect(phone.locator(".entry")).to_contain_text("Keel, port")

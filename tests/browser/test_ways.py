@@ -4,14 +4,14 @@ from playwright.sync_api import expect
 
 from .conftest import drawn, figure, keep, with_a_scale
 
-WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Marked cup": "level", "Stick": "mark"}
+WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Graduated cup": "level", "Stick": "mark"}
 
 
 @pytest.fixture
 def offline(phone, served):
     with_a_scale(phone)
     keep(phone, served.url)
-    phone.get_by_role("button", name="Keep it in the kit").first.click()
+    phone.get_by_role("button", name="Save in the kit").first.click()
     served.stop()
     phone.reload()
     return phone

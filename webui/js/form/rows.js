@@ -96,7 +96,7 @@ export const showRows = (form, answers) => {
     const row = told.closest("[data-row]");
     const { each, numbered, told: starts } = row.closest("[data-group]").dataset;
     const line = lines.get(starts ? starts + "abcde"[row.dataset.row] : numbered + row.dataset.row);
-    const name = line?.label ?? `${each} ${Number(row.dataset.row) + 1}`;
+    const name = line?.label ?? t("row-name", { each, count: Number(row.dataset.row) + 1 });
     const text = bound(line?.text ?? "");
     if (told.textContent !== text) told.textContent = text;
     const called = row.querySelector(".row-name");

@@ -61,8 +61,14 @@ export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => 
   : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : `${line.label}: ${line.text}`)))
   .filter(Boolean);
 
+// It is told in the phone's units, whatever it was typed in; null where nothing answers.
+export const askOf = ({ move, typed }) => ask({ move, typed: { ...typed, units: units(), units_typed: typed.units ?? "metric" } })
+  .catch(() => null);
+
 // What is kept is shown also where nothing answers.
-// It is told in the phone's units, whatever it was typed in.
-export const toldOf = ({ move, typed }) => ask({
-  move, typed: { ...typed, units: units(), units_typed: typed.units ?? "metric" },
-}).then(said, () => [NO_FIGURES]);
+export const toldBy = (answer) => (answer ? said(answer) : [NO_FIGURES]);
+export const toldOf = async (thing) => toldBy(await askOf(thing));
+
+// What a batch of the log is called: in somebody's own words, or by what is known of it.
+export const nameBy = (answer, { typed }) => answer?.lines.find(({ name }) => name === "summary")?.label ?? (typed.what || t("log-what.none"));
+export const batchName = async (batch) => batch.typed.what || nameBy(await askOf({ move: "log", typed: batch.typed }), batch);

@@ -10,8 +10,19 @@ const named = (form, place, name) => `${group(form).dataset.group}.${place}.${na
 const field = (form, place, name) => form.elements.namedItem(named(form, place, name));
 
 export const fillerPick = (form) => form.elements.namedItem(group(form)?.dataset.keptOf);
-// what the pick stands at, in the builder's words
-export const fillerName = (form) => fillerPick(form)?.selectedOptions[0]?.textContent.trim() ?? "";
+// By what batches of the filler that is chosen are known: a built-in one by its key, one's own by its name.
+export const fillerName = (form) => {
+  const pick = fillerPick(form);
+  const own = () => form.elements.namedItem(`${pick.name}.name`).value || TYPED;
+  return pick?.value.startsWith("kit:") ? pick.selectedOptions[0].textContent.trim() : pick?.value || (pick ? own() : "");
+};
+const TYPED = "typed"; // one without a name
+// An earlier build kept a built-in one by its label in English, which stands at it where it is another by now.
+const before = (form, name) => {
+  const pick = fillerPick(form);
+  const option = [...pick.options].find(({ value }) => value === name) ?? (pick.value ? null : pick.selectedOptions[0]);
+  return option && (option.dataset.was ?? option.textContent.trim());
+};
 
 // The pairs of one more row.
 export const typedBatch = (form, entry) => {
@@ -44,7 +55,7 @@ const claim = (form, entry, entries) => {
   return place;
 };
 
-const ownOf = async (form, name) => (await all("log")).filter((entry) => entry.kind === group(form).dataset.keptAs && entry.filler === name);
+const ownOf = async (form, name) => (await all("log")).filter((entry) => entry.kind === group(form).dataset.keptAs && [name, before(form, name)].includes(entry.filler));
 
 // Rows of the log that are not in the form yet are put in; true where any were.
 export const bringBatches = async (form, name = fillerName(form)) => {

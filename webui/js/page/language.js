@@ -27,5 +27,5 @@ export const offerLanguage = (turn) => {
   if (!own || own === shown() || chosen(SETTING)) return;
   const stay = () => choose(SETTING, shown());
   const box = notice("language", LANGUAGES[own].offer, [[LANGUAGES[own].label, () => turn(own)]], t("language-stay"), stay);
-  box.querySelector("p").lang = own;
+  for (const one of box.querySelectorAll("p, .button:not(:last-child)")) one.lang = own;
 };

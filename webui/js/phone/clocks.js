@@ -57,7 +57,7 @@ export class Watch {
   told(now, lines) {
     const passed = lines.find(({ name }) => name === "passed")?.value;
     if (passed === undefined) return;
-    const carried = lines.filter(({ name }) => name.startsWith("keep_")).map(({ name, text: kept }) => [name.slice(5), kept]);
+    const carried = lines.filter(({ name }) => name.startsWith("keep_")).map(({ name, part }) => [name.slice(5), part]);
     this.beat = { age: passed, wall: now.wall, carried };
     this.last = now;
   }

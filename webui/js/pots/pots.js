@@ -126,8 +126,8 @@ const beats = async (mine) => {
 // is taken over by the next tab that looks.
 const ringOnce = async (pot) => {
   const due = line(pot, "ring");
-  if (!due || pot.rung.includes(due.label)) return;
-  const key = due.label;
+  if (!due || pot.rung.includes(due.part)) return;
+  const key = due.part;
   const here = `${pot.id} ${pot.started} ${key}`;
   if (rang.has(here)) return;
   if (document.hidden) await new Promise((resolve) => { setTimeout(resolve, GIVE_WAY); });

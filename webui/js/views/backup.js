@@ -1,6 +1,7 @@
 // The part of Kit that writes everything to a file and reads it back: what would change stands there first.
 import { Refused, bringBack, changes, counted, current, imports, readBackup, saveFile, undoImport } from "../kit/backup.js";
 import { notice } from "../page/notice.js";
+import { batchName } from "../kit/entries.js";
 import { about } from "../pots/pots.js";
 import { fits } from "../store/schema.js";
 import { whenChanged } from "../store/store.js";
@@ -11,25 +12,32 @@ const NOTHING = t("backup-nothing");
 const when = (time) => new Date(time).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 
 const typedIn = (pot, name) => (Array.isArray(pot.typed) ? pot.typed : []).filter(Array.isArray).find(([key]) => key === name)?.[1];
+// In the words of the page: a filler by the row of its pick, a batch and a pot as the engine says them.
 const NAMES = {
   kit: (row) => row.typed?.name,
-  log: (row) => row.typed?.what ?? row.filler,
-  pots: (pot) => [typedIn(pot, "batch"), typedIn(pot, "place"), Number.isFinite(pot.started) && t("backup-begun", { when: when(pot.started) })]
+  log: (row) => (fits("log", row) && row.typed ? batchName(row) : row.typed?.what ?? fillerNamed(row.filler)),
+  pots: async (pot) => [await potName(pot), typedIn(pot, "place"), Number.isFinite(pot.started) && t("backup-begun", { when: when(pot.started) })]
     .filter(Boolean).join(", "),
 };
+const fillerNamed = (key) => [...document.querySelectorAll("[data-pick=filler] option")].find(({ value }) => key && value === key)?.textContent.trim() ?? key;
+const potName = async (pot) => {
+  const found = fits("pots", pot) && await about(pot).catch(() => null);
+  return found ? found.answer.lines.find(({ name }) => name === "place")?.label : typedIn(pot, "batch");
+};
 
-const named = (rows, name) => {
-  const names = rows.slice(0, NAMED).map((row) => name(row) || t("backup-nameless")).join("; ");
+const each = (rows, name) => Promise.all(rows.slice(0, NAMED).map(name));
+const named = async (rows, name) => {
+  const names = (await each(rows, name)).map((one) => one || t("backup-nameless")).join("; ");
   return rows.length > NAMED ? t("backup-names", { names, count: rows.length - NAMED }) : names;
 };
 
 // way: "comes" or "goes"
-const listed = (store, rows, way) => (rows.length
-  ? [t("backup-changes", { way, store, count: rows.length, names: named(rows, NAMES[store]) })] : []);
+const listed = async (store, rows, way) => (rows.length
+  ? [t("backup-changes", { way, store, count: rows.length, names: await named(rows, NAMES[store]) })] : []);
 
-const told = (made) => {
-  const lines = Object.entries(made).flatMap(([store, { come, go }]) => [...listed(store, come, "comes"), ...listed(store, go, "goes")]);
-  return lines.length ? lines : [NOTHING];
+const told = async (made) => {
+  const lines = await Promise.all(Object.entries(made).flatMap(([store, { come, go }]) => [listed(store, come, "comes"), listed(store, go, "goes")]));
+  return lines.flat().length ? lines.flat() : [NOTHING];
 };
 
 // A pot that was over long ago is not started again: the engine says which. One that cannot be told comes in as it is.
@@ -64,15 +72,19 @@ export const startBackup = (main) => {
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
 
-  const show = (mine) => {
+  const show = async (mine) => {
     at("preview-words").textContent = t("backup-holds", { file: counted(waiting), phone: counted(mine) });
     const left = ended.length
-      ? [t("backup-over", { count: ended.length, names: ended.slice(0, NAMED).map(NAMES.pots).join("; ") })]
+      ? [t("backup-over", { count: ended.length, names: (await each(ended, NAMES.pots)).join("; ") })]
       : [];
-    list(at("preview-add"), told(changes(waiting, mine, false)).concat(left));
-    list(at("preview-replace"), told(changes(waiting, mine, true)).concat(left));
+    const holding = waiting;
+    const [add, replace] = await Promise.all([false, true].map((whole) => told(changes(waiting, mine, whole))));
+    const runs = await Promise.all(mine.pots.map(NAMES.pots));
+    if (waiting !== holding) return; // another file by now
+    list(at("preview-add"), add.concat(left));
+    list(at("preview-replace"), replace.concat(left));
     at("preview-pots").hidden = !mine.pots.length;
-    at("preview-pots").textContent = t("backup-runs-on", { pots: mine.pots.map((pot) => NAMES.pots(pot)).join("; ") });
+    at("preview-pots").textContent = t("backup-runs-on", { pots: runs.join("; ") });
     preview.hidden = false;
     preview.scrollIntoView({ block: "start" });
   };
@@ -83,7 +95,7 @@ export const startBackup = (main) => {
     try {
       [waiting, ended] = await withoutEnded(await readBackup(file.files[0]));
       const mine = await current();
-      if (mine) show(mine);
+      if (mine) await show(mine);
       else leave();
     } catch (problem) {
       error.textContent = problem instanceof Refused ? problem.message : t("backup-wrong");
@@ -107,8 +119,9 @@ export const startBackup = (main) => {
     if (!main.isConnected) return;
     at("imports").hidden = !found.length;
     const [newest] = found;
-    list(at("imports-list"), found.map((one) => `${when(one.when)}: ${told(Object.fromEntries(Object.keys(one.came)
-      .map((store) => [store, { come: one.came[store], go: one.gone[store] }]))).join(". ")}`));
+    const lines = await Promise.all(found.map(async (one) => `${when(one.when)}: ${(await told(Object.fromEntries(Object.keys(one.came)
+      .map((store) => [store, { come: one.came[store], go: one.gone[store] }])))).join(". ")}`));
+    list(at("imports-list"), lines);
     at("undo-import").onclick = () => undoImport(newest.id);
   };
   whenChanged(showImports);

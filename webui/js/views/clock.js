@@ -203,7 +203,7 @@ const keepTiming = async (thing, typed) => {
 // What is said of a pot is an own timing of its system, reckoned with on this screen; the log keeps it with the batch.
 const say = async (pot, said) => {
   const typed = [["said", said], ["after", seconds(pot)], ...pot.timing];
-  await amend(pot, (kept) => ({ ...kept, said: [...kept.said, said === "good" ? ["note", "still good"] : ["own_time", seconds(pot)]] }));
+  await amend(pot, (kept) => ({ ...kept, said: [...kept.said, [said === "good" ? "good" : "own_time", seconds(pot)]] }));
   if (!pot.timing.length) return;
   const thing = await ofKit(pot);
   if (thing) {
@@ -228,9 +228,9 @@ const say = async (pot, said) => {
 const finish = async (pot, outcome) => {
   const value = (key) => pot.timing.find(([name]) => name === key)?.[1];
   const own = pot.said.findLast(([key]) => key === "own_time")?.[1];
-  const typed = Object.fromEntries([["what", line(pot, "place")?.label], ["seam", pot.typed.find(([name]) => name === "place")?.[1]],
-    ["mass", value("mass")], ["temperature", value("at")], ["own_time", own], ["outcome", outcome],
-    ["note", line(pot, "used")?.text]].filter(([, text]) => text));
+  const kept = (key) => pot.typed.find(([name]) => name === key)?.[1];
+  const typed = Object.fromEntries([["batch", kept("batch")], ["seam", kept("place")], ["mass", value("mass")], ["temperature", value("at")],
+    ["own_time", own], ["outcome", outcome], ["used", seconds(pot)]].filter(([, text]) => text));
   const entry = await logBatch({ typed, pairs: pot.system, when: pot.started });
   if (entry === undefined) return; // told by the store; the pot runs on
   if (!(await end(pot))) {

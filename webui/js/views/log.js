@@ -2,7 +2,7 @@
 import { download, today } from "../phone/download.js";
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { entry, toldOf, unreadEntry } from "../kit/entries.js";
+import { askOf, batchName, entry, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
@@ -15,17 +15,26 @@ import { locales, t } from "../page/words.js";
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
+const names = new WeakMap(); // what is searched and written to a table: no row is kept with it
+const named = async () => {
+  const rows = await batches();
+  await Promise.all(rows.map(async (batch) => names.set(batch, await batchName(batch))));
+  return rows;
+};
 const holds = (batch, words) => {
-  const text = `${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
+  const text = `${names.get(batch)} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
   return words.every((word) => text.includes(word));
 };
 
 // A cell that a spreadsheet would take for a formula is kept as text.
 const cell = (text) => `"${(/^[=+@\t\r]|^-\D/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
 const table = (rows, form) => {
-  const fields = [...form.querySelectorAll("[name]")].filter((field) => !("aside" in field.dataset));
+  const fields = [...form.querySelectorAll("[name]:not([type=hidden])")];
   const heads = [t("log-page.when"), ...fields.map((field) => field.labels[0].textContent.trim())];
-  const text = (batch) => [new Date(batch.when).toISOString(), ...fields.map((field) => batch.typed[field.name] ?? "")];
+  const text = (batch) => {
+    const typed = { ...batch.typed, what: names.get(batch) };
+    return [new Date(batch.when).toISOString(), ...fields.map((field) => typed[field.name] ?? "")];
+  };
   return [heads, ...rows.map(text)].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 };
 
@@ -66,8 +75,8 @@ export const mount = (screen, main) => {
   const shown = async (batch) => {
     const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
     if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
-    return entry({ id: batch.id, title: batch.typed.what || "A batch", beside: day(batch.when),
-      details: await toldOf({ move: "log", typed: batch.typed }), acts });
+    const told = await askOf({ move: "log", typed: batch.typed });
+    return entry({ id: batch.id, title: nameBy(told, batch), beside: day(batch.when), details: toldBy(told), acts });
   };
 
   const timings = main.querySelector("[data-timings]");
@@ -90,7 +99,7 @@ export const mount = (screen, main) => {
     more.hidden = found.length <= most;
   };
   const read = async () => {
-    kept = await batches();
+    kept = await named();
     strange = await unread("log");
     await list();
     const answer = await ask({ move: "timings", typed: { rows: timed(kept) } }).catch(() => null);
@@ -103,7 +112,7 @@ export const mount = (screen, main) => {
   more.addEventListener("click", () => { most += AT_ONCE; list(); });
   main.querySelector("[data-add]").addEventListener("click", () => openForm([], null));
   main.querySelector("[data-table]").addEventListener("click", async () => {
-    download(`covemix-log-${today()}.csv`, table(await batches(), main.querySelector("[data-form]")), "text/csv");
+    download(`covemix-log-${today()}.csv`, table(await named(), main.querySelector("[data-form]")), "text/csv");
   });
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };

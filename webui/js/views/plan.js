@@ -64,7 +64,7 @@ const put = (label, told) => {
   fill(form, [...before.filter(([name]) => !names.has(name)), ...found]);
   typeClock();
   changed();
-  offerUndo(form, "lead", `${label}: done.`, async () => {
+  offerUndo(form, "lead", t("lead-done", { label }), async () => {
     fill(form, before);
     changed();
     const id = await logged;
@@ -92,7 +92,7 @@ const teach = async (id, label, learned) => {
   const back = await learn(id, learned);
   if (!back) return; // told by the store, or it is gone from the kit
   await show();
-  offerUndo(shown.form, "lead", `${label}: done.`, async () => { await back(); await show(); });
+  offerUndo(shown.form, "lead", t("lead-done", { label }), async () => { await back(); await show(); });
 };
 
 // A lead that stays on this screen: the step is told, nothing else moves.

@@ -3,6 +3,7 @@ import { fill, pairs } from "../form/form.js";
 import { offerUndo } from "../form/undo.js";
 import { learn, offerKit } from "../kit/kit.js";
 import { mount as mountScreen } from "./screen.js";
+import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
   const { form, changed } = mountScreen(screen, main);
@@ -23,6 +24,6 @@ export const mount = (screen, main) => {
     const back = id ? await learn(id, text, null, field) : () => {};
     if (!back) return; // told by the store, or it is gone from the kit
     await show(id ? before : [...before.filter(([one]) => one !== name), [name, text]]);
-    offerUndo(form, "lead", `${lead.label}: done.`, async () => { await back(); await show(before); });
+    offerUndo(form, "lead", t("lead-done", { label: lead.label }), async () => { await back(); await show(before); });
   });
 };
