@@ -2,6 +2,7 @@
 import os
 import platform
 import re
+import sys
 from importlib.metadata import version
 
 from covemix.server.build import HOUSE
@@ -16,27 +17,41 @@ HEAD = """# How quick, how light
 Written by `make bench`. Every figure is a ratio: the thing and what it is held against are measured in turn in one run,
 on one machine, so that the machine falls out. A ratio is the median over the pairs, the middle half of them behind it.
 """
+WIRE = "## Over the wire on a first visit"
 BUSY = ("**On a machine this busy ratios spread, and what is slowed waits for its turn anyway: measure again.**",)
 
 
-def main() -> None:
+def main(only: str = "") -> None:
+    """Everything; or what crosses the wire and what is shipped alone (`python -m bench wire`): that takes a minute, and
+    no busy machine moves it."""
     weight.main()
-    before = os.getloadavg()[0]
-    rows = [("A route of the API", *row) for row in api.measured()]
-    found = phone.measured()
-    after = os.getloadavg()[0]
-    REPORT.write_text(report(rows, found, (before, after)), encoding="utf-8")
+    if only == "wire":
+        page = REPORT.read_text(encoding="utf-8")
+        before, _, rest = page.partition(WIRE)
+        page = before + "\n".join(wire_section(phone.wire_alone())) + "\n## Heavy" + rest.partition("\n## Heavy")[2]
+    else:
+        before = os.getloadavg()[0]
+        rows = [("A route of the API", *row) for row in api.measured()]
+        found = phone.measured()
+        page = report(rows, found, (before, os.getloadavg()[0]))
+    REPORT.write_text(page, encoding="utf-8")
     text = README.read_text(encoding="utf-8")
-    README.write_text(PLACE.sub(lambda place: place[1] + in_short(rows, found) + place[2], text), encoding="utf-8")
-    print(in_short(rows, found))
+    README.write_text(PLACE.sub(lambda place: place[1] + in_short(page) + place[2], text), encoding="utf-8")
+    print(in_short(page))
+
+
+def wire_section(sent) -> tuple[str, ...]:
+    """What crosses the wire on a first visit. sent: [(kind, requests, bytes as sent)]"""
+    whole = sum(size for _, _, size in sent)
+    return (WIRE, "", table(("", "requests", "bytes as sent", "share"), [
+        (kind, str(count), f"{size:,}", f"{100 * size / whole:.0f} %") for kind, count, size in sent]),
+        f"{whole:,} bytes in all, counted by the server, until the page says that it is kept; without headers.", "")
 
 
 def report(rows, found, load) -> str:
     """The whole page."""
     what, against, start = found["start"]
     keys = [(name, against, f"{ratio}; {frame}") for name, against, ratio, frame in found["keys"]]
-    sent = found["wire"]
-    whole = sum(size for _, _, size in sent)
     moves = [(name, *(str(by_rate[rate]) for rate in (1, 4))) for name, by_rate in found["moves"]]
     openings = [(f"{rate}x", str(ratio)) for rate, ratio in found["offline"].items()]
     return "\n".join((
@@ -51,10 +66,7 @@ def report(rows, found, load) -> str:
         "browser may hold back what a worker posts until it has painted, and does when presses come fast. A frame is a",
         "sixtieth of a second; of its two figures the first is the median, and 19 of 20 presses stay within the other.",
         "",
-        "## Over the wire on a first visit", "",
-        table(("", "requests", "bytes as sent", "share"), [
-            (kind, str(count), f"{size:,}", f"{100 * size / whole:.0f} %") for kind, count, size in sent]),
-        f"{whole:,} bytes in all, counted by the server, until the page says that it is kept; without headers.", "",
+        *wire_section(found["wire"]),
         "## Heavy moves", "",
         table(("", "at full speed", "slowed to a quarter"), moves),
         "Held against the move `ratio` at full speed, both asked as the page asks. The last row is a loop of",
@@ -77,20 +89,20 @@ def how(found, load) -> str:
         *BUSY * (max(load) >= 2), ""))
 
 
-def in_short(rows, found) -> str:
-    """Four plain sentences for the README."""
-    frames = {name: re.search(r"(\d+) % and (\d+) %", str(frame)) for name, _, _, frame in found["keys"]}
-    pour = frames["A key press on Pour"]
-    api = ", ".join(f"{what.removeprefix('`POST /api/').rstrip('`')} {str(ratio).partition(' ')[0]}"
-                    for _, what, _, ratio in rows)
-    kilobytes = sum(size for _, _, size in found["wire"]) / 1000
-    opening = str(found["offline"][1]).partition(" ")[0]
+def in_short(page) -> str:
+    """Four plain sentences for the README, of the page's own figures; each ratio with its spread."""
+    pour = re.search(r"A key press on Pour \|[^|]*\| [^;|]*; (\d+) % and (\d+) % of a frame", page)
+    api = ", ".join(f"{move} {ratio}" for move, ratio in re.findall(r"`POST /api/(\w+)` \|[^|]*\| ([^|]*) \|", page))
+    opening = re.search(r"^\| 1x \| ([^|]*) \|", page, re.M)
+    sent = re.search(r"^([\d,]+) bytes in all", page, re.M)
     return "\n".join((
         f"On Pour a new figure appears {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
-        f"Without signal, the first answer after opening takes {opening} times as long as a bare interpreter's start.",
-        f"A first visit is {kilobytes:.0f} kB.",
-        f"On the server an answer takes this many times as long as an empty endpoint: {api}.", ""))
+        "Without signal, the first answer after opening takes "
+        f"{opening[1]} times as long as a bare interpreter's start.",
+        f"A first visit is {int(sent[1].replace(',', '')) / 1000:.0f} kB.",
+        f"On the server an answer takes this many times as long as an empty endpoint: {api}.",
+        "Behind a ratio stands the middle half of what was measured.", ""))
 
 
 if __name__ == "__main__":
-    main()
+    main(*sys.argv[1:])

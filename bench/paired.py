@@ -13,8 +13,7 @@ class Ratio:
     high: float
 
     def __str__(self):
-        spread = f" ({short(self.low)} to {short(self.high)})"
-        return short(self.middle) + (spread if short(self.low) != short(self.high) else "")
+        return f"{short(self.middle)} ({short(self.low)} to {short(self.high)})"
 
 
 def ratio(pairs: list[tuple[float, float]]) -> Ratio:

@@ -132,6 +132,20 @@ def measured() -> dict:
     return wanted
 
 
+def wire_alone() -> list[tuple[str, int, int]]:
+    """What crosses the wire on a first visit, and nothing else."""
+    wire, server = Wire(), Server()
+    server.start(wrap=wire.wrapped)
+    try:
+        with sync_playwright() as playwright:
+            browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
+            found = first_visit(browser, server.url, wire)
+            browser.close()
+    finally:
+        server.stop()
+    return found
+
+
 def first_visit(browser, url, wire) -> list[tuple[str, int, int]]:
     """(kind, requests, bytes as sent) until the app says that it is kept."""
     phone = Phone(browser, url)

@@ -220,11 +220,11 @@ CHANGES = (
     ),
     Change(
         "a remembered value called published",
-        CATALOGUE + "solvents.py",
-        'Fact("butanone", DAY, 75e-6, "share", MEMORY, "")',
-        'Fact("butanone", DAY, 75e-6, "share", PUBLISHED, "npg")',
+        CATALOGUE + "cure_times.py",
+        '"facts-stages.sand-look", MEMORY)',
+        '"facts-stages.sand-look", PUBLISHED)',
         SAFETY,
-        "no",
+        "",
     ),
     Change("explosive limit of acetone 5 %", CATALOGUE + "solvents.py", "LOWER, 0.025,", "LOWER, 0.05,", SAFETY, ""),
     Change(

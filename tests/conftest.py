@@ -3,6 +3,7 @@
 `pytest --outside FILE` writes the record as JSON: check, source, expected, got, tolerance and test, in the order met.
 """
 import json
+from decimal import Decimal
 from pathlib import Path
 
 import pytest
@@ -46,25 +47,65 @@ def german(monkeypatch):
     written.reader.cache_clear()
 
 
-@pytest.fixture
-def outside(request):
-    """outside(check, source, expected, got, rel=1e-9, absolute=None): assert a value against a source, and record it.
+# how an outside value is known; docs/CHECKS.md counts them so
+KINDS = {
+    "printed": "the value stands in the source, in these digits; the tolerance is half of the last of them",
+    "library": "an independent library's own answer to the same question",
+    "solved": "a library's solver, integral or draw works the equation that the test writes anew",
+    "worked": "worked by hand, or the source's formula typed a second time",
+    "own": "a second model of our own, or what the product draws, measured: it sees a slip, not a wrong idea",
+}
+
+
+def half_digit(value):
+    """Half of the last digit that a number is printed with.
+
+    >>> half_digit(138), half_digit(20.6), half_digit(2e-08)
+    (0.5, 0.05, 5e-09)
+    """
+    return float(Decimal(5).scaleb(Decimal(repr(value)).as_tuple().exponent - 1))
+
+
+class Outside:
+    """outside.printed(check, source, expected, got), and so on for each of KINDS: asserts a value against a source, and
+    records it.
 
     check: a short id ("un-1"); source: title, edition and place, as a reader would look it up
     expected, got: a number, or several in a tuple or list; a text is compared exactly
     rel, absolute: the tolerance, from the digits the source prints; `absolute` replaces `rel` when given
+    why: what a tolerance stands on that is wider than half of the last digit of a printed value
     """
 
-    def compare(check, source, expected, got, rel=1e-9, absolute=None):
+    def __init__(self, request):
+        self.test, self.rows = request.node, request.config.stash[RECORD]
+
+    def __getattr__(self, kind):
+        if kind not in KINDS:
+            raise AttributeError(f"a value is one of {', '.join(KINDS)}, not {kind}")
+        return lambda *given, **more: self._compare(kind, *given, **more)
+
+    def _compare(self, kind, check, source, expected, got, rel=1e-9, absolute=None, why=""):
         assert source, "an outside check names its source"
         exact = isinstance(expected, str)
         tolerance = "exact" if exact else f"{rel:g} of the value" if absolute is None else f"±{absolute:g}"
+        if kind == "printed" and not exact and not why:
+            for one in expected if isinstance(expected, (list, tuple)) else [expected]:
+                taken = rel * abs(one) if absolute is None else absolute
+                half = half_digit(one)
+                assert taken <= max(half, 1e-9 * abs(one)), f"{check}: half of its last digit is {half:g}, not {taken:g}"
+        tolerance += f": {why}" if why else ""
         agrees = bool(got == (expected if exact else pytest.approx(
             expected, rel=rel if absolute is None else 0, abs=0 if absolute is None else absolute)))
         if check != "demo":
-            request.config.stash[RECORD].append({
-                "check": check, "source": source, "expected": expected, "got": got, "tolerance": tolerance,
-                "agrees": agrees, "test": request.node.nodeid})
+            told = f"{source} {self.test.function.__doc__ or ''}".lower()
+            known = [words for words in ("from memory", "from secondary texts") if words in told]
+            self.rows.append({
+                "check": check, "kind": kind, "source": source, "known": ", ".join(known), "expected": expected,
+                "got": got, "tolerance": tolerance, "agrees": agrees, "test": self.test.nodeid})
         assert agrees, f"{check}: expected {expected} ({tolerance}), got {got}; {source}"
 
-    return compare
+
+@pytest.fixture
+def outside(request):
+    """What compares with something outside the project: `Outside`."""
+    return Outside(request)

@@ -776,3 +776,44 @@ CAUTIONS = (
      "lid at once."),
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
 )
+
+# --- which lines warn, by the module that says them: none of them may become a plain line. A name that is made up at the
+# time is told by its beginning; a line that warns only at times stands below with what it goes by.
+WARNINGS = {
+    "air_lines": "hull dust_mask no_make_up explosive fan_spark small_make_up over_limit",
+    "batch_lines": "missed_ do_not_start",
+    "by_marks_lines": "too_coarse pours much_more coarse_ too_small",
+    "by_scale_lines": "over_scale too_small",
+    "by_stick_lines": "pours",
+    "cautions_lines": "caution_",
+    "compare_tools_lines": "no_way",
+    "cure_lines": "too_cold",
+    "cure_stops_lines": "sun",
+    "dew_lines": "damp humid night_damp",
+    "heat_lines": "too_cold runaway largest too_much",
+    "joint_lines": "thin_cover",
+    "label_words": "example",
+    "plan_lines": "cold sun no_plan no_plan cut too_late",
+    "pot_doubt_lines": "link_times clocks_differ clock_changed lost",
+    "pot_lines": "stop next",
+    "pouring_lines": "why packed off",
+    "rescue_lines": "off cup_too_small past_saving",
+    "safety_lines": "powder_kind",
+    "spreader_lines": "measure",
+    "sun_lines": "no_tray no_tray",
+    "thicken_lines": "cup_too_small packed sags fairing_only",
+    "timer_lines": "lost",
+    "trial_lines": "hot",
+}
+# (module, line): (what it goes by, whether it warns where that is so)
+WARN_AT_TIMES = {
+    ("by_marks_lines", "marks_error"): ("marks.off.off", True),
+    ("by_pumps_lines", "strokes_error"): ("off.off", True),
+    ("by_stick_lines", "spread"): ("found.wide", True),
+    ("own_codes_lines", "own_"): ("found.hazard", True),
+    ("pouring_lines", "one"): ("one['name'] in ('off', 'too_coarse')", True),
+    ("ratio_error_lines", "poured"): ("off.off", True),
+    ("rescue_lines", "off"): ("off.off", True),
+    ("safety_lines", "topic"): ("topic in ('never', 'stop')", True),
+    ("thicken_lines", "needed"): ("stands.holds", False),
+}

@@ -31,7 +31,7 @@ def test_equivalent_age_of_the_maturity_method(outside, steps, reference, expect
     """ASTM C1074, Freiesleben Hansen and Pedersen (1977): Q = E/R = 5000 K, as suggested for concrete (from memory)."""
     kelvin = [(celsius + 273.15, hours * 3600.0) for celsius, hours in steps]
     found = maturity.equivalent_age(kelvin, 5000 * GAS_CONSTANT, reference + 273.15)
-    outside(f"cure age, {len(steps)} steps to {expected:g} h",
+    outside.worked(f"cure age, {len(steps)} steps to {expected:g} h",
             "ASTM C1074, Freiesleben Hansen and Pedersen (1977), Q = 5000 K (from memory)", expected, found / 3600,
             rel=1e-6)
 
@@ -184,10 +184,10 @@ def test_the_labels_hours_at_another_temperature(outside):
         return at_20 * exp(energy / 8.314462618 * (1 / kelvin - 1 / 293.15))
 
     cold, warm = (lines({"air": air, "system": LABEL}) for air in ("10", "30"))
-    outside("cu-label-1", by, hours(20, 283.15, 65000), cold["sand"]["value"] / 3600, rel=1e-6)
-    outside("cu-label-2", by, hours(10, 283.15, 45000), cold["recoat"]["value"] / 3600, rel=1e-6)
-    outside("cu-label-3", by, hours(20, 303.15, 45000), warm["sand"]["value"] / 3600, rel=1e-6)
-    outside("cu-label-4", by, hours(10, 303.15, 65000), warm["recoat"]["value"] / 3600, rel=1e-6)
+    outside.worked("cu-label-1", by, hours(20, 283.15, 65000), cold["sand"]["value"] / 3600, rel=1e-6)
+    outside.worked("cu-label-2", by, hours(10, 283.15, 45000), cold["recoat"]["value"] / 3600, rel=1e-6)
+    outside.worked("cu-label-3", by, hours(20, 303.15, 45000), warm["sand"]["value"] / 3600, rel=1e-6)
+    outside.worked("cu-label-4", by, hours(10, 303.15, 65000), warm["recoat"]["value"] / 3600, rel=1e-6)
 
 
 @pytest.mark.parametrize("air", ["33", "37", "40"])

@@ -69,7 +69,7 @@ def test_one_list_is_cut_as_the_solver_cuts_it(outside):
     """scipy.optimize.milp (HiGHS): rolls, and what is cut from them beside two remnants."""
     pieces, remnants = [1750, 1750, 1550, 1550, 1480, 1480, 970, 800, 450, 450], [2000, 3100]
     found = cutting.cut(pieces, 4500, remnants, effort=50000)
-    outside("boat cut list", "scipy.optimize.milp (library), HiGHS", list(by_milp(pieces, 4500, remnants, 5)),
+    outside.solved("boat cut list", "scipy.optimize.milp (library), HiGHS", list(by_milp(pieces, 4500, remnants, 5)),
             [found.rolls, found.from_rolls])
 
 
@@ -96,7 +96,7 @@ def test_generated_cut_lists_are_as_good_as_the_solver_finds_them(outside, seed)
     found = cutting.cut(pieces, roll, remnants, effort=50000)
     lawful(found, pieces, roll, remnants)
     assert found.proven
-    outside(f"cut list {seed}: rolls, mm from rolls", "scipy.optimize.milp (library)",
+    outside.solved(f"cut list {seed}: rolls, mm from rolls", "scipy.optimize.milp (library)",
             by_milp(pieces, roll, remnants, ceil(sum(pieces) / roll) + 3), (found.rolls, found.from_rolls))
 
 

@@ -22,14 +22,16 @@ def lines(tree):
 def test_dew_points(outside, air, humidity, dew, magnus):
     """ASHRAE Handbook Fundamentals (2017), ch. 1, within 0.1 K; Magnus form of WMO-No. 8, Annex 4.B, to its digits."""
     found = dewpoint.dew_point(air + 273.15, humidity / 100) - 273.15
-    outside(f"dw {air} degC {humidity} %", ASHRAE, dew, found, absolute=0.1)
-    outside(f"dw {air} degC {humidity} % Magnus", "WMO-No. 8, Annex 4.B, the Magnus form", magnus, found, absolute=1e-4)
+    outside.worked(f"dw {air} degC {humidity} %", ASHRAE, dew, found, absolute=0.1)
+    outside.worked(f"dw {air} degC {humidity} % Magnus", "WMO-No. 8, Annex 4.B, the Magnus form", magnus, found,
+            absolute=1e-4)
 
 
 @pytest.mark.parametrize(("celsius", "pascal"), [(20, 2338.8), (10, 1228)])
 def test_saturation_pressure(outside, celsius, pascal):
     """ASHRAE Handbook Fundamentals ch. 1 (Hyland and Wexler 1983): the Magnus form is within 0.3 % of it."""
-    outside(f"dw saturation {celsius} degC", ASHRAE, pascal, dewpoint.saturation_pressure(celsius + 273.15), rel=0.003)
+    outside.printed(f"dw saturation {celsius} degC", ASHRAE, pascal, dewpoint.saturation_pressure(celsius + 273.15),
+                    rel=0.003, why="another formula than the table's")
 
 
 @settings(max_examples=300, deadline=None, derandomize=True)
@@ -49,7 +51,8 @@ def test_dew_points_agree_with_metpy(outside):
         for humidity in (0.4, 0.6, 0.8, 0.95):
             expected = calc.dewpoint_from_relative_humidity(units.Quantity(air, "degC"), humidity).to("degC").magnitude
             if expected > 0:
-                outside(f"dw metpy {air} degC {humidity:.0%}", "MetPy (library), dew point from relative humidity",
+                outside.library(f"dw metpy {air} degC {humidity:.0%}",
+                        "MetPy (library), dew point from relative humidity",
                         float(expected), dewpoint.dew_point(air + 273.15, humidity) - 273.15, absolute=0.1)
 
 
@@ -63,7 +66,8 @@ def test_saturated_air_is_at_its_dew_point():
 def test_three_degrees_above_the_dew_point(outside, air, humidity, surface, margin, enough):
     """ISO 8502-4 with ISO 12944-7: the surface at least 3 degC above the dew point (from secondary texts)."""
     found = lines({"air": air, "humidity": humidity, "surface": surface})
-    outside(f"dw margin {surface} degC", "ISO 8502-4 with ISO 12944-7, dew points of ASHRAE (from secondary texts)",
+    outside.worked(f"dw margin {surface} degC",
+            "ISO 8502-4 with ISO 12944-7, dew points of ASHRAE (from secondary texts)",
             margin,
             found["margin"]["value"], absolute=0.15)
     assert ("damp" not in found) == enough

@@ -183,7 +183,8 @@ def test_the_wall_time_of_an_end_on_the_night_the_clocks_change(outside, place, 
             days = (told.date() - now.astimezone(zone).date()).days
             wanted = told.strftime("%H:%M") + {0: "", 1: " next day", -1: " the day before"}[days]
             got = pot(now=now.timestamp(), **typed)
-            outside(f"pot-dst {place} {start:%H:%M}+{passed}", "zoneinfo of the standard library, IANA time zones",
+            outside.library(f"pot-dst {place} {start:%H:%M}+{passed}",
+                    "zoneinfo of the standard library, IANA time zones",
                     wanted, got["end"]["text"])
             assert ("clocks_change" in got) == (now < change <= end)
 

@@ -32,21 +32,21 @@ def test_the_circle_between_two_lines(outside, angle, radius, tangent, arc, area
     source = "plane geometry of a circle tangent to two lines, worked by hand to six digits, t = 1"
     got = (fillet.radius_for_throat(1.0, a), fillet.tangent_length(radius, a), fillet.arc(radius, a),
            fillet.area(fillet.radius_for_throat(1.0, a), a), edges.v_area(a, 1.0), edges.rounded_area(a, 1.0, 1.0))
-    outside(f"cove {angle} degrees: radius, leg, arc, area, V, round-over", source,
+    outside.worked(f"cove {angle} degrees: radius, leg, arc, area, V, round-over", source,
             (radius, tangent, arc, area, to_chord, to_round), got, rel=6e-6)
     assert fillet.throat(fillet.radius_for_throat(1.0, a), a) == pytest.approx(1.0, rel=1e-12)
 
 
 def test_a_spandrel_of_the_handbook(outside):
     """Machinery's Handbook, 31st ed. (2020), p. 80, "Spandrel or Fillet": r 0.7 in gives 0.105 in2 (three digits)."""
-    outside("spandrel", "Machinery's Handbook, 31st ed. (2020), p. 80", 0.105,
+    outside.printed("spandrel", "Machinery's Handbook, 31st ed. (2020), p. 80", 0.105,
             fillet.area(0.7 * INCH, pi / 2) / INCH**2, absolute=0.0005)
 
 
 def test_a_spandrel_of_the_training_manual(outside):
     """US Navy training manual NAVEDTRA 14119, computing areas: 0.2146 R2, R = 3 in gives 1.9314 in2."""
-    outside("spandrel of 3 in", "US Navy training manual NAVEDTRA 14119, computing areas", 1.9314,
-            fillet.area(3 * INCH, pi / 2) / INCH**2, rel=1e-4)
+    outside.printed("spandrel of 3 in", "US Navy training manual NAVEDTRA 14119, computing areas", 1.9314,
+            fillet.area(3 * INCH, pi / 2) / INCH**2, absolute=5e-5)
 
 
 @pytest.mark.parametrize(("radius", "angle", "area", "leg", "throat"), (
@@ -55,9 +55,9 @@ def test_coves_by_the_handbook_construction(outside, radius, angle, area, leg, t
     """The construction of Machinery's Handbook, p. 80, at a general angle: kite less sector, in mm."""
     a = radians(angle)
     book = "Machinery's Handbook, p. 80, the construction at a general angle, in mm"
-    outside(f"joint cove R {radius} at {angle}: area", book, area, fillet.area(radius, a), rel=1e-6)
-    outside(f"joint cove R {radius} at {angle}: leg", book, leg, fillet.tangent_length(radius, a), rel=1e-6)
-    outside(f"joint cove R {radius} at {angle}: throat", book, throat, fillet.throat(radius, a), rel=1e-6)
+    outside.worked(f"joint cove R {radius} at {angle}: area", book, area, fillet.area(radius, a), rel=1e-6)
+    outside.worked(f"joint cove R {radius} at {angle}: leg", book, leg, fillet.tangent_length(radius, a), rel=1e-6)
+    outside.worked(f"joint cove R {radius} at {angle}: throat", book, throat, fillet.throat(radius, a), rel=1e-6)
 
 
 def wedge(a, far=1000.0):
@@ -103,7 +103,7 @@ ANGLES = (45, 70, 90, 110, 130, 150)
 def test_the_cove_as_shapely_cuts_it(outside, angle):
     """shapely: the kite to the tangent points less the disc."""
     a = radians(angle)
-    outside(f"cove area, {angle} degrees", SHAPELY, cove_solid(a, 14.0).area, fillet.area(14.0, a), rel=2e-5)
+    outside.library(f"cove area, {angle} degrees", SHAPELY, cove_solid(a, 14.0).area, fillet.area(14.0, a), rel=2e-5)
 
 
 @pytest.mark.parametrize("angle", ANGLES)
@@ -119,7 +119,7 @@ def test_cove_and_gap_as_shapely_fills_them(outside, angle, gap, bevel):
     filled = filled.intersection(Polygon([(-500, low), (500, low), (500, 500), (-500, 500)]))
     computed = fillet.area(radius, a) + edges.filled_from_inside(a, t, gap, b)
     assert fillet.tangent_length(radius, a) > edges.bare_corner(a, t, gap, b)
-    outside(f"cove with gap {gap} and bevel {bevel}, {angle} degrees", SHAPELY, filled.area, computed, rel=1e-4)
+    outside.library(f"cove with gap {gap} and bevel {bevel}, {angle} degrees", SHAPELY, filled.area, computed, rel=1e-4)
 
 
 def test_cove_and_gap_worked_by_hand():
@@ -166,7 +166,7 @@ def test_the_round_over_as_shapely_turns_it(outside, angle, gap, bevel, radius):
     near_axis = [piece for piece in getattr(left_over, "geoms", [left_over]) if piece.area > 1e-9]
     computed = edges.rounded_area(a, t, radius, gap, b)
     area = sum(piece.area for piece in near_axis)
-    outside(f"round-over {radius}, gap {gap}, bevel {bevel}, {angle} degrees", SHAPELY, area, computed,
+    outside.library(f"round-over {radius}, gap {gap}, bevel {bevel}, {angle} degrees", SHAPELY, area, computed,
             absolute=2e-4 * max(1.0, area))
 
 
@@ -193,7 +193,8 @@ def test_the_foot_of_a_bulkhead_as_shapely_sees_it(outside, angle, gap):
                     (ends[0][0] + 200 * u[0], ends[0][1] + 200 * u[1])])
     feet = [(x - y / u[1] * u[0], 0.0) for x, y in ends]
     under = Polygon([feet[0], feet[1], ends[1], ends[0]]).buffer(0).difference(beam)
-    outside(f"foot of a bulkhead, gap {gap}, {angle} degrees", SHAPELY, under.area, bulkhead.foot_area(a, t, gap),
+    outside.library(f"foot of a bulkhead, gap {gap}, {angle} degrees", SHAPELY, under.area,
+            bulkhead.foot_area(a, t, gap),
             absolute=1e-6)
     bare = ((ends[1][0] - feet[1][0])**2 + ends[1][1]**2) ** 0.5
     assert bulkhead.bare_foot(a, t, gap) == pytest.approx(bare, abs=1e-9)
@@ -225,7 +226,7 @@ def test_a_changing_angle_as_scipy_integrates_it(outside, ends):
 
     exact, _ = quad(lambda x: section(low + (high - low) * x / 2.4), 0, 2.4, epsabs=0, epsrel=1e-11)
     stations = (changing_angle.Station(0.0, low), changing_angle.Station(2.4, high))
-    outside(f"putty from {ends[0]} to {ends[1]} degrees", "scipy.integrate.quad (library)", exact,
+    outside.solved(f"putty from {ends[0]} to {ends[1]} degrees", "scipy.integrate.quad (library)", exact,
             changing_angle.summed(section, stations), rel=1e-6)
     assert changing_angle.summed(section, stations[::-1]) == pytest.approx(-exact, rel=1e-6)  # walked backwards
 

@@ -36,8 +36,8 @@ def test_a_pot_that_smokes_step_by_step():
 def test_water_to_have_at_hand(outside):
     found = moves.module("aid").reckon({"units": "metric"})
     rule = table.RINSING
-    outside("minutes of rinsing", "WAC 296-800-15030, emergency eyewash", rule["minutes"], found.minutes / 60)
-    outside("water for it, L, rounded up to 5", "WAC 296-800-15030, 15 min at 1.5 L a minute: 22.5 L",
+    outside.printed("minutes of rinsing", "WAC 296-800-15030, emergency eyewash", rule["minutes"], found.minutes / 60)
+    outside.worked("water for it, L, rounded up to 5", "WAC 296-800-15030, 15 min at 1.5 L a minute: 22.5 L",
             rule["at hand L"], found.water * 1000)
     assert found.water * 1000 >= rule["minutes"] * rule["L/min"]
 

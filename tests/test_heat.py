@@ -85,7 +85,7 @@ def test_the_inner_resistance_is_the_mean_of_an_evenly_heated_slab_or_cylinder(o
         mean = sum((1 - x * x) / 4 * 2 * x for x in middles) / parts
         flux, over = 0.5, 0.5  # V/A = r / 2
     assert mean / flux / over == pytest.approx(shape, rel=1e-6)
-    outside("heat inner resistance " + kind,
+    outside.worked("heat inner resistance " + kind,
             "Carslaw and Jaeger, Conduction of Heat in Solids: even heating, surface held",
             mean / flux / over, {row[0]: row[3] for row in CONTAINERS}[kind], rel=1e-6)
 
@@ -129,7 +129,7 @@ def test_hollow_spheres_keep_heat_in_as_a_cell_around_one_of_them(outside, share
     by_volume, wanted = cell(share)
     grain, density = 200.0, 1100.0
     filler = by_volume * grain / (by_volume * grain + (1 - by_volume) * density)
-    outside(f"heat hollow spheres {share}", "finite volumes of a cubic cell, solved by scipy", wanted,
+    outside.own(f"heat hollow spheres {share}", "finite volumes of a cubic cell, solved by scipy", wanted,
             filled_conductivity(filler, density, grain) / filled_conductivity(0.0, density, grain), rel=3e-2)
 
 
@@ -186,17 +186,17 @@ def test_walls_and_bench_are_thickness_by_conduction(outside):
     source = "EN 12524:2000: polypropylene 0.22, low density polyethylene 0.33, timber of 500 kg/m3 0.13 W/(m K)"
     for (kind, matter), thick, row in zip(WALL.items(), (1.1, 0.33, 0.22), WALLS, strict=True):
         known = EN_12524[said(matter, reader()).split()[-1]]
-        outside(f"heat wall {kind}, {thick} mm", source, thick / 1000 / known, row[1], rel=1e-9)
+        outside.worked(f"heat wall {kind}, {thick} mm", source, thick / 1000 / known, row[1], rel=1e-9)
     bench = next(row for row in MATTER if row[0] == "bench")
     for thick, value in zip((0.010, 0.005, 0.020), bench[1:4], strict=True):
-        outside(f"heat bench {thick * 1000:.0f} mm", source, thick / EN_12524["timber"], value, rel=0.05)
+        outside.worked(f"heat bench {thick * 1000:.0f} mm", source, thick / EN_12524["timber"], value, rel=0.05)
 
 
 def test_heat_given_to_a_breeze_is_that_of_iso_6946(outside):
     """hc = 4 + 4 v, with radiation of a surface of 0.9 at 20 degC: 1.5, 2.7 and 5 m/s, a light to a gentle breeze."""
     moving = next(row for row in AIR if row[0] == "moving")
     for wind, value in zip((2.7, 1.5, 5.0), moving[2:5], strict=True):
-        outside(f"heat wind {wind}", "ISO 6946: hc = 4 + 4 v, hr = 4 eps sigma T^3",
+        outside.worked(f"heat wind {wind}", "ISO 6946: hc = 4 + 4 v, hr = 4 eps sigma T^3",
                 4 + 4 * wind + 4 * 0.9 * 5.67e-8 * 293.15**3, value, rel=0.035)
 
 

@@ -49,7 +49,8 @@ def test_where_the_tape_begins_to_cap_the_cove(outside, thickness, degrees):
     """Worked with scipy.optimize.brentq from R = t sin h / (1 - sin h) and R (pi - a) = w - 2 m."""
     t = thickness / 1000
     crossing = brentq(lambda a: t * sin(a / 2) / (1 - sin(a / 2)) * (pi - a) - 0.045, radians(60), radians(170))
-    outside(f"joint tape caps at {thickness} mm", "scipy.optimize.brentq (library), the rule and its cap by hand",
+    outside.solved(f"joint tape caps at {thickness} mm",
+            "scipy.optimize.brentq (library), the rule and its cap by hand",
             degrees,
             crossing * 180 / pi, absolute=0.006)
     size = cove.Rule(None, t, 0.001, TAPE_75 - 0.030, None, seam.FLAT)
@@ -81,7 +82,8 @@ def test_the_putty_of_a_seam_that_changes_its_angle(outside):
 
     kinks = [1.0, 1 + 1.5 * (124.78 - 120) / 45, 1 + 1.5 * 40 / 45]
     exact = quad(section_at, 0, 2.5, points=kinks, epsabs=0, epsrel=1e-10, limit=400)[0]
-    outside("joint putty of a changing seam", "scipy.integrate.quad (library), the rule written out anew", exact * 1e6,
+    outside.solved("joint putty of a changing seam", "scipy.integrate.quad (library), the rule written out anew",
+            exact * 1e6,
             seam.seam(found).putty * 1e6, rel=1e-6)
     mean = section_at(1.0) * 2.5
     assert abs(mean / exact - 1) > 0.03  # one angle in the middle would not do
@@ -101,7 +103,7 @@ def test_both_faces_of_a_changing_seam_with_a_gap(outside):
         return inside + (g / 2 + t * cos(h))**2 / tan(h) - t * t * (tan(d / 2) - d / 2)
 
     exact = quad(section_at, 0, 2, epsabs=0, epsrel=1e-11, limit=200)[0]
-    outside("changing seam, both faces and a gap", "scipy.integrate.quad (library) along the length", exact,
+    outside.solved("changing seam, both faces and a gap", "scipy.integrate.quad (library) along the length", exact,
             seam.seam(found).putty, rel=1e-7)
 
 
@@ -128,7 +130,8 @@ def test_the_drawing_holds_as_much_putty_as_the_answer(outside, monkeypatch, kin
     computed = seam.seam(found).putty  # along one metre: the section in m2
     scale = scale_of(drawn, 0.006)
     # points are rounded to a tenth of a unit
-    outside(f"drawn section, {kind} {given}", "shapely (library), the drawing's own polygons", drawn_area / scale**2,
+    outside.own(f"drawn section, {kind} {given}", "shapely (library), the drawing's own polygons",
+            drawn_area / scale**2,
             computed, rel=0.01)
 
 

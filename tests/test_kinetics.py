@@ -11,14 +11,16 @@ from scipy.optimize import brentq, minimize_scalar
 
 def test_the_gas_constant_is_codatas(outside):
     """CODATA 2018 through scipy.constants."""
-    outside("heat gas constant", "CODATA 2018, by scipy.constants (library)", constants.R, kinetics.GAS_CONSTANT)
+    outside.library("heat gas constant", "CODATA 2018, by scipy.constants (library)", constants.R,
+            kinetics.GAS_CONSTANT)
 
 
 @pytest.mark.parametrize(("arms", "ratio", "expected"), [
     ((2, 4), 1, 0.5773503), ((2, 5), 1, 0.5), ((2, 4), 0.8, 0.5163978)])
 def test_gel_conversion_of_flory_and_stockmayer(outside, arms, ratio, expected):
     """Flory, Principles of Polymer Chemistry (1953), ch. 9; Stockmayer, J. Polym. Sci. 9 (1952) 69 (from memory)."""
-    outside(f"heat gel {arms} at {ratio}", "Flory (1953), ch. 9; Stockmayer, J. Polym. Sci. 9 (1952) 69 (from memory)",
+    outside.worked(f"heat gel {arms} at {ratio}",
+            "Flory (1953), ch. 9; Stockmayer, J. Polym. Sci. 9 (1952) 69 (from memory)",
             expected, kinetics.gel_conversion(*arms, ratio), rel=1e-6)
 
 
@@ -43,7 +45,8 @@ def test_at_the_gel_point_the_branching_matrix_has_the_eigenvalue_one(arms, rati
 @pytest.mark.parametrize(("conversion", "expected"), [(0.5, 14044.96), (0.9, 46622.65)])
 def test_isothermal_time_in_closed_form(outside, conversion, expected):
     """Horie, Hiura, Sawada, Mita and Kambe, J. Polym. Sci. A-1 8 (1970) 1357, rate form; constants constructed."""
-    outside(f"heat isothermal time to {conversion}", "rate form of Horie et al., J. Polym. Sci. A-1 8 (1970) 1357, "
+    outside.worked(f"heat isothermal time to {conversion}",
+            "rate form of Horie et al., J. Polym. Sci. A-1 8 (1970) 1357, "
             "integrated by hand", expected, kinetics.isothermal_time(conversion, 1e-5, 3e-4), rel=1e-6)
 
 
@@ -68,7 +71,7 @@ def test_the_fastest_rate_is_the_largest_of_all(ratio):
     (58600, 20, 30, 2.210189), (50000, 23, 15, 0.5690645)])
 def test_arrhenius(outside, energy, start, end, expected):
     """The Arrhenius law with R of CODATA 2018."""
-    outside(f"heat Arrhenius {energy} J/mol", "the Arrhenius law with R of CODATA 2018", expected,
+    outside.worked(f"heat Arrhenius {energy} J/mol", "the Arrhenius law with R of CODATA 2018", expected,
             kinetics.rate_factor(energy, end + 273.15, start + 273.15), rel=1e-6)
 
 
@@ -77,8 +80,8 @@ def test_heat_of_a_mix_and_its_adiabatic_rise(outside, phr, heat, rise):
     """The first law; about 100 kJ per mol epoxide: Rozenberg, Adv. Polym. Sci. 75 (1986) 113, from memory."""
     found = kinetics.heat_of_mix(100000, 0.190, phr)
     source = "about 100 kJ per mol epoxide: Rozenberg, Adv. Polym. Sci. 75 (1986) 113 (from memory); the first law"
-    outside(f"heat of a mix {phr} phr", source, heat, found / 1000, rel=1e-6)
-    outside(f"heat adiabatic rise {phr} phr", source, rise, kinetics.adiabatic_rise(found, 2000), rel=1e-6)
+    outside.worked(f"heat of a mix {phr} phr", source, heat, found / 1000, rel=1e-6)
+    outside.worked(f"heat adiabatic rise {phr} phr", source, rise, kinetics.adiabatic_rise(found, 2000), rel=1e-6)
     assert kinetics.heat_of_mix(100000, 0.190, phr, 0.4) == pytest.approx(found * 0.6)
 
 

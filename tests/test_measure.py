@@ -43,18 +43,19 @@ def test_two_parts_that_share_a_reading_doubt_each_other(outside, check, cup, re
     """GUM 5.2.2 for R = (m1 - m0) / (m2 - m1); propagated by the library uncertainties, and as printed."""
     a, b = resin - cup, all_of_it - resin
     got = weighing.ratio_uncertainty(a, b, step)
-    outside(check, GUM, relative, got, rel=1e-6)
-    outside(check + " absolute", GUM, doubt, got * a / b, rel=1e-6)
+    outside.worked(check, GUM, relative, got, rel=1e-6)
+    outside.worked(check + " absolute", GUM, doubt, got * a / b, rel=1e-6)
     m0, m1, m2 = (ufloat(reading, step / sqrt(12)) for reading in (cup, resin, all_of_it))
     propagated = (m1 - m0) / (m2 - m1)
-    outside(check + " propagated", "uncertainties (library), linear propagation", propagated.s / propagated.n, got)
+    outside.library(check + " propagated", "uncertainties (library), linear propagation", propagated.s / propagated.n,
+            got)
 
 
 def test_setting_to_zero_between_parts_shares_nothing(outside):
     """GUM 5.1.2 for two independent roundings of each part."""
-    outside("uc-3", GUM, 0.04735819, weighing.ratio_uncertainty(100, 30, 1, rezeroed=True) * 100 / 30, rel=1e-6)
+    outside.worked("uc-3", GUM, 0.04735819, weighing.ratio_uncertainty(100, 30, 1, rezeroed=True) * 100 / 30, rel=1e-6)
     a, b = (ufloat(part, sqrt(2 / 12)) for part in (100, 30))
-    outside(
+    outside.library(
         "uc-3 propagated",
         "uncertainties (library), linear propagation",
         (a / b).s,
@@ -64,9 +65,9 @@ def test_setting_to_zero_between_parts_shares_nothing(outside):
 
 def test_the_smallest_batch_is_the_equation_solved_for_the_batch(outside):
     """GUM, expanded uncertainty k = 2, 5 % of the ratio, solved for the batch."""
-    outside("uc-4", GUM, 83.42839, weighing.smallest_batch((100, 30), 1, 0.05), rel=1e-6)
+    outside.worked("uc-4", GUM, 83.42839, weighing.smallest_batch((100, 30), 1, 0.05), rel=1e-6)
     least = weighing.smallest_batch((100, 30), 1, 0.05)
-    outside("uc-4 hardener", GUM, 19.25271, least * 30 / 130, rel=1e-6)
+    outside.worked("uc-4 hardener", GUM, 19.25271, least * 30 / 130, rel=1e-6)
 
 
 @pytest.mark.parametrize("rezeroed", [False, True])
@@ -79,7 +80,7 @@ def test_rounded_readings_scatter_as_the_equation_says(outside, rezeroed):
     shown_hardener = np.round(between + hardener) - np.round(between)
     ratios = (shown_resin / resin) / (shown_hardener / hardener)
     spread = np.std(ratios) / np.mean(ratios)
-    outside(
+    outside.solved(
         f"uc Monte Carlo {'re-zeroed' if rezeroed else 'shared'}",
         "JCGM 101:2008, Monte Carlo with numpy, seed 12",
         spread,
@@ -426,7 +427,7 @@ def test_a_scales_own_error_widens_what_its_step_alone_leaves_open(outside, own)
     dice = np.random.default_rng(76)
     off = dice.uniform(-0.5, 0.5, (3, 400_000)) + dice.uniform(-own, own, (3, 400_000))
     ratio = (240 - 187 + off[2] - off[1]) / (187 + off[1] - off[0])
-    outside(f"doubt of 187 g and 53 g on a 1 g scale with ±{own} g of its own",
+    outside.solved(f"doubt of 187 g and 53 g on a 1 g scale with ±{own} g of its own",
             "Monte Carlo, JCGM 101:2008, 400 000 draws of numpy from rectangles", float(np.std(ratio) / np.mean(ratio)),
             weighing.worst_uncertainty((187, 53), weighing.doubted_step(1, own)), rel=0.01)
 

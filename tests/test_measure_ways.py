@@ -36,7 +36,7 @@ def test_syringe_spread_agrees_with_propagated_errors(outside):
     full = [ufloat(60, 1 / sqrt(12)), ufloat(60, 1 / sqrt(12)), ufloat(30, 1 / sqrt(12))]
     other = [ufloat(20, 0.5 / sqrt(12)), ufloat(20, 0.5 / sqrt(12)), ufloat(10, 0.5 / sqrt(12))]
     found = sum(other) / sum(full)
-    outside("measure syringes", PROPAGATED, 2 * found.s / found.n,
+    outside.library("measure syringes", PROPAGATED, 2 * found.s / found.n,
             graduations.syringe_spread((150, 50), (1, 0.5), (3, 3)))
 
 
@@ -46,7 +46,7 @@ def test_cup_spread_agrees_with_propagated_errors(outside, volumes):
     marks = [ufloat(sum(volumes[:n + 1]), 2.5 / sqrt(12)) for n in range(len(volumes))]
     parts = [after - before for before, after in zip([0, *marks], marks, strict=False)]
     worst = max([(part / parts[0]).s / (part / parts[0]).n for part in parts[1:]])
-    outside(f"measure graduated cup {volumes}", PROPAGATED, 2 * worst, graduations.cup_spread(volumes, 2.5))
+    outside.library(f"measure graduated cup {volumes}", PROPAGATED, 2 * worst, graduations.cup_spread(volumes, 2.5))
 
 
 def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says(outside):
@@ -56,7 +56,7 @@ def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says(outside):
     low = first + draw.uniform(-step / 2, step / 2, 400_000)
     high = first + second + draw.uniform(-step / 2, step / 2, 400_000)
     ratios = (high - low) / low
-    outside("measure graduated cup Monte Carlo", "JCGM 101:2008, Monte Carlo with numpy, 400,000 draws",
+    outside.solved("measure graduated cup Monte Carlo", "JCGM 101:2008, Monte Carlo with numpy, 400,000 draws",
             float(2 * ratios.std() / (second / first)), graduations.cup_spread((first, second), step), rel=0.01)
 
 
@@ -180,7 +180,7 @@ STRAIGHT = {"bottom": "50", "top": "50", "height": "90"}
 def test_a_stick_in_a_straight_cup_is_a_cylinder(outside):
     """Machinery's Handbook, cylinder: 50 mL in a 50 mm cup stand 25.46479 mm high (from memory; plane geometry)."""
     found = lines(way="stick", amount="50 mL", cup=STRAIGHT)
-    outside("measure stick", "Machinery's Handbook, cylinder (from memory; plane geometry)", 25.46479,
+    outside.worked("measure stick", "Machinery's Handbook, cylinder (from memory; plane geometry)", 25.46479,
             found["mark_b"]["value"] * 1000, rel=1e-6)
     assert found["mark_a"]["value"] * 1000 == pytest.approx(0.75 * 25.46479, rel=1e-6)
     assert found["mark_b"]["text"] == "25.5 mm"
@@ -318,7 +318,7 @@ def test_uneven_strokes_agree_with_propagated_errors(outside):
     first = sum([ufloat(10, 0.3) for _ in range(6)])
     other = sum([ufloat(10, 0.3) for _ in range(2)])
     found = other / first
-    outside("measure strokes", "uncertainties (library), every stroke its own error", 2 * found.s / found.n,
+    outside.library("measure strokes", "uncertainties (library), every stroke its own error", 2 * found.s / found.n,
             compare_tools.stroke_spread((6, 2), 0.03))
 
 

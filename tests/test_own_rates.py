@@ -42,9 +42,10 @@ def test_a_learned_rate_is_the_posterior_of_a_normal_mean(outside):
     weights = belief.variance**-1, seen.variance**-1
     wanted = (belief.mean * weights[0] + seen.mean * weights[1]) / sum(weights)
     found = learned_rates.learned(own, 0.8, 0.5, 1.2)
-    outside("rates-1", "scipy.stats.uniform (std) and the product of two normal densities", 0.8 * exp(wanted),
+    outside.worked("rates-1", "scipy.stats.uniform (std) and the product of two normal densities", 0.8 * exp(wanted),
             found.rate)
-    outside("rates-2", "the same, two deviations", exp(2 / sqrt(sum(weights))), found.high / found.rate, rel=1e-9)
+    outside.worked("rates-2", "the same, two deviations", exp(2 / sqrt(sum(weights))), found.high / found.rate,
+            rel=1e-9)
 
 
 @given(st.lists(st.floats(0.3, 2.0), min_size=1, max_size=40))

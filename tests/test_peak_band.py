@@ -49,13 +49,13 @@ def chemistries():
 def test_still_air_takes_what_churchill_and_chu_say(outside):
     """Incropera and others, Introduction to Heat Transfer, 6th edition, example 9.2: Nu 147 at Pr 0.69, Gr 2.63e9. With
     radiation the ends of the row are those of pots of 20 g to half a kilogram, 5 to 60 K warmer than the air."""
-    outside("heat still air, the law of the check", "Incropera, example 9.2 (Churchill and Chu, 1975)", 147.0,
+    outside.printed("heat still air, the law of the check", "Incropera, example 9.2 (Churchill and Chu, 1975)", 147,
             small_pots.nusselt(0.69, 2.63e9), absolute=0.5)
     ends = [small_pots.to_air(293.15 + warmer, 293.15, high) for warmer in (5, 60) for high in (0.028, 0.083)]
     row = next(row for row in AIR if row[0] == "still")
     source = "Churchill and Chu (1975), with radiation"
-    outside("heat still air, least [W/m2K]", source, row[3], min(ends), absolute=0.5)
-    outside("heat still air, most [W/m2K]", source, row[4], max(ends), absolute=0.5)
+    outside.worked("heat still air, least [W/m2K]", source, row[3], min(ends), absolute=0.5)
+    outside.worked("heat still air, most [W/m2K]", source, row[4], max(ends), absolute=0.5)
 
 
 @pytest.mark.parametrize("celsius", [15, 25])
@@ -65,9 +65,10 @@ def test_finite_volumes_lie_within_the_band(outside, chemistries, grams, celsius
     found = [small_pots.run(small_pots.Beaker(grams / 1000, width), one, celsius + 273.15)[1]
              for one, width in product(chemistries, (None, 0.065))]
     told = band(celsius=celsius, grams=grams)
-    outside(f"heat peak of {grams} g at {celsius} degC, {min(found) - 273.15:.0f} to {max(found) - 273.15:.0f} degC in "
-            "finite volumes, within the band", "own finite volumes (tests/small_pots.py)", 1.0,
-            float(told.cool <= min(found) and max(found) <= told.hot), rel=0)
+    ends = f"{min(found) - 273.15:.0f} to {max(found) - 273.15:.0f} degC"
+    outside.own(f"heat peak of {grams} g at {celsius} degC, {ends} in finite volumes, within the band",
+                "own finite volumes (tests/small_pots.py)", 1.0,
+                float(told.cool <= min(found) and max(found) <= told.hot), rel=0)
     # a band as wide as anything would hold them too
     assert told.hot - max(found) < 35 and min(found) - told.cool < 35
 

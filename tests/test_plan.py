@@ -290,7 +290,8 @@ def test_ageing_over_a_profile_is_the_integral_of_the_rate(outside):
         )
         assert profile.age(start, span) == pytest.approx(wanted, rel=1e-8)
         if day < 6:
-            outside(f"plan age of day {day + 1}", "scipy.integrate.quad (library), the rate over the day", wanted,
+            outside.solved(f"plan age of day {day + 1}", "scipy.integrate.quad (library), the rate over the day",
+                    wanted,
                     profile.age(start, span), rel=1e-8)
         assert profile.span(start, wanted) == pytest.approx(span, rel=1e-7)
 

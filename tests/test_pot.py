@@ -69,7 +69,8 @@ def test_the_end_on_the_wall_past_midnight_against_the_calendar(outside, hours):
                 else str((here.hour + 11) % 12 + 1) + here.strftime(":%M ") + ("am" if here.hour < 12 else "pm")
             )
             text += " next day" if here.date() > today.date() else ""
-            outside(f"pot end, zone {zone} min, {duration} min, {hours} h clock", "datetime of the standard library",
+            outside.library(f"pot end, zone {zone} min, {duration} min, {hours} h clock",
+                    "datetime of the standard library",
                     text,
                     found["end"]["text"])
             assert found["alarm"]["text"] == text
@@ -179,7 +180,7 @@ def test_a_film_whose_air_changes_against_quadrature(outside):
         return gained - at[18] * pace[0]
 
     wanted = brentq(miss, moment, at[18])
-    outside("po-air", "scipy.integrate.quad and brentq over the Arrhenius rate", wanted,
+    outside.solved("po-air", "scipy.integrate.quad and brentq over the Arrhenius rate", wanted,
             pot_air.lasting(at[18], ((moment, at[30]),)), rel=1e-6)
 
 

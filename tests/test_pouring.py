@@ -42,7 +42,7 @@ def test_decimals_are_said_digit_by_digit(whole, decimals):
 @pytest.mark.parametrize("number", [0, 13, 100, 187, 999_021])
 def test_numbers_are_said_as_english_says_them(outside, number):
     """num2words, the reference library, English, without its comma."""
-    outside(f"pouring {number} in words", "num2words (library), English", num2words(number).replace(",", ""),
+    outside.library(f"pouring {number} in words", "num2words (library), English", num2words(number).replace(",", ""),
             speech.whole_words(number))
 
 
@@ -71,8 +71,8 @@ def test_heights_are_volumes_of_a_turned_wall(outside):
     found = levels_of((0.03, 0.05), cup)
     disc = lambda h: 3.141592653589793 * (0.03 + 0.1 * h) ** 2  # noqa: E731
     turned = "scipy.integrate.quad (library), the disc at each height of a tapered cup"
-    outside("pouring first level", turned, quad(disc, 0, 0.03)[0] * 1e6, found[0] * 1e6)
-    outside("pouring second level", turned, quad(disc, 0.03, 0.05)[0] * 1e6, found[1] * 1e6)
+    outside.solved("pouring first level", turned, quad(disc, 0, 0.03)[0] * 1e6, found[0] * 1e6)
+    outside.solved("pouring second level", turned, quad(disc, 0.03, 0.05)[0] * 1e6, found[1] * 1e6)
 
 
 def test_strokes_of_the_second_pump_follow_one_too_many_of_the_first():

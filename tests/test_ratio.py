@@ -34,13 +34,13 @@ def refused(*given, **typed):
 def test_diethylenetriamine_by_the_book(outside):
     """A chemistry encyclopedia on epoxy hardeners: MW 103, five active H, equivalent 20.6, 10.3 parts on EEW 200."""
     source = "chemistry encyclopedia, epoxy hardeners: MW 103, five active hydrogens, EEW 200"
-    outside("st-1", source, 20.6, ratio.amine_equivalent(103, 5))
-    outside("st-1 phr", source, 10.3, ratio.stoichiometric_phr(20.6, 200))
+    outside.printed("st-1", source, 20.6, ratio.amine_equivalent(103, 5))
+    outside.printed("st-1 phr", source, 10.3, ratio.stoichiometric_phr(20.6, 200))
 
 
 def test_p_xylylenediamine_by_its_data_sheet(outside):
     """Published data sheet: AHEW 34.0 on EEW 190 is 17.9 phr (three digits)."""
-    outside(
+    outside.printed(
         "st-2",
         "p-xylylenediamine, published data sheet: AHEW 34.0, EEW 190, 17.9 phr",
         17.9,
@@ -53,14 +53,15 @@ def test_a_blend_with_filler_counts_all_of_its_mass(outside):
     """Published worked example: blend 80/10/10, the last a filler: EEW 209, with AHEW 43 20.6 phr (three digits)."""
     source = "published worked example, blend 80/10/10 with filler: EEW 209, 20.6 phr"
     eew = ratio.blend_equivalent((80, 10, 10), (189, 183, None))
-    outside("st-3", source, 209, eew, absolute=0.5)
-    outside("st-3 phr", source, 20.6, ratio.stoichiometric_phr(43, eew), absolute=0.05)
+    outside.printed("st-3", source, 209, eew, absolute=0.5)
+    outside.printed("st-3 phr", source, 20.6, ratio.stoichiometric_phr(43, eew), absolute=0.05)
 
 
 def test_triethylenetetramine_on_a_common_resin(outside):
     """Lee & Neville (1967): TETA, six active H, on EEW 190; 13 phr in a published DSC paper (two digits)."""
-    outside("st-4", LEE, 12.8275438596, ratio.stoichiometric_phr(ratio.amine_equivalent(146.234, 6), 190), rel=1e-6)
-    outside(
+    outside.worked("st-4", LEE, 12.8275438596, ratio.stoichiometric_phr(ratio.amine_equivalent(146.234, 6), 190),
+            rel=1e-6)
+    outside.printed(
         "st-4 paper",
         "published DSC study of DGEBA and TETA: 13 phr is stoichiometric",
         13,
@@ -72,7 +73,7 @@ def test_triethylenetetramine_on_a_common_resin(outside):
 @pytest.mark.parametrize("cas, active, weight", [("111-40-0", 5, 20.6), ("112-24-3", 6, 24.37)])
 def test_molar_masses_are_those_of_a_chemical_library(outside, cas, active, weight):
     """chemicals, a general-purpose library of published constants: molar masses of DETA and TETA by CAS number."""
-    outside(
+    outside.library(
         "st molar " + cas,
         "chemicals (library), molar mass by CAS number; equivalent from Lee & Neville (1967)",
         weight,
@@ -100,17 +101,17 @@ def test_the_label_is_held_against_the_chemistry_where_both_weights_are_known():
 )
 def test_parts_by_volume_become_parts_by_weight(outside, check, parts, resin, hardener, phr):
     """Definition of density, ISO 80000-4; values computed from it, from memory."""
-    outside(check, DENSITY, phr, ratio.phr_by_volume(parts, 1000 * resin, 1000 * hardener), rel=1e-6)
+    outside.worked(check, DENSITY, phr, ratio.phr_by_volume(parts, 1000 * resin, 1000 * hardener), rel=1e-6)
     label = {"by_volume": f"{parts}:1", "densities": f"{resin}:{hardener}"}
-    outside(check + " on the screen", DENSITY, phr, answered(label)["phr"]["value"], rel=1e-6)
+    outside.worked(check + " on the screen", DENSITY, phr, answered(label)["phr"]["value"], rel=1e-6)
 
 
 def test_parts_by_weight_become_parts_by_volume_and_a_density(outside):
     """Definition of density, ISO 80000-4; values computed from it, from memory."""
     found = answered({"by_weight": "100:30", "densities": "1.12:0.98"}, "130")
-    outside("ra-4", DENSITY, 1084.255, found["mixed_density"]["value"], rel=1e-6)
+    outside.worked("ra-4", DENSITY, 1084.255, found["mixed_density"]["value"], rel=1e-6)
     batch = ratio.mix_of_mass({"by_weight": (100, 30), "by_volume": (), "densities": (1120, 980), "parts": ""}, 0.13)
-    outside("ra-4 volumes", DENSITY, 2.916667, batch.volumes[0] / batch.volumes[1], rel=1e-6)
+    outside.worked("ra-4 volumes", DENSITY, 2.916667, batch.volumes[0] / batch.volumes[1], rel=1e-6)
 
 
 LABEL = st.integers(2, 5).flatmap(

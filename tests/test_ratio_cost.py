@@ -32,16 +32,16 @@ def built(ratio, conversion=1.0):
 @pytest.mark.parametrize("ratio", [0.6, 0.8, 0.9, 0.95])
 def test_too_little_hardener_leaves_resin_unbound(outside, ratio):
     """Four standard deviations of the count, the smallest of which is some 1e-4."""
-    outside(f"sol of the resin at {ratio}", BUILT, built(ratio)[0], sol_fraction(ratio, 0.0), absolute=2e-3)
+    outside.own(f"sol of the resin at {ratio}", BUILT, built(ratio)[0], sol_fraction(ratio, 0.0), absolute=2e-3)
 
 
 @pytest.mark.parametrize("ratio", [1.1, 1.25, 1.5])
 def test_too_much_hardener_leaves_hardener_unbound(outside, ratio):
-    outside(f"sol of the hardener at {ratio}", BUILT, built(ratio)[1], sol_fraction(ratio, 1.0), absolute=2e-3)
+    outside.own(f"sol of the hardener at {ratio}", BUILT, built(ratio)[1], sol_fraction(ratio, 1.0), absolute=2e-3)
 
 
 def test_it_gels_where_the_largest_molecule_appears(outside):
-    outside("gel of A4 and B2", FLORY, (1 / 3) ** 0.5, gel_conversion(1.0))
+    outside.worked("gel of A4 and B2", FLORY, (1 / 3) ** 0.5, gel_conversion(1.0))
     limit = gel_conversion(1.0)
     assert built(1.0, 0.93 * limit)[2] < 0.02 and built(1.0, 1.07 * limit)[2] > 0.1
     for ratio in (0.32, 0.34):  # short of hardener all of which reacts: from a third on it gels

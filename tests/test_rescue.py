@@ -37,8 +37,8 @@ def cup(*weights):
 def test_an_over_poured_hardener_is_mended_with_resin(outside):
     """The definition of a ratio (constructed): 100:30, 120 g and 40 g in the cup -> 13.33333 g of resin, 173.3333 g."""
     found = lines(in_cup=cup(120, 40))
-    outside("rescue add resin", RATIO, 13.33333, found["add_a"]["value"] * 1000, rel=1e-6)
-    outside("rescue new total", RATIO, 173.3333, found["new_total"]["value"] * 1000, rel=1e-6)
+    outside.worked("rescue add resin", RATIO, 13.33333, found["add_a"]["value"] * 1000, rel=1e-6)
+    outside.worked("rescue new total", RATIO, 173.3333, found["new_total"]["value"] * 1000, rel=1e-6)
     assert "add_b" not in found
 
 
@@ -77,7 +77,7 @@ def test_the_least_is_what_a_linear_programme_finds(label, error, data):
 def test_the_least_of_one_cup_is_the_programmes(outside):
     """scipy.optimize.linprog (HiGHS): 100 g and 50 g at 100:30 within 2 %: the least sum that must be added."""
     best = linprog([1.0, 1.0], A_ub=[[-0.306, 1.0], [0.294, -1.0]], b_ub=[0.306 * 100 - 50, 50 - 0.294 * 100])
-    outside("rescue least", "scipy.optimize.linprog (library), HiGHS", best.fun,
+    outside.solved("rescue least", "scipy.optimize.linprog (library), HiGHS", best.fun,
             sum(least_additions((100.0, 50.0), (100.0, 30.0), 0.02)), rel=1e-9)
 
 

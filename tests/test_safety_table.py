@@ -2,10 +2,13 @@
 
 The words are held as they stand, the limits by their figures in the units people read, the marks row by row.
 """
+import ast
 import re
+from pathlib import Path
 
 import pytest
 import safety_table as table
+from covemix import shared
 from covemix.shared.catalogue import (
     airing,
     cautions,
@@ -442,3 +445,37 @@ def test_what_an_answer_warns_of_stays_a_warning_in_these_words(move, typed, nam
 @pytest.mark.parametrize("move, typed, name, said", table.CAUTIONS)
 def test_what_is_said_under_a_figure(move, typed, name, said):
     assert next(line for line in moves.answer(move, typed)["lines"] if line["name"] == name)["caution"] == said
+
+
+def ranks(path):
+    """What a module gives the rank of a warning: [(name of the line, or what it is made of, the expression)]."""
+    tree, found = ast.parse(path.read_text(encoding="utf-8")), []
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call):
+            found += [(named(node.args[0]), one.value) for one in node.keywords if one.arg == "rank" and node.args]
+        elif isinstance(node, ast.Assign) and named(node.targets[0]) == "rank":
+            test = getattr(node.value, "test", node.value)
+            found.append((named(getattr(test, "left", test)), node.value))
+    return [(name, rank) for name, rank in found if any(named(one) == "WARN" for one in ast.walk(rank))]
+
+
+def named(node):
+    """The text a name begins with, or the variable that it is."""
+    while isinstance(node, (ast.BinOp, ast.Subscript, ast.Attribute)):
+        node = node.left if isinstance(node, ast.BinOp) else node.value
+    return node.value if isinstance(node, ast.Constant) else getattr(node, "id", "")
+
+
+def test_what_warns_is_what_the_table_says():
+    """In the whole engine: a line that no longer warns, or warns where it did not, is to be typed there too."""
+    always, at_times = {}, {}
+    for path in sorted(Path(shared.__file__).parent.rglob("*.py")):
+        for name, rank in ranks(path):
+            if isinstance(rank, ast.IfExp):
+                first = named(rank.body) == "WARN"
+                at_times[path.stem, name] = (ast.unparse(rank.test), first)
+            else:
+                always.setdefault(path.stem, []).append(name)
+    same({module: sorted(names) for module, names in always.items()},
+         {module: sorted(names.split()) for module, names in table.WARNINGS.items()})
+    same(at_times, table.WARN_AT_TIMES)

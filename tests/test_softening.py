@@ -55,7 +55,7 @@ def test_a_cure_that_its_own_glass_slows_stops_within_the_band(outside, celsius)
         for slope, least in ((0.51, 10), (1, 5)):
             done = slowed_by_its_glass(kelvin, days, *WORKED, slope)
             above = glass_temperature(done, *WORKED) - kelvin
-            outside(f"so-{celsius}-{days}-{slope}", source, "within",
+            outside.solved(f"so-{celsius}-{days}-{slope}", source, "within",
                     "within" if band.conversion[0] <= done <= band.conversion[1] and least <= above <= 25 else
                     f"{done:.3f}, {above:.1f} K")
     for end in range(8):  # the eight corners of the three remembered figures: after a month all are past the room
@@ -76,7 +76,8 @@ def test_the_band_holds_the_worked_example_and_nearly_all_of_a_draw(outside, cel
     drawn = part / (bend + (1 - bend) * part)
     ends = numpy.percentile(drawn, [2.5, 97.5])
     # the linear law of JCGM 100 against the draw: its two ends to 2 % of the whole cure
-    outside(f"so-draw-{celsius}", "JCGM 101:2008, Monte Carlo by numpy, 95 %", tuple(ends), (low, high), absolute=0.02)
+    outside.solved(f"so-draw-{celsius}", "JCGM 101:2008, Monte Carlo by numpy, 95 %", tuple(ends), (low, high),
+            absolute=0.02)
 
 
 def test_a_hull_in_the_sun_is_as_hot_as_the_standard_says(outside):
@@ -90,7 +91,7 @@ def test_a_hull_in_the_sun_is_as_hot_as_the_standard_says(outside):
             for emittance in (0.85, 0.9, 0.95):
                 found = ours(absorbed, wind, emittance)
                 chi = (absorbed - 0.029 * emittance) * (8.797 + wind) / (9.5205 * emittance + wind)
-                outside(f"so-sri-{wind}-{absorbed}-{emittance}", "ASTM E1980-11, Eq. 3 and 4",
+                outside.worked(f"so-sri-{wind}-{absorbed}-{emittance}", "ASTM E1980-11, Eq. 3 and 4",
                         123.97 - 141.35 * chi + 9.655 * chi * chi, 100 * (black - found) / (black - white), absolute=2)
                 exact = brentq(lambda at: absorbed * 1000 - emittance * 5.67e-8 * (at**4 - 300**4)  # noqa: B023
                                - wind * (at - 310), 290, 500)  # noqa: B023
@@ -152,7 +153,7 @@ def test_what_a_post_cure_brings(outside):
     assert (enough["softens"]["text"], enough["softens"]["rough"][:13]) == ("55 °C", "at best 75 °C")
     assert "Raise the heat at most 10 °C an hour. Support the hull" in enough["post"]["text"]
     needed = 8 * exp(65000 / 8.314462618 * (1 / 313.15 - 1 / 323.15))
-    outside("so-post", "Arrhenius, 65 kJ/mol, 8 h at 50 degC", needed, cure_stops.post_of(
+    outside.worked("so-post", "Arrhenius, 65 kJ/mol, 8 h at 50 degC", needed, cure_stops.post_of(
         313.15, 3600.0, 290.0).needed / 3600, rel=1e-9)
     short = lines(air="20", post_to="40", post_for="17")
     assert short["post"]["rank"] == "ask" and "18 h" in short["post"]["text"] and short["softens"]["text"] == "30 °C"

@@ -19,7 +19,7 @@ def sheet(*pairs):
 def test_templates_fit_the_paper_and_stand_apart(outside, paper, size):
     """ISO 216: A4 is 210 by 297 mm; Letter is 8 1/2 by 11 in. shapely sees whether anything overlaps."""
     drawn = sheet(("radii", "8 : 12 : 20 : 27.5 : 40"), ("paper", paper))
-    outside("spreader " + paper,
+    outside.printed("spreader " + paper,
             "ISO 216: A4 is 210 by 297 mm" if paper == "a4" else "ANSI/ASME Y14.1: Letter is 8 1/2 by 11 in",
             list(size), [drawn["width"], drawn["height"]])
     shapes = [Polygon(shape["points"]) for shape in drawn["shapes"] if shape["role"] == "template"]
@@ -36,9 +36,9 @@ def test_the_tip_has_its_radius(outside, radius):
     shape = Polygon(next(s["points"] for s in drawn["shapes"] if s["role"] == "template"))
     left, _, right, _ = shape.bounds
     measured = "shapely (library), the outline as drawn"
-    outside(f"spreader R {radius:g} width", measured, right - left, 2 * radius,
+    outside.own(f"spreader R {radius:g} width", measured, right - left, 2 * radius,
             absolute=0.02)
-    outside(f"spreader R {radius:g} area", measured, shape.area, 2 * radius * spreader.HANDLE + pi * radius**2 / 2,
+    outside.own(f"spreader R {radius:g} area", measured, shape.area, 2 * radius * spreader.HANDLE + pi * radius**2 / 2,
             rel=2e-3)
     middle = ((left + right) / 2, shape.bounds[3] - radius)
     for x, y in shape.exterior.coords:

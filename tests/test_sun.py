@@ -55,7 +55,8 @@ def test_clear_sky_against_published_figures(outside):
     """Haurwitz' clear sky, as the test of a public library of solar energy prints it (pvlib-python, test_clearsky)."""
     for height, watts in ((5, 48.6298687941956), (10, 135.741748091813), (30, 487.894132885425),
                           (50, 778.766689344363), (90, 1035.09203253450)):
-        outside(f"sun clear sky {height}", "pvlib-python, tests of clearsky.haurwitz (Haurwitz 1945, 1946)", watts,
+        outside.printed(f"sun clear sky {height}", "pvlib-python, tests of clearsky.haurwitz (Haurwitz 1945, 1946)",
+                watts,
                 clear_sky(radians(90 - height)), rel=1e-12)
     assert clear_sky(pi / 2) == clear_sky(2.0) == 0.0
 
@@ -135,7 +136,7 @@ def test_the_balance_against_scipy(outside, kind, flux):
     for one in events:
         one.terminal = True
     run = solve_ivp(slope, (0, 86400), [0.0, AIR], method="LSODA", rtol=1e-9, atol=1e-9, events=events)
-    outside(f"sun balance {kind} {flux:.0f}", "scipy.integrate.solve_ivp, LSODA, rtol 1e-9", run.t[-1] / 60,
+    outside.solved(f"sun balance {kind} {flux:.0f}", "scipy.integrate.solve_ivp, LSODA, rtol 1e-9", run.t[-1] / 60,
             minutes(kind, mass, flux, rates, warmth), rel=0.004)
 
 
@@ -146,7 +147,7 @@ def test_a_tray_in_the_sun_against_finite_volumes(outside, flux):
     found = [lasts(Tray(0.24, grid=grid), fitted(heat=warmth), sun=flux) for warmth in (300e3, 440e3)
              for grid in (4, 8)]
     middle, rates = (max(found) + min(found)) / 2, label_rates(370e3)
-    outside(f"sun tray {flux:.0f}", "finite volumes through the layer, tests/sun_model.py", middle,
+    outside.own(f"sun tray {flux:.0f}", "finite volumes through the layer, tests/sun_model.py", middle,
             minutes("tray", 0.24, flux, rates, 370e3), absolute=(max(found) - min(found)) / 2 + 0.03 * middle)
 
 
@@ -158,7 +159,7 @@ def test_a_cup_in_the_sun_against_finite_volumes(outside, mass, flux):
     chemistry, side = fitted(heat=370e3), flux * UPRIGHT / pi  # what falls on its side, over all of its wall
     coarse, fine = [lasts(Cup(mass, grid), chemistry, sun=flux, side=side) for grid in (6, 10)]
     mine = minutes("cup", mass, flux, label_rates(370e3), 370e3)
-    outside(f"sun cup {mass:g} {flux:.0f}", "finite volumes in radius and height, tests/sun_model.py", fine, mine,
+    outside.own(f"sun cup {mass:g} {flux:.0f}", "finite volumes in radius and height, tests/sun_model.py", fine, mine,
             absolute=abs(fine - coarse) + 0.15 * fine)
     assert mine <= fine + abs(fine - coarse) + 0.03 * fine  # and never much to the unsafe side
 
@@ -190,7 +191,8 @@ def test_the_trial_values(outside, kind, flux, least, most):
     ours = [minutes(kind, 0.24, flux, label_rates(350e3, energy=energy), 350e3) for energy in (45e3, 55e3, 65e3)]
     assert ours[1] <= most + 0.5
     spread = (max(ours) - min(ours)) / 2
-    outside(f"sun trial {kind} {flux:.0f}", "an own earlier two-dimensional model, three kinetics, to whole minutes",
+    outside.own(f"sun trial {kind} {flux:.0f}",
+            "an own earlier two-dimensional model, three kinetics, to whole minutes",
             (least + most) / 2, ours[1], absolute=(most - least) / 2 + 0.5 + spread)
 
 
@@ -198,7 +200,8 @@ def test_a_hundred_watts_warm_a_tray_and_a_film_by_so_much(outside):
     """By hand: q / (h + 1 / (1/h + R)), bench 0.08 m2 K/W, ply of 6 mm 0.046: the matter's own resistance is little."""
     for kind, behind in (("tray", 0.081), ("film", 0.006 / 0.13)):
         here = pot(kind, 0.1, SIZES, (3.5e5, 1100.0), 0.0, AIR, AIR, sun=Sun(100.0, 1.0))
-        outside(f"sun rise {kind}", "q / (h + U behind), by hand", 100 / (9 + 1 / (1 / 9 + behind)), here.air - AIR,
+        outside.worked(f"sun rise {kind}", "q / (h + U behind), by hand", 100 / (9 + 1 / (1 / 9 + behind)),
+                here.air - AIR,
                 rel=0.02)
 
 

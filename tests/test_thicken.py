@@ -34,13 +34,14 @@ def errors(**typed):
 @pytest.mark.parametrize("density, layer, expected", [(1100, 0.010, 107.8731), (950, 0.006, 55.89791)])
 def test_yield_stress_that_holds_a_layer_on_a_wall(outside, density, layer, expected):
     """Mezger, The Rheology Handbook, 3.3.4.2.1: tau = a rho g for a layer of thickness a on a vertical wall."""
-    outside(f"thicken sag {layer * 1000:g} mm", MEZGER, expected, putty.yield_stress_needed(density, layer, pi / 2),
+    outside.worked(f"thicken sag {layer * 1000:g} mm", MEZGER, expected,
+            putty.yield_stress_needed(density, layer, pi / 2),
             rel=1e-6)
 
 
 def test_the_thickest_layer_on_a_slope(outside):
     """The same with g sin(slope) (statics, from memory): 80 Pa, 1100 kg/m3, 45 degrees -> 10.48797 mm."""
-    outside("thicken layer at 45 degrees", MEZGER + "; statics of the slope", 10.48797,
+    outside.worked("thicken layer at 45 degrees", MEZGER + "; statics of the slope", 10.48797,
             putty.thickest_layer(80, 1100, radians(45)) * 1000, rel=1e-6)
 
 
@@ -48,14 +49,14 @@ def test_sag_in_units_is_a_pressure(outside):
     """PyPI pint: kg/m3 times m/s2 times m is Pa, with its own standard gravity."""
     unit = UnitRegistry()
     found = (1100 * unit.kg / unit.m**3 * unit.standard_gravity * 10 * unit.mm * sin(radians(30))).to("Pa").magnitude
-    outside("thicken sag in units", "pint (library), its standard gravity", found,
+    outside.worked("thicken sag in units", "pint (library), its standard gravity", found,
             putty.yield_stress_needed(1100, 0.01, radians(30)), rel=1e-12)
 
 
 @pytest.mark.parametrize("share, expected", [(0.3, 2.751197), (0.45, 6.98043), (0.01, 1.025518)])
 def test_relative_viscosity_of_spheres(outside, share, expected):
     """Krieger & Dougherty, Trans. Soc. Rheol. 3 (1959) 137, [eta] = 2.5, packing 0.64; Einstein's 1 + 2.5 phi below."""
-    outside(f"thicken spheres {share:g}", "Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137", expected,
+    outside.worked(f"thicken spheres {share:g}", "Krieger and Dougherty, Trans. Soc. Rheol. 3 (1959) 137", expected,
             putty.relative_viscosity(share, 0.64), rel=1e-6)
     if share < 0.05:
         assert putty.relative_viscosity(share, 0.64) == pytest.approx(1 + 2.5 * share, rel=1e-3)
@@ -87,7 +88,7 @@ def test_putty_volume_is_what_the_volumes_and_the_air_add_up_to(outside):
     liquid = 100 * unit.g / (LIQUID * unit.g / unit.mL)
     solid = 38 * unit.g / (1.3 * unit.g / unit.cm**3)
     found = lines()
-    outside("thicken putty volume", "ISO 80000-4, definition of density, with pint (library)",
+    outside.worked("thicken putty volume", "ISO 80000-4, definition of density, with pint (library)",
             ((liquid + solid) / 0.95).to("m^3").magnitude, found["putty"]["value"])
     assert found["putty_density"]["value"] == pytest.approx(0.138 / found["putty"]["value"], rel=1e-12)
 

@@ -99,7 +99,8 @@ def test_the_fit_finds_the_time_of_a_cup_it_knows_nothing_of(outside, place, see
         tree["hottest_at"] = f"{hottest / 60 * draw.gauss(1, 0.04):.0f}"
     one = found(tree)
     assert one.sure and one.thick[0] < thick < one.thick[1]
-    outside(f"trial {cup[0] * 1000:g} g, {seen}, thick by (ln s)", SOURCE, log(thick), log(one.fit.end), absolute=0.1)
+    outside.own(f"trial {cup[0] * 1000:g} g, {seen}, thick by (ln s)", SOURCE, log(thick), log(one.fit.end),
+            absolute=0.1)
     large = ends(traced(cup, 0.24))[0]
     usual = one.usual.usable
     # the unsafe end is what must hold: the cube root of the mass, which is the shorter, tells less
@@ -117,7 +118,8 @@ def test_a_loss_that_readings_while_it_cools_tell_is_found(outside):
     own = [pot("cup", 0.06, SIZES, (390e3, 1100.0), 0.0, 293.15, 293.15, air).loss for air in ("still", "moving")]
     told = log(losses[1][0] / losses[0][0])
     assert losses[1][0] > 1.2 * losses[0][0] and losses[1][2] > losses[0][2]
-    outside("trial, twice the heat to the air (ln)", SOURCE + "; the walls take their share: own balance of still and "
+    outside.own("trial, twice the heat to the air (ln)",
+            SOURCE + "; the walls take their share: own balance of still and "
             "moving air", log(own[1] / own[0]), told, absolute=0.35)
 
 

@@ -7,6 +7,7 @@ import re
 import pytest
 from covemix.shared.door.call import call
 from playwright.sync_api import expect
+from safety_table import HOT_POT
 
 from .conftest import keep, until
 from .test_clock import ADD, pot_of
@@ -42,6 +43,71 @@ def test_the_caution_on_the_live_page_is_the_engines(same_phone, standing, scree
     assert len(wanted) > 20
     expect(place).to_have_text(wanted)
     expect(place).to_be_in_viewport(ratio=1)
+
+
+HOT_LABEL = "system.by_weight=100:30&system.pot_time=15&system.pot_mass=100&system.pot_temperature=25"
+
+
+@pytest.mark.parametrize("path", ["/?amount=500", f"/clock/?air=30&batch=1000&{HOT_LABEL}"])
+def test_without_scripts_the_server_says_the_same_caution(chromium, standing, path):
+    """What stands at the foot of the page, and what stands under the figure that it belongs to."""
+    context = chromium.new_context(java_script_enabled=False)
+    page = context.new_page()
+    page.goto(standing.url + path)
+    screen, _, query = path.strip("/").partition("?")
+    pairs = [pair.split("=") for pair in query.split("&")]
+    told = json.loads(call(json.dumps({"screen": screen.strip("/") or "pour", "pairs": pairs})))
+    expect(page.locator(CAUTION)).to_have_text(told["caution"])
+    expect(page.locator("[data-signs] svg")).to_have_count(len(told["signs"]))
+    under = [line["caution"] for _, one in told["answers"] for line in one["lines"] if line["caution"]]
+    assert under or screen == ""
+    assert page.locator(".line-caution").all_text_contents() == under
+    context.close()
+
+
+def test_the_signs_of_a_product_and_the_caution_under_a_figure_follow_what_is_typed(phone, standing):
+    """H310 brings the skull, by GHS Annex 3; a kilogram that runs away says under the figure what to do with it."""
+    phone.goto(standing.url)
+    signs = phone.locator("[data-signs] svg")
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    expect(signs).to_have_count(0)
+    phone.locator("[name='system.statements']").evaluate(TYPE, "H310")
+    expect(signs).to_have_count(1)
+    phone.locator("[name='system.statements']").evaluate(TYPE, "")
+    expect(signs).to_have_count(0)
+    phone.goto(f"{standing.url}/clock/?air=30&batch=100&{HOT_LABEL}")
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    phone.locator("[name=batch]").fill("1000")
+    under = phone.locator("[data-line=runaway] .line-caution")
+    expect(under).to_have_text(HOT_POT)
+    expect(phone.locator("[data-line=runaway]")).to_have_attribute("data-rank", "warn")
+    expect(phone.locator("[data-status]")).to_contain_text("It runs away")  # and it is spoken
+    phone.evaluate("window.print = () => {}")
+    phone.get_by_role("button", name="Share").click()
+    phone.get_by_role("button", name="Print a card").click()
+    expect(phone.locator("[data-card] [data-line=runaway] .card-caution")).to_have_text(HOT_POT)
+
+
+def test_what_is_wrong_is_said_before_the_first_is_poured_and_looks_like_it(phone, standing):
+    """3 g on a scale that shows 1 g: the first step says so, in the ear too, and stands out."""
+    phone.goto(f"{standing.url}/?amount=3&way=scale&system.by_weight=100:30&scale.step=1+g")
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    expect(phone.locator(".head [data-line=too_small]")).to_have_attribute("data-rank", "warn")
+    expect(phone.locator("[data-status]")).to_contain_text("too small", ignore_case=True)
+    phone.get_by_role("button", name="Pour step by step").click()
+    expect(phone.locator("[data-steps=tap]")).to_have_attribute("data-rank", "warn")
+    expect(phone.locator("[data-steps=under]")).to_contain_text("too small", ignore_case=True)
+
+
+def test_a_running_pot_says_what_is_wrong_with_it(phone, standing):
+    """A pot that is over: use no more of it, with the words that the engine has for it."""
+    phone.goto(standing.url + "/clock/")
+    phone.get_by_label("Air temperature").first.wait_for()
+    phone.evaluate(ADD, pot_of(10, 11 * 60))
+    warned = phone.locator(".pot-warnings [data-line=stop]")
+    expect(warned).to_be_visible()
+    expect(warned).to_have_attribute("data-rank", "warn")
+    expect(warned).to_contain_text("Use no more of it")
 
 
 def test_the_caution_follows_what_is_typed_and_stands_on_the_card(same_phone, standing):
@@ -83,7 +149,7 @@ window.AudioContext = class {
   }
 };
 window.heard = () => window.tones.filter(({ started, frequency, next }) => (
-  started && frequency.value >= 300 && next.loud > 0.1 && next.next === "out")).length;
+  started && frequency.value >= 300 && frequency.value <= 4000 && next.loud > 0.1 && next.next === "out")).length;
 """
 
 

@@ -7,6 +7,8 @@ import re
 from covemix.shared.door import moves
 from playwright.sync_api import expect
 
+from .test_engine_faults import interpreter
+
 # 350 g of 100 : 50 : 25 by weight, densities 1.10 : 1.00 : 0.80 (of one decimal each no volume
 # would be told): 200, 100 and 50 g, 181.8, 100 and 62.5 mL
 NAMES = ("Base", "Kicker", "Flex")
@@ -32,6 +34,11 @@ def number(text):
     return float(re.match(r"[0-9.]+", text.replace("\u00a0", " "))[0])
 
 
+def hatch(page, place):
+    """The hatching of the piece on the rule in a place: by the word and the hatch a part is told."""
+    return page.locator(f"{place} .line-rule rect").nth(1).get_attribute("class").removeprefix("shape-")
+
+
 def large(page, line):
     """Name and figure of one large line, as they stand on the page."""
     one = page.locator(f".head [data-line={line}]").first
@@ -48,6 +55,7 @@ def test_large_figures_steps_voice_card_and_pot_name_each_part_with_its_own(phon
         expect(phone.locator(f".head [data-line={line}_c]").first).to_be_visible()
         found = [large(phone, f"{line}_{letter}") for letter in "abc"]
         assert tuple(name for name, _ in found) == NAMES, way
+        assert [hatch(phone, f".head [data-line={line}_{letter}]") for letter in "abc"] == ["a", "b", "c"]
         figures = [figure for _, figure in found]
         if wanted[0] is None:  # one on the other in one cup: they rise in the order of pouring
             assert figures == sorted(figures) and len(set(figures)) == 3
@@ -92,7 +100,7 @@ def step_by_step(phone):
     steps = moves.answer("pouring", {"amount": "350", "system": {
         "by_weight": "100:50:25", "densities": "1.10:1.00:0.80", "parts": "Base:Kicker:Flex"}})["steps"]
     view = {name: phone.locator(f"[data-steps={name}]") for name in ("step", "part", "figure", "under", "tap", "next",
-                                                                        "undo", "leave")}
+                                                                        "undo", "leave", "say")}
     phone.get_by_role("button", name="Pour step by step").click()
     for place, one in enumerate(steps[:5]):
         expect(view["step"]).to_contain_text(f"Step {place + 1} of {len(steps)}")
@@ -101,7 +109,11 @@ def step_by_step(phone):
         expect(view["under"]).to_contain_text(one["under"])  # behind a part that was poured there is more
         expect(view["next"]).to_have_text(f"Then: {steps[place + 1]['label']} {steps[place + 1]['figure']}".strip())
         assert phone.evaluate("window.told.at(-1)") == one["said"]
+        phone.evaluate("window.told.length = 0")
+        view["say"].click()
+        assert phone.evaluate("window.told") == [one["said"]]
         if 1 <= place <= 3:
+            assert hatch(phone, "[data-steps=rule]") == "abc"[place - 1]
             expect(view["part"]).to_have_text(NAMES[place - 1])
             expect(view["figure"]).to_have_text(f"{GRAMS[place - 1]:.0f} g")
             assert one["said"] == f"{NAMES[place - 1]} to {SAID[place - 1]}"
@@ -122,6 +134,30 @@ def clock_of_it(phone):
     phone.get_by_label("Air temperature").first.fill("20")
     expect(phone.locator("[name='system.parts']")).to_have_value("Base:Kicker:Flex")
     expect(phone.locator("[name='system.by_weight']")).to_have_value("100:50:25")
+
+
+def test_each_row_of_what_was_read_stands_by_its_own_part(phone, standing):
+    """Typed is what the scale showed, 200 and 300 g; beside each row stands whose it is and what is told of it."""
+    phone.goto(f"{standing.url}/?{LABEL}&amount=350&way=scale&readings.0.shown=200&readings.1.shown=300&readings.2.shown=")
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    rows = phone.locator("[data-group=readings] [data-row]")
+    expect(rows).to_have_count(3)
+    expect(rows.nth(2).locator(".row-told")).to_have_text("350 g")
+    for place, name in enumerate(NAMES):
+        called = rows.nth(place).locator(".row-name").text_content()
+        assert name in called and not any(other in called for other in NAMES if other != name), called
+        assert number(rows.nth(place).locator(".row-told").text_content()) == GRAMS[place]
+
+
+def test_what_follows_a_key_press_before_the_rest_names_the_same_parts(phone, served):
+    """The rest of the answer never comes: what stands large is the first of it, of 700 g."""
+    served.stop()
+    served.start(wrap=interpreter("for (;;);", '\\"screen\\"'))
+    phone.goto(served.url + LINK)
+    phone.get_by_label("Amount", exact=True).fill("700")
+    expect(phone.locator(".head [data-line=reading_c] .line-text")).to_have_text("700 g")
+    assert [large(phone, f"reading_{letter}") for letter in "abc"] == [
+        (name, 2 * grams) for name, grams in zip(NAMES, GRAMS, strict=True)]
 
 
 def test_the_rescue_names_what_is_short_and_stays_a_warning(phone, standing):

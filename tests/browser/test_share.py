@@ -42,7 +42,7 @@ def test_the_code_of_plain_words_needs_no_signal_and_no_covemix(outside, sheet):
     sheet.get_by_role("radio", name="Plain words").check()
     words = sheet.locator("[data-words]")
     expect(words).to_contain_text("Hardener, in its own syringe: " + drawn(187))
-    outside("qr plain words", "ZXing (library), an independent reader of ISO/IEC 18004", words.text_content(),
+    outside.library("qr plain words", "ZXing (library), an independent reader of ISO/IEC 18004", words.text_content(),
             read_code(sheet))
 
 
