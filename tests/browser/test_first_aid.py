@@ -1,8 +1,8 @@
-"""First aid in one tap, without signal, from two screens; own numbers are there to be tapped."""
+"""First aid in one tap, without signal, from everywhere; own numbers are there to be tapped."""
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import keep
+from .conftest import keep, until
 
 
 @pytest.mark.parametrize("path", ["", "clock/"])
@@ -22,6 +22,54 @@ def test_first_aid_is_the_first_thing_one_tap_away_without_signal(phone, served,
     top = phone.evaluate("document.querySelector('.aid').getBoundingClientRect().top - "
                          "document.querySelector('[data-form]').querySelector('*').getBoundingClientRect().top")
     assert top < 0
+
+
+# a link to it that a finger would meet, and no other thing over it
+IN_REACH = """() => [...document.querySelectorAll("a[data-to=safety]")].some((one) => {
+  const { left, top, width, height, bottom } = one.getBoundingClientRect();
+  const met = width && top >= 0 && bottom <= innerHeight && document.elementFromPoint(left + width / 2, top + height / 2);
+  return met && (one.contains(met) || met.contains(one)) && Math.min(width, height) >= 44;
+})"""
+
+
+@pytest.mark.parametrize("path", ["", "joint/", "clock/", "boat/", "plan/", "kit/", "log/", "test-cup/", "spreader/",
+                                  "sources/", "safety/"])
+def test_a_link_to_first_aid_is_in_reach_on_every_screen_at_its_top_and_its_end(same_phone, standing, path):
+    same_phone.set_viewport_size({"width": 360, "height": 740})
+    same_phone.goto(f"{standing.url}/{path}")
+    until(same_phone, IN_REACH)
+    same_phone.evaluate("scrollTo(0, document.body.scrollHeight)")
+    until(same_phone, IN_REACH)
+
+
+def test_first_aid_is_one_tap_from_the_steps_of_a_pour_which_wait_where_they_were(phone, served):
+    """Old main: the steps cover the screen while hardener is poured, and nothing there led to first aid."""
+    phone.set_viewport_size({"width": 360, "height": 740})
+    keep(phone, served.url)
+    phone.goto(f"{served.url}/?system.by_weight=345:98&amount=100")
+    phone.get_by_role("button", name="Pour it step by step").click()
+    step = phone.locator("[data-steps=step]")
+    expect(step).to_contain_text("Step 1 of")
+    phone.locator("[data-steps=tap]").click()
+    expect(step).to_contain_text("Step 2 of")
+    assert phone.evaluate(IN_REACH)
+    served.stop()
+    phone.locator("dialog").get_by_role("link", name="Safety", exact=True).click()
+    expect(phone.locator("[data-line=aid_eyes]")).to_be_in_viewport(ratio=1)
+    phone.get_by_role("link", name="Pour", exact=True).click()
+    expect(step).to_contain_text("Step 2 of")
+    phone.get_by_role("button", name="Leave").click()
+    expect(phone.locator("dialog.steps")).to_be_hidden()
+
+
+def test_first_aid_is_one_tap_from_the_sheet_that_hands_over(phone, standing):
+    phone.set_viewport_size({"width": 360, "height": 740})
+    phone.goto(standing.url)
+    phone.get_by_role("button", name="Share").click()
+    until(phone, IN_REACH)
+    phone.locator("dialog").get_by_role("link", name="Safety", exact=True).click()
+    expect(phone.locator("[data-line=aid_eyes]")).to_be_in_viewport(ratio=1)
+    expect(phone.locator("[data-sheet]")).to_be_hidden()
 
 
 def test_own_numbers_of_the_kit_are_tapped_on_safety_without_signal(phone, served):

@@ -87,7 +87,7 @@ const begin = () => {
   part("act=send").hidden = !navigator.share;
   sheet().addEventListener("change", (event) => { if (event.target.name === "carries" && made) draw(); });
   sheet().addEventListener("click", (event) => {
-    if (event.target === sheet()) sheet().close(); // beside the sheet
+    if (event.target === sheet() || event.target.closest("[data-to]")) sheet().close(); // beside it, or to first aid
     const act = event.target.closest("[data-act]")?.dataset.act;
     if (act && made) ACTS[act]();
   });

@@ -50,6 +50,7 @@ export class Steps {
     this.at("undo").addEventListener("click", () => this.back());
     this.at("say").addEventListener("click", () => this.speak());
     this.at("leave").addEventListener("click", () => this.leave());
+    this.at("aid").addEventListener("click", () => this.pause()); // the link goes on; the step waits
     this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.leave(); this.mend(lead); });
     this.at("actual").addEventListener("change", () => this.took(this.at("actual").value));
     this.at("store").addEventListener("click", () => this.store());
@@ -88,12 +89,16 @@ export class Steps {
     this.at("tap").focus();
   }
 
-  leave() {
+  pause() {
     this.place.close();
     clearInterval(this.timer);
     this.timer = null;
     maySleep();
     hush();
+  }
+
+  leave() {
+    this.pause();
     remember(this.stored, null);
   }
 
