@@ -1,4 +1,4 @@
-"""Kept words: what the kit keeps in a few English words is a key, said in the language of the page where it is shown.
+"""Kept words: what the kit keeps in a few English words is a key, said in the page's language where it is shown.
 
 Typed in another language they are understood too: see SPELT. The rest of such a text are figures.
 """
