@@ -244,7 +244,7 @@ def lean_script(text: str) -> str:
 
 
 def tight_script(text: str) -> str:
-    """A lean script with short names for what only its own functions know, 9 kB of a first visit; what a module exports,
+    """A lean script with short names for what only its functions know, 9 kB of a first visit: what a module exports,
     and what another script reaches by its name, keeps it.
 
     >>> tight_script("export const twice = (amount) => {\\nconst all = amount * 2;\\nreturn all;\\n};\\n")

@@ -92,7 +92,8 @@ class Outside:
             for one in expected if isinstance(expected, (list, tuple)) else [expected]:
                 taken = rel * abs(one) if absolute is None else absolute
                 half = half_digit(one)
-                assert taken <= max(half, 1e-9 * abs(one)), f"{check}: half of its last digit is {half:g}, not {taken:g}"
+                exact_enough = taken <= max(half, 1e-9 * abs(one))
+                assert exact_enough, f"{check}: half of its last digit is {half:g}, not {taken:g}"
         tolerance += f": {why}" if why else ""
         agrees = bool(got == (expected if exact else pytest.approx(
             expected, rel=rel if absolute is None else 0, abs=0 if absolute is None else absolute)))

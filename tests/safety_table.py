@@ -777,8 +777,8 @@ CAUTIONS = (
     ("heat", {"air": "30", "batch": "1000", **HOT_LABEL}, "runaway", HOT_POT),
 )
 
-# --- which lines warn, by the module that says them: none of them may become a plain line. A name that is made up at the
-# time is told by its beginning; a line that warns only at times stands below with what it goes by.
+# --- which lines warn, by the module that says them: none of them may become a plain line. A name that is made up at
+# the time is told by its beginning; a line that warns only at times stands below with what it goes by.
 WARNINGS = {
     "air_lines": "hull dust_mask no_make_up explosive fan_spark small_make_up over_limit",
     "batch_lines": "missed_ do_not_start",

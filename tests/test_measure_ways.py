@@ -46,7 +46,7 @@ def test_cup_spread_agrees_with_propagated_errors(outside, volumes):
     marks = [ufloat(sum(volumes[:n + 1]), 2.5 / sqrt(12)) for n in range(len(volumes))]
     parts = [after - before for before, after in zip([0, *marks], marks, strict=False)]
     worst = max([(part / parts[0]).s / (part / parts[0]).n for part in parts[1:]])
-    outside.library(f"measure graduated cup {volumes}", PROPAGATED, 2 * worst, graduations.cup_spread(volumes, 2.5))
+    outside.library(f"measure marked cup {volumes}", PROPAGATED, 2 * worst, graduations.cup_spread(volumes, 2.5))
 
 
 def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says(outside):
@@ -56,7 +56,7 @@ def test_monte_carlo_of_a_graduated_cup_scatters_as_the_equation_says(outside):
     low = first + draw.uniform(-step / 2, step / 2, 400_000)
     high = first + second + draw.uniform(-step / 2, step / 2, 400_000)
     ratios = (high - low) / low
-    outside.solved("measure graduated cup Monte Carlo", "JCGM 101:2008, Monte Carlo with numpy, 400,000 draws",
+    outside.solved("measure marked cup Monte Carlo", "JCGM 101:2008, Monte Carlo with numpy, 400,000 draws",
             float(2 * ratios.std() / (second / first)), graduations.cup_spread((first, second), step), rel=0.01)
 
 

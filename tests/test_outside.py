@@ -69,7 +69,7 @@ def test_a_printed_value_is_held_to_its_digits(outside):
     """Half of the last digit that is printed, unless it says what a wider tolerance stands on."""
     outside.printed("demo", "a table", 138, 138.4, absolute=0.5)
     outside.printed("demo", "a table", 138, 139.9, absolute=2, why="another formula")
-    with pytest.raises(AssertionError, match="half of its last digit is 0.5"):
+    with pytest.raises(AssertionError, match=r"half of its last digit is 0\.5"):
         outside.printed("demo", "a table", 138, 138.4, rel=0.04)
 
 

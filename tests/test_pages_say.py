@@ -34,7 +34,8 @@ MADE_UP = {"sand.py", "sand_lines.py", "test_sand.py"}  # the move that the guid
 SENT = {"sw.nl.js", "sw.de.js", "sw.js", "app.txt", "app.css"}  # what a server makes
 CODE = (".py", ".js", ".html", ".toml", ".ftl")
 SOURCE = "\n".join(path.read_text(encoding="utf-8") for room in ("shared", "server", "webui", "tests", "bench", ".ci")
-                   for path in sorted((HERE / room).rglob("*")) if path.suffix in CODE and path.name != Path(__file__).name)
+                   for path in sorted((HERE / room).rglob("*"))
+                   if path.suffix in CODE and path.name != Path(__file__).name)
 
 
 def ticks(text):
@@ -57,7 +58,8 @@ def test_each_link_and_picture_of_a_page_is_there(page):
             assert (HERE / page).parent.joinpath(target).exists(), target
 
 
-PATH = r"(?<![\w<>.{/-])((?:\.?[\w-]+/)*[\w.-]+\.(?:py|js|ftl|html|md|json|css|c|sh|pyi|toml|txt)|(?:\.?[\w-]+/)+)(?![\w<>/])"
+PATH = (r"(?<![\w<>.{/-])((?:\.?[\w-]+/)*[\w.-]+\.(?:py|js|ftl|html|md|json|css|c|sh|pyi|toml|txt)"
+        r"|(?:\.?[\w-]+/)+)(?![\w<>/])")
 
 
 @pytest.mark.parametrize("page, path", named(PATH))

@@ -36,7 +36,7 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
     where no rate grows any more, a mix that cools gets no hotter again.
     returns: a Run; at the usual tolerance times are good to 1 %, against LSODA, for k1/k2 of 0.02 to 0.2: peak_time
     too, of a whole run whose peak stands 3 K or more above air and start. A pot that sheds hardly any heat still climbs
-    when it is 97 % converted: its run ends there, its peak is too low by up to 3 % of the rise, its peak_time too early.
+    when it is 97 % converted: its run ends there, its peak is too low by up to 3 % of the rise, its time too early.
     One function: its loop is most of the time of a key press, and on a phone each call in it costs as much as its sums.
     >>> rates = Rates(1e-5, 3e-4, 58600, 50000, 296.15)
     >>> run = pot_run(rates, Pot(175.0, 0.15 / 600, 293.15, 293.15), 0.577, whole=True)

@@ -207,7 +207,8 @@ def test_an_own_timing_says_that_it_stood_in_the_sun(clock):
     """What it shone on is asked once there is sun; in other sun the answer says that it sets no time."""
     warm(clock)
     clock.get_by_text("Own timings of this system", exact=True).first.click()
-    row = {name: clock.locator(f"[name='timings.0.{name}']") for name in ("said", "after", "mass", "at", "sun", "looks")}
+    names = ("said", "after", "mass", "at", "sun", "looks")
+    row = {name: clock.locator(f"[name='timings.0.{name}']") for name in names}
     for name, text in (("after", "5"), ("mass", "240"), ("at", "22")):
         row[name].fill(text)
     row["said"].select_option("gone")

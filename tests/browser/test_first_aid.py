@@ -27,7 +27,8 @@ def test_first_aid_is_the_first_thing_one_tap_away_without_signal(phone, served,
 # a link to it that a finger would meet, and no other thing over it
 IN_REACH = """() => [...document.querySelectorAll("a[data-to=safety]")].some((one) => {
   const { left, top, width, height, bottom } = one.getBoundingClientRect();
-  const met = width && top >= 0 && bottom <= innerHeight && document.elementFromPoint(left + width / 2, top + height / 2);
+  const seen = width && top >= 0 && bottom <= innerHeight;
+  const met = seen && document.elementFromPoint(left + width / 2, top + height / 2);
   return met && (one.contains(met) || met.contains(one)) && Math.min(width, height) >= 44;
 })"""
 

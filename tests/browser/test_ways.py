@@ -4,7 +4,7 @@ from playwright.sync_api import expect
 
 from .conftest import drawn, figure, keep, with_a_scale
 
-WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Graduated cup": "level", "Stick": "mark"}
+WAYS = {"Scale": "reading", "Pumps": "strokes", "Syringes": "drawn", "Marked cup": "level", "Stick": "mark"}
 
 
 @pytest.fixture
