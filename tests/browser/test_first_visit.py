@@ -4,6 +4,7 @@ from collections import Counter
 import house
 import pytest
 from covemix.server.pages import PAGES
+from covemix.shared.words.languages import LANGUAGES
 from playwright.sync_api import expect
 
 from .conftest import fresh, keep
@@ -47,6 +48,18 @@ def test_nothing_is_fetched_twice_and_all_of_it_is_within_the_limit(phone, serve
     times = Counter(path.removeprefix("/" + BUILD.base) for path, _ in sent if path.startswith("/v/"))
     assert [path for path, count in times.items() if count > 1] == []
     assert times.keys() & BUILD.later.keys() == set(BUILD.ahead(screen))
+    assert sum(count for _, count in sent) < MOST
+
+
+HEAVIEST = ("", "boat/", "kit/", "clock/")
+
+
+@pytest.mark.parametrize("path", HEAVIEST)
+@pytest.mark.parametrize("language", [one for one in LANGUAGES if one != "en"])
+def test_a_first_visit_in_another_language_is_within_the_limit_too(chromium, served, sent, path, language):
+    with fresh(chromium, locale=language) as (page, _):
+        keep(page, f"{served.url}/{path}")
+        assert page.evaluate("document.documentElement.lang") == language
     assert sum(count for _, count in sent) < MOST
 
 
