@@ -675,6 +675,10 @@ STATEMENTS = {
                      "reuse.", PUBLISHED + " ghs"),
     "vapour_mask": ("open mix lay spill leftover", "breathing", "With air moving through, a mask is not usual. A dust "
                     "mask does not stop vapour.", CP),
+    # NIOSH, both with skin: method 2540 and the comments of 54 FR 2332, READ; Ontario's list has the same
+    "vapour_amine": ("open mix lay spill leftover", "air", "Hardener vapour can harm lungs and passes through skin. "
+                     "The limit is 1 ppm for diethylenetriamine over a working day, 0.1 mg/m³ for m-xylylenediamine at "
+                     "any moment. A hardener with no known limit can be as bad.", PUBLISHED + " npg"),
     # EN 14387 (KNOWN): A organic above 65 degC, AX at or below 65 degC, K ammonia and organic ammonia derivatives
     "vapour_filter": ("mix lay spill wipe clean", "breathing", "If the sheet asks for a vapour filter: type A is for "
                       "organic vapour that boils above 65 °C, AX for below (acetone), K for ammonia and its organic "

@@ -8,7 +8,7 @@ from covemix.shared.catalogue.losses import BY_KEY
 from covemix.shared.catalogue.systems import DENSITIES, SYSTEMS
 
 CRC = "CRC Handbook, Physical Constants of Organic Compounds, as the library chemicals has it"
-ZABRANSKY = "Zábranský, Heat Capacity of Liquids, as the library chemicals has it; amine 30 to 100 of resin"
+ZABRANSKY = "Zábranský, Heat Capacity of Liquids, as the library chemicals has it; amine 11 and 30 to 100 of resin"
 ROWS = {row[0]: row[1:4] for row in MATTER}
 DETA, TETA, AEP, IPDA, MXDA = "111-40-0", "112-24-3", "140-31-8", "2855-13-2", "1477-55-0"
 PHENYL, CRESYL, BUTANEDIOL = "122-60-1", "2210-79-9", "2425-79-8"  # glycidyl ethers

@@ -23,6 +23,7 @@ SHARED = (
      "ghs-p362-p364", PUBLISHED, "ghs"),
     ("vapour_mask", ("open", "mix", "lay", "spill", "leftover"), "breathing", "do-vapour-mask", COMMON, ""),
     ("vapour_filter", ("mix", "lay", "spill", "wipe", "clean"), "breathing", "do-vapour-filter", PUBLISHED, "en14387"),
+    ("vapour_amine", ("open", "mix", "lay", "spill", "leftover"), "air", "do-vapour-amine", PUBLISHED, "npg"),
     ("dust_mask", DRY, "breathing", "do-dust-mask", COMMON, ""),
     ("mask_fit", ("powder", "sand", "wipe"), "breathing", "do-mask-fit", COMMON, ""),
     ("air_through", ("open", "mix", "lay", "leftover", "peel"), "air", "do-air-through", COMMON, ""),

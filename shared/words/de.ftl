@@ -2688,6 +2688,7 @@ do-goggles = Seitlich geschlossene Schutzbrille aufsetzen, bevor der erste Decke
 do-skin-wash = Ein Tropfen auf der Haut: aufhören, mit Seife und viel Wasser waschen, dann weitermachen.
 do-skin-covered = Ärmel unten, Handgelenke bedeckt. Nicht mit dem Handschuhrücken ins Gesicht.
 do-vapour-mask = Mit Durchzug ist eine Maske nicht üblich. Eine Staubmaske hält keine Dämpfe auf.
+do-vapour-amine = Härterdampf kann der Lunge schaden und geht durch die Haut. Der Grenzwert ist 1 ppm für Diethylentriamin über einen Arbeitstag, 0,1 mg/m³ für m-Xylylendiamin zu jeder Zeit. Ein Härter ohne bekannten Grenzwert kann ebenso schaden.
 do-vapour-filter = Verlangt das Sicherheitsdatenblatt einen Gasfilter: Typ A gegen organische Dämpfe, die über { "65 degC" } sieden, AX für darunter (Aceton), K für Ammoniak und seine organischen Derivate.
 do-dust-mask = Partikelfilter aufsetzen, bevor es staubt: EN 149 FFP2 oder FFP3, oder 42 CFR 84 N95 oder besser.
 do-mask-fit = Eine Maske wirkt nur, wenn sie dicht sitzt. Mit Bart sitzt sie nicht dicht.

@@ -2796,6 +2796,7 @@ do-goggles = Put on goggles that close at the sides before the first lid is off.
 do-skin-wash = A drop on the skin: stop, wash with soap and plenty of water, then go on.
 do-skin-covered = Sleeves down, wrists covered. Keep the back of the glove off your face.
 do-vapour-mask = With air moving through, a mask is not usual. A dust mask does not stop vapour.
+do-vapour-amine = Hardener vapour can harm lungs and passes through skin. The limit is 1 ppm for diethylenetriamine over a working day, 0.1 mg/m³ for m-xylylenediamine at any moment. A hardener with no known limit can be as bad.
 do-vapour-filter = If the sheet asks for a vapour filter: type A is for organic vapour that boils above { "65 degC" }, AX for below (acetone), K for ammonia and its organic derivatives.
 do-dust-mask = Put on a particle filter before there is dust: EN 149 FFP2 or FFP3, or 42 CFR 84 N95 or better.
 do-mask-fit = A mask works only if it seals. With a beard it does not.
