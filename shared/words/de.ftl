@@ -4,20 +4,20 @@
 ## Numbers, units and fields: what is said of what somebody typed. Each of them stands behind the label of its field
 
 field-refused = { $label }: { $why }
-number-plain = eine Zahl eingeben, z. B. 240 oder 1,5
-number-too-small = zu klein zum Messen. 0 oder eine größere Zahl eingeben.
-number-written-out = die Zahl ausschreiben, z. B. 1500 oder 0,001
-number-one-mark = nur ein Komma oder einen Punkt setzen, nur vor den Dezimalstellen
-number-spaces = eine Zahl ohne Leerzeichen eingeben, z. B. 1500
-number-over-zero = einen Bruch wie 1/2 eingeben, nicht 1/0
-unit-which = die genaue Einheit eingeben: { $units }
+number-plain = Zahl eingeben, z. B. 240 oder 1,5
+number-too-small = zu klein zum Messen. 0 oder mehr eingeben.
+number-written-out = alle Ziffern eingeben, z. B. 1500 oder 0,001
+number-one-mark = nur ein Komma oder Punkt, vor den Dezimalstellen
+number-spaces = Zahl ohne Leerzeichen eingeben, z. B. 1500
+number-over-zero = Bruch wie 1/2 eingeben, nicht 1/0
+unit-which = genaue Einheit eingeben: { $units }
     .oz = oz für Gewicht oder US fl oz
     .fl-oz = US fl oz oder imp fl oz
     .pt = US pt oder imp pt
     .gal = US gal oder imp gal
     .qt = US qt oder Liter
-unit-of-another = „{ $typed }“ ist eine Einheit für { $other }, nicht für { $quantity }
-unit-unknown = Einheit „{ $typed }“ unbekannt. Nur die Zahl oder eine andere Einheit eingeben.
+unit-of-another = „{ $typed }“ ist Einheit für { $other }, nicht { $quantity }
+unit-unknown = Einheit „{ $typed }“ unbekannt. Nur Zahl oder andere Einheit eingeben.
 quantity-mass = Masse
 quantity-volume = Volumen
 quantity-length = Länge
@@ -33,35 +33,35 @@ quantity-flow = Luftmenge je Zeit
 quantity-equivalent-weight = Äquivalentgewicht
 quantity-share = Anteile
 quantity-count = Anzahl
-units-help = Eine andere Einheit einfach hinter die Zahl schreiben.
-field-number = eine Zahl eingeben
-    .unit = eine Zahl eingeben ({ $unit })
-field-whole = eine ganze Zahl eingeben
+units-help = Andere Einheit hinter die Zahl schreiben.
+field-number = Zahl eingeben
+    .unit = Zahl eingeben ({ $unit })
+field-whole = ganze Zahl eingeben
 field-within = von { $low } bis { $high }
 field-above = mehr als { $low }, höchstens { $high }
 # Einheiten wie in „7 ft 10 in“
 field-finer = nach { $large } kommt { $small }, z. B. 1 { $large } 4 { $small }
     .whole = erst ganze { $large } eingeben, dann weniger als { $most }
-field-parts = die Teile eingeben, z. B. 100:30 oder 2:1
-    .count = { $least } bis { $most } Zahlen mit Doppelpunkt dazwischen eingeben, z. B. 100:30
+field-parts = Teile eingeben, z. B. 100:30 oder 2:1
+    .count = { $least } bis { $most } Zahlen mit Doppelpunkten eingeben, z. B. 100:30
     .one = „{ $typed }“: { $why }
     .each = jede Zahl mehr als { $low }, höchstens { $high }
-field-amount = die Menge eingeben
-    .unit = die Menge eingeben ({ $unit })
+field-amount = Menge eingeben
+    .unit = Menge eingeben ({ $unit })
     .positive = mehr als null eingeben
     .most = höchstens { $most }
 field-choose = eines wählen: { $options }
-field-phone = eine Telefonnummer in Ziffern eingeben, z. B. +48 22 123 45 67
+field-phone = Nummer in Ziffern eingeben, z. B. +48 22 123 45 67
 field-words = ein paar Wörter eingeben
 field-letters = zu lang, höchstens { $most } Zeichen
 field-too-long = zu lang, weniger eingeben
-field-no-such = „{ $row }“ steht nicht in der Liste. Etwas daraus wählen oder die Werte eingeben.
-    .thing = steht nicht in der Liste. Etwas daraus wählen oder die Werte eingeben.
+field-no-such = „{ $row }“ nicht in der Liste. Eines wählen oder Werte eingeben.
+    .thing = nicht in der Liste. Eines wählen oder Werte eingeben.
 field-list = muss eine Liste sein
 field-rows =
     .most = höchstens { $most }
     .least = mindestens { $least }
-field-clock = eine Uhrzeit eingeben, z. B. 8:30 oder 14:05
+field-clock = Uhrzeit eingeben, z. B. 8:30 oder 14:05
 field-of-what = { $label }, wovon
 # hinter „gelesen als“
 field-read =
@@ -73,9 +73,9 @@ unit-which-pfund = lb oder 500 g
 
 made-with = Erstellt mit Version { $release }
     .build = Erstellt mit Version { $release }, Build { $build }
-recalled-unread = Erstellt mit unbekannter Version. Die Werte mit dem Etikett des Harzes vergleichen.
-recalled-before = Mit einer zurückgerufenen Version erstellt: Covemix vor { $release }.
-recalled-with = Mit einer zurückgerufenen Version erstellt: Covemix { $release }.
+recalled-unread = Version nicht bekannt. Werte mit dem Harzetikett vergleichen.
+recalled-before = Zurückgerufene Version: Covemix vor { $release }.
+recalled-with = Zurückgerufene Version: Covemix { $release }.
 card-of-row = { $each } { $count }, { $field }
 card-row = { $each } { $count }
 card-field = { $field } { $text }
@@ -88,42 +88,42 @@ card-trial = Probebecher
 card-not-worked-out = Kein Ergebnis
 card-more = Mehr auf der ganzen Karte.
 -link-untouched = Nichts wurde geändert.
-link-too-long = Dieser Link ist zu lang für Covemix. { -link-untouched }
-link-newer = Dieser Link kommt von einem neueren Covemix. Dieses hier aktualisieren, dann den Link noch einmal öffnen. { -link-untouched }
-link-cut = Dieser Link wurde unterwegs abgeschnitten oder verändert. Ihn neu schicken lassen. { -link-untouched }
-link-foreign = Dieser Link hat nichts für diese Seite, nur { $names }. { -link-untouched }
-link-strange = Dieser Link hat unbekannte Angaben: { $names }. Sie können eine andere Mischung meinen, darum wird der Link nicht benutzt. { -link-untouched }
-link-twice = Dieser Link nennt zwei Werte für { $names }. Ihn neu schicken lassen. { -link-untouched }
+link-too-long = Link zu lang für Covemix. { -link-untouched }
+link-newer = Link von einem neueren Covemix. Dieses aktualisieren, dann Link erneut öffnen. { -link-untouched }
+link-cut = Link unterwegs abgeschnitten oder verändert. Neu schicken lassen. { -link-untouched }
+link-foreign = Link hat nichts für diese Seite, nur { $names }. { -link-untouched }
+link-strange = Link mit nicht bekannten Angaben: { $names }. Sie können eine andere Mischung meinen: Link nicht benutzt. { -link-untouched }
+link-twice = Link mit zwei Werten für { $names }. Neu schicken lassen. { -link-untouched }
 link-name = „{ $name }“
 link-names = { $names } und { $more } weitere
 link-more = { $count } weitere
 recalled-one =
-    .wrong = Es konnte Pumpenhübe 1 : 1 nennen, obwohl das Etikett nach Gewicht gilt. Es konnte eine Zahl in der falschen Einheit lesen. Ein laufender Ansatz konnte Minuten dazubekommen, wenn die Uhr des Telefons zurückgestellt wurde.
-    .check = Verhältnis und Einheiten mit dem Etikett des Harzes vergleichen.
+    .wrong = Konnte Pumpenhübe 1 : 1 bei Etikett nach Gewicht nennen, Zahlen in falscher Einheit lesen und einem laufenden Ansatz Minuten geben, wenn die Uhr des Telefons zurückgestellt wurde.
+    .check = Verhältnis und Einheiten mit dem Harzetikett vergleichen.
 
 ## Spreader
 
 spreader-radii = Radius jedes Hohlkehlspachtels
     .help = Mehrere durch Doppelpunkt trennen.
 spreader-paper = Papier
-spreader-too-many = Diese passen nicht auf ein Blatt. Weniger eingeben, jeden höchstens { $largest }. Eine größere Hohlkehle mit einer gebogenen Straklatte anreißen.
+spreader-too-many = Passen nicht auf ein Blatt. Weniger eingeben, jeden höchstens { $largest }. Größere Hohlkehlen mit gebogener Straklatte anreißen.
 spreader-measure = Zuerst den Balken messen
     .text = Er muss auf dem Papier { "100 mm" } lang sein. Wenn nicht, mit 100 % neu drucken, ohne Anpassen an die Seite.
 spreader-radius = Spachtel, Radius
     .rough = runde Spitze, { $width } breit
 spreader-cut = Dann ausschneiden
-    .text = Das Papier auf eine steife Platte kleben. Außerhalb der Linie ausschneiden, dann bis zur Linie schleifen. Keine Ecke der Spitze abrunden. Vor dem Mischen am spitzesten und am flachsten Winkel probieren.
+    .text = Papier auf steife Platte kleben. Außerhalb der Linie ausschneiden, bis zur Linie schleifen. Keine Ecke der Spitze abrunden. Vor dem Mischen am spitzesten und flachsten Winkel probieren.
 spreader-sheet = Spachtel in wahrer Größe
     .bar = nachmessen: { "100 mm" }
     .print = Mit 100 % drucken. Bis zur Linie schneiden.
     .radius = R { $radius }
-    .told = Ein Blatt zum Drucken in wahrer Größe: ein Balken von { "100 mm" } zum Nachmessen und eine Schablone mit runder Spitze, Radius { $radii }.
+    .told = Blatt zum Drucken in wahrer Größe: Balken von { "100 mm" } zum Nachmessen, Schablone mit runder Spitze, Radius { $radii }.
 
 ## Kit
 
 kit-kind = Art
-kit-new-thing = Etwas Neues eingeben oder mit etwas Typischem beginnen und dessen Werte ändern.
-kit-no-name = Name: einen Namen eingeben
+kit-new-thing = Neues eingeben, oder Werte von Typischem ändern.
+kit-no-name = Name: Namen eingeben
 kit-started-from = Werte ({ $mark }) durch eigene ersetzen
 kit-used-up = Aufgebraucht
     .text = Nichts mehr übrig. „Boot“ nimmt die anderen Rollen.
@@ -135,53 +135,53 @@ kit-as-built-in = Eingebaute Werte
 
 # Namen der Rechenschritte und was sie tun; nur für Programme, die sie aufrufen
 move-ratio = Mischungsverhältnis
-    .purpose = Aus Etikett und einer Menge alle Komponenten nach Gewicht und nach Volumen berechnen
+    .purpose = Aus Etikett und Menge alle Komponenten nach Gewicht und nach Volumen berechnen
 move-measure = Abmessen
-    .purpose = Für eine Mischung die Waagenanzeige oder die Pumpenhübe nennen
+    .purpose = Gewichte oder Hübe einer Mischung nennen
 move-rescue = Retten
     .purpose = Berechnen, was noch in den Becher muss
 move-thicken = Andicken
-    .purpose = Für Mischung und Steifigkeit den Füllstoff und die Spachtelmasse berechnen
+    .purpose = Füllstoff und Spachtelmasse für Mischung und Steifigkeit berechnen
 move-pouring = Schritt für Schritt mischen
-    .purpose = Einen Ansatz Schritt für Schritt mischen, jeden Schritt nach den vorigen korrigieren
+    .purpose = Schritt für Schritt mischen, jeden nach den vorigen korrigieren
 move-heat = Wärme
-    .purpose = Verarbeitungszeit und Spitzentemperatur eines Ansatzes in seinem Behälter berechnen
+    .purpose = Verarbeitungszeit und Spitzentemperatur eines Ansatzes im Behälter berechnen
 move-trial = Probebecher
-    .purpose = Mit kleinem Becher und Thermometer Reaktionstempo und Wärmeverlust eines Systems bestimmen
+    .purpose = Mit kleinem Becher und Thermometer Tempo und Wärmeverlust eines Systems zeigen
 move-cure = Aushärtung
-    .purpose = Zeigen, wann bei den kommenden Temperaturen Abreißgewebe ab darf und Beschichten, Schleifen, Belasten geht
+    .purpose = Zeigen, wann bei kommenden Temperaturen Abreißgewebe abziehen, beschichten, schleifen, belasten
 move-dew = Taupunkt
-    .purpose = Den Abstand zum Taupunkt zeigen, jetzt und über Nacht
+    .purpose = Abstand zum Taupunkt jetzt und über Nacht zeigen
 move-joint = Verbindung
-    .purpose = Aus zwei Platten und einem Winkel Hohlkehle, andere Seite, Glasband und Harz einer Naht berechnen
+    .purpose = Aus Platten und Winkel Hohlkehle, andere Seite, Glasband und Harz einer Naht berechnen
 move-spreader = Hohlkehlspachtel
-    .purpose = Für einen Radius eine Schablone in wahrer Größe zeichnen
+    .purpose = Schablone für einen Radius in wahrer Größe zeigen
 move-boat = Boot
     .purpose = Für alle Verbindungen Einkauf, Zuschnitt und Mehrgewicht nennen
 move-plan = Plan
-    .purpose = Die Nähte eines Tages in Ansätze teilen, die dieses Team rechtzeitig schafft
+    .purpose = Nähte eines Tages in Ansätze teilen, die dieses Team rechtzeitig schafft
 move-pot = Laufender Ansatz
-    .purpose = Restminuten, nächsten Schritt und Alarm eines laufenden Ansatzes zeigen
+    .purpose = Restzeit, nächsten Schritt, Alarm eines laufenden Ansatzes zeigen
 move-timer = Timer
-    .purpose = Zeigen, wie viel von einem Schritt mit fester Dauer übrig ist
+    .purpose = Rest eines Schritts mit fester Dauer zeigen
 move-kit = Ausrüstung
     .purpose = Ein Stück der Ausrüstung speichern
 move-log = Protokoll
-    .purpose = Einen gemischten Ansatz als Zeile im Protokoll speichern
+    .purpose = Ansatz als Zeile im Protokoll speichern
 move-timings = Eigene Zeiten
     .purpose = Eigene Verarbeitungszeiten mit dem Etikett vergleichen
 move-own-rates = Eigenes Arbeitstempo
-    .purpose = Aus verarbeiteten Ansätzen lernen, wie schnell dieses Team ist
+    .purpose = Aus Ansätzen lernen, wie schnell dieses Team ist
 move-aid = Erste Hilfe
-    .purpose = Sagen, was sofort zu tun ist und in welcher Reihenfolge, auch wenn ein Ansatz qualmt
+    .purpose = Sagen, was sofort zu tun ist, der Reihe nach, auch wenn ein Ansatz qualmt
 move-calls = Notrufnummern
-    .purpose = Eigene Notrufnummern zum Wählen bereithalten
+    .purpose = Eigene Notrufnummern bereithalten
 move-safety = Sicherheit
-    .purpose = Die Warnungen nennen, die immer gelten
+    .purpose = Warnungen nennen, die immer gelten
 move-air = Luft
-    .purpose = Aus Raum, Ventilator und Lösemittel Minuten, Grenzen und Luftmenge berechnen
+    .purpose = Aus Raum, Ventilator, Lösemittel Minuten, Grenzen und Luftmenge berechnen
 move-sources = Quellen
-    .purpose = Alle Werte und Aussagen mit ihrer Quelle auflisten
+    .purpose = Alle Werte und Angaben mit Quelle zeigen
 
 ## Kinds of things, and the kit
 
@@ -224,7 +224,7 @@ called-roll =
     .cloth = Glasgewebe
     .ply = Abreißgewebe 150
 statements-most = Höchstens { $most } Gefahrenhinweise eingeben
-statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Die Codes aus Abschnitt 2 des Sicherheitsdatenblatts eingeben, z. B. H315, H317, H411
+statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Codes aus dem Sicherheitsdatenblatt, Abschnitt 2, eingeben, z. B. H315, H317, H411
 # ein Startwert: „Aus dem Gedächtnis, 10 bis 35 g.“
 remembered-help = { $mark }, { $range }.
 remembered-filler =
@@ -247,11 +247,11 @@ kind-system-by-weight = Gewichtsteile
 kind-system-by-volume = Volumenteile
     .help = Wie auf dem Etikett, Harz zuerst: 3:1
 kind-system-densities = Dichten
-    .help = Von jeder Komponente, in derselben Reihenfolge: 1,15 : 0,98 oder 1,15 0,98
+    .help = Je Komponente, in derselben Reihenfolge: 1,15 : 0,98 oder 1,15 0,98
 kind-system-weighed = Gleiche Volumen, gewogen
-    .help = Eine Spritze mit jeder Komponente bis zum selben Strich füllen. Jede ohne Spritze wiegen, in derselben Reihenfolge: { "23.1 : 19.4 g" }
+    .help = Eine Spritze mit jeder Komponente bis zum selben Strich füllen. Je ohne Spritze wiegen, in derselben Reihenfolge: { "23.1 : 19.4 g" }
 kind-system-parts = Namen der Komponenten
-    .help = In derselben Reihenfolge, mit Doppelpunkt dazwischen
+    .help = In derselben Reihenfolge, mit Doppelpunkten
 kind-system-tolerance = Mischfehler, den das Etikett erlaubt
 kind-system-eew = Epoxid-Äquivalentgewicht, EEW
     .help = Prüft mit dem nächsten Wert das Verhältnis gegen die Chemie
@@ -265,56 +265,56 @@ kind-system-pot-mass = bei einer Masse von
 kind-system-pot-temperature = bei einer Temperatur von
 kind-system-pot-meaning = Topfzeit bedeutet
     .open = nicht auf dem Etikett: gilt als Ende
-    .gel = die Zeit bis zum Gelieren
+    .gel = die Zeit bis zum Gel
     .work = die Verarbeitungszeit
 kind-system-film-time = Verarbeitungszeit als dünner Film
 kind-system-lowest = Niedrigste Verarbeitungstemperatur
 # die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
 kind-system-timings = Eigene Zeiten der Ansätze
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Vor der nächsten ein Strichpunkt. Sie gehen dem Etikett vor.
+    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Dazwischen Strichpunkt. Gehen dem Etikett vor.
 kind-system-trials = Probebecher
-    .help = Wird vom Probebecher ausgefüllt.
+    .help = Vom Probebecher.
 kind-system-lot = Charge
 kind-system-statements = Gefahrenhinweise im Sicherheitsdatenblatt
     .help = Z. B. H315, H317, H411. Diese stehen vorn.
-kind-system-no-ratio = Das Verhältnis vom Etikett eingeben, nach Gewicht oder nach Volumen
-kind-system-other-count = Nach Volumen: so viele Zahlen wie nach Gewicht eingeben
-kind-system-each = für jede Komponente eine Zahl eingeben, in derselben Reihenfolge
-kind-system-apart = Komponente { $part } weicht nach Gewicht und Dichten um { $off } vom Volumenverhältnis ab: zu viel für jede Mischung. Das Etikett noch einmal prüfen. Löschen, was nicht darauf steht.
-kind-system-too-dense = Nach diesen zwei Verhältnissen wäre Komponente { $part } { $times }-mal so dicht wie die erste. Das Etikett noch einmal prüfen. Löschen, was nicht darauf steht.
+kind-system-no-ratio = Verhältnis vom Etikett eingeben, nach Gewicht oder nach Volumen
+kind-system-other-count = Nach Volumen: so viele Zahlen wie nach Gewicht
+kind-system-each = je Komponente eine Zahl eingeben, in derselben Reihenfolge
+kind-system-apart = Komponente { $part } weicht nach Gewicht und Dichten um { $off } vom Volumenverhältnis ab: zu viel für jede Mischung. Etikett erneut prüfen. Löschen, was nicht darauf steht.
+kind-system-too-dense = Nach beiden Verhältnissen wäre Komponente { $part } { $times }-mal so dicht wie die erste. Etikett erneut prüfen. Löschen, was nicht darauf steht.
 kind-scale = Waage
 kind-scale-step = Teilung (kleinster Schritt)
 kind-scale-most = Höchstes Gewicht
 kind-scale-own-error = Eigener Fehler, ohne Teilung
-    .help = Linearität und Nullpunktdrift, höchstens so viel nach oben oder unten, laut technischem Datenblatt oder Prüfgewicht. Leer: nicht mitgerechnet.
+    .help = Linearität und Nullpunktdrift, höchstens so viel nach oben oder unten, laut Datenblatt oder Prüfgewicht. Leer: zählt nicht.
 kind-pumps = Pumpensatz
 kind-pumps-strokes = Ein Hub jeder Pumpe
-    .help = In der Reihenfolge der Komponenten: { "10 : 3.4 mL" }
+    .help = In Reihenfolge der Komponenten: { "10 : 3.4 mL" }
 kind-pumps-ten-strokes = Zehn Hübe jeder Pumpe, gewogen
-    .help = In der Reihenfolge der Komponenten: { "115 : 33 g" }. Geht dem Wert darüber vor.
-kind-pumps-no-strokes = Den Hub jeder Pumpe in mL eingeben oder je zehn Hübe wiegen
+    .help = In Reihenfolge der Komponenten: { "115 : 33 g" }. Geht dem darüber vor.
+kind-pumps-no-strokes = Hub jeder Pumpe in mL eingeben oder je zehn Hübe wiegen
 kind-cup = Becher
 kind-cup-bottom = Innendurchmesser am Boden
 kind-cup-top = Innendurchmesser am Rand
 kind-cup-height = Innenhöhe
-    .help = Vom Boden innen senkrecht bis zum Rand
+    .help = Innen senkrecht bis zum Rand
 kind-graduated = Messbecher
 kind-graduated-holds = Höchster Strich
 kind-graduated-step = Von Strich zu Strich
-    .too-far = Von Strich zu Strich: höchstens den Becherinhalt eingeben
+    .too-far = Von Strich zu Strich: höchstens den Becherinhalt
 kind-syringes = Spritzen
 kind-syringes-holds = Inhalt je Spritze
-    .help = In der Reihenfolge der Komponenten: { "60 : 20 mL" }. Eine Zahl gilt für alle.
+    .help = In Reihenfolge der Komponenten: { "60 : 20 mL" }. Eine Zahl gilt für alle.
 kind-syringes-steps = Von Strich zu Strich
-    .count = Von Strich zu Strich: eine Zahl für alle Spritzen eingeben oder eine für jede
-    .too-far = Von Strich zu Strich: höchstens den Spritzeninhalt eingeben
-    .help = In der Reihenfolge der Komponenten: { "1 : 0.5 mL" }. Eine Zahl gilt für alle.
+    .count = Von Strich zu Strich: eine Zahl für alle Spritzen oder eine je Spritze eingeben
+    .too-far = Von Strich zu Strich: höchstens den Spritzeninhalt
+    .help = In Reihenfolge der Komponenten: { "1 : 0.5 mL" }. Eine Zahl gilt für alle.
 kind-filler = Füllstoff
 kind-filler-doses = Füllstoff auf 100 Teile Mischung, nach Gewicht
-    .help = Für die fünf Steifigkeiten, von der weichsten bis zur steifsten: 8 : 15 : 25 : 38 : 50
+    .help = Für die fünf Steifigkeiten, weichste zuerst: 8 : 15 : 25 : 38 : 50
 kind-filler-density = Reindichte, benetzt
 kind-filler-loose = Schüttdichte
-    .help = Einen gestrichen vollen Becher wiegen
+    .help = Gestrichen vollen Becher wiegen
 kind-filler-fold = Was er kann
 kind-filler-grain = Körner
     .other = Mehl, Fasern, Flocken
@@ -324,17 +324,17 @@ kind-filler-carries = In einer tragenden Naht
     .no = Nur zum Straken
 kind-filler-alone = Allein
     .yes = Steht allein
-    .no = Braucht dafür einen anderen Füllstoff
+    .no = Braucht anderen Füllstoff
 kind-room = Raum
 kind-room-length = Länge
 kind-room-width = Breite
 kind-room-height = Höhe
 kind-room-volume = Volumen, falls bekannt
     .help = Gilt statt Länge, Breite und Höhe
-kind-room-no-size = Raum: Länge, Breite und Höhe oder das Volumen eingeben
+kind-room-no-size = Raum: Länge, Breite, Höhe oder Volumen eingeben
 kind-fan = Ventilator
 kind-fan-flow = Luftstrom
-    .help = Laut Typenschild. Ein Filter oder Schlauch nimmt bis zur Hälfte weg.
+    .help = Laut Typenschild. Filter oder Schlauch nimmt bis zur Hälfte.
 kind-people = Team
     .alone = Allein
     .two = Zwei
@@ -345,7 +345,7 @@ kind-people = Team
 kind-people-fold = Arbeitstempo einer Person, liegende Naht
 kind-people-hands = Wie viele Personen
 kind-people-learned = Aus eigenen Ansätzen
-    .help = Aus dem Protokoll gelernt. Ein Tempo weiter oben geht vor.
+    .help = Aus dem Protokoll gelernt. Ein Tempo oben geht vor.
 kind-roll = Rolle oder Reststück
 kind-roll-of = Material
     .tape = Glasband
@@ -366,13 +366,13 @@ kind-numbers-ambulance = Rettungsdienst, Notruf
 kind-numbers-poison = Giftnotruf
 kind-numbers-who = Wen anrufen
 kind-numbers-person = Nummer dieser Person
-kind-numbers-no-number = Rettungsdienst, Giftnotruf oder eine Person: mindestens eine Nummer eingeben
+kind-numbers-no-number = Mindestens eine Nummer eingeben: Rettungsdienst, Giftnotruf oder Person
 
 ## Log and rates
 
 batch-each = Ansatz
 log-what = Was gemischt wurde
-    .help = Die Mischung, wie sie auf der Seite steht
+    .help = Mischung, wie auf der Seite
     .none = Ein Ansatz
 log-seam = Welche Naht
 log-temperature = Temperatur der Werkstatt
@@ -380,7 +380,7 @@ log-outcome = Ergebnis
     .unknown = Noch nicht bekannt
     .good = Gut ausgehärtet
     .slow = Langsam ausgehärtet
-    .soft = Weich oder klebrig geblieben
+    .soft = Weich oder klebrig
     .stiff = Zu früh steif geworden
     .hot = Zu heiß geworden
 log-went-in-fold = Was hineinkam
@@ -389,17 +389,17 @@ log-mass = Gemischte Masse
 log-readings = Wirklich abgelesen
 log-times-fold = Zeiten
 log-own-time = Steif nach
-    .help = Vom ersten Rühren, bis es sich nicht mehr verstreichen lässt
+    .help = Vom ersten Rühren, bis zu steif zum Verarbeiten
 log-label-time = Das Etikett sagt
 log-note = Notiz
-log-laid-fold = Nach Plan verarbeitet: wie schnell es ging
+log-laid-fold = Nach Plan verarbeitet: wie schnell
 log-crew = Wer es verarbeitet hat
 log-hands = Wie viele Personen
 log-laid = Verarbeitete Meter
-    .help = Alles als liegende Naht zählen. Eine stehende zählt mehr.
+    .help = Alles als liegende Naht zählen, stehende zählt mehr.
 log-rows = Verarbeitete Ansätze
 log-empty = Noch nichts zu speichern
-    .text = Mindestens eine Angabe zu diesem Ansatz eingeben.
+    .text = Mindestens eine Angabe eingeben.
 # was von einem Ansatz bekannt ist: „Kiel, 240 g, 18 °C, Charge 7, abgelesen 163 mL, 2,4 m verarbeitet“
 log-piece =
     .lot = Charge { $lot }
@@ -413,21 +413,21 @@ log-against =
     .longer = { $share } % später
 timings-rows = Ansätze mit Zeit, älteste zuerst
 timings-none = Eigene Zeiten
-    .text = Noch kein Ansatz hat eine Zeit. Im Protokoll notieren, wann einer steif wird.
+    .text = Noch keine Zeit. Im Protokoll notieren, wann ein Ansatz steif wird.
 timings-shortest = Bisher kürzeste
-    .rough = gestoppte Ansätze: { $count }, mit verschiedener Masse und Wärme
+    .rough = Ansätze: { $count }, Masse und Wärme verschieden
 timings-share = Eigene Zeiten gegenüber dem Etikett
     .rough = mittlerer Wert, Ansätze: { $count }
-timings-drawing = Minuten, bis er steif war, älteste zuerst. Balken: eigene. Dicke Linie: Etikett.
-    .told = Minuten, bis die letzten Ansätze ({ $count }) steif waren, älteste zuerst: { $minutes }.
+timings-drawing = Minuten, bis er steif war, älteste zuerst. Balken: eigene, Linie: Etikett.
+    .told = Minuten, bis letzte Ansätze ({ $count }) steif waren, älteste zuerst: { $minutes }.
 own-rates = Eigenes Arbeitstempo
-    .none = Noch keins. Im „Plan“ jeden Schritt antippen, sobald er fertig ist.
+    .none = Noch keins. Im „Plan“ jeden Schritt tippen, wenn fertig.
     .text = Aus eigenen Ansätzen: { $rates }
     .rough =
-        { $count ->
-            [one] aus 1 eigenen Ansatz, { $low } bis { $high }. Bei wenigen Ansätzen näher am Tempo aus dem Gedächtnis.
-           *[other] aus { $count } eigenen Ansätzen, { $low } bis { $high }. Bei wenigen Ansätzen näher am Tempo aus dem Gedächtnis.
-        }
+        aus { $count ->
+            [one] 1 eigenen Ansatz
+           *[other] { $count } eigenen Ansätzen
+        }, { $low } bis { $high }. Bei wenigen näher am Tempo aus dem Gedächtnis.
     .use = Mein Tempo nehmen
 # Arbeitsschritte in einer Liste: „auftragen 2, abziehen 1, säubern 1,25 m/min“
 pace-place = auftragen
@@ -439,25 +439,25 @@ pace-roll = entlüften
 pace-peel = Abreißgewebe
 pace-all = alle
 pace-learned =
-    { $count ->
-        [one] { $pace } aus 1 eigenen Ansatz, { $low } bis { $high }
-       *[other] { $pace } aus { $count } eigenen Ansätzen, { $low } bis { $high }
-    }
+    { $pace } aus { $count ->
+        [one] 1 eigenen Ansatz
+       *[other] { $count } eigenen Ansätzen
+    }, { $low } bis { $high }
 pace-whence =
-    { $whence ->
-        [typed] { $paces }: eingegeben
-        [crew] { $paces }: vom Team
-       *[remembered] { $paces }: aus dem Gedächtnis
+    { $paces }: { $whence ->
+        [typed] eingegeben
+        [crew] vom Team
+       *[remembered] aus dem Gedächtnis
     }
 # die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
-learned-rates-like = Aus eigenen Ansätzen: wie „roll 0.5, 0.41 to 0.6, from 3“ eingeben, vor dem nächsten ein Strichpunkt
-own-timings-like = Eigene Zeiten: wie „stiffening 31 min { "240 g" } cup { "20 degC" }“ eingeben, vor der nächsten ein Strichpunkt
+learned-rates-like = Aus eigenen Ansätzen: wie „roll 0.5, 0.41 to 0.6, from 3“ eingeben, dazwischen Strichpunkt
+own-timings-like = Eigene Zeiten: wie „stiffening 31 min { "240 g" } cup { "20 degC" }“ eingeben, dazwischen Strichpunkt
 own-timings-counted =
-    { $count ->
-        [one] aus 1 eigenen Zeit
-       *[other] aus { $count } eigenen Zeiten
+    aus { $count ->
+        [one] 1 eigenen Zeit
+       *[other] { $count } eigenen Zeiten
     }
-trials-like = Probebecher: nur eingeben, was der Probebecher ergab, vor dem nächsten ein Strichpunkt
+trials-like = Probebecher: nur eingeben, was er ergab, dazwischen Strichpunkt
 
 ## Ratio: label, parts, doubt, error
 
@@ -465,30 +465,30 @@ part-resin = Harz
 part-hardener = Härter
 part-number = Komponente { $number }
 label-only =
-    { $known ->
-        [weight] Das Etikett nennt nur Gewichtsteile. Für Volumen die Dichte jeder Komponente eingeben.
-       *[other] Das Etikett nennt nur Volumenteile. Für Gewichte die Dichte jeder Komponente eingeben.
-    }
+    Das Etikett nennt nur { $known ->
+        [weight] Gewichtsteile. Für Volumen
+       *[other] Volumenteile. Für Gewichte
+    } Dichte jeder Komponente eingeben.
 label-amount-only =
-    { $known ->
-        [weight] Die Menge ist nach Gewicht. Für Volumen die Dichte jeder Komponente eingeben.
-       *[other] Die Menge ist nach Volumen. Für Gewichte die Dichte jeder Komponente eingeben.
-    }
+    Die Menge ist nach { $known ->
+        [weight] Gewicht. Für Volumen
+       *[other] Volumen. Für Gewichte
+    } Dichte jeder Komponente eingeben.
 label-no-name = Dieses Harzsystem
 label-by-link = Aus einem Link
     .text =
-        { $what ->
-            [pot-life] { $system } ist aus einem Link. Die Topfzeit mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
-            [both] { $system } ist aus einem Link. Verhältnis und Topfzeit mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
-           *[ratio] { $system } ist aus einem Link. Das Verhältnis mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
-        }
+        { $system } ist aus einem Link. { $what ->
+            [pot-life] Topfzeit
+            [both] Verhältnis und Topfzeit
+           *[ratio] Verhältnis
+        } mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
 label-example = Beispiel, nicht dein Etikett
     .text =
-        { $what ->
-            [pot-life] { $system }: Topfzeit von keinem Etikett bestätigt.
-            [both] { $system }: Verhältnis und Topfzeit von keinem Etikett bestätigt.
-           *[ratio] { $system }: Verhältnis von keinem Etikett bestätigt.
-        }
+        { $system }: { $what ->
+            [pot-life] Topfzeit
+            [both] Verhältnis und Topfzeit
+           *[ratio] Verhältnis
+        } mit keinem Etikett verglichen.
 label-whose = Welches Etikett
     .text = { $system }: { $whose }
     .no-name = Ohne Namen
@@ -513,75 +513,75 @@ ratio-compare = Was am genauesten misst
 ratio-pumps = Pumpen
 ratio-scale =
     .help = Bei Pumpen: nur zum Nachgeben.
-ratio-weighed-strokes = Dichten: für gewogene Hübe die Dichte jeder Komponente eingeben
+ratio-weighed-strokes = Dichten: für gewogene Hübe Dichte jeder Komponente eingeben
 ratio-putty-needs = Ein Volumen Spachtelmasse braucht sie.
-ratio-type-ml = Oder die Menge in mL eingeben.
-ratio-type-g = Oder die Menge in g eingeben.
+ratio-type-ml = Oder Menge in mL eingeben.
+ratio-type-g = Oder Menge in g eingeben.
 ratio-no-figure = noch kein Wert
 ratio-mixed-mass = Gemischt, nach Gewicht
 ratio-mixed-volume = Gemischt, nach Volumen
-    .rough = typische Dichten, nicht geprüft, einige Prozent ungenau
+    .rough = typische Dichten, nicht geprüft, auf einige Prozent
 ratio-mixed-density = Dichte der Mischung
-    .rough = gemischt, vor der Aushärtung, wenn sich die Volumen addieren
+    .rough = gemischt, vor der Aushärtung, Volumen als Summe
 ratio-by-weight = Nach Gewicht
 ratio-by-volume = Nach Volumen
 ratio-phr = Teile auf hundert Teile Harz, phr
-    .rough = die anderen Komponenten auf 100 Teile Harz, nach Gewicht
+    .rough = andere Komponenten auf 100 Teile Harz, nach Gewicht
 ratio-chemistry = Gegen die Chemie
     .text = { $share } von { $ideal } phr
-    .rough = Verhältnis des Etiketts gegen 100 AHEW / EEW. Nach dem Etikett richten.
+    .rough = Etikett gegen 100 AHEW / EEW. Etikett geht vor.
 ratio-far-off = Äquivalentgewichte
-    .text = Sie liegen weit vom Verhältnis des Etiketts. Prüfen, ob sie zu diesem Harz und diesem Härter gehören.
+    .text = Sie liegen weit vom Etikett. Prüfen, ob sie zu Harz und Härter gehören.
 ratio-wrong-way = Richtig herum?
-    .text = Mehr Härter als Harz: { $typed }. Hier kommt das Harz zuerst. Wenn das Etikett { $turned } meint, das eingeben.
+    .text = Mehr Härter als Harz: { $typed }. Hier Harz zuerst. Meint das Etikett { $turned }: das eingeben.
 ratio-label-apart = Stimmt das Etikett in sich?
-    .text = Nach Gewicht und Dichten weicht { $part } zu { $first } um { $off } vom Volumenverhältnis ab. Gewichte folgen dem ersten Verhältnis, Volumen dem zweiten.
+    .text = Nach Gewicht und Dichten weicht { $part } zu { $first } um { $off } vom Volumenverhältnis ab. Gewichte folgen dem ersten, Volumen dem zweiten.
 doubt-no-reading =
     .weight =
-        { $whence ->
-            [remembered] Noch kein Wert nach Gewicht. Die Dichten sind typisch, nicht geprüft.
-            [typed] Noch kein Wert nach Gewicht. Die Dichten haben zu wenige Stellen.
-           *[weighed] Noch kein Wert nach Gewicht. Die gleichen Volumen sind zu grob gewogen.
-        }
+        Noch kein Wert nach Gewicht. { $whence ->
+            [remembered] Dichten typisch, nicht geprüft
+            [typed] Dichten mit zu wenigen Stellen
+           *[weighed] Gleiche Volumen zu grob gewogen
+        }.
     .volume =
-        { $whence ->
-            [remembered] Noch kein Wert nach Volumen. Die Dichten sind typisch, nicht geprüft.
-            [typed] Noch kein Wert nach Volumen. Die Dichten haben zu wenige Stellen.
-           *[weighed] Noch kein Wert nach Volumen. Die gleichen Volumen sind zu grob gewogen.
-        }
-doubt-right-amount = Die richtige Menge Härter kann bis zu { $more } mehr oder { $less } weniger sein.
+        Noch kein Wert nach Volumen. { $whence ->
+            [remembered] Dichten typisch, nicht geprüft
+            [typed] Dichten mit zu wenigen Stellen
+           *[weighed] Gleiche Volumen zu grob gewogen
+        }.
+doubt-right-amount = Richtige Menge Härter: bis zu { $more } mehr oder { $less } weniger.
 doubt-way-out =
     { $basis ->
-        [weight] Gewichtsteile oder Dichten vom Etikett eingeben. Oder gleiche Volumen von beiden in einer Spritze wiegen.
-       *[other] Mit einer Waage messen oder die Dichten aus dem technischen Datenblatt eingeben.
+        [weight] Gewichtsteile oder Dichten vom Etikett eingeben. Oder gleiche Volumen beider in einer Spritze wiegen.
+       *[other] Mit einer Waage messen oder Dichten aus dem technischen Datenblatt eingeben.
     }
 doubt-no-figure =
     .weight =
-        { $whence ->
-            [remembered] kein Gewicht: Dichten typisch, nicht geprüft
-            [typed] kein Gewicht: Dichten mit zu wenigen Stellen
-           *[weighed] kein Gewicht: gleiche Volumen zu grob gewogen
+        kein Gewicht: { $whence ->
+            [remembered] Dichten typisch, nicht geprüft
+            [typed] Dichten mit zu wenigen Stellen
+           *[weighed] gleiche Volumen zu grob gewogen
         }
     .volume =
-        { $whence ->
-            [remembered] kein Volumen: Dichten typisch, nicht geprüft
-            [typed] kein Volumen: Dichten mit zu wenigen Stellen
-           *[weighed] kein Volumen: gleiche Volumen zu grob gewogen
+        kein Volumen: { $whence ->
+            [remembered] Dichten typisch, nicht geprüft
+            [typed] Dichten mit zu wenigen Stellen
+           *[weighed] gleiche Volumen zu grob gewogen
         }
 doubt-in-short = ±{ $off } wegen der Dichten
 doubt-beside = Verhältnis unsicher
     .text =
-        { $whence ->
-            [remembered] ±{ $off }: Dichten typisch, nicht geprüft
-            [typed] ±{ $off }: Dichten mit zu wenigen Stellen
-           *[weighed] ±{ $off }: gleiche Volumen zu grob gewogen
+        ±{ $off }: { $whence ->
+            [remembered] Dichten typisch, nicht geprüft
+            [typed] Dichten mit zu wenigen Stellen
+           *[weighed] gleiche Volumen zu grob gewogen
         }
     .rough =
-        { $basis ->
-            [weight] Härter bis zu { $more } mehr oder { $less } weniger. Die Gewichtsteile vom Etikett eingeben.
-           *[other] Härter bis zu { $more } mehr oder { $less } weniger. Die Volumenteile vom Etikett eingeben.
-        }
-aim-rough = bis { $good } % Fehler ist gut, { $much } % ist zu viel (unsere Einschätzung). Nach dem Etikett richten.
+        Härter bis zu { $more } mehr oder { $less } weniger. { $basis ->
+            [weight] Gewichtsteile
+           *[other] Volumenteile
+        } vom Etikett eingeben.
+aim-rough = bis { $good } % Fehler ist gut, { $much } % ist zu viel (unsere Einschätzung). Etikett geht vor.
 aim-our-own = { $aim } (unsere Einschätzung)
 error-in-ratio = Verhältnis stimmt
 error-short = zu wenig { $part }
@@ -592,8 +592,8 @@ error-poured = Mischfehler wie gegossen
 error-cost = Was der Fehler kostet
     .text = Erweichungspunkt bis zu { $most } niedriger
     .beyond = Erweichungspunkt mindestens { $most } niedriger
-    .short = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Harzes bindet nie, und keine Wärme härtet es aus. Aus dem Gedächtnis und einem idealen Netzwerk: keine Tabelle der Festigkeit gefunden.
-    .over = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Härters bindet nie: Er bildet Aminröte und nimmt Wasser auf. Aus dem Gedächtnis und einem idealen Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .short = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Harzes bindet nie, keine Wärme härtet es aus. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .over = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Härters bindet nie, bildet Aminröte, nimmt Wasser auf. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
 
 ## Fillers and doses
 
@@ -619,21 +619,21 @@ filling-stiffness = Wie steif
 filling-trade-word = wie { $trade }
 filling-blend = Stattdessen eine Füllstoffmischung
 filling-blend-share = Anteil nach Gewicht
-filling-shares-over = Anteile: Die Summe ist { $whole }, { $off } zu viel. Einen Anteil ändern, bis die Summe 100 % ist.
-filling-shares-short = Anteile: Die Summe ist { $whole }, { $off } zu wenig. Einen Anteil ändern, bis die Summe 100 % ist.
+filling-shares-over = Anteile: Summe { $whole }, { $off } zu viel. Einen Anteil ändern, bis die Summe 100 % ist.
+filling-shares-short = Anteile: Summe { $whole }, { $off } zu wenig. Einen Anteil ändern, bis die Summe 100 % ist.
 filling-batches = Eigene Ansätze mit diesem Füllstoff
 filling-batches-mixed = Harz und Härter
 filling-batches-before = Füllstoffdose vorher
 filling-batches-after = Füllstoffdose nachher
-    .less = Füllstoffdose nachher: weniger als vorher eingeben
-    .too-much = Füllstoffdose nachher: mehr als dreimal so viel Füllstoff wie Harz und Härter. Die Dose beide Male mitwiegen.
+    .less = Füllstoffdose nachher: weniger als vorher
+    .too-much = Füllstoffdose nachher: mehr als dreimal so viel Füllstoff wie Harz und Härter. Beide Male mit Dose wiegen.
 filling-batches-came-out = Wie steif es wurde
 filling-batches-count = Ansatz zählen
     .auto = außer er fällt aus der Reihe
     .always = immer
     .never = nie
-filling-doses-rise = jeden Wert höher als den davor eingeben, von der weichsten bis zur steifsten Stufe
-filling-packed = Die Körner würden { $share } der Spachtelmasse füllen. Sie berühren sich bei etwa { $touch }, ohne Flüssigkeit dazwischen. Weichere Spachtelmasse oder feineren Füllstoff wählen: höchstens { $most } auf 100 Teile Mischung nach Gewicht.
+filling-doses-rise = jeden Wert höher als den davor, weichste Stufe zuerst
+filling-packed = Körner würden { $share } der Spachtelmasse füllen. Bei etwa { $touch } berühren sie sich, ohne Flüssigkeit dazwischen. Weicher oder feineren Füllstoff wählen: höchstens { $most } auf 100 Teile Mischung nach Gewicht.
 filling-position =
     .level = Naht liegend, Hohlkehle nach oben
     .upright = Naht senkrecht oder an einer Wand
@@ -662,29 +662,29 @@ measure-levels = Wirklicher Stand im Becher
     .after = Nach dieser Komponente, am Strich
 measure-heights = Wirkliche Höhe im Becher
     .after = Nach dieser Komponente
-    .help = Vom Innenboden aus messen, am Stab entlang
+    .help = Vom Innenboden, am Stab entlang
 measure-syringes = Spritzen
-    .help = Für jede Komponente eine eigene Spritze nehmen.
+    .help = Je Komponente eine eigene Spritze.
 measure-graduated = Messbecher
 measure-cup = Becher
-    .help = Innen messen. Davon hängen die Striche am Rührstab ab.
+    .help = Innen messen, davon hängen die Striche am Rührstab ab.
 measure-air = Lufttemperatur
     .help = Wo der Becher steht. Leer: wie die Mischung oder laut Etikett.
 measure-temperature = Temperatur der Mischung
     .help = Leer: wie die Luft.
-measure-order = Diese Komponente vor den späteren eingeben
-measure-parts = Auf dem Etikett stehen nur { $count } Komponenten. Leer lassen.
-measure-rises = Mehr als den Stand davor eingeben: Im selben Becher steigt der Stand
+measure-order = Vor den späteren eingeben
+measure-parts = Etikett hat nur { $count } Komponenten. Leer lassen.
+measure-rises = Mehr als davor eingeben: Im selben Becher steigt der Stand
 measure-above =
     { $edge ->
         [rim] Höher als der Rand dieses Bechers. Höhe oder Becher prüfen.
        *[mark] Höher als der oberste Strich. Strich oder Becher prüfen.
     }
 measure-too-full =
-    { $edge ->
-        [rim] Der Rest stiege über den Rand. Alles in einen größeren Becher umfüllen und dort weitermachen, oder den Rest wiegen.
-       *[mark] Der Rest stiege über den obersten Strich. Alles in einen größeren Becher umfüllen und dort weitermachen, oder den Rest wiegen.
-    }
+    Der Rest stiege über den { $edge ->
+        [rim] Rand
+       *[mark] obersten Strich
+    }. In größeren Becher umfüllen, dort weiter, oder Rest wiegen.
 measure-as-read = selbst abgelesen
 measure-follows = an das Gemessene angepasst
 measure-example = Beispiel
@@ -697,11 +697,11 @@ measure-in-cup = Im Becher, mit Füllstoff
 ## Scale
 
 scale-densities = Dichten: { $why } Eine Waage braucht sie.
-scale-order = Diesen Wert vor den späteren eingeben
-scale-grows = Mehr als den Wert davor eingeben: Ohne neues Nullstellen steigt die Anzeige
+scale-order = Vor den späteren eingeben
+scale-grows = Mehr als davor eingeben: Ohne neues Nullstellen steigt die Anzeige
 scale-tare = Becher auf der Waage
-    .once = Einmal auf null stellen. Jede Komponente zugeben, bis die Waage diese Summe zeigt.
-    .each = Waage vor jeder Komponente auf null stellen.
+    .once = Einmal auf null stellen. Je Komponente zugeben, bis diese Summe dasteht.
+    .each = Vor jeder Komponente auf null stellen.
 # vor dem ersten Komma steht der Name groß, dahinter der Rest klein
 scale-reading = { $part }, bis die Waage zeigt
     .zeroed = { $part }, auf null, bis die Waage zeigt
@@ -710,25 +710,25 @@ scale-reading = { $part }, bis die Waage zeigt
 scale-poured = { $part } zugegeben
     .rough = selbst abgelesen, geplant { $mass }
 scale-over = Zu schwer für diese Waage
-    .text = Allein die Mischung wiegt { $mix }, die Waage geht bis { $most }. In zwei Bechern wiegen.
+    .text = Die Mischung allein wiegt { $mix }, die Waage geht bis { $most }. In zwei Bechern wiegen.
 scale-rounding = Mischfehler durch Runden
-    .rough = allein durch die Teilung der Waage: { $off }
+    .rough = allein durch die Teilung: { $off }
 scale-spread = Waage hält das Verhältnis auf
-    .step = bei etwa 95 von 100 Ansätzen, allein aus der Teilung von { $step } (kein Fehler der Waage eingegeben)
-    .own = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step } und dem Fehler der Waage von ±{ $error }
-    .densities = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step } und den Dichten
-    .both = bei etwa 95 von 100 Ansätzen, aus der Teilung von { $step }, dem Fehler der Waage von ±{ $error } und den Dichten
+    .step = bei etwa 95 von 100 Ansätzen, nur aus Teilung { $step } (kein Fehler der Waage eingegeben)
+    .own = bei etwa 95 von 100 Ansätzen, aus Teilung { $step } und Fehler der Waage ±{ $error }
+    .densities = bei etwa 95 von 100 Ansätzen, aus Teilung { $step } und Dichten
+    .both = bei etwa 95 von 100 Ansätzen, aus Teilung { $step }, Fehler der Waage ±{ $error } und Dichten
 scale-smallest =
-    .rough = aufgerundet, für { $aim } allein durch Ablesen, Runden kommt dazu
+    .rough = aufgerundet, für { $aim } allein durch Ablesen, dazu Runden
 scale-too-small = Ansatz zu klein für diese Waage
-    .text = Unter { $least } hält diese Waage das Verhältnis nicht. Mehr mischen oder eine feinere Waage nehmen.
+    .text = Unter { $least } hält diese Waage das Verhältnis nicht. Mehr mischen oder feinere Waage nehmen.
 scale-add = { $mass } auf der Waage
     .nothing = { $mass }, weniger als die Waage zeigen kann
 
 ## Pumps
 
 pumps-densities = Dichten: { $why } Pumpen brauchen sie.
-pumps-for-each = Pumpen: { $parts } Komponenten, aber { $pumps } Pumpen. Für jede Komponente einen Hub eingeben.
+pumps-for-each = Pumpen: { $parts } Komponenten, aber { $pumps } Pumpen. Je Komponente einen Hub eingeben.
 pumps-strokes =
     { $count ->
         [one] { $count } Hub
@@ -739,83 +739,83 @@ pumps-pumped = Gepumpt, gesamt
     .rough = gewünscht { $volume }
 pumps-error = Mischfehler durch ganze Hübe
     .rough = { $off }, wenn alle Hübe voll und gleich sind
-    .much = { $off }, mehr als { $aim }: wie unten nachgeben oder eine andere Menge mischen
-pumps-top-up = { $part }, für das genaue Verhältnis nachgeben
+    .much = { $off }, mehr als { $aim }: wie unten nachgeben oder andere Menge mischen
+pumps-top-up = { $part }, fürs genaue Verhältnis nachgeben
     .rough = nach den Hüben oben
 pumps-smallest = { $counts } Hübe, { $volume }
-    .rough = für { $aim } mit diesen Pumpen, nur durch ganze, gleiche Hübe, aufgerundet
+    .rough = für { $aim } mit diesen Pumpen, nur ganze, gleiche Hübe, aufgerundet
     .none = keiner mit diesen Pumpen
-    .tried = bis { $strokes } Hübe: Keine ganzen Zahlen halten { $aim }. Hübe messen, mit der Waage nachgeben oder wiegen.
+    .tried = bis { $strokes } Hübe: Keine ganzen halten { $aim }. Hübe messen, mit Waage nachgeben oder wiegen.
 pumps-yours = Sind das deine Pumpen?
-    .text = Das ist ein Beispiel: zwei gleiche Pumpen. Pumpen passend zum Verhältnis sind anders. Eingeben, was ein Hub jeder Pumpe liefert.
+    .text = Beispiel: zwei gleiche Pumpen. Pumpen fürs Verhältnis sind anders. Eingeben, was ein Hub jeder liefert.
 
 ## Marks on a cup
 
 marks-densities = Dichten: { $why } Spritzen und Messbecher brauchen sie.
-marks-for-each = Inhalt je Spritze: { $parts } Komponenten, aber { $syringes } Spritzen. Für jede Komponente eine eingeben.
+marks-for-each = Inhalt je Spritze: { $parts } Komponenten, aber { $syringes } Spritzen. Je Komponente eine eingeben.
 marks-drawn = { $part }, in eigener Spritze
     .wanted = gewünscht { $volume }
     .fills = { $times } × { $full } + { $last }
 marks-level = { $part }, bis zum Strich
     .rough = gewünscht { $volume }, bis zum Strich { $marked }
 marks-pours =
-    .one = Der Becher fasst { $holds }. Die Striche oben gelten für einen Ansatz.
-    .all = Der Becher fasst { $holds }. Die Striche oben gelten für einen Ansatz, alle zusammen geben { $volume }.
+    .one = Der Becher fasst { $holds }. Striche oben: für einen Ansatz.
+    .all = Der Becher fasst { $holds }. Striche oben: für einen Ansatz, alle zusammen { $volume }.
 marks-more = Viel mehr als gewünscht
-    .text = { $marked } statt { $wanted }: Keine kleinere Menge endet an einem Strich. Feinere Striche oder eine Waage nehmen.
+    .text = { $marked } statt { $wanted }: Keine kleinere Menge endet an einem Strich. Feinere Striche oder Waage nehmen.
 marks-none = Diese Striche sind zu grob
-    .text = Kein Strich dieses Bechers hält das Verhältnis auf { $aim }. Messbecher mit feineren Strichen, Spritzen oder eine Waage nehmen.
-    .finer = Kein Strich dieses Bechers hält das Verhältnis auf { $aim }. Bei Strichen im Abstand von { $step } muss ein Becher { $volume } fassen. Messbecher mit feineren Strichen, Spritzen oder eine Waage nehmen.
+    .text = Kein Strich hier hält das Verhältnis auf { $aim }. Feinere Striche, Spritzen oder Waage nehmen.
+    .finer = Kein Strich hier hält das Verhältnis auf { $aim }. Bei Strichen alle { $step } muss er { $volume } fassen. Feinere Striche, Spritzen oder Waage nehmen.
 marks-error = Mischfehler durch ganze Striche
 marks-spread = Ablesen hält das Verhältnis auf
-    .rough = bei etwa 95 von 100 Ansätzen, auf einen Strich in Augenhöhe abgelesen
+    .rough = bei etwa 95 von 100 Ansätzen, auf Augenhöhe
 marks-measured = Gemessen, ein Ansatz
     .rough = insgesamt gewünscht { $volume }
-marks-coarse = Striche zu grob für diese Komponente
-    .text = { $part }: { $volume }, Striche im Abstand von { $step }. Feinere Striche oder eine Waage nehmen, oder mehr mischen.
+marks-coarse = Striche zu grob hierfür
+    .text = { $part }: { $volume }, Striche alle { $step }. Feinere Striche oder Waage nehmen, oder mehr mischen.
 marks-smallest =
     .rough =
-        { $tool ->
-            [syringes] für { $wanted } nach Strichen und nach Ablesen, jedes für sich, mit diesen Spritzen, aufgerundet
-           *[graduated] für { $wanted } nach Strichen und nach Ablesen, jedes für sich, mit diesem Becher, aufgerundet
-        }
+        für { $wanted } nach Strichen und nach Ablesen, jedes für sich, mit { $tool ->
+            [syringes] diesen Spritzen
+           *[graduated] diesem Becher
+        }, aufgerundet
     .none =
-        { $tool ->
-            [syringes] keiner mit diesen Spritzen
-           *[graduated] keiner mit diesem Becher
+        keiner mit { $tool ->
+            [syringes] diesen Spritzen
+           *[graduated] diesem Becher
         }
-    .why = für { $wanted }. Feinere Striche oder eine Waage nehmen.
+    .why = für { $wanted }. Feinere Striche oder Waage nehmen.
 marks-too-small = Ansatz zu klein für diese Striche
-    .text = Unter { $least } halten diese Striche das Verhältnis nicht. Mehr mischen, feinere Striche oder eine Waage nehmen.
+    .text = Unter { $least } halten diese Striche das Verhältnis nicht. Mehr mischen, feinere Striche oder Waage nehmen.
 
 ## Stick
 
-stick-densities = Dichten: { $why } Ein Rührstab mit Strichen braucht sie.
+stick-densities = Dichten: { $why } Ein Rührstab braucht sie.
 stick-mark = { $part }, zugeben bis
     .rough = vom Innenboden aus, Stab senkrecht in der Mitte
 stick-pours =
-    .rough = Platz für { $volume }, mit Raum zum Rühren. Die Striche gelten für einen Ansatz. Oder einen größeren Becher nehmen.
-    .room = Platz für { $volume }, mit Raum zum Rühren. Oder einen größeren Becher nehmen.
+    .rough = Platz für { $volume }, mit Raum zum Rühren. Striche: für einen Ansatz. Oder größeren Becher nehmen.
+    .room = Platz für { $volume }, mit Raum zum Rühren. Oder größeren Becher nehmen.
 stick-each-mark = { $error } Fehler je Strich
 stick-spread = Mischfehler bei { $error } Fehler je Strich
-    .rough = üblich, wenn jeder Strich für sich abweicht; schlimmstenfalls { $worst }, gewünscht { $wanted }
+    .rough = üblich, wenn jeder für sich abweicht; schlimmstenfalls { $worst }, gewünscht { $wanted }
 stick-cost = { $part } { $error } zu hoch
     .rough = Mischfehler, { $off }
 stick-smallest =
-    .rough = für { $wanted } in diesem Becher, nach dem üblichen Fehler, aufgerundet
+    .rough = für { $wanted } in diesem Becher, üblicher Fehler, aufgerundet
     .none = keiner in diesem Becher
-    .why = selbst im vollen Becher kostet { $error } je Strich mehr als { $wanted }
+    .why = selbst voll kostet { $error } je Strich mehr als { $wanted }
 stick-narrower = Engeren Becher nehmen
-    .text = Ein gerader Becher, innen höchstens { $width } weit, hält das Verhältnis. Die Mischung steht { $height } hoch. Oder wiegen.
-    .none = Kein Becher ist eng genug und noch weit genug zum Rühren. Wiegen oder Spritzen nehmen.
+    .text = Ein gerader Becher, innen höchstens { $width } weit, hält das Verhältnis, Mischung { $height } hoch. Oder wiegen.
+    .none = Kein Becher ist eng und doch weit genug zum Rühren. Wiegen oder Spritzen nehmen.
     .rough = bei { $error } Fehler je Strich
 stick-narrows = Wird der Becher nach oben enger?
-    .text = Der Rand ist enger als der Boden. Vertauscht? Beide Werte tauschen. Sonst den Stab senkrecht in der Mitte halten, nicht an der Wand.
+    .text = Rand enger als Boden. Vertauscht? Dann tauschen. Sonst Stab senkrecht in der Mitte halten, nicht an der Wand.
 stick-yours = Ist das dein Becher?
-    .text = Diese Größe ist nur ein Beispiel. Deinen innen messen: Boden, Rand, Höhe.
+    .text = Nur ein Beispiel. Deinen innen messen: Boden, Rand, Höhe.
 stick-stands = Höhe im Becher
-    .rough = von { $height }, Füllstoff kommt dazu
-stick-drawing = Der Becher von der Seite, maßstäblich
+    .rough = von { $height }, dazu Füllstoff
+stick-drawing = Becher von der Seite, maßstäblich
     .mark = { $part } bis { $height }
     .told = Ein Becher, innen { $height } hoch: { $marks }.
 
@@ -829,42 +829,42 @@ tools-way =
     .pumps = Pumpen
 tools-best = Hier am genauesten
     .text = { $tool }, { $within }
-    .rough = Runden und Ablesen dieses Ansatzes zusammen, gewünscht { $wanted }
+    .rough = Runden und Ablesen zusammen, gewünscht { $wanted }
 tools-none-holds = Kein Werkzeug hält das Verhältnis
-    .text = Kein Werkzeug hier hält ±{ $limit } bei einem so kleinen Ansatz. Mehr mischen oder ein feineres Werkzeug nehmen.
+    .text = Keines hier hält ±{ $limit } bei so kleinem Ansatz. Mehr mischen oder feineres Werkzeug nehmen.
 tools-here = hier { $within }, im Verhältnis ab { $least }
     .none = hier { $within }, kein Ansatz im Verhältnis für { $wanted }
 tools-counts =
     .scale = hier: Runden und Ablesen zusammen. Kleinster Ansatz: nur Ablesen.
     .marks = hier: Runden und Ablesen zusammen. Kleinster Ansatz: jedes für sich.
-    .pumps = Hübe weichen um { $deviation } ab (Standardabweichung, typischer Wert, nicht geprüft). Kleinster Ansatz: nur ganze Hübe.
+    .pumps = Hübe weichen um { $deviation } ab (Standardabweichung, typisch, nicht geprüft). Kleinster Ansatz: nur ganze Hübe.
 tools-unfit =
-    .scale = nicht für dieses Etikett: Seine Dichten sind zu ungenau für Gewichte
-    .volumes = nicht für dieses Etikett: für jede Komponente ist eines nötig, dazu Dichten oder Volumenteile
-    .graduated = seine Striche sind zu grob für dieses Verhältnis
+    .scale = nicht für dieses Etikett: Dichten zu ungenau für Gewichte
+    .volumes = nicht für dieses Etikett: je Komponente eines nötig, dazu Dichten oder Volumenteile
+    .graduated = Striche zu grob für dieses Verhältnis
 
 ## Thicken
 
 thicken-scoop = Ein gestrichener Messlöffel fasst
 thicken-position = Lage der Naht
 thicken-layer = Spachtelmasse je Gang, Dicke
-    .help = Von der Ecke nach außen gemessen (Kehldicke).
+    .help = Von der Ecke nach außen (Kehldicke).
 thicken-purpose = Verwendet für
     .seam = Tragende Naht
     .fairing = Nur zum Straken
-thicken-densities = Dichten: für jede Komponente eine eingeben. Spachtelmasse braucht Gewicht und Volumen.
+thicken-densities = Dichten: je Komponente eine eingeben. Spachtelmasse braucht Gewicht und Volumen.
 thicken-packed = Zu viel Füllstoff
 thicken-filler = Füllstoff
     .this = Dieser Füllstoff
-    .caution = Staub: Atemschutz mit Partikelfilter aufsetzen, bevor die Dose geöffnet wird. Deckel sofort wieder schließen.
+    .caution = Staub: Partikelfilter aufsetzen, bevor die Dose aufgeht. Deckel sofort wieder schließen.
 thicken-both = { $one } und { $other }
 thicken-scoops = { $filler }, gestrichene Messlöffel
     .text = { $scoops } zu je { $volume }
-    .rough = auf halbe Messlöffel. Loses Pulver weicht um ein Drittel und mehr ab: Das Gewicht entscheidet.
+    .rough = auf halbe Messlöffel. Loses Pulver weicht ein Drittel und mehr ab: Gewicht entscheidet.
 thicken-loose = { $filler }, lose
-    .rough = wie es in der Dose liegt, nicht gerüttelt. Eingebaute Füllstoffe: typischer Wert, nicht geprüft.
+    .rough = wie in der Dose, nicht gerüttelt. Eingebaute Füllstoffe: typischer Wert, nicht geprüft.
 thicken-first = Zuerst einrühren
-    .rough = { $share } vom Füllstoff. Boden und Ecken abstreifen. Dann den Rest nach und nach zugeben.
+    .rough = { $share } davon. Boden und Ecken abstreifen. Dann Rest nach und nach zugeben.
 thicken-share =
     .half = die Hälfte
     .third = ein Drittel
@@ -872,9 +872,9 @@ thicken-share =
 thicken-dose = Füllstoff auf 100 Teile Mischung, nach Gewicht
     .memory = ±{ $spread }, aus dem Gedächtnis
     .own =
-        { $count ->
-            [one] ±{ $spread }, aus { $count } eigenen Ansatz
-           *[other] ±{ $spread }, aus { $count } eigenen Ansätzen
+        ±{ $spread }, aus { $count ->
+            [one] 1 eigenen Ansatz
+           *[other] { $count } eigenen Ansätzen
         }
 thicken-putty = Spachtelmasse
     .rough = mit { $air } Luft, aus dem Gedächtnis ({ $range })
@@ -882,27 +882,27 @@ thicken-density = Dichte der Spachtelmasse
     .rough = mit Luft
 thicken-thicker = Zäher als die Flüssigkeit
     .text = etwa { $times }-mal so zäh
-    .rough = Kugeln, die nicht aneinander haften, Krieger & Dougherty (1959)
-thicken-room = Die Spachtelmasse passt nicht in den Becher
+    .rough = nicht haftende Kugeln, Krieger & Dougherty (1959)
+thicken-room = Spachtelmasse passt nicht in den Becher
     .text = { $volume }, Platz im Becher { $room }
-    .rough = mit Raum zum Rühren. Die Flüssigkeiten verrühren, dann alles für den Füllstoff in einen größeren Behälter umfüllen.
+    .rough = mit Raum zum Rühren. Flüssigkeiten verrühren, dann für den Füllstoff in größeren Behälter umfüllen.
 thicken-needed = Steif genug gegen Absacken
     .none = keine der fünf Stufen
-    .doubled = Gewicht der Lage (rho g h), verdoppelt: Fließgrenzen sind typische Werte, nicht geprüft (halb bis doppelt)
-    .times = Gewicht der Lage (rho g h), mal { $sure }: Fließgrenzen sind typische Werte, nicht geprüft (1/{ $sure }- bis { $sure }-fach)
-    .overhead = { $how }. Über Kopf muss die Spachtelmasse auch haften: in dünnen Gängen eindrücken.
+    .doubled = Gewicht der Lage (rho g h), verdoppelt: Fließgrenzen typisch, nicht geprüft (halb bis doppelt)
+    .times = Gewicht der Lage (rho g h), mal { $sure }: Fließgrenzen typisch, nicht geprüft (1/{ $sure }- bis { $sure }-fach)
+    .overhead = { $how }. Über Kopf muss sie auch haften: in dünnen Gängen eindrücken.
 thicken-pass = Höchstens in einem Gang
-    .rough = bei dieser Steifigkeit und Lage der Naht, abgerundet
+    .rough = bei dieser Steifigkeit und Lage, abgerundet
 thicken-sags = Das sackt ab
-    .passes = „{ $stiffness }“ ist zu weich für { $layer } hier. In Gängen von höchstens { $thickest } auftragen.
-    .stiffer = „{ $stiffness }“ ist zu weich für { $layer } hier. Steifer machen: „{ $stiffer }“. Oder in Gängen von höchstens { $thickest } auftragen.
+    .passes = „{ $stiffness }“ zu weich für { $layer } hier. In Gängen bis { $thickest } auftragen.
+    .stiffer = „{ $stiffness }“ zu weich für { $layer } hier. Steifer: „{ $stiffer }“. Oder in Gängen bis { $thickest } auftragen.
 thicken-fairing-only = Nicht für eine tragende Naht
     .text = { $fillers }: nur zum Straken, nie für Last in einer Naht. Holzmehl, Baumwollflocken oder pyrogene Kieselsäure nehmen.
-    .rough = übliche Praxis, das technische Datenblatt entscheidet
+    .rough = übliche Praxis, technisches Datenblatt entscheidet
 thicken-may-it-carry = Darf das Last tragen?
-    .text = { $fillers }: keine Angabe in „Ausrüstung“. Im technischen Datenblatt nachsehen, ob für tragende Nähte, dann dort eintragen.
+    .text = { $fillers }: keine Angabe in „Ausrüstung“. Im technischen Datenblatt nachsehen, ob für tragende Nähte, und eintragen.
 thicken-not-alone = Steht nicht allein
-    .text = { $filler }: setzt sich ab und fließt. Einen Teil durch pyrogene Kieselsäure ersetzen.
+    .text = { $filler }: setzt sich ab und fließt. Teil durch pyrogene Kieselsäure ersetzen.
     .rough = aus dem Gedächtnis
 thicken-own = Eigene Ansätze ändern die Dosis um
     .rough = eigene Ansätze zählen { $share }, die Tabelle den Rest
@@ -911,9 +911,9 @@ thicken-batch = Eigener Ansatz { $number }
     .counts = zählt
     .left-out = zählt nicht
 thicken-odd = Ansatz { $number } fällt aus der Reihe
-    .text = Dosis { $change } gegenüber der Tabelle, die anderen Ansätze zeigen übereinstimmend etwas anderes. Dosengewichte und Steifigkeit prüfen. Zählt nicht, bis „Ansatz zählen“ auf „immer“ steht. Oder entfernen.
+    .text = Dosis { $change } gegenüber der Tabelle, die anderen zeigen zusammen anderes. Dosengewichte und Steifigkeit prüfen. Zählt nicht, bis „Ansatz zählen“ auf „immer“ steht. Oder entfernen.
 thicken-contradict = Zwei Ansätze widersprechen sich
-    .text = Einer nahm { $more } mehr Füllstoff als der andere bei gleicher Steifigkeit. Ein dritter Ansatz zeigt, welcher stimmt.
+    .text = Einer nahm { $more } mehr Füllstoff als der andere für gleiche Steifigkeit. Ein dritter zeigt, welcher stimmt.
 thicken-far = Weit weg von der Tabelle
     .text = Dosis { $change } gegenüber der Tabelle. Dosengewichte und Steifigkeit prüfen.
 
@@ -924,41 +924,41 @@ rescue-asked = Beim Ansatz ging etwas schief
     .no = Nein
     .yes = Ja, was nun?
 rescue-in-cup = Jetzt im Becher
-    .help = In der Reihenfolge der Komponenten, ohne Füllstoff. Leer: die Werte oben.
+    .help = In Reihenfolge der Komponenten, ohne Füllstoff. Leer: Werte oben.
     .mass = Nach Gewicht
     .strokes = oder gezählte Hübe
-    .missing = die Menge jeder Komponente eingeben, 0 für keine
-    .empty = der Becher ist leer. Wie oben von null an mischen.
+    .missing = Menge jeder Komponente eingeben, 0 für keine
+    .empty = Becher leer. Wie oben von null an mischen.
 rescue-mass =
-    .each = das Gewicht jeder Komponente eingeben, 0 für keine
-    .parts = auf dem Etikett stehen nur { $count } Komponenten. Übrige leer lassen.
+    .each = Gewicht jeder Komponente eingeben, 0 für keine
+    .parts = Etikett hat nur { $count } Komponenten. Übrige leer lassen.
 rescue-strokes =
     .both = Gezählte Hübe: Hübe oder Gewicht eingeben, nicht beides
-    .pumps = Gezählte Hübe: unter „Gemessen mit“ „Pumpen“ wählen oder das Gewicht eingeben
-    .each = Pumpen: für jede Komponente einen Hub eingeben
-    .densities = Dichten: für jede Komponente eine eingeben, Hübe brauchen sie hier
+    .pumps = Gezählte Hübe: unter „Gemessen mit“ „Pumpen“ wählen oder Gewicht eingeben
+    .each = Pumpen: je Komponente einen Hub eingeben
+    .densities = Dichten: je Komponente eine eingeben, für Hübe
 rescue-filler-in = Füllstoff schon drin
 rescue-first-contact = Erster Kontakt von Harz und Härter, bei Minute
 rescue-now = Jetzt, bei Minute
-    .before = Jetzt: darf nicht vor dem ersten Kontakt liegen
+    .before = Jetzt: nicht vor dem ersten Kontakt
 rescue-half-told = Bei welcher Masse und Temperatur?
-    .text = Masse und Temperatur zur Topfzeit vom Etikett eingeben. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+    .text = Masse und Temperatur zur Topfzeit vom Etikett eingeben. Bis dahin: warm oder fadenziehend nicht mehr zu retten.
 rescue-untold = Wie viel Zeit bleibt?
-    .text = Topfzeit vom Etikett eingeben. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+    .text = Topfzeit vom Etikett eingeben. Bis dahin: warm oder fadenziehend nicht mehr zu retten.
 rescue-no-warmth = Wie warm ist die Mischung?
-    .text = Ihre Temperatur eingeben: Die Minuten hängen davon ab. Bis dahin gilt: Warm oder fadenziehend ist nicht mehr zu retten.
+    .text = Ihre Temperatur eingeben: Davon hängen die Minuten ab. Bis dahin: warm oder fadenziehend nicht mehr zu retten.
 rescue-signs = Egal, was die Uhr sagt
     .text = Warm an der Hand, fadenziehend oder klumpig: nicht mehr zu retten.
     .rough = übliche Praxis
 # „Die Mischung“; steht hinter „Nicht mehr zu retten“
 rescue-spread-out = Die Mischung kann überhitzen. Sofort dünn ausbreiten: im Freien, auf bloßem Erdboden oder in einer Schale, nie unter einem Deckel. Qualmt sie oder ist sie zu heiß zum Halten: stehen lassen und Abstand halten. Dann einen neuen Ansatz mischen.
 rescue-usable = Verarbeitungszeit ab erstem Kontakt
-    .rough = { $rest }. Abgerundet. Beide Zeiten eingeben, um die Restzeit zu sehen.
+    .rough = { $rest }. Abgerundet. Für die Restzeit beide Zeiten eingeben.
 rescue-late = Nicht mehr zu retten
     .text = Keine Zeit mehr zum Zugeben und Rühren.
     .rough = Verarbeitungszeit { $usable } ab erstem Kontakt: { $rest }
 rescue-left = Restzeit
-    .rough = für die neue Gesamtmenge, mit { $stir } Rühren, abgerundet. Insgesamt { $usable } ab erstem Kontakt: { $rest }.
+    .rough = alles zusammen, mit { $stir } Rühren, abgerundet. Insgesamt { $usable } ab erstem Kontakt: { $rest }.
 rescue-missing = Eine Komponente fehlt
     .text = Davon ist noch nichts im Becher.
 rescue-off = Mischfehler im Becher
@@ -970,24 +970,24 @@ rescue-add = { $part }, zugeben
 rescue-nothing = Nichts zugeben
     .text = Die Mischung stimmt im Verhältnis.
 rescue-least = { $part }, mindestens zugeben
-    .rough = um { $aim } einzuhalten, aufgerundet
+    .rough = für { $aim }, aufgerundet
 rescue-how = Wie
-    .text = Waage mit dem Becher auf null stellen. Zugeben, dann alles neu verrühren.
+    .text = Waage mit Becher auf null stellen. Zugeben, dann alles neu verrühren.
 rescue-total = Danach im Becher, flüssig
     .rough = für das genaue Verhältnis
 rescue-filler = Füllstoff, für gleiche Steifigkeit
-    .rough = Füllstoff zählt nie zum Verhältnis. Vorher die Flüssigkeiten gut einrühren.
+    .rough = Zählt nie zum Verhältnis. Vorher Flüssigkeiten gut einrühren.
     .least = Füllstoff bei kleinster Zugabe
 rescue-stirred = Mit Füllstoff darin
-    .text = Flüssiges mischt sich langsam in Spachtelmasse: durcharbeiten, bis keine Schliere bleibt, auch am Boden und in den Ecken.
+    .text = Flüssiges mischt sich langsam in Spachtelmasse: durcharbeiten, bis keine Schliere bleibt, auch an Boden und Ecken.
     .rough = übliche Praxis
 rescue-no-room = Passt nicht in den Becher
     .text = { $volume }, Platz im Becher { $room }
-    .rough = mit Raum zum Rühren. Alles in einen größeren Becher umfüllen, diesen sauber auskratzen, dann zugeben.
+    .rough = mit Raum zum Rühren. In größeren Becher umfüllen, diesen auskratzen, dann zugeben.
 rescue-fits = Passt in den Becher
     .text = { $volume } von { $room }
     .rough = mit Raum zum Rühren
-    .filler = mit Raum zum Rühren, Füllstoff kommt dazu
+    .filler = mit Raum zum Rühren, dazu Füllstoff
 
 ## Pour step by step
 
@@ -1009,10 +1009,10 @@ pouring-asks =
     .pumps = Gepumpte Hübe
     .syringes = Aufgezogen, gesamt
     .stands = Stand
-pouring-zero = Zuerst die Waage auf null stellen.
+pouring-zero = Erst Waage auf null stellen.
 pouring-one-of = { $pours }: einer davon. { $under }
 pouring-off = Mischfehler, jetzt
-    .under = { $off }. Herausnehmen geht nicht: Fehlendes zugeben.
+    .under = { $off }. Fehlendes zugeben, herausnehmen geht nicht.
     .said = Verhältnis falsch. Erst den Ansatz retten, dann weiter.
 pouring-warned = { $label }: { $text }
     .figure = { $label }: { $text }.
@@ -1022,13 +1022,13 @@ pouring-stir = Rühren, nur Flüssiges
     .cold = Tippen startet die Uhr. { -pouring-scrape } Unter { $cold }: { $longer }. Übliche Praxis.
     .said = { $time } rühren. { -pouring-scrape }
 pouring-first = { $fillers }, zuerst { $share }
-    .caution = Erst wenn die Flüssigkeiten ganz vermischt sind.
+    .caution = Erst wenn Flüssigkeiten ganz vermischt sind.
     .said = Jetzt der Füllstoff. Zuerst { $mass }. Einrühren.
 pouring-rest = { $fillers }, nach und nach, etwa
     .under = Aufhören, wenn die Steifigkeit stimmt: { $dose }. { -pouring-scrape }
-    .said = Den Rest nach und nach, etwa { $mass }. Aufhören, wenn die Steifigkeit stimmt.
+    .said = Rest nach und nach, etwa { $mass }. Aufhören, wenn die Steifigkeit stimmt.
 pouring-weigh = Füllstoffdose wieder wiegen
-    .under = Gewicht vorher und nachher eingeben, und wie steif es wurde. Spätere Dosierungen richten sich dann nach den eigenen Ansätzen.
+    .under = Beide Gewichte eingeben, und wie steif es wurde. Spätere Dosen folgen dann eigenen Ansätzen.
     .said = Füllstoffdose wieder wiegen.
 pouring-done = Fertig, jetzt verarbeiten
     .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verarbeiten.
@@ -1060,23 +1060,23 @@ cup-time-clock = Uhr starten
 container-cup = Becher
     .help = Steht auf der Werkbank
 container-bag = Spritzbeutel
-    .help = Voller Spritzbeutel in der Hand oder auf der Werkbank
+    .help = Voll in der Hand oder auf der Werkbank
 container-tray = Schale
-    .help = In einer flachen Schale ausgebreitet
+    .help = In einer flachen Schale
 container-bead = Hohlkehle auf Holz
     .help = Spachtelmasse, in die Ecke gezogen
 container-roll = Gerolltes nasses Glasband
-    .help = Aufgerollt: wieder eine dicke Masse
+    .help = Gerollt: wieder eine dicke Masse
 container-film = Dünner Film
-    .help = Auf Holz aufgetragen und ausgerollt
+    .help = Auf Holz gerollt
 # „Er“ ist der Ansatz; dahinter steht „, etwa 20 min nach dem Mischen.“
 hot-holds = Er wird zu heiß zum Halten und erweicht den Becher
     .may = Er kann zu heiß zum Halten werden und den Becher erweichen
-hot-runs-away = Er qualmt, schäumt, lässt den Becher schmelzen, verbrennt die Haut und kann Feuer fangen
-    .may = Er kann qualmen, schäumen, den Becher schmelzen lassen, die Haut verbrennen und Feuer fangen
-hot-pot-caution = Nicht allein lassen. Solange er sich in der Hand halten lässt: nach draußen bringen. Auf bloßen Erdboden stellen, weg von allem Brennbaren. Dünn ausbreiten, wenn er noch fließt. Nie einen Deckel darauf, nie in den Müll. Vom Rauch fernhalten. Rauch oder Flammen drinnen: hinausgehen, Tür zu, Feuerwehr rufen.
+hot-runs-away = Er qualmt, schäumt, schmilzt den Becher, verbrennt Haut und kann Feuer fangen
+    .may = Er kann qualmen, schäumen, den Becher schmelzen, Haut verbrennen und Feuer fangen
+hot-pot-caution = Nicht allein lassen. Solange er sich in der Hand halten lässt: nach draußen bringen. Auf bloßen Erdboden stellen, weg von allem, was brennt. Dünn ausbreiten, wenn er noch fließt. Nie einen Deckel darauf, nie in den Müll. Vom Rauch fernhalten. Rauch oder Flammen drinnen: raus, Tür zu, Feuerwehr rufen.
 heat-temperature = Lufttemperatur
-    .missing = die Temperatur am Ort des Ansatzes eingeben. Alle Zeiten hängen davon ab.
+    .missing = Temperatur am Ort des Ansatzes eingeben. Davon hängen alle Zeiten ab.
 heat-system = Harzsystem
 heat-batch = Masse im Behälter
     .help = Mit Füllstoff.
@@ -1087,11 +1087,11 @@ heat-where = Wohin der Ansatz kommt
 heat-resin = Harztemperatur
     .help = Beim Mischen. Leer: wie die Luft.
 heat-filler = Anteil Füllstoff oder Glas
-    .help = Anteil am Gesamtgewicht. Leer: keiner; in nassem Glasband { $glass } % Glas (unsere Einschätzung).
+    .help = Anteil am Gewicht. Leer: keiner; in nassem Glasband { $glass } % Glas (unsere Einschätzung).
 heat-grain = Reindichte des Füllstoffs
     .help = Leer: Holzmehl, { $flour } (aus dem Gedächtnis). Für nasses Glasband nicht nötig.
 heat-wanted = Muss verarbeitbar bleiben für
-    .help = Zeigt den größten Ansatz, der so lange hält.
+    .help = Zeigt den größten, der so lange hält.
 heat-cup-width = Becher, Innenweite
     .help = Leer: so weit, wie die Mischung hoch steht.
 heat-bag-width = Spritzbeutel, Dicke gefüllt
@@ -1118,16 +1118,16 @@ heat-timing =
     .mass = Masse
     .in = Behälter
 heat-label =
-    .mass = Topfzeit: auch die Masse eingeben, für die sie gilt. Ein anderer Becher ergibt eine andere Zeit.
-    .temperature = Topfzeit: auch die Temperatur eingeben, für die sie gilt. Eine andere Temperatur ergibt eine andere Zeit.
+    .mass = Topfzeit: auch ihre Masse eingeben. Anderer Becher, andere Zeit.
+    .temperature = Topfzeit: auch ihre Temperatur eingeben. Andere Temperatur, andere Zeit.
     .film = Verarbeitungszeit als dünner Film: auch ihre Temperatur eingeben
-    .unknown = Topfzeit vom Etikett mit Masse und Temperatur eingeben. Oder eine eigene Zeit, nach der ein Ansatz anzog.
+    .unknown = Topfzeit vom Etikett mit Masse und Temperatur eingeben. Oder eine eigene, nach der ein Ansatz anzog.
 usable-means =
-    .open = { $share } % von { $minutes } min, Topfzeit vom Etikett als Ende gerechnet
+    .open = { $share } % von { $minutes } min, Topfzeit vom Etikett als Ende
     .gel = { $share } % von { $minutes } min, Gelzeit vom Etikett
     .work = { $share } % von { $minutes } min, Verarbeitungszeit vom Etikett
-    .gone = { $share } % von { $minutes } min, denn ein Ansatz, der nicht schneller aushärtet, war { $seen }
-    .good = { $share } % von { $minutes } min, denn ein Ansatz, der nicht langsamer aushärtet, war { $seen }
+    .gone = { $share } % von { $minutes } min, denn ein nicht schnellerer Ansatz war { $seen }
+    .good = { $share } % von { $minutes } min, denn ein nicht langsamerer Ansatz war { $seen }
     .timed = { $share } % von { $minutes } min, bis es dick ist, { $counted }
 # steht in Klammern
 usable-whose =
@@ -1138,10 +1138,10 @@ usable-warmer = je { "10 K" } wärmer halb so lang
 usable-rule =
     .film-label = Filmzeit vom Etikett, { $warmer }
     .multiple = { $times }-mal die Topfzeit von { $hundred } ({ $whose }), { $warmer }
-    .tray = wie im Becher, so tief wie diese Schicht, höchstens wie ein Film
+    .tray = wie im Becher, tief wie diese Schicht, höchstens wie ein Film
     .root = nach der Kubikwurzel der Masse ({ $whose }), { $warmer }
     .power = nach der Masse hoch { $power } ({ $whose }), { $warmer }
-usable-open-ends = Wärme, Härter, Becher und Luft streuen so weit, aus dem Gedächtnis
+usable-open-ends = so streuen Wärme, Härter, Becher und Luft, aus dem Gedächtnis
 usable-peak =
     .over = über { $most }
     .or-hardly = { $hot } oder kaum wärmer als die Luft
@@ -1167,15 +1167,15 @@ heat-minutes = { $minutes } min
     .hours = { $hours } h
     .both = { $hours } h { $minutes } min
 heat-usable = Verarbeitbar für
-    .rough = { $meaning }. Die kürzere von zwei Schätzungen, abgerundet, bei { $air }. Aufhören, sobald es dicker wird.
+    .rough = { $meaning }. Kürzere von zwei Schätzungen, abgerundet, bei { $air }. Aufhören, sobald es dicker wird.
 heat-air = { $air } Luft
 heat-cold = Zu kalt für dieses System
-    .text = Die niedrigste Verarbeitungstemperatur ist { $lowest }. Darunter kann die Aushärtung für immer stehen bleiben, auch wenn die Mischung flüssig bleibt. Erst Werkstatt, Holz und Harz wärmen oder einen schnelleren Härter nehmen.
+    .text = Niedrigste Verarbeitungstemperatur: { $lowest }. Darunter kann die Aushärtung für immer stehen bleiben, auch wenn die Mischung flüssig bleibt. Erst Werkstatt, Holz und Harz wärmen oder schnelleren Härter nehmen.
 heat-peak = Erwartete Spitzentemperatur
     .hardly = kaum wärmer als die Luft
     .hardly-rough = höchstens { $within } Abstand zur Luft
-    .rough = Wenn alles im Behälter bleibt ({ $open }). Die Mitte wird heißer, um bis zu ein Viertel des Anstiegs.
-    .below = Wenn alles im Behälter bleibt ({ $open }). Beide Enden bleiben unter { $hot }. Die Mitte wird heißer, um bis zu ein Viertel des Anstiegs.
+    .rough = Wenn alles im Behälter bleibt ({ $open }). Mitte heißer um bis zu ein Viertel des Anstiegs.
+    .below = Wenn alles im Behälter bleibt ({ $open }). Beide Enden bleiben unter { $hot }. Mitte heißer um bis zu ein Viertel des Anstiegs.
 heat-runaway =
     .hot = Dieser Ansatz wird heiß
     .may-hot = Dieser Ansatz kann heiß werden
@@ -1185,10 +1185,10 @@ heat-runaway =
     .may = { $does }, ab { $time } nach dem Mischen. { $do }
 heat-do =
     .use = Binnen { $time } verarbeiten oder dünn ausbreiten.
-    .shade = Erst in den Schatten stellen. Dann verarbeiten oder dünn ausbreiten.
+    .shade = Erst in den Schatten, dann verarbeiten oder dünn ausbreiten.
     .thinner = Dünner ausbreiten oder weniger mischen.
 heat-deep = Ist der Becher weiter?
-    .text = Bei { $across } Innenweite steht dieser Ansatz { $high } hoch. Die wirkliche Innenweite des Bechers eingeben.
+    .text = Bei { $across } Innenweite steht er { $high } hoch. Wirkliche Innenweite eingeben.
 heat-tray = Sofort in die Schale gegossen
     .sun = In einer Schale in dieser Sonne
     .no-help = hilft nicht: erst in den Schatten, dann in die Schale
@@ -1197,25 +1197,25 @@ heat-gain = { $time } länger
     .none = keine Zeit gewonnen
 heat-largest = Größter Ansatz für { $time }
     .none = in diesem Behälter keiner
-    .none-rough = Hier halten nicht einmal ein paar Gramm so lange. Schale, langsameren Härter oder kühlere Tageszeit nehmen.
-    .none-sun = Hier halten nicht einmal ein paar Gramm so lange. Schatten, langsameren Härter oder kühlere Tageszeit nehmen.
+    .none-rough = Hier halten selbst ein paar Gramm nicht so lange. Schale, langsameren Härter oder kühlere Tageszeit nehmen.
+    .none-sun = Hier halten selbst ein paar Gramm nicht so lange. Schatten, langsameren Härter oder kühlere Tageszeit nehmen.
     .more = { $mass } oder mehr
     .more-rough = die Zeit ist nicht die Grenze
-    .rough = nach der kürzeren der beiden Schätzungen, abgerundet
+    .rough = nach der kürzeren Schätzung, abgerundet
 heat-too-much = Zu viel für diese Zeit
-    .text = Höchstens { $mass } auf einmal mischen oder sofort in die Schale gießen.
+    .text = Höchstens { $mass } auf einmal mischen oder sofort in die Schale.
     .sun = Höchstens { $mass } auf einmal mischen.
 heat-thick = Dick nach
     .rough = { $share } % davon zählen als verarbeitbar (unsere Einschätzung)
 heat-balance = Nach der Wärmebilanz
-    .rough = { $slow } bis { $fast } mit anderen passenden Aktivierungsenergien, eine Temperatur im ganzen Ansatz
+    .rough = { $slow } bis { $fast } mit anderen passenden Aktivierungsenergien, überall gleich warm
 heat-quick = Nach der Faustregel
     .rough = { $rule }; aus dem Gedächtnis
 heat-then = Temperatur am Ende der Verarbeitungszeit
     .rough = nach der Wärmebilanz: dick oder zu heiß zum Halten
 heat-layer = Schicht, die in der Schale kühl bleibt
     .text = höchstens { $layer }
-    .rough = vorsichtige Grenze: schnellste Reaktion, kein Harz verbraucht
+    .rough = vorsichtig: schnellste Reaktion, kein Harz verbraucht
 heat-in-mix = Wärme im gemischten Harz
     .text = { $heat } J/g
     .rough = aus Verhältnis und Äquivalentgewicht, { $least } bis { $most } kJ/mol
@@ -1223,22 +1223,22 @@ heat-fact =
     .pot = Topfzeit vom Etikett
     .film = Filmzeit vom Etikett
     .own = Eigene Zeit { $number }
-    .good = zählt nur für Ansätze, die nicht schneller aushärten
+    .good = nur für nicht schnellere Ansätze
     .met = stimmt
     .long = Schätzung war { $off } % zu lang
     .short = Schätzung war { $off } % zu kurz
     .rough = eigene Zeiten gehen denen vom Etikett vor
 heat-apart = Passen diese Zeiten zusammen?
-    .text = Eine Mischung kann sie nicht alle haben: Sie liegen mehr als { $apart } % auseinander. Bei jeder Minuten, Masse und Temperatur prüfen. Eigene Zeiten zählen zuerst.
+    .text = Keine Mischung hat sie alle: mehr als { $apart } % auseinander. Je Minuten, Masse und Temperatur prüfen. Eigene Zeiten zählen zuerst.
 heat-energy = Aktivierungsenergie
     .text = { $energy } kJ/mol
-    .rough = in den veröffentlichten Grenzen { $least } bis { $most }, oder { $middle }, wenn die Zeiten sie nicht zeigen
+    .rough = in den veröffentlichten Grenzen { $least } bis { $most }. { $middle }, wenn Zeiten sie nicht zeigen
 heat-memory = Zeiten nicht von deinem Etikett
-    .text = Die Topfzeit dieses eingebauten Systems ist ein typischer Wert, nicht geprüft. Die von deinem Etikett eingeben, mit Masse und Temperatur.
+    .text = Topfzeit dieses eingebauten Systems: typischer Wert, nicht geprüft. Die vom Etikett eingeben, mit Masse und Temperatur.
 heat-plan = Den Tag planen
 heat-test = Probebecher: eigene Zeiten
 heat-curve = Temperatur im Lauf der Zeit
-    .told = Hinterlegt: verarbeitbar in den ersten { $usable } Minuten. Die Kurve zeigt die mittlere Schätzung: am heißesten { $hottest } Minuten nach dem Mischen, mit { $peak }.
+    .told = Fläche: die ersten { $usable } Minuten, verarbeitbar. Kurve: mittlere Schätzung, am heißesten { $hottest } Minuten nach dem Mischen, mit { $peak }.
     .tray-told = In der Schale: Spitze { $peak }.
 heat-curve-tray = Schale
 heat-curve-usable = verarbeitbar
@@ -1249,11 +1249,11 @@ heat-curve-peak =
 usable-other-sun = Bei anderer Sonne gestoppt
     .text =
         { $count ->
-            [one] 1 eigene Zeit war bei anderer Sonne. Sie gibt hier keine Zeit vor, sie kann nur eine begrenzen.
-           *[other] { $count } eigene Zeiten waren bei anderer Sonne. Sie geben hier keine Zeit vor, sie können nur eine begrenzen.
-        }
+            [one] 1 eigene Zeit
+           *[other] { $count } eigene Zeiten
+        } bei anderer Sonne: zählt hier nur als Grenze.
 usable-contradict = Diese Zeiten widersprechen sich
-    .text = { $one }, aber { $other }. Die kürzere zählt. Die falsche Zeit löschen.
+    .text = { $one }, aber { $other }. Die kürzere zählt. Falsche löschen.
 
 ## Sun
 
@@ -1288,14 +1288,14 @@ sun-in =
     .some = { $what } in etwas Sonne
     .full = { $what } in voller Sonne
 sun-not-said = In der Sonne?
-    .text = Gerechnet ist mit Schatten. In der Sonne hält die Mischung viel kürzer: „Sonne auf der Mischung“ angeben.
+    .text = Mit Schatten gerechnet. In der Sonne hält sie viel kürzer: „Sonne auf der Mischung“ angeben.
 sun-shade-first = Erst in den Schatten
-    .tray = Bei dieser Sonne keine Schale: Dort hält die Mischung { $tray }. Im Schatten hält dieser Ansatz { $shade }. Eine Schale hilft nur im Schatten.
-    .thin = Eine dünne Schicht nimmt am meisten Sonne auf: Sie hält hier { $sun }, im Schatten { $shade }.
+    .tray = Bei dieser Sonne keine Schale: Darin hält die Mischung { $tray }, im Schatten dieser Ansatz { $shade }. Schale hilft nur im Schatten.
+    .thin = Dünne Schichten nehmen am meisten Sonne auf: hier { $sun }, im Schatten { $shade }.
 sun-in-shade = Im Schatten verarbeitbar
 sun-taken = Aufgenommene Sonne
     .text = { $flux } W/m²
-    .warm = { $flux } W/m²: Die Sonne allein wärmt die Mischung auf { $warm }
+    .warm = { $flux } W/m²: Sonne allein wärmt auf { $warm }
 sun-rests =
     .level = { $sun } W/m² auf ebener Fläche, { $least } bis { $most } ({ $source })
     .taken = { $share } % aufgenommen, { $least } bis { $most } ({ $source })
@@ -1308,19 +1308,19 @@ trial-mass = Masse im Becher
     .help = Ohne Füllstoff.
 trial-air =
     .help = Im Schatten, wo der Becher steht.
-    .missing = die Temperatur am Ort des Bechers eingeben
+    .missing = Temperatur am Ort des Bechers eingeben
 trial-stirred = Temperatur nach dem Rühren
     .help = Leer: wie die Luft.
 trial-readings = Thermometer
     .each = Messung
 trial-minute = Minute
-    .order = muss später sein als bei der Messung davor
+    .order = muss später sein als davor
 trial-shows = Temperatur
-    .too-hot = heißer, als diese Mischung werden kann. War es °F?
+    .too-hot = heißer, als diese Mischung wird. War es °F?
     .too-cold = kälter als Luft und Mischung am Anfang. Messung prüfen.
-    .again = ein abkühlender Becher wird nicht wieder warm. Messungen prüfen.
+    .again = was abkühlt, wird nicht wieder warm. Messungen prüfen.
     .soon = so früh wird keine Mischung so heiß. Messungen prüfen.
-    .misfit = passt nicht zu den anderen Messungen. Messung prüfen.
+    .misfit = passt nicht zu den anderen. Messung prüfen.
 trial-seen = Mit dem Auge gesehen
 trial-first = Das erste Mal.
 trial-last = Das letzte Mal.
@@ -1329,29 +1329,29 @@ trial-hottest = Am heißesten nach
 trial-good = Noch streichbar nach
 trial-stiff = Zu steif nach
 trial-too-soon =
-    .good = muss später sein als „Noch streichbar nach“. Eines von beiden korrigieren.
-    .strings = muss später sein als „Zieht Fäden nach“. Eines von beiden korrigieren.
-trial-one-reading = Eine Messung reicht nicht. Zwei weitere eingeben oder „Zieht Fäden nach“ ausfüllen.
-trial-minute-misfit = Diese Minute passt nicht zu den anderen Werten. Werte prüfen.
+    .good = muss später sein als „Noch streichbar nach“. Eines korrigieren.
+    .strings = muss später sein als „Zieht Fäden nach“. Eines korrigieren.
+trial-one-reading = Eine Messung reicht nicht. Zwei weitere oder „Zieht Fäden nach“ eingeben.
+trial-minute-misfit = Diese Minute passt nicht zu den anderen Werten.
 trial-place = Ort
-    .text = Becher draußen auf bloßen Erdboden stellen, im Schatten, windgeschützt. Alles Brennbare fernhalten.
+    .text = Becher draußen auf bloßen Erdboden, im Schatten, windgeschützt. Weg von allem, was brennt.
 trial-mix = Mischen
-    .text = Höchstens { $most } abwiegen, nach Etikett. Beim ersten Rühren die Uhr starten.
+    .text = Höchstens { $most } mischen, nach Etikett. Beim ersten Rühren Uhr starten.
 trial-thermometer = Thermometer
-    .text = Nie wieder für Lebensmittel benutzen. Spitze mit einem Stab in der Mitte halten. Abwischen, bevor die Mischung fest wird.
+    .text = Nie wieder für Lebensmittel. Spitze mit einem Stab in der Mitte halten. Abwischen, bevor die Mischung fest wird.
 trial-read = Messungen
-    .text = Beim Erwärmen, am heißesten Punkt und beim Abkühlen ablesen. Oder nur notieren, wann sie Fäden zieht.
+    .text = Beim Erwärmen, am heißesten und beim Abkühlen ablesen. Oder nur notieren, wann sie Fäden zieht.
 trial-hot = Der Becher wird heiß
-    .text = Ab { $hot } kann er qualmen, Haut verbrennen und Feuer fangen: stehen lassen, niemand beugt sich darüber. Nie in der Hand halten. Handschuhe und Schutzbrille tragen. Mit dem Wind im Rücken stehen. Das Sicherheitsdatenblatt geht vor.
+    .text = Ab { $hot } kann er qualmen, Haut verbrennen und Feuer fangen: stehen lassen, niemand beugt sich darüber. Nie in der Hand halten. Handschuhe und Schutzbrille tragen, Wind im Rücken. Das Sicherheitsdatenblatt geht vor.
 trial-not-sure = Noch nicht sicher
-    .text = Dick { $least } bis { $most } nach dem Mischen: zu ungenau. Mehr Messungen eingeben, am besten während es wärmer wird, oder wann sie Fäden zieht.
+    .text = Dick { $least } bis { $most } nach dem Mischen: zu ungenau. Mehr Messungen eingeben, am besten beim Erwärmen, oder wann sie Fäden zieht.
 # das Komma trennt die Zeilen der Überschrift
 trial-usable = Dieser Becher, verarbeitbar für
     .rough = neun von zehn Mal { $least } bis { $most }, mit { $share } % der Zeit, bis es dick ist
 trial-usual = { $mass } im Becher
     .rough = { $least } bis { $most }
     .before = ohne den Probebecher { $time }
-    .far = weit mehr als geprüft, darum unsicherer
+    .far = weit mehr als geprüft, darum unsicher
 trial-times = { $one }- bis { $other }-mal
 trial-cures = Härtet aus
     .rough = so schnell wie vorher geschätzt
@@ -1373,14 +1373,14 @@ label-cure-sand = Schleifen nach
 label-cure-full = Volle Festigkeit nach
 label-cure-temperature = alles bei einer Temperatur von
     .missing = Aushärtezeiten: ihre Temperatur vom Etikett eingeben, oft { "20 degC" }
-label-cure-nothing = Härtertempo: wählen, oder die Aushärtezeiten vom Etikett eingeben
+label-cure-nothing = Härtertempo: wählen, oder Aushärtezeiten vom Etikett eingeben
 lowest-known-by = { $temperature } ({ $mark })
-    .slow = die eines langsamen Härters, aus dem Gedächtnis: die vom Etikett eingeben
+    .slow = langsamer Härter, aus dem Gedächtnis: die vom Etikett eingeben
 cure-fold = Aushärtung: kommende Temperaturen
 cure-system = Harzsystem
 cure-course = Temperatur der Naht
     .same = bleibt wie jetzt
-    .day = Höchst- und Tiefstwert des Tages
+    .day = Höchste und tiefste des Tages
     .points = Stunde für Stunde
 cure-air = Lufttemperatur
 cure-high = Höchste, am Nachmittag
@@ -1389,13 +1389,13 @@ cure-low = Tiefste, bei Tagesanbruch
 cure-points = Kommende Temperaturen
     .hours = Stunden nach dem Mischen
     .temperature = Temperatur
-    .missing = Kommende Temperaturen: mindestens die beim Mischen eingeben, Stunde 0
+    .missing = Kommende Temperaturen: mindestens die beim Mischen, Stunde 0
     .late = Mit der Temperatur beim Mischen beginnen, Stunde 0
-    .order = Stunden in aufsteigender Reihenfolge eingeben
-    .gap = Keine Temperatur zwischen den Stunden { $last } und { $following }. Mindestens alle { $most } Stunden einen Punkt eingeben.
+    .order = Stunden der Reihe nach eingeben
+    .gap = Keine Temperatur zwischen den Stunden { $last } und { $following }. Mindestens alle { $most } Stunden einen eingeben.
 cure-mixed-at = Gemischt um
     .help = Zeigt die Fenster auch als Uhrzeit.
-    .missing = Gemischt um: Uhrzeit eingeben, damit die Nacht richtig liegt
+    .missing = Gemischt um: Uhrzeit eingeben, für die Nacht
 cure-post-fold = Aushärtung: Tempern und Sonne
 cure-post-to = Tempern bei
     .half = Tempern: Temperatur und Dauer eingeben
@@ -1410,7 +1410,7 @@ cure-never = nicht bei diesen Temperaturen
 cure-recoat = Überarbeiten ohne Schleifen
     .cold = siehe unten
     .shut = kein sicheres Fenster
-    .shut-rough = kann schließen, bevor es sicher offen ist: waschen, schleifen, dann beschichten
+    .shut-rough = kann schließen, bevor es sicher offen ist: waschen, schleifen, beschichten
     .after = { $opens } bis { $closes } nach dem Mischen
     .rough = an beiden Enden vorsichtig. Beschichten, { $look }
     .clock = { $opens } bis { $closes }
@@ -1423,15 +1423,15 @@ cure-stage = { $time } nach dem Mischen
 cure-full =
     .by-post = nach dem eingegebenen Tempern
     .by-post-rough = zählt so viel wie die Tage
-    .warmer = hart, bleibt aber nahe { $share } stehen, bis sie auf { $least } erwärmt wird, und erweicht über { $glass }
-    .longer = hart, bleibt aber nahe { $share } stehen, bis sie länger erwärmt wird, und erweicht über { $glass }
+    .warmer = hart, bleibt aber nahe { $share } stehen, bis auf { $least } erwärmt, und erweicht über { $glass }
+    .longer = hart, bleibt aber nahe { $share } stehen, bis länger erwärmt, und erweicht über { $glass }
     .rough = nur Stunden bei { $least } oder mehr zählen
 cure-cold = Zu kalt für diesen Härter
-    .stops = Unter { $lowest } zählt keine Aushärtung. Ein Härter kann dort für immer stehen bleiben.
-    .lost = { $time } lang ist die Naht unter { $lowest }: Diese Zeit zählt nicht.
-    .do = Die Naht wärmen, nicht nur die Luft. Ein Zelt und ein sanftes elektrisches Heizgerät außerhalb der Dämpfe nehmen, nie eine offene Flamme. Oder mit dem Mischen auf wärmere Tage warten.
+    .stops = Unter { $lowest } zählt keine Aushärtung, sie kann für immer stehen bleiben.
+    .lost = { $time } unter { $lowest } zählen nicht.
+    .do = Naht wärmen, nicht nur die Luft. Zelt und sanftes elektrisches Heizgerät außerhalb der Dämpfe, nie eine offene Flamme. Oder mit dem Mischen auf wärmere Tage warten.
 cure-day-counts = Die ersten 24 h zählen als
-    .rough = Bei { $temperature }, Aktivierungsenergie { $energy } kJ/mol. Die Stunden oben rechnen mit { $least } bis { $most }: beim Öffnen die spätere, beim Schließen die frühere.
+    .rough = Bei { $temperature }, Aktivierungsenergie { $energy } kJ/mol. Stunden oben mit { $least } bis { $most }: beim Öffnen die spätere, beim Schließen die frühere.
 # $stages: „Abreißgewebe ab, Schleifen“
 cure-counted = Woher die Stunden kommen
     .typical =
@@ -1439,39 +1439,39 @@ cure-counted = Woher die Stunden kommen
             [fast] schnellen
             [medium] mittleren
            *[slow] langsamen
-        } Härter bei { $temperatures }. Stunden vom Etikett gehen vor: beim System eingeben. Mit einer Kontrollprobe prüfen.
+        } Härter bei { $temperatures }. Etikett geht vor: Stunden beim System eingeben. Mit Kontrollprobe prüfen.
     .label = Vom Etikett: { $stages }, bei { $temperature }.
     .rest =
         Übrige Stunden: typische Werte, nicht geprüft, für einen { $speed ->
             [fast] schnellen
             [medium] mittleren
            *[slow] langsamen
-        } Härter bei { $temperatures }. Mit einer Kontrollprobe prüfen.
-    .rest-unknown = Der Rest ist nicht bekannt: Härtertempo wählen, um typische Stunden zu sehen. Mit einer Kontrollprobe prüfen.
+        } Härter bei { $temperatures }. Mit Kontrollprobe prüfen.
+    .rest-unknown = Rest unbekannt: für typische Stunden Härtertempo wählen. Mit Kontrollprobe prüfen.
 cure-held = Nach dem letzten Punkt
-    .text = Die letzte Temperatur, { $temperature }, gilt von da an weiter. Auch die kommende Nacht eingeben.
+    .text = Die letzte, { $temperature }, gilt weiter. Auch die kommende Nacht eingeben.
 cure-softens = Erweicht über
     .rough = bestenfalls { $best }, aus dem Gedächtnis, lange bei { $held } gehalten
 cure-stops = Aushärtung bleibt stehen nahe
     .share = { $least } bis { $most } %
-    .rough = der vollen Aushärtung, aus dem Gedächtnis, bis es wärmer ist als { $held }
+    .rough = der vollen Aushärtung, aus dem Gedächtnis, bis wärmer als { $held }
 cure-post = Um mehr Hitze auszuhalten
-    .text = Die Naht { $below } unter dem gewünschten Erweichungspunkt tempern: { $time } bei { $temperature }, kühler dauert es länger.
-    .how = Höchstens { $climb } pro Stunde erwärmen. Den Rumpf in seiner Form stützen: Unterwegs wird die Naht weich. Das technische Datenblatt geht vor.
+    .text = Naht { $below } unter dem gewünschten Erweichungspunkt tempern: { $time } bei { $temperature }, kühler länger.
+    .how = Höchstens { $climb } pro Stunde erwärmen. Rumpf in Form stützen: Unterwegs wird die Naht weich. Das technische Datenblatt geht vor.
     .typed = Tempern bei { $temperature } für { $time }
-    .short = Zu kurz, um sicher zu sein: Dort dauert es { $time }.
+    .short = Zu kurz, um sicher zu sein: dort { $time }.
     .short-rough = wie { $time } bei { $temperature }, übliche Praxis
-    .nothing = Kein Gewinn: Die Naht war vorher schon so warm.
-    .raised = Die Naht erweicht erst über { $glass }.
-    .raised-from = Die Naht erweicht erst über { $glass }, ohne Tempern schon über { $before }.
+    .nothing = Kein Gewinn: Naht vorher schon so warm.
+    .raised = Naht erweicht erst über { $glass }.
+    .raised-from = Naht erweicht erst über { $glass }, ohne Tempern schon über { $before }.
 cure-sun = Rumpf in der Sonne
     .hot = Sonne auf diesem Rumpf
-    .any = In voller Sonne bei { $air } Luft wird ein dunkler Rumpf bis { $dark } heiß, ein weißer bis { $white }.
+    .any = In voller Sonne bei { $air } Luft: dunkler Rumpf bis { $dark }, weißer bis { $white }.
     .colour = Rumpffarbe wählen: Diese Naht kann dort erweichen.
     .one = Bis { $most }, bei leichtem Wind { $least }, bei { $air } Luft.
-    .stays = Die Naht erweicht erst über { $glass }.
-    .may = Die Naht kann über { $glass } erweichen.
-    .softens = Die Naht erweicht über { $glass }.
+    .stays = Naht erweicht erst über { $glass }.
+    .may = Naht kann über { $glass } erweichen.
+    .softens = Naht erweicht über { $glass }.
     .shade = Beschatten, in Form stützen, nicht belasten, solange er heiß ist.
     .shade-paint = Beschatten, in Form stützen, nicht belasten, solange er heiß ist. Oder weiß streichen.
     .shade-post = Beschatten, in Form stützen, nicht belasten, solange er heiß ist. Oder vorher tempern.
@@ -1483,8 +1483,8 @@ cure-sun = Rumpf in der Sonne
 dew-fold = Tau und Nacht
 dew-air = Lufttemperatur
 dew-humidity = Relative Luftfeuchte
-    .help = Vom Hygrometer neben der Arbeit. Ohne sie gibt es keinen Taupunkt.
-    .missing = Relative Luftfeuchte: eingeben, um zu sehen, ob die Nacht Tau bringt
+    .help = Vom Hygrometer neben der Arbeit. Ohne sie kein Taupunkt.
+    .missing = Relative Luftfeuchte: eingeben, für Tau in der Nacht
 dew-surface = Oberflächentemperatur
     .help = Von Holz oder Naht. Leer: wie die Luft. Gelagertes Holz ist oft kälter.
 dew-night = Kälteste Luft in der Nacht
@@ -1493,30 +1493,30 @@ dew-sky = Nachts liegt die Naht
     .open = unter freiem Himmel
 dew-margin = Über dem Taupunkt
     .unknown = relative Luftfeuchte eingeben
-    .why = kalte Morgen, feuchte Werkstatt und Aminröte gehören zusammen
+    .why = kalte Morgen, feuchte Werkstatt, Aminröte: eines bringt das andere
 dew-margin-now = Über dem Taupunkt, jetzt
-    .rough = Abgerundet. Mindestens { $wanted } halten. Ein billiges Hygrometer kann um bis zu { $unsure } falsch liegen.
+    .rough = Abgerundet. Mindestens { $wanted } halten. Billige Hygrometer irren um bis zu { $unsure }.
 dew-damp =
     .wet = Die Oberfläche ist nass
     .near = Zu nah am Taupunkt
-    .text = Jetzt nicht beschichten, kein Glasband auflegen. Oberfläche auf { $wanted } über dem Taupunkt wärmen oder warten. Eine Gasheizung mit Flamme macht es schlimmer: Sie gibt Wasser ab.
+    .text = Jetzt nicht beschichten, kein Glasband auflegen. Oberfläche auf { $wanted } über Taupunkt wärmen oder warten. Gasheizung mit Flamme macht es schlimmer: gibt Wasser ab.
 dew-humid = Feuchte Luft
     .text = Über { $share } Luftfeuchte bilden viele Härter Aminröte, auch auf warmer Oberfläche.
 dew-point = Taupunkt
     .rough = dieser Luft, aufgerundet
 dew-night-margin = Über dem Taupunkt, nachts
     .rough = abgerundet; das Wasser in der Luft bleibt gleich
-    .open = Abgerundet. Das Wasser in der Luft bleibt gleich. Freier Himmel kühlt eine Oberfläche um weitere { $colder } ab, oder noch mehr.
+    .open = Abgerundet. Das Wasser in der Luft bleibt gleich. Freier Himmel kühlt eine Oberfläche um weitere { $colder } oder mehr.
 dew-night-damp =
     .wet = Nachts Tau
     .near = Nachts beinahe Tau
-    .text = Naht über { $least } halten, bis sie nicht mehr klebt: abdecken, Werkstatt schließen, heizen. Oder früh beschichten, damit sie bis zur Abenddämmerung hart ist.
+    .text = Naht über { $least } halten, bis sie nicht mehr klebt: abdecken, Werkstatt schließen, heizen. Oder früh beschichten: hart bis zum Abend.
 dew-blush-wash = Erst die Aminröte: waschen
-    .text = Abreißgewebe abziehen, dann mit sauberem Wasser und Pad waschen. Kein Lösemittel: Es verschmiert die Aminröte.
+    .text = Abreißgewebe abziehen, mit sauberem Wasser und Pad waschen. Kein Lösemittel: verschmiert sie.
 dew-blush-dry = Dann trocknen
-    .text = Mit sauberem Tuch trocken wischen, bevor das Wasser von selbst trocknet. Tuch oft wenden.
+    .text = Mit sauberem Tuch abwischen, bevor das Wasser trocknet. Tuch oft wenden.
 dew-blush-sand = Dann schleifen
-    .text = Maske und Handschuhe an. Erst jetzt schleifen, und nur, was hart ist. Zu frühes Schleifen reibt die Aminröte ein.
+    .text = Maske und Handschuhe an. Erst jetzt schleifen, nur, was hart ist. Zu früh reibt die Aminröte ein.
 dew-blush-look = Dann ansehen
     .text = Wasser muss als Film stehen. Perlt es ab, noch einmal waschen.
 
@@ -1537,7 +1537,7 @@ span-seconds =
 elapsed-now = Jetzt
     .help = Uhrzeit, Sekunden seit 1970 in UTC.
 elapsed-steady = Nach der stetigen Uhr
-    .help = Sekunden seit dem Start, nach einer Uhr, die niemand verstellt. Leer nach dem Neuladen.
+    .help = Sekunden seit dem Start nach der Uhr, die niemand verstellt. Leer, wenn neu geladen.
 elapsed-seen = Vergangen, zuletzt gesehen
     .help = Sekunden seit dem Start, wie zuletzt angezeigt.
 elapsed-seen-at = Zuletzt gesehen um
@@ -1546,9 +1546,9 @@ elapsed-watched = Seither auf dem Bildschirm
     .yes = ja
     .no = nein: verdeckt, oder das Telefon schlief
 elapsed-jumped = Vorher vorgestellt
-    .help = So weit ist die Uhr des Telefons vorgesprungen: `keep_jumped` der letzten Antwort.
+    .help = So weit sprang die Uhr des Telefons vor: `keep_jumped` der letzten Antwort.
 elapsed-unseen = Vorher ungesehen
-    .help = Zeit, die niemand vergehen sah: `keep_unseen` der letzten Antwort.
+    .help = Zeit, die niemand sah: `keep_unseen` der letzten Antwort.
 elapsed-lost = Vorher Zeit verloren
     .no = nein
     .yes = ja
@@ -1561,7 +1561,7 @@ timer-bound = Machen
 timer-left = Noch
     .rough = aufgerundet
 timer-doubt = Unsicher
-    .lost = Die Uhr des Telefons wurde unbemerkt zurückgestellt. Die Zeit läuft ab dem zuletzt gesehenen Wert weiter.
+    .lost = Die Uhr des Telefons wurde unbemerkt zurückgestellt. Sie läuft ab dem letzten Wert weiter.
     .unseen = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf.
 timer-passed = Vergangen
 pot-started = Gestartet
@@ -1570,17 +1570,17 @@ pot-duration = Verarbeitbar für
 pot-share = Anteil der Zeit, bis es dick ist
 pot-zone = Uhr hier vor UTC
 pot-zone-next = Uhrumstellung um
-    .help = Uhrzeit der ersten Umstellung nach dem Start, Sekunden seit 1970 in UTC. Leer: keine.
+    .help = Erste Umstellung nach dem Start, Sekunden seit 1970 in UTC. Leer: keine.
 pot-zone-then = Uhr hier vor UTC, ab dann
 pot-sent = Link erstellt
-    .help = Uhrzeit auf dem Telefon, das ihn erstellt hat, Sekunden seit 1970 in UTC.
+    .help = Uhrzeit auf seinem Telefon, Sekunden seit 1970 in UTC.
 pot-by = Erstellt mit
-    .help = Womit der Link erstellt wurde: Version, dann nach einem Punkt die Kennung des Builds.
+    .help = Womit er erstellt wurde: Version, Punkt, Kennung des Builds.
 # $span is in minutes and seconds: "12:30"
 pot-left-now = Jetzt noch
-    .help = Von einem anderen Telefon oder deiner Uhr: Minuten, oder Minuten und Sekunden.
+    .help = Vom anderen Telefon oder deiner Uhr: Minuten, oder Minuten und Sekunden.
     .unread = Jetzt noch: Minuten eingeben, oder Minuten und Sekunden, z. B. 12 oder 12:30
-    .long = Jetzt noch: höchstens { $span } eingeben, so lange hält dieser Ansatz insgesamt
+    .long = Jetzt noch: höchstens { $span }, so lange hält er insgesamt
 pot-batch = Ansatz
 pot-container = Behälter
 pot-place = Wohin der Ansatz kommt
@@ -1591,13 +1591,13 @@ pot-steps = Schritte
     .done = Erledigt
     .not-yet = noch nicht
     .is-done = erledigt
-    .unnamed = Schritt: einen Namen eingeben. Er wird vorgelesen
+    .unnamed = Schritt: Namen eingeben. Er wird vorgelesen
     .order = Fällig nach: Schritte nach der Zeit ordnen
 pot-changes = Andere Luft
     .each = Änderung
     .after = Nach
     .usable = Verarbeitbar in dieser Luft für
-    .usable-help = Als wäre dort gemischt worden: nach Wärmebilanz oder Etikett.
+    .usable-help = Als dort gemischt: nach Wärmebilanz oder Etikett.
     .order = Nach: Änderungen nach der Zeit ordnen
 # what a mix is for
 pot-use =
@@ -1619,18 +1619,18 @@ pot-next = Als Nächstes
 pot-ends = Ende
     .rough = zur Sicherheit auf die Minute abgerundet
 pot-alarm = Auch den Wecker des Telefons stellen
-    .rough = diese Seite kann bei dunklem Bildschirm nicht klingeln
+    .rough = bei dunklem Bildschirm klingelt diese Seite nicht
     .of-step = für den Wecker des Telefons
 # times on the clock: $before, $after, $end
 pot-clocks-change = Zeitumstellung
-    .rough = vorher werden die Uhren von { $before } auf { $after } gestellt
-    .text = Ende des Ansatzes: { $end }. Vorher werden die Uhren von { $before } auf { $after } gestellt.
+    .rough = vorher gehen die Uhren von { $before } auf { $after }
+    .text = Ende: { $end }. Vorher gehen die Uhren von { $before } auf { $after }.
 pot-meaning = Was die Minuten bedeuten
     .text = { $share } der Zeit, bis es dick ist, der Rest ist Reserve
 # read aloud. $batch: what the user calls the pot, $step: what comes next, in the user's words
 pot-aloud = Vorgelesen
     .left = { $batch }: noch { $span }.
-    .over = { $batch }: Die Zeit ist seit { $span } um. Nichts mehr davon verwenden.
+    .over = { $batch }: seit { $span } zu Ende. Nichts mehr davon verwenden.
     .next-in = Als Nächstes: { $step }, in { $span }.
     .next-now = Als Nächstes: { $step }, jetzt.
 pot-passed = Seit dem Mischen
@@ -1643,21 +1643,21 @@ pot-step-place = Stelle des nächsten Schritts
 # what a running pot cannot know
 pot-recalled = Von einer zurückgerufenen Version
 pot-long-ago = Lange her
-    .text = Dieser Ansatz ging zu Ende, als die Seite geschlossen war. Beenden, falls es ein anderer ist oder die Uhr verstellt wurde.
+    .text = Zu Ende, als die Seite geschlossen war. Beenden, falls es ein anderer ist oder die Uhr verstellt wurde.
 pot-link-times = Der Link passt nicht
-    .text = Der Link gibt an, vor dem Mischen des Ansatzes erstellt zu sein. Im Zweifel den Ansatz als verbraucht ansehen. Unten die Restzeit vom anderen Telefon eingeben.
-pot-clocks-differ = Die Uhren der Telefone weichen ab
-    .text = Dieses Telefon geht mindestens { $span } nach. Der Ansatz zählt ab dem Erstellen des Links. Wie lange der Link unterwegs war, ist nicht bekannt. Unten die Restzeit vom anderen Telefon eingeben.
+    .text = Laut Link vor dem Mischen erstellt. Im Zweifel als verbraucht ansehen. Unten Restzeit vom anderen Telefon eingeben.
+pot-clocks-differ = Uhren der Telefone weichen ab
+    .text = Dieses Telefon geht mindestens { $span } nach. Der Ansatz zählt, seit der Link erstellt wurde. Wie lange er unterwegs war, ist nicht bekannt. Unten Restzeit vom anderen Telefon eingeben.
 pot-on-its-way = Unterwegs
-    .text = Der Link wurde vor { $span } erstellt, nach den Uhren beider Telefone. Falls er eben erst ankam, weichen die Uhren ab, und dieser Ansatz endet zu früh. Unten die Restzeit vom anderen Telefon eingeben.
+    .text = Link nach den Uhren beider Telefone vor { $span } erstellt. Kam er eben erst an, weichen die Uhren ab, und dieser Ansatz endet zu früh. Unten Restzeit vom anderen Telefon eingeben.
 pot-clock-changed = Die Uhr des Telefons wurde verstellt
-    .ahead = Sie geht { $span } vor, gemessen an der hier gezählten Zeit. Nach dem früheren Alarm richten.
-    .before = Sie zeigt eine Zeit { $span } vor dem Mischen dieses Ansatzes. Oder ein Telefon mit anderer Uhrzeit hat ihn gestartet. Nach dem früheren Alarm richten.
-    .behind = Sie geht { $span } nach, gemessen an der hier gezählten Zeit. Nach dem früheren Alarm richten.
+    .ahead = Sie geht { $span } vor gegen die hier gezählte Zeit. Nach dem früheren Alarm richten.
+    .before = Sie zeigt { $span } vor dem Mischen. Oder ein Telefon mit anderer Uhrzeit hat ihn gestartet. Nach dem früheren Alarm richten.
+    .behind = Sie geht { $span } nach gegen die hier gezählte Zeit. Nach dem früheren Alarm richten.
 pot-lost = Vergangene Zeit unsicher
-    .text = Vielleicht ist mehr Zeit vergangen als gezählt: Die Uhr des Telefons wurde unbemerkt zurückgestellt. Im Zweifel den Ansatz als verbraucht ansehen.
+    .text = Vielleicht verging mehr Zeit als gezählt: Die Uhr des Telefons wurde unbemerkt zurückgestellt. Im Zweifel als verbraucht ansehen.
 pot-unseen = Unbeobachtet
-    .text = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf. Wurde die Uhr dabei zurückgestellt, bleibt weniger Zeit.
+    .text = { $span } nur nach der Uhr des Telefons gezählt: Seite geschlossen oder Telefon im Schlaf. Wurde sie dabei zurückgestellt, bleibt weniger Zeit.
 pot-unnamed = Ansatz
 pot-start-batch = { $mass } bei { $air }
 pot-start-next = Glasband auf die weiche Hohlkehle rollen
@@ -1699,7 +1699,7 @@ plan-temperature-is = Temperatur
     .points = ändert sich im Lauf des Tages
 plan-temperature = Temperatur von Holz und Luft
     .help = Die wärmste zählt.
-    .missing = zuerst eingeben. Alle Zeiten des Plans hängen davon ab
+    .missing = zuerst eingeben. Davon hängen alle Zeiten ab
 plan-points = Temperatur im Lauf des Tages
     .each = Uhrzeit
     .help = Von Anfang bis Ende der Arbeit.
@@ -1709,7 +1709,7 @@ plan-start = Start
     .help = Beginn des ersten Mischens.
 plan-finish = Fertig bis
 plan-pause = Pause zwischen Ansätzen
-    .help = Handschuhe, Aufräumen, nächste Stücke bereitlegen.
+    .help = Handschuhe, Aufräumen, Nächstes bereitlegen.
 plan-one-mix = Eine Mischung für Spachtelmasse und Glasband
     .sound = wo es sicher ist
     .never = nie
@@ -1719,9 +1719,9 @@ plan-long = Ein zu langes Stück
 plan-overlap = Überlappung am Schnitt
 plan-scale = Waage
 plan-smallest = Kleinste genau messbare Mischung
-    .help = Leer: aus Waage, Mischungsverhältnis und dem Mischfehler, den das Etikett zulässt.
+    .help = Leer: aus Waage, Verhältnis und erlaubtem Mischfehler.
 plan-most = Größte gewünschte Mischung
-    .help = Was Becher und Beutel fassen, Füllstoff mitgezählt. Leer: { $calm }, bei Wärme { $warm } (eigene Einschätzung), mehr, wenn das nicht durchgehen kann.
+    .help = Was Becher und Beutel fassen, Füllstoff mitgezählt. Leer: { $calm }, bei Wärme { $warm } (eigene Einschätzung), mehr, wenn es nicht durchgehen kann.
 plan-filler = Füllstoff in der Spachtelmasse
 plan-left-putty = Bleibt in Becher und Beutel
 plan-left-wet = Bleibt in Becher und Schaumrolle
@@ -1732,7 +1732,7 @@ plan-film = Ein Film bleibt nass, bei { $at }
     .help = Leer: nach Etikett, oder { $times }-mal die Topfzeit von { $mass } (aus dem Gedächtnis, { $low } bis { $high }).
 # the typed words stay English: they are read as they are
 plan-timings = Eigene Zeiten neben denen des Systems
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“; die nächste nach einem Strichpunkt. „Uhr“ trägt sie ein.
+    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“; dazwischen Strichpunkt. „Uhr“ trägt sie ein.
 plan-exponent = Topfzeit sinkt mit der Masse hoch
     .help =
         Leer: { $power ->
@@ -1773,37 +1773,37 @@ plan-done-step = Schritt
     .lay = Glasband aufgelegt
     .roll = Glasband entlüftet
     .peel = Abreißgewebe aufgelegt
-plan-refused-pot-time = Topfzeit: eingeben, vom Etikett oder aus eigener Messung
-plan-refused-pot-mass = Topfzeit: die Masse eingeben, für die sie gilt
-plan-refused-pot-temperature = Topfzeit: die Temperatur eingeben, für die sie gilt. Sie steht auf dem Etikett, oft { "20 degC" } oder { "25 degC" }
-plan-refused-densities = Dichten: nötig für die kleinste Mischung nach Gewicht. Eingeben, oder „Kleinste genau messbare Mischung“ eingeben
-plan-refused-nothing-to-do = Spachtelmasse: Dieses Stück hat weder Spachtelmasse noch Tränkharz. Eines eingeben oder das Stück entfernen
-plan-refused-pieces = Zu viele Stücke: mehr als { $most }, so geteilt, dass jedes rechtzeitig liegt. Nur die Nähte eines Tages planen
-plan-refused-batches = Zu viele Ansätze: mehr als { $most }. Nur die Nähte eines Tages planen
+plan-refused-pot-time = Topfzeit: vom Etikett oder aus eigener Messung eingeben
+plan-refused-pot-mass = Topfzeit: ihre Masse eingeben
+plan-refused-pot-temperature = Topfzeit: ihre Temperatur vom Etikett eingeben, oft { "20 degC" } oder { "25 degC" }
+plan-refused-densities = Dichten: für die kleinste Mischung nach Gewicht eingeben, oder „Kleinste genau messbare Mischung“ eingeben
+plan-refused-nothing-to-do = Spachtelmasse: Stück ohne Spachtelmasse und Tränkharz. Eines eingeben oder Stück entfernen
+plan-refused-pieces = Zu viele Stücke: mehr als { $most }, so geteilt, dass jedes rechtzeitig liegt. Nur Nähte eines Tages planen
+plan-refused-batches = Zu viele Ansätze: mehr als { $most }. Nur Nähte eines Tages planen
 plan-refused-points = Temperatur im Lauf des Tages: Uhrzeit und Temperatur am Start eingeben
-    .twice = Uhrzeit: Diese steht doppelt da. Eine spätere eingeben
+    .twice = Uhrzeit: steht doppelt da. Spätere eingeben
     .back = Uhrzeit: der Reihe nach eingeben, innerhalb eines Tages
-    .late = Uhrzeit: eine erste Temperatur zum Start um { $start } oder früher eingeben
+    .late = Uhrzeit: die erste zum Start um { $start } oder früher eingeben
 plan-refused-step-twice = Schritt: steht für Ansatz { $batch } zweimal da. Einen entfernen
-plan-refused-step-order = Erledigt nach: passt nicht zur Reihenfolge der Schritte des Ansatzes. Zeit korrigieren
+plan-refused-step-order = Erledigt nach: passt nicht zur Reihenfolge der Schritte. Korrigieren
 # what may run out: each stands inside a sentence, before a colon or in brackets, and may begin one
 plan-limit-bag = Spachtelmasse im Beutel
-    .why = Den Beutel leeren, bevor die Spachtelmasse anzieht.
+    .why = Beutel leeren, bevor die Spachtelmasse anzieht.
     .done = Beutel leer
     .late = Beutel sofort leeren: Rest draußen dünn ausbreiten. Nächstes Mal weniger mischen.
 plan-limit-cup = Tränkharz im Becher
-    .why = Den Becher in die Schale leeren, bevor das Harz anzieht.
+    .why = Becher in die Schale leeren, bevor das Harz anzieht.
     .done = Becher leer, Harz in der Schale
     .late = Harz sofort in die Schale gießen oder draußen ausbreiten. Nächstes Mal weniger mischen.
 plan-limit-cove = weiche Hohlkehle
-    .why = Das Glasband entlüften, solange die Hohlkehle weich ist.
-    .why-bare = Die Hohlkehle abziehen, solange sie weich ist.
+    .why = Glasband entlüften, solange die Hohlkehle weich ist.
+    .why-bare = Hohlkehle abziehen, solange sie weich ist.
     .done = Glasband auf weicher Hohlkehle entlüftet
     .done-bare = Hohlkehle abgezogen, solange weich
-    .late = Kein Glasband in anziehende Spachtelmasse drücken. Aushärten lassen, waschen, anschleifen, dann das Glasband auflegen.
-    .late-bare = Die steife Hohlkehle in Ruhe lassen. Aushärten lassen, anschleifen, Fehlstellen füllen.
+    .late = Kein Glasband in anziehende Spachtelmasse drücken. Aushärten lassen, waschen, anschleifen, dann auflegen.
+    .late-bare = Steife Hohlkehle in Ruhe lassen. Aushärten lassen, anschleifen, Fehlstellen füllen.
 plan-limit-film = Tränkharz auf dem Glasband
-    .why = Abreißgewebe auflegen, solange das Harz auf dem Glasband nass ist.
+    .why = Abreißgewebe auflegen, solange das Harz darunter nass ist.
     .done = Abreißgewebe auf nassem Glasband
     .late = Abreißgewebe nur auflegen, wo das Glasband noch nass ist. Sonst aushärten lassen, waschen, anschleifen.
 plan-limit-size = größte gewünschte Mischung
@@ -1811,11 +1811,11 @@ plan-limit-size = größte gewünschte Mischung
     .late = Weniger auf einmal mischen.
 # why no mix is larger than $most; $calm: what does not run away
 plan-largest-typed = höchstens { $most }, wie eingegeben
-plan-largest-calm = höchstens { $most }: Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis). Grenze ändern: „Größte gewünschte Mischung“ eingeben
-plan-largest-coarse = höchstens { $most }. Über { $calm } kann ein Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Mischung genau: eine feinere nehmen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
-    .putty = höchstens { $most }. Über { $calm } kann ein Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Spachtelmasse genau: eine feinere nehmen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
-plan-largest-alone = höchstens { $most }, mehr nur, wo ein Stück es braucht. Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen kürzere Stücke planen. Grenze ändern: „Größte gewünschte Mischung“ eingeben
-plan-largest-not = kein Plan gelingt mit höchstens { $most }. Mehr in einem Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen weniger Nähte auf einmal, mehr Hände oder kühlere Stunden planen
+plan-largest-calm = höchstens { $most }: Mehr in Beutel oder Becher kann durchgehen (aus dem Gedächtnis). Ändern: „Größte gewünschte Mischung“
+plan-largest-coarse = höchstens { $most }. Über { $calm } kann Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Mischung genau: feinere nehmen. Ändern: „Größte gewünschte Mischung“
+    .putty = höchstens { $most }. Über { $calm } kann Beutel oder Becher durchgehen (aus dem Gedächtnis). Diese Waage misst keine kleinere Spachtelmasse genau: feinere nehmen. Ändern: „Größte gewünschte Mischung“
+plan-largest-alone = höchstens { $most }, mehr nur, wo ein Stück es braucht. Mehr in Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen kürzere Stücke planen. Ändern: „Größte gewünschte Mischung“
+plan-largest-not = kein Plan gelingt mit höchstens { $most }. Mehr in Beutel oder Becher kann durchgehen (aus dem Gedächtnis): sofort verarbeiten. Für kleinere Mischungen weniger Nähte auf einmal, mehr Hände oder kühlere Stunden planen
 # a piece without a name
 plan-piece = Stück { $number }
 # a piece that is cut
@@ -1839,7 +1839,7 @@ plan-window-at = { $time } bei { $air }
 plan-window-typed = { $share } von { $time }, der eingegebenen Zeit
 # $by and $other: each one of plan-by
 plan-window-by = { $meaning }, Grundlage: { $by }
-    .longer = { $meaning }, Grundlage: { $by }. { $other }: { $longer }. Die kürzere Zeit gilt
+    .longer = { $meaning }, Grundlage: { $by }. { $other }: { $longer }. Die kürzere gilt
 plan-by-label = Filmzeit vom Etikett
 plan-by-rule = Faustregel
     .own = Faustregel nach eigener Zeit
@@ -1863,14 +1863,14 @@ plan-slack = Kleinste Zeitreserve
 plan-largest = Größte Mischung
     .filler = mit Füllstoff, { $why }
 plan-surplus = Überschuss insgesamt
-    .rough = keine Mischung unter { $least } ist genau messbar. Feinere Waage, Pumpen oder Spritzen nehmen oder mehr Nähte je Ansatz. Den Überschuss zuerst für Drahtlöcher und Hirnholz verwenden
+    .rough = keine Mischung unter { $least } ist genau messbar. Feinere Waage, Pumpen, Spritzen oder mehr Nähte je Ansatz nehmen. Überschuss zuerst für Drahtlöcher und Hirnholz
 plan-rates = Arbeitstempo, eine Person
 # $what: one of plan-limit; $all: batches in the nominative ("3 Ansätze")
 plan-binds = Begrenzt durch
     .some = { $what } ({ $all }, davon { $ended } so begrenzt)
     .all = { $what }, bei jedem Ansatz außer dem letzten
     .least = { $what }: kleinste Zeitreserve
-    .one = { $what }: kleinste Zeitreserve, auch wenn alles in einen Ansatz passt
+    .one = { $what }: kleinste Zeitreserve, auch wenn ein Ansatz reicht
     .counted = Gezählt: { $window }
 plan-ready = Bereitlegen
     .cups =
@@ -1894,7 +1894,7 @@ plan-ready = Bereitlegen
 plan-help = Das würde helfen
     .batches = { $help }: { $batches }
     .instead = statt { $count }
-    .nothing = Nichts davon ergibt weniger Ansätze
+    .nothing = Nichts ergibt weniger Ansätze
     .tried =
         geprüft: Helfer, kühlere Stunden, langsamerer Härter, kleine { $of ->
             [bags] Beutel
@@ -1918,46 +1918,46 @@ plan-help-small =
         Zwei kleine { $of ->
             [bags] Beutel
            *[cups] Becher
-        } je Mischung, oder erst in einer Schale ausbreiten
+        } je Mischung, oder erst in Schale ausbreiten
 plan-cold = Zu kalt für diesen Härter
-    .text = { $air } liegt unter der Mindesttemperatur von { $lowest }. Werkstatt wärmen oder einen schnelleren Härter nehmen.
+    .text = { $air } ist unter der niedrigsten, { $lowest }. Werkstatt wärmen oder schnelleren Härter nehmen.
     .label = laut Etikett
 # $where: sun-where
-plan-sun = Die Zeiten gelten für Beutel, Becher, Hohlkehle und Glasband { $where }. Schale und fertige Stücke im Schatten halten.
+plan-sun = Zeiten für Beutel, Becher, Hohlkehle und Glasband { $where }. Schale und Fertiges im Schatten halten.
 # names of pieces; $parts: more than one
 # $limit: one of plan-limit; $mark: how the overlap is known
 plan-cut = Zu lang für einen Ansatz
-    .one = { $name }: in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
-    .each = { $names }: je in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
-    .more = { $names } und noch { $more }: je in { $parts } Teile schneiden, Glasband { $lap } überlappen lassen.
+    .one = { $name }: in { $parts } Teile schneiden, Glasband { $lap } überlappt.
+    .each = { $names }: je in { $parts } Teile schneiden, Glasband { $lap } überlappt.
+    .more = { $names } und noch { $more }: je in { $parts } Teile schneiden, Glasband { $lap } überlappt.
     .rough = Grenze: { $limit }, Überlappung: { $mark }
 plan-none = Kein Plan
-    .late = { $name } ist nicht rechtzeitig fertig: { $over } zu spät ({ $limit }).
-    .temperature = Die Stücke werden nicht rechtzeitig fertig, weil sich die Temperatur ändert.
-    .scale = { $name } geht nicht: Unter { $least } ist keine Mischung genau messbar, die größte gewünschte ist aber { $most }.
-    .whole = { $name } geht nicht: Nötig ist eine Mischung von { $least }, die größte gewünschte ist aber { $most }.
-    .cut = { $name } geht nicht: ganz nur mit einer Mischung von { $least }. Klein geteilt braucht das Stück noch mehr als die größte gewünschte, { $most }.
-    .by-scale = aus Waage, Mischungsverhältnis und dem Mischfehler, den das Etikett zulässt
+    .late = { $name }: { $over } zu spät ({ $limit }).
+    .temperature = Stücke zu spät fertig, weil sich die Temperatur ändert.
+    .scale = { $name } geht nicht: keine Mischung unter { $least } ist genau messbar, größte gewünschte: { $most }.
+    .whole = { $name } geht nicht: Nötig sind { $least }, größte gewünschte: { $most }.
+    .cut = { $name } geht nicht: ganz nötig { $least }, klein geteilt noch mehr als die größte gewünschte, { $most }.
+    .by-scale = aus Waage, Verhältnis und erlaubtem Mischfehler
     .by-typed = kleinste genaue Mischung wie eingegeben
     .filler = Füllstoff mitgezählt
 plan-change = Ändern
-    .cut = An einem Schott teilen oder dort, wo eine Überlappung erlaubt ist. Neu planen.
-    .cut-or-mix = An einem Schott teilen oder dort, wo eine Überlappung erlaubt ist. Oder eine größere Mischung zulassen. Neu planen.
-    .scale = Feinere Waage, Pumpen, Spritzen oder eine größere Mischung nehmen.
-    .all = Kürzere Stücke, mehr Hände, kühlere Stunden und langsameren Härter zusammen nehmen.
+    .cut = An einem Schott oder erlaubter Überlappung teilen. Neu planen.
+    .cut-or-mix = An einem Schott oder erlaubter Überlappung teilen. Oder größere Mischung zulassen. Neu planen.
+    .scale = Feinere Waage, Pumpen, Spritzen oder größere Mischung nehmen.
+    .all = Kürzere Stücke, mehr Hände, kühlere Stunden, langsameren Härter zusammen.
 plan-asked-temperature = Temperatur
-    .gap = Zwischen { $before } und { $after } fehlt eine. Eingeben, außer sie ändert sich dort gleichmäßig.
-    .after = Nach { $time } ist keine eingegeben: Die letzte gilt weiter.
+    .gap = Zwischen { $before } und { $after } fehlt eine, außer sie ändert sich gleichmäßig.
+    .after = Nach { $time } keine: Die letzte gilt weiter.
 plan-long-day = Mehr als ein Tag?
-    .text = Die Arbeit dauert bis { $end }. Nur die Stücke eines Tages planen, für die eigenen Arbeitsstunden.
+    .text = Dauert bis { $end }. Nur Stücke eines Tages planen, für eigene Arbeitsstunden.
 plan-too-late = Nicht rechtzeitig fertig
-    .text = { $over } nach { $finish }. Ganze Ansätze auf einen anderen Tag verschieben.
+    .text = { $over } nach { $finish }. Ganze Ansätze auf anderen Tag verschieben.
 # $own: like "from 3 own timings"
 plan-own-timings = Eigene Zeiten von diesem System?
-    .text = Die Zeiten stammen { $own } in diesem Plan, unter „Verarbeitungszeiten“. Bei einem anderen System das Feld leeren.
+    .text = Zeiten { $own } in diesem Plan, unter „Verarbeitungszeiten“. Bei anderem System Feld leeren.
 plan-not-here = Bisher erledigt
     .batch = Dieser Plan hat keinen Ansatz { $number }. Korrigieren oder entfernen.
-    .step = Ansatz { $number }: „{ $step }“ ist hier kein eigener Schritt. Den nächsten eingeben.
+    .step = Ansatz { $number }: „{ $step }“ hier kein eigener Schritt. Nächsten eingeben.
 plan-batch = Ansatz { $number }
     .done = Ansatz { $number }, fertig
     .begun = Ansatz { $number }, läuft
@@ -1974,10 +1974,10 @@ plan-do-not-start = Nicht anfangen
     .finish = er würde nicht rechtzeitig fertig
     .latest = spätester Start war { $time }
 plan-latest = Spätester Start
-    .rough = danach auf einen anderen Tag verschieben
+    .rough = danach auf anderen Tag verschieben
 plan-amount-mix = Mischung für Spachtelmasse und Glasband
-    .rough = im Becher mischen. { $tray } in die Schale geben. { $filler } Füllstoff in den Rest rühren und in den Beutel füllen: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
-    .surplus = im Becher mischen. { $tray } in die Schale geben, davon { $over } Überschuss. { $filler } Füllstoff in den Rest rühren und in den Beutel füllen: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
+    .rough = im Becher mischen, { $tray } in die Schale. { $filler } Füllstoff in den Rest rühren, dann Beutel: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
+    .surplus = im Becher mischen, { $tray } in die Schale, davon { $over } Überschuss. { $filler } Füllstoff in den Rest rühren, dann Beutel: etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
 plan-amount-putty = Spachtelmasse
     .rough = Becher, dann { $filler } Füllstoff, dann Beutel, etwa { $bag } Spachtelmasse (aus dem Gedächtnis)
 plan-amount-wet = Tränkharz
@@ -1991,11 +1991,11 @@ plan-over = Überschuss
     .rough = keine Mischung unter { $least } ist genau messbar
 plan-by-tape = Tränkharz anmischen
     .one-mix = Mit dem Tränken anfangen
-    .rough = danach die harte Hohlkehle an einem anderen Tag mit Glasband belegen
+    .rough = danach harte Hohlkehle an anderem Tag mit Glasband belegen
 plan-by = bis { $time }
     .rough = zur Sicherheit abgerundet
 plan-step-mix = Spachtelmasse mischen, in den Beutel füllen
-    .one-mix = Für Spachtelmasse und Glasband mischen: Teil zum Tränken zurückbehalten, Rest andicken, in den Beutel füllen
+    .one-mix = Für Spachtelmasse und Glasband mischen: Teil zum Tränken behalten, Rest andicken, in den Beutel füllen
 plan-step-place = Spachtelmasse auftragen
 plan-step-tool = Hohlkehle abziehen
 plan-step-clean = Kanten säubern
@@ -2043,7 +2043,7 @@ joint-kind = Art der Verbindung
     .inside = Innenecke
     .inside-help = Hohlkehle und Glasband
     .outside = Außenecke
-    .outside-help = Das offene V füllen, die Kante runden, Glasband herum
+    .outside-help = Offenes V füllen, Kante runden, Glasband herum
     .both = Ecke, beide Flächen
     .bulkhead = Schott
     .bulkhead-help = Zwei Innenecken
@@ -2058,7 +2058,7 @@ joint-angle-is = Winkel
     .stations = ändert sich
 joint-angle = Innenwinkel
 joint-stations = Winkel entlang der Naht
-    .help = Von der ersten bis zur letzten Stelle reicht die Naht. Dazwischen ändert sich der Winkel gleichmäßig.
+    .help = Naht von der ersten bis zur letzten Stelle, dazwischen ändert sich der Winkel gleichmäßig.
 joint-station = Stelle
 joint-station-at = Abstand
 joint-length = Nahtlänge
@@ -2077,7 +2077,7 @@ joint-layer-side = Fläche
 joint-sized = Größe der Hohlkehle
     .rule = nach der Kehldicke
     .radius = nach einem Radius
-    .spreader = nach einem vorhandenen Spachtel
+    .spreader = nach vorhandenem Spachtel
 joint-radius-typed = Radius
     .help = An der Spachtelspitze.
 joint-throat-wanted = Gewünschte Kehldicke
@@ -2085,9 +2085,9 @@ joint-throat-wanted = Gewünschte Kehldicke
 joint-least = Kleinster Radius
 joint-flank = Glasband auf blanker Platte, je Seite
 joint-clear = Freie Platte, je Seite
-    .help = Falls Stringer oder Bodenbretter nahe sind. Leer: unbegrenzt.
+    .help = Falls Stringer oder Bodenbretter nahe sind. Leer: keine Grenze.
 joint-bevel = Schräge je Kante
-    .help = Abweichung vom rechten Winkel. Die äußere Ecke steht vor.
+    .help = Abweichung vom rechten Winkel. Äußere Ecke steht vor.
 joint-touch = Kanten berühren sich
     .cut = wie zugeschnitten
     .outer = an den Außenecken
@@ -2102,7 +2102,7 @@ joint-stagger = Versatz der Lagenenden
 joint-reach = Längstes Stück in einem Zug
     .help = Was eine Person auflegen kann (aus dem Gedächtnis).
 joint-fraction = Glasanteil nach Gewicht
-    .help = Unsere Einschätzung: { $buying } % beim Einkauf. Übliche Praxis: { $skilled } % in geübten Händen, { $equal } % bei gleichen Massen.
+    .help = Unsere Einschätzung: { $buying } % beim Einkauf. Übliche Praxis: { $skilled } % geübt, { $equal } % bei gleichen Massen.
 joint-fibre-density = Dichte des Glases
     .help = Voreinstellung: E-Glas.
 joint-resin-density = Dichte des gemischten Harzes
@@ -2132,8 +2132,8 @@ joint-batches = Zahl der Ansätze
 joint-why =
     .rule = nach der Kehldicke (übliche Praxis)
     .least = kleinster Radius für Glas und Werkzeug (aus dem Gedächtnis)
-    .tape = begrenzt durch das Glasband, das auf blanker Platte liegen muss
-    .room = begrenzt durch die freie Platte je Seite
+    .tape = begrenzt durch Glasband auf blanker Platte
+    .room = begrenzt durch freie Platte je Seite
     .flat = ab { $angle }° nur flaches Glasband (übliche Praxis)
     .own = eigener Wert
 # eine Fläche einer Verbindung, hinter „Glasband,“
@@ -2156,13 +2156,13 @@ joint-throat = Kehldicke
     .rough = auf der Winkelhalbierenden, Wert abgerundet
 joint-tack = Heften höchstens bis
     .rough = ab der Ecke, Wert abgerundet. Auch bis zu dieser Linie säubern.
-    .rough-narrowest = ab der Ecke, an der schmalsten Stelle, Wert abgerundet. Auch bis zu dieser Linie säubern.
+    .rough-narrowest = ab der Ecke, schmalste Stelle, Wert abgerundet. Auch bis zu dieser Linie säubern.
 joint-arc = Bogenlänge der Hohlkehle
 joint-passes = Gänge
-    .rough = Spachtelmasse dicker als { $throat } wird heiß und sackt ab. Den ersten Gang anziehen lassen (unsere Einschätzung).
+    .rough = Spachtelmasse dicker als { $throat } wird heiß und sackt ab. Ersten Gang anziehen lassen (unsere Einschätzung).
 joint-tape-carries = Was die Naht trägt
-    .text = das Glasband, wo die Hohlkehle begrenzt ist oder fehlt
-    .rough = dort ist die Kehldicke kleiner als die Plattendicke
+    .text = Glasband, wo die Hohlkehle begrenzt ist oder fehlt
+    .rough = dort Kehldicke kleiner als Plattendicke
 joint-station-line = Bei { $at }
     .cove = { $angle }, Radius { $radius }
     .flat = { $angle }, flaches Glasband
@@ -2171,7 +2171,7 @@ joint-other-side = Andere Seite
 joint-round-over = Außenkante runden mit Radius
     .panel = die Plattendicke
 joint-cover = Bleibt an der Ecke
-    .rough = Holz und Spachtelmasse auf der Winkelhalbierenden, an der dünnsten Stelle
+    .rough = Holz und Spachtelmasse auf der Winkelhalbierenden, dünnste Stelle
 joint-thin-cover = Dünne Kante
     .text = Rundung mit Radius { $radius } lässt an der Ecke nur { $cover }. Weniger runden.
 joint-outside-flank = Glasband auf ebener Außenseite
@@ -2179,12 +2179,12 @@ joint-outside-flank = Glasband auf ebener Außenseite
 joint-tape = Glasband
     .of-face = Glasband, { $face }
     .text = { $pieces }, { $width } breit, { $weight }
-    .rough = in der Reihenfolge des Auflegens, Enden überlappen { $overlap }
+    .rough = in der Reihenfolge des Auflegens, Überlappung { $overlap }
 joint-pieces = { $copies } × { $pieces }
     .several = { $copies } × ({ $pieces })
 joint-laminate = Laminatdicke
     .text = { $thickness } { $unit }
-    .rough = mindestens, ohne Luft gerechnet. Auch die Stufe am Bandrand.
+    .rough = mindestens, ohne Luft gerechnet. Auch die Stufe am Rand.
 joint-ply = Abreißgewebe
     .text = { $length }, { $width } breit
     .rough = aufgerundet
@@ -2207,11 +2207,11 @@ joint-weave = Harz zum Füllen des Gewebes
 joint-added = Mehrgewicht am Rumpf
     .rough = Spachtelmasse, Glas und Harz, die bleiben
 joint-wide-gap = Breiter Spalt?
-    .text = Der Spalt von { $gap } ist breiter, als die Platte dick ist. Einen Holzstreifen einlegen: spart Spachtelmasse und Wärme.
-joint-narrow-flank = Breiteres Glasband?
-    .text = Nur { $flank } Glasband liegen je Seite der Hohlkehle auf blanker Platte, nicht { $wanted } wie gewünscht.
+    .text = Spalt { $gap }, breiter als die Platte dick. Holzstreifen einlegen: spart Spachtelmasse und Wärme.
+joint-narrow-flank = Glasband breiter?
+    .text = Je Seite der Hohlkehle nur { $flank } Glasband auf blanker Platte, gewünscht { $wanted }.
 joint-heavy-glass = Schweres Glas?
-    .text = Eine Lage ist dicker als die Platte. Einheit der Gewichte prüfen.
+    .text = Eine Lage dicker als die Platte. Einheit prüfen.
 joint-to-boat = Ins Boot
 joint-to-spreader = Spachtelschablone
 joint-to-pour =
@@ -2219,23 +2219,23 @@ joint-to-pour =
     .wet-out = Tränkharz mischen
     .putty-of = Spachtelmasse für { $joints }
     .wet-out-of = Tränkharz für { $joints }
-joint-tooling-all = Weniger eingeben: Beim Abziehen muss Spachtelmasse übrig bleiben
-joint-strip-bare = Ein Verstärkungsstreifen ist Glasband: eine Lage hinzufügen
+joint-tooling-all = Weniger eingeben: Beim Abziehen muss etwas bleiben
+joint-strip-bare = Verstärkungsstreifen ist Glasband: Lage hinzufügen
 joint-reach-short = Stücke zu kurz: mehr als { $least } eingeben (Überlappung plus zweimal Versatz)
-joint-reach-many = Bei Stücken von { $reach } und { $overlap } Überlappung braucht eine Lage mehr als { $most } Stücke. Längere Stücke, weniger Überlappung oder eine kürzere Naht eingeben
-joint-stations-few = Den Winkel an mindestens zwei Stellen eingeben oder „überall gleich“ wählen
-joint-station-order = Falsche Reihenfolge: einen größeren Abstand als an der vorigen Stelle eingeben
-joint-angle-flat = Der Innenwinkel muss kleiner als 180° sein. Auch für eine Außenecke den Innenwinkel eingeben. Für Platten in einer Ebene „Stumpfstoß“ wählen
-joint-angle-narrow = Unter { $least }° passen weder Spachtel noch Glasband in die Ecke. Verbindung ändern oder Ecke auffüllen
-joint-bulkhead-flat = Ein Schott steht mit { $least }° bis { $most }° auf seiner Platte. Steht es flacher, „Innenecke“ wählen
-joint-cove-alone = Bei { $angle } trägt eine Hohlkehle allein nichts. Eine Lage flaches Glasband hinzufügen
-joint-tape-narrow = Glasband von { $width } ist zu schmal. Eine Hohlkehle mit Radius { $radius } bei { $angle } braucht mindestens { $needs }
-joint-room-little = Zu wenig Platz: Bei { $angle } braucht die kleinste Hohlkehle { $takes } auf jeder Platte
-joint-radius-large = Radius zu groß: Bei { $angle } reicht er auf jeder Platte { $reaches } weit, frei sind { $free }. Höchstens { $most } eingeben
-joint-opening-wide = Öffnung zu weit: Bei { $angle } sind es { $opening }, und die Hohlkehle reicht auf jeder Platte { $reaches } weit. Schließen, mit Holz hinterlegen oder größeren Radius nehmen
-joint-edges-overlap = Bei { $angle } jede Kante um mindestens { $cut }° abschrägen, damit sich die Außenecken berühren können. Rechtwinklige Kanten würden sich überschneiden ({ $overlap })
-joint-rounding-through = Bei { $angle } bricht diese Rundung nach innen durch. Weniger als { $most } eingeben
-joint-tape-short = Glasband von { $width } reicht bei { $angle } nicht um die Kante. Mindestens { $least } nehmen
+joint-reach-many = Bei Stücken von { $reach } und { $overlap } Überlappung mehr als { $most } Stücke je Lage. Längere Stücke, weniger Überlappung oder kürzere Naht eingeben
+joint-stations-few = Winkel an mindestens zwei Stellen eingeben oder „überall gleich“ wählen
+joint-station-order = Falsche Reihenfolge: größeren Abstand als davor eingeben
+joint-angle-flat = Innenwinkel muss kleiner als 180° sein. Auch für Außenecken eingeben. Für Platten in einer Ebene „Stumpfstoß“ wählen
+joint-angle-narrow = Unter { $least }° passt weder Spachtel noch Glasband. Verbindung ändern oder Ecke auffüllen
+joint-bulkhead-flat = Ein Schott steht mit { $least }° bis { $most }°. Flacher: „Innenecke“ wählen
+joint-cove-alone = Bei { $angle } trägt Hohlkehle allein nichts. Flaches Glasband hinzufügen
+joint-tape-narrow = Glasband von { $width } zu schmal: Hohlkehle mit Radius { $radius } bei { $angle } braucht mindestens { $needs }
+joint-room-little = Zu wenig Platz: Bei { $angle } kleinste Hohlkehle { $takes } auf jeder Platte
+joint-radius-large = Radius zu groß: Bei { $angle } reicht er auf jeder Platte { $reaches } weit, frei sind { $free }. Höchstens { $most }
+joint-opening-wide = Öffnung zu weit: Bei { $angle } sind es { $opening }, die Hohlkehle reicht auf jeder Platte { $reaches } weit. Schließen, Holz dahinter oder größerer Radius
+joint-edges-overlap = Bei { $angle } jede Kante um mindestens { $cut }° abschrägen, damit sich Außenecken berühren. Sonst überlappen sie { $overlap }
+joint-rounding-through = Bei { $angle } bricht die Rundung nach innen durch. Weniger als { $most } eingeben
+joint-tape-short = Glasband von { $width } reicht bei { $angle } nicht um die Kante: mindestens { $least }
 
 ## Boat
 
@@ -2247,7 +2247,7 @@ boat-fold =
     .joint = Jede Verbindung einzeln
     .wall = Karten für die Wand
 boat-joints = Verbindungen
-    .none = Noch keine Verbindung. Die erste hinzufügen. Andere Eingaben bleiben
+    .none = Noch keine Verbindung: erste hinzufügen. Andere Eingaben bleiben
 boat-joint = Verbindung
     .nth = Verbindung { $count }
     .now = im nächsten Ansatz
@@ -2262,8 +2262,8 @@ boat-joint-name = Name
 boat-joint-angle =
     .help = Einer, oder mehrere entlang der Naht: 95 : 120 : 150
 boat-joint-length = Länge
-    .help = Gesamt, oder je Abschnitt zwischen den Winkeln: { "0.8 : 1.4 m" }
-    .stretches = eine Länge eingeben, oder eine je Abschnitt zwischen den Winkeln
+    .help = Gesamt, oder je Abschnitt: { "0.8 : 1.4 m" }
+    .stretches = eine Länge, oder eine je Abschnitt zwischen den Winkeln
 boat-joint-gap = Spalt
 boat-joint-copies = Anzahl
 boat-joint-width = Breite des Glasbands
@@ -2271,23 +2271,23 @@ boat-joint-width = Breite des Glasbands
 # each, in und out werden in allen Sprachen so eingegeben, wie sie hier stehen
 boat-joint-faces = Flächen der Lagen
     .help = Je Lage each (beide), in (innen) oder out (außen): each : out. Leer: each.
-    .words = je Lage each, in oder out eingeben, durch Doppelpunkt getrennt
-boat-joint-strip-bare = Ein Verstärkungsstreifen ist Glasband, eine Lage hinzufügen
+    .words = je Lage each, in oder out eingeben, mit Doppelpunkten
+boat-joint-strip-bare = Verstärkungsstreifen ist Glasband: Lage hinzufügen
 boat-joint-radius =
     .help = Leer: nach der Kehldicke.
 boat-pour = Nächster Ansatz
     .later = nicht dabei
     .now = dabei
-    .none = Um Verbindungen zusammen zu mischen: jede öffnen und „dabei“ wählen. Dann bringt ein Tippen alle zu „Mischen“.
+    .none = Zusammen mischen: je öffnen und „dabei“ wählen. Dann bringt ein Tippen alle zu „Mischen“.
 boat-system = Harzsystem
 boat-packs-sold = Gebindegrößen des Harzes
     .help = Jedes mit Härter im Verhältnis.
-    .wide = Gebindegrößen des Harzes: Das größte ist mehr als { $most }-mal so groß wie das kleinste. Eines weglassen
+    .wide = Gebindegrößen des Harzes: größte mehr als { $most }-mal die kleinste. Eine entfernen
 boat-people = Personen
 boat-temperature = Temperatur von Holz und Luft
     .help = Zum Zählen der Ansätze. Leer: { $warmth }.
 boat-most = Größte gewünschte Mischung
-    .little = Größte gewünschte Mischung: mehr eingeben, als in Beutel und Becher bleibt
+    .little = Größte gewünschte Mischung: mehr, als in Beutel und Becher bleibt
 boat-filler-dose = Füllstoff auf { "100 g" } Epoxid
 boat-roll = Rollenlänge Glasband
 boat-ply-roll = Rollenlänge Abreißgewebe
@@ -2300,19 +2300,19 @@ boat-remnant-length = Länge
 boat-remnant-name = Name
 boat-least = Kleinster Hohlkehlradius
 boat-reach-long =
-    .tape = Stücke können nicht länger sein als eine Rolle Glasband
-    .ply = Stücke können nicht länger sein als eine Rolle Abreißgewebe
+    .tape = Stücke nicht länger als eine Rolle Glasband
+    .ply = Stücke nicht länger als eine Rolle Abreißgewebe
 boat-thousands = { $thousands } { $rest }
-boat-many-angles = { $joint }: Alle Verbindungen zusammen haben { $count } Winkel, höchstens { $most } gehen. Weniger Winkel je Naht eingeben oder das Boot in zwei teilen
+boat-many-angles = { $joint }: alle Verbindungen: { $count } Winkel, höchstens { $most }. Weniger Winkel je Naht eingeben oder Boot teilen
 boat-many-pieces =
-    .copies = { $joint }: Alle Verbindungen zusammen ergeben { $count } Stücke Glasband und Abreißgewebe, höchstens { $most } gehen. Kleinere Anzahl eingeben oder das Boot in zwei teilen
-    .length = { $joint }: Alle Verbindungen zusammen ergeben { $count } Stücke Glasband und Abreißgewebe, höchstens { $most } gehen. Kürzere Naht eingeben oder das Boot in zwei teilen
+    .copies = { $joint }: alle Verbindungen: { $count } Stücke Glasband und Abreißgewebe, höchstens { $most }. Kleinere Anzahl eingeben oder Boot teilen
+    .length = { $joint }: alle Verbindungen: { $count } Stücke Glasband und Abreißgewebe, höchstens { $most }. Kürzere Naht eingeben oder Boot teilen
 boat-many-faces =
-    .copies = { $joint }: Alle Verbindungen zusammen ergeben { $count } Arbeitsflächen, höchstens { $most } gehen. Kleinere Anzahl eingeben oder das Boot in zwei teilen
-    .length = { $joint }: Alle Verbindungen zusammen ergeben { $count } Arbeitsflächen, höchstens { $most } gehen. Kürzere Naht eingeben oder das Boot in zwei teilen
+    .copies = { $joint }: alle Verbindungen: { $count } Arbeitsflächen, höchstens { $most }. Kleinere Anzahl eingeben oder Boot teilen
+    .length = { $joint }: alle Verbindungen: { $count } Arbeitsflächen, höchstens { $most }. Kürzere Naht eingeben oder Boot teilen
 boat-many-rolls =
-    .tape = { $length } Glasband: mehr als { $most } Rollen zu je { $roll }. Längere Rollen eingeben oder das Boot in zwei teilen
-    .ply = { $length } Abreißgewebe: mehr als { $most } Rollen zu je { $roll }. Längere Rollen eingeben oder das Boot in zwei teilen
+    .tape = { $length } Glasband: mehr als { $most } Rollen je { $roll }. Längere Rollen eingeben oder Boot teilen
+    .ply = { $length } Abreißgewebe: mehr als { $most } Rollen je { $roll }. Längere Rollen eingeben oder Boot teilen
 boat-batches = Zu mischen
     .text =
         { $count ->
@@ -2321,24 +2321,24 @@ boat-batches = Zu mischen
         }
 boat-counted =
     .plan = { $count } nach dem Plan der Nähte
-    .mass = kein Plan deckt alle Nähte: nach der größten Mischung
+    .mass = kein Plan für alle Nähte: nach größter Mischung
     .coats = Schichten nach Gewicht
     .warmth = bei { $warmth }
-    .surplus = { $surplus } mehr als nötig, weil die Waage keinen kleineren Ansatz genau misst
+    .surplus = { $surplus } zu viel: Kleinere Ansätze misst die Waage nicht genau
 boat-putty = Spachtelmasse gesamt, zu mischen
     .rough =
         { $count ->
-            [one] { $count } Ansatz, aufgerundet, mit Verlusten
-           *[other] { $count } Ansätze, aufgerundet, mit Verlusten
-        }
+            [one] 1 Ansatz
+           *[other] { $count } Ansätze
+        }, aufgerundet, mit Verlusten
 boat-added =
-    .rough = Spachtelmasse, Glas und Harz in der Naht, ohne Verluste
+    .rough = Spachtelmasse, Glas, Harz in der Naht, ohne Verluste
 boat-seams = Nähte gesamt
     .rough =
         { $count ->
-            [one] { $count } Naht, alle gezählt
-           *[other] { $count } Nähte, alle gezählt
-        }
+            [one] 1 Naht
+           *[other] { $count } Nähte
+        }, alle gezählt
 boat-filler = Füllstoff
     .rough = { $dose } auf 100 Teile Epoxid nach Gewicht, ±{ $doubt } % (aus dem Gedächtnis), aufgerundet, mit { $spare } Reserve
 # hinter „Spachtelmasse für“
@@ -2349,20 +2349,20 @@ boat-chosen =
     }
     .all = alle Verbindungen
 boat-mixed = Epoxid gesamt, zu mischen
-    .rough = { $putty } in Spachtelmasse, { $liquid } flüssig, dazu { $spare } Reserve
+    .rough = { $putty } in Spachtelmasse, { $liquid } flüssig, { $spare } Reserve
 boat-resin = Harz, zu kaufen
     .and = { $parts } und { $part }
-    .rough = nach dem Verhältnis vom Etikett, aufgerundet, mit { $spare } Reserve
-    .rough-doubt = nach dem Verhältnis vom Etikett ({ $doubt }), aufgerundet, mit { $spare } Reserve
+    .rough = nach Etikett, aufgerundet, mit { $spare } Reserve
+    .rough-doubt = nach Etikett ({ $doubt }), aufgerundet, mit { $spare } Reserve
 boat-packs = Gebinde
     .each = { $count } × ({ $parts })
     .rough = Paare im Verhältnis, kleinster Rest: { $over } { $part }
 boat-tape =
     .pieces =
         { $count ->
-            [one] { $count } Stück mit Überlappung
-           *[other] { $count } Stücke mit Überlappung
-        }
+            [one] 1 Stück
+           *[other] { $count } Stücke
+        } mit Überlappung
 boat-ply =
     .pieces =
         { $count ->
@@ -2375,11 +2375,11 @@ boat-from-rolls =
        *[other] { $count } Rollen, davon { $length } geschnitten
     }
     .none = keine neue Rolle nötig
-    .least = Suche vorzeitig beendet: mindestens { $count } nötig
-    .saved = Suche vorzeitig beendet: höchstens { $length } noch zu sparen
+    .least = Suche abgebrochen: mindestens { $count } nötig
+    .saved = Suche abgebrochen: höchstens { $length } noch zu sparen
 boat-gloves = Handschuhe
     .text = { $count } Paar
-    .rough = Personen × (Ansätze + 1), doppelt bei zwei Paar übereinander
+    .rough = Personen × (Ansätze + 1), doppelt bei zwei Paar
 boat-bags = Beutel für Spachtelmasse
     .rough = einer je Ansatz Spachtelmasse
 boat-cups = Becher
@@ -2408,11 +2408,11 @@ boat-cartridges = Atemschutzfilter
             [one] { $count } Satz
            *[other] { $count } Sätze
         }
-    .rough = einer je Person. Dampf und Staub brauchen verschiedene Filter: siehe „Sicherheit“.
+    .rough = einer je Person. Dampf und Staub brauchen verschiedene Filter: „Sicherheit“.
 boat-spreaders = Spachtel zum Zuschneiden
     .each = R { $radius }
     .text = { $radii } { $unit }
-    .rough = die Hohlkehle an jeder Stelle, auf den Millimeter
+    .rough = Hohlkehle an jeder Stelle, auf den Millimeter
 boat-wall =
     .putty = Spachtelmasse auftragen: { $putty }
     .resin = Tränkharz: { $resin }
@@ -2420,7 +2420,7 @@ boat-wall =
     .tape = Glasband { $width }: { $numbers }
 boat-plan = Diese Nähte planen
     .insides = Innenseiten planen
-    .outsides = Außenseiten planen, Rumpf gewendet
+    .outsides = Außenseiten planen, Rumpf gedreht
     .part = { $plan }: Stücke { $first } bis { $last } von { $all }
 demo-boat =
     .keel = Kiel
@@ -2444,24 +2444,24 @@ cut-remnant = Reststück, { $length }
     .rough = { $used } von { $length } abgeschnitten
     .untouched = nicht angeschnitten
 cut-from = { $what }: { $stock }
-    .rough = Stücke in der Reihenfolge des Auflegens, Rest { $left }
+    .rough = in der Reihenfolge des Auflegens, Rest { $left }
 cut-pieces = { $length }: { $numbers }
 cut-numbers = { $first } bis { $last }
 cut-left = Rest { $length }
 cut-strips =
-    { $count ->
-        [one] { $what }: { $count } Stück. Die Liste unten zeigt, woraus es geschnitten wird.
-       *[other] { $what }: { $count } Stücke. Die Liste unten zeigt, woraus jedes geschnitten wird.
-    }
+    { $what }: { $count } { $count ->
+        [one] Stück
+       *[other] Stücke
+    }. Die Liste unten zeigt, woraus.
 
 ## Drawings
 
 sheet-tape = Band { $width }
     .none = Kein Glasband.
-    .told = Glasband { $widths } breit, dicker gezeichnet, als es ist.
+    .told = Glasband { $widths } breit, dicker gezeichnet.
 section-across = Quer zur Naht
 section-along = Entlang der Naht
-    .told = Schnitte entlang der Naht, alle im selben Maßstab: { $stations }.
+    .told = Schnitte entlang der Naht, gleicher Maßstab: { $stations }.
 section-station =
     .cove = bei { $at } { $angle }, Radius { $radius }
     .flat = bei { $at } { $angle }, flaches Glasband
@@ -2473,19 +2473,19 @@ section-tack = heften { $length }
 section-gap = Spalt { $gap }
 section-inside-up = Schnitt im Maßstab, die Innenseite oben.
 section-corner = Im Maßstab: Masse gekreuzt, Band gestrichelt
-    .told = Zwei Platten, { $thickness } dick, treffen sich unter { $angle } Grad.
-    .apart = Zwei Platten, { $thickness } dick, treffen sich unter { $angle } Grad, mit { $gap } Abstand.
-section-cove = Eine Hohlkehle mit Radius { $radius } füllt die Ecke, { $throat } tief auf der Winkelhalbierenden, { $tack } auf jeder Platte.
+    .told = Zwei Platten, { $thickness } dick, unter { $angle } Grad.
+    .apart = Zwei Platten, { $thickness } dick, unter { $angle } Grad, { $gap } Abstand.
+section-cove = Hohlkehle mit Radius { $radius } füllt die Ecke, { $throat } tief auf der Winkelhalbierenden, { $tack } auf jeder Platte.
     .none = Keine Hohlkehle: nur flaches Glasband.
 section-outside =
-    .round = Die Außenkante ist mit Radius { $radius } gerundet.
-    .flush = Die Außenkante ist bündig gefüllt.
-    .sharp = Die Außenkante ist scharfkantig gefüllt.
+    .round = Außenkante mit Radius { $radius } gerundet.
+    .flush = Außenkante bündig gefüllt.
+    .sharp = Außenkante scharfkantig gefüllt.
 section-flat =
-    .apart = Schnitt im Maßstab. Zwei Platten in einer Ebene, { $thickness } dick, { $gap } Abstand, der Spalt gefüllt.
+    .apart = Schnitt im Maßstab. Zwei Platten in einer Ebene, { $thickness } dick, { $gap } Abstand, Spalt gefüllt.
     .butt = Schnitt im Maßstab. Zwei Platten in einer Ebene, { $thickness } dick.
     .strip = Schnitt im Maßstab. Eine Platte, { $thickness } dick.
-section-bulkhead = Schnitt im Maßstab. Ein Schott, { $thickness } dick, steht auf seiner Platte. Auf einer Seite { $one }, auf der anderen { $other }.
+section-bulkhead = Schnitt im Maßstab. Schott, { $thickness } dick, auf seiner Platte. Auf einer Seite { $one }, auf der anderen { $other }.
     .cove = eine Hohlkehle mit Radius { $radius } bei { $angle } Grad
     .flat = nur flaches Glasband bei { $angle } Grad
     .measures = { $angle } und { $other }, { $thickness }
@@ -2504,7 +2504,7 @@ safety-system = Harzsystem
 safety-rest = Mehr zu dieser Arbeit
 safety-products = Übliche Gefahrenhinweise
 safety-first = Zuallererst
-    .text = Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor. Hier steht zur Erinnerung, was sie meist sagen.
+    .text = Sicherheitsdatenblatt, örtliche Vorschriften und zugelassene Fachleute gehen vor. Hier steht, was sie meist sagen.
 safety-powder-dust = Staubgrenzwert, Arbeitstag
 # steht auf jeder Seite, solange nichts Dringenderes da ist
 caution-reminder = Handschuhe und Schutzbrille an, bevor ein Gebinde aufgeht. Das Sicherheitsdatenblatt geht vor.
@@ -2536,7 +2536,7 @@ caution-poison = { $signal }: dein Produkt, { $code }
 caution-asthma = { $signal }: dein Produkt, { $code }
     .text = { $official }.
 caution-vapour = Lösemitteldampf
-    .text = Keine Flamme, kein Funke, Durchzug. Nachsehen, wie viel Gramm dieser Raum verträgt.
+    .text = Keine Flamme, kein Funke, Durchzug. Gramm für diesen Raum nachsehen.
     .short = Keine Flamme, kein Funke, Durchzug.
 caution-uncured = Nicht ausgehärtet
     .text = Noch nicht schleifen: Staub von nicht ausgehärtetem Epoxid kann Allergien auslösen.
@@ -2549,11 +2549,11 @@ caution-warm-pot = Heute warm
     .short = Bei { $temperature } geht ein Becher mit { $amount } eher durch.
     .in-sun = Bei { $temperature } geht ein Becher mit { $amount } eher durch. Weniger mischen und im Schatten ausbreiten.
 caution-hot-pot = Ansatz kann durchgehen
-    .text = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen. Verarbeiten oder sofort in einer Schale ausbreiten.
-    .short = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen.
-    .in-sun = { $amount } in einem Becher stehen gelassen: kann qualmen und brennen. Verarbeiten oder im Schatten ausbreiten.
+    .text = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder sofort in einer Schale ausbreiten.
+    .short = { $amount } in einem Becher gelassen: kann qualmen und brennen.
+    .in-sun = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder im Schatten ausbreiten.
 caution-in-sun = In der Sonne
-    .text = Erst in den Schatten: Dünn ausgebreitet in der Sonne wird Harz eher dick als im Becher im Schatten.
+    .text = Erst in den Schatten: Dünn in der Sonne wird Harz eher dick als im Becher im Schatten.
 caution-short-pot = Wenig Zeit
     .text = Im Becher etwa { $minutes }. Erst alles bereitlegen, dann mischen.
     .short = Im Becher etwa { $minutes }.
@@ -2576,9 +2576,9 @@ caution-thick = Dicke Schicht
     .text = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf. In zwei Gängen auftragen.
     .short = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf.
 caution-cold = Kalt
-    .text = Gebinde in warmem Wasser wärmen, Flammen und Heizgeräte mit Flamme davon fernhalten.
+    .text = Gebinde in warmem Wasser wärmen, Flammen und Heizgeräte mit Flamme fernhalten.
 caution-blush = Erst waschen
-    .text = Erst Wasser und Pad, dann Schleifpapier: Eingeschliffene Aminröte bleibt drin.
+    .text = Erst Wasser und Pad, dann Schleifpapier: Eingeschliffen bleibt Aminröte drin.
 caution-gloves = Handschuhe
     .text = Zwei Paar tragen, dazu Schutzbrille. Nasse oder gerissene Handschuhe sofort ausziehen.
     .short = Zwei Paar tragen, dazu Schutzbrille.
@@ -2589,7 +2589,7 @@ caution-air-changes = { $changes } Luftwechseln pro Stunde
 caution-from-big = große Masse in einem Becher
 caution-from-big-warm = große Masse in einem Becher an einem warmen Tag
 caution-from-runs-away = Spitzentemperatur, ab der ein Ansatz durchgeht
-caution-from-least-peak = kleinste Masse mit gezeigter Spitzentemperatur
+caution-from-least-peak = kleinste Masse mit Spitzentemperatur
 caution-from-warm = warme Luft
 caution-from-cold = kalte Luft
 caution-from-hot = heißer Ansatz
@@ -2623,39 +2623,39 @@ topic-others = Unbeteiligte und Kinder
 topic-never = Nie
 topic-aid = Erste Hilfe
 topic-stop = Wann aufhören
-do-open-have = Handschuhe, Schutzbrille, Seife und Wasser, Papiertücher, Müllbeutel.
+do-open-have = Handschuhe, Schutzbrille, Seife, Wasser, Papiertücher, Müllbeutel.
 do-open-eyes = Härter kann schwere Verätzungen der Haut und schwere Augenschäden verursachen. Beim Öffnen das Gesicht abwenden.
-do-open-stop = Ein Gebinde nicht öffnen, wenn es gewölbt ist, leckt oder kein Etikett mehr hat.
-do-mix-have = Schale oder bloßer Erdboden im Freien für einen heißen Ansatz, und ein freier Weg dorthin.
+do-open-stop = Kein Gebinde öffnen, das gewölbt ist, leckt oder kein Etikett hat.
+do-mix-have = Schale oder bloßer Erdboden im Freien für einen heißen Ansatz, freier Weg dorthin.
 do-mix-fire = Angemischtes Harz heizt sich selbst auf. Nur mischen, was sich verarbeiten lässt. Bald aus dem Becher nehmen.
-do-mix-never = Nie das Mischungsverhältnis ändern, um die Aushärtung zu beschleunigen oder zu bremsen.
+do-mix-never = Nie das Verhältnis ändern, damit es schneller oder langsamer aushärtet.
 do-mix-stop = Wird der Becher warm, bevor alles verarbeitet ist: den Ansatz sofort ausbreiten.
-do-powder-have = Maske auf. Messlöffel, Deckel und ein feuchtes Tuch für Verschüttetes bereit.
-do-powder-air = Keinen Ventilator auf das Pulver richten. Dicht über dem Becher und langsam zugeben, unterheben, dann lüften.
+do-powder-have = Maske auf. Messlöffel, Deckel, feuchtes Tuch für Verschüttetes.
+do-powder-air = Kein Ventilator auf das Pulver. Dicht über dem Becher langsam zugeben, unterheben, dann lüften.
 do-powder-eyes = Pulver staubt beim Schütten auf. Schutzbrille tragen, eine normale Brille reicht nicht.
-do-powder-breathing = Staub nicht einatmen. Eine dicht sitzende Halbmaske lässt laut Einstufung höchstens ein Zehntel durch.
+do-powder-breathing = Staub nicht einatmen. Dicht sitzende Halbmasken lassen laut Einstufung höchstens ein Zehntel durch.
 do-powder-fire = Holzstaub kann brennen. Funken fernhalten.
 do-powder-never = Pulver nie wegblasen. Nie trocken kehren.
 do-powder-stop = Aufhören, wenn Staub im Licht schwebt oder das Atmen durch die Maske schwer wird.
-do-lay-have = Mehr Ersatzhandschuhe als gedacht. Ein Platz zum Ablegen nasser Sachen.
+do-lay-have = Mehr Ersatzhandschuhe als gedacht. Platz für nasse Sachen.
 do-lay-eyes = Rollen können spritzen. Schutzbrille oder Brille mit Seitenschutz tragen, vor allem über Kopf.
 do-lay-clothes = Lange Ärmel, Schürze oder Overall, Knie und Haare bedeckt.
 do-lay-never = Nie in nassem Harz knien oder sich aufstützen. Nie mit nassem Handschuh ans Telefon.
 do-lay-stop = Harz, das Fäden zieht, warm wird oder zäh ist, geliert. Liegen lassen, nicht verdünnen.
-do-confined-first = Ein schriftlicher Plan und ein Mittel, um dich herauszuziehen. Eine geschulte Person draußen, die bleibt und nie nachsteigt. Zugelassene Fachleute, wo das Gesetz sie verlangt. Ohne all das nicht hineingehen.
+do-confined-first = Schriftlicher Plan und ein Mittel, dich herauszuziehen. Geschulte Person draußen, die bleibt und nie nachsteigt. Zugelassene Fachleute, wo das Gesetz sie verlangt. Ohne all das nicht hineingehen.
 do-confined-tested = Vor dem Betreten die Luft messen, in dieser Reihenfolge: Sauerstoff, brennbare Dämpfe, giftige Dämpfe. Sauerstoff von 19,5 bis 22 %, brennbare Dämpfe unter einem Zehntel ihrer unteren Explosionsgrenze.
 do-confined-air = Dampf ist schwerer als Luft und liegt in der Bilge. Die ganze Zeit Luft per Schlauch dorthin leiten, wo du atmest, und an der tiefsten Stelle hinaus.
-do-confined-breathing = Eine Filtermaske schützt nicht, wo Sauerstoff fehlen oder sich Dampf sammeln kann. Dafür braucht es Atemluft von außen und Schulung.
+do-confined-breathing = Eine Filtermaske schützt nicht, wo Sauerstoff fehlen oder sich Dampf sammeln kann. Nötig sind Atemluft von außen und Schulung.
 do-confined-fire = Ein verschütteter Becher Lösemittel kann einen Rumpf mit Dampf füllen. Kein Lösemittel, kein Funke, nur Lampen und Werkzeuge, die für solche Luft gebaut sind.
 do-confined-never = Nie allein hinein, nie mit Lösemittel. Nie jemandem nachsteigen, der zusammengebrochen ist: Hilfe rufen.
 do-confined-aid = Jemand ist drinnen zusammengebrochen: zuerst den Notruf wählen, Luft einblasen, nicht hineingehen.
 do-confined-stop = Ventilator steht, Alarm ertönt oder die Person draußen muss weg: alle raus.
 do-confined-deck = Kann die Arbeit warten: warten. Oder von außen arbeiten, durch eine Luke, mit langem Stiel.
-do-wipe-have = Etwas Lösemittel in einer Metallkanne mit Deckel, Lappen, Metalleimer mit Deckel im Freien.
-do-wipe-hands = Dünnes Nitril hält Ketone nur Minuten zurück. Den Handschuh nehmen, den das Sicherheitsdatenblatt des Lösemittels nennt. Nass: wechseln.
+do-wipe-have = Etwas Lösemittel in Metallkanne mit Deckel, Lappen, Metalleimer mit Deckel im Freien.
+do-wipe-hands = Dünnes Nitril hält Ketone nur Minuten zurück. Handschuh nach Sicherheitsdatenblatt des Lösemittels tragen. Nass: wechseln.
 do-wipe-eyes = Lösemittel spritzt von Lappen und Pinsel. Schutzbrille tragen.
 do-wipe-breathing = Frische Luft geht vor Maske: Sie soll den Dampf wegtragen.
-do-wipe-skin = Lösemittel entfettet die Haut. Von der Haut fernhalten, vor allem von bloßen Händen.
+do-wipe-skin = Lösemittel entfettet die Haut. Von der Haut fernhalten, vor allem bloßen Händen.
 do-wipe-clothes = Kunstfasern können Funken schlagen: Baumwolle tragen. Nasse Kleidung wechseln.
 do-wipe-air = Möglichst im Freien arbeiten. Drinnen unter „Luft“ nachsehen: Gramm, Minuten und dieser Raum entscheiden.
 do-wipe-fire-low = Dampf kriecht am Boden entlang und kann sich an Heizung, Schalter oder Ventilatormotor entzünden.
@@ -2668,24 +2668,24 @@ do-peel-have = Wasser, Pad, saubere Lappen, dicke Handschuhe, ein Beutel für da
 do-peel-hands = Leder- oder dicke Arbeitshandschuhe gegen Schnittkanten im Glas, wasserdichte zum Waschen.
 do-peel-eyes = Ausgehärtete Splitter fliegen, wenn das Abreißgewebe abgeht. Schutzbrille tragen.
 do-peel-breathing = Nass abwaschen braucht keine Maske. Schleifen danach schon.
-do-peel-skin = Der schmierige Film ist Aminröte. Mit Wasser vom Werkstück und von der Haut waschen.
+do-peel-skin = Der schmierige Film ist Aminröte. Mit Wasser von Werkstück und Haut waschen.
 do-peel-never = Aminröte nie einschleifen. Erst mit Wasser abwaschen.
 do-peel-stop = Ist es unter dem Abreißgewebe klebrig: aushärten lassen.
 do-sand-unsure = Unsicher, ob ausgehärtet? Fingernagel eindrücken und einmal schleifen. Bleibt ein Abdruck, oder klumpt der Staub und setzt das Papier zu: warten.
 do-sand-soft = Staub von nicht ausgehärtetem Epoxid kann Allergien auslösen. Nicht schleifen. Wärmen, warten oder in Spänen abziehen.
-do-sand-hard = Aufhören, wo Staub klumpt, das Papier sich zusetzt oder es riecht: Diese Stelle ist nicht ausgehärtet.
+do-sand-hard = Aufhören, wo Staub klumpt, das Papier sich zusetzt oder es riecht: nicht ausgehärtet.
 do-sand-have = Absaugung am Werkzeug, oder Wasser und Nassschleifpapier. Maske. Kleidung, die dort bleibt.
 do-sand-hands = Nitrilhandschuhe tragen, Stulpen unter den Ärmeln. Nichts Loses an die laufende Scheibe.
 do-sand-eyes = Glas- und Epoxidstaub zerkratzen die Augen. Dicht schließende Schutzbrille tragen.
 do-sand-skin = Ärmel unten und am Handgelenk zu, Hals bedeckt. Danach kaltes Wasser und Seife, bevor die Hand ins Gesicht geht.
 do-sand-clothes = Overall tragen, der in der Werkstatt bleibt. Absaugen, nie ausklopfen oder abblasen.
-do-sand-air = Staub am Werkzeug absaugen. Was der Ventilator erfasst, ins Freie blasen, weg von Menschen.
+do-sand-air = Staub am Werkzeug absaugen. Ventilatorluft ins Freie blasen, weg von Menschen.
 do-sand-fire = Holzstaub kann brennen. Staubbeutel im Freien leeren, weg von Funken.
 do-sand-never = Epoxid nie zu Staub schleifen, bevor es ausgehärtet ist.
-do-gloves-pair = Zwei Paar aus Nitril tragen. Das äußere Paar wechseln: sofort, wenn es nass oder gerissen ist, und nach den Zeiten des Handschuhherstellers.
+do-gloves-pair = Zwei Paar aus Nitril tragen. Das äußere wechseln: sofort, wenn nass oder gerissen, und nach den Zeiten des Handschuhherstellers.
 do-gloves-type = Typ A, B oder C sagt, wie viele von 18 Prüfchemikalien ein Handschuh abhält, und wie lange. Unter den 18 ist kein Epoxid. Beim Handschuhhersteller nach Harz und Härter fragen.
 do-goggles = Seitlich geschlossene Schutzbrille aufsetzen, bevor der erste Deckel abgeht.
-do-skin-wash = Ein Tropfen auf der Haut: aufhören, mit Seife und viel Wasser waschen, dann weitermachen.
+do-skin-wash = Tropfen auf der Haut: aufhören, mit Seife und viel Wasser waschen, dann weiter.
 do-skin-covered = Ärmel unten, Handgelenke bedeckt. Nicht mit dem Handschuhrücken ins Gesicht.
 do-vapour-mask = Mit Durchzug ist eine Maske nicht üblich. Eine Staubmaske hält keine Dämpfe auf.
 do-vapour-amine = Härterdampf kann der Lunge schaden und geht durch die Haut. Der Grenzwert ist 1 ppm für Diethylentriamin über einen Arbeitstag, 0,1 mg/m³ für m-Xylylendiamin zu jeder Zeit. Ein Härter ohne bekannten Grenzwert kann ebenso schaden.
@@ -2712,14 +2712,14 @@ do-hot-air = Aus dem Raum damit, Türen auf. Dort bleiben, wo der Wind herkommt.
 do-hot-fire = Ins Freie auf bloßen Erdboden stellen, weg von allem, was brennt. Fließt der Ansatz noch: dünn in einer Schale ausbreiten.
 do-hot-others = Alle aus dem Rauch. Niemand beugt sich über den Becher.
 do-hot-never = Nie einen Deckel auf einen heißen Ansatz legen. Nie in den Müll damit.
-do-hot-stop = Qualmt er und lässt sich nicht mit ausgestrecktem Arm tragen: weggehen und Feuerwehr rufen.
+do-hot-stop = Qualmt er und lässt sich nicht mit ausgestrecktem Arm tragen: weggehen, Feuerwehr rufen.
 do-leftover-have = Flache Schale mit Folie, im Freien, unter einem Dach.
 do-leftover-fire = In einem vollen Becher können Reste noch nach Stunden qualmen und brennen. Im Freien dünn ausbreiten, höchstens fingerdick.
 do-leftover-others = Kinder und Tiere fernhalten, bis alles hart ist.
 do-leftover-never = Nie einen Deckel auf Reste legen. Nie in einen Becher zusammengießen.
 do-leftover-stop = Wird eine Schale warm: dünner ausbreiten, weiter weg vom Haus.
 do-waste-have = Metalleimer mit Deckel im Freien, Beutel, Etiketten, die den Inhalt nennen.
-do-waste-hands = Nassen Abfall nur mit Handschuhen anfassen. Handschuhe auf links abziehen, in denselben Beutel.
+do-waste-hands = Nassen Abfall nur mit Handschuhen anfassen. Sie auf links abziehen, in denselben Beutel.
 do-waste-eyes = Schutzbrille tragen beim Umgießen und beim Ausdrücken von Beuteln.
 do-waste-breathing = Im Freien ist eine Maske nicht üblich. Gegen Staub einen Partikelfilter tragen.
 do-waste-skin = Danach Hände und Arme mit Seife waschen, bis zum Rand der Handschuhe.
@@ -2730,7 +2730,7 @@ do-waste-others = Abfall von Kindern fernhalten. Dem Abholer sagen, was drin ist
 do-spill-have = Sand, Erde oder Katzenstreu, ein Schaber, Beutel, Seife und Wasser, Handschuhe.
 do-spill-air = Erst Türen und Fenster auf. Lösemittel drinnen verschüttet: raus, keinen Schalter berühren, bis gelüftet ist.
 do-spill-fire = Angemischtes Harz oder Härter kann sich in einem Haufen Sägemehl oder Papier aufheizen. Sand ist besser.
-do-spill-stop = Lässt sich das Verschüttete nicht in wenigen Minuten aufnehmen, oder läuft es in einen Abfluss: Hilfe rufen.
+do-spill-stop = Lässt es sich nicht in wenigen Minuten aufnehmen oder läuft es in einen Abfluss: Hilfe rufen.
 do-fire-have = Schaum-, Pulver- oder CO2-Löscher neben der Tür, allen bekannt. Die Notrufnummer.
 do-fire-fire = Kleines Feuer, Tür im Rücken: einmal zu löschen versuchen. Sonst raus, Tür zu, Feuerwehr rufen.
 do-fire-breathing = Epoxidrauch ist giftig. Tief bleiben, raus.
@@ -2787,15 +2787,15 @@ aid-rinsing-water = Wasser einer Augendusche pro Minute
 calls-numbers = Notrufnummern
     .fold = Deine Notrufnummern
 calls-none = Noch keine Notrufnummern
-    .text = Unter „Ausrüstung“ eintragen: Rettungsdienst, Giftnotruf, eine Person. Sie bleiben auf diesem Telefon.
+    .text = In „Ausrüstung“ eintragen: Rettungsdienst, Giftnotruf, eine Person. Bleibt auf diesem Telefon.
 calls-ambulance = Rettungsdienst
 calls-poison = Giftnotruf
 calls-person = Deine Person
 # ein Code vom Sicherheitsdatenblatt des Produkts
 own-code = Dein Produkt, { $code }
     .rough = vom Etikett; Wortlaut { $where }
-    .unknown = Dieser Code ist hier nicht bekannt, wird aber behalten. Wortlaut und Zeichen im Sicherheitsdatenblatt nachlesen.
-    .letters = Seine Buchstaben sind hier nicht bekannt. Im Sicherheitsdatenblatt nachlesen.
+    .unknown = Code hier nicht bekannt, aber behalten. Wortlaut und Zeichen im Sicherheitsdatenblatt nachlesen.
+    .letters = Buchstaben hier nicht bekannt. Im Sicherheitsdatenblatt nachlesen.
 # amtlicher Wortlaut ohne Punkt am Ende
 own-code-ended = { $words }.
 own-code-others = Auf anderen Etiketten: { $words }
@@ -2808,7 +2808,7 @@ pictogram-told = Rote Raute, darin: { $picture }
 pictogram-flame = Flamme, GHS02
     .picture = Flamme über einer Linie: brennt
 pictogram-corrosion = Ätzwirkung, GHS05
-    .picture = Tropfen fressen sich in eine Hand und einen Balken: verätzt Haut und Augen
+    .picture = Tropfen ätzen Hand und Balken: verätzt Haut und Augen
 pictogram-skull = Totenkopf mit gekreuzten Knochen, GHS06
     .picture = Totenkopf über gekreuzten Knochen: schon in kleinen Mengen giftig
 pictogram-health = Gesundheitsgefahr, GHS08
@@ -2820,11 +2820,11 @@ pictogram-environment = Umwelt, GHS09
 usual-resin = Epoxidharz aus Bisphenol A
     .text = Mittlere Molmasse (Zahlenmittel) bis 700.
 usual-hardener = Aminhärter
-    .text = Härter sind sehr verschieden. Manche können auch Asthma auslösen, H334.
+    .text = Sehr verschieden. Manche können auch Asthma auslösen, H334.
 usual-solvent = Lösemittel zum Abwischen
     .text = Typisch für Aceton, Alkohole und Butanon.
 usual-powder = Pulver
-    .text = Die Gefahr ist der Staub. Die meisten tragen keinen Gefahrenhinweis.
+    .text = Die Gefahr ist der Staub. Die meisten haben keinen Gefahrenhinweis.
 # die Tabellen dazu und ihre Zeilen
 facts-hazard-statements = Gefahrenhinweise
 facts-precautions = Sicherheitshinweise
@@ -3003,9 +3003,9 @@ air-fan = Ventilator
     .out = Bläst hinaus
 air-which-fan = Welcher Ventilator
 air-opening = Öffnung gegenüber dem Ventilator
-    .help = Freie Fläche, durch die Luft herein oder hinaus kommt
+    .help = Freie Fläche für Luft herein oder hinaus
 air-mixing = Mischfaktor der Luft
-    .help = 1: Luft mischt sich vollkommen. Gewöhnliche Räume: { $least } (unsere Einschätzung) bis { $most }
+    .help = 1: vollkommen gemischt. Übliche Räume: { $least } (unsere Einschätzung) bis { $most }
 air-clear = Anteil zum Ablüften
 air-solvent = Lösemittel zum Wischen
     .none = Keins
@@ -3013,42 +3013,42 @@ air-solvent = Lösemittel zum Wischen
 air-solvent-mass = Lösemittelmenge
 air-wiping = Wischdauer
 air-molar = Molmasse, g/mol
-    .missing = Molmasse aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+    .missing = Molmasse aus dem Sicherheitsdatenblatt eingeben oder Lösemittel der Liste wählen
 air-limit = Grenzwert in der Luft, ppm
-    .missing = Grenzwert in der Luft aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+    .missing = Grenzwert in der Luft aus dem Sicherheitsdatenblatt eingeben oder Lösemittel der Liste wählen
 air-lower = Untere Explosionsgrenze
-    .missing = Untere Explosionsgrenze aus dem Sicherheitsdatenblatt eingeben oder ein Lösemittel der Liste wählen
+    .missing = Untere Explosionsgrenze aus dem Sicherheitsdatenblatt eingeben oder Lösemittel der Liste wählen
 air-dust = Staub
     .none = Keiner
 air-temperature = Lufttemperatur
 air-solvent-asked = Lösemittel
     .text = Gramm und Minuten eingeben: zeigt den Dampf in diesem Raum.
 air-average = Mittelwert im Raum
-    .text = Nahe der Arbeit sind die Werte mehrfach höher. Örtliche Vorschriften und das Sicherheitsdatenblatt entscheiden.
+    .text = Nahe der Arbeit mehrfach höher. Örtliche Vorschriften und Sicherheitsdatenblatt entscheiden.
 air-hull = Nicht hineingehen
-    .text = Arbeit in Rumpf oder Tank braucht einen eigenen Plan, geprüfte Luft und zugelassene Fachleute. Hier gibt es keine Werte.
+    .text = Arbeit in Rumpf oder Tank braucht eigenen Plan, geprüfte Luft und zugelassene Fachleute. Hier keine Werte.
 air-permit = Bevor jemand hineingeht
 air-cleared = Zeit, um { $share } % abzulüften
     .text = { $minutes } min
-    .rough = auf die Minute aufgerundet, Mischfaktor { $mixing }, sobald kein Dampf oder Staub mehr dazukommt
-    .rough-hours = { $hours } h { $minutes } min, auf die Minute aufgerundet, Mischfaktor { $mixing }, sobald kein Dampf oder Staub mehr dazukommt
+    .rough = auf die Minute aufgerundet, Mischfaktor { $mixing }, ab dem letzten Dampf oder Staub
+    .rough-hours = { $hours } h { $minutes } min, auf die Minute aufgerundet, Mischfaktor { $mixing }, ab dem letzten Dampf oder Staub
 air-changes = Luftwechsel
     .text = { $changes } pro Stunde
-    .fan = durch den Ventilator
+    .fan = durch Ventilator
     .draught = Durchzug, { $mark }: stehende Luft gibt weniger
 air-volume = Raum
 air-make-up = Nötige Öffnung für den Ventilator
     .text = mindestens { $area }
     .rough = aufgerundet; { $pressure } Pa und eine einfache Öffnung, { $mark }
 air-no-make-up = Keine Öffnung für den Ventilator
-    .text = Ein Ventilator bewegt ohne Öffnung gegenüber fast keine Luft. Dort { $area } öffnen. Der Ventilator zählt hier nicht mit.
+    .text = Ein Ventilator bewegt ohne Öffnung gegenüber fast keine Luft. Dort { $area } öffnen. Ventilator zählt nicht.
 air-small-make-up = Öffnung zu klein
-    .text = Sie lässt etwa { $passes } von { $flow } des Ventilators durch. { $area } öffnen.
+    .text = Lässt etwa { $passes } von { $flow } des Ventilators durch. { $area } öffnen.
 air-needed = Nötige Luftmenge
     .rough = aufgerundet, Mischfaktor { $mixing }; { $where }
 air-lowest-limit = niedrigster Grenzwert, { $where }
 air-vapour = Dampf am Ende
-    .rough = Mittelwert im Raum, gleichmäßige Verdunstung
+    .rough = Mittelwert im Raum, gleichmäßig verdunstet
 air-ppm = { $share } ppm
 air-percent = { $share } %
 air-of-limit = Anteil am Grenzwert, { $limit }
@@ -3062,13 +3062,13 @@ air-explosive = Dampf kann Feuer fangen
             [20] ein Fünftel
             [10] ein Zehntel
            *[other] { $share } %
-        } der unteren Explosionsgrenze. So nicht arbeiten. Weniger nehmen, im Freien arbeiten, keine Funken in der Nähe.
+        } der unteren Explosionsgrenze. So nicht arbeiten. Weniger nehmen, ins Freie, keine Funken in der Nähe.
 air-over-limit = Grenzwert überschritten
-    .text = Zu viel Dampf für diesen Raum. Im Freien arbeiten, weniger nehmen oder mehr Luft bewegen.
+    .text = Zu viel Dampf für diesen Raum. Ins Freie, weniger nehmen oder mehr Luft bewegen.
 air-fan-spark = Ventilatormotor
-    .text = Dampf darf nicht durch einen Motor ziehen, der Funken schlagen kann. Einen normalen Ventilator saubere Luft hineinblasen lassen.
+    .text = Dampf darf nicht durch einen Motor ziehen, der Funken schlagen kann. Normalen Ventilator saubere Luft hineinblasen lassen.
 air-handbook = Nach der 403-Regel des Handbuchs
-    .rough = zweiter Weg zur selben Luftmenge, bei { "21 degC" }; nur für die Gesundheit
+    .rough = andere Rechnung dafür, bei { "21 degC" }; nur für die Gesundheit
 air-dust-room = Dieser Grenzwert in diesem Raum
     .text = { $mass } mg in der Luft
     .rough = eine Prise, abgerundet; Warnung, keine sichere Menge
@@ -3100,9 +3100,9 @@ air-drawing = Weg der Luft
     .in = Zuluft
     .out = Abluft
     .fan = Ventilator
-    .told = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus.
-    .told-in = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Der Ventilator steht, wo die Luft hereinkommt.
-    .told-out = Von oben: Luft kommt an einem Ende herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Der Ventilator steht, wo die Luft hinausgeht.
+    .told = Von oben: Luft kommt herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus.
+    .told-in = Von oben: Luft kommt herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Ventilator, wo sie hereinkommt.
+    .told-out = Von oben: Luft kommt herein, zieht an dir, dann an der Arbeit vorbei und geht am anderen Ende hinaus. Ventilator, wo sie hinausgeht.
 powder-wood-flour = Holzmehl
     .about = Holzstaub kann in der Luft brennen. Eingeatmet gilt er als Krebsursache.
 powder-silica = Pyrogene Kieselsäure
@@ -3110,21 +3110,21 @@ powder-silica = Pyrogene Kieselsäure
 powder-quartz = Quarz- oder Steinmehl
     .about = Quarzstaub vernarbt die Lunge und kann Krebs verursachen.
 powder-cotton = Baumwollflocken
-    .about = Ihr Staub macht die Brust eng, vor allem der von Rohfasern.
+    .about = Ihr Staub macht die Brust eng, vor allem von Rohfasern.
 powder-milled-glass = Gemahlene Glasfaser
     .about = Splitter stechen in Haut und Augen. Spülen, nicht reiben.
 powder-glass-spheres = Glashohlkugeln
-    .about = So leicht, dass ein Hauch alles aufwirbelt. Rutschig auf dem Boden.
+    .about = Ein Hauch wirbelt alles auf. Rutschig auf dem Boden.
 powder-phenolic-balloons = Phenolharz-Microballons
-    .about = So leicht, dass ein Hauch alles aufwirbelt. Organischer Staub kann in der Luft brennen.
+    .about = Ein Hauch wirbelt alles auf. Organischer Staub kann in der Luft brennen.
 powder-talc = Talkum
-    .about = Nur asbestfreies Talkum nehmen. Nach dem Sicherheitsdatenblatt fragen.
+    .about = Nur Talkum ohne Asbest. Nach dem Sicherheitsdatenblatt fragen.
 powder-other = Anderes Pulver
-    .about = Erst das Sicherheitsdatenblatt lesen. Für jedes Pulver gilt ein Staubgrenzwert.
+    .about = Erst Sicherheitsdatenblatt lesen. Jedes Pulver hat einen Staubgrenzwert.
 dust-sanding-epoxy = Ausgehärtetes Epoxid schleifen
-    .about = Epoxid, Füllstoff und Holz zusammen: Der strengste Grenzwert zählt.
+    .about = Epoxid, Füllstoff und Holz zusammen: Der niedrigste Grenzwert zählt.
 dust-sanding-glass = Ausgehärtetes Glasband schleifen
-    .about = Glasstaub sticht: Handgelenke und Hals bedecken.
+    .about = Glasstaub sticht: Handgelenke und Hals bedeckt.
 dust-sanding-wood = Sperrholz schleifen
     .about = Holzstaub kann brennen und gilt als Krebsursache.
 dust-sanding-cedar = Western Red Cedar schleifen
@@ -3140,7 +3140,7 @@ solvent-ethanol = Ethanol
 solvent-butanone = 2-Butanon
 air-rule-mixing-lowest = Mischfaktor, kleinster in üblichen Räumen
 air-rule-mixing-highest = Mischfaktor, größter in üblichen Räumen
-air-rule-pressure = Druck, den ein Ventilator an der Öffnung aufwenden darf
+air-rule-pressure = Druck eines Ventilators an der Öffnung, höchstens
 air-rule-discharge = Durchflusszahl einer einfachen Öffnung
 air-rule-explosive = höchster Anteil an der unteren Explosionsgrenze
 facts-dust-limits = Staubgrenzwerte
@@ -3190,20 +3190,20 @@ row-filler =
 facts-ratio-error = Mischfehler beim Härter
     .aim = Gut bis
     .stop = Zu viel ab
-facts-ratio-cost = Was ein falsches Mischungsverhältnis kostet
-    .lost-per-percent = Verlust an Glastemperatur je Prozent Mischfehler beim Härter
-    .lost-at-most = Verlust an Glastemperatur an beiden Fehlergrenzen, höchstens
-    .told-evenly = Verlust je Prozent gezeigt bis zu einem Fehler von
-facts-odd-label = Mischungsverhältnis vom Etikett, noch einmal prüfen
+facts-ratio-cost = Verlust durch falsches Verhältnis
+    .lost-per-percent = Glastemperatur je Prozent Mischfehler beim Härter
+    .lost-at-most = Glastemperatur an beiden Fehlergrenzen, höchstens
+    .told-evenly = Je Prozent gezeigt bis zu einem Fehler von
+facts-odd-label = Verhältnis vom Etikett, erneut prüfen
     .wrong-way = Mehr Härter als Harz, ab
-    .far-off = Abstand vom Verhältnis der Äquivalentgewichte, ab
-    .lightest = Dichte gegenüber der ersten Komponente, aus zwei Verhältnissen, kleinste
-    .heaviest = Dichte gegenüber der ersten Komponente, aus zwei Verhältnissen, größte
+    .far-off = Abstand von den Äquivalentgewichten, ab
+    .lightest = Dichte zur ersten Komponente, aus zwei Verhältnissen, kleinste
+    .heaviest = Dichte zur ersten Komponente, aus zwei Verhältnissen, größte
 facts-part-density = Typische Dichte einer Komponente
     .resin = Harz
     .hardener = Härter
-    .same-mark = Unterschied zweier Füllungen einer Spritze bis zu einem Strich, höchstens
-facts-ratio-doubt = Unsicherheit eines Gewichtsverhältnisses nur aus Dichten, k = 2
+    .same-mark = Zwei Füllungen einer Spritze bis zu einem Strich, Unterschied höchstens
+facts-ratio-doubt = Unsicherheit des Verhältnisses nur aus Dichten, k = 2
     .aim = Gezeigt über
     .stop = Kein Waagenwert über
 facts-stirring = Rühren, wie lange
@@ -3213,29 +3213,29 @@ facts-stirring = Rühren, wie lange
     .cold = Kalte Mischung, unter
     .densest = Dichte, wenn unbekannt, zur Sicherheit
 facts-stick = Becher und Rührstab
-    .mark-error = So ungenau ist ein Strich am Rührstab
+    .mark-error = Fehler eines Strichs am Rührstab
     .tallest = Becher zu hoch zum Rühren, Höhe zu Breite
     .room = Becher höchstens füllen, Anteil der Höhe
 facts-pumps = Pumpen und Waagen
-    .furthest = Ansatz darf für das Verhältnis wachsen, höchstens
-    .alike = Zwei Werte der Waage gelten als gleich nah, Anteil der Teilung
+    .furthest = Ansatz wächst fürs Verhältnis, höchstens
+    .alike = Zwei Werte gleich nah, Anteil der Teilung
     .stroke-deviation = Pumpenhub, Standardabweichung
 facts-damp = Feuchte, Tau und Aminröte
-    .margin = Abstand der Oberfläche über dem Taupunkt, mindestens
-    .damp = Luft zu feucht über einer relativen Luftfeuchte von
-    .sky = Offener Nachthimmel kühlt eine Oberfläche unter die Luft um
-    .meter-off = Ein Hygrometer verschiebt den Taupunkt bis zu
+    .margin = Oberfläche über dem Taupunkt, mindestens
+    .damp = Zu feucht über relativer Luftfeuchte von
+    .sky = Offener Nachthimmel kühlt unter die Luft um
+    .meter-off = Hygrometer, Fehler am Taupunkt
 facts-angle = Winkel einer Verbindung
     .narrowest = Ecke zu eng unter
     .flattest = Schott zu flach auf seiner Platte unter
     .flat-from = Nur flaches Glasband, keine Hohlkehle, ab
 facts-outer-edge = Außenkante, gerundet
-    .thin-cover = Deckung zu dünn unter, Anteil der Plattendicke
+    .thin-cover = Deckung zu dünn unter, Anteil der Platte
 facts-tape-pieces = Glasband in Stücken
     .most-tapes = Stücke einer Lage, höchstens
 facts-hot-pot = Ansatz, der heiß wird
-    .most-peak = Heißeste gezeigte Spitzentemperatur
-    .hardly-above = Keine Spitze gezeigt, wenn über der Luft höchstens
+    .most-peak = Höchste gezeigte Spitzentemperatur
+    .hardly-above = Keine Spitze gezeigt, über der Luft höchstens
     .deepest-cup = Tiefe des Bechers zur Breite, Rückfrage über
 facts-pot-clock = Uhr eines laufenden Ansatzes
     .soon = Letzte Minuten ab
@@ -3245,8 +3245,8 @@ facts-pot-clock = Uhr eines laufenden Ansatzes
     .away = Seite verdeckt: Uhr unsicher nach
     .clocks-apart = Zwei Uhren eines Telefons weichen ab um
 facts-timings-apart = Topfzeit, Zeiten passen nicht zusammen
-    .times-apart = Zeiten vom Etikett, Rückfrage ab einem Unterschied von
-    .shallower = Was ein Beutel aushält von einem Becher, der zu steif wurde
+    .times-apart = Zeiten vom Etikett, Rückfrage ab Unterschied
+    .shallower = Beutel, Anteil eines zu steifen Bechers
     .roughly = Ein Ansatz darf später anziehen als ein anderer um
     .own-doubt = Unsicherheit der eigenen Zeitnahme
     .label-doubt = Unsicherheit der Topfzeit vom Etikett
@@ -3267,27 +3267,27 @@ facts-test-cup = Probebecher
     .reading = Küchenthermometer weicht ab um
     .lag = Küchenthermometer hinkt nach um
     .minute = Eingegebene Minute weicht ab um
-    .moment = Zeitpunkt nach Augenmaß weicht ab um
-    .off-model = Eine Temperatur für den ganzen Becher weicht ab um, Anteil des Anstiegs
-    .off-time = Eine Temperatur für den ganzen Becher weicht ab um, Anteil der Zeit
-    .off-end = Zeit des Probebechers weicht ab um, mindestens
+    .moment = Mit dem Auge gesehene Zeit weicht ab um
+    .off-model = Eine Temperatur im Becher weicht ab um, Anteil des Anstiegs
+    .off-time = Eine Temperatur im Becher weicht ab um, Anteil der Zeit
+    .off-end = Probebecher, Zeit weicht ab um, mindestens
     .stringy = Zieht Fäden, wenn ausgehärtet zu
     .stringy-spread = Fadenziehen weicht ab um
     .loss-spread = Wärmeverlust weicht ab um
     .heat-spread = Wärme der Mischung weicht ab um
-    .strange = Rückfrage zu einem Wert des Probebechers, Abweichungen
+    .strange = Rückfrage zum Probebecher, Abweichungen
     .unsure = Probebecher zu unsicher zum Behalten
-    .not-told = Probebecher zeigt keinen Wärmeverlust ab einer Unsicherheit von
+    .not-told = Probebecher ohne Wärmeverlust ab Unsicherheit
     .swings = Probebecher, kühlte ab und wurde wieder warm um
-    .up-to = Hoher Wärmeverlust gilt bis zu, Anteil der Masse des Probebechers
+    .up-to = Hoher Wärmeverlust bis zu, Anteil seiner Masse
     .another = Neuer Probebecher, wenn die Luft abweicht um
     .ninety = Neun von zehn Fällen, Abweichungen
 facts-plan-most = Plan, seine Grenzen
     .most-pieces = Stücke an einem Tag, höchstens
-    .most-work = Stücke, wenn die langen geteilt sind, höchstens
+    .most-work = Stücke, lange geteilt, höchstens
     .most-parts = Teile eines Stücks, höchstens
     .most-batches = Ansätze an einem Tag, höchstens
-    .most-told = Ansätze Schritt für Schritt gezeigt, höchstens
+    .most-told = Ansätze in Schritten gezeigt, höchstens
 facts-plan-odd = Plan, was geprüft wird
     .long-day = Ein langer Tag, Arbeitsstunden
     .points-gap = Stunden zwischen zwei Temperaturen
@@ -3302,7 +3302,7 @@ facts-boat-most = Boot, Grenzen einer Liste
     .most-angles = Winkel entlang aller Nähte
     .most-rolls = Rollen einer Sorte
     .widest-packs = Größtes Gebinde zum kleinsten
-    .warmth = Temperatur, wenn keine eingegeben ist
+    .warmth = Temperatur, wenn keine eingegeben
 facts-filler-parts = Füllstoff, wie er hineinkommt
     .first-parts = Anteil, der zuerst eingerührt wird
 facts-start = Startwerte der Eingaben
@@ -3315,17 +3315,17 @@ facts-start = Startwerte der Eingaben
     .radius-large = Radius des großen Hohlkehlspachtels
     .packs = Gebinde Harz
     .pause = Pause zwischen zwei Ansätzen
-    .opening = Öffnung für den anderen Weg der Luft
+    .opening = Öffnung für den anderen Luftweg
     .mixing-factor = Mischfaktor des Raums
-    .cleared = Anteil der Luft, der ersetzt werden soll
+    .cleared = Zu ersetzender Anteil der Luft
     .air = Lufttemperatur im Raum
 facts-sun = Sonne auf der Waagerechten, W/m², kleinster und größter Wert
-facts-looks = Anteil der Sonne, den eine Fläche aufnimmt, kleinster und größter Wert
+facts-looks = Aufgenommener Anteil der Sonne, kleinster und größter Wert
 facts-cover = Abdeckung: Sonne, die durchkommt, Wärme, die abgeht
 facts-sun-on-pot = Sonne auf einem Ansatz
     .beam = Sonne senkrecht auf die Fläche, W/m²
-    .upright = Sonne auf einer aufrechten Fläche, zu der auf der Waagerechten
-    .uneven = Aufgenommene Sonne, die ein tiefer Ansatz doppelt zählt, unser Modell, W/m²
+    .upright = Sonne auf aufrechter Fläche, zu der auf der Waagerechten
+    .uneven = Aufgenommene Sonne, doppelt bei tiefem Ansatz, unser Modell, W/m²
     .tray-up-to = Aufgenommene Sonne, ab der eine Schale nicht hilft, W/m²
 facts-cure-stops = Wo die Aushärtung stehen bleibt
     .fresh = Glastemperatur, frisch gemischt
@@ -3339,7 +3339,7 @@ facts-post-cure = Tempern und volle Festigkeit
     .climb = Tempern, Anstieg pro Stunde
     .below = Tempern, unter der gewünschten Glastemperatur
     .within = Wärme gezählt innerhalb von
-facts-hull-colour = Sonnenlicht, das ein Rumpf aufnimmt
+facts-hull-colour = Sonne, die ein Rumpf aufnimmt
     .white = Weiß
     .mid = Farbig, grau oder blankes Holz
     .dark = Dunkel oder schwarz
@@ -3358,11 +3358,11 @@ facts-putty = Spachtelmasse
     .sphere-packing = Eingerührte Kugeln packen bis, nach Volumen
     .sure = Steifer als nötig, zur Sicherheit
 facts-own-batches = Eigene Ansätze Spachtelmasse
-    .batch-deviation = Dieselbe Spachtelmasse noch einmal beurteilt, Standardabweichung
+    .batch-deviation = Dieselbe Spachtelmasse erneut beurteilt, Standardabweichung
     .batch-worth = So viele Ansätze ist diese Schätzung wert
     .stands-out = Ansatz fällt auf ab, in Standardabweichungen
-    .apart = Zwei Ansätze widersprechen sich, einer zum anderen ab
-    .far = Ein Ansatz ist weit von der Tabelle weg, unter und über
+    .apart = Zwei widersprechen sich, einer zum anderen ab
+    .far = Weit von der Tabelle, unter und über
 facts-glass-tape = Glasband
     .fibre-density = Dichte der Faser
 facts-hand-laminate = Glasanteil nach Gewicht von Hand
@@ -3373,7 +3373,7 @@ facts-air = An die Luft abgegebene Wärme
     .still = Ruhende Luft
     .moving = Leichter Wind oder ein Ventilator
 facts-pot-cure = Wie ein Ansatz aushärtet
-    .uncatalysed = Reaktionstempo ohne Katalysator, zu dem mit
+    .uncatalysed = Tempo ohne Katalysator, zu dem mit
     .too-hot = Zu heiß zum Halten ab
     .usable-conversion = Nicht mehr verarbeitbar, wenn ausgehärtet zu
 facts-hot = Ein Ansatz, der so heiß wird
@@ -3385,12 +3385,12 @@ facts-matter = Was einen Ansatz erwärmt und kühlt
     .heat-per-epoxide = Wärme je Epoxidgruppe
     .epoxide-weight = Epoxid-Äquivalentgewicht, wenn das Etikett keines nennt
     .undiluted = Unverdünnt
-    .phr = Härter auf 100 Teile Harz nach Gewicht, wenn das Etikett keinen Wert nennt
+    .phr = Härter auf 100 Teile Harz nach Gewicht, wenn das Etikett keinen nennt
     .specific-heat = Spezifische Wärme der flüssigen Mischung
     .filler-heat = Spezifische Wärme des Füllstoffs, von Glas bis Holz
     .conductivity = Wärmeleitfähigkeit der Mischung
     .density = Dichte der Mischung, wenn das Etikett keine nennt
-    .wood = Wärmeleitfähigkeit von Sperrholz, quer zu den Furnieren
+    .wood = Wärmeleitfähigkeit von Sperrholz, quer
     .bench = Wärmewiderstand einer Holzbank
 facts-lowest = Niedrigste Verarbeitungstemperatur
     .fast = Schneller Härter
@@ -3402,7 +3402,7 @@ facts-windows = Wie lange eine Mischung verarbeitbar ist
     .exponent = Topfzeit geht mit der Masse hoch minus dieser Zahl
     .doubling = Schneller je { "10 K" } wärmer
     .share = Anteil eines Fensters, den ein Plan nutzt
-    .film-share = Genutzter Anteil der Zeit eines Films bis zum Gelieren
+    .film-share = Genutzter Anteil der Gelzeit eines Films
 facts-counted-at = Stunden bis zum nächsten Schritt, gerechnet bei
     .opens = Fenster öffnet: der späte Wert
     .closes = Fenster schließt: der frühe Wert
@@ -3410,7 +3410,7 @@ facts-day = Ein Tag, Stunden nach Mitternacht
     .coldest = Am kältesten
     .warmest = Am wärmsten
 facts-points-gap = Aushärtung, eingegebene Temperaturen
-    .points-gap = Lücke, wenn zwei mehr Stunden auseinander sind als
+    .points-gap = Lücke, wenn zwei weiter auseinander als
 facts-cure-energy = Wie die Aushärtung der Temperatur folgt
     .energy = Aktivierungsenergie
 # was dann getan wird und woran man sieht, dass die Naht so weit ist
@@ -3418,23 +3418,23 @@ facts-stages = Stunden bis zum nächsten Schritt: schneller, mittlerer, langsame
     .recoat-from = Überarbeiten ohne Schleifen, ab
     .recoat-from-look = bewegt sich nicht mehr, ein Handschuh klebt noch
     .recoat-until = Überarbeiten ohne Schleifen, bis
-    .recoat-until-look = solange der Daumennagel noch eine Delle macht. Später: waschen, schleifen, beschichten
+    .recoat-until-look = solange der Daumennagel eine Delle macht. Später: waschen, schleifen, beschichten
     .tack-free = Nicht mehr klebrig
     .tack-free-look = ein Handschuh klebt nicht mehr
     .peel = Abreißgewebe abziehen
-    .peel-look = hart genug, dass das Glasband liegen bleibt. Oder drauflassen bis zum Schleifen
+    .peel-look = hart, das Glasband bleibt liegen. Oder drauflassen bis zum Schleifen
     .sand = Schleifen
     .sand-look = erst, wenn Staub kommt und nichts schmiert. Aminröte vorher mit Wasser abwaschen
     .turn = Rumpf drehen
-    .turn-look = die Kontrollprobe ist hart. Den Rumpf an Schotten halten, nicht an einer frischen Naht
+    .turn-look = die Kontrollprobe ist hart. Rumpf an Schotten halten, nicht an frischer Naht
     .light = Leicht belasten
     .light-look = die Kontrollprobe ist hart
     .full = Volle Festigkeit
-    .full-look = 5 bis 7 Tage sind üblich, der längere Wert gilt
+    .full-look = 5 bis 7 Tage sind üblich, der längere gilt
 facts-learning = Eigenes Arbeitstempo, gelernt beim Tippen
-    .at-once = Zweimal kurz nacheinander getippt gilt nicht als gemessen, unter
+    .at-once = Zweimal getippt ist nicht gemessen, unter
     .behind = Glasband hinter der Hohlkehle, sodass niemand wartet
-    .far = Schneller oder langsamer als üblich, weggelassen ab
+    .far = Schneller oder langsamer, weggelassen ab
     .deviation = Dieselben Hände, Standardabweichung
 facts-hands = Wie schnell die Hände sind
     .practised = Geübt
@@ -3466,16 +3466,16 @@ facts-losses = Bleibt zurück, wird aufgesogen, kommt obenauf
     .peel-ply = Vom Abreißgewebe aufgesogen
     .first-coat = Erste Schicht auf blankem Sperrholz
     .weave = Um das Gewebe zu füllen
-    .flank = Blanke Platte unter dem Glasband neben der Hohlkehle, je Seite
+    .flank = Glasband auf blanker Platte, je Seite
     .least-radius = Kleinster Radius, um den sich Glas und Werkzeug biegen
     .one-pass = Dickste Kehldicke in einem Gang
     .ply-margin = Abreißgewebe breiter als das Glasband, je Seite
     .overlap = Überlappung zweier Stücke Glasband
-    .stagger = Abstand der Enden einer Lage zu denen der nächsten
+    .stagger = Abstand der Enden zweier Lagen
     .putty-density = Spachtelmasse für eine Hohlkehle, mit Luft darin
     .resin-density = Harz und Härter, gemischt
-    .reach = Längstes Stück Glasband, das eine Person auflegt
-    .abrasive = Glasband, das ein Schleifblatt schafft
+    .reach = Längstes Stück Glasband für eine Person
+    .abrasive = Glasband je Schleifblatt
     .tie-spacing = Abstand der Drahtbindungen
 facts-draughts = Durchzug
 
@@ -3510,11 +3510,11 @@ facts-unit =
     .face = { $figure } × Menge für eine Fläche
 facts-other = Andere
 facts-none = Nichts gefunden
-    .text = Ein einzelnes Wort versuchen oder alle zeigen.
+    .text = Ein Wort versuchen oder alle zeigen.
 
 ## Pages: what templates say
 
-page-about = Mischrechnung für Epoxidnähte und die Arbeit drumherum, ohne Empfang.
+page-about = Mischrechnung für Epoxidnähte und Arbeit drumherum, ohne Empfang.
 page-skip = Zum Ergebnis
 page-safety = Sicherheit
 page-caution = Vorsicht
@@ -3543,12 +3543,12 @@ row-up = Hoch
 row-down = Runter
 row-remove = Entfernen
 kit-page =
-    .none = Noch nichts Eigenes. Bis dahin nimmt jede Seite typische Werte, manche nicht geprüft.
+    .none = Noch nichts Eigenes. Bis dahin gelten typische Werte, manche nicht geprüft.
     .add = Hinzufügen
     .unread = Gespeichert, aber hier nicht lesbar
     .log = Protokoll der Ansätze
     .phone = Dieses Telefon
-    .no-scripts = Skripte einschalten, um Eigenes auf diesem Telefon zu speichern. Hier lässt sich eines ausprobieren.
+    .no-scripts = Skripte einschalten, um auf diesem Telefon zu speichern. Hier eines ausprobieren.
 setting-hand = Bedienhand
 setting-hand-right = Rechts
 setting-hand-left = Links
@@ -3557,11 +3557,11 @@ setting-light-as-phone = Wie Telefon
 setting-light-sun = Sonne
 setting-light-dark = Dunkel
 setting-voice = Schritte vorlesen
-    .none = Auf diesem Telefon fehlt eine deutsche Stimme. Schritte werden gezeigt, mit Piepton, nicht vorgelesen.
+    .none = Keine deutsche Stimme auf diesem Telefon: Schritte mit Piepton, nicht vorgelesen.
 setting-voice-asked = Auf Wunsch
 setting-voice-each = Alle
 setting-units = Einheiten
-    .help = Für alle Seiten. Schon Eingegebenes behält seine Einheit, bis es geändert wird.
+    .help = Für alle Seiten. Eingegebenes behält seine Einheit, bis es geändert wird.
 backup-copy = Kopie von allem
 backup-save = Alles als Datei speichern
 backup-bring-back = Aus Datei zurückholen
@@ -3570,16 +3570,16 @@ backup-add = Ergänzen
 backup-replace = Alles ersetzen
 backup-brought = Aus Dateien zurückgeholt, neueste zuerst. Spätere Änderungen bleiben.
 backup-undo = Neuestes rückgängig
-page-correct = Markierte Felder korrigieren, dann erscheint das Ergebnis.
+page-correct = Für das Ergebnis markierte Felder korrigieren.
 log-page =
     .search = Protokoll durchsuchen
     .add = Ansatz eintragen
-    .none = Noch keine Ansätze. Ansätze, die auf „Mischen“ ins Protokoll kommen, stehen hier mit ihren Werten.
+    .none = Noch keine Ansätze. Hier stehen die von „Mischen“ ins Protokoll gespeicherten.
     .not-found = Kein Ansatz enthält alle diese Wörter.
     .more = Mehr zeigen
     .table = Als Tabelle speichern (CSV)
     .everything = Alles speichern: in „Ausrüstung“
-    .no-scripts = Skripte einschalten, um das Protokoll auf diesem Telefon zu speichern.
+    .no-scripts = Skripte einschalten, um auf diesem Telefon zu speichern.
     .when = Wann
 plan-page =
     .take-boat = Nähte vom Boot
@@ -3599,14 +3599,14 @@ share-hand-over = Weitergeben
 share-carries = Der Code enthält
 share-carries-link = Link
 share-carries-words = Klartext
-share-carries-help = Klartext ist für ein Telefon ohne Empfang und ohne Covemix.
+share-carries-help = Klartext: für ein Telefon ohne Empfang und Covemix.
 share-link = Link
 share-send = Senden
 share-copy-link = Link kopieren
 share-copy-words = Text kopieren
 share-print = Karte drucken
 share-paste = Link einfügen
-share-scan-elsewhere = Dieser Browser kann keine Codes scannen: mit der Kamera des Telefons scannen, dann den Link einfügen.
+share-scan-elsewhere = Dieser Browser kann nicht scannen: mit der Kamera des Telefons scannen, dann Link einfügen.
 share-look = Link prüfen
 share-scan = Code scannen
 share-close = Schließen
@@ -3636,7 +3636,7 @@ joint-page =
 field-understood = gelesen als { $read }
 pick-own = { $name } ({ $whence })
 record-figures = { $label }: Werte
-record-mark = Herkunft dieser Werte: { $mark }. Mit eigenen überschreiben.
+record-mark = Herkunft dieser Werte: { $mark }. Durch eigene ersetzen.
 row-add = { $each }: hinzufügen
 row-name = { $each } { $count }
 fold-more = { $label }: weitere Werte
@@ -3658,43 +3658,43 @@ sources-page =
 
 ## Scripts: notices, buttons and what the page says of itself
 
-page-stale = Diese Ergebnisse sind alt. Neue werden berechnet.
+page-stale = Alte Ergebnisse: neue werden berechnet.
 engine-fault =
-    .unstarted = das Rechenprogramm startete nicht
-    .fell = das Rechenprogramm ist abgestürzt
-    .hung = das Rechenprogramm brauchte zu lange
-    .unreadable = die Antwort des Rechenprogramms war nicht lesbar
+    .unstarted = Rechenprogramm nicht gestartet
+    .fell = Rechenprogramm abgestürzt
+    .hung = Rechenprogramm zu lange ohne Antwort
+    .unreadable = Antwort nicht lesbar
 page-undo = Rückgängig
 backup-wrong = Diese Datei ist nicht lesbar. Nichts wurde geändert.
     .not-ours = Diese Datei ist nicht von Covemix. Nichts wurde geändert.
-    .too-large = Diese Datei ist zu groß für eine Covemix-Datei. Nichts wurde geändert.
+    .too-large = Diese Datei ist zu groß. Nichts wurde geändert.
     .newer = Diese Datei ist von einem neueren Covemix. Nichts wurde geändert. Erst aktualisieren.
-    .unread = Die Daten auf diesem Telefon sind nicht lesbar. Nichts wurde gespeichert oder geändert.
-entry-no-figures = Ergebnisse konnten nicht berechnet werden.
+    .unread = Daten auf diesem Telefon sind nicht lesbar. Nichts wurde gespeichert oder geändert.
+entry-no-figures = Keine Ergebnisse.
 entry-unread = Unlesbarer Eintrag
-    .why = Er bleibt, wie er ist, auch in der Datei, die „Ausrüstung“ speichert. Kein Ergebnis nutzt ihn.
-    .removed = Der unlesbare Eintrag ist entfernt.
+    .why = Er bleibt, auch in der Datei von „Ausrüstung“. Kein Ergebnis nutzt ihn.
+    .removed = Eintrag entfernt.
 entry-remove = Entfernen
 kit-added = { $name } ist in der Ausrüstung.
 kit-nameless = Nummer { $id }
-page-not-whole = Covemix wurde nicht ganz geladen. Mit guter Verbindung noch einmal öffnen.
-    .of = Covemix wurde nicht ganz geladen ({ $names }). Mit guter Verbindung noch einmal öffnen.
-engine-started-anew = Das Rechenprogramm hielt an und wurde neu gestartet. Alle Eingaben sind noch da.
+page-not-whole = Covemix nicht ganz geladen. Mit guter Verbindung noch einmal öffnen.
+    .of = Covemix nicht ganz geladen ({ $names }). Mit guter Verbindung noch einmal öffnen.
+engine-started-anew = Das Rechenprogramm wurde neu gestartet. Die Eingaben sind noch da.
 lead-here = { $label }: Werte eingetragen.
-offline-plain = Dies ist eine http-Adresse: Covemix geht nur mit Verbindung. Für Gebrauch ohne Empfang von einer https-Adresse öffnen (covemix export erzeugt die Dateien dafür).
-offline-half = Covemix wurde nicht ganz geladen: Der Empfang brach ab, dieses Netz hat eine Anmeldeseite, oder das Telefon ist voll. Ohne Empfang geht es noch nicht. Mit guter Verbindung noch einmal öffnen.
-offline-half-update = Das Update wurde nicht ganz geladen: Der Empfang brach ab, dieses Netz hat eine Anmeldeseite, oder das Telefon ist voll. Die Version auf diesem Telefon geht weiter. Das Update wird später noch einmal geladen.
-update-whole = Ein Update ist bereit. Es wartet, weil ein Ansatz läuft. Dessen Uhr läuft nach dem Update weiter.
-update-ready = Ein Update ist bereit. Bis zum Aktualisieren bleiben die Ergebnisse gleich.
+offline-plain = http-Adresse: Covemix geht nur mit Verbindung. Für Gebrauch ohne Empfang von einer https-Adresse öffnen (covemix export erzeugt die Dateien).
+offline-half = Covemix nicht ganz geladen: Der Empfang brach ab, das Netz hat eine Anmeldeseite, oder das Telefon ist voll. Ohne Empfang geht es noch nicht. Mit guter Verbindung noch einmal öffnen.
+offline-half-update = Update nicht ganz geladen: Der Empfang brach ab, das Netz hat eine Anmeldeseite, oder das Telefon ist voll. Die Version hier geht weiter. Später wird es noch einmal geladen.
+update-whole = Ein Update ist bereit. Es wartet, weil ein Ansatz läuft. Dessen Uhr läuft danach weiter.
+update-ready = Ein Update ist bereit. Bis dahin bleiben die Ergebnisse gleich.
 update-now = Aktualisieren
 update-unfetched = Das Update konnte nicht geladen werden. Mit Verbindung noch einmal versuchen.
 update-none = Noch kein Update da.
-offline-ready = Covemix ist auf diesem Telefon gespeichert und geht ohne Empfang.
-offline-unkept = Dieser Browser kann Covemix nicht für Gebrauch ohne Empfang speichern.
-part-unfetched = Dieser Teil von Covemix konnte nicht geladen werden. Mit Verbindung noch einmal versuchen.
+offline-ready = Covemix ist hier gespeichert und geht ohne Empfang.
+offline-unkept = Dieser Browser kann Covemix nicht speichern: nur mit Verbindung.
+part-unfetched = Dieser Teil konnte nicht geladen werden. Mit Verbindung noch einmal versuchen.
 recalled-this = Diese Version von Covemix ist zurückgerufen.
 page-close = Schließen
-page-unanswered = Keine Antwort. Die Eingabe ist in Ordnung. Noch einmal tippen.
+page-unanswered = Keine Antwort. Eingabe in Ordnung. Noch einmal tippen.
 pot-empty = Leer
 pot-still-good = Noch gut
 pot-stiffening = Zieht an
@@ -3704,58 +3704,58 @@ pot-air = Die Luft hat sich geändert
     .label = Lufttemperatur jetzt
     .act = Übernehmen
 pot-left = Restzeit eingeben
-    .label = Restzeit laut anderem Telefon oder eigener Uhr
+    .label = Restzeit laut anderem Telefon oder Uhr
     .act = Übernehmen
 pot-nameless = Ansatz
 pot-done = Fertig: { $step }
 pot-doubt =
-    .unshown = Die Uhr dieses Ansatzes kann nicht angezeigt werden. Den Ansatz selbst beobachten.
-    .behind = Diese Minuten sind alt: Das Rechenprogramm antwortet nicht. Den Ansatz selbst beobachten.
-    .not-started = Keine Uhr gestartet: Dieses Telefon kann nicht speichern. Den Wecker des Telefons stellen.
-    .no-start = Keine Uhr gestartet: Der Zeitpunkt des Mischens ist nicht bekannt.
-    .strange = Die Uhr eines gespeicherten Ansatzes ist nicht lesbar. Den Ansatz selbst beobachten. Beenden geht unter „Uhr“.
+    .unshown = Die Uhr dieses Ansatzes kann nicht angezeigt werden. Ansatz selbst beobachten.
+    .behind = Alte Minuten: Das Rechenprogramm antwortet nicht. Ansatz selbst beobachten.
+    .not-started = Keine Uhr gestartet: Dieses Telefon kann nicht speichern. Wecker des Telefons stellen.
+    .no-start = Keine Uhr gestartet: Zeitpunkt des Mischens nicht bekannt.
+    .strange = Uhr eines gespeicherten Ansatzes nicht lesbar. Ansatz selbst beobachten. Beenden geht unter „Uhr“.
 card-code = QR-Code des Links: { $told }
 card-opens = Zum Öffnen scannen
-link-not-looked-at = Der Link konnte nicht geprüft werden: Das Rechenprogramm wurde nicht geladen, und zum Server besteht keine Verbindung. Eigene Werte sind unverändert.
-link-used = Die Werte aus dem Link sind eingetragen.
+link-not-looked-at = Link konnte nicht geprüft werden: Rechenprogramm nicht geladen, keine Verbindung zum Server. Eigene Werte sind unverändert.
+link-used = Werte aus dem Link eingetragen.
 link-use = Übernehmen
 link-keep-mine = Meine behalten
 link-try-again = Noch einmal
 link-shows = Im Link steht: { $words }. Eigene Werte sind unverändert.
-    .this = Dies ist aus einem Link. Eigene Werte sind unverändert.
-paste-strange = Das ist kein Link von Covemix. Nichts wurde geändert.
-paste-no-camera = Die Kamera geht nicht. Stattdessen den Link einfügen.
-paste-unread = Der Link konnte nicht geprüft werden. Noch einmal versuchen.
+    .this = Aus einem Link. Eigene Werte sind unverändert.
+paste-strange = Kein Link von Covemix. Nichts wurde geändert.
+paste-no-camera = Kamera geht nicht: Link einfügen.
+paste-unread = Link konnte nicht geprüft werden. Noch einmal versuchen.
 share-copied = Link kopiert.
     .link = Link kopiert. Er enthält die Werte und öffnet sich ohne Empfang.
     .words = Text kopiert.
 share-copy-the-link = Link kopieren
-share-pot = Auf einem anderen Telefon scannen oder den Link öffnen: Es zeigt dieselbe Uhr.
+share-pot = Auf anderem Telefon scannen oder Link öffnen: zeigt dieselbe Uhr.
 share-code = QR-Code des Links { $link }
-share-too-much = Zu viel für einen QR-Code. Stattdessen den Link senden.
-share-unmade = Der Link konnte nicht erstellt werden. Schließen und noch einmal versuchen.
-share-copy-marked = Den markierten Text oben kopieren.
-store-blocked = Ein älterer Tab sperrt Ausrüstung und Protokoll. Ihn schließen, dann sind sie wieder da.
-store-failed = Dieser Browser kann nicht speichern (privater Modus, oder das Telefon ist voll). Die Eingaben sind noch da.
-store-newer = Ein neueres Covemix hat hier Ausrüstung, Protokoll und laufende Ansätze gespeichert. Diese Seite mit Verbindung noch einmal öffnen, dann sind sie wieder da.
-store-may-clear = Bei wenig Platz kann der Browser Ausrüstung und Protokoll dieses Telefons löschen. Ab und zu in eine Datei sichern.
+share-too-much = Zu viel für einen QR-Code. Link senden.
+share-unmade = Link konnte nicht erstellt werden. Schließen und noch einmal versuchen.
+share-copy-marked = Markierten Text oben kopieren.
+store-blocked = Ein älterer Tab sperrt Ausrüstung und Protokoll. Ihn schließen.
+store-failed = Dieser Browser kann nicht speichern (privater Modus, oder das Telefon ist voll). Eingaben sind noch da.
+store-newer = Ein neueres Covemix hat hier Ausrüstung, Protokoll und laufende Ansätze gespeichert. Diese Seite mit Verbindung noch einmal öffnen.
+store-may-clear = Bei wenig Platz kann der Browser Ausrüstung und Protokoll löschen. Ab und zu in eine Datei sichern.
 backup-nothing = Nichts: Alles ist schon hier.
 backup-nameless = ohne Namen
 backup-replaced = Die Datei hat alles ersetzt.
-backup-added = Die Datei ist hinzugefügt.
-boat-demo = Ein Beispiel-Dingi ist eingetragen.
-boat-emptied = Alle Verbindungen sind entfernt.
+backup-added = Datei hinzugefügt.
+boat-demo = Beispiel-Dingi eingetragen.
+boat-emptied = Alle Verbindungen entfernt.
 boat-full = Die Liste ist voll. Erst ein Reststück entfernen.
-boat-no-roll = Diese Liste braucht keine Rolle aus der Ausrüstung.
+boat-no-roll = Braucht keine Rolle aus der Ausrüstung.
 boat-rolls =
-    { $count ->
-        [one] Die Zuschnittliste nutzt jetzt { $count } Rolle aus der Ausrüstung.
-       *[other] Die Zuschnittliste nutzt jetzt { $count } Rollen aus der Ausrüstung.
-    }
-boat-left = In der Ausrüstung steht jetzt der Rest: { $left }.
-clock-mixed = Jetzt gemischt. Die Uhr nutzt die Lufttemperatur auf dieser Seite. Korrigieren, falls sie sich geändert hat.
+    Die Zuschnittliste nutzt jetzt { $count ->
+        [one] 1 Rolle
+       *[other] { $count } Rollen
+    } aus der Ausrüstung.
+boat-left = Rest in der Ausrüstung: { $left }.
+clock-mixed = Jetzt gemischt. Die Uhr nutzt die Lufttemperatur dieser Seite: korrigieren, falls anders.
 pot-link = Im Link ist ein laufender Ansatz. { $words }
-    .unread = Im Link ist ein laufender Ansatz, der nicht geprüft werden konnte.
+    .unread = Im Link ist ein laufender Ansatz. Er konnte nicht geprüft werden.
     .again = Noch einmal
     .add = Hinzufügen
 pot-logged = Der Ansatz ist im Protokoll.
@@ -3766,25 +3766,25 @@ kit-taught = { $name } hat jetzt ein eigenes Arbeitstempo.
 kit-use-rates = Mein Tempo nehmen
 entry-change = Ändern
 entry-copy = Kopieren
-setting-unkept = Dieser Browser kann nicht speichern. Die Einstellung gilt, bis die Seite geschlossen wird.
+setting-unkept = Dieser Browser kann nicht speichern. Gilt, bis die Seite geschlossen wird.
 log-removed = Der Ansatz ist entfernt.
 log-again = Neu mischen
     .done = Der Ansatz steht wieder unter „Mischen“.
 plan-no-seams = Das Boot hat noch keine Nähte.
 pour-unkept = Nicht gespeichert: Dieser Browser kann nicht speichern.
-pour-batch-logged = Der Ansatz ist im Protokoll und zählt ab jetzt.
-pour-anew = Neuer Ansatz: Die letzten Messwerte sind gelöscht.
+pour-batch-logged = Im Protokoll, zählt ab jetzt.
+pour-anew = Neuer Ansatz: letzte Messungen gelöscht.
 pour-logged = Der Ansatz ist im Protokoll.
     .more = Naht, Charge, Ergebnis
-engine-missing = Das Rechenprogramm wurde nicht geladen. Diese Seite mit Verbindung noch einmal öffnen. Hilft das nicht, ist der Browser zu alt.
-    .server = Das Rechenprogramm wurde nicht geladen. Mit Verbindung fragt „Berechnen“ stattdessen den Server.
-pick-put-away = Neue Wahl: Die Werte der vorigen sind beiseitegelegt.
-page-not-old = Diese Ergebnisse sind alt. Auf die neuen warten.
-store-unkept = Dieser Browser kann nicht speichern. Die Eingaben gelten, bis die Seite geschlossen wird.
-page-our-fault = Berechnung fehlgeschlagen. Die Eingabe ist in Ordnung. Ein Feld ändern: Dann wird neu gerechnet.
-    .why = Berechnung fehlgeschlagen ({ $why }). Die Eingabe ist in Ordnung. Ein Feld ändern: Dann wird neu gerechnet.
+engine-missing = Rechenprogramm nicht geladen. Diese Seite mit Verbindung noch einmal öffnen. Sonst ist der Browser zu alt.
+    .server = Rechenprogramm nicht geladen. Mit Verbindung fragt „Berechnen“ den Server.
+pick-put-away = Neue Wahl: Werte der vorigen beiseitegelegt.
+page-not-old = Alte Ergebnisse: auf neue warten.
+store-unkept = Dieser Browser kann nicht speichern. Eingaben gelten, bis die Seite geschlossen wird.
+page-our-fault = Berechnung fehlgeschlagen. Eingabe in Ordnung. Ein Feld ändern rechnet neu.
+    .why = Berechnung fehlgeschlagen ({ $why }). Eingabe in Ordnung. Ein Feld ändern rechnet neu.
 row-removed = { $called } ist entfernt.
-steps-working = Rechnet. Unten steht der Schritt vor dem Tippen.
+steps-working = Rechnet. Unten der Schritt vor dem Tippen.
 steps-step = Schritt { $step } von { $all }: tippen, wenn fertig
 steps-then = Dann: { $label } { $figure }
 backup-begun = begonnen { $when }
@@ -3812,15 +3812,15 @@ backup-changes =
     } ({ $names })
 backup-holds = Datei: { $file }. Dieses Telefon: { $phone }.
 backup-over =
-    { $count ->
-        [one] Keine Uhr startet: { $count } Ansatz ist längst zu Ende ({ $names })
-       *[other] Keine Uhr startet: { $count } Ansätze sind längst zu Ende ({ $names })
-    }
-backup-runs-on = Hier laufende Ansätze laufen weiter: { $pots }.
+    Keine Uhr startet: { $count ->
+        [one] 1 Ansatz ist
+       *[other] { $count } Ansätze sind
+    } längst zu Ende ({ $names })
+backup-runs-on = Weiter laufen hier: { $pots }.
 backup-count =
-    { $count ->
-        [one] { $things } in der Ausrüstung, { $count } Ansatz
-       *[other] { $things } in der Ausrüstung, { $count } Ansätze
+    { $things } in der Ausrüstung, { $count ->
+        [one] 1 Ansatz
+       *[other] { $count } Ansätze
     }
     .others =
         { $count ->
@@ -3832,20 +3832,20 @@ backup-count =
             [one] { $count } laufender Ansatz
            *[other] { $count } laufende Ansätze
         }
-lost-newer = Auf diesem Telefon ist ein Update. Es wartet, weil vielleicht ein Ansatz läuft. Dessen Uhr läuft nach dem Update weiter.
-lost-back = Covemix einmal mit Verbindung öffnen, dann ist es wieder da. Ausrüstung und Protokoll sind getrennt gespeichert.
+lost-newer = Ein Update ist bereit. Es wartet, weil vielleicht ein Ansatz läuft. Dessen Uhr läuft danach weiter.
+lost-back = Covemix mit Verbindung noch einmal öffnen. Ausrüstung und Protokoll sind getrennt gespeichert.
 lost-pots =
     { $count ->
-        [one] Ein Ansatz läuft, und hier klingelt kein Alarm. Einen anderen Wecker stellen und den Ansatz selbst beobachten.
-       *[other] { $count } Ansätze laufen, und hier klingelt kein Alarm. Einen anderen Wecker stellen und jeden Ansatz selbst beobachten.
-    }
+        [one] Ein Ansatz läuft
+       *[other] { $count } Ansätze laufen
+    }, und hier klingelt kein Alarm. Anderen Wecker stellen und jeden Ansatz selbst beobachten.
 lost-pot = Ein Ansatz
     .unread = { $called }: Uhr nicht lesbar.
     .mixed = { $called }: gemischt um { $mixed }.
     .lasts = { $called }: gemischt um { $mixed }, ab da { $lasts } verarbeitbar.
-lost-gone = Dieses Telefon hat seine Kopie von Covemix gelöscht, und es gibt keinen Empfang.
-lost-damaged = Die Kopie von Covemix auf diesem Telefon ist beschädigt, und der fehlende Teil konnte nicht geladen werden.
-offline-damaged = Ein Teil von Covemix auf diesem Telefon ist beschädigt und konnte nicht neu geladen werden ({ $part }).
+lost-gone = Covemix ist auf diesem Telefon gelöscht, und es gibt keinen Empfang.
+lost-damaged = Covemix auf diesem Telefon ist beschädigt, und der fehlende Teil konnte nicht geladen werden.
+offline-damaged = Covemix auf diesem Telefon ist beschädigt: Ein Teil konnte nicht geladen werden ({ $part }).
     .mend = Covemix mit guter Verbindung noch einmal öffnen. Ausrüstung und Protokoll sind getrennt gespeichert.
 
 ## Language: how another one is taken up
@@ -3853,9 +3853,9 @@ offline-damaged = Ein Teil von Covemix auf diesem Telefon ist beschädigt und ko
 language-offer = Covemix gibt es auch auf Deutsch.
 language-stay = Jetzt nicht
 language-unfetched = Die andere Sprache konnte nicht geladen werden. Mit Empfang noch einmal versuchen.
-language-unkept = Dieser Browser kann die App nicht behalten, und dieser Server sendet nur eine Sprache.
+language-unkept = Dieser Browser kann nicht speichern, dieser Server sendet nur eine Sprache.
 setting-language = Sprache
-    .help = Für alle Seiten, sobald geladen. Eingaben bleiben. Dieses Deutsch hat noch kein Bootsbauer geprüft.
+    .help = Für alle Seiten, sobald geladen. Eingaben bleiben. Kein Bootsbauer hat dieses Deutsch geprüft.
 
 ## Data: what was kept as words before
 
