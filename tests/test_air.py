@@ -114,7 +114,8 @@ def test_limits_of_hardener_vapour_against_the_chemicals_library(outside):
     none: no known limit is no promise."""
     words = said("do-vapour-amine", reader())
     day, at_once = chemicals.TWA("111-40-0"), chemicals.Ceiling("1477-55-0")
-    outside.library("air limit diethylenetriamine, ppm", "Ontario exposure limits, as the library chemicals has them", day[0],
+    outside.library("air limit diethylenetriamine, ppm", "Ontario exposure limits, as the library chemicals has them",
+            day[0],
             float(words.partition(" ppm for diethylenetriamine")[0].rpartition(" ")[2]))
     told = float(words.partition(" mg/m³ for m-xylylenediamine")[0].rpartition(" ")[2])
     outside.library("air limit m-xylylenediamine, mg/m3", "Ontario exposure limits, as the library chemicals has them",
