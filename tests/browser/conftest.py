@@ -9,7 +9,7 @@ from covemix.server.build import HOUSE
 from covemix.server.one_script import one_script
 from covemix.shared.door import moves
 from house import build
-from playwright.sync_api import expect, sync_playwright
+from playwright.sync_api import Error, expect, sync_playwright
 
 from .serve import Server, instead
 
@@ -139,11 +139,23 @@ def keep(page, url):
 
 
 def until(page, promised, within=20.0):
-    """Waits for what a promise of the page says: `wait_for_function` takes the promise itself for a yes."""
+    """Waits for what a promise of the page says: `wait_for_function` takes the promise itself for a yes.
+
+    A page that loads itself anew meanwhile is asked again: what it promised went with it.
+    """
     end = time.monotonic() + within
-    while not page.evaluate(promised):
+    while not _kept(page, promised):
         assert time.monotonic() < end, promised
         page.wait_for_timeout(50)
+
+
+def _kept(page, promised):
+    try:
+        return page.evaluate(promised)
+    except Error as error:
+        if "context was destroyed" not in str(error):
+            raise
+        return False
 
 
 def figure(page, line):

@@ -48,7 +48,7 @@ def test_first_aid_is_one_tap_from_the_steps_of_a_pour_which_wait_where_they_wer
     phone.set_viewport_size({"width": 360, "height": 740})
     keep(phone, served.url)
     phone.goto(f"{served.url}/?system.by_weight=345:98&amount=100")
-    phone.get_by_role("button", name="Pour it step by step").click()
+    phone.get_by_role("button", name="Pour step by step").click()
     step = phone.locator("[data-steps=step]")
     expect(step).to_contain_text("Step 1 of")
     phone.locator("[data-steps=tap]").click()

@@ -25,7 +25,7 @@ CHANGED = """async (how) => {
 ASK = """async (texts) => {
   const { ask } = await part("engine/engine.js");
   const answers = [];
-  for (const text of texts) answers.push(JSON.stringify(await ask(JSON.parse(text))));
+  for (const text of texts) answers.push(JSON.stringify({ ...await ask(JSON.parse(text)), by: undefined }));
   return answers;
 }"""
 

@@ -265,7 +265,7 @@ def test_putty_batches_are_known_by_a_key_and_by_the_label_that_an_earlier_build
     of_wood = 2 if own == "wood-flour" else 1
     page.evaluate(OLD)
     page.reload()
-    page.get_by_text("Putty: filler, blend, where it goes").click()
+    page.get_by_text("Putty: filler, blend, position").click()
     page.locator("[name=filler]").select_option("wood-flour")
     expect(rows).to_have_count(of_wood)
     page.locator("[name=filler]").select_option("talc")

@@ -26,7 +26,7 @@ def units(page, system):
 
 
 def leaves(inputs, prefix=""):
-    """(path, declaration, beside) of every field that holds numbers; of a group the first row."""
+    """(path, declaration, beside) of every field in sight that holds numbers; of a group the first row."""
     for item in inputs:
         if item.kind == "pick":
             yield from leaves(item.record.fields, f"{prefix}{item.name}.")
@@ -35,7 +35,7 @@ def leaves(inputs, prefix=""):
         elif item.kind == "amount":
             for option in item.options:
                 yield prefix + item.name, item, option
-        elif item.kind in ("number", "parts"):
+        elif item.kind in ("number", "parts") and not item.unseen:
             yield prefix + item.name, item, None
 
 
