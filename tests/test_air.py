@@ -114,10 +114,11 @@ def test_limits_of_hardener_vapour_against_the_chemicals_library(outside):
     none: no known limit is no promise."""
     words = said("do-vapour-amine", reader())
     day, at_once = chemicals.TWA("111-40-0"), chemicals.Ceiling("1477-55-0")
-    outside("air limit diethylenetriamine, ppm", "Ontario exposure limits, as the library chemicals has them", day[0],
+    outside.library("air limit diethylenetriamine, ppm", "Ontario exposure limits, as the library chemicals has them",
+            day[0],
             float(words.partition(" ppm for diethylenetriamine")[0].rpartition(" ")[2]))
     told = float(words.partition(" mg/m³ for m-xylylenediamine")[0].rpartition(" ")[2])
-    outside("air limit m-xylylenediamine, mg/m3", "Ontario exposure limits, as the library chemicals has them",
+    outside.library("air limit m-xylylenediamine, mg/m3", "Ontario exposure limits, as the library chemicals has them",
             at_once[0] * chemicals.MW("1477-55-0") / 24.45, told, rel=1e-3)
     assert (day[1], at_once[1]) == ("ppm", "ppm")  # the list has 0.1 mg/m3, the library turns it at 25 degC
     assert chemicals.Skin("111-40-0") and chemicals.Skin("1477-55-0") and "through skin" in words

@@ -134,8 +134,8 @@ def test_a_hygrometer_s_error_is_what_a_cheap_sensor_s_sheet_allows(outside):
     """5 points of humidity, the larger way round, at 20 degC and from 55 % on; rounded up to half a degree."""
     moved = [psychrolib.GetTDewPointFromRelHum(20, humidity) - psychrolib.GetTDewPointFromRelHum(20, humidity - 0.05)
              for humidity in (0.55, 0.7, 0.85, 1)]
-    outside("dew point of a hygrometer 5 points off", "psychrolib, at 20 degC and 55 %; data sheets of cheap sensors",
-            max(moved), damp.METER_OFF, absolute=0.1)
+    outside.library("dew point of a hygrometer 5 points off",
+            "psychrolib, at 20 degC and 55 %; data sheets of cheap sensors", max(moved), damp.METER_OFF, absolute=0.1)
     assert max(moved) <= damp.METER_OFF
 
 

@@ -23,8 +23,8 @@ def test_hardeners_weigh_what_their_amines_weigh(outside):
     """The middle is that of the amines, to the two decimals that it is told with; the ends span them."""
     amines = sorted(density(cas) for cas in (DETA, AEP, MXDA))
     least, most = HARDENER_DENSITY
-    outside("density of amines, middle one", CRC, amines[1], (least + most) / 2, absolute=10)
-    outside("density of amines, heaviest", CRC, amines[-1], most, absolute=5)
+    outside.worked("density of amines, middle one", CRC, amines[1], (least + most) / 2, absolute=10)
+    outside.worked("density of amines, heaviest", CRC, amines[-1], most, absolute=5)
     assert least <= amines[0]
 
 
@@ -34,7 +34,7 @@ def test_resins_weigh_between_undiluted_and_thinned(outside):
     assert [round(one / 1000, 2) for one in sorted(ethers)] == [1.09, 1.11, 1.12]  # as the source's name has it
     thinned = [1 / ((1 - share) / UNDILUTED + share / one) for one in ethers for share in (0, 0.1, 0.25)]
     least, most = RESIN_DENSITY
-    outside("density of a resin", "public data sheet, undiluted; " + CRC + ", thinners; ideal mixing",
+    outside.worked("density of a resin", "public data sheet, undiluted; " + CRC + ", thinners; ideal mixing",
             (min(thinned) + max(thinned)) / 2, (least + most) / 2, rel=0.02)
     assert least <= min(thinned) and max(thinned) <= most
 
@@ -63,7 +63,7 @@ def test_the_heat_that_warms_the_mix(outside):
     assert [round(held(cas), -2) for cas in (PHENYL, DETA)] == [1800, 2700]  # as the source's name has it
     mixes = [(100 * resin + phr * held(DETA)) / (100 + phr) for resin in (held(PHENYL), 2093) for phr in (11, 30)]
     value, least, _ = ROWS["specific_heat"]
-    outside("heat of warming a mix", ZABRANSKY, sum(mixes) / 4, value, rel=0.05)
+    outside.worked("heat of warming a mix", ZABRANSKY, sum(mixes) / 4, value, rel=0.05)
     assert least <= min(mixes)  # the hot end of a peak takes the least: no more than the parts hold
     assert held(PHENYL, 333.15) > held(PHENYL)  # it grows as it warms, which the least leaves out: the safe side
 
@@ -75,7 +75,7 @@ def test_hardener_to_resin_where_no_label_says_it(outside):
     phr = sorted(100 * chemicals.MW(cas) / active / weight for cas, active in amines.items() for weight in (light,
                                                                                                            heavy))
     value, least, most = ROWS["phr"]
-    outside("hardener to 100 of resin, least", "IUPAC atomic weights by the library chemicals; 210 g/eq", phr[0],
+    outside.worked("hardener to 100 of resin, least", "IUPAC atomic weights by the library chemicals; 210 g/eq", phr[0],
             least, absolute=0.5)
     assert 2 * phr[-1] <= most  # a half of benzyl alcohol in it
     assert phr[-1] <= value <= 2 * phr[-1]

@@ -188,5 +188,5 @@ def test_the_minute_of_a_told_peak_is_that_of_scipy(outside, minutes, celsius, g
         run = pot_run(rates, here, USABLE, whole=True)
         tops.append(by_scipy(rates, here, 4 * run.points[-1][0])[2])
     told = peak_band.band(values, container, grams / 1000).time
-    outside(f"heat peak of {grams} g at {celsius} degC, label {minutes} min: minute", "scipy, LSODA, rtol 1e-10",
+    outside.solved(f"heat peak of {grams} g at {celsius} degC, label {minutes} min: minute", "scipy, LSODA, rtol 1e-10",
             min(tops) / 60, told / 60, rel=0.01)

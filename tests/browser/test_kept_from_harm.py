@@ -107,7 +107,7 @@ def test_a_running_pot_says_what_is_wrong_with_it(phone, standing):
     warned = phone.locator(".pot-warnings [data-line=stop]")
     expect(warned).to_be_visible()
     expect(warned).to_have_attribute("data-rank", "warn")
-    expect(warned).to_contain_text("Use no more of it")
+    expect(warned).to_contain_text("Use no more of this pot")
 
 
 def test_the_caution_follows_what_is_typed_and_stands_on_the_card(same_phone, standing):

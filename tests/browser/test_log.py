@@ -88,7 +88,7 @@ def test_a_batch_that_nobody_named_is_called_by_what_is_known_of_it(log):
     expect(names).to_have_text(["Batch 3 of the plan"])
     log.get_by_role("button", name="Change").click()
     log.get_by_label("Which seam").fill("Stern")
-    log.get_by_role("button", name="Keep it").click()
+    log.get_by_role("button", name="Save", exact=True).click()
     expect(names).to_have_text(["Batch 3 of the plan"])
     expect(log.locator(".entry")).to_contain_text("Stern")
     with log.expect_download() as got:
