@@ -38,6 +38,7 @@ STIRRED = HARM + "::test_the_end_of_stirring_is_heard_and_felt"
 AWAKE = HARM + "::test_the_screen_stays_on_while_hands_are_busy"
 UPDATE = HARM + "::test_an_update_waits_for_the_pot_and_is_offered_when_it_is_over"
 WORDED = HARM + "::test_the_caution_follows_what_is_typed_and_stands_on_the_card"
+SHOWS = "tests/browser/test_pictures_show.py::test_each_picture_shows_what_the_screen_says[phone]"
 LATE = FAULTS + "::test_twelve_answers_of_sixteen_come_late_and_no_figure_stands_for_another"
 CATALOGUE, WORDS = "shared/catalogue/", "shared/words/en.ftl"
 
@@ -731,6 +732,23 @@ CHANGES = (
         FAULTS + "::test_an_old_answer_leads_nowhere",
         "",
     ),
+    # what the pages say
+    Change(
+        "pictures that say another word than the screen",
+        WORDS,
+        "heat-usable = Usable for",
+        "heat-usable = Good for",
+        SHOWS,
+        "no",
+    ),
+    Change(
+        "pictures whose words are set in another size",
+        "webui/css/lines.css",
+        ".line-part { display: block; font-size: var(--name);",
+        ".line-part { display: block; font-size: var(--strong);",
+        SHOWS,
+        "no",
+    ),
     # two runtimes
     Change(
         "the server answers in place of the phone's runtime",
@@ -762,7 +780,7 @@ def prepared(folder: Path):
     for room in ROOMS:
         shutil.copytree(HERE / room, folder / "covemix" / room, ignore=hidden)
     shutil.copytree(HERE / "tests", folder / "tests", ignore=hidden)
-    shutil.copytree(HERE / "docs", folder / "docs", ignore=shutil.ignore_patterns("pictures"))
+    shutil.copytree(HERE / "docs", folder / "docs")
     for name in ("pyproject.toml", "README.md"):
         shutil.copy(HERE / name, folder)
 
