@@ -163,12 +163,14 @@ def test_a_finger_that_bounces_starts_one_pot_keeps_one_pour_and_takes_one_joint
         assert phone.evaluate(POTS.replace("'pots'", repr(store))) == count
 
 
-def test_twelve_answers_of_sixteen_come_late_and_no_figure_stands_for_another(phone, odd):
+def test_twelve_answers_of_sixteen_come_late_and_no_figure_stands_for_another(phone, served):
     """Each figure that stands unmarked at any moment is of what is typed then: the best of sixteen proves nothing.
 
     An answer to an amount that ends on 0 or 5 is there at once, any other a second and a half late."""
     slow = """if (!/"amount","\\d*[05]"/.test(text)) { const from = Date.now(); while (Date.now() - from < 1500); }"""
-    phone.goto(odd(slow, '\\"screen\\"') + "/?amount=200")
+    served.stop()
+    served.start(wrap=interpreter(slow, '"screen"'))
+    phone.goto(served.url)
     phone.wait_for_function(AT_REST)
     wrong = phone.evaluate("""async (wanted) => {
       const amount = document.querySelector("[name=amount]");
