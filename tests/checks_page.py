@@ -44,8 +44,8 @@ def row(*cells) -> str:
 def counts_table(recorded: list[dict]) -> list[str]:
     """How many values of each kind, how many of them from memory, and how many remain without the largest family."""
     family, largest = Counter(source_of(one) for one in recorded).most_common(1)[0]
-    lines = [row("how it is known", "what that means", "values", "of them from memory", f"without {family}"),
-             "|---|---|---|---|---|"]
+    heads = ("how it is known", "what that means", "values", "of them from memory", f"without {family}")
+    lines = [row(*heads), "|---|---|---|---|---|"]
     for kind, means in KINDS.items():
         mine = [one for one in recorded if one["kind"] == kind]
         others = [one for one in mine if source_of(one) != family]

@@ -163,6 +163,39 @@ def test_a_finger_that_bounces_starts_one_pot_keeps_one_pour_and_takes_one_joint
         assert phone.evaluate(POTS.replace("'pots'", repr(store))) == count
 
 
+def test_twelve_answers_of_sixteen_come_late_and_no_figure_stands_for_another(phone, served):
+    """Each figure that stands unmarked at any moment is of what is typed then: the best of sixteen proves nothing.
+
+    An answer to an amount that ends on 0 or 5 is there at once, any other a second and a half late."""
+    slow = """if (!/"amount","\\d*[05]"/.test(text)) { const from = Date.now(); while (Date.now() - from < 1500); }"""
+    served.stop()
+    served.start(wrap=interpreter(slow, '"screen"'))
+    phone.goto(served.url)
+    phone.wait_for_function(AT_REST)
+    wrong = phone.evaluate("""async (wanted) => {
+      const amount = document.querySelector("[name=amount]");
+      const main = document.querySelector("[data-main]");
+      const wrong = [];
+      const look = () => {
+        const figure = document.querySelector("[data-line=drawn_b] .line-text");
+        const shown = figure?.checkVisibility() ? figure.textContent : "";
+        const marked = "old" in main.dataset;
+        if (shown && !marked && since > 400 && shown !== wanted[amount.value]) wrong.push([amount.value, shown]);
+      };
+      let since = 0;
+      for (const grams of Object.keys(wanted)) {
+        amount.value = grams;
+        amount.dispatchEvent(new Event("input", { bubbles: true }));
+        for (since = 0; since < 700; since += 50) {
+          await new Promise((next) => { setTimeout(next, 50); });
+          look();
+        }
+      }
+      return wrong;
+    }""", {str(grams): drawn(grams) for grams in range(200, 216)})
+    assert wrong == []
+
+
 @pytest.mark.parametrize("path", ["/", "/boat/"])
 def test_what_the_server_answered_is_not_old_while_the_engine_is_on_its_way(phone, served, path):
     served.stop()

@@ -171,6 +171,46 @@ def test_an_alarm_is_heard_felt_and_seen(phone, standing):
     assert phone.evaluate("window.heard()") >= 2 * before
 
 
+ALOUD = """
+window.told = [];
+localStorage["covemix.aloud"] = "yes";
+speechSynthesis.getVoices = () => [{ localService: true, lang: "en-GB" }];
+window.SpeechSynthesisUtterance = function (words) { this.words = words; };
+speechSynthesis.speak = ({ words }) => window.told.push(words);
+"""
+
+
+def test_an_alarm_is_spoken_where_that_was_chosen(phone, standing):
+    phone.add_init_script(ALOUD)
+    phone.clock.install()
+    phone.goto(standing.url + "/clock/")
+    phone.get_by_label("Air temperature").first.wait_for()
+    phone.evaluate(ADD, pot_of(10, 10 * 60 + 5))
+    phone.clock.run_for(2000)
+    expect(phone.locator("[data-kind=ring]")).to_be_visible()
+    [told] = phone.evaluate("window.told")
+    assert told in phone.locator("[data-kind=ring]").text_content().replace("\u00a0", " ") and len(told) > 20
+
+
+def test_the_end_of_stirring_is_heard_and_felt(phone, standing):
+    """Two minutes from the tap, below 200 g, on the page's own clock; not before."""
+    phone.add_init_script(SOUND)
+    phone.clock.install()
+    phone.goto(f"{standing.url}/?amount=130&way=scale&system.by_weight=100:30")
+    expect(phone.locator("[data-status]")).not_to_be_empty()
+    phone.get_by_role("button", name="Pour step by step").click()
+    tap = phone.locator("[data-steps=tap]")
+    for shows in ("100 g", "130 g", "2 min"):
+        tap.click()
+        expect(phone.locator("[data-steps=figure]")).to_have_text(shows)
+    tap.click()
+    phone.clock.run_for(110_000)
+    assert phone.evaluate("window.heard()") == 0
+    phone.clock.run_for(15_000)
+    assert phone.evaluate("window.heard()") >= 3
+    assert phone.evaluate("window.shaken.flat().length") >= 3
+
+
 AWAKE = """
 window.asked = [];
 Object.defineProperty(navigator, "wakeLock", { value: { request: async (kind) => {
