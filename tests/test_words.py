@@ -37,12 +37,6 @@ SCRIPTS = [*sorted((HOUSE / "webui" / "js").rglob("*.js")), HOUSE / "webui" / "s
 ASKED = re.compile(r"""(?<![\w.])(?:t|bold)\(["']([\w.-]+)["']""")
 
 
-@pytest.fixture(autouse=True, scope="module")
-def own_languages():
-    yield
-    pseudo.hush()
-
-
 def trees():
     return {path: ast.parse(path.read_text(encoding="utf-8")) for path in MODULES}
 
