@@ -83,6 +83,8 @@ class StepModel(BaseModel):
     field: str = Field(description="Dotted name of the input that takes what was really read; empty: none")
     asks: str
     rank: str
+    writes: str = Field(description="What stands in that input once the step is done as told")
+    mends: bool = Field(description="Whether it brings a pour that is off back into ratio; once it is, it is gone")
     lead: list[tuple[str, str]] = Field(description="Pairs that mend it, in the form")
     keeps: list[tuple[str, str]] = Field(description="Pairs that a log entry of this step starts with")
     logs: list[tuple[str, str]] = Field(description="Pairs of the whole batch for the log, at the last step")

@@ -201,8 +201,66 @@ def test_too_much_of_a_part_is_said_of_that_part_and_the_others_are_added(key):
             assert line["rank"] == "warn" and said in line["rough"], (line["rough"], said)
             if not place:
                 assert NAMES[key][0] not in line["rough"]
-        step = [one for one in told("pouring", typed)["steps"] if one["name"] == "off"]
-        assert said in step[-1]["under"]
+        _mended_one_by_one(key, place, grams, readings)
+
+
+def _mended_one_by_one(key, place, grams, readings):
+    """Each part that is short goes in under its own name, a third more of it, until the pour is in ratio."""
+    added, shown = {}, running([mass * (4 / 3 if one == place else 1) for one, mass in enumerate(grams)])[-1]
+    for _ in grams:
+        steps = told("pouring", asked(key, "scale", readings=readings))["steps"]
+        mends = [one for one in steps if one["mends"]]
+        if not mends:
+            break
+        [step] = mends
+        one = "abcde".index(step["part"])
+        only(step["label"], key, one)
+        only(step["said"], key, one)
+        assert step["head"] == NAMES[key][one]
+        line = next(each for each in told("measure", asked(key, "scale", readings=readings))["lines"]
+                    if each["name"] == "fix")
+        assert (line["label"], line["head"], line["text"]) == (step["label"], step["head"], step["figure"])
+        assert step["field"] == f"readings.{len(readings)}.shown"
+        added[one] = figure(step["writes"]) - shown
+        shown = figure(step["writes"])
+        readings = [*readings, {"shown": step["writes"]}]
+    assert added.keys() == set(range(len(grams))) - {place}
+    for one, mass in added.items():
+        assert mass == pytest.approx(grams[one] / 3, abs=0.05)
+
+
+@pytest.mark.parametrize(("typed", "part", "more", "in_all"), [
+    ({"counted": [{"strokes": "7"}]}, "Resin", "1 stroke", "8 strokes"),
+    ({"counted": [{"strokes": "7"}, {"strokes": "3"}]}, "Resin", "1 stroke", "8 strokes"),
+    ({"counted": [{"strokes": "8"}, {"strokes": "3"}]}, "Hardener", "1 stroke", "4 strokes"),
+    ({"counted": [{"strokes": "6"}, {"strokes": "4"}]}, "Resin", "2 strokes", "8 strokes"),
+])
+def test_a_stroke_too_many_is_mended_in_strokes_of_the_part_that_lacks(typed, part, more, in_all):
+    """By hand, 2 : 1 with equal pumps: 7 resin take 3.5 hardener, so 8 and 4; so do 6 and 4."""
+    asked_of = {"system": {"by_volume": "2:1", "parts": "Resin : Hardener"}, "pumps": {"strokes": "10:10 mL"},
+                "way": "pumps", "amount": "90 mL", **typed}
+    [step] = [one for one in moves.answer("pouring", asked_of)["steps"] if one["mends"]]
+    assert (step["head"], step["figure"], step["writes"]) == (part, more, in_all)
+    assert step["field"] == f"counted.{0 if part == 'Resin' else 1}.strokes"
+    lines = {line["name"]: line for line in moves.answer("measure", asked_of)["lines"]}
+    line = lines["more_" + step["part"]]
+    assert (line["head"], line["text"], line["rank"]) == (part, more, "answer")
+    if len(typed["counted"]) == 2:
+        rescued = {one["name"]: one for one in moves.answer("rescue", {**asked_of, "rescue": "yes"})["lines"]}
+        assert (rescued[line["name"]]["head"], rescued[line["name"]]["text"]) == (part, more)
+
+
+def test_too_much_in_one_syringe_is_drawn_up_more_of_the_other():
+    """By hand, 2 : 1: 36 mL of hardener take 72 mL of resin, 12 more than the 60 that are drawn."""
+    typed = {"system": {"by_volume": "2:1", "parts": "Resin : Hardener"}, "way": "syringes", "amount": "90 mL",
+             "drawn": [{"volume": "60"}, {"volume": "36"}]}
+    [step] = [one for one in moves.answer("pouring", typed)["steps"] if one["mends"]]
+    assert (step["head"], step["figure"], step["field"], step["writes"]) == (
+        "Resin", "12 mL", "drawn.0.volume", "72 mL")
+    line = next(one for one in moves.answer("measure", typed)["lines"] if one["name"] == "fix")
+    assert (line["head"], line["text"]) == ("Resin", "12 mL")
+    mended = {**typed, "drawn": [{"volume": step["writes"]}, {"volume": "36"}]}
+    assert not [one for one in moves.answer("pouring", mended)["steps"] if one["mends"]]
 
 
 @pytest.mark.parametrize("key", SYSTEMS)
@@ -493,6 +551,9 @@ HELD = {
     ("lines", "poured", "rough"): "too_much_of_a_part",
     ("lines", "off", "rough"): "too_much_of_a_part",
     ("steps", "off", "under"): "too_much_of_a_part",
+    **{("steps", "mend", field): "too_much_of_a_part" for field in ("label", "head", "said")},
+    **{("lines", *place): "too_much_of_a_part" for place in (("fix", "label"), ("fix", "head"), ("mend", "label"))},
+    **{("lines", "more_*", field): "a_stroke_too_many" for field in ("label", "head")},
     ("lines", "add_*", "label"): "too_much_of_a_part",
     ("lines", "add_*", "head"): "too_much_of_a_part",
     ("lines", "least_*", "label"): "too_much_of_a_part",
@@ -524,7 +585,8 @@ def test_each_place_that_names_a_part_is_held_by_a_test_of_this_file():
     label = {**SYSTEMS[key], "parts": " : ".join(ODD)}
     grams, _ = by_hand(key)
     off = [{"shown": f"{level:.2f}"} for level in running([1.2 * grams[0], grams[1], grams[2]])]
-    also = [{}, {"readings": off}, {"readings": off, "rescue": "yes"}, {"amount": "3 g"}, {"thicken": "yes"}]
+    also = [{}, {"counted": [{"strokes": "7"}]}, {"levels": [{"volume": f"{each}"} for each in (90, 200, 240)]},
+            {"readings": off}, {"readings": off, "rescue": "yes"}, {"amount": "3 g"}, {"thicken": "yes"}]
     for way in KEYS:
         for more in also:
             for move in ("measure", "ratio", "pouring", "rescue", "thicken"):

@@ -121,7 +121,7 @@ def _answered(move, values, errors, who):
 
 
 # of a step, a lead, a drawing and its shapes: what is said. All else in them is data
-SAID = ("label", "figure", "under", "said", "asks", "title", "told")
+SAID = ("label", "figure", "under", "said", "asks", "writes", "title", "told")
 PAIRS = ("pairs", "keeps", "logs")  # names and what stands in a form behind them: text, or a message to be read there
 
 

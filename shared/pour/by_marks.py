@@ -12,8 +12,9 @@ from ..equations.graduations import (
     smallest_read,
     syringe_spread,
 )
-from ..equations.pumping import FURTHEST, Strokes, smallest_strokes
-from ..equations.rounding import ceiling, decimals, to_places
+from ..equations.mending import most_short
+from ..equations.pumping import FURTHEST, Strokes, smallest_strokes, top_up
+from ..equations.rounding import ceiling, decimals, to_places, to_step
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
@@ -34,7 +35,10 @@ MOST_DECIMALS = 3  # at a mark
 Marks = namedtuple("Marks", (
     "volumes", "wanted", "done", "steps", "unit", "off", "outcome", "spread", "coarse", "least", "too_small"))
 # marks: Marks; fills: Fill of each part
-SyringesResult = namedtuple("SyringesResult", ("marks", "fills"))
+# fix: Fix of a finished pour that is off ratio, else None
+SyringesResult = namedtuple("SyringesResult", ("marks", "fills", "fix"))
+# what mends it: place of the part that lacks most, what to draw up of it [m3], and that with what was drawn [m3]
+Fix = namedtuple("Fix", ("place", "volume", "total"))
 # times: how often a syringe is filled; full: what it holds [m3]; last: drawn in the last fill [m3]
 Fill = namedtuple("Fill", ("times", "full", "last"))
 # marks: Marks, None where no marks of this cup hold the ratio; levels: where each part ends in the cup [m3]
@@ -78,7 +82,17 @@ def _by_syringes(values: Values) -> SyringesResult:
     marks = _marks(values, best, len(done), steps, batch.volumes, syringe_spread(best.volumes, steps, times),
                    smallest_drawn(values))
     return SyringesResult(marks, tuple([Fill(often, full, volume - (often - 1) * full)
-                                        for volume, often, full in zip(best.volumes, times, holds)]))
+                                        for volume, often, full in zip(best.volumes, times, holds)]), _fix(marks))
+
+
+def _fix(marks: Marks) -> "Fix | None":
+    """What to draw up next of a pour that is off, to the nearest mark, at least one."""
+    if not (marks.outcome and marks.outcome.off):
+        return None
+    place = most_short(marks.volumes, marks.wanted)
+    step = marks.steps[place]
+    volume = max(step, to_step(top_up(marks.volumes, marks.wanted)[place], step))
+    return Fix(place, volume, marks.volumes[place] + volume)
 
 
 def _by_graduated(values: Values) -> CupResult:

@@ -2,7 +2,7 @@
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
 from ..mix.ratio_error_lines import aim, aimed_at, off_by, percent, within
-from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
+from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import in_unit, message, quantity, with_unit
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown
 from ..words.units import from_si
@@ -56,7 +56,23 @@ def _syringes(found: Found, values: Values) -> list[Line]:
                           rough=told_of(place, marks.done, rough, values["system"]),
                           rank=rank_of(place, marks.done), span=span))
     lines.extend(outcome_lines(names, marks.outcome))
+    if found.fix:
+        lines.append(fix_line(found, values))
     return lines + _trust(marks, names, values)
+
+
+def fix_line(found: Found, values: Values) -> Line:
+    """What to draw up so that a pour that is off stands in ratio again. found: by_marks.SyringesResult with a Fix"""
+    fix, marks = found.fix, found.marks
+    return line("fix", message("fix-draw", part=parts_said(values["system"])[fix.place]), fix.volume, "m3",
+                _mark(fix.volume, marks.steps[fix.place], marks.unit), part="abcde"[fix.place],
+                rank=ANSWER, rough=message("fix-draw.all", volume=drawn_in_all(found)))
+
+
+def drawn_in_all(found: Found) -> Said:
+    """What is drawn up of the part that was short, with what is added. found: by_marks.SyringesResult with a Fix"""
+    fix, marks = found.fix, found.marks
+    return _mark(fix.total, marks.steps[fix.place], marks.unit)
 
 
 def _graduated(found: Found, values: Values) -> list[Line]:

@@ -1,22 +1,24 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
 from collections import namedtuple
 
+from ..equations.mending import further_strokes
 from ..equations.pumping import MOST_FURTHER, Strokes, best_strokes, smallest_strokes, top_up
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values
 from ..mix import ratio
 from ..mix.label_words import no_densities
-from ..mix.ratio_error import off_ratio, tolerance
+from ..mix.ratio_error import SLACK, off_ratio, tolerance
 from ..words.messages import message
 from .measured_out import outcome, readings, whole_steps
 
 # strokes: pumping.Strokes, of each part; done: how many parts are pumped; wanted: volume of the mix [m3]
+# more: strokes that each part pumped still takes, since no whole strokes of the rest stand in ratio with it [-]
 # mass: of all strokes [kg], None where no densities are known; off: Off by whole strokes
 # outcome: Off of a finished pour, or None; top_up: TopUp of each part, or None where it lacks nothing
 # least: the fewest strokes within the ratio error to aim for, None where no whole numbers up to `tried` are
 PumpsResult = namedtuple("PumpsResult", (
-    "strokes", "done", "wanted", "mass", "off", "outcome", "top_up", "least", "tried"))
+    "strokes", "done", "more", "wanted", "mass", "off", "outcome", "top_up", "least", "tried"))
 # volume [m3], mass [kg] or None where no densities are known: what a part still lacks
 TopUp = namedtuple("TopUp", ("volume", "mass"))
 
@@ -63,13 +65,21 @@ def reckon(values: Values) -> PumpsResult:
     """The strokes of each pump, what whole strokes cost, and what tops them up."""
     batch, found, most = ratio.mix(values), ratio.basis(values["system"]), tolerance(values)
     strokes = ratio.strokes_volumes(values["pumps"], found.densities)
-    done = [count * each for count, each in zip(readings(values), strokes)]
+    counted = readings(values)
+    done = [count * each for count, each in zip(counted, strokes)]
     best = whole_steps(batch.volumes, done, strokes) if done else told_strokes(values)
+    finished = outcome(values, best.volumes, batch.volumes, len(done))
+    more = (0,) * len(done)
+    if done and abs(best.error) > most + SLACK:
+        further = further_strokes(counted, batch.volumes, strokes, most)
+        if further:
+            best = further
+            more = tuple([int(after - before + 0.5) for before, after in zip(counted, further.counts)])
     return PumpsResult(
-        strokes=best, done=len(done), wanted=batch.volume,
+        strokes=best, done=len(done), more=more, wanted=batch.volume,
         mass=mass_of(best.volumes, found.densities) if found.densities else None,
         off=off_ratio(best.volumes, batch.volumes, most, best.error),
-        outcome=outcome(values, best.volumes, batch.volumes, len(done)), top_up=_top_ups(best, found),
+        outcome=finished, top_up=_top_ups(best, found),
         least=smallest_strokes(found.volume_parts, strokes, most), tried=MOST_FURTHER)
 
 

@@ -3,7 +3,7 @@ from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
 from ..mix.ratio_error_lines import aim, off_by, percent
 from ..things.records import PUMPS
-from ..words.lines import ASK, BESIDE, MORE, WARN, Line, line, spans, words
+from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, spans, words
 from ..words.messages import message, quantity, row, with_unit
 from ..words.numbers import UP
 from .by_scale_lines import to_add
@@ -17,9 +17,12 @@ def say(found: Found, values: Values) -> list[Line]:
     for place, (count, span) in enumerate(zip(strokes.counts, spans(strokes.volumes))):
         each = message("pumps-strokes.rough", volume=quantity(strokes.volumes[place], "mL"),
                        each=quantity(strokes.volumes[place] / count, "mL"))
+        if place < found.done:
+            count -= found.more[place]
         lines.append(line("strokes_" + "abcde"[place], names[place], count, "", message("pumps-strokes", count=count),
                           rough=told_of(place, found.done, each, values["system"]),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
+    lines.extend(more_lines(found, values))
     volume = sum(strokes.volumes)
     text = quantity(volume, "mL")
     lines.append(line("pumped", "pumps-pumped", volume, "m3",
@@ -40,7 +43,19 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def written(found: Found, values: Values) -> list[Said]:
     """The strokes of each pump, for the ear and the log. found: by_pumps.PumpsResult"""
-    return [with_unit(str(count), "strokes") for count in found.strokes.counts]
+    counts = list(found.strokes.counts)
+    for place, more in enumerate(found.more):
+        counts[place] -= more
+    return [with_unit(str(count), "strokes") for count in counts]
+
+
+def more_lines(found: Found, values: Values) -> list[Line]:
+    """The strokes that mend what was pumped, of each part that takes some. found: by_pumps.PumpsResult"""
+    names = parts_said(values["system"])
+    return [line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), more, "",
+                 message("pumps-strokes", count=more), part="abcde"[place], rank=ANSWER,
+                 rough=message("fix-strokes.all", count=found.strokes.counts[place]))
+            for place, more in enumerate(found.more) if more]
 
 
 def _top_up(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:

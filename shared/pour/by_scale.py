@@ -1,6 +1,8 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from collections import namedtuple
 
+from ..equations.mending import most_short, with_additions
+from ..equations.pumping import top_up
 from ..equations.rounding import to_step
 from ..equations.weighing import COVERAGE, corrected, running, smallest_batch, worst_uncertainty
 from ..forms.errors import InputError
@@ -14,17 +16,20 @@ from ..words.messages import message
 
 # masses: of each part, in ratio with what was poured [kg]; readings: what shows after each part [kg], from zero where
 # the scale is set to zero before each; planned: what it would show had nothing been typed, unrounded [kg]
-# done: how many parts are poured; rezeroed: whether the scale is set to zero before each part
-Display = namedtuple("Display", ("masses", "readings", "planned", "done", "rezeroed"))
+# done: how many readings were typed, also of what was added to mend the ratio; added: those [kg], as they showed
+# rezeroed: whether the scale is set to zero before each part
+Display = namedtuple("Display", ("masses", "readings", "planned", "done", "added", "rezeroed"))
 
 # display: Display; over: whether the mix is more than the scale weighs
 # poured: Off of the parts poured so far, None before the second and while more may still mend a small error
 # rounding: Off that the scale's steps alone bring, None where `poured` says it or a part does not show
 # spread: how far the ratio may be off by reading and by densities, k = 2 [-], None where a part does not show
 # least: smallest batch whose ratio the scale holds [kg]; most: the ratio error to aim for [-]
-# too_small: whether this batch is smaller
+# too_small: whether this batch is smaller; fix: Fix, None where all is poured in ratio or more parts are to come
 ScaleResult = namedtuple("ScaleResult", (
-    "display", "over", "poured", "rounding", "spread", "least", "most", "too_small"))
+    "display", "over", "poured", "rounding", "spread", "least", "most", "too_small", "fix"))
+# what mends a pour that is off: place of the part that lacks most, mass of it to add, what the scale then shows [kg]
+Fix = namedtuple("Fix", ("place", "mass", "shows"))
 
 
 def is_rezeroed(values: Values) -> bool:
@@ -64,11 +69,23 @@ def _check_readings(values: Values, count: int) -> None:
             if any([later is not None and later["shown"] is not None for later in rows[place:]]):
                 raise InputError(field, "scale-order")
             return
-        if place >= count:
+        if place >= count and not _is_off(values, actual_readings(values)[:place]):  # then it is what was added
             raise InputError(field, message("measure-parts", count=count))
         if values["zeroing"] == "once" and row["shown"] <= before:
             raise InputError(field, "scale-grows")
         before = row["shown"]
+
+
+def _is_off(values: Values, actual: tuple[float, ...]) -> bool:
+    """Whether all parts are poured and off ratio. actual: readings [kg], cumulated"""
+    masses = ratio.mix(values).masses
+    return off_ratio(_with_added(masses, actual), masses, tolerance(values)).off
+
+
+def _with_added(masses: tuple[float, ...], actual: tuple[float, ...]) -> tuple[float, ...]:
+    """The parts as poured [kg], with all that was added since. masses: planned; actual: readings, cumulated [kg]"""
+    count = len(masses)
+    return with_additions(corrected(masses, actual[:count]), masses, _parts_of(actual)[count:])
 
 
 def on_display(values: Values) -> Display:
@@ -79,10 +96,12 @@ def on_display(values: Values) -> Display:
 def _on_display(values: Values) -> Display:
     batch, step = ratio.mix(values), values["scale"]["step"]
     actual, rezeroed = actual_readings(values), is_rezeroed(values)
-    cumulated = running(batch.masses, step, actual, rezeroed)
+    count = len(batch.masses)
+    cumulated = running(batch.masses, step, actual[:count], rezeroed)
     readings = tuple([to_step(reading, step) for reading in (_parts_of(cumulated) if rezeroed else cumulated)])
-    planned = batch.masses if rezeroed else tuple([sum(batch.masses[:place + 1]) for place in range(len(batch.masses))])
-    return Display(poured_masses(values), readings, planned, len(actual), rezeroed)
+    planned = batch.masses if rezeroed else tuple([sum(batch.masses[:place + 1]) for place in range(count)])
+    added = (_parts_of(actual) if rezeroed else actual)[count:]
+    return Display(poured_masses(values), readings, planned, len(actual), added, rezeroed)
 
 
 def reckon(values: Values) -> ScaleResult:
@@ -98,7 +117,19 @@ def reckon(values: Values) -> ScaleResult:
                           doubt(values["system"], WEIGHT))
     least = smallest_batch(batch.masses, step, most, display.rezeroed)
     return ScaleResult(display, bool(ends) and whole > ends, poured, rounding, spread, least, most,
-                       whole < least * (1 - 1e-9))
+                       whole < least * (1 - 1e-9), _fix(display, poured, batch, values))
+
+
+def _fix(display: Display, poured: "Off | None", batch: ratio.Mix, values: Values) -> "Fix | None":
+    """What to add next, on the scale's steps, at least one of them."""
+    if not (poured and poured.off and display.done >= len(batch.masses)):
+        return None
+    place, step = most_short(display.masses, batch.masses), values["scale"]["step"]
+    lack = top_up(display.masses, batch.masses)[place]
+    shown = display.added[-1] if display.added else display.readings[-1]
+    before = 0.0 if display.rezeroed else shown
+    shows = max(to_step(before + lack, step), to_step(before, step) + step)
+    return Fix(place, shows - before, shows)
 
 
 def poured_masses(values: Values) -> tuple[float, ...]:
@@ -112,7 +143,7 @@ def poured_masses(values: Values) -> tuple[float, ...]:
         planned = running(masses, step, (), is_rezeroed(values))
         if all([abs(reading - one) <= step / 1000 for reading, one in zip(actual, planned)]):
             return masses
-    return corrected(masses, actual)
+    return _with_added(masses, actual)
 
 
 def _parts_of(readings: tuple[float, ...]) -> tuple[float, ...]:
@@ -126,4 +157,4 @@ def _poured(display: Display, batch: ratio.Mix, most: float) -> "Off | None":
     if done < 2:
         return None
     off = off_ratio(display.masses[:done], batch.masses[:done], most)
-    return off if done == len(display.masses) or off.off else None
+    return off if done >= len(display.masses) or off.off else None

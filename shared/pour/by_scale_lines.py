@@ -30,6 +30,8 @@ def say(found: Found, values: Values) -> list[Line]:
             most=weighed(values["scale"]["most"], values, DOWN)), rank=WARN))
     if found.poured:
         lines.extend([poured_line(names, found.poured)] + cost_lines(found.poured))
+    if found.fix:
+        lines.append(fix_line(found, values))
     if found.rounding:
         lines.append(line("rounding", "scale-rounding", found.rounding.error, "", percent(found.rounding.error),
                           rank=MORE, rough=message("scale-rounding.rough", off=off_by(names, found.rounding))))
@@ -46,7 +48,20 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def written(found: Found, values: Values) -> list[Said]:
     """What the scale must show after each part, for the ear and the log. found: by_scale.ScaleResult"""
-    return [on_scale(reading, values["scale"]["step_unit"], values) for reading in found.display.readings]
+    return [on_scale(reading, values["scale"]["step_unit"], values)
+            for reading in found.display.readings + found.display.added]
+
+
+def fix_line(found: Found, values: Values) -> Line:
+    """What to add so that a pour that is off stands in ratio again. found: by_scale.ScaleResult with a Fix"""
+    fix, unit = found.fix, values["scale"]["step_unit"]
+    mass = on_scale(fix.mass, unit, values)
+    name = parts_said(values["system"])[fix.place]
+    if found.display.rezeroed:
+        return line("fix", message("fix-part", part=name), fix.mass, "kg", mass, part="abcde"[fix.place],
+                    rank=ANSWER, rough="pouring-zero")
+    return line("fix", message("fix-until", part=name, mass=mass), fix.shows, "kg",
+                on_scale(fix.shows, unit, values), part="abcde"[fix.place], rank=ANSWER)
 
 
 def _rests_on(values: Values) -> Said:

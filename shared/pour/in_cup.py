@@ -6,6 +6,8 @@ from collections import namedtuple
 
 from ..catalogue.measuring import DENSEST
 from ..clock.usable import contradictions, known, usable
+from ..equations.mending import further_strokes
+from ..equations.pumping import Strokes
 from ..equations.stirring import stirring_time
 from ..forms.errors import InputError
 from ..forms.late import late
@@ -15,7 +17,7 @@ from ..mix.label_words import count_of, no_densities
 from ..mix.ratio_error import off_ratio, tolerance
 from ..words.messages import message
 from . import time_in_cup
-from .by_scale import actual_readings
+from .by_scale import actual_readings, poured_masses
 from .chosen_cup import cup_chosen
 from .measured_out import volumes_taken
 
@@ -25,11 +27,13 @@ HALF_TOLD, UNTOLD, NO_WARMTH, NO_TIMES, TOO_LATE, LEFT = "half_told", "untold", 
 # unit: "kg" or "m3", of all amounts; clock: Clock; off: Off of what is in the cup, None where a part is missing
 # most: the ratio error to aim for [-]; exact: of each part, what brings it exactly into ratio, None where nothing
 # least: of each part, the least that is good enough, None where nothing; needed: whether something has to be added
-# stays: whether it may stay as it is, though not exactly in ratio; total: liquids, once it is exactly in ratio
+# stays: whether it may stay as it is, though not exactly in ratio; total: liquids then, once it is in ratio
+# strokes: pumping.Strokes of all parts that mend it, and `more` of each, where whole strokes are in; else None
 # filler: MoreFiller, None where none is in; fit: Fit, None where no cup was chosen or no volume is known
 # held: all that the cup then holds, filler too [kg]; now, where it is too late to add
 RescueResult = namedtuple("RescueResult", (
-    "unit", "clock", "off", "most", "exact", "least", "needed", "stays", "total", "filler", "fit", "held"))
+    "unit", "clock", "off", "most", "exact", "least", "needed", "stays", "total", "strokes", "more", "filler",
+    "fit", "held"))
 # exact, least: filler that keeps the stiffness [kg], with the exact and with the least additions
 MoreFiller = namedtuple("MoreFiller", ("exact", "least"))
 # volume: of the liquids once they are in ratio [m3]; usable: what the cup takes [m3]; fits: whether it takes them
@@ -88,9 +92,9 @@ def contents(values: Values, count: int) -> tuple[tuple[float, ...], str]:
                 return tuple([volume * rho for volume, rho in zip(volumes, found.densities)]), "kg"
         if actual:
             ratio_doubt_lines.check(values["system"], "scale")
-        if len(actual) != count:
+        if len(actual) < count:
             raise InputError("in_cup", message("field-refused", label="rescue-in-cup", why="rescue-in-cup.missing"))
-        return tuple([after - before for before, after in zip((0.0,) + actual, actual)]), "kg"
+        return poured_masses(values), "kg"
     if len(rows) > count:
         raise _refused("in_cup.{}.mass".format(count), message("rescue-mass.parts", count=count))
     rows = rows + [None] * (count - len(rows))
@@ -139,17 +143,39 @@ def reckon(values: Values) -> RescueResult:
     parts = basis.weight_parts if unit == "kg" else basis.volume_parts
     most = tolerance(values)
     exact, least = additions(in_cup, parts), least_additions(in_cup, parts, most)
-    whole, total = sum(in_cup), sum(in_cup) + sum(exact)
+    whole = sum(in_cup)
+    needed = sum(least) > 1e-9 * whole
+    strokes, more = _in_strokes(values, in_cup, unit, basis, most) if needed else (None, ())
+    total = whole + sum(exact)
+    if strokes:  # what is pumped is more than the exact ratio takes
+        pumped = strokes.volumes
+        total = sum(pumped) if unit == "m3" else sum([one * rho for one, rho in zip(pumped, basis.densities)])
     per = 1.0 if unit == "kg" else DENSEST  # kg: more is shorter
-    needed, filler = sum(least) > 1e-9 * whole, values["filler_in"]
+    filler = values["filler_in"]
     clock = _clock(values, whole * per, total * per)
     return RescueResult(
-        unit=unit, clock=clock, held=(whole if clock.state == TOO_LATE else total) * (per + (filler or 0.0) / whole),
+        unit=unit, strokes=strokes, more=more,
+         clock=clock, held=(whole if clock.state == TOO_LATE else total) * (per + (filler or 0.0) / whole),
         off=None if min(in_cup) <= 0 else off_ratio(in_cup, parts, most), most=most,
         exact=_worth_adding(exact, whole), least=_worth_adding(least, whole), needed=needed,
         stays=not needed and sum(exact) > 1e-9 * whole, total=total,
-        filler=MoreFiller(filler * sum(exact) / whole, filler * sum(least) / whole) if filler else None,
+        filler=MoreFiller(filler * (total - whole) / whole, filler * sum(least) / whole) if filler else None,
         fit=_fit(values, basis, total, unit))
+
+
+def _in_strokes(values: Values, in_cup: tuple[float, ...], unit: str, basis: ratio.Basis,
+                most: float) -> tuple["Strokes | None", tuple[int, ...]]:
+    """What mends it in whole strokes, and how many more of each part; None where it was not pumped in whole ones."""
+    if values["way"] != "pumps" or not basis.volume_parts or (unit == "kg" and not basis.densities):
+        return None, ()
+    each = ratio.strokes_volumes(values["pumps"], basis.densities)
+    volumes = [mass / rho for mass, rho in zip(in_cup, basis.densities)] if unit == "kg" else in_cup
+    done = [volume / stroke for volume, stroke in zip(volumes, each)]
+    if len(each) != len(in_cup) or [1 for count in done if abs(count - int(count + 0.5)) > 1e-6]:
+        return None, ()
+    done = [int(count + 0.5) for count in done]
+    found = further_strokes(done, basis.volume_parts, each, most)
+    return found, tuple([after - before for before, after in zip(done, found.counts)]) if found else ()
 
 
 def _worth_adding(amounts: tuple[float, ...], whole: float) -> tuple["float | None", ...]:

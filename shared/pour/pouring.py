@@ -6,6 +6,7 @@ from ..equations.stirring import stirring_time
 from ..forms.memo import once
 from ..forms.types import Found, Values
 from ..mix import ratio
+from ..mix.label_words import count_of
 from ..mix.ratio_error import Off
 from . import measure, pouring_lines, putty, thicken, time_in_cup, ways
 from .measured_out import readings
@@ -17,21 +18,22 @@ CHECKS = measure.CHECKS + (thicken.check,)
 TOO_COARSE, TOO_SMALL = "too_coarse", "too_small"
 
 # way: what the tool must show, of the module of the way; hopeless: TOO_COARSE or TOO_SMALL where nothing can be poured
-# right, then all else is None; done: how many parts are poured
+# right, then all else is None; done: how many readings were typed, of additions too; parts: how many parts are poured
 # off: Off of those, None where they are in ratio or more of them may still mend it; times: in how many equal pours
 # mix: Mix as it was poured, in all; stir: how long [s]
 # putty: putty.PuttyResult of one pour, None where it stays liquid; one: mass of one pour [kg], or None; rest: filler
 # after the first two thirds [kg], or None; in_use: time_in_cup.InUse, None where the label tells too little
 PouringResult = namedtuple("PouringResult", (
-    "way", "hopeless", "done", "off", "times", "mix", "stir", "putty", "one", "rest", "in_use"))
+    "way", "hopeless", "done", "parts", "off", "times", "mix", "stir", "putty", "one", "rest", "in_use"))
 
 
 def reckon(values: Values) -> PouringResult:
     """The parts, the stirring and the filler of a batch, and how long it can be used."""
     found, done = ways.reckoned(values), len(readings(values))
+    parts = min(done, count_of(values["system"]))
     hopeless = _hopeless(found, values)
     if hopeless:
-        return PouringResult(found, hopeless, done, *([None] * 8))
+        return PouringResult(found, hopeless, done, parts, *([None] * 8))
     times = found.times if values["way"] in ("graduated", "stick") else 1
     mix = _of_one_pour(found, times, values)
     mass = ratio.mix(values).volume * DENSEST if mix.mass is None else mix.mass
@@ -40,7 +42,7 @@ def reckon(values: Values) -> PouringResult:
     if filled and not filled.packed:
         rest = sum([one.mass for one in filled.fillers]) - filled.first
     return PouringResult(
-        way=found, hopeless="", done=done, off=_off(found, values["way"]), times=times, mix=poured(values),
+        way=found, hopeless="", done=done, parts=parts, off=_off(found, values["way"]), times=times, mix=poured(values),
         stir=stirring_time(mass, values["temperature"]), putty=filled, one=mix.mass, rest=rest,
         in_use=time_in_cup.found(values))
 

@@ -1,14 +1,18 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
+from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
 from ..words.lines import ANSWER, MORE, WARN, Line, line, words
-from ..words.messages import listed, message, quantity, row, sentences, spoken
+from ..words.messages import listed, message, quantity, row, sentences, spoken, with_unit
 from . import thicken_lines, time_in_cup_lines, ways
 from .by_scale_lines import on_scale, weighed
 from .measured_out import FIELDS
 from .poured_mix import asked
 
+# how it is asked what a fix came to
+FIX_ASKS = {"pumps": "fix-asks.pumps", "syringes": "pouring-asks.syringes", "scale": "pouring-asks.scale"}
+RESCUE = (("rescue", "yes"),)
 # way: how its line of a part is named, how it is said aloud, what is asked when it came out otherwise
 WAYS = {"scale": ("reading_", "pouring-said.scale", "pouring-asks.scale"),
         "pumps": ("strokes_", "pouring-said.pumps", "pouring-asks.pumps"),
@@ -21,16 +25,19 @@ SAID_LATER = ("poured", "pours")  # warnings that have a step or a place of thei
 def step(name: str, label: Said, figure: Said = "", under: Said = "", said: Said = "", part: str = "",
          span: "list[float] | tuple[float, ...]" = (), seconds: float = 0, field: str = "", asks: Said = "",
          rank: str = ANSWER, lead: tuple[tuple[str, str], ...] = (), keeps: "list[tuple] | tuple" = (),
-         logs: "list[tuple] | tuple" = ()) -> dict:
+         logs: "list[tuple] | tuple" = (), writes: Said = "", mends: bool = False) -> dict:
     """One step as data.
 
     label: as of a line; figure: the large text with its unit; under: a sentence below it; said: words for the ear
     seconds: of a clock that runs in this step; field: where an actual reading is kept, asks: how it is asked for
+    writes: what stands in that field once it is done as told, where that is not the figure
+    mends: whether it brings a pour that is off back into ratio, so that it is gone once it is done
     lead: pairs that mend it, in the form; keeps: pairs that a putty batch of this step starts with
     logs: pairs of the whole batch, as the move `log` reads it
     """
     return {"name": name, "label": label, "figure": figure, "under": under, "said": said or label, "part": part,
             "span": list(span), "seconds": seconds, "field": field, "asks": asks, "rank": rank,
+            "writes": writes or figure if field else "", "mends": mends,
             "lead": [list(pair) for pair in lead], "keeps": [list(pair) for pair in keeps],
             "logs": [list(pair) for pair in logs]}
 
@@ -71,12 +78,51 @@ def _parts(found: Found, named: dict[str, Line], values: Values) -> list[dict]:
         steps_found.append(step(
             one.name, one.label, one.text, under, message(aloud, part=name, figure=spoken(figures[place])), one.part,
             one.span, field="{}.{}.{}".format(group, place, field), asks=asks))
-        if place + 1 == found.done and found.off:  # before the next part goes in
-            poured = named["poured"]
-            steps_found.append(step(
-                "off", "pouring-off", poured.text, message("pouring-off.under", off=poured.rough), "pouring-off.said",
-                rank=WARN, lead=(("rescue", "yes"),)))
+        steps_found.extend(_mending(found, named, place, values))
     return steps_found
+
+
+def _mending(found: Found, named: dict[str, Line], place: int, values: Values) -> list[dict]:
+    """What goes in after a part, before the next one does, where those done are off: the tool's own figure, or where it
+    has none how far off they are and the way to Rescue. place: of that part"""
+    way = values["way"]
+    if place + 1 != found.parts:
+        return []
+    if way == "pumps" and sum(found.way.more):
+        short = 0
+        while not found.way.more[short]:
+            short += 1
+        return [_fix(named["more_" + "abcde"[short]], with_unit(str(found.way.more[short]), "strokes"),
+                     "counted.{}.strokes".format(short), with_unit(str(found.way.strokes.counts[short]), "strokes"),
+                     named, values)]
+    if not found.off:
+        return []
+    if "fix" in named:
+        one = named["fix"]
+        if way == "syringes":
+            return [_fix(one, one.text, "drawn.{}.volume".format(found.way.fix.place),
+                         late("by_marks_lines").drawn_in_all(found.way), named, values)]
+        return [_fix(one, one.text, "readings.{}.shown".format(found.done), "", named, values)]
+    poured = named["poured"]
+    return [step("off", "pouring-off", poured.text, message("pouring-off.under", off=poured.rough), "pouring-off.said",
+                 rank=WARN, lead=RESCUE)]
+
+
+def _fix(one: Line, figure: Said, field: str, writes: Said, named: dict[str, Line], values: Values) -> dict:
+    """The step that mends a pour.
+
+    one: the line that says what to add, figure: of it; field: where what is read then is typed, writes: what it is
+    """
+    rough, off = one.rough, named["poured"].text if "poured" in named else ""
+    if not off:
+        under = rough
+    elif rough in ("", "pouring-zero"):  # a sentence, or none
+        under = sentences([rough, message("fix-why", off=off)])
+    else:
+        under = message("fix-why.with", rough=rough, off=off)
+    return step("mend", one.label, one.text, under, message(
+        "fix-said", what=one.label, figure=spoken(figure)), one.part, field=field,
+        asks=FIX_ASKS[values["way"]], rank=WARN, lead=RESCUE, writes=writes, mends=True)
 
 
 def _warn_first(first: dict, lines: list[Line]) -> None:
@@ -153,5 +199,5 @@ def say(found: Found, values: Values) -> list[Line]:
         label = message("pouring-step", number=place + 1, label=one["label"])
         lines.append(words(one["name"], label, one["figure"] or one["under"], one["under"] if one["figure"] else "",
                            part=one["part"], rank=WARN if one["name"] in ("off", "too_coarse") else MORE))
-    lines.append(line("done_parts", "pouring-parts", found.done, "", found.done, rank=MORE))
+    lines.append(line("done_parts", "pouring-parts", found.parts, "", found.parts, rank=MORE))
     return lines

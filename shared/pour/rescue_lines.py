@@ -31,7 +31,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.extend(_to_add(found, names, values))
     lines.append(line("new_total", "rescue-total", found.total, found.unit,
                       quantity(found.total, "g" if found.unit == "kg" else "mL"), part="mix",
-                      rough="rescue-total.rough"))
+                      rough="rescue-total.pumped" if found.strokes else "rescue-total.rough"))
     if found.filler:
         lines.extend(_filler(found, values))
     if found.fit:
@@ -58,11 +58,17 @@ def _to_add(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]
     lines, most = [], aim(found.most)
     if found.stays:
         lines.append(words("least", "rescue-stays", message("rescue-stays.text", aim=most), rank=SAY))
+    for place, more in enumerate(found.more):
+        if more:
+            lines.append(line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), more, "",
+                              message("pumps-strokes", count=more), part="abcde"[place], rank=ANSWER,
+                              rough=message("fix-strokes.all", count=found.strokes.counts[place])))
+    pumped = len(lines) > 0
     for place, amount in enumerate(found.exact):
         if amount is not None:
             lines.append(line("add_" + "abcde"[place], message("rescue-add", part=names[place]), amount, found.unit,
                               _amount_text(amount, found.unit, NEAREST, values), part="abcde"[place],
-                              rank=ANSWER if found.needed else MORE, rough="rescue-add.rough"))
+                              rank=ANSWER if found.needed and not pumped else MORE, rough="rescue-add.rough"))
     if not lines:
         return [words("add", "rescue-nothing", "rescue-nothing.text", rank=SAY)]
     for place, amount in enumerate(found.least):

@@ -725,6 +725,19 @@ scale-too-small = Ansatz zu klein für diese Waage
 scale-add = { $mass } auf der Waage
     .nothing = { $mass }, weniger als die Waage zeigen kann
 
+# ein Ansatz, der nicht stimmt: was dazu muss, wie es das Werkzeug zeigt
+fix-until = { $part }, { $mass } zugeben, bis Waage zeigt
+fix-part = { $part }, zugeben
+fix-strokes = { $part }, nachpumpen
+    .all = { $count } insgesamt, damit ganze Hübe zum Verhältnis passen
+fix-draw = { $part }, noch aufziehen
+    .all = { $volume } insgesamt
+fix-why = Mischfehler { $off }. Herausnehmen geht nicht.
+    .with = { $rough }. Mischfehler { $off }. Herausnehmen geht nicht.
+fix-said = Verhältnis falsch. { $what } { $figure }
+fix-asks =
+    .pumps = Hübe insgesamt
+
 ## Pumps
 
 pumps-densities = Dichten: { $why } Pumpen brauchen sie.
@@ -975,6 +988,7 @@ rescue-how = Wie
     .text = Waage mit Becher auf null stellen. Zugeben, dann alles neu verrühren.
 rescue-total = Danach im Becher, flüssig
     .rough = für das genaue Verhältnis
+    .pumped = mit den Hüben oben
 rescue-filler = Füllstoff, für gleiche Steifigkeit
     .rough = Zählt nie zum Verhältnis. Vorher Flüssigkeiten gut einrühren.
     .least = Füllstoff bei kleinster Zugabe
@@ -3620,6 +3634,7 @@ card-blank =
     .outcome = Ergebnis
 spreader-page =
     .print = Mit 100 % drucken
+pour-along-on = Weiter bei Schritt { $step } von { $all }
 steps-name = Schritt für Schritt
 steps-tub-before = Füllstoffdose vorher
 steps-tub-after = Füllstoffdose nachher

@@ -729,6 +729,20 @@ scale-too-small = Batch too small for this scale
 scale-add = { $mass } on the scale
   .nothing = { $mass }, less than the scale can show
 
+# a pour that is off: what to add, as the tool shows it
+fix-until = { $part }, add { $mass } until scale shows
+fix-part = { $part }, add
+fix-strokes = { $part }, pump more
+  .all = { $count } in all, so that whole strokes fit the ratio
+fix-draw = { $part }, draw up more
+  .all = { $volume } in all
+# under it: $off is the ratio error so far, $rough what else is said of the figure
+fix-why = Ratio error { $off }. You cannot take any out.
+  .with = { $rough }. Ratio error { $off }. You cannot take any out.
+fix-said = Ratio error. { $what } { $figure }
+fix-asks =
+  .pumps = Strokes in all
+
 
 ## Pumps
 
@@ -988,6 +1002,7 @@ rescue-how = How to add
   .text = Zero the scale with the cup on it. Add, then stir everything again.
 rescue-total = Liquids in the cup then
   .rough = for the exact ratio
+  .pumped = with the strokes above
 rescue-filler = Filler, for the same stiffness
   .rough = Filler never counts in the ratio. Stir the liquids in well before the filler.
   .least = Filler for the least added
@@ -3737,6 +3752,7 @@ card-blank =
   .outcome = How it turned out
 spreader-page =
   .print = Print at 100%
+pour-along-on = Go on at step { $step } of { $all }
 steps-name = Step by step
 steps-tub-before = Filler tub before
 steps-tub-after = Filler tub after

@@ -87,9 +87,78 @@ def test_beyond_tolerance_the_rescue_has_the_readings(along):
     page = along("/?system.by_weight=3:1&amount=240")
     tap(page, "180 g")
     tap(page, "240 g")
-    came_out(page, "270", "+50.0%")
+    came_out(page, "270", "360 g")  # 90 g of hardener take 270 g of resin, 90 more
     page.get_by_role("button", name="Rescue this batch").click()
     expect(figure(page, "add_a")).to_have_text("90 g")
+
+
+def test_too_much_is_mended_in_the_step_and_stirring_waits_for_it(along):
+    """By hand, 3 : 1: 90 g of hardener take 270 g of resin, 90 more; 30 g too much of that take 10 g of hardener."""
+    page = along("/?system.by_weight=3:1&amount=240")
+    tap(page, "180 g")
+    tap(page, "240 g")
+    came_out(page, "270", "360 g")
+    expect(steps(page, "part")).to_have_text("Resin")
+    expect(steps(page, "how")).to_have_text(re.compile(r"add 90\sg until scale shows"))
+    expect(steps(page, "under")).to_contain_text("You cannot take any out")
+    came_out(page, "390", "400 g")
+    expect(steps(page, "part")).to_have_text("Hardener")
+    tap(page, "3 min")
+    expect(steps(page, "part")).to_have_text("Stir")
+    for shows in ("400 g", "360 g", "240 g"):
+        steps(page, "undo").click()
+        expect(steps(page, "figure")).to_have_text(shows)
+    expect(steps(page, "actual")).to_have_value("270 g")
+
+
+def test_a_stroke_too_many_is_mended_in_strokes(along):
+    page = along("/?system.by_volume=2:1&way=pumps&pumps.strokes=10:10&amount=90%20mL")
+    expect(steps(page, "figure")).to_have_text(re.compile(r"6\sstrokes"))
+    came_out(page, "7", re.compile(r"1\sstroke"))
+    expect(steps(page, "part")).to_have_text("Resin")
+    tap(page, re.compile(r"4\sstrokes"))
+    expect(steps(page, "part")).to_have_text("Hardener")
+    steps(page, "undo").click()
+    expect(steps(page, "figure")).to_have_text(re.compile(r"1\sstroke"))
+
+
+TWO_TAPS = """(apart) => new Promise((done) => {
+  const tap = document.querySelector("[data-steps=tap]");
+  tap.click();
+  setTimeout(() => { tap.click(); done(); }, apart);
+})"""
+
+
+def test_two_taps_of_a_shaking_glove_are_one_step_and_pour_nothing(along):
+    page = along("/?amount=240&system.by_weight=345:98")
+    page.evaluate(TWO_TAPS, 150)
+    expect(steps(page, "step")).to_contain_text("Step 2 of")
+    page.wait_for_timeout(400)
+    expect(steps(page, "step")).to_contain_text("Step 2 of")
+    assert not page.evaluate("document.querySelector(\"[name='readings.0.shown']\")?.value")
+    expect(steps(page, "tap")).to_be_enabled()
+    tap(page, "240 g")
+
+
+def test_what_was_left_goes_on_at_its_step_also_after_a_reload(along):
+    page = along("/?amount=240&system.by_weight=345:98")
+    tap(page, "187 g")
+    came_out(page, "190", "244 g")
+    steps(page, "leave").click()
+    expect(page.locator("dialog.steps")).to_be_hidden()
+    page.reload()
+    on = page.get_by_role("button", name="Go on at step 3 of 5")
+    expect(on).to_be_visible()
+    expect(page.locator("dialog.steps")).to_be_hidden()
+    on.click()
+    expect(steps(page, "figure")).to_have_text("244 g")
+    expect(on).to_be_hidden()
+    steps(page, "undo").click()
+    expect(steps(page, "figure")).to_have_text("187 g")
+    expect(steps(page, "actual")).to_have_value("190 g")
+    page.reload()
+    expect(steps(page, "actual")).to_have_value("190 g")
+    tap(page, "244 g")  # what stands there is what was poured
 
 
 def test_a_reading_that_cannot_be_is_told_and_nothing_moves(along):

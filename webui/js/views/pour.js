@@ -73,6 +73,7 @@ export const mount = (screen, main) => {
     if (!taken.length) return;
     const before = pairs(form);
     for (const one of taken) one.value = "";
+    steps?.end();
     if (!told) offerUndo(form, "anew", t("pour-anew"), () => { fill(form, before); changed(); });
   };
   form.addEventListener("input", ({ target }) => { if (startsAnew(screen, target.name)) anew(); }, { capture: true });
@@ -90,6 +91,12 @@ export const mount = (screen, main) => {
     else await log(got.steps.at(-1).logs);
   };
 
+  const waits = (at) => {
+    const on = start.querySelector("[data-along-on]");
+    on.hidden = !at;
+    if (at) on.textContent = t("pour-along-on", at);
+    start.querySelector("[data-along-go]").toggleAttribute("data-second", Boolean(at));
+  };
   const read = (name) => field(name).value;
   const done = (logged) => { anew(logged); changed(); };
   // The step view, fetched at the tap: what a browser grants to a tap (a voice, a sound) is asked for here.
@@ -97,7 +104,7 @@ export const mount = (screen, main) => {
   const along = (use) => withPart(STEPS, ({ Steps }) => {
     if (!form.isConnected) return null;
     const place = main.querySelector("[data-along]");
-    steps ??= new Steps(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done });
+    steps ??= new Steps(place, { at: ALONG, read, write, unitOf, pairs: () => pairs(form), mend, keep, log, done, waits });
     return use(steps);
   });
   soon(STEPS);
@@ -108,6 +115,7 @@ export const mount = (screen, main) => {
     view.accept();
     along((one) => one.start());
   });
+  start.querySelector("[data-along-on]").addEventListener("click", () => along((one) => one.goOn()));
   start.querySelector("[data-keep-pour]").addEventListener("click", logNow);
 
   let filler = fillerName(form);

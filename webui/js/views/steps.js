@@ -12,6 +12,7 @@ import { bound, t } from "../page/words.js";
 
 const TICK = 250; // ms
 const BEAT = 2000; // ms from one kept count of a running clock to the next
+const REST = 700; // ms after a tap in which the next one is the same shaking glove
 const SOON = 280; // ms until a step that a tap has left is marked: most answers are there before
 const WORKING = t("steps-working");
 const LONG = 4; // letters of a figure from which on it is set smaller
@@ -29,12 +30,14 @@ const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).p
  * @property {(typed: any) => any} keep a putty batch, to {wrong: why not} or {undo}
  * @property {(typed: any) => any} log the whole pour, to "" or why not
  * @property {(logged?: boolean) => void} done the last step is over, and whether the pour is in the log
+ * @property {(at: {step: number, all: number} | null) => void} waits it was left at a step; null: nothing waits
  */
 export class Steps {
-  /** @type {any} */ state = {}; // step, started, rung, beat: what a reload goes on with
+  // step, started, rung, beat, typed, mended, left: what a reload goes on with, all text but the first three
+  /** @type {any} */ state = {};
 
   /** @param {HTMLDialogElement} place @param {Doings} doings */
-  constructor(place, { at, read, write, unitOf, pairs, mend, keep, log, done }) {
+  constructor(place, { at, read, write, unitOf, pairs, mend, keep, log, done, waits }) {
     this.place = place;
     this.stored = at;
     this.read = read;
@@ -45,14 +48,15 @@ export class Steps {
     this.keep = keep;
     this.log = log;
     this.done = done;
+    this.waits = waits;
     this.at = (name) => place.querySelector(`[data-steps="${name}"]`);
     this.at("tap").addEventListener("click", () => this.next());
     this.at("undo").addEventListener("click", () => this.back());
     this.at("say").addEventListener("click", () => this.speak());
     this.at("leave").addEventListener("click", () => this.leave());
     this.at("aid").addEventListener("click", () => this.pause()); // the link goes on; the step waits
-    this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.leave(); this.mend(lead); });
-    this.at("actual").addEventListener("change", () => this.took(this.at("actual").value));
+    this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.end(); this.mend(lead); });
+    this.at("actual").addEventListener("change", () => this.took());
     this.at("store").addEventListener("click", () => this.store());
     this.at("log").addEventListener("click", () => this.logs());
     document.addEventListener("visibilitychange", () => this.tick());
@@ -60,12 +64,19 @@ export class Steps {
     prime();
   }
 
-  // after a reload it goes on where it was
+  // after a reload it goes on where it was; what was left waits for a tap
   resume() {
     const kept = recall(this.stored);
     if (!kept) return;
     this.state = Object.fromEntries(kept);
+    if (this.state.left) this.waits(JSON.parse(this.state.left));
+    else this.goOn();
+  }
+
+  goOn() {
     const { started, beat } = this.state;
+    delete this.state.left;
+    this.waits(null);
     if (started) this.watch = new Watch(beat ? JSON.parse(beat) : { age: 0, wall: started, carried: [] });
     this.open();
   }
@@ -76,6 +87,7 @@ export class Steps {
     this.watch = null;
     this.doubt = "";
     this.kept = null;
+    this.waits(null);
     await this.open();
     if (this.steps && this.place.open) this.readOut();
   }
@@ -97,9 +109,21 @@ export class Steps {
     hush();
   }
 
+  // its place stays: a call, a hand for somebody, and it goes on
   leave() {
+    if (!this.steps) return this.end();
     this.pause();
+    const at = { step: this.steps.indexOf(this.step) + 1, all: this.steps.length };
+    this.state.left = JSON.stringify(at);
+    remember(this.stored, Object.entries(this.state));
+    this.waits(at);
+  }
+
+  // nothing of it is left to go on with
+  end() {
+    if (this.place.open) this.pause();
     remember(this.stored, null);
+    this.waits(null);
   }
 
   // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
@@ -125,13 +149,21 @@ export class Steps {
     if (this.steps) this.at("step").textContent = yes ? WORKING : this.told;
   }
 
+  // A second tap of a shaking glove is not a second step; a reader is told by the state, not by a focus that is lost.
+  rest() {
+    const tap = this.at("tap");
+    tap.setAttribute("aria-disabled", "true");
+    clearTimeout(this.resting);
+    this.resting = setTimeout(() => { tap.removeAttribute("aria-disabled"); this.resting = null; }, REST);
+  }
+
   get step() { return this.steps[Math.min(this.state.step, this.steps.length - 1)]; }
 
   async show() {
     const got = await this.asked();
     if (!got) return false;
     if (got.errors.length) {
-      this.leave();
+      this.end();
       notice("steps", got.errors[0].message);
       return false;
     }
@@ -156,7 +188,7 @@ export class Steps {
     rule.replaceChildren(...(step.span.length ? [ruled(step.span, step.part)] : []));
     this.at("otherwise").hidden = !step.field;
     this.at("asks").textContent = step.asks;
-    this.at("actual").value = "";
+    this.at("actual").value = step.field && this.state.typed ? this.state.typed : "";
     this.at("unit").textContent = this.unit;
     this.at("undo").disabled = place === 0;
     this.at("say").hidden = !canSay();
@@ -229,22 +261,33 @@ export class Steps {
   // typed in the unit that the field is typed in
   get unit() { return this.step.field && this.unitOf(this.step.field); }
 
-  async took(typed) {
+  async took() {
+    const typed = this.at("actual").value;
     if (!typed.trim() || this.busy) return;
     const text = this.unit && bare({ value: typed }) ? `${typed.trim()} ${this.unit}` : typed;
-    this.write(this.step.field, text);
-    const kept = this.step.field;
+    const { step } = this;
+    const before = this.read(step.field);
+    this.write(step.field, text);
     const got = await this.asked();
     if (!got) return;
-    const wrong = got.errors.find(({ field }) => field === kept) ?? got.errors[0];
+    const wrong = got.errors.find(({ field }) => field === step.field) ?? got.errors[0];
     this.at("wrong").textContent = wrong?.message ?? "";
     this.at("wrong").hidden = !wrong;
-    if (wrong) this.write(kept, "");
-    else await this.go(1);
+    if (wrong) this.write(step.field, before);
+    else await this.on(step, before);
   }
 
+  // What mends a pour is gone once it is in: the next step stands in its place, or the next addition.
+  on(step, before) {
+    if (!step.mends) return this.go(1);
+    this.state.mended = JSON.stringify([...this.mended, { at: this.state.step, field: step.field, before }]);
+    return this.go(0, true);
+  }
+
+  get mended() { return JSON.parse(this.state.mended || "[]"); }
+
   async next() {
-    if (this.busy) return; // a second tap of a shaking glove is not a second step
+    if (this.busy || this.resting) return;
     if (!this.steps) { // the first question found no answer
       this.at("wrong").hidden = true;
       await this.show();
@@ -255,23 +298,36 @@ export class Steps {
       this.watch = Watch.begin();
       this.state.started = Date.now();
       this.state.rung = false;
+      this.rest();
       this.keepClock();
       this.tick();
       return;
     }
     if (this.steps.indexOf(step) === this.steps.length - 1) {
-      this.leave();
+      this.end();
       return this.done(); // the next pour starts clean
     }
-    const fills = step.field && !this.read(step.field);
-    if (fills) this.write(step.field, step.figure);
-    if (!(await this.go(1)) && fills) this.write(step.field, ""); // it is not poured as long as it stands there
+    if (step.field && this.at("actual").value.trim()) return this.took();
+    const before = step.field && this.read(step.field);
+    const fills = step.field && (step.mends || !before);
+    if (fills) this.write(step.field, step.writes);
+    if (!(await this.on(step, before)) && fills) this.write(step.field, before); // it is not poured while it stands there
   }
 
   async back() {
     if (this.busy || !this.steps) return;
     if (this.state.started) { // the tap that started the clock is a tap too
       await this.go(0);
+      return;
+    }
+    const { mended } = this;
+    const last = mended.at(-1);
+    if (last && last.at === this.state.step) {
+      const poured = this.read(last.field);
+      this.write(last.field, last.before);
+      this.state.mended = JSON.stringify(mended.slice(0, -1));
+      if (await this.go(0)) return;
+      this.write(last.field, poured);
       return;
     }
     const place = this.state.step - 1;
@@ -282,23 +338,31 @@ export class Steps {
     const { field } = this.steps[Math.min(place, this.steps.length - 1)];
     const poured = field && this.read(field);
     if (field) this.write(field, "");
-    if (!(await this.go(-1)) && field) this.write(field, poured);
+    if (!(await this.go(-1))) {
+      if (field) this.write(field, poured);
+    } else if (poured && poured !== this.step.writes) { // what was read is not lost
+      this.state.typed = poured;
+      this.at("actual").value = poured;
+      remember(this.stored, Object.entries(this.state));
+    }
   }
 
   // Resolves to whether it went: without an answer the step in sight is still the one that the next tap is of.
-  async go(by) {
+  async go(by, on = by > 0) {
     const before = { state: { ...this.state }, watch: this.watch, doubt: this.doubt };
     this.state.step += by;
     this.state.started = 0;
     this.watch = null;
     this.doubt = "";
     delete this.state.beat;
+    delete this.state.typed;
     this.at("wrong").hidden = true;
     if (!(await this.show())) {
       Object.assign(this, before);
       return false;
     }
-    if (by > 0) this.readOut();
+    this.rest();
+    if (on) this.readOut();
     return true;
   }
 
@@ -318,7 +382,7 @@ export class Steps {
     this.at("wrong").textContent = wrong;
     this.at("wrong").hidden = !wrong;
     if (wrong) return;
-    this.leave();
+    this.end();
     this.done(true);
   }
 
