@@ -87,3 +87,52 @@ def test_own_numbers_of_the_kit_are_tapped_on_safety_without_signal(phone, serve
     expect(calls).to_have_count(2)
     assert [calls.nth(place).get_attribute("href") for place in (0, 1)] == ["tel:112", "tel:+48226196654"]
     assert all(calls.nth(place).bounding_box()["height"] >= 56 for place in (0, 1))
+
+
+WAYS = {"Hot pot": "hot_out", "Eyes": "aid_eyes", "Skin": "aid_skin", "Swallowed": "aid_swallowed"}
+
+
+def test_from_what_happened_it_is_one_tap_to_what_to_do(phone, served):
+    """Six large buttons on the first screen of Safety, also without signal; two of them ask the task."""
+    phone.set_viewport_size({"width": 360, "height": 740})
+    keep(phone, served.url + "/safety/")
+    served.stop()
+    ways = phone.locator("[data-aid]")
+    expect(ways).to_have_count(6)
+    for way in ways.all():
+        expect(way).to_be_in_viewport(ratio=1)
+        assert way.bounding_box()["height"] >= 56
+    for name, line in WAYS.items():
+        phone.evaluate("scrollTo(0, 0)")
+        phone.get_by_role("link", name=name, exact=True).click()
+        expect(phone.locator(f"[data-line={line}]")).to_be_in_viewport(ratio=1)
+        assert phone.evaluate("document.activeElement.dataset.line") == line
+    for name, task in (("Fire", "fire"), ("Spill", "spill")):
+        phone.evaluate("scrollTo(0, 0)")
+        phone.get_by_role("link", name=name, exact=True).click()
+        expect(phone.locator("[name=task]")).to_have_value(task)
+        answer = phone.locator("[data-move=safety]")
+        expect(answer.locator(f"[data-line^={task}_]").first).to_be_visible()
+        assert phone.evaluate("document.activeElement.dataset.move") == "safety"
+
+
+def test_a_hot_pot_is_one_tap_from_the_steps_and_from_each_running_pot(phone, standing):
+    phone.set_viewport_size({"width": 360, "height": 740})
+    phone.goto(standing.url + "/?system.by_weight=345:98&amount=100")
+    phone.get_by_role("button", name="Pour step by step").click()
+    phone.locator("dialog").get_by_role("link", name="Hot pot", exact=True).click()
+    expect(phone.locator("[data-line=hot_out]")).to_be_in_viewport(ratio=1)
+    phone.goto(standing.url + "/clock/?air=25&batch=300")
+    phone.get_by_role("link", name="Start the clock").click()
+    pot = phone.locator(".pot")
+    pot.get_by_role("link", name="Hot pot", exact=True).click()
+    expect(phone.locator("[data-line=hot_out]")).to_be_in_viewport(ratio=1)
+
+
+def test_without_scripts_each_way_leads_to_an_answer_of_the_server(chromium, standing):
+    page = chromium.new_context(java_script_enabled=False).new_page()
+    for name, line in (("Hot pot", "hot_"), ("Fire", "fire_"), ("Spill", "spill_")):
+        page.goto(standing.url + "/safety/")
+        page.get_by_role("link", name=name, exact=True).click()
+        assert page.locator(f"[data-move=safety] [data-line^={line}]").count()
+    page.context.close()

@@ -29,6 +29,7 @@ const VIEWS = {
   log: () => import("./views/log.js"),
   plan: () => import("./views/plan.js"),
   pour: () => import("./views/pour.js"),
+  safety: () => import("./views/safety.js"),
   trial: () => import("./views/trial.js"),
 };
 const coming = (screen) => VIEWS[screen]?.().catch(() => {}); // whoever shows it meets what is wrong

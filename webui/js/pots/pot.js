@@ -45,7 +45,10 @@ export const potArticle = (pot, acts) => {
   wall.append(make("summary", "fold-name"), times);
   const step = button("", () => acts.done(pot), "main");
   const actions = make("p", "actions");
-  actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), button(t("share-share"), () => acts.share(pot)));
+  const hot = make("a", "button", t("safety-page.hot"));
+  hot.dataset.to = "safety";
+  hot.href = `${document.querySelector("[data-top] [data-to=safety]").href}#hot`;
+  actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), hot, button(t("share-share"), () => acts.share(pot)));
   const said = make("p", "actions pot-said");
   said.append(button(t("pot-still-good"), () => acts.good(pot)), button(t("pot-stiffening"), () => acts.stiffening(pot)),
     button(t("pot-gone"), () => acts.gone(pot)));

@@ -54,7 +54,7 @@ export class Steps {
     this.at("undo").addEventListener("click", () => this.back());
     this.at("say").addEventListener("click", () => this.speak());
     this.at("leave").addEventListener("click", () => this.leave());
-    this.at("aid").addEventListener("click", () => this.pause()); // the link goes on; the step waits
+    for (const name of ["aid", "hot"]) this.at(name).addEventListener("click", () => this.pause()); // the link goes on; the step waits
     this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.end(); this.mend(lead); });
     this.at("actual").addEventListener("change", () => this.took());
     this.at("store").addEventListener("click", () => this.store());
