@@ -80,6 +80,10 @@ class Form:
         """Whether a unit was typed behind the number: the field's own would stand there twice."""
         return says_unit(self.typed.get(path, ""))
 
+    def asks(self, path: str) -> bool:
+        """Whether what is told at a field asks for what nobody typed yet: that is no mistake."""
+        return not self.typed.get(path) and not self._typed_below(path)
+
     def wrong_below(self, path: str) -> bool:
         """Whether something in a row has to be put right."""
         return any(name.startswith(path + ".") for name in self.errors)

@@ -3585,6 +3585,7 @@ backup-replace = Alles ersetzen
 backup-brought = Aus Dateien zurückgeholt, neueste zuerst. Spätere Änderungen bleiben.
 backup-undo = Neuestes rückgängig
 page-correct = Für das Ergebnis markierte Felder korrigieren.
+page-fill-in = Für das Ergebnis die gefragten Felder ausfüllen.
 log-page =
     .search = Protokoll durchsuchen
     .add = Ansatz eintragen

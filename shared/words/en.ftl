@@ -3703,6 +3703,7 @@ backup-replace = Replace all
 backup-brought = Brought back from files, newest first. Later changes stay.
 backup-undo = Undo the newest
 page-correct = Fix the marked fields to see results.
+page-fill-in = Type what is asked to see results.
 log-page =
   .search = Search the log
   .add = Add a batch

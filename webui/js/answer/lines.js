@@ -97,7 +97,7 @@ const isFar = (place, field) => place.compareDocumentPosition(field) & Node.DOCU
 export const showWrong = (root) => {
   const place = root.querySelector("[data-to-wrong]");
   if (!place) return;
-  const far = [...root.querySelectorAll("[aria-invalid]")].filter((field) => isFar(place, field)).slice(0, MOST_LED_TO);
+  const far = [...root.querySelectorAll("[aria-invalid], .field:has(.error[data-asks]) :is(input, select)")].filter((field) => isFar(place, field)).slice(0, MOST_LED_TO);
   patch(place, far.map((field) => {
     const lead = document.createElement("button");
     Object.assign(lead, { type: "button", className: "button" });

@@ -223,16 +223,18 @@ const errorAt = (form, name) => {
   return place;
 };
 
-const markWrong = (form, name, wrong) => {
+// Nobody typed it yet, nor anything in its rows: what is told there asks, and nothing is wrong.
+const isBlank = (form, name) => ![...form.elements].some((one) => one.value
+  && (one.name === name || (one.name.startsWith(`${name}.`) && one.type !== "radio" && one.tagName !== "SELECT")));
+
+// how: "wrong", "asks", or "" where nothing is told any more
+const markWrong = (form, name, how) => {
   const field = form.elements.namedItem(name);
   if (!(field instanceof Element)) return; // several radio buttons
   const told = (field.getAttribute("aria-describedby") ?? "").split(" ").filter((one) => one && one !== `error-${name}`);
-  if (wrong) {
-    field.setAttribute("aria-invalid", "true");
-    told.push(`error-${name}`);
-  } else {
-    field.removeAttribute("aria-invalid");
-  }
+  if (how) told.push(`error-${name}`);
+  if (how === "wrong") field.setAttribute("aria-invalid", "true");
+  else field.removeAttribute("aria-invalid");
   if (told.length) field.setAttribute("aria-describedby", told.join(" "));
   else field.removeAttribute("aria-describedby");
 };
@@ -241,7 +243,7 @@ export const showErrors = (form, errors) => {
   const told = new Map([...errors].reverse().map(({ field, message }) => [field, message]));
   for (const place of form.querySelectorAll("[data-error]")) {
     if (told.has(place.dataset.error)) continue;
-    markWrong(form, place.dataset.error, false);
+    markWrong(form, place.dataset.error, "");
     place.remove();
   }
   const homeless = []; // errors of fields that are not on this form
@@ -253,7 +255,9 @@ export const showErrors = (form, errors) => {
     }
     const words = bound(message);
     if (place.textContent !== words) place.textContent = words;
-    markWrong(form, name, true);
+    const asks = isBlank(form, name);
+    place.toggleAttribute("data-asks", asks);
+    markWrong(form, name, asks ? "asks" : "wrong");
     openAround(place);
   }
   return homeless;
