@@ -1238,7 +1238,7 @@ heat-too-much = Too much for that time
 heat-thick = Thick after
   .rough = { $share }% of this counts as usable (our own judgement)
 heat-balance = By the heat balance
-  .rough = { $slow } to { $fast } with other possible activation energies, one temperature in the whole pot
+  .rough = up to { $latest } with other possible activation energies. The shortest counts. One temperature in the whole pot
 # $rule: usable-rule
 heat-quick = By the trade's quick rule
   .rough = { $rule } (from memory)
