@@ -282,8 +282,8 @@ SOLVENTS = {
     "acetone": {
         "molar": [(3 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "osha-csi", KNOWN)],
-        "lower": [(2.5, PUBLISHED, "osha-csi", KNOWN)],
-        "upper": [(12.8, PUBLISHED, "osha-csi", KNOWN)],
+        "lower": [(2.5, PUBLISHED, "nfpa-497", READ)],
+        "upper": [(12.8, PUBLISHED, "nfpa-497", READ)],
         "day": [(250, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ),
                 (250, PUBLISHED, "tlv", KNOWN)],  # until 2014 it was 500, and 750 for 15 minutes (READ)
         "short": [(500, PUBLISHED, "tlv", KNOWN)],
@@ -291,15 +291,16 @@ SOLVENTS = {
     "isopropanol": {
         "molar": [(3 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "npg", KNOWN)],
-        "lower": [(2.0, PUBLISHED, "npg", KNOWN)],
-        "upper": [(12.7, PUBLISHED, "npg", KNOWN)],
-        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900", KNOWN)],
-        "short": [(500, PUBLISHED, "npg", READ), (400, PUBLISHED, "trgs-900", KNOWN)],
+        "lower": [(2.0, PUBLISHED, "nfpa-497", READ)],
+        "upper": [(12.7, PUBLISHED, "nfpa-497", READ)],
+        # TRGS 900: READ in public safety data sheets, 500 mg/m3 or 200 ppm, 1000 mg/m3 or 400 ppm for 15 minutes
+        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900", READ)],
+        "short": [(500, PUBLISHED, "npg", READ), (400, PUBLISHED, "trgs-900", READ)],
     },
     "ethanol": {
         "molar": [(2 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "npg", READ)],
-        "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", KNOWN)],
+        "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", READ)],
         "upper": [(19, PUBLISHED, "npg", READ)],
         "day": [(1000, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900",
                                                                                        KNOWN)],
@@ -308,13 +309,14 @@ SOLVENTS = {
     "butanone": {
         "molar": [(4 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.81, PUBLISHED, "npg", KNOWN)],
-        "lower": [(1.4, PUBLISHED, "npg", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
-        "upper": [(11.4, PUBLISHED, "npg", KNOWN)],
-        # the EU's: KNOWN; what ACGIH intended for 2023, 200 to 75 and 300 to 150 ppm: READ as a laboratory lists it
-        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (200, PUBLISHED, "2000-39", KNOWN),
-                (75, PUBLISHED, "tlv-2023", READ)],
-        "short": [(300, PUBLISHED, "npg", READ), (300, PUBLISHED, "2000-39", KNOWN),
-                  (150, PUBLISHED, "tlv-2023", READ)],
+        "lower": [(1.4, PUBLISHED, "nfpa-497", READ), (1.5, PUBLISHED, "iec-60079-20-1", READ)],
+        "upper": [(11.4, PUBLISHED, "nfpa-497", READ)],
+        # what ACGIH intended for 2023, 200 to 75 and 300 to 150 ppm: READ in a copy of a laboratory's list that had
+        # lost the substance's name; it stands between formic and nitric acid, and its limits in force are butanone's
+        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (200, PUBLISHED, "r4412-149", READ),
+                (200, PUBLISHED, "gischem-butanone", READ), (75, PUBLISHED, "tlv-2023", READ)],
+        "short": [(300, PUBLISHED, "npg", READ), (300, PUBLISHED, "r4412-149", READ),
+                  (200, PUBLISHED, "gischem-butanone", READ), (150, PUBLISHED, "tlv-2023", READ)],
     },
 }
 # the lowest that must be counted with: day ppm, 15 minutes ppm, explosive %
