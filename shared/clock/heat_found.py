@@ -26,8 +26,9 @@ NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whos
 # it, None for a film; tray_gain, half_gain: whole minutes longer than the batch, None as they are
 # run, tray_run: integrate.Run; peak: `Peak`; calibration: calibrate_heat.Calibration; misses: `Miss` of each fact
 # latest: by the other end of what fits the system's times [s], where the earliest counts; then: temperature at the end
-# of use [K], None where it is never reached; lowest: working temperature of the system [K]; cold: the batch is below it; deep: height in a cup that
-# must be wider [m], else None; largest: `Largest`, None where no time is wanted; layer: that stays cool in the tray [m]
+# of use [K], None where it is never reached; lowest: working temperature of the system [K]; cold: the batch is below
+# it; deep: height in a cup that must be wider [m], else None; largest: `Largest`, None where no time is wanted
+# layer: that stays cool in the tray [m]
 # heat: of the mix [J/kg]; apart: the label's facts do not fit each other; from_memory: the label's pot life is nobody's
 # timings: own ones, rows; pairs: of them that cannot both be; next_by: until when what comes next must be done [s],
 # None where nothing does or the batch itself lasts longer; sun: `InSun`, None where there is none; asked_sun: nobody
