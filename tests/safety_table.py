@@ -15,34 +15,44 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # --- UN GHS, Annex 3, section 1: codes and words (READ in copies of Annex 3, revision 4 and later, and of CLP Annex
 # III);
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
-# boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C.
+# boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C, H222
+# 1, H261 2, H305 2, H229 alone.
 # Words of all READ rows were compared with two public copies when they were typed; H227 with OSHA's category 4 of
 # flammable liquids, EUH380 and 381 with guidance on Regulation (EU) 2023/707, categories 1 and 2.
 # code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
+    "H222": ("Extremely flammable aerosol", "Danger", "flame", PUBLISHED, READ),
     "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H225": ("Highly flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H226": ("Flammable liquid and vapour", "Warning", "flame", PUBLISHED, READ),
     "H227": ("Combustible liquid", "Warning", "", PUBLISHED, READ),
     "H228": ("Flammable solid", "Danger", "flame", PUBLISHED, READ),
+    "H229": ("Pressurised container: May burst if heated", "Warning", "", PUBLISHED, READ),
     "H242": ("Heating may cause a fire", "Danger", "flame", PUBLISHED, READ),
     "H251": ("Self-heating: may catch fire", "Danger", "flame", PUBLISHED, READ),
+    "H261": ("In contact with water releases flammable gases", "Danger", "flame", PUBLISHED, READ),
     "H290": ("May be corrosive to metals", "Warning", "corrosion", PUBLISHED, READ),
     "H300": ("Fatal if swallowed", "Danger", "skull", PUBLISHED, READ),
     "H301": ("Toxic if swallowed", "Danger", "skull", PUBLISHED, READ),
     "H302": ("Harmful if swallowed", "Warning", "exclamation", PUBLISHED, READ),
+    "H303": ("May be harmful if swallowed", "Warning", "", PUBLISHED, READ),
     "H304": ("May be fatal if swallowed and enters airways", "Danger", "health", PUBLISHED, READ),
+    "H305": ("May be harmful if swallowed and enters airways", "Warning", "health", PUBLISHED, READ),
     "H310": ("Fatal in contact with skin", "Danger", "skull", PUBLISHED, READ),
     "H311": ("Toxic in contact with skin", "Danger", "skull", PUBLISHED, READ),
     "H312": ("Harmful in contact with skin", "Warning", "exclamation", PUBLISHED, READ),
+    "H313": ("May be harmful in contact with skin", "Warning", "", PUBLISHED, READ),
     "H314": ("Causes severe skin burns and eye damage", "Danger", "corrosion", PUBLISHED, READ),
     "H315": ("Causes skin irritation", "Warning", "exclamation", PUBLISHED, READ),
+    "H316": ("Causes mild skin irritation", "Warning", "", PUBLISHED, READ),
     "H317": ("May cause an allergic skin reaction", "Warning", "exclamation", PUBLISHED, READ),
     "H318": ("Causes serious eye damage", "Danger", "corrosion", PUBLISHED, READ),
     "H319": ("Causes serious eye irritation", "Warning", "exclamation", PUBLISHED, READ),
+    "H320": ("Causes eye irritation", "Warning", "", PUBLISHED, READ),
     "H330": ("Fatal if inhaled", "Danger", "skull", PUBLISHED, READ),
     "H331": ("Toxic if inhaled", "Danger", "skull", PUBLISHED, READ),
     "H332": ("Harmful if inhaled", "Warning", "exclamation", PUBLISHED, READ),
+    "H333": ("May be harmful if inhaled", "Warning", "", PUBLISHED, READ),
     "H334": ("May cause allergy or asthma symptoms or breathing difficulties if inhaled", "Danger", "health",
              PUBLISHED, READ),
     "H335": ("May cause respiratory irritation", "Warning", "exclamation", PUBLISHED, READ),
@@ -85,8 +95,14 @@ HAZARDS = {
     "EUH205": ("Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH208": ("Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH209": ("Can become highly flammable in use", "", "", PUBLISHED, READ),
+    "EUH211": ("Warning! Hazardous respirable droplets may be formed when sprayed. Do not breathe spray or mist", "",
+               "", PUBLISHED, READ),
+    "EUH212": ("Warning! Hazardous respirable dust may be formed when used. Do not breathe dust", "", "", PUBLISHED,
+               READ),
     "EUH380": ("May cause endocrine disruption in humans", "Danger", "", PUBLISHED, READ),
     "EUH381": ("Suspected of causing endocrine disruption in humans", "Warning", "", PUBLISHED, READ),
+    "EUH430": ("May cause endocrine disruption in the environment", "Danger", "", PUBLISHED, READ),
+    "EUH431": ("Suspected of causing endocrine disruption in the environment", "Warning", "", PUBLISHED, READ),
 }
 # what brings a caution on every screen that knows the product: the caution; a code not here brings none. Of several the
 # earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, categories 1 of what lasts, H314 and H318.)
@@ -282,8 +298,8 @@ SOLVENTS = {
     "acetone": {
         "molar": [(3 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "osha-csi", KNOWN)],
-        "lower": [(2.5, PUBLISHED, "osha-csi", KNOWN)],
-        "upper": [(12.8, PUBLISHED, "osha-csi", KNOWN)],
+        "lower": [(2.5, PUBLISHED, "nfpa-497", READ)],
+        "upper": [(12.8, PUBLISHED, "nfpa-497", READ)],
         "day": [(250, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ),
                 (250, PUBLISHED, "tlv", KNOWN)],  # until 2014 it was 500, and 750 for 15 minutes (READ)
         "short": [(500, PUBLISHED, "tlv", KNOWN)],
@@ -291,15 +307,16 @@ SOLVENTS = {
     "isopropanol": {
         "molar": [(3 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "npg", KNOWN)],
-        "lower": [(2.0, PUBLISHED, "npg", KNOWN)],
-        "upper": [(12.7, PUBLISHED, "npg", KNOWN)],
-        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900", KNOWN)],
-        "short": [(500, PUBLISHED, "npg", READ), (400, PUBLISHED, "trgs-900", KNOWN)],
+        "lower": [(2.0, PUBLISHED, "nfpa-497", READ)],
+        "upper": [(12.7, PUBLISHED, "nfpa-497", READ)],
+        # TRGS 900: READ in public safety data sheets, 500 mg/m3 or 200 ppm, 1000 mg/m3 or 400 ppm for 15 minutes
+        "day": [(400, PUBLISHED, "npg", READ), (400, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900", READ)],
+        "short": [(500, PUBLISHED, "npg", READ), (400, PUBLISHED, "trgs-900", READ)],
     },
     "ethanol": {
         "molar": [(2 * 12.011 + 6 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.79, PUBLISHED, "npg", READ)],
-        "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", KNOWN)],
+        "lower": [(3.3, PUBLISHED, "npg", READ), (3.1, PUBLISHED, "iec-60079-20-1", READ)],
         "upper": [(19, PUBLISHED, "npg", READ)],
         "day": [(1000, PUBLISHED, "npg", READ), (1000, PUBLISHED, "table-z1", READ), (200, PUBLISHED, "trgs-900",
                                                                                        KNOWN)],
@@ -308,13 +325,14 @@ SOLVENTS = {
     "butanone": {
         "molar": [(4 * 12.011 + 8 * 1.008 + 15.999, PUBLISHED, "iupac", READ)],
         "density": [(0.81, PUBLISHED, "npg", KNOWN)],
-        "lower": [(1.4, PUBLISHED, "npg", KNOWN), (1.5, PUBLISHED, "iec-60079-20-1", KNOWN)],
-        "upper": [(11.4, PUBLISHED, "npg", KNOWN)],
-        # the EU's: KNOWN; what ACGIH intended for 2023, 200 to 75 and 300 to 150 ppm: READ as a laboratory lists it
-        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (200, PUBLISHED, "2000-39", KNOWN),
-                (75, PUBLISHED, "tlv-2023", READ)],
-        "short": [(300, PUBLISHED, "npg", READ), (300, PUBLISHED, "2000-39", KNOWN),
-                  (150, PUBLISHED, "tlv-2023", READ)],
+        "lower": [(1.4, PUBLISHED, "nfpa-497", READ), (1.5, PUBLISHED, "iec-60079-20-1", READ)],
+        "upper": [(11.4, PUBLISHED, "nfpa-497", READ)],
+        # what ACGIH intended for 2023, 200 to 75 and 300 to 150 ppm: READ in a copy of a laboratory's list that had
+        # lost the substance's name; it stands between formic and nitric acid, and its limits in force are butanone's
+        "day": [(200, PUBLISHED, "osha-16", READ), (200, PUBLISHED, "npg", READ), (200, PUBLISHED, "r4412-149", READ),
+                (200, PUBLISHED, "gischem-butanone", READ), (75, PUBLISHED, "tlv-2023", READ)],
+        "short": [(300, PUBLISHED, "npg", READ), (300, PUBLISHED, "r4412-149", READ),
+                  (200, PUBLISHED, "gischem-butanone", READ), (150, PUBLISHED, "tlv-2023", READ)],
     },
 }
 # the lowest that must be counted with: day ppm, 15 minutes ppm, explosive %

@@ -109,6 +109,22 @@ def test_solvents_against_the_chemicals_library(outside, name):
     assert solvents.lowest(name, solvents.LOWER).value <= chemicals.LFL(CASRN=CAS[name])
 
 
+@pytest.mark.parametrize("name", [row[0] for row in solvents.SOLVENTS])
+def test_explosive_limits_are_those_of_the_tables_that_they_name(outside, name):
+    """PyPI `chemicals` prints IEC 60079-20-1 (2010) and NFPA 497 (2008): each row that names one of them has its
+    figure, and of each solvent the lowest of both counts."""
+    methods, lowest = {"iec-60079-20-1": "IEC 60079-20-1 (2010)", "nfpa-497": "NFPA 497 (2008)"}, []
+    for quantity, printed in ((solvents.LOWER, chemicals.LFL), (solvents.UPPER, chemicals.UFL)):
+        for row in solvents.rows(name, quantity):
+            if row.source in methods:
+                method = methods[row.source]
+                outside.library(f"solvent {quantity} {name}, {method}", "chemicals (library), by CAS number",
+                                printed(CASRN=CAS[name], method=method), row.value, rel=1e-9)
+    for method in methods.values():
+        lowest.append(chemicals.LFL(CASRN=CAS[name], method=method))
+    assert solvents.lowest(name, solvents.LOWER).value == pytest.approx(min(lowest))
+
+
 def test_limits_of_hardener_vapour_against_the_chemicals_library(outside):
     """Ontario's list has what NIOSH has, both through the skin too; triethylenetetramine 0.5 ppm, of which NIOSH knows
     none: no known limit is no promise."""

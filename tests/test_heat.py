@@ -5,6 +5,7 @@ from math import log, pi
 
 import numpy as np
 import pytest
+import sun_model
 from covemix.shared.catalogue.containers import AIR, CONTAINERS, CURE, HOT_POT, MATTER, WALL, WALLS
 from covemix.shared.catalogue.fillers import FILLERS
 from covemix.shared.catalogue.glass import FIBRE_DENSITY
@@ -449,3 +450,26 @@ def test_the_clock_answers_three_moves_at_once_and_heat_alone():
         "heat", "cure", "dew"]
     alone = json.loads(call(json.dumps({"move": "heat", "pairs": pairs})))
     assert alone["lines"] == dict(screen["answers"])["heat"]["lines"]
+
+
+@pytest.fixture(scope="module")
+def fitted_energies():
+    """Own finite volumes made to meet one label by themselves: 30 min in 100 g at 25 degC, 45 and 65 kJ/mol."""
+    return [sun_model.fitted(energy=energy, first=first, grid=4)
+            for energy, first in itertools.product((45e3, 65e3), (0.04, 0.1))]
+
+
+@pytest.mark.parametrize(("kind", "grams", "celsius"), [
+    ("cup", 30, 6), ("cup", 60, 9), ("cup", 25, 15), ("cup", 25, 38), ("cup", 700, 8), ("tray", 110, 10),
+    ("tray", 240, 12), ("tray", 60, 38)])
+def test_the_minutes_hold_for_every_activation_energy_that_fits_the_label(outside, fitted_energies, kind, grams,
+                                                                          celsius):
+    """A label of one temperature leaves the energy open: in another air the one that ends the pot first counts."""
+    body = sun_model.Cup(grams / 1000, 4) if kind == "cup" else sun_model.Tray(grams / 1000)
+    ends = [sun_model.lasts(body, one, celsius + 273.15) for one in fitted_energies]
+    label = {"by_weight": "100:44", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+    found = lines({"system": label, "air": str(celsius), "batch": str(grams), "container": kind})
+    told = found["usable"]["value"] / 60
+    outside.own(f"heat {grams} g in a {kind} at {celsius} degC, {told:.0f} min told, {min(ends):.0f} to "
+                f"{max(ends):.0f} in finite volumes: no more than 5 % past the first",
+                "own finite volumes (tests/sun_model.py)", 1.0, float(told <= 1.05 * min(ends)), rel=0)

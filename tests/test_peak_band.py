@@ -10,6 +10,7 @@ from covemix.shared.clock import heat, peak_band
 from covemix.shared.clock.heat_model import calibration_of, container_mix, facts, mixed_resin, pot_of
 from covemix.shared.clock.hot_pot import RUNS_AWAY, peak_temperature
 from covemix.shared.clock.pot_heat import COOL_END, HOT_END, pot
+from covemix.shared.clock.sun import LOOKS_ROWS, SUN_ROWS, Sun
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
 from covemix.shared.equations.calibrate_heat import USABLE, refitted, usable_time
@@ -190,3 +191,20 @@ def test_the_minute_of_a_told_peak_is_that_of_scipy(outside, minutes, celsius, g
     told = peak_band.band(values, container, grams / 1000).time
     outside.solved(f"heat peak of {grams} g at {celsius} degC, label {minutes} min: minute", "scipy, LSODA, rtol 1e-10",
             min(tops) / 60, told / 60, rel=0.01)
+
+
+@pytest.mark.parametrize(("container", "grams", "looks"), [("cup", 60, "white"), ("cup", 60, "black"),
+                                                          ("tray", 240, "unknown")])
+def test_the_cool_end_counts_the_least_sun_that_was_said(container, grams, looks):
+    """What "full sun" is on a low sun and the palest of such surfaces: a pot that this leaves cool is not told as one
+    that is sure to run away. The hot end stays what it was."""
+    told = band(celsius=9, grams=grams, container=container, sun="full", looks=looks)
+    shade = band(celsius=9, grams=grams, container=container)
+    row, look = SUN_ROWS["full"], LOOKS_ROWS[looks]
+    as_said = min(peak for peak, _ in peak_band.peaks(asked(celsius=9, grams=grams, container=container, sun="full",
+                                                            looks=looks), container, grams / 1000, COOL_END,
+                                                      Sun(row[2] * look[2], 1.0)))
+    assert shade.cool <= told.cool < as_said - 3
+    least = min(peak for peak, _ in peak_band.peaks(asked(celsius=9, grams=grams, container=container), container,
+                                                    grams / 1000, COOL_END, Sun(row[3] * look[3], 1.0)))
+    assert told.cool == pytest.approx(least, abs=0.02)

@@ -36,7 +36,7 @@ def answered(**more):
 @given(SYSTEMS, MASSES, AIR)
 def test_the_table_is_read_on_the_safe_side_and_near_the_balance(system, mass, air):
     table = heat_table(read(system=system)["system"])
-    straight = usable_time(table.rates, pot("bag", mass, SIZES, table.mix, 0.0, air, air))
+    straight = min(usable_time(rates, pot("bag", mass, SIZES, table.mix, 0.0, air, air)) for rates in table.rates)
     assert 0.97 * straight < table.bag(mass, air) <= straight * 1.001
     assert table.at_least(air) <= straight * 1.01
 
@@ -49,7 +49,7 @@ def test_the_table_against_scipy(outside, doublings, air):
 
     def wanted(mass):
         here = pot("bag", mass, SIZES, table.mix, 0.0, air, air)
-        return by_scipy(table.rates, here, 20000.0, USABLE, TOO_HOT)[0]
+        return min(by_scipy(rates, here, 20000.0, USABLE, TOO_HOT)[0] for rates in table.rates)
 
     mass = 2 ** doublings
     outside.solved(f"heat table {mass * 1000:.0f} g", "scipy.integrate.solve_ivp, LSODA, rtol 1e-10", wanted(mass),

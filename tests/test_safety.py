@@ -128,10 +128,20 @@ def test_precedence_of_pictograms():
     ("h300+310+330", ("H300+H310+H330",)), ("H332/H302", ("H302+H332",)), ("H302, 312; 314", ("H302", "H312", "H314")),
     ("EUH 208\nEUH-066", ("EUH208", "EUH066")), ("H302+H315", ("H302", "H315")), ("H302+H302", ("H302",)),
     ("P301+330+331", ("P301+P330+P331",)), ("H360Fd h361fd", ("H360Fd", "H361fd")),
-    ("H314\u00a0H317", ("H314", "H317")),
+    ("H314\u00a0H317", ("H314", "H317")), ("H303+H313+H333", ("H303", "H313", "H333")),
 ])
 def test_codes_are_read_as_builders_type_them(typed, read):
     assert statements.codes(typed) == read
+
+
+@pytest.mark.parametrize("code", ["H222", "H229", "H261", "H303", "H305", "H313", "H316", "H320", "H333", "EUH211",
+                                  "EUH212", "EUH430", "EUH431", "H303+H333"])
+def test_codes_of_sprays_of_metal_powders_and_of_other_regions_have_words(code):
+    """Old main: "This code is not known here"."""
+    told = moves.answer("safety", {"task": "mix", "system": {"by_weight": "100:30", "statements": code}})
+    assert not told["errors"]
+    rows = [row for row in told["lines"] if row["name"].startswith("own_")]
+    assert rows and not any("not known" in row["text"] for row in rows)
 
 
 def test_each_sign_is_drawn_and_inside_its_diamond():

@@ -5,8 +5,8 @@ from math import exp, log, pi
 from ..catalogue.containers import HOT
 from ..catalogue.pots import DEEPEST_CUP, TIMES_APART
 from ..catalogue.sunlight import TRAY_UP_TO
-from ..equations.calibrate_heat import USABLE, usable_time
-from ..equations.integrate import Run, pot_run
+from ..equations.calibrate_heat import USABLE, Calibration
+from ..equations.integrate import LONGEST, Pot, Run, pot_run
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import once
 from ..forms.types import Values
@@ -25,16 +25,17 @@ NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whos
 # best: usable.Usable of this batch; tray: of the same mix poured into the tray, None beside no pot; half: of half of
 # it, None for a film; tray_gain, half_gain: whole minutes longer than the batch, None as they are
 # run, tray_run: integrate.Run; peak: `Peak`; calibration: calibrate_heat.Calibration; misses: `Miss` of each fact
-# slow, fast: ends of what fits, the heat balance in it [s]; then: temperature at the end of use [K], None where it is
-# never reached; lowest: working temperature of the system [K]; cold: the batch is below it; deep: height in a cup that
-# must be wider [m], else None; largest: `Largest`, None where no time is wanted; layer: that stays cool in the tray [m]
+# latest: by the other end of what fits the system's times [s], where the earliest counts; then: temperature at the end
+# of use [K], None where it is never reached; lowest: working temperature of the system [K]; cold: the batch is below
+# it; deep: height in a cup that must be wider [m], else None; largest: `Largest`, None where no time is wanted
+# layer: that stays cool in the tray [m]
 # heat: of the mix [J/kg]; apart: the label's facts do not fit each other; from_memory: the label's pot life is nobody's
 # timings: own ones, rows; pairs: of them that cannot both be; next_by: until when what comes next must be done [s],
 # None where nothing does or the batch itself lasts longer; sun: `InSun`, None where there is none; asked_sun: nobody
 # said whether there is sun, and shade is what is reckoned; other_sun: how many own timings stood in another sun
 HeatResult = namedtuple("HeatResult", (
-    "best", "tray", "half", "tray_gain", "half_gain", "run", "tray_run", "peak", "calibration", "misses", "slow",
-    "fast", "then", "lowest", "cold", "deep", "largest", "layer", "heat", "apart", "from_memory", "timings", "pairs",
+    "best", "tray", "half", "tray_gain", "half_gain", "run", "tray_run", "peak", "calibration", "misses", "latest",
+    "then", "lowest", "cold", "deep", "largest", "layer", "heat", "apart", "from_memory", "timings", "pairs",
     "next_by", "sun", "asked_sun", "other_sun"))
 # flux: taken up [W/m2]; warm: what the sun alone makes of it in the end [K], None of a pot, which is thick long before
 # shade: usable.Usable of the same batch in the shade; no_tray: a tray is no help there: it lasts no longer than the pot
@@ -60,23 +61,33 @@ def reckon(values: Values) -> HeatResult:
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
     hot = too_hot(kind, here, values["air"])
-    run = pot_run(calibration.rates, here, USABLE, hot, whole=True)
+    run, latest = _first_to_end(calibration, here, hot, LONGEST)
     best = usable(values, run=run)
     tray_run, tray = _in_tray(values, run, best) if CONTAINER_ROWS[kind][5] else (None, None)
     half = usable(values, mass=mass / 2) if kind != "film" else None
-    ends = (usable_time(calibration.slow, here, hot=hot), usable_time(calibration.fast, here, hot=hot))
     least, timings = lowest(values["system"]), timings_of(values)
     misses = tuple([Miss(name, share, abs(share - 1) < MET) for name, share in calibration.misses])
     memory = SYSTEM.from_memory(values["system"], "pot_time")
     return HeatResult(
         best, tray, half, _gain(tray, best), _gain(half, best), run, tray_run, _peak(values, run), calibration, misses,
-        min(min(ends), best.model), max(max(ends), best.model),
+        max(latest, best.model),
         None if run.temperature_then is None else to_step(run.temperature_then, 0.01), least, _coldest(values, least),
         _deep(values), _largest(values), _layer(values), container_mix(values)[0],
         any([one.name in (POT_FACT, FILM_FACT) and (one.share > 1 + TIMES_APART or one.share < 1 / (1 + TIMES_APART))
              for one in misses]),
         memory and not setting(timings), tuple(timings), contradictions(values), _next_by(values, best),
         _in_sun(values, here.air, tray), not said(values), in_other_sun(values))
+
+
+def _first_to_end(calibration: Calibration, here: Pot, hot: float, until: float) -> "tuple[Run, float]":
+    """The whole run of what fits a system's times and ends first, and when the other ends [s].
+
+    here: the pot; hot: too hot, from [K]; until: [s], as long as is looked at
+    """
+    runs = [pot_run(rates, here, USABLE, hot, whole=True, until=until) for rates in (calibration.slow,
+                                                                                    calibration.fast)]
+    ends = [LONGEST if run.reached is None else run.reached for run in runs]
+    return runs[0 if ends[0] <= ends[1] else 1], max(ends)
 
 
 def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None":
@@ -92,8 +103,7 @@ def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None
 def _in_tray(values: Values, run: Run, best: Usable) -> "tuple[Run, Usable]":
     until = max(run.points[-1][0], 2 * best.end)
     there = pot_of(values, "tray", values["batch"])
-    tray_run = pot_run(calibration_of(values).rates, there, USABLE, too_hot("tray", there, values["air"]), whole=True,
-                       until=until)
+    tray_run, _ = _first_to_end(calibration_of(values), there, too_hot("tray", there, values["air"]), until)
     return tray_run, usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
 
 

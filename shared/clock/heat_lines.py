@@ -153,7 +153,7 @@ def _reasons(found: Found) -> list[Line]:
         line("thick", "heat-thick", best.end, "s", minutes(best.end), rank=MORE,
              rough=message("heat-thick.rough", share=number(shown(best.share * 100)))),
         line("by_heat", "heat-balance", best.model, "s", minutes(best.model), rank=MORE,
-             rough=message("heat-balance.rough", slow=minutes(found.slow), fast=minutes(found.fast))),
+             rough=message("heat-balance.rough", latest=minutes(found.latest))),
     ]
     if best.quick is not None:
         lines.append(line("by_rule", "heat-quick", best.quick, "s", minutes(best.quick), rank=MORE,

@@ -20,19 +20,20 @@ LEAST = 0.005  # kg; a smaller mass is taken as this much
 
 
 class HeatTable:
-    """Usable times [s] at one air temperature [K], resin and container as warm as the air. mix: as `mixed_resin`
+    """Usable times [s] at one air temperature [K], resin and container as warm as the air.
 
-    sun: what all of them take up
+    rates: chemistries that fit, of which the first to end counts; mix: as `mixed_resin`; sun: what all of them take up
     """
 
-    def __init__(self, rates: Rates, mix: "tuple[float, float]", sun: Sun = NO_SUN):
+    def __init__(self, rates: "tuple[Rates, ...]", mix: "tuple[float, float]", sun: Sun = NO_SUN):
         self.rates, self.mix, self.times, self.sun = rates, mix, {}, sun
 
     def _time(self, kind: str, mass: float, temperature: float, filler: float = 0.0) -> float:
         key = (kind, mass, temperature, filler)
         if key not in self.times:
             vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature, sun=self.sun)
-            time = usable_time(self.rates, vessel, hot=too_hot(kind, vessel, temperature))
+            hot = too_hot(kind, vessel, temperature)
+            time = min([usable_time(rates, vessel, hot=hot) for rates in self.rates])
             self.times[key] = to_step(time, 0.1)  # coarser than the runtimes differ
         return self.times[key]
 
@@ -42,7 +43,8 @@ class HeatTable:
             return 0.0
         if temperature not in self.times:
             rise = pot("bag", 1.0, SIZES, self.mix, 0.0, temperature, temperature).rise
-            self.times[temperature] = to_step(usable_time(self.rates, Pot(rise, 0.0, temperature, temperature)), 0.1)
+            alone = Pot(rise, 0.0, temperature, temperature)
+            self.times[temperature] = to_step(min([usable_time(rates, alone) for rates in self.rates]), 0.1)
         return self.times[temperature]
 
     def bag(self, mass: float, temperature: float, kind: str = "bag") -> float:
@@ -65,4 +67,4 @@ def heat_table(system: dict, timings=(), sun: Sun = NO_SUN) -> HeatTable:
     """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them; sun: of `sun.sun_of`"""
     values, mix = {"system": system, "timings": timings}, mixed_resin(system)
     return memo_of(system).once("heat_table", (facts(values), mix, sun),
-                                lambda: HeatTable(calibration_of(values).rates, mix, sun))
+                                lambda: HeatTable(calibration_of(values)[1:3], mix, sun))

@@ -15,7 +15,7 @@ from ..forms.memo import memo_of
 from ..forms.types import Values
 from .heat_model import calibration_of, facts, pot_of, warmer
 from .pot_heat import COOL_END, HOT_END, too_hot
-from .sun import Sun
+from .sun import Sun, least_sun
 
 # k1/k2 at the hot and at the cool end: what starts slowly goes all at once
 SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["uncatalysed"]
@@ -47,8 +47,10 @@ def peaks(values: Values, container: str, mass: float, end: int,
           sun: "Sun | None" = None) -> "list[tuple[float, float]]":
     """(peak [K], when [s]) of each chemistry of an end, for a mass [kg] of everything in a container.
 
-    values: as `corners` takes them; sun: where it is not what they declare
+    values: as `corners` takes them; sun: where it is not what they declare, at the cool end the least of that
     """
+    if sun is None and end == COOL_END:
+        sun = least_sun(values)
     here = pot_of(values, container, mass, end, sun)
     hot, found = too_hot(container, here, values["air"]), []
     for rates in corners(values, end):

@@ -36,11 +36,24 @@ def sun_of(values: Values) -> Sun:
     >>> sun_of({"sun": "", "looks": "unknown", "cover": "open"}) == NO_SUN
     True
     """
+    return _taken_up(values, 2)
+
+
+def least_sun(values: Values) -> Sun:
+    """The least that it may be: low or veiled sun on what takes up least of it.
+
+    >>> least_sun({"sun": "full", "looks": "white", "cover": "open"}).flux
+    97.6
+    """
+    return _taken_up(values, 3)
+
+
+def _taken_up(values: Values, place: int) -> Sun:
     row = SUN_ROWS.get(values.get("sun") or "")
     if row is None or not row[2]:
         return NO_SUN
     cover = COVER_ROWS[values.get("cover") or COVER[0][0]]
-    return Sun(row[2] * cover[2] * LOOKS_ROWS[values.get("looks") or LOOKS[0][0]][2], cover[3])
+    return Sun(row[place] * cover[2] * LOOKS_ROWS[values.get("looks") or LOOKS[0][0]][place], cover[3])
 
 
 def declared(values: Values) -> Values:

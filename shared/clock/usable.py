@@ -1,7 +1,8 @@
 """Usable: how long a batch can be used. Every screen that tells minutes asks this one function.
 
 When a mix is thick, or too hot to hold, is estimated twice, by the heat balance and by the trade's quick rule; what was
-seen of the system's pots bounds it; of the shorter a share is used, the rest is kept back.
+seen of the system's pots bounds it; of the shorter a share is used, the rest is kept back. The heat balance knows no
+activation energy: of those that fit what is known of the system, the one that ends this pot first counts.
 """
 from collections import namedtuple
 
@@ -30,7 +31,7 @@ OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
-RUNS, MOST_RUNS = "pot runs", 64  # heading of the memo, (rates, pot, too hot): when it is thick [s]; how many
+RUNS, MOST_RUNS = "pot runs", 128  # heading of the memo, (rates, pot, too hot): when it is thick [s]; how many
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
 # estimates of the end, None where there is none; rule: how the quick one was reckoned, `heat_model.Rule`; by: which of
@@ -87,7 +88,7 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
 
     values: as `batch` makes them, or as the move heat reads them; container, mass [kg]: others than theirs
     share: as for `share_kept`; rule: (exponent or None, doubling) of the quick rule where they were typed
-    run: an integrate.Run of this pot where there is one; balance: whether the heat balance is asked
+    run: an integrate.Run of this pot at its earliest where there is one; balance: whether the heat balance is asked
     """
     container, mass = container or values["container"], values["batch"] if mass is None else mass
     model = None
@@ -96,7 +97,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     elif balance:
         here = pot_of(values, container, mass)
         hot = too_hot(container, here, values["air"])
-        model = _reached(memo_of(values).under(RUNS), calibration_of(values).rates, here, hot)
+        known, calibration = memo_of(values).under(RUNS), calibration_of(values)
+        model = min([_reached(known, rates, here, hot) for rates in (calibration.slow, calibration.fast)])
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))

@@ -28,7 +28,8 @@ ABOUT, AT_LEAST, AT_MOST = "about", "at least", "at most"
 
 # pot: an integrate.Pot, or None for a film that keeps its temperature [K]; time [s]; kind: as above; doubt [-]
 Fact = namedtuple("Fact", ("name", "pot", "temperature", "time", "kind", "doubt"))
-# rates: integrate.Rates; slow, fast: the ends of what else fits; misses: (name, model time / fact time) for each fact
+# rates: integrate.Rates; slow, fast: the ends of what else fits, its least energy and its most; misses: (name, model
+# time / fact time) for each fact
 Calibration = namedtuple("Calibration", ("rates", "slow", "fast", "misses"))
 
 
@@ -62,7 +63,8 @@ def calibrated(facts) -> Calibration:
     """Rates that meet the facts, at least one of them of the kind ABOUT.
 
     facts: Fact rows; a bound (AT_LEAST, AT_MOST) counts only while it is broken
-    returns: Calibration; `slow` and `fast` have E at the ends of what the facts leave open, k2 moved along
+    returns: Calibration; `slow` and `fast` have E at the ends of what the facts leave open, each k2 so that the facts
+        together are met as well as by the rates in the middle
     """
     log_rate, shift = _first_guess(facts), 0.0  # shift: (E - ENERGY) / SPREAD, so that its own weight is 1
     most = HALF / SPREAD
@@ -76,7 +78,7 @@ def calibrated(facts) -> Calibration:
         c, h = 1.0, -shift  # the prior on E
         for place, fact in enumerate(facts):
             miss = times[place] - log(fact.time)
-            if (fact.kind == AT_LEAST and miss > 0) or (fact.kind == AT_MOST and miss < 0):
+            if not _counts(fact, times[place]):
                 continue
             weight = 1 / (fact.doubt * fact.doubt)
             dk, de = by_rate[place], by_shift[place]
@@ -97,9 +99,20 @@ def calibrated(facts) -> Calibration:
     wide = sqrt(3.0 * a / (a * c - b * b))
     ends = []
     for end in (max(-most, shift - wide), min(most, shift + wide)):
-        ends.append(rates_of(log_rate - b / a * (end - shift), ENERGY + end * SPREAD))
+        moved, energy = log_rate - b / a * (end - shift), ENERGY + end * SPREAD
+        off = 0.0  # the straight line to there misses the bend
+        for place, fact in enumerate(facts):
+            if _counts(fact, times[place]):
+                off += by_rate[place] / (fact.doubt * fact.doubt) * (_log_time(fact, moved, energy) - times[place])
+        ends.append(rates_of(to_step(moved - off / a, GRID), energy))
     misses = tuple([(fact.name, exp(time) / fact.time) for fact, time in zip(facts, times)])
     return Calibration(rates_of(log_rate, ENERGY + shift * SPREAD), ends[0], ends[1], misses)
+
+
+def _counts(fact, log_time: float) -> bool:
+    """Whether a fact tells anything of a chemistry that makes its pot last so long: a bound only while it is broken."""
+    miss = log_time - log(fact.time)
+    return not ((fact.kind == AT_LEAST and miss > 0) or (fact.kind == AT_MOST and miss < 0))
 
 
 def refitted(rates, fact, pot, uncatalysed: float) -> Rates:

@@ -76,8 +76,8 @@ def _capitals(text: str) -> str:
 
 
 def _one_toxicity(joined: "list[str]") -> bool:
-    """Whether joined hazards are routes of one acute toxicity, which the standard puts into one sentence."""
-    return len(set(joined)) > 1 and all([len(code) == 4 and code[:2] == "H3" and code[2] in "013" and code[3] in "0123"
+    """Whether joined hazards are routes of one acute toxicity, which the regulation puts into one sentence."""
+    return len(set(joined)) > 1 and all([len(code) == 4 and code[:2] == "H3" and code[2] in "013" and code[3] in "012"
                                          and code[3] == joined[0][3] for code in joined])
 
 
