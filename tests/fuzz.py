@@ -6,6 +6,7 @@ questions are answered as before. `make fuzz` asks 100,000, the tests a few hund
 which kind, the slowest of them, and how much memory was taken.
 """
 import base64
+import contextlib
 import itertools
 import json
 import random
@@ -27,7 +28,8 @@ WASM = HOUSE / "webui/vendor/micropython/micropython.wasm"
 NAMED = re.compile(r"^[A-Z]\w*(Error|Exception)\b|^[A-Z]\w*Error$")  # the last line of what was raised
 HUNG = 60  # s without an answer, after which it is stopped: seven times what a page waits
 POOL = 40  # plain questions of each name, of which others are made
-EACH = 500  # questions, after which plain ones are asked again
+EACH = 1000  # questions, after which plain ones are asked again
+RUN = 5000  # questions of one seed
 WAYS = ("structure", "text", "bytes")
 HEAVY = 100_000  # letters of an endless text
 ODD = (None, True, False, 0, -1, 2**64, 1e308, -0.0, 5e-324, "", " ", "\x00", "\ud800", "é" * 300, "[" * 50, [], {},
@@ -36,8 +38,8 @@ SCRAPS = ("0", "9", ".", ",", "-", "/", ":", ";", "½", "e", " ", "\u00a0", "°C
           "\"", "\\", "{", "}", "$", "é", "\u0663", "🛶", "\ud83d", "1e400", "NaN", "id", "units", "0x", "_", "\u2028")
 
 
-class Hung(Exception):
-    """A question that was not answered at all."""
+class Ended(Exception):
+    """A question that was not answered at all: it hung, or the engine's process ended."""
 
 
 class Phone:
@@ -66,22 +68,27 @@ class Phone:
         self.node.stdin.flush()
 
     def hear(self):
-        watch = threading.Timer(HUNG, self.node.kill)
+        hung = threading.Event()
+        watch = threading.Timer(HUNG, lambda: (hung.set(), self.node.kill()))
         watch.start()
         line = self.node.stdout.readline()
         watch.cancel()
-        if not line:
-            raise Hung
+        if not line.endswith(b"\n"):
+            raise Ended(f"no answer within {HUNG} s" if hung.is_set() else f"its process ended: {self.node.wait()}")
         return json.loads(line)
 
     def answers(self, asked):
         """What each of these comes to, in their order: {"text"} or {"broken", "fell"}, with ms and bytes of memory."""
-        threading.Thread(target=self.say, args=(asked,), daemon=True).start()
+        threading.Thread(target=self._say, args=(asked,), daemon=True).start()
         for one in asked:
             try:
                 yield self.hear()
-            except Hung:
-                raise Hung(shown(one)) from None
+            except Ended as why:
+                raise Ended(str(why), one) from None
+
+    def _say(self, asked):
+        with contextlib.suppress(BrokenPipeError):  # whoever reads is told
+            self.say(asked)
 
 
 def shown(asked):
@@ -271,41 +278,56 @@ def probes():
             for request in itertools.islice(questions.drawn(name, 1), 2)]
 
 
-def run(count, seed, tell=lambda place: None):
-    """(faults as [(what, the question)], how many ended how, the slowest as [(ms, the question)], bytes of memory)."""
-    faults, ends, slowest, most = [], Counter(), [], 0
-    questions_made = made(seed, count)
-    with Phone() as phone:
-        plain = probes()
-        wanted = [one["text"] for one in phone.answers(plain)]
-        place = 0
-        while batch := list(itertools.islice(questions_made, EACH)):
-            for (way, asked), found in zip(batch, phone.answers([asked for _, asked in batch]), strict=True):
-                what = fault(asked, found)
-                if what:
-                    faults.append((f"{way}: {what}", asked))
-                ends[way, "answered" if "text" in found else "refused by name" if not what else "fault"] += 1
-                slowest = sorted([*slowest, (found["ms"], shown(asked))], key=lambda row: -row[0])[:5]
-                most = max(most, found["bytes"])
-            for asked, before, found in zip(plain, wanted, phone.answers(plain), strict=True):
-                if found.get("text") != before:
-                    faults.append(("a plain question is answered otherwise afterwards", asked))
-            place += len(batch)
-            tell(place)
-    return faults, ends, slowest, most
+class Found:
+    """What came of a run. faults: [(what, the question)]; slowest: [(ms, the question)]; bytes: of memory at most"""
+
+    def __init__(self):
+        self.faults, self.ends, self.slowest, self.bytes = [], Counter(), [], 0
+
+    def take(self, way, asked, found):
+        """One question and its end."""
+        what = fault(asked, found)
+        if what:
+            self.fault(f"{way}: {what}", asked)
+        self.ends[way, "answered" if "text" in found else "refused by name" if not what else "fault"] += 1
+        self.slowest = sorted([*self.slowest, (found["ms"], shown(asked))], key=lambda row: -row[0])[:5]
+        self.bytes = max(self.bytes, found["bytes"])
+
+    def fault(self, what, asked):
+        self.faults.append((what, asked))
+        print(f"{what}\n    {shown(asked)!r}", flush=True)
+
+
+def run(count, seed, found=None):
+    """What came of so many questions. found: to which it is added"""
+    found, questions_made, plain = found or Found(), made(seed, count), probes()
+    while batch := list(itertools.islice(questions_made, EACH)):
+        try:
+            with Phone() as phone:
+                before = list(phone.answers(plain))
+                for (way, asked), told in zip(batch, phone.answers([asked for _, asked in batch]), strict=True):
+                    found.take(way, asked, told)
+                for asked, then, now in zip(plain, before, phone.answers(plain), strict=True):
+                    if now.get("text") != then["text"]:
+                        found.fault("a plain question is answered otherwise afterwards", asked)
+        except Ended as why:
+            found.fault(*why.args)
+    return found
 
 
 def main(count, seed):
-    faults, ends, slowest, most = run(count, seed, lambda place: place % 5000 or print(f"{place:,} asked", flush=True))
-    for (way, end), many in sorted(ends.items()):
+    """Run after run of so many with a seed of its own each."""
+    found = Found()
+    for place in range(0, count, RUN):
+        run(min(RUN, count - place), f"{seed}-{place}", found)
+        print(f"{place + RUN:,} asked, {len(found.faults)} faults", flush=True)
+    for (way, end), many in sorted(found.ends.items()):
         print(f"{way:10} {end:16} {many:,}")
-    for ms, text in slowest:
+    for ms, text in found.slowest:
         print(f"{ms:.0f} ms: {text[:160]!r}")
-    print(f"memory: {most / 2**20:.0f} MiB; seed {seed}; {len(faults)} faults")
-    for what, asked in faults[:20]:
-        print(f"{what}\n    {shown(asked)!r}")
-    return bool(faults)
+    print(f"memory: {found.bytes / 2**20:.0f} MiB; seed {seed}; {len(found.faults)} faults")
+    return bool(found.faults)
 
 
 if __name__ == "__main__":
-    sys.exit(main(int(sys.argv[1]), int(sys.argv[2]) if len(sys.argv) > 2 else cases.SEED))
+    sys.exit(main(int(sys.argv[1]), sys.argv[2] if len(sys.argv) > 2 else cases.SEED))

@@ -17,10 +17,17 @@ def phone():
 
 
 def test_nothing_traps_and_plain_questions_are_answered_as_before():
-    faults, ends, _, _ = fuzz.run(FEW, SEED)
-    assert faults == []
-    assert sum(ends.values()) == FEW
-    assert all(ends[way, "answered"] for way in fuzz.WAYS)
+    found = fuzz.run(FEW, SEED)
+    assert found.faults == []
+    assert sum(found.ends.values()) == FEW
+    assert all(found.ends[way, "answered"] for way in fuzz.WAYS)
+
+
+def test_an_engine_that_ends_is_a_fault_and_no_wait():
+    with fuzz.Phone() as phone:
+        phone.node.kill()
+        with pytest.raises(fuzz.Ended, match="process ended"):
+            list(phone.answers([{"text": "{}"}]))
 
 
 @pytest.mark.parametrize("share", ["0\u2028.30", "12\u2028345", "6\u20139", "7\u00b85"])
@@ -36,7 +43,7 @@ def test_a_letter_that_shares_bytes_with_a_dash_is_read_alike(phone, share):
 @pytest.mark.parametrize("letter", ENDLESS)
 @pytest.mark.parametrize("way", ["screen", "hand", "first", "brought"])
 def test_an_endless_text_is_answered_or_refused_and_takes_no_memory(phone, way, letter):
-    """A megabyte in any field, as its name and in a link: what cannot be read is not carried through all that follows."""
+    """A megabyte in any field, as its name and in a link: what cannot be read goes no further than the door."""
     text = ENDLESS[letter]
     for pairs in ([["amount", text]], [[text, "1"]], [["system.name", text]], [["units", text]]):
         request = {way: "pour", "pairs": pairs} | ({"length": len(text)} if way == "brought" else {})
