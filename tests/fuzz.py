@@ -7,6 +7,7 @@ which kind, the slowest of them, and how much memory was taken.
 """
 import base64
 import contextlib
+import functools
 import itertools
 import json
 import random
@@ -42,16 +43,22 @@ class Ended(Exception):
     """A question that was not answered at all: it hung, or the engine's process ended."""
 
 
+@functools.cache
+def engine(language):
+    """Its files as a phone has them, and the program that `worker.js` runs."""
+    script = (HOUSE / "webui/js/engine/worker.js").read_text(encoding="utf-8")
+    own = script[script.index("const PROGRAM"):script.index("let python")].partition("//")[0]
+    program = "".join(map(json.loads, re.findall(r'"[^"]*"', own)))
+    return {"files": list(Build(language=language).engine.items()), "program": program}
+
+
 class Phone:
-    """The engine of a phone in Node. program: as `worker.js` gives it"""
+    """The engine of a phone in Node."""
 
     def __init__(self, language="en"):
-        script = (HOUSE / "webui/js/engine/worker.js").read_text(encoding="utf-8")
-        program = "".join(map(json.loads, re.findall(r'"[^"]*"', script[script.index("const PROGRAM"):
-                                                                       script.index("let python")].partition("//")[0])))
         self.node = subprocess.Popen(["node", HERE / "phone.mjs", SCRIPT, WASM], stdin=subprocess.PIPE,
                                      stdout=subprocess.PIPE)
-        self.say([{"files": list(Build(language=language).engine.items()), "program": program}])
+        self.say([engine(language)])
         assert self.hear() == {"ready": True}
 
     def __enter__(self):
