@@ -26,7 +26,7 @@ from covemix.shared.door import moves
 HERE = Path(__file__).parent
 SCRIPT = HOUSE / "webui/js/engine/interpreter.js"
 WASM = HOUSE / "webui/vendor/micropython/micropython.wasm"
-NAMED = re.compile(r"^[A-Z]\w*(Error|Exception)\b|^[A-Z]\w*Error$")  # the last line of what was raised
+NAMED = re.compile(r"[A-Z]\w*Error\b")  # what was raised
 HUNG = 60  # s without an answer, after which it is stopped: seven times what a page waits
 POOL = 40  # plain questions of each name, of which others are made
 EACH = 1000  # questions, after which plain ones are asked again
@@ -273,8 +273,8 @@ def fault(asked, found):
             return "" if isinstance(json.loads(found["text"]), dict) else "no object"
         except ValueError as error:
             return f"no JSON ({error})"
-    last = found["broken"].strip().rpartition("\n")[2]
-    if not NAMED.match(last):
+    said = found["broken"].rpartition("\n  File ")[2].partition("\n")[2]  # behind the last place
+    if not NAMED.match(said):
         return "an error without a name: " + found["broken"][:200]
     return "raised " + found["broken"][-300:] if asked_by_a_page(asked) else ""
 

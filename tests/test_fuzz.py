@@ -54,10 +54,13 @@ def test_an_endless_text_is_answered_or_refused_and_takes_no_memory(phone, way, 
         assert found["bytes"] < 64 << 20
 
 
+RAISED = 'Traceback:\n  File "<stdin>", line 5, in call\nKeyError: of\ntwo lines\n'
+
+
 def test_a_fault_is_seen():
     asked = {"text": '{"screen": "pour", "pairs": []}'}
     assert fuzz.fault(asked, {"broken": "unreachable", "fell": True}).startswith("trap")
-    assert fuzz.fault(asked, {"broken": "Traceback (most recent call last):\nValueError: x\n", "fell": False})
-    assert fuzz.fault({"text": "{"}, {"broken": "Traceback:\nValueError: syntax error in JSON\n", "fell": False}) == ""
+    assert fuzz.fault(asked, {"broken": "Traceback:\n  File \"a\", line 1, in b\nValueError: x\n", "fell": False})
+    assert fuzz.fault({"text": "{"}, {"broken": RAISED, "fell": False}) == ""
     assert fuzz.fault({"text": "{"}, {"broken": "no name", "fell": False})
     assert fuzz.fault(asked, {"text": "[1]"}) and fuzz.fault(asked, {"text": "{"})
