@@ -273,8 +273,8 @@ def fault(asked, found):
             return "" if isinstance(json.loads(found["text"]), dict) else "no object"
         except ValueError as error:
             return f"no JSON ({error})"
-    said = found["broken"].rpartition("\n  File ")[2].partition("\n")[2]  # behind the last place
-    if not NAMED.match(said):
+    _, place, said = found["broken"].rpartition("\n  File ")
+    if not NAMED.match(said.partition("\n")[2] if place else said):  # what reads no text has no place
         return "an error without a name: " + found["broken"][:200]
     return "raised " + found["broken"][-300:] if asked_by_a_page(asked) else ""
 

@@ -61,6 +61,7 @@ def test_a_fault_is_seen():
     asked = {"text": '{"screen": "pour", "pairs": []}'}
     assert fuzz.fault(asked, {"broken": "unreachable", "fell": True}).startswith("trap")
     assert fuzz.fault(asked, {"broken": "Traceback:\n  File \"a\", line 1, in b\nValueError: x\n", "fell": False})
-    assert fuzz.fault({"text": "{"}, {"broken": RAISED, "fell": False}) == ""
+    for raised in (RAISED, "UnicodeError: \n"):
+        assert fuzz.fault({"text": "{"}, {"broken": raised, "fell": False}) == ""
     assert fuzz.fault({"text": "{"}, {"broken": "no name", "fell": False})
     assert fuzz.fault(asked, {"text": "[1]"}) and fuzz.fault(asked, {"text": "{"})

@@ -5,10 +5,10 @@ from math import exp, log, pi
 from ..catalogue.containers import HOT
 from ..catalogue.pots import DEEPEST_CUP, TIMES_APART
 from ..catalogue.sunlight import TRAY_UP_TO
-from ..equations.calibrate_heat import USABLE, usable_time
-from ..equations.integrate import Run, pot_run
+from ..equations.calibrate_heat import USABLE
+from ..equations.integrate import LONGEST, Pot, Run, pot_run
 from ..equations.rounding import DOWN, to_step
-from ..forms.memo import once
+from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
@@ -16,9 +16,10 @@ from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, 
 from .peak_band import band, corners
 from .pot_heat import CONTAINER_ROWS, HOT_END, too_hot
 from .sun import said, shaded, sun_of
-from .usable import Usable, contradictions, in_other_sun, setting, usable
+from .usable import Usable, contradictions, in_other_sun, reached, setting, usable
 
 POT_FACT, FILM_FACT = "pot", "film"  # the label's own, of a calibration's facts; an own timing goes by its number
+WHOLE_RUNS = "whole runs"  # heading of the memo
 MET = 0.02  # and within this they are met
 NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whose working time bounds what comes next
 
@@ -60,11 +61,11 @@ def reckon(values: Values) -> HeatResult:
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
     hot = too_hot(kind, here, values["air"])
-    run = pot_run(calibration.rates, here, USABLE, hot, whole=True)
+    run = _whole(values, here, hot)
     best = usable(values, run=run)
     tray_run, tray = _in_tray(values, run, best) if CONTAINER_ROWS[kind][5] else (None, None)
     half = usable(values, mass=mass / 2) if kind != "film" else None
-    ends = (usable_time(calibration.slow, here, hot=hot), usable_time(calibration.fast, here, hot=hot))
+    ends = (reached(values, calibration.slow, here, hot), reached(values, calibration.fast, here, hot))
     least, timings = lowest(values["system"]), timings_of(values)
     misses = tuple([Miss(name, share, abs(share - 1) < MET) for name, share in calibration.misses])
     memory = SYSTEM.from_memory(values["system"], "pot_time")
@@ -89,11 +90,17 @@ def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None
     return InSun(flux, None if tray else warm, shade, no_tray, tray is None and strong)
 
 
+def _whole(values: Values, here: Pot, hot: float, until: float = LONGEST) -> Run:
+    """The run of a pot to its peak and beyond; what is typed beside it changes nothing of it."""
+    rates = calibration_of(values).rates
+    return memo_of(values).once(WHOLE_RUNS, tuple(rates) + tuple(here) + (hot, until), lambda: pot_run(
+        rates, here, USABLE, hot, whole=True, until=until))
+
+
 def _in_tray(values: Values, run: Run, best: Usable) -> "tuple[Run, Usable]":
     until = max(run.points[-1][0], 2 * best.end)
     there = pot_of(values, "tray", values["batch"])
-    tray_run = pot_run(calibration_of(values).rates, there, USABLE, too_hot("tray", there, values["air"]), whole=True,
-                       until=until)
+    tray_run = _whole(values, there, too_hot("tray", there, values["air"]), until)
     return tray_run, usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
 
 
