@@ -7,7 +7,7 @@ JOBS ?= $(shell expr 2 \* $$(nproc))
 ROOM ?= /var/tmp/covemix-room
 HERE := .venv/bin
 
-.PHONY: run test lint checks parity facts mutants broken bench audit lock interpreter pictures clean
+.PHONY: run test lint checks parity fuzz facts mutants broken bench audit lock interpreter pictures clean
 
 run: .venv/run
 	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
@@ -34,6 +34,11 @@ checks: .venv/test
 parity: .venv/test
 	.ci/browser
 	COVEMIX_CASES=20000 $(HERE)/python -m pytest --numprocesses $(JOBS) tests/browser/test_both_runtimes.py
+
+# 100,000 questions that nobody would ask, put to the phone's runtime in Node; an hour
+fuzz: .venv/test
+	.ci/need node nodejs
+	nice -n 10 $(HERE)/python tests/fuzz.py 100000
 
 bench: .venv/test
 	.ci/browser

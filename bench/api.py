@@ -4,12 +4,14 @@ import time
 
 import httpx
 from covemix.server.app import create_app
+from covemix.shared.catalogue.demo_boat import JOINTS
 from fastapi import FastAPI
 
 from .paired import Ratio, ratio
 
 ROUNDS, CALLS = 25, 20
-MOVES = ("ratio", "joint")
+BOAT = {"joints": [dict(JOINTS[place % len(JOINTS)]) for place in range(10)]}
+MOVES = (("ratio", "ratio", {}), ("joint", "joint", {}), ("boat of ten", "boat", BOAT))  # what it is called, move, typed
 
 
 def measured() -> list[tuple[str, str, Ratio]]:
@@ -26,10 +28,10 @@ async def _measured():
 
     async with _asking(empty) as floor, _asking(create_app()) as ours:
         found = []
-        for name in MOVES:
+        for name, move, typed in MOVES:
             pairs = []
             for _ in range(ROUNDS + 1):
-                pairs.append((await _seconds(ours, f"/api/{name}"), await _seconds(floor, "/nothing")))
+                pairs.append((await _seconds(ours, f"/api/{move}", typed), await _seconds(floor, "/nothing", typed)))
             found.append((f"`POST /api/{name}`", "an empty FastAPI endpoint", ratio(pairs[1:])))
         return found
 
@@ -38,8 +40,8 @@ def _asking(app):
     return httpx.AsyncClient(transport=httpx.ASGITransport(app), base_url="http://bench")
 
 
-async def _seconds(client, path):
+async def _seconds(client, path, typed):
     began = time.perf_counter()
     for _ in range(CALLS):
-        (await client.post(path, json={})).raise_for_status()
+        (await client.post(path, json=typed)).raise_for_status()
     return time.perf_counter() - began

@@ -59,6 +59,12 @@ def _percent(node):
             and isinstance(node.left.value, str))
 
 
+def _strips_bytes(node):
+    """text.strip("–"): there a byte of another letter goes with it, and what is left is no text."""
+    return _method(node) in ("strip", "lstrip", "rstrip") and any(
+        isinstance(given, ast.Constant) and not str(given.value).isascii() for given in node.args)
+
+
 def _stepped_slice(node):
     return isinstance(node, ast.Slice) and node.step is not None
 
@@ -111,6 +117,7 @@ RULES = (
      lambda node: _method(node) in CASE, "x.lower()"),
     ("blanks of the runtime's choice", "numbers.BLANKS or another text as the argument",
      lambda node: _method(node) in BLANK and not node.args, "x.strip()"),
+    ("strip takes ASCII alone", "replace the other letters first", _strips_bytes, 'x.strip("\u2013,")'),
     ("math that is missing", "sqrt(a * a + b * b), loops, logarithms of sums",
      _imported(MATH), "from math import hypot"),
     ("match", "if, or a table",

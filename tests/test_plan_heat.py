@@ -123,3 +123,29 @@ def test_a_warm_hour_in_the_day_counts_for_the_heat_balance():
     for mass in (0.05, 0.4):
         assert both.heat_pot(mass) == pytest.approx(min(cool.heat_pot(mass), warm.heat_pot(mass)))
     assert both.heat_film == pytest.approx(min(cool.heat_film, warm.heat_film))
+
+
+def test_a_tie_of_both_ends_of_a_day_is_not_told_by_the_last_digit_of_a_float(monkeypatch):
+    """The quick rule ages with the temperature: its time at 25 degC is the same at both ends. Whichever of them a float
+    puts first, the shorter heat balance is told beside it."""
+    day = {"temperature_is": "points", "points": {"0": {"at": "4", "temperature": "-2.86"},
+                                                  "1": {"at": "8", "temperature": "5"}},
+           "pieces": {"0": {"length": "2.1", "putty": "7", "wet": "7"}}, "system": {}}
+    values = read(**day)
+    times = working_times.WorkingTimes(values, plan.day.profile(values))
+    straight, found = working_times.usable, []
+    for bit in (1 - 1e-15, 1 + 1e-15):  # of the first end
+
+        def bent(batch, bit=bit, **more):
+            one = straight(batch, **more)
+            return one._replace(end=one.end * bit) if batch["air"] == times.ends[0] else one
+
+        monkeypatch.setattr(working_times, "usable", bent)
+        times.kept.clear()
+        found.append(times.told("cup", 0.015, times.ends[1]))
+    assert found[0].by == "quick" and found[0].other == "heat"
+    assert found[0].longer == found[1].longer
+    both = [straight(times._batch("cup", 0.015, at), rule=(times.exponent, times.doubling)).model
+            * times.profile.pace_at(at) for at in times.ends]
+    assert found[0].longer == pytest.approx(min(both) / times.profile.pace_at(times.ends[1]))
+    assert max(both) > 1.1 * min(both)

@@ -83,8 +83,8 @@ def _shared(values: Values) -> "tuple[Values, bool]":
 def _share(values: Values) -> "tuple[Values, bool]":
     found, errors = read(plan.INPUTS, links.tree(_things(values) + [
         ["temperature", "20"], ["units", values["units"]], ["pieces.0.length", "1"], ["pieces.0.putty", "1"],
-        ["pieces.0.wet", "1"]]))
-    found["_memo"], found["temperature"] = memo_of(values), WARMTH
+        ["pieces.0.wet", "1"]]), memo_of(values))
+    found["temperature"] = WARMTH
     own = dict(numbers(values))
     found.update(own)
     return found, not errors and all([_fits(NUMBERS[name], own[name]) for name in own])

@@ -5,10 +5,10 @@ from math import exp, log, pi
 from ..catalogue.containers import HOT
 from ..catalogue.pots import DEEPEST_CUP, TIMES_APART
 from ..catalogue.sunlight import TRAY_UP_TO
-from ..equations.calibrate_heat import USABLE, Calibration
-from ..equations.integrate import LONGEST, Pot, Run, pot_run
+from ..equations.calibrate_heat import USABLE
+from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
 from ..equations.rounding import DOWN, to_step
-from ..forms.memo import once
+from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
@@ -19,6 +19,7 @@ from .sun import said, shaded, sun_of
 from .usable import Usable, contradictions, in_other_sun, setting, usable
 
 POT_FACT, FILM_FACT = "pot", "film"  # the label's own, of a calibration's facts; an own timing goes by its number
+WHOLE_RUNS = "whole runs"  # heading of the memo
 MET = 0.02  # and within this they are met
 NEXT = {"putty": "bead", "wet": "film"}  # what the batch is for: the layer whose working time bounds what comes next
 
@@ -61,7 +62,7 @@ def reckon(values: Values) -> HeatResult:
     kind, mass = values["container"], values["batch"]
     here = pot_of(values, kind, mass)
     hot = too_hot(kind, here, values["air"])
-    run, latest = _first_to_end(calibration, here, hot, LONGEST)
+    run, latest = _first_to_end(values, here, hot, LONGEST)
     best = usable(values, run=run)
     tray_run, tray = _in_tray(values, run, best) if CONTAINER_ROWS[kind][5] else (None, None)
     half = usable(values, mass=mass / 2) if kind != "film" else None
@@ -79,13 +80,13 @@ def reckon(values: Values) -> HeatResult:
         _in_sun(values, here.air, tray), not said(values), in_other_sun(values))
 
 
-def _first_to_end(calibration: Calibration, here: Pot, hot: float, until: float) -> "tuple[Run, float]":
+def _first_to_end(values: Values, here: Pot, hot: float, until: float) -> "tuple[Run, float]":
     """The whole run of what fits a system's times and ends first, and when the other ends [s].
 
     here: the pot; hot: too hot, from [K]; until: [s], as long as is looked at
     """
-    runs = [pot_run(rates, here, USABLE, hot, whole=True, until=until) for rates in (calibration.slow,
-                                                                                    calibration.fast)]
+    calibration = calibration_of(values)
+    runs = [_whole(values, rates, here, hot, until) for rates in (calibration.slow, calibration.fast)]
     ends = [LONGEST if run.reached is None else run.reached for run in runs]
     return runs[0 if ends[0] <= ends[1] else 1], max(ends)
 
@@ -100,10 +101,16 @@ def _in_sun(values: Values, warm: float, tray: "Usable | None") -> "InSun | None
     return InSun(flux, None if tray else warm, shade, no_tray, tray is None and strong)
 
 
+def _whole(values: Values, rates: Rates, here: Pot, hot: float, until: float) -> Run:
+    """The run of a pot to its peak and beyond; what is typed beside it changes nothing of it."""
+    return memo_of(values).once(WHOLE_RUNS, tuple(rates) + tuple(here) + (hot, until), lambda: pot_run(
+        rates, here, USABLE, hot, whole=True, until=until))
+
+
 def _in_tray(values: Values, run: Run, best: Usable) -> "tuple[Run, Usable]":
     until = max(run.points[-1][0], 2 * best.end)
     there = pot_of(values, "tray", values["batch"])
-    tray_run, _ = _first_to_end(calibration_of(values), there, too_hot("tray", there, values["air"]), until)
+    tray_run, _ = _first_to_end(values, there, too_hot("tray", there, values["air"]), until)
     return tray_run, usable(values, "tray", run=tray_run if tray_run.reached is not None else None)
 
 

@@ -9,7 +9,7 @@ from collections import namedtuple
 from ..catalogue.containers import CURE
 from ..catalogue.pots import HARDLY_ABOVE
 from ..equations.calibrate_heat import ABOUT, USABLE, refitted
-from ..equations.integrate import Rates, Run, pot_run
+from ..equations.integrate import Pot, Rates, pot_run
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from ..forms.types import Values
@@ -21,6 +21,7 @@ from .sun import Sun, least_sun
 SHARES = dict([(row[0], {HOT_END: row[2], COOL_END: row[3]}) for row in CURE])["uncatalysed"]
 
 ANY = float("inf")  # K; a peak of any height
+PEAKS, MOST_PEAKS = "peaks", 64  # heading of the memo, (rates, pot, too hot, top): (peak [K], when [s]); how many
 # hot, cool: highest mean temperature at either end [K]; the middle gets hotter; time: of the earliest peak of the hot
 # end [s]; hardly, cool_hardly: that end is hardly above the warmer of air and mix
 Band = namedtuple("Band", ("hot", "cool", "time", "hardly", "cool_hardly"))
@@ -54,13 +55,20 @@ def peaks(values: Values, container: str, mass: float, end: int,
     here = pot_of(values, container, mass, end, sun)
     hot, found = too_hot(container, here, values["air"]), []
     for rates in corners(values, end):
-        run = pot_run(rates, here, USABLE, hot, whole=True, top=ANY)
-        found.append((_peak(run), run.peak_time))
+        found.append(_peak(values, rates, here, hot, ANY))
     return found
 
 
-def _peak(run: Run) -> float:
-    return to_step(run.peak, 0.01)  # finer than it is known, coarser than the runtimes differ
+def _peak(values: Values, rates: Rates, here: Pot, hot: float, top: float) -> "tuple[float, float]":
+    """A peak [K] and when [s]; a hand that types elsewhere asks for the same few again with every key."""
+    known, key = memo_of(values).under(PEAKS), tuple(rates) + tuple(here) + (hot, top)
+    if key not in known:
+        if len(known) >= MOST_PEAKS:
+            known.clear()
+        run = pot_run(rates, here, USABLE, hot, whole=True, top=top)
+        # finer than it is known, coarser than the runtimes differ
+        known[key] = (to_step(run.peak, 0.01), run.peak_time)
+    return known[key]
 
 
 def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun | None" = None) -> bool:
@@ -71,7 +79,7 @@ def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun
     here = pot_of(values, container, mass, HOT_END, sun)
     hot = too_hot(container, here, values["air"])
     for rates in corners(values, HOT_END):
-        if _peak(pot_run(rates, here, USABLE, hot, whole=True, top=limit)) >= limit:
+        if _peak(values, rates, here, hot, limit)[0] >= limit:
             return True
     return False
 

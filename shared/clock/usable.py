@@ -97,8 +97,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     elif balance:
         here = pot_of(values, container, mass)
         hot = too_hot(container, here, values["air"])
-        known, calibration = memo_of(values).under(RUNS), calibration_of(values)
-        model = min([_reached(known, rates, here, hot) for rates in (calibration.slow, calibration.fast)])
+        found = calibration_of(values)
+        model = min([reached(values, rates, here, hot) for rates in (found.slow, found.fast)])
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))
@@ -118,9 +118,9 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
                   values["system"]["pot_meaning"])
 
 
-def _reached(known: dict, rates: Rates, here: Pot, hot: float) -> float:
+def reached(values: Values, rates: Rates, here: Pot, hot: float) -> float:
     """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
-    key = tuple(rates) + tuple(here) + (hot,)
+    known, key = memo_of(values).under(RUNS), tuple(rates) + tuple(here) + (hot,)
     if key not in known:
         if len(known) >= MOST_RUNS:
             known.clear()

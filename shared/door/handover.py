@@ -24,15 +24,19 @@ BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
 
 
 def mark(pairs):
-    """Three letters that a link ends with; a link cut short ends with others, or none.
+    """Three letters that a link ends with; a link cut short ends with others, or none. One that is too long to be taken
+    is not read to its end.
 
     >>> mark([("amount", "200")]) == mark([("amount", "20")])
     False
     """
-    total = 7
+    total, left = 7, links.LONGEST_LINK
     for name, text in pairs:
-        for letter in name + "=" + text + "&":
+        for letter in name + "=" + text[:left] + "&":
             total = (total * 31 + ord(letter)) % PRIME
+        left -= len(name) + len(text) + 2
+        if left < 0:
+            break
     return LETTERS[total // 1296] + LETTERS[total // 36 % 36] + LETTERS[total % 36]
 
 

@@ -7,6 +7,7 @@ from .declared import link_inputs
 
 LONGEST_LINK = 8000  # characters of payload; a boat of sixty joints is about half of it
 MOST_PAIRS = 2000
+LONGEST_NAME, LONGEST_TEXT = 200, 1000  # letters; a longer name is unknown, and a longer text refused anyway
 
 
 def tree(pairs):
@@ -17,7 +18,9 @@ def tree(pairs):
     """
     root = {}
     for name, text in list(pairs)[:MOST_PAIRS]:
-        steps = name.split(".")
+        if len(name) > LONGEST_NAME:
+            continue
+        text, steps = text[:LONGEST_TEXT], name.split(".")
         if len(steps) > 6 or "" in steps:
             continue
         place = root

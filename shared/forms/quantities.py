@@ -204,7 +204,7 @@ def two_units(value, words, quantities):
         cut += 1
     if cut == len(words):
         return None
-    large, _ = named(words[:cut].strip(" -\u2013,"), quantities)
+    large, _ = named(words[:cut].replace("\u2013", "-").strip(" -,"), quantities)
     more, unit, why = reading(words[cut:])
     if large not in FINER:
         return None

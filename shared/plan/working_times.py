@@ -23,6 +23,7 @@ TYPED, SEEN, HEAT, LABEL, OWN, QUICK = "typed", "seen", "heat", "label", "own", 
 KINDS = {POT: "bag", CUP: "cup", SOFT: "bead", FILM: "film"}
 BY_MASS = (POT, CUP)
 SUN_SPARE = 0.97  # how much filler is in it changes what the sun does to a pot by less (tested)
+SAME = 1e-9  # of a time; what differs by less is the same, reckoned another way
 SOME = 0.1  # kg; of a bead or a film: how much of it there is does not matter
 
 # limit: of laying; mass: in the bag or the cup [kg]; at: temperature it is told for [K]; span: used of it [s]; end: how
@@ -36,6 +37,19 @@ Window = namedtuple("Window", ("limit", "mass", "at", "span", "end", "share", "b
 def timed(values: Values) -> Values:
     """The system and what was timed of it beside its own timings, as `heat_model` asks for them."""
     return {"system": values["system"], "timings": read_timings(values["timings"])}
+
+
+def shorter(times: "tuple[float, ...]", others: "tuple[float, ...]") -> bool:
+    """Whether the first of them that differs is shorter. The quick rule gives one time at 25 degC for both ends of a
+    range, but for the last digits of a float: then the end with the shorter estimate beside it counts.
+
+    >>> shorter((60.0, 9.0), (90.0, 8.0)), shorter((60.00000000000001, 7.0), (60.0, 8.0)), shorter((60.0,), (60.0,))
+    (True, True, False)
+    """
+    for one, other in zip(times, others):
+        if abs(one - other) > SAME * other:
+            return one < other
+    return False
 
 
 class WorkingTimes:
@@ -185,13 +199,17 @@ class WorkingTimes:
     def _found(self, limit: str, mass: float, filler: float) -> "tuple[float, Usable | None, float]":
         if limit not in BY_MASS and self.values[limit] is not None:
             return self.in_sun(self.values[limit], limit), None, self.ends[0]
-        rule = (self.exponent, self.doubling)
-        balance, found = limit not in BY_MASS or self.values["exponent"] is None, []
-        for place, at in enumerate(self.ends):
+        rule, balance = (self.exponent, self.doubling), limit not in BY_MASS or self.values["exponent"] is None
+        found = []
+        for at in self.ends:
             one = usable(self._batch(limit, mass, at, filler), share=self.values["share"], rule=rule, balance=balance)
-            found.append((one.end * self.profile.pace_at(at), place, one, at))
-        time, _, one, at = min(found)
-        return time, one, at
+            pace = self.profile.pace_at(at)
+            found.append((one.end * pace, max(one.model or 0.0, one.quick or 0.0) * pace, one, at))
+        least = found[0]
+        for tried in found[1:]:
+            if shorter(tried[:2], least[:2]):
+                least = tried
+        return least[0], least[2], least[3]
 
     def told(self, limit: str, mass: float, temperature: float, filler: float = 0.0) -> Window:
         """How long it is used at a temperature [K], and by what that was reckoned. filler: share of the mass [-]"""

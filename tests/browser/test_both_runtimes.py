@@ -19,9 +19,6 @@ COUNTS = {"ratio": 1200, "measure": 1200, "heat": 120, "plan": 2000, "boat": 200
 FEWER = {"hand": 300, "brought": 150, "first": 500}  # by the word in front, where nothing stands above
 DEAR = ("plan", "boat")  # thousands of them at night; `make test` asks an eighth
 WORDS_OF_ONE = {"aid", "hand aid", "sources", "hand sources"}  # that have hardly anything to be asked with
-# a plan by points of temperature, of a film that hardly warms: its heat balance ends on another of two answers in each
-# runtime. A fault of ours that is not found yet
-KNOWN = {"plan": "1 of 102 answers differ"}
 LEAST_DISTINCT = 0.5  # of the answers to a name's questions
 
 
@@ -105,8 +102,7 @@ def test_generated_cases_are_answered_alike(ask, ask_in_german, name, record_pro
     distinct = len({questions.here(request) for request in requests})
     record_property("asked", [name, len(requests), refused, distinct])
     assert parity.report(requests[::2], ask, questions.told) == ""
-    differ = parity.report(requests[1::2], ask_in_german, questions.told_in("de"))
-    assert differ.partition("\n")[0] == (KNOWN.get(name, "") if ASKED == 7000 else "")
+    assert parity.report(requests[1::2], ask_in_german, questions.told_in("de")) == ""
     if name not in WORDS_OF_ONE:
         assert refused <= questions.MOST_REFUSED * len(requests)
         assert distinct >= LEAST_DISTINCT * len(requests), f"{distinct} different answers to {len(requests)} questions"

@@ -6,7 +6,7 @@ from covemix.server.build import HOUSE
 from house import build
 from playwright.sync_api import expect
 
-from .conftest import drawn, engine_with, figure
+from .conftest import drawn, engine_with, figure, until
 from .serve import instead
 
 PROGRAM = """
@@ -83,6 +83,24 @@ def test_dear_questions_without_a_rest_let_the_heap_grow_no_further(phone, serve
     assert last["size"] < 30e6
 
 
+def test_a_memory_that_an_absurd_question_made_large_is_started_anew_at_rest(phone, served):
+    """Memory gives nothing back. Who asks next gets an answer as before, and no notice."""
+    script = (HOUSE / "webui/js/engine/interpreter.js").read_text(encoding="utf-8")
+    grown = SIZED.replace("if (", "if (text.includes('666')) python.memory.grow(1100);\n    if (", 1).replace(
+        "sweep: python.sweep", "sweep: python.sweep, memory: python.memory")
+    served.stop()
+    served.start(wrap=engine_with(script[:script.index("return { call")] + grown))
+    phone.goto(served.url + "/?amount=200")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
+    phone.get_by_label("Amount", exact=True).fill("666")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(666))
+    phone.get_by_label("Amount", exact=True).fill("300")
+    expect(figure(phone, "drawn_b")).to_have_text(drawn(300))
+    until(phone, SMALL)
+    expect(phone.locator("[data-notice=hung]")).to_have_count(0)
+
+
+SMALL = """async () => (await (await part("engine/engine.js")).ask({ move: "how large" })).size < 30e6"""
 FALLEN = """let fell = false;
 return {
   call(text) {

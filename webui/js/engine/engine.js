@@ -84,11 +84,15 @@ const read = (text, { resolve, reject }) => {
   else reject(new EngineFault(UNREADABLE));
 };
 
-const stop = (why) => {
+const end = () => {
   worker?.terminate();
   channel?.close();
   worker = channel = ready = null;
   begun = false;
+};
+
+const stop = (why) => {
+  end();
   pictured(false); // at any doubt
   for (const id of [...waiting.keys()]) settle({ id, broken: new EngineFault(why) });
 };
@@ -98,7 +102,7 @@ const listeners = [];
 export const whenHung = (listener) => { listeners.push(listener); };
 const hung = () => {
   stop(HUNG);
-  startEngine().catch(() => {}); // the next question says so
+  anew();
   for (const listener of listeners) listener();
 };
 
@@ -117,13 +121,20 @@ const open = () => {
   return name;
 };
 
+// Nobody waits for it: it takes more of the phone than it should.
+const anew = () => {
+  end();
+  startEngine().catch(() => {}); // the next question says so
+};
+
 // How its start went, and a fall at rest, the worker says itself: a page that was put away meanwhile hears it later.
 const told = (mine) => new Promise((resolve, reject) => {
   mine.addEventListener("error", () => reject(new Error(UNSTARTED)));
   mine.addEventListener("message", ({ data }) => {
     if (data.ready) resolve();
     else if (data.broken !== undefined) reject(new EngineMissing(data.broken));
-    else if (mine === worker) stop(FELL);
+    else if (mine === worker && !data.full) stop(FELL);
+    else if (mine === worker && !waiting.size) anew(); // else it says so again at its next rest
   });
 });
 

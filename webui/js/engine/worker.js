@@ -5,6 +5,7 @@ import { interpreter } from "./interpreter.js";
 import { keepPicture, recallPicture } from "./picture.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
+const MOST_BYTES = 64 << 20; // of memory, which never gives any back: one that an absurd question made larger is started anew
 const MOST_LEFT = 4; // answers in a row without a rest, after which it is swept all the same: a full heap doubles
 const PROGRAM = "from shared.door import call as door\nfrom shared.forms.memo import Memo\nmemo = Memo()\n"
   + "def call(text):\n got = door.answered(text, memo)\n got['by'] = interpreter\n return got\n"; // one memo for as long as this
@@ -46,6 +47,7 @@ const rest = () => {
   left = 0;
   try {
     python.sweep();
+    if (python.memory?.buffer.byteLength > MOST_BYTES) self.postMessage({ full: true });
   } catch {
     self.postMessage({ fell: true });
   }
