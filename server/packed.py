@@ -5,6 +5,7 @@ text, what stood before is a mark first and frequent words are one byte each. `w
 comments say what stands where.
 """
 import re
+import zlib
 from collections import Counter
 from typing import NamedTuple
 
@@ -38,23 +39,23 @@ def packed_text(text: bytes) -> bytes:
     words = dict(zip(frequent(b"\n".join(parts)), SIGNS, strict=False))
     body = REPEAT.join(WORD.sub(lambda word: words.get(word[0], word[0]), part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
-    return _packed(table + body, 14, 20, len(text), len(table))
+    return _packed(table + body, 14, 20, text, len(table))
 
 
 def packed_bytes(body: bytes) -> bytes:
     """Any bytes, packed as they are."""
-    return _packed(body, 5, 4, len(body))
+    return _packed(body, 5, 4, body)
 
 
-def _packed(stream: bytes, order: int, memory: int, length: int, table: int | None = None) -> bytes:
-    """memory: of the model, in MB. length: of what comes out. table: the bytes of it, in a text"""
+def _packed(stream: bytes, order: int, memory: int, whole: bytes, table: int | None = None) -> bytes:
+    """memory: of the model, in MB. whole: what comes out. table: the bytes of it, in a text"""
     coder = pyppmd.Ppmd7Encoder(order, memory << 20)
     pieces = [coder.encode(stream[at:at + PIECE]) for at in range(0, len(stream), PIECE)]
     made = b"".join((*pieces, coder.flush()))
     if pyppmd.Ppmd7Decoder(order, memory << 20).decode(made, len(stream)) != stream:
         raise ValueError("what was packed does not come out again")
-    sizes = b"".join(size.to_bytes(4, "little") for size in (length, table or 0, len(stream)))
-    return bytes([MARK, order, memory, table is not None]) + sizes + made
+    told = (len(whole), table or 0, len(stream), zlib.adler32(whole))
+    return bytes([MARK, order, memory, table is not None]) + b"".join(one.to_bytes(4, "little") for one in told) + made
 
 
 def repeats(text: bytes, least: int = LEAST) -> list[Repeat]:

@@ -8,7 +8,7 @@ def unpacked(packed: bytes) -> bytes:
     mark, order, memory, text = packed[:4]
     size, table, length = (int.from_bytes(packed[at:at + 4], "little") for at in (4, 8, 12))
     assert mark == MARK
-    stream = pyppmd.Ppmd7Decoder(order, memory << 20).decode(packed[16:], length)
+    stream = pyppmd.Ppmd7Decoder(order, memory << 20).decode(packed[20:], length)
     if not text:
         return stream
     *words, places = stream[:table].split(b"\n", len(SIGNS))

@@ -32,8 +32,8 @@ static Byte next(IByteIn *from) { return from->at < from->end ? *from->at++ : 0;
 
 enum {
   // bytes: mark, order, MB of the model, whether it is a text; bytes that come out, bytes of the table, bytes of table and
-  // text as the model says them (for who reads them at once; not read here)
-  HEAD = 16,
+  // text as the model says them (for who reads them at once; not read here), Adler-32 of what comes out
+  HEAD = 20,
   WORDS = 76, // of the table
   REPEAT = 0xff, // stands for what stood before
   LOW_END = 0xc2, HIGH = 0xf5, // a byte from 0x80 on, below LOW_END or from HIGH on, begins no letter: it is a word
@@ -116,6 +116,16 @@ static bool text(Byte *table, Byte *end) {
   return true;
 }
 
+// Adler-32 (RFC 1950)
+static UInt32 sum(const Byte *at, const Byte *end) {
+  UInt32 low = 1, high = 0;
+  for (; at < end; at++) {
+    low = (low + *at) % 65521;
+    high = (high + low) % 65521;
+  }
+  return high << 16 | low;
+}
+
 // Where as many packed bytes are to be put; 0: there is no memory.
 __attribute__((export_name("room"))) Byte *room(UInt32 bytes) {
   packed = &__heap_base;
@@ -143,7 +153,7 @@ __attribute__((export_name("unpack"))) Byte *unpack(void) {
   Ppmd7_Init(&model, order);
   if (!Ppmd7z_RangeDec_Init(&code)) return NULL;
   if (!(packed[3] ? text(out + size, out + size + table) : symbols(out, out + size))) return NULL;
-  return from.at == from.end && Ppmd7z_RangeDec_IsFinishedOK(&code) ? out : NULL;
+  return from.at == from.end && sum(out, out + size) == number(packed + 16) ? out : NULL;
 }
 
 // How many they are.
