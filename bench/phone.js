@@ -5,14 +5,15 @@ const here = () => new URL("./", document.querySelector("script[type=module]").s
 const begun = async (script) => {
   const base = new URL("../", here());
   const bytes = async (path) => (await fetch(new URL(path, base))).arrayBuffer();
-  const wasm = await bytes("vendor/micropython/micropython.wasm");
-  const bundle = await bytes("app.txt");
+  const wasm = await bytes("vendor/micropython/micropython.bin");
+  const bundle = await bytes("app.bin");
+  const unpacker = await bytes("vendor/ppmd/unpack.wasm");
   const start = performance.now();
   const worker = new Worker(new URL(script, base), { type: "module" });
   await new Promise((resolve, reject) => {
     worker.onmessage = ({ data }) => (data.ready ? resolve() : reject(new Error(data.broken)));
     worker.onerror = reject;
-    worker.postMessage({ wasm, bundle, channel: "bench" });
+    worker.postMessage({ wasm, bundle, unpacker, channel: "bench" });
   });
   const took = performance.now() - start;
   worker.terminate();

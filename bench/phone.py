@@ -40,8 +40,8 @@ FIRST_ANSWER = """(() => {
   });
   look.observe(document, { subtree: true, childList: true, characterData: true });
 })()"""
-KINDS = {"app.txt": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
-         ".mjs": "scripts", ".wasm": "MicroPython", ".css": "style",
+KINDS = {"app.bin": "engine and all pages", "sw.js": "service worker", ".js": "scripts",
+         ".mjs": "scripts", "micropython.bin": "MicroPython", "unpack.wasm": "the unpacker", ".css": "style",
          ".png": "icons", ".svg": "icons", ".webmanifest": "manifest"}
 
 

@@ -37,11 +37,18 @@ def create_app(build: Build | None = None) -> FastAPI:
     _add_pages(app, sites)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
-    app.add_middleware(GZipMiddleware)
+    app.add_middleware(Compressed)
     app.add_middleware(SecurityHeaders)
     for name in moves.names():  # a phone imports a move when it is asked; a server has time for it now
         moves.module(name)
     return app
+
+
+class Compressed(GZipMiddleware):
+    """ASGI middleware: what is made for one answer is compressed; a versioned file comes in the form that it has."""
+
+    async def __call__(self, scope, receive, send):
+        await (self.app if scope.get("path", "").startswith("/v/") else super().__call__)(scope, receive, send)
 
 
 def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:

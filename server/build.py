@@ -16,19 +16,24 @@ from .headers import HEADERS
 from .language import FIRST
 from .lean import bundled_page, lean, lean_script, lean_style, tight_script
 from .one_script import needs, one_script, through
+from .packed import packed_bytes, packed_text
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
 from .unasked import without
 
-BUNDLE = "app.txt"  # the engine, the pages and the scripts of later: one file, because they share their words
+BUNDLE = "app.bin"  # the engine, the pages and the scripts of later: one file, because they share their words
+RUNTIME = "vendor/micropython/micropython"  # is vendored as .wasm, and sent packed as .bin
+UNPACKER = "vendor/ppmd/unpack.wasm"
 MAIN = "js/main.js"
 ENTRANCES = (MAIN, "js/loader.js", "js/engine/worker.js")  # what a page or a script names by itself
 DECLARED = "js/form/declarations.js"  # it starts with what the declarations say
 SPEECH = "shared/words/speech.py"  # figures in the words of the one language that has them so
 SPOKEN = "js/page/language.js"  # and this with the languages
-AHEAD = ("js/engine/bundle.js", "js/page/sentences.js")  # of the service worker, which imports nothing
+# in front of the service worker, which imports nothing
+AHEAD = ("js/engine/bundle.js", "js/engine/unpack.js", "js/page/sentences.js")
 HOUSE = Path(__file__).resolve().parent.parent
 TYPES = {
+    ".bin": "application/octet-stream",
     ".css": "text/css; charset=utf-8",
     ".html": "text/html; charset=utf-8",
     ".js": "text/javascript",  # always UTF-8 where it is a module or a worker
@@ -40,7 +45,7 @@ TYPES = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
 }
-QUALITY = 11  # of brotli for what is small; the large vendored files come with a form made once at the highest
+QUALITY = 11  # of brotli
 # the phone fetches them when it is put on the home screen, not before
 INSTALLED = tuple(f"icons/app-{name}.png" for name in ("180", "192", "512", "maskable-512"))
 SCRIPTS = (".js", ".mjs")
@@ -53,17 +58,21 @@ COMPRESSED = {".css", ".html", ".js", ".mjs", ".svg", ".txt", ".wasm"}
 
 @dataclass(frozen=True)
 class File:
-    """One file as it is sent. gzip, br: its smaller forms, empty where there is none."""
+    """One file as it is sent. gzip, br: its smaller forms, empty where there is none. whole: what it is unpacked to,
+    and the type of that; empty where nothing is to be unpacked.
+    """
 
     body: bytes
     kind: str
-    gzip: bytes
-    br: bytes
+    gzip: bytes = b""
+    br: bytes = b""
+    whole: bytes = b""
+    whole_kind: str = ""
 
     @property
     def sum(self) -> str:
         """SHA-256 of the body, in base 64."""
-        return base64.b64encode(hashlib.sha256(self.body).digest()).decode()
+        return sum_of(self.body)
 
     def sent(self, accepted: str) -> tuple[bytes, str]:
         """The smallest form among the accepted encodings, and the name of its encoding."""
@@ -84,9 +93,10 @@ class Build:
         found = {}
         for name, path in self._paths().items():
             if path.suffix not in SCRIPTS:
-                made = path.with_name(path.name + ".br")
-                found[name] = self._file(path.read_bytes(), path.suffix, made.read_bytes() if made.exists() else b"")
+                found[name] = self._file(path.read_bytes(), path.suffix)
         del found["vendor/vendor.json"]  # for contributors
+        runtime = found.pop(RUNTIME + ".wasm").body
+        found[RUNTIME + ".bin"] = File(packed_bytes(runtime), TYPES[".bin"], whole=runtime, whole_kind=TYPES[".wasm"])
         for one in ENTRANCES:
             found[one] = self._file(tight_script(one_script(self.scripts, one, self.together[one])).encode(), ".js")
         for name, text in self.later.items():
@@ -184,7 +194,9 @@ class Build:
         kept = {path: file for path, file in self.files.items() if path not in (*INSTALLED, *self.later)}
         kept[BUNDLE] = bundle
         told = {"id": self.id, "sums": {self.base + path: file.sum for path, file in kept.items()},
-                "base": self.base, "bundle": self.base + BUNDLE, "headers": HEADERS,
+                "whole": {self.base + path: [file.whole_kind, sum_of(file.whole)]
+                          for path, file in kept.items() if file.whole},
+                "base": self.base, "bundle": self.base + BUNDLE, "unpacker": self.base + UNPACKER, "headers": HEADERS,
                 "types": {"pages": TYPES[".html"], "scripts": TYPES[".js"]}, "language": self.language}
         ahead = "".join(self.scripts[path].replace("export const", "const") for path in AHEAD)
         text = (self.house / "webui" / "sw.js").read_text(encoding="utf-8")
@@ -192,7 +204,7 @@ class Build:
         return f"const BUILD = {json.dumps(told)};\n{script}"
 
     def bundle(self, pages: dict[str, str]) -> File:
-        """The engine, all pages and the scripts of later as one file: two thirds of the bytes that each has by itself.
+        """The engine, all pages and the scripts of later as one file: half of the bytes that each has by itself.
 
         A first line tells what is there, and each ends with a NUL; `webui/js/engine/bundle.js` reads it. As JSON it
         would be 3 kB more. The longest pages come first: what the others share with them is near.
@@ -203,7 +215,7 @@ class Build:
         texts = [text + "\0" for files in rooms.values() for text in files.values()]
         told = json.dumps({room: list(files) for room, files in rooms.items()}, separators=(",", ":"))
         body = "".join((told, "\n", *texts)).encode()
-        return self._file(body, ".txt", brotli.compress(body, quality=11, lgwin=24))
+        return File(packed_text(body), TYPES[".bin"], whole=body, whole_kind=TYPES[".txt"])
 
     def page(self, text: str) -> File:
         """A page that is the same for everyone, compressed once."""
@@ -230,8 +242,13 @@ class Build:
         }
 
     @staticmethod
-    def _file(body: bytes, suffix: str, br: bytes = b"") -> File:
+    def _file(body: bytes, suffix: str) -> File:
         if suffix not in COMPRESSED:
-            return File(body, TYPES[suffix], b"", b"")
-        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), br or brotli.compress(body, quality=QUALITY))
+            return File(body, TYPES[suffix])
+        return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), brotli.compress(body, quality=QUALITY))
+
+
+def sum_of(body: bytes) -> str:
+    """SHA-256, in base 64."""
+    return base64.b64encode(hashlib.sha256(body).digest()).decode()
 

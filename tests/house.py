@@ -3,15 +3,17 @@ import functools
 import json
 from pathlib import Path
 
+import unpack
 from covemix.server.app import create_app
-from covemix.server.build import HOUSE, Build
+from covemix.server.build import HOUSE, Build, File
 from covemix.server.lean import FIELD, SAME
+from covemix.server.pages import Pages
 from starlette.testclient import TestClient
 
 
-def unpacked(bundle: bytes) -> dict[str, dict[str, str]]:
+def unpacked(packed: bytes) -> dict[str, dict[str, str]]:
     """What a bundle holds, by room and path, read as `webui/js/engine/bundle.js` reads it."""
-    first, _, body = bundle.partition(b"\n")
+    first, _, body = unpack.unpacked(packed).partition(b"\n")
     *texts, end = body.decode().split("\0")
     assert end == ""
     found, place = {}, 0
@@ -40,6 +42,12 @@ def _app(house: Path):
     made = create_app(_build(house))
     TestClient(made).get("/sw.js")  # the last of them
     return made
+
+
+@functools.cache
+def bundle() -> File:
+    """The bundle of this house."""
+    return _build(HOUSE).bundle(Pages(_build(HOUSE)).kept())
 
 
 def build(house: Path = HOUSE):

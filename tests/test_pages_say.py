@@ -31,7 +31,7 @@ ROOMS = ("shared", "server", "webui", "tests", "bench", "docs", ".ci", ".github"
 FILES = {path.relative_to(HERE).as_posix() for room in ROOMS for path in (HERE / room).rglob("*")
          if "__pycache__" not in path.parts} | {path.name for path in HERE.iterdir()}
 MADE_UP = {"sand.py", "sand_lines.py", "test_sand.py"}  # the move that the guide adds
-SENT = {"sw.nl.js", "sw.de.js", "sw.js", "app.txt", "app.css"}  # what a server makes
+SENT = {"sw.nl.js", "sw.de.js", "sw.js", "app.bin", "app.css"}  # what a server makes
 CODE = (".py", ".js", ".html", ".toml", ".ftl")
 SOURCE = "\n".join(path.read_text(encoding="utf-8") for room in ("shared", "server", "webui", "tests", "bench", ".ci")
                    for path in sorted((HERE / room).rglob("*"))
@@ -223,12 +223,12 @@ def test_sizes_of_weight_and_bench_are_those_of_the_house_and_of_each_other():
     bundle = build.bundle(weight.Pages(build).kept())
     listed = dict(re.findall(r"^\| ([\w./]+) \| [\d,]* \| ([\d,]+) \|", PAGES["docs/WEIGHT.md"], re.M))
     sent = {name: int(size.replace(",", "")) for name, size in listed.items()}
-    assert sent["app.txt"] == pytest.approx(len(bundle.br), rel=NEAR)
+    assert sent["app.bin"] == pytest.approx(len(bundle.body), rel=NEAR)
     assert sent["js/main.js"] == pytest.approx(len(build.files["js/main.js"].br), rel=NEAR)
     wire = {name: int(size.replace(",", "")) for name, size in re.findall(
         r"^\| ([\w ]+) \| \d+ \| ([\d,]+) \| \d+ % \|", PAGES["docs/BENCH.md"], re.M)}
-    assert wire["engine and all pages"] == pytest.approx(sent["app.txt"], rel=NEAR)
-    interpreter = re.search(r"micropython\.wasm` \| [\d,]+ \| ([\d,]+)", PAGES["docs/WEIGHT.md"])[1]
+    assert wire["engine and all pages"] == pytest.approx(sent["app.bin"], rel=NEAR)
+    interpreter = re.search(r"micropython\.bin` \| [\d,]+ \| ([\d,]+)", PAGES["docs/WEIGHT.md"])[1]
     assert wire["MicroPython"] == pytest.approx(int(interpreter.replace(",", "")), rel=NEAR)
     told = int(re.search(r"^([\d,]+) bytes in all", PAGES["docs/BENCH.md"], re.M)[1].replace(",", ""))
     assert told == sum(wire.values())

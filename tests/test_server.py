@@ -7,18 +7,19 @@ from html import unescape
 
 import house
 import pytest
-from covemix.server.build import BUNDLE, INSTALLED
+from covemix.server.build import BUNDLE, INSTALLED, sum_of
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.lean import lean_page
 from covemix.server.pages import MOST_LINES, PAGES
 from covemix.shared.door import moves
 from starlette.testclient import TestClient
+from unpack import unpacked
 
 BUILD = house.build()
 PATHS = [
     *("/" + path for _, path, _ in PAGES), "/sw.js", "/manifest.webmanifest", "/favicon.ico", "/openapi.json",
     "/api/moves", *(f"/api/{name}" for name in moves.names()), "/nothing", f"/v/{BUILD.id}/app.css",
-    f"/v/{BUILD.id}/js/engine/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.txt", "/v/older/app.css",
+    f"/v/{BUILD.id}/js/engine/worker.js", f"/v/{BUILD.id}/icons/app.svg", f"/v/{BUILD.id}/app.bin", "/v/older/app.css",
 ]
 
 
@@ -162,7 +163,8 @@ def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
     """The rule that parts them reads the scripts: a view, a dialog and what only they import are on the other side."""
     assert {"js/engine/engine.js", "js/views/screen.js", "vendor/idb/index.js"} <= set(BUILD.together["js/main.js"])
     assert set(BUILD.together["js/engine/worker.js"]) == {
-        "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js", "js/engine/picture.js"}
+        "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js", "js/engine/picture.js",
+        "js/engine/unpack.js"}
     assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(
         BUILD.later)
     assert "js/kit/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
@@ -173,13 +175,26 @@ def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
 
 
 def test_versioned_files_are_kept_for_ever_and_sent_small(client):
-    response = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "gzip"})
+    response = client.get(f"/v/{BUILD.id}/app.css", headers={"accept-encoding": "gzip"})
     assert "immutable" in response.headers["cache-control"]
     assert response.headers["content-encoding"] == "gzip"
-    assert "shared/door/moves.py" in house.unpacked(response.content)["engine"]
-    plain = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "identity"})
+    plain = client.get(f"/v/{BUILD.id}/app.css", headers={"accept-encoding": "identity"})
     assert "content-encoding" not in plain.headers
     assert plain.content == response.content
+
+
+@pytest.mark.parametrize("path", [BUNDLE, "vendor/micropython/micropython.bin"])
+@pytest.mark.parametrize("accepted", ["gzip, br", "gzip", "identity"])
+def test_what_comes_packed_is_sent_alike_whatever_the_other_side_takes(client, path, accepted):
+    """Packed by the build and not once more on the way: a host that compresses nothing sends as little."""
+    response = client.get(f"/v/{BUILD.id}/{path}", headers={"accept-encoding": accepted})
+    assert "content-encoding" not in response.headers
+    assert response.headers["content-type"] == "application/octet-stream"
+    told = json.loads(re.search(r"const BUILD = (.*);", client.get("/sw.js").text).group(1))
+    assert sum_of(response.content) == told["sums"][BUILD.base + path]
+    whole = unpacked(response.content)
+    assert len(response.content) < len(whole) / 2
+    assert sum_of(whole) == told["whole"][BUILD.base + path][1]
 
 
 def test_the_worker_keeps_every_file_and_every_page(client):
@@ -197,9 +212,8 @@ def test_a_first_visit_stays_within_350_kB(client):
     """Everything the worker keeps, as it crosses the wire: all screens, files, worker, manifest."""
     files = sum(len(file.sent("gzip, br")[0]) for path, file in BUILD.files.items()
                 if path not in (*INSTALLED, *BUILD.later))
-    bundle = client.get(f"/v/{BUILD.id}/app.txt", headers={"accept-encoding": "gzip, br"}).headers
+    bundle = client.get(f"/v/{BUILD.id}/app.bin", headers={"accept-encoding": "gzip, br"}).headers
     first = sum(len(gzip.compress(client.get(path).content)) for path in ("/", "/sw.js", "/manifest.webmanifest"))
-    assert bundle["content-encoding"] == "br"
     assert files + int(bundle["content-length"]) + first < 350_000
 
 

@@ -1,6 +1,7 @@
-// Keeps one whole build of the app. `BUILD` ({id, sums, base, bundle, headers, types, language}), `texts` of js/engine/bundle.js
-// and `sentencesOf` of js/page/sentences.js are put in front of this file by the server; sums: the SHA-256 by its path of each
-// file that is fetched. Half a file, or another in its place, is none of this build.
+// Keeps one whole build of the app. `BUILD` ({id, sums, whole, base, bundle, unpacker, headers, types, language}), `texts` of
+// js/engine/bundle.js, `unpacked` of unpack.js beside it and `sentencesOf` of js/page/sentences.js are put in front of this
+// file by the server; sums: the SHA-256 by its path of each file that is fetched; whole: type and SHA-256 of what one that
+// comes packed is kept as. Half a file, or another in its place, is none of this build.
 const t = sentencesOf(() => BUILD.language);
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
@@ -70,21 +71,31 @@ const sum = async (response) => {
   const digest = await crypto.subtle.digest("SHA-256", await response.clone().arrayBuffer());
   return btoa(String.fromCharCode(...new Uint8Array(digest)));
 };
-const fits = async (path, response) => (await sum(response)) === BUILD.sums[path];
+const asSent = async (path, response) => (await sum(response)) === BUILD.sums[path];
+const asKept = async (path, response) => (await sum(response)) === (BUILD.whole[path]?.[1] ?? BUILD.sums[path]);
 
 // No file of a build is a page: the sign-in page of a network comes in the place of any, and says that all is well.
 const isFile = ({ ok, redirected, headers }) => ok && !redirected && !/html/.test(headers.get("Content-Type"));
-const isWhole = async (path, response) => isFile(response) && fits(path, response);
+const isWhole = async (path, response) => isFile(response) && asSent(path, response);
 
 // The path of a file holds the hash of its content: what the page has just fetched need not cross the wire again.
-const fetched = async (path) => {
+const fetched = async (cache, path) => {
   let response = await fetch(at(path));
   if (!(await isWhole(path, response))) response = await fetch(at(path), { cache: "reload" }); // not kept of half an upload
   if (!(await isWhole(path, response))) throw new Error(`${path}: ${response.status}, not whole`);
-  return response;
+  return path in BUILD.whole ? unpackedFile(cache, path, response) : response;
 };
 
-const unpack = async (cache, bundle) => {
+// What comes packed is kept unpacked: no start has to wait for that.
+const unpackedFile = async (cache, path, response) => {
+  const unpacker = await good(cache, BUILD.unpacker);
+  const bytes = await unpacked(new Uint8Array(await response.arrayBuffer()), await unpacker.arrayBuffer());
+  const kept = new Response(bytes, { headers: { "Content-Type": BUILD.whole[path][0] } });
+  if (!(await asKept(path, kept))) throw new Error(`${path}: not whole`);
+  return kept;
+};
+
+const part = async (cache, bundle) => {
   const bytes = new Uint8Array(await bundle.arrayBuffer());
   const parts = Object.entries(BUILD.types).flatMap(([room, type]) => texts(bytes, room).map((one) => [...one, type]));
   await Promise.all(parts.map(async ([path, text, type]) => {
@@ -96,9 +107,11 @@ const unpack = async (cache, bundle) => {
 // Whole or not at all: one file that is missing or not whole, and the build that was there stays.
 const install = async () => {
   const cache = await caches.open(CACHE);
+  const bring = async (path) => cache.put(at(path), await fetched(cache, path));
   try {
-    await Promise.all(Object.keys(BUILD.sums).map(async (path) => cache.put(at(path), await fetched(path))));
-    await unpack(cache, await cache.match(at(BUILD.bundle)));
+    await bring(BUILD.unpacker); // others need it
+    await Promise.all(Object.keys(BUILD.sums).filter((path) => path !== BUILD.unpacker).map(bring));
+    await part(cache, await cache.match(at(BUILD.bundle)));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -122,8 +135,8 @@ const bringBack = async (cache) => {
 // A kept file is what it was, or it is fetched again.
 const good = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreVary: true });
-  if (kept && await fits(path, kept)) return kept;
-  const response = await fetched(path);
+  if (kept && await asKept(path, kept)) return kept;
+  const response = await fetched(cache, path);
   await cache.put(at(path), response.clone()).catch(() => {}); // the phone is full: it is used all the same
   return response;
 };
@@ -133,8 +146,8 @@ const made = async (cache, path) => {
   const kept = await cache.match(at(path), { ignoreSearch: true });
   if (kept && (await sum(kept)) === kept.headers.get(SUM)) return kept;
   const bundle = await cache.match(at(BUILD.bundle));
-  if (!bundle || !(await fits(BUILD.bundle, bundle))) return undefined;
-  await unpack(cache, bundle);
+  if (!bundle || !(await asKept(BUILD.bundle, bundle))) return undefined;
+  await part(cache, bundle);
   return cache.match(at(path), { ignoreSearch: true });
 };
 

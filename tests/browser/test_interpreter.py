@@ -21,7 +21,9 @@ def call(text):
 RUN = """async ([program, texts, times]) => {
   const base = document.querySelector("script[type=module]").src;
   const { interpreter } = await import(new URL("engine/interpreter.js", base));
-  const wasm = await (await fetch(new URL("../vendor/micropython/micropython.wasm", base))).arrayBuffer();
+  const { unpacked } = await part("engine/unpack.js");
+  const got = async (path) => (await fetch(new URL(`../vendor/${path}`, base))).arrayBuffer();
+  const wasm = await unpacked(new Uint8Array(await got("micropython/micropython.bin")), got("ppmd/unpack.wasm"));
   const reaches = WebAssembly.Module.imports(await WebAssembly.compile(wasm)).map((one) => one.name);
   const python = await interpreter(wasm, [], program);
   const asked = Array(times).fill(texts).flat();

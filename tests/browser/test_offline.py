@@ -96,7 +96,7 @@ def test_on_plain_http_it_calculates_and_says_once_what_it_cannot(phone, served)
 
 def test_an_engine_that_does_not_start_leaves_the_server_to_answer(phone, served):
     served.stop()
-    served.start(missing="app.txt")
+    served.start(missing="app.bin")
     phone.goto(served.url + "/?amount=200")
     expect(phone.locator("[data-notice=engine]")).to_be_visible()
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))

@@ -57,7 +57,7 @@ def pictured(phone, standing):
 def test_a_start_from_the_picture_needs_no_bundle_and_answers_alike(pictured):
     pictured.context.set_offline(True)
     names = reloaded(pictured)
-    assert "micropython.wasm" in names and "app.txt" not in names
+    assert "micropython.bin" in names and "app.bin" not in names
     requests = [one for name in ("pour", "joint", "heat", "cure", "boat") for one in cases.different(name, 6)]
     assert parity.report(requests, lambda texts: pictured.evaluate(ASK, texts)) == ""
 
@@ -65,7 +65,7 @@ def test_a_start_from_the_picture_needs_no_bundle_and_answers_alike(pictured):
 @pytest.mark.parametrize("how", ["gone", "damaged"])
 def test_a_picture_that_is_not_whole_is_dropped_and_the_bundle_read(pictured, how):
     assert pictured.evaluate(CHANGED, how)
-    assert "app.txt" in reloaded(pictured)
+    assert "app.bin" in reloaded(pictured)
     assert not pictured.evaluate(MADE)
 
 

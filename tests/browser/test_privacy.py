@@ -68,7 +68,7 @@ def test_every_screen_asks_only_its_own_server_only_for_files_and_stores_nothing
         phone.goto(f"{listened.url}/{path}")
         expect(phone.locator("[data-form].live, [data-main]:not(:has([data-form]))").first).to_be_attached()
     asked = Counter(path.rpartition("/")[2] for _, path, _, _ in listened.asked)
-    assert [asked[large] for large in ("micropython.wasm", "app.txt", "app.css")] == [1, 1, 1]  # and then kept
+    assert [asked[large] for large in ("micropython.bin", "app.bin", "app.css")] == [1, 1, 1]  # and then kept
     assert hosts == {urlsplit(listened.url).netloc}
     assert {(method, query, length) for method, _, query, length in listened.asked} == {("GET", "", 0)}
     assert not [path for _, path, _, _ in listened.asked if path.startswith("/api")]

@@ -76,7 +76,7 @@ def portal(*endings):
     return instead(endings, "text/html", b"<!doctype html><title>Sign in</title>")
 
 
-@pytest.mark.parametrize("file", ["js/main.js", "app.txt", ".wasm"])
+@pytest.mark.parametrize("file", ["js/main.js", "app.bin", "micropython.bin", "unpack.wasm"])
 def test_a_sign_in_page_in_the_place_of_a_file_leaves_the_old_build_and_is_said(phone, served, other_build, file):
     keep(phone, served.url)
     before = phone.evaluate(BUILD)

@@ -32,7 +32,7 @@ def hurt(chromium):
     context.close()
 
 
-@pytest.mark.parametrize("name", ["app.css", "js/main.js", "icons/app.svg", "app.txt"])
+@pytest.mark.parametrize("name", ["app.css", "js/main.js", "icons/app.svg", "app.bin"])
 def test_half_a_file_on_a_static_host_is_no_build(hurt, elsewhere, tmp_path, name):  # noqa: F811
     path = one(tmp_path, name)
     whole = halve(path)
@@ -131,7 +131,7 @@ def forget(page):
 
 
 @pytest.mark.parametrize("how", ["half", "gone"])
-@pytest.mark.parametrize("ending", ["js/main.js", "app.txt", "app.css", "/safety/"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.bin", "app.css", "/safety/"])
 def test_a_kept_file_that_is_damaged_is_fetched_again(phone, served, ending, how):
     keep(phone, served.url)
     phone.evaluate(SPOIL, [ending, how])
@@ -162,7 +162,7 @@ def test_a_damaged_page_or_view_is_made_again_without_signal(phone, served, endi
 @pytest.mark.parametrize("how", ["half", "gone"])
 def test_a_damaged_view_whose_bundle_is_damaged_too_is_fetched_again(phone, served, how):
     keep(phone, served.url)
-    for ending in ("js/views/log.js", "app.txt"):
+    for ending in ("js/views/log.js", "app.bin"):
         phone.evaluate(SPOIL, [ending, how])
     forget(phone)
     phone.goto(served.url + "/log/")
@@ -186,15 +186,15 @@ def test_what_cannot_be_mended_without_signal_is_said_and_mends_itself_later(hur
 
 def test_a_damaged_engine_without_signal_is_said_by_its_name(hurt, served):
     keep(hurt, served.url)
-    hurt.evaluate(SPOIL, ["app.txt", "half"])
+    hurt.evaluate(SPOIL, ["app.bin", "half"])
     forget(hurt)
     served.stop()
     hurt.goto(served.url)
-    expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.txt", timeout=30_000)
+    expect(hurt.locator("[data-notice=damaged]")).to_contain_text("app.bin", timeout=30_000)
 
 
 SAID_AGAIN = """() => navigator.serviceWorker.dispatchEvent(new MessageEvent("message", {
-  data: { damaged: "app.txt", waits: true } }))"""
+  data: { damaged: "app.bin", waits: true } }))"""
 OTHER = "(before) => (document.documentElement.dataset.build ?? before) !== before"
 
 
@@ -212,14 +212,14 @@ def spoiled(page, served, other_build, ending, pot):
     return before
 
 
-@pytest.mark.parametrize("ending", ["js/main.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.bin"])
 def test_a_damaged_build_whose_host_has_a_newer_one_becomes_the_newer(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=False)
     hurt.wait_for_function(OTHER, arg=before)
     expect(figure(hurt, "drawn_b")).to_be_visible()
 
 
-@pytest.mark.parametrize("ending", ["js/main.js", "app.txt"])
+@pytest.mark.parametrize("ending", ["js/main.js", "app.bin"])
 def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_build, ending):
     before = spoiled(hurt, served, other_build, ending, pot=True)
     expect(hurt.get_by_text("It waits because a pot")).to_be_visible(timeout=40_000)
@@ -228,7 +228,7 @@ def test_while_a_pot_runs_the_newer_one_waits_and_says_so(hurt, served, other_bu
     key = hurt.get_by_role("button", name="Update now")
     expect(key).to_be_visible()
     assert key.bounding_box()["height"] >= 48
-    if ending == "app.txt":  # each start of the engine finds it damaged once more: the button stays under the finger
+    if ending == "app.bin":  # each start of the engine finds it damaged once more: the button stays under the finger
         kept = key.element_handle()
         hurt.evaluate(SAID_AGAIN)
         hurt.wait_for_timeout(200)

@@ -7,7 +7,7 @@ const PAGE = ["AbortController", "Audio", "AudioContext", "BroadcastChannel", "C
   "customElements", "document", "fetch", "getComputedStyle", "history", "indexedDB", "localStorage", "location",
   "matchMedia", "navigator", "performance", "queueMicrotask", "removeEventListener", "requestAnimationFrame",
   "requestIdleCallback", "screen", "self", "sessionStorage", "setInterval", "setTimeout", "speechSynthesis",
-  "SpeechSynthesisUtterance", "structuredClone", "window", "btoa", "atob", "BUILD", "DECLARED", "LANGUAGES", "texts", "sentencesOf", "clients"];
+  "SpeechSynthesisUtterance", "structuredClone", "window", "btoa", "atob", "BUILD", "DECLARED", "LANGUAGES", "texts", "unpacked", "sentencesOf", "clients"];
 
 export default [
   js.configs.recommended,

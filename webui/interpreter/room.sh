@@ -12,7 +12,7 @@ if [ ! -e "$room/ready" ]; then
     debootstrap --variant=minbase trixie "$room" ${MIRROR:+"$MIRROR"}
     sed -i 'p; s/^deb /deb-src /' "$room/etc/apt/sources.list"
     inside apt-get update
-    inside apt-get install --yes --no-install-recommends emscripten make dpkg-dev python3-brotli
+    inside apt-get install --yes --no-install-recommends emscripten make dpkg-dev
     touch "$room/ready"
 fi
 

@@ -1,5 +1,6 @@
 // Says so where the page's scripts did not come whole, and fetches again what was kept of half of one.
 import { texts } from "./engine/bundle.js";
+import { unpacked } from "./engine/unpack.js";
 import { t } from "./page/words.js";
 
 const root = new URL("../../../", import.meta.url);
@@ -9,9 +10,10 @@ const TRIED = "covemix.fetched.again";
 const isScript = ([path]) => /\.m?js$/.test(path);
 
 // The scripts of the screen's own view, as the bundle has them: [[path, text]].
-const ofView = async (bundle) => {
+const ofView = async (bundle, unpacker) => {
   const named = new Set([...document.querySelectorAll("link[rel=modulepreload]")].map(({ href }) => href));
-  const bytes = new Uint8Array(await (await fetch(new URL(bundle, root))).arrayBuffer());
+  const got = async (path) => (await fetch(new URL(path, root))).arrayBuffer();
+  const bytes = await unpacked(new Uint8Array(await got(bundle)), got(unpacker));
   return texts(bytes, "scripts").filter(([path]) => named.has(new URL(path, root).href))
     .map(([path, text]) => [path, new TextDecoder().decode(text)]);
 };
@@ -19,14 +21,14 @@ const ofView = async (bundle) => {
 // Which scripts are not what this build says they are, after each was asked of the host itself.
 const damaged = async () => {
   const [first] = (await (await fetch(new URL("sw.js", root), { cache: "no-cache" })).text()).split("\n", 1);
-  /** @type {{sums: Record<string, string>, bundle: string}} */
-  const { sums, bundle } = JSON.parse(first.slice(first.indexOf("{"), -1));
+  /** @type {{sums: Record<string, string>, bundle: string, unpacker: string}} */
+  const { sums, bundle, unpacker } = JSON.parse(first.slice(first.indexOf("{"), -1));
   /** @type {(path: string, more?: RequestInit) => Promise<Response>} */
   const asked = (path, more) => fetch(new URL(path, root), { cache: "reload", ...more });
   const looked = await Promise.all([
     ...Object.entries(sums).filter(isScript).map(([path, sum]) => (
       asked(path, { integrity: `sha256-${sum}` }).then(({ ok }) => (ok ? "" : path), () => path))),
-    ...(await ofView(bundle).catch(() => [])).map(([path, whole]) => (
+    ...(await ofView(bundle, unpacker).catch(() => [])).map(([path, whole]) => (
       asked(path).then((response) => response.text()).then((text) => (text === whole ? "" : path), () => path))),
   ]);
   return looked.filter(Boolean).map((path) => path.split("/").pop());

@@ -2,10 +2,10 @@
 
 To take a new version, change it in vendor.json and run with `--accept`: the new hashes are written there, and the
 difference is yours to read before it is committed; the hash of an archive is typed in by hand. `--prove` writes
-nothing: what is made is only compared. A library is fetched with npm, or built from Debian's source of it: the
-interpreter, as `webui/interpreter/` says, in a room that `room.sh` there makes. Each tool that decides its bytes is
-pinned too; the same archive and tools give the same bytes. Files worth it get their smallest form, made once here
-instead of at every start.
+nothing: what is made is only compared. A library is fetched with npm, or built from its source: the interpreter from
+Debian's package of it, as `webui/interpreter/` says, in a room that `room.sh` there makes; the unpacker from the one
+that pip fetches, as `webui/unpacker/` says. Each tool that decides the bytes is pinned too; the same archive and tools
+give the same bytes.
 """
 import hashlib
 import json
@@ -17,12 +17,9 @@ import tarfile
 import tempfile
 from pathlib import Path
 
-import brotli
-
 HERE = Path(__file__).resolve().parent
 LIST = HERE / "vendor.json"
-PORT = HERE.parent / "interpreter"
-WORTH_IT = 50_000  # bytes
+PORTS = {"micropython": HERE.parent / "interpreter", "ppmd": HERE.parent / "unpacker"}
 
 
 def fetched(package: str, version: str, into: Path) -> Path:
@@ -34,9 +31,9 @@ def fetched(package: str, version: str, into: Path) -> Path:
     return into / "package"
 
 
-def port() -> dict[str, str]:
-    """What the interpreter is built by, beside its archive: each file of `webui/interpreter/` with its SHA-256."""
-    return {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(PORT.iterdir())}
+def port(name: str) -> dict[str, str]:
+    """What a library is built by, beside its archive: each file of its folder here with its SHA-256."""
+    return {path.name: hashlib.sha256(path.read_bytes()).hexdigest() for path in sorted(PORTS[name].iterdir())}
 
 
 def installed(packages: list[str]) -> dict[str, str]:
@@ -52,18 +49,24 @@ def strange(pinned: dict[str, str], here: dict[str, str]) -> list[str]:
             if here.get(tool) != version]
 
 
-def built(source: str, version: str, archive: dict, into: Path) -> Path:
-    """A folder with what `webui/interpreter/` makes of Debian's source package, and the licence of that."""
-    subprocess.run(["apt-get", "source", "--download-only", f"{source}={version}"], cwd=into, check=True)
-    packed = into / archive["name"]
-    if hashlib.sha256(packed.read_bytes()).hexdigest() != archive["sha256"]:
+def built(library: dict, into: Path) -> Path:
+    """A folder with what is made here of a library's source package, and Debian's licence of it."""
+    source = library.get("sdist") or library["source"]
+    pinned = f"{source}={'=' * ('sdist' in library)}{library['version']}"
+    pip = [sys.executable, "-m", "pip", "download", "--no-deps", "--no-binary", ":all:", "--dest", into, pinned]
+    apt = ["apt-get", "source", "--download-only", pinned]
+    subprocess.run(pip if "sdist" in library else apt, cwd=into, check=True)
+    packed = into / library["archive"]["name"]
+    if hashlib.sha256(packed.read_bytes()).hexdigest() != library["archive"]["sha256"]:
         raise SystemExit(f"{packed.name} is not the archive that vendor.json pins")
     with tarfile.open(packed) as opened:
         opened.extractall(into, filter="data")
     (top,) = (path.parent for path in into.glob("*/LICENSE"))
     made = into / "made"
-    subprocess.run(["make", f"--jobs={os.cpu_count()}", "-C", PORT, f"TOP={top}", f"BUILD={made}"], check=True)
-    shutil.copy(top / "LICENSE", made / "LICENSE")
+    subprocess.run(["make", f"--jobs={os.cpu_count()}", "-C", PORTS[library["name"]], f"TOP={top}", f"BUILD={made}"],
+                   check=True)
+    if "source" in library:
+        shutil.copy(top / "LICENSE", made / "LICENSE")
     return made
 
 
@@ -81,8 +84,8 @@ def refresh(names: list[str], accept: bool = False, prove: bool = False) -> list
                 if accept:
                     library["tools"] |= here
                 wrong += strange(library["tools"], here)
-                library["port"] = port()
-                package = built(library["source"], library["version"], library["archive"], Path(folder))
+                library["port"] = port(library["name"])
+                package = built(library, Path(folder))
             else:
                 package = fetched(library["package"], library["version"], Path(folder))
             for file in library["files"]:
@@ -93,15 +96,11 @@ def refresh(names: list[str], accept: bool = False, prove: bool = False) -> list
                     continue
                 file["sha256"] = digest
                 target = HERE / file["path"]
-                forms = {target: body}
-                if len(body) > WORTH_IT:
-                    forms[target.with_name(target.name + ".br")] = brotli.compress(body, quality=11)
-                for path, bytes_of in forms.items():
-                    if prove and path.read_bytes() != bytes_of:
-                        wrong.append(f"{path.name}: what stands here is not what is made")
-                    elif not prove:
-                        path.parent.mkdir(exist_ok=True)
-                        path.write_bytes(bytes_of)
+                if not prove:
+                    target.parent.mkdir(exist_ok=True)
+                    target.write_bytes(body)
+                elif target.read_bytes() != body:
+                    wrong.append(f"{target.name}: what stands here is not what is made")
             if not prove and (package / "LICENSE").exists():
                 shutil.copy(package / "LICENSE", HERE / library["name"] / "LICENSE")
     if accept:

@@ -1,5 +1,6 @@
 // The one gate to the engine: JSON in, JSON out, in a worker that is watched and started again when it hangs.
 import { t } from "../page/words.js";
+import { isPacked } from "./unpack.js";
 const here = new URL("../../", import.meta.url);
 const PATIENCE = 8000; // ms; the slowest move takes an eighth of it on a slow phone
 const FETCHED = 15_000; // ms
@@ -32,8 +33,17 @@ const bytes = async (path) => {
 
 // The page fetches and the worker is handed the bytes: some browsers do not ask the service worker for a worker's files.
 const load = (path) => { sources[path] ??= bytes(path); return sources[path]; };
-const WASM = "vendor/micropython/micropython.wasm";
-const BUNDLE = "app.txt";
+const WASM = "vendor/micropython/micropython.bin";
+const BUNDLE = "app.bin";
+const UNPACKER = "vendor/ppmd/unpack.wasm";
+
+// What the worker starts with. What this phone keeps is unpacked; what comes over the wire is not.
+const parts = async (bundled) => {
+  if (!navigator.serviceWorker?.controller) load(UNPACKER).catch(() => {}); // it will be asked for below
+  const [wasm, bundle] = await Promise.all([load(WASM), bundled ? load(BUNDLE) : null]);
+  const packed = [wasm, bundle].some((one) => one && isPacked(new Uint8Array(one)));
+  return { wasm, bundle, unpacker: packed ? await load(UNPACKER) : null };
+};
 
 const isPictured = () => {
   try {
@@ -60,7 +70,7 @@ const takePicture = async () => {
     maker.terminate();
   });
   maker.addEventListener("error", () => maker.terminate());
-  maker.postMessage({ wasm: await load(WASM), bundle: await load(BUNDLE), keep: true });
+  maker.postMessage({ ...await parts(true), keep: true });
 };
 
 /** @param {{id: number, text?: string, broken?: any, fell?: boolean}} answer */
@@ -147,8 +157,7 @@ export const startEngine = () => {
     const mine = worker;
     const started = told(mine);
     started.catch(() => {}); // it may fail before it is waited for
-    const [wasm, bundle] = await Promise.all([load(WASM), fromPicture ? null : load(BUNDLE)]);
-    mine.postMessage({ wasm, bundle, channel: name });
+    mine.postMessage({ ...await parts(!fromPicture), channel: name });
     await Promise.race([started, late()]);
     begun = true;
     failed = false;

@@ -3,6 +3,7 @@
 import { texts } from "./bundle.js";
 import { interpreter } from "./interpreter.js";
 import { keepPicture, recallPicture } from "./picture.js";
+import { unpacked } from "./unpack.js";
 
 const REST = 40; // ms without a question: what answers left behind is swept then, and not before the next one
 const MOST_BYTES = 64 << 20; // of memory, which never gives any back: one that an absurd question made larger is started anew
@@ -15,7 +16,8 @@ let channel; // by which answers go
 let resting = 0;
 let left = 0; // answers since it was swept
 
-const modulesOf = (bundle) => texts(new Uint8Array(bundle), "engine");
+const modulesOf = async ({ bundle, unpacker }) => texts(await unpacked(new Uint8Array(bundle), unpacker), "engine");
+const runtimeOf = ({ wasm, unpacker }) => unpacked(new Uint8Array(wasm), unpacker);
 const why = (error) => String(error?.message ?? error);
 
 // without a bundle: from the picture of the memory that this phone keeps
@@ -23,16 +25,18 @@ const start = async (data) => {
   let at = "this browser lacks what it needs";
   try {
     channel = new BroadcastChannel(data.channel);
-    at = "app.txt cannot be read";
+    at = "app.bin cannot be read";
     const memory = data.bundle ? null : await recallPicture();
-    const modules = memory ? [] : modulesOf(data.bundle);
-    at = "micropython.wasm cannot be read";
-    python = await interpreter(data.wasm, modules, PROGRAM, memory);
+    const modules = memory ? [] : await modulesOf(data);
+    at = "micropython.bin cannot be read";
+    python = await interpreter(await runtimeOf(data), modules, PROGRAM, memory);
     self.postMessage({ ready: true });
   } catch {
     self.postMessage({ broken: at });
   }
 };
+
+const keep = async (data) => keepPicture(await runtimeOf(data), await modulesOf(data), PROGRAM);
 
 const answer = ({ id, text }) => {
   try {
@@ -55,7 +59,7 @@ const rest = () => {
 
 self.addEventListener("message", async ({ data }) => {
   clearTimeout(resting);
-  if (data.keep) self.postMessage({ kept: await keepPicture(data.wasm, modulesOf(data.bundle), PROGRAM).catch(() => false) });
+  if (data.keep) self.postMessage({ kept: await keep(data).catch(() => false) });
   else if (data.wasm) await start(data);
   else answer(data);
   left += 1;

@@ -1,0 +1,1 @@
+// a phone looks at what came out of it: nothing is asserted
