@@ -30,7 +30,7 @@ def create_app(build: Build | None = None) -> FastAPI:
     sites = {build.language: first}
     sites.update((name, Site(Build(build.house, name), maker)) for name in LANGUAGES if name not in sites)
     app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
-                  description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
+                  description=api.ABOUT, openapi_tags=[{"name": "moves", "description": api.ABOUT_MOVES}])
     app.include_router(api.router())
     api.add_handlers(app)
     first.begin()
