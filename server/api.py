@@ -18,6 +18,7 @@ from fastapi.responses import JSONResponse
 from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 
+from .data import data
 from .language import FIRST, of_program
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
 from .thread_memo import thread_memo
@@ -215,13 +216,16 @@ def answered(name: str, tree: dict, language: str, taken: Taken | None = None, h
         wrong = [{**allowed_at(inputs, one["field"]), **one} for one in taken.errors]
         wrong += _read_wrongly(name, taken, inputs, language)
         return spoken(refusals(in_order(inputs, wrong)), language)
-    answer = moves.answer(name, tree, thread_memo(), language)
+    memo = thread_memo()
+    values, errors = read(moves.module(name).INPUTS, tree, memo)
+    answer = moves.answer(name, tree, memo, language, (values, errors))
     if answer["errors"]:
         sent = taken.sent if taken else {}
         return spoken(refusals([as_sent(error, sent, inputs) for error in answer["errors"]]), language)
     numbers, told = taken.numbers if taken else (), {name for name, _ in answer["understood"]}
     answer["understood"] = [one for one in answer["understood"] if one[0] not in numbers]
     answer["understood"] += [one for one in how_read if one[0] not in told]
+    answer["data"] = data(name, values, reader(values["units"], language))
     return spoken(Reply(answer), language)
 
 

@@ -12,6 +12,8 @@ from covemix.shared.words.written import reader
 from pydantic import BaseModel, ConfigDict, Field, StrictFloat, WithJsonSchema, create_model
 
 from . import examples
+from .data import SHAPES
+from .data_names import COUNT, FLAG, KEY, NAMES, TEXT
 from .typed import SWITCHES, named, units_of
 
 Typed = StrictFloat | str | list[StrictFloat | str] | None  # strict: false is no 0
@@ -320,7 +322,38 @@ def query_schema(item: Input, name: str) -> dict:
 
 def answer_model(name: str) -> type[AnswerModel]:
     """What a move answers."""
-    return SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
+    base = SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
+    return create_model(called(name) + "Answer", __base__=base, data=(
+        data_model(name), Field(description="The same as named values in SI, unrounded; null where nothing is known")))
+
+
+def called(name: str) -> str:
+    """A move as its models are called.
+
+    >>> called("own_rates")
+    'OwnRates'
+    """
+    return "".join(word.capitalize() for word in name.split("_"))
+
+
+def data_model(name: str) -> type[BaseModel]:
+    """The data of a move's answer."""
+    singles, tables = SHAPES[name]
+    fields: dict[str, Any] = {one: named_value(one) for one in singles.split()}
+    for table, columns in tables.items():
+        own: dict[str, Any] = {one: named_value(one) for one in columns.split()}
+        row = create_model(called(name) + called(table) + "Data", __config__=FORBID, **own)
+        fields[table] = (list[row], Field(description=f"Rows: {columns.replace(' ', ', ')}"))  # type: ignore[valid-type]
+    return create_model(called(name) + "Data", __config__=FORBID, **fields)
+
+
+def named_value(name: str) -> tuple[Any, Any]:
+    """A name of an answer's data."""
+    unit, meaning = NAMES[name]
+    kind = bool if unit == FLAG else str if unit in (TEXT, KEY) else int if unit == COUNT else float
+    plain_unit = unit.removesuffix(" difference")
+    return kind | None, Field(description=f"{meaning} [{unit}]", json_schema_extra=(
+        {} if unit in (TEXT, KEY, FLAG) else {"x-unit": "1" if unit == COUNT else plain_unit}))
 
 
 def request_models() -> dict[str, type[BaseModel]]:
