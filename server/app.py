@@ -12,7 +12,7 @@ from starlette.middleware.gzip import GZipMiddleware
 from starlette.requests import Request
 from starlette.responses import Response
 
-from . import api
+from . import api, reference
 from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .language import BY, of_page, worker_name
@@ -35,6 +35,7 @@ def create_app(build: Build | None = None) -> FastAPI:
     api.add_handlers(app)
     first.begin()
     _add_pages(app, sites)
+    _add_reference(app, first)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
     app.add_middleware(GZipMiddleware)
@@ -55,6 +56,15 @@ def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:
 
     for screen, path, _ in PAGES:
         app.add_route(f"/{path}", endpoint_of(screen), methods=["GET", "HEAD"], name=screen, include_in_schema=False)
+
+
+def _add_reference(app: FastAPI, first: Site) -> None:
+    made = first.build.page(reference.page("../" + first.build.base))
+
+    def endpoint(request: Request) -> Response:
+        return sent(made, request, ASK_FIRST)
+
+    app.add_route("/" + reference.PATH, endpoint, methods=["GET", "HEAD"], include_in_schema=False)
 
 
 def differing(response: Response) -> Response:

@@ -42,6 +42,7 @@ CLOCK = "14:30"
 def example(item: Input) -> Any:
     """What could stand under the plain name of an input: its default, else something sensible.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> example(Number("air", "", unit="degC")), example(Number("thickness", "", unit="mm", default=6))
     ('20 degC', '6 mm')
     """
@@ -74,6 +75,7 @@ def needed(item: Input) -> bool:
 def number(item: Input, unit: str = "") -> float:
     """An example of a number, in its own unit or in another of its quantity.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> number(Number("air", "", unit="degC"), "K")
     293.15
     """

@@ -174,7 +174,8 @@ def test_a_plan_is_batches_and_steps_on_one_clock(client):
         mixes = [mix for mix in told["mixes"] if mix["batch"] == batch["batch"]]
         parts = [row["mass"] for row in told["parts"] if row["batch"] == batch["batch"]]
         assert not parts or sum(parts) <= sum(mix["mass"] for mix in mixes) + 1e-9
-    assert sum(batch["length"] for batch in told["batches"]) == pytest.approx(3.0)
+    overlaps = 0.05 * (len(told["batches"]) - 1)  # the 50 mm of the form, wherever the seam is cut
+    assert sum(batch["length"] for batch in told["batches"]) == pytest.approx(3.0 + overlaps)
 
 
 def test_a_difference_of_temperatures_is_none_itself(client):
