@@ -211,22 +211,31 @@ def answered(name: str, tree: dict, language: str, taken: Taken | None = None, h
 
     taken: how the tree was taken, where a program sent it; how_read: [name, reading] of each number without a unit
     """
+    answer, _, errors = worked_out(name, tree, language, taken)
+    if errors:
+        return spoken(refusals(errors), language)
+    told = {name for name, _ in answer["understood"]}
+    answer["understood"] += [one for one in how_read if one[0] not in told]
+    return spoken(Reply(answer), language)
+
+
+def worked_out(name: str, tree: dict, language: str, taken: Taken | None = None) -> tuple[dict, dict, list[dict]]:
+    """(answer with its data, the values that were read, refusals): of the answer nothing where something is refused."""
     inputs = [UNITS_INPUT, *link_inputs(name)]
     if taken and taken.errors:
         wrong = [{**allowed_at(inputs, one["field"]), **one} for one in taken.errors]
         wrong += _read_wrongly(name, taken, inputs, language)
-        return spoken(refusals(in_order(inputs, wrong)), language)
+        return {}, {}, in_order(inputs, wrong)
     memo = thread_memo()
     values, errors = read(moves.module(name).INPUTS, tree, memo)
     answer = moves.answer(name, tree, memo, language, (values, errors))
     if answer["errors"]:
         sent = taken.sent if taken else {}
-        return spoken(refusals([as_sent(error, sent, inputs) for error in answer["errors"]]), language)
-    numbers, told = taken.numbers if taken else (), {name for name, _ in answer["understood"]}
+        return {}, {}, [as_sent(error, sent, inputs) for error in answer["errors"]]
+    numbers = taken.numbers if taken else ()
     answer["understood"] = [one for one in answer["understood"] if one[0] not in numbers]
-    answer["understood"] += [one for one in how_read if one[0] not in told]
     answer["data"] = data(name, values, reader(values["units"], language))
-    return spoken(Reply(answer), language)
+    return answer, values, []
 
 
 def as_sent(error: dict, sent: dict[str, str], inputs: list) -> dict:

@@ -12,7 +12,7 @@ from starlette.middleware.gzip import GZipMiddleware
 from starlette.requests import Request
 from starlette.responses import Response
 
-from . import api, reference
+from . import api, file_routes, reference
 from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .language import BY, of_page, worker_name
@@ -32,6 +32,7 @@ def create_app(build: Build | None = None) -> FastAPI:
     app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
                   description=api.ABOUT, openapi_tags=[{"name": "moves", "description": api.ABOUT_MOVES}])
     app.include_router(api.router())
+    app.include_router(file_routes.router())
     api.add_handlers(app)
     first.begin()
     _add_pages(app, sites)
