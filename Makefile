@@ -19,7 +19,7 @@ test: .venv/test lint
 
 lint: .venv/test
 	$(HERE)/ruff check .
-	mkdir -p .venv/types/covemix && ln -sfn ../../../shared ../../../server ../../../webui .venv/types/covemix/
+	mkdir -p .venv/types/covemix && ln -sfn ../../../library ../../../shared ../../../server ../../../webui .venv/types/covemix/
 	$(HERE)/mypy
 	.ci/js
 

@@ -1,23 +1,28 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
 import json
+from difflib import get_close_matches
 from functools import cache
 from typing import Annotated
 
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import links
+from covemix.shared.forms.inputs import UNITS_INPUT, read
 from covemix.shared.words.texts import said
+from covemix.shared.words.units import METRIC
 from covemix.shared.words.written import reader
-from fastapi import APIRouter, Depends, FastAPI, Request
+from fastapi import APIRouter, Depends, FastAPI, Query, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
 from fastapi.routing import APIRoute
 from starlette.exceptions import HTTPException
 
+from .data import data
 from .language import FIRST, of_program
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
 from .thread_memo import thread_memo
+from .typed import Taken, allowed_at, bare, named, of_link, switched_on
 
 MOST_BODY = 262_144  # bytes: a boat of sixty joints is a tenth of it
 TOO_MUCH = b'{"errors":[{"field":"","message":"That is too much to take in at once."}],"lines":[]}'
@@ -25,7 +30,12 @@ NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
+ABOUT = ("The mixing maths of an epoxy seam. Send text with its unit under a plain name (`thickness`: `6 mm`), a bare "
+         "number only under a name that says its unit (`thickness_mm`: 6). What comes back: texts for people.")
+ABOUT_MOVES = "One question each: POST takes an object, GET the values of a link."
 Asked = Annotated[str, Depends(of_program)]  # the language of an answer
+Units = Annotated[str, Query(description="The units in which limits and defaults are told: metric or us",
+                             examples=[METRIC])]
 TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
             "/api/moves lists")
 REFUSALS: dict[int | str, dict] = {
@@ -52,6 +62,9 @@ class MoveRoute(APIRoute):
             body = await request.body()
             if len(body) > SHORT and await run_in_threadpool(too_many, body):
                 return refusal("", TOO_MANY)
+            twice = doubled(body) if len(body) <= SHORT else await run_in_threadpool(doubled, body)
+            if twice:
+                return refusal(twice[:LONGEST], "given twice in one object")
             return await answer(request)
 
         return counted
@@ -72,6 +85,27 @@ def too_many(body: bytes) -> bool:
     return count > links.MOST_PAIRS
 
 
+def doubled(body: bytes) -> str:
+    """A name that an object of a body has twice, "" where none has: JSON would take the last and drop the others.
+
+    >>> doubled(b'{"amount_g": 100, "amount_g": 200}'), doubled(b'{"a": {"b": 1}, "c": {"b": 1}}')
+    ('amount_g', '')
+    """
+    found = []
+
+    def once_each(pairs: list) -> dict:
+        whole = dict(pairs)
+        if len(whole) < len(pairs):
+            found.append(next(name for name, _ in pairs if sum(name == other for other, _ in pairs) > 1))
+        return whole
+
+    try:
+        json.loads(body, object_pairs_hook=once_each)
+    except (ValueError, RecursionError):
+        return ""  # told by the framework
+    return found[0] if found else ""
+
+
 def router() -> APIRouter:
     """Routes for every move the engine knows."""
     found = APIRouter(prefix="/api", tags=["moves"], route_class=MoveRoute)
@@ -84,14 +118,17 @@ def router() -> APIRouter:
         found.add_api_route(
             f"/{name}", _post(name, model), methods=["POST"], operation_id=name, summary=purpose,
             response_model=answer_model(name), responses=REFUSALS)
+        from_link = _get(name)
         found.add_api_route(
-            f"/{name}", _get(name), methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
+            f"/{name}", from_link, methods=["GET"], operation_id=f"{name}_link", summary=f"{label}, from a link",
             response_model=answer_model(name), responses={422: REFUSALS[422]},
             openapi_extra={"parameters": query_parameters(moves.module(name).INPUTS)})
+        found.add_api_route(f"/{name}", from_link, methods=["HEAD"], include_in_schema=False)
+    found.add_api_route("/moves", all_moves, methods=["HEAD"], include_in_schema=False)
     return found
 
 
-def all_moves(language: Asked, units: str = "metric") -> Reply:
+def all_moves(language: Asked, units: Units = METRIC) -> Reply:
     """What every move asks, with units and limits in the user's system."""
     if units not in ("metric", "us"):
         return refusal("units", "Units: choose one of: metric, us")
@@ -99,8 +136,12 @@ def all_moves(language: Asked, units: str = "metric") -> Reply:
 
 
 def _post(name, model):
+    inputs = (UNITS_INPUT, *moves.module(name).INPUTS)
+
     def endpoint(typed: model, language: Asked) -> Reply:  # type: ignore[valid-type]
-        return answered(name, typed.model_dump(exclude_none=True), language)  # type: ignore[attr-defined]
+        body = typed.model_dump(exclude_none=True)  # type: ignore[attr-defined]
+        taken = Taken(inputs, body, body.get("units", METRIC))
+        return answered(name, switched_on(name, taken.tree), language, taken)
 
     endpoint.__doc__ = moves.module(name).__doc__
     return endpoint
@@ -108,11 +149,23 @@ def _post(name, model):
 
 def _get(name):
     def endpoint(request: Request, language: Asked) -> Reply:
-        pairs, errors = asked(name, request.query_params.multi_items(), language)
-        return refusals(errors) if errors else answered(name, links.tree(pairs), language)
+        typed = request.query_params.multi_items()
+        pairs, errors = asked(name, typed, language)
+        if errors:
+            return refusals(errors)
+        tree = links.tree(pairs)
+        if not sealed(typed):  # a link of a screen asks all of its moves, and says which of them it wants
+            tree = switched_on(name, tree)
+        return answered(name, tree, language, how_read=bare(link_inputs(name), pairs, language))
 
-    endpoint.__doc__ = f"The answer of {name} for the values of a link: dotted names, typed text."
+    endpoint.__doc__ = (f"The answer of {name} for the values of a link: dotted names, typed text. A number that says "
+                        "no unit is read as the form reads it, and `understood` tells how.")
     return endpoint
+
+
+def sealed(pairs) -> bool:
+    """Whether pairs are those of a link that a page made."""
+    return any(name == "v" for name, _ in pairs)
 
 
 def asked(name: str, pairs, language: str = FIRST) -> tuple[list, list]:
@@ -125,12 +178,22 @@ def asked(name: str, pairs, language: str = FIRST) -> tuple[list, list]:
     why = handover.broken_seal(pairs)
     if why:
         return [], [{"field": "", "message": said(why, reader(language=language))}]
-    plain = [pair for pair in pairs if pair[0] not in handover.OF_THE_LINK]
-    known, strange, twice = handover.sorted_out(link_inputs(name), plain)
-    errors = [{"field": one, "message": NO_SUCH.format("input" if text is None else "choice")}
-              for one, text in strange[:handover.MOST_NAMED]]
+    inputs = link_inputs(name)
+    plain, errors = of_link(inputs, [pair for pair in pairs if pair[0] not in handover.OF_THE_LINK])
+    known, strange, twice = handover.sorted_out(inputs, plain)
+    errors += [{"field": one, "message": NO_SUCH.format("input" if text is None else "choice"),
+                **(names_like(inputs, one) if text is None else allowed_at([UNITS_INPUT, *inputs], one))}
+               for one, text in strange[:handover.MOST_NAMED]]
     errors += [{"field": one, "message": "given twice, and not alike"} for one in twice[:handover.MOST_NAMED]]
-    return handover.as_typed(link_inputs(name), known, pairs), errors
+    return handover.as_typed(inputs, known, pairs), errors
+
+
+def names_like(inputs: list, unknown: str) -> dict:
+    """The names of a link that are most like one that nobody knows."""
+    known = [name for item in inputs for name, _ in item.parameters(item.name)]
+    known += [name for item in inputs for name in named(item)]
+    found = get_close_matches(unknown, known, handover.MOST_NAMED)
+    return {"allowed": found} if found else {}
 
 
 @cache
@@ -143,10 +206,58 @@ def link_inputs(name: str) -> list:
     return found
 
 
-def answered(name: str, tree: dict, language: str) -> Reply:
-    """A move's answer in a language, with 422 where fields can be put right."""
-    answer = moves.answer(name, tree, thread_memo(), language)
-    return spoken(refusals(answer["errors"]) if answer["errors"] else Reply(answer), language)
+def answered(name: str, tree: dict, language: str, taken: Taken | None = None, how_read=()) -> Reply:
+    """A move's answer in a language, with 422 where fields can be put right.
+
+    taken: how the tree was taken, where a program sent it; how_read: [name, reading] of each number without a unit
+    """
+    answer, _, errors = worked_out(name, tree, language, taken)
+    if errors:
+        return spoken(refusals(errors), language)
+    told = {name for name, _ in answer["understood"]}
+    answer["understood"] += [one for one in how_read if one[0] not in told]
+    return spoken(Reply(answer), language)
+
+
+def worked_out(name: str, tree: dict, language: str, taken: Taken | None = None) -> tuple[dict, dict, list[dict]]:
+    """(answer with its data, the values that were read, refusals): of the answer nothing where something is refused."""
+    inputs = [UNITS_INPUT, *link_inputs(name)]
+    if taken and taken.errors:
+        wrong = [{**allowed_at(inputs, one["field"]), **one} for one in taken.errors]
+        wrong += _read_wrongly(name, taken, inputs, language)
+        return {}, {}, in_order(inputs, wrong)
+    memo = thread_memo()
+    values, errors = read(moves.module(name).INPUTS, tree, memo)
+    answer = moves.answer(name, tree, memo, language, (values, errors))
+    if answer["errors"]:
+        sent = taken.sent if taken else {}
+        return {}, {}, [as_sent(error, sent, inputs) for error in answer["errors"]]
+    numbers = taken.numbers if taken else ()
+    answer["understood"] = [one for one in answer["understood"] if one[0] not in numbers]
+    answer["data"] = data(name, values, reader(values["units"], language))
+    return answer, values, []
+
+
+def as_sent(error: dict, sent: dict[str, str], inputs: list) -> dict:
+    """A refusal of the engine at the name that was sent, with what is allowed there. sent: of `Taken`"""
+    field = sent.get(error["field"], error["field"])
+    return {"field": field, "message": error["message"], **allowed_at(inputs, field)}
+
+
+def _read_wrongly(name: str, taken: Taken, inputs: list, language: str) -> list[dict]:
+    """What the engine cannot read of what was taken, told beside what was not."""
+    values, errors = read(moves.module(name).INPUTS, taken.tree)
+    who, refused = reader(values["units"], language), {error["field"] for error in taken.errors}
+    found = [as_sent({"field": error.field, "message": said(error.message, who)}, taken.sent, inputs)
+             for error in errors]
+    return [error for error in found if error["field"] not in refused]
+
+
+def in_order(inputs: list, errors: list[dict]) -> list[dict]:
+    """Refusals in the order of the form."""
+    place = {name: count for count, item in enumerate(inputs)
+             for name in (item.name, *item.extra_names(), *named(item))}
+    return sorted(errors, key=lambda error: place.get(error["field"].partition(".")[0], len(place)))
 
 
 def spoken(reply: Reply, language: str) -> Reply:
@@ -170,7 +281,9 @@ def add_handlers(app: FastAPI) -> None:
 
     @app.exception_handler(RequestValidationError)
     async def misshaped(request: Request, error: RequestValidationError) -> Reply:
-        return Reply({"errors": _told(error.errors()), "lines": []}, status_code=422)
+        name = request.url.path.rpartition("/")[2]
+        told = _told(error.errors(), link_inputs(name) if name in moves.names() else [])
+        return Reply({"errors": told, "lines": []}, status_code=422)
 
     @app.exception_handler(HTTPException)
     async def refused(request: Request, error: HTTPException) -> Reply:
@@ -186,11 +299,13 @@ def add_handlers(app: FastAPI) -> None:
         return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
 
 
-def _told(errors) -> list[dict]:
+def _told(errors, inputs: list) -> list[dict]:
     """Refusals, the unknown names in one sentence: a body may hold hundreds of them."""
     unknown = [one for one in errors if one["type"] == "extra_forbidden"]
     several = len(unknown) > MOST_NAMED
-    found = [{"field": _path(one), "message": _in_words(one)} for one in errors
+    found = [{"field": _path(one), "message": _in_words(one),
+              **(names_like(inputs, _path(one)) if one["type"] == "extra_forbidden" and not several else {})}
+             for one in errors
              if not (several and one["type"] == "extra_forbidden")]
     if several:
         names = ", ".join(_path(one) for one in unknown[:MOST_NAMED])

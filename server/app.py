@@ -12,7 +12,7 @@ from starlette.middleware.gzip import GZipMiddleware
 from starlette.requests import Request
 from starlette.responses import Response
 
-from . import api
+from . import api, file_routes, reference
 from .build import BUNDLE, Build
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .language import BY, of_page, worker_name
@@ -30,11 +30,13 @@ def create_app(build: Build | None = None) -> FastAPI:
     sites = {build.language: first}
     sites.update((name, Site(Build(build.house, name), maker)) for name in LANGUAGES if name not in sites)
     app = FastAPI(title="Covemix", version=VERSION, docs_url=None, redoc_url=None, separate_input_output_schemas=False,
-                  description="The mixing maths of an epoxy seam. Every number is SI; every text is for people.")
+                  description=api.ABOUT, openapi_tags=[{"name": "moves", "description": api.ABOUT_MOVES}])
     app.include_router(api.router())
+    app.include_router(file_routes.router())
     api.add_handlers(app)
     first.begin()
     _add_pages(app, sites)
+    _add_reference(app, first)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
     app.add_middleware(Compressed)
@@ -62,6 +64,15 @@ def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:
 
     for screen, path, _ in PAGES:
         app.add_route(f"/{path}", endpoint_of(screen), methods=["GET", "HEAD"], name=screen, include_in_schema=False)
+
+
+def _add_reference(app: FastAPI, first: Site) -> None:
+    made = first.build.page(reference.page("../" + first.build.base))
+
+    def endpoint(request: Request) -> Response:
+        return sent(made, request, ASK_FIRST)
+
+    app.add_route("/" + reference.PATH, endpoint, methods=["GET", "HEAD"], include_in_schema=False)
 
 
 def differing(response: Response) -> Response:

@@ -6,7 +6,9 @@ from covemix.shared.forms import recall
 from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.written import reader
 
+from . import reference
 from .build import BUNDLE, Build
+from .headers import POLICY
 from .language import worker_name
 from .pages import PAGES, Pages
 
@@ -19,6 +21,7 @@ def export(folder: Path, build: Build | None = None) -> int:
     """
     build = build or Build()
     written = {f"{path}index.html": Pages(build).render(screen, policy=True).encode() for screen, path, _ in PAGES}
+    written[reference.PATH + "index.html"] = reference.page("../" + build.base, POLICY).encode()
     written["recalled.json"] = json.dumps(recall.as_data(reader(language=build.language))).encode()
     written["manifest.webmanifest"] = json.dumps(build.manifest()).encode()
     for name in LANGUAGES:

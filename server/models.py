@@ -1,13 +1,22 @@
 """Request and answer models, made from the engine's declarations: they describe, the engine decides."""
-from typing import Any
+from typing import Annotated, Any
 
 from covemix.shared.door import moves
+from covemix.shared.forms.choices import Phone
+from covemix.shared.forms.clock_times import Clock
 from covemix.shared.forms.declared import Input
-from covemix.shared.forms.inputs import UNITS_INPUT, Choice, Group, Pick
+from covemix.shared.forms.inputs import UNITS_INPUT, Amount, Choice, Group, Parts, Pick, Text
+from covemix.shared.words.texts import said
+from covemix.shared.words.units import from_si, to_si
 from covemix.shared.words.written import reader
-from pydantic import BaseModel, ConfigDict, Field, StrictFloat, create_model
+from pydantic import BaseModel, ConfigDict, Field, StrictFloat, WithJsonSchema, create_model
 
-Typed = StrictFloat | str | None  # strict: false is no 0
+from . import examples
+from .data import SHAPES
+from .data_names import COUNT, FLAG, KEY, NAMES, TEXT
+from .typed import SWITCHES, named, units_of
+
+Typed = StrictFloat | str | list[StrictFloat | str] | None  # strict: false is no 0
 FORBID = ConfigDict(extra="forbid")
 
 
@@ -22,7 +31,11 @@ class FieldError(BaseModel):
     """What one field can put right."""
 
     field: str = Field(description="Dotted path of the input, empty where no field is to blame", examples=["amount"])
-    message: str = Field(description="One sentence in the user's words")
+    message: str = Field(description="One sentence in the user's words", examples=["Amount: type a number above zero."])
+    allowed: list[str] = Field(default=[], description="What may stand there, where that is one of a few")
+    unit: str = Field(default="", description="The unit of low and high")
+    low: float | None = Field(default=None, description="The least that may stand there")
+    high: float | None = Field(default=None, description="The most that may stand there")
 
 
 class LineModel(BaseModel):
@@ -115,56 +128,149 @@ class RefusalModel(BaseModel):
 
 
 def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
-    """The body of a move: every input by name, as a number or as typed text."""
-    models = Models()
-    fields: dict[str, Any] = {"units": UNITS_INPUT.modelled(models, "units")}
+    """The body of a move: every input by name as typed text, and under each name with a unit as a number."""
+    return create_model(name.capitalize() + "Request", __config__=with_example(examples.BODIES[name]),
+                        **fields_of((UNITS_INPUT, *inputs), name, Models(), SWITCHES.get(name, "")))
+
+
+def with_example(body: dict) -> ConfigDict:
+    return ConfigDict(extra="forbid", json_schema_extra={"examples": [body]})
+
+
+def fields_of(inputs, owner: str, models: "Models", switch: str = "") -> dict[str, Any]:
+    """Every name that an object of these inputs may have. switch: the input that stands at "yes" there"""
+    fields: dict[str, Any] = {}
     for item in inputs:
-        fields[item.name] = item.modelled(models, name)
+        fields[item.name] = item.modelled(models, owner)
+        if item.name == switch:
+            fields[item.name] = models.choice(item, owner, "yes")
+        for name, unit in named(item).items():
+            fields[name] = models.with_unit(item, name, unit)
         for old in item.was:
-            fields[old] = (Typed, Field(default=None, deprecated=True, description=f"Older name of {item.name}"))
+            fields[old] = described(Typed, text_schema(item), f"Older name of {item.name}", deprecated=True)
         for extra in item.extra_names():
-            fields[extra] = (str | None, Field(default=None, description=_options(item)))
-    return create_model(name.capitalize() + "Request", __config__=FORBID, **fields)
+            options = [option[0] for option in item.options]
+            fields[extra] = described(str | None, one_of(options), f"What {item.name} is. One of: {_options(item)}",
+                                      default=options[0])
+    return fields
+
+
+def described(accepts, schema: dict, description: str, default: Any = None,
+              deprecated: bool = False) -> tuple[Any, Any]:
+    """A field that its description says more narrowly than pydantic takes it: the engine refuses, in its own words."""
+    def own(found: dict) -> None:
+        found.pop("default", None)
+        if default not in (None, ""):
+            found["default"] = default
+
+    return (Annotated[accepts | None, WithJsonSchema(or_null(schema))],
+            Field(default=None, description=description, json_schema_extra=own, deprecated=deprecated or None))
+
+
+def or_null(schema: dict) -> dict:
+    """A schema that takes null for what is not said."""
+    examples_ = {"examples": schema["examples"]} if "examples" in schema else {}
+    return {"anyOf": [schema, {"type": "null"}], **examples_}
+
+
+def one_of(options: list[str], first: str = "") -> dict:
+    return {"type": "string", "enum": options, "examples": [first or next(one for one in options if one)]}
+
+
+def text_schema(item: Input) -> dict:
+    """A text, as it is typed in the form."""
+    return {"type": "string", "examples": [examples.example(item)]} | (
+        {"maxLength": item.most} if isinstance(item, (Text, Phone)) and not isinstance(item, Clock) else {})
+
+
+def number_schema(item: Input, unit: str) -> dict:
+    """A number in a unit, within the limits of its input."""
+    if isinstance(item, Amount):
+        return {"type": "number", "exclusiveMinimum": 0,
+                "examples": [examples.number(item) if unit in ("g", "mL") else 0.24]}
+    own: str = item.unit  # type: ignore[attr-defined]
+    low, high = (_at(bound, own, unit) for bound in (item.low, item.high))  # type: ignore[attr-defined]
+    if isinstance(item, Parts):
+        return {"type": "array", "minItems": item.least, "maxItems": item.most,
+                "items": {"type": "number", "exclusiveMinimum": low, "maximum": high},
+                "examples": [examples.numbers(item, unit)]}
+    return {"type": "number", "exclusiveMinimum" if item.above else "minimum": low,  # type: ignore[attr-defined]
+            "maximum": high, "examples": [examples.number(item, unit)]}
+
+
+def _at(value: float, own: str, unit: str) -> float:
+    return value if unit == own else round(from_si(to_si(value, own), unit), 9)
 
 
 class Models:
     """What an input may be modelled as; each kind of input chooses (`Input.modelled`). owner: whose field it is."""
 
     def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
-        """A number, or text with its unit."""
-        about = item.about(reader())
-        example = about.get("default") or about.get("low")
-        return Typed, Field(default=None, description=_note(about),
-                            examples=[example] if example not in ("", None) else None)
+        """Text with its unit; a bare number too where the quantity has none."""
+        about, schema = item.about(reader()), text_schema(item)
+        if not units_of(item):
+            schema = {"anyOf": [number_schema(item, ""), schema], "examples": [
+                examples.numbers(item, "") if isinstance(item, Parts) else examples.number(item)]}
+        said_so = f"Default: {examples.example(item)}." if about.get("default") else ""
+        return described(Typed, schema, _note(about) + (" " + said_so if said_so else ""))
 
-    text = quantity  # a number is text too
-
-    def choice(self, item: Choice, owner: str) -> tuple[Any, Any]:
-        """One of a few words."""
+    def with_unit(self, item: Input, name: str, unit: str) -> tuple[Any, Any]:
+        """The same as a number in that unit."""
         about = item.about(reader())
-        return str | None, Field(default=None, description=_note(about) + " One of: " + _options(item),
-                                 examples=[about["default"]])
+        return described(Typed, number_schema(item, unit), f"{about['label']}, in {unit}: the same as {item.name}")
+
+    def text(self, item: Input, owner: str) -> tuple[Any, Any]:
+        """A few words."""
+        return described(Typed, text_schema(item), _note(item.about(reader())))
+
+    def choice(self, item: Choice, owner: str, stands: str = "") -> tuple[Any, Any]:
+        """One of a few words. stands: what it stands at where that is not its default"""
+        default = stands or ("" if item.follows else item.default)
+        options = [option[0] for option in item.options]
+        return described(Typed, one_of(options, default), _note(item.about(reader())) + " One of: " + _options(item),
+                         default=default)
 
     def record(self, item: Pick, owner: str) -> tuple[Any, Any]:
         """The name of a row, or an object with fields of its own; alike wherever that record is asked."""
-        return self._of_record(item.record) | str | None, Field(default=None, description=_note(item.about(reader())))
+        return self._of_record(item.record) | str | None, Field(
+            default=None, description=_note(item.about(reader())), json_schema_extra=self._row_of(item))
+
+    @staticmethod
+    def _row_of(item: Pick):
+        def own(found: dict) -> None:
+            found.pop("default", None)
+            found["examples"] = [examples.example(item)] if item.record.rows else [{}]
+            if item.default:
+                found["default"] = item.default
+            for one in found.get("anyOf", ()):
+                if one.get("type") == "string" and item.record.rows:
+                    one["enum"] = [row[0] for row in item.record.rows]
+
+        return own
 
     def rows(self, item: Group, owner: str) -> tuple[Any, Any]:
         """A list of objects."""
-        row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=FORBID,
-                           **{field.name: field.modelled(self, owner) for field in item.inner()})
+        example = examples.example(item)
+        row = create_model(owner.capitalize() + item.name.capitalize() + "Row", __config__=with_example(example[0]),
+                           **fields_of(item.inner(), owner, self))
+
+        def own(found: dict) -> None:
+            found.pop("default", None)
+            found["examples"] = [example]
+
         return list[row | None] | None, Field(  # type: ignore[valid-type]
-            default=None, description=_note(item.about(reader())), max_length=item.most)
+            default=None, description=_note(item.about(reader())), max_length=item.most, json_schema_extra=own)
 
     def _of_record(self, record) -> type[BaseModel]:
         if record.name not in RECORD_MODELS:
-            fields: dict[str, Any] = {field.name: field.modelled(self, record.name) for field in record.fields}
-            for field in record.fields:
-                for extra in field.extra_names():
-                    fields[extra] = (str | None, None)
-            rows = ", ".join(row[0] for row in record.rows)
-            fields["id"] = (str | None, Field(default=None, description="A built-in row to start from: " + rows))
-            RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=FORBID, **fields)
+            rows = [row[0] for row in record.rows]
+            fields = fields_of(record.fields, record.name, self)
+            fields["id"] = described(str | None, one_of(rows) if rows else {"type": "string", "examples": [""]},
+                                     "A built-in row to start from: " + ", ".join(rows))
+            example = {"id": rows[0]} if rows else {field.name: examples.example(field) for field in record.fields
+                                                    if examples.needed(field)}
+            RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=with_example(example),
+                                                      **fields)
         return RECORD_MODELS[record.name]
 
 
@@ -179,23 +285,77 @@ def _note(about: dict) -> str:
 def _limits(about: dict) -> str:
     if "low" not in about:
         return ""
-    return f"From {about['low']:g} to {about['high']:g} {about['unit']}, another unit may be typed behind the number."
+    unit = f" {about['unit']}" if about["unit"] else ""
+    return f"From {about['low']:g} to {about['high']:g}{unit}." + (" Another unit may be typed." if unit else "")
 
 
 def _options(item: Input) -> str:
-    return ", ".join(f"{option[0]} ({option[1]})" for option in item.options)
+    return ", ".join(f"{option[0] or chr(34) * 2} ({said(option[1], reader())})" for option in item.options)
 
 
 def query_parameters(inputs: tuple[Input, ...]) -> list[dict]:
     """The same inputs as query parameters with dotted names, as a link carries them."""
-    named = [one for item in (UNITS_INPUT, *inputs) for one in item.parameters(item.name)]
-    return [{"name": name, "in": "query", "required": False, "description": item.about(reader())["label"],
-             "schema": {"type": "string"}} for name, item in named]
+    found = []
+    for name, item in [pair for one in (UNITS_INPUT, *inputs) for pair in one.parameters(one.name)]:
+        before, _, last = name.rpartition(".")
+        label = item.about(reader())["label"]
+        found.append(parameter(name, label, query_schema(item, last)))
+        if last == item.name:
+            for own, unit in named(item).items():
+                schema = {"type": "string", "examples": [", ".join(f"{one:g}" for one in examples.numbers(item, unit))]
+                          } if isinstance(item, Parts) else number_schema(item, unit)
+                found.append(parameter(f"{before}.{own}" if before else own, f"{label}, in {unit}", schema))
+    return found
+
+
+def parameter(name: str, description: str, schema: dict) -> dict:
+    return {"name": name, "in": "query", "required": False, "description": description, "schema": schema}
+
+
+def query_schema(item: Input, name: str) -> dict:
+    """The schema of a text of a link; an empty one is nothing said."""
+    if name in item.extra_names() or isinstance(item, Choice):
+        options = [option[0] for option in item.options]
+        return one_of(options if "" in options else [*options, ""])
+    if isinstance(item, Pick):
+        return {"type": "string", "examples": [examples.example(item)]}
+    return text_schema(item)
 
 
 def answer_model(name: str) -> type[AnswerModel]:
     """What a move answers."""
-    return SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
+    base = SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
+    return create_model(called(name) + "Answer", __base__=base, data=(
+        data_model(name), Field(description="The same as named values in SI, unrounded; null where nothing is known")))
+
+
+def called(name: str) -> str:
+    """A move as its models are called.
+
+    >>> called("own_rates")
+    'OwnRates'
+    """
+    return "".join(word.capitalize() for word in name.split("_"))
+
+
+def data_model(name: str) -> type[BaseModel]:
+    """The data of a move's answer."""
+    singles, tables = SHAPES[name]
+    fields: dict[str, Any] = {one: named_value(one) for one in singles.split()}
+    for table, columns in tables.items():
+        own: dict[str, Any] = {one: named_value(one) for one in columns.split()}
+        row = create_model(called(name) + called(table) + "Data", __config__=FORBID, **own)
+        fields[table] = (list[row], Field(description=f"Rows: {columns.replace(' ', ', ')}"))  # type: ignore[valid-type]
+    return create_model(called(name) + "Data", __config__=FORBID, **fields)
+
+
+def named_value(name: str) -> tuple[Any, Any]:
+    """A name of an answer's data."""
+    unit, meaning = NAMES[name]
+    kind = bool if unit == FLAG else str if unit in (TEXT, KEY) else int if unit == COUNT else float
+    plain_unit = unit.removesuffix(" difference")
+    return kind | None, Field(description=f"{meaning} [{unit}]", json_schema_extra=(
+        {} if unit in (TEXT, KEY, FLAG) else {"x-unit": "1" if unit == COUNT else plain_unit}))
 
 
 def request_models() -> dict[str, type[BaseModel]]:

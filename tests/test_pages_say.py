@@ -127,7 +127,7 @@ def test_each_request_that_is_printed_is_answered(page, path):
 @pytest.mark.parametrize("page, method, path", [(page, *found) for page, found in named(r"^(GET|POST) (/api/\S+)")])
 def test_each_route_that_is_named_is_one(page, method, path):
     asked = path.replace("<move>", "ratio").replace("?...", "?amount=240")
-    typed = {"amount": "240"} if asked.endswith("ratio") else {}
+    typed = {"amount": "240 g"} if asked.endswith("ratio") else {}
     got = TestClient(house.app()).request(method, asked, **({"json": typed} if method == "POST" else {}))
     assert got.status_code == 200
 

@@ -75,15 +75,17 @@ def test_all_errors_are_told_at_once_in_the_order_of_the_form(client):
 
 def test_a_link_and_a_body_give_the_same_answer(client):
     link = client.get("/api/measure?system.by_weight=100:30&amount=200&readings.0.shown=150").json()
-    body = client.post("/api/measure", json={"system": {"by_weight": "100:30"}, "amount": 200,
-                                             "readings": [{"shown": "150"}]}).json()
+    body = client.post("/api/measure", json={"system": {"by_weight": "100:30"}, "amount": "200 g",
+                                             "readings": [{"shown_kg": 0.15}]}).json()
+    assert link.pop("understood") == [["amount", "200 g"], ["readings.0.shown", "150 g"]]
+    assert body.pop("understood") == []
     assert link == body
     assert link["lines"]
 
 
 def test_a_number_that_could_be_read_in_two_ways_is_echoed(client):
     told = client.get("/api/heat", params={"air": "25", "batch": "1,500 g"}).json()["understood"]
-    assert told == [["batch", "1.5 g (decimals after the comma). For thousands type 1500."]]
+    assert told == [["batch", "1.5 g (decimals after the comma). For thousands type 1500."], ["air", "25 °C"]]
 
 
 def test_an_exception_of_ours_shows_nothing_of_itself(client, monkeypatch):

@@ -79,7 +79,7 @@ def names():
     return [row.name for row in MOVES]
 
 
-def answer(name, tree, memo=None, language="en"):
+def answer(name, tree, memo=None, language="en", read=None):
     """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
 
     understood: [[field, text], ...], how a number was read that could be read in two ways.
@@ -87,9 +87,10 @@ def answer(name, tree, memo=None, language="en"):
     answer goes next: [{"label", "screen", "pairs"}], the pairs being what it fills in there, and sift(lines, values),
     which lines are shown once they are text.
     memo: the `Memo` of whoever asks again and again; language: of `languages.LANGUAGES`, in which it is said
+    read: (values, errors) where they are known
     """
     asked = module(name)
-    values, errors = inputs.read(asked.INPUTS, tree, memo)
+    values, errors = read or inputs.read(asked.INPUTS, tree, memo)
     who = reader(values["units"], language)
     found = _answered(asked, values, errors, who)
     found["understood"] = understood(values, who)

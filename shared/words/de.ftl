@@ -3574,6 +3574,7 @@ kit-page =
     .add = Hinzufügen
     .unread = Gespeichert, aber hier nicht lesbar
     .log = Protokoll der Ansätze
+    .reference = Aus einem Programm nutzen
     .phone = Dieses Telefon
     .no-scripts = Skripte einschalten, um auf diesem Telefon zu speichern. Hier eines ausprobieren.
 setting-hand = Bedienhand

@@ -3687,11 +3687,13 @@ editor-keep = Save
 row-up = Up
 row-down = Down
 row-remove = Remove
+# reference: a link to a page for people who write programs
 kit-page =
   .none = Nothing of your own yet. Until then every screen uses typical values, some not verified.
   .add = Add
   .unread = Saved, but cannot be read here
   .log = Poured batches: the log
+  .reference = Use from a program
   .phone = This phone
   .no-scripts = Switch scripts on to keep your own things on this phone. You can try one here.
 setting-hand = Hand for the keys

@@ -1,0 +1,190 @@
+"""File routes: `/api/<move>/<file>`: a table as CSV, a drawing as SVG, spreaders as DXF, a day as iCalendar.
+
+The ending of the file says which; without one, the `Accept` of the request does.
+"""
+import json
+from datetime import UTC, date, datetime
+from typing import Any
+
+from covemix.shared.door import moves
+from covemix.shared.forms import links
+from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.words.units import METRIC
+from fastapi import APIRouter, Request
+from fastapi.concurrency import run_in_threadpool
+from fastapi.exceptions import RequestValidationError
+from pydantic import BaseModel, ValidationError
+from starlette.exceptions import HTTPException
+from starlette.responses import Response
+
+from . import calendars, files
+from .api import NOT_JSON, REFUSALS, Reply, asked, doubled, refusal, refusals, sealed, spoken, too_many, worked_out
+from .data import SHAPES
+from .language import of_program
+from .models import RefusalModel, request_models
+from .typed import Taken, switched_on
+
+TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics": "text/calendar",
+         "json": "application/json"}
+DAY = "date"  # beside the inputs of a move: the day of a calendar
+TRUE_SIZE = ("spreader",)  # moves whose drawings are in millimetres
+ABOUT = ("`<table>.csv` for each table of the move's data, `<drawing>.svg` for each of its drawings (by its name), "
+         "`templates.dxf` of the spreader, `calendar.ics` of plan, cure (both with `date`, as 2026-06-01) and pot. "
+         "Numbers in a CSV have the decimal mark of `Accept-Language`.")
+REFUSED: dict[int | str, dict] = {**REFUSALS, 404: {"model": RefusalModel, "description": "There is no such file"}}
+FOUND: dict[int | str, dict] = {200: {"description": "The file", "content": {kind: {"schema": {"type": "string"}}
+                                                                     for kind in TYPES.values()}}}
+EXAMPLE = {"kind": "inside", "thickness_mm": 6}
+BODY = {"required": True, "content": {"application/json": {
+    "schema": {"type": "object", "description": "As of the move itself, a calendar's `date` beside it",
+               "examples": [EXAMPLE]}}}}
+QUERY = [{"name": "values", "in": "query", "required": False, "style": "form", "explode": True,
+          "description": "The values of a link: dotted names, typed text",
+          "schema": {"type": "object", "additionalProperties": {"type": "string"}, "examples": [EXAMPLE]}}]
+
+
+def router() -> APIRouter:
+    """Routes for the files of every move."""
+    found = APIRouter(prefix="/api", tags=["moves"])
+    found.add_api_route("/{move}/{file}", of_link, methods=["GET"], operation_id="file_of_link",
+                        summary="A file of a link", description=ABOUT, response_class=Response,
+                        responses={**FOUND, 422: REFUSED[422], 404: REFUSED[404]},
+                        openapi_extra={"parameters": QUERY})
+    found.add_api_route("/{move}/{file}", of_link, methods=["HEAD"], include_in_schema=False)
+    found.add_api_route("/{move}/{file}", of_body, methods=["POST"], operation_id="file", summary="A file",
+                        description=ABOUT, responses={**FOUND, **REFUSED}, response_class=Response,
+                        openapi_extra={"requestBody": BODY})
+    return found
+
+
+def of_link(move: str, file: str, request: Request) -> Response:
+    """The file for the values of a link."""
+    _known(move)
+    language, pairs = of_program(request), request.query_params.multi_items()
+    days = [text for name, text in pairs if name == DAY]
+    pairs, errors = asked(move, [pair for pair in pairs if pair[0] != DAY], language)
+    if errors:
+        return refusals(errors)
+    tree = links.tree(pairs)
+    if not sealed(request.query_params.multi_items()):
+        tree = switched_on(move, tree)
+    return _made(move, file, request, tree, None, days[0] if days else "")
+
+
+async def of_body(move: str, file: str, request: Request) -> Response:
+    """The file for an object."""
+    _known(move)
+    body = await request.body()
+    if not request.headers.get("content-type", "").startswith("application/json"):
+        return refusal("", NOT_JSON)
+    return await run_in_threadpool(_of_body, move, file, request, body)
+
+
+def _of_body(move: str, file: str, request: Request, body: bytes) -> Response:
+    try:
+        sent = json.loads(body)
+    except (ValueError, RecursionError):
+        return refusal("", NOT_JSON)
+    if not isinstance(sent, dict) or too_many(body):
+        return refusal("", "a JSON object of the move's inputs is expected")
+    if doubled(body):
+        return refusal(doubled(body)[:80], "given twice in one object")
+    day = sent.pop(DAY, "")
+    try:
+        typed: BaseModel = _models()[move].model_validate_json(json.dumps(sent))
+    except ValidationError as wrong:
+        raise RequestValidationError([{**one, "loc": ("body", *one["loc"])} for one in wrong.errors()]) from None
+    taken_from = typed.model_dump(exclude_none=True)
+    taken = Taken((UNITS_INPUT, *moves.module(move).INPUTS), taken_from, taken_from.get("units", METRIC))
+    return _made(move, file, request, switched_on(move, taken.tree), taken, day)
+
+
+MODELS: dict[str, type[BaseModel]] = {}
+
+
+def _models() -> dict[str, type[BaseModel]]:
+    if not MODELS:
+        MODELS.update(request_models())
+    return MODELS
+
+
+def _known(move: str) -> None:
+    if move not in moves.names():
+        raise HTTPException(404)
+
+
+def _made(move: str, file: str, request: Request, tree: dict, taken: Taken | None, day: Any) -> Response:
+    language = of_program(request)
+    name, _, ending = file.rpartition(".")
+    if not name:
+        name, ending = file, _wanted(request.headers.get("accept", ""))
+    if not _is_there(move, name, ending):
+        raise HTTPException(404)
+    days = None
+    if ending == "ics" and move in calendars.NEEDS_DAY:
+        days = _day(day)
+        if days is None:
+            return refusal(DAY, "say the day, as 2026-06-01")
+    answer, values, errors = worked_out(move, tree, language, taken)
+    if errors:
+        return spoken(refusals(errors), language)
+    if ending == "ics" and move == "cure" and values["mixed_at"] is None:
+        return refusal("mixed_at", "say when it was mixed, as 14:30")
+    made = _file(move, name, ending, answer, values, language, days)
+    if made is None:
+        raise HTTPException(404)
+    return _named(made, f"{move}-{name}.{ending}", ending, language)
+
+
+def _is_there(move: str, name: str, ending: str) -> bool:
+    if ending in ("csv", "json"):
+        return name in SHAPES[move][1]
+    if ending == "ics":
+        return name == "calendar" and move in calendars.KINDS
+    if ending == "dxf":
+        return (move, name) == ("spreader", "templates")
+    return ending == "svg"
+
+
+def _file(move: str, name: str, ending: str, answer: dict, values: dict, language: str, day: date | None) -> str | None:
+    if ending == "csv":
+        return files.csv(answer["data"][name], SHAPES[move][1][name].split(), language)
+    if ending == "json":
+        return json.dumps({name: answer["data"][name]}, ensure_ascii=False)
+    if ending == "dxf":
+        found = moves.module("spreader").reckoned(values)
+        return files.dxf(found.height, [(one.radius, one.top, one.centre) for one in found.templates])
+    if ending == "ics":
+        return calendars.calendar(calendars.KINDS[move](day, answer, values), datetime.now(UTC))
+    drawing = next((one for one in answer["figures"] if one["name"] == name), None)
+    return None if drawing is None else files.svg(drawing, move in TRUE_SIZE)
+
+
+def _wanted(accept: str) -> str:
+    """The ending of the first kind that an Accept header names.
+
+    >>> _wanted("text/csv;q=0.9"), _wanted("image/svg+xml, */*"), _wanted("*/*")
+    ('csv', 'svg', 'json')
+    """
+    for one in accept.split(","):
+        kind = one.partition(";")[0].strip().lower()
+        for ending, own in TYPES.items():
+            if kind == own:
+                return ending
+    return "json"
+
+
+def _day(text: Any) -> date | None:
+    try:
+        return date.fromisoformat(text) if isinstance(text, str) and len(text) == 10 else None
+    except ValueError:
+        return None
+
+
+def _named(text: str, name: str, ending: str, language: str) -> Response:
+    if ending == "json":
+        return spoken(Reply(json.loads(text)), language)
+    kind = TYPES[ending] + ("; charset=utf-8" if ending in ("csv", "ics") else "")
+    return Response(text.encode(), media_type=kind, headers={
+        "Content-Disposition": f'attachment; filename="{name}"', "Content-Language": language,
+        "Vary": "Accept, Accept-Language"})

@@ -1,0 +1,216 @@
+"""Files: each is opened by a reader that is not ours, and says what the answer says."""
+import csv
+import io
+import xml.etree.ElementTree as ElementTree
+from datetime import datetime
+
+import ezdxf
+import house
+import icalendar
+import pandas
+import pymupdf
+import pytest
+from covemix.server import examples, files
+from covemix.server.calendars import folded
+from covemix.server.data import SHAPES
+from covemix.shared.door import handover
+from ezdxf import bbox
+from starlette.testclient import TestClient
+
+GERMAN = {"accept-language": "de"}
+POINT = 72 / 25.4  # of a millimetre
+
+
+@pytest.fixture(scope="module")
+def client():
+    with TestClient(house.app()) as client:
+        yield client
+
+
+def got(client, path, body=None, headers=None):
+    move = path.split("/")[2]
+    response = client.post(path, json=examples.BODIES[move] if body is None else body, headers=headers or {})
+    assert response.status_code == 200, response.text
+    return response
+
+
+def table(text, between, decimal):
+    return pandas.read_csv(io.StringIO(text.removeprefix("\ufeff")), sep=between, decimal=decimal)
+
+
+@pytest.mark.parametrize(("headers", "between", "decimal"), [({}, ",", "."), (GERMAN, ";", ",")])
+@pytest.mark.parametrize(("move", "name"), [("boat", "shopping"), ("boat", "cuts"), ("plan", "batches"),
+                                            ("plan", "steps"), ("cure", "windows"), ("heat", "curve")])
+def test_a_table_opens_with_its_numbers_as_numbers_in_either_country(client, move, name, headers, between, decimal):
+    response = got(client, f"/api/{move}/{name}.csv", headers=headers)
+    assert response.headers["content-type"] == "text/csv; charset=utf-8"
+    assert response.content.startswith(b"\xef\xbb\xbf") and response.text.count("\r\n") == response.text.count("\n")
+    rows = client.post(f"/api/{move}", json=examples.BODIES[move], headers=headers).json()["data"][name]
+    read = table(response.text, between, decimal)
+    assert len(read) == len(rows) > 0
+    for column in SHAPES[move][1][name].split():
+        heading = next(head for head in read.columns if head.split(" [")[0] == column)
+        told = [row[column] for row in rows]
+        if any(isinstance(one, float) for one in told):
+            assert heading.endswith("]") and heading.split(" [")[1][:-1] in ("kg", "m", "m3", "kg/m2", "s", "K")
+            known = [one is not None for one in told]
+            assert list(read[heading].notna()) == known
+            assert list(read[heading].dropna()) == pytest.approx([one for one in told if one is not None], rel=1e-8)
+
+
+@pytest.mark.parametrize("name", ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", 'a "b", c;d'])
+def test_no_cell_is_a_formula_and_every_name_comes_back_whole(client, name):
+    body = {"joints": [{"name": name, "thickness_mm": 6, "length_m": 2}]}
+    text = got(client, "/api/boat/joints.csv", body).text.removeprefix("\ufeff")
+    (row,) = csv.DictReader(io.StringIO(text))
+    own = name.strip()
+    assert row["joint"] == ("'" + own if own[:1] in "=+-@" else own)
+    assert float(row["length [m]"]) == 2
+    negative = files.csv([{"against_label": -0.2}], ["against_label"])
+    assert negative.splitlines()[1] == "-0.2", "a number below nought is no formula"
+
+
+def test_a_number_is_never_written_with_an_exponent_or_a_third_mark():
+    rows = [{"volume": value} for value in (1e-9, 1234567.891, 0.1 + 0.2, 1e15)]
+    assert files.csv(rows, ["volume"], "de").split("\r\n")[1:-1] == [
+        "0,000000001", "1234567,89", "0,3", "1000000000000000"]
+
+
+def test_accept_says_what_an_address_without_an_ending_is(client):
+    body = examples.BODIES["boat"]
+    text = got(client, "/api/boat/cuts.csv").text
+    assert got(client, "/api/boat/cuts", body, {"accept": "text/csv"}).text == text
+    rows = client.post("/api/boat", json=body).json()["data"]["cuts"]
+    assert got(client, "/api/boat/cuts", body).json() == {"cuts": rows}
+    section = got(client, "/api/joint/section", headers={"accept": "image/svg+xml"})
+    assert section.headers["content-type"] == "image/svg+xml"
+
+
+def test_a_link_gives_the_same_file_and_a_broken_one_none(client):
+    link = handover.handed("joint", [["thickness", "9 mm"]])["link"]
+    assert client.get("/api/joint/tapes.csv", params=link).text == got(
+        client, "/api/joint/tapes.csv", {"thickness_mm": 9}).text
+    assert client.get("/api/joint/tapes.csv?thicknes=9").status_code == 422
+    assert client.head("/api/joint/tapes.csv").status_code == 200
+    cut = [[name, "3 mm" if name == "thickness" else text] for name, text in link]
+    assert client.get("/api/joint/tapes.csv", params=cut).status_code == 422
+
+
+@pytest.mark.parametrize(("path", "body", "status"), [
+    ("/api/nothing/parts.csv", {}, 404), ("/api/joint/nothing.csv", {}, 404), ("/api/joint/nothing.svg", {}, 404),
+    ("/api/joint/coves.xlsx", {}, 404), ("/api/joint/calendar.ics", {}, 404), ("/api/boat/templates.dxf", {}, 404),
+    ("/api/joint/coves.csv", {"thickness": 6}, 422), ("/api/joint/coves.csv", {"thicknes_mm": 6}, 422),
+    ("/api/joint/coves.csv", [], 422), ("/api/plan/calendar.ics", examples.BODIES["plan"], 422),
+    ("/api/cure/calendar.ics", {"air_degC": 18, "date": "2026-06-01"}, 422),
+    ("/api/plan/calendar.ics", {**examples.BODIES["plan"], "date": "2026-02-30"}, 422),
+])
+def test_what_there_is_no_file_of_is_refused_in_the_one_shape(client, path, body, status):
+    response = client.post(path, json=body)
+    assert response.status_code == status
+    assert response.json()["errors"][0]["message"] and response.json()["lines"] == []
+    doubled = client.post("/api/joint/coves.csv", content=b'{"thickness_mm": 6, "thickness_mm": 9}',
+                          headers={"content-type": "application/json"})
+    assert doubled.status_code == 422
+
+
+def test_the_spreader_is_measured_in_its_dxf(client):
+    """By ezdxf: a half circle of the radius that was asked for below three straight sides, millimetres, true arcs."""
+    text = got(client, "/api/spreader/templates.dxf", {"radii_mm": [10, 15.5, 20]}).text
+    drawing = ezdxf.read(io.StringIO(text))
+    assert drawing.header["$INSUNITS"] == 4 and not drawing.audit().errors
+    arcs, lines = drawing.modelspace().query("ARC"), drawing.modelspace().query("LINE")
+    assert [arc.dxf.radius for arc in arcs] == [10, 15.5, 20] and len(lines) == 9
+    for place, arc in enumerate(arcs):
+        assert (arc.dxf.start_angle, arc.dxf.end_angle) == (180, 360)
+        box = bbox.extents([arc, *lines[3 * place:3 * place + 3]], fast=False)
+        assert box.size.x == pytest.approx(2 * arc.dxf.radius, abs=1e-6)
+        assert box.extmin.y == pytest.approx(arc.dxf.center.y - arc.dxf.radius, abs=1e-3)
+        ends = [one for line in lines[3 * place:3 * place + 3] for one in (line.dxf.start, line.dxf.end)]
+        for end in (arc.start_point, arc.end_point):  # the outline closes
+            assert min(end.distance(one) for one in ends) < 1e-6
+    boxes = [bbox.extents([arc]) for arc in arcs]
+    assert not any(one.has_intersection(two) for one in boxes for two in boxes if one is not two)
+
+
+def test_the_spreader_is_measured_in_its_svg(client):
+    """By MuPDF: the sheet is A4, the bar 100 mm, and each template as wide as its radius twice, on paper."""
+    data = got(client, "/api/spreader/template_a4.svg").content
+    root = ElementTree.fromstring(data)
+    assert (root.get("width"), root.get("height"), root.get("viewBox")) == ("210mm", "297mm", "0 0 210 297")
+    with pymupdf.open(stream=data, filetype="svg") as picture:
+        page = pymupdf.open("pdf", picture.convert_to_pdf())[0]
+    scale = page.rect.width / 210
+    assert page.rect.height / page.rect.width == pytest.approx(297 / 210, rel=1e-3)
+    widths = sorted(round(one["rect"].width / scale, 1) for one in page.get_drawings())
+    assert {20.0, 30.0, 40.0, 100.0} <= set(widths)
+
+
+@pytest.mark.parametrize(("move", "name"), [("joint", "section"), ("boat", "cut_t_1"), ("heat", None), ("plan", None)])
+def test_a_drawing_is_a_picture_with_all_its_shapes(client, move, name):
+    drawings = client.post(f"/api/{move}", json=examples.BODIES[move]).json()["figures"]
+    drawing = next(one for one in drawings if name in (None, one["name"]))
+    data = got(client, f"/api/{move}/{drawing['name']}.svg").content
+    root = ElementTree.fromstring(data)
+    space = "{http://www.w3.org/2000/svg}"
+    assert root.findtext(f"{space}title") == drawing["title"] and root.findtext(f"{space}desc") == drawing["told"]
+    texts = [one.text for one in root.iter(f"{space}text")]
+    told = [text for shape in drawing["shapes"] for text in shape.get("texts", [shape.get("text")]) if text]
+    assert texts == told
+    with pymupdf.open(stream=data, filetype="svg") as picture:
+        assert picture[0].get_pixmap().color_count() > 1
+
+
+def events(response):
+    assert response.headers["content-type"] == "text/calendar; charset=utf-8"
+    read = icalendar.Calendar.from_ical(response.text)
+    assert read["version"] == "2.0" and read["prodid"]
+    for line in response.text.split("\r\n"):
+        assert len(line.encode()) <= 75 and "\n" not in line
+    found = list(read.walk("VEVENT"))
+    assert len({one["uid"] for one in found}) == len(found)
+    assert all(one["dtstamp"] for one in found)
+    return found
+
+
+def test_a_planned_day_is_read_back_from_its_calendar(client):
+    body = {**examples.BODIES["plan"], "date": "2026-06-01"}
+    told = client.post("/api/plan", json=examples.BODIES["plan"]).json()
+    found = events(got(client, "/api/plan/calendar.ics", body))
+    assert len(found) == told["data"]["batch_count"]
+    for one, batch in zip(found, told["data"]["batches"], strict=True):
+        begins, ends = one.decoded("dtstart"), one.decoded("dtend")
+        midnight = datetime(2026, 6, 1)
+        assert begins.tzinfo is None and 0 <= (begins - midnight).total_seconds() - batch["start"] < 60
+        assert 0 <= (ends - midnight).total_seconds() - batch["end"] < 60
+        line = next(one for one in told["lines"] if one["name"] == f"batch_{batch['batch']}")
+        assert str(one["summary"]) == line["label"] and line["text"] in str(one["description"])
+
+
+def test_the_windows_of_a_cure_open_late_and_close_early(client):
+    body = {**examples.BODIES["cure"], "date": "2026-06-01"}
+    told = client.post("/api/cure", json=examples.BODIES["cure"]).json()["data"]["windows"]
+    found = events(got(client, "/api/cure/calendar.ics", body))
+    known = [one for one in told if one["from"] is not None]
+    assert len(found) == len(known) > 2
+    mixed = datetime(2026, 6, 1, 14, 30)
+    for one, window in zip(found, known, strict=True):
+        assert 0 <= (one.decoded("dtstart") - mixed).total_seconds() - window["from"] < 60
+        if window["to"] is None:
+            assert "dtend" not in one
+        else:
+            assert 0 <= window["to"] - (one.decoded("dtend") - mixed).total_seconds() < 60
+
+
+def test_a_running_pot_rings_in_universal_time(client):
+    body = {**examples.BODIES["pot"], "batch": "Keel, bow; port", "steps": [{"name": "Fill", "minute_min": 10}]}
+    over, step = events(got(client, "/api/pot/calendar.ics", body))
+    assert over.decoded("dtstart").timestamp() == 1_700_001_500 and str(over["summary"]) == "Keel, bow; port"
+    assert step.decoded("dtstart").timestamp() == 1_700_000_600 and str(step["summary"]) == "Fill"
+    assert all(len(one.walk("VALARM")) == 1 for one in (over, step))
+
+
+def test_a_long_line_is_folded_between_letters():
+    text = "SUMMARY:" + "Kiel – Öse 🛶 " * 20
+    pieces = folded(text).split("\r\n")
+    assert "".join(piece[1:] if place else piece for place, piece in enumerate(pieces)) == text
+    assert all(len(piece.encode()) <= 75 for piece in pieces)
