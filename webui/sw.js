@@ -5,7 +5,7 @@ const t = sentencesOf(() => BUILD.language);
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const SUM = "Covemix-Sum"; // a page, or a script of later, is made here, of the bundle: what it was is kept with it
-const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
+const FOR_PROGRAMS = /^(api\/|openapi\.json$|health$)/; // never answered with a page
 // A newer build that waits is offered where the page itself cannot offer it.
 const NEWER = `<p hidden>${t("lost-newer")}
 <button style="font:inherit;min-height:48px;padding:0 1em">${t("update-now")}</button></p>
