@@ -84,7 +84,7 @@ class Authority:
         signing = serialization.load_pem_private_key((self.folder / SIGNER).read_bytes(), None)
         assert isinstance(signing, ec.EllipticCurvePrivateKey)
         key = ec.generate_private_key(ec.SECP256R1())
-        builder = _certificate(_called(str(names[0].value)), self.signer.subject, key, signing, days)
+        builder = _certificate(_called("Covemix server"), self.signer.subject, key, signing, days)
         leaf = (builder.add_extension(x509.SubjectAlternativeName(names), critical=False)
                 .add_extension(x509.ExtendedKeyUsage([ExtendedKeyUsageOID.SERVER_AUTH]), critical=False)
                 .sign(signing, hashes.SHA256()))
@@ -137,7 +137,6 @@ def write(path: Path, body: bytes) -> None:
 def _certificate(subject: x509.Name, issuer: x509.Name, key: ec.EllipticCurvePrivateKey,
                  signing: ec.EllipticCurvePrivateKey, days: float, depth: int | None = None) -> x509.CertificateBuilder:
     """depth: how many signers may stand below it; None of a leaf. It begins a day ago: a phone's clock may be behind.
-
     """
     now, signs = datetime.datetime.now(datetime.UTC), depth is not None
     usage = x509.KeyUsage(digital_signature=not signs, key_cert_sign=signs, crl_sign=signs, content_commitment=False,

@@ -2,6 +2,7 @@
 import argparse
 import asyncio
 import contextlib
+import logging
 import os
 import socket
 import ssl
@@ -53,12 +54,22 @@ def run(listener: socket.socket, given: argparse.Namespace, ready: str, **secure
     """Serve the app on a socket. ready: what is said once it answers."""
     made = create_app()
     app = Prefixed(made, given.root_path) if given.root_path else made
-    server = uvicorn.Server(config(Logged(app, say) if given.log else app, **secure))
-    say(ready)
+    server = Said(config(Logged(app, say) if given.log else app, **secure))
+    server.ready = ready
     begun = time.monotonic()
     made.state.first.told(lambda worker: say(_kept(worker, time.monotonic() - begun)))
     with contextlib.suppress(KeyboardInterrupt):
         server.run(sockets=[listener])
+
+
+class Said(uvicorn.Server):
+    """A server that says when it listens."""
+
+    ready = ""
+
+    async def startup(self, sockets: list[socket.socket] | None = None) -> None:
+        await super().startup(sockets=sockets)
+        say(self.ready)
 
 
 def _kept(worker: Future, seconds: float) -> str:
@@ -68,12 +79,19 @@ def _kept(worker: Future, seconds: float) -> str:
 
 
 def config(app, **more) -> uvicorn.Config:
-    """How the app is served: nothing that names a reader is written, and nobody holds a connection with half a request.
-
+    """How the app is served: nothing that names a reader is written, and half a request holds no connection.
     """
+    logging.getLogger("uvicorn.error").addFilter(_tells)
     asyncio.constants.SSL_HANDSHAKE_TIMEOUT = WHOLE  # type: ignore[attr-defined]  # uvicorn hands on none of its own
     return uvicorn.Config(app, http=Timed, ws="none", log_level="warning", access_log=False, server_header=False,
                           date_header=False, timeout_graceful_shutdown=LAST, **more)
+
+
+def _tells(record: logging.LogRecord) -> bool:
+    """That the last requests were not waited for is no error."""
+    why = (record.exc_info or (None,))[0]
+    return "timeout graceful shutdown exceeded" not in record.msg and not (
+        why is not None and issubclass(why, asyncio.CancelledError))
 
 
 def fits(certificate: Path, key: Path) -> None:

@@ -190,6 +190,8 @@ const page = async (event) => {
   const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
   const kept = wanted === "text" ? undefined : await made(cache, path);
   if (!kept) event.waitUntil(bringBack(cache));
+  // without its slash it stands at another depth, and what it names is not found from there
+  if (kept && !/\/(index\.html)?$/.test(url.pathname)) return Response.redirect(new URL(path + url.search, scope));
   if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
   return kept ?? fetch(request).catch(async () => (
     (await cache.match(scope)) ? Response.redirect(scope) : lostPage(GONE)));

@@ -30,6 +30,14 @@ KEPT = """navigator.serviceWorker.ready.then(async (kept) => {
 })"""
 
 
+class Told(dict):
+    """What was seen, said as it is seen: who waits knows where it stands."""
+
+    def __setitem__(self, what, was):
+        print(f"{what}: {was}", file=sys.stderr, flush=True)
+        super().__setitem__(what, was)
+
+
 class Shop:
     """The laptop."""
 
@@ -90,7 +98,7 @@ def seen(room: Path, certutil: str):
     database = home / ".pki" / "nssdb"
     database.mkdir(parents=True)
     subprocess.run([certutil, "-N", "--empty-password", "-d", f"sql:{database}"], check=True)
-    found, shop = {}, Shop(folder)
+    found, shop = Told(), Shop(folder)
     terminal = shop.start()
     bring = re.search(r"open (http://\S+)", terminal)[1]
     found["page"] = bring
@@ -115,8 +123,9 @@ def seen(room: Path, certutil: str):
                 "".join(re.findall(r"^  ((?:[0-9A-F]{2} ?)+)$", terminal, re.M)).replace(" ", "").lower()}
         found["one fingerprint on file, page and terminal"] = len(sums) == 1
         found["finds the name"] = page.evaluate("document.querySelector('img').naturalWidth > 0")
-        by_name, by_address = (page.get_by_role("link", name=f"https://{host}:{PORT}/", exact=True).get_attribute("href")
-                               for host in (NAME, ADDRESS))
+        by_name, by_address = (
+            page.get_by_role("link", name=f"https://{host}:{PORT}/", exact=True).get_attribute("href")
+            for host in (NAME, ADDRESS))
         found["untrusted"] = opened(phone, by_name)
         phone.close()
 
@@ -150,8 +159,10 @@ def seen(room: Path, certutil: str):
         found["another leaf"] = (folder / authority.LEAF).read_bytes() != first[1]
         page = phone.new_page()
         page.goto(by_name)
-        found["renewed: over the wire"] = page.evaluate("fetch('health', { cache: 'no-store' }).then((r) => r.status)")
-        found["renewed: updates"] = page.evaluate("navigator.serviceWorker.ready.then((r) => r.update()).then(() => true)")
+        found["renewed: over the wire"] = page.evaluate(
+            "fetch('health', { cache: 'no-store' }).then(({ status }) => status)")
+        found["renewed: updates"] = page.evaluate(
+            "navigator.serviceWorker.ready.then((kept) => kept.update()).then(() => true)")
         page.close()
         shop.stop()
 
