@@ -27,7 +27,7 @@ from .thread_memo import thread_memo
 
 # screen, path below the app's root, heading
 PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
-    ("pour", ""), ("joint", "joint/"), ("boat", "boat/"), ("spreader", "spreader/"), ("clock", "clock/"),
+    ("pour", ""), ("joint", "joint/"), ("surface", "surface/"), ("boat", "boat/"), ("spreader", "spreader/"), ("clock", "clock/"),
     ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"), ("safety", "safety/"),
     ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}

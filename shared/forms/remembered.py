@@ -8,8 +8,8 @@ from .declared import plain
 from .inputs import Number
 
 
-def remembered(keys, name, label, unit, low, high, before="", **more):
-    """The number of one row, or of several added up. before: a sentence ahead of mark and range.
+def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more):
+    """The number of one row, or of several added up. before: a sentence ahead of mark and range; of: the rows by key
 
     >>> from ..words.texts import said
     >>> from ..words.written import reader
@@ -19,7 +19,7 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
     >>> said(filler.help, reader())
     'Wood flour. From memory, 27 to 49 g.'
     """
-    rows = [BY_KEY[key] for key in keys.split(" ")]
+    rows = [of[key] for key in keys.split(" ")]
 
     to_100 = 10 if not rows[0].unit and unit == "g" else 1  # grams to 100 g
 
