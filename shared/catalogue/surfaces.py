@@ -9,7 +9,7 @@ SURFACES = (
     Fact("tray_area", "facts-surfaces.tray-area", 0.08, 0.05, 0.15, "m2", JUDGED),
     Fact("coat_pace", "facts-surfaces.coat-pace", 180.0, 120.0, 360.0, "s", JUDGED),
     Fact("wet_pace", "facts-surfaces.wet-pace", 510.0, 330.0, 840.0, "s", JUDGED),
-    Fact("wood_drinks", "facts-surfaces.wood-drinks", 0.050, 0.030, 0.080, "kg/m2", JUDGED),
+    Fact("wood_drinks", "facts-surfaces.wood-drinks", 0.055, 0.030, 0.080, "kg/m2", JUDGED),
     Fact("weave_share", "facts-surfaces.weave-share", 0.50, 0.30, 0.70, "%", JUDGED),
     Fact("weave_empty", "facts-surfaces.weave-empty", 0.50, 0.40, 0.65, "%", JUDGED),
     Fact("sanded_off", "facts-surfaces.sanded-off", 0.00004, 0.00003, 0.00005, "m", JUDGED),

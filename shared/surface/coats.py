@@ -23,7 +23,7 @@ HERE = faces.only(COAT)
 ROLLED, BRUSHED = "roller", "brush"
 
 INPUTS = (
-    faces.work(COAT), faces.FACES,
+    faces.WORK, faces.FACES,
     Number("coats", "coats-count", low=1, high=8, default=3, whole=True, when=HERE),
     faces.WOOD, faces.LIE,
     Choice("tool", "coats-tool", ((ROLLED, "coats-tool.roller"), (BRUSHED, "coats-tool.brush")), when=HERE),
@@ -34,7 +34,7 @@ INPUTS = (
     Clock("day_from", "coats-day-from", default="8:00", fold=faces.CLOCK, when=HERE),
     Clock("day_until", "coats-day-until", default="18:00", fold=faces.CLOCK, when=HERE),
     remembered("coat_pace", "coat_pace", "coats-pace", "min", 0.1, 120, of=BY_KEY, fold=faces.CLOCK, when=HERE),
-    HOURS,
+    Choice("hours", HOURS.label, HOURS.options, fold=faces.CLOCK, when=HERE),
     remembered("first_coat", "first_coat", "coats-first", "g/m2", 10, 500, fold=faces.AMOUNTS, when=HERE),
     remembered("later_coat", "later_coat", "coats-later", "g/m2", 10, 500, of=BY_KEY, fold=faces.AMOUNTS, when=HERE),
     faces.DENSITY,
@@ -68,6 +68,7 @@ CHECKS = (check,)
 CoatsResult = namedtuple("CoatsResult", ("area", "edge", "on_wood", "mix", "first", "later", "left", "film", "whole",
                                          "heaviest", "runs", "pots", "lasts", "starts", "opens", "closes", "cold",
                                          "today"))
+Windows = namedtuple("Windows", ("starts", "opens", "closes", "cold"))  # as there
 
 
 def _labelled(system: Values) -> list:
@@ -96,26 +97,25 @@ def _reckoned(values: Values) -> CoatsResult:
     on_top = count - 1 if bare else count
     mix = on_wood * more + kept * count
     film = surfaces.film(later, values["resin_density"])
-    found = CoatsResult(area, edge, on_wood, mix, one * more + kept, other * more + kept, kept * count, film,
-                        film * on_top, heaviest, bool(on_top) and heaviest is not None and later > heaviest, used,
-                        area * pace, (), None, None, False, 0)
-    return _by_clock(found, values, count)
+    found = _windows(values, count, area * pace)
+    return CoatsResult(area, edge, on_wood, mix, one * more + kept, other * more + kept, kept * count, film,
+                       film * on_top, heaviest, bool(on_top) and heaviest is not None and later > heaviest, used,
+                       area * pace, found.starts, found.opens, found.closes, found.cold,
+                       len([one for one in found.starts if one[0] < surfaces.DAY]))
 
 
-def _by_clock(found: CoatsResult, values: Values, count: int) -> CoatsResult:
-    """With the windows of the system's cure, one temperature all along."""
+def _windows(values: Values, count: int, lasts: float) -> Windows:
+    """The windows of the system's cure, at one temperature all along. lasts: one coat [s]"""
     least, system = lowest(values["system"]), values["system"]
     if not (system["speed"] or _labelled(system)):
-        return found
+        return Windows((), None, None, False)
     named = [row[0] for row in cure.stages_of(system)]
     times = dict(zip(named, cure.stage_times(dict(values, course="same"), least)[0]))
     opens, closes, sands = [times.get(name) for name in ("recoat_opens", "recoat_closes", "sand")]
-    cold = values["air"] < least - 1e-9
     day, starts = (values["day_from"], values["day_until"]), ()  # type: tuple, tuple
-    if found.lasts <= day[1] - day[0]:
-        starts = tuple(surfaces.coat_starts(count, day, found.lasts, opens, closes, sands))
-    return found._replace(starts=starts, opens=opens, closes=closes, cold=cold,
-                          today=len([one for one in starts if one[0] < surfaces.DAY]))
+    if lasts <= day[1] - day[0]:
+        starts = tuple(surfaces.coat_starts(count, day, lasts, opens, closes, sands))
+    return Windows(starts, opens, closes, values["air"] < least - 1e-9)
 
 
 def answer(values: Values) -> list:
@@ -125,6 +125,9 @@ def answer(values: Values) -> list:
 
 
 def leads(values: Values) -> list:
-    """One coat to Pour, and the cautions of sanding between coats."""
+    """One pot to Pour, and the cautions of sanding between coats."""
     found = reckon(values)
-    return surface_leads.poured(found.first if values["coats"] == 1 else max(found.first, found.later), "surface-to-pour.coat") if found else []
+    if not found:
+        return []
+    mass = found.pots.mass if found.pots else found.first
+    return surface_leads.poured(mass, "surface-to-pour.pot")

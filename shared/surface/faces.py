@@ -1,4 +1,4 @@
-"""Faces: what all moves of a surface ask: the work, the faces with their sizes, how they lie, the system and the air."""
+"""Faces: what all moves of a surface ask: the work, the faces and how they lie, the system and the air."""
 from ..catalogue.starts import AIR
 from ..catalogue.surfaces import FACE, LEAN, PLY_SHEET, PLYWOOD
 from ..equations.surfaces import girth_area
@@ -29,11 +29,7 @@ def only(*works: str) -> tuple:
     return (("work", works),)
 
 
-def work(default: str) -> Choice:
-    """What is done; each move begins with its own."""
-    return Choice("work", "surface-work", WORKS, default=default)
-
-
+WORK = Choice("work", "surface-work", WORKS)  # each move answers where it is asked
 ON_FACES = only(COAT, SHEATHE, FAIR)
 FACES = Group("faces", "surface-faces", (
     Number("length", "surface-length", unit="m", low=0, high=100, above=True, optional=True),

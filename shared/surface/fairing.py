@@ -15,18 +15,18 @@ from ..mix.filler_dose import place_of
 from ..things.records import FILLER
 from ..words.messages import message, quantity
 from ..words.numbers import ceiling
-from . import fairing_lines, faces, pots, surface_leads
+from . import faces, fairing_lines, pots, surface_leads
 from .faces import FAIR
 
 HERE = faces.only(FAIR)
 STANDS = "stands"
 
 INPUTS = (
-    faces.work(FAIR), faces.FACES, faces.LIE,
-    Parts("depths", "fairing-depths", unit="mm", low=-0.001, high=50, least=1, most=60, optional=True, when=HERE,
+    faces.WORK, faces.FACES, faces.LIE,
+    Parts("depths", "fairing-depths", unit="mm", low=0, high=50, zero=True, least=1, most=60, optional=True, when=HERE,
           help="fairing-depths.help"),
     remembered("fair_depth", "fair_depth", "fairing-depth", "mm", 0.01, 50, of=BY_KEY, when=HERE),
-    Pick("light", "fairing-light", FILLER, default="glass-spheres", when=HERE),
+    Pick("filler", "fairing-light", FILLER, default="glass-spheres", when=HERE),
     remembered("fair_sanded", "fair_sanded", "fairing-sanded", "%", 0, 90, of=BY_KEY, fold=faces.AMOUNTS, when=HERE),
     faces.DENSITY, faces.CUP, faces.SPARE,
 )
@@ -38,8 +38,8 @@ def check(values: Values) -> None:
         return
     faces.check_faces(values)
     share = solids_share(values["resin_density"], (dose_of(values),))
-    if values["light"]["grain"] == "sphere" and share > PACKING + 1e-9:
-        raise InputError("light.doses", message("fairing-light.dry", share=quantity(share, "%", digits=2),
+    if values["filler"]["grain"] == "sphere" and share > PACKING + 1e-9:
+        raise InputError("filler.doses", message("fairing-light.dry", share=quantity(share, "%", digits=2),
                                                 most=quantity(PACKING, "%", digits=2)))
 
 
@@ -47,14 +47,15 @@ CHECKS = (check,)
 
 # all faces. area [m2]; mean, deepest: of the gap under the batten [m]; placed, kept: compound [m3]; compound, sanded,
 # stays: [kg]; resin, filler: of what is placed [kg]; mix: resin to mix with cup and spare [kg]; density [kg/m3]
-# passes; each: at the most in one [m]; batches: of compound, so that none is a big pot; heavy: the filler carries load and is hard to sand; dark: it softens in the sun
+# passes; each: at the most in one [m]; batches: of compound, so that none is a big pot; heavy: the filler carries load
+# and is hard to sand; dark: it softens in the sun
 Faired = namedtuple("Faired", ("area", "mean", "deepest", "placed", "kept", "compound", "sanded", "stays", "resin",
                                "filler", "mix", "density", "passes", "each", "batches", "heavy", "dark"))
 
 
 def dose_of(values: Values) -> tuple:
     """(filler by mass of mix [-], its true density [kg/m3])"""
-    return values["light"]["doses"][place_of(STANDS)] / 100, values["light"]["density"]
+    return values["filler"]["doses"][place_of(STANDS)] / 100, values["filler"]["density"]
 
 
 def reckon(values: Values) -> "Faired | None":
@@ -76,7 +77,7 @@ def _reckoned(values: Values) -> Faired:
     batches = max(passes, pots.cups_for(placed * density, WARMTH, values["cup"]))
     return Faired(area, mean, deepest, placed, kept, placed * density, (placed - kept) * density, kept * density, resin,
                   resin * dose, resin * (1 + values["spare"]) + values["cup"] * batches, density, passes, each, batches,
-                  values["light"]["carries"] == "yes", values["light"]["id"] == "phenolic-balloons")
+                  values["filler"]["carries"] == "yes", values["filler"]["id"] == "phenolic-balloons")
 
 
 def answer(values: Values) -> list:
@@ -90,5 +91,5 @@ def leads(values: Values) -> list:
     found = reckon(values)
     if not found or not found.placed:
         return []
-    return surface_leads.thickened(found.placed / found.batches, STANDS, values["light"]["id"],
+    return surface_leads.thickened(found.placed / found.batches, STANDS, values["filler"]["id"],
                                    "surface-to-pour.batch") + [dict(surface_leads.SANDING)]

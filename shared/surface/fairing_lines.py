@@ -23,7 +23,7 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("stays", "surface-stays", found.stays, "kg", weight(found.stays),
                       rough=message("fairing-stays.rough", sanded=quantity(found.sanded, "kg", UP))))
     if found.heavy:
-        lines.append(words("heavy", "fairing-heavy", "fairing-heavy.text", rank=ASK))
+        lines.append(words("heavy_filler", "fairing-heavy", "fairing-heavy.text", rank=ASK))
     if found.dark:
         lines.append(warning("dark", "fairing-dark", "fairing-dark.text"))
     lines.append(words("never", "fairing-never", "fairing-never.text", rank=SAY))

@@ -1,6 +1,6 @@
 """Fillets: how large a fillet without tape has to be, and the putty that it takes."""
 from collections import namedtuple
-from math import cos, pi, sin
+from math import cos, sin
 
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import SEAM
@@ -19,7 +19,7 @@ from .faces import FILLET
 HERE = faces.only(FILLET)
 
 INPUTS = (
-    faces.work(FILLET),
+    faces.WORK,
     Number("fillet_panel", "fillets-panel", unit="mm", low=0, high=60, default=start(SIZES["panel"], "mm"), above=True,
            when=HERE),
     Number("fillet_angle", "joint-angle", unit="deg", low=30, high=150, default=90, when=HERE),

@@ -3,12 +3,22 @@ from collections import namedtuple
 
 from ..catalogue.fillers import AIR
 from ..catalogue.losses import BY_KEY as LEFT
-from ..catalogue.surfaces import BEND_COLD, BY_KEY, FACE, GAP_GLUE, PLY_SHEET, PLYWOOD, SCARF_LEAST, SCARF_PLY, SCARF_WOOD
+from ..catalogue.surfaces import (
+    BEND_COLD,
+    BY_KEY,
+    FACE,
+    GAP_GLUE,
+    PLY_SHEET,
+    PLYWOOD,
+    SCARF_LEAST,
+    SCARF_PLY,
+    SCARF_WOOD,
+)
 from ..clock.usable import batch, known, usable
 from ..equations import gluing
 from ..equations.putty import GRAVITY, mass_for_putty
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Number, Parts, Pick
+from ..forms.inputs import Choice, Number, Parts
 from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Values
@@ -22,9 +32,10 @@ from .faces import GAP, GLUED, LAMINATE, SCARF
 BOND, CLAMPS = "gluing-fold.bond", "gluing-fold.clamps"
 CLINGS, STANDS = "clings", "stands"
 WOOD, PLY = "wood", "ply"
+FLOUR = "wood-flour"  # the filler that the resin in the glue is counted with
 
 INPUTS = (
-    faces.work(SCARF),
+    faces.WORK,
     Number("glued_thickness", "gluing-thickness", unit="mm", low=0, high=200, default=6, above=True,
            when=faces.only(SCARF, LAMINATE)),
     Number("scarf_width", "gluing-scarf-width", unit="mm", low=1, high=5000, default=start(FACE, "mm"),
@@ -66,7 +77,6 @@ INPUTS = (
                when=faces.only(LAMINATE)),
     remembered("clamp", "clamp", "gluing-clamp", "kg", 1, 5000, of=BY_KEY, fold=CLAMPS, when=faces.only(LAMINATE)),
     remembered("apart", "apart", "gluing-apart", "mm", 10, 1000, of=BY_KEY, fold=CLAMPS, when=faces.only(LAMINATE)),
-    Pick("filler", "kind-filler", FILLER, default="wood-flour", fold=BOND, when=faces.only(*GLUED)),
     faces.CUP, faces.SPARE,
 )
 
@@ -90,7 +100,7 @@ Glued = namedtuple("Glued", ("bond", "primed", "neat", "glue", "resin", "mix", "
 # bevel [m]; joined [m]; shear, pull: in the bond when the panel breaks [Pa]; steep: less than the least for its wood
 # wanted: ratio to 1
 Scarf = namedtuple("Scarf", ("bevel", "joined", "shear", "pull", "steep", "wanted"))
-# lines of glue; former: radius [m], None without a bend; strain [-], tight: bends below what dry wood takes cold; clamps
+# lines of glue; former: radius [m], None without a bend; strain [-]; tight: below what dry wood takes cold; clamps
 Bent = namedtuple("Bent", ("lines", "former", "strain", "tight", "clamps"))
 # needed: from mixing until the thickened rest is in place [s]; lasts: what is in the cup [s]; big: too much for one cup
 # enough: one pot does
@@ -122,8 +132,8 @@ def _reckoned(values: Values) -> Glued:
     stiffness = STANDS if wide else CLINGS
     neat = 2 * bond * times * values["glue_prime"]
     glue = gluing.glue_placed(volume, density, values["squeezed"]) / density
-    dose = values["filler"]["doses"][place_of(stiffness)] / 100
-    resin = mass_for_putty(glue, LEFT["resin_density"].value, ((dose, values["filler"]["density"]),), AIR)
+    dose = FILLER.figure(FLOUR, "doses")[place_of(stiffness)] / 100
+    resin = mass_for_putty(glue, LEFT["resin_density"].value, ((dose, FILLER.figure(FLOUR, "density")),), AIR)
     mix = (neat + resin) * (1 + values["spare"]) + values["cup"]
     return Glued(bond, 2 * bond, neat, glue, resin, mix, stiffness, wide, scarf, bent, _one_pot(values, mix, bond),
                  neat + volume * density)
@@ -176,4 +186,4 @@ def leads(values: Values) -> list:
         led = surface_leads.poured(found.neat * (1 + values["spare"]) + values["cup"], "surface-to-pour.neat")
     else:
         led = surface_leads.poured(found.mix, "surface-to-pour.all")
-    return led[:1] + surface_leads.thickened(found.glue, found.stiffness, values["filler"]["id"], "surface-to-pour.glue")
+    return led[:1] + surface_leads.thickened(found.glue, found.stiffness, FLOUR, "surface-to-pour.glue")

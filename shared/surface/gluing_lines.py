@@ -25,7 +25,8 @@ def say(found: Found, values: Values) -> list[Line]:
     lines.append(line("stays", "surface-stays", found.stays, "kg", weight(found.stays), rank=MORE,
                       rough="gluing-stays.rough"))
     lines.append(line("bond", "gluing-bond", found.bond, "m2", quantity(found.bond, "m2", UP, digits=2), rank=MORE))
-    lines.append(line("resin", "gluing-resin", found.resin, "kg", quantity(found.resin, "g", UP), rank=MORE))
+    lines.append(line("resin", "gluing-resin", found.resin, "kg", quantity(found.resin, "g", UP), rank=MORE,
+                      rough="gluing-resin.rough"))
     lines.append(words("lightly", "gluing-lightly", "gluing-lightly.text", rank=SAY))
     return lines
 
@@ -74,7 +75,7 @@ def _bent(bent: Found) -> list[Line]:
 
 def _pot(pot: "Found | None") -> list[Line]:
     if pot is None:
-        return [words("no_pot_life", "surface-no-pot-life", "surface-no-pot-life.text", rank=ASK)]
+        return [words("no_film_time", "surface-no-pot-life", "surface-no-pot-life.text", rank=ASK)]
     if not pot.enough:
         return []
     return [line("one_pot", "gluing-one-pot", pot.needed, "s", message(

@@ -15,8 +15,8 @@ SOME = 0.2  # kg; a film is as thick whatever the pot held
 SMALLEST = 0.01  # kg
 EASE = {LEVEL: POSITIONS[0][2], LEANS: POSITIONS[0][2], UPRIGHT: POSITIONS[1][2]}  # under: the last of them
 
-# reach: of one pot [m2]; count: of pots; mass: of each, all that is mixed [kg]; window: of a film [s]; by_heat: a larger
-# pot would still be laid in time, but is too big for one cup
+# reach: of one pot [m2]; count: of pots; mass: of each, all that is mixed [kg]; window: of a film [s]; by_heat: a
+# larger pot would still be laid in time, but is too big for one cup
 Pots = namedtuple("Pots", ("reach", "count", "mass", "window", "by_heat"))
 
 

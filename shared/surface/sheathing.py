@@ -3,10 +3,8 @@ from collections import namedtuple
 
 from ..catalogue.glass import CLOTH_WEIGHT, CLOTH_WIDTH, FIBRE_DENSITY, FOR_BUYING
 from ..catalogue.joints import MOST_TAPES
-from ..catalogue.losses import BY_KEY as LEFT
 from ..catalogue.surfaces import BY_KEY
 from ..equations import laminate, surfaces
-from ..equations.rounding import to_places
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
 from ..forms.memo import once
@@ -17,13 +15,12 @@ from ..words.numbers import ceiling
 from . import faces, pots, sheathing_lines, strips_drawing, surface_leads
 from .faces import SHEATHE
 
-CLOTH, RESIN, WEAVE = "sheathing-fold.cloth", "joint-fold.glass", "sheathing-fold.weave"
+CLOTH, RESIN, WEAVE = "sheathing-fold.cloth", "sheathing-fold.glass", "sheathing-fold.weave"
 HERE = faces.only(SHEATHE)
-BY_VOLUME = to_places(laminate.fibre_volume(FOR_BUYING[0], FIBRE_DENSITY, LEFT["resin_density"].value), 2)
 ALONG, ACROSS, FEWEST = "along", "across", "fewest"
 
 INPUTS = (
-    faces.work(SHEATHE), faces.FACES,
+    faces.WORK, faces.FACES,
     Number("cloth_weight", "sheathing-cloth-weight", unit="g/m2", low=20, high=2000, default=CLOTH_WEIGHT, when=HERE),
     Number("cloth_width", "sheathing-cloth-width", unit="mm", low=50, high=3000, default=CLOTH_WIDTH, when=HERE),
     Number("cloth_layers", "sheathing-cloth-layers", low=1, high=8, default=1, whole=True, when=HERE),
@@ -34,10 +31,10 @@ INPUTS = (
                                     (ACROSS, "sheathing-way.across")), fold=CLOTH, when=HERE),
     remembered("cloth_lap", "lap", "sheathing-lap", "mm", 0, 500, of=BY_KEY, fold=CLOTH, when=HERE),
     remembered("cloth_spare", "edge_spare", "sheathing-edge-spare", "mm", 0, 500, of=BY_KEY, fold=CLOTH, when=HERE),
-    Choice("glass_by", "sheathing-glass-by", (("mass", "sheathing-glass-by.mass"),
-                                              ("volume", "sheathing-glass-by.volume")), fold=RESIN, when=HERE),
     Number("glass_share", "sheathing-glass-share", unit="%", low=15, high=75, default=FOR_BUYING[0] * 100, fold=RESIN,
-           when=HERE, help=message("sheathing-glass-share.help", buying=fact("%", FOR_BUYING[0]), volume=fact("%", BY_VOLUME))),
+           when=HERE, help=message("sheathing-glass-share.help", buying=fact("%", FOR_BUYING[0]))),
+    Number("glass_volume", "sheathing-glass-volume", unit="%", low=5, high=65, optional=True, fold=RESIN, when=HERE,
+           help="sheathing-glass-volume.help"),
     Number("cloth_density", "joint-fibre-density", unit="g/mL", low=1, high=4, default=FIBRE_DENSITY / 1000,
            fold=RESIN, when=HERE),
     remembered("wood_drinks", "drinks", "sheathing-drinks", "g/m2", 0, 300, of=BY_KEY, fold=RESIN, when=HERE),
@@ -82,9 +79,9 @@ Sheathed = namedtuple("Sheathed", ("area", "cuts", "cloth", "lapped", "glass", "
 
 def fraction_of(values: Values) -> float:
     """Glass by mass [-], from what was typed."""
-    if values["glass_by"] == "mass":
+    if values["glass_volume"] is None:
         return values["glass_share"]
-    return surfaces.fraction_by_volume(values["glass_share"], values["cloth_density"], values["resin_density"])
+    return surfaces.fraction_by_volume(values["glass_volume"], values["cloth_density"], values["resin_density"])
 
 
 def cuts_of(row: Values, values: Values) -> "list[Cut]":

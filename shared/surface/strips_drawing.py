@@ -22,7 +22,7 @@ def strips(cut: Found, values: Values) -> dict:
         edge.append((run, wide))
     sheet = Sheet([(0.0, 0.0), (run, wide)], top=26)
     shapes = [sheet.area("panel", edge + [(run, 0.0)])]
-    for place, join in enumerate(cut.joins):
+    for join in cut.joins:
         for side in (-values["lap"] / 2, values["lap"] / 2):
             at = join + side
             line = [(at, 0.0), (at, wide)] if cut.across else [(0.0, at), (run, at)]

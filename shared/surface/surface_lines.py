@@ -20,7 +20,7 @@ def pot_lines(found: "Found | None", label: Said) -> list[Line]:
     """How far one pot reaches. found: `pots.Pots`, None where nothing tells how long a film is
     worked; label: what they are for"""
     if found is None:
-        return [words("no_pot_life", "surface-no-pot-life", "surface-no-pot-life.text", rank=ASK)]
+        return [words("no_film_time", "surface-no-pot-life", "surface-no-pot-life.text", rank=ASK)]
     bound = message("surface-pots.by-heat", mass=fact("g", FROM[0][1])) if found.by_heat else message(
         "surface-pots.by-film", time=quantity(found.window, "min", DOWN, 0))
     return [line("largest", label, found.mass, "kg", message(
