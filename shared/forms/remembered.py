@@ -1,6 +1,6 @@
 """Remembered: a number whose default is what the catalogue of losses remembers, its range and mark in the help."""
 from ..catalogue.losses import BY_KEY
-from ..words.messages import begin, fact, message, sentences
+from ..words.messages import begin, fact, message, number, sentences
 from ..words.numbers import shown
 from ..words.provenance import marked
 from ..words.units import from_si
@@ -26,7 +26,8 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
     def own(column):
         return sum([row[column] for row in rows]) / to_100
 
-    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)))
+    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)) if unit else message(
+        "remembered-range", low=number(shown(own(3), 1)), high=number(shown(own(4), 1))))
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(from_si(own(2), unit), 4)),
                   help=sentences([before, text]), **more)
 

@@ -17,6 +17,7 @@ from .faces import SHEATHE
 
 CLOTH, RESIN, WEAVE = "sheathing-fold.cloth", "sheathing-fold.glass", "sheathing-fold.weave"
 HERE = faces.only(SHEATHE)
+SHARE = BY_KEY["weave_share"]
 ALONG, ACROSS, FEWEST = "along", "across", "fewest"
 
 INPUTS = (
@@ -39,7 +40,7 @@ INPUTS = (
            fold=RESIN, when=HERE),
     remembered("wood_drinks", "drinks", "sheathing-drinks", "g/m2", 0, 300, of=BY_KEY, fold=RESIN, when=HERE),
     Number("weave_depth", "sheathing-weave-depth", unit="mm", low=0, high=5, optional=True, fold=WEAVE, when=HERE,
-           help="sheathing-weave-depth.help"),
+           help=message("sheathing-weave-depth.help", share=fact("%", SHARE.value), range=fact("%", *SHARE[3:5]))),
     remembered("weave_empty", "weave_empty", "sheathing-weave-empty", "%", 0, 100, of=BY_KEY, fold=WEAVE, when=HERE),
     remembered("sanded_off", "sanded_off", "sheathing-sanded-off", "mm", 0, 1, of=BY_KEY, fold=WEAVE, when=HERE),
     remembered("weave", "fill_coat", "sheathing-fill-coat", "g/m2", 20, 500, fold=WEAVE, when=HERE),
@@ -125,7 +126,7 @@ def _reckoned(values: Values) -> Sheathed:
     drinks = values["drinks"] * area if values["wood"] == "bare" else 0.0
     depth = values["weave_depth"]
     if depth is None:
-        depth = surfaces.weave_depth(areal, fraction, values["cloth_density"], density, BY_KEY["weave_share"].value)
+        depth = surfaces.weave_depth(areal, fraction, values["cloth_density"], density, SHARE.value)
     fill_areal = surfaces.weave_fill(depth, values["weave_empty"], values["sanded_off"], density)
     fills = max(1, ceiling(fill_areal / values["fill_coat"]))
     ply = 0.0

@@ -238,6 +238,7 @@ statements-most = Höchstens { $most } Gefahrenhinweise eingeben
 statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Codes aus dem Sicherheitsdatenblatt, Abschnitt 2, eingeben, z. B. H315, H317, H411
 # ein Startwert: „Aus dem Gedächtnis, 10 bis 35 g.“
 remembered-help = { $mark }, { $range }.
+remembered-range = { $low } bis { $high }
 remembered-filler =
     .cove = Holzmehl für eine Hohlkehle.
     .epoxy = Holzmehl, in % des gemischten Epoxids.
@@ -2377,7 +2378,7 @@ sheathing-glass-volume = Glas nach Volumen, wenn bekannt
     .help = Gilt statt Glas nach Gewicht.
 sheathing-drinks = Rohes Holz unter dem Gewebe nimmt auf
 sheathing-weave-depth = Tiefe des Gewebes
-    .help = Wenn leer: halbe Dicke einer Lage (unsere Einschätzung).
+    .help = Wenn leer: { $share } der Dicke einer Lage (unsere Einschätzung, { $range }).
 sheathing-weave-empty = Anteil dieser Tiefe ohne Glas
 sheathing-sanded-off = Über dem Glas zum Schleifen
 sheathing-fill-coat = Füllschicht, höchstens

@@ -245,6 +245,7 @@ statements-most = Type at most { $most } hazard codes
 statements-none = '{ $typed }' is not a hazard code. Type codes from section 2 of the data sheet, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
 remembered-help = { $mark }, { $range }.
+remembered-range = { $low } to { $high }
 remembered-filler =
   .cove = Wood flour for a cove.
   .epoxy = Wood flour, as % of the mixed epoxy.
@@ -2462,7 +2463,7 @@ sheathing-glass-volume = Glass by volume, if known
   .help = Used instead of glass by weight.
 sheathing-drinks = Bare wood under the cloth takes
 sheathing-weave-depth = Depth of the weave
-  .help = If empty: half of the thickness of one layer (our own judgement).
+  .help = If empty: { $share } of the thickness of one layer (our own judgement, { $range }).
 sheathing-weave-empty = Share of that depth without glass
 sheathing-sanded-off = Left above the glass to sand
 sheathing-fill-coat = Fill coat, at the most
