@@ -27,12 +27,12 @@ from .thread_memo import thread_memo
 
 # screen, path below the app's root, heading
 PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
-    ("pour", ""), ("joint", "joint/"), ("boat", "boat/"), ("spreader", "spreader/"), ("clock", "clock/"),
-    ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"), ("safety", "safety/"),
-    ("sources", "sources/")))
+    ("pour", ""), ("joint", "joint/"), ("surface", "surface/"), ("boat", "boat/"), ("spreader", "spreader/"),
+    ("clock", "clock/"), ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"),
+    ("safety", "safety/"), ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 MOST_LINES = 100  # of a page without a query: only the sources have more
-NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
+NAV = ("pour", "joint", "surface", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
 class Pages:

@@ -25,7 +25,9 @@ NAMES = (*dict.fromkeys([*moves.names(), *SCREENS]), *(f"first {screen}" for scr
          *(f"hand {screen}" for screen in SCREENS), *(f"brought {screen}" for screen in SCREENS),
          *(f"alone {move}" for move in ALONE))
 # what a move answers nothing without: typed there where the answer would be empty
-ASKS = {"rescue": {"rescue": "yes"}, "thicken": {"thicken": "yes"}}
+ASKS = {"rescue": {"rescue": "yes"}, "thicken": {"thicken": "yes"}, "coats": {"work": "coat"},
+        "sheathing": {"work": "sheathe"}, "fairing": {"work": "fair"}, "gluing": {"work": "scarf"},
+        "fillets": {"work": "fillet"}}
 
 
 def different(name, count, seed=cases.SEED):

@@ -86,6 +86,15 @@ LIMITS = {
     "Plan, what might help": {
         "Move to the shade, cooler by": "shade", "Start earlier by": "earlier",
         "Slower hardener, usable time": "slower hardener"},
+    "Bonds and passes": {
+        "Plywood in bending": "plywood bending", "Butted ends reach, of the wood": "butted ends",
+        "Scarf of solid wood, ratio": "scarf solid ratio",
+        "Scarf of solid wood, least ratio": "scarf solid least", "Scarf of plywood, ratio": "scarf plywood",
+        "Gap too wide for glue, above": "gap glue", "Cold bend of dry wood, radius to thickness": "bend dry wood",
+        "Fillet without tape, radius to thickness": "fillet without tape",
+        "Fairing, one pass on the level": "fairing level", "Fairing, one pass on a side": "fairing side",
+        "A side that leans, from level": "side leans", "Length of a sheet of plywood": "sheet length plywood",
+        "Width of a sheet of plywood": "sheet width plywood"},
     "Boat, limits of one list": {
         "Pieces of tape and peel ply": "boat pieces", "Faces to work on": "boat faces",
         "Angles along all seams": "boat angles", "Rolls of one kind": "boat rolls",

@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from covemix.server.build import HOUSE
 
-ROOMS = ("boat", "clock", "door", "kit", "mix", "pour", "plan", "safety", "seam", "things")
+ROOMS = ("boat", "clock", "door", "kit", "mix", "pour", "plan", "safety", "seam", "surface", "things")
 SLACK = 1e-5  # whatever is smaller keeps two runtimes from differing in their last bits
 PLAIN = {0, 1, 2, 3, 10, 60, 90, 180, 360, 600, 1000, 3600, 86400}  # counts, minutes, hours, a day, turns
 LAYOUT = ("drawing", "section", "timeline", "spreader")  # modules that draw: their figures are places on a sheet
@@ -40,6 +40,7 @@ OTHERS = {
     "safety/air_lines": {100: "percent", 120: "then in hours"},
     "seam/impossible_joints": {0.999: "of a degree: typed degrees are whole"},
     "seam/joint_leads": {0.0021: "what a sheet of paper takes", 0.09: "at most"},
+    "surface/pots": {0.2: "any pot that becomes a film", 0.01: "room that is left in any cup"},
     "things/learned_rates": {7: "words of a kept rate", 20: "times: no more is read"},
     "things/own_timings": {
         6: "that are kept", 172800: "as the clock asks for it: seconds", 0.001: "kilograms", 20: "kilograms",

@@ -51,7 +51,7 @@ PINT = {
     "m3/h": "meter**3 / hour", "g/mL": "gram / milliliter", "deg": "degree", "%": "percent", "strokes": "", "": "",
     "m2": "meter**2", "mm2": "millimeter**2", "in2": "inch**2",
     "ft2": "foot**2", "m3": "meter**3", "ft3": "foot**3", "g/m2": "gram / meter**2",
-    "kg/m3": "kilogram / meter**3",
+    "kg/m3": "kilogram / meter**3", "MPa": "megapascal", "psi": "psi",
 }
 
 
@@ -59,7 +59,8 @@ SI = {
     "mass": "kilogram", "volume": "meter**3", "length": "meter", "area": "meter**2", "angle": "radian",
     "temperature": "kelvin", "time": "second", "density": "kilogram / meter**3", "areal weight": "kilogram / meter**2",
     "weight per length": "kilogram / meter",
-    "speed": "meter / second", "flow": "meter**3 / second", "equivalent weight": "kilogram", "share": "", "count": "",
+    "speed": "meter / second", "flow": "meter**3 / second", "equivalent weight": "kilogram",
+    "stress": "pascal", "share": "", "count": "",
 }
 
 

@@ -13,7 +13,7 @@ TITLES = dict(moves.TITLES, trial="card-trial")
 # lines of rank ASK whose label is a question by itself: no colon stands behind it
 QUESTIONS = ("wrong_way", "label_apart", "deep", "facts_apart", "sun", "long_day", "own_typed", "wide_gap",
              "narrow_flank", "heavy_glass", "pumps_from_memory", "narrows", "cup_from_memory", "may_it_carry",
-             "pot_life_whole", "no_pot_life", "no_warmth")
+             "pot_life_whole", "deep_weave", "heavy_filler", "no_pot_life", "no_warmth")
 
 
 def told(inputs, pairs, language="en"):

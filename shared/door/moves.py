@@ -25,6 +25,11 @@ MOVES = (
     Move("dew", "clock", "move-dew", "move-dew.purpose"),
     Move("joint", "seam", "move-joint", "move-joint.purpose"),
     Move("spreader", "seam", "move-spreader", "move-spreader.purpose"),
+    Move("coats", "surface", "move-coats", "move-coats.purpose"),
+    Move("sheathing", "surface", "move-sheathing", "move-sheathing.purpose"),
+    Move("fairing", "surface", "move-fairing", "move-fairing.purpose"),
+    Move("gluing", "surface", "move-gluing", "move-gluing.purpose"),
+    Move("fillets", "surface", "move-fillets", "move-fillets.purpose"),
     Move("boat", "boat", "move-boat", "move-boat.purpose"),
     Move("plan", "plan", "move-plan", "move-plan.purpose"),
     Move("pot", "clock", "move-pot", "move-pot.purpose"),
@@ -47,6 +52,7 @@ SCREENS = (
     ("trial", ("trial",)),
     ("plan", ("plan",)),
     ("joint", ("joint",)),
+    ("surface", ("coats", "sheathing", "fairing", "gluing", "fillets")),
     ("boat", ("boat",)),
     ("spreader", ("spreader",)),
     ("kit", ("kit",)),
@@ -56,8 +62,8 @@ SCREENS = (
 )
 
 TITLES = {"pour": "page-pour", "clock": "page-clock", "trial": "page-trial", "plan": "page-plan", "joint": "page-joint",
-          "boat": "page-boat", "spreader": "page-spreader", "kit": "page-kit", "log": "page-log",
-          "safety": "page-safety", "sources": "page-sources"}  # of each screen
+          "surface": "page-surface", "boat": "page-boat", "spreader": "page-spreader", "kit": "page-kit",
+          "log": "page-log", "safety": "page-safety", "sources": "page-sources"}  # of each screen
 
 
 def module(name):

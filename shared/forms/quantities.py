@@ -246,12 +246,14 @@ class Parts(Measured):
     """Numbers in a row, one for each part: "100:30", "2 : 1", "1.15 : 0.98 g/mL". Reads into a tuple of SI floats.
 
     unit: "" for parts of a ratio; otherwise each number may carry its unit, and a last unit holds for all
+    zero: one of them may be nothing at all, as a reading of a scale or a gauge
     """
 
     kind = "parts"
 
-    def __init__(self, name, label, unit="", low=0, high=1e6, most=5, least=2, default="", **more):
+    def __init__(self, name, label, unit="", low=0, high=1e6, most=5, least=2, default="", zero=False, **more):
         Input.__init__(self, name, label, **more)
+        self.zero = zero
         self.unit, self.low, self.high, self.most, self.default = unit, low, high, most, default
         self.least = least
 
@@ -283,7 +285,7 @@ class Parts(Measured):
             value, own, figures = with_its_unit(self, value, words, unit, (BY_NAME[self.unit].quantity,), path)
             si = to_si(value, own)
             low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
-            if not low < si <= high:
+            if not (low < si <= high or (self.zero and si == 0)):
                 self.refuse(path, message("field-parts.each", low=number(limit(low, own, UP)),
                                           high=with_unit(limit(high, own, DOWN), own)))
             read.append(si)

@@ -1,6 +1,6 @@
 """Remembered: a number whose default is what the catalogue of losses remembers, its range and mark in the help."""
 from ..catalogue.losses import BY_KEY
-from ..words.messages import begin, fact, message, sentences
+from ..words.messages import begin, fact, message, number, sentences
 from ..words.numbers import shown
 from ..words.provenance import marked
 from ..words.units import from_si
@@ -8,8 +8,8 @@ from .declared import plain
 from .inputs import Number
 
 
-def remembered(keys, name, label, unit, low, high, before="", **more):
-    """The number of one row, or of several added up. before: a sentence ahead of mark and range.
+def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more):
+    """The number of one row, or of several added up. before: a sentence ahead of mark and range; of: the rows by key
 
     >>> from ..words.texts import said
     >>> from ..words.written import reader
@@ -19,14 +19,15 @@ def remembered(keys, name, label, unit, low, high, before="", **more):
     >>> said(filler.help, reader())
     'Wood flour. From memory, 27 to 49 g.'
     """
-    rows = [BY_KEY[key] for key in keys.split(" ")]
+    rows = [of[key] for key in keys.split(" ")]
 
     to_100 = 10 if not rows[0].unit and unit == "g" else 1  # grams to 100 g
 
     def own(column):
         return sum([row[column] for row in rows]) / to_100
 
-    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)))
+    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)) if unit else message(
+        "remembered-range", low=number(shown(own(3), 1)), high=number(shown(own(4), 1))))
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(from_si(own(2), unit), 4)),
                   help=sentences([before, text]), **more)
 

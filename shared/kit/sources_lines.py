@@ -104,7 +104,7 @@ def _told(cells: tuple, columns: tuple, unit: str, units: str) -> Said:
         item = cells[column]
         if isinstance(item, (int, float)):
             figures.append(item)
-        elif isinstance(item, str) and ((figures and item in UNITS[METRIC]) or item in ("times", "Pa", "°")):
+        elif isinstance(item, str) and ((figures and item in UNITS[METRIC]) or item in ("times", "Pa", "MPa", "°")):
             unit = item
         elif isinstance(item, tuple) and isinstance(item[0], (int, float)):
             figures.extend(item)

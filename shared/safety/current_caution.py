@@ -12,6 +12,7 @@ from .own_codes import gravest
 from .powders import powder
 
 HEATS = ("big_pot", "warm_pot", "hot_pot")
+THICKENED = ("fair", "scarf", "laminate", "gap", "fillet")  # works of a surface that take filler
 
 # first: the most urgent caution, a name of catalogue.cautions.MOMENT; heats: what is told beside it of a pot that gets
 # hot, another such name, "" where nothing is; signs: keys of the pictograms of the own codes that bring up a caution
@@ -66,7 +67,8 @@ def _known(values: Values, answers: list) -> dict:
                 held.append(line["value"])
     system, filler = values.get("system") or {}, values.get("filler") or {}
     in_cup = values.get("batch") if values.get("container") in ("cup", "bag") else None
-    thick = values.get("thicken") == "yes" or (values.get("amount") or ("",))[0] == "putty"
+    thick = (values.get("thicken") == "yes" or (values.get("amount") or ("",))[0] == "putty"
+             or values.get("work") in THICKENED)
     mass = max(held) if held else found.get("largest") or values.get("mass") or in_cup
     return {
         "mass": mass,
