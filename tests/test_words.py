@@ -14,7 +14,6 @@ from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.messages import (
     along,
     fact,
-    inside,
     length,
     lengths,
     listed,
@@ -104,7 +103,8 @@ def test_a_script_says_nothing_of_its_own(path):
     """No text with two words, and none that ends a sentence."""
     texts = [plain or re.sub(r"\$\{[^}]*\}", "0", filled)
              for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8")))]
-    assert [text for text in texts if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]", text)] == []
+    assert [text for text in texts
+            if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]|0, [a-z]{3}", text)] == []
 
 
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
@@ -137,8 +137,27 @@ def test_things_stand_in_a_row_or_a_list():
     assert said(listed(each, "plain"), reader()) == "1, 2, 3" and said(row(each, " : "), reader()) == "1 : 2 : 3"
 
 
-def test_a_label_inside_a_sentence_has_a_small_letter_in_english():
-    assert said(inside("spreader-paper"), reader()) == "paper"
+def test_no_code_makes_a_letter_small_or_a_capital_in_what_is_said():
+    """German has its nouns in capitals: only what was typed, and what it is compared with, is made small."""
+    made = {f"{path.parent.name}/{path.name}" for path, tree in TREES.items() if "shared" in path.parts
+            for node in ast.walk(tree) if isinstance(node, ast.Call) and (
+                getattr(node.func, "id", "") in ("small", "capital")
+                or getattr(node.func, "attr", "") in ("lower", "upper", "title", "capitalize", "casefold", "swapcase"))}
+    assert made == {"boat/boat_rows.py", "forms/choices.py", "forms/clock_times.py", "kit/catalogue_tables.py",
+                    "kit/sources_lines.py", "mix/ratio_doubt.py", "safety/powders.py", "things/own_timings.py",
+                    "things/trials.py", "words/units.py"}
+
+
+BETWEEN = {"", " ", " + ", " × ", " : ", " · "}  # signs of every language; a comma is none, nor what parts notes
+
+
+def test_things_in_a_row_stand_between_signs_of_every_language():
+    """What parts things in a list, or notes, is a matter of the reader's language."""
+    rows = {(f"{path.parent.name}/{path.name}", node.args[1].value) for path, tree in TREES.items()
+            for node in ast.walk(tree) if isinstance(node, ast.Call) and len(node.args) == 2
+            and getattr(node.func, "id", "") in ("row", "words_of") and isinstance(node.args[1], ast.Constant)}
+    assert len(rows) > 10
+    assert {one for one in rows if one[1] not in BETWEEN} == set()
 
 
 def test_a_language_that_nobody_speaks_is_seen_as_such():

@@ -3,7 +3,7 @@ from ..catalogue.cautions import IN_SUN, MOMENT
 from ..catalogue.hazards import FIRST_SENTENCE, hazard
 from ..forms.types import Said, Values
 from ..words.lines import WARN, Line, words
-from ..words.messages import message, number, quantity, row, typed
+from ..words.messages import message, noted, number, quantity, typed
 from ..words.numbers import DOWN, UP, shown
 from ..words.provenance import sourced
 from .own_codes import gravest
@@ -30,7 +30,7 @@ def say(names: "list[str]", known: Values) -> list[Line]:
         where = sourced(mark, source)
         if name == "powder":
             if dust:
-                where = row([where, sourced(*dust[4:])], "; ")
+                where = noted([where, sourced(*dust[4:])])
             else:
                 text = short  # nothing is known about it
         elif known.get("sun"):

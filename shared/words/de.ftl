@@ -50,7 +50,8 @@ field-amount = Menge eingeben
     .unit = Menge eingeben ({ $unit })
     .positive = mehr als null eingeben
     .most = höchstens { $most }
-field-choose = eines wählen: { $options }
+field-choose = { $options } wählen
+    .each = „{ $option }“
 field-phone = Nummer in Ziffern eingeben, z. B. +48 22 123 45 67
 field-words = ein paar Wörter eingeben
 field-letters = zu lang, höchstens { $most } Zeichen
@@ -76,9 +77,9 @@ made-with = Erstellt mit Version { $release }
 recalled-unread = Version nicht bekannt. Werte mit dem Harzetikett vergleichen.
 recalled-before = Zurückgerufene Version: Covemix vor { $release }.
 recalled-with = Zurückgerufene Version: Covemix { $release }.
-card-of-row = { $each } { $count }, { $field }
+card-of-row = { $field }, { $each } { $count }
 card-row = { $each } { $count }
-card-field = { $field } { $text }
+card-field = { $field }: { $text }
 card-line = { $label }: { $text }
     .question = { $label } { $text }
     .rough = { $line } ({ $rough })
@@ -226,7 +227,7 @@ called-roll =
 statements-most = Höchstens { $most } Gefahrenhinweise eingeben
 statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Codes aus dem Sicherheitsdatenblatt, Abschnitt 2, eingeben, z. B. H315, H317, H411
 # ein Startwert: „Aus dem Gedächtnis, 10 bis 35 g.“
-remembered-help = { $mark }, { $range }.
+remembered-help = { $range }, { $mark }.
 remembered-filler =
     .cove = Holzmehl für eine Hohlkehle.
     .epoxy = Holzmehl, in % des gemischten Epoxids.
@@ -462,8 +463,11 @@ trials-like = Probebecher: nur eingeben, was er ergab, dazwischen Strichpunkt
 ## Ratio: label, parts, doubt, error
 
 part-resin = Harz
+    .inside = Harz
 part-hardener = Härter
+    .inside = Härter
 part-number = Komponente { $number }
+    .inside = Komponente { $number }
 label-only =
     Das Etikett nennt nur { $known ->
         [weight] Gewichtsteile. Für Volumen
@@ -1253,7 +1257,7 @@ usable-other-sun = Bei anderer Sonne gestoppt
            *[other] { $count } eigene Zeiten
         } bei anderer Sonne: zählt hier nur als Grenze.
 usable-contradict = Diese Zeiten widersprechen sich
-    .text = { $one }, aber { $other }. Die kürzere zählt. Falsche löschen.
+    .text = Eingegeben: { $one }, aber { $other }. Die kürzere zählt. Falsche löschen.
 
 ## Sun
 
@@ -1299,7 +1303,7 @@ sun-taken = Aufgenommene Sonne
 sun-rests =
     .level = { $sun } W/m² auf ebener Fläche, { $least } bis { $most } ({ $source })
     .taken = { $share } % aufgenommen, { $least } bis { $most } ({ $source })
-    .cover = { $cover }: { $passes } % kommen hinein, { $given } % der Wärme hinaus ({ $source })
+    .cover = „{ $cover }“: { $passes } % kommen hinein, { $given } % der Wärme hinaus ({ $source })
     .wind = kein Wind gerechnet
 
 ## Test cup
@@ -1786,7 +1790,7 @@ plan-refused-points = Temperatur im Lauf des Tages: Uhrzeit und Temperatur am St
     .late = Uhrzeit: die erste zum Start um { $start } oder früher eingeben
 plan-refused-step-twice = Schritt: steht für Ansatz { $batch } zweimal da. Einen entfernen
 plan-refused-step-order = Erledigt nach: passt nicht zur Reihenfolge der Schritte. Korrigieren
-# what may run out: each stands inside a sentence, before a colon or in brackets, and may begin one
+# what may run out: each stands inside a sentence or in brackets
 plan-limit-bag = Spachtelmasse im Beutel
     .why = Beutel leeren, bevor die Spachtelmasse anzieht.
     .done = Beutel leer
@@ -1966,9 +1970,9 @@ plan-batch = Ansatz { $number }
     .pair-begun = Ansatz { $number }, Paar { $pair }, läuft
 plan-span = { $start } bis { $end }
 plan-air = Luft beim Mischen
-# $what: one of plan-limit, its first letter a capital
+# $what: one of plan-limit
 plan-missed = Zu spät
-    .text = { $what }: hält bis { $by }, fertig aber erst { $when }.
+    .text = Fertig erst { $when }, aber { $what } hält nur bis { $by }.
 plan-do-not-start = Nicht anfangen
     .text = Ansatz { $number } würde nicht rechtzeitig fertig.
     .finish = er würde nicht rechtzeitig fertig
@@ -2439,6 +2443,7 @@ cut-tape = Glasband { $width }, { $weight }
 cut-ply = Abreißgewebe { $width }
 cut-roll = Rolle { $count }
 cut-remnant = Reststück, { $length }
+    .named = { $name }, { $length }
     .nth = Reststück { $count }
     .left = { $remnant }: Rest
     .rough = { $used } von { $length } abgeschnitten
@@ -2586,17 +2591,17 @@ caution-wash = Ein Tropfen auf der Haut
     .text = Aufhören und mit Seife und viel Wasser waschen. Nie Lösemittel.
     .short = Aufhören und mit Seife und viel Wasser waschen.
 caution-air-changes = { $changes } Luftwechseln pro Stunde
-caution-from-big = große Masse in einem Becher
-caution-from-big-warm = große Masse in einem Becher an einem warmen Tag
+caution-from-big = Große Masse in einem Becher
+caution-from-big-warm = Große Masse in einem Becher an einem warmen Tag
 caution-from-runs-away = Spitzentemperatur, ab der ein Ansatz durchgeht
-caution-from-least-peak = kleinste Masse mit Spitzentemperatur
-caution-from-warm = warme Luft
-caution-from-cold = kalte Luft
-caution-from-hot = heißer Ansatz
-caution-from-short = kurze Verarbeitungszeit
-caution-from-few-changes = wenig Luftwechsel
-caution-from-small-room = kleiner Raum
-caution-from-thick = dicke Spachtelmasse
+caution-from-least-peak = Kleinste Masse mit Spitzentemperatur
+caution-from-warm = Warme Luft
+caution-from-cold = Kalte Luft
+caution-from-hot = Heißer Ansatz
+caution-from-short = Kurze Verarbeitungszeit
+caution-from-few-changes = Wenig Luftwechsel
+caution-from-small-room = Kleiner Raum
+caution-from-thick = Dicke Spachtelmasse
 task-open = Öffnen und abmessen
 task-mix = Mischen
 task-powder = Pulver zugeben
@@ -3142,7 +3147,7 @@ air-rule-mixing-lowest = Mischfaktor, kleinster in üblichen Räumen
 air-rule-mixing-highest = Mischfaktor, größter in üblichen Räumen
 air-rule-pressure = Druck eines Ventilators an der Öffnung, höchstens
 air-rule-discharge = Durchflusszahl einer einfachen Öffnung
-air-rule-explosive = höchster Anteil an der unteren Explosionsgrenze
+air-rule-explosive = Höchster Anteil an der unteren Explosionsgrenze
 facts-dust-limits = Staubgrenzwerte
     .wood = Holz
     .red-cedar = Western Red Cedar
@@ -3760,6 +3765,7 @@ pot-link = Im Link ist ein laufender Ansatz. { $words }
     .add = Hinzufügen
 pot-logged = Der Ansatz ist im Protokoll.
 pot-ended = Der Ansatz ist beendet.
+kit-copy = { $name }, Kopie
 kit-copied = { $name } ist kopiert.
 kit-removed = { $name } ist entfernt.
 kit-taught = { $name } hat jetzt ein eigenes Arbeitstempo.

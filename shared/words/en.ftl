@@ -51,7 +51,9 @@ field-amount = type how much
   .unit = type how much ({ $unit })
   .positive = type more than zero
   .most = at most { $most }
-field-choose = choose one of: { $options }
+# $options: each of field-choose.each
+field-choose = choose { $options }
+  .each = “{ $option }”
 field-phone = type one phone number in digits, like +48 22 123 45 67
 field-words = type a few words
 field-letters = too long, type at most { $most } characters
@@ -80,10 +82,10 @@ made-with = Made with release { $release }
 recalled-unread = Made with an unknown release. Check the figures against the resin label.
 recalled-before = Made with a Covemix before release { $release }, which is recalled.
 recalled-with = Made with Covemix release { $release }, which is recalled.
-card-of-row = { $each } { $count }, { $field }
+card-of-row = { $field }, { $each } { $count }
 card-row = { $each } { $count }
 # what a card says of one field of a row: "length 3 m"
-card-field = { $field } { $text }
+card-field = { $field }: { $text }
 card-line = { $label }: { $text }
   .question = { $label } { $text }
   .rough = { $line } ({ $rough })
@@ -233,7 +235,7 @@ called-roll =
 statements-most = Type at most { $most } hazard codes
 statements-none = '{ $typed }' is not a hazard code. Type codes from section 2 of the data sheet, like H315, H317, H411
 # a default that is remembered: "From memory, 10 to 35 g."
-remembered-help = { $mark }, { $range }.
+remembered-help = { $range }, { $mark }.
 remembered-filler =
   .cove = Wood flour for a cove.
   .epoxy = Wood flour, as % of the mixed epoxy.
@@ -469,8 +471,11 @@ trials-like = Test cups: type only what the test cup gave, a semicolon before th
 
 # the first two parts of a resin system where nobody typed other names; a third one
 part-resin = Resin
+  .inside = resin
 part-hardener = Hardener
+  .inside = hardener
 part-number = Part { $number }
+  .inside = part { $number }
 # $known: the one basis that the label gives
 label-only = { $known ->
     [weight] The label gives parts by weight only. For volumes, type the density of each part.
@@ -1078,7 +1083,7 @@ cup-time-clock = Start the clock
 
 ## Heat: usable time and peak
 
-# what a mix is in: a choice, and inside a sentence with a small first letter
+# what a mix is in: a choice, and under a curve
 container-cup = Cup
   .help = Standing on a bench
 container-bag = Bag
@@ -1274,7 +1279,7 @@ heat-curve = Temperature over time
   .told = Shaded: usable for the first { $usable } minutes. The curve shows the middle estimate: hottest { $hottest } minutes after mixing, at { $peak }.
   .tray-told = In the tray it reaches { $peak }.
 # words in it: under the top of a curve, and in the shaded span; a tick of the scale in °C or °F
-heat-curve-tray = tray
+heat-curve-tray = Tray
 heat-curve-usable = usable
 heat-curve-degrees = { $degrees }°
 heat-curve-peak =
@@ -1287,7 +1292,7 @@ usable-other-sun = Timed in other sun
   }
 # two own timings: usable-seen
 usable-contradict = These timings contradict
-  .text = { $one }, but { $other }. The shorter counts. Delete the wrong timing.
+  .text = Typed: { $one }, but { $other }. The shorter counts. Delete the wrong timing.
 
 
 ## Sun
@@ -1312,7 +1317,7 @@ sun-look =
   .putty = Putty with wood flour
   .dark = Dark putty
   .black = Black film, cup or tray
-# what is over it; inside a sentence with a small first letter
+# what is over it: a choice, and in quotes inside a sentence
 sun-covered =
   .open = No cover
   .glass = Glass or clear film
@@ -1339,7 +1344,7 @@ sun-taken = Sun absorbed
 sun-rests =
   .level = { $sun } W/m² on a level surface, { $least } to { $most } ({ $source })
   .taken = { $share }% absorbed, { $least } to { $most } ({ $source })
-  .cover = { $cover } lets { $passes }% in, { $given }% of the heat out ({ $source })
+  .cover = “{ $cover }” lets { $passes }% in, { $given }% of the heat out ({ $source })
   .wind = no wind counted
 
 
@@ -1850,7 +1855,7 @@ plan-refused-step-order = Done at: this does not fit the order of the batch's st
 
 ### Plan: limits and pieces
 
-# what may run out: each stands inside a sentence and may begin one
+# what may run out: each stands inside a sentence
 plan-limit-bag = the putty in the bag
   .why = Empty the bag before the putty stiffens.
   .done = Bag empty
@@ -2033,7 +2038,7 @@ plan-span = { $start } to { $end }
 plan-air = Air at mixing
 # $what: one of plan-limit
 plan-missed = Too late
-  .text = { $what } lasts until { $by }, but the step is done at { $when }.
+  .text = At { $when } the step is done, but { $what } lasts only until { $by }.
 plan-do-not-start = Do not start
   .text = Batch { $number } would not be laid in time.
   .finish = the batch would not be finished in time
@@ -2535,6 +2540,7 @@ cut-tape = Tape { $width }, { $weight }
 cut-ply = Peel ply { $width }
 cut-roll = Roll { $count }
 cut-remnant = Remnant of { $length }
+  .named = { $name }, { $length }
   .nth = Remnant { $count }
   .left = Rest of { $remnant }
   .rough = { $used } of { $length } cut off
@@ -2692,17 +2698,17 @@ caution-wash = A drop on the skin
   .short = Stop and wash with soap and plenty of water.
 caution-air-changes = { $changes } air changes an hour
 # from where a caution stands: rows of a table
-caution-from-big = big mass in one cup
-caution-from-big-warm = big mass in one cup on a warm day
-caution-from-runs-away = peak temperature of a pot that runs away
-caution-from-least-peak = smallest mass with its peak temperature shown
-caution-from-warm = warm air
-caution-from-cold = cold air
-caution-from-hot = hot pot
-caution-from-short = short usable time
-caution-from-few-changes = few air changes
-caution-from-small-room = small room
-caution-from-thick = thick putty
+caution-from-big = Big mass in one cup
+caution-from-big-warm = Big mass in one cup on a warm day
+caution-from-runs-away = Peak temperature of a pot that runs away
+caution-from-least-peak = Smallest mass with its peak temperature shown
+caution-from-warm = Warm air
+caution-from-cold = Cold air
+caution-from-hot = Hot pot
+caution-from-short = Short usable time
+caution-from-few-changes = Few air changes
+caution-from-small-room = Small room
+caution-from-thick = Thick putty
 # the tasks, and what is said of them by topic
 task-open = Opening and measuring
 task-mix = Mixing
@@ -2891,8 +2897,8 @@ smoking-pot-water = Never pour water in: the mix can spit. Cold water around the
 smoking-pot-leave = If it burns, or smokes and you cannot carry it: leave, shut the door, call the fire service.
 smoking-pot-burns = Fight only a small fire, with the way out behind you: powder, foam, carbon dioxide or water spray. Cool nearby cans with water spray.
 smoking-pot-watch = Watch the pot for hours, until it is cold.
-aid-rinsing-minutes = rinsing eyes or skin, at least
-aid-rinsing-water = eyewash water in a minute
+aid-rinsing-minutes = Rinsing eyes or skin, at least
+aid-rinsing-water = Eyewash water in a minute
 calls-numbers = Emergency numbers
   .fold = Your emergency numbers
 calls-none = No emergency numbers yet
@@ -3247,11 +3253,11 @@ solvent-acetone = Acetone
 solvent-isopropanol = Isopropyl alcohol
 solvent-ethanol = Ethyl alcohol
 solvent-butanone = 2-Butanone
-air-rule-mixing-lowest = mixing factor, lowest in an ordinary room
-air-rule-mixing-highest = mixing factor, highest in an ordinary room
-air-rule-pressure = pressure a fan may use at the make-up opening
-air-rule-discharge = discharge coefficient of a plain opening
-air-rule-explosive = highest share of the lower explosive limit
+air-rule-mixing-lowest = Mixing factor, lowest in an ordinary room
+air-rule-mixing-highest = Mixing factor, highest in an ordinary room
+air-rule-pressure = Pressure a fan may use at the make-up opening
+air-rule-discharge = Discharge coefficient of a plain opening
+air-rule-explosive = Highest share of the lower explosive limit
 # the tables of these, and what their rows are called
 facts-dust-limits = Dust limits
   .wood = Wood
@@ -3876,6 +3882,7 @@ pot-link = The link holds a running pot. { $words }
   .add = Add this pot
 pot-logged = The pot is in the log.
 pot-ended = The pot is ended.
+kit-copy = { $name }, copy
 kit-copied = { $name } is copied.
 kit-removed = { $name } is removed.
 kit-taught = { $name } now has its own rates.
