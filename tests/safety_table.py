@@ -482,7 +482,7 @@ MOMENT = (
     ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
      "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
-    ("powder", "{filler}", "Particle mask and goggles on before you open the bag. {about}", "powder", COMMON),
+    ("powder", "{filler}", "Particle mask and goggles on before you open the bag.", "powder", COMMON),
     ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),

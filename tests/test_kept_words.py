@@ -138,7 +138,8 @@ KEPT = {
     "trials": "thick 1800 s, doubt 8 %, mass 100 g, air 20.0 °C, loss 90 %, heat 97 %, width 70 mm, mix 21.0 °C",
 }
 SAID = {
-    "timings": "too stiff to use 1860 s 240 g Cup 20.0 °C Filler 30.0 % Resin 25.0 °C; stiffening 22 min 100 g Bag 18 °C",
+    "timings": "too stiff to use 1860 s 240 g Cup 20.0 °C Filler 30.0 % Resin 25.0 °C; "
+               "stiffening 22 min 100 g Bag 18 °C",
     "trials": KEPT["trials"],
 }
 

@@ -24,7 +24,7 @@ from covemix.shared.words.messages import (
     typed,
 )
 from covemix.shared.words.texts import said
-from covemix.shared.words.written import Refused, names, of_file, patterns, reader, sentences, unread
+from covemix.shared.words.written import Refused, ends, names, of_file, patterns, reader, sentences, unread
 from test_page_names import TEXT
 from test_page_rooms import code
 
@@ -104,7 +104,7 @@ def test_a_script_says_nothing_of_its_own(path):
     texts = [plain or re.sub(r"\$\{[^}]*\}", "0", filled)
              for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8")))]
     assert [text for text in texts
-            if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]|0, [a-z]{3}", text)] == []
+            if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]|^0, [a-z]{3}", text)] == []
 
 
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
@@ -223,7 +223,7 @@ def test_no_sentence_of_a_language_is_english_or_too_long_for_its_place(language
 def test_what_keeps_from_harm_stands_with_its_english_until_a_native_has_read_it(language):
     own, said_as = of_file(language), sentences(language)
     beside = [key for key in own if key.startswith(unread(language))
-              and (key.startswith("ghs-") or texts_of(ENGLISH[key])[-1].endswith("."))]
+              and (key.startswith("ghs-") or ends(ENGLISH[key]))]
     assert beside or not unread(language)
     for key in beside:
         text = said(message(key, **{name: number("15") for name in names(ENGLISH[key])}), reader(language=language))
@@ -231,6 +231,41 @@ def test_what_keeps_from_harm_stands_with_its_english_until_a_native_has_read_it
         assert text.endswith(f" [{english}]") and text != f"{english} [{english}]", key
     official = [key for key in own if key.startswith("ghs-") and key not in beside]
     assert len(official) > 80 and all(said_as[key] == own[key] for key in official)
+
+
+BRACKETS = re.compile(r"\[([^\]]*)\]")
+
+
+@pytest.mark.parametrize("language", OTHERS)
+@pytest.mark.parametrize("name", ["aid", "safety", "air", "heat", "thicken", "pour", "clock", "joint"])
+def test_the_english_beside_it_is_what_an_english_reader_reads(name, language):
+    """With its figures: none of them in the marks of another language, and no half of it."""
+    beside = 0
+    for request in cases.requests(name, 40):
+        of = [[text for _, text in pseudo.said(asked(request, one)) if "[" in text or one == "en"]
+              for one in (language, "en")]
+        plain = " ".join(of[1])
+        for text in of[0]:
+            for english in BRACKETS.findall(text):
+                beside += 1
+                assert english in plain, (request, text)
+    assert beside or name == "air"
+
+
+def asked(request, language):
+    if "screen" not in request:
+        return moves.answer(request["move"], request["typed"], language=language)
+    found = moves.asked(request["screen"], request["pairs"], language=language)
+    return dict(found, text=found["caution"])
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_the_caution_of_every_screen_stands_with_its_english(language):
+    """The short one at the bottom too: an official statement alone stands by itself."""
+    for screen in dict(moves.SCREENS):
+        for request in cases.requests(screen, 12):
+            text, english = (moves.asked(screen, request["pairs"], language=one)["caution"] for one in (language, "en"))
+            assert "[" in text or "your product" in english or "goggles on" in english, text
 
 
 def asked_back():

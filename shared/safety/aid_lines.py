@@ -12,7 +12,7 @@ HOT = "hot"  # part of the answer that folds away
 
 def say(found: Found, values: Values) -> list[Line]:
     """found: `aid.AidResult`"""
-    minutes = message("aid-minutes", minutes=number(shown(found.minutes / 60, 0, UP)))
+    minutes = number(shown(found.minutes / 60, 0, UP))
     lines = [_step(step, added, minutes) for step, added in found.steps]
     for name, text, mark, source in EMERGENCY:
         lines.append(words("aid_" + name, "aid-112", text, rough=sourced(mark, source), rank=SAY))

@@ -2562,9 +2562,9 @@ caution-in-sun = In der Sonne
 caution-short-pot = Wenig Zeit
     .text = Im Becher etwa { $minutes }. Erst alles bereitlegen, dann mischen.
     .short = Im Becher etwa { $minutes }.
-# $filler: Name des Pulvers; $about: ein Satz darüber
+# $filler: Name des Pulvers
 caution-powder = { $filler }
-    .text = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht. { $about }
+    .text = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht.
     .short = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht.
     .other = Pulver
     .unnamed = Pulver
@@ -2574,9 +2574,9 @@ caution-lasting = { $signal }: dein Produkt, { $code }
     .text = { $official }.
 caution-corrosive = { $signal }, Schutzbrille auf: { $code }
     .text = { $official }.
-# $room: Volumen; $changes: caution-air-changes
+# $room: Volumen; $changes: Luftwechsel
 caution-small-room = Wenig Luft
-    .text = { $room } mit { $changes }: zwei Seiten öffnen, bevor ein Gebinde aufgeht.
+    .text = { $room } mit { $changes } Luftwechseln pro Stunde: zwei Seiten öffnen, bevor ein Gebinde aufgeht.
 caution-thick = Dicke Schicht
     .text = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf. In zwei Gängen auftragen.
     .short = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf.
@@ -2590,7 +2590,6 @@ caution-gloves = Handschuhe
 caution-wash = Ein Tropfen auf der Haut
     .text = Aufhören und mit Seife und viel Wasser waschen. Nie Lösemittel.
     .short = Aufhören und mit Seife und viel Wasser waschen.
-caution-air-changes = { $changes } Luftwechseln pro Stunde
 caution-from-big = Große Masse in einem Becher
 caution-from-big-warm = Große Masse in einem Becher an einem warmen Tag
 caution-from-runs-away = Spitzentemperatur, ab der ein Ansatz durchgeht
@@ -2762,19 +2761,14 @@ aid-sheet = Zuerst gilt dein Sicherheitsdatenblatt
     .text = Diese Schritte gelten für Produkte, die Haut und Augen verätzen, wie es Härter kann.
     .rough = Wortlaut der P-Codes: { $source }
 aid-water = Bereithalten
-    .text = Sauberes Wasser, um { $minutes } lang zu spülen: { $water }.
+    .text = Sauberes Wasser, um { $minutes } Minuten lang zu spülen: { $water }.
     .rough = { $source }; aufgerundet
-aid-minutes =
-    { $minutes ->
-        [one] { $minutes } Minute
-       *[other] { $minutes } Minuten
-    }
 aid-call = ANRUFEN
 aid-clothes = KLEIDUNG
-# steht hinter einem amtlichen Schritt. $minutes: „15 Minuten“
-aid-eyes-minutes = Mindestens { $minutes } lang spülen, auch auf dem Weg zum Arzt.
+# steht hinter einem amtlichen Schritt
+aid-eyes-minutes = Mindestens { $minutes } Minuten lang spülen, auch auf dem Weg zum Arzt.
 aid-eyes-lids = Augenlider offen halten.
-aid-skin-minutes = Mindestens { $minutes } lang spülen.
+aid-skin-minutes = Mindestens { $minutes } Minuten lang spülen.
 aid-skin-hardener = Bei Härter: erst spülen, unter dem Wasser ausziehen, weiter spülen.
 aid-swallowed-rest = Ruhen. Zum Arzt gehen.
 aid-inhaled-upright = Halb aufrecht lagern. Beschwerden können erst nach Stunden kommen.

@@ -2668,9 +2668,9 @@ caution-in-sun = In the sun
 caution-short-pot = Little time
   .text = About { $minutes } in the cup. Lay everything out first, then mix.
   .short = About { $minutes } in the cup.
-# $filler: the powder's name; $about: a sentence about it
+# $filler: the powder's name
 caution-powder = { $filler }
-  .text = Particle mask and goggles on before you open the bag. { $about }
+  .text = Particle mask and goggles on before you open the bag.
   .short = Particle mask and goggles on before you open the bag.
   .other = Powder
   .unnamed = Powder
@@ -2680,9 +2680,9 @@ caution-lasting = { $signal }: your product, { $code }
   .text = { $official }.
 caution-corrosive = { $signal }, goggles on: { $code }
   .text = { $official }.
-# $room: its volume; $changes: caution-air-changes
+# $room: its volume; $changes: its air changes
 caution-small-room = Little air
-  .text = { $room } with { $changes }: open two sides before you open a can.
+  .text = { $room } with { $changes } air changes an hour: open two sides before you open a can.
 caution-thick = Thick layer
   .text = Putty { $depth } deep heats itself on the boat too. Apply it in two passes.
   .short = Putty { $depth } deep heats itself on the boat too.
@@ -2696,7 +2696,6 @@ caution-gloves = Gloves
 caution-wash = A drop on the skin
   .text = Stop and wash with soap and plenty of water. Never solvent.
   .short = Stop and wash with soap and plenty of water.
-caution-air-changes = { $changes } air changes an hour
 # from where a caution stands: rows of a table
 caution-from-big = Big mass in one cup
 caution-from-big-warm = Big mass in one cup on a warm day
@@ -2873,18 +2872,14 @@ aid-sheet = Follow your safety data sheet first
   .text = These steps are for products that burn skin and eyes, as hardener can.
   .rough = the words of the P codes: { $source }
 aid-water = Keep at hand
-  .text = Clean water for { $minutes } of rinsing: { $water }.
+  .text = Clean water for { $minutes } minutes of rinsing: { $water }.
   .rough = { $source }, rounded up
-aid-minutes = { $minutes ->
-    [one] { $minutes } minute
-   *[other] { $minutes } minutes
-  }
 aid-call = CALL
 aid-clothes = CLOTHES
-# added to a step. $minutes: "15 minutes"
-aid-eyes-minutes = Rinse for at least { $minutes }, also on the way to a doctor.
+# added to a step
+aid-eyes-minutes = Rinse for at least { $minutes } minutes, also on the way to a doctor.
 aid-eyes-lids = Hold the eyelids open.
-aid-skin-minutes = Rinse for at least { $minutes }.
+aid-skin-minutes = Rinse for at least { $minutes } minutes.
 aid-skin-hardener = Hardener: rinse first, undress under the water, rinse again.
 aid-swallowed-rest = Rest. Go to a doctor.
 aid-inhaled-upright = Sit half upright. Symptoms may come hours later.

@@ -1,7 +1,7 @@
 """Languages: what each has of its own besides its sentences, and who reads.
 
-The sentences of a language are in a file named after it: `en.ftl`. A phone has the row of its own language and no other
-(`server/put_in.py`): so nothing here may ask for a language by its name.
+The sentences of a language are in a file named after it: `en.ftl`. A phone has the row of its own language, and of
+English where that stands beside it, and no other (`server/put_in.py`): so nothing here may ask for another by its name.
 """
 from collections import namedtuple
 
@@ -24,6 +24,7 @@ def one_alone(digits: str) -> str:
     return "one" if digits in ("1", "-1") else "other"
 
 
+FIRST = "en"  # what all others are made from, and what stands beside one that no native has read
 LANGUAGES = {one.name: one for one in (
     Language("en", "English", ".", " to ", " and ", " or ", "; ", one_alone,
              {"strokes": (" stroke", " strokes"), "day": (" day", " days")},

@@ -1,4 +1,5 @@
 """Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
+from .languages import FIRST, LANGUAGES, Reader
 from .numbers import bare
 from .speech import number_words
 from .units import FOOT, INCH, METRIC, TAILS, TO, US, in_figure, known, parted, sign, unit_for
@@ -41,6 +42,8 @@ def _pieces(pattern, values, reader):
     for piece in pattern:
         if isinstance(piece, str):
             found += _sentence(piece, values, reader)
+        elif piece is not None and not piece[0]:  # beside the reader's own language
+            found += _sentence(piece[1], values, Reader(reader.messages, LANGUAGES[FIRST], reader.units))
         elif piece is not None:
             found += _sentence(_chosen(piece[1], values[piece[0]], reader), values, reader)
     return found
