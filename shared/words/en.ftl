@@ -234,7 +234,7 @@ called-roll =
   .ply = Peel ply 150
 statements-most = Type at most { $most } hazard codes
 statements-none = '{ $typed }' is not a hazard code. Type codes from section 2 of the data sheet, like H315, H317, H411
-# a default that is remembered: "From memory, 10 to 35 g."
+# a default that is remembered: "10 to 35 g, from memory."
 remembered-help = { $range }, { $mark }.
 remembered-filler =
   .cove = Wood flour for a cove.

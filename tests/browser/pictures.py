@@ -31,7 +31,8 @@ GERMAN = "de"  # its pictures begin with it
 LOCALES = {"en": "en-GB", GERMAN: "de-DE"}
 PATIENCE = 30_000  # ms
 # what is shown is spoken a moment after, and of a form of one's own it is kept; an error stands at its field
-ANSWERED = """Boolean(localStorage['covemix.answer.' + document.documentElement.dataset.screen]
+ANSWERED = """!document.querySelector("[data-main][data-old]")
+  && Boolean(localStorage['covemix.answer.' + document.documentElement.dataset.screen]
   || document.querySelector("[data-status]").textContent || document.querySelector("[data-error]:not([hidden])"))"""
 # an invented boat's things: what a phone holds after a few days of work
 KEPT = """async () => {
