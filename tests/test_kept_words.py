@@ -9,14 +9,19 @@ import pseudo
 import pytest
 from covemix.server.models import request_model
 from covemix.server.pages import Pages
+from covemix.shared.boat.boat_rows import faces
 from covemix.shared.clock.pot_names import BEFORE, KNOWN
 from covemix.shared.door import card, moves
 from covemix.shared.things.own_timings import read_timings
 from covemix.shared.things.records import FILLER, SYSTEM
+from covemix.shared.words.languages import LANGUAGES
+from covemix.shared.words.texts import said
+from covemix.shared.words.written import reader
 from house import build
 
 # names of pieces, with their faces; the pieces that a batch took; from which to which a bag goes: fields of words
 IN_WORDS = re.compile(r"pieces\.\d+\.name|joints\.\d+\.name|log\.seam|pot\.place")
+SPOKEN = tuple(LANGUAGES)  # before another test makes one up
 POT = {"started": "1000", "duration": "30", "now": "1300", "elapsed": "300"}
 
 
@@ -169,3 +174,22 @@ def test_own_timings_typed_in_german_are_understood(text):
 
 def test_braces_that_somebody_typed_are_no_figures_on_a_card():
     assert card.told(moves.screen_inputs("pour"), [["units", "us"], ["system.name", "{100 mm}"]])[0][1] == "{100 mm}"
+
+
+@pytest.mark.parametrize("key", ["kind-system-timings.help", "plan-timings.help", "own-timings-like"])
+@pytest.mark.parametrize("language", SPOKEN)
+def test_a_timing_is_understood_as_the_help_of_its_language_has_it(key, language):
+    """And behind it where the sun shone."""
+    text = said(key, reader(language=language))
+    like = re.search("(?i)(stiffening|anziehend) 31 min .*? .*? .*?°C", text)[0]
+    plain = read_timings("stiffening 31 min 240 g cup 20 °C")
+    assert read_timings(like) == plain
+    behind = {"en": " in sun", "de": " in der Sonne"}[language]
+    assert read_timings(like + behind) == read_timings("stiffening 31 min 240 g cup 20 °C in sun") != plain
+
+
+@pytest.mark.parametrize("language", SPOKEN)
+def test_the_faces_of_layers_are_understood_as_the_help_of_its_language_has_them(language):
+    text = said("boat-joint-faces.help", reader(language=language))
+    words = {"en": ("each", "in", "out"), "de": ("beide", "innen", "außen")}[language]
+    assert all(word in text for word in words) and faces(" : ".join(words)) == ["all", "first", "second"]

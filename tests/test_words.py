@@ -268,6 +268,20 @@ def test_the_caution_of_every_screen_stands_with_its_english(language):
             assert "[" in text or "your product" in english or "goggles on" in english, text
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_word_of_a_label_is_wider_than_half_a_phone(language):
+    """A browser would break it anywhere, without a hyphen: a soft one says where."""
+    def labels(data):
+        if isinstance(data, dict):
+            own = [data["label"]] if {"kind", "label"} <= data.keys() else []
+            return own + [one for each in data.values() for one in labels(each)]
+        return [one for each in data for one in labels(each)] if isinstance(data, list) else []
+
+    found = {word for name in moves.names() for label in labels(moves.about(name, reader(language=language))["inputs"])
+             for word in re.findall(r"\w+", label)}
+    assert len(found) > 100 and [word for word in found if len(word) > 17] == []
+
+
 def asked_back():
     """{name of a line: key of its label} of each question back whose name and label stand in its call."""
     found = {}

@@ -17,4 +17,5 @@ RATES = {"place": "pace-place", "tool": "pace-tool", "clean": "pace-clean", "wet
 # own timings as they may be typed in German
 SPELT = {"anziehend": "stiffening", "gut": "good", "fest": "gone", "becher": "cup", "beutel": "bag",
          "spritzbeutel": "bag", "schale": "tray", "hohlkehle": "bead", "rolle": "roll", "füllstoff": "filler",
-         "harz": "resin", "noch": "still", "nach": "after", "im": "in", "bei": "at", "mit": "with", "von": "of"}
+         "harz": "resin", "noch": "still", "nach": "after", "im": "in", "bei": "at", "mit": "with", "von": "of",
+         "sonne": "sun", "der": "the"}

@@ -269,14 +269,14 @@ kind-system-pot-meaning = Topfzeit bedeutet
     .gel = die Zeit bis zum Gel
     .work = die Verarbeitungszeit
 kind-system-film-time = Verarbeitungszeit als dünner Film
-kind-system-lowest = Niedrigste Verarbeitungstemperatur
-# die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
+kind-system-lowest = Niedrigste Verarbeitungs{ "\u00AD" }temperatur
+# die Wörter in Anführungszeichen versteht SPELT in things/kept_words.py; gespeichert werden englische
 kind-system-timings = Eigene Zeiten der Ansätze
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Dazwischen Strichpunkt. Gehen dem Etikett vor.
+    .help = „anziehend 31 min { "240 g" } Becher { "20 degC" }“. Draußen „in der Sonne“ dahinter. Dazwischen Strichpunkt. Gehen dem Etikett vor.
 kind-system-trials = Probebecher
     .help = Vom Probebecher.
 kind-system-lot = Charge
-kind-system-statements = Gefahrenhinweise im Sicherheitsdatenblatt
+kind-system-statements = Gefahrenhinweise im Sicherheits{ "\u00AD" }datenblatt
     .help = Z. B. H315, H317, H411. Diese stehen vorn.
 kind-system-no-ratio = Verhältnis vom Etikett eingeben, nach Gewicht oder nach Volumen
 kind-system-other-count = Nach Volumen: so viele Zahlen wie nach Gewicht
@@ -452,7 +452,7 @@ pace-whence =
     }
 # die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
 learned-rates-like = Aus eigenen Ansätzen: wie „roll 0.5, 0.41 to 0.6, from 3“ eingeben, dazwischen Strichpunkt
-own-timings-like = Eigene Zeiten: wie „stiffening 31 min { "240 g" } cup { "20 degC" }“ eingeben, dazwischen Strichpunkt
+own-timings-like = Eigene Zeiten: wie „anziehend 31 min { "240 g" } Becher { "20 degC" }“ eingeben, dazwischen Strichpunkt
 own-timings-counted =
     aus { $count ->
         [one] 1 eigenen Zeit
@@ -504,7 +504,7 @@ ratio-amount = Menge
     .part-b = vorhandener Härter
     .strokes = Hübe der Harzpumpe
     .putty = gewünschte Spachtelmasse
-# ein weicher Trennstrich: fünf Tasten in einer Reihe
+# { "\u00AD" } ist ein weicher Trennstrich: fünf Tasten in einer Reihe
 ratio-way = Gemessen mit
     .scale = Waage
     .pumps = Pumpen
@@ -1490,7 +1490,7 @@ dew-air = Lufttemperatur
 dew-humidity = Relative Luftfeuchte
     .help = Vom Hygrometer neben der Arbeit. Ohne sie kein Taupunkt.
     .missing = Relative Luftfeuchte: eingeben, für Tau in der Nacht
-dew-surface = Oberflächentemperatur
+dew-surface = Oberflächen{ "\u00AD" }temperatur
     .help = Von Holz oder Naht. Leer: wie die Luft. Gelagertes Holz ist oft kälter.
 dew-night = Kälteste Luft in der Nacht
 dew-sky = Nachts liegt die Naht
@@ -1737,7 +1737,7 @@ plan-film = Ein Film bleibt nass, bei { $at }
     .help = Leer: nach Etikett, oder { $times }-mal die Topfzeit von { $mass } (aus dem Gedächtnis, { $low } bis { $high }).
 # the typed words stay English: they are read as they are
 plan-timings = Eigene Zeiten neben denen des Systems
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“; dazwischen Strichpunkt. „Uhr“ trägt sie ein.
+    .help = „anziehend 31 min { "240 g" } Becher { "20 degC" }“; dazwischen Strichpunkt. „Uhr“ trägt sie ein.
 plan-exponent = Topfzeit sinkt mit der Masse hoch
     .help =
         Leer: { $power ->
@@ -2275,8 +2275,8 @@ boat-joint-width = Breite des Glasbands
     .help = Eine für alle Lagen, oder eine je Lage: { "75 : 100 mm" }
 # each, in und out werden in allen Sprachen so eingegeben, wie sie hier stehen
 boat-joint-faces = Flächen der Lagen
-    .help = Je Lage each (beide), in (innen) oder out (außen): each : out. Leer: each.
-    .words = je Lage each, in oder out eingeben, mit Doppelpunkten
+    .help = Je Lage „beide“, „innen“ oder „außen“: beide : außen. Leer: beide.
+    .words = je Lage „beide“, „innen“ oder „außen“ eingeben, mit Doppelpunkten
 boat-joint-strip-bare = Verstärkungsstreifen ist Glasband: Lage hinzufügen
 boat-joint-radius =
     .help = Leer: nach der Kehldicke.
@@ -2478,7 +2478,7 @@ section-throat = Kehldicke { $length }
 section-tack = heften { $length }
 section-gap = Spalt { $gap }
 section-inside-up = Schnitt im Maßstab, die Innenseite oben.
-section-corner = Im Maßstab: Masse schraffiert, Band gestrichelt
+section-corner = Im Maßstab: Masse kariert, Band gestrichelt
     .told = Zwei Platten, { $thickness } dick, unter { $angle } Grad.
     .apart = Zwei Platten, { $thickness } dick, unter { $angle } Grad, { $gap } Abstand.
 section-cove = Hohlkehle mit Radius { $radius } füllt die Ecke, { $throat } tief auf der Winkelhalbierenden, { $tack } auf jeder Platte.
