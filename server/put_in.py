@@ -13,7 +13,7 @@ from collections import Counter
 from functools import cache
 
 from covemix.shared.words.units import holds_figure
-from covemix.shared.words.written import names
+from covemix.shared.words.written import FIRST, names, unread
 
 WRITTEN = "shared/words/written.py"
 ROWS = "shared/words/languages.py"
@@ -41,14 +41,16 @@ def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset
 
 
 def own_row(source: str, language: str) -> str:
-    """The languages as a phone has them: of the rows its own alone. Each begins on a line of its own.
+    """The languages as a phone has them: of the rows its own alone, and English where that stands beside it. Each
+    begins on a line of its own.
 
-    >>> own_row("A = (\\n  Language('en', '.'),\\n  Language('de',\\n    ','),\\n)", "de")
-    "A = (\\n  Language('de',\\n    ','),\\n)"
+    >>> own_row("A = (\\n  Language('de', ','),\\n  Language('en',\\n    '.'),\\n)", "en")
+    "A = (\\n  Language('en',\\n    '.'),\\n)"
     """
+    kept = (language, FIRST) if unread(language) else (language,)
     others = [node for node in nodes(source) if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
               and node.func.id == "Language" and isinstance(node.args[0], ast.Constant)
-              and node.args[0].value != language]
+              and node.args[0].value not in kept]
     gone = {line for node in others for line in range(node.lineno, (node.end_lineno or 0) + 1)}
     return "".join(text for line, text in enumerate(source.splitlines(keepends=True), 1) if line not in gone)
 
@@ -105,9 +107,10 @@ def with_short_names(pattern, short: dict[str, str]):
     """
     if isinstance(pattern, str):
         return NAMED.sub(lambda found: "{" + short.get(found[1], found[1]) + "}", pattern)
-    return (None, *[with_short_names(piece, short) if isinstance(piece, str) else (
-        short[piece[0]], {case: with_short_names(one, short) for case, one in piece[1].items()})
-        for piece in pattern[1:]])
+    return (None, *[with_short_names(piece, short) if isinstance(piece, str)
+                    else ("", with_short_names(piece[1], short)) if piece[0] == ""
+                    else (short[piece[0]], {case: with_short_names(one, short) for case, one in piece[1].items()})
+                    for piece in pattern[1:]])
 
 
 def put_in_script(script: str, sentences: dict) -> str:

@@ -75,7 +75,7 @@ class Sentences(dict):
 def speak() -> str:
     """Makes it a language of this process; gives its name."""
     if NAME not in languages.LANGUAGES:
-        languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", False, one_alone,
+        languages.LANGUAGES[NAME] = Language(NAME, "Pseudo", "٫", " – ", " & ", " / ", " ¦ ", one_alone,
                                              {"%": ("\u00a0%", "\u00a0%")}, {}, False)
         dress()
     return NAME

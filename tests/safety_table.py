@@ -346,14 +346,14 @@ AIR_RULES = {"mixing lowest": 3, "mixing highest": 10, "make-up Pa": 5, "dischar
 
 # --- from where on a caution of the moment stands: own judgement, but for what one pass of putty takes
 FROM = {
-    "big mass in one cup": (300, "g"), "big mass in one cup on a warm day": (150, "g"),
-    "warm air": (28, "degC"), "cold air": (12, "degC"), "hot pot": (50, "degC"),
-    "short usable time": (10, "min"), "few air changes": (2, "an hour"),
-    "small room": (30, "m3"), "thick putty": (12, "mm"),
+    "Big mass in one cup": (300, "g"), "Big mass in one cup on a warm day": (150, "g"),
+    "Warm air": (28, "degC"), "Cold air": (12, "degC"), "Hot pot": (50, "degC"),
+    "Short usable time": (10, "min"), "Few air changes": (2, "an hour"),
+    "Small room": (30, "m3"), "Thick putty": (12, "mm"),
     # the temperature from which HOT, below, says that it runs away; the least mass is own judgement: 10 g at 25 degC
     # stay below 40 degC in a cup of 65 mm at both ends of the band, 20 g reach 156 degC at the hot one (small_pots.py)
-    "peak temperature of a pot that runs away": (100, "degC"),
-    "smallest mass with its peak temperature shown": (10, "g"),
+    "Peak temperature of a pot that runs away": (100, "degC"),
+    "Smallest mass with its peak temperature shown": (10, "g"),
 }
 
 # --- ratio, stirring, filling: from memory or common practice
@@ -500,7 +500,7 @@ MOMENT = (
     ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
      "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
-    ("powder", "{filler}", "Particle mask and goggles on before you open the bag. {about}", "powder", COMMON),
+    ("powder", "{filler}", "Particle mask and goggles on before you open the bag.", "powder", COMMON),
     ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),

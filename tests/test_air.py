@@ -213,7 +213,7 @@ def test_a_room_of_zero_height_is_told_in_words():
 
 
 def test_an_unknown_solvent_is_told_in_words():
-    assert "choose one of" in errors(solvent="petrol")["solvent"]
+    assert "choose “" in errors(solvent="petrol")["solvent"]
     assert "molar mass" in errors(solvent="other")["solvent_molar"]
 
 

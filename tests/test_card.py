@@ -188,7 +188,7 @@ def test_each_batch_of_a_plan_has_a_card_with_its_amounts_and_its_pours():
 
 def test_the_rows_of_a_group_are_told_in_one_entry_each():
     made = call(hand="plan", pairs=PLAN)["card"]["asked"]
-    assert ["Piece 2", "Seam 1, length 4 m, putty 150 g/m, wet-out resin 90 g/m"] in made
+    assert ["Piece 2", "Seam 1, Length: 4 m, Putty: 150 g/m, Wet-out resin: 90 g/m"] in made
 
 
 def test_a_group_that_is_empty_anyway_says_nothing_in_a_link():

@@ -169,7 +169,7 @@ def test_the_labels_hours_lead_and_hold_at_the_labels_temperature():
     assert found["recoat"]["text"].startswith("3.0 h to 10.0 h")
     plain = lines({"air": "20", "system": {"by_weight": "100:30", "lowest": "5", "speed": "medium"}})
     assert found["light"]["value"] == plain["light"]["value"] and found["turn"]["value"] == plain["turn"]["value"]
-    assert "From the label: recoat without sanding, peel ply off, sand" in found["counted"]["text"]
+    assert "From the label: Recoat without sanding, Peel ply off, Sand" in found["counted"]["text"]
     assert "type them with the system" in plain["counted"]["text"]
 
 

@@ -140,7 +140,7 @@ def test_a_choice_takes_its_values_only():
     side = Choice("side", "Side", (("in", "Inside"), ("out", "Outside", "seen from the keel")))
     assert [read(side, typed) for typed in ("in", "out", "", None)] == ["in", "out", "in", "in"]
     for typed in ("up", "IN", 1, True, [], {}):
-        assert refused(side, typed) == {"side": "Side: choose one of: Inside, Outside"}
+        assert refused(side, typed) == {"side": "Side: choose “Inside” or “Outside”"}
 
 
 def test_a_text_keeps_words_and_drops_control_characters():
@@ -234,9 +234,9 @@ def test_the_amount_that_stands_there_by_itself_is_the_same_pour_in_us_units():
         (1e-300, {}, "amount", "too small"),
         ("2000000", {}, "amount", "at most"),
         ("", {"amount_is": "strokes"}, "amount", "type how much"),
-        ("5", {"amount_is": "buckets"}, "amount_is", "choose one of"),
-        ("5", {"amount_is": 7}, "amount_is", "choose one of"),
-        (None, {"amount_is": ["total"]}, "amount_is", "choose one of"),
+        ("5", {"amount_is": "buckets"}, "amount_is", "choose “"),
+        ("5", {"amount_is": 7}, "amount_is", "choose “"),
+        (None, {"amount_is": ["total"]}, "amount_is", "choose “"),
     ],
 )
 def test_an_amount_that_cannot_be_is_refused_at_its_field(typed, others, field, words):

@@ -9,14 +9,19 @@ import pseudo
 import pytest
 from covemix.server.models import request_model
 from covemix.server.pages import Pages
+from covemix.shared.boat.boat_rows import faces
 from covemix.shared.clock.pot_names import BEFORE, KNOWN
 from covemix.shared.door import card, moves
 from covemix.shared.things.own_timings import read_timings
 from covemix.shared.things.records import FILLER, SYSTEM
+from covemix.shared.words.languages import LANGUAGES
+from covemix.shared.words.texts import said
+from covemix.shared.words.written import reader
 from house import build
 
 # names of pieces, with their faces; the pieces that a batch took; from which to which a bag goes: fields of words
 IN_WORDS = re.compile(r"pieces\.\d+\.name|joints\.\d+\.name|log\.seam|pot\.place")
+SPOKEN = tuple(LANGUAGES)  # before another test makes one up
 POT = {"started": "1000", "duration": "30", "now": "1300", "elapsed": "300"}
 
 
@@ -137,6 +142,11 @@ KEPT = {
     "timings": "gone 1860 s 240 g cup 20.0 °C filler 30.0 % resin 25.0 °C; stiffening 22 min 100 g bag 18 °C",
     "trials": "thick 1800 s, doubt 8 %, mass 100 g, air 20.0 °C, loss 90 %, heat 97 %, width 70 mm, mix 21.0 °C",
 }
+SAID = {
+    "timings": "too stiff to use 1860 s 240 g Cup 20.0 °C Filler 30.0 % Resin 25.0 °C; "
+               "stiffening 22 min 100 g Bag 18 °C",
+    "trials": KEPT["trials"],
+}
 
 
 @pytest.mark.parametrize("name", KEPT)
@@ -144,7 +154,7 @@ def test_what_a_system_keeps_in_words_is_said_in_those_of_the_page(name):
     """The English words are keys, which are read for ever."""
     pairs = [["system.by_weight", "3:1"], [f"system.{name}", KEPT[name]]]
     inputs = moves.screen_inputs("pour")
-    assert card.told(inputs, pairs)[1][1] == KEPT[name].replace("gone", "too stiff to use")
+    assert card.told(inputs, pairs)[1][1] == SAID[name]
     (_, _), (label, text) = card.told(inputs, pairs, pseudo.speak())
     assert label[0] == pseudo.OPEN and pseudo.english(text, "") == []
     assert [figure.replace("٫", ".") for figure in re.findall(r"[\d٫]+", text)] == re.findall(r"[\d.]+", KEPT[name])
@@ -164,3 +174,22 @@ def test_own_timings_typed_in_german_are_understood(text):
 
 def test_braces_that_somebody_typed_are_no_figures_on_a_card():
     assert card.told(moves.screen_inputs("pour"), [["units", "us"], ["system.name", "{100 mm}"]])[0][1] == "{100 mm}"
+
+
+@pytest.mark.parametrize("key", ["kind-system-timings.help", "plan-timings.help", "own-timings-like"])
+@pytest.mark.parametrize("language", SPOKEN)
+def test_a_timing_is_understood_as_the_help_of_its_language_has_it(key, language):
+    """And behind it where the sun shone."""
+    text = said(key, reader(language=language))
+    like = re.search("(?i)(stiffening|anziehend) 31 min .*? .*? .*?°C", text)[0]
+    plain = read_timings("stiffening 31 min 240 g cup 20 °C")
+    assert read_timings(like) == plain
+    behind = {"en": " in sun", "de": " in der Sonne"}[language]
+    assert read_timings(like + behind) == read_timings("stiffening 31 min 240 g cup 20 °C in sun") != plain
+
+
+@pytest.mark.parametrize("language", SPOKEN)
+def test_the_faces_of_layers_are_understood_as_the_help_of_its_language_has_them(language):
+    text = said("boat-joint-faces.help", reader(language=language))
+    words = {"en": ("each", "in", "out"), "de": ("beide", "innen", "außen")}[language]
+    assert all(word in text for word in words) and faces(" : ".join(words)) == ["all", "first", "second"]

@@ -55,7 +55,7 @@ def test_a_thing_kept_from_a_name_alone_is_asked_for_its_figures(record):
 
 def test_a_system_that_was_typed_and_kept_says_what_was_typed():
     told = lines(answer("kit", kind="system", system=MINE))["summary"]
-    assert told["text"] == "parts by weight 100:44" and told["rough"] == ""
+    assert told["text"] == "Parts by weight: 100:44" and told["rough"] == ""
 
 
 @pytest.mark.parametrize("way", ["pumps", "syringes", "graduated", "stick"])
@@ -99,7 +99,7 @@ def test_an_answer_says_whether_its_label_is_built_in_or_typed():
 def test_the_kit_says_what_still_stands_as_built_in():
     row = dict(KINDS["system"].row("3-1"), name="Mine")
     told = lines(answer("kit", kind="system", system=row))["as_built_in"]["text"]
-    assert "densities" in told and "pot life" in told
+    assert "Densities" in told and "Pot life" in told
     assert "as_built_in" not in lines(answer("kit", kind="system", system=MINE))
     assert "as_built_in" not in lines(answer("kit", kind="system", system=dict(MINE, densities="1.15 : 0.98 g/mL")))
 

@@ -15,11 +15,11 @@ from covemix.shared.words.languages import LANGUAGES, SPELT, Language, Reader
 from covemix.shared.words.messages import (
     fact,
     in_unit,
-    inside,
     length,
     lengths,
     listed,
     message,
+    noted,
     number,
     quantity,
     spoken,
@@ -30,7 +30,7 @@ from covemix.shared.words.messages import (
 )
 from covemix.shared.words.texts import said
 from covemix.shared.words.units import AMBIGUOUS, BY_NAME, find
-from covemix.shared.words.written import reader, sentences
+from covemix.shared.words.written import FIRST, reader, sentences, unread
 
 ENGLISH = sentences("en")
 SPOKEN = tuple(LANGUAGES)  # before another test makes one up
@@ -42,9 +42,11 @@ NBSP = "\u00a0"
 def test_a_language_has_all_of_its_own(one):
     """A row that lacks a unit says its sign, so nothing would fail: it is asked here."""
     assert LANGUAGES[one.name] is one and isinstance(one, Language)
-    assert all(isinstance(text, str) and text for text in (one.name, one.label, one.decimal, one.to, one.both))
-    assert len(one.decimal) == 1 and one.to[0] == one.to[-1] == one.both[0] == one.both[-1] == " "
-    assert {one.small, one.spelt} <= {True, False}
+    assert all(isinstance(text, str) and text for text in (
+        one.name, one.label, one.decimal, one.to, one.both, one.either, one.apart))
+    assert len(one.decimal) == 1 and one.apart[-1] == " "
+    assert {text[at] for text in (one.to, one.both, one.either) for at in (0, -1)} == {" "}
+    assert one.spelt in (True, False)
     assert set(one.tails) - {"%"} == set(LANGUAGES["en"].tails) and set(one.aloud) == set(LANGUAGES["en"].aloud)
     assert set(one.tails) | set(one.aloud) <= set(BY_NAME)
     for words in [*one.tails.values(), *one.aloud.values()]:
@@ -268,13 +270,13 @@ def test_a_thing_that_starts_from_a_row_still_stands_as_that_row(german):
     assert asked[0] == asked[1]
 
 
-def test_a_phone_has_its_own_row_alone():
+def test_a_phone_has_its_own_row_and_english_where_that_stands_beside_it():
     """And what it is sent asks for no other by its name."""
     source = (HOUSE / "shared" / "words" / "languages.py").read_text(encoding="utf-8")
     for name in SPOKEN:
         found: dict = {}
         exec(own_row(source, name), found)
-        assert list(found["LANGUAGES"]) == [name] and found["SPELT"] == SPELT
+        assert set(found["LANGUAGES"]) == {name, *([FIRST] if unread(name) else [])} and found["SPELT"] == SPELT
         assert found["LANGUAGES"][name][:6] == LANGUAGES[name][:6]
 
 
@@ -293,7 +295,8 @@ def test_figures_stand_in_the_marks_and_units_of_german():
     for what, text in each.items():
         assert said(what, GERMAN) == text
     assert said(listed([number("1"), number("2.5")]), GERMAN) == "1 und 2,5"
-    assert said(inside("spreader-paper"), GERMAN) == "Paper"
+    assert said(listed([number("1"), number("2.5"), number("3")]), GERMAN) == "1; 2,5 und 3"
+    assert said(noted([number("1"), number("2.5")]), GERMAN) == "1; 2,5" and noted([]) == ""
     assert said(fact("g", 0.01, 0.0355), GERMAN) == "10 bis 35,5 g"
 
 

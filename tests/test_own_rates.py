@@ -119,7 +119,7 @@ def test_the_last_tap_carries_what_the_batch_took():
     minute = {"mix": 6, "place": 10, "tool": 17, "clean": 24, "wet_mix": 28, "wet": 35, "lay": 39, "roll": 46}
     done = [{"batch": "1", "step": key, "minute": str(minute[key])} for key in steps[:-1]]
     found = moves.answer("plan", dict(typed, done=done))
-    lead = next(one for one in found["leads"] if one["label"] == "Batch 1: peel ply down")
+    lead = next(one for one in found["leads"] if one["label"] == "Batch 1: Peel ply down")
     kept = {name[4:]: text for name, text in lead["pairs"] if name.startswith("log.")}
     assert kept["crew"] == "Ann" and kept["hands"] == "1" and kept["laid"] == "6.00 m"
     took = {name: float(kept[name].split(" ")[0]) for name in TOP}

@@ -642,7 +642,7 @@ def test_the_plan_leads_to_the_next_pour_with_the_amount_on_it():
     """What is filled in opens Pour on the same parts that the batch tells."""
     found = answered(filler="50", temperature="35", done=[{"batch": "1", "step": "peel", "minute": "30"}])
     assert [lead["label"] for lead in found["leads"]] == [
-        "Start the day", "Pour batch 2: putty", "Pour batch 2: wet-out", "Start the clock of batch 2, planned 08:35"]
+        "Start the day", "Pour batch 2: Putty", "Pour batch 2: Wet-out", "Start the clock of batch 2, planned 08:35"]
     told_here = of_part(found, "batch_2")["amount_putty"]["text"]
     pour = moves.screen("pour", links.tree([tuple(pair) for pair in found["leads"][1]["pairs"]]))
     answers = dict(pour["answers"])
@@ -754,7 +754,7 @@ def test_a_day_of_tape_alone_is_told_step_by_step_and_teaches_the_rates(people):
 def test_the_clock_of_tape_alone_runs_for_the_wet_film():
     found = answered(pieces=TAPE)
     pours = [lead for lead in found["leads"] if lead["screen"] == "pour"]
-    assert [lead["label"] for lead in pours] == ["Pour batch 1: wet-out"]
+    assert [lead["label"] for lead in pours] == ["Pour batch 1: Wet-out"]
     clock = dict(next(lead for lead in found["leads"] if lead["screen"] == "clock")["pairs"])
     assert (clock["pot.container"], clock["pot.duration"], clock["filler"]) == ("film", "48", "0.0 %")
     answer = moves.answer("heat", links.tree([pair for pair in clock.items() if pair[0][:4] not in ("pot.", "timi")]))
@@ -775,14 +775,14 @@ def test_before_its_start_a_day_tells_its_first_step():
     """Somebody who begins at 8:50 what was planned for 9:00 tells it then: it counts from the real mixing."""
     early = answered(start="9:00", running="yes", clock="8:50")
     tap, = [lead for lead in early["leads"] if lead["screen"] == "plan"]
-    assert tap["label"] == "Batch 1: putty mixed and bagged"
+    assert tap["label"] == "Batch 1: Putty mixed and bagged"
     told = {key.rpartition(".")[2]: text for key, text in tap["pairs"]}
     assert told == {"batch": "1", "step": "mix", "minute": "-10"}
     begun = answered(start="9:00", running="yes", clock="8:51", done=[told])
     assert of_part(begun, "batch_1")["batch_1"]["value"] == 6
     assert of_part(begun, "batch_1")["by_soft"]["value"] == pytest.approx((540 - 16 + 40) * 60)
     tap, = [lead for lead in begun["leads"] if lead["screen"] == "plan"]
-    assert tap["label"] == "Batch 1: bag empty"
+    assert tap["label"] == "Batch 1: Bag empty"
     plain = answered(start="9:00", running="yes", clock="8:50")
     assert of_part(plain, "batch_1")["step_mix"]["value"] == (540 + 6) * 60  # nothing told, nothing moved
 

@@ -57,7 +57,7 @@ def test_no_fact_is_called_by_a_key():
     ("Activation energy", "55 kJ/mol, 45 to 65"), ("Medium hardener", "12 °C"), ("Left in the bag", "20 g, 10 to 35"),
     ("Place putty", "2 m a minute, 1 to 3"), ("Spare on liquids", "10%, 5 to 20"),
     ("Packs of resin", "1000, 5000 g"), ("Wood, total dust", "1 mg/m³"),
-    ("Acetone, lower explosive limit", "2.5%"), ("Window fan, 240 m³/h", "air flow 240 m³/h"),
+    ("Acetone, lower explosive limit", "2.5%"), ("Window fan, 240 m³/h", "Air flow: 240 m³/h"),
 ])
 def test_facts_are_told_in_the_units_a_builder_reads(what, text):
     assert text in [fact[3] for fact in FACTS if fact[2] == what]

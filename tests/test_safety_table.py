@@ -249,8 +249,8 @@ def test_where_the_cautions_of_the_moment_begin():
 def test_a_caution_stands_from_its_limit_on_and_not_below():
     """Asked as a screen asks it, a hair on either side of the figure in the table."""
     limits = {name: value for name, (value, _) in table.FROM.items()}
-    big, warm_big = limits["big mass in one cup"], limits["big mass in one cup on a warm day"]
-    warm, cold = limits["warm air"] + 273.15, limits["cold air"] + 273.15
+    big, warm_big = limits["Big mass in one cup"], limits["Big mass in one cup on a warm day"]
+    warm, cold = limits["Warm air"] + 273.15, limits["Cold air"] + 273.15
     asked = (
         ("big_pot", {"mass": big / 1000 + 1e-6}, {"mass": big / 1000 - 1e-6}),
         ("warm_pot", {"mass": warm_big / 1000 + 1e-6, "temperature": warm + 0.01}, {"mass": warm_big / 1000 - 1e-6,
@@ -258,12 +258,12 @@ def test_a_caution_stands_from_its_limit_on_and_not_below():
         ("warm_pot", {"mass": warm_big / 1000 + 1e-6, "temperature": warm + 0.01}, {"mass": warm_big / 1000 + 1e-6,
                                                                                    "temperature": warm - 0.01}),
         ("cold", {"temperature": cold - 0.01}, {"temperature": cold + 0.01}),
-        ("hot_now", {"pot": limits["hot pot"] + 273.16}, {"pot": limits["hot pot"] + 273.14}),
-        ("short_pot", {"usable": limits["short usable time"] * 60 - 1}, {"usable": limits[
-            "short usable time"] * 60 + 1}),
+        ("hot_now", {"pot": limits["Hot pot"] + 273.16}, {"pot": limits["Hot pot"] + 273.14}),
+        ("short_pot", {"usable": limits["Short usable time"] * 60 - 1}, {"usable": limits[
+            "Short usable time"] * 60 + 1}),
         ("small_room", {"room": 29.9, "changes": 1.9 / 3600}, {"room": 30.1, "changes": 1.9 / 3600}),
         ("small_room", {"room": 29.9, "changes": 1.9 / 3600}, {"room": 29.9, "changes": 2.1 / 3600}),
-        ("thick", {"depth": limits["thick putty"] / 1000 + 1e-6}, {"depth": limits["thick putty"] / 1000
+        ("thick", {"depth": limits["Thick putty"] / 1000 + 1e-6}, {"depth": limits["Thick putty"] / 1000
                                                                           - 1e-6}),
     )
     for name, with_it, without in asked:

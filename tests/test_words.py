@@ -14,7 +14,6 @@ from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.messages import (
     along,
     fact,
-    inside,
     length,
     lengths,
     listed,
@@ -25,7 +24,7 @@ from covemix.shared.words.messages import (
     typed,
 )
 from covemix.shared.words.texts import said
-from covemix.shared.words.written import Refused, names, of_file, patterns, reader, sentences, unread
+from covemix.shared.words.written import Refused, ends, names, of_file, patterns, reader, sentences, unread
 from test_page_names import TEXT
 from test_page_rooms import code
 
@@ -98,7 +97,8 @@ def test_a_script_says_nothing_of_its_own(path):
     """No text with two words, and none that ends a sentence."""
     texts = [plain or re.sub(r"\$\{[^}]*\}", "0", filled)
              for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8")))]
-    assert [text for text in texts if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]", text)] == []
+    assert [text for text in texts
+            if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]|^0, [a-z]{3}", text)] == []
 
 
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
@@ -131,8 +131,27 @@ def test_things_stand_in_a_row_or_a_list():
     assert said(listed(each, "plain"), reader()) == "1, 2, 3" and said(row(each, " : "), reader()) == "1 : 2 : 3"
 
 
-def test_a_label_inside_a_sentence_has_a_small_letter_in_english():
-    assert said(inside("spreader-paper"), reader()) == "paper"
+def test_no_code_makes_a_letter_small_or_a_capital_in_what_is_said():
+    """German has its nouns in capitals: only what was typed, and what it is compared with, is made small."""
+    made = {f"{path.parent.name}/{path.name}" for path, tree in TREES.items() if "shared" in path.parts
+            for node in ast.walk(tree) if isinstance(node, ast.Call) and (
+                getattr(node.func, "id", "") in ("small", "capital")
+                or getattr(node.func, "attr", "") in ("lower", "upper", "title", "capitalize", "casefold", "swapcase"))}
+    assert made == {"boat/boat_rows.py", "forms/choices.py", "forms/clock_times.py", "kit/catalogue_tables.py",
+                    "kit/sources_lines.py", "mix/ratio_doubt.py", "safety/powders.py", "things/own_timings.py",
+                    "things/trials.py", "words/units.py"}
+
+
+BETWEEN = {"", " ", " + ", " × ", " : ", " · "}  # signs of every language; a comma is none, nor what parts notes
+
+
+def test_things_in_a_row_stand_between_signs_of_every_language():
+    """What parts things in a list, or notes, is a matter of the reader's language."""
+    rows = {(f"{path.parent.name}/{path.name}", node.args[1].value) for path, tree in TREES.items()
+            for node in ast.walk(tree) if isinstance(node, ast.Call) and len(node.args) == 2
+            and getattr(node.func, "id", "") in ("row", "words_of") and isinstance(node.args[1], ast.Constant)}
+    assert len(rows) > 10
+    assert {one for one in rows if one[1] not in BETWEEN} == set()
 
 
 def test_a_language_that_nobody_speaks_is_seen_as_such():
@@ -198,7 +217,7 @@ def test_no_sentence_of_a_language_is_english_or_too_long_for_its_place(language
 def test_what_keeps_from_harm_stands_with_its_english_until_a_native_has_read_it(language):
     own, said_as = of_file(language), sentences(language)
     beside = [key for key in own if key.startswith(unread(language))
-              and (key.startswith("ghs-") or texts_of(ENGLISH[key])[-1].endswith("."))]
+              and (key.startswith("ghs-") or ends(ENGLISH[key]))]
     assert beside or not unread(language)
     for key in beside:
         text = said(message(key, **{name: number("15") for name in names(ENGLISH[key])}), reader(language=language))
@@ -206,6 +225,55 @@ def test_what_keeps_from_harm_stands_with_its_english_until_a_native_has_read_it
         assert text.endswith(f" [{english}]") and text != f"{english} [{english}]", key
     official = [key for key in own if key.startswith("ghs-") and key not in beside]
     assert len(official) > 80 and all(said_as[key] == own[key] for key in official)
+
+
+BRACKETS = re.compile(r"\[([^\]]*)\]")
+
+
+@pytest.mark.parametrize("language", OTHERS)
+@pytest.mark.parametrize("name", ["aid", "safety", "air", "heat", "thicken", "pour", "clock", "joint"])
+def test_the_english_beside_it_is_what_an_english_reader_reads(name, language):
+    """With its figures: none of them in the marks of another language, and no half of it."""
+    beside = 0
+    for request in cases.requests(name, 40):
+        of = [[text for _, text in pseudo.said(asked(request, one)) if "[" in text or one == "en"]
+              for one in (language, "en")]
+        plain = " ".join(of[1])
+        for text in of[0]:
+            for english in BRACKETS.findall(text):
+                beside += 1
+                assert english in plain, (request, text)
+    assert beside or name == "air"
+
+
+def asked(request, language):
+    if "screen" not in request:
+        return moves.answer(request["move"], request["typed"], language=language)
+    found = moves.asked(request["screen"], request["pairs"], language=language)
+    return dict(found, text=found["caution"])
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_the_caution_of_every_screen_stands_with_its_english(language):
+    """The short one at the bottom too: an official statement alone stands by itself."""
+    for screen in dict(moves.SCREENS):
+        for request in cases.requests(screen, 12):
+            text, english = (moves.asked(screen, request["pairs"], language=one)["caution"] for one in (language, "en"))
+            assert "[" in text or "your product" in english or "goggles on" in english, text
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_word_of_a_label_is_wider_than_half_a_phone(language):
+    """A browser would break it anywhere, without a hyphen: a soft one says where."""
+    def labels(data):
+        if isinstance(data, dict):
+            own = [data["label"]] if {"kind", "label"} <= data.keys() else []
+            return own + [one for each in data.values() for one in labels(each)]
+        return [one for each in data for one in labels(each)] if isinstance(data, list) else []
+
+    found = {word for name in moves.names() for label in labels(moves.about(name, reader(language=language))["inputs"])
+             for word in re.findall(r"\w+", label)}
+    assert len(found) > 100 and [word for word in found if len(word) > 17] == []
 
 
 def asked_back():

@@ -3,7 +3,7 @@ from ..forms.memo import memo_of
 from ..forms.types import Found, Said, Values
 from ..seam import seam
 from ..words.lines import MORE, Line, words
-from ..words.messages import length, message, quantity, row
+from ..words.messages import length, message, noted, quantity
 from ..words.numbers import UP, bare
 from .cut_lines import in_runs, radii_said
 
@@ -30,7 +30,7 @@ def lines(values: Values, work: list, labels: list, tapes: list) -> list[Line]:
         own = numbers.get(place, {})
         laid = [message("boat-wall.tape", width=width, numbers=in_runs(own[wide])) for wide, width in widths
                 if wide in own]
-        pieces = row(laid, "; ") if laid else ""
+        pieces = noted(laid)
         if said[2] or pieces:
             found.append(words("wall_" + str(place), label, said[2] or pieces, rank=MORE, part="wall",
                                rough=pieces if said[2] else ""))
@@ -50,4 +50,4 @@ def takes(values: Values, kept: Found) -> Said:
     if radii:
         sizes = sorted(dict([(radius, True) for radius in radii]))
         texts.append(message("boat-wall.spreader", radii=radii_said(sizes)))
-    return row(texts, "; ") if texts else ""
+    return noted(texts)

@@ -10,7 +10,7 @@ from ..mix.ratio_doubt_lines import in_short
 from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
-from ..words.messages import along, fact, length, lengths, listed, message, number, quantity, row
+from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row
 from ..words.numbers import UP, bare, shown
 from ..words.provenance import marked
 from . import batches_counted, boat_cards, cut_lines
@@ -109,7 +109,7 @@ def joint_line(one: Found) -> Line:
     name = called(joint)
     return line("joint_" + str(joint["place"]), row([copies, name], " × ") if copies > 1 else name,
                 made.putty * copies, "m3", listed(texts, "plain"), part="joint", rank=MORE,
-                rough=row(notes, "; ") if notes else "")
+                rough=noted(notes))
 
 
 def _spare(values: Values) -> Said:
@@ -156,7 +156,7 @@ def _tape_lines(tapes: list, plies: list) -> list[Line]:
                      if found.rolls else "boat-from-rolls.none"]
             lines.append(line("{}_{}".format(name, place + 1), label, total, "m", text, part="buy",
                               rank=MORE if name == "ply" else ANSWER if len(lists) == 1 else BESIDE,
-                              rough=row(rough + _not_proven(found), "; ")))
+                              rough=noted(rough + _not_proven(found))))
     return lines
 
 
@@ -171,7 +171,7 @@ def _how_counted(values: Values, planned: Found, batch: Found) -> Said:
     if planned.surplus > 0.001:
         found.append(message("boat-counted.surplus", surplus=quantity(planned.surplus, "g", UP)))
     found.append(why_said(planned.why or batches_counted.why_largest(values)))
-    return row(found, "; ")
+    return noted(found)
 
 
 def _not_proven(found: Found) -> list:

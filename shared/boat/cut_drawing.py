@@ -6,7 +6,7 @@ from ..drawing.shapes import box, figure, note, notes, rungs, strokes, tenth
 from ..drawing.sheet import WIDTH
 from ..equations import cutting
 from ..forms.types import Said
-from ..words.messages import along, length, message, quantity, row, typed
+from ..words.messages import along, length, message, quantity, typed
 
 REMNANT = cutting.REMNANT
 TAPE, PLY = "t", "p"  # in the names of lines and drawings
@@ -42,7 +42,7 @@ def stock(each: cutting.Cut, own: list) -> Said:
     if each.stock != cutting.REMNANT:
         return message("cut-roll", count=each.place + 1)
     name, long = own[each.place]["name"], along(each.length / 1000)
-    return row([typed(name), long], ", ") if name else message("cut-remnant", length=long)
+    return message("cut-remnant.named", name=typed(name), length=long) if name else message("cut-remnant", length=long)
 
 
 def strips(name: str, title: Said, rows: list, lengths: list, cuts: cutting.Cutting, own: list) -> dict:

@@ -1,7 +1,7 @@
 """Cut lines: the cut lists in words, which piece comes off which roll, and what is left of each remnant."""
 from ..forms.types import Said, Values
 from ..words.lines import MORE, Line, line, words
-from ..words.messages import along, figure_of, length, listed, message, row, typed, unit_of
+from ..words.messages import along, figure_of, length, listed, message, noted, row, typed, unit_of
 from ..words.numbers import DOWN, UP
 from .cut_drawing import PLY, REMNANT, TAPE, named, stock
 
@@ -56,7 +56,7 @@ def _numbered(rows: list, lengths: list, places: tuple) -> Said:
         each, count = along(long / 1000, UP), len(numbers[long])
         told.append(message("cut-pieces", length=each if count == 1 else row([count, each], " × "),
                             numbers=in_runs(numbers[long])))
-    return row(told, "; ")
+    return noted(told)
 
 
 def in_runs(numbers: list) -> Said:

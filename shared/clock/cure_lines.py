@@ -4,7 +4,7 @@ from ..forms.clock_times import clock_said
 from ..forms.types import Found, Said, Values
 from ..things.lowest_temperature import lowest_said
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
-from ..words.messages import fact, inside, listed, message, number, quantity, sentences
+from ..words.messages import fact, listed, message, number, quantity, sentences
 from ..words.numbers import DOWN, UP, bare, shown, to_step
 from . import cure_stops_lines
 
@@ -45,7 +45,7 @@ def _from_where(labelled: tuple, system: dict) -> Said:
         return message("cure-counted.typical", **values)
     names = ["recoat" if name.startswith("recoat") else name for name in labelled]
     names = [name for place, name in enumerate(names) if name not in names[:place]]
-    stages = [inside("cure-recoat" if name == "recoat" else LABELS[name]) for name in names]
+    stages = ["cure-recoat" if name == "recoat" else LABELS[name] for name in names]
     rest = message("cure-counted.rest", **values) if system["speed"] else "cure-counted.rest-unknown"
     return sentences([message("cure-counted.label", stages=listed(stages, "plain"),
                               temperature=quantity(system["cure_temperature"], "degC", places=0)), rest])

@@ -3,7 +3,7 @@ from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
 from ..forms.types import Found, Said
-from ..words.messages import figure_of, inside, message, number, quantity, sentences, typed
+from ..words.messages import figure_of, message, number, quantity, sentences, typed
 from ..words.numbers import DOWN, UP, shown, to_step
 from ..words.units import from_si, to_si, unit_for
 
@@ -41,7 +41,7 @@ def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: st
     if tray_points:
         shapes.append(path("tray", [spot(time, temp) for time, temp in tray_points]))
     shapes.append(path("pot", [spot(time, temp) for time, temp in points]))
-    shapes.append(_named("name", spot(run.peak_time, run.peak), inside(NAMES[kind]), base))
+    shapes.append(_named("name", spot(run.peak_time, run.peak), NAMES[kind], base))
     if tray_points:
         shapes.append(_named("name", spot(*tray_points[-1]), "heat-curve-tray", base))
     shapes.append(note("name", LEFT + 4, TOP + 10, "heat-curve-usable", "start"))

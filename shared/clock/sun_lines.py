@@ -1,7 +1,7 @@
 """Sun lines: what the sun does to a mix, and where nobody said whether there is any."""
 from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, MORE, WARN, Line, line, words
-from ..words.messages import inside, message, number, quantity, row
+from ..words.messages import message, noted, number, quantity
 from ..words.numbers import DOWN, UP, shown
 from ..words.provenance import sourced
 from .sun import COVER_ROWS, LOOKS_ROWS, SUN_ROWS
@@ -68,9 +68,9 @@ def _rests_on(values: Values) -> Said:
     found = [message("sun-rests.level", sun=level[0], least=level[1], most=level[2], source=sourced(*sun[5:])),
              message("sun-rests.taken", share=taken[0], least=taken[1], most=taken[2], source=sourced(*looks[5:]))]
     if cover[2] < 1:
-        found.append(message("sun-rests.cover", cover=inside(cover[1]), passes=_percent(cover[2]),
+        found.append(message("sun-rests.cover", cover=cover[1], passes=_percent(cover[2]),
                              given=_percent(cover[3]), source=sourced(*cover[4:])))
-    return row(found + ["sun-rests.wind"], "; ")
+    return noted(found + ["sun-rests.wind"])
 
 
 def _percent(share: float) -> Said:

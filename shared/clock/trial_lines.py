@@ -5,7 +5,7 @@ from ..catalogue.trials import UP_TO
 from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, SAY, WARN, Line, line, words
-from ..words.messages import fact, message, number, quantity, row
+from ..words.messages import fact, message, noted, number, quantity
 from ..words.numbers import DOWN, UP, shown
 from .heat_lines import minutes
 
@@ -41,7 +41,7 @@ def _found(found: Found, values: Values) -> list[Line]:
     if UP_TO * values["mass"] < BATCH:
         rough.append("trial-usual.far")
     lines.append(line("usual", message("trial-usual", mass=quantity(BATCH, "g")), usual.usable.time, "s",
-                      minutes(usual.usable.time), rough=row(rough, "; ")))
+                      minutes(usual.usable.time), rough=noted(rough)))
     if found.quicker:
         lines.append(line("quicker", "trial-cures", found.quicker[0], "", _times(found.quicker[0], found.quicker[1]),
                           rough="trial-cures.rough"))

@@ -4,7 +4,7 @@ from ..catalogue.windows import HUNDRED, WINDOWS
 from ..forms.types import Found, Said
 from ..things.own_timings import counted, in_sun
 from ..words.lines import ASK, Line, words
-from ..words.messages import begin, fact, listed, message, number, quantity
+from ..words.messages import fact, listed, message, number, quantity
 from ..words.numbers import DOWN, UP, bare, shown, to_step
 from .heat_model import BEAD_POT, BY_MASS, FILM_LABEL, FILM_POT, LABEL_POT, OWN_POT, TRAY_POT
 from .sun_lines import WHERE
@@ -104,5 +104,5 @@ def other_sun(count: int) -> list[Line]:
 def questions(pairs: list) -> list[Line]:
     """Timings that contradict each other, side by side. pairs: as `usable.contradictions` gives them"""
     return [words("contradict_" + str(place + 1), "usable-contradict",
-                  message("usable-contradict.text", one=begin(seen_text(one)), other=seen_text(other)), rank=ASK)
+                  message("usable-contradict.text", one=seen_text(one), other=seen_text(other)), rank=ASK)
             for place, (one, other) in enumerate(pairs[:MOST_ASKED])]

@@ -3,7 +3,7 @@ from ..forms import links
 from ..forms.declared import find_in, units_of_tools
 from ..plan.batch_cards import sheets
 from ..words.lines import ANSWER, ASK, MORE, WARN
-from ..words.messages import inside, listed, message, typed
+from ..words.messages import listed, message, typed
 from ..words.texts import said
 from ..words.written import reader
 from . import moves
@@ -23,8 +23,8 @@ def told(inputs, pairs, language="en"):
 
 
 def _called(row, label):
-    """A field, also one of a row of a group: "Piece 1, length"."""
-    return label if row is None else message("card-of-row", each=row[0], count=row[1], field=inside(label))
+    """A field, also one of a row of a group: "Length, Piece 1"."""
+    return label if row is None else message("card-of-row", each=row[0], count=row[1], field=label)
 
 
 def _told(inputs, pairs, language):
@@ -60,14 +60,14 @@ def joined(found, who):
 
     >>> joined([(("Piece", 1), "name", "Name", "Keel"), (("Piece", 1), "length", "Length", "3 m"),
     ...         (None, "people", "People", "Alone")], reader())
-    [['Piece 1', 'Keel, length 3 m'], ['People', 'Alone']]
+    [['Piece 1', 'Keel, Length: 3 m'], ['People', 'Alone']]
     """
     rows, last = [], None
     for row, name, label, text in found:
         if row is None:
             rows.append([label, [text]])
         else:
-            text = text if name == "name" else message("card-field", field=inside(label), text=text)
+            text = text if name == "name" else message("card-field", field=label, text=text)
             if row == last:
                 rows[-1][1].append(text)
             else:

@@ -19,6 +19,12 @@ def option_words(options, text):
     return "" if missing(text) else as_typed(text.strip(BLANKS))
 
 
+def choose(options):
+    """What is said where none of the options was chosen. options: (value, label, ...)"""
+    each = [message("field-choose.each", option=option[1]) for option in options]
+    return message("field-choose", options=listed(each, "or"))
+
+
 class Choice(Input):
     """One of a few. options: (value, label) or (value, label, help), the first is the default unless one is named.
 
@@ -86,7 +92,7 @@ class Choice(Input):
         for option in self.options:
             if typed == option[0]:
                 return typed
-        self.refuse(path, message("field-choose", options=listed([option[1] for option in self.options], "plain")))
+        self.refuse(path, choose(self.options))
 
     def about(self, who):
         facts = Input.about(self, who)

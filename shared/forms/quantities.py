@@ -1,10 +1,10 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
-from ..words.messages import listed, message, number, row, unit_of, with_unit
+from ..words.messages import message, number, row, unit_of, with_unit
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
 from ..words.texts import figure, said, unit_text
 from ..words.units import BY_NAME, FINER, TAILS, US, WHICH, find, from_si, to_si, unit_for
-from .choices import is_option
+from .choices import choose, is_option
 from .declared import (
     READ,
     Input,
@@ -392,8 +392,7 @@ class Amount(Measured):
         key = values.get("_tree", {}).get(self.name + "_is")
         option = self.options[0] if missing(key) else self.option(key)
         if option is None:
-            choose = message("field-choose", options=listed([o[1] for o in self.options], "plain"))
-            raise InputError(path + "_is", message("field-refused", label=self.label, why=choose))
+            raise InputError(path + "_is", message("field-refused", label=self.label, why=choose(self.options)))
         values[self.name + "_is"] = option[0]
         given = not missing(typed)
         if not given:

@@ -1,6 +1,6 @@
 """Remembered: a number whose default is what the catalogue of losses remembers, its range and mark in the help."""
 from ..catalogue.losses import BY_KEY
-from ..words.messages import begin, fact, message, number, sentences
+from ..words.messages import fact, message, number, sentences
 from ..words.numbers import shown
 from ..words.provenance import marked
 from ..words.units import from_si
@@ -14,10 +14,10 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
     >>> from ..words.texts import said
     >>> from ..words.written import reader
     >>> said(remembered("bag", "bag", "Left in each bag", "g", 0, 500).help, reader())
-    'From memory, 10 to 35 g.'
+    '10 to 35 g, from memory.'
     >>> filler = remembered("filler", "filler", "Filler to 100 g of epoxy", "g", 0, 200, before="Wood flour.")
     >>> said(filler.help, reader())
-    'Wood flour. From memory, 27 to 49 g.'
+    'Wood flour. 27 to 49 g, from memory.'
     """
     rows = [of[key] for key in keys.split(" ")]
 
@@ -26,7 +26,7 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
     def own(column):
         return sum([row[column] for row in rows]) / to_100
 
-    text = message("remembered-help", mark=begin(marked(rows[0].mark)), range=fact(unit, own(3), own(4)) if unit else message(
+    text = message("remembered-help", mark=marked(rows[0].mark), range=fact(unit, own(3), own(4)) if unit else message(
         "remembered-range", low=number(shown(own(3), 1)), high=number(shown(own(4), 1))))
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(from_si(own(2), unit), 4)),
                   help=sentences([before, text]), **more)

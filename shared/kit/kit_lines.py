@@ -4,7 +4,7 @@ from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..things.records import ORIGIN
 from ..words.lines import SAY, Line, words
-from ..words.messages import inside, listed, message, row
+from ..words.messages import listed, message, row
 from ..words.provenance import marked
 
 MOST_TOLD = 4  # facts in the one line that a list shows
@@ -15,7 +15,7 @@ def say(found: Found, values: Values) -> list[Line]:
     mark = found.started_from
     lines = [words("summary", found.record.called(found.thing), _summary(found, values["units"]), rank=SAY,
                    rough=message("kit-started-from", mark=marked(mark)) if mark else "")]
-    same = [inside(field.label) for field in found.as_built_in]
+    same = [field.label for field in found.as_built_in]
     if same:
         lines.append(words("as_built_in", "kit-as-built-in",
                            message("kit-as-built-in.text", fields=listed(same, "plain")), rank=SAY))
@@ -27,7 +27,7 @@ def say(found: Found, values: Values) -> list[Line]:
 def _summary(found: Found, system: str) -> Said:
     """One line for a list: the first facts of a thing."""
     first = _facts(found, system)[:MOST_TOLD]
-    told = listed([row([inside(label), text], " ") for label, text in first], "plain")
+    told = listed([message("card-field", field=label, text=text) for label, text in first], "plain")
     origin = found.thing.get(ORIGIN.name) or ""
     return row([told, option_words(ORIGIN.options, origin)], " · ") if origin else told
 

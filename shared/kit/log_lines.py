@@ -4,7 +4,7 @@ from ..clock.pot_spans import spoken
 from ..forms.types import Found, Said, Values
 from ..things.records import SYSTEM
 from ..words.lines import ASK, BESIDE, SAY, Line, line, words
-from ..words.messages import inside, listed, message, number, quantity, typed
+from ..words.messages import listed, message, number, quantity, row, typed
 from ..words.numbers import digits, shown
 
 PLAN_BEFORE = " of the plan"
@@ -24,11 +24,12 @@ def say(found: Found, values: Values) -> list[Line]:
               message("log-piece.read", readings=typed(values["readings"])) if values["readings"] else "",
               message("pot-used.text", span=spoken(values["used"])) if values["used"] else "",
               typed(values["note"]) if values["note"] else "",
-              message("log-piece.laid", length=quantity(values["laid"], "m")) if values["laid"] else "",
-              "" if values["outcome"] == "unknown" else inside(dict(OUTCOMES)[values["outcome"]])]
+              message("log-piece.laid", length=quantity(values["laid"], "m")) if values["laid"] else ""]
     pieces = [piece for piece in pieces if piece]
-    lines = [words("summary", what(values), listed(pieces, "plain") if pieces else "log-piece.none",
-                   rank=SAY)]
+    told = [listed(pieces, "plain")] if pieces else []
+    if values["outcome"] != "unknown":
+        told.append(dict(OUTCOMES)[values["outcome"]])
+    lines = [words("summary", what(values), row(told, " · ") if told else "log-piece.none", rank=SAY)]
     own = values["own_time"]
     if own:
         text = quantity(own, "min", places=0)

@@ -7,8 +7,8 @@ from ..catalogue.titles import OF_A_FACE, OF_POT_LIFE, ROWS, TITLES
 from ..catalogue.windows import HUNDRED
 from ..forms.types import Found, Said, Values
 from ..words.lines import SAY, Line, words
-from ..words.messages import begin, inside, listed, message, number, quantity, row, typed, with_unit
 from ..words.messages import fact as fact_of
+from ..words.messages import listed, message, number, quantity, row, typed, with_unit
 from ..words.numbers import places_for, shown, small
 from ..words.provenance import sourced
 from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, sign, to_si, unit_for
@@ -71,7 +71,7 @@ def worded(fact: Found, units: str = METRIC) -> "tuple[Said, Said, Said]":
     if not what and isinstance(each[0], float):  # a row that is called by its figure
         what = _figure(each[:1], table_unit, units)
     if not what:
-        what = begin(listed([_called(each[one]) for one in fact.labels], "plain"))
+        what = listed([_called(each[one]) for one in fact.labels], "plain")
     if fact.record:  # behind its mark stands what would be typed
         return fact.record.label, what, _typed(fact.record, each[each.index(fact.mark) + 1], units)
     return title, what, _told(each, columns or fact.columns, unit, units)
@@ -84,7 +84,7 @@ def _called(item: Found) -> Said:
 def _typed(record: Found, typed: tuple, units: str) -> Said:
     """A row that is kept as it would be typed: each field by its label."""
     fields, tree = {field.name: field for field in record.fields}, dict(typed)
-    return listed([row([inside(fields[name].label), _as_told(fields[name], text, tree, units)], " ")
+    return listed([message("card-field", field=fields[name].label, text=_as_told(fields[name], text, tree, units))
                    for name, text in typed if name != "name"], "plain")
 
 

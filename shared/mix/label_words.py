@@ -3,11 +3,11 @@ from ..forms.choices import option_words
 from ..forms.types import Said, Values
 from ..things.records import LABEL, LINK, ORIGIN, ROW, SYSTEM
 from ..words.lines import ASK, WARN, Line, words
-from ..words.messages import inside, message, number, row, typed
+from ..words.messages import message, number, row, typed
 from ..words.numbers import BLANKS, bare
 
-# as the form names the first two where nobody typed other names, and how that is said
-FIRST_TWO = (("Resin", "part-resin"), ("Hardener", "part-hardener"))
+# as the form names the first two where nobody typed other names, and how that is said alone and inside a sentence
+FIRST_TWO = (("Resin", "part-resin", "part-resin.inside"), ("Hardener", "part-hardener", "part-hardener.inside"))
 
 
 def _own_names(system: Values) -> list[str]:
@@ -17,8 +17,10 @@ def _own_names(system: Values) -> list[str]:
     return ["" if place < 2 and name == FIRST_TWO[place][0] else name for place, name in enumerate(names)]
 
 
-def _our_name(place: int) -> Said:
-    return FIRST_TWO[place][1] if place < 2 else message("part-number", number=place + 1)
+def _our_name(place: int, inside: bool = False) -> Said:
+    if place < 2:
+        return FIRST_TWO[place][2 if inside else 1]
+    return message("part-number.inside" if inside else "part-number", number=place + 1)
 
 
 def count_of(system: Values) -> int:
@@ -40,9 +42,8 @@ def parts_said(system: Values) -> "tuple[Said, ...]":
 
 
 def parts_inside(system: Values) -> "tuple[Said, ...]":
-    """The same as they stand inside a sentence; the label's own are all in small letters there, in English."""
-    return tuple([inside(typed(name), True) if name else inside(_our_name(place))
-                  for place, name in enumerate(_own_names(system))])
+    """The same as they stand inside a sentence."""
+    return tuple([typed(name) if name else _our_name(place, True) for place, name in enumerate(_own_names(system))])
 
 
 def notation(parts: "list[float] | tuple[float, ...]") -> Said:

@@ -2,7 +2,7 @@
 from ..catalogue.limits import AIM, STOP
 from ..forms.types import Found, Said, Values
 from ..words.lines import BESIDE, WARN, Line, line
-from ..words.messages import fact, message, number, quantity, row, typed
+from ..words.messages import fact, message, noted, number, quantity, row, typed
 from ..words.numbers import NEAREST, UP, bare, shown
 from .ratio_cost import cost
 
@@ -87,4 +87,4 @@ def poured_line(names: "tuple[Said, ...]", off: Found) -> Line:
     """
     how_far = message("error-poured.beyond" if off.off else "error-poured.within", aim=aim(off.most))
     return line("poured", "error-poured", off.error, "", percent(off.error), rank=WARN if off.off else BESIDE,
-                rough=row([how_far, off_by(names, off)], "; "))
+                rough=noted([how_far, off_by(names, off)]))

@@ -1,7 +1,7 @@
 """Batch cards: each batch of a plan on a sheet of its own, to hang on the wall, with the links of its pours."""
 from ..clock.sun import NAMES
 from ..forms.types import Found, Values
-from ..words.messages import inside, message, typed
+from ..words.messages import message, typed
 from ..words.numbers import UP, digits, shown
 from ..words.texts import said
 
@@ -39,7 +39,7 @@ def sheets(lines: "list[Values]", link: "list[list[str]]", who: Found) -> "list[
             sheet["air"] = [["air", air_typed(line["value"])], ["temperature", ""]]
         if line["name"].startswith("amount_"):
             amount = ["amount", shown(line["value"] * 1000, 0, UP) + " g"]
-            label = message("plan-pour.card", what=inside(typed(line["label"])))
+            label = message("plan-pour.card", what=typed(line["label"]))
             sheet["pours"].append([said(label, who), system + [amount] + sheet["air"]])
     return [dict([(key, found[number][key]) for key in ("title", "lines", "pours")]) for number in order
             if found[number]["pours"]]

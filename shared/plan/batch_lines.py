@@ -4,7 +4,7 @@ from ..forms.memo import once
 from ..forms.types import Said, Values
 from ..mix.label_words import notation, parts_inside
 from ..words.lines import MORE, WARN, Line, line
-from ..words.messages import begin, message, quantity, row, sentences
+from ..words.messages import message, quantity, row, sentences
 from ..words.numbers import DOWN, UP
 from .advice import CUP, FILM, POT, SIZE, SOFT
 from .batches import LATE, Described, Mix
@@ -104,7 +104,7 @@ def _by(values: Values, time: float) -> Said:
 def _warnings(values: Values, found: Found, one: Described, part: str) -> "list[Line]":
     lines, batch, refused = [], one.batch, one.refused
     for limit, by, when in one.missed:
-        missed = message("plan-missed.text", what=begin(LIMITS[limit][0]), by=latest(values, by),
+        missed = message("plan-missed.text", what=LIMITS[limit][0], by=latest(values, by),
                          when=moment(values, found.close, when))
         to_do = WHAT_TO_DO[limit] if limit != SOFT or batch.laid.wet else "plan-limit-cove.late-bare"
         lines.append(line("missed_" + limit, "plan-missed", when - by, "s", sentences([missed, to_do]), part=part,

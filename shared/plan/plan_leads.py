@@ -5,7 +5,7 @@ from ..forms import links
 from ..forms.declared import Input
 from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
-from ..words.messages import cut, inside, message, number
+from ..words.messages import cut, message, number
 from ..words.numbers import DOWN, UP, shown
 from .batch_cards import air_typed
 from .batch_lines import MIXES, moment
@@ -26,7 +26,7 @@ def leads(values: Values, found: Found, after: Next, system_input: Input) -> "li
         said.append({"label": "plan-begin", "screen": "plan", "pairs": [["running", "yes"]]})
     system = links.handed_on(system_input, values)
     for name, mass in after.mixes:
-        label = message("plan-pour", number=after.number, what=inside(MIXES[name]))
+        label = message("plan-pour", number=after.number, what=MIXES[name])
         said.append({"label": label, "screen": "pour",
                      "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", number(air_typed(after.air))],
                                         ["temperature", ""]] + sun.pairs(values)})
@@ -45,7 +45,7 @@ def done_lead(after: Next, place: int) -> Values:
              [own + "minute", shown(tap.after / 60, 0)]]
     if tap.record is not None:  # the page keeps in the log what the whole batch took
         pairs += [["log." + name, text] for name, text in record_pairs(tap.record)]
-    label = message("plan-tap", number=tap.number, step=inside(SAID[tap.step]))
+    label = message("plan-tap", number=tap.number, step=SAID[tap.step])
     return {"label": label, "screen": "plan", "pairs": pairs}
 
 

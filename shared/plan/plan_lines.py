@@ -11,7 +11,7 @@ from ..things import work_rates
 from ..things.lowest_temperature import lowest_mark
 from ..things.own_timings import counted
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, WARN, Line, line, words
-from ..words.messages import fact, listed, message, number, quantity, row, sentences
+from ..words.messages import fact, listed, message, noted, number, quantity, sentences
 from ..words.numbers import DOWN, UP, bare
 from ..words.provenance import marked
 from .advice import CUP, FILM, POT, SOFT
@@ -199,7 +199,7 @@ def _too_large(none: TooLarge, values: Values) -> "list[Line]":
         key = "plan-none.cut"
     text = message(key, name=piece_name(none.name), least=quantity(none.least, "g", UP),
                    most=quantity(none.most, "g", DOWN))
-    return [words("no_plan", "plan-none", text, rough=row(counted, "; ") if counted else "", rank=WARN),
+    return [words("no_plan", "plan-none", text, rough=noted(counted), rank=WARN),
             words("change", "plan-change", change, rank=BESIDE)]
 
 

@@ -2,7 +2,7 @@
 
 from ..drawing.shapes import box, figure, note, path
 from ..forms.types import Said, Values
-from ..words.messages import message, row
+from ..words.messages import message, noted
 from .batch_lines import moment
 from .plan_found import FILM, SOFT, Found
 from .steps import Step
@@ -54,7 +54,7 @@ def timeline(values: Values, found: Found) -> Values:
     for batch in batches:
         said.append(message("plan-timeline.batch", number=batch.number, start=moment(values, close, batch.start),
                             end=moment(values, close, batch.steps[-1].end)))
-    return figure("plan", "plan-timeline", WIDE, down + 52, shapes, row(said, "; "))
+    return figure("plan", "plan-timeline", WIDE, down + 52, shapes, noted(said))
 
 
 def _upright(x: float, top: float, bottom: float) -> Values:

@@ -13,7 +13,7 @@ from ..mix.ratio_error_lines import (
     within,
 )
 from ..words.lines import ANSWER, BESIDE, MORE, WARN, Line, line, spans, words
-from ..words.messages import in_unit, message, quantity, row, with_unit
+from ..words.messages import in_unit, message, noted, quantity, with_unit
 from ..words.numbers import DOWN, NEAREST, UP, decimals, shown, to_step
 from ..words.units import from_si
 from .measured_lines import told_as_example
@@ -40,7 +40,7 @@ def say(found: Found, values: Values) -> list[Line]:
                           rough=_rests_on(values)))
     least, rough = quantity(found.least, "g", UP), message("scale-smallest.rough", aim=aim(found.most))
     lines.append(line("smallest", "measure-smallest", found.least, "kg", least, rank=BESIDE,
-                      rough=row([rough, ROUGH_AIM], "; ") if remembered(values) else rough))
+                      rough=noted([rough, ROUGH_AIM]) if remembered(values) else rough))
     if found.too_small:
         lines.append(words("too_small", "scale-too-small", message("scale-too-small.text", least=least), rank=WARN))
     return lines
@@ -91,7 +91,7 @@ def _reading(display: Found, place: int, name: str, span: list[float], doubt: Sa
         label = "scale-reading.zeroed" if display.rezeroed else "scale-reading"
         notes = ["scale-reading.follows"] if display.done else []
         notes += ([doubt] if doubt else []) + (["scale-reading.not-again"] if place and not display.rezeroed else [])
-        rough = row(notes, "; ") if notes else ""
+        rough = noted(notes)
     reading = display.readings[place]
     return line("reading_" + "abcde"[place], message(label, part=name), reading, "kg",
                 on_scale(reading, values["scale"]["step_unit"], values), rough=rough, part="abcde"[place],

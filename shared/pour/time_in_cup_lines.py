@@ -7,7 +7,7 @@ from ..forms.declared import Input
 from ..forms.types import Found, Said, Values
 from ..things.records import SYSTEM
 from ..words.lines import MORE, Line, line
-from ..words.messages import message, number, quantity, row
+from ..words.messages import message, noted, number, quantity
 from ..words.numbers import DOWN, shown
 
 
@@ -35,7 +35,7 @@ def told_by(values: Values, found: Found) -> Said:
         rests.append("cup-time-rests.shade")
     if SYSTEM.from_memory(values["system"], "pot_time") and not values["system"]["timed"]:
         rests.append("cup-time-rests.memory")
-    return row(rests, "; ")
+    return noted(rests)
 
 
 def minutes(seconds: float) -> Said:

@@ -3,7 +3,7 @@ from ..catalogue.first_aid import EMERGENCY
 from ..catalogue.sources import SOURCES
 from ..forms.types import Found, Said, Values
 from ..words.lines import MORE, SAY, Line, words
-from ..words.messages import message, number, quantity, row, sentences, typed
+from ..words.messages import message, noted, number, quantity, sentences, typed
 from ..words.numbers import UP, shown
 from ..words.provenance import sourced
 
@@ -12,7 +12,7 @@ HOT = "hot"  # part of the answer that folds away
 
 def say(found: Found, values: Values) -> list[Line]:
     """found: `aid.AidResult`"""
-    minutes = message("aid-minutes", minutes=number(shown(found.minutes / 60, 0, UP)))
+    minutes = number(shown(found.minutes / 60, 0, UP))
     lines = [_step(step, added, minutes) for step, added in found.steps]
     for name, text, mark, source in EMERGENCY:
         lines.append(words("aid_" + name, "aid-112", text, rough=sourced(mark, source), rank=SAY))
@@ -34,4 +34,4 @@ def _step(step: tuple, added: "list[tuple]", minutes: Said) -> Line:
         if each not in where:
             where.append(each)
     return words("aid_" + key, when, sentences([do] + [message(one[1], minutes=minutes) for one in added]),
-                 rough=row([typed(code)] + [sourced(mark, source) for mark, source in where], "; "), rank=SAY)
+                 rough=noted([typed(code)] + [sourced(mark, source) for mark, source in where]), rank=SAY)

@@ -3,7 +3,7 @@ from ..catalogue.cautions import IN_SUN, MOMENT
 from ..catalogue.hazards import FIRST_SENTENCE, hazard
 from ..forms.types import Said, Values
 from ..words.lines import WARN, Line, words
-from ..words.messages import message, number, quantity, row, typed
+from ..words.messages import message, noted, number, quantity, sentences, typed
 from ..words.numbers import DOWN, UP, shown
 from ..words.provenance import sourced
 from .own_codes import gravest
@@ -30,13 +30,15 @@ def say(names: "list[str]", known: Values) -> list[Line]:
         where = sourced(mark, source)
         if name == "powder":
             if dust:
-                where = row([where, sourced(*dust[4:])], "; ")
+                where = noted([where, sourced(*dust[4:])])
             else:
                 text = short  # nothing is known about it
         elif known.get("sun"):
             text = in_sun.get(name, text)
-        lines.append(words("caution_" + name, label(name, known), message(text, **_filled(name, known)), rough=where,
-                           caution=task, rank=WARN))
+        said = message(text, **_filled(name, known))
+        if name == "powder" and dust:
+            said = sentences([said, dust[3]])
+        lines.append(words("caution_" + name, label(name, known), said, rough=where, caution=task, rank=WARN))
     return lines
 
 
@@ -55,7 +57,7 @@ def _filled(name: str, known: Values, short: bool = False) -> dict:
     filled: dict = {}
     if name == "powder":
         dust = powder(known.get("filler") or "")
-        filled["filler"], filled["about"] = (dust[1], dust[3]) if dust else (_called(known.get("filler")), "")
+        filled["filler"] = dust[1] if dust else _called(known.get("filler"))
     grave = gravest(name, known.get("codes") or ())
     if grave:
         code, official, _, filled["signal"], _, _ = grave
@@ -67,7 +69,7 @@ def _filled(name: str, known: Values, short: bool = False) -> dict:
         if known.get(key) is not None:
             filled[what] = quantity(known[key], unit, toward, None if key == "depth" else 0, 2)
     if known.get("changes") is not None:
-        filled["changes"] = message("caution-air-changes", changes=number(shown(known["changes"] * 3600, 1, DOWN)))
+        filled["changes"] = number(shown(known["changes"] * 3600, 1, DOWN))
     return filled
 
 

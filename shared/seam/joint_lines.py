@@ -3,7 +3,7 @@ from ..catalogue.joints import FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
-from ..words.messages import along, fact, length, lengths, message, number, quantity, row, unit
+from ..words.messages import along, fact, length, lengths, message, noted, number, quantity, row, unit
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.units import FOOT, INCH, US
 from . import coves, seam
@@ -57,7 +57,7 @@ def cove_lines(found: Found) -> list[Line]:
     radii, throats = [size.radius for size in found.sizes], [size.throat for size in found.sizes]
     legs, arcs = [size.leg for size in found.sizes], [size.arc for size in found.sizes]
     lines = [
-        line("radius", "joint-radius", radii[0], "m", lengths(radii), rough=row([WHY[why] for why in reasons], "; "),
+        line("radius", "joint-radius", radii[0], "m", lengths(radii), rough=noted([WHY[why] for why in reasons]),
              rank=ANSWER),
         line("throat", "joint-throat", throats[0], "m", lengths(throats, DOWN), rough="joint-throat.rough"),
         line("tack", "joint-tack", min(legs), "m", length(min(legs), DOWN),

@@ -15,7 +15,8 @@ COVED = (INSIDE, BOTH, BULKHEAD)
 ROUND, SHARP, CHORD = "round", "sharp", "chord"
 FIRST, SECOND, EACH = "first", "second", "all"
 FACES = (("each", EACH), ("in", FIRST), ("out", SECOND))  # as they are typed
-SPELT = FACES + (("jede", EACH), ("innen", FIRST), ("außen", SECOND), ("aussen", SECOND))  # in any language
+SPELT = FACES + (  # in any language
+    ("beide", EACH), ("jede", EACH), ("innen", FIRST), ("außen", SECOND), ("aussen", SECOND))
 FLAT = to_si(FLAT_FROM, "deg")
 INNER, OUTER, ONE_SIDE, OTHER_SIDE, ONE_FACE, OTHER_FACE, ON_STRIP = (
     "inside", "outside", "one_side", "other_side", "one_face", "other_face", "strip")

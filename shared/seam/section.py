@@ -10,8 +10,7 @@ from ..drawing.sheet import ARC_STEPS, EDGE, LAYER, VENEERS, WIDTH, Sheet, bow, 
 from ..equations import cove, outer_edge
 from ..forms.types import Said
 from ..words.messages import along as along_seam
-from ..words.messages import figure_of, length, message, quantity, sentences
-from ..words.messages import row as side_by_side
+from ..words.messages import figure_of, length, message, noted, quantity, sentences
 from ..words.numbers import DOWN
 from . import seam
 from .bulkhead_section import bulkhead_figure
@@ -290,7 +289,7 @@ def strip_figure(spec: seam.Spec) -> dict:
         for line, text in enumerate(rows):
             shapes.append(note("dimension", 4 + (place + 0.5) * cell, bottom + 16 + 15 * line, text))
     return figure("stations", "section-along", WIDTH, bottom + 54, shapes,
-                  message("section-along.told", stations=side_by_side(told, "; ")), "along")
+                  message("section-along.told", stations=noted(told)), "along")
 
 
 def across(spec: seam.Spec) -> dict:

@@ -3,12 +3,11 @@
 Typed in another language they are understood too: see SPELT. The rest of such a text are figures.
 """
 from ..catalogue.containers import CONTAINERS
-from ..words.messages import inside
 
-TIMINGS = dict([(row[0], inside(row[1])) for row in CONTAINERS])
+TIMINGS = dict([(row[0], row[1]) for row in CONTAINERS])
 TIMINGS.update({"stiffening": "heat-timing.stiffening", "still": "",
                 "good": "heat-timing.good", "gone": "heat-timing.gone",
-                "filler": inside("kind-filler"), "resin": inside("part-resin")})
+                "filler": "kind-filler", "resin": "part-resin"})
 TRIALS = {"thick": "kept-trial.thick", "doubt": "kept-trial.doubt", "mass": "kept-trial.mass",
           "air": "kept-trial.air", "loss": "kept-trial.loss", "heat": "kept-trial.heat", "width": "kept-trial.width",
           "mix": "kept-trial.mix"}
@@ -18,4 +17,5 @@ RATES = {"place": "pace-place", "tool": "pace-tool", "clean": "pace-clean", "wet
 # own timings as they may be typed in German
 SPELT = {"anziehend": "stiffening", "gut": "good", "fest": "gone", "becher": "cup", "beutel": "bag",
          "spritzbeutel": "bag", "schale": "tray", "hohlkehle": "bead", "rolle": "roll", "füllstoff": "filler",
-         "harz": "resin", "noch": "still", "nach": "after", "im": "in", "bei": "at", "mit": "with", "von": "of"}
+         "harz": "resin", "noch": "still", "nach": "after", "im": "in", "bei": "at", "mit": "with", "von": "of",
+         "sonne": "sun", "der": "the"}

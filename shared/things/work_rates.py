@@ -3,7 +3,7 @@ from collections import namedtuple
 
 from ..catalogue.rates import HANDS, RATES
 from ..forms.types import Said
-from ..words.messages import along, figure_of, listed, message, row, unit
+from ..words.messages import along, figure_of, listed, message, noted, row, unit
 from .learned_rates import read_learned
 from .records_shed import PEOPLE
 
@@ -47,7 +47,7 @@ def told(found: "list[Pace]") -> "tuple[Said, Said]":
         if names:
             paces = listed(names, "plain") if len(names) < len(found) else "pace-all"
             said.append(message("pace-whence", paces=paces, whence=whence))
-    return row([each, unit("m/min")], " "), row(said, "; ")
+    return row([each, unit("m/min")], " "), noted(said)
 
 
 def _short(rate: float) -> Said:

@@ -51,7 +51,8 @@ field-amount = Menge eingeben
     .unit = Menge eingeben ({ $unit })
     .positive = mehr als null eingeben
     .most = höchstens { $most }
-field-choose = eines wählen: { $options }
+field-choose = { $options } wählen
+    .each = „{ $option }“
 field-phone = Nummer in Ziffern eingeben, z. B. +48 22 123 45 67
 field-words = ein paar Wörter eingeben
 field-letters = zu lang, höchstens { $most } Zeichen
@@ -77,9 +78,9 @@ made-with = Erstellt mit Version { $release }
 recalled-unread = Version nicht bekannt. Werte mit dem Harzetikett vergleichen.
 recalled-before = Zurückgerufene Version: Covemix vor { $release }.
 recalled-with = Zurückgerufene Version: Covemix { $release }.
-card-of-row = { $each } { $count }, { $field }
+card-of-row = { $field }, { $each } { $count }
 card-row = { $each } { $count }
-card-field = { $field } { $text }
+card-field = { $field }: { $text }
 card-line = { $label }: { $text }
     .question = { $label } { $text }
     .rough = { $line } ({ $rough })
@@ -236,8 +237,8 @@ called-roll =
     .ply = Abreißgewebe 150
 statements-most = Höchstens { $most } Gefahrenhinweise eingeben
 statements-none = „{ $typed }“ ist kein Gefahrenhinweis. Codes aus dem Sicherheitsdatenblatt, Abschnitt 2, eingeben, z. B. H315, H317, H411
-# ein Startwert: „Aus dem Gedächtnis, 10 bis 35 g.“
-remembered-help = { $mark }, { $range }.
+# ein Startwert: „10 bis 35 g, aus dem Gedächtnis.“
+remembered-help = { $range }, { $mark }.
 remembered-range = { $low } bis { $high }
 remembered-filler =
     .cove = Holzmehl für eine Hohlkehle.
@@ -280,14 +281,14 @@ kind-system-pot-meaning = Topfzeit bedeutet
     .gel = die Zeit bis zum Gel
     .work = die Verarbeitungszeit
 kind-system-film-time = Verarbeitungszeit als dünner Film
-kind-system-lowest = Niedrigste Verarbeitungstemperatur
-# die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
+kind-system-lowest = Niedrigste Verarbeitungs{ "\u00AD" }temperatur
+# die Wörter in Anführungszeichen versteht SPELT in things/kept_words.py; gespeichert werden englische
 kind-system-timings = Eigene Zeiten der Ansätze
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“. In der Sonne „in sun“ dahinter. Dazwischen Strichpunkt. Gehen dem Etikett vor.
+    .help = „anziehend 31 min { "240 g" } Becher { "20 degC" }“. Draußen „in der Sonne“ dahinter. Dazwischen Strichpunkt. Gehen dem Etikett vor.
 kind-system-trials = Probebecher
     .help = Vom Probebecher.
 kind-system-lot = Charge
-kind-system-statements = Gefahrenhinweise im Sicherheitsdatenblatt
+kind-system-statements = Gefahrenhinweise im Sicherheits{ "\u00AD" }datenblatt
     .help = Z. B. H315, H317, H411. Diese stehen vorn.
 kind-system-no-ratio = Verhältnis vom Etikett eingeben, nach Gewicht oder nach Volumen
 kind-system-other-count = Nach Volumen: so viele Zahlen wie nach Gewicht
@@ -440,7 +441,7 @@ own-rates = Eigenes Arbeitstempo
             [one] 1 eigenen Ansatz
            *[other] { $count } eigenen Ansätzen
         }, { $low } bis { $high }. Bei wenigen näher am Tempo aus dem Gedächtnis.
-    .use = Mein Tempo nehmen
+    .use = Eigenes Tempo nehmen
 # Arbeitsschritte in einer Liste: „auftragen 2, abziehen 1, säubern 1,25 m/min“
 pace-place = auftragen
 pace-tool = abziehen
@@ -463,7 +464,7 @@ pace-whence =
     }
 # die Wörter in Anführungszeichen bleiben englisch: so werden sie gespeichert
 learned-rates-like = Aus eigenen Ansätzen: wie „roll 0.5, 0.41 to 0.6, from 3“ eingeben, dazwischen Strichpunkt
-own-timings-like = Eigene Zeiten: wie „stiffening 31 min { "240 g" } cup { "20 degC" }“ eingeben, dazwischen Strichpunkt
+own-timings-like = Eigene Zeiten: wie „anziehend 31 min { "240 g" } Becher { "20 degC" }“ eingeben, dazwischen Strichpunkt
 own-timings-counted =
     aus { $count ->
         [one] 1 eigenen Zeit
@@ -474,8 +475,11 @@ trials-like = Probebecher: nur eingeben, was er ergab, dazwischen Strichpunkt
 ## Ratio: label, parts, doubt, error
 
 part-resin = Harz
+    .inside = Harz
 part-hardener = Härter
+    .inside = Härter
 part-number = Komponente { $number }
+    .inside = Komponente { $number }
 label-only =
     Das Etikett nennt nur { $known ->
         [weight] Gewichtsteile. Für Volumen
@@ -494,7 +498,7 @@ label-by-link = Aus einem Link
             [both] Verhältnis und Topfzeit
            *[ratio] Verhältnis
         } mit dem Etikett vergleichen, dann unter „Herkunft der Werte“ angeben.
-label-example = Beispiel, nicht dein Etikett
+label-example = Nur ein Beispiel, kein echtes Etikett
     .text =
         { $system }: { $what ->
             [pot-life] Topfzeit
@@ -512,11 +516,12 @@ ratio-amount = Menge
     .part-b = vorhandener Härter
     .strokes = Hübe der Harzpumpe
     .putty = gewünschte Spachtelmasse
+# { "\u00AD" } ist ein weicher Trennstrich: fünf Tasten in einer Reihe
 ratio-way = Gemessen mit
     .scale = Waage
     .pumps = Pumpen
     .syringes = Spritzen
-    .graduated = Messbecher
+    .graduated = Mess{ "\u00AD" }becher
     .stick = Rührstab
 ratio-bench-fold = Werkzeug am Platz
 ratio-compare = Was am genauesten misst
@@ -771,7 +776,7 @@ pumps-smallest = { $counts } Hübe, { $volume }
     .rough = für { $aim } mit diesen Pumpen, nur ganze, gleiche Hübe, aufgerundet
     .none = keiner mit diesen Pumpen
     .tried = bis { $strokes } Hübe: Keine ganzen halten { $aim }. Hübe messen, mit Waage nachgeben oder wiegen.
-pumps-yours = Sind das deine Pumpen?
+pumps-yours = Stimmen diese Pumpen?
     .text = Beispiel: zwei gleiche Pumpen. Pumpen fürs Verhältnis sind anders. Eingeben, was ein Hub jeder liefert.
 
 ## Marks on a cup
@@ -836,8 +841,8 @@ stick-narrower = Engeren Becher nehmen
     .rough = bei { $error } Fehler je Strich
 stick-narrows = Wird der Becher nach oben enger?
     .text = Rand enger als Boden. Vertauscht? Dann tauschen. Sonst Stab senkrecht in der Mitte halten, nicht an der Wand.
-stick-yours = Ist das dein Becher?
-    .text = Nur ein Beispiel. Deinen innen messen: Boden, Rand, Höhe.
+stick-yours = Stimmt dieser Becher?
+    .text = Nur ein Beispiel. Eigenen Becher innen messen: Boden, Rand, Höhe.
 stick-stands = Höhe im Becher
     .rough = von { $height }, dazu Füllstoff
 stick-drawing = Becher von der Seite, maßstäblich
@@ -1259,7 +1264,7 @@ heat-apart = Passen diese Zeiten zusammen?
 heat-energy = Aktivierungsenergie
     .text = { $energy } kJ/mol
     .rough = in den veröffentlichten Grenzen { $least } bis { $most }. { $middle }, wenn Zeiten sie nicht zeigen
-heat-memory = Zeiten nicht von deinem Etikett
+heat-memory = Zeiten nicht vom Etikett
     .text = Topfzeit dieses eingebauten Systems: typischer Wert, nicht geprüft. Die vom Etikett eingeben, mit Masse und Temperatur.
 heat-plan = Den Tag planen
 heat-test = Probebecher: eigene Zeiten
@@ -1279,7 +1284,7 @@ usable-other-sun = Bei anderer Sonne gestoppt
            *[other] { $count } eigene Zeiten
         } bei anderer Sonne: zählt hier nur als Grenze.
 usable-contradict = Diese Zeiten widersprechen sich
-    .text = { $one }, aber { $other }. Die kürzere zählt. Falsche löschen.
+    .text = Eingegeben: { $one }, aber { $other }. Die kürzere zählt. Falsche löschen.
 
 ## Sun
 
@@ -1325,7 +1330,7 @@ sun-taken = Aufgenommene Sonne
 sun-rests =
     .level = { $sun } W/m² auf ebener Fläche, { $least } bis { $most } ({ $source })
     .taken = { $share } % aufgenommen, { $least } bis { $most } ({ $source })
-    .cover = { $cover }: { $passes } % kommen hinein, { $given } % der Wärme hinaus ({ $source })
+    .cover = „{ $cover }“: { $passes } % kommen hinein, { $given } % der Wärme hinaus ({ $source })
     .wind = kein Wind gerechnet
 
 ## Test cup
@@ -1511,7 +1516,7 @@ dew-air = Lufttemperatur
 dew-humidity = Relative Luftfeuchte
     .help = Vom Hygrometer neben der Arbeit. Ohne sie kein Taupunkt.
     .missing = Relative Luftfeuchte: eingeben, für Tau in der Nacht
-dew-surface = Oberflächentemperatur
+dew-surface = Oberflächen{ "\u00AD" }temperatur
     .help = Von Holz oder Naht. Leer: wie die Luft. Gelagertes Holz ist oft kälter.
 dew-night = Kälteste Luft in der Nacht
 dew-sky = Nachts liegt die Naht
@@ -1604,7 +1609,7 @@ pot-by = Erstellt mit
     .help = Womit er erstellt wurde: Version, Punkt, Kennung des Builds.
 # $span is in minutes and seconds: "12:30"
 pot-left-now = Jetzt noch
-    .help = Vom anderen Telefon oder deiner Uhr: Minuten, oder Minuten und Sekunden.
+    .help = Vom anderen Telefon oder von einer Uhr: Minuten, oder Minuten und Sekunden.
     .unread = Jetzt noch: Minuten eingeben, oder Minuten und Sekunden, z. B. 12 oder 12:30
     .long = Jetzt noch: höchstens { $span }, so lange hält er insgesamt
 pot-batch = Ansatz
@@ -1758,7 +1763,7 @@ plan-film = Ein Film bleibt nass, bei { $at }
     .help = Leer: nach Etikett, oder { $times }-mal die Topfzeit von { $mass } (aus dem Gedächtnis, { $low } bis { $high }).
 # the typed words stay English: they are read as they are
 plan-timings = Eigene Zeiten neben denen des Systems
-    .help = „stiffening 31 min { "240 g" } cup { "20 degC" }“; dazwischen Strichpunkt. „Uhr“ trägt sie ein.
+    .help = „anziehend 31 min { "240 g" } Becher { "20 degC" }“; dazwischen Strichpunkt. „Uhr“ trägt sie ein.
 plan-exponent = Topfzeit sinkt mit der Masse hoch
     .help =
         Leer: { $power ->
@@ -1812,7 +1817,7 @@ plan-refused-points = Temperatur im Lauf des Tages: Uhrzeit und Temperatur am St
     .late = Uhrzeit: die erste zum Start um { $start } oder früher eingeben
 plan-refused-step-twice = Schritt: steht für Ansatz { $batch } zweimal da. Einen entfernen
 plan-refused-step-order = Erledigt nach: passt nicht zur Reihenfolge der Schritte. Korrigieren
-# what may run out: each stands inside a sentence, before a colon or in brackets, and may begin one
+# what may run out: each stands inside a sentence or in brackets
 plan-limit-bag = Spachtelmasse im Beutel
     .why = Beutel leeren, bevor die Spachtelmasse anzieht.
     .done = Beutel leer
@@ -1992,9 +1997,9 @@ plan-batch = Ansatz { $number }
     .pair-begun = Ansatz { $number }, Paar { $pair }, läuft
 plan-span = { $start } bis { $end }
 plan-air = Luft beim Mischen
-# $what: one of plan-limit, its first letter a capital
+# $what: one of plan-limit
 plan-missed = Zu spät
-    .text = { $what }: hält bis { $by }, fertig aber erst { $when }.
+    .text = Fertig erst { $when }, aber { $what } hält nur bis { $by }.
 plan-do-not-start = Nicht anfangen
     .text = Ansatz { $number } würde nicht rechtzeitig fertig.
     .finish = er würde nicht rechtzeitig fertig
@@ -2078,7 +2083,7 @@ joint-kind = Art der Verbindung
     .strip = Verstärkungsstreifen
     .strip-help = Glasband auf ebener Fläche
 joint-thickness = Plattendicke
-    .help = Die der dünneren Platte.
+    .help = Die dünnere Platte zählt.
 joint-angle-is = Winkel
     .constant = überall gleich
     .stations = ändert sich
@@ -2592,8 +2597,8 @@ boat-joint-width = Breite des Glasbands
     .help = Eine für alle Lagen, oder eine je Lage: { "75 : 100 mm" }
 # each, in und out werden in allen Sprachen so eingegeben, wie sie hier stehen
 boat-joint-faces = Flächen der Lagen
-    .help = Je Lage each (beide), in (innen) oder out (außen): each : out. Leer: each.
-    .words = je Lage each, in oder out eingeben, mit Doppelpunkten
+    .help = Je Lage „beide“, „innen“ oder „außen“: beide : außen. Leer: beide.
+    .words = je Lage „beide“, „innen“ oder „außen“ eingeben, mit Doppelpunkten
 boat-joint-strip-bare = Verstärkungsstreifen ist Glasband: Lage hinzufügen
 boat-joint-radius =
     .help = Leer: nach der Kehldicke.
@@ -2761,6 +2766,7 @@ cut-tape = Glasband { $width }, { $weight }
 cut-ply = Abreißgewebe { $width }
 cut-roll = Rolle { $count }
 cut-remnant = Reststück, { $length }
+    .named = { $name }, { $length }
     .nth = Reststück { $count }
     .left = { $remnant }: Rest
     .rough = { $used } von { $length } abgeschnitten
@@ -2790,11 +2796,11 @@ section-station =
     .short = flach
 # in der Zeichnung neben den Linien: kurz, höchstens etwa fünf Buchstaben vor dem Maß
 section-radius = R { $radius }
-section-throat = Kehle { $length }
+section-throat = Kehldicke { $length }
 section-tack = heften { $length }
 section-gap = Spalt { $gap }
 section-inside-up = Schnitt im Maßstab, die Innenseite oben.
-section-corner = Im Maßstab: Masse gekreuzt, Band gestrichelt
+section-corner = Im Maßstab: Masse kariert, Band gestrichelt
     .told = Zwei Platten, { $thickness } dick, unter { $angle } Grad.
     .apart = Zwei Platten, { $thickness } dick, unter { $angle } Grad, { $gap } Abstand.
 section-cove = Hohlkehle mit Radius { $radius } füllt die Ecke, { $throat } tief auf der Winkelhalbierenden, { $tack } auf jeder Platte.
@@ -2853,9 +2859,9 @@ caution-hot-now = Der Ansatz ist heiß
     .text = Jetzt ins Freie damit: auf bloßen Erdboden, dünn, wenn er noch fließt, nie ein Deckel.
 caution-hull = Im Rumpf
     .text = Nur hinein mit Luftzufuhr, geprüfter Luft, jemandem draußen und zugelassenen Fachleuten.
-caution-poison = { $signal }: dein Produkt, { $code }
+caution-poison = { $signal }: dieses Produkt, { $code }
     .text = { $official }.
-caution-asthma = { $signal }: dein Produkt, { $code }
+caution-asthma = { $signal }: dieses Produkt, { $code }
     .text = { $official }.
 caution-vapour = Lösemitteldampf
     .text = Keine Flamme, kein Funke, Durchzug. Gramm für diesen Raum nachsehen.
@@ -2879,21 +2885,21 @@ caution-in-sun = In der Sonne
 caution-short-pot = Wenig Zeit
     .text = Im Becher etwa { $minutes }. Erst alles bereitlegen, dann mischen.
     .short = Im Becher etwa { $minutes }.
-# $filler: Name des Pulvers; $about: ein Satz darüber
+# $filler: Name des Pulvers
 caution-powder = { $filler }
-    .text = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht. { $about }
+    .text = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht.
     .short = Staubmaske und Schutzbrille auf, bevor der Sack aufgeht.
     .other = Pulver
     .unnamed = Pulver
 caution-sanding = Staub
     .text = Staubmaske tragen und den Staub am Werkzeug absaugen.
-caution-lasting = { $signal }: dein Produkt, { $code }
+caution-lasting = { $signal }: dieses Produkt, { $code }
     .text = { $official }.
 caution-corrosive = { $signal }, Schutzbrille auf: { $code }
     .text = { $official }.
-# $room: Volumen; $changes: caution-air-changes
+# $room: Volumen; $changes: Luftwechsel
 caution-small-room = Wenig Luft
-    .text = { $room } mit { $changes }: zwei Seiten öffnen, bevor ein Gebinde aufgeht.
+    .text = { $room } mit { $changes } Luftwechseln pro Stunde: zwei Seiten öffnen, bevor ein Gebinde aufgeht.
 caution-thick = Dicke Schicht
     .text = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf. In zwei Gängen auftragen.
     .short = Spachtelmasse { $depth } tief: heizt sich auch am Boot auf.
@@ -2907,18 +2913,17 @@ caution-gloves = Handschuhe
 caution-wash = Ein Tropfen auf der Haut
     .text = Aufhören und mit Seife und viel Wasser waschen. Nie Lösemittel.
     .short = Aufhören und mit Seife und viel Wasser waschen.
-caution-air-changes = { $changes } Luftwechseln pro Stunde
-caution-from-big = große Masse in einem Becher
-caution-from-big-warm = große Masse in einem Becher an einem warmen Tag
+caution-from-big = Große Masse in einem Becher
+caution-from-big-warm = Große Masse in einem Becher an einem warmen Tag
 caution-from-runs-away = Spitzentemperatur, ab der ein Ansatz durchgeht
-caution-from-least-peak = kleinste Masse mit Spitzentemperatur
-caution-from-warm = warme Luft
-caution-from-cold = kalte Luft
-caution-from-hot = heißer Ansatz
-caution-from-short = kurze Verarbeitungszeit
-caution-from-few-changes = wenig Luftwechsel
-caution-from-small-room = kleiner Raum
-caution-from-thick = dicke Spachtelmasse
+caution-from-least-peak = Kleinste Masse mit Spitzentemperatur
+caution-from-warm = Warme Luft
+caution-from-cold = Kalte Luft
+caution-from-hot = Heißer Ansatz
+caution-from-short = Kurze Verarbeitungszeit
+caution-from-few-changes = Wenig Luftwechsel
+caution-from-small-room = Kleiner Raum
+caution-from-thick = Dicke Spachtelmasse
 task-open = Öffnen und abmessen
 task-mix = Mischen
 task-powder = Pulver zugeben
@@ -2964,9 +2969,9 @@ do-lay-eyes = Rollen können spritzen. Schutzbrille oder Brille mit Seitenschutz
 do-lay-clothes = Lange Ärmel, Schürze oder Overall, Knie und Haare bedeckt.
 do-lay-never = Nie in nassem Harz knien oder sich aufstützen. Nie mit nassem Handschuh ans Telefon.
 do-lay-stop = Harz, das Fäden zieht, warm wird oder zäh ist, geliert. Liegen lassen, nicht verdünnen.
-do-confined-first = Schriftlicher Plan und ein Mittel, dich herauszuziehen. Geschulte Person draußen, die bleibt und nie nachsteigt. Zugelassene Fachleute, wo das Gesetz sie verlangt. Ohne all das nicht hineingehen.
+do-confined-first = Schriftlicher Plan und ein Mittel, um wieder herausgezogen zu werden. Geschulte Person draußen, die bleibt und nie nachsteigt. Zugelassene Fachleute, wo das Gesetz sie verlangt. Ohne all das nicht hineingehen.
 do-confined-tested = Vor dem Betreten die Luft messen, in dieser Reihenfolge: Sauerstoff, brennbare Dämpfe, giftige Dämpfe. Sauerstoff von 19,5 bis 22 %, brennbare Dämpfe unter einem Zehntel ihrer unteren Explosionsgrenze.
-do-confined-air = Dampf ist schwerer als Luft und liegt in der Bilge. Die ganze Zeit Luft per Schlauch dorthin leiten, wo du atmest, und an der tiefsten Stelle hinaus.
+do-confined-air = Dampf ist schwerer als Luft und liegt in der Bilge. Die ganze Zeit Luft per Schlauch zum Gesicht hin leiten und an der tiefsten Stelle hinaus.
 do-confined-breathing = Eine Filtermaske schützt nicht, wo Sauerstoff fehlen oder sich Dampf sammeln kann. Nötig sind Atemluft von außen und Schulung.
 do-confined-fire = Ein verschütteter Becher Lösemittel kann einen Rumpf mit Dampf füllen. Kein Lösemittel, kein Funke, nur Lampen und Werkzeuge, die für solche Luft gebaut sind.
 do-confined-never = Nie allein hinein, nie mit Lösemittel. Nie jemandem nachsteigen, der zusammengebrochen ist: Hilfe rufen.
@@ -3027,7 +3032,7 @@ do-sheet-at-hand = Sicherheitsdatenblätter der Produkte, auf Papier oder auf de
 do-hot-have = Freier Weg nach draußen, bloßer Erdboden oder Metallschale, Metalleimer, Lederhandschuhe, Gartenschlauch.
 do-hot-hands = Einen qualmenden Becher nicht in dünnen Handschuhen tragen: Sie schmelzen. Metalleimer oder Zange nehmen.
 do-hot-eyes = Kann spritzen. Schutzbrille auf, Gesicht weg.
-do-hot-breathing = Rauch nicht einatmen. Keine deiner Masken ist dafür gemacht.
+do-hot-breathing = Rauch nicht einatmen. Keine der Masken hier ist dafür gemacht.
 do-hot-skin = Heißes Harz klebt und brennt weiter. Ärmel unten lassen.
 do-hot-clothes = Kunstfaserkleidung schmilzt auf der Haut. Damit weit zurückbleiben.
 do-hot-air = Aus dem Raum damit, Türen auf. Dort bleiben, wo der Wind herkommt.
@@ -3075,23 +3080,18 @@ facts-do-trouble = Was tun: im Notfall
 aid-hot = Ansatz qualmt oder brennt
 aid-112 = In der EU
     .text = In der EU von jedem Telefon aus 112 wählen.
-aid-sheet = Zuerst gilt dein Sicherheitsdatenblatt
+aid-sheet = Zuerst gilt das Sicherheitsdatenblatt
     .text = Diese Schritte gelten für Produkte, die Haut und Augen verätzen, wie es Härter kann.
     .rough = Wortlaut der P-Codes: { $source }
 aid-water = Bereithalten
-    .text = Sauberes Wasser, um { $minutes } lang zu spülen: { $water }.
+    .text = Sauberes Wasser, um { $minutes } Minuten lang zu spülen: { $water }.
     .rough = { $source }; aufgerundet
-aid-minutes =
-    { $minutes ->
-        [one] { $minutes } Minute
-       *[other] { $minutes } Minuten
-    }
 aid-call = ANRUFEN
 aid-clothes = KLEIDUNG
-# steht hinter einem amtlichen Schritt. $minutes: „15 Minuten“
-aid-eyes-minutes = Mindestens { $minutes } lang spülen, auch auf dem Weg zum Arzt.
+# steht hinter einem amtlichen Schritt
+aid-eyes-minutes = Mindestens { $minutes } Minuten lang spülen, auch auf dem Weg zum Arzt.
 aid-eyes-lids = Augenlider offen halten.
-aid-skin-minutes = Mindestens { $minutes } lang spülen.
+aid-skin-minutes = Mindestens { $minutes } Minuten lang spülen.
 aid-skin-hardener = Bei Härter: erst spülen, unter dem Wasser ausziehen, weiter spülen.
 aid-swallowed-rest = Ruhen. Zum Arzt gehen.
 aid-inhaled-upright = Halb aufrecht lagern. Beschwerden können erst nach Stunden kommen.
@@ -3107,12 +3107,12 @@ smoking-pot-watch = Den Becher stundenlang beobachten, bis er kalt ist.
 aid-rinsing-minutes = Augen oder Haut spülen, mindestens
 aid-rinsing-water = Wasser einer Augendusche pro Minute
 calls-numbers = Notrufnummern
-    .fold = Deine Notrufnummern
+    .fold = Eigene Notrufnummern
 calls-none = Noch keine Notrufnummern
     .text = In „Ausrüstung“ eintragen: Rettungsdienst, Giftnotruf, eine Person. Bleibt auf diesem Telefon.
 calls-ambulance = Rettungsdienst
 calls-poison = Giftnotruf
-calls-person = Deine Person
+calls-person = Vertrauensperson
 # ein Code vom Sicherheitsdatenblatt des Produkts
 own-code = Dein Produkt, { $code }
     .rough = vom Etikett; Wortlaut { $where }
@@ -3122,8 +3122,8 @@ own-code = Dein Produkt, { $code }
 own-code-ended = { $words }.
 own-code-others = Auf anderen Etiketten: { $words }
 own-code-signal = Signalwort
-usual-product = { $codes }. { $about } Es gilt dein Sicherheitsdatenblatt.
-    .no-codes = { $about } Es gilt dein Sicherheitsdatenblatt.
+usual-product = { $codes }. { $about } Es gilt das Sicherheitsdatenblatt des Produkts.
+    .no-codes = { $about } Es gilt das Sicherheitsdatenblatt des Produkts.
 # was jemand hört, der das Zeichen nicht sieht
 pictogram-told = Rote Raute, darin: { $picture }
 # die Namen der Zeichen: Anhang V der CLP-Verordnung nennt sie Flamme, Ätzwirkung, Totenkopf mit gekreuzten Knochen, Gesundheitsgefahr, Ausrufezeichen, Umwelt
@@ -3477,7 +3477,7 @@ air-rule-mixing-lowest = Mischfaktor, kleinster in üblichen Räumen
 air-rule-mixing-highest = Mischfaktor, größter in üblichen Räumen
 air-rule-pressure = Druck eines Ventilators an der Öffnung, höchstens
 air-rule-discharge = Durchflusszahl einer einfachen Öffnung
-air-rule-explosive = höchster Anteil an der unteren Explosionsgrenze
+air-rule-explosive = Höchster Anteil an der unteren Explosionsgrenze
 facts-dust-limits = Staubgrenzwerte
     .wood = Holz
     .red-cedar = Western Red Cedar
@@ -3943,7 +3943,7 @@ backup-add = Ergänzen
 backup-replace = Alles ersetzen
 backup-brought = Aus Dateien zurückgeholt, neueste zuerst. Spätere Änderungen bleiben.
 backup-undo = Neuestes rückgängig
-page-correct = Für das Ergebnis markierte Felder korrigieren.
+page-correct = Erst die markierten Felder korrigieren, dann kommt das Ergebnis.
 page-fill-in = Für das Ergebnis die gefragten Felder ausfüllen.
 log-page =
     .search = Protokoll durchsuchen
@@ -4102,7 +4102,7 @@ card-opens = Zum Öffnen scannen
 link-not-looked-at = Link konnte nicht geprüft werden: Rechenprogramm nicht geladen, keine Verbindung zum Server. Eigene Werte sind unverändert.
 link-used = Werte aus dem Link eingetragen.
 link-use = Übernehmen
-link-keep-mine = Meine behalten
+link-keep-mine = Eigene behalten
 link-try-again = Noch einmal
 link-shows = Im Link steht: { $words }. Eigene Werte sind unverändert.
     .this = Aus einem Link. Eigene Werte sind unverändert.
@@ -4118,7 +4118,7 @@ share-code = QR-Code des Links { $link }
 share-too-much = Zu viel für einen QR-Code. Link senden.
 share-unmade = Link konnte nicht erstellt werden. Schließen und noch einmal versuchen.
 share-copy-marked = Markierten Text oben kopieren.
-store-blocked = Ein älterer Tab sperrt Ausrüstung und Protokoll. Ihn schließen.
+store-blocked = Ein älterer Tab sperrt Ausrüstung und Protokoll. Den älteren Tab schließen.
 store-failed = Dieser Browser kann nicht speichern (privater Modus, oder das Telefon ist voll). Eingaben sind noch da.
 store-newer = Ein neueres Covemix hat hier Ausrüstung, Protokoll und laufende Ansätze gespeichert. Diese Seite mit Verbindung noch einmal öffnen.
 store-may-clear = Bei wenig Platz kann der Browser Ausrüstung und Protokoll löschen. Ab und zu in eine Datei sichern.
@@ -4143,10 +4143,11 @@ pot-link = Im Link ist ein laufender Ansatz. { $words }
     .add = Hinzufügen
 pot-logged = Der Ansatz ist im Protokoll.
 pot-ended = Der Ansatz ist beendet.
+kit-copy = { $name }, Kopie
 kit-copied = { $name } ist kopiert.
 kit-removed = { $name } ist entfernt.
 kit-taught = { $name } hat jetzt ein eigenes Arbeitstempo.
-kit-use-rates = Mein Tempo nehmen
+kit-use-rates = Eigenes Tempo nehmen
 entry-change = Ändern
 entry-copy = Kopieren
 setting-unkept = Dieser Browser kann nicht speichern. Gilt, bis die Seite geschlossen wird.
@@ -4164,8 +4165,8 @@ engine-missing = Rechenprogramm nicht geladen. Diese Seite mit Verbindung noch e
 pick-put-away = Neue Wahl: Werte der vorigen beiseitegelegt.
 page-not-old = Alte Ergebnisse: auf neue warten.
 store-unkept = Dieser Browser kann nicht speichern. Eingaben gelten, bis die Seite geschlossen wird.
-page-our-fault = Berechnung fehlgeschlagen. Eingabe in Ordnung. Ein Feld ändern rechnet neu.
-    .why = Berechnung fehlgeschlagen ({ $why }). Eingabe in Ordnung. Ein Feld ändern rechnet neu.
+page-our-fault = Berechnung fehlgeschlagen. Eingabe in Ordnung. Jede Änderung rechnet neu.
+    .why = Berechnung fehlgeschlagen ({ $why }). Eingabe in Ordnung. Jede Änderung rechnet neu.
 row-removed = { $called } ist entfernt.
 steps-working = Rechnet. Unten der Schritt vor dem Tippen.
 steps-step = Schritt { $step } von { $all }: tippen, wenn fertig

@@ -52,7 +52,9 @@ field-amount = type how much
   .unit = type how much ({ $unit })
   .positive = type more than zero
   .most = at most { $most }
-field-choose = choose one of: { $options }
+# $options: each of field-choose.each
+field-choose = choose { $options }
+  .each = “{ $option }”
 field-phone = type one phone number in digits, like +48 22 123 45 67
 field-words = type a few words
 field-letters = too long, type at most { $most } characters
@@ -81,10 +83,10 @@ made-with = Made with release { $release }
 recalled-unread = Made with an unknown release. Check the figures against the resin label.
 recalled-before = Made with a Covemix before release { $release }, which is recalled.
 recalled-with = Made with Covemix release { $release }, which is recalled.
-card-of-row = { $each } { $count }, { $field }
+card-of-row = { $field }, { $each } { $count }
 card-row = { $each } { $count }
 # what a card says of one field of a row: "length 3 m"
-card-field = { $field } { $text }
+card-field = { $field }: { $text }
 card-line = { $label }: { $text }
   .question = { $label } { $text }
   .rough = { $line } ({ $rough })
@@ -243,8 +245,8 @@ called-roll =
   .ply = Peel ply 150
 statements-most = Type at most { $most } hazard codes
 statements-none = '{ $typed }' is not a hazard code. Type codes from section 2 of the data sheet, like H315, H317, H411
-# a default that is remembered: "From memory, 10 to 35 g."
-remembered-help = { $mark }, { $range }.
+# a default that is remembered: "10 to 35 g, from memory."
+remembered-help = { $range }, { $mark }.
 remembered-range = { $low } to { $high }
 remembered-filler =
   .cove = Wood flour for a cove.
@@ -481,8 +483,11 @@ trials-like = Test cups: type only what the test cup gave, a semicolon before th
 
 # the first two parts of a resin system where nobody typed other names; a third one
 part-resin = Resin
+  .inside = resin
 part-hardener = Hardener
+  .inside = hardener
 part-number = Part { $number }
+  .inside = part { $number }
 # $known: the one basis that the label gives
 label-only = { $known ->
     [weight] The label gives parts by weight only. For volumes, type the density of each part.
@@ -1105,7 +1110,7 @@ cup-time-clock = Start the clock
 
 ## Heat: usable time and peak
 
-# what a mix is in: a choice, and inside a sentence with a small first letter
+# what a mix is in: a choice, and under a curve
 container-cup = Cup
   .help = Standing on a bench
 container-bag = Bag
@@ -1301,7 +1306,7 @@ heat-curve = Temperature over time
   .told = Shaded: usable for the first { $usable } minutes. The curve shows the middle estimate: hottest { $hottest } minutes after mixing, at { $peak }.
   .tray-told = In the tray it reaches { $peak }.
 # words in it: under the top of a curve, and in the shaded span; a tick of the scale in °C or °F
-heat-curve-tray = tray
+heat-curve-tray = Tray
 heat-curve-usable = usable
 heat-curve-degrees = { $degrees }°
 heat-curve-peak =
@@ -1314,7 +1319,7 @@ usable-other-sun = Timed in other sun
   }
 # two own timings: usable-seen
 usable-contradict = These timings contradict
-  .text = { $one }, but { $other }. The shorter counts. Delete the wrong timing.
+  .text = Typed: { $one }, but { $other }. The shorter counts. Delete the wrong timing.
 
 
 ## Sun
@@ -1339,7 +1344,7 @@ sun-look =
   .putty = Putty with wood flour
   .dark = Dark putty
   .black = Black film, cup or tray
-# what is over it; inside a sentence with a small first letter
+# what is over it: a choice, and in quotes inside a sentence
 sun-covered =
   .open = No cover
   .glass = Glass or clear film
@@ -1366,7 +1371,7 @@ sun-taken = Sun absorbed
 sun-rests =
   .level = { $sun } W/m² on a level surface, { $least } to { $most } ({ $source })
   .taken = { $share }% absorbed, { $least } to { $most } ({ $source })
-  .cover = { $cover } lets { $passes }% in, { $given }% of the heat out ({ $source })
+  .cover = “{ $cover }” lets { $passes }% in, { $given }% of the heat out ({ $source })
   .wind = no wind counted
 
 
@@ -1877,7 +1882,7 @@ plan-refused-step-order = Done at: this does not fit the order of the batch's st
 
 ### Plan: limits and pieces
 
-# what may run out: each stands inside a sentence and may begin one
+# what may run out: each stands inside a sentence
 plan-limit-bag = the putty in the bag
   .why = Empty the bag before the putty stiffens.
   .done = Bag empty
@@ -2060,7 +2065,7 @@ plan-span = { $start } to { $end }
 plan-air = Air at mixing
 # $what: one of plan-limit
 plan-missed = Too late
-  .text = { $what } lasts until { $by }, but the step is done at { $when }.
+  .text = At { $when } the step is done, but { $what } lasts only until { $by }.
 plan-do-not-start = Do not start
   .text = Batch { $number } would not be laid in time.
   .finish = the batch would not be finished in time
@@ -2858,6 +2863,7 @@ cut-tape = Tape { $width }, { $weight }
 cut-ply = Peel ply { $width }
 cut-roll = Roll { $count }
 cut-remnant = Remnant of { $length }
+  .named = { $name }, { $length }
   .nth = Remnant { $count }
   .left = Rest of { $remnant }
   .rough = { $used } of { $length } cut off
@@ -2985,9 +2991,9 @@ caution-in-sun = In the sun
 caution-short-pot = Little time
   .text = About { $minutes } in the cup. Lay everything out first, then mix.
   .short = About { $minutes } in the cup.
-# $filler: the powder's name; $about: a sentence about it
+# $filler: the powder's name
 caution-powder = { $filler }
-  .text = Particle mask and goggles on before you open the bag. { $about }
+  .text = Particle mask and goggles on before you open the bag.
   .short = Particle mask and goggles on before you open the bag.
   .other = Powder
   .unnamed = Powder
@@ -2997,9 +3003,9 @@ caution-lasting = { $signal }: your product, { $code }
   .text = { $official }.
 caution-corrosive = { $signal }, goggles on: { $code }
   .text = { $official }.
-# $room: its volume; $changes: caution-air-changes
+# $room: its volume; $changes: its air changes
 caution-small-room = Little air
-  .text = { $room } with { $changes }: open two sides before you open a can.
+  .text = { $room } with { $changes } air changes an hour: open two sides before you open a can.
 caution-thick = Thick layer
   .text = Putty { $depth } deep heats itself on the boat too. Apply it in two passes.
   .short = Putty { $depth } deep heats itself on the boat too.
@@ -3013,19 +3019,18 @@ caution-gloves = Gloves
 caution-wash = A drop on the skin
   .text = Stop and wash with soap and plenty of water. Never solvent.
   .short = Stop and wash with soap and plenty of water.
-caution-air-changes = { $changes } air changes an hour
 # from where a caution stands: rows of a table
-caution-from-big = big mass in one cup
-caution-from-big-warm = big mass in one cup on a warm day
-caution-from-runs-away = peak temperature of a pot that runs away
-caution-from-least-peak = smallest mass with its peak temperature shown
-caution-from-warm = warm air
-caution-from-cold = cold air
-caution-from-hot = hot pot
-caution-from-short = short usable time
-caution-from-few-changes = few air changes
-caution-from-small-room = small room
-caution-from-thick = thick putty
+caution-from-big = Big mass in one cup
+caution-from-big-warm = Big mass in one cup on a warm day
+caution-from-runs-away = Peak temperature of a pot that runs away
+caution-from-least-peak = Smallest mass with its peak temperature shown
+caution-from-warm = Warm air
+caution-from-cold = Cold air
+caution-from-hot = Hot pot
+caution-from-short = Short usable time
+caution-from-few-changes = Few air changes
+caution-from-small-room = Small room
+caution-from-thick = Thick putty
 # the tasks, and what is said of them by topic
 task-open = Opening and measuring
 task-mix = Mixing
@@ -3190,18 +3195,14 @@ aid-sheet = Follow your safety data sheet first
   .text = These steps are for products that burn skin and eyes, as hardener can.
   .rough = the words of the P codes: { $source }
 aid-water = Keep at hand
-  .text = Clean water for { $minutes } of rinsing: { $water }.
+  .text = Clean water for { $minutes } minutes of rinsing: { $water }.
   .rough = { $source }, rounded up
-aid-minutes = { $minutes ->
-    [one] { $minutes } minute
-   *[other] { $minutes } minutes
-  }
 aid-call = CALL
 aid-clothes = CLOTHES
-# added to a step. $minutes: "15 minutes"
-aid-eyes-minutes = Rinse for at least { $minutes }, also on the way to a doctor.
+# added to a step
+aid-eyes-minutes = Rinse for at least { $minutes } minutes, also on the way to a doctor.
 aid-eyes-lids = Hold the eyelids open.
-aid-skin-minutes = Rinse for at least { $minutes }.
+aid-skin-minutes = Rinse for at least { $minutes } minutes.
 aid-skin-hardener = Hardener: rinse first, undress under the water, rinse again.
 aid-swallowed-rest = Rest. Go to a doctor.
 aid-inhaled-upright = Sit half upright. Symptoms may come hours later.
@@ -3214,8 +3215,8 @@ smoking-pot-water = Never pour water in: the mix can spit. Cold water around the
 smoking-pot-leave = If it burns, or smokes and you cannot carry it: leave, shut the door, call the fire service.
 smoking-pot-burns = Fight only a small fire, with the way out behind you: powder, foam, carbon dioxide or water spray. Cool nearby cans with water spray.
 smoking-pot-watch = Watch the pot for hours, until it is cold.
-aid-rinsing-minutes = rinsing eyes or skin, at least
-aid-rinsing-water = eyewash water in a minute
+aid-rinsing-minutes = Rinsing eyes or skin, at least
+aid-rinsing-water = Eyewash water in a minute
 calls-numbers = Emergency numbers
   .fold = Your emergency numbers
 calls-none = No emergency numbers yet
@@ -3583,11 +3584,11 @@ solvent-acetone = Acetone
 solvent-isopropanol = Isopropyl alcohol
 solvent-ethanol = Ethyl alcohol
 solvent-butanone = 2-Butanone
-air-rule-mixing-lowest = mixing factor, lowest in an ordinary room
-air-rule-mixing-highest = mixing factor, highest in an ordinary room
-air-rule-pressure = pressure a fan may use at the make-up opening
-air-rule-discharge = discharge coefficient of a plain opening
-air-rule-explosive = highest share of the lower explosive limit
+air-rule-mixing-lowest = Mixing factor, lowest in an ordinary room
+air-rule-mixing-highest = Mixing factor, highest in an ordinary room
+air-rule-pressure = Pressure a fan may use at the make-up opening
+air-rule-discharge = Discharge coefficient of a plain opening
+air-rule-explosive = Highest share of the lower explosive limit
 # the tables of these, and what their rows are called
 facts-dust-limits = Dust limits
   .wood = Wood
@@ -4237,7 +4238,7 @@ share-code = QR code of the link { $link }
 share-too-much = Too much for a QR code. Send the link instead.
 share-unmade = The link could not be made. Close this and try again.
 share-copy-marked = Copy the marked text above.
-store-blocked = An older tab blocks kit and log. Close it to get them back.
+store-blocked = An older tab blocks kit and log. Close that tab to get them back.
 store-failed = This browser cannot save (private mode, or the phone is full). Your entries are still here.
 store-newer = A newer Covemix saved kit, log and running pots here. Open this page again with a connection to get them back.
 store-may-clear = The browser may delete this phone's kit and log when space is short. Save them to a file now and then.
@@ -4261,6 +4262,7 @@ pot-link = The link holds a running pot. { $words }
   .add = Add this pot
 pot-logged = The pot is in the log.
 pot-ended = The pot is ended.
+kit-copy = { $name }, copy
 kit-copied = { $name } is copied.
 kit-removed = { $name } is removed.
 kit-taught = { $name } now has its own rates.

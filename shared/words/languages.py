@@ -1,18 +1,18 @@
 """Languages: what each has of its own besides its sentences, and who reads.
 
-The sentences of a language are in a file named after it: `en.ftl`. A phone has the row of its own language and no other
-(`server/put_in.py`): so nothing here may ask for a language by its name.
+The sentences of a language are in a file named after it: `en.ftl`. A phone has the row of its own language, and of
+English where that stands beside it, and no other (`server/put_in.py`): so nothing here may ask for another by its name.
 """
 from collections import namedtuple
 
 # name: as HTML names it (BCP 47); label: its name in itself; decimal: its mark; to: between the least and the most;
-# both: before the last of a list; small: whether a label has a small letter inside a sentence
+# both, either: before the last of a list; apart: between notes, and between things in a list that hold commas
 # plural: the case of a figure as it stands there, by its ASCII digits (Unicode CLDR, cardinal rules)
 # tails: by unit what stands behind a figure instead of the unit's sign: behind one, and behind any other count; each
 # with its blank, of one character
 # aloud: by unit what is said of one, and of any other count; spelt: whether figures are said in words (`speech.py`)
-Language = namedtuple("Language", ("name", "label", "decimal", "to", "both", "small", "plural", "tails", "aloud",
-                                   "spelt"))
+Language = namedtuple("Language", ("name", "label", "decimal", "to", "both", "either", "apart", "plural",
+                                   "tails", "aloud", "spelt"))
 
 
 def one_alone(digits: str) -> str:
@@ -24,14 +24,15 @@ def one_alone(digits: str) -> str:
     return "one" if digits in ("1", "-1") else "other"
 
 
+FIRST = "en"  # what all others are made from, and what stands beside one that no native has read
 LANGUAGES = {one.name: one for one in (
-    Language("en", "English", ".", " to ", " and ", True, one_alone,
+    Language("en", "English", ".", " to ", " and ", " or ", "; ", one_alone,
              {"strokes": (" stroke", " strokes"), "day": (" day", " days")},
              {"g": ("gram", "grams"), "kg": ("kilogram", "kilograms"), "mL": ("millilitre", "millilitres"),
               "L": ("litre", "litres"), "mm": ("millimetre", "millimetres"), "oz": ("ounce", "ounces"),
               "lb": ("pound", "pounds"), "US fl oz": ("fluid ounce", "fluid ounces"), "in": ("inch", "inches"),
               "min": ("minute", "minutes"), "h": ("hour", "hours"), "strokes": ("stroke", "strokes")}, True),
-    Language("de", "Deutsch", ",", " bis ", " und ", False, one_alone,
+    Language("de", "Deutsch", ",", " bis ", " und ", " oder ", "; ", one_alone,
              {"strokes": (" Hub", " Hübe"), "day": (" Tag", " Tage"), "%": ("\u00a0%", "\u00a0%")},
              {"g": ("Gramm", "Gramm"), "kg": ("Kilogramm", "Kilogramm"), "mL": ("Milliliter", "Milliliter"),
               "L": ("Liter", "Liter"), "mm": ("Millimeter", "Millimeter"), "oz": ("Unze", "Unzen"),

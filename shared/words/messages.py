@@ -72,8 +72,16 @@ def row(said, between):
 
 
 def listed(said, kind="and"):
-    """Things in a list as the reader's language makes one: "a, b and c". kind: "and", or "plain" without any"""
+    """Things in a list as the reader's language makes one: "a, b and c".
+
+    kind: "and", "or", or "plain" without any; "or" takes things that stand in quotes
+    """
     return (8, said, kind)
+
+
+def noted(said):
+    """Notes one after the other, none of them a sentence; "" where there are none."""
+    return (8, said, "notes") if said else ""
 
 
 def sentences(said):
@@ -91,16 +99,6 @@ def unit_of(quantity):
     return (10, quantity)
 
 
-def inside(said, all_of=False):
-    """A label as it stands inside a sentence: in English its first letter is a small one there, or all of them are."""
-    return (11, said, all_of)
-
-
-def begin(said):
-    """Words as they begin a sentence, with a capital."""
-    return (12, said)
-
-
 def with_unit(digits, unit):
     """A number as `numbers` rounds it with a unit that stands whatever the reader's are: of a tool, or as typed.
 
@@ -111,14 +109,14 @@ def with_unit(digits, unit):
 
 def in_unit(value, unit, toward=NEAREST):
     """An SI value to three figures in a unit that stands whatever the reader's are."""
-    return (15, value, unit, toward)
+    return (14, value, unit, toward)
 
 
 def cut(said, most):
     """So many letters of it at most: what stands in a field that takes no more."""
-    return (16, said, most)
+    return (11, said, most)
 
 
 def spoken(quantity):
     """A figure with its unit for the ear, as the reader's language says it."""
-    return (14, quantity)
+    return (12, quantity)

@@ -106,15 +106,6 @@ def small(text: str) -> str:
                     else chr(ord(c) + 32) for c in text])
 
 
-def capital(text: str) -> str:
-    """Text that starts a sentence: its first letter, where it is one of a to z, as a capital.
-
-    >>> capital("from memory"), capital("")
-    ('From memory', '')
-    """
-    return chr(ord(text[0]) - 32) + text[1:] if text and "a" <= text[0] <= "z" else text
-
-
 def _split(text):
     """Figures in front, words behind: "3 1/2 in" -> ("3 1/2", "in")."""
     end = 0

@@ -1,5 +1,6 @@
 """Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
-from .numbers import bare, capital, small
+from .languages import FIRST, LANGUAGES, Reader
+from .numbers import bare
 from .speech import number_words
 from .units import FOOT, INCH, METRIC, TAILS, TO, US, in_figure, known, parted, sign, unit_for
 
@@ -41,6 +42,8 @@ def _pieces(pattern, values, reader):
     for piece in pattern:
         if isinstance(piece, str):
             found += _sentence(piece, values, reader)
+        elif piece is not None and not piece[0]:  # beside the reader's own language
+            found += _sentence(piece[1], values, Reader(reader.messages, LANGUAGES[FIRST], reader.units))
         elif piece is not None:
             found += _sentence(_chosen(piece[1], values[piece[0]], reader), values, reader)
     return found
@@ -206,12 +209,14 @@ def _row(what, reader):
 
 def _listed(what, reader):
     _, all_of, kind = what
+    language, between = reader.language, ", "
     each = [said(one, reader) for one in all_of]
     # a comma between two that hold one would be read as decimals: "2,5; 3"
-    between = "; " if reader.language.decimal == "," and "," in "".join(each) else ", "
-    if kind == "plain" or len(each) < 2:
+    if kind == "notes" or (kind != "or" and language.decimal == "," and "," in "".join(each)):
+        between = language.apart
+    if kind in ("plain", "notes") or len(each) < 2:
         return between.join(each)
-    return between.join(each[:-1]) + reader.language.both + each[-1]
+    return between.join(each[:-1]) + (language.either if kind == "or" else language.both) + each[-1]
 
 
 def _figure_of(what, reader):
@@ -222,18 +227,6 @@ def _unit_of(what, reader):
     digits, name = PARTS[what[1][0]](what[1], reader)
     found = tail(name, digits, reader.language)
     return found[1:] if found[:1] in (" ", "\u00a0") else found
-
-
-def _inside(what, reader):
-    _, inner, all_of = what
-    found = said(inner, reader)
-    if not reader.language.small:
-        return found
-    return small(found) if all_of else small(found[:1]) + found[1:]
-
-
-def _begin(what, reader):
-    return capital(said(what[1], reader))
 
 
 def _cut(what, reader):
@@ -249,5 +242,5 @@ def _spoken(what, reader):
 
 
 FIGURES = (_typed, _measured, _measured, _measured, _number, _fact, _unit, _row, _listed, _figure_of, _unit_of,
-           _inside, _begin, _measured, _spoken, _measured, _cut)
-PARTS = {1: _quantity, 2: _length, 3: _along, 13: _with_unit, 15: _in_unit}  # (ASCII digits, name of the unit)
+           _cut, _spoken, _measured, _measured)
+PARTS = {1: _quantity, 2: _length, 3: _along, 13: _with_unit, 14: _in_unit}  # (ASCII digits, name of the unit)

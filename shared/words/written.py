@@ -10,10 +10,9 @@ from pathlib import Path
 
 from fluent.syntax import FluentParser, ast
 
-from .languages import LANGUAGES, Reader
+from .languages import FIRST, LANGUAGES, Reader
 
 HERE = Path(__file__).parent
-FIRST = "en"  # what all others are made from
 
 
 class Refused(ValueError):
@@ -29,7 +28,7 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
 # how the keys begin whose words keep from harm. Until native boatbuilders of a language have read them, each sentence
 # stands with its English behind it; official statements are quoted and stand alone, but for those whose official words
 # in other languages nobody has found
-HARM = ("do-", "aid-", "smoking-pot-", "caution-always-",
+HARM = ("do-", "aid-", "smoking-pot-", "caution-", "hot-pot-caution", "thicken-filler.caution",
         "ghs-p310.other", "ghs-p313", "ghs-p316", "ghs-p317", "ghs-p333-", "ghs-aid-")
 OFFICIAL = "ghs-"  # how the keys of official statements begin
 READ: dict[str, tuple[str, ...]] = {FIRST: HARM}  # by language: those of them that a native has read
@@ -60,19 +59,36 @@ def of_file(language: str) -> dict:
 
 
 def both(own, english):
-    """A sentence with the English one behind it.
+    """A sentence with the English one behind it, its values in English marks.
 
     >>> both("Handschuhe an.", "Gloves on.")
     'Handschuhe an. [Gloves on.]'
+    >>> both("Höchstens {mass}.", "At most {mass}.")
+    (None, 'Höchstens {mass}.', ' [', ('', 'At most {mass}.'), ']')
     """
-    pieces = [*pieces_of(own), " [", *pieces_of(english), "]"]
-    return "".join(pieces) if all(isinstance(piece, str) for piece in pieces) else (None, *pieces)
+    if isinstance(own, str) and isinstance(english, str) and "{" not in english:
+        return f"{own} [{english}]"
+    return (None, *pieces_of(own), " [", ("", english), "]")
 
 
 def ends(pattern) -> bool:
-    """Whether a pattern is a whole sentence, and no name of something."""
+    """Whether a pattern is a whole sentence of ours, and no name of something, nor a statement that is filled in."""
     last = pieces_of(pattern)[-1]
-    return isinstance(last, str) and last.endswith(".")
+    return isinstance(last, str) and last.endswith(".") and any(
+        letter.isalpha() for letter in re.sub(r"\{[^}]*\}", "", "".join(texts_of(pattern))))
+
+
+def texts_of(pattern) -> list[str]:
+    """All texts of a pattern, also those of its choices."""
+    if isinstance(pattern, str):
+        return [pattern]
+    return [text for piece in pattern[1:] for one in ([piece] if isinstance(piece, str) else cases_of(piece))
+            for text in texts_of(one)]
+
+
+def cases_of(piece) -> list:
+    """The cases of a choice; what is said in English marks has one."""
+    return [piece[1]] if piece[0] == "" else list(piece[1].values())
 
 
 def pieces_of(pattern) -> tuple:
@@ -153,8 +169,8 @@ def names(pattern) -> set[str]:
         return set(re.findall(r"\{([a-z_]\w*)\}", pattern))
     found = set()
     for piece in pattern[1:]:
-        found |= names(piece) if isinstance(piece, str) else {piece[0]}.union(*map(names, piece[1].values()))
-    return found
+        found |= names(piece) if isinstance(piece, str) else {piece[0]}.union(*map(names, cases_of(piece)))
+    return found - {""}
 
 
 def on_a_phone(language: str) -> str:

@@ -14,6 +14,7 @@ from urllib.parse import urlencode
 
 import pymupdf
 from covemix.server.pages import PAGES
+from covemix.shared.words.written import sentences
 from PIL import Image
 from playwright.sync_api import sync_playwright
 
@@ -26,9 +27,12 @@ DRAFTS = ("look-cup.webp", "look-loft.webp", "look-stick.webp")  # drawn once, b
 SIZES = {"phone": (360, 740, 2), "desk": (1280, 800, 1)}  # width, height, dots for each pixel
 NOW = datetime(2026, 5, 12, 9, 0, tzinfo=UTC)  # of the page's clock
 LIGHTS = ("light", "dark")
+GERMAN = "de"  # its pictures begin with it
+LOCALES = {"en": "en-GB", GERMAN: "de-DE"}
 PATIENCE = 30_000  # ms
 # what is shown is spoken a moment after, and of a form of one's own it is kept; an error stands at its field
-ANSWERED = """Boolean(localStorage['covemix.answer.' + document.documentElement.dataset.screen]
+ANSWERED = """!document.querySelector("[data-main][data-old]")
+  && Boolean(localStorage['covemix.answer.' + document.documentElement.dataset.screen]
   || document.querySelector("[data-status]").textContent || document.querySelector("[data-error]:not([hidden])"))"""
 # an invented boat's things: what a phone holds after a few days of work
 KEPT = """async () => {
@@ -50,11 +54,11 @@ KEPT = """async () => {
 }"""
 
 
-def ready(page):
+def ready(page, language="en"):
     """The engine has answered, the values of a link are taken over, and what is told once is closed."""
     page.wait_for_selector("[data-form].live", state="attached", timeout=PATIENCE)
     answered(page)
-    use = page.locator("[data-notice=link] button", has_text="Use these")
+    use = page.locator("[data-notice=link] button", has_text=sentences(language)["link-use"])
     if "?" in page.url:
         use.wait_for(timeout=PATIENCE)
         page.evaluate("document.querySelector('[data-status]').textContent = ''")
@@ -62,7 +66,7 @@ def ready(page):
         page.wait_for_function("() => !location.search", timeout=PATIENCE)
         answered(page)
     for _ in range(2):
-        for cross in page.query_selector_all("[data-notice] [aria-label=Close]"):
+        for cross in page.query_selector_all(f"[data-notice] [aria-label='{sentences(language)['page-close']}']"):
             cross.dispatch_event("click")
         page.wait_for_timeout(50)
     page.evaluate("document.activeElement.blur(); scrollTo(0, 0)")
@@ -123,6 +127,8 @@ def shots():
     phone = {"phone": SIZES["phone"]}
     found += [Shot(f"us-{screen}", [path], nothing, phone, ("light",), 0) for screen, path in (
         ("pour", ""), ("joint", "joint/"), ("clock", "clock/?units=us&air=72"))]
+    found += [Shot(f"{GERMAN}-{screen}", [path], nothing, phone, ("light",), 0) for screen, path in (
+        ("pour", ""), ("joint", "joint/"), ("clock", "clock/?air=22"), ("safety", "safety/"))]
 
     def one(name, paths, act=nothing, height=740, paper=0):
         return Shot(name, paths, act, {"": (360, height, 1)}, ("light",), paper)
@@ -200,26 +206,27 @@ class Studio:
     def __init__(self, browser, url):
         self.browser, self.url, self.pages = browser, url, {}
 
-    def page(self, size, light):
+    def page(self, size, light, language="en"):
         """A page that holds what a phone holds after a few days of work, its clock standing still."""
-        key = (size, light)
+        key = (size, light, language)
         if key not in self.pages:
             width, height, dots = size
             context = self.browser.new_context(viewport={"width": width, "height": height}, color_scheme=light,
-                                               device_scale_factor=dots, locale="en-GB", reduced_motion="reduce",
-                                               timezone_id="UTC")
+                                               device_scale_factor=dots, locale=LOCALES[language],
+                                               reduced_motion="reduce", timezone_id="UTC")
             context.add_init_script(PART)
             page = context.new_page()
             page.clock.set_fixed_time(NOW)
             page.goto(self.url)
-            ready(page)
+            ready(page, language)
             page.evaluate(KEPT)
             self.pages[key] = page
         return self.pages[key]
 
     def taken(self, shot, size, light, with_picture=True):
         """(picture, words) of a shot; the words alone are there in half of the time."""
-        page, pictures, words = self.page(shot.sizes[size], light), [], []
+        language = GERMAN if shot.name.startswith(f"{GERMAN}-") else "en"
+        page, pictures, words = self.page(shot.sizes[size], light, language), [], []
         for path in shot.paths:
             page.goto("about:blank")
             page.goto(self.url + "/manifest.webmanifest")
@@ -227,7 +234,7 @@ class Studio:
             if shot.name.startswith("us-"):
                 page.evaluate("localStorage['covemix.set.units'] = 'us'")
             page.goto(f"{self.url}/{path}")
-            ready(page)
+            ready(page, language)
             shot.act(page)
             if shot.paper:
                 return printed(page, shot.paper)

@@ -58,11 +58,11 @@ def test_a_step_is_told_with_one_tap_and_the_minute_it_is(plan):
     plan.reload()
     expect(figure(plan, "batches")).to_have_text(re.compile(r"\d+ batch"))
     plan.get_by_role("link", name="Start the day").click()
-    plan.get_by_role("link", name="Batch 1: putty mixed and bagged").click()
+    plan.get_by_role("link", name="Batch 1: Putty mixed and bagged").click()
     expect(plan.locator("[name='done.0.minute']")).to_have_value("5")
-    expect(plan.get_by_role("link", name="Batch 1: bag empty")).to_be_visible()
+    expect(plan.get_by_role("link", name="Batch 1: Bag empty")).to_be_visible()
     plan.reload()
-    expect(plan.get_by_role("link", name="Batch 1: bag empty")).to_be_visible()
+    expect(plan.get_by_role("link", name="Batch 1: Bag empty")).to_be_visible()
 
 
 def test_a_day_that_begins_too_late_says_so(phone, standing):

@@ -61,7 +61,7 @@ export const mount = (screen, main) => {
   };
   const change = (thing) => openForm(pairsOf(thing), thing, focusName(thing.record));
   const copy = async ({ record, typed }) => {
-    const id = await put("kit", { record, typed: { ...typed, name: `${typed.name}, copy`.slice(0, 60) }, made: Date.now() });
+    const id = await put("kit", { record, typed: { ...typed, name: t("kit-copy", { name: typed.name }).slice(0, 60) }, made: Date.now() });
     if (id !== undefined) offerRowUndo("kit", id, "kit", t("kit-copied", { name: typed.name }), () => remove("kit", id));
   };
   const drop = async (thing) => {
