@@ -86,7 +86,7 @@ ROOMS = {
     "boat": "boat boat_pieces cutting", "catalogue": "safety_table facts found_limits", "clock": "heat cure hot_pot",
     "door": "moves card links", "drawing": "figures", "equations": "reckon", "forms": "inputs links link_names moves",
     "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat",
-    "pour": "which_part measure",
+    "pour": "which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
     "words": "words languages numbers units lines",
 }
@@ -103,11 +103,22 @@ def tests_near(file: str):
     imports = re.compile(rf"from covemix\.shared\.{room}(?:\.(?:{'|'.join(bases)}) import|"
                          rf" import (?:\([^)]*|[^\n(]*)\b(?:{'|'.join(bases)})\b)")
     found += [name for name, text in engine_tests().items() if imports.search(text)]
-    found += [f"test_{one}.py" for one in ROOMS[room].split()] + ["test_reckon.py"]
+    rooms = dict.fromkeys([room, *(rooms_using(stem) if room == "equations" else ())])
+    found += [f"test_{one}.py" for name in rooms for one in ROOMS[name].split()] + ["test_reckon.py"]
+    if "drawing" in stem:
+        found.append("test_figures.py")
     found = [name for name in found if name != "test_every_fact.py"]
     if room == "catalogue" and stem in facts.MODULES:
         found.append(f"test_every_fact.py::test_what_is_said_follows_each_figure[{stem}]")  # minutes for all of them
     return " ".join([*own, *(f"tests/{name}" for name in dict.fromkeys(found))])
+
+
+@functools.cache
+def rooms_using(equation: str):
+    """The rooms of the engine that import a module of equations."""
+    used = re.compile(rf"from \.\.equations(?:\.{equation} import| import [^\n]*\b{equation}\b)")
+    return sorted({path.parent.name for path in (HERE / "shared").glob("*/*.py")
+                   if used.search(path.read_text(encoding="utf-8"))})
 
 
 def browser_tests(file: str):
