@@ -1,8 +1,9 @@
 """Mutants: `make mutants`. One change at a time in a copy of the house, and the tests must see each of them.
 
-`python tests/mutants.py FOLDER [engine|page] [words of a file ...]`. The engine's changes are made by cosmic-ray, those
-of the page's scripts and of sw.js are found by Stryker's instrumenter, and made here, in the file as it stands: Stryker
-itself would put all changes and a switch into what a page and its workers load, which is not what is sent.
+`python tests/mutants.py FOLDER [engine|page|worker] [words of a file ...]`. The changes of the engine are made by
+cosmic-ray. Those of the page's scripts and of sw.js are found by Stryker's instrumenter, and made here, in the file as
+it stands: Stryker itself would put all changes and a switch into what a page and its workers load, which is not what
+is sent.
 
 A sample of MANY places that decide, and of a third as many others, is drawn by SEED, which is the month: the same
 places for the same program all month long. It is run in the order in which it was drawn, so that what MINUTES cut short
@@ -39,6 +40,7 @@ LIMIT = 900  # seconds that the tests of one change may take: what hangs is seen
 Mutant = namedtuple("Mutant", ("file", "line", "kind", "was", "now", "put"))
 DECIDES, OTHER = "decides", "other"
 WANTED = {DECIDES: 0.95, OTHER: 0.85}
+PARTS = {"engine": "engine", "worker": "sw.js", "page": "scripts of the page"}
 
 # changes that fail on the first float whatever is tested, or that hang on the identity of small numbers: they would
 # flatter the score or blur it
@@ -85,7 +87,7 @@ BROWSER = {
 ROOMS = {
     "boat": "boat boat_pieces cutting", "catalogue": "safety_table facts found_limits", "clock": "heat cure hot_pot",
     "door": "moves card links", "drawing": "figures", "equations": "reckon", "forms": "inputs links link_names moves",
-    "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat",
+    "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat plan_grouping",
     "pour": "which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
     "words": "words languages numbers units lines",
@@ -127,6 +129,19 @@ def browser_tests(file: str):
     return " ".join(f"tests/browser/test_{name}.py" for name in BROWSER[place].split())
 
 
+# what runs a script in Node, without a browser: asked first (tests/test_worker_in_node.py asks the same)
+IN_NODE = {"webui/sw.js": "tests/node/worker.mjs"}
+
+
+def in_node(folder: Path, file: str):
+    """The first case that fails in Node, or "" where all of them pass."""
+    run = subprocess.run(["node", IN_NODE[file], "covemix/webui"], cwd=folder, capture_output=True, text=True,
+                         check=False, timeout=LIMIT)
+    rows = [row.split("\t") for row in run.stdout.splitlines() if "\t" in row]
+    wrong = [f"{IN_NODE[file]}: {name}" for name, told in rows if told != "ok"]
+    return wrong[0] if wrong else "" if rows else "it does not start"
+
+
 @functools.cache
 def engine_tests():
     """The tests that need no browser: name -> text."""
@@ -134,8 +149,10 @@ def engine_tests():
 
 
 def tests_left(file: str):
-    """The rest of the suite without the browser, for a change of the engine that no test near to it saw."""
-    if file.startswith("webui/") or NEAR:
+    """For a change that no test near to it saw: of the engine the rest of the suite without the browser."""
+    if NEAR:
+        return ""
+    if file.startswith("webui/"):
         return ""
     near = tests_near(file).replace("::", " ").split()
     return " ".join(f"tests/{name}" for name in engine_tests() if f"tests/{name}" not in near)
@@ -220,6 +237,14 @@ def broken(folder: Path, one: Mutant):
     does at times on a busy machine: such a change is not counted, and asked again."""
     place = folder / "covemix" / one.file
     whole = place.read_text(encoding="utf-8")
+    if one.file in IN_NODE:
+        place.write_text(changed(one, whole), encoding="utf-8")
+        try:
+            seen = in_node(folder, one.file)
+        finally:
+            place.write_text(whole, encoding="utf-8")
+        if seen or NEAR:
+            return seen
     for tests in filter(None, (tests_near(one.file), tests_left(one.file))):
         place.write_text(changed(one, whole), encoding="utf-8")
         try:
@@ -240,14 +265,16 @@ def passes(folder: Path, tests: str):
 
 
 def files_of(part: str):
+    if part == "worker":
+        return ["webui/sw.js"]
     room, end = ("shared", "py") if part == "engine" else ("webui/js", "js")
     found = sorted(path.relative_to(HERE).as_posix() for path in (HERE / room).rglob(f"*.{end}"))
-    return [one for one in found if not one.endswith("__init__.py")] + ["webui/sw.js"] * (part == "page")
+    return [one for one in found if not one.endswith("__init__.py")]
 
 
 ASKED = {
-    True: "The engine is asked of the tests near to a change alone (`NEAR=1`): what the rest of the suite would see "
-          "counts as unseen.",
+    True: "The engine is asked of the tests near to a change alone, and `sw.js` in Node alone (`NEAR=1`): what the "
+          "rest of the suite would see counts as unseen.",
     False: "The engine is asked of all tests that need no browser, near ones first.",
 }
 
@@ -279,7 +306,7 @@ HEAD = """# Would a test see it?
 Written by `make mutants`. It changes one thing at a time in a copy of the house (a sign, a number, a comparison, a
 branch that is never taken), and asks the tests whether they see it. The changes of the engine are those of cosmic-ray,
 those of the page's scripts and of `sw.js` are those of Stryker.
-{asked} A script is asked of the browser tests that `BROWSER` of `tests/mutants.py` names.
+{asked} A script is asked of the browser tests that `BROWSER` of `tests/mutants.py` names, `sw.js` in Node first.
 
 The sample is that of {seed}: each month's is drawn anew, by its name as the seed. Of several changes at one place one
 is tried. In brackets: where the share of all places lies, 19 of 20 times. "Decides" is what decides a mass, a minute, a
@@ -298,9 +325,11 @@ FOOT = """
 def page(found):
     """docs/MUTANTS.md."""
     rows, unseen = [], []
-    for part, title in (("engine", "engine"), ("page", "scripts of the page, sw.js")):
+    for part, title in PARTS.items():
         for kind, text in ((DECIDES, "decides"), (OTHER, "other")):
             tried, seen, differ = counted(found, part, kind)
+            if part == "worker" and kind == OTHER:
+                continue  # all of it decides what is kept
             places = found["places"].get(f"{part} {kind}", 0)
             rows.append(f"| {title}: {text} | {places:,} | {len(tried)} | {seen} | {said(seen, len(tried))} | "
                         f"{len(tried) - differ} | {said(seen, differ)} | {percent(WANTED[kind])} |")
@@ -318,8 +347,8 @@ def cell(text):
 
 
 def main(folder: Path, words):
-    parts = [word for word in words if word in ("engine", "page")] or ["engine", "page"]
-    words = [word for word in words if word not in ("engine", "page")]
+    parts = [word for word in words if word in PARTS] or list(PARTS)
+    words = [word for word in words if word not in PARTS]
     kept = folder.with_suffix(".json")
     found = json.loads(kept.read_text(encoding="utf-8")) if kept.exists() else {"seed": SEED, "tried": [], "places": {}}
     assert found["seed"] == SEED, f"{kept} is of {found['seed']}: put it away first"
@@ -349,7 +378,7 @@ def main(folder: Path, words):
         kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
         print(f"{one.file}:{one.line} {one.kind}: {new['seen'] or 'NOTHING SAW ' + name_of(new)}", flush=True)
     PAGE.write_text(page(found), encoding="utf-8")
-    return [f"{part} {kind}" for part in ("engine", "page") for kind in WANTED
+    return [f"{part} {kind}" for part in PARTS for kind in WANTED
             if interval(*counted(found, part, kind)[1:])[1] < WANTED[kind]]
 
 

@@ -7,7 +7,7 @@ from mutants import BROWSER, DECIDES, HERE, OTHER, Mutant
 from scipy.stats import binomtest
 
 
-@pytest.mark.parametrize("file", mutants.files_of("page"))
+@pytest.mark.parametrize("file", mutants.files_of("page") + mutants.files_of("worker"))
 def test_each_script_has_browser_tests_that_are_there(file):
     for path in mutants.browser_tests(file).split():
         assert (HERE / path).exists()
@@ -24,7 +24,7 @@ def test_each_module_of_the_engine_has_tests_near_to_it(file):
 
 
 def test_what_decides_is_most_of_the_engine_and_each_room_that_keeps_or_warns():
-    files = mutants.files_of("engine") + mutants.files_of("page")
+    files = mutants.files_of("engine") + mutants.files_of("page") + mutants.files_of("worker")
     other = {file for file in files if mutants.class_of(file) == OTHER}
     assert len(other) < 0.2 * len(files)
     for file in files:
