@@ -50,8 +50,12 @@ bench: .venv/test
 facts: .venv/test
 	cd tests && ../$(HERE)/python facts.py
 
+# the work of a night: the sample of the month, of engine and scripts
 mutants: .venv/test
+	.ci/browser
+	.ci/stryker
 	$(HERE)/pip install --quiet --editable '.[test,mutants]'
+	rm -f .venv/mutants.json
 	nice -n 19 $(HERE)/python tests/mutants.py .venv/mutants
 
 broken: .venv/test

@@ -18,6 +18,7 @@ Written by `make bench`. Every figure is a ratio: the thing and what it is held 
 on one machine, so that the machine falls out. A ratio is the median over the pairs, the middle half of them behind it.
 """
 WIRE = "## Over the wire on a first visit"
+BUSILY = ", on a machine busy with other things"
 BUSY = ("**On a machine this busy ratios spread, and what is slowed waits for its turn anyway: measure again.**",)
 
 
@@ -95,13 +96,14 @@ def in_short(page) -> str:
     api = ", ".join(f"{move} {ratio}" for move, ratio in re.findall(r"`POST /api/(\w+)` \|[^|]*\| ([^|]*) \|", page))
     opening = re.search(r"^\| 1x \| ([^|]*) \|", page, re.M)
     sent = re.search(r"^([\d,]+) bytes in all", page, re.M)
+    busy = BUSY[0] in page
     return "\n".join((
         f"On Pour a new figure appears {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
         "Without signal, the first answer after opening takes "
         f"{opening[1]} times as long as a bare interpreter's start.",
         f"A first visit is {int(sent[1].replace(',', '')) / 1000:.0f} kB.",
         f"On the server an answer takes this many times as long as an empty endpoint: {api}.",
-        "Behind a ratio stands the middle half of what was measured.", ""))
+        f"Behind a ratio stands the middle half of what was measured{BUSILY * busy}.", ""))
 
 
 if __name__ == "__main__":

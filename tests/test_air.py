@@ -276,3 +276,10 @@ def test_an_opening_just_large_enough_is_not_called_too_small():
     need = lines(**fan)["make_up"]["value"]
     assert "small_make_up" in lines(opening=f"{need * 0.99:.6f} m2", **fan)
     assert "small_make_up" not in lines(opening=f"{need * 1.001:.6f} m2", **fan)
+
+
+@pytest.mark.parametrize("grams", ["20", "60", "150", "400"])
+def test_vapour_beside_its_limit_is_told_in_percent_rounded_up(grams):
+    found = lines(room=ROOM, solvent="acetone", solvent_mass=grams, wiping="5")["of_limit"]
+    told = float(found["text"].rstrip("%").replace(",", ""))
+    assert 100 * found["value"] <= told * (1 + 1e-9) and told < 100 * found["value"] + 1

@@ -2,7 +2,7 @@
 from math import exp
 
 import pytest
-from covemix.shared.equations.integrate import LONGEST, Pot, Rates, pot_run
+from covemix.shared.equations.integrate import LONGEST, Pot, Rates, _cubic, _top, pot_run
 from covemix.shared.equations.kinetics import GAS_CONSTANT, cure_rate, isothermal_time, rate_factor
 from covemix.shared.equations.runaway import SEMENOV, semenov_number
 from hypothesis import example, given, settings
@@ -159,3 +159,16 @@ def test_semenovs_bound_tells_pots_that_stay_cool_from_pots_that_run_away():
         run = pot_run(rates, Pot(200.0, loss, 293.15, 293.15), 0.3, whole=True)
         rise = GAS_CONSTANT * 293.15**2 / 55000
         assert (run.peak - 293.15 < rise) if cool else (run.peak - 293.15 > 120)
+
+
+@pytest.mark.parametrize(("before", "after", "slope", "new_slope", "step"), [
+    (300.0, 301.0, 0.02, -0.01, 100.0), (420.0, 419.0, 0.001, -0.3, 60.0), (350.0, 350.0, 0.05, -0.05, 200.0),
+    (298.0, 299.5, 0.2, -0.001, 30.0)])
+def test_the_top_within_a_step_is_where_the_cubic_is_highest(before, after, slope, new_slope, step):
+    """By looking at 20,000 places of the cubic through both ends with both slopes."""
+    places = [one / 20000 for one in range(20001)]
+    best = max(places, key=lambda part: _cubic(before, after, slope, new_slope, step, part))
+    assert 0 < best < 1
+    assert _top(before, after, slope, new_slope, step) == pytest.approx(best, abs=2e-4)
+    assert _cubic(before, after, slope, new_slope, step, 0) == before
+    assert _cubic(before, after, slope, new_slope, step, 1) == after

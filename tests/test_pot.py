@@ -205,3 +205,8 @@ def test_bad_input_is_told_at_its_field(typed, field):
     found = moves.answer("pot", dict(dict(STORED, now=str(START)), **typed))
     assert [error["field"] for error in found["errors"]] == [field]
     assert found["lines"] == []
+
+
+def test_a_step_may_be_due_at_once():
+    found = told(0, steps=[{"name": "Place the putty", "minute": "0"}, {"name": "Tool the cove", "minute": "0"}])
+    assert found["next"]["text"] == "Place the putty" and found["next"]["value"] == 0

@@ -164,6 +164,17 @@ def test_rescue_and_clock_tell_the_same_minutes_of_the_same_cup(degrees, mass, t
     assert found["value"] == pytest.approx(heat["usable"], rel=1e-4)
 
 
+@pytest.mark.parametrize(("lacks", "asked"), [
+    (("pot_mass",), "pot_life_whole"), (("pot_temperature",), "pot_life_whole"),
+    (("pot_mass", "pot_temperature"), "pot_life_whole"), (("pot_time", "pot_mass", "pot_temperature"), "no_pot_life")])
+def test_what_the_label_lacks_is_what_is_asked_for_before_any_minutes(lacks, asked):
+    """Half a pot life asks for its other half; none at all asks for the pot life."""
+    label = {name: text for name, text in TIMED.items() if name not in lacks}
+    found = lines(system=label, in_cup=cup(120, 40), first_contact="0", now="5")
+    assert {"pot_life_whole", "no_pot_life"} & set(found) == {asked}
+    assert "minutes_left" not in found
+
+
 def test_past_saving_says_what_then_and_adds_nothing():
     found = lines(system=TIMED, in_cup=cup(120, 40), first_contact="600", now="619")
     said = found["past_saving"]["text"]

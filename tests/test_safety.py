@@ -3,7 +3,7 @@ import importlib
 import pathlib
 
 import pytest
-from covemix.shared.catalogue import hazards, pictograms, tasks
+from covemix.shared.catalogue import dusts, hazards, pictograms, tasks
 from covemix.shared.catalogue.cautions import MOMENT, OWN_CODES, REMINDER, REMINDER_SHORT
 from covemix.shared.catalogue.marks import COMMON, JUDGED, MEMORY, PUBLISHED
 from covemix.shared.catalogue.sources import SOURCES
@@ -270,3 +270,14 @@ def test_cautions_name_their_figures():
     assert "oz" in cautions(units="us", mass=0.5)[0].text
     assert cautions(depth=0.02)[0].text.startswith("Putty 20 mm deep")
     assert "8 min" in cautions(usable=539.0)[0].text
+
+
+@pytest.mark.parametrize("row", dusts.POWDERS, ids=lambda row: row[0])
+def test_the_caution_of_a_powder_names_it_and_says_what_its_dust_does(row):
+    """In whole, and short without what it does; a powder that nobody knows is called by its own word."""
+    [line] = cautions_lines.say(["powder"], {"filler": row[0]})
+    assert said(line.label, reader()) == said(row[1], reader())
+    assert said(line.text, reader()).endswith(" " + said(row[3], reader()))
+    assert said(row[3], reader()) not in said(cautions_lines.short("powder", {"filler": row[0]}), reader())
+    [unknown] = cautions_lines.say(["powder"], {"filler": "flour"})
+    assert said(unknown.label, reader()) == "flour"

@@ -1,0 +1,66 @@
+"""Mutants: what is changed, what is asked, and how a share is told; `make mutants` makes the changes."""
+import re
+
+import mutants
+import pytest
+from mutants import BROWSER, DECIDES, HERE, OTHER, Mutant
+from scipy.stats import binomtest
+
+
+@pytest.mark.parametrize("file", mutants.files_of("page") + mutants.files_of("worker"))
+def test_each_script_has_browser_tests_that_are_there(file):
+    for path in mutants.browser_tests(file).split():
+        assert (HERE / path).exists()
+
+
+def test_each_row_of_the_browser_tests_is_of_a_script_or_a_room():
+    assert [place for place in BROWSER if not (HERE / place).exists()] == []
+
+
+@pytest.mark.parametrize("file", mutants.files_of("engine"))
+def test_each_module_of_the_engine_has_tests_near_to_it(file):
+    for word in mutants.tests_near(file).split():
+        assert word == f"covemix/{file}" or (HERE / word.partition("::")[0]).exists()
+
+
+def test_what_decides_is_most_of_the_engine_and_each_room_that_keeps_or_warns():
+    files = mutants.files_of("engine") + mutants.files_of("page") + mutants.files_of("worker")
+    other = {file for file in files if mutants.class_of(file) == OTHER}
+    assert len(other) < 0.2 * len(files)
+    for file in files:
+        if re.search(r"shared/(catalogue|equations|mix|clock/(usable|cure|pot)|safety/(air|cautions)|forms)\b|"
+                     r"webui/(sw\.js|js/(kit|store|pots|form|answer|phone|views|offline))", file) and (
+                "drawing" not in file):
+            assert mutants.class_of(file) == DECIDES, file
+
+
+def test_a_month_has_one_sample_and_the_next_another():
+    every = [Mutant("webui/sw.js", line, "made up", "", "", (line, line + 1, str(which)))
+             for line in range(200) for which in range(3)]
+    drawn, places = mutants.sample(every, 20, "2026-11 page decides")
+    assert places == 200 and len({one.line for one in drawn}) == 20
+    assert mutants.sample(every, 20, "2026-11 page decides")[0] == drawn
+    assert mutants.sample(every, 20, "2026-12 page decides")[0] != drawn
+    assert mutants.sample(every, 500, "2026-11")[1] == len(mutants.sample(every, 500, "2026-11")[0]) == 200
+
+
+def test_a_change_of_a_script_is_made_where_it_was_found():
+    one = Mutant("webui/sw.js", 1, "made up", "b", "BB", (1, 2, "BB"))
+    assert mutants.changed(one, "abc") == "aBBc"
+
+
+@pytest.mark.parametrize(("seen", "tried"), [(81, 263), (15, 148), (0, 20), (29, 29), (7, 8)])
+def test_the_interval_of_a_share_is_that_of_scipy(seen, tried):
+    """scipy.stats, binomtest, proportion_ci by Wilson's score."""
+    least, most = binomtest(seen, tried).proportion_ci(0.95, "wilson")
+    assert mutants.interval(seen, tried) == pytest.approx((least, most), abs=1e-4)
+
+
+def test_the_page_counts_what_was_tried_and_says_what_nothing_saw():
+    row = {"file": "shared/mix/ratio.py", "line": 1, "kind": "k", "was": "a < b", "now": "a > b", "put": [],
+           "part": "engine", "class": DECIDES}
+    tried = [dict(row, seen="x")] * 9 + [dict(row, seen="")]
+    found = {"seed": "2026-11", "places": {"engine decides": 900}, "tried": tried}
+    page = mutants.page(found)
+    assert "| engine: decides | 900 | 10 | 9 | 90 % (60 % to 98 %) | 0 | 90 % (60 % to 98 %) | 95 % |" in page
+    assert "| shared/mix/ratio.py | `a < b` | `a > b` | **not yet** |" in page
