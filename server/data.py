@@ -12,6 +12,8 @@ from covemix.shared.mix.ratio_doubt_lines import stopped
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.texts import said
 
+from . import data_surface
+
 Data = dict[str, Any]
 LETTERS = "abcde"
 ERRORS = "wanted_error ratio_error rounding_error reading_error in_ratio"
@@ -32,7 +34,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
                 "yield_stress_needed thickest_pass", {"fillers": "name mass loose_volume scoops"}),
     "pouring": ("way pours parts_done mass volume stir_time too_small ratio_error in_ratio rest_filler_mass putty_mass "
                 "usable_time thick_time", {"parts": PARTS + OF_TOOL}),
-    "heat": (POT + " peak_time end_temperature slowest_thick_time fastest_thick_time usable_time_in_tray "
+    "heat": (POT + " peak_time end_temperature latest_thick_time usable_time_in_tray "
              "usable_time_of_half usable_time_in_shade next_within working_temperature too_cold largest_mass "
              "calm_layer sun_heat label_facts_apart pot_life_from_memory", {"curve": "time temperature"}),
     "trial": ("thick_time least_thick_time most_thick_time usable_time least_usable_time most_usable_time sure_enough",
@@ -69,7 +71,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "air": ("room_volume changes_of_air clearing_time fan_passes opening_needed flow_needed vapour_share vapour_limit "
             "explosive_limit may_explode above_limit floating_mass", {}),
     "sources": ("", {"facts": "fact table mark source"}),
-}
+} | data_surface.SHAPES
 
 
 def data(name: str, values: dict, who: Reader) -> Data:
@@ -219,7 +221,7 @@ def heat(found, values: dict, who: Reader) -> Data:
     peak, largest = found.peak, found.largest
     return _used(found.best) | {
         "highest_peak_temperature": peak.temperature, "lowest_peak_temperature": peak.cool, "peak_time": peak.time,
-        "end_temperature": found.then, "slowest_thick_time": found.slow, "fastest_thick_time": found.fast,
+        "end_temperature": found.then, "latest_thick_time": found.latest,
         "usable_time_in_tray": found.tray and found.tray.time, "usable_time_of_half": found.half and found.half.time,
         "usable_time_in_shade": found.sun and found.sun.shade.time, "next_within": found.next_by,
         "working_temperature": found.lowest, "too_cold": found.cold, "largest_mass": largest and largest.mass,
@@ -437,4 +439,6 @@ FUNCTIONS: dict[str, Callable[[Any, dict, Reader], Data]] = {
     "ratio": ratio, "measure": measure, "rescue": rescue, "thicken": thicken, "pouring": pouring, "heat": heat,
     "trial": trial, "cure": cure, "dew": dew, "joint": joint, "spreader": spreader, "boat": boat, "plan": plan,
     "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates, "aid": aid,
-    "calls": calls, "safety": safety, "air": air, "sources": sources}
+    "calls": calls, "safety": safety, "air": air, "sources": sources, "coats": data_surface.coats,
+    "sheathing": data_surface.sheathing, "fairing": data_surface.fairing, "gluing": data_surface.gluing,
+    "fillets": data_surface.fillets}

@@ -20,6 +20,7 @@ NUMBERS: dict[str, float] = {
     "resin_temperature": 21, "filler %": 20, "grain": 2.2, "wanted": 30, "cup_width": 70, "at degC": 20, "at m": 1.2,
     "resin": 21, "width mm": 75, "width m": 4, "stirred": 21, "minute": 5, "strings_at": 30, "hottest_at": 45,
     "spreads_at": 20, "stiff_at": 40, "high": 24, "low": 12, "hours": 6, "post_to": 50, "post_for": 8, "hull_air": 25,
+    "weave_depth": 0.2, "glass_volume": 30, "bend": 1.5,
     "humidity": 65, "surface": 14, "night": 8, "angle": 110, "gap": 1, "throat": 5, "clear": 100, "bevel": 10,
     "round_over": 5, "radius": 12, "length m": 3, "putty": 90, "wet g/m": 60, "hands": 2, "smallest": 30, "soft": 20,
     "film": 60, "exponent": 0.5, "batch": 1, "started": 1_700_000_000, "duration": 25, "zone": 60, "zone_then": 120,
@@ -31,7 +32,8 @@ NUMBERS: dict[str, float] = {
 RATE, STEP = 0.5, 6.0  # of an own rate [m/min] and of how long a step took [min]
 PARTS = {"by_weight": "100 : 30", "by_volume": "3 : 1", "densities": "1.12 : 0.98 g/mL", "weighed": "112 : 98 g",
          "strokes": "30 : 10 mL", "ten_strokes": "336 : 98 g", "doses": "2 : 4 : 7 : 10 : 14", "holds": "60 : 20 mL",
-         "steps": "1 : 0.5 mL", "packs": "1 : 5 kg", "radii": "10 : 15 : 20 mm"}
+         "steps": "1 : 0.5 mL", "packs": "1 : 5 kg", "radii": "10 : 15 : 20 mm",
+         "widths": "0.9 : 1.2 : 0.8 m", "depths": "0.5 : 1.5 : 1 mm", "gaps": "0.5 : 2 mm"}
 TEXTS = {"name": "Keel", "lot": "A-17", "timings": "stiffening 31 min 240 g cup 20 °C", "parts": "resin, hardener",
          "trials": "thick 1500 s, doubt 9 %, mass 100 g, air 20 °C, loss 110 %, heat 90 %",
          "learned": "roll 0.5, 0.41 to 0.6, from 3", "statements": "H317, H319", "find": "dew", "faces": "",
@@ -108,6 +110,12 @@ BODIES: dict[str, dict[str, Any]] = {
     "cure": {"system": "3-1", "air_degC": 18, "mixed_at": "14:30"},
     "dew": {"air_degC": 18, "humidity_percent": 70, "surface_degC": 14},
     "joint": {"kind": "inside", "thickness_mm": 6, "angle_deg": 110, "length_m": 2.4},
+    "coats": {"work": "coat", "faces": [{"length_m": 2.4, "widths_m": [1.2], "count": 2}], "coats": 3, "air_degC": 18},
+    "sheathing": {"work": "sheathe", "faces": [{"length_m": 4, "widths_m": [0.9, 1.2, 0.8]}],
+                  "cloth_weight_g_per_m2": 200},
+    "fairing": {"work": "fair", "faces": [{"area_m2": 6}], "fair_depth_mm": 1.5, "filler": "glass-spheres"},
+    "gluing": {"work": "scarf", "glued_thickness_mm": 6, "scarf_width_mm": 1220, "scarf_ratio": 8},
+    "fillets": {"work": "fillet", "fillet_panel_mm": 9, "fillet_angle_deg": 90, "fillet_length_m": 3},
     "spreader": {"radii_mm": [10, 15, 20], "paper": "a4"},
     "boat": {"joints": [{"name": "Keel", "kind": "both", "thickness_mm": 6, "length_m": 3.05}], "people": 2},
     "plan": {"pieces": [{"name": "Keel", "length_m": 3, "putty_g_per_m": 90, "wet_g_per_m": 60}],

@@ -130,20 +130,20 @@ class RefusalModel(BaseModel):
 def request_model(name: str, inputs: tuple[Input, ...]) -> type[BaseModel]:
     """The body of a move: every input by name as typed text, and under each name with a unit as a number."""
     return create_model(name.capitalize() + "Request", __config__=with_example(examples.BODIES[name]),
-                        **fields_of((UNITS_INPUT, *inputs), name, Models(), SWITCHES.get(name, "")))
+                        **fields_of((UNITS_INPUT, *inputs), name, Models(), SWITCHES.get(name, ("", ""))))
 
 
 def with_example(body: dict) -> ConfigDict:
     return ConfigDict(extra="forbid", json_schema_extra={"examples": [body]})
 
 
-def fields_of(inputs, owner: str, models: "Models", switch: str = "") -> dict[str, Any]:
-    """Every name that an object of these inputs may have. switch: the input that stands at "yes" there"""
+def fields_of(inputs, owner: str, models: "Models", switch: tuple[str, str] = ("", "")) -> dict[str, Any]:
+    """Every name that an object of these inputs may have. switch: the input that asks for it, and at what it stands"""
     fields: dict[str, Any] = {}
     for item in inputs:
         fields[item.name] = item.modelled(models, owner)
-        if item.name == switch:
-            fields[item.name] = models.choice(item, owner, "yes")
+        if item.name == switch[0]:
+            fields[item.name] = models.choice(item, owner, switch[1])
         for name, unit in named(item).items():
             fields[name] = models.with_unit(item, name, unit)
         for old in item.was:

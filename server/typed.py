@@ -25,7 +25,9 @@ from .examples import example
 
 # of each quantity that has one here, its unit in SI; a share, a count and an angle are in their own alone
 SI = {"mass": "kg", "volume": "m3", "length": "m", "area": "m2", "temperature": "K", "time": "s", "density": "kg/m3"}
-SWITCHES = {"thicken": "thicken", "rescue": "rescue"}  # move: the input that asks for it on its screen
+# move: the choice that asks for it on its screen
+SWITCHES = {"thicken": ("thicken", "yes"), "rescue": ("rescue", "yes"), "sheathing": ("work", "sheathe"),
+            "fairing": ("work", "fair"), "gluing": ("work", "scarf"), "fillets": ("work", "fillet")}
 NO_UNIT = 'this number says no unit: send it under {}, or as text with its unit behind it, such as "{}"'
 TWICE = "given twice, as {} and as {}"
 A_NUMBER = "a number is expected here, {} is said by the name"
@@ -282,5 +284,5 @@ def allowed_at(inputs: list[Input], field: str) -> dict[str, Any]:
 
 def switched_on(name: str, tree: dict) -> dict:
     """A tree for a move's own address: who asks there has asked for it."""
-    switch = SWITCHES.get(name)
-    return {**tree, switch: "yes"} if switch and missing(tree.get(switch)) else tree
+    switch, on = SWITCHES.get(name, ("", ""))
+    return {**tree, switch: on} if switch and missing(tree.get(switch)) else tree
