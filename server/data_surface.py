@@ -33,7 +33,8 @@ def coats(found, values: dict, who: Reader) -> Data:
         "film_thickness": found.film, "coats_thickness": found.whole, "heaviest_coat": found.heaviest,
         "runs": found.runs, "laying_time": found.lasts, "recoat_opens": found.opens, "recoat_closes": found.closes,
         "too_cold": found.cold, "coats_today": found.today,
-        "coats": [{"coat": place + 1, "coat_from": start, "coat_until": until} for place, (start, until) in enumerate(found.starts)]}
+        "coats": [{"coat": place + 1, "coat_from": start, "coat_until": until}
+                  for place, (start, until) in enumerate(found.starts)]}
 
 
 def sheathing(found, values: dict, who: Reader) -> Data:

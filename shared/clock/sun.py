@@ -36,7 +36,7 @@ def sun_of(values: Values) -> Sun:
     >>> sun_of({"sun": "", "looks": "unknown", "cover": "open"}) == NO_SUN
     True
     """
-    return _taken_up(values, 2)
+    return _taken_up(values, False)
 
 
 def least_sun(values: Values) -> Sun:
@@ -45,15 +45,16 @@ def least_sun(values: Values) -> Sun:
     >>> least_sun({"sun": "full", "looks": "white", "cover": "open"}).flux
     97.6
     """
-    return _taken_up(values, 3)
+    return _taken_up(values, True)
 
 
-def _taken_up(values: Values, place: int) -> Sun:
+def _taken_up(values: Values, least: bool) -> Sun:
     row = SUN_ROWS.get(values.get("sun") or "")
     if row is None or not row[2]:
         return NO_SUN
     cover = COVER_ROWS[values.get("cover") or COVER[0][0]]
-    return Sun(row[place] * cover[2] * LOOKS_ROWS[values.get("looks") or LOOKS[0][0]][place], cover[3])
+    look = LOOKS_ROWS[values.get("looks") or LOOKS[0][0]]
+    return Sun((row[3] * cover[2] * look[3]) if least else (row[2] * cover[2] * look[2]), cover[3])
 
 
 def declared(values: Values) -> Values:
