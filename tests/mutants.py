@@ -20,7 +20,7 @@ import re
 import subprocess
 import sys
 import time
-from collections import namedtuple
+from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
@@ -337,7 +337,9 @@ def page(found):
             unseen += [one for one in tried if not one["seen"]]
     looked = [(one["file"], cell(one["was"]), cell(one["now"]), LOOKED_AT.get(name_of(one), "**not yet**"))
               for one in sorted(unseen, key=name_of)]
-    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, FOOT,
+    rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"])
+    where = "Tried so far, by room: " + ", ".join(f"{room}/ {count}" for room, count in sorted(rooms.items())) + "."
+    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, "", where, FOOT,
                       *(f"| {' | '.join(row)} |" for row in looked))) + "\n"
 
 
@@ -366,7 +368,8 @@ def main(folder: Path, words):
     end = time.monotonic() + 60 * MINUTES
     for _, part, kind, one in sorted(left, key=lambda row: row[0]):
         old = known.get((one.file, json.dumps(one.put)))
-        if (old and (old["seen"] or LOOKED_AT.get(name_of(old), "").startswith("same"))) or (words and not any(word in one.file for word in words)):
+        done = old and (old["seen"] or LOOKED_AT.get(name_of(old), "").startswith("same"))
+        if done or (words and not any(word in one.file for word in words)):
             continue
         if time.monotonic() > end:
             break
