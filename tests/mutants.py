@@ -195,8 +195,6 @@ def changed(one: Mutant, text: str):
 
 def spelt(one: Mutant):
     """The change with the line that it makes, read from the changed text."""
-    if one.file.startswith("webui/"):
-        return one
     old = (HERE / one.file).read_text(encoding="utf-8").splitlines()
     new = changed(one, "\n".join(old) + "\n").splitlines()
     differ = [(was, now) for was, now in zip(old, new, strict=False) if was != now]
@@ -368,6 +366,8 @@ def main(folder: Path, words):
     end = time.monotonic() + 60 * MINUTES
     for _, part, kind, one in sorted(left, key=lambda row: row[0]):
         old = known.get((one.file, json.dumps(one.put)))
+        if old:
+            old.update(was=spelt(one).was, now=spelt(one).now)
         done = old and (old["seen"] or LOOKED_AT.get(name_of(old), "").startswith("same"))
         if done or (words and not any(word in one.file for word in words)):
             continue
@@ -381,6 +381,7 @@ def main(folder: Path, words):
         found["tried"] = [other for other in found["tried"] if other is not old] + [new]
         kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
         print(f"{one.file}:{one.line} {one.kind}: {new['seen'] or 'NOTHING SAW ' + name_of(new)}", flush=True)
+    kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
     PAGE.write_text(page(found), encoding="utf-8")
     return [f"{part} {kind}" for part in PARTS for kind in WANTED
             if interval(*counted(found, part, kind)[1:])[1] < WANTED[kind]]
