@@ -20,7 +20,7 @@ import re
 import subprocess
 import sys
 import time
-from collections import namedtuple
+from collections import Counter, namedtuple
 from pathlib import Path
 
 import facts
@@ -195,8 +195,6 @@ def changed(one: Mutant, text: str):
 
 def spelt(one: Mutant):
     """The change with the line that it makes, read from the changed text."""
-    if one.file.startswith("webui/"):
-        return one
     old = (HERE / one.file).read_text(encoding="utf-8").splitlines()
     new = changed(one, "\n".join(old) + "\n").splitlines()
     differ = [(was, now) for was, now in zip(old, new, strict=False) if was != now]
@@ -337,7 +335,9 @@ def page(found):
             unseen += [one for one in tried if not one["seen"]]
     looked = [(one["file"], cell(one["was"]), cell(one["now"]), LOOKED_AT.get(name_of(one), "**not yet**"))
               for one in sorted(unseen, key=name_of)]
-    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, FOOT,
+    rooms = Counter(one["file"].rpartition("/")[0] for one in found["tried"])
+    where = "Tried so far, by room: " + ", ".join(f"{room}/ {count}" for room, count in sorted(rooms.items())) + "."
+    return "\n".join((HEAD.format(asked=ASKED[NEAR], seed=found["seed"]), *rows, "", where, FOOT,
                       *(f"| {' | '.join(row)} |" for row in looked))) + "\n"
 
 
@@ -366,7 +366,10 @@ def main(folder: Path, words):
     end = time.monotonic() + 60 * MINUTES
     for _, part, kind, one in sorted(left, key=lambda row: row[0]):
         old = known.get((one.file, json.dumps(one.put)))
-        if (old and (old["seen"] or LOOKED_AT.get(name_of(old), "").startswith("same"))) or (words and not any(word in one.file for word in words)):
+        if old:
+            old.update(was=spelt(one).was, now=spelt(one).now)
+        done = old and (old["seen"] or LOOKED_AT.get(name_of(old), "").startswith("same"))
+        if done or (words and not any(word in one.file for word in words)):
             continue
         if time.monotonic() > end:
             break
@@ -378,6 +381,7 @@ def main(folder: Path, words):
         found["tried"] = [other for other in found["tried"] if other is not old] + [new]
         kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
         print(f"{one.file}:{one.line} {one.kind}: {new['seen'] or 'NOTHING SAW ' + name_of(new)}", flush=True)
+    kept.write_text(json.dumps(found, indent=1), encoding="utf-8")
     PAGE.write_text(page(found), encoding="utf-8")
     return [f"{part} {kind}" for part in PARTS for kind in WANTED
             if interval(*counted(found, part, kind)[1:])[1] < WANTED[kind]]

@@ -7,13 +7,29 @@ LOOKED_AT = {
         "same: a guard for a step that runs away downward; no pot is colder than 173 K",
     "shared/equations/grouping.py: before[place] = batches + 1 -> before[place] = batches / 1":
         "same: a bound of the search that is looser by one batch; the search takes longer and ends at the same plan",
-    'webui/sw.js: [] -> ["Stryker was here"]':
-        "same: a text in the place of a pair; its first letter is no name that is asked for",
-    "webui/sw.js: { ignoreSearch: true } -> {}": "same: the address of a page is asked without its search",
-    "webui/sw.js: { once: true } -> {}": "same: a promise that is kept twice",
-    'webui/sw.js: url.pathname.replace(/index\\.html$/, "").replace(/([^/])$/, "$1/").slice(scope.pathname.length) -> '
-    'url.pathname.replace(/index\\.html$/, "").replace(/([^/])$/, "$1/")':
+    "webui/sw.js: const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray); -> "
+    'const pairs = (Array.isArray(typed) ? typed : ["Stryker was here"]).filter(Array.isArray);':
+        "same: what is no pair is left out behind it",
+    "webui/sw.js: return cache.match(at(path), { ignoreSearch: true }); -> return cache.match(at(path), {});":
+        "same: the address of a page is asked without its search",
+    "webui/sw.js: return cache.match(at(path), { ignoreSearch: true }); -> "
+    "return cache.match(at(path), { ignoreSearch: false });":
+        "same: the address of a page is asked without its search",
+    'webui/sw.js: if (found?.state === "installing") await new Promise((next) => { '
+    'found.addEventListener("statechange", next, { once: true }); }); -> if (found?.state === "installing") '
+    'await new Promise((next) => { found.addEventListener("statechange", next, {}); });':
+        "same: a promise that is kept twice",
+    'webui/sw.js: const path = url.pathname.replace(/index\\.html$/, "").replace(/([^/])$/, "$1/")'
+    '.slice(scope.pathname.length); -> '
+    'const path = url.pathname.replace(/index\\.html$/, "").replace(/([^/])$/, "$1/");':
         "same: an address from the root of the host is the same address",
-    'webui/sw.js: "error" -> ""':
-        "nearly the same: where the database refuses, the answer comes by the two seconds' wait instead of at once",
+    'webui/sw.js: got.addEventListener("error", () => resolve(unread)); -> '
+    'got.addEventListener("", () => resolve(unread));':
+        "the answer comes by the two seconds' wait and not at once: the same answer, later",
+    'webui/sw.js: got.addEventListener("error", () => resolve(unread)); -> '
+    'got.addEventListener("error", () => undefined);':
+        "the answer comes by the two seconds' wait and not at once: the same answer, later",
+    "webui/sw.js: const kept = await cache.match(at(path), { ignoreVary: true }); -> "
+    "const kept = await cache.match(at(path), { ignoreVary: false });":
+        "same: it is asked by its address alone, as it was kept, and not by a request with headers of its own",
 }

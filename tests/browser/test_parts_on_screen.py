@@ -140,7 +140,7 @@ def test_each_row_of_what_was_read_stands_by_its_own_part(phone, standing):
     """Typed is what the scale showed, all as planned; beside each row stands whose it is and what is told of it."""
     shown = "&".join(f"readings.{place}.shown={grams:.0f}" for place, grams in enumerate((200, 300, 350)))
     phone.goto(f"{standing.url}/?{LABEL}&amount=350&way=scale&{shown}")
-    phone.wait_for_function("() => !document.querySelector('[data-unanswered]')")  # the page's own answer, no longer the server's
+    phone.wait_for_function("() => !document.querySelector('[data-unanswered]')")
     rows = phone.locator("[data-group=readings] [data-row]")
     expect(rows).to_have_count(3)
     expect(rows.nth(2).locator(".row-told")).to_have_text("350 g")
