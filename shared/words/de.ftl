@@ -38,8 +38,8 @@ units-help = Andere Einheit hinter die Zahl schreiben.
 field-number = Zahl eingeben
     .unit = Zahl eingeben ({ $unit })
 field-whole = ganze Zahl eingeben
-field-within = von { $low } bis { $high }
-field-above = mehr als { $low }, höchstens { $high }
+field-within = { $low } bis { $high } eingeben
+field-above = mehr als { $low }, höchstens { $high } eingeben
 # Einheiten wie in „7 ft 10 in“
 field-finer = nach { $large } kommt { $small }, z. B. 1 { $large } 4 { $small }
     .whole = erst ganze { $large } eingeben, dann weniger als { $most }
@@ -61,8 +61,8 @@ field-no-such = „{ $row }“ nicht in der Liste. Eines wählen oder Werte eing
     .thing = nicht in der Liste. Eines wählen oder Werte eingeben.
 field-list = muss eine Liste sein
 field-rows =
-    .most = höchstens { $most }
-    .least = mindestens { $least }
+    .most = höchstens { $most } behalten
+    .least = mindestens { $least } hinzufügen
 field-clock = Uhrzeit eingeben, z. B. 8:30 oder 14:05
 field-of-what = { $label }, wovon
 # hinter „gelesen als“
