@@ -25,13 +25,20 @@ NOT_JSON = "the body is not JSON"
 NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
-Asked = Annotated[str, Depends(of_program)]  # the language of an answer
 TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
             "/api/moves lists")
 REFUSALS: dict[int | str, dict] = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can correct"},
 }
+
+
+async def in_language(request: Request) -> str:
+    """The language of an answer; what is no coroutine is asked in a thread of its own and costs as much as a move."""
+    return of_program(request)
+
+
+Asked = Annotated[str, Depends(in_language)]
 
 
 class Reply(JSONResponse):
