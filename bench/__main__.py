@@ -66,6 +66,7 @@ def report(rows, found, load) -> str:
         "multiplication and one line of text. To a worker and back is one field whose worker only returns the digit; a",
         "browser may hold back what a worker posts until it has painted, and does when presses come fast. A frame is a",
         "sixtieth of a second; of its two figures the first is the median, and 19 of 20 presses stay within the other.",
+        "To its whole answer: until nothing of the page changes any more, all that folds away being open.",
         "",
         *wire_section(found["wire"]),
         "## Heavy moves", "",
@@ -93,7 +94,7 @@ def how(found, load) -> str:
 def in_short(page) -> str:
     """Four plain sentences for the README, of the page's own figures; each ratio with its spread."""
     pour = re.search(r"A key press on Pour \|[^|]*\| [^;|]*; (\d+) % and (\d+) % of a frame", page)
-    api = ", ".join(f"{move} {ratio}" for move, ratio in re.findall(r"`POST /api/(\w+)` \|[^|]*\| ([^|]*) \|", page))
+    api = ", ".join(f"{move} {ratio}" for move, ratio in re.findall(r"`POST /api/([\w ]+)` \|[^|]*\| ([^|]*) \|", page))
     opening = re.search(r"^\| 1x \| ([^|]*) \|", page, re.M)
     sent = re.search(r"^([\d,]+) bytes in all", page, re.M)
     busy = BUSY[0] in page

@@ -11,7 +11,8 @@ from .paired import Ratio, ratio
 
 ROUNDS, CALLS = 25, 20
 BOAT = {"joints": [dict(JOINTS[place % len(JOINTS)]) for place in range(10)]}
-MOVES = (("ratio", "ratio", {}), ("joint", "joint", {}), ("boat of ten", "boat", BOAT))  # what it is called, move, typed
+# what it is called, move, typed
+MOVES = (("ratio", "ratio", {}), ("joint", "joint", {}), ("boat of ten", "boat", BOAT))
 
 
 def measured() -> list[tuple[str, str, Ratio]]:

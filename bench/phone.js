@@ -38,6 +38,26 @@ const armed = (output) => {
   });
 };
 
+// ms from the next key press to the last change that its answer makes on the page, which is quiet for a while then
+const QUIET = 200; // ms
+const armedWhole = (output) => {
+  took = new Promise((resolve, reject) => {
+    setTimeout(() => reject(new Error("no new figure")), 10_000);
+    const shown = () => document.querySelector(output)?.textContent;
+    const before = shown();
+    let start = NaN;
+    let quiet = 0;
+    window.addEventListener("keydown", (event) => { start = event.timeStamp; }, { capture: true, once: true });
+    const watch = new MutationObserver(() => {
+      if (shown() === before) return;
+      const last = performance.now() - start;
+      clearTimeout(quiet);
+      quiet = setTimeout(() => { watch.disconnect(); resolve(last); }, QUIET);
+    });
+    watch.observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
+  });
+};
+
 // ms of one answer of the engine, asked as the page asks
 const asked = async (request) => {
   const { ask } = await part("engine/engine.js");
@@ -55,4 +75,4 @@ const worked = () => {
   return sum > 0 ? performance.now() - start : 0;
 };
 
-window.bench = { begun, armed, took: () => took, asked, worked };
+window.bench = { begun, armed, armedWhole, took: () => took, asked, worked };

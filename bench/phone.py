@@ -97,9 +97,10 @@ class Phone:
             yield
         session.detach()
 
-    def pressed(self, output, key) -> float:
-        """ms from a real key press in the field that has the focus to a new text of the output."""
-        self("armed", output)
+    def pressed(self, output, key, whole=False) -> float:
+        """ms from a real key press in the field that has the focus to a new text of the output, or to the last change
+        of the page that it makes."""
+        self("armedWhole" if whole else "armed", output)
         self.page.keyboard.press(key)
         return self("took")
 

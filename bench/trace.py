@@ -9,16 +9,19 @@ from collections import Counter
 from playwright.sync_api import sync_playwright
 
 from .phone import CHROMIUM, FLAGS, Phone, Server
+from .presses import TWENTY
 
 SCREENS = {"Pour": ("", "[name=amount]", "[data-line=drawn_b] .line-text"),
-           "Joint": ("joint/", "[name=thickness]", "[data-line=radius] .line-text")}
+           "Joint": ("joint/", "[name=thickness]", "[data-line=radius] .line-text"),
+           "Boat of 20": (TWENTY, "[name='joints.0.length']", "[data-line=resin] .line-text")}
 TRACED = "devtools.timeline,disabled-by-default-devtools.timeline,toplevel,v8"
 LONG = 50.0  # ms: a task that a hand feels
 # event of the trace: what it is called here
 PARTS = {"ParseHTML": "read the page", "UpdateLayoutTree": "style", "Layout": "layout", "PrePaint": "paint",
          "Paint": "paint", "Layerize": "paint", "Commit": "paint", "EvaluateScript": "scripts", "v8.compile": "scripts",
          "v8.compileModule": "scripts", "v8.evaluateModule": "scripts", "FunctionCall": "scripts",
-         "RunMicrotasks": "scripts", "EventDispatch": "scripts", "TimerFire": "scripts", "FireAnimationFrame": "scripts"}
+         "RunMicrotasks": "scripts", "EventDispatch": "scripts", "TimerFire": "scripts",
+         "FireAnimationFrame": "scripts"}
 REST = "the browser's own"
 
 

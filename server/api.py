@@ -33,7 +33,6 @@ MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals tol
 ABOUT = ("The mixing maths of an epoxy seam. Send text with its unit under a plain name (`thickness`: `6 mm`), a bare "
          "number only under a name that says its unit (`thickness_mm`: 6). What comes back: texts for people.")
 ABOUT_MOVES = "One question each: POST takes an object, GET the values of a link."
-Asked = Annotated[str, Depends(of_program)]  # the language of an answer
 Units = Annotated[str, Query(description="The units in which limits and defaults are told: metric or us",
                              examples=[METRIC])]
 TOO_MANY = (f"More than {boat_limits.grouped(links.MOST_PAIRS)} names and values are typed here. Send only those that "
@@ -42,6 +41,14 @@ REFUSALS: dict[int | str, dict] = {
     413: {"model": RefusalModel, "description": "The body is too large"},
     422: {"model": RefusalModel, "description": "What the fields can correct"},
 }
+
+
+async def in_language(request: Request) -> str:
+    """The language of an answer; what is no coroutine is asked in a thread of its own and costs as much as a move."""
+    return of_program(request)
+
+
+Asked = Annotated[str, Depends(in_language)]
 
 
 class Reply(JSONResponse):

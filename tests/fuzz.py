@@ -7,6 +7,7 @@ which kind, the slowest of them, and how much memory was taken.
 """
 import base64
 import contextlib
+import copy
 import functools
 import itertools
 import json
@@ -136,7 +137,7 @@ def with_other_structure(request, draw, others):
         if how == 0:
             del holder[key]
         elif how == 1:
-            holder[key] = draw.choice(ODD)
+            holder[key] = copy.deepcopy(draw.choice(ODD))
         elif how == 2:
             other = draw.choice(others)
             holder[key] = json.loads(json.dumps(at(other, draw.choice(list(places(other))))))

@@ -1,5 +1,6 @@
 // The phone's engine in Node, as worker.js runs it: files of the engine in the first line, then a question in each; a
 // line answers it. node phone.mjs interpreter.js micropython.wasm
+import { once } from "node:events";
 import { readFileSync } from "node:fs";
 
 const [,, script, wasmPath] = process.argv;
@@ -52,5 +53,8 @@ let rest = "";
 for await (const piece of process.stdin.setEncoding("utf8")) {
   const lines = (rest + piece).split("\n");
   rest = lines.pop();
-  for (const line of lines) process.stdout.write(`${JSON.stringify(await take(line))}\n`);
+  for (const line of lines) {
+    const answer = `${JSON.stringify(await take(line))}\n`;
+    if (!process.stdout.write(answer)) await once(process.stdout, "drain"); // else it goes out when all lines are answered
+  }
 }
