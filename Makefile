@@ -9,12 +9,14 @@ HERE := .venv/bin
 
 .PHONY: run test lint checks parity facts mutants broken bench audit lock interpreter pictures clean
 
-run: .venv/run
-	@echo 'The command line is $(HERE)/covemix: serve, export, --version.'
-	$(HERE)/covemix serve --host $(HOST) --port $(PORT)
+# LAN=1: https for the phones in this network
+run: .venv/run $(if $(LAN),.venv/lan)
+	@echo 'The command line is $(HERE)/covemix: serve, export, check, --version.'
+	$(HERE)/covemix serve $(if $(LAN),--lan,--host $(HOST)) --port $(PORT)
 
 test: .venv/test lint
 	.ci/browser
+	.ci/hosts
 	$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal
 
 lint: .venv/test
@@ -73,12 +75,17 @@ clean:
 	rm -rf .venv build dist *.egg-info
 
 .venv/run: pyproject.toml
+	@echo 'Installing what Covemix needs into .venv: a minute or two, once.'
 	.ci/venv $(PYTHON)
 	$(HERE)/pip install --quiet --editable .
+	touch $@
+
+.venv/lan: .venv/run
+	$(HERE)/pip install --quiet --editable '.[lan]'
 	touch $@
 
 # what is never imported need not be compiled: a third of the time
 .venv/test: pyproject.toml tests/lock.txt
 	.ci/venv $(PYTHON)
 	$(HERE)/pip install --quiet --no-compile --constraint tests/lock.txt --editable '.[test]'
-	touch $@ .venv/run
+	touch $@ .venv/run .venv/lan

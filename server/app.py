@@ -14,6 +14,7 @@ from starlette.responses import Response
 
 from . import api
 from .build import BUNDLE, Build
+from .front import Accepted, OwnPlace
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .language import BY, of_page, worker_name
 from .pages import PAGES
@@ -34,10 +35,13 @@ def create_app(build: Build | None = None) -> FastAPI:
     app.include_router(api.router())
     api.add_handlers(app)
     first.begin()
+    app.state.first = first
     _add_pages(app, sites)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
     app.add_middleware(GZipMiddleware)
+    app.add_middleware(Accepted)
+    app.add_middleware(OwnPlace)
     app.add_middleware(SecurityHeaders)
     for name in moves.names():  # a phone imports a move when it is asked; a server has time for it now
         moves.module(name)
@@ -86,6 +90,10 @@ def _add_files(app: FastAPI, sites: dict[str, Site], first: Site) -> None:
     @app.api_route("/recalled.json", methods=["GET", "HEAD"], include_in_schema=False)
     def recalled(request: Request) -> Response:
         return differing(JSONResponse(recall.as_data(reader(language=of_page(request)))))
+
+    @app.api_route("/health", methods=["GET", "HEAD"], include_in_schema=False)
+    def health() -> Response:
+        return JSONResponse({"version": VERSION, "build": build.id}, headers={"Cache-Control": "no-store"})
 
     @app.api_route("/manifest.webmanifest", methods=["GET", "HEAD"], include_in_schema=False)
     def manifest(request: Request) -> Response:

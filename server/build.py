@@ -214,7 +214,10 @@ class Build:
         return self._file(self.worker(bundle).encode(), ".js")
 
     def manifest(self) -> dict:
-        """The web app manifest: relative to the app's root, so that a sub-path works."""
+        """The web app manifest: relative to the app's root, so that a sub-path works.
+
+        It has no id: that would be one for all folders of a host, and without it each folder's address is its own.
+        """
         icons = [
             {"src": f"{self.base}icons/app-{size}.png", "sizes": f"{size}x{size}", "type": "image/png",
              "purpose": "any"}
@@ -223,7 +226,7 @@ class Build:
         icons.append({"src": f"{self.base}icons/app-maskable-512.png", "sizes": "512x512", "type": "image/png",
                       "purpose": "maskable"})
         return {
-            "name": "Covemix", "short_name": "Covemix", "id": "./", "start_url": "./", "scope": "./",
+            "name": "Covemix", "short_name": "Covemix", "start_url": "./", "scope": "./",
             "display": "standalone", "orientation": "any", "lang": self.language,
             "description": sentences(self.language)["page-about"],
             "background_color": "#f6f7f3", "theme_color": "#f6f7f3", "icons": icons,

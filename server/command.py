@@ -1,4 +1,4 @@
-"""The command line: `covemix serve`, `covemix export`, `covemix --version`."""
+"""The command line: `covemix serve`, `covemix export`, `covemix check`, `covemix --version`."""
 import argparse
 from pathlib import Path
 
@@ -10,25 +10,53 @@ def main(arguments: list[str] | None = None) -> None:
     parser.add_argument("--version", action="version", version=f"covemix {VERSION}")
     commands = parser.add_subparsers(dest="command", required=True)
     serve = commands.add_parser("serve", help="serve the app and the API")
-    serve.add_argument("--host", default="127.0.0.1", help="address to listen on; 0.0.0.0 for the shop's network")
-    serve.add_argument("--port", type=int, default=8000)
+    _serve_options(serve)
     export = commands.add_parser("export", help="write the app as static files for an https host")
     export.add_argument("folder", type=Path)
     given = parser.parse_args(arguments)
     if given.command == "serve":
-        _serve(given.host, given.port)
+        _serve(serve, given)
     else:
         _export(given.folder)
 
 
-def _serve(host: str, port: int) -> None:
-    import uvicorn
+def _serve_options(serve: argparse.ArgumentParser) -> None:
+    serve.add_argument("--host", help="address to listen on (127.0.0.1); 0.0.0.0 for the shop's network")
+    serve.add_argument("--port", type=int, default=8000, help="port to listen on (8000); never change it once phones "
+                       "use it: what they keep belongs to the address")
+    serve.add_argument("--certificate", type=Path, help="serve https with this certificate (PEM, with its chain)")
+    serve.add_argument("--key", type=Path, help="the private key of that certificate (PEM)")
+    serve.add_argument("--root-path", default="", metavar="/NAME", help="the path that a proxy serves the app under")
+    serve.add_argument("--socket", type=Path, help="listen on this unix socket, for a proxy on the same machine")
+    serve.add_argument("--log", action="store_true", help="write a line for each request, without query or address")
+    lan = serve.add_argument_group("to phones in this network, by https")
+    lan.add_argument("--lan", action="store_true", help="make a certificate, and show a QR code that brings it across")
+    lan.add_argument("--name", help="the name of this laptop in the network, like shop.local")
+    lan.add_argument("--address", help="the address of this laptop in the network, like 192.168.1.20")
+    lan.add_argument("--authority", type=Path, metavar="FOLDER", help="where the certificates are kept")
+    lan.add_argument("--new-authority", action="store_true",
+                     help="make a new authority; each phone has to take the certificate again")
 
-    from .app import create_app
 
-    app = create_app()
-    print(f"Covemix is at http://{'localhost' if host in ('127.0.0.1', '0.0.0.0') else host}:{port}/", flush=True)
-    uvicorn.run(app, host=host, port=port, log_level="warning", server_header=False, date_header=False)
+def _serve(parser: argparse.ArgumentParser, given: argparse.Namespace) -> None:
+    if (given.certificate is None) != (given.key is None):
+        parser.error("give both --certificate and --key")
+    if given.root_path and not given.root_path.startswith("/"):
+        parser.error("begin --root-path with a slash, like /covemix")
+    if given.socket and (given.host or given.certificate):
+        parser.error("a unix socket has no --host and no --certificate: the proxy has them")
+    if given.lan and (given.socket or given.certificate or given.root_path):
+        parser.error("--lan makes its own certificate and listens by itself: leave out --certificate, --root-path, "
+                     "--socket")
+    if not given.lan and (given.name or given.address or given.authority or given.new_authority):
+        parser.error("--name, --address, --authority and --new-authority go with --lan")
+    print(f"Covemix {VERSION} is starting. The first start on a slow machine takes half a minute.", flush=True)
+    from .running import Unready, serve
+
+    try:
+        serve(given)
+    except Unready as reason:
+        parser.exit(1, f"covemix: {reason}\n")
 
 
 def _export(folder: Path) -> None:

@@ -45,7 +45,8 @@ class SecurityHeaders:
 
         async def send_with_headers(message):
             if message["type"] == "http.response.start":
-                own = self.raw if is_page(scope["path"]) else [] if is_module(scope["path"]) else self.of_files
+                path = scope["path"].removeprefix(scope.get("root_path", ""))
+                own = self.raw if is_page(path) else [] if is_module(path) else self.of_files
                 headers = message["headers"] = list(message["headers"]) + own
                 if not any(name == b"cache-control" for name, _ in headers):
                     headers.append((b"cache-control", ASK_FIRST.encode()))

@@ -1,4 +1,5 @@
 """The site in one language: its build, its pages, and what is made of them once."""
+from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
 from functools import cached_property
 from threading import Lock
@@ -29,6 +30,11 @@ class Site:
         """The service worker, once all that it keeps is made."""
         self.begin()
         return self._made[1].result()
+
+    def told(self, listener: Callable[["Future[File]"], None]) -> None:
+        """Call the listener once the service worker is made, which is the last of them."""
+        self.begin()
+        self._made[1].add_done_callback(listener)
 
     @cached_property
     def _made(self) -> "tuple[Future[File], Future[File]]":

@@ -163,7 +163,7 @@ def test_the_scripts_of_later_are_those_that_no_screen_starts_with():
     assert {"js/engine/engine.js", "js/views/screen.js", "vendor/idb/index.js"} <= set(BUILD.together["js/main.js"])
     assert set(BUILD.together["js/engine/worker.js"]) == {
         "js/engine/worker.js", "js/engine/bundle.js", "js/engine/interpreter.js", "js/engine/picture.js"}
-    assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.mjs"} <= set(
+    assert {"js/share/sheet.js", "js/views/steps.js", "js/views/clock.js", "vendor/lean-qr/index.js"} <= set(
         BUILD.later)
     assert "js/kit/log.js" in BUILD.ahead("pour") and BUILD.ahead("joint") == []
     for path in BUILD.files:  # what is imported, at once or when it is asked for, is served

@@ -5,7 +5,7 @@ const t = sentencesOf(() => BUILD.language);
 const PREFIX = "covemix-";
 const CACHE = PREFIX + BUILD.id;
 const SUM = "Covemix-Sum"; // a page, or a script of later, is made here, of the bundle: what it was is kept with it
-const FOR_PROGRAMS = /^(api\/|openapi\.json$)/; // never answered with a page
+const FOR_PROGRAMS = /^(api\/|openapi\.json$|health$)/; // never answered with a page
 // A newer build that waits is offered where the page itself cannot offer it.
 const NEWER = `<p hidden>${t("lost-newer")}
 <button style="font:inherit;min-height:48px;padding:0 1em">${t("update-now")}</button></p>
@@ -190,6 +190,8 @@ const page = async (event) => {
   const wanted = url.searchParams.get("as"); // "text": never a page; "page": the server's, where the engine is missing
   const kept = wanted === "text" ? undefined : await made(cache, path);
   if (!kept) event.waitUntil(bringBack(cache));
+  // without its slash it stands at another depth, and what it names is not found from there
+  if (kept && !/\/(index\.html)?$/.test(url.pathname)) return Response.redirect(new URL(path + url.search, scope));
   if (kept && wanted === "page") return fetch(request).then((response) => (response.ok ? response : kept), () => kept);
   return kept ?? fetch(request).catch(async () => (
     (await cache.match(scope)) ? Response.redirect(scope) : lostPage(GONE)));

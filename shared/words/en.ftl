@@ -3984,3 +3984,46 @@ kept-rate =
   .from = from
 # behind a tap on what leads on: "Cove tooled: done."
 lead-done = { $label }: done.
+
+## From a laptop to a phone: the page of `covemix serve --lan`, in plain http
+
+bring-title = Covemix for this phone
+  .why = { $name } gives Covemix to the phones in its network. A phone that trusts its certificate keeps the app and needs no signal from then on.
+  .covers = The certificate is good for { $covered } only. It cannot vouch for any other site.
+  .remove = Remove it from a phone
+bring-compare = Compare the fingerprint
+  .why = Somebody in this network could change this page. Compare what the phone shows of the certificate with the screen of the laptop. If one letter differs, do not trust it: remove it.
+  .sum = SHA-256 fingerprint of the certificate
+bring-iphone = iPhone or iPad
+  .get = Open this page in Safari. Download the profile and tap Allow.
+  .file = Download the profile
+  .install = Open Settings, tap Profile Downloaded. Tap More Details, then the certificate, and compare its SHA-256.
+  .agree = If it is the same, go back and tap Install.
+  .trust = Open Settings, General, About, Certificate Trust Settings. Turn on the one named Covemix.
+bring-android = Android
+  .get = Open this page in Chrome. Download the certificate. If Chrome warns that the file came without protection, keep it.
+  .file = Download the certificate
+  .install = Search the Settings for "CA certificate". Choose Install anyway, then the file.
+  .compare = Search the Settings for "trusted credentials". Open User, tap the certificate and compare its SHA-256.
+  .notice = Android says from then on that the network may be monitored. It says so of each certificate that somebody installs.
+bring-computer = Another computer
+  .get = Download the certificate. Add it to the authorities that the browser or the system trusts for websites, and compare its SHA-256 first.
+bring-open = Open Covemix
+  .stays = Open it by this name. It stays, whatever address the router gives the laptop.
+  .missing = This phone does not find { $name }. Use the address below.
+  .by-address = By address, if the phone does not find the name:
+bring-moves = If the address changes
+  .why = The phone keeps kit and log under the address that you open. Under another address Covemix starts empty. What was kept under the old one waits there.
+  .router = Do you open it as { $address }? Tell the router to always give the laptop this address. Most routers call that a reserved address.
+  .save = Save a copy to a file, so that nothing is lost:
+  .back = Under the new address, open Kit and tap "{ $button }".
+bring-remove = Remove the certificate
+  .iphone = iPhone or iPad: Settings, General, VPN & Device Management, the one named Covemix, Remove Profile.
+  .android = Android: search the Settings for "trusted credentials", open User, tap the one named Covemix, Remove.
+  .computer = Another computer: delete it where you added it.
+  .stays = The app on the phone still opens then, with kit and log. It gets no updates from this laptop any more.
+bring-not-here = There is nothing at this address.
+  .back = Back to the certificate
+missing-page = There is no page of Covemix at this address.
+  .back = Open Covemix
+backup-address = This phone keeps kit and log under the address { $address }. If the router gives the laptop another address, Covemix starts empty there. Save a copy first.

@@ -64,7 +64,7 @@ def test_a_first_visit_in_another_language_is_within_the_limit_too(chromium, ser
     assert sum(count for _, count in sent) < MOST_IN_ANOTHER
 
 
-@pytest.mark.parametrize("missing", ["js/share/sheet.js", "js/share/qr_code.js", "lean-qr/index.mjs"])
+@pytest.mark.parametrize("missing", ["js/share/sheet.js", "js/share/qr_code.js", "lean-qr/index.js"])
 def test_a_part_that_could_not_be_fetched_is_said_and_the_next_tap_has_it(chromium, served, missing):
     """Without a reload, though a browser remembers a failed import: of the part itself and of what it needs."""
     served.stop()
@@ -85,7 +85,7 @@ COME = """(names) => {
   const come = performance.getEntriesByType("resource").map(({ name }) => name);
   return names.every((name) => come.some((one) => one.endsWith(name)));
 }"""
-SHARES = ["/js/share/sheet.js", "/js/share/qr_code.js", "/js/share/card.js", "/js/share/paste.js", "/lean-qr/index.mjs"]
+SHARES = ["/js/share/sheet.js", "/js/share/qr_code.js", "/js/share/card.js", "/js/share/paste.js", "/lean-qr/index.js"]
 
 
 def test_where_nothing_is_kept_the_keys_in_sight_work_when_the_connection_goes(chromium, served, sent):

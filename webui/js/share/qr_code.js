@@ -1,5 +1,5 @@
 // A QR code as one SVG path. Level M at least; four quiet modules around it, as the standard asks.
-import { correction, generate } from "../../vendor/lean-qr/index.mjs";
+import { correction, generate } from "../../vendor/lean-qr/index.js";
 
 const SVG = "http://www.w3.org/2000/svg";
 const QUIET = 4;

@@ -69,6 +69,9 @@ export const startBackup = (main) => {
   let ended = []; // pots of the file that were over long ago
 
   at("export").addEventListener("click", saveFile);
+  const { hostname } = location;
+  at("own-address").hidden = !/^(?!127\.)[\d.]+$/.test(hostname); // a router may give it to another
+  at("own-address").textContent = t("backup-address", { address: hostname });
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
 

@@ -156,6 +156,7 @@ export const mount = (screen, main) => {
   copies.addEventListener("toggle", async () => {
     if (copies.open && !(await withPart(BACKUP, ({ startBackup }) => startBackup(main)))) copies.open = false;
   });
+  if (location.hash === "#backup") copies.open = true; // a page outside of the app leads here
   whenChanged(() => { if (main.isConnected) list(); });
   list();
 };
