@@ -13,11 +13,17 @@ def main(arguments: list[str] | None = None) -> None:
     _serve_options(serve)
     export = commands.add_parser("export", help="write the app as static files for an https host")
     export.add_argument("folder", type=Path)
+    export.add_argument("--compress", action="store_true",
+                        help="write .gz and .br beside each text: nginx sends them with gzip_static, Caddy with precompressed")
+    check = commands.add_parser("check", help="look whether a host serves the app rightly; say what to change there")
+    check.add_argument("address", metavar="URL")
     given = parser.parse_args(arguments)
     if given.command == "serve":
         _serve(serve, given)
+    elif given.command == "export":
+        _export(given.folder, given.compress)
     else:
-        _export(given.folder)
+        _check(check, given.address)
 
 
 def _serve_options(serve: argparse.ArgumentParser) -> None:
@@ -59,7 +65,20 @@ def _serve(parser: argparse.ArgumentParser, given: argparse.Namespace) -> None:
         parser.exit(1, f"covemix: {reason}\n")
 
 
-def _export(folder: Path) -> None:
+def _check(parser: argparse.ArgumentParser, address: str) -> None:
+    if not address.startswith(("http://", "https://")):
+        parser.error("give the whole address, like https://example.org/covemix/")
+    print(f"Looking at {address}: every file is fetched once.", flush=True)
+    from .check import check
+
+    found = check(address)
+    for line in found.lines():
+        print(line)
+    parser.exit(1 if found.wrong else 0)
+
+
+def _export(folder: Path, compress: bool) -> None:
+    print("Gathering and packing the files of all languages: up to a minute.", flush=True)
     from .export import export
 
-    print(f"{export(folder)} files in {folder}: put them on an https host, in any folder.")
+    print(f"{export(folder, compress=compress)} files in {folder}: put them on an https host, in any folder.")
