@@ -14,7 +14,7 @@ def main(arguments: list[str] | None = None) -> None:
     export = commands.add_parser("export", help="write the app as static files for an https host")
     export.add_argument("folder", type=Path)
     export.add_argument("--compress", action="store_true",
-                        help="write .gz and .br beside each text: nginx sends them with gzip_static, Caddy with precompressed")
+                        help="write .gz and .br beside each text, for nginx (gzip_static) and Caddy (precompressed)")
     check = commands.add_parser("check", help="look whether a host serves the app rightly; say what to change there")
     check.add_argument("address", metavar="URL")
     given = parser.parse_args(arguments)

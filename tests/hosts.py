@@ -34,7 +34,7 @@ def environment(**more) -> dict[str, str]:
 
 @functools.cache
 def exported(compress: bool = False):
-    """An export in the folder covemix/ of a root that any server's user may read, made once; it goes with this process.
+    """An export in the folder covemix/ of a root that any server's user may read, made once for this process.
     """
     room = tempfile.TemporaryDirectory()
     os.chmod(room.name, 0o755)
@@ -57,7 +57,8 @@ def nginx(port: int, root: str, own: Path, snippet: str = ""):
     kept = "".join(f"{name}_temp_path {own}/{name};" for name in ("client_body", "proxy", "fastcgi", "uwsgi", "scgi"))
     etc = _etc("nginx")
     text = (etc / "nginx.conf").read_text()
-    text = text.replace("include /etc/nginx/sites-enabled/*;", f"{kept}\n{site}").replace("/run/nginx.pid", f"{own}/pid")
+    text = text.replace("include /etc/nginx/sites-enabled/*;", f"{kept}\n{site}")
+    text = text.replace("/run/nginx.pid", f"{own}/pid")
     text = text.replace("/etc/nginx/", f"{etc}/").replace("/var/log/nginx/", f"{own}/")
     (own / "nginx.conf").write_text(text)
     return [binary, "-e", f"{own}/error.log", "-c", f"{own}/nginx.conf", "-g", "daemon off;"], {}
@@ -77,7 +78,8 @@ def apache2(port: int, root: str, own: Path, snippet: str = ""):
             "Options Indexes FollowSymLinks\nAllowOverride None\nRequire all granted\n</Directory>\n")
     text = (etc / "apache2.conf").read_text()
     text = text.replace("Include ports.conf", f"Listen 127.0.0.1:{port}\nServerName localhost")
-    text = text.replace("IncludeOptional mods-enabled/*.load", loaded).replace("IncludeOptional sites-enabled/*.conf", site)
+    text = text.replace("IncludeOptional mods-enabled/*.load", loaded)
+    text = text.replace("IncludeOptional sites-enabled/*.conf", site)
     text = re.sub(r"^Include.*", "", text, flags=re.M)
     for place in ("/usr/lib/apache2", "/etc/mime.types"):
         if (ROOM / place[1:]).exists():
@@ -120,7 +122,8 @@ class Host:
         with socket.socket() as free:
             free.bind(("127.0.0.1", 0))
             self.port = free.getsockname()[1]
-        text = (HOUSE / "docs" / "hosts" / SNIPPETS[kind]).read_text().replace("/srv", self.room.name) if snippet else ""
+        text = (HOUSE / "docs" / "hosts" / SNIPPETS[kind]).read_text() if snippet else ""
+        text = text.replace("/srv", self.room.name)
         command, more = kind(self.port, self.room.name, Path(self.own.name), text)
         self.url = f"http://localhost:{self.port}/covemix/"
         with open(f"{self.own.name}/said", "w") as said:

@@ -1,4 +1,4 @@
-"""The export on stock servers from Debian's packages, looked at by `covemix check`; with the settings of docs/hosts too."""
+"""The export on stock servers from Debian's packages, looked at by `covemix check`; also as docs/hosts sets them."""
 import httpx
 import pytest
 from covemix.server.check import check

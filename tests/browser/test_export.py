@@ -1,9 +1,12 @@
 """The static export on a host that knows nothing of Covemix, in a folder of its own."""
 import functools
 import http.server
+import json
+import re
 import shutil
 import tempfile
 import threading
+from pathlib import Path
 
 import pytest
 from covemix.server.command import main
@@ -65,3 +68,21 @@ def test_a_browser_too_old_is_told_so_and_not_sent_to_a_server(phone, elsewhere)
     phone.goto(elsewhere.url)
     expect(phone.locator("[data-notice=engine]")).to_contain_text("this browser is too old")
     expect(phone.get_by_role("button", name="Work it out")).to_be_hidden()
+
+
+def test_two_folders_of_a_host_are_two_apps_and_no_page_says_so_at_any_depth(elsewhere):
+    """Without an id an app is known by its own address (W3C, Web Application Manifest, "id member")."""
+    shop = f"{exported().name}/shop"
+    with open(f"{shop}/manifest.webmanifest") as file:
+        manifest = json.load(file)
+    assert "id" not in manifest and manifest["start_url"] == manifest["scope"] == "./"
+    with open(f"{shop}/404.html") as file:
+        missing = file.read()
+    assert "no page of Covemix" in missing and "keine Seite von Covemix" in missing
+    assert not re.search(r"(?:src|href)=", missing)
+
+
+def test_no_file_has_a_type_that_stock_hosts_do_not_know():
+    """Debian's nginx and busybox send no .mjs as a script, and a browser then runs none of it."""
+    found = {path.suffix for path in Path(f"{exported().name}/shop").rglob("*") if path.is_file()}
+    assert found == {"", ".css", ".html", ".js", ".json", ".png", ".svg", ".txt", ".wasm", ".webmanifest"}
