@@ -22,7 +22,7 @@ def test_a_phone_keeps_it_and_needs_no_host_from_then_on(phone, host):
     phone.get_by_label("Amount", exact=True).fill("200")
     expect(figure(phone, "drawn_b")).to_have_text(drawn(200))
     phone.get_by_role("button", name="Share").click()
-    expect(phone.locator("dialog[open] svg, dialog[open] canvas").first).to_be_visible()
+    expect(phone.locator("[data-code] .code")).to_be_visible()
     assert wrong == []
     host.stop()
     phone.goto(host.url + "joint?panels=6")  # as somebody types it
