@@ -210,10 +210,13 @@ class Models:
     def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
         """Text with its unit; a bare number too where the quantity has none."""
         about, schema = item.about(reader()), text_schema(item)
+        default = {"default": examples.example(item)} if about.get("default") else {}
         if not units_of(item):
-            schema = {"anyOf": [number_schema(item, ""), schema], "examples": [
-                examples.numbers(item, "") if isinstance(item, Parts) else examples.number(item)]}
-        return described(Typed, schema, _note(about), default=examples.example(item) if about.get("default") else None)
+            pure = number_schema(item, "")
+            if default:
+                pure["default"] = pure["examples"][0]
+            return described(Typed, {"anyOf": [pure, schema], "examples": pure["examples"]}, _note(about))
+        return described(Typed, {**schema, **default}, _note(about))
 
     def with_unit(self, item: Input, name: str, unit: str) -> tuple[Any, Any]:
         """The same as a number in that unit."""
@@ -223,7 +226,7 @@ class Models:
 
     def text(self, item: Input, owner: str) -> tuple[Any, Any]:
         """A few words."""
-        return described(Typed, text_schema(item), _note(item.about(reader())))
+        return described(Typed, text_schema(item), _note(item.about(reader())), default=item.default_in("metric"))
 
     def choice(self, item: Choice, owner: str, stands: str = "") -> tuple[Any, Any]:
         """One of a few words. stands: what it stands at where that is not its default"""
