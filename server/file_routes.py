@@ -4,13 +4,13 @@ The ending of the file says which; without one, the `Accept` of the request does
 """
 import json
 from datetime import UTC, date, datetime
-from typing import Any
+from typing import Annotated, Any
 
 from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import UNITS_INPUT
 from covemix.shared.words.units import METRIC
-from fastapi import APIRouter, Request
+from fastapi import APIRouter, Path, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from pydantic import BaseModel, ValidationError
@@ -38,6 +38,8 @@ EXAMPLE = {"kind": "inside", "thickness_mm": 6}
 BODY = {"required": True, "content": {"application/json": {
     "schema": {"type": "object", "description": "As of the move itself, a calendar's `date` beside it",
                "examples": [EXAMPLE]}}}}
+Move = Annotated[str, Path(description="The name of a move", examples=["joint"])]
+File = Annotated[str, Path(description="A name and its ending", examples=["coves.csv"])]
 QUERY = [{"name": "values", "in": "query", "required": False, "style": "form", "explode": True,
           "description": "The values of a link: dotted names, typed text",
           "schema": {"type": "object", "additionalProperties": {"type": "string"}, "examples": [EXAMPLE]}}]
@@ -57,7 +59,7 @@ def router() -> APIRouter:
     return found
 
 
-def of_link(move: str, file: str, request: Request) -> Response:
+def of_link(move: Move, file: File, request: Request) -> Response:
     """The file for the values of a link."""
     _known(move)
     language, pairs = of_program(request), request.query_params.multi_items()
@@ -71,7 +73,7 @@ def of_link(move: str, file: str, request: Request) -> Response:
     return _made(move, file, request, tree, None, days[0] if days else "")
 
 
-async def of_body(move: str, file: str, request: Request) -> Response:
+async def of_body(move: Move, file: File, request: Request) -> Response:
     """The file for an object."""
     _known(move)
     body = await request.body()

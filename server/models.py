@@ -157,14 +157,18 @@ def fields_of(inputs, owner: str, models: "Models", switch: tuple[str, str] = ("
 
 def described(accepts, schema: dict, description: str, default: Any = None,
               deprecated: bool = False) -> tuple[Any, Any]:
-    """A field that its description says more narrowly than pydantic takes it: the engine refuses, in its own words."""
-    def own(found: dict) -> None:
-        found.pop("default", None)
-        if default not in (None, ""):
-            found["default"] = default
+    """A field that its description says more narrowly than pydantic takes it: the engine refuses, in its own words.
 
-    return (Annotated[accepts | None, WithJsonSchema(or_null(schema))],
-            Field(default=None, description=description, json_schema_extra=own, deprecated=deprecated or None))
+    A default stands in the schema of its kind: beside it a generated client would send it, or ask for it.
+    """
+    own = schema if default in (None, "") else {**schema, "default": default}
+    return (Annotated[accepts | None, WithJsonSchema(or_null(own))],
+            Field(default=None, description=description, json_schema_extra=_without_null,
+                  deprecated=deprecated or None))
+
+
+def _without_null(found: dict) -> None:
+    found.pop("default", None)
 
 
 def or_null(schema: dict) -> dict:
@@ -208,20 +212,23 @@ class Models:
     def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
         """Text with its unit; a bare number too where the quantity has none."""
         about, schema = item.about(reader()), text_schema(item)
+        default = {"default": examples.example(item)} if about.get("default") else {}
         if not units_of(item):
-            schema = {"anyOf": [number_schema(item, ""), schema], "examples": [
-                examples.numbers(item, "") if isinstance(item, Parts) else examples.number(item)]}
-        said_so = f"Default: {examples.example(item)}." if about.get("default") else ""
-        return described(Typed, schema, _note(about) + (" " + said_so if said_so else ""))
+            pure = number_schema(item, "")
+            if default:
+                pure["default"] = pure["examples"][0]
+            return described(Typed, {"anyOf": [pure, schema], "examples": pure["examples"]}, _note(about))
+        return described(Typed, {**schema, **default}, _note(about))
 
     def with_unit(self, item: Input, name: str, unit: str) -> tuple[Any, Any]:
         """The same as a number in that unit."""
-        about = item.about(reader())
-        return described(Typed, number_schema(item, unit), f"{about['label']}, in {unit}: the same as {item.name}")
+        about, schema = item.about(reader()), number_schema(item, unit)
+        default = schema["examples"][0] if about.get("default") and not isinstance(item, Amount) else None
+        return described(Typed, schema, f"{about['label']}, in {unit}: the same as {item.name}", default=default)
 
     def text(self, item: Input, owner: str) -> tuple[Any, Any]:
         """A few words."""
-        return described(Typed, text_schema(item), _note(item.about(reader())))
+        return described(Typed, text_schema(item), _note(item.about(reader())), default=item.default_in("metric"))
 
     def choice(self, item: Choice, owner: str, stands: str = "") -> tuple[Any, Any]:
         """One of a few words. stands: what it stands at where that is not its default"""
@@ -240,11 +247,10 @@ class Models:
         def own(found: dict) -> None:
             found.pop("default", None)
             found["examples"] = [examples.example(item)] if item.record.rows else [{}]
-            if item.default:
-                found["default"] = item.default
             for one in found.get("anyOf", ()):
                 if one.get("type") == "string" and item.record.rows:
                     one["enum"] = [row[0] for row in item.record.rows]
+                    one.update({"default": item.default} if item.default else {})
 
         return own
 
