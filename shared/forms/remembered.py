@@ -26,8 +26,9 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
     def own(column):
         return sum([row[column] for row in rows]) / to_100
 
-    text = message("remembered-help", mark=marked(rows[0].mark), range=fact(unit, own(3), own(4)) if unit else message(
-        "remembered-range", low=number(shown(own(3), 1)), high=number(shown(own(4), 1))))
+    between = fact(unit, own(3), own(4)) if unit else message(
+        "remembered-range", low=number(shown(own(3), 1)), high=number(shown(own(4), 1)))
+    text = message("remembered-help", mark=marked(rows[0].mark), range=between)
     return Number(name, label, unit=unit, low=low, high=high, default=float(shown(from_si(own(2), unit), 4)),
                   help=sentences([before, text]), **more)
 

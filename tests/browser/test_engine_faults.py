@@ -8,7 +8,7 @@ from playwright.sync_api import expect
 from .conftest import POT, drawn, engine_with, figure
 
 SCREENS = {  # a path with an answer, and a field there
-    "/": "amount", "/joint/": "thickness", "/clock/?batch=300&air=20": "batch",
+    "/": "amount", "/joint/": "thickness", "/surface/": "coats", "/clock/?batch=300&air=20": "batch",
     "/plan/?temperature=20&start=9:00&pieces.0.length=4&pieces.0.putty=150&pieces.0.wet=90": "temperature",
     "/safety/": "air_temperature",
 }

@@ -10,6 +10,7 @@ SCREENS = {  # path, a field, what is typed, a line that only the answer has
     "/": ("amount", "300", "drawn_b"), "/joint/": ("thickness", "9", "radius"),
     "/clock/?air=20": ("batch", "300", "usable"),
     "/test-cup/?air=20&strings_at=30": ("mass", "80", "usual"), "/spreader/": ("radii", "12", "radius_1"),
+    "/surface/": ("coats", "2", "mix"),
     "/safety/": ("air_temperature", "15", "gloves"), "/boat/": ("packs", "2", "resin"),
 }
 
