@@ -4,7 +4,7 @@ import itertools
 import math
 
 import pytest
-from covemix.shared.catalogue.surfaces import BY_KEY, PLYWOOD
+from covemix.shared.catalogue.surfaces import BY_KEY
 from covemix.shared.clock import cure
 from covemix.shared.door import moves
 from covemix.shared.equations import fairing, gluing, laminate, surfaces
@@ -389,14 +389,6 @@ def test_a_leaning_panel_has_two_fillets():
     joint = moves.answer("joint", links.tree(found[""]["leads"][-1]["pairs"]))
     assert joint["errors"] == []
 
-
-def test_plywood_is_as_strong_as_its_table(outside):
-    """The Wood Handbook, Table 12-1, plywood, modulus of rupture (as our notes read it)."""
-    outside.printed("gluing plywood", "Wood Handbook, FPL-GTR-190 (2010), Table 12-1, from secondary texts",
-                    [33.7, 42.6], [one / 1e6 for one in PLYWOOD[1:]], rel=1e-9)
-
-
-# ---------------------------------------------------------------- all of them
 
 def test_every_work_is_answered_by_one_move_alone_in_both_systems():
     for units in ("metric", "us"):

@@ -60,6 +60,5 @@ SOURCES = {
     "clear-glass": "US Department of Energy, building models: clear window glass 0.837; heat given off our own",
     "lbnl": "Lawrence Berkeley Laboratory, cool roofs: white 0.2, weathered 0.45; colours 0.4 to 0.7, dark grey 0.8",
     "wood-handbook-10": "Wood Handbook, FPL-GTR-190 (2010), chapter 10, end-grain joints",
-    "wood-handbook-12": "Wood Handbook, FPL-GTR-190 (2010), Table 12-1, plywood in bending",
     "acgih-iv": "ACGIH, Industrial Ventilation, dilution ventilation for health and for fire",
 }

@@ -8,6 +8,7 @@ BATCH = 0.240  # kg
 SCOOP = 15e-6  # m3
 FIRST_PARTS = (2, 3)  # of the filler: so many of so many
 SEAM, BOAT_SEAM = 2.4, 1.0  # m
+GLUED_LENGTH, GLUED_WIDTH = 2.0, 0.060  # m
 RADII = (0.010, 0.015, 0.020)  # m
 PACKS = (1.0, 5.0)  # kg
 PAUSE = 300.0  # s
@@ -25,6 +26,8 @@ TABLES = (
         ("facts-start.scoop", SCOOP, "m3", JUDGED),
         ("facts-start.seam", SEAM, "m", JUDGED),
         ("facts-start.boat-seam", BOAT_SEAM, "m", JUDGED),
+        ("facts-start.glued-length", GLUED_LENGTH, "m", JUDGED),
+        ("facts-start.glued-width", GLUED_WIDTH, "m", JUDGED),
         ("facts-start.radius-small", RADII[0], "m", JUDGED),
         ("facts-start.radius-middling", RADII[1], "m", JUDGED),
         ("facts-start.radius-large", RADII[2], "m", JUDGED),

@@ -1,6 +1,6 @@
 """What faces, cloth, glue lines and fairing take until somebody has weighed their own. SI."""
 from .losses import Fact
-from .marks import COMMON, JUDGED, PUBLISHED
+from .marks import COMMON, JUDGED, MEMORY, PUBLISHED
 
 # coats, cloth, glue, compound: what a form starts with, and how far that may be off
 SURFACES = (
@@ -29,7 +29,7 @@ SURFACES = (
 )
 BY_KEY = dict([(row.key, row) for row in SURFACES])
 
-# of plywood in bending, the least and the most of Table 12-1; the weaker panel asks more of its glue, never less
+# of plywood in bending, from memory: its figure, the least and the most; a stronger panel asks more of its glue
 PLYWOOD = (42.6e6, 33.7e6, 42.6e6)  # Pa
 BUTT_REACHES = 0.25  # of the wood's tensile strength
 SCARF_WOOD = 12.0  # to 1, or flatter: the highest strength
@@ -47,7 +47,7 @@ TABLES = (
         (row.what, tuple([one / 1e6 for one in row[2:5]]), "MPa", row.mark) if row.unit == "Pa" else
         (row.what, row[2:5], row.unit, row.mark) for row in SURFACES]), (0,), (1, 2)),
     ("facts-bonds", (
-        ("facts-bonds.plywood", tuple([one / 1e6 for one in PLYWOOD]), "MPa", PUBLISHED, "wood-handbook-12"),
+        ("facts-bonds.plywood", tuple([one / 1e6 for one in PLYWOOD]), "MPa", MEMORY),
         ("facts-bonds.butt-reaches", BUTT_REACHES, "%", PUBLISHED, "wood-handbook-10"),
         ("facts-bonds.scarf-wood", SCARF_WOOD, "times", PUBLISHED, "wood-handbook-10"),
         ("facts-bonds.scarf-least", SCARF_LEAST, "times", PUBLISHED, "wood-handbook-10"),

@@ -42,7 +42,7 @@ def sun_of(values: Values) -> Sun:
 def least_sun(values: Values) -> Sun:
     """The least that it may be: low or veiled sun on what takes up least of it.
 
-    >>> least_sun({"sun": "full", "looks": "white", "cover": "open"}).flux
+    >>> round(least_sun({"sun": "full", "looks": "white", "cover": "open"}).flux, 6)
     97.6
     """
     return _taken_up(values, True)

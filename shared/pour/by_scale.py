@@ -126,8 +126,8 @@ def _fix(display: Display, poured: "Off | None", batch: ratio.Mix, values: Value
         return None
     place, step = most_short(display.masses, batch.masses), values["scale"]["step"]
     lack = top_up(display.masses, batch.masses)[place]
-    shown = display.added[-1] if display.added else display.readings[-1]
-    before = 0.0 if display.rezeroed else shown
+    last = display.added[-1] if display.added else display.readings[-1]
+    before = 0.0 if display.rezeroed else last
     shows = max(to_step(before + lack, step), to_step(before, step) + step)
     return Fix(place, shows - before, shows)
 

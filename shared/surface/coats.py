@@ -3,6 +3,7 @@ from collections import namedtuple
 from math import pi
 
 from ..catalogue.fillers import STIFFNESSES, SURE
+from ..catalogue.pots import SIZES
 from ..catalogue.surfaces import BY_KEY
 from ..clock import cure
 from ..equations import surfaces
@@ -10,7 +11,7 @@ from ..forms.clock_times import HOURS, Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number
 from ..forms.memo import once
-from ..forms.remembered import remembered
+from ..forms.remembered import remembered, start
 from ..forms.types import Values
 from ..things.label_cure import ROWS
 from ..things.label_cure import check as check_label
@@ -28,7 +29,8 @@ INPUTS = (
     faces.WOOD, faces.LIE,
     Choice("tool", "coats-tool", ((ROLLED, "coats-tool.roller"), (BRUSHED, "coats-tool.brush")), when=HERE),
     Number("edge_length", "coats-edge-length", unit="m", low=0, high=2000, default=0, fold=EDGES, when=HERE),
-    Number("edge_thickness", "coats-edge-thickness", unit="mm", low=0, high=200, default=6, fold=EDGES, when=HERE),
+    Number("edge_thickness", "coats-edge-thickness", unit="mm", low=0, high=200,
+           default=start(SIZES["panel"], "mm"), fold=EDGES, when=HERE),
     remembered("edges", "soaks", "coats-soaks", "", 1, 10, fold=EDGES, when=HERE),
     faces.SYSTEM_USED, faces.WARMTH,
     Clock("day_from", "coats-day-from", default="8:00", fold=faces.CLOCK, when=HERE),

@@ -3,6 +3,8 @@ from collections import namedtuple
 
 from ..catalogue.fillers import AIR
 from ..catalogue.losses import BY_KEY as LEFT
+from ..catalogue.pots import SIZES
+from ..catalogue.starts import GLUED_LENGTH, GLUED_WIDTH
 from ..catalogue.surfaces import (
     BEND_COLD,
     BY_KEY,
@@ -36,11 +38,13 @@ FLOUR = "wood-flour"  # the filler that the resin in the glue is counted with
 
 INPUTS = (
     faces.WORK,
-    Number("glued_thickness", "gluing-thickness", unit="mm", low=0, high=200, default=6, above=True,
+    Number("glued_thickness", "gluing-thickness", unit="mm", low=0, high=200,
+           default=start(SIZES["panel"], "mm"), above=True,
            when=faces.only(SCARF, LAMINATE)),
     Number("scarf_width", "gluing-scarf-width", unit="mm", low=1, high=5000, default=start(FACE, "mm"),
            when=faces.only(SCARF)),
-    Number("glued_width", "gluing-width", unit="mm", low=1, high=5000, default=60, when=faces.only(LAMINATE)),
+    Number("glued_width", "gluing-width", unit="mm", low=1, high=5000, default=start(GLUED_WIDTH, "mm"),
+           when=faces.only(LAMINATE)),
     Choice("scarf_of", "gluing-scarf-of", ((PLY, "gluing-scarf-of.ply"), (WOOD, "gluing-scarf-of.wood")),
            when=faces.only(SCARF)),
     Number("scarf_ratio", "gluing-ratio", low=1, high=30, default=SCARF_PLY, when=faces.only(SCARF),
@@ -50,7 +54,7 @@ INPUTS = (
     Number("piece_two", "gluing-piece-two", unit="m", low=0, high=50, default=PLY_SHEET, above=True,
            when=faces.only(SCARF)),
     Number("strips", "gluing-strips", low=2, high=60, default=4, whole=True, when=faces.only(LAMINATE)),
-    Number("glued_length", "gluing-length", unit="m", low=0, high=50, default=2, above=True,
+    Number("glued_length", "gluing-length", unit="m", low=0, high=50, default=start(GLUED_LENGTH, "m"), above=True,
            when=faces.only(LAMINATE, GAP)),
     Number("bend", "gluing-bend", unit="m", low=0.02, high=1000, optional=True, when=faces.only(LAMINATE),
            help="gluing-bend.help"),
