@@ -32,7 +32,7 @@ PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
     ("safety", "safety/"), ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 MOST_LINES = 100  # of a page without a query: only the sources have more
-NAV = ("pour", "joint", "surface", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
+NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
 class Pages:

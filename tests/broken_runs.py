@@ -320,8 +320,8 @@ CHANGES = (
     Change(
         "step view: keeps the reading in the other field",
         "webui/js/views/steps.js",
-        "if (fills) this.write(step.field, step.figure);",
-        'if (fills) this.write(step.field.replace(".0.", ".1."), step.figure);',
+        "if (fills) this.write(step.field, step.writes);",
+        'if (fills) this.write(step.field.replace(".0.", ".1."), step.writes);',
         NAMED,
         "",
     ),

@@ -38,6 +38,7 @@ ALLOWED = {
     "page/settings.js": ("the hand that holds the phone", "hand"),
     "phone/alarm.js": ("the state of the sound", "running"),
     "phone/clocks.js": ("only the page can measure them", "now seen seen_at elapsed watched zone zone_next zone_then"),
+    "pots/pot.js": ("a screen", "safety"),
     "pots/pots.js": (POT, "done steps started pot duration share changes left_now sent"),
     "share/pot_link.js": (POT, "pot started by sent"),
     "share/sheet.js": ("the sheet's own choice", "carries"),
@@ -53,9 +54,10 @@ ALLOWED = {
     "views/plan.js": ("whose rates they are, where the list stands, what its clock is set to, what is logged, a line",
                       "log pieces name crew clock running kit"),
     "views/pour.js": ("where it is kept", "pour"),
+    "views/safety.js": ("what happened asks the task, and leads to the answer of its move", "task"),
     "views/screen.js": ("a form that stands alone", "alone"),
     "views/trial.js": ("how a pick marks what is of the kit", "kit"),
-    "views/steps.js": ("only the page can measure a wait", "lasts bound least"),
+    "views/steps.js": ("only the page can measure a wait", "lasts bound least aid"),
 }
 PATTERN = re.compile(r"[=(,] ?/((?:\\.|[^/\s])+)/[a-z]*[;,.)]")
 TYPED = re.compile(r"\btyped\??\.(?!length\b|find\b)(\w+)")  # a list has these itself

@@ -12,7 +12,7 @@ SURFACES = (
     Fact("wood_drinks", "facts-surfaces.wood-drinks", 0.055, 0.030, 0.080, "kg/m2", JUDGED),
     Fact("weave_share", "facts-surfaces.weave-share", 0.50, 0.30, 0.70, "%", JUDGED),
     Fact("weave_empty", "facts-surfaces.weave-empty", 0.50, 0.40, 0.65, "%", JUDGED),
-    Fact("sanded_off", "facts-surfaces.sanded-off", 0.00004, 0.00003, 0.00005, "m", JUDGED),
+    Fact("sanded_off", "facts-surfaces.sanded-off", 0.00004064, 0.00003, 0.00005, "m", JUDGED),
     Fact("cloth_lap", "facts-surfaces.cloth-lap", 0.050, 0.025, 0.075, "m", COMMON),
     Fact("cloth_spare", "facts-surfaces.cloth-spare", 0.025, 0.010, 0.050, "m", JUDGED),
     Fact("glue_prime", "facts-surfaces.glue-prime", 0.085, 0.070, 0.100, "kg/m2", JUDGED),

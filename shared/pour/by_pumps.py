@@ -13,7 +13,7 @@ from ..words.messages import message
 from .measured_out import outcome, readings, whole_steps
 
 # strokes: pumping.Strokes, of each part; done: how many parts are pumped; wanted: volume of the mix [m3]
-# more: strokes that each part pumped still takes, since no whole strokes of the rest stand in ratio with it [-]
+# more: strokes that each part pumped still takes on top, since no whole strokes of the rest stand in ratio with it [-]
 # mass: of all strokes [kg], None where no densities are known; off: Off by whole strokes
 # outcome: Off of a finished pour, or None; top_up: TopUp of each part, or None where it lacks nothing
 # least: the fewest strokes within the ratio error to aim for, None where no whole numbers up to `tried` are
@@ -69,18 +69,26 @@ def reckon(values: Values) -> PumpsResult:
     done = [count * each for count, each in zip(counted, strokes)]
     best = whole_steps(batch.volumes, done, strokes) if done else told_strokes(values)
     finished = outcome(values, best.volumes, batch.volumes, len(done))
-    more = (0,) * len(done)
+    more, planned = (0,) * len(done), best
     if done and abs(best.error) > most + SLACK:
         further = further_strokes(counted, batch.volumes, strokes, most)
         if further:
-            best = further
             more = tuple([int(after - before + 0.5) for before, after in zip(counted, further.counts)])
+            planned, best = further, _without(further, more, strokes)
     return PumpsResult(
         strokes=best, done=len(done), more=more, wanted=batch.volume,
         mass=mass_of(best.volumes, found.densities) if found.densities else None,
-        off=off_ratio(best.volumes, batch.volumes, most, best.error),
-        outcome=finished, top_up=_top_ups(best, found),
+        off=off_ratio(planned.volumes, batch.volumes, most, planned.error),
+        outcome=finished, top_up=_top_ups(planned, found),
         least=smallest_strokes(found.volume_parts, strokes, most), tried=MOST_FURTHER)
+
+
+def _without(strokes: Strokes, more: tuple[int, ...], each: tuple[float, ...]) -> Strokes:
+    """Strokes as they are in the cup, before those that are still to be pumped of the parts done. each: [m3]"""
+    still = more + (0,) * (len(strokes.counts) - len(more))
+    return Strokes(tuple([count - late for count, late in zip(strokes.counts, still)]),
+                   tuple([volume - late * one for volume, late, one in zip(strokes.volumes, still, each)]),
+                   strokes.error)
 
 
 def _top_ups(best: Strokes, found: ratio.Basis) -> tuple["TopUp | None", ...]:

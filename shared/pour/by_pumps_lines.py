@@ -17,8 +17,6 @@ def say(found: Found, values: Values) -> list[Line]:
     for place, (count, span) in enumerate(zip(strokes.counts, spans(strokes.volumes))):
         each = message("pumps-strokes.rough", volume=quantity(strokes.volumes[place], "mL"),
                        each=quantity(strokes.volumes[place] / count, "mL"))
-        if place < found.done:
-            count -= found.more[place]
         lines.append(line("strokes_" + "abcde"[place], names[place], count, "", message("pumps-strokes", count=count),
                           rough=told_of(place, found.done, each, values["system"]),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
@@ -43,10 +41,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def written(found: Found, values: Values) -> list[Said]:
     """The strokes of each pump, for the ear and the log. found: by_pumps.PumpsResult"""
-    counts = list(found.strokes.counts)
-    for place, more in enumerate(found.more):
-        counts[place] -= more
-    return [with_unit(str(count), "strokes") for count in counts]
+    return [with_unit(str(count), "strokes") for count in found.strokes.counts]
 
 
 def more_lines(found: Found, values: Values) -> list[Line]:
@@ -54,7 +49,7 @@ def more_lines(found: Found, values: Values) -> list[Line]:
     names = parts_said(values["system"])
     return [line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), more, "",
                  message("pumps-strokes", count=more), part="abcde"[place], rank=ANSWER,
-                 rough=message("fix-strokes.all", count=found.strokes.counts[place]))
+                 rough=message("fix-strokes.all", count=found.strokes.counts[place] + more))
             for place, more in enumerate(found.more) if more]
 
 

@@ -92,9 +92,10 @@ def _mending(found: Found, named: dict[str, Line], place: int, values: Values) -
         short = 0
         while not found.way.more[short]:
             short += 1
-        return [_fix(named["more_" + "abcde"[short]], with_unit(str(found.way.more[short]), "strokes"),
-                     "counted.{}.strokes".format(short), with_unit(str(found.way.strokes.counts[short]), "strokes"),
-                     named, values)]
+        more = found.way.more[short]
+        return [_fix(named["more_" + "abcde"[short]], with_unit(str(more), "strokes"),
+                     "counted.{}.strokes".format(short),
+                     with_unit(str(found.way.strokes.counts[short] + more), "strokes"), named, values)]
     if not found.off:
         return []
     if "fix" in named:
