@@ -57,7 +57,7 @@ OTHER = b"another body"
 
 
 @pytest.mark.parametrize(("wrap", "said"), [
-    (instead(("micropython.wasm",), "application/wasm", OTHER), "micropython.wasm: is another file"),
+    (instead(("micropython.bin",), "application/octet-stream", OTHER), "micropython.bin: is another file"),
     (instead((BUNDLE,), "text/html", b"<p>Sign in"), "app.bin: a page comes in its place"),
     (instead(("/app.css",), "text/plain", BUILD.files["app.css"].body), "app.css: comes as text/plain"),
     (instead(("/js/main.js",), "application/octet-stream", BUILD.files["js/main.js"].body), "must be text/javascript"),
