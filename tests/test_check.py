@@ -10,6 +10,7 @@ from covemix.server.build import BUNDLE
 from covemix.server.command import main
 from cryptography.hazmat.primitives.serialization import Encoding
 from starlette.testclient import TestClient
+from waits import LONG, until
 
 BUILD = house.build()
 
@@ -121,11 +122,10 @@ def safe(tmp_path):
         server = uvicorn.Server(running.config(house.app(), lifespan="off", **files))
         thread = threading.Thread(target=server.run, kwargs={"sockets": [listener]}, daemon=True)
         thread.start()
-        while not server.started:
-            thread.join(0.01)
+        until(lambda: server.started, thread)
         yield f"https://localhost:{listener.getsockname()[1]}/", trusted, leaf
         server.should_exit = server.force_exit = True
-        thread.join(60)
+        thread.join(LONG)
 
 
 def test_the_certificate_s_end_is_told_and_one_that_nobody_trusts_is_refused(safe, monkeypatch, capsys):
