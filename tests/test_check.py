@@ -32,6 +32,15 @@ def led(to):
     return wrap
 
 
+def unpacked(app):
+    """The app, on a host that packs nothing."""
+    async def answer(scope, receive, send):
+        if scope["type"] == "http":
+            scope = dict(scope, headers=[one for one in scope["headers"] if one[0] != b"accept-encoding"])
+        await app(scope, receive, send)
+    return answer
+
+
 def with_header(path, name, value):
     """The app, with a header of one answer set."""
     def wrap(app):
@@ -85,6 +94,8 @@ def test_what_is_wrong_is_said_with_what_to_change(wrap, said):
 
 
 @pytest.mark.parametrize(("wrap", "said"), [
+    (unpacked, "app.css crosses the wire unpacked"),
+    (unpacked, "js/main.js crosses the wire unpacked"),
     (with_header("/sw.js", b"cache-control", b"max-age=86400"), "sw.js may be kept for 86,400 seconds"),
     (with_header("/", b"content-security-policy", b"script-src 'self'"), "into a frame"),
     (with_header("/", b"x-content-type-options", b""), "X-Content-Type-Options: nosniff"),
