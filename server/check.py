@@ -25,7 +25,7 @@ LATE = 600  # seconds that a page may be kept: so much later an update comes
 TRIES = 3  # of the service worker, each by a connection of its own
 NOWHERE = "covemix-check-nothing-is-here"
 DAY = 86_400  # seconds
-LARGE = 500_000  # bytes of a file that is worth packing
+LARGE = 10_000  # bytes of a text that is worth packing
 FOREVER = "Files below v/ never change. Send them with: Cache-Control: public, max-age=31536000, immutable"
 GUIDE = "docs/HOSTS.md"
 KNOWN = ("nginx", "Apache", "Caddy")  # hosts that the guide has a snippet for
@@ -188,8 +188,7 @@ class _Look:
                 bad.append(f"{path.removeprefix(build['base'])}: {why}")
             sent += int(answer.headers.get("content-length", len(answer.content)))
             whole += len(answer.content)
-            if path == build["bundle"]:
-                self.way(path, answer)
+            self.way(path, answer)
         count = len(build["sums"])
         if not bad:
             self.right(f"{count} files of build {build['id']} ({language}) are whole: {sent:,} bytes.")
@@ -199,10 +198,11 @@ class _Look:
                    f"{'; '.join(bad[:MOST])}.{more} Upload the export anew, whole, and let the host change no file.")
 
     def way(self, path: str, answer: httpx.Response) -> None:
-        """How the largest file crosses the wire."""
-        if not answer.headers.get("content-encoding") and len(answer.content) > LARGE:
+        """How a file crosses the wire; .bin was packed by the build."""
+        if (path.endswith((".js", ".css")) and not answer.headers.get("content-encoding")
+                and len(answer.content) > LARGE):
             self.better(f"{path} crosses the wire unpacked, {len(answer.content):,} bytes. Let the host send "
-                        f"{_kind(answer) or 'it'} in gzip or brotli: that is a sixth.")
+                        f"{_kind(answer) or 'it'} in gzip or brotli: that is a third at most.")
         if _age(answer) < DAY and FOREVER not in self.found.better:
             self.better(FOREVER)
 

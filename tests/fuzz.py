@@ -59,7 +59,7 @@ class Phone:
     def __init__(self, language="en"):
         self.node = subprocess.Popen(["node", HERE / "phone.mjs", SCRIPT, WASM], stdin=subprocess.PIPE,
                                      stdout=subprocess.PIPE)
-        self.say([engine(language)])
+        self._begun([engine(language)])
         assert self.hear() == {"ready": True}
 
     def __enter__(self):
@@ -67,7 +67,7 @@ class Phone:
 
     def __exit__(self, *_):
         self.node.kill()
-        self.node.wait()
+        self.node.wait(HUNG)
         self.node.stdin.close()
         self.node.stdout.close()
 
@@ -82,17 +82,21 @@ class Phone:
         line = self.node.stdout.readline()
         watch.cancel()
         if not line.endswith(b"\n"):
-            raise Ended(f"no answer within {HUNG} s" if hung.is_set() else f"its process ended: {self.node.wait()}")
+            raise Ended(f"no answer within {HUNG} s" if hung.is_set() else f"its process ended: {self.node.wait(HUNG)}")
         return json.loads(line)
 
     def answers(self, asked):
         """What each of these comes to, in their order: {"text"} or {"broken", "fell"}, with ms and bytes of memory."""
-        threading.Thread(target=self._say, args=(asked,), daemon=True).start()
+        self._begun(asked)
         for one in asked:
             try:
                 yield self.hear()
             except Ended as why:
                 raise Ended(str(why), one) from None
+
+    def _begun(self, told):
+        """A process that does not read keeps nobody: `hear` ends it."""
+        threading.Thread(target=self._say, args=(told,), daemon=True).start()
 
     def _say(self, asked):
         with contextlib.suppress(BrokenPipeError):  # whoever reads is told

@@ -13,6 +13,7 @@ from pathlib import Path
 import pytest
 from covemix.server.build import HOUSE
 from covemix.server.command import main
+from waits import LONG, STEP
 
 ROOM = Path(__file__).parents[1] / ".venv" / "hosts"
 
@@ -124,21 +125,32 @@ class Host:
             self.port = free.getsockname()[1]
         text = (HOUSE / "docs" / "hosts" / SNIPPETS[kind]).read_text() if snippet else ""
         text = text.replace("/srv", self.room.name)
-        command, more = kind(self.port, self.room.name, Path(self.own.name), text)
+        try:
+            command, more = kind(self.port, self.room.name, Path(self.own.name), text)
+        except BaseException:  # skipped
+            self.own.cleanup()
+            raise
         self.url = f"http://localhost:{self.port}/covemix/"
         with open(f"{self.own.name}/said", "w") as said:
             self.running = subprocess.Popen(command, env=environment(**more), stdout=said, stderr=said)
-        while True:
+        for _ in range(int(LONG / STEP)):
             assert self.running.poll() is None, Path(said.name).read_text()
             with socket.socket() as line:
                 if line.connect_ex(("127.0.0.1", self.port)) == 0:
-                    break
+                    return
             with contextlib.suppress(subprocess.TimeoutExpired):
-                self.running.wait(0.05)
+                self.running.wait(STEP)
+        told = Path(said.name).read_text()
+        self.stop()
+        raise AssertionError(f"{command[0]} does not listen within {LONG} s: {told}")
 
     def stop(self):
         """It is gone; a second time does nothing."""
         if self.running.poll() is None:
             self.running.terminate()
-        self.running.wait()
+        try:
+            self.running.wait(LONG)
+        except subprocess.TimeoutExpired:
+            self.running.kill()
+            self.running.wait(LONG)
         self.own.cleanup()

@@ -10,6 +10,7 @@ from covemix.server.build import BUNDLE
 from covemix.server.command import main
 from cryptography.hazmat.primitives.serialization import Encoding
 from starlette.testclient import TestClient
+from waits import LONG, until
 
 BUILD = house.build()
 
@@ -29,6 +30,15 @@ def led(to):
             await app(scope, receive, send)
         return answer
     return wrap
+
+
+def unpacked(app):
+    """The app, on a host that packs nothing."""
+    async def answer(scope, receive, send):
+        if scope["type"] == "http":
+            scope = dict(scope, headers=[one for one in scope["headers"] if one[0] != b"accept-encoding"])
+        await app(scope, receive, send)
+    return answer
 
 
 def with_header(path, name, value):
@@ -57,7 +67,7 @@ OTHER = b"another body"
 
 
 @pytest.mark.parametrize(("wrap", "said"), [
-    (instead(("micropython.wasm",), "application/wasm", OTHER), "micropython.wasm: is another file"),
+    (instead(("micropython.bin",), "application/octet-stream", OTHER), "micropython.bin: is another file"),
     (instead((BUNDLE,), "text/html", b"<p>Sign in"), "app.bin: a page comes in its place"),
     (instead(("/app.css",), "text/plain", BUILD.files["app.css"].body), "app.css: comes as text/plain"),
     (instead(("/js/main.js",), "application/octet-stream", BUILD.files["js/main.js"].body), "must be text/javascript"),
@@ -84,6 +94,8 @@ def test_what_is_wrong_is_said_with_what_to_change(wrap, said):
 
 
 @pytest.mark.parametrize(("wrap", "said"), [
+    (unpacked, "app.css crosses the wire unpacked"),
+    (unpacked, "js/main.js crosses the wire unpacked"),
     (with_header("/sw.js", b"cache-control", b"max-age=86400"), "sw.js may be kept for 86,400 seconds"),
     (with_header("/", b"content-security-policy", b"script-src 'self'"), "into a frame"),
     (with_header("/", b"x-content-type-options", b""), "X-Content-Type-Options: nosniff"),
@@ -121,11 +133,10 @@ def safe(tmp_path):
         server = uvicorn.Server(running.config(house.app(), lifespan="off", **files))
         thread = threading.Thread(target=server.run, kwargs={"sockets": [listener]}, daemon=True)
         thread.start()
-        while not server.started:
-            thread.join(0.01)
+        until(lambda: server.started, thread)
         yield f"https://localhost:{listener.getsockname()[1]}/", trusted, leaf
         server.should_exit = server.force_exit = True
-        thread.join(60)
+        thread.join(LONG)
 
 
 def test_the_certificate_s_end_is_told_and_one_that_nobody_trusts_is_refused(safe, monkeypatch, capsys):

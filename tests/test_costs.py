@@ -169,7 +169,7 @@ def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatc
         async with httpx.AsyncClient(transport=transport, base_url="http://x") as web:
             long = asyncio.create_task(web.post("/api/boat", content=MANY,
                                                 headers={"content-type": "application/json"}))
-            while not seen:
+            while not seen and not long.done():
                 await asyncio.sleep(0.005)
             light = await web.post("/api/ratio", json={})
             done = long.done()
@@ -179,7 +179,7 @@ def test_a_long_body_is_looked_at_off_the_loop_that_serves_all_others(monkeypatc
     answers = []
     alone = threading.Thread(target=lambda: answers.append(asyncio.run(asked())))
     alone.start()  # the browser tests of the same run keep a loop in this thread
-    alone.join()
+    alone.join(60)
     (loop, light, done, long), = answers
     assert light.status_code == 200 and not done and seen[0] is not loop
     assert long.status_code == 422

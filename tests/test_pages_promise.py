@@ -135,14 +135,19 @@ def test_a_cookie_is_written_in_one_place_and_never_by_the_server():
 
 
 def test_the_log_holds_no_address_and_no_query(monkeypatch):
-    """uvicorn writes a line for each request at "info": it is started above that."""
+    """uvicorn writes a line for each request at "info": it is started above that. Here it serves nobody, and ends."""
     says("SECURITY.md", "The server stores nothing and writes no address or query to its log.")
     import uvicorn
-    from covemix.server import command
-    asked = {}
-    monkeypatch.setattr(uvicorn, "run", lambda app, **words: asked.update(words))
-    command.main(["serve"])
-    assert asked["log_level"] == "warning"
+    from covemix.server import command, running
+    asked = []
+
+    async def served(self, sockets=None):
+        asked.append(self.config)
+
+    monkeypatch.setattr(uvicorn.Server, "serve", served)  # all that starts one comes by it
+    monkeypatch.setattr(running, "create_app", house.app)
+    command.main(["serve", "--port", "0"])
+    assert [(one.log_level, one.access_log) for one in asked] == [("warning", False)]
 
 
 # docs/LOOK.md

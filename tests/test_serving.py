@@ -14,8 +14,7 @@ from covemix.server import command, running, timed
 from covemix.server.front import Logged, Prefixed
 from covemix.server.version import VERSION
 from starlette.testclient import TestClient
-
-LONG = 60  # seconds until a test gives up; what is right comes long before
+from waits import LONG, until
 
 
 async def small(scope, receive, send):
@@ -36,8 +35,7 @@ def serving(app=small):
         server = uvicorn.Server(running.config(app, lifespan="off"))
         thread = threading.Thread(target=server.run, kwargs={"sockets": [listener]}, daemon=True)
         thread.start()
-        while not server.started:
-            thread.join(0.01)
+        until(lambda: server.started, thread)
         yield server, thread, listener.getsockname()[1]
         server.should_exit = server.force_exit = True
         thread.join(LONG)
@@ -55,7 +53,9 @@ def answer_of(sent):
     """The whole answer of the small app."""
     got = b""
     while not got.endswith(b"ok"):
-        got += sent.recv(1000)
+        more = sent.recv(1000)
+        assert more, got
+        got += more
     return got
 
 
@@ -87,8 +87,7 @@ def test_two_hundred_half_requests_keep_nobody_from_an_answer_and_go(monkeypatch
             all_of_them.enter_context(line(port, WHOLE[:20]))
         with line(port, WHOLE) as whole:
             assert answer_of(whole)
-        while server.server_state.connections:
-            thread.join(0.05)  # red where it never comes to an end
+        until(lambda: not server.server_state.connections, thread)
 
 
 def test_a_request_that_comes_in_pieces_is_answered_and_its_answer_may_take_long(monkeypatch):
@@ -106,21 +105,33 @@ def test_a_server_that_is_told_to_stop_waits_for_nobody(monkeypatch):
     assert running.LAST < 5
     with (serving() as (server, thread, port), line(port, b"GET /wait HTTP/1.1\r\nhost: x\r\n\r\n"),
           line(port, b"POST / HTTP/1.1\r\nhost: x\r\ncontent-length: 9\r\n\r\n123")):
-        while len(server.server_state.tasks) < 2:
-            thread.join(0.01)
+        until(lambda: len(server.server_state.tasks) >= 2, thread)
         server.should_exit = True
         thread.join(LONG)
         assert not thread.is_alive()
 
 
+class Stopping(threading.Timer):
+    """What ends a process that says nothing: without it a test would wait for its next line for ever."""
+
+    def __init__(self, *args):
+        super().__init__(*args)
+        self.start()
+
+    def close(self):
+        self.cancel()
+
+
 def test_it_says_at_once_what_it_does_and_ends_by_a_signal(tmp_path):
     path = tmp_path / "covemix.sock"
     serve = [sys.executable, "-m", "covemix.server", "serve", "--socket", path, "--log"]
-    with subprocess.Popen(serve, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as started:
+    with (subprocess.Popen(serve, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) as started,
+          contextlib.closing(Stopping(LONG, started.kill))):
         assert re.match(rf"Covemix {re.escape(VERSION)} is starting\.", started.stdout.readline())
         assert started.stdout.readline() == f"Covemix is at {path}\n"
         assert stat.S_IMODE(path.stat().st_mode) == 0o660
         with socket.socket(socket.AF_UNIX) as line_to:
+            line_to.settimeout(LONG)
             line_to.connect(str(path))
             line_to.sendall(b"GET /health?secret=1 HTTP/1.1\r\nhost: x\r\n\r\n")
             assert b"200" in line_to.recv(1000)

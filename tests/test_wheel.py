@@ -9,6 +9,7 @@ import house
 import pytest
 from covemix.server.version import VERSION
 
+LONG = 300  # seconds until a program that this starts is given up
 HOUSE = Path(__file__).resolve().parent.parent
 TELL = """
 from covemix.server.app import create_app
@@ -27,10 +28,11 @@ def installed(tmp_path_factory):
     shutil.rmtree(HOUSE / "build", ignore_errors=True)  # an older build would be packed with it
     folder = tmp_path_factory.mktemp("wheel")
     subprocess.run([sys.executable, "-m", "pip", "wheel", "--quiet", "--no-deps", "--no-build-isolation",
-                    "--wheel-dir", folder, HOUSE], check=True)
+                    "--wheel-dir", folder, HOUSE], check=True, timeout=LONG)
     venv.create(folder / "venv")
     [wheel] = folder.glob("*.whl")
-    subprocess.run([*pip_of(folder / "venv/bin"), "install", "--quiet", "--no-compile", wheel], check=True)
+    subprocess.run([*pip_of(folder / "venv/bin"), "install", "--quiet", "--no-compile", wheel], check=True,
+                   timeout=LONG)
     return folder / "venv/bin"
 
 
@@ -40,18 +42,22 @@ def pip_of(programs):
 
 
 def test_a_wheel_serves_the_same_build(installed, tmp_path):
-    done = subprocess.run([installed / "python", "-c", TELL], cwd=tmp_path, capture_output=True, text=True)
+    done = subprocess.run([installed / "python", "-c", TELL], cwd=tmp_path, capture_output=True, text=True,
+                          timeout=LONG)
     assert done.returncode == 0, done.stderr
     assert done.stdout.strip() == house.build().id
 
 
 def test_the_wheel_brings_its_command(installed, tmp_path):
-    done = subprocess.run([installed / "covemix", "serve", "--help"], cwd=tmp_path, capture_output=True, text=True)
+    done = subprocess.run([installed / "covemix", "serve", "--help"], cwd=tmp_path, capture_output=True, text=True,
+                          timeout=LONG)
     assert "--port" in done.stdout
 
 
 def test_the_wheel_knows_its_version(installed, tmp_path):
-    done = subprocess.run([installed / "covemix", "--version"], cwd=tmp_path, capture_output=True, text=True)
+    done = subprocess.run([installed / "covemix", "--version"], cwd=tmp_path, capture_output=True, text=True,
+                          timeout=LONG)
     assert done.stdout.strip() == f"covemix {VERSION}"
-    known = subprocess.run([*pip_of(installed), "list", "--format=freeze"], capture_output=True, text=True).stdout
+    known = subprocess.run([*pip_of(installed), "list", "--format=freeze"], capture_output=True, text=True,
+                           timeout=LONG).stdout
     assert f"covemix=={VERSION}" in known.splitlines()

@@ -3,6 +3,8 @@
 It stands beside the browser tests (test_offline, test_update, test_evicted), which show that a phone does so. A case
 here takes no second, and sets up what no browser can be made to do at will.
 """
+import base64
+import json
 import re
 import shutil
 import subprocess
@@ -10,9 +12,15 @@ from pathlib import Path
 
 import pytest
 from covemix.server.build import HOUSE
+from covemix.server.packed import packed_bytes, packed_text
 
 SCRIPT = Path(__file__).parent / "node" / "worker.mjs"
 NAMES = re.findall(r'^  "(.+)": async', SCRIPT.read_text(encoding="utf-8"), re.M)
+# what comes packed: its text and the type that it is kept with
+BUNDLE = json.dumps({"engine": ["shared/a.py"], "pages": ["", "joint/"], "scripts": ["v/1/js/later.js"]}) + (
+    "\nA = 1\0<p>start</p>\0<p>joint</p>\0later\0")
+PACKED = {"v/1/app.bin": (packed_text(BUNDLE.encode()), BUNDLE, "text/plain"),
+          "v/1/micropython.bin": (packed_bytes(b"machine"), "machine", "application/wasm")}
 NODE = shutil.which("node") or shutil.which("nodejs")
 
 
@@ -21,8 +29,9 @@ def told():
     """{case: "ok" or what was wrong}"""
     if NODE is None:
         pytest.skip("there is no Node here: `make test` installs it where it may")
-    run = subprocess.run([NODE, str(SCRIPT), str(HOUSE / "webui")], capture_output=True, text=True, check=False,
-                         timeout=300)
+    packed = json.dumps({path: [base64.b64encode(sent).decode(), *more] for path, (sent, *more) in PACKED.items()})
+    run = subprocess.run([NODE, str(SCRIPT), str(HOUSE / "webui"), packed], capture_output=True, text=True,
+                         check=False, timeout=300)
     found = dict(row.split("\t") for row in run.stdout.splitlines() if "\t" in row)
     assert found, run.stderr
     return found

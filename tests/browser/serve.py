@@ -6,6 +6,7 @@ from pathlib import Path
 import uvicorn
 from covemix.server.build import HOUSE
 from house import app
+from waits import LONG, until
 
 
 def without(app, missing: str):
@@ -53,13 +54,13 @@ class Server:
         self.running = uvicorn.Server(config)
         self.thread = threading.Thread(target=self.running.run, daemon=True)
         self.thread.start()
-        while not self.running.started:
-            self.thread.join(0.01)
+        until(lambda: self.running.started, self.thread)
         return self
 
     def stop(self):
         """Killed: connections that stand open are dropped."""
         if self.running:
             self.running.should_exit = self.running.force_exit = True
-            self.thread.join()
+            self.thread.join(LONG)
+            assert not self.thread.is_alive()
             self.running = None

@@ -85,4 +85,4 @@ def test_two_folders_of_a_host_are_two_apps_and_no_page_says_so_at_any_depth(els
 def test_no_file_has_a_type_that_stock_hosts_do_not_know():
     """Debian's nginx and busybox send no .mjs as a script, and a browser then runs none of it."""
     found = {path.suffix for path in Path(f"{exported().name}/shop").rglob("*") if path.is_file()}
-    assert found == {"", ".css", ".html", ".js", ".json", ".png", ".svg", ".txt", ".wasm", ".webmanifest"}
+    assert found == {"", ".bin", ".css", ".html", ".js", ".json", ".png", ".svg", ".wasm", ".webmanifest"}

@@ -1,23 +1,32 @@
 // The service worker in Node, without a browser: made-up files, a cache and a network that do what a case asks of them.
-// `node tests/node/worker.mjs FOLDER` (the folder of webui/) prints a line for each case: its name, a tab, "ok" or what was wrong.
+// `node tests/node/worker.mjs FOLDER PACKED` prints a line for each case: its name, a tab, "ok" or what was wrong. FOLDER is
+// that of webui/; PACKED is JSON: by the path of each file that comes packed [its bytes in base 64, the text in it, its type].
 import assert from "node:assert/strict";
 import { webcrypto } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 
 const read = (path) => readFileSync(join(process.argv[2], path), "utf8");
-const AHEAD = ["js/engine/bundle.js", "js/page/sentences.js"].map((path) => read(path).replaceAll("export const", "const")).join("\n");
+const AHEAD = ["js/engine/bundle.js", "js/engine/unpack.js", "js/page/sentences.js"].map((path) => read(path).replaceAll("export const", "const")).join("\n");
 // a sentence with values shows them: the build puts the real one in the place of its key
 const VALUES = { "lost-pot.lasts": "{called}; {mixed}; {lasts}", "lost-pot.mixed": "{called}; {mixed}", "lost-pot.unread": "{called}", "lost-pots": "{count}" };
 const WORKER = Object.entries(VALUES).reduce((text, [key, values]) => text.replaceAll(`t("${key}"`, `t("${key}: ${values}."`), read("sw.js"));
 const ROOT = "https://boat.test/app/";
 
-const hash = async (text) => btoa(String.fromCharCode(...new Uint8Array(await webcrypto.subtle.digest("SHA-256", new TextEncoder().encode(text)))));
-const FILES = { "v/1/app.css": "css", "v/1/js/main.js": "main", "v/1/names.json": "[]", "v/1/app.txt": `${JSON.stringify({
-  engine: ["shared/a.py"], pages: ["", "joint/"], scripts: ["v/1/js/later.js"] })}\nA = 1\0<p>start</p>\0<p>joint</p>\0later\0` };
-const KINDS = { css: "text/css", js: "text/javascript", json: "application/json", txt: "text/plain" };
-const sums = Object.fromEntries(await Promise.all(Object.entries(FILES).map(async ([path, text]) => [path, await hash(text)])));
-const BUILD = { id: "one", sums, base: "v/1/", bundle: "v/1/app.txt", headers: { "X-Frame-Options": "DENY" },
+const bytesOf = (body) => (typeof body === "string" ? new TextEncoder().encode(body) : body);
+const hash = async (body) => btoa(String.fromCharCode(...new Uint8Array(await webcrypto.subtle.digest("SHA-256", bytesOf(body)))));
+const packed = Object.entries(JSON.parse(process.argv[3]));
+const UNPACKER = "v/1/unpack.wasm";
+const BUNDLE = "v/1/app.bin";
+// as they are sent
+const FILES = { "v/1/app.css": "css", "v/1/js/main.js": "main", "v/1/names.json": "[]",
+  [UNPACKER]: readFileSync(join(process.argv[2], "vendor/ppmd/unpack.wasm")),
+  ...Object.fromEntries(packed.map(([path, [sent]]) => [path, Buffer.from(sent, "base64")])) };
+const KEPT = { ...FILES, ...Object.fromEntries(packed.map(([path, [, text]]) => [path, text])) };
+const KINDS = { css: "text/css", js: "text/javascript", json: "application/json", wasm: "application/wasm", bin: "application/octet-stream" };
+const sums = Object.fromEntries(await Promise.all(Object.entries(FILES).map(async ([path, body]) => [path, await hash(body)])));
+const whole = Object.fromEntries(await Promise.all(packed.map(async ([path, [, text, kind]]) => [path, [kind, await hash(text)]])));
+const BUILD = { id: "one", sums, whole, base: "v/1/", bundle: BUNDLE, unpacker: UNPACKER, headers: { "X-Frame-Options": "DENY" },
   types: { pages: "text/html", scripts: "text/javascript" }, language: "en" };
 
 // what varies by the headers of a request is found by an address, but by another request only where it may vary
@@ -49,7 +58,7 @@ const answer = (path, text, more = {}) => {
 };
 
 // A worker of its own: `wire(path, how)` answers what is fetched, `pots` are those that run (null: they cannot be read; "none": there is no database).
-const started = (wire = (path) => (path in FILES ? answer(path, FILES[path]) : null), pots = []) => {
+const started = (wire = (path) => (path in FILES ? answer(path, FILES[path]) : null), pots = [], build = BUILD) => {
   const stores = new Map();
   const caches = {
     async open(name) { if (!stores.has(name)) stores.set(name, new Kept()); return stores.get(name); },
@@ -90,7 +99,7 @@ const started = (wire = (path) => (path in FILES ? answer(path, FILES[path]) : n
     });
     return asked;
   } };
-  new Function("BUILD", "self", "caches", "fetch", "indexedDB", "crypto", "location", `${AHEAD}\n${WORKER}`)(BUILD, self, caches, fetch, indexedDB, webcrypto, self.location);
+  new Function("BUILD", "self", "caches", "fetch", "indexedDB", "crypto", "location", `${AHEAD}\n${WORKER}`)(build, self, caches, fetch, indexedDB, webcrypto, self.location);
   const wait = async (name, more = {}) => {
     const waits = [];
     heard[name]({ waitUntil: (one) => waits.push(one), ...more });
@@ -114,12 +123,13 @@ const installed = async (...how) => {
   return one;
 };
 const text = async (cache, path) => (await cache.match(ROOT + path))?.text();
+const bytes = async (cache, path) => Buffer.from(await (await cache.match(ROOT + path)).arrayBuffer());
 const silent = () => null;
 
 const CASES = {
   "a build is kept whole, its pages and later scripts with their headers and sums": async () => {
     const one = await installed();
-    for (const [path, whole] of Object.entries(FILES)) assert.equal(await text(one.cache(), path), whole);
+    for (const [path, body] of Object.entries(KEPT)) assert.deepEqual(await bytes(one.cache(), path), Buffer.from(body), path);
     assert.equal(await text(one.cache(), ""), "<p>start</p>");
     assert.equal(await text(one.cache(), "v/1/js/later.js"), "later");
     const page = await one.cache().match(`${ROOT}joint/`);
@@ -128,6 +138,35 @@ const CASES = {
     assert.equal(await text(one.cache(), "shared/a.py"), undefined);
     assert.deepEqual([...one.stores.keys()], ["covemix-one"]);
     assert.deepEqual(one.did.reloaded, []);
+  },
+  "what comes packed is kept as what it was packed of, with the type of that, and comes so without the network": async () => {
+    const one = await installed();
+    for (const [path, [, text, kind]] of packed) {
+      const { got, text: told } = await one.ask(path, { mode: "cors" });
+      assert.deepEqual([told, got.headers.get("Content-Type")], [text, kind]);
+    }
+    assert.deepEqual(one.did.fetched, []);
+  },
+  "what comes out other than what was packed keeps nothing": async () => {
+    for (const [path] of packed) {
+      const one = started(undefined, [], { ...BUILD, whole: { ...whole, [path]: [whole[path][0], await hash("other")] } });
+      await assert.rejects(one.wait("install"), new RegExp(`${path}: not whole`));
+      assert.deepEqual([...one.stores.keys()], []);
+    }
+  },
+  "what cannot be unpacked keeps nothing, though it came as it was sent": async () => {
+    const cut = FILES[BUNDLE].subarray(0, 30);
+    const build = { ...BUILD, sums: { ...sums, [BUNDLE]: await hash(cut) } };
+    const one = started((path) => answer(path, path === BUNDLE ? cut : FILES[path]), [], build);
+    await assert.rejects(one.wait("install"), /not whole/);
+    assert.deepEqual([...one.stores.keys()], []);
+  },
+  "a damaged unpacker unpacks nothing: it is fetched with what it is for": async () => {
+    const one = await installed();
+    for (const path of [UNPACKER, BUNDLE]) one.cache().rows.set(ROOT + path, new Response("half"));
+    assert.equal((await one.ask(BUNDLE, { mode: "cors" })).text, KEPT[BUNDLE]);
+    assert.deepEqual(one.did.fetched.sort(), [BUNDLE, UNPACKER]);
+    assert.deepEqual(await bytes(one.cache(), UNPACKER), FILES[UNPACKER]);
   },
   "half a file is fetched once more past the browser's own cache": async () => {
     const one = started((path, how) => answer(path, how.cache === "reload" ? FILES[path] : FILES[path].slice(1)));
@@ -168,8 +207,12 @@ const CASES = {
     const one = await installed();
     assert.equal((await one.ask("index.htmljoint/")).got.status, 302); // the end alone is a page's other name
     one.did.fetched.length = 0;
-    for (const path of ["joint/", "joint", "joint/index.html", "joint/?thickness=9"]) assert.equal((await one.ask(path)).text, "<p>joint</p>", path);
+    for (const path of ["joint/", "joint/index.html", "joint/?thickness=9"]) assert.equal((await one.ask(path)).text, "<p>joint</p>", path);
     for (const path of ["", "index.html", "?amount=1"]) assert.equal((await one.ask(path)).text, "<p>start</p>", path);
+    for (const [path, to] of [["joint", "joint/"], ["joint?thickness=9", "joint/?thickness=9"]]) {
+      const { got } = await one.ask(path); // it stands at another depth: its own files would not be found from there
+      assert.deepEqual([got.status, got.headers.get("Location")], [302, ROOT + to]);
+    }
     assert.deepEqual(one.did.fetched, []);
   },
   "a text is asked of the server; a page of it only as long as it answers": async () => {
@@ -242,9 +285,9 @@ const CASES = {
   },
   "nothing is made of a damaged bundle: it is fetched": async () => {
     const one = await installed();
-    for (const path of ["v/1/js/later.js", "v/1/app.txt"]) one.cache().rows.set(ROOT + path, new Response("half"));
+    for (const path of ["v/1/js/later.js", BUNDLE]) one.cache().rows.set(ROOT + path, new Response("half"));
     assert.equal((await one.ask("v/1/js/later.js", { mode: "cors" })).text, "later");
-    assert.deepEqual(one.did.fetched, ["v/1/app.txt"]);
+    assert.deepEqual(one.did.fetched, [BUNDLE]);
   },
   "a kept file comes without the network; what is not what it was is fetched and kept": async () => {
     const one = await installed();
