@@ -204,7 +204,7 @@ def test_the_plan_hands_its_filler_to_the_clock_and_its_warmth_to_the_pour():
     assert ["filler", "28.5 %"] in clock and ["batch", "70 g"] in clock  # 40/140, rounded down: filler cools
     asked = links.tree([pair for pair in clock if pair[0].partition(".")[0] not in ("pot", "timing")])
     assert answered("heat", asked)[0]["usable"]["value"] == pytest.approx(pot_of(clock), abs=61)
-    assert ["air", "19.5 °C"] in led(found, "Pour batch 1: putty")
+    assert ["air", "19.5 °C"] in led(found, "Pour batch 1: Putty")
 
 
 def test_the_error_of_a_stick_is_told_as_what_is_usual_and_what_it_is_at_worst():

@@ -142,10 +142,10 @@ def test_a_tie_of_both_ends_of_a_day_is_not_told_by_the_last_digit_of_a_float(mo
 
         monkeypatch.setattr(working_times, "usable", bent)
         times.kept.clear()
-        found.append(times.told("cup", 0.015, times.ends[1]))
+        found.append(times.told("cup", 0.03, times.ends[1]))
     assert found[0].by == "quick" and found[0].other == "heat"
     assert found[0].longer == found[1].longer
-    both = [straight(times._batch("cup", 0.015, at), rule=(times.exponent, times.doubling)).model
+    both = [straight(times._batch("cup", 0.03, at), rule=(times.exponent, times.doubling)).model
             * times.profile.pace_at(at) for at in times.ends]
     assert found[0].longer == pytest.approx(min(both) / times.profile.pace_at(times.ends[1]))
     assert max(both) > 1.1 * min(both)

@@ -212,18 +212,18 @@ def test_fewest_is_the_shorter_of_both_ways():
 
 
 def test_the_weave_is_filled_above_its_glass(outside):
-    """By hand: 0.2 mm half empty and 0.04 mm to sand are 0.14 mm of 1.11 g/mL: 155.4 g/m2, two coats of 120 at most."""
-    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm")
+    """By hand: 0.2 mm half empty and 0.04 mm to sand are 0.14 mm of 1.11 g/mL: 155.4 g/m2, two coats of 120."""
+    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", sanded_off="0.04 mm")
     outside.worked("sheathing weave", "by hand: depth x empty share + sanded off, times density", 0.1554,
                    value(found, "fill"), rel=1e-9)
     assert "2 coats" in found["fill"]["text"]
-    ply = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", cloth_ply="yes")
+    ply = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", sanded_off="0.04 mm", cloth_ply="yes")
     assert value(ply, "fill") == pytest.approx(0.0777) and value(ply, "ply_takes") == pytest.approx(0.070)
 
 
 def test_what_a_sheathing_adds_is_weighed_by_hand(outside):
     """1 m2 of sealed wood, 200 g/m2 at 50 %, no laps: 200 + 200 + (155.4 less 44.4 sanded)."""
-    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", wood="sealed", glass_share="50 %", lap="0 mm")
+    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", sanded_off="0.04 mm", wood="sealed", glass_share="50 %", lap="0 mm")
     outside.worked("sheathing stays", "by hand: glass, its resin, the weave less what is sanded off", 0.511,
                    value(found, "stays"), rel=1e-9)
 

@@ -36,7 +36,7 @@ FACES = Group("faces", "surface-faces", (
     Parts("widths", "surface-widths", unit="m", low=0, high=50, least=1, most=15, optional=True,
           help="surface-widths.help"),
     Number("area", "surface-area", unit="m2", low=0, high=5000, above=True, optional=True, help="surface-area.help"),
-    Number("count", "surface-count", low=1, high=200, default=1, whole=True, help="surface-count.help"),
+    Number("count", "surface-count", low=1, high=200, whole=True, optional=True, help="surface-count.help"),
 ), most=20, least=1, each="surface-face", when=ON_FACES, default=(
     {"length": "{} m".format(PLY_SHEET), "widths": "{} m".format(FACE)},))
 LIE = Choice("lie", "surface-lie", (
@@ -63,6 +63,11 @@ def check_faces(values: Values) -> None:
                     raise InputError("faces.{}.{}".format(row["place"], name), "surface-faces.no-size")
 
 
+def count_of(row: Values) -> int:
+    """How many faces a row stands for: one, if nobody says."""
+    return int(row["count"] or 1)
+
+
 def area_of(row: Values) -> float:
     """Area of one of the faces of a row [m2]."""
     return row["area"] if row["area"] is not None else girth_area(row["length"], row["widths"])
@@ -70,4 +75,4 @@ def area_of(row: Values) -> float:
 
 def whole_area(values: Values) -> float:
     """Area of all faces [m2]."""
-    return sum([area_of(row) * row["count"] for row in values["faces"]])
+    return sum([area_of(row) * count_of(row) for row in values["faces"]])

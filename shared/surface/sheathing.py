@@ -101,7 +101,7 @@ def _cut(across: bool, span: float, run: float, row: Values, values: Values) -> 
     width, lap, spare = values["cloth_width"], values["lap"], values["edge_spare"]
     count = surfaces.strips(span, width, lap, spare)
     joins = tuple([(width - lap) * (place + 1) + lap / 2 - spare for place in range(count - 1)])
-    return Cut(across, count, run + 2 * spare, joins, lap * run * (count - 1), row["place"], int(row["count"]))
+    return Cut(across, count, run + 2 * spare, joins, lap * run * (count - 1), row["place"], faces.count_of(row))
 
 
 def reckon(values: Values) -> "Sheathed | None":
@@ -119,7 +119,7 @@ def _reckoned(values: Values) -> Sheathed:
     net = values["cloth_width"] - values["lap"]
     for row in values["faces"]:
         if not cuts_of(row, values):  # only its area is known
-            metres = faces.area_of(row) * row["count"] / net * layers
+            metres = faces.area_of(row) * faces.count_of(row) / net * layers
             cloth, lapped = cloth + metres, lapped + metres * values["lap"]
     glass = areal * (area * layers + lapped)
     wet = laminate.resin_taken_up(glass, fraction)
