@@ -223,7 +223,8 @@ def test_the_weave_is_filled_above_its_glass(outside):
 
 def test_what_a_sheathing_adds_is_weighed_by_hand(outside):
     """1 m2 of sealed wood, 200 g/m2 at 50 %, no laps: 200 + 200 + (155.4 less 44.4 sanded)."""
-    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", sanded_off="0.04 mm", wood="sealed", glass_share="50 %", lap="0 mm")
+    found = asked("sheathing", *faces("1 m2"), weave_depth="0.2 mm", sanded_off="0.04 mm", wood="sealed",
+                  glass_share="50 %", lap="0 mm")
     outside.worked("sheathing stays", "by hand: glass, its resin, the weave less what is sanded off", 0.511,
                    value(found, "stays"), rel=1e-9)
 
