@@ -160,7 +160,7 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape 5.04 m")
     boat.goto(standing.url + "/kit/")
     shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
-    expect(shelf.locator(".entry").first).to_contain_text("length left 5.04 m")
+    expect(shelf.locator(".entry").first).to_contain_text("Length left: 5.04 m")
     boat.goto(standing.url + "/boat/")
     boat.get_by_role("button", name="Cut from the kit's rolls").click()
     expect(boat.locator("[name='remnants.0.length']")).to_have_value("5.04 m")
@@ -193,7 +193,7 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
     for name, text in (("width", "50"), ("weight", "300"), ("length", "12,5")):
         boat.locator(f"[name='roll.{name}']").fill(text)
     boat.get_by_role("button", name="Save", exact=True).click()
-    expect(shelf.locator(".entry")).to_contain_text("length left 12,5 m")
+    expect(shelf.locator(".entry")).to_contain_text("Length left: 12,5 m")
     boat.goto(standing.url + "/boat/?" + "&".join(f"remnants.{place}.length=1" for place in range(12)))
     expect(figure(boat, "putty")).to_be_visible()
     boat.get_by_role("button", name="Cut from the kit's rolls").click()

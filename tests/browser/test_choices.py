@@ -31,7 +31,7 @@ def test_a_new_system_starts_empty_and_by_pumps_asks_for_what_is_missing(kit, st
     kit.locator("[name='system.name']").fill("Harbour mix")
     kit.locator("[name='system.by_weight']").fill("100:44")
     kit.get_by_role("button", name="Save", exact=True).click()
-    expect(shelf(kit, "Resin system").locator(".entry-line")).to_have_text("parts by weight 100:44")
+    expect(shelf(kit, "Resin system").locator(".entry-line")).to_have_text("Parts by weight: 100:44")
     opened(kit, standing.url)
     expect(system(kit).locator("option:checked")).to_have_text("Harbour mix")
     expect(figure(kit, "reading_a")).to_have_text("167 g")
