@@ -13,6 +13,7 @@ import { startRecall } from "./offline/recalled_builds.js";
 import { applySettings } from "./page/settings.js";
 import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
+import { arrive } from "./page/ways.js";
 import { t } from "./page/words.js";
 
 const LONG = 4000; // ms
@@ -29,7 +30,6 @@ const VIEWS = {
   log: () => import("./views/log.js"),
   plan: () => import("./views/plan.js"),
   pour: () => import("./views/pour.js"),
-  safety: () => import("./views/safety.js"),
   trial: () => import("./views/trial.js"),
 };
 const coming = (screen) => VIEWS[screen]?.().catch(() => {}); // whoever shows it meets what is wrong
@@ -40,6 +40,7 @@ const show = async () => {
   const mount = VIEWS[screen] ? (await VIEWS[screen]()).mount : mountScreen;
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
+  arrive();
   lookAtStore();
 };
 
