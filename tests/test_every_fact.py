@@ -25,6 +25,7 @@ STAYS = (
     (r"^own batches count", "a ratio of two rows that change alike"),
     (r"^(1g|400mL)$", "how a row is called in a link: it stays for years"),
     (r"often (20|68) °", "what labels say"),
+    (r"80 to 160 g/m²", "what bare wood takes first, of another row than what a later coat does"),
 )
 # modules of which each figure is changed, not some of them
 LIMITS = ("limits", "measuring", "damp", "joints", "plans", "pots", "cautions", "airing", "dusts")

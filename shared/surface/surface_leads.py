@@ -1,5 +1,6 @@
 """Surface leads: where an answer goes next, as typed text: to Pour, to the cautions of sanding, to a joint."""
 from ..forms.types import Said
+from ..words.messages import number, with_unit
 from ..words.numbers import UP, bare, shown
 
 SANDING = {"label": "surface-to-sanding", "screen": "safety", "pairs": [["task", "sand"]]}
@@ -21,6 +22,6 @@ def thickened(volume: float, stiffness: str, filler: str, label: Said) -> list:
 def as_joint(radius: float, angle: float, thickness: float, length: float) -> list:
     """A fillet as a joint without tape. radius, thickness, length [m]; angle [degrees]"""
     return [{"label": "surface-to-joint", "screen": "joint", "pairs": [
-        ["kind", "bulkhead"], ["thickness", bare(thickness * 1000, 3) + " mm"], ["angle", bare(angle, 1)],
-        ["length", bare(length, 3) + " m"], ["sized", "radius"], ["radius", bare(radius * 1000, 1, UP) + " mm"],
-        ["layers", "none"]]}]
+        ["kind", "bulkhead"], ["thickness", with_unit(bare(thickness * 1000, 3), "mm")],
+        ["angle", number(bare(angle, 1))], ["length", with_unit(bare(length, 3), "m")], ["sized", "radius"],
+        ["radius", with_unit(bare(radius * 1000, 1, UP), "mm")], ["layers", "none"]]}]
