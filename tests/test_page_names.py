@@ -54,7 +54,7 @@ ALLOWED = {
     "views/plan.js": ("whose rates they are, where the list stands, what its clock is set to, what is logged, a line",
                       "log pieces name crew clock running kit"),
     "views/pour.js": ("where it is kept", "pour"),
-    "page/ways.js": ("what happened asks the task, and leads to the answer of its move", "task"),
+    "page/ways.js": ("what happened asks the task; what it leads to", "task aid"),
     "views/screen.js": ("a form that stands alone", "alone"),
     "views/trial.js": ("how a pick marks what is of the kit", "kit"),
     "views/steps.js": ("only the page can measure a wait", "lasts bound least aid"),
