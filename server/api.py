@@ -31,7 +31,8 @@ NO_SUCH = "there is no {} of that name here"
 SHORT = 8192  # bytes: so little is read and refused in no time
 MOST_NAMED, MOST_TOLD, LONGEST = 3, 20, 80  # unknown names quoted; refusals told; characters of a name
 ABOUT = ("The mixing maths of an epoxy seam. Send text with its unit under a plain name (`thickness`: `6 mm`), a bare "
-         "number only under a name that says its unit (`thickness_mm`: 6). What comes back: texts for people.")
+         "number only under a name that says its unit (`thickness_mm`: 6). What comes back: lines for people, and "
+         "under `data` the same as named values in SI.")
 ABOUT_MOVES = "One question each: POST takes an object, GET the values of a link."
 Units = Annotated[str, Query(description="The units in which limits and defaults are told: metric or us",
                              examples=[METRIC])]

@@ -11,7 +11,7 @@ from typing import Any
 
 from covemix.shared.forms import links
 from covemix.shared.forms.choices import Choice, Phone, Text
-from covemix.shared.forms.declared import Input, find_in, missing, units_of_tools
+from covemix.shared.forms.declared import Input, find_in, item_at, missing, units_of_tools
 from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.memo import Memo
 from covemix.shared.forms.quantities import Amount, Measured, Number, Parts, in_pieces
@@ -245,8 +245,7 @@ def bare(inputs: list[Input], pairs: list, language: str) -> list[list[str]]:
     units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
     tools = units_of_tools(inputs, tree, units)
     for name, text in pairs:
-        known = find_in(inputs, name.split("."))
-        item = known[2] if known else None
+        item = item_at(inputs, name)
         if isinstance(item, Measured) and units_of(item) and name.rpartition(".")[2] not in item.extra_names():
             says = reading(in_pieces(text)[-1])
             if says[0] is not None and not says[1]:

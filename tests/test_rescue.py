@@ -1,8 +1,9 @@
 """Rescue: what to add, how little is enough, how long is left; and that nothing ever comes out of a cup."""
 import pytest
 from covemix.shared.door import moves
+from covemix.shared.equations.pumping import top_up
 from covemix.shared.equations.stirring import stirring_time
-from covemix.shared.pour.in_cup import additions, least_additions
+from covemix.shared.pour.in_cup import least_additions
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.optimize import linprog
@@ -48,7 +49,7 @@ def test_adding_exactly_comes_back_into_ratio_and_only_adds(label, data):
     in_cup = [data.draw(masses) for _ in label]
     if max(in_cup) <= 0:
         in_cup[0] = 1.0
-    added = additions(in_cup, label)
+    added = top_up(in_cup, label)
     after = [have + more for have, more in zip(in_cup, added, strict=True)]
     assert min(added) >= 0
     assert [have / part for have, part in zip(after, label, strict=True)] == pytest.approx(

@@ -12,7 +12,7 @@ from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..things.lowest_temperature import lowest
 from ..things.records import SYSTEM
-from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, pot_of, timings_of, tray_layer
+from .heat_model import LEAST_BATCH, MOST_BATCH, calibration_of, container_mix, ends_of, pot_of, timings_of, tray_layer
 from .peak_band import band, corners
 from .pot_heat import CONTAINER_ROWS, HOT_END, too_hot
 from .sun import said, shaded, sun_of
@@ -85,8 +85,7 @@ def _first_to_end(values: Values, here: Pot, hot: float, until: float) -> "tuple
 
     here: the pot; hot: too hot, from [K]; until: [s], as long as is looked at
     """
-    calibration = calibration_of(values)
-    runs = [_whole(values, rates, here, hot, until) for rates in (calibration.slow, calibration.fast)]
+    runs = [_whole(values, rates, here, hot, until) for rates in ends_of(values)]
     ends = [LONGEST if run.reached is None else run.reached for run in runs]
     return runs[0 if ends[0] <= ends[1] else 1], max(ends)
 

@@ -79,6 +79,15 @@ def calibration_of(values: Values) -> Calibration:
     return memo_of(values["system"]).once("calibration", rows, lambda: calibrated(rows))
 
 
+def ends_of(values: Values) -> "tuple[Rates, Rates]":
+    """Both ends of the chemistries that fit what is known of a system: the one that ends a pot first counts.
+
+    values: as for `calibration_of`
+    """
+    found = calibration_of(values)
+    return found.slow, found.fast
+
+
 def mixed_resin(system: dict) -> tuple:
     """(heat [J/kg], density [kg/m3]) of the mixed resin, from the label where it gives the figures.
 

@@ -10,7 +10,7 @@ from ..equations.calibrate_heat import usable_time
 from ..equations.integrate import Pot, Rates
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
-from .heat_model import calibration_of, facts, mixed_resin
+from .heat_model import ends_of, facts, mixed_resin
 from .pot_heat import pot, too_hot
 from .sun import NO_SUN, Sun
 
@@ -67,4 +67,4 @@ def heat_table(system: dict, timings=(), sun: Sun = NO_SUN) -> HeatTable:
     """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them; sun: of `sun.sun_of`"""
     values, mix = {"system": system, "timings": timings}, mixed_resin(system)
     return memo_of(system).once("heat_table", (facts(values), mix, sun),
-                                lambda: HeatTable(calibration_of(values)[1:3], mix, sun))
+                                lambda: HeatTable(ends_of(values), mix, sun))

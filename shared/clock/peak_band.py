@@ -13,7 +13,7 @@ from ..equations.integrate import Pot, Rates, pot_run
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
 from ..forms.types import Values
-from .heat_model import calibration_of, facts, pot_of, warmer
+from .heat_model import ends_of, facts, pot_of, warmer
 from .pot_heat import COOL_END, HOT_END, too_hot
 from .sun import Sun, least_sun
 
@@ -37,11 +37,10 @@ def corners(values: Values, end: int) -> "list[Rates]":
 
 
 def _corners(values: Values, rows: tuple, end: int) -> "list[Rates]":
-    calibration = calibration_of(values)
     # of what is known the surest: an own timing goes before the label
     place = min([(row.doubt, place) for place, row in enumerate(rows) if row.kind == ABOUT])[1]
     there = facts(values, end)[place].pot
-    return [refitted(rates, rows[place], there, SHARES[end]) for rates in (calibration.slow, calibration.fast)]
+    return [refitted(rates, rows[place], there, SHARES[end]) for rates in ends_of(values)]
 
 
 def peaks(values: Values, container: str, mass: float, end: int,

@@ -15,8 +15,8 @@ from ..forms.memo import memo_of
 from ..forms.types import Values
 from ..things.own_timings import in_sun
 from .heat_model import (
-    calibration_of,
     container_mix,
+    ends_of,
     mixed_resin,
     pot_of,
     quick_time,
@@ -97,8 +97,7 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     elif balance:
         here = pot_of(values, container, mass)
         hot = too_hot(container, here, values["air"])
-        found = calibration_of(values)
-        model = min([reached(values, rates, here, hot) for rates in (found.slow, found.fast)])
+        model = min([reached(values, rates, here, hot) for rates in ends_of(values)])
     if model is not None:
         model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))

@@ -1,6 +1,6 @@
 """Hand over: what leaves this phone, and what may come in by a link."""
 from ..forms import inputs, links, recall
-from ..forms.declared import find_in, units_of_tools
+from ..forms.declared import find_in, item_at, units_of_tools
 from ..forms.quantities import behind
 from ..words.lines import CALL
 from ..words.messages import listed, message, typed
@@ -85,8 +85,8 @@ def going(declared, pairs):
     """The pairs that leave: what is said on this phone alone stays."""
     found = []
     for name, text in pairs:
-        known = find_in(declared, name.split("."))
-        if not (known and (known[2].stays or known[2].private)):
+        item = item_at(declared, name)
+        if not (item and (item.stays or item.private)):
             found.append([name, text])
     return found
 
@@ -100,8 +100,7 @@ def in_words_of_tools(declared, pairs, meant="tool"):
     units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
     tools = units_of_tools(declared, tree, units)
     for name, text in pairs:
-        known = find_in(declared, name.split("."))
-        item = known[2] if known else None
+        item = item_at(declared, name)
         if item and item.tool and tools.get(item.tool, "") not in ("", unit_for(item.unit, units)):
             text = behind(text, item.unit, units, tools[item.tool] if meant else "")
         found.append([name, text])

@@ -72,11 +72,13 @@ def smallest_strokes(parts, strokes, tolerance: float, most: int = 60):
 
 
 def top_up(volumes, parts):
-    """What each part still lacks to stand in ratio with the part that is furthest ahead [same unit as volumes].
+    """What each part still lacks to stand in ratio with the part that is furthest ahead:
+        add_i = p_i max(m_j / p_j) - m_i
 
-    volumes: poured; parts: the label's by volume, in the same order
-    >>> [round(v, 3) for v in top_up((30.0, 9.0), (3, 1))]
-    [0.0, 1.0]
+    volumes: m, poured, 0 or more [m3, or kg]; parts: p, the label's in the same basis, above 0
+    returns: of each part, 0 or more, at least one of them 0; plain proportion
+    >>> [round(v, 3) for v in top_up((30.0, 9.0), (3, 1))], [round(grams, 5) for grams in top_up((120, 40), (100, 30))]
+    ([0.0, 1.0], [13.33333, 0.0])
     """
     ahead = max([volume / part for volume, part in zip(volumes, parts)])
     return tuple([max(0.0, ahead * part - volume) for volume, part in zip(volumes, parts)])

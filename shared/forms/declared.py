@@ -341,6 +341,12 @@ def find_in(inputs, steps):
     return None
 
 
+def item_at(inputs, name):
+    """The input that a dotted name leads to, or None."""
+    found = find_in(inputs, name.split("."))
+    return found[2] if found else None
+
+
 def alike(typed, known):
     """Whether what was typed is a text of ours, whichever decimal marks either has.
 

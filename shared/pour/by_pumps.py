@@ -74,21 +74,14 @@ def reckon(values: Values) -> PumpsResult:
         further = further_strokes(counted, batch.volumes, strokes, most)
         if further:
             more = tuple([int(after - before + 0.5) for before, after in zip(counted, further.counts)])
-            planned, best = further, _without(further, more, strokes)
+            planned, best = further, Strokes(best.counts[:len(done)] + further.counts[len(done):],
+                                             best.volumes[:len(done)] + further.volumes[len(done):], further.error)
     return PumpsResult(
         strokes=best, done=len(done), more=more, wanted=batch.volume,
         mass=mass_of(best.volumes, found.densities) if found.densities else None,
         off=off_ratio(planned.volumes, batch.volumes, most, planned.error),
         outcome=finished, top_up=_top_ups(planned, found),
         least=smallest_strokes(found.volume_parts, strokes, most), tried=MOST_FURTHER)
-
-
-def _without(strokes: Strokes, more: tuple[int, ...], each: tuple[float, ...]) -> Strokes:
-    """Strokes as they are in the cup, before those that are still to be pumped of the parts done. each: [m3]"""
-    still = more + (0,) * (len(strokes.counts) - len(more))
-    return Strokes(tuple([count - late for count, late in zip(strokes.counts, still)]),
-                   tuple([volume - late * one for volume, late, one in zip(strokes.volumes, still, each)]),
-                   strokes.error)
 
 
 def _top_ups(best: Strokes, found: ratio.Basis) -> tuple["TopUp | None", ...]:

@@ -20,7 +20,7 @@ def say(found: Found, values: Values) -> list[Line]:
         lines.append(line("strokes_" + "abcde"[place], names[place], count, "", message("pumps-strokes", count=count),
                           rough=told_of(place, found.done, each, values["system"]),
                           part="abcde"[place], rank=rank_of(place, found.done), span=span))
-    lines.extend(more_lines(found, values))
+    lines.extend(more_lines(names, found.more, strokes.counts))
     volume = sum(strokes.volumes)
     text = quantity(volume, "mL")
     lines.append(line("pumped", "pumps-pumped", volume, "m3",
@@ -44,13 +44,12 @@ def written(found: Found, values: Values) -> list[Said]:
     return [with_unit(str(count), "strokes") for count in found.strokes.counts]
 
 
-def more_lines(found: Found, values: Values) -> list[Line]:
-    """The strokes that mend what was pumped, of each part that takes some. found: by_pumps.PumpsResult"""
-    names = parts_said(values["system"])
-    return [line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), more, "",
-                 message("pumps-strokes", count=more), part="abcde"[place], rank=ANSWER,
-                 rough=message("fix-strokes.all", count=found.strokes.counts[place] + more))
-            for place, more in enumerate(found.more) if more]
+def more_lines(names: tuple[Said, ...], more: tuple[int, ...], pumped: "tuple[int, ...] | list[int]") -> list[Line]:
+    """The strokes that mend what was pumped, of each part that takes some. names, more, pumped: of each part"""
+    return [line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), count, "",
+                 message("pumps-strokes", count=count), part="abcde"[place], rank=ANSWER,
+                 rough=message("fix-strokes.all", count=pumped[place] + count))
+            for place, count in enumerate(more) if count]
 
 
 def _top_up(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]:

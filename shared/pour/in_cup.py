@@ -7,7 +7,7 @@ from collections import namedtuple
 from ..catalogue.measuring import DENSEST
 from ..clock.usable import contradictions, known, usable
 from ..equations.mending import further_strokes
-from ..equations.pumping import Strokes
+from ..equations.pumping import Strokes, top_up
 from ..equations.stirring import stirring_time
 from ..forms.errors import InputError
 from ..forms.late import late
@@ -42,19 +42,6 @@ Fit = namedtuple("Fit", ("volume", "usable", "fits"))
 # usable: usable.Usable; apart: own timings that contradict each other, as usable.contradictions
 # left: since now [s], None without both times; stir: how long adding and stirring takes [s]
 Clock = namedtuple("Clock", ("state", "pot", "usable", "apart", "left", "stir"))
-
-
-def additions(in_cup: tuple[float, ...], parts: tuple[float, ...]) -> tuple[float, ...]:
-    """What brings a cup exactly back into ratio:
-        add_i = p_i max(m_j / p_j) - m_i
-
-    in_cup: m [kg, or m3], of each part, 0 or more; parts: p, the label's in the same basis, above 0
-    returns: of each part, 0 or more, at least one of them 0; plain proportion
-    >>> [round(grams, 5) for grams in additions((120, 40), (100, 30))]
-    [13.33333, 0.0]
-    """
-    ahead = max([mass / part for mass, part in zip(in_cup, parts)])
-    return tuple([max(0.0, ahead * part - mass) for mass, part in zip(in_cup, parts)])
 
 
 def least_additions(in_cup: tuple[float, ...], parts: tuple[float, ...], error: float) -> tuple[float, ...]:
@@ -142,7 +129,7 @@ def reckon(values: Values) -> RescueResult:
     in_cup, unit = contents(values, count_of(values["system"]))
     parts = basis.weight_parts if unit == "kg" else basis.volume_parts
     most = tolerance(values)
-    exact, least = additions(in_cup, parts), least_additions(in_cup, parts, most)
+    exact, least = top_up(in_cup, parts), least_additions(in_cup, parts, most)
     whole = sum(in_cup)
     needed = sum(least) > 1e-9 * whole
     strokes, more = _in_strokes(values, in_cup, unit, basis, most) if needed else (None, ())
@@ -154,8 +141,8 @@ def reckon(values: Values) -> RescueResult:
     filler = values["filler_in"]
     clock = _clock(values, whole * per, total * per)
     return RescueResult(
-        unit=unit, strokes=strokes, more=more,
-         clock=clock, held=(whole if clock.state == TOO_LATE else total) * (per + (filler or 0.0) / whole),
+        unit=unit, clock=clock, strokes=strokes, more=more,
+        held=(whole if clock.state == TOO_LATE else total) * (per + (filler or 0.0) / whole),
         off=None if min(in_cup) <= 0 else off_ratio(in_cup, parts, most), most=most,
         exact=_worth_adding(exact, whole), least=_worth_adding(least, whole), needed=needed,
         stays=not needed and sum(exact) > 1e-9 * whole, total=total,

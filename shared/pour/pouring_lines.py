@@ -10,8 +10,6 @@ from .by_scale_lines import on_scale, weighed
 from .measured_out import FIELDS
 from .poured_mix import asked
 
-# how it is asked what a fix came to
-FIX_ASKS = {"pumps": "fix-asks.pumps", "syringes": "pouring-asks.syringes", "scale": "pouring-asks.scale"}
 RESCUE = (("rescue", "yes"),)
 # way: how its line of a part is named, how it is said aloud, what is asked when it came out otherwise
 WAYS = {"scale": ("reading_", "pouring-said.scale", "pouring-asks.scale"),
@@ -121,9 +119,10 @@ def _fix(one: Line, figure: Said, field: str, writes: Said, named: dict[str, Lin
         under = sentences([rough, message("fix-why", off=off)])
     else:
         under = message("fix-why.with", rough=rough, off=off)
+    _, _, asks = WAYS[values["way"]]
     return step("mend", one.label, one.text, under, message(
         "fix-said", what=one.label, figure=spoken(figure)), one.part, field=field,
-        asks=FIX_ASKS[values["way"]], rank=WARN, lead=RESCUE, writes=writes, mends=True)
+        asks="fix-asks.pumps" if values["way"] == "pumps" else asks, rank=WARN, lead=RESCUE, writes=writes, mends=True)
 
 
 def _warn_first(first: dict, lines: list[Line]) -> None:

@@ -1,5 +1,6 @@
 """Rescue lines: what is said of a pour that went wrong."""
 from ..clock.usable_lines import questions
+from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said
 from ..mix.ratio_error_lines import aim, cost_lines, off_by, percent
@@ -58,17 +59,14 @@ def _to_add(found: Found, names: tuple[Said, ...], values: Values) -> list[Line]
     lines, most = [], aim(found.most)
     if found.stays:
         lines.append(words("least", "rescue-stays", message("rescue-stays.text", aim=most), rank=SAY))
-    for place, more in enumerate(found.more):
-        if more:
-            lines.append(line("more_" + "abcde"[place], message("fix-strokes", part=names[place]), more, "",
-                              message("pumps-strokes", count=more), part="abcde"[place], rank=ANSWER,
-                              rough=message("fix-strokes.all", count=found.strokes.counts[place])))
-    pumped = len(lines) > 0
+    if found.strokes:
+        pumped = [count - more for count, more in zip(found.strokes.counts, found.more)]
+        lines.extend(late("by_pumps_lines").more_lines(names, found.more, pumped))
     for place, amount in enumerate(found.exact):
         if amount is not None:
             lines.append(line("add_" + "abcde"[place], message("rescue-add", part=names[place]), amount, found.unit,
                               _amount_text(amount, found.unit, NEAREST, values), part="abcde"[place],
-                              rank=ANSWER if found.needed and not pumped else MORE, rough="rescue-add.rough"))
+                              rank=ANSWER if found.needed and not found.strokes else MORE, rough="rescue-add.rough"))
     if not lines:
         return [words("add", "rescue-nothing", "rescue-nothing.text", rank=SAY)]
     for place, amount in enumerate(found.least):

@@ -118,7 +118,7 @@ def _reckoned(values: Values) -> Sheathed:
     lapped = sum([cut.lapped * cut.faces for cut in cuts]) * layers
     net = values["cloth_width"] - values["lap"]
     for row in values["faces"]:
-        if not cuts_of(row, values):  # only its area is known
+        if row["place"] not in [cut.place for cut in cuts]:  # only its area is known
             metres = faces.area_of(row) * faces.count_of(row) / net * layers
             cloth, lapped = cloth + metres, lapped + metres * values["lap"]
     glass = areal * (area * layers + lapped)
