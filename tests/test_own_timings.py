@@ -209,6 +209,16 @@ def test_a_weaker_sun_bounds_a_stronger_one_and_never_lengthens_it():
     assert usable(lasted, **AT) == pytest.approx(0.8 * 3600)  # what the sun did not end, the shade does not
 
 
+@pytest.mark.parametrize("said", ["good", "gone"])
+@pytest.mark.parametrize("after", range(1016, 1026))
+def test_one_pot_seen_twice_in_one_second_rests_on_what_set_its_time(said, after):
+    """At 1020 s the last bit of the fit once told which of the two was named, and at 1021 s the other."""
+    system = {"by_weight": "100:30", "densities": "1.15 : 0.98",
+              "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+    kept = dict(system, timings=f"stiffening {after} s 240 g cup 22 °C; {said} {after} s 240 g cup 22 °C")
+    assert "from 2 own timings" in by_name(heat(kept))["usable"]["rough"]
+
+
 @pytest.mark.parametrize("beside", ["", " in the shade"])
 def test_what_was_seen_in_the_shade_counts_in_the_sun_as_before(beside):
     seen = dict(SYSTEM, timings="stiffening 12 min 240 g cup 20 °C" + beside)

@@ -31,6 +31,7 @@ OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
+TIE = 0.1  # s, times no further apart are one time: which of them ends a pot is not told by the last bit
 RUNS, MOST_RUNS = "pot runs", 128  # heading of the memo, (rates, pot, too hot): when it is thick [s]; how many
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
@@ -99,17 +100,19 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         hot = too_hot(container, here, values["air"])
         model = min([reached(values, rates, here, hot) for rates in ends_of(values)])
     if model is not None:
-        model = to_step(model, 0.1)  # finer than it is known, coarser than the runtimes differ
+        model = to_step(model, TIE)  # finer than it is known, coarser than the runtimes differ
     quick, how = quick_time(values, container, mass, *(rule or ()))
     end, by = model, BY_HEAT
     if model is None or (quick is not None and quick <= model):
         end, by = quick, BY_RULE
     least, good, most, gone = bounds(values, container, mass)
     seen = None
-    if least is not None and least > end:
+    if least is not None and least > end + TIE:
         end, by, seen = least, BY_GOOD, good
     if most is not None and most < end:
-        end, by, seen = most, BY_GONE, gone
+        if most < end - TIE:
+            by, seen = BY_GONE, gone
+        end = most
     if end is None:
         raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     used = share_kept(values["system"], container, share)
