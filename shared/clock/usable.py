@@ -105,6 +105,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
     end, by = model, BY_HEAT
     if model is None or (quick is not None and quick <= model):
         end, by = quick, BY_RULE
+    if end is None:
+        raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     least, good, most, gone = bounds(values, container, mass)
     seen = None
     if least is not None and least > end + TIE:
@@ -113,8 +115,6 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         if most < end - TIE:
             by, seen = BY_GONE, gone
         end = most
-    if end is None:
-        raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     used = share_kept(values["system"], container, share)
     return Usable(used * end, end, used, model, quick, how, by, seen, len(setting(timings_of(values))),
                   values["system"]["pot_meaning"])
