@@ -165,6 +165,8 @@ NAMES = {name: Name(unit, meaning) for name, unit, meaning in (
     ("y", "m", "From the sheet's top edge, downward"),
     ("item", KEY, "What is bought"),
     ("joint", TEXT, "The joint, as it was named, else its number"),
+    ("resin_on_mass", "kg", "Resin that stays on, in the glass and its weave"),
+    ("least_flank", "m", "Tape on bare panel beside the cove, each side, the least"),
     ("joint_place", COUNT, "Place of the joint in what was sent, from 0"),
     ("material", KEY, "What is cut: tape or ply"),
     ("stock", KEY, "What it is cut from: roll or remnant"),

@@ -2182,13 +2182,18 @@ joint-layer-side = Goes on
   .first = inside or first side
   .second = outside or other side
 joint-sized = Cove size
-  .rule = by the throat rule
+  .rule = by throat and width
+  .flank = as wide as the tape allows
   .radius = by a radius
   .spreader = by a spreader you have
 joint-radius-typed = Radius
   .help = Of the spreader's tip.
 joint-throat-wanted = Throat wanted
-  .help = If empty: the panel thickness (common practice).
+  .help = If empty: the panel thickness (common practice), or what the width gives.
+# $times, $low, $high: without a unit
+joint-cove-width = Width of the cove
+  .help = Straight across. If this and the throat are empty: at most { $times } × the panel thickness (common practice, { $low } to { $high }).
+  .rough = straight across
 joint-least = Smallest radius
 joint-flank = Tape on bare panel, each side
 joint-clear = Free panel, each side
@@ -2240,6 +2245,7 @@ joint-batches = Number of batches
 # what decided the radius of a cove; several stand side by side with a semicolon
 joint-why =
   .rule = by the throat rule (common practice)
+  .width = by its width, { $times } × the panel (common practice)
   .least = smallest radius for glass and tool (from memory)
   .tape = limited by the tape, which must lie on bare panel
   .room = limited by the free panel each side
@@ -2311,6 +2317,10 @@ joint-wet-out = Resin in the glass
   .rough = for { $glass } of glass
 joint-ply-takes = Resin in peel ply
   .rough = from memory
+# $times, $mixed, $low, $high: of the glass by weight
+joint-resin-on = Resin that stays on
+  .times = { $times } × the glass
+  .rough = in glass and weave, for the weight. Weighed seams: { $low } to { $high } × (common practice). Mix the larger amount, { $mixed } ×, so that it does not run short.
 joint-spare-kept = Spare on liquids
 joint-prime = Primer on bare wood
   .rough = a separate batch (from memory)
@@ -2671,6 +2681,8 @@ boat-joint = Joint
   .tape = { $tape } tape
   .copies = all copies
   .capped = limited by the tape
+  .width = by the width of the cove
+  .flank = only { $flank } of tape on bare panel each side
 # $joint: its name; $why: a sentence of its own
 boat-joint-refused = { $joint }: { $why }
 boat-joint-name = Name
@@ -3677,6 +3689,8 @@ facts-angle = Angle of a joint
   .narrowest = Corner too narrow below
   .flattest = Bulkhead too flat on its panel below
   .flat-from = Flat tape alone, no cove, from
+facts-cove = Cove in a flat corner
+  .width = Width straight across, of the panel's thickness
 facts-outer-edge = Outer edge, rounded over
   .thin-cover = Cover too thin below, of the panel
 facts-tape-pieces = Tape cut in pieces
@@ -3819,6 +3833,8 @@ facts-hand-laminate = Glass by weight in hand work
   .for-buying = Used for buying
   .skilled = In skilled hands
   .equal-masses = As much resin as glass
+facts-weighed = Seams that were weighed
+  .resin = Resin in glass and weave, of the glass by weight
 
 
 facts-air = Heat given to the air
