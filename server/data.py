@@ -44,9 +44,9 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "dew": ("dew_point above_dew_point wanted_above_dew_point dew_point_error night_above_dew_point "
             "keep_above_temperature dew_danger", {}),
     "joint": ("putty_mass putty_volume liquid_mass glass_mass added_mass area passes ply_length outer_radius "
-              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank",
+              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank useful_flank wanted_flank wanted_lap",
               {"coves": "side at angle radius decided_by throat leg width arc",
-               "tapes": "face width areal_weight count length"}),
+               "tapes": "face width areal_weight count length", "strength": "case carried_share fails_first"}),
     "spreader": ("sheet_width sheet_height", {"templates": "radius x y"}),
     "boat": ("mixed_mass putty_mass putty_volume epoxy_mass filler_mass liquid_mass glass_mass added_mass length "
              "batch_count putty_batches liquid_batches packs_hold packs_over",
@@ -275,6 +275,11 @@ def joint(found, values: dict, who: Reader) -> Data:
             "outer_cover": found.edge and found.edge.cover, "gap_too_wide": bool(found.slips.wide_gap),
             "glass_too_heavy": bool(found.slips.heavy_glass), "coves": coves,
             "resin_on_mass": found.shares.wet_out + found.shares.weave, "least_flank": found.flank,
+            "useful_flank": found.strength and found.strength.useful,
+            "wanted_flank": found.strength and found.strength.wanted,
+            "wanted_lap": found.strength and found.strength.lap,
+            "strength": [{"case": one.key, "carried_share": one.share, "fails_first": one.limit}
+                         for one in (found.strength.cases if found.strength else ())],
             "tapes": [{"face": one.face, "width": one.width, "areal_weight": one.areal,
                        "count": len(one.pieces) * int(values["copies"]), "length": one.length} for one in found.tapes]}
 

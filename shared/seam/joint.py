@@ -6,18 +6,20 @@ from ..catalogue.joints import COVE_WIDTH, THIN_COVER
 from ..catalogue.losses import BY_KEY
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import SEAM
+from ..catalogue.strength import KNOCK, SOLID, VENEER
+from ..catalogue.surfaces import PLYWOOD
 from ..equations import laminate, outer_edge
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered, start, starts
 from ..forms.types import Said, Values
-from ..words.messages import message, number
+from ..words.messages import fact, message, number
 from ..words.numbers import bare, ceiling
-from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
+from . import coves, impossible_joints, joint_leads, joint_lines, seam, section, strength
 
 ALONG, COVE, EDGES, GLASS = "joint-fold.along", "joint-fold.cove", "joint-fold.edges", "joint-fold.glass"
-ON_TOP, LOSSES = "joint-fold.on-top", "joint-fold.losses"
+ON_TOP, LOSSES, STRENGTH = "joint-fold.on-top", "joint-fold.losses", "joint-fold.strength"
 
 CORNER = (("kind", seam.CORNERS),)
 ROUNDED = (("kind", seam.COVED),)
@@ -116,6 +118,19 @@ INPUTS = (
     remembered("roller", "roller", "joint-roller", "g", 0, 500, fold=LOSSES),
     remembered("spare", "spare", "joint-spare", "%", 0, 100, fold=LOSSES),
     Number("batches", "joint-batches", low=1, high=100, default=1, whole=True, fold=LOSSES),
+    Choice("panel", "joint-panel", ((strength.PLY, "joint-panel.ply"), (strength.SOLID, "joint-panel.solid")),
+           fold=STRENGTH, when=OPEN),
+    Choice("grain", "joint-grain", ((strength.UNKNOWN, "joint-grain.unknown"), (strength.ALONG, "joint-grain.along"),
+                                    (strength.ACROSS, "joint-grain.across")), fold=STRENGTH, when=OPEN,
+           help="joint-grain.help"),
+    Number("plies", "joint-plies", low=3, high=25, whole=True, optional=True, fold=STRENGTH,
+           when=(("panel", (strength.PLY,)), ("grain", (strength.ALONG,))),
+           help=message("joint-plies.help", ply=fact("mm", VENEER))),
+    Number("panel_strength", "gluing-panel-strength", unit="MPa", low=1, high=200, optional=True, fold=STRENGTH,
+           when=OPEN, help=message("joint-panel-strength.help", ply=fact("MPa", PLYWOOD[0]), solid=fact("MPa", SOLID),
+                                   range=fact("MPa", *PLYWOOD[1:]))),
+    Number("knock", "joint-knock", unit="%", low=10, high=100, default=start(KNOCK[0], "%"), fold=STRENGTH, when=OPEN,
+           help=message("joint-knock.help", range=fact("%", *KNOCK[1:]))),
 )
 
 
@@ -123,8 +138,10 @@ INPUTS = (
 # is there; passes: in which the putty is laid, 0 without a cove; tape_carries: the cove is capped or left out somewhere
 # edge: the outer edge, None where it is not rounded; seam: a `seam.Seam`, one copy; mix, tapes, ply_length [m], shares:
 # of all copies; flank: tape on bare panel beside the coves, the least [m], or None; slips: what looks like one
+# strength: a `strength.Strength`, or None
 JointResult = namedtuple("JointResult", ("spec", "coves", "sizes", "passes", "tape_carries", "edge", "seam", "mix",
-                                         "tapes", "ply_length", "shares", "flank", "slips"))
+                                         "tapes", "ply_length", "shares", "flank", "slips",
+                                         "strength"))
 # the rounded outer edge [m]: radius; cover: left over the inner corner, the least; thin: too little; flank: tape on the
 # flat each side of the bend, the least, None without tape
 Edge = namedtuple("Edge", ("radius", "cover", "thin", "flank"))
@@ -184,7 +201,7 @@ def _of_spec(spec: seam.Spec, values: Values) -> JointResult:
     flank = coves.flank(spec, found)
     passes = [ceiling(size.throat / BY_KEY["one_pass"].value) for size in sizes]
     return JointResult(spec, found, sizes, max(passes or [0]), carries, _edge(spec), made, to_mix(made, values), tapes,
-                       ply, _shares(made, values), flank, _slips(spec, flank))
+                       ply, _shares(made, values), flank, _slips(spec, flank), strength.reckon(spec, values))
 
 
 def to_mix(made: seam.Seam, values: Values) -> ToMix:

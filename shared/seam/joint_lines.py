@@ -7,7 +7,7 @@ from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import along, fact, length, lengths, message, noted, number, quantity, row, unit
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.units import FOOT, INCH, US
-from . import coves, seam
+from . import coves, seam, strength_lines
 from .impossible_joints import small_area
 
 WHY = {
@@ -42,6 +42,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.edge:
         lines.extend(outside_lines(found))
     lines.extend([one for one in sized if one.rank != ANSWER])
+    lines.extend(strength_lines.say(found.strength, found.spec, values))
     lines.extend(putty_lines(found, units))
     lines.extend(resin_lines(found))
     lines.extend(questions(found))

@@ -74,6 +74,12 @@ def of_kind(spec: Spec, kind: str) -> Spec:
     return Spec(kind, *list(spec)[1:])
 
 
+def taped(spec: Spec, kind: str, layers: tuple) -> Spec:
+    """The same seam as another kind and with other layers."""
+    own = list(spec)
+    return Spec(kind, *(own[1:5] + [layers] + own[6:]))
+
+
 def widths(spec: Spec) -> list:
     """How wide each layer of tape is [m]."""
     return [row.width for row in spec.layers]
