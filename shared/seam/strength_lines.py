@@ -1,6 +1,6 @@
 """Strength lines: what is said of the strength of a seam. found: a `strength.Strength`, or None"""
 from ..forms.types import Found, Said, Values
-from ..words.lines import BESIDE, MORE, Line, line, words
+from ..words.lines import MORE, Line, line, words
 from ..words.messages import fact, length, message, quantity, sentences
 from ..words.numbers import DOWN, UP
 from . import seam, strength
@@ -23,11 +23,12 @@ def say(found: Found, spec: seam.Spec, values: Values) -> list[Line]:
         "joint-strength.seam" if worst.share < 1 else "joint-strength.panel", share=_percent(worst.share)),
         rough="joint-strength.estimate" if spec.kind == seam.BULKHEAD else sentences([
             "joint-strength.estimate", message("joint-strength.knock", left=_percent(values["knock"]))]))]
-    for place, case in enumerate(found.cases):
+    for case in found.cases:
         label = BUTTED.get(case.key, DONE[case.key]) if spec.kind == seam.BUTT else DONE[case.key]
         lines.append(line("strength_" + case.key, label, case.share, "", message(
-            "joint-strength.share", share=_percent(case.share)), rough=LIMITS[case.limit],
-            rank=MORE if place else BESIDE))
+            "joint-strength.share", share=_percent(case.share)), rough=LIMITS[case.limit]))
+    if worst.share < 1 and spec.kind != seam.BULKHEAD:
+        lines.append(words("would_carry", "joint-would-carry", _would(found.would)))
     if found.flank is not None:
         lines.append(line("strength_flank", "joint-strength-flank", found.flank, "m", message(
             "joint-strength-flank.text", flank=length(found.flank, DOWN), useful=length(found.useful, UP)),
@@ -35,8 +36,6 @@ def say(found: Found, spec: seam.Spec, values: Values) -> list[Line]:
         lines.append(line("strength_lap", "joint-strength-lap", found.lap, "m", message(
             "joint-strength-lap.text", lap=length(found.lap, UP), overlap=length(spec.overlap)), rank=MORE,
             rough="joint-strength-lap.enough" if found.lap <= spec.overlap else "joint-strength-lap.short"))
-    if worst.share < 1 and spec.kind != seam.BULKHEAD:
-        lines.append(words("would_carry", "joint-would-carry", _would(found.would), rank=MORE))
     return lines + [words("strength_model", "joint-strength-model", message(
         "joint-strength-model.text", strength=fact("MPa", found.strength)), rank=MORE)]
 
