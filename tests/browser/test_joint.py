@@ -142,10 +142,10 @@ def test_a_tap_is_not_lost_when_an_answer_comes_under_the_finger(joint):
     link = joint.get_by_role("link", name="Spreader template")
     link.hover()
     joint.mouse.down()
-    joint.evaluate(TYPED_BEHIND, "120")
-    expect(link).to_have_attribute("href", re.compile(r"radii=36"))
+    joint.evaluate(TYPED_BEHIND, "110")
+    expect(link).to_have_attribute("href", re.compile(r"radii=27\.2"))
     joint.mouse.up()
-    expect(figure(joint, "radius_1")).to_have_text("36 mm")
+    expect(figure(joint, "radius_1")).to_have_text("27.2 mm")
 
 
 def test_a_lead_keeps_the_focus_while_others_come_and_go(joint):
