@@ -164,6 +164,34 @@ def test_own_statements_lead_and_unknown_ones_are_named():
     assert not [line for line in found["lines"] if line["name"].startswith("usual_")]
 
 
+@pytest.mark.parametrize("system", [
+    {"statements": "H330"}, {"name": "Old can", "statements": "H330"},
+    {"by_weight": "100:30", "by_volume": "9:1", "densities": "1.1:1", "statements": "H330"}])
+def test_codes_of_a_product_need_no_ratio_to_be_told_on_safety(system):
+    """Old main: "Type the ratio from the label", no words, no sign, and the caution said gloves and goggles."""
+    found = moves.screen("safety", {"system": system})
+    assert [answer["errors"] for _, answer in found["answers"]] == [[], [], [], []]
+    answer = dict(found["answers"])["safety"]
+    assert [row["text"] for row in answer["lines"] if row["name"] == "own_0"] == ["Fatal if inhaled."]
+    assert [figure["name"] for figure in answer["figures"]] == ["sign_skull"]
+    assert found["caution"] == "Danger: your product, H330. Fatal if inhaled."
+
+
+@pytest.mark.parametrize("screen", ["pour", "clock", "plan", "safety"])
+def test_a_caution_of_codes_stands_while_the_ratio_cannot_be_read(screen):
+    """Old main: one wrong key in the ratio, and the caution was gloves and goggles."""
+    found = moves.screen(screen, {"system": {"by_weight": "100:", "statements": "H330"}})
+    assert found["caution"] == "Danger: your product, H330. Fatal if inhaled."
+    assert [figure["name"] for figure in found["signs"]] == ["sign_skull"]
+
+
+@pytest.mark.parametrize("system", [{"statements": "H33O"}, {"statements": ["H330"]}, {"statements": {"0": "H330"}}, [1]])
+def test_codes_that_cannot_be_read_are_told_at_their_field(system):
+    found = moves.screen("safety", {"system": system})
+    assert dict(found["answers"])["safety"]["errors"]
+    assert found["caution"].startswith("Gloves and goggles")
+
+
 @pytest.mark.parametrize("typed", ["H31", "X315", "irritant", "H315+", "P", "H3155"])
 def test_what_is_no_statement_is_told_at_the_field(typed):
     found = moves.answer("ratio", {"system": {"id": "3-1", "statements": typed}})

@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from ..clock.sun import sun_of
+from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.types import Said, Values
 from ..things import statements
@@ -81,9 +82,19 @@ def _known(values: Values, answers: list) -> dict:
         "usable": found.get("usable"),
         "task": "confined" if values.get("place") == "hull" else values.get("task") or "",
         "cured": values.get("cured") or "",
-        "codes": statements.codes(system.get("statements") or ""),
+        "codes": _codes(values),
         "sun": sun_of(values).flux,
     }
+
+
+def _codes(values: Values) -> "tuple[str, ...]":
+    """The codes of the product's sheet, also while something else of its label cannot be read."""
+    system = values.get("system") or values["_tree"].get("system")
+    typed = system.get("statements") if isinstance(system, dict) else ""
+    try:
+        return statements.codes(typed) if isinstance(typed, str) else ()
+    except InputError:
+        return ()  # told at its field
 
 
 def _called(filler: dict) -> str:
