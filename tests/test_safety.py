@@ -185,7 +185,10 @@ def test_a_caution_of_codes_stands_while_the_ratio_cannot_be_read(screen):
     assert [figure["name"] for figure in found["signs"]] == ["sign_skull"]
 
 
-@pytest.mark.parametrize("system", [{"statements": "H33O"}, {"statements": ["H330"]}, {"statements": {"0": "H330"}}, [1]])
+NO_CODES = ({"statements": "H33O"}, {"statements": ["H330"]}, {"statements": {"0": "H330"}}, [1])
+
+
+@pytest.mark.parametrize("system", NO_CODES)
 def test_codes_that_cannot_be_read_are_told_at_their_field(system):
     found = moves.screen("safety", {"system": system})
     assert dict(found["answers"])["safety"]["errors"]

@@ -1080,10 +1080,11 @@ pouring-weigh = Weigh the filler tub again
   .said = Weigh the filler tub again.
 pouring-done = Done, use it up
   .under = A full cup heats itself: spread or lay it now.
+  .in-sun = A full cup heats itself: lay it now, or spread it in the shade.
   .said = Done. A full cup heats itself: use it up.
 # $rest: what the minutes rest on
 pouring-done-within = Done, use it up within
-  .under = A full cup heats itself: spread or lay it now. From first contact: { $rest }.
+  .under = From first contact: { $rest }.
   .said = Done. A full cup heats itself: use it up within { $time } of first contact.
 pouring-parts = Parts poured
 # what the log calls a batch: $much with its unit, $name of the system
