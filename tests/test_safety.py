@@ -135,7 +135,8 @@ def test_codes_are_read_as_builders_type_them(typed, read):
 
 
 @pytest.mark.parametrize("code", ["H222", "H229", "H261", "H303", "H305", "H313", "H316", "H320", "H333", "EUH211",
-                                  "EUH212", "EUH430", "EUH431", "H303+H333"])
+                                  "EUH212", "EUH430", "EUH431", "H303+H333", "H223", "H250", "H252", "H260", "EUH210",
+                                  "EUH440", "EUH441", "EUH450", "EUH451"])
 def test_codes_of_sprays_of_metal_powders_and_of_other_regions_have_words(code):
     """Old main: "This code is not known here"."""
     told = moves.answer("safety", {"task": "mix", "system": {"by_weight": "100:30", "statements": code}})

@@ -329,8 +329,8 @@ def test_pour_and_rescue_count_the_sun():
         assert "at 25 °C in full sun" in told[2]["rough"]
 
 
-@pytest.mark.parametrize("system", [{"by_weight": "100:30"}, {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100",
-                                                               "pot_temperature": "25"}])
+@pytest.mark.parametrize("system", [
+    {"by_weight": "100:30"}, {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}])
 def test_the_last_step_of_a_pour_spreads_nothing_in_the_sun(system):
     """Old main: "spread or lay it now", where spread thin it lasts a third of the cup's time."""
     told = {sun: moves.answer("pouring", {"amount": "240", "system": system, "air": "25", "sun": sun})["steps"][-1]

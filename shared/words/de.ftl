@@ -3176,6 +3176,7 @@ ghs-danger = Gefahr
 ghs-warning = Achtung
 # CLP, Anhang III, Teil 1, Tabelle 1.1
 ghs-h222 = Extrem entzündbares Aerosol
+ghs-h223 = Entzündbares Aerosol
 ghs-h224 = Flüssigkeit und Dampf extrem entzündbar
 ghs-h225 = Flüssigkeit und Dampf leicht entzündbar
 ghs-h226 = Flüssigkeit und Dampf entzündbar
@@ -3184,7 +3185,10 @@ ghs-h227 = Brennbare Flüssigkeit
 ghs-h228 = Entzündbarer Feststoff
 ghs-h229 = Behälter steht unter Druck: kann bei Erwärmung bersten
 ghs-h242 = Erwärmung kann Brand verursachen
+ghs-h250 = Entzündet sich in Berührung mit Luft von selbst
 ghs-h251 = Selbsterhitzungsfähig; kann in Brand geraten
+ghs-h252 = In großen Mengen selbsterhitzungsfähig; kann in Brand geraten
+ghs-h260 = In Berührung mit Wasser entstehen entzündbare Gase, die sich spontan entzünden können
 ghs-h261 = In Berührung mit Wasser entstehen entzündbare Gase
 ghs-h290 = Kann gegenüber Metallen korrosiv sein
 # CLP, Anhang III, Teil 1, Tabelle 1.2
@@ -3252,12 +3256,17 @@ ghs-euh204 = Enthält Isocyanate. Kann allergische Reaktionen hervorrufen
 ghs-euh205 = Enthält epoxidhaltige Verbindungen. Kann allergische Reaktionen hervorrufen
 ghs-euh208 = Enthält (Name des sensibilisierenden Stoffes). Kann allergische Reaktionen hervorrufen
 ghs-euh209 = Kann bei Verwendung leicht entzündbar werden
+ghs-euh210 = Sicherheitsdatenblatt auf Anfrage erhältlich
 ghs-euh211 = Achtung! Beim Sprühen können gefährliche lungengängige Tröpfchen entstehen. Aerosol oder Nebel nicht einatmen
 ghs-euh212 = Achtung! Bei der Verwendung kann gefährlicher lungengängiger Staub entstehen. Staub nicht einatmen
 ghs-euh380 = Kann beim Menschen endokrine Störungen verursachen
 ghs-euh381 = Steht in dem Verdacht, beim Menschen endokrine Störungen zu verursachen
 ghs-euh430 = Kann endokrine Störungen in der Umwelt verursachen
 ghs-euh431 = Steht in dem Verdacht, endokrine Störungen in der Umwelt zu verursachen
+ghs-euh440 = Anreicherung in der Umwelt und in lebenden Organismen einschließlich Menschen
+ghs-euh441 = Starke Anreicherung in der Umwelt und in lebenden Organismen einschließlich Menschen
+ghs-euh450 = Kann lang anhaltende und diffuse Verschmutzung von Wasserressourcen verursachen
+ghs-euh451 = Kann sehr lang anhaltende und diffuse Verschmutzung von Wasserressourcen verursachen
 # mehrere Wege zusammen: CLP, Anhang III, Teil 1, Tabelle 1.2
 ghs-h300-h310 = Lebensgefahr bei Verschlucken oder Hautkontakt
 ghs-h300-h330 = Lebensgefahr bei Verschlucken oder Einatmen
