@@ -333,12 +333,12 @@ def test_pour_and_rescue_count_the_sun():
     {"by_weight": "100:30"}, {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}])
 def test_the_last_step_of_a_pour_spreads_nothing_in_the_sun(system):
     """Old main: "spread or lay it now", where spread thin it lasts a third of the cup's time."""
-    told = {sun: moves.answer("pouring", {"amount": "240", "system": system, "air": "25", "sun": sun})["steps"][-1]
-            for sun in ("", "shade", "open", "some", "full")}
-    for sun, step in told.items():
+    told = {key: moves.answer("pouring", {"amount": "240", "system": system, "air": "25", "sun": key})["steps"][-1]
+            for key in ("", "shade", "open", "some", "full")}
+    for key, step in told.items():
         assert step["name"] == "done"
-        spread = "spread it in the shade." if sun in SHINES else "spread or lay it now."
-        assert spread in step["under"], sun
+        spread = "spread it in the shade." if key in SHINES else "spread or lay it now."
+        assert spread in step["under"], key
 
 
 def test_the_sun_goes_along():
