@@ -239,7 +239,9 @@ IN_PLACE = (
     ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Danger: your product, H334"),
     ("clock", {"air": "30", "batch": "200"}, "Warm today. At 30 °C"), ("clock", {"air": "8", "batch": "100"}, "Cold."),
     ("clock", {"air": "20", "batch": "500"}, "A big batch. 500 g"),
-    ("clock", {"air": "20", "batch": "500", "container": "tray"}, "Gloves and goggles"),
+    ("clock", {"air": "20", "batch": "100", "container": "tray"}, "Gloves and goggles on before you open a can. The"),
+    ("clock", {"air": "20", "batch": "500", "container": "tray"},
+     "Gloves and goggles on before you open a can. 500 g left together can smoke and burn."),
     ("joint", {}, "Gloves and goggles"), ("joint", {"sized": "radius", "radius": "45"}, "Thick layer"),
     ("plan", {"temperature": "8"}, "Cold."), ("boat", {}, "Gloves and goggles"),
     ("safety", {"task": "sand", "cured": "soft"}, "Not cured."), ("safety", {"place": "hull"}, "Inside the hull"),
@@ -251,6 +253,20 @@ IN_PLACE = (
 @pytest.mark.parametrize("screen, typed, said", IN_PLACE)
 def test_the_caution_on_a_screen_follows_its_real_inputs(screen, typed, said):
     assert moves.screen(screen, typed)["caution"].startswith(said)
+
+
+@pytest.mark.parametrize("kind", ["cup", "bag", "roll", "tray"])
+def test_a_caution_stands_wherever_the_band_of_the_clock_reaches_a_hundred_degrees(kind):
+    """Old main: a tray of 700 g at 32 degC was told "This pot would run away" above "gloves and goggles" alone."""
+    seen = set()
+    for air in ("15", "25", "32"):
+        for grams in ("30", "100", "250", "700"):
+            found = moves.screen("clock", {"air": air, "batch": grams, "container": kind, "sun": "shade"})
+            peak = next(row["value"] for row in dict(found["answers"])["heat"]["lines"] if row["name"] == "peak")
+            hot = "can smoke" in found["caution"] or "runs away" in found["caution"]
+            assert hot == (peak >= 373.15 or (float(grams) >= 300 and kind in ("cup", "bag"))), (air, grams, peak)
+            seen.add(hot)
+    assert True in seen and (kind != "tray" or False in seen)
 
 
 @pytest.mark.parametrize("said, typed", [

@@ -2880,6 +2880,7 @@ caution-warm-pot = Heute warm
 caution-hot-pot = Ansatz kann durchgehen
     .text = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder sofort in einer Schale ausbreiten.
     .short = { $amount } in einem Becher gelassen: kann qualmen und brennen.
+    .left = { $amount } beisammen gelassen: kann qualmen und brennen.
     .in-sun = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder im Schatten ausbreiten.
 caution-in-sun = In der Sonne
     .text = Erst in den Schatten: Dünn in der Sonne wird Harz eher dick als im Becher im Schatten.

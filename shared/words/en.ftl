@@ -2986,6 +2986,7 @@ caution-warm-pot = Warm today
 caution-hot-pot = This pot can run away
   .text = { $amount } left in one pot can smoke and burn. Use it up, or spread it in a tray at once.
   .short = { $amount } left in one pot can smoke and burn.
+  .left = { $amount } left together can smoke and burn.
   .in-sun = { $amount } left in one pot can smoke and burn. Use it up, or spread it in the shade.
 caution-in-sun = In the sun
   .text = Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.
