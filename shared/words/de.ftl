@@ -538,6 +538,9 @@ ratio-no-figure = noch kein Wert
 ratio-mixed-mass = Gemischt, nach Gewicht
 ratio-mixed-volume = Gemischt, nach Volumen
     .rough = typische Dichten, nicht geprüft, auf einige Prozent
+ratio-usual = Menge, ungefähr
+    .by-volume = { $typed } zählen als { $counted }, bei { $density }. Das Verhältnis hängt nicht davon ab. Für Gewichte die Dichte jeder Komponente eingeben.
+    .by-weight = { $typed } zählen als { $counted }, bei { $density }. Das Verhältnis hängt nicht davon ab. Für Volumen die Dichte jeder Komponente eingeben.
 ratio-mixed-density = Dichte der Mischung
     .rough = gemischt, vor der Aushärtung, Volumen als Summe
 ratio-by-weight = Nach Gewicht
@@ -710,6 +713,7 @@ measure-smallest = Kleinster Ansatz im Verhältnis
 measure-pours = Becher zu klein für alles
     .text = { $count } gleiche Ansätze
 measure-in-cup = Im Becher, mit Füllstoff
+    .plain = Im Becher, höchstens
 
 ## Scale
 

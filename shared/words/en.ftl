@@ -544,6 +544,10 @@ ratio-no-figure = no figure yet
 ratio-mixed-mass = Mixed, by weight
 ratio-mixed-volume = Mixed, by volume
   .rough = typical densities, not verified, a few percent off
+# an amount in the other basis than the label's. $typed: as it was typed, $counted: what it comes to
+ratio-usual = Amount, about
+  .by-volume = { $typed } counts as { $counted }, at { $density }. The ratio does not depend on that. For weights, type the density of each part.
+  .by-weight = { $typed } counts as { $counted }, at { $density }. The ratio does not depend on that. For volumes, type the density of each part.
 ratio-mixed-density = Density of the mix
   .rough = as mixed, before cure, if volumes add up
 ratio-by-weight = By weight
@@ -713,6 +717,7 @@ measure-smallest = Smallest batch in ratio
 measure-pours = Cup too small for all
   .text = { $count } equal batches
 measure-in-cup = In the cup, with filler
+  .plain = In the cup, at most
 
 
 ## Scale
