@@ -611,9 +611,11 @@ error-poured = Mischfehler wie gegossen
     .within = innerhalb von { $aim }
 error-cost = Was der Fehler kostet
     .text = Erweichungspunkt bis zu { $most } niedriger
-    .beyond = Erweichungspunkt mindestens { $most } niedriger
-    .short = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Harzes bindet nie, keine Wärme härtet es aus. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
-    .over = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Härters bindet nie, bildet Aminröte, nimmt Wasser auf. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .beyond = Erweichungspunkt schlimmstenfalls über { $most } niedriger
+    .usual = meist { $usual }, mindestens { $least }
+    .already = schon { $off } daneben kosten meist { $usual }, mindestens { $least }
+    .short = { $costs }. Bis zu { $loose } des Harzes bindet nie, keine Wärme härtet es aus. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .over = { $costs }. Bis zu { $loose } des Härters bindet nie, bildet Aminröte, nimmt Wasser auf. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
 
 ## Fillers and doses
 

@@ -613,9 +613,11 @@ error-poured = Ratio error as poured
   .within = within { $aim }
 error-cost = What the error costs
   .text = softening point up to { $most } lower
-  .beyond = softening point at least { $most } lower
-  .short = usually { $usual }, at least { $least }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
-  .over = usually { $usual }, at least { $least }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
+  .beyond = softening point over { $most } lower at worst
+  .usual = usually { $usual }, at least { $least }
+  .already = { $off } off already costs usually { $usual }, at least { $least }
+  .short = { $costs }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
+  .over = { $costs }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
 
 
 ## Fillers and doses
