@@ -538,6 +538,9 @@ ratio-no-figure = noch kein Wert
 ratio-mixed-mass = Gemischt, nach Gewicht
 ratio-mixed-volume = Gemischt, nach Volumen
     .rough = typische Dichten, nicht geprüft, auf einige Prozent
+ratio-usual = Menge, ungefähr
+    .by-volume = { $typed } zählen als { $counted }, bei { $density }. Das Verhältnis hängt nicht davon ab. Für Gewichte die Dichte jeder Komponente eingeben.
+    .by-weight = { $typed } zählen als { $counted }, bei { $density }. Das Verhältnis hängt nicht davon ab. Für Volumen die Dichte jeder Komponente eingeben.
 ratio-mixed-density = Dichte der Mischung
     .rough = gemischt, vor der Aushärtung, Volumen als Summe
 ratio-by-weight = Nach Gewicht
@@ -608,9 +611,11 @@ error-poured = Mischfehler wie gegossen
     .within = innerhalb von { $aim }
 error-cost = Was der Fehler kostet
     .text = Erweichungspunkt bis zu { $most } niedriger
-    .beyond = Erweichungspunkt mindestens { $most } niedriger
-    .short = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Harzes bindet nie, keine Wärme härtet es aus. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
-    .over = meist { $usual }, mindestens { $least }. Bis zu { $loose } des Härters bindet nie, bildet Aminröte, nimmt Wasser auf. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .beyond = Erweichungspunkt schlimmstenfalls über { $most } niedriger
+    .usual = meist { $usual }, mindestens { $least }
+    .already = schon { $off } daneben kosten meist { $usual }, mindestens { $least }
+    .short = { $costs }. Bis zu { $loose } des Harzes bindet nie, keine Wärme härtet es aus. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
+    .over = { $costs }. Bis zu { $loose } des Härters bindet nie, bildet Aminröte, nimmt Wasser auf. Aus dem Gedächtnis und idealem Netzwerk: keine Tabelle der Festigkeit gefunden.
 
 ## Fillers and doses
 
@@ -710,6 +715,7 @@ measure-smallest = Kleinster Ansatz im Verhältnis
 measure-pours = Becher zu klein für alles
     .text = { $count } gleiche Ansätze
 measure-in-cup = Im Becher, mit Füllstoff
+    .plain = Im Becher, höchstens
 
 ## Scale
 
@@ -1063,9 +1069,10 @@ pouring-weigh = Füllstoffdose wieder wiegen
     .said = Füllstoffdose wieder wiegen.
 pouring-done = Fertig, jetzt verarbeiten
     .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verarbeiten.
+    .in-sun = Ein voller Becher heizt sich selbst auf: jetzt verarbeiten oder im Schatten ausbreiten.
     .said = Fertig. Ein voller Becher heizt sich selbst auf: jetzt verarbeiten.
 pouring-done-within = Fertig, verarbeiten binnen
-    .under = Ein voller Becher heizt sich selbst auf: jetzt ausbreiten oder verarbeiten. Ab erstem Kontakt: { $rest }.
+    .under = Ab erstem Kontakt: { $rest }.
     .said = Fertig. Ein voller Becher heizt sich selbst auf: binnen { $time } ab erstem Kontakt verarbeiten.
 pouring-parts = Zugegebene Komponenten
 pouring-logged = { $much } { $name }
@@ -2879,6 +2886,7 @@ caution-warm-pot = Heute warm
 caution-hot-pot = Ansatz kann durchgehen
     .text = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder sofort in einer Schale ausbreiten.
     .short = { $amount } in einem Becher gelassen: kann qualmen und brennen.
+    .left = { $amount } beisammen gelassen: kann qualmen und brennen.
     .in-sun = { $amount } in einem Becher gelassen: kann qualmen und brennen. Verarbeiten oder im Schatten ausbreiten.
 caution-in-sun = In der Sonne
     .text = Erst in den Schatten: Dünn in der Sonne wird Harz eher dick als im Becher im Schatten.
@@ -3175,6 +3183,7 @@ ghs-danger = Gefahr
 ghs-warning = Achtung
 # CLP, Anhang III, Teil 1, Tabelle 1.1
 ghs-h222 = Extrem entzündbares Aerosol
+ghs-h223 = Entzündbares Aerosol
 ghs-h224 = Flüssigkeit und Dampf extrem entzündbar
 ghs-h225 = Flüssigkeit und Dampf leicht entzündbar
 ghs-h226 = Flüssigkeit und Dampf entzündbar
@@ -3183,7 +3192,10 @@ ghs-h227 = Brennbare Flüssigkeit
 ghs-h228 = Entzündbarer Feststoff
 ghs-h229 = Behälter steht unter Druck: kann bei Erwärmung bersten
 ghs-h242 = Erwärmung kann Brand verursachen
+ghs-h250 = Entzündet sich in Berührung mit Luft von selbst
 ghs-h251 = Selbsterhitzungsfähig; kann in Brand geraten
+ghs-h252 = In großen Mengen selbsterhitzungsfähig; kann in Brand geraten
+ghs-h260 = In Berührung mit Wasser entstehen entzündbare Gase, die sich spontan entzünden können
 ghs-h261 = In Berührung mit Wasser entstehen entzündbare Gase
 ghs-h290 = Kann gegenüber Metallen korrosiv sein
 # CLP, Anhang III, Teil 1, Tabelle 1.2
@@ -3251,12 +3263,17 @@ ghs-euh204 = Enthält Isocyanate. Kann allergische Reaktionen hervorrufen
 ghs-euh205 = Enthält epoxidhaltige Verbindungen. Kann allergische Reaktionen hervorrufen
 ghs-euh208 = Enthält (Name des sensibilisierenden Stoffes). Kann allergische Reaktionen hervorrufen
 ghs-euh209 = Kann bei Verwendung leicht entzündbar werden
+ghs-euh210 = Sicherheitsdatenblatt auf Anfrage erhältlich
 ghs-euh211 = Achtung! Beim Sprühen können gefährliche lungengängige Tröpfchen entstehen. Aerosol oder Nebel nicht einatmen
 ghs-euh212 = Achtung! Bei der Verwendung kann gefährlicher lungengängiger Staub entstehen. Staub nicht einatmen
 ghs-euh380 = Kann beim Menschen endokrine Störungen verursachen
 ghs-euh381 = Steht in dem Verdacht, beim Menschen endokrine Störungen zu verursachen
 ghs-euh430 = Kann endokrine Störungen in der Umwelt verursachen
 ghs-euh431 = Steht in dem Verdacht, endokrine Störungen in der Umwelt zu verursachen
+ghs-euh440 = Anreicherung in der Umwelt und in lebenden Organismen einschließlich Menschen
+ghs-euh441 = Starke Anreicherung in der Umwelt und in lebenden Organismen einschließlich Menschen
+ghs-euh450 = Kann lang anhaltende und diffuse Verschmutzung von Wasserressourcen verursachen
+ghs-euh451 = Kann sehr lang anhaltende und diffuse Verschmutzung von Wasserressourcen verursachen
 # mehrere Wege zusammen: CLP, Anhang III, Teil 1, Tabelle 1.2
 ghs-h300-h310 = Lebensgefahr bei Verschlucken oder Hautkontakt
 ghs-h300-h330 = Lebensgefahr bei Verschlucken oder Einatmen

@@ -544,6 +544,10 @@ ratio-no-figure = no figure yet
 ratio-mixed-mass = Mixed, by weight
 ratio-mixed-volume = Mixed, by volume
   .rough = typical densities, not verified, a few percent off
+# an amount in the other basis than the label's. $typed: as it was typed, $counted: what it comes to
+ratio-usual = Amount, about
+  .by-volume = { $typed } counts as { $counted }, at { $density }. The ratio does not depend on that. For weights, type the density of each part.
+  .by-weight = { $typed } counts as { $counted }, at { $density }. The ratio does not depend on that. For volumes, type the density of each part.
 ratio-mixed-density = Density of the mix
   .rough = as mixed, before cure, if volumes add up
 ratio-by-weight = By weight
@@ -609,9 +613,11 @@ error-poured = Ratio error as poured
   .within = within { $aim }
 error-cost = What the error costs
   .text = softening point up to { $most } lower
-  .beyond = softening point at least { $most } lower
-  .short = usually { $usual }, at least { $least }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
-  .over = usually { $usual }, at least { $least }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
+  .beyond = softening point over { $most } lower at worst
+  .usual = usually { $usual }, at least { $least }
+  .already = { $off } off already costs usually { $usual }, at least { $least }
+  .short = { $costs }. Up to { $loose } of the resin never binds, and no heat can cure it. From memory and an ideal network: no table of strength was found.
+  .over = { $costs }. Up to { $loose } of the hardener never binds: it blushes and takes up water. From memory and an ideal network: no table of strength was found.
 
 
 ## Fillers and doses
@@ -713,6 +719,7 @@ measure-smallest = Smallest batch in ratio
 measure-pours = Cup too small for all
   .text = { $count } equal batches
 measure-in-cup = In the cup, with filler
+  .plain = In the cup, at most
 
 
 ## Scale
@@ -1080,10 +1087,11 @@ pouring-weigh = Weigh the filler tub again
   .said = Weigh the filler tub again.
 pouring-done = Done, use it up
   .under = A full cup heats itself: spread or lay it now.
+  .in-sun = A full cup heats itself: lay it now, or spread it in the shade.
   .said = Done. A full cup heats itself: use it up.
 # $rest: what the minutes rest on
 pouring-done-within = Done, use it up within
-  .under = A full cup heats itself: spread or lay it now. From first contact: { $rest }.
+  .under = From first contact: { $rest }.
   .said = Done. A full cup heats itself: use it up within { $time } of first contact.
 pouring-parts = Parts poured
 # what the log calls a batch: $much with its unit, $name of the system
@@ -2985,6 +2993,7 @@ caution-warm-pot = Warm today
 caution-hot-pot = This pot can run away
   .text = { $amount } left in one pot can smoke and burn. Use it up, or spread it in a tray at once.
   .short = { $amount } left in one pot can smoke and burn.
+  .left = { $amount } left together can smoke and burn.
   .in-sun = { $amount } left in one pot can smoke and burn. Use it up, or spread it in the shade.
 caution-in-sun = In the sun
   .text = Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.
@@ -3286,6 +3295,7 @@ facts-smoking-pot = A pot that smokes, step by step
 ghs-danger = Danger
 ghs-warning = Warning
 ghs-h222 = Extremely flammable aerosol
+ghs-h223 = Flammable aerosol
 ghs-h224 = Extremely flammable liquid and vapour
 ghs-h225 = Highly flammable liquid and vapour
 ghs-h226 = Flammable liquid and vapour
@@ -3293,7 +3303,10 @@ ghs-h227 = Combustible liquid
 ghs-h228 = Flammable solid
 ghs-h229 = Pressurised container: May burst if heated
 ghs-h242 = Heating may cause a fire
+ghs-h250 = Catches fire spontaneously if exposed to air
 ghs-h251 = Self-heating: may catch fire
+ghs-h252 = Self-heating in large quantities: may catch fire
+ghs-h260 = In contact with water releases flammable gases which may ignite spontaneously
 ghs-h261 = In contact with water releases flammable gases
 ghs-h290 = May be corrosive to metals
 ghs-h300 = Fatal if swallowed
@@ -3357,12 +3370,17 @@ ghs-euh204 = Contains isocyanates. May produce an allergic reaction
 ghs-euh205 = Contains epoxy constituents. May produce an allergic reaction
 ghs-euh208 = Contains (name of sensitising substance). May produce an allergic reaction
 ghs-euh209 = Can become highly flammable in use
+ghs-euh210 = Safety data sheet available on request
 ghs-euh211 = Warning! Hazardous respirable droplets may be formed when sprayed. Do not breathe spray or mist
 ghs-euh212 = Warning! Hazardous respirable dust may be formed when used. Do not breathe dust
 ghs-euh380 = May cause endocrine disruption in humans
 ghs-euh381 = Suspected of causing endocrine disruption in humans
 ghs-euh430 = May cause endocrine disruption in the environment
 ghs-euh431 = Suspected of causing endocrine disruption in the environment
+ghs-euh440 = Accumulates in the environment and living organisms including in humans
+ghs-euh441 = Strongly accumulates in the environment and living organisms including in humans
+ghs-euh450 = Can cause long-lasting and diffuse contamination of water resources
+ghs-euh451 = Can cause very long-lasting and diffuse contamination of water resources
 # hazards of which the standard says the routes together: Annex III of the CLP
 ghs-h300-h310 = Fatal if swallowed or in contact with skin
 ghs-h300-h330 = Fatal if swallowed or if inhaled
