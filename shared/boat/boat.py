@@ -57,6 +57,8 @@ INPUTS = (
                when=joint.ROUNDED),
         Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True,
                when=joint.ROUNDED, help="joint-round-over-typed.help"),
+        Number("cove_width", "joint-cove-width", unit="mm", low=1, high=500, optional=True, when=joint.ROUNDED,
+               help=joint.COVE_HELP),
     ) + _of_joint(EDGES) + (
         Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
     ), most=60, each="boat-joint", numbered="joint_", default=tuple([dict(row) for row in JOINTS])),
