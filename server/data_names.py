@@ -166,6 +166,7 @@ NAMES = {name: Name(unit, meaning) for name, unit, meaning in (
     ("item", KEY, "What is bought"),
     ("joint", TEXT, "The joint, as it was named, else its number"),
     ("joint_place", COUNT, "Place of the joint in what was sent, from 0"),
+    ("phase", KEY, "What is done: glue, tack, inside, outside, sheathe, fair, seal or coat"),
     ("material", KEY, "What is cut: tape or ply"),
     ("stock", KEY, "What it is cut from: roll or remnant"),
     ("stock_place", COUNT, "Which roll or remnant, from 0"),

@@ -13,7 +13,7 @@ from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
 from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row
 from ..words.numbers import UP, bare, shown
 from ..words.provenance import marked
-from . import batches_counted, boat_cards, cut_lines
+from . import batches_counted, boat_cards, cut_lines, phase_lines
 from .boat_limits import called
 
 METRES = "m"
@@ -43,7 +43,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if batch.batches:
         text = message("boat-batches.text", count=batch.batches)
         lines.append(line("batches", "boat-batches", batch.batches, "", text, part="mix", rank=BESIDE,
-                          rough=_how_counted(values, found.planned, batch)))
+                          rough=_how_counted(values, found.planned, batch, found.alone)))
     if sums.putty:
         volume = found.putty
         lines.append(line("putty", "boat-putty", volume, "m3",
@@ -60,6 +60,7 @@ def say(found: Found, values: Values) -> list[Line]:
                           rough=message("boat-filler.rough", dose=number(bare(values["filler"] * 1000, 1)),
                                         doubt=number(bare(DOSE_SPREAD * 100, 1)), spare=_spare(values))))
     lines.extend(_consumable_lines(found))
+    lines.extend(phase_lines.lines(found, values))
     lines.extend(joints)
     lines.extend(cut_lines.lines(values, found.tapes, found.plies))
     lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.tapes))
@@ -121,8 +122,9 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
     names = parts_said(system)
     small_names = parts_inside(system)
     lines = [line("mixed", "boat-mixed", batch.all, "kg", quantity(batch.all, "kg", UP), part="mix", rank=MORE,
-                  rough=message("boat-mixed.rough", putty=quantity(batch.epoxy, "g"),
-                                liquid=quantity(batch.liquid, "g"), spare=spare))]
+                  rough=phase_lines.mixed_said(found) if found.surfaces else message(
+                      "boat-mixed.rough", putty=quantity(batch.epoxy, "g"), liquid=quantity(batch.liquid, "g"),
+                      spare=spare))]
     if not found.parts:
         return lines + [words("resin", "boat-resin", only_by("volume"), part="buy",
                               rank=ANSWER)] + unconfirmed(system, "ratio")
@@ -160,16 +162,18 @@ def _tape_lines(tapes: list, plies: list) -> list[Line]:
     return lines
 
 
-def _how_counted(values: Values, planned: Found, batch: Found) -> Said:
-    """By what the batches are counted, and why none is larger."""
+def _how_counted(values: Values, planned: Found, batch: Found, alone: Found) -> Said:
+    """By what the batches are counted, and why none is larger. alone: `hull.Mixed` of the seams"""
     by = [message("boat-counted.plan", count=planned.batches) if planned.planned else "boat-counted.mass"]
-    if planned.planned and planned.batches < batch.batches:
+    if planned.planned and planned.batches < alone.batches:
         by.append("boat-counted.coats")
     if values["temperature"] is None:
         by.append(message("boat-counted.warmth", warmth=quantity(batches_counted.WARMTH, "degC", places=0)))
     found = [listed(by, "plain")]
     if planned.surplus > 0.001:
         found.append(message("boat-counted.surplus", surplus=quantity(planned.surplus, "g", UP)))
+    if batch.batches > alone.batches:
+        found.append(message("boat-counted.surfaces", count=batch.batches - alone.batches))
     found.append(why_said(planned.why or batches_counted.why_largest(values)))
     return noted(found)
 

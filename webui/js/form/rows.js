@@ -7,9 +7,10 @@ export const rowsOf = (group) => [...group.querySelector(".group-rows").children
 
 // Values decide how many rows stand there; a group they do not mention stands at its default, which is put in.
 export const fillGroups = (form, texts) => {
+  const told = new Set([...texts.keys()].map((name) => name.split(".")[0])); // own rows stand all or none with those beside
   for (const group of groups(form)) {
-    const { group: name, rows } = group.dataset;
-    const defaults = JSON.parse(group.dataset.defaultRows);
+    const { group: name, rows, beside = "" } = group.dataset;
+    const defaults = beside.split(" ").some((other) => told.has(other)) ? [] : JSON.parse(group.dataset.defaultRows);
     const reached = reach(name, texts.keys());
     let wanted = reached;
     if (!reached && !texts.has(name)) {
