@@ -17,8 +17,11 @@ def lines(found: Found, values: Values) -> list[Line]:
     """Phase by phase, what leaving one out would save, what is bought for the surfaces, and each surface."""
     if not found.surfaces:
         return []
-    told = [line("phase_" + one.name, LABELS[one.name], one.resin, "kg", _amounts(one), part="phase", rank=MORE,
-                 rough=noted(_beside(one, int(values["people"])))) for one in found.phases]
+    told = []
+    for one in found.phases:
+        amounts = _amounts(one)
+        told.append(line("phase_" + one.name, LABELS[one.name], one.resin, "kg", amounts[0], part="phase", rank=MORE,
+                         rough=noted(amounts[1:] + _beside(one, int(values["people"])))))
     for name, label, mass in (("cloth", "boat-saved.cloth", found.saved.cloth),
                               ("coat", "boat-saved.coat", found.saved.coat),
                               ("fairing", "boat-saved.fairing", found.saved.fairing)):
@@ -38,8 +41,8 @@ def _named(label: Said, text: Said) -> Said:
     return message("card-line", label=label, text=text)
 
 
-def _amounts(one: Found) -> Said:
-    """Resin, putty, filler and glass. one: a `phases.Phase`"""
+def _amounts(one: Found) -> "list[Said]":
+    """Resin first, putty, filler and glass. one: a `phases.Phase`"""
     texts = []
     for key, value, unit in (("boat-phase.resin", one.resin, "g"), ("boat-phase.putty", one.putty, "mL"),
                              ("boat-filler", one.filler + one.light, "g"), ("boat-phase.glass", one.glass, "g"),
@@ -48,7 +51,7 @@ def _amounts(one: Found) -> Said:
             texts.append(_named(key, quantity(value, unit, UP)))
     if not texts:
         texts.append(_named("boat-ties", int(one.ties)))
-    return listed(texts, "plain")
+    return texts
 
 
 def _beside(one: Found, people: int) -> list:
@@ -84,7 +87,7 @@ def _bought(found: Found) -> list[Line]:
 def _surface(one: Found, values: Values) -> Line:
     """One surface. one: a `boat_surfaces.Laid`"""
     own = phases.together(phases.of_surface(one, values))
-    texts = [_amounts(own)]
+    texts = _amounts(own)
     if one.row["work"] == SHEATHE:
         texts.append(_named("sheathing-cloth", along(one.found.cloth, UP)))
     return line("surface_" + str(one.row["place"]), called(one.row), own.resin, "kg", listed(texts, "plain"),
