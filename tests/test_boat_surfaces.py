@@ -4,13 +4,16 @@ from math import pi, sqrt, tan
 import cases
 import numpy as np
 import pytest
-from covemix.shared.boat import boat, boat_surfaces, phases
+from covemix.shared.boat import boat, boat_surfaces, phases, shopping
 from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from covemix.shared.door import handover, moves
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.memo import Memo
 from covemix.shared.surface import faces
 from covemix.shared.words.numbers import ceiling
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.optimize import LinearConstraint, milp
 
 ONE = (("joints.0.name", "Chine"), ("joints.0.angle", "110"), ("joints.0.length", "2 m"), ("joints.0.copies", "2"))
 COATS = (("work", "coat"), ("area", "4 m2"), ("count", "2"), ("coats", "3"), ("edge_length", "6 m"),
@@ -239,3 +242,35 @@ def test_a_surface_put_into_the_boat_is_the_same_there():
                 assert found.mix == pytest.approx(here.mix, rel=1e-3), (request["pairs"], lead)
             carried[values["work"]] += 1
     assert min(carried[work] for work in ("coat", "sheathe", "fair", "scarf")) > 0 and sum(carried.values()) > 12
+
+
+PACKS = st.lists(st.tuples(st.sampled_from([0.5, 0.9, 1.0, 2.5, 5.0]), st.integers(5, 150)), min_size=1, max_size=3,
+                 unique_by=lambda pack: pack[0])
+
+
+@settings(deadline=None, max_examples=60)
+@given(st.floats(0.1, 30), PACKS)
+def test_the_cheapest_packs_are_the_solver_s(need, packs):
+    """scipy.optimize.milp (HiGHS) finds none that cost less, whatever the sizes and their prices."""
+    sizes, prices = [size for size, _ in packs], [float(price) for _, price in packs]
+    best = milp(prices, constraints=LinearConstraint([sizes], need, np.inf), integrality=[1] * len(sizes))
+    counts, held = shopping.packs(need, tuple(sizes), tuple(prices))
+    assert held >= need - 1e-9 * need and held == pytest.approx(np.dot(counts, sizes))
+    assert np.dot(counts, prices) == pytest.approx(best.fun)
+
+
+def test_what_a_boat_costs_ends_on_it_in_the_bin_or_on_the_shelf():
+    """Both choices of packs stand side by side; without a price nothing is said of money."""
+    pairs = (*ONE, *rows(*ALL), ("packs", "1 : 5 kg"), ("prices", "20 : 130"))
+    found, _ = found_of(*pairs)
+    lines = lines_of(*pairs)
+    assert lines["cheapest"]["value"] == found.cheapest.cost == 20 * ceiling(found.parts[0])
+    assert lines["cost"]["value"] >= lines["cheapest"]["value"]
+    boat_, waste, left = (float(word) for word in lines["cost"]["rough"].replace(",", "").split()
+                          if word.replace(".", "").isdigit())
+    assert boat_ + waste + left == pytest.approx(found.packs.cost, abs=0.02)
+    assert left == pytest.approx(found.packs.cost * found.packs.over / found.packs.held, abs=0.01)
+    assert 0 < found.kept < found.added and boat_ < found.packs.cost
+    assert "cost" not in lines_of(*ONE, *rows(*ALL)) and "cheapest" not in lines_of()
+    error, = asked(*ONE, ("prices", "20"))["errors"]
+    assert error["field"] == "prices" and "as many prices" in error["message"]

@@ -65,6 +65,7 @@ INPUTS = (
     Pick("system", "boat-system", SYSTEM, default="3-1"),
     Parts("packs", "boat-packs-sold", unit="kg", low=0, high=500, least=1, most=3,
           default=starts(PACKS, "kg"), help="boat-packs-sold.help"),
+    Parts("prices", "boat-prices", low=0, high=1000000, least=1, most=3, optional=True, help="boat-prices.help"),
     Number("people", "boat-people", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("temperature", "boat-temperature", unit="degC", low=-10, high=50, optional=True, fold=WORK,
            help=message("boat-temperature.help", warmth=fact("degC", batches_counted.WARMTH))),
@@ -108,6 +109,8 @@ def check(values: Values) -> None:
     work = seams(values)
     boat_limits.pieces(values, work)
     boat_limits.packs(values)
+    if values["prices"] and len(values["prices"]) != len(values["packs"]):
+        raise InputError("prices", "boat-prices.many")
     boat_surfaces.laid(values)
 
 
@@ -160,11 +163,13 @@ CHECKS = (check,)
 # go into the next batch; next: (putty [m3], liquid [kg]) to pour next, nothing of what one batch cannot hold
 # bought: (key, how many) of what else; radii: spreaders [mm], in order; alone: `hull.Mixed` of the seams, mixed: of all
 # of the boat; surfaces: a `boat_surfaces.Laid` each; phases: in order, [] of seams alone; saved: a `phases.Saved`
+# cheapest: `Packs` that cost least, None without prices; kept: resin that stays on the boat [kg]
 BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "tapes",
                                        "plies", "added", "copies", "chosen", "next", "bought", "radii", "alone",
-                                       "surfaces", "phases", "saved"))
+                                       "surfaces", "phases", "saved", "cheapest", "kept"))
 # rows: (how many, masses of its parts [kg]) of each size that is bought; held: of the first part [kg]; over: left of it
-Packs = namedtuple("Packs", ("rows", "held", "over"))
+# cost: of all, in the money of the prices, None without prices
+Packs = namedtuple("Packs", ("rows", "held", "over", "cost"))
 
 
 def reckon(values: Values) -> BoatResult:
@@ -188,10 +193,11 @@ def reckon(values: Values) -> BoatResult:
         bought = phases.with_surfaces(bought, more, people)
     return BoatResult(
         work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
-        _packs(masses, list(shares), values["packs"]) if masses else None, tapes, plies,
+        _packs(masses, shares, values) if masses else None, tapes, plies,
         phases.added(sums, values) + more.stays, sum([int(one.row["copies"]) for one in work]), chosen,
         _next(values, totals(chosen) if chosen else sums, bool(chosen)), bought, sorted(radii), alone, laid, ordered,
-        phases.saved(laid))
+        phases.saved(laid), _packs(masses, shares, values, True) if masses and values["prices"] else None,
+        phases.resin_kept(sums, values) + more.kept)
 
 
 def reckoned(values: Values) -> BoatResult:
@@ -199,10 +205,12 @@ def reckoned(values: Values) -> BoatResult:
     return once(values, "boat", lambda: reckon(values))
 
 
-def _packs(masses: list, shares: list, sizes: tuple) -> Packs:
-    counts, held = shopping.packs(masses[0], sizes)
+def _packs(masses: list, shares: list, values: Values, cheapest: bool = False) -> Packs:
+    sizes, prices = values["packs"], values["prices"] or ()
+    counts, held = shopping.packs(masses[0], sizes, prices if cheapest else ())
     rows = [(count, [size * share / shares[0] for share in shares]) for count, size in zip(counts, sizes) if count]
-    return Packs(rows, held, max(0.0, held - masses[0]))
+    cost = sum([count * price for count, price in zip(counts, prices)]) if prices else None
+    return Packs(rows, held, max(0.0, held - masses[0]), cost)
 
 
 def _next(values: Values, sums: Totals, chosen: bool) -> tuple:

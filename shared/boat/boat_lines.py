@@ -135,12 +135,33 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
         label = message("boat-resin.and", parts=label, part=name)
     lines.insert(0, line("resin", label, batch.all, "kg", text, part="buy", rank=ANSWER, rough=message(
         "boat-resin.rough-doubt", doubt=doubt, spare=spare) if doubt else message("boat-resin.rough", spare=spare)))
-    packs = [message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
-             for count, masses in found.packs.rows]
-    lines.append(line("packs", "boat-packs", found.packs.held, "kg", listed(packs, "plain"), part="buy", rank=BESIDE,
+    lines.append(line("packs", "boat-packs", found.packs.held, "kg", _packs_said(found.packs), part="buy", rank=BESIDE,
                       rough=message("boat-packs.rough", over=quantity(found.packs.over, "kg"),
                                     part=small_names[0])))
-    return lines + unconfirmed(system, "ratio")
+    return lines + _cost_lines(found, small_names[0]) + unconfirmed(system, "ratio")
+
+
+def _packs_said(packs: Found) -> Said:
+    return listed([message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
+                   for count, masses in packs.rows], "plain")
+
+
+def _money(value: float) -> Said:
+    return number(shown(value, 2))
+
+
+def _cost_lines(found: Found, part: Said) -> list[Line]:
+    """What these packs cost, what of that ends where, and the packs that cost least."""
+    packs, cheap = found.packs, found.cheapest
+    if not cheap:
+        return []
+    used = packs.cost * (1 - packs.over / packs.held)
+    on_it = used * min(1.0, found.kept / found.mixed.all)
+    return [line("cost", "boat-cost", packs.cost, "", _money(packs.cost), part="buy", rank=BESIDE, rough=message(
+                "boat-cost.rough", boat=_money(on_it), waste=_money(used - on_it), left=_money(packs.cost - used))),
+            line("cheapest", "boat-cheapest", cheap.cost, "", _packs_said(cheap), part="buy", rank=BESIDE,
+                 rough=message("boat-cheapest.rough", cost=_money(cheap.cost), over=quantity(cheap.over, "kg"),
+                               part=part))]
 
 
 def _tape_lines(tapes: list, plies: list) -> list[Line]:

@@ -18,11 +18,11 @@ GLUING, TACKING, INSIDES, OUTSIDES, SHEATHING, FAIRING, SEALING, COATING = PHASE
 
 # resin: all that is mixed, with losses and spare [kg]; putty: to place, glue and compound too [m3]; filler, light:
 # what is stirred in, light for fairing [kg]; glass [kg]; ply [m2]; stays: on the boat [kg]; batches; cups: filled; bags
-# trays, brushes, sheets: of abrasive, ties; backing [m]
+# trays, brushes, sheets: of abrasive, ties; backing [m]; kept: resin in what stays [kg], of surfaces
 Phase = namedtuple("Phase", ("name", "resin", "putty", "filler", "light", "glass", "ply", "stays", "batches", "cups",
-                             "bags", "trays", "brushes", "sheets", "ties", "backing"))
+                             "bags", "trays", "brushes", "sheets", "ties", "backing", "kept"))
 NAMES = ("resin", "putty", "filler", "light", "glass", "ply", "stays", "batches", "cups", "bags", "trays", "brushes",
-         "sheets", "ties", "backing")  # all but the first
+         "sheets", "ties", "backing", "kept")  # all but the first
 # what would stay away without it [kg]; coat: the last of three or more
 Saved = namedtuple("Saved", ("cloth", "coat", "fairing"))
 
@@ -74,6 +74,12 @@ def added(sums: Found, values: Values) -> float:
     return sums.putty * values["putty_density"] + sums.glass + sums.wet_out + sums.prime + sums.weave
 
 
+def resin_kept(sums: Found, values: Values) -> float:
+    """Resin of it [kg]. sums: a `hull.Totals`"""
+    epoxy = sums.putty * values["putty_density"] / (1 + values["filler"] * 10)
+    return epoxy + sums.wet_out + sums.prime + sums.weave
+
+
 def whole(alone: Mixed, parts: "list[Phase]", values: Values) -> Mixed:
     """What is mixed for all of the boat. Bare fillets are putty as the seams are.
 
@@ -118,14 +124,15 @@ def _coats(found: Found, given: Values) -> "list[Phase]":
     if count > 1:
         each.append((COATING, count - 1, found.mix - found.first, found.on_wood - first))
     return [phase(name, {
-        "resin": mix, "stays": stays, "batches": many * used, "cups": many * used, "trays": many, "brushes": many,
-        "sheets": 0 if place else _sheets(found.area)}) for place, (name, many, mix, stays) in enumerate(each)]
+        "resin": mix, "stays": stays, "kept": stays, "batches": many * used, "cups": many * used,
+        "trays": many, "brushes": many, "sheets": 0 if place else _sheets(found.area)}) for place, (name, many, mix, stays) in enumerate(each)]
 
 
 def _cloth(found: Found) -> Phase:
     used = (found.pots.count if found.pots else 1) + found.fills
     return phase(SHEATHING, {
         "resin": found.mix, "glass": found.glass, "ply": found.area if found.ply else 0.0, "stays": found.stays,
+        "kept": found.stays - found.glass,
         "batches": used, "cups": used, "brushes": 1 + found.fills, "sheets": _sheets(found.area)})
 
 
@@ -133,7 +140,8 @@ def _compound(found: Found, given: Values) -> Phase:
     """All its resin is thickened, also what stays in the cups."""
     return phase(FAIRING, {
         "resin": found.mix, "putty": found.placed, "light": found.mix * fairing.dose_of(given)[0],
-        "stays": found.stays, "batches": found.batches, "cups": found.batches,
+        "stays": found.stays, "kept": found.stays / (1 + fairing.dose_of(given)[0]), "batches": found.batches,
+        "cups": found.batches,
         "sheets": _sheets(found.area * found.passes)})
 
 
@@ -141,10 +149,11 @@ def _glue(found: Found, given: Values) -> Phase:
     used = pots.cups_for(found.mix, given["air"], given["cup"])
     if found.pot and not found.pot.enough:
         used = max(2, used)
-    thickened = found.mix - found.neat * (1 + given["spare"])
+    thickened, dose = found.mix - found.neat * (1 + given["spare"]), gluing.dose_of(found.stiffness)
     return phase(GLUING, {
-        "resin": found.mix, "putty": found.glue, "filler": thickened * gluing.dose_of(found.stiffness),
-        "stays": found.stays, "batches": used, "cups": used, "brushes": used})
+        "resin": found.mix, "putty": found.glue, "filler": thickened * dose,
+        "stays": found.stays, "kept": found.neat + (found.stays - found.neat) / (1 + dose), "batches": used,
+        "cups": used, "brushes": used})
 
 
 def _fillet(found: Found, values: Values) -> Phase:
@@ -155,7 +164,9 @@ def _fillet(found: Found, values: Values) -> Phase:
     epoxy = putty / (1 + values["filler"] * 10)
     return phase(INSIDES, {
         "resin": epoxy * more, "putty": putty / values["putty_density"], "filler": (putty - epoxy) * more,
-        "stays": mass * (1 - values["tooling"]), "batches": bags, "cups": bags, "bags": bags})
+        "stays": mass * (1 - values["tooling"]),
+        "kept": mass * (1 - values["tooling"]) / (1 + values["filler"] * 10), "batches": bags, "cups": bags,
+        "bags": bags})
 
 
 def with_surfaces(bought: list, more: Phase, people: int) -> list:
