@@ -125,7 +125,8 @@ def _coats(found: Found, given: Values) -> "list[Phase]":
         each.append((COATING, count - 1, found.mix - found.first, found.on_wood - first))
     return [phase(name, {
         "resin": mix, "stays": stays, "kept": stays, "batches": many * used, "cups": many * used,
-        "trays": many, "brushes": many, "sheets": 0 if place else _sheets(found.area)}) for place, (name, many, mix, stays) in enumerate(each)]
+        "trays": many, "brushes": many, "sheets": 0 if place else _sheets(found.area)})
+        for place, (name, many, mix, stays) in enumerate(each)]
 
 
 def _cloth(found: Found) -> Phase:
