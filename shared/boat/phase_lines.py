@@ -57,10 +57,12 @@ def _amounts(one: Found) -> "list[Said]":
 def _beside(one: Found, people: int) -> list:
     """What stays on the boat, and what else is used up. people: with gloves"""
     texts = [_named("surface-stays", quantity(one.stays, "g", UP))] if one.stays else []
-    for label, count in (("boat-cups", one.cups), ("boat-gloves", one.batches * people), ("boat-bags", one.bags),
+    for label, count in (("boat-cups", one.cups), ("boat-bags", one.bags),
                          ("boat-tray", one.trays), ("boat-brushes", one.brushes), ("boat-abrasive", one.sheets)):
         if count:
             texts.append(_named(label, int(count)))
+    if one.batches:
+        texts.append(_named("boat-gloves", message("boat-gloves.text", count=int(one.batches) * people)))
     if one.backing:
         texts.append(_named("boat-backing", along(one.backing, UP)))
     return texts

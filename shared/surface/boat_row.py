@@ -1,8 +1,8 @@
 """Boat row: what of a surface is its own in a boat, and the same as typed text of rows there."""
 from ..catalogue.fillers import FILLERS
-from ..forms.declared import filled, link_inputs, text_of, with_units
+from ..forms.declared import filled, link_inputs, missing, text_of, with_units
 from ..forms.types import Values
-from ..words.messages import with_unit
+from ..words.messages import number, with_unit
 from ..words.numbers import UP, bare
 from . import faces
 from .faces import COAT, FAIR, FILLET, GAP, LAMINATE, SCARF, SHEATHE
@@ -36,7 +36,8 @@ def leads(values: Values, declared: tuple) -> list:
         typed.append(("light_filler", values["filler"]["id"]))
     each = [[]]  # type: list
     if work == SHEATHE or (work in (COAT, FAIR) and len(values["faces"]) == 1):
-        each = [_size(row) for row in values["faces"]]
+        ours = missing(faces.FACES.typed_in(values["_tree"]))
+        each = [_size(row, ours) for row in values["faces"]]
     elif work in (COAT, FAIR):
         each = [[("area", with_unit(bare(faces.whole_area(values), 3, UP), "m2"))]]
     return [{"label": "joint-to-boat", "screen": "boat", "adds": "surfaces", "pairs": [
@@ -44,8 +45,9 @@ def leads(values: Values, declared: tuple) -> list:
         for place, size in enumerate(each) for name, text in typed[:1] + size + typed[1:]]}]
 
 
-def _size(row: Values) -> list:
-    """One face as it was typed."""
+def _size(row: Values, ours: bool) -> list:
+    """One face as it was typed. ours: nobody typed it, and it is in nobody's marks"""
     fields = faces.FACES.fields
     tree = with_units(fields, row["_tree"], row["units"], {})
-    return [(item.name, text_of(item.typed_in(tree))) for item in fields if filled(item.typed_in(tree))]
+    found = [(item.name, text_of(item.typed_in(tree))) for item in fields if filled(item.typed_in(tree))]
+    return [(name, number(text)) for name, text in found] if ours else found
