@@ -8,12 +8,12 @@ from ..catalogue.plans import MOST_PIECES
 from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..forms.types import Values
-from ..plan.batch_counts import Counted
+from ..plan.batch_counts import Counted, together
 from ..seam import seam
 from ..seam.joint_lines import CALLED
 from ..words.messages import message, number
 from ..words.messages import row as words_of
-from ..words.numbers import UP, shown
+from ..words.numbers import UP, ceiling, shown
 from . import batches_counted
 from .batches_counted import Piece, rounded
 from .boat_limits import called
@@ -51,7 +51,17 @@ def _plans(values: Values, work: list) -> list:
 
 def counts(values: Values, work: list) -> Counted:
     """How many batches all plans take: `batch_counts.Counted`."""
-    return once(values, "counted", lambda: batches_counted.counted(values, [
+    return together(_each_counted(values, work))
+
+
+def side_counts(values: Values, work: list) -> "tuple[Counted, Counted]":
+    """The same of the insides and of the outsides."""
+    each, first = _each_counted(values, work), ceiling(len(_sorted_once(values, work)[0]) / MOST_PIECES)
+    return together(each[:first]), together(each[first:])
+
+
+def _each_counted(values: Values, work: list) -> "list[Counted]":
+    return once(values, "counted", lambda: batches_counted.each_counted(values, [
         ([own for own, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
         for _, _, some in plans(values, work)]))
 

@@ -2724,6 +2724,8 @@ fillets-model = How it was reckoned
 ## Boat
 
 boat-fold =
+  .phase = In the order of building
+  .faces = Coats, cloth and glue
   .stock = Rolls and remnants
   .work = Work settings
   .buy = Shopping list
@@ -2732,6 +2734,10 @@ boat-fold =
   .wall = Wall cards
 boat-joints = Joints
   .none = No joints yet. Add the first joint. Other entries stay
+boat-surfaces = Faces, glue and fairing
+# .nth: how one without a name is called. $work: what is done to it
+boat-surface = Face or glue line
+  .nth = { $count }: { $work }
 # .nth: how a joint without a name is called. What is said of one stands side by side with commas
 boat-joint = Joint
   .nth = Joint { $count }
@@ -2771,6 +2777,9 @@ boat-system = Resin system
 boat-packs-sold = Resin pack sizes
   .help = Each with hardener in ratio.
   .wide = Resin pack sizes: the largest is more than { $most } times the smallest. Leave one out
+boat-prices = Price of each pack
+  .help = In the order of the sizes, hardener counted.
+  .many = Type as many prices as pack sizes
 boat-people = People
 boat-temperature = Wood and air temperature
   .help = For counting batches. If empty: { $warmth }.
@@ -2816,6 +2825,7 @@ boat-counted =
   .coats = coats by weight
   .warmth = at { $warmth }
   .surplus = { $surplus } more than needed, as the scale cannot measure a smaller batch accurately
+  .surfaces = { $count } for faces and glue
 boat-putty = Putty to mix, in all
   .rough = { $count ->
     [one] { $count } batch, rounded up, with losses
@@ -2839,6 +2849,7 @@ boat-chosen = { $count ->
   .all = all joints
 boat-mixed = Epoxy to mix, in all
   .rough = { $putty } in putty, { $liquid } as liquid, plus { $spare } spare
+  .surfaces = { $seams } for the seams, { $surfaces } for faces and glue, with spare
 # .and: names of the parts of a label, one after the other: "Resin and hardener"
 boat-resin = Resin to buy
   .and = { $parts } and { $part }
@@ -2848,6 +2859,10 @@ boat-resin = Resin to buy
 boat-packs = Packs
   .each = { $count } × ({ $parts })
   .rough = pairs in ratio, least left over: { $over } of { $part }
+boat-cost = Cost of these packs
+  .rough = { $boat } on the boat, { $waste } in cups, tools and spare, { $left } left over
+boat-cheapest = Cheapest packs
+  .rough = cost { $cost }, { $over } of { $part } left over
 # how a tape is cut: the parts stand side by side with a semicolon
 boat-tape =
   .pieces = { $count ->
@@ -2907,6 +2922,25 @@ boat-spreaders = Spreaders to cut
   .text = { $radii } { $unit }
   .rough = the cove at each station, to the nearest millimetre
 
+# what is done to a boat one after the other, and what each takes; .light: how much filler for fairing
+boat-phase =
+  .glue = Glue
+  .tack = Tack
+  .inside = Inside seams
+  .outside = Outside seams
+  .sheathe = Sheathe
+  .fair = Fair
+  .seal = Seal, first coat
+  .coat = Coat
+  .resin = Epoxy
+  .putty = Putty
+  .glass = Glass
+  .light = for all the compound mixed, by weight
+boat-saved =
+  .cloth = Lighter without the cloth
+  .coat = Lighter without the last coat
+  .fairing = Lighter without fairing
+  .rough = what would stay on the boat less
 # what a joint takes, on a card: the parts stand side by side with a semicolon. $numbers: of the pieces
 boat-wall =
   .putty = putty to place { $putty }
@@ -2928,6 +2962,11 @@ demo-boat =
   .fore-bulkhead = Fore bulkhead
   .side-butt = Side panel butt
   .skeg = Skeg strip
+  .gunwale = Gunwale scarf
+  .seats = Seat fillets
+  .cloth = Bottom cloth
+  .fairing = Bottom fairing
+  .coats = Inside coats
 
 
 ## Cutting
@@ -4121,7 +4160,7 @@ boat-page =
   .use-rolls = Cut from the kit's rolls
   .cut-rolls = All is cut: shorten the kit's rolls
   .demo = Try the demo boat
-  .empty = Remove all joints
+  .empty = Empty the boat
 clock-page =
   .pots = Running pots
   .try-alarm = Try the alarm
@@ -4354,7 +4393,7 @@ backup-nameless = unnamed
 backup-replaced = The file has replaced your data.
 backup-added = The file is added to your data.
 boat-demo = An example dinghy is filled in.
-boat-emptied = All joints are removed.
+boat-emptied = The boat is empty.
 boat-full = The list is full. Remove a remnant first.
 boat-no-roll = This list needs no roll from the kit.
 boat-rolls = { $count ->
