@@ -43,7 +43,8 @@ def _step(found: Found, one: Found, values: Values) -> dict:
     own = {"ran": one.name, "pours": [], "what": "", "other": "", "ends": []}
     if one.key.startswith("pour_"):
         name = one.key[5:]
-        return dict(made(one.name, MIXES[name], quantity(one.mass, "g", places=0)), **dict(own, what=MIXES[name], pours=_pour(found, one, name, values)))
+        own.update(what=MIXES[name], pours=_pour(found, one, name, values))
+        return dict(made(one.name, MIXES[name], quantity(one.mass, "g", places=0)), **own)
     if one.key == "air":
         old = values["air_age"]
         under = "run-air.plan" if old is None else message("run-air.age", span=spoken(old))

@@ -131,6 +131,7 @@ export class Run extends Steps {
     const at = this.state.step;
     let told = this.ran;
     if (by > 0 && step.ran) told.push([step.ran, this.age, at, step.meets]);
+    if (by < 0) delete this.state.all;
     if (by < 0) told = told.filter(([, , place, meets]) => meets || place < at + by);
     this.state.ran = JSON.stringify(told);
     if (await super.go(by, on)) return true;
