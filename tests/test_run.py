@@ -1,6 +1,7 @@
 """Run: the steps of one batch, what is left of its windows, what can still be saved, and what it leaves behind."""
 from datetime import UTC, datetime, timedelta
 
+import icalendar
 import pytest
 from covemix.server.data import data
 from covemix.shared.door import moves
@@ -86,7 +87,7 @@ def test_what_is_left_is_what_passed_taken_off():
 
 def test_a_bag_that_will_not_last_says_what_is_still_saved():
     lasts = line(told(until("bag"), 410), "window_lasts")["value"]
-    late = told(until("bag")[:1] + (("bag", lasts + 30),), lasts + 40)
+    late = told((("pour_putty", 60), ("bag", lasts + 30)), lasts + 40)
     assert line(late, "window")["rank"] == "warn"
     assert "Lay what flows, then stop" in line(late, "saved")["text"]
     over = told(until("bag"), lasts + 200)
@@ -157,14 +158,11 @@ def test_its_dates_are_those_of_the_cure():
 
 def test_the_calendar_s_file_says_the_same_and_keeps_to_rfc_5545():
     last = told(QUICK, 1700, clock="10:00")["steps"][-1]
-    rows = last["ends"].split("\r\n")
-    assert rows[0] == "BEGIN:VCALENDAR" and rows[-2:] == ["END:VCALENDAR", ""]
-    assert all(len(row.encode()) <= 75 for row in rows)
-    begins = [datetime.strptime(row[8:], "%Y%m%dT%H%M%SZ").replace(tzinfo=UTC) for row in rows
-              if row.startswith("DTSTART:")]
-    hours, minutes = (int(one) for one in last["figure"].split()[0].split(":"))
+    assert all(len(row.encode()) <= 75 for row in last["ends"].split("\r\n"))
+    begins = [event.decoded("dtstart") for event in icalendar.Calendar.from_ical(last["ends"]).walk("VEVENT")]
+    hours, minutes = (int(one) for one in last["figure"].split(":"))
     now = datetime.fromtimestamp(1_700_000_000, UTC)  # 10:00 on the wall
-    ahead = timedelta(hours=hours + (24 if "next day" in last["figure"] else 0), minutes=minutes) - timedelta(hours=10)
+    ahead = timedelta(hours=hours + (24 if "next day" in last["what"] else 0), minutes=minutes) - timedelta(hours=10)
     assert timedelta(0) <= now + ahead - begins[0] < timedelta(minutes=1)
 
 
@@ -186,6 +184,20 @@ def test_the_log_is_filled_and_the_plan_is_told():
             for place in range(9)]
     refused = moves.answer("run", {**typed(), "done": done})["errors"]  # the only batch is finished
     assert [one["field"] for one in refused] == ["pieces"]
+
+
+def test_tape_that_is_left_out_leaves_the_plan_nothing_to_wait_for():
+    lasts = line(told(until("place"), 510), "window_lasts")["value"]
+    clean = 60 + lasts - 200
+    got, _ = found((*cove(clean), ("gate", clean + 10), ("cleanup", clean + 100)), clean + 100)
+    assert [one.name for one in got.steps][-2:] == ["gate", "cleanup"]
+    assert {"wet_mix", "roll", "peel"} <= {key for key, _ in got.ends}
+
+
+def test_one_mix_for_both_fills_the_tray_before_the_filler_goes_in():
+    names = [one["name"] for one in told(smallest="250 g", pieces=[dict(SEAM["pieces"][0], length="1 m")])["steps"]]
+    assert names[4:8] == ["pour_mix", "keep", "filler", "bag"]
+    assert not {"pour_wet", "tray", "gate"} & set(names)
 
 
 def test_of_a_cut_piece_no_rate_is_learned():

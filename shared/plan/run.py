@@ -84,7 +84,7 @@ def reckon(values: Values) -> RunResult:
         if tightest is None or one.by - one.end < tightest.by - tightest.end:
             tightest = one
     air = work.profile.at(now)
-    ends = _ends(steps, gone)
+    ends = _ends(batch, steps, gone)
     record = None
     if steps[-1].done is not None:
         record = _record(values, batch, steps, gone, cut)
@@ -252,14 +252,18 @@ def _tape(work: Laying, laid: Laid, steps: "list[Step]", windows: "list[Window]"
     return Tape(tape_left(left, before, work_left, length, LEAST_TAPE), two, laying)
 
 
-def _ends(steps: "list[Step]", gone: float) -> "list[tuple[str, float]]":
-    """What a plan is told of the steps done: (key, when [s on the clock])."""
-    found = []  # type: list[tuple[str, float]]
+def _ends(batch: Batch, steps: "list[Step]", gone: float) -> "list[tuple[str, float]]":
+    """What a plan is told of its own steps that are done: (key, when [s on the clock]). All is done when it is cleaned
+    up, also what was left out."""
+    found, over = [], steps[-1].done  # type: list[tuple[str, float]], float | None
+    keys = [step.key for step in batch.steps]
     for key, own in (("mix", "bag"), ("place", "place"), ("tool", "tool"), ("clean", "clean"), ("wet_mix", "tray"),
                      ("wet", "wet"), ("lay", "lay"), ("roll", "roll"), ("peel", "peel")):
         done = [step.done for step in steps if step.key == own]
-        if done and None not in done:
+        if key in keys and done and None not in done:
             found.append((key, gone + max(done)))
+        elif key in keys and over is not None:
+            found.append((key, gone + over))
     return found
 
 
@@ -284,7 +288,7 @@ def _record(values: Values, batch: Batch, steps: "list[Step]", gone: float,
     """What the log keeps of it; of a piece that was cut no rate is learned."""
     took, laid = _took(steps), batch.laid
     alone = not laid.together
-    done = [Timed(key, 0, time, time, True) for key, time in _ends(steps, gone)]
+    done = [Timed(key, 0, time, time, True) for key, time in _ends(batch, steps, gone)]
     now = Batch(batch.number, batch.crew, batch.work, laid, batch.start, True, True, tuple(done), batch.deadlines,
                 None, batch.slack, batch.limit)
     found = batch_record.record(values, now, done[-1].end)

@@ -95,19 +95,21 @@ def _clock(found: Found, age: float, toward: str) -> float:
     return to_step(found.now - found.age + age, STEP, toward)
 
 
-def _said(found: Found, time: float, toward: str, values: Values) -> Said:
+def _said(found: Found, time: float, toward: str, values: Values,
+          days: bool = True) -> Said:
     """A time on the clock, of today, tomorrow or later."""
-    return clock_said(time - found.now // 86400 * 86400, values["hours"], toward)
+    return clock_said(time - found.now // 86400 * 86400, values["hours"], toward, days)
 
 
 def _end(found: Found, values: Values) -> dict:
     """When the peel ply comes off and until when the next coat holds; what the log and the plan are told."""
     dates, ends = found.dates, []  # type: Found, list[tuple]
-    label, figure, under = "run-date.bare", "", "run-date.unknown"  # type: Said, Said, Said
+    label, figure, under, what = "run-date.bare", "", "run-date.unknown", ""  # type: Said, Said, Said, Said
     covered, opens = bool([1 for one in found.steps if one.key == "peel"]), 0.0
     if dates is not None and dates.peel is not None and covered:
         opens = _clock(found, dates.last + dates.peel, UP)
-        label, figure, under = "run-date", _said(found, opens, UP, values), "run-date.under"
+        what, under = _said(found, opens, UP, values), "run-date.under"
+        label, figure = "run-date", _said(found, opens, UP, values, False)
         ends.append(("run-date.off", opens, None))
     coat = dates.recoat if dates is not None else None
     if coat is not None and not coat.cold and not coat.shut:
@@ -124,8 +126,8 @@ def _end(found: Found, values: Values) -> dict:
         logs = record_pairs(found.record) + [pair for pair in (
             ["mixture", system["name"] or "mixed"], ["lot", system["lot"]],
             ["thicken", "yes" if found.batch.laid.putty else ""]) if pair[1]]
-    told = dict(made("date", label, figure, under, logs=logs), ran="", pours=[], what="run-kept", other="", ends=[],
-                pairs=_plan_pairs(found, values))
+    told = dict(made("date", label, figure, sentences([under, "run-kept"]), logs=logs), ran="", pours=[], what=what,
+                other="", ends=[], pairs=_plan_pairs(found, values))
     if ends and values["ran_wall"] is not None:
         told["made"] = values["ran_wall"]
         told["ends"] = [[what] + [None if time is None else _unix(found, time, values) for time in (begins, closes)]
