@@ -61,6 +61,8 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               "steps": "batch crew step who start end done",
                "windows": "window mass temperature usable_time thick_time",
               "helps": "helps batch_count"}),
+    "run": ("batch limited_by time_left length", {"steps": "step length mass volume done",
+                                                  "windows": "window time_left usable_time"}),
     "pot": ("time_left time_passed time_over duration ends_at clock_doubt", {"alarms": "place due_at"}),
     "timer": ("time_left time_passed jumped unseen clock_doubt", {}),
     "kit": ("kind started_from used_up signal_word", {"statements": "code hazard"}),
@@ -384,6 +386,16 @@ def plan(found, values: dict, who: Reader) -> Data:
     return told
 
 
+def run(found, values: dict, who: Reader) -> Data:
+    tightest, tape = found.window, found.tape
+    return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
+            "time_left": tightest and tightest.left, "length": tape and tape.length,
+            "steps": [{"step": one.name, "length": one.length or None, "mass": one.mass or None,
+                       "volume": one.volume or None, "done": one.done is not None} for one in found.steps],
+            "windows": [{"window": one.limit, "time_left": one.left, "usable_time": one.by - one.begun}
+                        for one in found.windows]}
+
+
 def pot(found, values: dict, who: Reader) -> Data:
     now = found.state
     return {"time_left": now.left, "time_passed": now.passed, "time_over": now.over, "duration": found.duration,
@@ -455,7 +467,8 @@ def sources(found, values: dict, who: Reader) -> Data:
 FUNCTIONS: dict[str, Callable[[Any, dict, Reader], Data]] = {
     "ratio": ratio, "measure": measure, "rescue": rescue, "thicken": thicken, "pouring": pouring, "heat": heat,
     "trial": trial, "cure": cure, "dew": dew, "joint": joint, "spreader": spreader, "boat": boat, "plan": plan,
-    "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates, "aid": aid,
+    "run": run, "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates,
+    "aid": aid,
     "calls": calls, "safety": safety, "air": air, "sources": sources, "coats": data_surface.coats,
     "sheathing": data_surface.sheathing, "fairing": data_surface.fairing, "gluing": data_surface.gluing,
     "fillets": data_surface.fillets}

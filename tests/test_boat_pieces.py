@@ -9,6 +9,7 @@ from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import checked, read
 from covemix.shared.plan import plan
+from covemix.shared.seam import seam
 from covemix.shared.words.written import reader
 
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
@@ -266,7 +267,7 @@ def test_the_plans_pour_what_the_boat_counts():
             continue
         work = hull.seams(values)
         for _, spec, made, _, _ in work:
-            wet = sum(boat_pieces.wet_out(face, spec, values["tray"]) for face in made.faces)
+            wet = sum(seam.wet_out(face, spec, values["tray"]) for face in made.faces)
             assert wet == pytest.approx(made.wet_out + made.ply_takes + values["tray"] * made.taped, rel=1e-9)
         sides = boat_pieces.sorted_faces(work, values)
         sums = hull.totals(work)

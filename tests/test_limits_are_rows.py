@@ -25,6 +25,7 @@ OTHERS = {
     "clock/trial": {172800.0: "as the clock asks for an own timing: seconds"},
     "clock/usable": {0.001: "pots that are told alike: mass", 0.06: "and warmth", 128: "runs that are kept",
                      0.1: "times that are one"},
+    "door/calendar_file": {75: "bytes of a line, RFC 5545"},
     "door/handover": {46649: "a prime", 5: "values told", 4: "names told", 40: "letters of them"},
     "kit/kit_lines": {4: "names told"},
     "kit/timings": {200: "rows"},

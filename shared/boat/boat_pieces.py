@@ -5,7 +5,6 @@ length of work. A face that takes tape and no putty, or putty and no tape, is a 
 outside is another plan: the hull is turned in between, when the inside has cured.
 """
 from ..catalogue.plans import MOST_PIECES
-from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..forms.types import Values
 from ..plan.batch_counts import Counted, together
@@ -79,7 +78,7 @@ def sorted_faces(work: list, values: Values) -> tuple:
         for face in made.faces:
             side = [CALLED[face.name]] if len(made.faces) > 1 else []
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
-            wet = wet_out(face, spec, values["tray"])
+            wet = seam.wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:
                 own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
         for copy in range(copies):
@@ -87,13 +86,6 @@ def sorted_faces(work: list, values: Values) -> tuple:
             for late, side, length, putty, wet, layers in own:
                 sides[late].append((words_of(name + side, " "), length, putty, wet, layers))
     return sides
-
-
-def wet_out(face: seam.Face, spec: seam.Spec, tray: float) -> float:
-    """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
-    over, length = seam.over(face, spec), changing_angle.length(spec.stations)
-    return (laminate.resin_taken_up(over.glass, spec.fraction) + over.ply_width * length * spec.ply_takes
-            + tray * over.taped)
 
 
 def _planned(piece: tuple) -> Piece:
