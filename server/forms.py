@@ -1,4 +1,6 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
+import re
+
 from covemix.shared.forms.declared import alike
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.languages import Reader
@@ -31,6 +33,11 @@ class Form:
     def blank(self) -> "Form":
         """The form of a row that nobody has typed in."""
         return Form([], (), {}, {}, tools=self.tools)
+
+    def shown(self, path: str, item: dict) -> str:
+        """What stands in a field: as it was typed, the keys of a kept text in the words of the page."""
+        words = item.get("words", {})
+        return re.sub(r"[^\W\d_]+|\.(?=\d)", lambda one: words.get(one[0], one[0]), self.typed.get(path) or "")
 
     def unit_of(self, item: dict) -> str:
         """The unit of a bare number in a field: of the tool that shows it, or of the user's system."""

@@ -63,6 +63,7 @@ field-list = muss eine Liste sein
 field-rows =
     .most = höchstens { $most } behalten
     .least = mindestens { $least } hinzufügen
+    .none = keine
 field-clock = Uhrzeit eingeben, z. B. 8:30 oder 14:05
 field-of-what = { $label }, wovon
 # hinter „gelesen als“
@@ -4248,7 +4249,28 @@ setting-language = Sprache
 ## Data: what was kept as words before
 
 log-volume = Gemischtes Volumen
-kept-trial =
+kept-word =
+    .stiffening = anziehend
+    .good = brauchbar
+    .gone = steif
+    .cup = Becher
+    .bag = Spritzbeutel
+    .tray = Schale
+    .bead = Hohlkehle
+    .roll = Rolle
+    .film = Film
+    .filler = Füllstoff
+    .resin = Harz
+    .sun = Sonne
+    .some = etwas
+    .full = voll
+    .white = weiß
+    .bare = roh
+    .wet = nass
+    .putty = Spachtelmasse
+    .dark = dunkel
+    .black = schwarz
+    .glass = Glas
     .thick = dick
     .doubt = Zweifel
     .mass = Masse
@@ -4257,9 +4279,18 @@ kept-trial =
     .heat = Wärme
     .width = Breite
     .mix = Mischung
-kept-rate =
+    .place = auftragen
+    .tool = abziehen
+    .clean = säubern
+    .soak = tränken
+    .lay = auflegen
+    .press = entlüften
+    .peel = Abreißgewebe
     .to = bis
     .from = aus
+    .each = beide
+    .in = innen
+    .out = außen
 lead-done = { $label }: erledigt.
 
 ## From a laptop to a phone: the page of `covemix serve --lan`, in plain http

@@ -65,6 +65,7 @@ field-list = send a list
 field-rows =
   .most = keep at most { $most }
   .least = add at least { $least }
+  .none = none
 field-clock = type a clock time, like 8:30 or 14:05
 # the label of what is chosen beside an amount
 field-of-what = { $label }, of what
@@ -4359,8 +4360,30 @@ setting-language = Language
 ## Data: what was kept as words before
 
 log-volume = Mixed volume
-# in which words a test cup is kept with its system: "thick 1800 s, doubt 8 %, mass 100 g, air 20 °C, loss 90 %"
-kept-trial =
+# one word each, as a form shows what is kept: "stiff 31 min 240 g cup", "roll 0.5, 0.41 to 0.6, from 3", "each : out".
+# Write each in small letters into SPELT of things/kept_words.py too, or what is shown cannot be read
+kept-word =
+  .stiffening = stiffening
+  .good = usable
+  .gone = stiff
+  .cup = cup
+  .bag = bag
+  .tray = tray
+  .bead = bead
+  .roll = roll
+  .film = film
+  .filler = filler
+  .resin = resin
+  .sun = sun
+  .some = some
+  .full = full
+  .white = white
+  .bare = bare
+  .wet = wet
+  .putty = putty
+  .dark = dark
+  .black = black
+  .glass = glass
   .thick = thick
   .doubt = doubt
   .mass = mass
@@ -4369,10 +4392,18 @@ kept-trial =
   .heat = heat
   .width = width
   .mix = mix
-# how fast a step went: "roll 0.50, 0.41 to 0.60, from 3"
-kept-rate =
+  .place = place
+  .tool = tool
+  .clean = clean
+  .soak = wet
+  .lay = lay
+  .press = roll
+  .peel = peel
   .to = to
   .from = from
+  .each = each
+  .in = in
+  .out = out
 # behind a tap on what leads on: "Cove tooled: done."
 lead-done = { $label }: done.
 
