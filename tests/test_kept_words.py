@@ -291,3 +291,23 @@ def test_what_a_lead_fills_into_a_form_is_shown_in_the_words_of_the_page(screen)
                                                     [pair for pair in lead["pairs"]
                                                      if find_in(inputs, pair[0].split("."))], strict=True):
                     assert pseudo.english(text, own) == [], (name, label, text)
+
+
+@pytest.mark.parametrize("language", SPOKEN)
+def test_a_piece_of_a_boat_is_kept_by_its_name_and_the_key_of_its_face(language):
+    """The face is said where the plan is read; "Keel inside", as an earlier build kept it, stays as it is."""
+    pairs = [["joints.0.name", "Stem"], ["joints.0.kind", "both"], ["joints.0.length", "2.4"], ["joints.0.copies", "2"]]
+    [[_, boat]] = moves.asked("boat", pairs, language=language)["answers"]
+    led = [lead["pairs"] for lead in boat["leads"] if lead["screen"] == "plan"]
+    kept = [[text for name, text in one if re.fullmatch(r"pieces\.\d\.(name|face)", name)] for one in led]
+    assert kept == [["Stem 1", "inside", "Stem 2", "inside"], ["Stem 1", "outside", "Stem 2", "outside"]]
+    [[_, plan]] = moves.asked("plan", [*led[0], ["pieces.2.name", "Bow inside"], ["pieces.2.length", "1"],
+                                       ["pieces.2.putty", "60"], ["pieces.2.wet", "40"], ["system.by_weight", "100:30"],
+                                       ["temperature", "18"], *LABEL], language=language)["answers"]
+    assert plan["errors"] == []
+    told = " ".join(line["rough"] for line in plan["lines"])
+    inside = {"en": "inside", "de": "innen"}[language]
+    assert f"Stem 1 {inside}" in told and f"Stem 2 {inside}" in told and "Bow inside" in told
+
+
+LABEL = [["system.pot_time", "30"], ["system.pot_mass", "100"], ["system.pot_temperature", "25"]]

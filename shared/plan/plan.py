@@ -1,5 +1,6 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
+from ..catalogue.joints import FACES
 from ..catalogue.plans import MOST_PIECES, MOST_TOLD
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from ..catalogue.starts import PAUSE
@@ -47,6 +48,7 @@ INPUTS = (
     (
         Group("pieces", "plan-pieces", (
             Text("name", "plan-piece-name"),
+            Choice("face", "plan-piece-face", FACES, unsaid="select-unsaid"),
             Number("length", "plan-piece-length", unit="m", low=0, high=100, above=True),
             Number("putty", "plan-piece-putty", unit="g/m", low=0, high=5000, help="plan-piece-putty.help"),
             Number("wet", "plan-piece-wet", unit="g/m", low=0, high=5000, help="plan-piece-wet.help"),

@@ -1713,6 +1713,7 @@ clock-on-day = { $time }, Tag { $day }
 plan-pieces = Stücke in der Reihenfolge der Arbeit
     .each = Stück
 plan-piece-name = Name
+plan-piece-face = Fläche
 plan-piece-length = Länge
 plan-piece-putty = Spachtelmasse
     .help = 0 bei Glasband ohne Hohlkehle.

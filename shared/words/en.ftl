@@ -1771,6 +1771,7 @@ clock-on-day = { $time } on day { $day }
 plan-pieces = Pieces in laying order
   .each = Piece
 plan-piece-name = Name
+plan-piece-face = Face
 plan-piece-length = Length
 plan-piece-putty = Putty
   .help = 0 for tape without a cove.

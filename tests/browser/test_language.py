@@ -97,7 +97,7 @@ KEPT = "gone 1020 s 240 g cup 22.5 °C"
 
 
 def test_what_a_system_has_learned_stands_in_the_words_of_the_page_and_is_kept_without(german, served):
-    """Keys and figures in the kit, German in its form and where the system is chosen, and keys again when it is kept."""
+    """Keys and figures in the kit, German in its form and where it is chosen, and keys again when it is kept."""
     german.goto(f"{served.url}/kit/")
     german.evaluate("""async (timings) => {
       const { put } = await part("store/store.js");
