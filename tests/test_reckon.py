@@ -44,7 +44,7 @@ SPLIT = {
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
-MADE_TEXT = {"lines", "lengths", "speech", "provenance"}  # modules of words that a reckoning has no use for
+MADE_TEXT = {"lines", "lengths", "speech", "provenance", "sourced"}  # modules of words that a reckoning has no use for
 TEXT_OF = {"told", "shown", "capital", "small", "clock_said"}  # only a message of an error may use these there
 
 
