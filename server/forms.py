@@ -8,6 +8,7 @@ from covemix.shared.words.numbers import digits
 from covemix.shared.words.units import SYSTEMS, sign
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
+LONG = 300  # letters that a field takes, from which on it is more than a name
 
 
 class Form:
@@ -100,8 +101,8 @@ class Form:
 
     @staticmethod
     def is_wide(item: dict) -> bool:
-        """Whether the words of a choice or its label need the whole width of a phone."""
-        return item.get("widest", 0) > WIDEST_WORDS
+        """Whether the words of a choice, its label, or what is kept in it need the whole width of a phone."""
+        return item.get("widest", 0) > WIDEST_WORDS or item.get("letters", 0) > LONG
 
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:

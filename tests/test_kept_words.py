@@ -236,6 +236,12 @@ def pages(language):
     return Pages(Build(language=language))
 
 
+def test_what_is_kept_as_a_list_has_the_whole_width_of_a_phone():
+    page = pages("de").render("pour", [])
+    wide = set(re.findall(r'field-wide" data-field="(system\.[a-z_]+)"', page))
+    assert {"system.timings", "system.trials"} <= wide and "system.lot" not in wide
+
+
 def shown(screen, pairs, name, language):
     """What stands in a field of a page that was opened by a link."""
     page = pages(language).render(screen, pairs)
