@@ -268,6 +268,9 @@ class Group(Input):
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
+    def in_words(self, text, tree, system, tools):
+        return "field-rows.none" if text == self.NONE else as_typed(text)
+
     def link_value(self, value, name, typed, system, found, whole):
         if value == self.NONE:
             if self.default and not [1 for other in self.beside if other.has_rows(typed)]:

@@ -153,11 +153,11 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape 5\.04\sm, Odd end 0\.02\sm"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape 5.04 m")
+    expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape: 5.04 m")
     boat.goto(standing.url + "/kit/")
     shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
     expect(shelf.locator(".entry").first).to_contain_text("Length left: 5.04 m")
