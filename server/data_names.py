@@ -174,6 +174,7 @@ NAMES = {name: Name(unit, meaning) for name, unit, meaning in (
     ("carried_share", "1", "What the seam carries, of what the panel carries: an estimate, no approval"),
     ("fails_first", KEY, "What fails first: tears, crushed, shears, cracks, pressed or peels"),
     ("joint_place", COUNT, "Place of the joint in what was sent, from 0"),
+    ("phase", KEY, "What is done: glue, tack, inside, outside, sheathe, fair, seal or coat"),
     ("material", KEY, "What is cut: tape or ply"),
     ("stock", KEY, "What it is cut from: roll or remnant"),
     ("stock_place", COUNT, "Which roll or remnant, from 0"),

@@ -9,6 +9,7 @@ from covemix.shared.door import moves
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import checked, read
 from covemix.shared.plan import plan
+from covemix.shared.seam import seam
 from covemix.shared.words.written import reader
 
 SEAM = (("joints.0.angle", "90"), ("joints.0.length", "2.4"))
@@ -36,7 +37,7 @@ def test_a_bulkhead_is_two_coves_to_place_and_roll():
     """
     (label, pieces), = plans_of(("joints.0.kind", "bulkhead"), *SEAM)
     assert label == "Plan these seams"
-    assert [piece["name"] for piece in pieces] == ["Joint 1 one side", "Joint 1 other side"]
+    assert [(piece["name"], piece["face"]) for piece in pieces] == [("Joint 1", "one_side"), ("Joint 1", "other_side")]
     assert [(piece["length"], piece["putty"], piece["wet"]) for piece in pieces] == [("2.40 m", "57 g/m", "39 g/m")] * 2
     found = planned(pieces, temperature="33", one_mix="never")
     assert found["batches"]["value"] == 2
@@ -46,10 +47,11 @@ def test_a_bulkhead_is_two_coves_to_place_and_roll():
 def test_the_outside_is_a_plan_of_its_own_since_the_hull_is_turned_in_between():
     inside, outside = plans_of(("joints.0.kind", "both"), *SEAM)
     assert [inside[0], outside[0]] == ["Plan the insides", "Plan the outsides, hull turned"]
-    assert [piece["name"] for piece in inside[1] + outside[1]] == ["Joint 1 inside", "Joint 1 outside"]
+    assert [(piece["name"], piece["face"]) for piece in inside[1] + outside[1]] == [
+        ("Joint 1", "inside"), ("Joint 1", "outside")]
     assert inside[1][0]["putty"] == "57 g/m" and inside[1][0]["wet"] == outside[1][0]["wet"] == "39 g/m"
     (label, pieces), = plans_of(("joints.0.kind", "outside"), *SEAM)
-    assert label == "Plan these seams" and pieces[0]["name"] == "Joint 1"
+    assert label == "Plan these seams" and pieces[0]["name"] == "Joint 1" and "face" not in pieces[0]
 
 
 def test_a_second_layer_is_wet_out_laid_and_rolled_again():
@@ -185,7 +187,7 @@ def test_a_boat_whose_system_has_no_pot_life_is_counted_by_mass_and_says_so():
 
 def test_tape_without_putty_is_a_piece_of_a_plan():
     (_, insides), (_, outsides) = plans_of()
-    own = {piece["name"]: piece for piece in insides + outsides
+    own = {(piece["name"], piece.get("face")): piece for piece in insides + outsides
            if piece["name"].startswith(("Side panel butt", "Skeg strip"))}
     assert len(own) == 5 and {piece["putty"] for piece in own.values()} == {"0 g/m"}
     (label, (strip,)), = plans_of(("joints.0.kind", "strip"), ("joints.0.length", "2"))
@@ -266,7 +268,7 @@ def test_the_plans_pour_what_the_boat_counts():
             continue
         work = hull.seams(values)
         for _, spec, made, _, _ in work:
-            wet = sum(boat_pieces.wet_out(face, spec, values["tray"]) for face in made.faces)
+            wet = sum(seam.wet_out(face, spec, values["tray"]) for face in made.faces)
             assert wet == pytest.approx(made.wet_out + made.ply_takes + values["tray"] * made.taped, rel=1e-9)
         sides = boat_pieces.sorted_faces(work, values)
         sums = hull.totals(work)

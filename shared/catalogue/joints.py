@@ -8,6 +8,11 @@ COVE_WIDTH = (6.0, 4.75, 6.25)  # across, of the panel's thickness: 19 to 25 mm 
 THIN_COVER = 0.75  # of the panel's thickness
 MOST_TAPES = 100  # pieces of one layer that are told one by one; 200 m of 2.5 m need 82
 
+# of a seam with several: face, what it is called
+FACES = (("inside", "joint-face.inside"), ("outside", "joint-face.outside"), ("one_side", "joint-face.one-side"),
+         ("other_side", "joint-face.other-side"), ("one_face", "joint-face.one-face"),
+         ("other_face", "joint-face.other-face"), ("strip", "joint-face.strip"))
+
 # title, rows: what, value, unit, mark
 TABLES = (
     ("facts-angle", (

@@ -1,6 +1,6 @@
 """Joint lines: what the joint move says of a seam, from what was reckoned of it. found: a `joint.JointResult`"""
 from ..catalogue.glass import WEIGHED
-from ..catalogue.joints import COVE_WIDTH, FLAT_FROM
+from ..catalogue.joints import COVE_WIDTH, FACES, FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
@@ -19,11 +19,7 @@ WHY = {
     coves.FLAT: message("joint-why.flat", angle=number(bare(FLAT_FROM, 1))),
     coves.OWN: "joint-why.own",
 }
-CALLED = {
-    seam.INNER: "joint-face.inside", seam.OUTER: "joint-face.outside", seam.ONE_SIDE: "joint-face.one-side",
-    seam.OTHER_SIDE: "joint-face.other-side", seam.ONE_FACE: "joint-face.one-face",
-    seam.OTHER_FACE: "joint-face.other-face", seam.ON_STRIP: "joint-face.strip",
-}
+CALLED = dict(FACES)
 
 
 def say(found: Found, values: Values) -> list[Line]:

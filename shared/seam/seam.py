@@ -245,3 +245,10 @@ def placed(in_place: float, tooling: float) -> float:
     1.0
     """
     return in_place / (1 - tooling)
+
+
+def wet_out(face: Face, spec: Spec, tray: float) -> float:
+    """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
+    above, length = over(face, spec), changing_angle.length(spec.stations)
+    return (laminate.resin_taken_up(above.glass, spec.fraction) + above.ply_width * length * spec.ply_takes
+            + tray * above.taped)
