@@ -5,7 +5,7 @@ from ..forms.types import Said, Values
 from ..words.lines import WARN, Line, words
 from ..words.messages import message, noted, number, quantity, sentences, typed
 from ..words.numbers import DOWN, UP, shown
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 from .own_codes import gravest
 from .powders import powder
 
