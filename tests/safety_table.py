@@ -835,6 +835,7 @@ WARNINGS = {
     "pot_lines": "stop next",
     "pouring_lines": "why packed mend off",
     "rescue_lines": "off cup_too_small past_saving",
+    "run_lines": "saved",
     "safety_lines": "powder_kind",
     "spreader_lines": "measure",
     "sun_lines": "no_tray no_tray",
@@ -852,6 +853,7 @@ WARN_AT_TIMES = {
     ("pouring_lines", "one"): ("one['name'] in ('off', 'too_coarse')", True),
     ("ratio_error_lines", "poured"): ("off.off", True),
     ("rescue_lines", "off"): ("off.off", True),
+    ("run_lines", "one"): ("one.key == 'gate'", True),
     ("safety_lines", "topic"): ("topic in ('never', 'stop')", True),
     ("thicken_lines", "needed"): ("stands.holds", False),
 }
