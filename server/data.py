@@ -45,9 +45,9 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "dew": ("dew_point above_dew_point wanted_above_dew_point dew_point_error night_above_dew_point "
             "keep_above_temperature dew_danger", {}),
     "joint": ("putty_mass putty_volume liquid_mass glass_mass added_mass area passes ply_length outer_radius "
-              "outer_cover gap_too_wide glass_too_heavy",
-              {"coves": "side at angle radius decided_by throat leg arc",
-               "tapes": "face width areal_weight count length"}),
+              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank useful_flank wanted_flank wanted_lap",
+              {"coves": "side at angle radius decided_by throat leg width arc",
+               "tapes": "face width areal_weight count length", "strength": "case carried_share fails_first"}),
     "spreader": ("sheet_width sheet_height", {"templates": "radius x y"}),
     "boat": ("mixed_mass putty_mass putty_volume epoxy_mass filler_mass liquid_mass glass_mass added_mass length "
              "batch_count putty_batches liquid_batches packs_hold packs_over",
@@ -61,6 +61,8 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
               "steps": "batch crew step who start end done",
                "windows": "window mass temperature usable_time thick_time",
               "helps": "helps batch_count"}),
+    "run": ("batch limited_by time_left length", {"steps": "step length mass volume done",
+                                                  "windows": "window time_left usable_time"}),
     "pot": ("time_left time_passed time_over duration ends_at clock_doubt", {"alarms": "place due_at"}),
     "timer": ("time_left time_passed jumped unseen clock_doubt", {}),
     "kit": ("kind started_from used_up signal_word", {"statements": "code hazard"}),
@@ -269,12 +271,19 @@ def joint(found, values: dict, who: Reader) -> Data:
     for one in found.coves:
         size = next(sizes) if one.radius else None
         coves.append({"side": one.side, "at": one.at, "angle": one.angle, "radius": one.radius, "decided_by": one.why,
-                      "throat": size and size.throat, "leg": size and size.leg, "arc": size and size.arc})
+                      "throat": size and size.throat, "leg": size and size.leg,
+                      "width": size and size.width, "arc": size and size.arc})
     return {"putty_mass": found.mix.putty, "putty_volume": found.mix.volume, "liquid_mass": found.mix.liquid,
             "glass_mass": found.shares.glass, "added_mass": found.shares.added, "area": found.shares.section,
             "passes": found.passes, "ply_length": found.ply_length, "outer_radius": found.edge and found.edge.radius,
             "outer_cover": found.edge and found.edge.cover, "gap_too_wide": bool(found.slips.wide_gap),
             "glass_too_heavy": bool(found.slips.heavy_glass), "coves": coves,
+            "resin_on_mass": found.shares.wet_out + found.shares.weave, "least_flank": found.flank,
+            "useful_flank": found.strength and found.strength.useful,
+            "wanted_flank": found.strength and found.strength.wanted,
+            "wanted_lap": found.strength and found.strength.lap,
+            "strength": [{"case": one.key, "carried_share": one.share, "fails_first": one.limit}
+                         for one in (found.strength.cases if found.strength else ())],
             "tapes": [{"face": one.face, "width": one.width, "areal_weight": one.areal,
                        "count": len(one.pieces) * int(values["copies"]), "length": one.length} for one in found.tapes]}
 
@@ -377,6 +386,16 @@ def plan(found, values: dict, who: Reader) -> Data:
     return told
 
 
+def run(found, values: dict, who: Reader) -> Data:
+    tightest, tape = found.window, found.tape
+    return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
+            "time_left": tightest and tightest.left, "length": tape and tape.length,
+            "steps": [{"step": one.name, "length": one.length or None, "mass": one.mass or None,
+                       "volume": one.volume or None, "done": one.done is not None} for one in found.steps],
+            "windows": [{"window": one.limit, "time_left": one.left, "usable_time": one.by - one.begun}
+                        for one in found.windows]}
+
+
 def pot(found, values: dict, who: Reader) -> Data:
     now = found.state
     return {"time_left": now.left, "time_passed": now.passed, "time_over": now.over, "duration": found.duration,
@@ -448,7 +467,8 @@ def sources(found, values: dict, who: Reader) -> Data:
 FUNCTIONS: dict[str, Callable[[Any, dict, Reader], Data]] = {
     "ratio": ratio, "measure": measure, "rescue": rescue, "thicken": thicken, "pouring": pouring, "heat": heat,
     "trial": trial, "cure": cure, "dew": dew, "joint": joint, "spreader": spreader, "boat": boat, "plan": plan,
-    "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates, "aid": aid,
+    "run": run, "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates,
+    "aid": aid,
     "calls": calls, "safety": safety, "air": air, "sources": sources, "coats": data_surface.coats,
     "sheathing": data_surface.sheathing, "fairing": data_surface.fairing, "gluing": data_surface.gluing,
     "fillets": data_surface.fillets}

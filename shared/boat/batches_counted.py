@@ -23,7 +23,7 @@ PIECE = dict([(field.name, field) for item in plan.INPUTS if item.name == "piece
 NUMBERS = dict([(item.name, item) for item in plan.INPUTS if isinstance(item, Number)])
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
-# one piece as a plan has it: name; length [m]; putty, wet [kg/m]; layers
+# one piece as a plan has it: name, (as said, key of its face or ""); length [m]; putty, wet [kg/m]; layers
 Piece = namedtuple("Piece", ("name", "length", "putty", "wet", "layers"))
 
 

@@ -13,6 +13,8 @@ from ..forms.types import Said, Values
 from ..mix import ratio
 from ..plan import plan
 from ..seam import impossible_joints, joint, seam
+from ..things.kept_words import FACES as KEPT_FACES
+from ..things.kept_words import SPELT
 from ..things.records import SYSTEM
 from ..words.messages import fact, message
 from . import batches_counted, boat_limits, boat_lines, boat_pieces, boat_surfaces, cut_drawing, phases, shopping
@@ -53,11 +55,13 @@ INPUTS = (
               help="boat-joint-width.help"),
         Parts("weight", "joint-layer-weight", unit="g/m2", low=5, high=3000, least=1, most=8,
               default=str(TAPE_WEIGHT)),
-        Text("faces", "boat-joint-faces", help="boat-joint-faces.help"),
+        Text("faces", "boat-joint-faces", keys=KEPT_FACES, spelt=SPELT, help="boat-joint-faces.help"),
         Number("radius", "joint-radius", unit="mm", low=1, high=300, optional=True, help="boat-joint-radius.help",
                when=joint.ROUNDED),
         Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True,
                when=joint.ROUNDED, help="joint-round-over-typed.help"),
+        Number("cove_width", "joint-cove-width", unit="mm", low=1, high=500, optional=True, when=joint.ROUNDED,
+               help=joint.COVE_HELP),
     ) + _of_joint(EDGES) + (
         Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
     ), most=60, each="boat-joint", numbered="joint_", default=tuple([dict(row) for row in JOINTS])),

@@ -11,7 +11,7 @@ from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
 from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row
-from ..words.numbers import UP, bare, shown
+from ..words.numbers import DOWN, UP, bare, shown
 from ..words.provenance import marked
 from . import batches_counted, boat_cards, cut_lines, phase_lines
 from .boat_limits import called
@@ -107,6 +107,11 @@ def joint_line(one: Found) -> Line:
         notes.append("boat-joint.copies")
     if [1 for each in one.coves if each.why == coves.TAPE]:
         notes.append("boat-joint.capped")
+    if [1 for each in one.coves if each.why == coves.WIDTH]:
+        notes.append("boat-joint.width")
+    flank = coves.flank(one.spec, one.coves)
+    if flank is not None and flank < one.spec.flank * (1 - 1e-9):
+        notes.append(message("boat-joint.flank", flank=length(flank, DOWN)))
     name = called(joint)
     return line("joint_" + str(joint["place"]), row([copies, name], " × ") if copies > 1 else name,
                 made.putty * copies, "m3", listed(texts, "plain"), part="joint", rank=MORE,

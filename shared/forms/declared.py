@@ -259,9 +259,11 @@ def units_of_tools(inputs, tree, system):
 
     A scale that shows grams shows them to everybody: what is read off it is in its unit, whatever the user counts in.
     """
-    found = {}
+    found, stands = {}, None
     for item in inputs:
-        if item.shows and (not item.when or item.asked(_chosen(inputs, tree))):
+        if item.shows and item.when and stands is None:
+            stands = _chosen(inputs, tree)
+        if item.shows and (not item.when or item.asked(stands)):
             unit = item.shown_unit(tree, system)
             if unit:
                 found[item.name] = unit
@@ -272,7 +274,8 @@ def _chosen(inputs, tree):
     """What each choice of a tree stands at, without reading the rest."""
     found = {}
     for item in inputs:
-        found.update(item.chosen(tree))
+        if item.options:  # nothing else is chosen among a few
+            found.update(item.chosen(tree))
     return found
 
 

@@ -30,15 +30,17 @@ class Pick(Input):
     record: a `records.Record`; a name of one of its built-in rows may stand for all its fields, and typed fields go
     before the row's. What makes the thing another one (`Record.own`) leaves nothing of the row. Reads into a dict of
     the record's values, with "id" for the row it came from.
+    check: of its values, where less is asked of it than the record asks of a thing of the kit
     """
 
     kind = "pick"
     control = "pick"
     says_default = True
 
-    def __init__(self, name, label, record, default="", **more):
+    def __init__(self, name, label, record, default="", check=None, **more):
         Input.__init__(self, name, label, **more)
         self.record, self.default, self.shows = record, default, record.shows
+        self.check = check or record.check
 
     def default_in(self, system):
         return self.default
@@ -69,8 +71,8 @@ class Pick(Input):
         if errors:
             raise Several(errors)
         read["id"] = tree.get("id", "")
-        if self.record.check:
-            checked_at(self.record.check, read, path + ".")
+        if self.check:
+            checked_at(self.check, read, path + ".")
         return read
 
     def tree(self, typed, path):
@@ -265,6 +267,9 @@ class Group(Input):
         inner = find_in(self.fields, steps[2:])
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
+
+    def in_words(self, text, tree, system, tools):
+        return "field-rows.none" if text == self.NONE else as_typed(text)
 
     def link_value(self, value, name, typed, system, found, whole):
         if value == self.NONE:

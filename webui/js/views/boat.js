@@ -6,6 +6,7 @@ import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
+import { apart } from "../page/lists.js";
 import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
@@ -65,7 +66,7 @@ const startStock = ({ form, changed, brought }) => {
     }
     const done = await shorten(form, cuts);
     if (!done.length) return;
-    const left = done.map(([roll]) => leftOf(form, roll)).join(", ");
+    const left = apart(done.map(([roll]) => leftOf(form, roll)));
     notice("cut", t("boat-left", { left }), [[t("page-undo"), () => shorten(form, done)]]);
   });
   form.addEventListener("input", settle);
