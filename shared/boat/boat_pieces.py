@@ -7,12 +7,11 @@ outside is another plan: the hull is turned in between, when the inside has cure
 from ..catalogue.plans import MOST_PIECES
 from ..forms.memo import once
 from ..forms.types import Values
-from ..plan.batch_counts import Counted
+from ..plan.batch_counts import Counted, together
 from ..seam import seam
-from ..seam.joint_lines import CALLED
 from ..words.messages import message, number
 from ..words.messages import row as words_of
-from ..words.numbers import UP, shown
+from ..words.numbers import UP, ceiling, shown
 from . import batches_counted
 from .batches_counted import Piece, rounded
 from .boat_limits import called
@@ -50,7 +49,17 @@ def _plans(values: Values, work: list) -> list:
 
 def counts(values: Values, work: list) -> Counted:
     """How many batches all plans take: `batch_counts.Counted`."""
-    return once(values, "counted", lambda: batches_counted.counted(values, [
+    return together(_each_counted(values, work))
+
+
+def side_counts(values: Values, work: list) -> "tuple[Counted, Counted]":
+    """The same of the insides and of the outsides."""
+    each, first = _each_counted(values, work), ceiling(len(_sorted_once(values, work)[0]) / MOST_PIECES)
+    return together(each[:first]), together(each[first:])
+
+
+def _each_counted(values: Values, work: list) -> "list[Counted]":
+    return once(values, "counted", lambda: batches_counted.each_counted(values, [
         ([own for own, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
         for _, _, some in plans(values, work)]))
 
@@ -66,7 +75,7 @@ def sorted_faces(work: list, values: Values) -> tuple:
         copies = int(row["copies"])
         own = []
         for face in made.faces:
-            side = [CALLED[face.name]] if len(made.faces) > 1 else []
+            side = face.name if len(made.faces) > 1 else ""
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
             wet = seam.wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:
@@ -74,7 +83,7 @@ def sorted_faces(work: list, values: Values) -> tuple:
         for copy in range(copies):
             name = [called(row)] + ([copy + 1] if copies > 1 else [])
             for late, side, length, putty, wet, layers in own:
-                sides[late].append((words_of(name + side, " "), length, putty, wet, layers))
+                sides[late].append(((words_of(name, " "), side), length, putty, wet, layers))
     return sides
 
 
@@ -92,8 +101,10 @@ def _pairs(pieces: "list[Piece]") -> list:
     """Pieces as the rows of a plan's screen are typed."""
     pairs = []
     for place, one in enumerate(pieces):
-        typed = [("name", one.name), ("length", number(shown(one.length, 2) + " m")),
-                 ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
+        name, face = one.name
+        typed = [("name", name)] + ([("face", face)] if face else [])
+        typed += [("length", number(shown(one.length, 2) + " m")),
+                  ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
         typed += [("layers", shown(one.layers))] if one.layers > 1 else []
         pairs += [["pieces.{}.{}".format(place, field), text] for field, text in typed]
     return pairs

@@ -1,5 +1,6 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
+from ..clock import sun_lines
 from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
@@ -142,10 +143,12 @@ def _warn_first(first: dict, lines: list[Line]) -> None:
 
 
 def _done(found: Found, logs: list[tuple[str, Said]], values: Values) -> dict:
+    do = "pouring-done.in-sun" if sun_lines.shines(values) else "pouring-done.under"
     if found.in_use is None:
-        return step("done", "pouring-done", "", "pouring-done.under", "pouring-done.said", logs=logs)
+        return step("done", "pouring-done", "", do, "pouring-done.said", logs=logs)
     time = found.in_use.usable.time
-    under = message("pouring-done-within.under", rest=time_in_cup_lines.told_by(values, found.in_use))
+    under = sentences([do, message("pouring-done-within.under",
+                                   rest=time_in_cup_lines.told_by(values, found.in_use))])
     return step("done", "pouring-done-within", time_in_cup_lines.minutes(time), under, message(
         "pouring-done-within.said", time=spoken(time_in_cup_lines.minutes(time))), logs=logs)
 

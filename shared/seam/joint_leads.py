@@ -80,7 +80,13 @@ def _as_row(spec: seam.Spec, values: Values) -> list:
     if [1 for one in layers if one.side != seam.EACH]:
         words = dict([(side, word) for word, side in seam.FACES])
         row.append(("faces", " : ".join([words[one.side] for one in layers])))
-    own = ("radius",) if spec.sized != "rule" else ("throat",)
+    own = ("radius",)  # type: tuple
+    if spec.sized == seam.BY_RULE:
+        own = ("throat", "cove_width")
+    elif spec.sized == seam.BY_FLANK:
+        own = ()
+        if layers:  # wider than its flanks leave: the tape decides there too
+            row.append(("cove_width", bare(max(seam.widths(spec)) * 1000, 4) + " mm"))
     for name in own + ("clear", "round_over"):
         if values.get(name) is not None:
             row.append((name, bare(values[name] * 1000, 6) + " mm"))
