@@ -85,6 +85,14 @@ def test_what_is_left_is_what_passed_taken_off():
     assert first - later == pytest.approx(60.0)
 
 
+def test_a_window_with_little_to_spare_is_a_hurry():
+    """Placing 2.4 m takes 2.4 / 2 = 1.2 min. 15 % of it is 11 s, but 2 min are kept spare: plenty from 192 s on."""
+    lasts = line(told(until("bag"), 410), "window_lasts")["value"]
+    for left, rank in ((72 + 121, "answer"), (72 + 119, "ask"), (72 + 1, "ask"), (72 - 1, "warn")):
+        age = 60 + lasts - left
+        assert line(told((("pour_putty", 60), ("bag", age)), age), "window")["rank"] == rank, left
+
+
 def test_a_bag_that_will_not_last_says_what_is_still_saved():
     lasts = line(told(until("bag"), 410), "window_lasts")["value"]
     late = told((("pour_putty", 60), ("bag", lasts + 30)), lasts + 40)
