@@ -352,9 +352,10 @@ class OldWebKit(WebKit):
     display = False
 
     def _wanted(self) -> dict[str, Any]:
-        cog = shutil.which("cog") or lacks("cog")
+        if not shutil.which("cog"):
+            lacks("cog")
         return {"browserName": "cog", "wpe:browserOptions": {
-            "binary": cog, "args": ["--automation", "--platform=headless"]}}
+            "binary": shutil.which("cog"), "args": ["--automation", "--platform=headless"]}}
 
     def size(self, wide: int, high: int) -> None:
         """Nothing to be done: 800 x 600."""
