@@ -7,7 +7,11 @@ import re
 import house
 import pytest
 import tinycss2
+from covemix.server.build import Build
 from covemix.server.flat_style import flat
+from covemix.server.pages import Pages
+from covemix.shared.words.languages import LANGUAGES
+from covemix.shared.words.written import sentences
 
 SHEET = house.build().files["app.css"].body.decode()
 # what a browser of 2022 does not read, and since when it does: Chrome, iOS, Firefox, by MDN's browser-compat-data 8.1.9
@@ -88,3 +92,13 @@ def test_a_colour_is_one_of_two_by_what_every_browser_reads():
 ])
 def test_nested_rules_are_made_plain(nested, plain):
     assert flat(nested) == plain
+
+
+def test_a_browser_that_lacks_more_is_told_so():
+    """The sentence stands on each page, and a rule that such a browser does not read hides it."""
+    hidden = [(within, head) for within, kind, head, body in SENT
+              if not kind and ".old-browser" in head and "none" in tinycss2.serialize(body)]
+    assert hidden == [("@layer @container ", ".old-browser")]
+    for language in LANGUAGES:
+        for page in Pages(Build(language=language)).kept().values():
+            assert sentences(language)["page-old-browser"] in page

@@ -2,6 +2,7 @@
 import { isLink } from "./share/opened_link.js";
 import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
+import { startLetters } from "./form/letters.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
 import { remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
@@ -68,6 +69,7 @@ export const shown = show();
 startNavigation(show, coming);
 holdUpdates(running, whenTold);
 startPots();
+startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
 Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
   .then(() => startOffline(root, save, fetchSoon));
