@@ -44,7 +44,7 @@ class Refused(AssertionError):
 
 def lacks(package: str) -> None:
     """What a test needs of Debian's packages is not here: skipped with a word, but in CI only if Debian has none."""
-    if os.environ.get("CI") and shutil.which("apt-cache"):
+    if os.environ.get("COVEMIX_CI") and shutil.which("apt-cache"):
         known = subprocess.run(["apt-cache", "show", package], capture_output=True, check=False).returncode == 0
         assert not known, f"{package} can be had here and is not installed: run .ci/engines"
     pytest.skip(f"{package} cannot be had here: run .ci/engines")
