@@ -16,6 +16,7 @@ run: .venv/run $(if $(LAN),.venv/lan)
 
 test: .venv/test lint
 	.ci/browser
+	.ci/engines
 	.ci/hosts
 	$(HERE)/python -m pytest --numprocesses $(JOBS) --dist worksteal
 

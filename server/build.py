@@ -12,6 +12,7 @@ from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.written import on_a_phone, sentences
 
 from .declared import declared, in_front, spoken
+from .flat_style import flat
 from .headers import HEADERS
 from .language import FIRST
 from .lean import bundled_page, lean, lean_script, lean_style, tight_script
@@ -168,7 +169,8 @@ class Build:
     def styles(self) -> bytes:
         """The stylesheets in the order of their layers: many small files to read, one to fetch."""
         folder = self.house / "webui" / "css"
-        return lean_style("\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)).encode()
+        texts = "\n".join((folder / f"{name}.css").read_text(encoding="utf-8") for name in STYLES)
+        return (flat(lean_style(texts)) + "\n").encode()
 
     @cached_property
     def id(self) -> str:

@@ -4032,6 +4032,7 @@ facts-none = Nichts gefunden
 
 page-about = Mischrechnung für Epoxidnähte und Arbeit drumherum, ohne Empfang.
 page-skip = Zum Ergebnis
+page-old-browser = Dieser Browser ist zu alt für Covemix. Browser aktualisieren oder diese Seite in einem anderen öffnen.
 page-safety = Sicherheit
 page-caution = Vorsicht
 page-screens = Seiten
@@ -4078,7 +4079,7 @@ setting-voice = Schritte vorlesen
 setting-voice-asked = Auf Wunsch
 setting-voice-each = Alle
 setting-units = Einheiten
-    .help = Für alle Seiten. Eingegebenes behält seine Einheit, bis es geändert wird.
+    .help = Für alle Seiten. Eingegebenes behält seine Einheit, bis es geändert wird. Andere Einheit oder Bruch: Einheit neben dem Feld antippen, dann sind alle Tasten da.
 backup-copy = Kopie von allem
 backup-save = Alles als Datei speichern
 backup-bring-back = Aus Datei zurückholen

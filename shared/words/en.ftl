@@ -4160,6 +4160,7 @@ facts-none = Nothing found
 ## Pages: what templates say
 page-about = The mixing maths of an epoxy seam, and the work around it, without a signal.
 page-skip = Skip to the answer
+page-old-browser = This browser is too old for Covemix. Update it, or open this page in another one.
 page-safety = Safety
 page-caution = Caution
 page-screens = Screens
@@ -4207,7 +4208,7 @@ setting-voice = Read steps aloud
 setting-voice-asked = When asked
 setting-voice-each = Each step
 setting-units = Units
-  .help = For every screen. Values typed before keep their unit until changed.
+  .help = For every screen. Values typed before keep their unit until changed. For another unit or a fraction, tap the unit beside a field: it brings all keys.
 backup-copy = A copy of everything
 backup-save = Save kit and log to a file
 backup-bring-back = Bring back from a file

@@ -5,10 +5,9 @@ import shutil
 import time
 
 import pytest
-from covemix.server.build import HOUSE
 from covemix.server.one_script import one_script
 from covemix.shared.door import moves
-from house import build
+from house import another_house, build
 from playwright.sync_api import Error, expect, sync_playwright
 
 from .serve import Server, instead
@@ -114,13 +113,8 @@ def same_phone(shared_phone):
 
 @pytest.fixture(scope="session")
 def other_build(tmp_path_factory):
-    """A copy of the house that differs in one rule of style (a comment would not be sent): another build, made once."""
-    house = tmp_path_factory.mktemp("other") / "house"
-    for room in ("shared", "webui"):
-        shutil.copytree(HOUSE / room, house / room, ignore=shutil.ignore_patterns("__pycache__"))
-    style = house / "webui" / "css" / "base.css"
-    style.write_text(style.read_text() + "\n.another-build { margin: 0; }\n")
-    return house
+    """Another build, made once."""
+    return another_house(tmp_path_factory.mktemp("other"))
 
 
 def engine_with(interpreter):

@@ -10,7 +10,7 @@ from covemix.shared.forms.errors import InputError
 from covemix.shared.words.units import BY_NAME, METRIC, US, find, to_si
 from playwright.sync_api import expect
 
-from .conftest import BY_WEIGHT, figure, with_a_scale
+from .conftest import BY_WEIGHT, figure, fresh, with_a_scale
 
 SCREENS = [name for name, _ in moves.SCREENS]
 PATHS = {name: path for name, path, _ in PAGES}
@@ -280,3 +280,22 @@ def test_the_keys_of_a_field_follow_the_units(phone, standing):
     units(phone, METRIC)
     phone.reload()
     expect(field).to_have_attribute("inputmode", "decimal")
+
+
+def test_a_tap_on_the_unit_brings_the_keys_of_other_units_and_fractions(chromium, standing):
+    """A keypad for decimals has neither; a field that holds some of them has all keys by itself."""
+    with fresh(chromium, has_touch=True, is_mobile=True) as (page, _):
+        page.goto(standing.url)
+        amount, unit = page.locator("[name=amount]"), page.locator("[data-unit-of=amount]")
+        expect(figure(page, "drawn_b")).to_be_visible()
+        amount.tap()
+        assert amount.evaluate("(one) => one.inputMode") == "decimal"
+        unit.tap()
+        expect(amount).to_be_focused()
+        assert amount.evaluate("(one) => one.inputMode") == "text"
+        amount.fill("1.5 kg")
+        page.locator("[data-line=drawn_b]").first.tap()
+        amount.evaluate("(one) => one.blur()")
+        assert amount.evaluate("(one) => one.inputMode") == "decimal"
+        amount.tap()
+        assert amount.evaluate("(one) => one.inputMode") == "text"

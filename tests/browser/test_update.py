@@ -162,3 +162,24 @@ def test_a_half_typed_change_belongs_to_its_own_thing_after_the_page_was_killed(
     phone.get_by_role("button", name="Save", exact=True).click()
     expect(phone.locator(".entry")).to_have_count(1)
     expect(phone.locator(".entry")).to_contain_text("Keel, port")
+
+
+# as WebKit tells it at times: the first worker has this page already when it is told to be installed
+TAKEN = "Object.defineProperty(this, 'controller', { get: () => got.active ?? got.installing ?? got.waiting });"
+# and all is over before anybody listens
+LATE = """await this.ready;
+while (got.active.state !== "activated") await new Promise((next) => { setTimeout(next, 20); });"""
+REGISTERS = """const { register } = ServiceWorkerContainer.prototype;
+ServiceWorkerContainer.prototype.register = async function (...asked) {
+  const got = await register.apply(this, asked);
+  %s
+  return got;
+};"""
+
+
+@pytest.mark.parametrize("told", [TAKEN, LATE], ids=["with a controller", "too late"])
+def test_a_first_visit_is_no_newer_build_however_it_is_told(phone, served, told):
+    phone.add_init_script(REGISTERS % told)
+    phone.goto(served.url)
+    expect(phone.locator("[data-notice=ready]")).to_be_visible()
+    expect(phone.locator("[data-notice=update]")).to_have_count(0)

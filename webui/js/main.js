@@ -2,6 +2,7 @@
 import { isLink } from "./share/opened_link.js";
 import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
+import { startLetters } from "./form/letters.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
 import { recall, remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
@@ -71,6 +72,7 @@ const along = Object.fromEntries(recall("plan.run") ?? []);
 if (along.ran && !along.left && document.documentElement.dataset.screen !== "plan") shown.then(() => document.querySelector("[data-to=plan]").click());
 holdUpdates(running, whenTold);
 startPots();
+startLetters();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start
 Promise.race([started, new Promise((resolve) => { setTimeout(resolve, LONG); })])
   .then(() => startOffline(root, save, fetchSoon));

@@ -108,13 +108,14 @@ export const turnLanguage = async (language, root, save) => {
 };
 
 // unkept: told where this page finds that nothing keeps the app.
-const follow = (worker, save, unkept) => worker?.addEventListener("statechange", () => {
+const follow = (worker, registration, save, unkept) => worker?.addEventListener("statechange", () => {
   if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
     behind(notice("half", navigator.serviceWorker.controller ? HALF_UPDATE : HALF));
     if (!navigator.serviceWorker.controller) unkept();
   }
   whole.add(worker); // past its first step, all of it is there
-  if (worker.state === "installed" && navigator.serviceWorker.controller && !agreed) {
+  // newer than what? A first one may be told to be installed when it has taken this page already
+  if (worker.state === "installed" && ![null, worker].includes(registration.active) && !agreed) {
     if (spoken() === shown()) offer(worker, save);
     else take(worker, save); // it brings the language that was chosen
   }
@@ -124,10 +125,12 @@ const follow = (worker, save, unkept) => worker?.addEventListener("statechange",
   }
 });
 
-const watch = (registration, save, unkept) => {
-  if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting, save);
-  follow(registration.installing, save, unkept); // it may have been found before anybody listened
-  registration.addEventListener("updatefound", () => follow(registration.installing, save, unkept));
+const watch = (registration, first, save, unkept) => {
+  const { active, installing, waiting } = registration;
+  if (waiting && active) offer(waiting, save);
+  follow(installing ?? active, registration, save, unkept); // it may have been found before anybody listened
+  if (first && active?.state === "activated") once("ready", t("offline-ready")); // nor may anybody hear the end of it
+  registration.addEventListener("updatefound", () => follow(registration.installing, registration, save, unkept));
 };
 
 // An update another tab agreed to reloads this one too, once; on a first visit the first change is no update. Listened
@@ -161,7 +164,8 @@ export const startOffline = async (root, save, unkept) => {
     return;
   }
   try {
-    watch(await navigator.serviceWorker.register(new URL(workerOf(spoken()), root), { updateViaCache: "none" }), save, unkept);
+    const first = !navigator.serviceWorker.controller;
+    watch(await navigator.serviceWorker.register(new URL(workerOf(spoken()), root), { updateViaCache: "none" }), first, save, unkept);
   } catch {
     once("unkept", t("offline-unkept"));
     unkept();

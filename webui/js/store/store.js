@@ -47,6 +47,12 @@ const open = () => {
   return opened;
 };
 
+// A page that is left may be kept as it stands (WebKit), a step of the store half done: every other page would wait for it.
+addEventListener("pagehide", () => {
+  opened?.then((db) => db.close(), () => {});
+  opened = null;
+});
+
 // A connection that died under us (storage was evicted), before or while it was asked, is opened again, once.
 const DEAD = ["InvalidStateError", "AbortError"];
 const withStore = async (act) => {

@@ -1,0 +1,1 @@
+"""The main way in engines beside Chromium: Firefox, WebKit, and a WebKit as old as the oldest phone we answer for."""
