@@ -27,7 +27,7 @@ class Form:
         self.choices = default_choices(inputs)
         self.choices.update((item["name"], self.stands(item["name"], item)) for item in inputs if "follows" in item)
         for item in inputs:
-            if item["repeats"] and not self._given_to(item["name"]):
+            if item["repeats"] and not any(map(self._given_to, [item["name"], *item.get("beside", ())])):
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
                                   for place, row in enumerate(item["default"]) for name, text in row.items())
 

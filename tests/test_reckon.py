@@ -39,8 +39,9 @@ SPLIT = {
               "by_stick_lines", "compare_tools_lines", "time_in_cup_lines", "thicken_lines", "rescue_lines",
               "pouring_lines")),
     "plan": (("advice", "batch_counts", "batch_record", "batches", "day", "plan", "plan_found", "plan_next", "progress",
-              "smallest_mix", "steps", "working_times"),
-             ("batch_cards", "batch_lines", "limit_lines", "plan_leads", "plan_lines", "timeline", "window_lines")),
+              "run", "smallest_mix", "steps", "working_times"),
+             ("batch_cards", "batch_lines", "limit_lines", "plan_leads", "plan_lines", "run_lines", "timeline",
+              "window_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]

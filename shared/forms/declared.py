@@ -48,6 +48,15 @@ class Input:
         self.learned, self.stays, self.of, self.private = learned, stays, of, private
         self.when, self.was, self.optional, self.unseen = when, was, optional, unseen
 
+    def again(self, **changed):
+        """The same input as it stands in another form, but for what is changed there."""
+        other = object.__new__(type(self))
+        for name in self.__dict__:
+            setattr(other, name, self.__dict__[name])
+        for name in changed:
+            setattr(other, name, changed[name])
+        return other
+
     def asked(self, values):
         """Whether the choices read so far leave this input in the form."""
         if not self.when:

@@ -17,9 +17,10 @@ export const mount = (screen, main) => {
     button.hidden = false;
     button.addEventListener("click", () => {
       const before = pairs(form);
-      const { empties, stands } = button.dataset; // a group, and what then stands in its place: nothing is its default
-      const others = before.filter(([name]) => name.split(".")[0] !== empties);
-      fill(form, stands ? [...others, [empties, stands]] : others);
+      const { empties, stands } = button.dataset; // groups, and what then stands in their place: nothing is their default
+      const emptied = empties.split(" ");
+      const others = before.filter(([name]) => !emptied.includes(name.split(".")[0]));
+      fill(form, stands ? [...others, ...emptied.map((name) => [name, stands])] : others);
       changed();
       offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
