@@ -7,6 +7,8 @@ interface Element {
   closest(selectors: string): any;
 }
 interface EventTarget {
+  inputMode: string;
+  parentElement: HTMLElement;
   closest(selectors: string): any;
   matches(selectors: string): boolean;
   name: string;
