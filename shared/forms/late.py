@@ -3,6 +3,7 @@
 # room, module
 LATE = (
     ("clock", "hot_pot"),
+    ("door", "filed"),
     ("door", "handover"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),
