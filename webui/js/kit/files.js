@@ -23,17 +23,17 @@ const give = ({ refused, name, text, type }) => {
   else download(`covemix-${dayOf(new Date())}-${name}`, text, type);
 };
 
-// file: as the engine names it, `boat.shopping.csv`
+// file: as the engine names it, with its screen or move in front
 export const hand = async (file, pairs, day = "") => {
   const got = await ask(asked(file, { pairs, ...(day && { day }) })).catch(unanswered);
   if (got) give(got);
 };
 
 // rows: [when, typed] of each batch
-export const handLog = async (rows) => {
+export const handLog = async (screen, rows) => {
   const pieces = [];
   for (let at = 0; !at || at < rows.length; at += AT_ONCE) {
-    const got = await ask(asked("log.log.csv", { rows: rows.slice(at, at + AT_ONCE) })).catch(unanswered);
+    const got = await ask(asked(`${screen}.${screen}.csv`, { rows: rows.slice(at, at + AT_ONCE) })).catch(unanswered);
     if (!got) return;
     pieces.push(got);
   }
@@ -42,17 +42,17 @@ export const handLog = async (rows) => {
 };
 
 // The pairs of a boat's file; null, and told, where it holds none.
-export const readBoat = async (file) => {
+export const readBoat = async (screen, file) => {
   let found = null;
   try {
     if (file.size < LARGEST) found = JSON.parse(await file.text());
   } catch { /* told below */ }
-  const link = found?.format === "covemix-boat" && Array.isArray(found.link) && found.link;
+  const link = found?.format === `covemix-${screen}` && Array.isArray(found.link) && found.link;
   if (!link || !link.every((pair) => Array.isArray(pair) && pair.length === 2 && pair.every((text) => typeof text === "string"))) {
-    notice("file", t("files.no-boat"));
+    notice("file", t("files-page.no-boat"));
     return null;
   }
-  const got = await ask({ brought: "boat", pairs: link, length: 0 }).catch(unanswered);
+  const got = await ask({ brought: screen, pairs: link, length: 0 }).catch(unanswered);
   if (got?.refused) notice("file", got.refused);
   return got && !got.refused ? got.pairs : null;
 };

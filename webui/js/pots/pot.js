@@ -49,7 +49,7 @@ export const potArticle = (pot, acts) => {
   hot.dataset.to = "safety";
   hot.href = `${document.querySelector("[data-top] [data-to=safety]").href}#hot`;
   actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), hot, button(t("share-share"), () => acts.share(pot)),
-    button(t("files.calendar"), () => acts.calendar(pot)));
+    button(t("files-page.calendar"), () => acts.calendar(pot)));
   const said = make("p", "actions pot-said");
   said.append(button(t("pot-still-good"), () => acts.good(pot)), button(t("pot-stiffening"), () => acts.stiffening(pot)),
     button(t("pot-gone"), () => acts.gone(pot)));

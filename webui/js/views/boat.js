@@ -28,13 +28,13 @@ export const mount = (screen, main) => {
   replace("[data-empty]", t("boat-emptied"));
   const file = form.querySelector("[data-open-boat]");
   file.addEventListener("change", () => withPart("kit/files.js", async ({ readBoat }) => {
-    const found = file.files.length ? await readBoat(file.files[0]) : null;
+    const found = file.files.length ? await readBoat(screen, file.files[0]) : null;
     file.value = "";
     if (!found || !form.isConnected) return;
     const before = pairs(form);
     fill(form, found);
     changed();
-    offerUndo(form, "row", t("files.opened"), () => { fill(form, before); changed(); });
+    offerUndo(form, "row", t("files-page.opened"), () => { fill(form, before); changed(); });
   }));
   startStock(view);
   return view;

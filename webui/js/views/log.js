@@ -99,7 +99,7 @@ export const mount = (screen, main) => {
   more.addEventListener("click", () => { most += AT_ONCE; list(); });
   main.querySelector("[data-add]").addEventListener("click", () => openForm([], null));
   main.querySelector("[data-table]").addEventListener("click", () => withPart("kit/files.js", async ({ handLog }) => {
-    await handLog((await batches()).map(({ when, typed }) => [shownTime(when).replace("T", " "), typed]));
+    await handLog(screen, (await batches()).map(({ when, typed }) => [shownTime(when).replace("T", " "), typed]));
   }));
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };
