@@ -34,7 +34,8 @@ TABLES = {
         ("length", "boat-joint-length", "m", 3, UP), ("stock", "file-stock", "", 0, ""),
         ("joint", "boat-joint", "", 0, ""), ("face", "file-face", "", 0, ""))),
     "batches": (rows.batches, (
-        ("batch", "file-batch", "", 0, ""), ("crew", "plan-crew", "", 0, ""), ("start", "file-start", CLOCK, 0, NEAREST),
+        ("batch", "file-batch", "", 0, ""), ("crew", "plan-crew", "", 0, ""),
+        ("start", "file-start", CLOCK, 0, NEAREST),
         ("end", "file-end", CLOCK, 0, UP), ("latest_start", "plan-latest", CLOCK, 0, DOWN),
         ("length", "boat-joint-length", "m", 2, NEAREST), ("air_temperature", "log-temperature", "degC", 1, NEAREST),
         ("done", "file-done", "", 0, ""))),

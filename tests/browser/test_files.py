@@ -87,7 +87,8 @@ def test_a_section_and_a_spreader_are_measured_at_true_size(alone):
 
 def test_a_planned_day_goes_into_a_calendar(alone):
     url, page, _ = alone
-    page.goto(url + "/plan/?pieces.0.name=Keel&pieces.0.length=3&pieces.0.putty=90&pieces.0.wet=60&temperature=20&start=8:00")
+    piece = "&".join(f"pieces.0.{name}={text}" for name, text in (("length", 3), ("putty", 90), ("wet", 60)))
+    page.goto(f"{url}/plan/?{piece}&temperature=20&start=8:00")
     expect(page.locator("[data-part=batch_1]").first).to_be_attached()
     day = page.get_by_label("Day", exact=True)
     day.evaluate("one => { one.closest('details').open = true; }")
@@ -98,7 +99,8 @@ def test_a_planned_day_goes_into_a_calendar(alone):
     events = icalendar.Calendar.from_ical(text).walk("VEVENT")
     rows = table(saved(page, "Batches (CSV)")[0])
     assert len(events) == len(rows) > 0
-    assert [f"{one.decoded('dtstart'):%Y-%m-%d %H:%M}" for one in events] == [f"2026-06-01 {at}" for at in rows["Start"]]
+    assert [f"{one.decoded('dtstart'):%Y-%m-%d %H:%M}" for one in events] == [
+        f"2026-06-01 {at}" for at in rows["Start"]]
 
 
 def test_a_cure_and_a_running_pot_go_into_a_calendar(alone):
@@ -115,8 +117,9 @@ def test_a_cure_and_a_running_pot_go_into_a_calendar(alone):
     with page.expect_download() as got:
         page.locator("[data-file='cure.windows.ics']").click()
     windows = icalendar.Calendar.from_ical(got.value.path().read_bytes()).walk("VEVENT")
-    assert windows and windows[0].decoded("dtstart") > datetime.now().replace(hour=14, minute=30, second=0, microsecond=0)
-    page.get_by_role("button", name="Use these").or_(page.locator("[data-notice=link] button").first).first.click()
+    assert windows and windows[0].decoded("dtstart") > datetime.now().replace(
+        hour=14, minute=30, second=0, microsecond=0)
+    page.get_by_role("button", name="Use these").click()
     page.locator("[data-move=heat] [data-lead]").first.click()
     pot = page.locator(".pot")
     expect(pot.locator(".pot-minutes")).not_to_be_empty()
@@ -137,7 +140,8 @@ def test_a_country_with_decimal_commas_gets_its_own_tables(chromium, standing):
         text, _ = saved(page, "Einkaufsliste (CSV)")
     bought = table(text, ";", ",")
     masses = bought["Masse [kg]"].dropna()
-    assert bought["Was"][0] == "Harz" and masses.dtype == float and 0.1 < masses[0] < 100 and masses[0] != int(masses[0])
+    assert bought["Was"][0] == "Harz" and masses.dtype == float
+    assert 0.1 < masses[0] < 100 and masses[0] != int(masses[0])
 
 
 def test_a_boat_goes_to_another_phone_as_a_file(chromium, standing, tmp_path):
@@ -171,3 +175,22 @@ def test_a_boat_goes_to_another_phone_as_a_file(chromium, standing, tmp_path):
         expect(figure(page, "putty")).to_have_text(told)
         page.get_by_role("button", name="Undo").click()
         expect(figure(page, "putty")).to_have_text("1784 mL · 1963 g")
+
+
+def test_the_page_for_programs_leads_nowhere_wrong_without_a_signal(phone, served):
+    """Before it was opened once the kit says so, and stays; after that this phone keeps it."""
+    keep(phone, served.url)
+    phone.goto(served.url + "/kit/")
+    link = phone.get_by_role("link", name="Use from a program")
+    served.stop()
+    link.click()
+    expect(phone.locator("[data-notice=unfetched]")).to_contain_text("Try again with a connection")
+    expect(phone).to_have_url(served.url + "/kit/")
+    served.start()
+    link.click()
+    expect(phone.get_by_role("heading", level=1)).to_contain_text("the API")
+    served.stop()
+    phone.goto(served.url + "/kit/")
+    link.click()
+    expect(phone.get_by_role("heading", level=1)).to_contain_text("the API")
+    expect(phone.locator("#name-usable_time")).to_be_attached()
