@@ -9,8 +9,8 @@ from covemix.shared.forms.late import LATE
 HOUSE = Path(shared.__file__).parent
 ROOMS = ("door", "boat", "plan", "surface", "seam", "pour", "kit", "safety", "clock", "mix", "things", "forms",
          "files", "drawing", "words", "equations", "catalogue")  # from the door down
-PLAIN = {"equations": {"catalogue"}, "files": {"words"}, "drawing": {"words"}, "words": {"equations", "catalogue"},
-         "catalogue": set()}
+PLAIN = {"equations": {"catalogue"}, "files": {"words", "equations"}, "drawing": {"words"},
+         "words": {"equations", "catalogue"}, "catalogue": set()}
 FILES = sorted(path for path in HOUSE.glob("*/*.py"))
 STANDARD = {"collections", "functools", "itertools", "json", "math", "re"}
 

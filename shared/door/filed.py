@@ -1,6 +1,7 @@
 """Filed: a file of what stands on a screen, made where it stands: without a server, and of the same program."""
 import json
 
+from ..boat import phases
 from ..boat.boat_lines import BOUGHT
 from ..files import calendar, drawn, rows, tables
 from ..forms import inputs, links
@@ -24,7 +25,7 @@ TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics
 CLOCK = "clock"  # a time of the day
 # of a table: its move, rows, and of each column (name of the row, heading, unit or "", decimals, to which side)
 TABLES = {
-    "shopping": (rows.shopping, (
+    "shopping": (lambda found: rows.shopping(found, phases.cloths(found.surfaces)), (
         ("item", "file-item", "", 0, ""), ("count", "boat-joint-copies", "", 0, UP),
         ("mass", "file-mass", "kg", 3, UP), ("length", "boat-joint-length", "m", 2, UP),
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST))),
@@ -124,7 +125,8 @@ def _called(name, value, names):
         return "boat-remnant" if value == "remnant" else "file-stock.roll"
     if value.startswith("part_"):
         return names[rows.LETTERS.index(value[-1])]
-    return {"tape": "joint-tape", "ply": "joint-ply", "filler": "boat-filler"}.get(value) or BOUGHT[value][0]
+    return {"tape": "joint-tape", "ply": "joint-ply", "filler": "boat-filler",
+            "cloth": "sheathing-cloth", "light_filler": "fairing-light"}.get(value) or BOUGHT[value][0]
 
 
 def _log(asked, memo, language):

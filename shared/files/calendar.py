@@ -2,6 +2,7 @@
 from collections import namedtuple
 from math import floor
 
+from ..equations.civil_date import civil
 from ..words.numbers import DOWN, NEAREST, UP, digits, shown
 
 LONGEST = 75  # bytes of a line, RFC 5545, 3.1
@@ -82,12 +83,7 @@ def date(days: int) -> tuple:
     >>> date(0), date(-1), date(11016)
     ((1970, 1, 1), (1969, 12, 31), (2000, 2, 29))
     """
-    left = days + 719468  # from 1 March of the year 0 on
-    cycle, left = left // 146097, left % 146097
-    turned = (left - left // 1460 + left // 36524 - left // 146096) // 365
-    left -= 365 * turned + turned // 4 - turned // 100
-    month = (5 * left + 2) // 153
-    return cycle * 400 + turned + (month > 9), (month + 2) % 12 + 1, left - (153 * month + 2) // 5 + 1
+    return civil(days * DAY)[:3]
 
 
 def moment(seconds: float, utc: bool = False) -> str:
@@ -96,12 +92,9 @@ def moment(seconds: float, utc: bool = False) -> str:
     >>> moment(951829261.0, True)
     '20000229T130101Z'
     """
-    whole = floor(seconds)
-    year, month, day = date(whole // DAY)
-    rest = whole % DAY
-    parts = (month, day, rest // 3600, rest // 60 % 60, rest % 60)
-    two = [("0" + str(part))[-2:] for part in parts]
-    return ("000" + str(year))[-4:] + "".join(two[:2]) + "T" + "".join(two[2:]) + ("Z" if utc else "")
+    two = [("0" + str(part))[-2:] for part in civil(floor(seconds))]
+    year = civil(floor(seconds))[0]
+    return ("000" + str(year))[-4:] + "".join(two[1:3]) + "T" + "".join(two[3:]) + ("Z" if utc else "")
 
 
 def on_day(day: int, seconds: float, toward: str = UP) -> int:

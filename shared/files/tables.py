@@ -1,5 +1,5 @@
 """Tables: rows as CSV, for a spreadsheet in any country."""
-from math import floor, log10
+from math import floor, log
 
 LEADING = "=+-@\t\r"  # what a spreadsheet takes for a formula (OWASP, CSV Injection)
 FIGURES = 9  # of a number: more than any spreadsheet shows
@@ -43,7 +43,7 @@ def figure(value: float) -> str:
     """
     if not value:
         return "0"
-    size = floor(log10(abs(value)))
+    size = floor(log(abs(value)) / log(10.0) + 1e-12)
     digits = str(floor(abs(value) * 10.0 ** (FIGURES - 1 - size) + 0.5))
     point = len(digits) - FIGURES + size + 1  # of these digits, how many stand before it
     if point < 1:

@@ -3,6 +3,7 @@
 # room, module
 LATE = (
     ("clock", "hot_pot"),
+    ("door", "calendar_file"),
     ("door", "filed"),
     ("door", "handover"),
     ("pour", "by_marks"),

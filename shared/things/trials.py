@@ -30,7 +30,7 @@ def _row(piece, place):
     row = {"said": "stiffening", "in": "cup", "place": place}
     row.update(dict([(key, None) for key in ("filler", "grain", "width", "resin")]))
     known = dict([(one[0], one) for one in FIGURES])
-    for words in piece.split(","):
+    for words in piece.split(", "):  # a comma alone may be of decimals
         name, _, typed = words.strip(" ").partition(" ")
         value, behind, _ = reading(typed)
         _, sign, key, least, most = known.pop(name, ("", "", "", 0, 0))
