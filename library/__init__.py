@@ -13,11 +13,11 @@ from dataclasses import dataclass, field
 from math import degrees
 from typing import Any
 
-from covemix.server import files
 from covemix.server.data import data
 from covemix.server.data_names import NAMES, Name
 from covemix.server.typed import Taken
 from covemix.shared.door import moves
+from covemix.shared.files import drawn
 from covemix.shared.forms import inputs
 from covemix.shared.forms.memo import Memo
 from covemix.shared.words.texts import said
@@ -70,9 +70,9 @@ class Result(Mapping[str, Any]):
 
     def drawings(self) -> dict[str, str]:
         """Its drawings by name, as SVG."""
-        drawn = getattr(moves.module(self._move), "figures", None)
-        found = moves.in_text(drawn(self._values), reader()) if drawn else []
-        return {one["name"]: files.svg(one) for one in found}
+        figures = getattr(moves.module(self._move), "figures", None)
+        found = moves.in_text(figures(self._values), reader()) if figures else []
+        return {one["name"]: drawn.svg([one]) for one in found}
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -1,4 +1,5 @@
 """The app: pages, API and the versioned files, put together."""
+from collections.abc import Sequence
 from concurrent.futures import ThreadPoolExecutor
 
 from covemix.shared.door import moves
@@ -14,7 +15,7 @@ from starlette.responses import Response
 
 from . import api, file_routes, reference
 from .build import BUNDLE, Build
-from .front import Accepted, OwnPlace
+from .front import Accepted, ForOthers, OwnPlace
 from .headers import ASK_FIRST, FOREVER, BodyLimit, SecurityHeaders
 from .language import BY, of_page, worker_name
 from .pages import PAGES
@@ -23,8 +24,11 @@ from .site import Site
 from .version import VERSION
 
 
-def create_app(build: Build | None = None) -> FastAPI:
-    """The whole app for one build of the files, and the same house in the other languages."""
+def create_app(build: Build | None = None, origins: Sequence[str] = ()) -> FastAPI:
+    """The whole app for one build of the files, and the same house in the other languages.
+
+    origins: of pages on other hosts that may ask the API
+    """
     build = build or Build()
     maker = ThreadPoolExecutor(1)
     first = Site(build, maker)
@@ -45,6 +49,8 @@ def create_app(build: Build | None = None) -> FastAPI:
     app.add_middleware(Accepted)
     app.add_middleware(OwnPlace)
     app.add_middleware(SecurityHeaders)
+    if origins:
+        app.add_middleware(ForOthers, origins=origins)
     for name in moves.names():  # a phone imports a move when it is asked; a server has time for it now
         moves.module(name)
     return app

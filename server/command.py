@@ -1,5 +1,6 @@
 """The command line: `covemix serve`, `covemix export`, `covemix check`, `covemix --version`."""
 import argparse
+import re
 from pathlib import Path
 
 from .version import VERSION
@@ -34,6 +35,8 @@ def _serve_options(serve: argparse.ArgumentParser) -> None:
     serve.add_argument("--key", type=Path, help="the private key of that certificate (PEM)")
     serve.add_argument("--root-path", default="", metavar="/NAME", help="the path that a proxy serves the app under")
     serve.add_argument("--socket", type=Path, help="listen on this unix socket, for a proxy on the same machine")
+    serve.add_argument("--allow-origin", action="append", default=[], metavar="ORIGIN",
+                       help="let pages of another host ask the API, like https://club.example; may be given again")
     serve.add_argument("--log", action="store_true", help="write a line for each request, without query or address")
     lan = serve.add_argument_group("to phones in this network, by https")
     lan.add_argument("--lan", action="store_true", help="make a certificate, and show a QR code that brings it across")
@@ -49,6 +52,9 @@ def _serve(parser: argparse.ArgumentParser, given: argparse.Namespace) -> None:
         parser.error("give both --certificate and --key")
     if given.root_path and not given.root_path.startswith("/"):
         parser.error("begin --root-path with a slash, like /covemix")
+    for origin in given.allow_origin:
+        if not re.fullmatch(r"https?://[a-z0-9.:\[\]-]+", origin):
+            parser.error("give --allow-origin as a page's address has it, without a path: https://club.example")
     if given.socket and (given.host or given.certificate):
         parser.error("a unix socket has no --host and no --certificate: the proxy has them")
     if given.lan and (given.socket or given.certificate or given.root_path):

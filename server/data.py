@@ -8,6 +8,7 @@ from typing import Any
 
 from covemix.shared.boat import phases
 from covemix.shared.door import moves
+from covemix.shared.files import rows as tables
 from covemix.shared.mix.label_words import parts_said
 from covemix.shared.mix.ratio_doubt_lines import stopped
 from covemix.shared.words.languages import Reader
@@ -16,7 +17,6 @@ from covemix.shared.words.texts import said
 from . import data_surface
 
 Data = dict[str, Any]
-LETTERS = "abcde"
 ERRORS = "wanted_error ratio_error rounding_error reading_error in_ratio"
 MEASURED = "way pours parts_done smallest_mass smallest_volume smallest_strokes too_small too_much_for_scale " + ERRORS
 PARTS = "part name mass volume"
@@ -101,7 +101,7 @@ def _parts(system: dict, who: Reader, **columns: Any) -> list[Data]:
     """A row of each part. columns: a sequence each, in the order of the label, empty where nothing is known"""
     rows = []
     for place, name in enumerate(parts_said(system)):
-        row = {"part": LETTERS[place], "name": said(name, who)}
+        row = {"part": tables.LETTERS[place], "name": said(name, who)}
         row.update((key, each[place]) for key, each in columns.items() if each and place < len(each))
         rows.append(row)
     return rows
@@ -297,9 +297,8 @@ def spreader(found, values: dict, who: Reader) -> Data:
 def boat(found, values: dict, who: Reader) -> Data:
     sums, mixed = found.sums, found.mixed
     names = parts_said(values["system"])
-    packs = [{"count": count, "part": LETTERS[place], "name": said(names[place], who), "mass": mass}
+    packs = [{"count": count, "part": tables.LETTERS[place], "name": said(names[place], who), "mass": mass}
              for count, masses in (found.packs.rows if found.packs else ()) for place, mass in enumerate(masses)]
-    lists = [("tape", one) for one in found.tapes] + [("ply", one) for one in found.plies]
     return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty, "epoxy_mass": mixed.epoxy,
             "filler_mass": mixed.filler, "liquid_mass": mixed.liquid,
             "glass_mass": sums.glass + sum(one.glass for one in found.phases if one.name == phases.SHEATHING),
@@ -307,52 +306,20 @@ def boat(found, values: dict, who: Reader) -> Data:
             "putty_batches": mixed.putty_batches, "liquid_batches": mixed.liquid_batches,
             "packs_hold": found.packs and found.packs.held, "packs_over": found.packs and found.packs.over,
             "parts": _parts(values["system"], who, mass=found.parts or ()), "packs": packs,
-            "shopping": _shopping(found, lists), "joints": [_joint(one) for one in found.joints],
-            "cuts": [row for material, one in lists for row in _cuts(material, one)],
+            "shopping": tables.shopping(found, phases.cloths(found.surfaces)),
+            "joints": [_joint(one) for one in found.joints], "cuts": tables.cuts(found),
             "phases": [{"phase": one.name, "mixed_mass": one.resin, "putty_volume": one.putty,
                         "filler_mass": one.filler + one.light, "glass_mass": one.glass, "added_mass": one.stays,
                         "batch_count": int(one.batches)} for one in found.phases]}
 
 
-def _shopping(found, lists) -> list[Data]:
-    masses = found.parts or ()
-    rows: list[Data] = [{"item": f"part_{LETTERS[place]}", "mass": mass} for place, mass in enumerate(masses)]
-    if found.mixed.filler > 0:
-        rows.append({"item": "filler", "mass": found.mixed.filler})
-    for material, (width, areal, _, lengths, cuts, _) in lists:
-        rows.append({"item": material, "length": sum(lengths) / 1000, "count": cuts.rolls, "width": width,
-                     "areal_weight": areal})
-    rows += [{"item": "cloth", "length": length, "width": width, "areal_weight": areal}
-             for width, areal, length in phases.cloths(found.surfaces)]
-    light = sum(one.light for one in found.phases)
-    rows += [{"item": "light_filler", "mass": light}] if light else []
-    return rows + [{"item": key, BY_METRE.get(key, "count"): many} for key, many in found.bought if many]
-
-
 def _joint(one) -> Data:
     copies = int(one.row["copies"])
-    return {"joint": _called(one.row), "joint_place": one.row["place"], "count": copies,
+    return {"joint": tables.called(one.row), "joint_place": one.row["place"], "count": copies,
             "length": one.seam.length * copies, "putty_volume": one.seam.putty * copies,
             "radius": max((cove.radius for cove in one.coves), default=0.0)}
 
 
-def _called(row: dict) -> str:
-    return row["name"] or str(row["place"] + 1)
-
-
-def _cuts(material: str, one) -> list[Data]:
-    width, areal, pieces, lengths, cutting, _ = one
-    rows = []
-    for cut in cutting.cuts:
-        for place in cut.pieces:
-            number, row, face = pieces[place][:3]
-            rows.append({"material": material, "width": width, "areal_weight": areal, "stock": cut.stock,
-                         "stock_place": cut.place, "stock_length": cut.length / 1000, "piece": number,
-                         "joint": _called(row), "face": face, "length": lengths[place] / 1000})
-    return rows
-
-
-BY_METRE = {"backing": "length"}  # of what else is bought, all the rest by the piece: as `boat_lines.BOUGHT`
 WHO = ("first", "second", "mixer")
 
 
@@ -366,16 +333,12 @@ def plan(found, values: dict, who: Reader) -> Data:
         "possible": True, "too_cold": found.cold is not None, "batch_count": summary.count, "crews": summary.crews,
         "end": summary.end, "limited_by": summary.binding.limit, "slack": summary.slack,
         "largest_mix": summary.largest, "smallest_mass": summary.least, "surplus_mass": summary.over,
-        "late_by": found.asked.late, "batches": [], "mixes": [], "parts": [], "steps": [],
+        "late_by": found.asked.late, "batches": tables.batches(found), "mixes": [], "parts": [], "steps": [],
         "windows": [{"window": one.limit, "mass": one.mass, "temperature": one.at, "usable_time": one.span,
                      "thick_time": one.end} for one in summary.windows],
         "helps": [{"helps": one.name, "batch_count": one.batches} for one in summary.helps or ()]}
     for one in found.batches:
         batch, details = one.batch, one.details
-        told["batches"].append({
-            "batch": batch.number, "crew": batch.crew, "start": batch.start, "end": one.end, "latest_start": one.latest,
-            "done": batch.finished, "length": one.length, "too_late": one.refused is not None,
-            "air_temperature": details and details.air})
         told["steps"] += [{"batch": batch.number, "crew": batch.crew, "step": step.key, "who": WHO[step.who],
                            "start": step.start, "end": step.end, "done": step.done} for step in batch.steps]
         for mix in details.mixes if details else ():

@@ -3,12 +3,14 @@
 The ending of the file says which; without one, the `Accept` of the request does.
 """
 import json
-from datetime import UTC, date, datetime
+import time
 from typing import Annotated, Any
 
 from covemix.shared.door import moves
+from covemix.shared.files import calendar, drawn, tables
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.units import METRIC
 from fastapi import APIRouter, Path, Request
 from fastapi.concurrency import run_in_threadpool
@@ -17,9 +19,9 @@ from pydantic import BaseModel, ValidationError
 from starlette.exceptions import HTTPException
 from starlette.responses import Response
 
-from . import calendars, files
 from .api import NOT_JSON, REFUSALS, Reply, asked, doubled, refusal, refusals, sealed, spoken, too_many, worked_out
 from .data import SHAPES
+from .data_names import COUNT, FLAG, KEY, NAMES, TEXT
 from .language import of_program
 from .models import RefusalModel, request_models
 from .typed import Taken, switched_on
@@ -27,7 +29,6 @@ from .typed import Taken, switched_on
 TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics": "text/calendar",
          "json": "application/json"}
 DAY = "date"  # beside the inputs of a move: the day of a calendar
-TRUE_SIZE = ("spreader",)  # moves whose drawings are in millimetres
 ABOUT = ("`<table>.csv` for each table of the move's data, `<drawing>.svg` for each of its drawings (by its name), "
          "`templates.dxf` of the spreader, `calendar.ics` of plan, cure (both with `date`, as 2026-06-01) and pot. "
          "Numbers in a CSV have the decimal mark of `Accept-Language`.")
@@ -123,8 +124,8 @@ def _made(move: str, file: str, request: Request, tree: dict, taken: Taken | Non
     if not _is_there(move, name, ending):
         raise HTTPException(404)
     days = None
-    if ending == "ics" and move in calendars.NEEDS_DAY:
-        days = _day(day)
+    if ending == "ics" and move in calendar.NEEDS_DAY:
+        days = calendar.day_of(day) if isinstance(day, str) else None
         if days is None:
             return refusal(DAY, "say the day, as 2026-06-01")
     answer, values, errors = worked_out(move, tree, language, taken)
@@ -142,24 +143,37 @@ def _is_there(move: str, name: str, ending: str) -> bool:
     if ending in ("csv", "json"):
         return name in SHAPES[move][1]
     if ending == "ics":
-        return name == "calendar" and move in calendars.KINDS
+        return name == "calendar" and move in calendar.KINDS
     if ending == "dxf":
         return (move, name) == ("spreader", "templates")
     return ending == "svg"
 
 
-def _file(move: str, name: str, ending: str, answer: dict, values: dict, language: str, day: date | None) -> str | None:
+def _file(move: str, name: str, ending: str, answer: dict, values: dict, language: str, day: int | None) -> str | None:
     if ending == "csv":
-        return files.csv(answer["data"][name], SHAPES[move][1][name].split(), language)
+        columns = SHAPES[move][1][name].split()
+        rows = [[row[column] for column in columns] for row in answer["data"][name]]
+        return tables.csv([heading(column) for column in columns], rows, LANGUAGES[language].decimal)
     if ending == "json":
         return json.dumps({name: answer["data"][name]}, ensure_ascii=False)
+    if ending == "svg":
+        drawing = next((one for one in answer["figures"] if one["name"] == name), None)
+        return None if drawing is None else drawn.svg([drawing])
+    asked_of = moves.module(move)
+    found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":
-        found = moves.module("spreader").reckoned(values)
-        return files.dxf(found.height, [(one.radius, one.top, one.centre) for one in found.templates])
-    if ending == "ics":
-        return calendars.calendar(calendars.KINDS[move](day, answer, values), datetime.now(UTC))
-    drawing = next((one for one in answer["figures"] if one["name"] == name), None)
-    return None if drawing is None else files.svg(drawing, move in TRUE_SIZE)
+        return drawn.dxf(found.height, [one[:3] for one in found.templates])
+    return calendar.calendar(calendar.KINDS[move](day or 0, found, answer, values), time.time())
+
+
+def heading(name: str) -> str:
+    """A column's name and its unit.
+
+    >>> heading("mass"), heading("item")
+    ('mass [kg]', 'item')
+    """
+    unit = NAMES[name].unit
+    return name if unit in (TEXT, KEY, FLAG, COUNT) else f"{name} [{unit}]"
 
 
 def _wanted(accept: str) -> str:
@@ -174,13 +188,6 @@ def _wanted(accept: str) -> str:
             if kind == own:
                 return ending
     return "json"
-
-
-def _day(text: Any) -> date | None:
-    try:
-        return date.fromisoformat(text) if isinstance(text, str) and len(text) == 10 else None
-    except ValueError:
-        return None
 
 
 def _named(text: str, name: str, ending: str, language: str) -> Response:

@@ -2,6 +2,8 @@
 import time
 from urllib.parse import quote
 
+from starlette.middleware.cors import CORSMiddleware
+
 LONGEST = 120  # characters of a path in the log
 
 
@@ -17,6 +19,21 @@ class Prefixed:
             inside = path == self.root or path.startswith(self.root + "/")
             scope = dict(scope, root_path=self.root, path=path if inside else self.root + path)
         await self.app(scope, receive, send)
+
+
+class ForOthers:
+    """ASGI middleware: pages of these origins may ask the API from their readers' browsers, and nothing else here."""
+
+    PATHS = ("/api/", "/openapi.json")
+
+    def __init__(self, app, origins):
+        self.app = app
+        self.told = CORSMiddleware(app, allow_origins=origins, allow_methods=["GET", "HEAD", "POST"],
+                                   allow_headers=["Content-Type"], expose_headers=["Content-Disposition"])
+
+    async def __call__(self, scope, receive, send):
+        path = scope.get("path", "").removeprefix(scope.get("root_path", ""))
+        await (self.told if path.startswith(self.PATHS) else self.app)(scope, receive, send)
 
 
 class Accepted:

@@ -52,7 +52,7 @@ def serve(given: argparse.Namespace) -> None:
 
 def run(listener: socket.socket, given: argparse.Namespace, ready: str, **secure) -> None:
     """Serve the app on a socket. ready: what is said once it answers."""
-    made = create_app()
+    made = create_app(origins=given.allow_origin)
     app = Prefixed(made, given.root_path) if given.root_path else made
     server = Said(config(Logged(app, say) if given.log else app, **secure))
     server.ready = ready

@@ -8,8 +8,9 @@ from covemix.shared.forms.late import LATE
 
 HOUSE = Path(shared.__file__).parent
 ROOMS = ("door", "boat", "plan", "surface", "seam", "pour", "kit", "safety", "clock", "mix", "things", "forms",
-         "drawing", "words", "equations", "catalogue")  # from the door down
-PLAIN = {"equations": {"catalogue"}, "drawing": {"words"}, "words": {"equations", "catalogue"}, "catalogue": set()}
+         "files", "drawing", "words", "equations", "catalogue")  # from the door down
+PLAIN = {"equations": {"catalogue"}, "files": {"words", "equations"}, "drawing": {"words"},
+         "words": {"equations", "catalogue"}, "catalogue": set()}
 FILES = sorted(path for path in HOUSE.glob("*/*.py"))
 STANDARD = {"collections", "functools", "itertools", "json", "math", "re"}
 

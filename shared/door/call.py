@@ -13,7 +13,8 @@ def call(text, memo=None, language="en"):
 
 def answered(text, memo=None, language="en"):
     """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
-    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came.
+    {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came;
+    {"file": name, "pairs" or "rows", ...} makes a file of it.
 
     A slow move of a screen may be asked alone: {"move": name, "pairs": [[name, text], ...]}; what follows each key
     press before the rest: {"first": screen, "pairs"}.
@@ -25,6 +26,8 @@ def answered(text, memo=None, language="en"):
     asked = json.loads(text)
     if "first" in asked:
         return moves.first(asked["first"], asked["pairs"], memo, language)
+    if "file" in asked:
+        return late("filed").filed(asked, memo, language)
     if "screen" in asked:
         return moves.asked(asked["screen"], asked["pairs"], memo, language)
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])

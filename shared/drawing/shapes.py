@@ -7,10 +7,11 @@ from math import floor
 
 
 def figure(name: str, title: "str | tuple", width: float, height: float, shapes: list, told: "str | tuple",
-           part: str = "") -> dict:
-    """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in."""
+           part: str = "", size: float = 0.0) -> dict:
+    """A drawing: `told` describes it in words for those who do not see it; part: the fold of the answer it lies in;
+    size: a unit of what is drawn [mm], 0 where it is not to scale."""
     return {"name": name, "title": title, "width": width, "height": height, "shapes": shapes, "told": told,
-            "part": part}
+            "part": part, "size": size}
 
 
 def area(role: str, points: "list | tuple") -> dict:

@@ -4,6 +4,7 @@
 LATE = (
     ("clock", "hot_pot"),
     ("door", "calendar_file"),
+    ("door", "filed"),
     ("door", "handover"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),

@@ -63,7 +63,8 @@ def bulkhead_figure(spec: seam.Spec, angle: float) -> dict:
     sheet.write_tape(seam.widths(spec), 16)
     told = [message("section-bulkhead", thickness=length(t), one=words[0], other=words[1]),
             told_tape(seam.widths(spec))]
-    return figure("section", "section-across", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), sentences(told))
+    return figure("section", "section-across", WIDTH, sheet.bottom + 30, shapes + sheet.measures(), sentences(told),
+                  size=1000 / sheet.scale)
 
 
 def _degrees(angle: float) -> Said:

@@ -138,7 +138,8 @@ def corner_figure(spec: seam.Spec, angle: float) -> dict:
     if spec.gap:
         sheet.write("dimension", WIDTH / 2 + 14, sheet.bottom + 40, message("section-gap", gap=size["gap"]))
     return figure("section", "section-corner", WIDTH,
-                  sheet.bottom + (46 if spec.gap else 32), shapes + sheet.measures(), _told_corner(spec, size))
+                  sheet.bottom + (46 if spec.gap else 32), shapes + sheet.measures(), _told_corner(spec, size),
+                  size=1000 / sheet.scale)
 
 
 def _veneers(shape: dict, t: float, s: float, c: float, sheet: Sheet) -> None:
@@ -253,7 +254,7 @@ def flat_figure(spec: seam.Spec) -> dict:
     else:
         told = message("section-flat.butt" if spec.kind == seam.BUTT else "section-flat.strip", thickness=length(t))
     return figure("section", "section-across", WIDTH, sheet.bottom + 32, shapes + sheet.measures(),
-                  sentences([told, told_tape(seam.widths(spec))]))
+                  sentences([told, told_tape(seam.widths(spec))]), size=1000 / sheet.scale)
 
 
 MOST_IN_STRIP = 5

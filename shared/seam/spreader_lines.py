@@ -37,4 +37,5 @@ def sheet(found: Found, values: Values) -> dict:
         shapes.append(path("leader", [(x, y - 2), (x, y + 2)]))
     told = message("spreader-sheet.told",
                    radii=listed([length(one.radius / 1000) for one in found.templates], "plain"))
-    return figure("template_" + values["paper"], "spreader-sheet", found.width, found.height, shapes, told)
+    return figure("template_" + values["paper"], "spreader-sheet", found.width, found.height, shapes, told,
+                  size=1.0)

@@ -23,7 +23,7 @@ const write = (element, text) => {
   if (element.textContent !== said) element.textContent = said;
 };
 
-// acts: { done, good, stiffening, gone, empty, air, left, share, drop }, each called with the pot
+// acts: { done, good, stiffening, gone, empty, air, left, share, calendar, drop }, each called with the pot
 export const potArticle = (pot, acts) => {
   const article = make("article", "pot");
   article.dataset.pot = pot.id;
@@ -48,7 +48,8 @@ export const potArticle = (pot, acts) => {
   const hot = make("a", "button", t("safety-page.hot"));
   hot.dataset.to = "safety";
   hot.href = `${document.querySelector("[data-top] [data-to=safety]").href}#hot`;
-  actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), hot, button(t("share-share"), () => acts.share(pot)));
+  actions.append(step, button(t("pot-empty"), () => acts.empty(pot)), hot, button(t("share-share"), () => acts.share(pot)),
+    button(t("files-page.calendar"), () => acts.calendar(pot)));
   const said = make("p", "actions pot-said");
   said.append(button(t("pot-still-good"), () => acts.good(pot)), button(t("pot-stiffening"), () => acts.stiffening(pot)),
     button(t("pot-gone"), () => acts.gone(pot)));

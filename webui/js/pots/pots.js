@@ -45,20 +45,18 @@ const watchOf = (pot) => {
 };
 
 // What the engine's move `pot` is asked: what was stored, and the clocks as they are now.
+const stored = (pot, watch, now) => [
+  ["units", units()], ["units_typed", "metric"],
+  ...pot.typed,
+  ...pot.done.map((place) => [`steps.${place}.done`, "yes"]),
+  ["started", String(pot.started / 1000)],
+  ...zones(pot.started),
+  ...watch.pairs(now),
+];
+export const pairsOf = (pot) => stored(pot, watchOf(pot), measured());
 const question = async (pot, watch, more = []) => {
   const now = measured();
-  const got = await ask({
-    move: "pot",
-    pairs: [
-      ["units", units()], ["units_typed", "metric"],
-      ...pot.typed,
-      ...pot.done.map((place) => [`steps.${place}.done`, "yes"]),
-      ["started", String(pot.started / 1000)],
-      ...zones(pot.started),
-      ...watch.pairs(now),
-      ...more,
-    ],
-  });
+  const got = await ask({ move: "pot", pairs: [...stored(pot, watch, now), ...more] });
   watch.told(now, got.lines);
   return got;
 };

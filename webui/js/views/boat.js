@@ -1,6 +1,7 @@
 // The boat: the demo boat and an empty one, and the kit's rolls to cut from, each with the way back.
 import { ask } from "../engine/engine.js";
 import { fill, pairs } from "../form/form.js";
+import { withPart } from "../offline/parts.js";
 import { notice, unanswered } from "../page/notice.js";
 import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/rolls.js";
 import { whenChanged } from "../store/store.js";
@@ -27,6 +28,16 @@ export const mount = (screen, main) => {
   };
   replace("[data-demo]", t("boat-demo"));
   replace("[data-empty]", t("boat-emptied"));
+  const file = form.querySelector("[data-open-boat]");
+  file.addEventListener("change", () => withPart("kit/files.js", async ({ readBoat }) => {
+    const found = file.files.length ? await readBoat(screen, file.files[0]) : null;
+    file.value = "";
+    if (!found || !form.isConnected) return;
+    const before = pairs(form);
+    fill(form, found);
+    changed();
+    offerUndo(form, "row", t("files-page.opened"), () => { fill(form, before); changed(); });
+  }));
   startStock(view);
   return view;
 };

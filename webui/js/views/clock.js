@@ -8,7 +8,7 @@ import { withPart } from "../offline/parts.js";
 import { dropBatch, logBatch } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
 import { UNANSWERED, dismiss, notice } from "../page/notice.js";
-import { about, amend, bringBack, end, follows, lasts, line, lines, list, problem, setLeft, start, whenTold } from "../pots/pots.js";
+import { about, amend, bringBack, end, follows, lasts, line, lines, list, pairsOf, problem, setLeft, start, whenTold } from "../pots/pots.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { potArticle } from "../pots/pot.js";
 import { units } from "../page/settings.js";
@@ -279,6 +279,7 @@ const acts = {
   // resolves to what is wrong with the minutes, if anything
   left: (pot, text) => setLeft(current(pot), text).catch(() => UNANSWERED),
   share: (pot) => withPart(LINK, ({ sharePot }) => sharePot(current(pot))),
+  calendar: (pot) => withPart("kit/files.js", ({ hand }) => hand("pot.pot.ics", pairsOf(current(pot)))),
   drop: async (pot) => {
     const now = current(pot);
     if (await end(now)) notice("pot-ended", t("pot-ended"), [[t("page-undo"), () => bringBack(now)]]);

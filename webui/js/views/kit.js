@@ -41,8 +41,25 @@ const merged = (opened, mine, now) => Object.fromEntries(
     .map((name) => [name, mine[name] === opened[name] ? now[name] : mine[name]])
     .filter(([, text]) => text !== undefined));
 
+// The page for programs is large, and only few read it: this phone keeps it once it was opened, and leads to no other before.
+const openReference = async (event) => {
+  event.preventDefault();
+  const { href } = event.currentTarget;
+  const found = await fetch(href).catch(() => null);
+  if (!found?.ok) {
+    notice("unfetched", t("part-unfetched"));
+    return;
+  }
+  if (navigator.serviceWorker?.controller) {
+    const cache = await caches.open(`covemix-${document.documentElement.dataset.build}`);
+    await cache.put(href, found).catch(() => {}); // the phone is full: it is read all the same
+  }
+  location.assign(href);
+};
+
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
+  main.querySelector("[data-reference]").addEventListener("click", openReference);
 
   // Another tab may have kept the same thing since it was opened here: what was changed here goes before, the rest is as it
   // stands by now. One that is gone meanwhile is kept as a new one.

@@ -1,11 +1,11 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
-import { download, today } from "../phone/download.js";
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
 import { askOf, batchName, entry, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
+import { withPart } from "../offline/parts.js";
 import { notice } from "../page/notice.js";
 import { whenUnits } from "../page/settings.js";
 import { unread, whenChanged } from "../store/store.js";
@@ -15,7 +15,7 @@ import { locales, t } from "../page/words.js";
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-const names = new WeakMap(); // what is searched and written to a table: no row is kept with it
+const names = new WeakMap(); // what is searched: no row is kept with it
 const named = async (rows) => {
   await Promise.all(rows.filter((batch) => !names.has(batch)).map(async (batch) => names.set(batch, await batchName(batch))));
   return rows;
@@ -23,18 +23,6 @@ const named = async (rows) => {
 const holds = (batch, words) => {
   const text = `${names.get(batch)} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
   return words.every((word) => text.includes(word));
-};
-
-// A cell that a spreadsheet would take for a formula is kept as text.
-const cell = (text) => `"${(/^[=+@\t\r]|^-\D/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
-const table = (rows, form) => {
-  const fields = [...form.querySelectorAll("[name]:not([type=hidden])")];
-  const heads = [t("log-page.when"), ...fields.map((field) => field.labels[0].textContent.trim())];
-  const text = (batch) => {
-    const typed = { ...batch.typed, what: names.get(batch) };
-    return [new Date(batch.when).toISOString(), ...fields.map((field) => typed[field.name] ?? "")];
-  };
-  return [heads, ...rows.map(text)].map((row) => row.map(cell).join(",")).join("\r\n") + "\r\n";
 };
 
 let counted = () => {}; // the log that is shown, in other units
@@ -110,9 +98,9 @@ export const mount = (screen, main) => {
   search.addEventListener("input", () => { most = AT_ONCE; list(); });
   more.addEventListener("click", () => { most += AT_ONCE; list(); });
   main.querySelector("[data-add]").addEventListener("click", () => openForm([], null));
-  main.querySelector("[data-table]").addEventListener("click", async () => {
-    download(`covemix-log-${today()}.csv`, table(await named(await batches()), main.querySelector("[data-form]")), "text/csv");
-  });
+  main.querySelector("[data-table]").addEventListener("click", () => withPart("kit/files.js", async ({ handLog }) => {
+    await handLog(screen, (await batches()).map(({ when, typed }) => [shownTime(when).replace("T", " "), typed]));
+  }));
   whenChanged(() => { if (main.isConnected) read(); });
   counted = () => { if (main.isConnected) read(); };
   const id = toOpen();

@@ -54,6 +54,8 @@ export const mount = (screen, main) => {
   const print = main.querySelector("[data-print-cards]");
   print.hidden = false;
   print.addEventListener("click", printCards);
+  const now = new Date();
+  main.querySelector("[data-day]").value = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
   const own = main.querySelector("[data-own-rates]");
   const offer = async () => { own.hidden = !(await laidBy(crew(form))).length; };
   own.addEventListener("click", takeRates);
@@ -97,10 +99,10 @@ const stepping = ({ form, changed, accept, brought }, main) => {
 
 const crew = (form) => form.elements.namedItem("crew.name").value || typedOf(form.elements.namedItem("crew")).name;
 
+const two = (count) => String(count).padStart(2, "0");
 const typeClock = () => {
   if (!shown.form.querySelector("[name=running] option[value=yes]:checked, [name=running][value=yes]:checked")) return false;
   const now = new Date();
-  const two = (count) => String(count).padStart(2, "0");
   shown.form.elements.namedItem("clock").value = `${now.getHours()}:${two(now.getMinutes())}`;
   return true;
 };

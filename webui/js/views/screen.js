@@ -12,6 +12,7 @@ import { notice, once } from "../page/notice.js";
 import { watchOld } from "../answer/stale.js";
 import { addRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
 import { choose, units, whenUnits } from "../page/settings.js";
+import { withPart } from "../offline/parts.js";
 import { openShare, prepare } from "../share/share.js";
 import { edited, offerUndo, shown } from "../form/undo.js";
 import { bound, t } from "../page/words.js";
@@ -214,6 +215,12 @@ export const mount = (screen, main) => {
   for (const print of main.querySelectorAll("[data-print]")) {
     print.hidden = false;
     print.onclick = () => window.print();
+  }
+
+  for (const one of main.querySelectorAll("[data-files]")) one.hidden = false;
+  for (const made of main.querySelectorAll("[data-file]")) {
+    made.hidden = false;
+    made.onclick = () => withPart("kit/files.js", ({ hand }) => hand(made.dataset.file, pairs(form), main.querySelector("[data-day]")?.value));
   }
 
   const blank = () => {
