@@ -34,11 +34,6 @@ def say(text: str) -> None:
 
 def serve(given: argparse.Namespace) -> None:
     """Serve until somebody stops it. given: the options of the command."""
-    if given.lan:
-        from .lan import serve_lan
-
-        serve_lan(given)
-        return
     secure = {}
     if given.certificate:
         fits(given.certificate, given.key)
