@@ -1,4 +1,4 @@
-"""Heat figure: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
+"""Heat drawing: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
 from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path

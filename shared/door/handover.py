@@ -1,4 +1,4 @@
-"""Hand over: what leaves this phone, and what may come in by a link."""
+"""Handover: what leaves this phone, and what may come in by a link."""
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, item_at, units_of_tools
 from ..forms.quantities import behind

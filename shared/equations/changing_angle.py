@@ -1,4 +1,4 @@
-"""Along: a quantity per metre of seam, summed over a seam whose angle changes.
+"""Changing angle: a quantity per metre of seam, summed over a seam whose angle changes.
 
 Between two stations the angle changes evenly. A section's area is convex in the angle, so the mean angle gives too
 little; the sum here is an integral, exact to about eight digits.

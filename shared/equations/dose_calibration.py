@@ -1,4 +1,4 @@
-"""Calibration: a builder's own weighed batches, and how far they move the dose from the remembered default."""
+"""Dose calibration: a builder's own weighed batches, and how far they move the dose from the remembered default."""
 from collections import namedtuple
 from math import exp, log, sqrt
 

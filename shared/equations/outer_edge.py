@@ -1,4 +1,4 @@
-"""Outside: what stands open between two panel edges, and the rounded outer edge of a seam.
+"""Outer edge: what stands open between two panel edges, and the rounded outer edge of a seam.
 
 Seen along the seam with the inside up: the inner faces meet in the origin, the bisector is the y axis, a is the angle
 between the faces, h = a / 2. Square edges touch at the inner corners, so the V opens to the outside; edges bevelled by

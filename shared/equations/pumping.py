@@ -1,4 +1,4 @@
-"""Pumps: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
+"""Pumping: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
 from collections import namedtuple
 
 from ..catalogue.measuring import FURTHEST

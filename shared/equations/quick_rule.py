@@ -1,4 +1,4 @@
-"""The trade's quick rule: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
+"""Quick rule of the trade: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
 
 from math import sqrt
 

@@ -1,4 +1,4 @@
-"""Mixing: how long to stir."""
+"""Stirring: how long to stir."""
 from ..catalogue.measuring import COLD, SMALL, STIR_LONG, STIR_SHORT
 
 

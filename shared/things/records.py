@@ -1,4 +1,4 @@
-"""What the kit holds: each kind of thing declared once, as fields that are typed, stored, linked and read like a form.
+"""Records: what the kit holds. Each kind of thing is declared once: typed, stored, linked and read like a form.
 
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """

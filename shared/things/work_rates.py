@@ -1,4 +1,4 @@
-"""Paces: how fast these hands are along a seam: typed, the crew's own, learned from own batches, or remembered."""
+"""Work rates: how fast these hands are along a seam: typed, the crew's own, learned from own batches, or remembered."""
 from collections import namedtuple
 
 from ..catalogue.rates import HANDS, RATES
