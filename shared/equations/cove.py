@@ -14,7 +14,7 @@ RULE, LEAST, TAPE, ROOM, FLAT, OWN = "rule", "least", "tape", "room", "flat", "o
 Rule = namedtuple("Rule", ("own", "throat", "least", "spread", "room", "flat"))
 
 
-def largest(rule: Rule, angle: float):
+def largest(rule: Rule, angle: float) -> tuple:
     """The largest radius that tape and room leave at an angle [rad], and which of them: (R [m] or None, what)."""
     most, why = None, ""
     if rule.spread is not None:
@@ -26,7 +26,7 @@ def largest(rule: Rule, angle: float):
     return most, why
 
 
-def sized(rule: Rule, angle: float):
+def sized(rule: Rule, angle: float) -> tuple:
     """The radius at an angle and what decided it:
         R = max(R_least, min(R_rule, (w - 2 m) / (pi - a), free panel tan(a / 2)))
 

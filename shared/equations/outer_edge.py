@@ -96,7 +96,7 @@ def largest_round(angle: float, thickness: float, gap: float = 0.0, bevel: float
 
 
 def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0,
-                 edges=None) -> float:
+                 edges: "Opening | None" = None) -> float:
     """The opening filled out to a round-over that is tangent to both outer faces:
         square edges that touch, r <= t: t**2 tan(d / 2) - r**2 (tan(d / 2) - d / 2),  d = pi - a
 
@@ -117,7 +117,7 @@ def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0
     return (found.inner + half) * (top - down) + radius * radius * bow - half * sqrt(radius * radius - half * half)
 
 
-def round_meets_edge(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0):
+def round_meets_edge(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0) -> tuple:
     """Where a round-over that takes wood crosses the right panel's edge: (x, y) [m], from the inner faces' corner.
 
     radius above `largest_round`, and `cover` above 0
