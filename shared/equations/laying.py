@@ -18,7 +18,7 @@ Of a group with both, all tape is taken to go on soft coves, also where some of 
 
 from collections import namedtuple
 
-from .types import Pace
+from .types import Like, Pace
 
 POT, CUP, SOFT, FILM, SIZE = "pot", "cup", "soft", "film", "size"
 NEAR = 1  # pieces; how far before a guess to begin to look
@@ -96,7 +96,7 @@ class Laying:
     """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
 
     def __init__(self, pieces: list, crew: Crew, windows: Windows, mixing: Mixing, profile: Pace,
-                 like=None) -> None:
+                 like: Like = None) -> None:
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
         self.held = {}
         self.run: "tuple | None" = None

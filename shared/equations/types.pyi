@@ -2,5 +2,6 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 Function = Callable[..., Any]
+Like = Any
 Pace = Any
 Figures = Sequence[Any]

@@ -15,7 +15,7 @@ SHORT = {"place": "pace-place", "tool": "pace-tool", "clean": "pace-clean", "wet
 Pace = namedtuple("Pace", ("name", "rate", "whence", "learned"))
 
 
-def paces(values):
+def paces(values: dict) -> list:
     """How fast each step goes, downhand and for one person: typed in the plan, the crew's own, learned, remembered."""
     crew = values["crew"]
     own = read_learned(crew["learned"]) if crew["learned"] else {}
