@@ -8,13 +8,14 @@ IMPORTS = {"math", "json", "collections"}  # built into the interpreter that is 
 METHODS = ("zfill", "ljust", "rjust", "title", "capitalize", "casefold", "swapcase", "removeprefix", "removesuffix",
            "isdecimal", "isnumeric", "isalnum", "translate", "maketrans", "expandtabs", "format_map", "isprintable",
            "hex", "as_integer_ratio", "bit_length", "bit_count", "fullmatch", "findall", "finditer", "groupdict",
-           "_replace", "_asdict", "_fields")
+           "_replace", "_asdict", "_fields", "splitlines")
 CASE = ("lower", "upper")
 BLANK = ("strip", "lstrip", "rstrip", "split", "rsplit", "splitlines", "isspace")
 BUILTINS = ("round", "format", "repr", "ascii", "vars", "open", "input", "eval", "exec", "compile", "hash", "id",
-            "print")
+            "print", "frozenset", "property")
 MATH = ("hypot", "fsum", "prod", "cbrt", "log1p", "expm1", "dist", "comb", "perm", "exp2", "nextafter", "ulp",
-        "sumprod", "isqrt", "remainder", "lcm", "gcd")
+        "sumprod", "isqrt", "remainder", "lcm", "gcd", "log2", "log10", "sinh", "cosh", "tanh", "asinh", "acosh",
+        "atanh", "erf", "erfc", "gamma", "lgamma", "isclose")
 
 
 def _called(node):
@@ -118,6 +119,8 @@ RULES = (
     ("blanks of the runtime's choice", "numbers.BLANKS or another text as the argument",
      lambda node: _method(node) in BLANK and not node.args, "x.strip()"),
     ("strip takes ASCII alone", "replace the other letters first", _strips_bytes, 'x.strip("\u2013,")'),
+    ("a value named within an expression", "a line of its own before it",
+     lambda node: isinstance(node, ast.NamedExpr), "(a := 1)"),
     ("math that is missing", "sqrt(a * a + b * b), loops, logarithms of sums",
      _imported(MATH), "from math import hypot"),
     ("match", "if, or a table",

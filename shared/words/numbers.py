@@ -1,5 +1,5 @@
 """Numbers in and out: what a thumb types becomes a float, a float becomes text that is alike on every runtime."""
-from math import floor, isfinite, log10
+from math import floor, isfinite, log
 
 from ..equations.rounding import DOWN, NEAREST, UP, bare, ceiling, decimals, shown, to_step  # noqa: F401
 
@@ -7,6 +7,7 @@ DIGITS = "0123456789"
 PLAINEST = DIGITS + "."
 FRACTIONS = (("½", "1/2"), ("¼", "1/4"), ("¾", "3/4"), ("⅓", "1/3"), ("⅔", "2/3"), ("⅛", "1/8"), ("⅜", "3/8"))
 LONGEST = 40  # characters; a number somebody typed is shorter
+TEN = log(10)
 LEAST, MOST = 1e-9, 1e12  # what a number may be beside 0: squares and quotients of it stay finite
 BLANKS = " \t\r\n"  # given to every strip(): without them the runtimes disagree on what is blank
 SPACES = "\t\r\n\u00a0\u2009\u202f"  # what a keyboard or a copied page puts for a space
@@ -25,7 +26,7 @@ def places_for(value: float, digits: int = 3) -> int:
     """
     if not value:
         return 0
-    return max(0, min(4, digits - 1 - floor(log10(abs(value)) + 1e-9)))
+    return max(0, min(4, digits - 1 - floor(log(abs(value)) / TEN + 1e-9)))
 
 
 def number(typed: str) -> "float | None":

@@ -1,4 +1,4 @@
-// What of MicroPython the engine needs: the language with double floats, long integers and f-strings; math, json,
+// What of MicroPython the engine needs: the language with double floats and long integers; math, json,
 // collections. No files, no printing, no time, no random numbers, no other modules.
 #ifndef PORT_H
 #define PORT_H
@@ -46,20 +46,26 @@ extern const struct _mp_obj_str_t interpreter_obj; // in main.c
 
 #define MICROPY_FLOAT_IMPL (MICROPY_FLOAT_IMPL_DOUBLE)
 #define MICROPY_LONGINT_IMPL (MICROPY_LONGINT_IMPL_MPZ)
-#define MICROPY_PY_FSTRINGS (1)
+#define MICROPY_PY_FSTRINGS (0)
 #define MICROPY_PY_BUILTINS_STR_UNICODE (1)
 #define MICROPY_PY_BUILTINS_STR_PARTITION (1)
-#define MICROPY_PY_BUILTINS_STR_SPLITLINES (1)
-#define MICROPY_PY_BUILTINS_FROZENSET (1)
+#define MICROPY_PY_BUILTINS_STR_SPLITLINES (0)
+#define MICROPY_PY_BUILTINS_STR_OP_MODULO (0) // texts are filled by `format`
+#define MICROPY_PY_BUILTINS_FROZENSET (0)
+#define MICROPY_PY_BUILTINS_PROPERTY (0)
 #define MICROPY_PY_BUILTINS_COMPLEX (0)
 #define MICROPY_PY_BUILTINS_BYTEARRAY (0)
 #define MICROPY_PY_BUILTINS_EVAL_EXEC (0)
 #define MICROPY_PY_ASYNC_AWAIT (0)
+#define MICROPY_PY_ASSIGN_EXPR (0)
+#define MICROPY_PY_GENERATOR_PEND_THROW (0)
+#define MICROPY_PY___FILE__ (0)
+#define MICROPY_COMP_CONST (0)
 
 #define MICROPY_PY_MATH (1)
 #define MICROPY_PY_MATH_CONSTANTS (1)
-#define MICROPY_PY_MATH_SPECIAL_FUNCTIONS (1)
-#define MICROPY_PY_MATH_ISCLOSE (1)
+#define MICROPY_PY_MATH_SPECIAL_FUNCTIONS (0) // erf, gamma and the like; log10 with them
+#define MICROPY_PY_MATH_ISCLOSE (0)
 #define MICROPY_PY_CMATH (0)
 #define MICROPY_PY_JSON (1)
 #define MICROPY_PY_JSON_SEPARATORS (0)
