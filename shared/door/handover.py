@@ -2,7 +2,7 @@
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, item_at, units_of_tools
 from ..forms.quantities import behind
-from ..forms.types import Given, Said
+from ..forms.types import Said
 from ..words.lines import CALL
 from ..words.messages import listed, message, typed
 from ..words.numbers import BLANKS, digits
@@ -101,9 +101,11 @@ def in_words_of_tools(declared: "list | tuple", pairs: list, meant: str = "tool"
     units: str = tree.get("units") if tree.get("units") in SYSTEMS else METRIC  # type: ignore[assignment]
     tools = units_of_tools(declared, tree, units)
     for name, text in pairs:
-        item: Given = item_at(declared, name)
-        if item and item.tool and tools.get(item.tool, "") not in ("", unit_for(item.unit, units)):
-            text = behind(text, item.unit, units, tools[item.tool] if meant else "")
+        item = item_at(declared, name)
+        if item and item.tool and tools.get(item.tool, "") not in (
+                "", unit_for(item.unit, units)):  # type: ignore[attr-defined]  # one with a tool has a unit
+            own = item.unit  # type: ignore[attr-defined]
+            text = behind(text, own, units, tools[item.tool] if meant else "")
         found.append([name, text])
     return found
 
@@ -181,7 +183,7 @@ def as_typed(declared: "list | tuple", known: list, pairs: "list | tuple") -> li
     tree = inputs.typed_elsewhere(declared, links.tree(known + [list(p) for p in pairs if p[0] == inputs.TYPED_IN]))
     told = []
     for name, text in known:
-        place: Given = tree
+        place: object = tree
         for step in name.split("."):
             place = place.get(step) if isinstance(place, dict) else None
         told.append([name, place if isinstance(place, str) else text])
