@@ -27,7 +27,7 @@ lint: .venv/test
 
 # the two tests that read the page which this writes are left out
 checks: .venv/test
-	$(HERE)/python -m pytest $(shell grep -lE 'outside\.(printed|library|solved|worked|own)\(' tests/test_*.py tests/browser/test_*.py) --outside .venv/outside.json \
+	$(HERE)/python -m pytest $$(grep -lE 'outside\.(printed|library|solved|worked|own)\(' tests/test_*.py tests/browser/test_*.py) --outside .venv/outside.json \
 		--deselect tests/test_outside.py::test_every_move_that_reckons_has_its_value_on_the_page \
 		--deselect tests/test_outside.py::test_the_page_counts_its_values_by_how_they_are_known
 	$(HERE)/python tests/checks_page.py .venv/outside.json docs/CHECKS.md

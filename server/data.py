@@ -6,6 +6,7 @@ asked by a program alone: a phone does not have it.
 from collections.abc import Callable
 from typing import Any
 
+from covemix.shared.boat import phases
 from covemix.shared.door import moves
 from covemix.shared.mix.label_words import parts_said
 from covemix.shared.mix.ratio_doubt_lines import stopped
@@ -44,21 +45,24 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "dew": ("dew_point above_dew_point wanted_above_dew_point dew_point_error night_above_dew_point "
             "keep_above_temperature dew_danger", {}),
     "joint": ("putty_mass putty_volume liquid_mass glass_mass added_mass area passes ply_length outer_radius "
-              "outer_cover gap_too_wide glass_too_heavy",
-              {"coves": "side at angle radius decided_by throat leg arc",
-               "tapes": "face width areal_weight count length"}),
+              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank useful_flank wanted_flank wanted_lap",
+              {"coves": "side at angle radius decided_by throat leg width arc",
+               "tapes": "face width areal_weight count length", "strength": "case carried_share fails_first"}),
     "spreader": ("sheet_width sheet_height", {"templates": "radius x y"}),
     "boat": ("mixed_mass putty_mass putty_volume epoxy_mass filler_mass liquid_mass glass_mass added_mass length "
              "batch_count putty_batches liquid_batches packs_hold packs_over",
              {"parts": "part name mass", "shopping": "item count mass length width areal_weight",
               "packs": "count part name mass", "joints": "joint joint_place count length radius putty_volume",
-              "cuts": "material width areal_weight stock stock_place stock_length piece joint face length"}),
+              "cuts": "material width areal_weight stock stock_place stock_length piece joint face length",
+              "phases": "phase mixed_mass putty_volume filler_mass glass_mass added_mass batch_count"}),
     "plan": ("possible batch_count crews end limited_by slack largest_mix smallest_mass surplus_mass late_by too_cold",
              {"batches": "batch crew start end latest_start done length too_late air_temperature",
               "mixes": "batch mix mass filler_mass bag_volume surplus_mass", "parts": "batch mix part name mass",
               "steps": "batch crew step who start end done",
                "windows": "window mass temperature usable_time thick_time",
               "helps": "helps batch_count"}),
+    "run": ("batch limited_by time_left length", {"steps": "step length mass volume done",
+                                                  "windows": "window time_left usable_time"}),
     "pot": ("time_left time_passed time_over duration ends_at clock_doubt", {"alarms": "place due_at"}),
     "timer": ("time_left time_passed jumped unseen clock_doubt", {}),
     "kit": ("kind started_from used_up signal_word", {"statements": "code hazard"}),
@@ -267,12 +271,19 @@ def joint(found: Any, values: dict, who: Reader) -> Data:
     for one in found.coves:
         size = next(sizes) if one.radius else None
         coves.append({"side": one.side, "at": one.at, "angle": one.angle, "radius": one.radius, "decided_by": one.why,
-                      "throat": size and size.throat, "leg": size and size.leg, "arc": size and size.arc})
+                      "throat": size and size.throat, "leg": size and size.leg,
+                      "width": size and size.width, "arc": size and size.arc})
     return {"putty_mass": found.mix.putty, "putty_volume": found.mix.volume, "liquid_mass": found.mix.liquid,
             "glass_mass": found.shares.glass, "added_mass": found.shares.added, "area": found.shares.section,
             "passes": found.passes, "ply_length": found.ply_length, "outer_radius": found.edge and found.edge.radius,
             "outer_cover": found.edge and found.edge.cover, "gap_too_wide": bool(found.slips.wide_gap),
             "glass_too_heavy": bool(found.slips.heavy_glass), "coves": coves,
+            "resin_on_mass": found.shares.wet_out + found.shares.weave, "least_flank": found.flank,
+            "useful_flank": found.strength and found.strength.useful,
+            "wanted_flank": found.strength and found.strength.wanted,
+            "wanted_lap": found.strength and found.strength.lap,
+            "strength": [{"case": one.key, "carried_share": one.share, "fails_first": one.limit}
+                         for one in (found.strength.cases if found.strength else ())],
             "tapes": [{"face": one.face, "width": one.width, "areal_weight": one.areal,
                        "count": len(one.pieces) * int(values["copies"]), "length": one.length} for one in found.tapes]}
 
@@ -290,13 +301,17 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
              for count, masses in (found.packs.rows if found.packs else ()) for place, mass in enumerate(masses)]
     lists = [("tape", one) for one in found.tapes] + [("ply", one) for one in found.plies]
     return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty, "epoxy_mass": mixed.epoxy,
-            "filler_mass": mixed.filler, "liquid_mass": mixed.liquid, "glass_mass": sums.glass,
+            "filler_mass": mixed.filler, "liquid_mass": mixed.liquid,
+            "glass_mass": sums.glass + sum(one.glass for one in found.phases if one.name == phases.SHEATHING),
             "added_mass": found.added, "length": sums.length, "batch_count": mixed.batches,
             "putty_batches": mixed.putty_batches, "liquid_batches": mixed.liquid_batches,
             "packs_hold": found.packs and found.packs.held, "packs_over": found.packs and found.packs.over,
             "parts": _parts(values["system"], who, mass=found.parts or ()), "packs": packs,
             "shopping": _shopping(found, lists), "joints": [_joint(one) for one in found.joints],
-            "cuts": [row for material, one in lists for row in _cuts(material, one)]}
+            "cuts": [row for material, one in lists for row in _cuts(material, one)],
+            "phases": [{"phase": one.name, "mixed_mass": one.resin, "putty_volume": one.putty,
+                        "filler_mass": one.filler + one.light, "glass_mass": one.glass, "added_mass": one.stays,
+                        "batch_count": int(one.batches)} for one in found.phases]}
 
 
 def _shopping(found: Any, lists: Any) -> list[Data]:
@@ -307,6 +322,10 @@ def _shopping(found: Any, lists: Any) -> list[Data]:
     for material, (width, areal, _, lengths, cuts, _) in lists:
         rows.append({"item": material, "length": sum(lengths) / 1000, "count": cuts.rolls, "width": width,
                      "areal_weight": areal})
+    rows += [{"item": "cloth", "length": length, "width": width, "areal_weight": areal}
+             for width, areal, length in phases.cloths(found.surfaces)]
+    light = sum(one.light for one in found.phases)
+    rows += [{"item": "light_filler", "mass": light}] if light else []
     return rows + [{"item": key, BY_METRE.get(key, "count"): many} for key, many in found.bought if many]
 
 
@@ -367,7 +386,17 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
     return told
 
 
-def pot(found: Any, values: dict, who: Reader) -> Data:
+def run(found, values: dict, who: Reader) -> Data:
+    tightest, tape = found.window, found.tape
+    return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
+            "time_left": tightest and tightest.left, "length": tape and tape.length,
+            "steps": [{"step": one.name, "length": one.length or None, "mass": one.mass or None,
+                       "volume": one.volume or None, "done": one.done is not None} for one in found.steps],
+            "windows": [{"window": one.limit, "time_left": one.left, "usable_time": one.by - one.begun}
+                        for one in found.windows]}
+
+
+def pot(found, values: dict, who: Reader) -> Data:
     now = found.state
     return {"time_left": now.left, "time_passed": now.passed, "time_over": now.over, "duration": found.duration,
             "ends_at": now.end, "clock_doubt": bool(found.doubts.clock or found.doubts.unfit or found.doubts.lost),
@@ -438,7 +467,8 @@ def sources(found: Any, values: dict, who: Reader) -> Data:
 FUNCTIONS: dict[str, Callable[[Any, dict, Reader], Data]] = {
     "ratio": ratio, "measure": measure, "rescue": rescue, "thicken": thicken, "pouring": pouring, "heat": heat,
     "trial": trial, "cure": cure, "dew": dew, "joint": joint, "spreader": spreader, "boat": boat, "plan": plan,
-    "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates, "aid": aid,
+    "run": run, "pot": pot, "timer": timer, "kit": kit, "log": log, "timings": timings, "own_rates": own_rates,
+    "aid": aid,
     "calls": calls, "safety": safety, "air": air, "sources": sources, "coats": data_surface.coats,
     "sheathing": data_surface.sheathing, "fairing": data_surface.fairing, "gluing": data_surface.gluing,
     "fillets": data_surface.fillets}

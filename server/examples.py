@@ -32,7 +32,7 @@ NUMBERS: dict[str, float] = {
 RATE, STEP = 0.5, 6.0  # of an own rate [m/min] and of how long a step took [min]
 PARTS = {"by_weight": "100 : 30", "by_volume": "3 : 1", "densities": "1.12 : 0.98 g/mL", "weighed": "112 : 98 g",
          "strokes": "30 : 10 mL", "ten_strokes": "336 : 98 g", "doses": "2 : 4 : 7 : 10 : 14", "holds": "60 : 20 mL",
-         "steps": "1 : 0.5 mL", "packs": "1 : 5 kg", "radii": "10 : 15 : 20 mm",
+         "steps": "1 : 0.5 mL", "packs": "1 : 5 kg", "prices": "30 : 110", "radii": "10 : 15 : 20 mm",
          "widths": "0.9 : 1.2 : 0.8 m", "depths": "0.5 : 1.5 : 1 mm", "gaps": "0.5 : 2 mm"}
 TEXTS = {"name": "Keel", "lot": "A-17", "timings": "stiffening 31 min 240 g cup 20 °C", "parts": "resin, hardener",
          "trials": "thick 1500 s, doubt 9 %, mass 100 g, air 20 °C, loss 110 %, heat 90 %",
@@ -122,6 +122,8 @@ BODIES: dict[str, dict[str, Any]] = {
     "boat": {"joints": [{"name": "Keel", "kind": "both", "thickness_mm": 6, "length_m": 3.05}], "people": 2},
     "plan": {"pieces": [{"name": "Keel", "length_m": 3, "putty_g_per_m": 90, "wet_g_per_m": 60}],
              "temperature_degC": 20, "start": "8:00"},
+    "run": {"pieces": [{"name": "Keel", "length_m": 2.4, "putty_g_per_m": 57, "wet_g_per_m": 39}],
+            "temperature_degC": 20, "ran": [{"step": "pour_putty", "at_min": 1}], "ran_age_min": 5},
     "pot": {"started_s": 1_700_000_000, "duration_min": 25, "zone_min": 60, "zone_then_min": 60,
             "now_s": 1_700_000_300, "jumped_s": 0, "unseen_s": 0},
     "timer": {"lasts_min": 30, "now_s": 1_700_000_300, "jumped_s": 0, "unseen_s": 0},

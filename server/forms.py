@@ -1,14 +1,14 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
-from collections.abc import Sequence
-from typing import Any
+import re
 
-from covemix.shared.forms.declared import Input, alike
+from covemix.shared.forms.declared import alike
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.numbers import digits
 from covemix.shared.words.units import SYSTEMS, sign
 
 WIDEST_WORDS = 11  # letters of a choice that half a narrow phone shows beside its arrow
+LONG = 300  # letters that a field takes, from which on it is more than a name
 
 
 class Form:
@@ -27,13 +27,18 @@ class Form:
         self.choices = default_choices(inputs)
         self.choices.update((item["name"], self.stands(item["name"], item)) for item in inputs if "follows" in item)
         for item in inputs:
-            if item["repeats"] and not self._given_to(item["name"]):
+            if item["repeats"] and not any(map(self._given_to, [item["name"], *item.get("beside", ())])):
                 self.typed.update((f"{item['name']}.{place}.{name}", text)
                                   for place, row in enumerate(item["default"]) for name, text in row.items())
 
     def blank(self) -> "Form":
         """The form of a row that nobody has typed in."""
         return Form([], (), {}, {}, tools=self.tools)
+
+    def shown(self, path: str, item: dict) -> str:
+        """What stands in a field: as it was typed, the keys of a kept text in the words of the page."""
+        words = item.get("words", {})
+        return re.sub(r"[^\W\d_]+|\.(?=\d)", lambda one: words.get(one[0], one[0]), self.typed.get(path) or "")
 
     def unit_of(self, item: dict) -> str:
         """The unit of a bare number in a field: of the tool that shows it, or of the user's system."""
@@ -96,8 +101,8 @@ class Form:
 
     @staticmethod
     def is_wide(item: dict) -> bool:
-        """Whether the words of a choice or its label need the whole width of a phone."""
-        return item.get("widest", 0) > WIDEST_WORDS
+        """Whether the words of a choice, its label, or what is kept in it need the whole width of a phone."""
+        return item.get("widest", 0) > WIDEST_WORDS or item.get("letters", 0) > LONG
 
     @staticmethod
     def in_sight(inputs: list[dict]) -> list[dict]:

@@ -780,6 +780,31 @@ CHANGES = (
         BOTH + "::test_two_different_runtimes_answer",
         "no",
     ),
+    # the strength of a seam
+    Change(
+        "strength: glass counts as on the first day",
+        "shared/seam/strength.py",
+        "carries.laminate_pull(p) * knock",
+        "carries.laminate_pull(p)",
+        "tests/test_strength.py",
+        "",
+    ),
+    Change(
+        "strength: an unknown grain counts as the weaker panel",
+        "shared/seam/strength.py",
+        'values["grain"] == ALONG',
+        'values["grain"] != ACROSS',
+        "tests/test_strength.py",
+        "",
+    ),
+    Change(
+        "strength: wood under the tape holds whatever the glass does",
+        "shared/seam/strength.py",
+        "facts.ROLLS * min(flank, useful) / thickness",
+        "1e12",
+        "tests/test_strength.py",
+        "",
+    ),
 )
 
 

@@ -330,6 +330,8 @@ OWN = tuple(json.dumps(
     ("coats", {"lie": "leans"}), ("fairing", {"work": "fair"}), ("fillets", {"work": "fillet"}),
     ("gluing", {"work": "scarf", "scarf_of": "wood"}), ("gluing", {"work": "gap"}),
     ("gluing", {"work": "laminate", "bend": "0.5 m"}),
+    ("joint", {"kind": "both", "panel": "solid", "grain": "along"}),
+    ("joint", {"kind": "both", "thickness": "4", "grain": "along", "layers": [{"width": "120", "weight": "200"}]}),
     *[("air", dict(draught=draught, solvent="acetone", solvent_mass="9")) for draught in ("shut", "one")],
     *[("cure", dict(air="18", system={"by_weight": "100:30", "speed": speed})) for speed in ("fast", "slow")],
     ("cure", dict(air="18", course="day", high="22", low="9", mixed_at="10:00")),

@@ -46,7 +46,7 @@ PARTS = {"engine": "engine", "worker": "sw.js", "page": "scripts of the page"}
 # flatter the score or blur it
 CRUDE = ("Bit", "Shift", "FloorDiv", "Mod", "Pow_", "_Pow", "_Is", "Is_", "RemoveDecorator", "Invert", "UAdd")
 # of the engine all decides a mass, a minute, a limit, a mark, a caution, a part's name or what is kept, but these
-DRAWN = re.compile(r"shared/(drawing/|words/(?!numbers|units|provenance)|"
+DRAWN = re.compile(r"shared/(drawing/|words/(?!numbers|units|provenance|sourced)|"
                    r"\w+/\w*(drawing|section|leads|hull|cut_lines)\w*\.py)")
 # of the page's scripts these do not: they start it, carry it, or choose how it looks
 CARRIED = re.compile(r"webui/js/(engine/|page/|main|loader|navigation|share/(qr_code|sheet))")

@@ -16,6 +16,8 @@ from covemix.shared.door import handover, moves
 from covemix.shared.forms.declared import find_in
 
 MOST_REFUSED = 0.1  # of the questions of a name
+MOST_ALIKE = 0.4  # of them answered as another one is
+WORDS_OF_ONE = {"aid", "hand aid", "sources", "hand sources"}  # that have hardly anything to be asked with
 ROUNDS = 8  # of mending
 DRAWS = 60  # for each question that is wanted
 SCREENS = dict(moves.SCREENS)
@@ -31,10 +33,11 @@ ASKS = {"rescue": {"rescue": "yes"}, "thicken": {"thicken": "yes"}, "coats": {"w
 
 
 def different(name, count, seed=cases.SEED):
-    """So many questions of a name, no two the same, a tenth refused at the most; fewer where it knows few words."""
+    """So many questions of a name, no two the same, a tenth refused at the most; fewer where it knows few words.
+    Where four in ten were answered as another one is, each of the rest has an answer of its own."""
     draw = random.Random(f"mend {name}-{seed}")
     _answered.cache_clear()
-    found, refused_so_far = {}, 0
+    found, answers, refused_so_far, alike = {}, set(), 0, 0
     for request in itertools.islice(drawn(name, seed), DRAWS * count):
         if _key(request) in found:
             continue
@@ -42,6 +45,11 @@ def different(name, count, seed=cases.SEED):
             request = mended(request, draw)
             if request is None or _key(request) in found:
                 continue
+        known = name not in WORDS_OF_ONE and here(request) in answers
+        if known and alike + 1 > MOST_ALIKE * count:
+            continue
+        answers.add(here(request))
+        alike += known
         refused_so_far += refused(request)
         found[_key(request)] = request
         if len(found) == count:

@@ -17,11 +17,13 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
 # boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C, H222
 # 1, H261 2, H305 2, H229 alone.
+# Words of EUH440, 441, 450 and 451 were read in two public lists; their signal word, Danger, is remembered.
 # Words of all READ rows were compared with two public copies when they were typed; H227 with OSHA's category 4 of
 # flammable liquids, EUH380 and 381 with guidance on Regulation (EU) 2023/707, categories 1 and 2.
 # code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
     "H222": ("Extremely flammable aerosol", "Danger", "flame", PUBLISHED, READ),
+    "H223": ("Flammable aerosol", "Warning", "flame", PUBLISHED, READ),
     "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H225": ("Highly flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
     "H226": ("Flammable liquid and vapour", "Warning", "flame", PUBLISHED, READ),
@@ -29,7 +31,11 @@ HAZARDS = {
     "H228": ("Flammable solid", "Danger", "flame", PUBLISHED, READ),
     "H229": ("Pressurised container: May burst if heated", "Warning", "", PUBLISHED, READ),
     "H242": ("Heating may cause a fire", "Danger", "flame", PUBLISHED, READ),
+    "H250": ("Catches fire spontaneously if exposed to air", "Danger", "flame", PUBLISHED, READ),
     "H251": ("Self-heating: may catch fire", "Danger", "flame", PUBLISHED, READ),
+    "H252": ("Self-heating in large quantities: may catch fire", "Warning", "flame", PUBLISHED, READ),
+    "H260": ("In contact with water releases flammable gases which may ignite spontaneously", "Danger", "flame",
+             PUBLISHED, READ),
     "H261": ("In contact with water releases flammable gases", "Danger", "flame", PUBLISHED, READ),
     "H290": ("May be corrosive to metals", "Warning", "corrosion", PUBLISHED, READ),
     "H300": ("Fatal if swallowed", "Danger", "skull", PUBLISHED, READ),
@@ -95,6 +101,7 @@ HAZARDS = {
     "EUH205": ("Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH208": ("Contains (name of sensitising substance). May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH209": ("Can become highly flammable in use", "", "", PUBLISHED, READ),
+    "EUH210": ("Safety data sheet available on request", "", "", PUBLISHED, READ),
     "EUH211": ("Warning! Hazardous respirable droplets may be formed when sprayed. Do not breathe spray or mist", "",
                "", PUBLISHED, READ),
     "EUH212": ("Warning! Hazardous respirable dust may be formed when used. Do not breathe dust", "", "", PUBLISHED,
@@ -103,6 +110,13 @@ HAZARDS = {
     "EUH381": ("Suspected of causing endocrine disruption in humans", "Warning", "", PUBLISHED, READ),
     "EUH430": ("May cause endocrine disruption in the environment", "Danger", "", PUBLISHED, READ),
     "EUH431": ("Suspected of causing endocrine disruption in the environment", "Warning", "", PUBLISHED, READ),
+    "EUH440": ("Accumulates in the environment and living organisms including in humans", "Danger", "",
+               PUBLISHED, KNOWN),
+    "EUH441": ("Strongly accumulates in the environment and living organisms including in humans", "Danger", "",
+               PUBLISHED, KNOWN),
+    "EUH450": ("Can cause long-lasting and diffuse contamination of water resources", "Danger", "", PUBLISHED, KNOWN),
+    "EUH451": ("Can cause very long-lasting and diffuse contamination of water resources", "Danger", "", PUBLISHED,
+             KNOWN),
 }
 # what brings a caution on every screen that knows the product: the caution; a code not here brings none. Of several the
 # earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, categories 1 of what lasts, H314 and H318.)

@@ -6,7 +6,7 @@ import cases
 import pseudo
 import pytest
 from covemix.shared.boat import boat, boat_lines, boat_pieces, boat_rows, hull, shopping
-from covemix.shared.catalogue.demo_boat import JOINTS
+from covemix.shared.catalogue.demo_boat import JOINTS, SURFACES
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
 from covemix.shared.forms.inputs import read
@@ -173,7 +173,8 @@ def test_remnants_go_first_where_they_fit():
 def test_a_row_that_changes_changes_the_answer_and_only_its_own():
     """What a phone keeps from the last key press must never be the answer to another question."""
     first = lines_of()
-    changed = [(f"joints.{place}.{name}", text) for place, row in enumerate(JOINTS) for name, text in row]
+    changed = [(f"{group}.{place}.{name}", text) for group, rows in (("joints", JOINTS), ("surfaces", SURFACES))
+               for place, row in enumerate(rows) for name, text in row]
     thicker = [(name, "9 mm" if name == "joints.0.thickness" else text) for name, text in changed]
     second = lines_of(*thicker)
     assert second["joint_0"]["value"] > first["joint_0"]["value"]

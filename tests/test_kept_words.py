@@ -2,18 +2,24 @@
 
 What the user typed stays as typed, and so does what a lead fills into a field of words: it is his from then on.
 """
+import functools
+import html
 import re
 
 import cases
 import pseudo
 import pytest
+from covemix.server.build import Build
 from covemix.server.models import request_model
 from covemix.server.pages import Pages
 from covemix.shared.boat.boat_rows import faces
 from covemix.shared.clock.pot_names import BEFORE, KNOWN
-from covemix.shared.door import card, moves
+from covemix.shared.door import card, handover, moves
+from covemix.shared.forms.declared import find_in
+from covemix.shared.things.learned_rates import read_learned
 from covemix.shared.things.own_timings import read_timings
 from covemix.shared.things.records import FILLER, SYSTEM
+from covemix.shared.things.trials import read_trials
 from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
@@ -143,8 +149,7 @@ KEPT = {
     "trials": "thick 1800 s, doubt 8 %, mass 100 g, air 20.0 °C, loss 90 %, heat 97 %, width 70 mm, mix 21.0 °C",
 }
 SAID = {
-    "timings": "too stiff to use 1860 s 240 g Cup 20.0 °C Filler 30.0 % Resin 25.0 °C; "
-               "stiffening 22 min 100 g Bag 18 °C",
+    "timings": KEPT["timings"].replace("gone", "stiff"),
     "trials": KEPT["trials"],
 }
 
@@ -167,8 +172,9 @@ def test_what_hands_have_learned_is_said_in_the_words_of_the_page():
 
 
 @pytest.mark.parametrize("text", [
+    "stiff 31 min 240 g cup 20 °C", "steif 31 min 240 g Becher 20,0 °C",
     "fest 31 Minuten 240 g Becher 20 °C", "Fest nach 31 min, 240 g im Becher bei 20 °C", "gone 31 min 240 g cup 20 °C"])
-def test_own_timings_typed_in_german_are_understood(text):
+def test_own_timings_typed_in_any_language_are_understood(text):
     assert read_timings(text) == read_timings("gone 31 min 240 g cup 20 °C")
 
 
@@ -193,3 +199,121 @@ def test_the_faces_of_layers_are_understood_as_the_help_of_its_language_has_them
     text = said("boat-joint-faces.help", reader(language=language))
     words = {"en": ("each", "in", "out"), "de": ("beide", "innen", "außen")}[language]
     assert all(word in text for word in words) and faces(" : ".join(words)) == ["all", "first", "second"]
+
+
+def kept_texts(inputs, path=""):
+    """(dotted name, field) of each field whose words are keys, one of each kind."""
+    for field in inputs:
+        name = path + field.name
+        if getattr(field, "keys", None):
+            yield name, field
+        yield from kept_texts(field.inner(), name + (".0." if field.repeats else "."))
+
+
+KEYED = {name: (screen, field) for screen in dict(moves.SCREENS)
+         for name, field in kept_texts(moves.screen_inputs(screen))}
+
+
+def test_the_fields_whose_words_are_keys_are_these():
+    """Own timings of a system and of a day, test cups, learned rates, and the faces of layers."""
+    assert {name.rpartition(".")[2] for name in KEYED} == {"timings", "trials", "learned", "faces"}
+    assert "timings" in KEYED
+
+
+@pytest.mark.parametrize("language", SPOKEN)
+@pytest.mark.parametrize("name", KEYED)
+def test_each_key_has_a_word_of_its_own_in_a_form_which_is_read_back(name, language):
+    _, field = KEYED[name]
+    words = {key: said(field.keys[key], reader(language=language)) for key in field.keys}
+    assert len(set(words.values())) == len(words)
+    for key, word in words.items():
+        assert word.isalpha()
+        assert field.keyed(word) == field.keyed(word + ",")[:-1] == key
+
+
+@functools.cache
+def pages(language):
+    return Pages(Build(language=language))
+
+
+def test_what_is_kept_as_a_list_has_the_whole_width_of_a_phone():
+    page = pages("de").render("pour", [])
+    wide = set(re.findall(r'field-wide" data-field="(system\.[a-z_]+)"', page))
+    assert {"system.timings", "system.trials"} <= wide and "system.lot" not in wide
+
+
+def shown(screen, pairs, name, language):
+    """What stands in a field of a page that was opened by a link."""
+    page = pages(language).render(screen, pairs)
+    return html.unescape(re.search(rf'name="{re.escape(name)}".*? value="([^"]*)"', page)[1])
+
+
+IN_GERMAN = {
+    "system.timings": ("gone 1860 s 240 g cup 20.5 °C filler 30.0 % sun full black; good 22 min 100 g bag 18 °C",
+                       "steif 1860 s 240 g Becher 20,5 °C Füllstoff 30,0 % Sonne voll schwarz; "
+                       "brauchbar 22 min 100 g Spritzbeutel 18 °C"),
+    "system.trials": (KEPT["trials"], "dick 1800 s, Zweifel 8 %, Masse 100 g, Luft 20,0 °C, Verlust 90 %, Wärme 97 %, "
+                                      "Breite 70 mm, Mischung 21,0 °C"),
+    "crew.learned": ("roll 0.50, 0.41 to 0.60, from 3; wet 0.80, 0.70 to 0.90, from 4",
+                     "entlüften 0,50, 0,41 bis 0,60, aus 3; tränken 0,80, 0,70 bis 0,90, aus 4"),
+    "timings": (KEPT["timings"], "steif 1860 s 240 g Becher 20,0 °C Füllstoff 30,0 % Harz 25,0 °C; "
+                                 "anziehend 22 min 100 g Spritzbeutel 18 °C"),
+    "joints.0.faces": ("each : out", "beide : außen"),
+}
+
+
+@pytest.mark.parametrize("name", IN_GERMAN)
+def test_a_german_form_shows_what_is_kept_in_german_and_reads_it_back(name):
+    """And a link that is made of it holds keys and figures again, whoever opens it."""
+    kept, german = IN_GERMAN[name]
+    screen, field = KEYED[name]
+    base = [["system.by_weight", "3:1"]] if name.startswith("system") else []
+    assert shown(screen, [*base, [name, kept]], name, "de") == german
+    values = {"units": "metric", "_understood": [], "_tree": {}}
+    read = field.read(german, name, values)
+    assert re.sub(r"(\d),(?=\d)", r"\1.", read) == kept
+    handed = handover.handed(screen, [*base, [name, german]], "", "de")
+    assert [text for key, text in handed["link"] if key == name] == [read]
+    assert shown(screen, [*base, [name, read]], name, "en") == read.replace("gone", "stiff").replace("good", "usable")
+
+
+@pytest.mark.parametrize("name", ["system.timings", "system.trials", "crew.learned"])
+def test_what_a_german_form_shows_counts_as_what_is_kept(name):
+    kept, german = IN_GERMAN[name]
+    read = {"timings": read_timings, "trials": read_trials, "learned": read_learned}[name.rpartition(".")[2]]
+    _, field = KEYED[name]
+    assert read(field.read(german, name, {})) == read(kept)
+
+
+@pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS if name != "sources"])
+def test_what_a_lead_fills_into_a_form_is_shown_in_the_words_of_the_page(screen):
+    """No English key stands in a field of another language: what is a word there is one of the page, or was typed."""
+    for request in cases.requests(screen, 6 if screen in ("plan", "boat") else 30):
+        own = " ".join(str(text) for _, text in request["pairs"])
+        for _, one in pseudo.answered(request)["answers"]:
+            for lead in one["leads"]:
+                inputs = moves.screen_inputs(lead["screen"])
+                for (label, text), (name, _) in zip(card.told(inputs, lead["pairs"], pseudo.speak()),
+                                                    [pair for pair in lead["pairs"]
+                                                     if find_in(inputs, pair[0].split("."))], strict=True):
+                    assert pseudo.english(text, own) == [], (name, label, text)
+
+
+@pytest.mark.parametrize("language", SPOKEN)
+def test_a_piece_of_a_boat_is_kept_by_its_name_and_the_key_of_its_face(language):
+    """The face is said where the plan is read; "Keel inside", as an earlier build kept it, stays as it is."""
+    pairs = [["joints.0.name", "Stem"], ["joints.0.kind", "both"], ["joints.0.length", "2.4"], ["joints.0.copies", "2"]]
+    [[_, boat]] = moves.asked("boat", pairs, language=language)["answers"]
+    led = [lead["pairs"] for lead in boat["leads"] if lead["screen"] == "plan"]
+    kept = [[text for name, text in one if re.fullmatch(r"pieces\.\d\.(name|face)", name)] for one in led]
+    assert kept == [["Stem 1", "inside", "Stem 2", "inside"], ["Stem 1", "outside", "Stem 2", "outside"]]
+    [[_, plan]] = moves.asked("plan", [*led[0], ["pieces.2.name", "Bow inside"], ["pieces.2.length", "1"],
+                                       ["pieces.2.putty", "60"], ["pieces.2.wet", "40"], ["system.by_weight", "100:30"],
+                                       ["temperature", "18"], *LABEL], language=language)["answers"]
+    assert plan["errors"] == []
+    told = " ".join(line["rough"] for line in plan["lines"])
+    inside = {"en": "inside", "de": "innen"}[language]
+    assert f"Stem 1 {inside}" in told and f"Stem 2 {inside}" in told and "Bow inside" in told
+
+
+LABEL = [["system.pot_time", "30"], ["system.pot_mass", "100"], ["system.pot_temperature", "25"]]

@@ -145,9 +145,12 @@ def test_a_label_that_contradicts_itself_gives_no_strokes_marks_or_readings(way,
 @pytest.mark.parametrize("screen", [name for name, _ in moves.SCREENS if "system" in [
     item.name for item in moves.screen_inputs(name)]])
 def test_no_screen_gives_a_figure_by_it(screen):
+    """Safety has no figure that rests on a ratio: what a product can do to somebody is told whatever its label."""
     pairs = [["system." + name, text] for name, text in OFF.items()] + [["kind", "system"]]
     for move, found in moves.screen(screen, links.tree(pairs))["answers"]:
-        if "system" in [item.name for item in moves.module(move).INPUTS]:
+        if move == "safety":
+            assert not fields(found) and not [row for row in found["lines"] if row["value"] is not None]
+        elif "system" in [item.name for item in moves.module(move).INPUTS]:
             assert "system.by_volume" in fields(found) and not found["lines"], move
 
 

@@ -12,7 +12,8 @@ import pytest
 from conftest import KINDS
 from covemix.shared.door import moves
 
-STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1", "timer": "pot"}  # short names of checks
+# short names of checks
+STANDS_ON = {"ratio": "ra-1", "dew": "dw", "own_rates": "rates-1", "timer": "pot", "run": "plan"}
 
 
 def test_a_value_outside_its_tolerance_fails(outside):

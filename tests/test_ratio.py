@@ -3,6 +3,7 @@
 import chemicals
 import numpy as np
 import pytest
+from covemix.shared.catalogue.containers import MATTER
 from covemix.shared.door import moves
 from covemix.shared.mix import ratio
 from hypothesis import given
@@ -193,9 +194,40 @@ def test_both_ratios_without_densities_do_not_say_that_one_is_missing():
     assert found["part_a"]["rough"].startswith("The amount is by weight. For volumes, type the density")
 
 
-@pytest.mark.parametrize("label, amount", [({"by_weight": "100:30"}, "100 mL"), ({"by_volume": "3:1"}, "100 g")])
-def test_an_amount_in_the_other_basis_is_refused_at_the_amount(label, amount):
-    assert "type the density of each part" in refused(label, amount)["amount"]
+OTHER_BASIS = [({"by_weight": "100:30"}, "100 mL"), ({"by_volume": "3:1"}, "100 g")]
+
+
+@pytest.mark.parametrize("label, amount", OTHER_BASIS)
+def test_an_amount_of_a_part_in_the_other_basis_is_refused_at_the_amount(label, amount):
+    """Its density is what the ratio would hang on."""
+    for part in ("part_a", "part_b"):
+        assert "type the density of each part" in refused(label, amount, amount_is=part)["amount"]
+
+
+@pytest.mark.parametrize("label, amount", OTHER_BASIS)
+def test_an_amount_in_the_other_basis_is_counted_and_the_ratio_stays_the_labels(label, amount):
+    """Old main: a label by volume had no answer to the 240 g that the screen begins with."""
+    found = answered(label, amount)
+    [usual] = [row[1] for row in MATTER if row[0] == "density"]
+    share = 100 / 130 if "by_weight" in label else 0.75
+    whole = 1e-4 * usual if "by_weight" in label else 0.1 / usual
+    assert found["part_a"]["value"] == pytest.approx(share * whole, rel=1e-9)
+    assert found["part_b"]["value"] == pytest.approx((1 - share) * whole, rel=1e-9)
+    told = found["usual"]
+    assert told["rank"] == "ask" and told["rough"] == "own judgement" and f"{usual / 1000:.1f} g/mL" in told["text"]
+    assert amount in told["text"] and "The ratio does not depend on that." in told["text"]
+    assert "usual" not in answered(label, amount.replace(amount.split()[1], "mL" if "by_volume" in label else "g"))
+
+
+def test_the_first_screen_answers_a_label_by_volume_at_once():
+    """Nothing but the ratio typed, 240 g as the screen begins: by syringes, and no reading of a scale."""
+    typed = {"system": {"by_volume": "3:1"}}
+    answers = dict(moves.screen("pour", typed)["answers"])
+    assert [answer["errors"] for answer in answers.values()] == [[], [], [], []]
+    assert [row["name"] for row in answers["measure"]["lines"]][:2] == ["drawn_a", "drawn_b"]
+    assert "usual" in [row["name"] for row in answers["ratio"]["lines"]]
+    scale = dict(moves.screen("pour", dict(typed, way="scale"))["answers"])["measure"]
+    assert [one["field"] for one in scale["errors"]] == ["system.densities"]
 
 
 @pytest.mark.parametrize(

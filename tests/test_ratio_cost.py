@@ -65,7 +65,14 @@ def test_the_verdict_says_what_it_costs_its_worst_end_first():
     assert "no heat can cure" in short["rough"] and "blush" in over["rough"]
     assert "From memory" in short["rough"] and "no table of strength" in short["rough"]
     assert cost_of(60) is None
-    assert "at least" in cost_of(40)["text"]
+
+
+def test_an_error_beyond_what_is_known_is_told_no_usual_loss():
+    """Old main: "at least 40 degC lower, usually 20 degC, at least 10 degC", one against the other."""
+    for hardener in (40, 80):
+        told = cost_of(hardener)
+        assert told["text"] == "softening point over 40 °C lower at worst"
+        assert told["rough"].startswith("20% off already costs usually 20 °C, at least 10 °C. Up to ")
 
 
 def test_the_limits_of_a_ratio_are_tied_to_what_they_cost():

@@ -39,12 +39,13 @@ SPLIT = {
               "by_stick_lines", "compare_tools_lines", "time_in_cup_lines", "thicken_lines", "rescue_lines",
               "pouring_lines")),
     "plan": (("advice", "batch_counts", "batch_record", "batches", "day", "plan", "plan_found", "plan_next", "progress",
-              "smallest_mix", "steps", "working_times"),
-             ("batch_cards", "batch_lines", "limit_lines", "plan_leads", "plan_lines", "timeline", "window_lines")),
+              "run", "smallest_mix", "steps", "working_times"),
+             ("batch_cards", "batch_lines", "limit_lines", "plan_leads", "plan_lines", "run_lines", "timeline",
+              "window_lines")),
 }
 RECKONING = [HOUSE / room / f"{name}.py" for room, (names, _) in SPLIT.items() for name in names]
 SAYING = [HOUSE / room / f"{name}.py" for room, (_, names) in SPLIT.items() for name in names]
-MADE_TEXT = {"lines", "lengths", "speech", "provenance"}  # modules of words that a reckoning has no use for
+MADE_TEXT = {"lines", "lengths", "speech", "provenance", "sourced"}  # modules of words that a reckoning has no use for
 TEXT_OF = {"told", "shown", "capital", "small", "clock_said"}  # only a message of an error may use these there
 
 
@@ -419,7 +420,8 @@ def test_pouring():
 
 def seams(count, **more):
     """Rows of a plan as a notebook has them [m, kg/m]."""
-    row = {"name": "", "length": 1.0, "putty": 0.1, "wet": 0.05, "layers": 1.0, "position": "downhand", **more}
+    row = {"name": "", "face": "", "length": 1.0, "putty": 0.1, "wet": 0.05, "layers": 1.0, "position": "downhand",
+           **more}
     return [dict(row, place=place) for place in range(count)]
 
 
@@ -465,7 +467,7 @@ def test_plan_in_the_heat_and_where_there_is_none():
     assert [one.batch.start / 60 - 480 for one in hot.batches] == pytest.approx([0, 26, 52])
     long = day(pieces=seams(1, length=10.0))
     assert (long.none.why, long.none.limit, long.none.whole, long.batches) == ("late", "soft", True, [])
-    assert long.none.name == ("", 0, 0, 1) and long.none.over == pytest.approx(19 * 60)
+    assert long.none.name == ("", 0, 0, 1, "") and long.none.over == pytest.approx(19 * 60)
     large = day(pieces=seams(1), most=0.08)
     assert (large.none.why, large.none.least, large.none.most) == ("piece", pytest.approx(0.1), 0.08)
 

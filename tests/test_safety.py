@@ -135,7 +135,8 @@ def test_codes_are_read_as_builders_type_them(typed, read):
 
 
 @pytest.mark.parametrize("code", ["H222", "H229", "H261", "H303", "H305", "H313", "H316", "H320", "H333", "EUH211",
-                                  "EUH212", "EUH430", "EUH431", "H303+H333"])
+                                  "EUH212", "EUH430", "EUH431", "H303+H333", "H223", "H250", "H252", "H260", "EUH210",
+                                  "EUH440", "EUH441", "EUH450", "EUH451"])
 def test_codes_of_sprays_of_metal_powders_and_of_other_regions_have_words(code):
     """Old main: "This code is not known here"."""
     told = moves.answer("safety", {"task": "mix", "system": {"by_weight": "100:30", "statements": code}})
@@ -162,6 +163,37 @@ def test_own_statements_lead_and_unknown_ones_are_named():
     assert "not known here" in own[2]["text"] and "soap" in own[3]["text"]
     assert [figure["name"] for figure in found["figures"]] == ["sign_corrosion", "sign_health"]
     assert not [line for line in found["lines"] if line["name"].startswith("usual_")]
+
+
+@pytest.mark.parametrize("system", [
+    {"statements": "H330"}, {"name": "Old can", "statements": "H330"},
+    {"by_weight": "100:30", "by_volume": "9:1", "densities": "1.1:1", "statements": "H330"}])
+def test_codes_of_a_product_need_no_ratio_to_be_told_on_safety(system):
+    """Old main: "Type the ratio from the label", no words, no sign, and the caution said gloves and goggles."""
+    found = moves.screen("safety", {"system": system})
+    assert [answer["errors"] for _, answer in found["answers"]] == [[], [], [], []]
+    answer = dict(found["answers"])["safety"]
+    assert [row["text"] for row in answer["lines"] if row["name"] == "own_0"] == ["Fatal if inhaled."]
+    assert [figure["name"] for figure in answer["figures"]] == ["sign_skull"]
+    assert found["caution"] == "Danger: your product, H330. Fatal if inhaled."
+
+
+@pytest.mark.parametrize("screen", ["pour", "clock", "plan", "safety"])
+def test_a_caution_of_codes_stands_while_the_ratio_cannot_be_read(screen):
+    """Old main: one wrong key in the ratio, and the caution was gloves and goggles."""
+    found = moves.screen(screen, {"system": {"by_weight": "100:", "statements": "H330"}})
+    assert found["caution"] == "Danger: your product, H330. Fatal if inhaled."
+    assert [figure["name"] for figure in found["signs"]] == ["sign_skull"]
+
+
+NO_CODES = ({"statements": "H33O"}, {"statements": ["H330"]}, {"statements": {"0": "H330"}}, [1])
+
+
+@pytest.mark.parametrize("system", NO_CODES)
+def test_codes_that_cannot_be_read_are_told_at_their_field(system):
+    found = moves.screen("safety", {"system": system})
+    assert dict(found["answers"])["safety"]["errors"]
+    assert found["caution"].startswith("Gloves and goggles")
 
 
 @pytest.mark.parametrize("typed", ["H31", "X315", "irritant", "H315+", "P", "H3155"])
@@ -207,7 +239,9 @@ IN_PLACE = (
     ("pour", {"amount": "500", "system": {"id": "3-1", "statements": "H334"}}, "Danger: your product, H334"),
     ("clock", {"air": "30", "batch": "200"}, "Warm today. At 30 °C"), ("clock", {"air": "8", "batch": "100"}, "Cold."),
     ("clock", {"air": "20", "batch": "500"}, "A big batch. 500 g"),
-    ("clock", {"air": "20", "batch": "500", "container": "tray"}, "Gloves and goggles"),
+    ("clock", {"air": "20", "batch": "100", "container": "tray"}, "Gloves and goggles on before you open a can. The"),
+    ("clock", {"air": "20", "batch": "500", "container": "tray"},
+     "Gloves and goggles on before you open a can. 500 g left together can smoke and burn."),
     ("joint", {}, "Gloves and goggles"), ("joint", {"sized": "radius", "radius": "45"}, "Thick layer"),
     ("plan", {"temperature": "8"}, "Cold."), ("boat", {}, "Gloves and goggles"),
     ("safety", {"task": "sand", "cured": "soft"}, "Not cured."), ("safety", {"place": "hull"}, "Inside the hull"),
@@ -219,6 +253,20 @@ IN_PLACE = (
 @pytest.mark.parametrize("screen, typed, said", IN_PLACE)
 def test_the_caution_on_a_screen_follows_its_real_inputs(screen, typed, said):
     assert moves.screen(screen, typed)["caution"].startswith(said)
+
+
+@pytest.mark.parametrize("kind", ["cup", "bag", "roll", "tray"])
+def test_a_caution_stands_wherever_the_band_of_the_clock_reaches_a_hundred_degrees(kind):
+    """Old main: a tray of 700 g at 32 degC was told "This pot would run away" above "gloves and goggles" alone."""
+    seen = set()
+    for air in ("15", "25", "32"):
+        for grams in ("30", "100", "250", "700"):
+            found = moves.screen("clock", {"air": air, "batch": grams, "container": kind, "sun": "shade"})
+            peak = next(row["value"] for row in dict(found["answers"])["heat"]["lines"] if row["name"] == "peak")
+            hot = "can smoke" in found["caution"] or "runs away" in found["caution"]
+            assert hot == (peak >= 373.15 or (float(grams) >= 300 and kind in ("cup", "bag"))), (air, grams, peak)
+            seen.add(hot)
+    assert True in seen and (kind != "tray" or False in seen)
 
 
 @pytest.mark.parametrize("said, typed", [

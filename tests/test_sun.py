@@ -329,6 +329,18 @@ def test_pour_and_rescue_count_the_sun():
         assert "at 25 °C in full sun" in told[2]["rough"]
 
 
+@pytest.mark.parametrize("system", [
+    {"by_weight": "100:30"}, {"by_weight": "100:30", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}])
+def test_the_last_step_of_a_pour_spreads_nothing_in_the_sun(system):
+    """Old main: "spread or lay it now", where spread thin it lasts a third of the cup's time."""
+    told = {key: moves.answer("pouring", {"amount": "240", "system": system, "air": "25", "sun": key})["steps"][-1]
+            for key in ("", "shade", "open", "some", "full")}
+    for key, step in told.items():
+        assert step["name"] == "done"
+        spread = "spread it in the shade." if key in SHINES else "spread or lay it now."
+        assert spread in step["under"], key
+
+
 def test_the_sun_goes_along():
     """From the clock to its pot and to the plan, from the plan to the pour and the pot, from the pour to the clock."""
     chosen = {"sun": "full", "looks": "black", "cover": "glass"}

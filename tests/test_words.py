@@ -101,6 +101,28 @@ def test_a_script_says_nothing_of_its_own(path):
             if re.search(r"[A-Z][a-z]* [a-z]|0: [a-z]+\.|[a-z]{2}[.!?] [A-Z]|^0, [a-z]{3}", text)] == []
 
 
+def test_no_script_has_words_of_its_own_for_what_went_wrong():
+    """An error's text stands behind a notice: three small words in a row are a sentence. No screen shows these:
+    they end a start, a walk to another screen, or a question, which then has failed on our side."""
+    found = set()
+    for path in SCRIPTS:
+        for plain, filled in TEXT.findall(code(path.read_text(encoding="utf-8"))):
+            text = plain or re.sub(r"\$\{[^}]*\}", "0", filled)
+            if re.search(r"(^|[ \"'])[a-z]{2,} [a-z]{2,} [a-z]{2,}", text):
+                found.add((path.name, text.partition("\\n")[0]))
+    assert found == {("interpreter.js", "0: too many modules"), ("interpreter.js", "there is no memory left"),
+                     ("navigation.js", "not this build"), ("worker.js", "from shared.door import call as door")}
+
+
+def test_no_script_puts_a_mark_of_a_language_between_texts():
+    """A comma, a semicolon, a colon or a stop between things is a sentence's own: "page-list", "card-line". The timings
+    that a system keeps have a semicolon in all languages, a spreadsheet's cells and a drawing's points a comma."""
+    marks = {(path.name, one) for path in SCRIPTS for line in code(path.read_text(encoding="utf-8")).split("\n")
+             if "throw new" not in line
+             for one in re.findall(r'join\("[,;:.] ?"\)|\}: \$\{|endsWith\("[?.]"\)|replace\(/\\\.\$/', line)}
+    assert marks == {("clock.js", 'join("; ")'), ("log.js", 'join(",")'), ("figure.js", 'join(",")')}
+
+
 @pytest.mark.parametrize("name", [*moves.names(), *dict(moves.SCREENS)])
 def test_nothing_is_said_outside_of_a_message(name):
     """In a language that nobody speaks no English is left: in no line, label, help, error, drawing or caution."""

@@ -29,9 +29,11 @@ const told = ({ started, typed }) => {
   const pairs = (Array.isArray(typed) ? typed : []).filter(Array.isArray);
   const text = (name) => pairs.find(([key]) => key === name)?.[1];
   const lasts = text("duration");
-  const called = [text("batch"), text("place")].filter(Boolean).join(", ") || t("lost-pot");
+  const [one = t("lost-pot"), more] = [text("batch"), text("place")].filter(Boolean);
+  const called = more ? t("page-list", { one, more }) : one;
   if (!Number.isFinite(started)) return t("lost-pot.unread", { called });
-  const mixed = new Date(started).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
+  const own = (self.navigator?.languages ?? []).filter((each) => each.startsWith(BUILD.language)); // as this phone writes it
+  const mixed = new Date(started).toLocaleTimeString([...own, BUILD.language], { hour: "2-digit", minute: "2-digit" });
   const changed = pairs.some(([key]) => String(key).startsWith("changes.")); // by another air: it is not the whole time
   return lasts && !changed ? t("lost-pot.lasts", { called, mixed, lasts: /^[\d.,]+$/.test(lasts) ? `${lasts} min` : lasts })
     : t("lost-pot.mixed", { called, mixed });

@@ -12,7 +12,7 @@ from ..forms.inputs import Number, checked, read
 from ..forms.memo import memo_of, once
 from ..forms.types import Values
 from ..plan import day, plan
-from ..plan.batch_counts import Counted, of_plan, together
+from ..plan.batch_counts import Counted, of_plan
 from ..words.messages import number as figure
 from ..words.numbers import NEAREST, shown
 from ..words.units import from_si, to_si
@@ -23,7 +23,7 @@ PIECE = dict([(field.name, field) for item in plan.INPUTS if item.name == "piece
 NUMBERS = dict([(item.name, item) for item in plan.INPUTS if isinstance(item, Number)])
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
-# one piece as a plan has it: name; length [m]; putty, wet [kg/m]; layers
+# one piece as a plan has it: name, (as said, key of its face or ""); length [m]; putty, wet [kg/m]; layers
 Piece = namedtuple("Piece", ("name", "length", "putty", "wet", "layers"))
 
 
@@ -127,8 +127,8 @@ def by_mass(putty: float, wet: float, most: float, kept_putty: float, kept_wet: 
     return Counted(max(bags, wets), bags + wets, bags, wets, 0.0, 0.0, 0.0, False, None)
 
 
-def counted(values: Values, plans: list) -> Counted:
-    """All plans of a boat. plans: (`Piece` of each piece, putty [kg], wet-out [kg]) of each"""
+def each_counted(values: Values, plans: list) -> "list[Counted]":
+    """Each plan of a boat. plans: (`Piece` of each piece, putty [kg], wet-out [kg]) of each"""
     found, most, alike = [], largest(values), {}
     for pieces, putty, wet in plans:
         unnamed = tuple([Piece("", *piece[1:]) for piece in pieces])
@@ -138,7 +138,7 @@ def counted(values: Values, plans: list) -> Counted:
             alike[unnamed] = of_plan(made) if made and made.crews else by_mass(
                 putty, wet, most, values["bag"] + values["cup"], values["roller"] + values["cup"])
         found.append(alike[unnamed])
-    return together(found)
+    return found
 
 
 def _made(asked: Values, fully: bool) -> "day.Plan | None":

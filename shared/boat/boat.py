@@ -1,4 +1,4 @@
-"""Boat: from all its joints to what is bought, what is cut from which roll, and what it adds to the hull."""
+"""Boat: from its joints and surfaces to what is bought, what is cut from which roll, and what it adds to the hull."""
 from collections import namedtuple
 
 from ..catalogue.demo_boat import JOINTS, NAMES
@@ -6,19 +6,21 @@ from ..catalogue.glass import PLY_ROLL, TAPE_ROLL, TAPE_WEIGHT, TAPE_WIDTH
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import BOAT_SEAM, PACKS
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text
+from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text, stand_together
 from ..forms.memo import memo_of, once
 from ..forms.remembered import remembered, start, starts
 from ..forms.types import Said, Values
 from ..mix import ratio
 from ..plan import plan
 from ..seam import impossible_joints, joint, seam
+from ..things.kept_words import FACES as KEPT_FACES
+from ..things.kept_words import SPELT
 from ..things.records import SYSTEM
 from ..words.messages import fact, message
-from . import batches_counted, boat_limits, boat_lines, boat_pieces, cut_drawing, shopping
+from . import batches_counted, boat_limits, boat_lines, boat_pieces, boat_surfaces, cut_drawing, phases, shopping
 from .boat_limits import called
 from .boat_rows import OWN, faces, spec_of
-from .hull import Totals, cuts_of, mixed, seams, totals
+from .hull import Totals, cuts_of, mixed, seams, side_totals, totals
 
 STOCK, WORK = "boat-fold.stock", "boat-fold.work"
 PUTTY = ("putty_density", "tooling", "bag", "cup", "tray", "roller", "spare")
@@ -32,7 +34,8 @@ def _of_joint(names: tuple) -> tuple:
 
 
 LATER, NOW = "later", "now"
-FOLDS = (("buy", "boat-fold.buy"), ("cut", "boat-fold.cut"), ("joint", "boat-fold.joint"), ("wall", "boat-fold.wall"))
+FOLDS = (("phase", "boat-fold.phase"), ("buy", "boat-fold.buy"), ("cut", "boat-fold.cut"), ("joint", "boat-fold.joint"),
+         ("surface", "boat-surfaces"), ("wall", "boat-fold.wall"))
 KIND = _of_joint(("kind",))[0]
 
 INPUTS = (
@@ -52,17 +55,21 @@ INPUTS = (
               help="boat-joint-width.help"),
         Parts("weight", "joint-layer-weight", unit="g/m2", low=5, high=3000, least=1, most=8,
               default=str(TAPE_WEIGHT)),
-        Text("faces", "boat-joint-faces", help="boat-joint-faces.help"),
+        Text("faces", "boat-joint-faces", keys=KEPT_FACES, spelt=SPELT, help="boat-joint-faces.help"),
         Number("radius", "joint-radius", unit="mm", low=1, high=300, optional=True, help="boat-joint-radius.help",
                when=joint.ROUNDED),
         Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True,
                when=joint.ROUNDED, help="joint-round-over-typed.help"),
+        Number("cove_width", "joint-cove-width", unit="mm", low=1, high=500, optional=True, when=joint.ROUNDED,
+               help=joint.COVE_HELP),
     ) + _of_joint(EDGES) + (
         Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
     ), most=60, each="boat-joint", numbered="joint_", default=tuple([dict(row) for row in JOINTS])),
+    boat_surfaces.ROWS,
     Pick("system", "boat-system", SYSTEM, default="3-1"),
     Parts("packs", "boat-packs-sold", unit="kg", low=0, high=500, least=1, most=3,
           default=starts(PACKS, "kg"), help="boat-packs-sold.help"),
+    Parts("prices", "boat-prices", low=0, high=1000000, least=1, most=3, optional=True, help="boat-prices.help"),
     Number("people", "boat-people", low=1, high=20, default=1, whole=True, fold=WORK),
     Number("temperature", "boat-temperature", unit="degC", low=-10, high=50, optional=True, fold=WORK,
            help=message("boat-temperature.help", warmth=fact("degC", batches_counted.WARMTH))),
@@ -83,12 +90,13 @@ INPUTS = (
         kept={"as": "roll", "by": "name of width weight", "left": "length"}),
     remembered("least_radius", "least", "boat-least", "mm", 1, 100, fold=WORK),
     remembered("flank", "flank", "joint-flank", "mm", 0, 200, fold=WORK),
-) + _of_joint(OWN[2:] + PUTTY)
+) + boat_surfaces.INPUTS + _of_joint(OWN[2:] + PUTTY)
+stand_together(INPUTS[0], boat_surfaces.ROWS)
 
 
 def check(values: Values) -> None:
-    """A boat has joints, and each of them can be built."""
-    if not values["joints"]:
+    """A boat has joints or surfaces, and each of them can be built."""
+    if not (values["joints"] or values["surfaces"]):
         raise InputError("joints", "boat-joints.none")
     boat_limits.angles(values["joints"])
     for row in values["joints"]:
@@ -105,6 +113,9 @@ def check(values: Values) -> None:
     work = seams(values)
     boat_limits.pieces(values, work)
     boat_limits.packs(values)
+    if values["prices"] and len(values["prices"]) != len(values["packs"]):
+        raise InputError("prices", "boat-prices.many")
+    boat_surfaces.laid(values)
 
 
 def _check_row(row: Values, values: Values) -> None:
@@ -154,35 +165,43 @@ CHECKS = (check,)
 # putty: volume to mix [m3]; parts: masses to buy [kg], None where no weights are known; packs: `Packs`, None likewise
 # tapes, plies: as `hull.cut_lists` gives them; added: stays on the hull [kg]; copies: seams in all; chosen: joints that
 # go into the next batch; next: (putty [m3], liquid [kg]) to pour next, nothing of what one batch cannot hold
-# bought: (key, how many) of what else; radii: spreaders [mm], in order
+# bought: (key, how many) of what else; radii: spreaders [mm], in order; alone: `hull.Mixed` of the seams, mixed: of all
+# of the boat; surfaces: a `boat_surfaces.Laid` each; phases: in order, [] of seams alone; saved: a `phases.Saved`
+# cheapest: `Packs` that cost least, None without prices; kept: resin that stays on the boat [kg]
 BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "tapes",
-                                       "plies", "added", "copies", "chosen", "next", "bought", "radii"))
+                                       "plies", "added", "copies", "chosen", "next", "bought", "radii", "alone",
+                                       "surfaces", "phases", "saved", "cheapest", "kept"))
 # rows: (how many, masses of its parts [kg]) of each size that is bought; held: of the first part [kg]; over: left of it
-Packs = namedtuple("Packs", ("rows", "held", "over"))
+# cost: of all, in the money of the prices, None without prices
+Packs = namedtuple("Packs", ("rows", "held", "over", "cost"))
 
 
 def reckon(values: Values) -> BoatResult:
-    """All joints to what is mixed, bought and cut. The plans of the seams count the batches."""
-    work = seams(values)
+    """All joints and surfaces to what is mixed, bought and cut. The plans of the seams count their batches."""
+    work, laid, people = seams(values), boat_surfaces.laid(values), int(values["people"])
     sums, planned = totals(work), boat_pieces.counts(values, work)
-    batch = mixed(values, sums, planned, batches_counted.largest(values))
+    alone = mixed(values, sums, planned, batches_counted.largest(values))
+    parts = [part for one in laid for part in phases.of_surface(one, values)]
+    more, batch = phases.together(parts), phases.whole(alone, parts, values)
     tapes, plies = cuts_of(values, work)
-    parts = ratio.basis(values["system"]).weight_parts
-    shares = list(ratio.shares(parts)) if parts else []
+    label = ratio.basis(values["system"]).weight_parts
+    shares = list(ratio.shares(label)) if label else []
     masses = [share * batch.all for share in shares]
     chosen = [one for one in work if one.row["pour"] == NOW]
-    radii = {}  # type: dict
-    for one in work:
-        for radius in one.radii:
-            radii[radius] = True
+    radii = dict([(radius, True) for one in work for radius in one.radii])
+    bought = shopping.consumables(alone, people, len(radii), sums.backed, sums.corners, sums.taped)
+    ordered = []  # type: list
+    if laid:
+        ordered = phases.in_order(phases.of_seams(
+            values, side_totals(work), boat_pieces.side_counts(values, work), alone, bought) + parts)
+        bought = phases.with_surfaces(bought, more, people)
     return BoatResult(
         work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
-        _packs(masses, list(shares), values["packs"]) if masses else None, tapes, plies,
-        sums.putty * values["putty_density"] + sums.glass + sums.wet_out + sums.prime + sums.weave,
-        sum([int(one.row["copies"]) for one in work]), chosen,
-        _next(values, totals(chosen) if chosen else sums, bool(chosen)),
-        shopping.consumables(batch, int(values["people"]), len(radii), sums.backed, sums.corners, sums.taped),
-        sorted(radii))
+        _packs(masses, shares, values) if masses else None, tapes, plies,
+        phases.added(sums, values) + more.stays, sum([int(one.row["copies"]) for one in work]), chosen,
+        _next(values, totals(chosen) if chosen else sums, bool(chosen)), bought, sorted(radii), alone, laid, ordered,
+        phases.saved(laid), _packs(masses, shares, values, True) if masses and values["prices"] else None,
+        phases.resin_kept(sums, values) + more.kept)
 
 
 def reckoned(values: Values) -> BoatResult:
@@ -190,10 +209,12 @@ def reckoned(values: Values) -> BoatResult:
     return once(values, "boat", lambda: reckon(values))
 
 
-def _packs(masses: list, shares: list, sizes: tuple) -> Packs:
-    counts, held = shopping.packs(masses[0], sizes)
+def _packs(masses: list, shares: list, values: Values, cheapest: bool = False) -> Packs:
+    sizes, prices = values["packs"], values["prices"] or ()
+    counts, held = shopping.packs(masses[0], sizes, prices if cheapest else ())
     rows = [(count, [size * share / shares[0] for share in shares]) for count, size in zip(counts, sizes) if count]
-    return Packs(rows, held, max(0.0, held - masses[0]))
+    cost = sum([count * price for count, price in zip(counts, prices)]) if prices else None
+    return Packs(rows, held, max(0.0, held - masses[0]), cost)
 
 
 def _next(values: Values, sums: Totals, chosen: bool) -> tuple:

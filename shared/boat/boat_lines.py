@@ -11,9 +11,9 @@ from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
 from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row
-from ..words.numbers import UP, bare, shown
+from ..words.numbers import DOWN, UP, bare, shown
 from ..words.provenance import marked
-from . import batches_counted, boat_cards, cut_lines
+from . import batches_counted, boat_cards, cut_lines, phase_lines
 from .boat_limits import called
 
 METRES = "m"
@@ -43,7 +43,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if batch.batches:
         text = message("boat-batches.text", count=batch.batches)
         lines.append(line("batches", "boat-batches", batch.batches, "", text, part="mix", rank=BESIDE,
-                          rough=_how_counted(values, found.planned, batch)))
+                          rough=_how_counted(values, found.planned, batch, found.alone)))
     if sums.putty:
         volume = found.putty
         lines.append(line("putty", "boat-putty", volume, "m3",
@@ -60,6 +60,7 @@ def say(found: Found, values: Values) -> list[Line]:
                           rough=message("boat-filler.rough", dose=number(bare(values["filler"] * 1000, 1)),
                                         doubt=number(bare(DOSE_SPREAD * 100, 1)), spare=_spare(values))))
     lines.extend(_consumable_lines(found))
+    lines.extend(phase_lines.lines(found, values))
     lines.extend(joints)
     lines.extend(cut_lines.lines(values, found.tapes, found.plies))
     lines.extend(boat_cards.lines(values, found.joints, [one.label for one in joints], found.tapes))
@@ -106,6 +107,11 @@ def joint_line(one: Found) -> Line:
         notes.append("boat-joint.copies")
     if [1 for each in one.coves if each.why == coves.TAPE]:
         notes.append("boat-joint.capped")
+    if [1 for each in one.coves if each.why == coves.WIDTH]:
+        notes.append("boat-joint.width")
+    flank = coves.flank(one.spec, one.coves)
+    if flank is not None and flank < one.spec.flank * (1 - 1e-9):
+        notes.append(message("boat-joint.flank", flank=length(flank, DOWN)))
     name = called(joint)
     return line("joint_" + str(joint["place"]), row([copies, name], " × ") if copies > 1 else name,
                 made.putty * copies, "m3", listed(texts, "plain"), part="joint", rank=MORE,
@@ -121,8 +127,9 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
     names = parts_said(system)
     small_names = parts_inside(system)
     lines = [line("mixed", "boat-mixed", batch.all, "kg", quantity(batch.all, "kg", UP), part="mix", rank=MORE,
-                  rough=message("boat-mixed.rough", putty=quantity(batch.epoxy, "g"),
-                                liquid=quantity(batch.liquid, "g"), spare=spare))]
+                  rough=phase_lines.mixed_said(found) if found.surfaces else message(
+                      "boat-mixed.rough", putty=quantity(batch.epoxy, "g"), liquid=quantity(batch.liquid, "g"),
+                      spare=spare))]
     if not found.parts:
         return lines + [words("resin", "boat-resin", only_by("volume"), part="buy",
                               rank=ANSWER)] + unconfirmed(system, "ratio")
@@ -133,12 +140,33 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
         label = message("boat-resin.and", parts=label, part=name)
     lines.insert(0, line("resin", label, batch.all, "kg", text, part="buy", rank=ANSWER, rough=message(
         "boat-resin.rough-doubt", doubt=doubt, spare=spare) if doubt else message("boat-resin.rough", spare=spare)))
-    packs = [message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
-             for count, masses in found.packs.rows]
-    lines.append(line("packs", "boat-packs", found.packs.held, "kg", listed(packs, "plain"), part="buy", rank=BESIDE,
+    lines.append(line("packs", "boat-packs", found.packs.held, "kg", _packs_said(found.packs), part="buy", rank=BESIDE,
                       rough=message("boat-packs.rough", over=quantity(found.packs.over, "kg"),
                                     part=small_names[0])))
-    return lines + unconfirmed(system, "ratio")
+    return lines + _cost_lines(found, small_names[0]) + unconfirmed(system, "ratio")
+
+
+def _packs_said(packs: Found) -> Said:
+    return listed([message("boat-packs.each", count=count, parts=row([quantity(mass, "kg") for mass in masses], " + "))
+                   for count, masses in packs.rows], "plain")
+
+
+def _money(value: float) -> Said:
+    return number(shown(value, 2))
+
+
+def _cost_lines(found: Found, part: Said) -> list[Line]:
+    """What these packs cost, what of that ends where, and the packs that cost least."""
+    packs, cheap = found.packs, found.cheapest
+    if not cheap:
+        return []
+    used = packs.cost * (1 - packs.over / packs.held)
+    on_it = used * min(1.0, found.kept / found.mixed.all)
+    return [line("cost", "boat-cost", packs.cost, "", _money(packs.cost), part="buy", rank=BESIDE, rough=message(
+                "boat-cost.rough", boat=_money(on_it), waste=_money(used - on_it), left=_money(packs.cost - used))),
+            line("cheapest", "boat-cheapest", cheap.cost, "", _packs_said(cheap), part="buy", rank=BESIDE,
+                 rough=message("boat-cheapest.rough", cost=_money(cheap.cost), over=quantity(cheap.over, "kg"),
+                               part=part))]
 
 
 def _tape_lines(tapes: list, plies: list) -> list[Line]:
@@ -160,16 +188,18 @@ def _tape_lines(tapes: list, plies: list) -> list[Line]:
     return lines
 
 
-def _how_counted(values: Values, planned: Found, batch: Found) -> Said:
-    """By what the batches are counted, and why none is larger."""
+def _how_counted(values: Values, planned: Found, batch: Found, alone: Found) -> Said:
+    """By what the batches are counted, and why none is larger. alone: `hull.Mixed` of the seams"""
     by = [message("boat-counted.plan", count=planned.batches) if planned.planned else "boat-counted.mass"]
-    if planned.planned and planned.batches < batch.batches:
+    if planned.planned and planned.batches < alone.batches:
         by.append("boat-counted.coats")
     if values["temperature"] is None:
         by.append(message("boat-counted.warmth", warmth=quantity(batches_counted.WARMTH, "degC", places=0)))
     found = [listed(by, "plain")]
     if planned.surplus > 0.001:
         found.append(message("boat-counted.surplus", surplus=quantity(planned.surplus, "g", UP)))
+    if batch.batches > alone.batches:
+        found.append(message("boat-counted.surfaces", count=batch.batches - alone.batches))
     found.append(why_said(planned.why or batches_counted.why_largest(values)))
     return noted(found)
 

@@ -5,15 +5,13 @@ length of work. A face that takes tape and no putty, or putty and no tape, is a 
 outside is another plan: the hull is turned in between, when the inside has cured.
 """
 from ..catalogue.plans import MOST_PIECES
-from ..equations import changing_angle, laminate
 from ..forms.memo import once
 from ..forms.types import Values
-from ..plan.batch_counts import Counted
+from ..plan.batch_counts import Counted, together
 from ..seam import seam
-from ..seam.joint_lines import CALLED
 from ..words.messages import message, number
 from ..words.messages import row as words_of
-from ..words.numbers import UP, shown
+from ..words.numbers import UP, ceiling, shown
 from . import batches_counted
 from .batches_counted import Piece, rounded
 from .boat_limits import called
@@ -51,7 +49,17 @@ def _plans(values: Values, work: list) -> list:
 
 def counts(values: Values, work: list) -> Counted:
     """How many batches all plans take: `batch_counts.Counted`."""
-    return once(values, "counted", lambda: batches_counted.counted(values, [
+    return together(_each_counted(values, work))
+
+
+def side_counts(values: Values, work: list) -> "tuple[Counted, Counted]":
+    """The same of the insides and of the outsides."""
+    each, first = _each_counted(values, work), ceiling(len(_sorted_once(values, work)[0]) / MOST_PIECES)
+    return together(each[:first]), together(each[first:])
+
+
+def _each_counted(values: Values, work: list) -> "list[Counted]":
+    return once(values, "counted", lambda: batches_counted.each_counted(values, [
         ([own for own, _ in some], sum([piece[2] for _, piece in some]), sum([piece[3] for _, piece in some]))
         for _, _, some in plans(values, work)]))
 
@@ -67,23 +75,16 @@ def sorted_faces(work: list, values: Values) -> tuple:
         copies = int(row["copies"])
         own = []
         for face in made.faces:
-            side = [CALLED[face.name]] if len(made.faces) > 1 else []
+            side = face.name if len(made.faces) > 1 else ""
             putty = seam.placed(face.putty * values["putty_density"], values["tooling"])
-            wet = wet_out(face, spec, values["tray"])
+            wet = seam.wet_out(face, spec, values["tray"])
             if putty > 0 or wet > 0:
                 own.append((1 if face.name in seam.LATE else 0, side, made.length, putty, wet, len(face.layers)))
         for copy in range(copies):
             name = [called(row)] + ([copy + 1] if copies > 1 else [])
             for late, side, length, putty, wet, layers in own:
-                sides[late].append((words_of(name + side, " "), length, putty, wet, layers))
+                sides[late].append(((words_of(name, " "), side), length, putty, wet, layers))
     return sides
-
-
-def wet_out(face: seam.Face, spec: seam.Spec, tray: float) -> float:
-    """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
-    over, length = seam.over(face, spec), changing_angle.length(spec.stations)
-    return (laminate.resin_taken_up(over.glass, spec.fraction) + over.ply_width * length * spec.ply_takes
-            + tray * over.taped)
 
 
 def _planned(piece: tuple) -> Piece:
@@ -100,8 +101,10 @@ def _pairs(pieces: "list[Piece]") -> list:
     """Pieces as the rows of a plan's screen are typed."""
     pairs = []
     for place, one in enumerate(pieces):
-        typed = [("name", one.name), ("length", number(shown(one.length, 2) + " m")),
-                 ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
+        name, face = one.name
+        typed = [("name", name)] + ([("face", face)] if face else [])
+        typed += [("length", number(shown(one.length, 2) + " m")),
+                  ("putty", shown(one.putty * 1000) + " g/m"), ("wet", shown(one.wet * 1000) + " g/m")]
         typed += [("layers", shown(one.layers))] if one.layers > 1 else []
         pairs += [["pieces.{}.{}".format(place, field), text] for field, text in typed]
     return pairs

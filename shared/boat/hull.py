@@ -57,6 +57,26 @@ def totals(work: list[Joint]) -> Totals:
     return Totals(*(sums + [corners, backed]))
 
 
+def side_totals(work: list[Joint]) -> "tuple[Totals, Totals]":
+    """The sums of the insides and of the outsides. What a seam takes in all is shared out by the tape of its faces."""
+    sides = [[0.0] * 8, [0.0] * 8]
+    for row, spec, found, _, _ in work:
+        lies = [seam.over(face, spec) for face in found.faces]
+        for place, (face, over) in enumerate(zip(found.faces, lies)):
+            wide = _of_all([one.widest for one in lies], place)
+            ply, glass = _of_all([one.ply_width for one in lies], place), _of_all([one.glass for one in lies], place)
+            own = sides[1 if face.name in seam.LATE else 0]
+            for at, one in enumerate((face.putty, over.glass, found.wet_out * glass, over.taped, found.ply_area * ply,
+                                      found.ply_takes * ply, found.prime * wide, found.weave * wide)):
+                own[at] += one * row["copies"]
+    return Totals(*(sides[0] + [0.0, 0.0, 0.0])), Totals(*(sides[1] + [0.0, 0.0, 0.0]))
+
+
+def _of_all(parts: list, place: int) -> float:
+    """The share of one of them; of nothing the first has all."""
+    return parts[place] / sum(parts) if sum(parts) else 1.0 - min(1, place)
+
+
 def mixed(values: Values, sums: Totals, planned: Counted, largest: float) -> Mixed:
     """What is mixed, in batches.
 

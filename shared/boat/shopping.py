@@ -7,16 +7,19 @@ from ..words.numbers import ceiling
 TRIED = 5000  # ways to add up the two largest packs
 
 
-def packs(need: float, sizes: tuple) -> tuple:
-    """Packs that cover a need with the least left over, then the fewest of them.
+def packs(need: float, sizes: tuple, prices: tuple = ()) -> tuple:
+    """Packs that cover a need with the least left over, then the fewest of them; with prices the cheapest ones.
 
-    need, sizes: same unit; at most three sizes, each above 0. Of a large need the bulk goes into the largest packs, and
-    the best is looked for among so many ways to cover the rest.
+    need, sizes: same unit; at most three sizes, each above 0. Of a large need the bulk goes into the largest packs, or
+    those of the best price, and the best is looked for among so many ways to cover the rest. prices: of each size
     returns: (how many of each size, in the order given; what they hold)
-    >>> packs(6.2, (1.0, 5.0))
-    ((2, 1), 7.0)
+    >>> packs(6.2, (1.0, 5.0)), packs(6.2, (1.0, 5.0), (30.0, 70.0))
+    (((2, 1), 7.0), ((2, 1), 7.0))
+    >>> packs(3.2, (1.0, 5.0), (30.0, 70.0))
+    ((0, 1), 5.0)
     """
-    order = sorted(range(len(sizes)), key=lambda place: (-sizes[place], place))
+    order = sorted(range(len(sizes)), key=lambda place: (
+        prices[place] / sizes[place] if prices else -sizes[place], place))
     big = [sizes[place] for place in order]
     largest = big[0]
     # the rest of a large need, in the largest packs: their number times that of the next is what is tried
@@ -33,7 +36,11 @@ def packs(need: float, sizes: tuple) -> tuple:
             held = first * (big[0] or 0) + second * (big[1] or 0) + third * big[2]
             if held < need - 1e-9 * need:
                 continue
-            cost = (int(held * 1e6 + 0.5), first + second + third)
+            cost = (int(held * 1e6 + 0.5), first + second + third)  # type: tuple
+            if prices:
+                own = [prices[place] for place in order]
+                paid = sum([count * price for count, price in zip((first, second, third)[3 - len(own):], own)])
+                cost = (int(paid * 1e6 + 0.5),) + cost
             if not best or cost < best[0]:
                 best = (cost, (first, second, third), held)
     counts = [0] * len(sizes)

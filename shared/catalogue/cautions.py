@@ -61,6 +61,9 @@ OWN_CODES = (
 IN_SUN = (("big_pot", "caution-big-pot.in-sun"), ("warm_pot", "caution-warm-pot.in-sun"),
           ("hot_pot", "caution-hot-pot.in-sun"))
 
+# what a caution says in short where the mix is in no cup, but in a tray or a roll
+LEFT = (("hot_pot", "caution-hot-pot.left"),)
+
 RUNS_AWAY = 373.15  # K
 # name, value, unit, mark, source: from where on a caution of the moment stands (SI)
 FROM = (

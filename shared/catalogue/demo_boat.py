@@ -22,7 +22,23 @@ JOINTS = (
      ("weight", "200 g/m2")),
 )
 
+# the same of a surface of the boat move
+SURFACES = (
+    (("name", "Gunwale scarf"), ("work", "scarf"), ("glued_thickness", "18 mm"), ("scarf_width", "40 mm"),
+     ("scarf_ratio", "12"), ("glued_copies", "2")),
+    (("name", "Seat fillets"), ("work", "fillet"), ("fillet_panel", "6 mm"), ("fillet_angle", "90"),
+     ("fillet_length", "4.2 m")),
+    (("name", "Bottom cloth"), ("work", "sheathe"), ("length", "3.05 m"), ("widths", "0.5 : 1.1 : 1.3 : 0.9 m"),
+     ("lie", "leans"), ("cloth_weight", "160 g/m2")),
+    (("name", "Bottom fairing"), ("work", "fair"), ("length", "3.05 m"), ("widths", "0.5 : 1.1 : 1.3 : 0.9 m"),
+     ("lie", "leans"), ("fair_depth", "0.3 mm")),
+    (("name", "Inside coats"), ("work", "coat"), ("area", "6.5 m2"), ("coats", "3"), ("edge_length", "8 m"),
+     ("edge_thickness", "6 mm")),
+)
+
 NAMES = {"Keel": "demo-boat.keel", "Chine": "demo-boat.chine", "Transom to bottom": "demo-boat.transom-bottom",
          "Transom to side": "demo-boat.transom-side", "Bow transom": "demo-boat.bow-transom",
          "Middle bulkhead": "demo-boat.middle-bulkhead", "Fore bulkhead": "demo-boat.fore-bulkhead",
-         "Side panel butt": "demo-boat.side-butt", "Skeg strip": "demo-boat.skeg"}  # a name, and how it is said
+         "Side panel butt": "demo-boat.side-butt", "Skeg strip": "demo-boat.skeg",
+         "Gunwale scarf": "demo-boat.gunwale", "Seat fillets": "demo-boat.seats", "Bottom cloth": "demo-boat.cloth",
+         "Bottom fairing": "demo-boat.fairing", "Inside coats": "demo-boat.coats"}  # a name, and how it is said

@@ -6,6 +6,7 @@ FIBRE_DENSITY = 2540.0  # kg/m3
 FOR_BUYING = (0.45, 0.38, 0.55, JUDGED)
 SKILLED = (0.50, 0.38, 0.55, COMMON)
 EQUAL_MASSES = (0.50, 0.50, 0.50, COMMON)
+WEIGHED = (1.6, 2.1)  # resin to glass by weight, weave filled, on seams that were weighed
 # rolls as they come, and a form starts with: tape and peel ply [mm], [g/m2], [m]; cloth
 TAPE_WIDTH, TAPE_WEIGHT, TAPE_ROLL = 75, 300, 50
 PLY_WIDTH, PLY_ROLL = 150, 50
@@ -31,4 +32,5 @@ TABLES = (
     ("facts-hand-laminate", (
         ("facts-hand-laminate.for-buying",) + FOR_BUYING, ("facts-hand-laminate.skilled",) + SKILLED,
         ("facts-hand-laminate.equal-masses",) + EQUAL_MASSES), (0,), (1, 2, 3)),
+    ("facts-weighed", (("facts-weighed.resin", WEIGHED, "times", COMMON),), (0,), (1, 2)),
 )

@@ -8,6 +8,7 @@ from .marks import COMMON, PUBLISHED
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
 HAZARDS = (
     ("H222", "ghs-h222", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H223", "ghs-h223", "flame", "ghs-warning", PUBLISHED, "ghs"),
     ("H224", "ghs-h224", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H225", "ghs-h225", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H226", "ghs-h226", "flame", "ghs-warning", PUBLISHED, "ghs"),
@@ -15,7 +16,10 @@ HAZARDS = (
     ("H228", "ghs-h228", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H229", "ghs-h229", "", "ghs-warning", PUBLISHED, "ghs"),
     ("H242", "ghs-h242", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H250", "ghs-h250", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H251", "ghs-h251", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H252", "ghs-h252", "flame", "ghs-warning", PUBLISHED, "ghs"),
+    ("H260", "ghs-h260", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H261", "ghs-h261", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H290", "ghs-h290", "corrosion", "ghs-warning", PUBLISHED, "ghs"),
     ("H300", "ghs-h300", "skull", "ghs-danger", PUBLISHED, "ghs"),
@@ -78,12 +82,17 @@ HAZARDS = (
     ("EUH205", "ghs-euh205", "", "", PUBLISHED, "clp"),
     ("EUH208", "ghs-euh208", "", "", PUBLISHED, "clp"),
     ("EUH209", "ghs-euh209", "", "", PUBLISHED, "clp"),
+    ("EUH210", "ghs-euh210", "", "", PUBLISHED, "clp"),
     ("EUH211", "ghs-euh211", "", "", PUBLISHED, "clp"),
     ("EUH212", "ghs-euh212", "", "", PUBLISHED, "clp"),
     ("EUH380", "ghs-euh380", "", "ghs-danger", PUBLISHED, "clp"),
     ("EUH381", "ghs-euh381", "", "ghs-warning", PUBLISHED, "clp"),
     ("EUH430", "ghs-euh430", "", "ghs-danger", PUBLISHED, "clp"),
     ("EUH431", "ghs-euh431", "", "ghs-warning", PUBLISHED, "clp"),
+    ("EUH440", "ghs-euh440", "", "ghs-danger", PUBLISHED, "clp"),
+    ("EUH441", "ghs-euh441", "", "ghs-danger", PUBLISHED, "clp"),
+    ("EUH450", "ghs-euh450", "", "ghs-danger", PUBLISHED, "clp"),
+    ("EUH451", "ghs-euh451", "", "ghs-danger", PUBLISHED, "clp"),
 )
 
 # code, text, the text on other labels (empty: the same), mark, source. P316 and P317 came with the ninth revision of

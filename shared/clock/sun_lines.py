@@ -3,7 +3,7 @@ from ..forms.types import Found, Said, Values
 from ..words.lines import ASK, MORE, WARN, Line, line, words
 from ..words.messages import message, noted, number, quantity
 from ..words.numbers import DOWN, UP, shown
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 from .sun import COVER_ROWS, LOOKS_ROWS, SUN_ROWS
 
 IN_SUN = {"open": "sun-in.open", "some": "sun-in.some", "full": "sun-in.full"}

@@ -34,6 +34,7 @@ MOVES = (
     Move("fillets", "surface", "move-fillets", "move-fillets.purpose"),
     Move("boat", "boat", "move-boat", "move-boat.purpose"),
     Move("plan", "plan", "move-plan", "move-plan.purpose"),
+    Move("run", "plan", "move-run", "move-run.purpose"),
     Move("pot", "clock", "move-pot", "move-pot.purpose"),
     Move("timer", "clock", "move-timer", "move-timer.purpose"),
     Move("kit", "kit", "move-kit", "move-kit.purpose"),
@@ -131,8 +132,9 @@ def _answered(move: Module, values: dict, errors: list, who: Reader) -> dict:
 
 
 # of a step, a lead, a drawing and its shapes: what is said. All else in them is data
-SAID = ("label", "figure", "under", "said", "asks", "writes", "title", "told")
-PAIRS = ("pairs", "keeps", "logs")  # names and what stands in a form behind them: text, or a message to be read there
+SAID = ("label", "figure", "under", "said", "asks", "writes", "title", "told", "what", "other")
+# names and what stands in a form behind them: text, or a message to be read there
+PAIRS = ("pairs", "keeps", "logs", "pours")
 
 
 def in_text(found: list, who: Reader) -> list:
@@ -146,6 +148,9 @@ def in_text(found: list, who: Reader) -> list:
         for key in PAIRS:
             if key in one:
                 one[key] = [[name, said(text, who) if isinstance(text, tuple) else text] for name, text in one[key]]
+        if one.get("ends"):  # dates, as a file for the calendar
+            dates = [(said(what, who), begins, ends) for what, begins, ends in one["ends"]]
+            one["ends"] = late("calendar_file").calendar(dates, one.pop("made"))
         for shape in one.get("shapes", ()):
             if "text" in shape:
                 shape["text"] = said(shape["text"], who)

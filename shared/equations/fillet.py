@@ -85,6 +85,18 @@ def chord(radius: float, angle: float) -> float:
     return 2 * radius * sin((pi - angle) / 2)
 
 
+def radius_for_chord(width: float, angle: float) -> float:
+    """The radius of a cove that is so wide, straight across:
+        R = c / (2 cos(a / 2))
+
+    width: c [m]; angle: a [rad], 0 < a < pi
+    returns: R [m]; plane geometry
+    >>> round(radius_for_chord(0.024, 5 * pi / 6) * 1000, 4)
+    46.3644
+    """
+    return width / (2 * sin((pi - angle) / 2))
+
+
 def area(radius: float, angle: float) -> float:
     """Cross-section of the cove:
         R**2 (cot(a / 2) - (pi - a) / 2)

@@ -150,15 +150,16 @@ class Text(Input):
 
     stands: what is said in an empty field that is read as nothing
     ours: texts that we would type into it, with how each is said
-    keys: words of it that are keys, with how each is said ("": by another); between them are figures
+    keys: words of it that are keys, with the word of each in a form; between them are figures
+    spelt: by spelling, in small letters, the key that is meant, of all languages
     """
 
     kind = "text"
 
-    def __init__(self, name: str, label: str, most: int = 60, default: Given = "", stands: str = "",
-                 ours: Given = None, keys: "dict | None" = None, **more: Given) -> None:
+    def __init__(self, name, label, most=60, default="", stands="", ours=None, keys=None, spelt=None, **more):
         Input.__init__(self, name, label, **more)
-        self.most, self.default, self.stands, self.ours, self.keys = most, default, stands, ours or {}, keys
+        self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
+        self.keys, self.spelt = keys or {}, spelt or {}
 
     def default_in(self, system: Given) -> Given:
         return self.default
@@ -171,20 +172,34 @@ class Text(Input):
         text = "".join([c for c in typed if ord(c) >= 32 and ord(c) != 127]).strip(BLANKS)
         if len(text) > self.most:
             self.refuse(path, self.too_long())
-        return text
+        return self.keyed(text)
+
+    def keyed(self, text):
+        """A text with its keys in the place of words that mean them, in whatever language."""
+        if not self.keys:
+            return text
+        found = []
+        for word in text.split(" "):
+            bare = word.rstrip(",;:")
+            key = small(bare)
+            found.append((key if key in self.keys else self.spelt.get(key, bare)) + word[len(bare):])
+        return " ".join(found)
 
     def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         if not self.keys:
             return Input.in_words(self, text, tree, system, tools)
         found = []
-        for word in text.split(" "):
-            key = word.rstrip(",;")
-            known = self.keys.get(small(key))
-            if known != "":  # said by another of them
-                found.append(row([known, as_typed(word[len(key):])], "") if known else number(word))
+        for word in self.keyed(text).split(" "):
+            bare = word.rstrip(",;:")
+            known = self.keys.get(bare)
+            found.append(row([known, as_typed(word[len(bare):])], "") if known else number(word))
         return row(found, " ")
 
-    def in_marks(self, text: Given, who: Reader) -> str:
+    def link_value(self, value, name, typed, system, found, whole):
+        text = self.keyed(value) if isinstance(value, str) else value
+        Input.link_value(self, text, name, typed, system, found, whole)
+
+    def in_marks(self, text, who):
         return said(self.ours[text], who) if text in self.ours else text
 
     def is_ours(self, typed: Given, text: Given) -> bool:
@@ -196,4 +211,10 @@ class Text(Input):
     def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts.update({"default": said(self.stands, who) or self.default, "most": self.most, "letters": self.most})
+        words = {key: said(self.keys[key], who) for key in self.keys}
+        words = {key: word for key, word in words.items() if word != key}
+        if self.keys and who.language.decimal != ".":
+            words["."] = who.language.decimal
+        if words:
+            facts["words"] = words
         return facts

@@ -51,7 +51,16 @@ class Input:
         self.learned, self.stays, self.of, self.private = learned, stays, of, private
         self.when, self.was, self.optional, self.unseen = when, was, optional, unseen
 
-    def asked(self, values: dict) -> bool:
+    def again(self, **changed):
+        """The same input as it stands in another form, but for what is changed there."""
+        other = object.__new__(type(self))
+        for name in self.__dict__:
+            setattr(other, name, self.__dict__[name])
+        for name in changed:
+            setattr(other, name, changed[name])
+        return other
+
+    def asked(self, values):
         """Whether the choices read so far leave this input in the form."""
         if not self.when:
             return True
@@ -254,9 +263,11 @@ def units_of_tools(inputs: "list | tuple", tree: dict, system: Given) -> dict:
 
     A scale that shows grams shows them to everybody: what is read off it is in its unit, whatever the user counts in.
     """
-    found = {}
+    found, stands = {}, None
     for item in inputs:
-        if item.shows and (not item.when or item.asked(_chosen(inputs, tree))):
+        if item.shows and item.when and stands is None:
+            stands = _chosen(inputs, tree)
+        if item.shows and (not item.when or item.asked(stands)):
             unit = item.shown_unit(tree, system)
             if unit:
                 found[item.name] = unit
@@ -267,7 +278,8 @@ def _chosen(inputs: "list | tuple", tree: dict) -> dict:
     """What each choice of a tree stands at, without reading the rest."""
     found = {}
     for item in inputs:
-        found.update(item.chosen(tree))
+        if item.options:  # nothing else is chosen among a few
+            found.update(item.chosen(tree))
     return found
 
 

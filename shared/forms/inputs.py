@@ -11,8 +11,7 @@ from .declared import read_into, units_of_tools, with_units
 from .errors import InputError
 from .memo import Memo
 from .quantities import Amount, Number, Parts  # noqa: F401
-from .rows import Group, Pick  # noqa: F401
-from .types import Given
+from .rows import Group, Pick, stand_together  # noqa: F401
 
 TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 

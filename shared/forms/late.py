@@ -5,6 +5,7 @@ from .types import Module
 # room, module
 LATE = (
     ("clock", "hot_pot"),
+    ("door", "calendar_file"),
     ("door", "handover"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),

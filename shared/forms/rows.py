@@ -32,15 +32,17 @@ class Pick(Input):
     record: a `records.Record`; a name of one of its built-in rows may stand for all its fields, and typed fields go
     before the row's. What makes the thing another one (`Record.own`) leaves nothing of the row. Reads into a dict of
     the record's values, with "id" for the row it came from.
+    check: of its values, where less is asked of it than the record asks of a thing of the kit
     """
 
     kind = "pick"
     control = "pick"
     says_default = True
 
-    def __init__(self, name: str, label: str, record: Given, default: Given = "", **more: Given) -> None:
+    def __init__(self, name, label, record, default="", check=None, **more):
         Input.__init__(self, name, label, **more)
         self.record, self.default, self.shows = record, default, record.shows
+        self.check = check or record.check
 
     def default_in(self, system: Given) -> Given:
         return self.default
@@ -71,8 +73,8 @@ class Pick(Input):
         if errors:
             raise Several(errors)
         read["id"] = tree.get("id", "")
-        if self.record.check:
-            checked_at(self.record.check, read, path + ".")
+        if self.check:
+            checked_at(self.check, read, path + ".")
         return read
 
     def tree(self, typed: Given, path: str) -> "dict | None":
@@ -183,6 +185,7 @@ class Group(Input):
     measured: what its rows were really measured of, by name: with another of these they are of something else
     kept: the phone keeps such rows by themselves. "as": as which kind of thing; "by": the fields that tell one from
           another; "of": the pick that they belong to; "left": the field that use makes less
+    beside: groups whose own rows stand with its own or not at all: what is typed for one of them goes before them all
     Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
@@ -201,6 +204,7 @@ class Group(Input):
         self.measured, self.kept = measured, kept
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
+        self.beside = ()
         self.left_alone = left_alone(fields)
 
     def default_in(self, system: Given) -> Given:
@@ -209,7 +213,8 @@ class Group(Input):
     def read(self, typed: Given, path: str, values: dict) -> Given:
         given = not missing(typed)
         if not given:
-            typed = self.default_in(values["units"])
+            others = [1 for other in self.beside if not missing(other.typed_in(values["_tree"]))]
+            typed = [] if others else self.default_in(values["units"])
         typed = [] if typed == self.NONE else in_rows(typed, self.most)
         if not isinstance(typed, list) or any([not isinstance(row, dict) for row in typed]):
             self.refuse(path, "field-list")
@@ -269,19 +274,42 @@ class Group(Input):
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
-    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
+    def in_words(self, text, tree, system, tools):
+        return "field-rows.none" if text == self.NONE else as_typed(text)
+
+    def link_value(self, value, name, typed, system, found, whole):
         if value == self.NONE:
-            if self.default:
+            if self.default and not [1 for other in self.beside if other.has_rows(typed)]:
                 found.append((name, value))
             return
+        own = self._own_pairs(value, name, system)
+        # not the rows that nothing typed at all stands for
+        if not (self._is_ours(value, name, own, system)
+                and all([other.rests(typed, system) for other in self.beside])):
+            found.extend(own)
+
+    def _own_pairs(self, value, name, system):
         rows = in_rows(value, self.most)
         own = self._linked_rows(rows, name, system)
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
-        # not the rows that nothing typed at all stands for
+        return own
+
+    def _is_ours(self, value, name, own, system):
         ours = self._linked_rows(self.default, name, system)
-        if not (own and len(rows) == len(self.default) and self._same(own, ours)):
-            found.extend(own)
+        return own and len(in_rows(value, self.most)) == len(self.default) and self._same(own, ours)
+
+    def has_rows(self, tree):
+        """Whether a tree has rows of it."""
+        value = self.typed_in(tree)
+        return isinstance(value, (list, dict)) and bool(value)
+
+    def rests(self, tree, system):
+        """Whether what a tree has of it are its own rows."""
+        value = self.typed_in(tree)
+        if not isinstance(value, (list, dict)):
+            return False
+        return self._is_ours(value, self.name, self._own_pairs(value, self.name, system), system)
 
     def _same(self, pairs: list, ours: Given) -> Given:
         """Whether rows that were typed are those of ours, both as pairs of a link."""
@@ -315,6 +343,8 @@ class Group(Input):
                       "most": self.most, "each": said(self.each or self.label, who), "rows": self.rows,
                       "gaps": self.gaps, "told": self.told, "numbered": self.numbered,
                       "default": [in_marks(self.fields, row, who) for row in self.default_in(who.units)]})
+        if self.beside:
+            facts["beside"] = [other.name for other in self.beside]
         if self.measured:
             facts["measured"] = list(self.measured)
         if self.kept:
@@ -322,7 +352,13 @@ class Group(Input):
         return facts
 
 
-def in_marks(fields: "list | tuple", row: dict, who: Reader) -> dict:
+def stand_together(*groups):
+    """Groups whose own rows stand all or none."""
+    for group in groups:
+        group.beside = tuple([other for other in groups if other is not group])
+
+
+def in_marks(fields, row, who):
     """A row of our own, {name: text}, as it stands in the form of `who`."""
     known = dict([(field.name, field) for field in fields])
     return dict([(name, known[name].in_marks(row[name], who)) for name in row])

@@ -7,7 +7,8 @@ from ..words.numbers import small
 MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "softening", "rates",
            "glass", "losses", "limits", "measuring", "damp", "joints", "pots", "trials", "plans", "starts", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "first_aid", "hazards", "solvents",
-           "dusts", "airing", "sunlight", "surfaces")
+           "dusts", "airing", "sunlight", "surfaces",
+           "strength")
 MARKS = (PUBLISHED, COMMON, MEMORY, JUDGED, LABEL, OWN)
 
 

@@ -10,7 +10,7 @@ from ..words.lines import SAY, Line, words
 from ..words.messages import fact as fact_of
 from ..words.messages import listed, message, number, quantity, row, typed, with_unit
 from ..words.numbers import places_for, shown, small
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 from ..words.units import BY_NAME, METRIC, US, from_si, holds_figure, sign, to_si, unit_for
 
 # unit in the table -> unit on the screen, times, plus

@@ -1,6 +1,7 @@
 """Ratio: from a label and one known amount to every part, by weight and by volume."""
 from collections import namedtuple
 
+from ..catalogue.containers import MATTER
 from ..catalogue.limits import AIM, FAR_OFF, WRONG_WAY
 from ..catalogue.starts import BATCH
 from ..equations.putty import mass_for_putty
@@ -53,12 +54,15 @@ Basis = namedtuple("Basis", ("weight_parts", "volume_parts", "densities"))
 # ideal: phr that leaves neither over, None where no equivalent weights are known; of_ideal: the label's over that [-],
 # None where the label gives no weights; far_off: whether the two are far apart
 # weighs, fills: ratio_doubt.Doubt of the ratio by weight and by volume, or None
+# usual: the density by which an amount in the label's other basis was counted, where it gives none [kg/m3], else None
 # turned: whether there is more hardener than resin; apart: Apart, or None where the label agrees with itself
 RatioResult = namedtuple("RatioResult", (
-    "mix", "by_weight", "phr", "by_volume", "ideal", "of_ideal", "far_off", "turned", "apart", "weighs", "fills"))
+    "mix", "by_weight", "phr", "by_volume", "ideal", "of_ideal", "far_off", "turned", "apart", "weighs", "fills",
+    "usual"))
 # place: of the part whose two ratios are furthest apart; error: of the one by weight, from the one by volume [-]
 Apart = namedtuple("Apart", ("place", "error"))
 
+USUAL_DENSITY = dict([row[:2] for row in MATTER])["density"]  # of a mix [kg/m3], where the label gives none
 SLACK = 1e-9  # computed figures differ in their last bits between runtimes
 
 
@@ -206,9 +210,13 @@ def _mixed(values: Values) -> Mix:
                              message("field-refused", label="filling-stiffness", why=packed_text(packed)))
         key, amount, quantity = "total", mass_for_putty(amount, density, dose.parts, dose.air), "mass"
     if quantity == "mass" and not found.weight_parts:
-        raise InputError("amount", sentences([only_by("volume"), "ratio-type-ml"]))
+        if key != "total":
+            raise InputError("amount", sentences([only_by("volume"), "ratio-type-ml"]))
+        return mix_of_volume(system, amount / USUAL_DENSITY)  # how much in all rests on it, the ratio does not
     if quantity == "volume" and not found.volume_parts:
-        raise InputError("amount", sentences([only_by("weight"), "ratio-type-g"]))
+        if key != "total":
+            raise InputError("amount", sentences([only_by("weight"), "ratio-type-g"]))
+        return mix_of_mass(system, amount * USUAL_DENSITY)
     if key != "total":
         parts = found.weight_parts if quantity == "mass" else found.volume_parts
         amount = amount / shares(parts)[0 if key == "part_a" else 1]
@@ -238,12 +246,19 @@ def reckon(values: Values) -> RatioResult:
         if found.weight_parts:
             of_ideal = 100 * sum(found.weight_parts[1:]) / found.weight_parts[0] / ideal
     parts = system["by_weight"] or system["by_volume"]
+    whole = mix(values)
     return RatioResult(
-        mix=mix(values), by_weight=hundred, phr=sum(hundred[1:]) if hundred else None,
+        mix=whole, by_weight=hundred, phr=sum(hundred[1:]) if hundred else None,
         by_volume=tuple([part / least for part in found.volume_parts]),
         ideal=ideal, of_ideal=of_ideal, far_off=of_ideal is not None and abs(of_ideal - 1) > FAR_OFF,
         turned=len(parts) == 2 and parts[1] > WRONG_WAY * parts[0], apart=_apart(system),
-        weighs=ratio_doubt.doubt(system, ratio_doubt.WEIGHT), fills=ratio_doubt.doubt(system, ratio_doubt.VOLUME))
+        weighs=ratio_doubt.doubt(system, ratio_doubt.WEIGHT), fills=ratio_doubt.doubt(system, ratio_doubt.VOLUME),
+        usual=_usual(values["amount"], whole))
+
+
+def _usual(amount: tuple, whole: Mix) -> "float | None":
+    other = {"mass": whole.mass, "volume": whole.volume}
+    return USUAL_DENSITY if amount[0] == "total" and other[amount[2]] is None else None
 
 
 def _apart(system: Values) -> "Apart | None":

@@ -1,5 +1,5 @@
 """Ratio error lines: how an error of a ratio is said."""
-from ..catalogue.limits import AIM, STOP
+from ..catalogue.limits import AIM, STOP, TOLD_EVENLY
 from ..forms.types import Found, Said, Values
 from ..words.lines import BESIDE, WARN, Line, line
 from ..words.messages import fact, message, noted, number, quantity, row, typed
@@ -74,9 +74,12 @@ def cost_lines(off: Found) -> list[Line]:
     if found is None:
         return []
     most, usual, least = [fact("K", float(shown(kelvin, 0, UP))) for kelvin in (found.most, found.usual, found.least)]
-    return [line("ratio_cost", "error-cost", found.most, "K",
-                 message("error-cost.beyond" if found.beyond else "error-cost.text", most=most),
-                 rough=message("error-cost.short" if found.short else "error-cost.over", usual=usual, least=least,
+    text, costs = message("error-cost.text", most=most), message("error-cost.usual", usual=usual, least=least)
+    if found.beyond:
+        text = message("error-cost.beyond", most=most)
+        costs = message("error-cost.already", off=quantity(TOLD_EVENLY, "%", places=0), usual=usual, least=least)
+    return [line("ratio_cost", "error-cost", found.most, "K", text,
+                 rough=message("error-cost.short" if found.short else "error-cost.over", costs=costs,
                                loose=quantity(found.loose, "%", UP, 1)))]
 
 

@@ -1,4 +1,5 @@
 """Ratio lines: what is said of a mix, of the label's ratio, and of what is questionable about it."""
+from ..catalogue.marks import JUDGED
 from ..forms.types import Found, Said, Values
 from ..things.records import AS_TYPED, SYSTEM
 from ..words.lines import ASK, MORE, Line, line, words
@@ -14,6 +15,8 @@ def say(found: Found, values: Values) -> list[Line]:
     system, names = values["system"], parts_said(values["system"])
     lines = [_part(found, place, name, values) for place, name in enumerate(names)]
     lines.extend(_whole(found.mix, system))
+    if found.usual is not None:
+        lines.append(_usual(found, values["amount"]))
     lines.append(_whose(system))
     lines.extend(unconfirmed(system, "ratio", DOUBT))
     lines.extend(_notations(found))
@@ -54,6 +57,18 @@ def _whole(batch: Found, system: Values) -> list[Line]:
                           quantity(batch.density, "g/mL", places=3), part="mix", rank=MORE,
                           rough="ratio-mixed-density.rough"))
     return lines
+
+
+def _usual(found: Found, amount: tuple) -> Line:
+    """How an amount in the other basis than the label's was counted. found: RatioResult"""
+    density = quantity(found.usual, "g/mL", places=1)
+    if amount[2] == "mass":
+        text = message("ratio-usual.by-volume", typed=quantity(amount[1], "g"),
+                       counted=quantity(found.mix.volume, "mL"), density=density)
+    else:
+        text = message("ratio-usual.by-weight", typed=quantity(amount[1], "mL"),
+                       counted=quantity(found.mix.mass, "g"), density=density)
+    return words("usual", "ratio-usual", text, rough=marked(JUDGED), rank=ASK)
 
 
 def _whose(system: Values) -> Line:

@@ -27,8 +27,9 @@ TYPED, CALM, COARSE, ALONE, NOT = "typed", "calm", "coarse", "alone", "not"
 Limit = namedtuple("Limit", ("most", "alone", "why"))
 # why: TYPED ..; most: the largest mix wanted [kg]; calm: what does not run away [kg]; putty: whether there is any
 WhyLargest = namedtuple("WhyLargest", ("why", "most", "calm", "putty"))
-# typed: the name that was typed, "" where there is none; place: of its row, from 0; part: from 0, of so many parts
-Named = namedtuple("Named", ("typed", "place", "part", "parts"))
+# typed: the name that was typed, "" where there is none; place: of its row, from 0; part: from 0, of so many parts;
+# face: of its seam, a key of `joints.FACES`, or ""
+Named = namedtuple("Named", ("typed", "place", "part", "parts", "face"))
 # name: `Named`; parts: into how many it is cut; limit, wet: what binds it whole, and its wet-out resin [kg]
 Cut = namedtuple("Cut", ("name", "parts", "limit", "wet"))
 PIECES, BATCHES = "pieces", "batches"
@@ -116,7 +117,7 @@ def piece(row: Values, speeds: "list[float]", position: "dict[str, float]", cut:
     # what has no putty is not placed and tooled, what has no tape not wet out, laid and covered
     times = [length * (layers if rate[0] in EACH_LAYER else 1) / (speed * position[row["position"]])
              if row["putty" if rate[0] in OF_PUTTY else "wet"] else 0.0 for rate, speed in zip(RATES, speeds)]
-    name = Named(row["name"], row["place"], part, cut)
+    name = Named(row["name"], row["place"], part, cut, row["face"])
     return Piece(*([name, length, row["putty"] * length, row["wet"] * length] + times))
 
 
@@ -207,7 +208,7 @@ def _whole_pieces(values: Values, speeds: "list[float]", position: "dict[str, fl
         known = alike.get(_kind(row))
         if known is None:
             known = alike[_kind(row)] = piece(row, speeds, position)
-        whole.append(Piece(*((Named(row["name"], row["place"], 0, 1),) + tuple(known)[1:])))
+        whole.append(Piece(*((Named(row["name"], row["place"], 0, 1, row["face"]),) + tuple(known)[1:])))
     return whole
 
 

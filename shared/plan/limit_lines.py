@@ -1,6 +1,7 @@
 """Limit lines: what the limits of a plan, its pieces and the largest mix are called, and why each binds."""
+from ..catalogue.joints import FACES
 from ..forms.types import Said
-from ..words.messages import listed, message, quantity, typed
+from ..words.messages import listed, message, quantity, row, typed
 from ..words.numbers import DOWN
 from .advice import CUP, FILM, POT, SIZE, SOFT
 from .day import ALONE, CALM, COARSE, NOT, TYPED, Named, WhyLargest
@@ -13,6 +14,7 @@ LIMITS = {
     FILM: ("plan-limit-film", "plan-limit-film.why"),
     SIZE: ("plan-limit-size", "plan-limit-size.why"),
 }
+CALLED = dict(FACES)
 WHY = {TYPED: "plan-largest-typed", CALM: "plan-largest-calm", COARSE: "plan-largest-coarse",
        ALONE: "plan-largest-alone", NOT: "plan-largest-not"}
 
@@ -30,12 +32,13 @@ def why_said(why: WhyLargest) -> Said:
 
 
 def piece_name(name: Named) -> Said:
-    """A piece by the name that was typed, else by its place.
+    """A piece by the name that was typed, else by its place; with its face, where its seam has several.
 
-    >>> piece_name(Named("Keel", 0, 0, 1)), piece_name(Named("", 4, 0, 1))
+    >>> piece_name(Named("Keel", 0, 0, 1, "")), piece_name(Named("", 4, 0, 1, ""))
     ((0, 'Keel'), ('plan-piece', {'number': 5}))
     """
     said = typed(name.typed) if name.typed else message("plan-piece", number=name.place + 1)
+    said = row([said, CALLED[name.face]], " ") if name.face else said
     return message("plan-piece-part", name=said, part=name.part + 1, parts=name.parts) if name.parts > 1 else said
 
 

@@ -1,5 +1,6 @@
 """Plan: the seams of a day, the hands, the hardener and the temperature to batches that can really be laid."""
 
+from ..catalogue.joints import FACES
 from ..catalogue.plans import MOST_PIECES, MOST_TOLD
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from ..catalogue.starts import PAUSE
@@ -15,6 +16,8 @@ from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Said, Values
 from ..mix.ratio import basis
+from ..things.kept_words import SPELT
+from ..things.kept_words import TIMINGS as KEPT_TIMINGS
 from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
 from ..words.messages import fact, message, number
@@ -45,6 +48,7 @@ INPUTS = (
     (
         Group("pieces", "plan-pieces", (
             Text("name", "plan-piece-name"),
+            Choice("face", "plan-piece-face", FACES, unsaid="select-unsaid"),
             Number("length", "plan-piece-length", unit="m", low=0, high=100, above=True),
             Number("putty", "plan-piece-putty", unit="g/m", low=0, high=5000, help="plan-piece-putty.help"),
             Number("wet", "plan-piece-wet", unit="g/m", low=0, high=5000, help="plan-piece-wet.help"),
@@ -90,7 +94,8 @@ INPUTS = (
                help=message("plan-soft.help", mass=fact("g", HUNDRED), **_untyped("soft"))),
         Number("film", message("plan-film", at=AT), unit="min", low=1, high=2880, optional=True, fold=TIMES,
                help=message("plan-film.help", mass=fact("g", HUNDRED), **_untyped("film"))),
-        Text("timings", "plan-timings", most=500, fold=TIMES, of="system", help="plan-timings.help"),
+        Text("timings", "plan-timings", most=500, keys=KEPT_TIMINGS, spelt=SPELT, fold=TIMES, of="system",
+             help="plan-timings.help"),
         Number("exponent", "plan-exponent", low=0, high=1, optional=True, fold=TIMES,
                help=message("plan-exponent.help", power=_power(WINDOW["exponent"][1]), **_untyped("exponent"))),
         Number("doubling", "plan-doubling", low=1, high=4, default=WINDOW["doubling"][1], fold=TIMES,

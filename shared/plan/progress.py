@@ -108,13 +108,16 @@ def last_step(limit: str, laid: Laid) -> str:
 
 
 def _deadlines(work: Laying, laid: Laid, start: float, since: float) -> "tuple[tuple[str, float], ...]":
-    windows, found = work.windows, []
-    for limit in bounds_of(laid):
-        lasts = windows.film if limit == FILM else windows.soft if limit == SOFT else (
-            windows.cup(in_pot(laid)) if limit == CUP else windows.pot(in_pot(laid)))
-        begun = start + (since if limit == FILM else 0.0)
-        found.append((limit, begun + work.profile.span(begun, windows.share * lasts)))
-    return tuple(found)
+    return tuple([(limit, done_by(work, laid, limit, start + (since if limit == FILM else 0.0)))
+                  for limit in bounds_of(laid)])
+
+
+def done_by(work: Laying, laid: Laid, limit: str, begun: float) -> float:
+    """By when a window's work is to be done [s on the clock]. begun: when its resin met its hardener, on it too"""
+    windows = work.windows
+    lasts = windows.film if limit == FILM else windows.soft if limit == SOFT else (
+        windows.cup(in_pot(laid)) if limit == CUP else windows.pot(in_pot(laid)))
+    return begun + work.profile.span(begun, windows.share * lasts)
 
 
 def missed(batch: Batch) -> "list[tuple[str, float, float]]":

@@ -1,5 +1,6 @@
 """Pouring lines: a batch as steps in words, for the eye and the ear."""
 from ..catalogue.measuring import COLD, STIR_LONG
+from ..clock import sun_lines
 from ..forms.late import late
 from ..forms.types import Found, Said, Values
 from ..mix.label_words import parts_said, unconfirmed
@@ -23,19 +24,20 @@ SAID_LATER = ("poured", "pours")  # warnings that have a step or a place of thei
 def step(name: str, label: Said, figure: Said = "", under: Said = "", said: Said = "", part: str = "",
          span: "list[float] | tuple[float, ...]" = (), seconds: float = 0, field: str = "", asks: Said = "",
          rank: str = ANSWER, lead: tuple[tuple[str, str], ...] = (), keeps: "list[tuple] | tuple" = (),
-         logs: "list[tuple] | tuple" = (), writes: Said = "", mends: bool = False) -> dict:
+         logs: "list[tuple] | tuple" = (), writes: Said = "", mends: bool = False, meets: bool = False) -> dict:
     """One step as data.
 
     label: as of a line; figure: the large text with its unit; under: a sentence below it; said: words for the ear
     seconds: of a clock that runs in this step; field: where an actual reading is kept, asks: how it is asked for
     writes: what stands in that field once it is done as told, where that is not the figure
+    meets: whether what comes after it meets what is in the cup, so that time runs from its end
     mends: whether it brings a pour that is off back into ratio, so that it is gone once it is done
     lead: pairs that mend it, in the form; keeps: pairs that a putty batch of this step starts with
     logs: pairs of the whole batch, as the move `log` reads it
     """
     return {"name": name, "label": label, "figure": figure, "under": under, "said": said or label, "part": part,
             "span": list(span), "seconds": seconds, "field": field, "asks": asks, "rank": rank,
-            "writes": writes or figure if field else "", "mends": mends,
+            "writes": writes or figure if field else "", "mends": mends, "meets": meets,
             "lead": [list(pair) for pair in lead], "keeps": [list(pair) for pair in keeps],
             "logs": [list(pair) for pair in logs]}
 
@@ -75,7 +77,8 @@ def _parts(found: Found, named: dict[str, Line], values: Values) -> list[dict]:
             under = message("pouring-one-of", pours=named["pours"].text, under=under)
         steps_found.append(step(
             one.name, one.label, one.text, under, message(aloud, part=name, figure=spoken(figures[place])), one.part,
-            one.span, field="{}.{}.{}".format(group, place, field), asks=asks))
+            one.span, field="{}.{}.{}".format(group, place, field), asks=asks,
+            meets=not place))
         steps_found.extend(_mending(found, named, place, values))
     return steps_found
 
@@ -140,10 +143,12 @@ def _warn_first(first: dict, lines: list[Line]) -> None:
 
 
 def _done(found: Found, logs: list[tuple[str, Said]], values: Values) -> dict:
+    do = "pouring-done.in-sun" if sun_lines.shines(values) else "pouring-done.under"
     if found.in_use is None:
-        return step("done", "pouring-done", "", "pouring-done.under", "pouring-done.said", logs=logs)
+        return step("done", "pouring-done", "", do, "pouring-done.said", logs=logs)
     time = found.in_use.usable.time
-    under = message("pouring-done-within.under", rest=time_in_cup_lines.told_by(values, found.in_use))
+    under = sentences([do, message("pouring-done-within.under",
+                                   rest=time_in_cup_lines.told_by(values, found.in_use))])
     return step("done", "pouring-done-within", time_in_cup_lines.minutes(time), under, message(
         "pouring-done-within.said", time=spoken(time_in_cup_lines.minutes(time))), logs=logs)
 

@@ -5,7 +5,7 @@ from ..forms.types import Found, Said, Values
 from ..words.lines import MORE, SAY, Line, words
 from ..words.messages import message, noted, number, quantity, sentences, typed
 from ..words.numbers import UP, shown
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 
 HOT = "hot"  # part of the answer that folds away
 

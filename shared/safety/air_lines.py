@@ -7,7 +7,8 @@ from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, BESIDE, MORE, SAY, WARN, Line, line, words
 from ..words.messages import message, number, quantity
 from ..words.numbers import DOWN, NEAREST, UP, bare, ceiling, places_for, shown, to_step
-from ..words.provenance import marked, sourced
+from ..words.provenance import marked
+from ..words.sourced import sourced
 from ..words.units import from_si, to_si, unit_for
 
 DRAUGHT_MARKS = dict([(row[0], row[3]) for row in DRAUGHTS])

@@ -1,11 +1,11 @@
 """Cautions lines: the cautions of the moment in words, with the figures that bring them up."""
-from ..catalogue.cautions import IN_SUN, MOMENT
+from ..catalogue.cautions import IN_SUN, LEFT, MOMENT
 from ..catalogue.hazards import FIRST_SENTENCE, hazard
 from ..forms.types import Said, Values
 from ..words.lines import WARN, Line, words
 from ..words.messages import message, noted, number, quantity, sentences, typed
 from ..words.numbers import DOWN, UP, shown
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 from .own_codes import gravest
 from .powders import powder
 
@@ -49,7 +49,8 @@ def label(name: str, known: Values) -> Said:
 
 def short(name: str, known: Values) -> Said:
     """A caution where there is room for one sentence."""
-    return message(ROWS[name][6], **_filled(name, known, short=True))
+    text = dict(LEFT).get(name) if known.get("left") is not None else None
+    return message(text or ROWS[name][6], **_filled(name, known, short=True))
 
 
 def _filled(name: str, known: Values, short: bool = False) -> dict:
@@ -62,11 +63,10 @@ def _filled(name: str, known: Values, short: bool = False) -> dict:
     if grave:
         code, official, _, filled["signal"], _, _ = grave
         first = dict(FIRST_SENTENCE).get(code) if short else None
-        row = hazard(first) if first else None
-        filled["code"], filled["official"] = typed(code), row[1] if row else official
-    for key, what, unit, toward in (("mass", "amount", "g", UP), ("temperature", "temperature", "degC", UP),
-                                    ("usable", "minutes", "min", DOWN), ("depth", "depth", "mm", UP),
-                                    ("room", "room", "m3", DOWN)):
+        filled["code"], filled["official"] = typed(code), hazard(first)[1] if first else official
+    for key, what, unit, toward in (("left", "amount", "g", UP), ("mass", "amount", "g", UP),
+                                    ("temperature", "temperature", "degC", UP), ("usable", "minutes", "min", DOWN),
+                                    ("depth", "depth", "mm", UP), ("room", "room", "m3", DOWN)):
         if known.get(key) is not None:
             filled[what] = quantity(known[key], unit, toward, None if key == "depth" else 0, 2)
     if known.get("changes") is not None:

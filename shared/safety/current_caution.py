@@ -2,6 +2,7 @@
 from collections import namedtuple
 
 from ..clock.sun import sun_of
+from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.types import Said, Values
 from ..things import statements
@@ -12,6 +13,7 @@ from .own_codes import gravest
 from .powders import powder
 
 HEATS = ("big_pot", "warm_pot", "hot_pot")
+CUPS, SPREAD = ("cup", "bag"), ("tray", "roll")  # containers of a batch; a bead and a film lie on the boat
 THICKENED = ("fair", "scarf", "laminate", "gap", "fillet")  # works of a surface that take filler
 
 # first: the most urgent caution, a name of catalogue.cautions.MOMENT; heats: what is told beside it of a pot that gets
@@ -66,12 +68,13 @@ def _known(values: Values, answers: list) -> dict:
             if line["name"] in ("in_cup", "mixed_mass"):
                 held.append(line["value"])
     system, filler = values.get("system") or {}, values.get("filler") or {}
-    in_cup = values.get("batch") if values.get("container") in ("cup", "bag") else None
     thick = (values.get("thicken") == "yes" or (values.get("amount") or ("",))[0] == "putty"
              or values.get("work") in THICKENED)
-    mass = max(held) if held else found.get("largest") or values.get("mass") or in_cup
+    batch, kind = values.get("batch"), values.get("container")
+    mass = max(held) if held else found.get("largest") or values.get("mass") or (batch if kind in CUPS else None)
     return {
         "mass": mass,
+        "left": batch if kind in SPREAD else None,
         # of a pour that went wrong the peak was told as it should have been
         "peak": found["peak"] if "peak" in found and values.get("rescue") != "yes" else _peak(values, system, mass),
         "depth": found.get("throat"),
@@ -81,9 +84,19 @@ def _known(values: Values, answers: list) -> dict:
         "usable": found.get("usable"),
         "task": "confined" if values.get("place") == "hull" else values.get("task") or "",
         "cured": values.get("cured") or "",
-        "codes": statements.codes(system.get("statements") or ""),
+        "codes": _codes(values),
         "sun": sun_of(values).flux,
     }
+
+
+def _codes(values: Values) -> "tuple[str, ...]":
+    """The codes of the product's sheet, also while something else of its label cannot be read."""
+    system = values.get("system") or values["_tree"].get("system")
+    typed = system.get("statements") if isinstance(system, dict) else ""
+    try:
+        return statements.codes(typed) if isinstance(typed, str) else ()
+    except InputError:
+        return ()  # told at its field
 
 
 def _called(filler: dict) -> str:

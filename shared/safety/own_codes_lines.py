@@ -4,7 +4,8 @@ from ..catalogue.marks import LABEL, PUBLISHED
 from ..forms.types import Found, Said
 from ..words.lines import MORE, SAY, WARN, Line, words
 from ..words.messages import message, sentences, typed
-from ..words.provenance import marked, sourced
+from ..words.provenance import marked
+from ..words.sourced import sourced
 
 PRODUCTS = "products"  # part of the answer that folds away
 

@@ -13,11 +13,17 @@ from .own_codes import own, signal, signs, usual
 from .own_codes_lines import PRODUCTS
 from .safety_lines import REST, say
 
+
+def check_codes(system: Values) -> None:
+    """What a product can do to somebody hangs on its codes alone: here its label needs no ratio."""
+    codes(system["statements"])
+
+
 INPUTS = (
     Choice("task", "safety-task", (("any", "safety-task.any"),) + tuple([(key, label) for key, label, _ in TASKS])),
     Choice("powder", "safety-powder", tuple([row[:2] for row in POWDERS]), when=(("task", ("powder",)),)),
     Choice("cured", "safety-cured", tuple([row[:2] for row in CURED]), when=(("task", ("sand",)),)),
-    Pick("system", "safety-system", SYSTEM, default="3-1", fold="safety-system.fold"),
+    Pick("system", "safety-system", SYSTEM, default="3-1", check=check_codes, fold="safety-system.fold"),
 )
 CHECKS = ()
 FOLDS = ((REST, "safety-rest"), (PRODUCTS, "safety-products"))

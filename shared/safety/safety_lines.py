@@ -5,7 +5,7 @@ from ..catalogue.tasks import TOPICS
 from ..forms.types import Found, Values
 from ..words.lines import MORE, SAY, WARN, Line, words
 from ..words.messages import message, sentences, typed
-from ..words.provenance import sourced
+from ..words.sourced import sourced
 from . import own_codes_lines
 from .air_lines import dust_limit
 from .own_codes_lines import PRODUCTS

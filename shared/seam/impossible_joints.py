@@ -68,14 +68,14 @@ def _check_cove(spec: seam.Spec, side: str, angle: float) -> None:
         angle = bulkhead.other_angle(angle)
     size = seam.rule(spec, side)
     rows = seam.layers_of(spec, side)
-    if spec.sized == "rule" and not rows and angle >= seam.FLAT - SLACK:
+    if spec.sized in (seam.BY_RULE, seam.BY_FLANK) and not rows and angle >= seam.FLAT - SLACK:
         refuse("layers", message("joint-cove-alone", angle=_at(angle)))
     radius, why = cove.sized(size, angle)
     if not radius:
         return
     if rows:
         place, row = min(rows, key=lambda each: (each[1].width, each[0]))
-        needs = radius * (pi - angle) + (2 * spec.flank if spec.sized == "rule" else 0.0)
+        needs = radius * (pi - angle)
         if row.width < needs * (1 - SLACK):
             refuse("layers.{}.width".format(place), message(
                 "joint-tape-narrow", width=length(row.width, DOWN), radius=length(radius, UP), angle=_at(angle),

@@ -1,24 +1,25 @@
 """Joint: from two panels and an angle to the cove, the other face, the tape and all the resin of one seam."""
 from collections import namedtuple
-from math import pi
 
 from ..catalogue.glass import EQUAL_MASSES, FIBRE_DENSITY, FOR_BUYING, SKILLED, TAPE_WEIGHT, TAPE_WIDTH
-from ..catalogue.joints import THIN_COVER
+from ..catalogue.joints import COVE_WIDTH, THIN_COVER
 from ..catalogue.losses import BY_KEY
 from ..catalogue.pots import SIZES
 from ..catalogue.starts import SEAM
-from ..equations import bulkhead, laminate, outer_edge
+from ..catalogue.strength import KNOCK, SOLID, VENEER
+from ..catalogue.surfaces import PLYWOOD
+from ..equations import laminate, outer_edge
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number
 from ..forms.memo import once
 from ..forms.remembered import remembered, start, starts
 from ..forms.types import Said, Values
-from ..words.messages import message, number
+from ..words.messages import fact, message, number
 from ..words.numbers import bare, ceiling
-from . import coves, impossible_joints, joint_leads, joint_lines, seam, section
+from . import coves, impossible_joints, joint_leads, joint_lines, seam, section, strength
 
 ALONG, COVE, EDGES, GLASS = "joint-fold.along", "joint-fold.cove", "joint-fold.edges", "joint-fold.glass"
-ON_TOP, LOSSES = "joint-fold.on-top", "joint-fold.losses"
+ON_TOP, LOSSES, STRENGTH = "joint-fold.on-top", "joint-fold.losses", "joint-fold.strength"
 
 CORNER = (("kind", seam.CORNERS),)
 ROUNDED = (("kind", seam.COVED),)
@@ -30,6 +31,9 @@ OPEN = (("kind", (seam.INSIDE, seam.OUTSIDE, seam.BOTH, seam.BULKHEAD, seam.BUTT
 def _whole(row: tuple) -> Said:
     return number(bare(row[0] * 100, 1))
 
+
+COVE_HELP = message("joint-cove-width.help", **dict([
+    (name, number(bare(value, 2))) for name, value in zip(("times", "low", "high"), COVE_WIDTH)]))
 
 INPUTS = (
     Choice("kind", "joint-kind", (
@@ -66,13 +70,17 @@ INPUTS = (
     ), most=8, each="joint-layer", fold=GLASS, default=(
         {"width": "{} mm".format(TAPE_WIDTH), "weight": str(TAPE_WEIGHT) + " g/m2"},),
         help="joint-layers.help"),
-    Choice("sized", "joint-sized", (("rule", "joint-sized.rule"), ("radius", "joint-sized.radius"),
-                                    ("spreader", "joint-sized.spreader")), fold=COVE, when=ROUNDED),
+    Choice("sized", "joint-sized", ((seam.BY_RULE, "joint-sized.rule"), (seam.BY_FLANK, "joint-sized.flank"),
+                                    ("radius", "joint-sized.radius"), ("spreader", "joint-sized.spreader")),
+           fold=COVE, when=ROUNDED),
     Number("radius", "joint-radius-typed", unit="mm", low=1, high=300, default=start(SIZES["radius"], "mm"), fold=COVE,
            when=(("sized", ("radius", "spreader")),), help="joint-radius-typed.help"),
     Number("throat", "joint-throat-wanted", unit="mm", low=0, high=100, above=True, optional=True, fold=COVE,
-           when=(("sized", ("rule",)),), help="joint-throat-wanted.help"),
-    remembered("least_radius", "least", "joint-least", "mm", 1, 100, fold=COVE, when=(("sized", ("rule",)),)),
+           when=(("sized", (seam.BY_RULE,)),), help="joint-throat-wanted.help"),
+    Number("cove_width", "joint-cove-width", unit="mm", low=1, high=500, optional=True, fold=COVE,
+           when=(("sized", (seam.BY_RULE,)),), help=COVE_HELP),
+    remembered("least_radius", "least", "joint-least", "mm", 1, 100, fold=COVE,
+               when=(("sized", (seam.BY_RULE, seam.BY_FLANK)),)),
     remembered("flank", "flank", "joint-flank", "mm", 0, 200, fold=COVE, when=ROUNDED),
     Number("clear", "joint-clear", unit="mm", low=1, high=2000, optional=True, fold=COVE, when=ROUNDED,
            help="joint-clear.help"),
@@ -110,15 +118,30 @@ INPUTS = (
     remembered("roller", "roller", "joint-roller", "g", 0, 500, fold=LOSSES),
     remembered("spare", "spare", "joint-spare", "%", 0, 100, fold=LOSSES),
     Number("batches", "joint-batches", low=1, high=100, default=1, whole=True, fold=LOSSES),
+    Choice("panel", "joint-panel", ((strength.PLY, "joint-panel.ply"), (strength.SOLID, "joint-panel.solid")),
+           fold=STRENGTH, when=OPEN),
+    Choice("grain", "joint-grain", ((strength.UNKNOWN, "joint-grain.unknown"), (strength.ALONG, "joint-grain.along"),
+                                    (strength.ACROSS, "joint-grain.across")), fold=STRENGTH, when=OPEN,
+           help="joint-grain.help"),
+    Number("plies", "joint-plies", low=3, high=25, whole=True, optional=True, fold=STRENGTH,
+           when=(("panel", (strength.PLY,)), ("grain", (strength.ALONG,))),
+           help=message("joint-plies.help", ply=fact("mm", VENEER))),
+    Number("panel_strength", "gluing-panel-strength", unit="MPa", low=1, high=200, optional=True, fold=STRENGTH,
+           when=OPEN, help=message("joint-panel-strength.help", ply=fact("MPa", PLYWOOD[0]), solid=fact("MPa", SOLID),
+                                   range=fact("MPa", *PLYWOOD[1:]))),
+    Number("knock", "joint-knock", unit="%", low=10, high=100, default=start(KNOCK[0], "%"), fold=STRENGTH, when=OPEN,
+           help=message("joint-knock.help", range=fact("%", *KNOCK[1:]))),
 )
 
 
 # spec: what the seam is made from; coves: a `coves.Cove` at each station and side; sizes: a `coves.Size` of each that
 # is there; passes: in which the putty is laid, 0 without a cove; tape_carries: the cove is capped or left out somewhere
 # edge: the outer edge, None where it is not rounded; seam: a `seam.Seam`, one copy; mix, tapes, ply_length [m], shares:
-# of all copies; slips: what looks like one
+# of all copies; flank: tape on bare panel beside the coves, the least [m], or None; slips: what looks like one
+# strength: a `strength.Strength`, or None
 JointResult = namedtuple("JointResult", ("spec", "coves", "sizes", "passes", "tape_carries", "edge", "seam", "mix",
-                                         "tapes", "ply_length", "shares", "slips"))
+                                         "tapes", "ply_length", "shares", "flank", "slips",
+                                         "strength"))
 # the rounded outer edge [m]: radius; cover: left over the inner corner, the least; thin: too little; flank: tape on the
 # flat each side of the bend, the least, None without tape
 Edge = namedtuple("Edge", ("radius", "cover", "thin", "flank"))
@@ -170,13 +193,15 @@ def _of_spec(spec: seam.Spec, values: Values) -> JointResult:
     made, found, copies = seam.seam(spec), coves.coves(spec), int(values["copies"])
     there = [one for one in found if one.radius]
     sizes = [coves.size(one) for one in there]
-    carries = len(there) < len(found) or bool([1 for one in there if one.why in (coves.TAPE, coves.ROOM)])
+    carries = len(there) < len(found) or bool([1 for one, size in zip(there, sizes) if one.why in (
+        coves.WIDTH, coves.TAPE, coves.ROOM) and size.throat < spec.thickness * (1 - 1e-9)])
     tapes = [Laid(face.name, layer.width, layer.areal, layer.pieces, sum(layer.pieces) * copies)
              for face in made.faces for layer in face.layers]
     ply = made.length * copies * len([face for face in made.faces if face.layers]) if made.ply_area else 0.0
+    flank = coves.flank(spec, found)
     passes = [ceiling(size.throat / BY_KEY["one_pass"].value) for size in sizes]
     return JointResult(spec, found, sizes, max(passes or [0]), carries, _edge(spec), made, to_mix(made, values), tapes,
-                       ply, _shares(made, values), _slips(spec))
+                       ply, _shares(made, values), flank, _slips(spec, flank), strength.reckon(spec, values))
 
 
 def to_mix(made: seam.Seam, values: Values) -> ToMix:
@@ -212,21 +237,11 @@ def _shares(made: seam.Seam, values: Values) -> Shares:
                   made.prime * copies, made.weave * copies, added)
 
 
-def _slips(spec: seam.Spec) -> Slips:
-    narrow = None
-    if spec.kind in seam.COVED and spec.sized != "rule" and spec.layers:
-        flank = min([_flank(spec, side, station.angle) for station in spec.stations
-                     for side in ((seam.FIRST, seam.SECOND) if spec.kind == seam.BULKHEAD else (seam.FIRST,))])
-        narrow = flank if flank < spec.flank * (1 - 1e-9) else None
+def _slips(spec: seam.Spec, flank: "float | None") -> Slips:
+    narrow = flank if flank is not None and flank < spec.flank * (1 - 1e-9) else None
     thick = max([laminate.thickness(row.weight, spec.fraction, spec.fibre_density, spec.resin_density)
                  for row in spec.layers] or [0.0])
     return Slips(spec.gap > spec.thickness * (1 + 1e-9), narrow, bool(spec.layers) and thick > spec.thickness)
-
-
-def _flank(spec: seam.Spec, side: str, angle: float) -> float:
-    """Tape that lies on bare panel each side of a cove of the typed radius [m]."""
-    narrowest = min([row.width for _, row in seam.layers_of(spec, side)] or [9.9])
-    return (narrowest - spec.radius * (pi - (angle if side == seam.FIRST else bulkhead.other_angle(angle)))) / 2
 
 
 def answer(values: Values) -> list:

@@ -11,6 +11,9 @@ LEAST_SPREADER, MOST_SPREADER = 0.0021, 0.09  # [m] what a sheet of paper takes
 def leads(found: Found, values: Values) -> list:
     """Its pours, the boat as a row of it, a template for the spreader. found: a `joint.JointResult`"""
     led = to_pour(found.mix.volume, found.mix.liquid)
+    pieces = _as_pieces(found, values)
+    if pieces:
+        led.append({"label": "joint-to-run", "screen": "plan", "pairs": pieces})
     led.append({"label": "joint-to-boat", "screen": "boat", "adds": "joints", "pairs": _as_row(found.spec, values)})
     radii = []  # type: list
     for one in found.coves:
@@ -42,6 +45,22 @@ def to_pour(putty: float, liquid: float, which: Said = "") -> list:
     return found
 
 
+def _as_pieces(found: Found, values: Values) -> list:
+    """The faces that are done before the panel is turned, as the pieces of a plan of which nothing is done. What stays
+    in bag and cup the plan adds by itself."""
+    faces, pairs, length = found.seam.faces, [], found.seam.length * int(values["copies"])  # type: tuple, list, float
+    for face in [one for one in faces if one.name not in seam.LATE] or faces:
+        putty = seam.placed(face.putty * values["putty_density"], values["tooling"]) / found.seam.length
+        wet = seam.wet_out(face, found.spec, values["tray"]) / found.seam.length
+        if putty or wet:
+            own = "pieces.{}.".format(len(pairs) // 4)
+            pairs += [[own + "length", number(shown(length, 2, UP) + " m")],
+                      [own + "putty", shown(putty * 1000, 0, UP) + " g/m"],
+                      [own + "wet", shown(wet * 1000, 0, UP) + " g/m"],
+                      [own + "layers", str(max(1, len(face.layers)))]]
+    return pairs + [["done", ""], ["running", "no"]] if pairs else []
+
+
 def _as_row(spec: seam.Spec, values: Values) -> list:
     """This joint as typed text of a row of the boat."""
     stations, layers = spec.stations, spec.layers
@@ -61,7 +80,13 @@ def _as_row(spec: seam.Spec, values: Values) -> list:
     if [1 for one in layers if one.side != seam.EACH]:
         words = dict([(side, word) for word, side in seam.FACES])
         row.append(("faces", " : ".join([words[one.side] for one in layers])))
-    own = ("radius",) if spec.sized != "rule" else ("throat",)
+    own = ("radius",)  # type: tuple
+    if spec.sized == seam.BY_RULE:
+        own = ("throat", "cove_width")
+    elif spec.sized == seam.BY_FLANK:
+        own = ()
+        if layers:  # wider than its flanks leave: the tape decides there too
+            row.append(("cove_width", bare(max(seam.widths(spec)) * 1000, 4) + " mm"))
     for name in own + ("clear", "round_over"):
         if values.get(name) is not None:
             row.append((name, bare(values[name] * 1000, 6) + " mm"))

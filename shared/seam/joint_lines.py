@@ -1,27 +1,25 @@
 """Joint lines: what the joint move says of a seam, from what was reckoned of it. found: a `joint.JointResult`"""
-from ..catalogue.joints import FLAT_FROM
+from ..catalogue.glass import WEIGHED
+from ..catalogue.joints import COVE_WIDTH, FACES, FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..forms.types import Found, Said, Values
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import along, fact, length, lengths, message, noted, number, quantity, row, unit
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.units import FOOT, INCH, US
-from . import coves, seam
+from . import coves, seam, strength_lines
 from .impossible_joints import small_area
 
 WHY = {
     coves.RULE: "joint-why.rule",
+    coves.WIDTH: message("joint-why.width", times=number(bare(COVE_WIDTH[0], 2))),
     coves.LEAST: "joint-why.least",
     coves.TAPE: "joint-why.tape",
     coves.ROOM: "joint-why.room",
     coves.FLAT: message("joint-why.flat", angle=number(bare(FLAT_FROM, 1))),
     coves.OWN: "joint-why.own",
 }
-CALLED = {
-    seam.INNER: "joint-face.inside", seam.OUTER: "joint-face.outside", seam.ONE_SIDE: "joint-face.one-side",
-    seam.OTHER_SIDE: "joint-face.other-side", seam.ONE_FACE: "joint-face.one-face",
-    seam.OTHER_FACE: "joint-face.other-face", seam.ON_STRIP: "joint-face.strip",
-}
+CALLED = dict(FACES)
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -40,6 +38,7 @@ def say(found: Found, values: Values) -> list[Line]:
     if found.edge:
         lines.extend(outside_lines(found))
     lines.extend([one for one in sized if one.rank != ANSWER])
+    lines.extend(strength_lines.say(found.strength, found.spec, values))
     lines.extend(putty_lines(found, units))
     lines.extend(resin_lines(found))
     lines.extend(questions(found))
@@ -56,9 +55,11 @@ def cove_lines(found: Found) -> list[Line]:
         return [words("cove", "joint-cove", "joint-cove.none", rough=WHY[coves.FLAT], rank=ANSWER)]
     radii, throats = [size.radius for size in found.sizes], [size.throat for size in found.sizes]
     legs, arcs = [size.leg for size in found.sizes], [size.arc for size in found.sizes]
+    widths = [size.width for size in found.sizes]
     lines = [
-        line("radius", "joint-radius", radii[0], "m", lengths(radii), rough=noted([WHY[why] for why in reasons]),
-             rank=ANSWER),
+        line("radius", "joint-radius", radii[0], "m", lengths(radii), rough=noted([
+            WHY[coves.OWN if why == coves.WIDTH and found.spec.cove_width else why] for why in reasons]), rank=ANSWER),
+        line("width", "joint-cove-width", widths[0], "m", lengths(widths), rough="joint-cove-width.rough"),
         line("throat", "joint-throat", throats[0], "m", lengths(throats, DOWN), rough="joint-throat.rough"),
         line("tack", "joint-tack", min(legs), "m", length(min(legs), DOWN),
              rough="joint-tack.rough-narrowest" if len(legs) > 1 else "joint-tack.rough"),
@@ -178,6 +179,11 @@ def resin_lines(found: Found) -> list[Line]:
             lines.append(line("ply_takes", "joint-ply-takes", each.ply_takes, "kg", quantity(each.ply_takes, "g"),
                               rank=MORE, rough="joint-ply-takes.rough"))
         lines.append(line("spare_kept", "joint-spare-kept", each.spare, "kg", quantity(each.spare, "g"), rank=MORE))
+        on = each.wet_out + each.weave
+        lines.append(line("resin_on", "joint-resin-on", on, "kg", row([quantity(on, "g"), message(
+            "joint-resin-on.times", times=_times(on / each.glass))], " · "), rough=message(
+                "joint-resin-on.rough", mixed=_times((found.mix.liquid + each.weave) / each.glass),
+                low=number(bare(WEIGHED[0], 1)), high=number(bare(WEIGHED[1], 1)))))
     if made.prime:
         lines.append(line("prime", "joint-prime", each.prime, "kg", quantity(each.prime, "g", UP),
                           rough="joint-prime.rough"))
@@ -187,6 +193,10 @@ def resin_lines(found: Found) -> list[Line]:
     lines.append(line("added", "joint-added", each.added, "kg", quantity(each.added, "g"), rank=MORE,
                       rough="joint-added.rough"))
     return lines
+
+
+def _times(ratio: float) -> Said:
+    return number(shown(ratio, 1))
 
 
 def questions(found: Found) -> list[Line]:

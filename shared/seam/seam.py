@@ -3,7 +3,7 @@ from collections import namedtuple
 from math import pi
 
 from ..catalogue.glass import FIBRE_DENSITY, FOR_BUYING
-from ..catalogue.joints import FLAT_FROM
+from ..catalogue.joints import COVE_WIDTH, FLAT_FROM
 from ..catalogue.losses import BY_KEY
 from ..equations import bulkhead, changing_angle, cove, fillet, laminate, outer_edge, tape
 from ..forms.types import Values
@@ -13,6 +13,7 @@ INSIDE, OUTSIDE, BOTH, BULKHEAD, BUTT, STRIP = "inside", "outside", "both", "bul
 CORNERS = (INSIDE, OUTSIDE, BOTH, BULKHEAD)
 COVED = (INSIDE, BOTH, BULKHEAD)
 ROUND, SHARP, CHORD = "round", "sharp", "chord"
+BY_RULE, BY_FLANK = "rule", "flank"  # a cove that has no radius of its own
 FIRST, SECOND, EACH = "first", "second", "all"
 FACES = (("each", EACH), ("in", FIRST), ("out", SECOND))  # as they are typed
 SPELT = FACES + (  # in any language
@@ -24,12 +25,12 @@ LATE = (OUTER, OTHER_FACE)  # faces that are done when the hull or the panel is 
 
 # what a seam is made from, under the names of the inputs of the joint move: lengths [m], angles [rad], densities
 # [kg/m3], shares [-]; stations: as `changing_angle` has them; layers: a `Tape` each, in laying order; least: the
-# smallest radius; flank: tape on bare panel, each side; ply_takes [kg/m2]; radius, throat, clear, round_over: None
-# where the rule decides, or where there is room enough
+# smallest radius; flank: tape on bare panel, each side; ply_takes [kg/m2]; radius, throat, cove_width, clear,
+# round_over: None where the rule decides, or where there is room enough
 Spec = namedtuple("Spec", ("kind", "thickness", "gap", "bevel", "stations", "layers", "sized", "radius", "throat",
-                           "clear", "flank", "least", "finish", "round_over", "touch", "overlap", "stagger", "reach",
-                           "fraction", "fibre_density", "resin_density", "ply", "ply_margin", "ply_takes", "prime",
-                           "weave"))
+                           "cove_width", "clear", "flank", "least", "finish", "round_over", "touch", "overlap",
+                           "stagger", "reach", "fraction", "fibre_density", "resin_density", "ply", "ply_margin",
+                           "ply_takes", "prime", "weave"))
 # width [m], weight [kg/m2], side: FIRST, SECOND or EACH
 Tape = namedtuple("Tape", ("width", "weight", "side"))
 # name: key of the face, INNER to ON_STRIP; turned: the angle is the one beyond a bulkhead; putty [m3], in place, one
@@ -44,7 +45,8 @@ Seam = namedtuple("Seam", ("length", "faces", "putty", "glass", "wet_out", "tape
                            "ply_takes", "prime", "weave", "laminate"))
 
 # what a spec may leave out, from the catalogue; the joint move declares the same defaults as inputs
-ASSUMED = {"gap": 0.0, "bevel": 0.0, "layers": (), "sized": "rule", "radius": None, "throat": None, "clear": None,
+ASSUMED = {"gap": 0.0, "bevel": 0.0, "layers": (), "sized": "rule", "radius": None, "throat": None,
+           "cove_width": None, "clear": None,
            "flank": BY_KEY["flank"].value, "least": BY_KEY["least_radius"].value, "finish": ROUND, "round_over": None,
            "touch": "cut",
            "overlap": BY_KEY["overlap"].value, "stagger": BY_KEY["stagger"].value, "reach": BY_KEY["reach"].value,
@@ -59,8 +61,8 @@ def spec_of(given: Values, stations: tuple, layers: tuple) -> Spec:
     found.update(given)
     return Spec(kind=found["kind"], thickness=found["thickness"], gap=found["gap"], bevel=found["bevel"],
                 stations=stations, layers=layers, sized=found["sized"], radius=found["radius"],
-                throat=found["throat"], clear=found["clear"], flank=found["flank"], least=found["least"],
-                finish=found["finish"], round_over=found["round_over"], touch=found["touch"],
+                throat=found["throat"], cove_width=found["cove_width"], clear=found["clear"], flank=found["flank"],
+                least=found["least"], finish=found["finish"], round_over=found["round_over"], touch=found["touch"],
                 overlap=found["overlap"], stagger=found["stagger"], reach=found["reach"], fraction=found["fraction"],
                 fibre_density=found["fibre_density"], resin_density=found["resin_density"], ply=found["ply"],
                 ply_margin=found["ply_margin"], ply_takes=found["ply_takes"], prime=found["prime"],
@@ -70,6 +72,12 @@ def spec_of(given: Values, stations: tuple, layers: tuple) -> Spec:
 def of_kind(spec: Spec, kind: str) -> Spec:
     """The same seam as if it were of another kind."""
     return Spec(kind, *list(spec)[1:])
+
+
+def taped(spec: Spec, kind: str, layers: tuple) -> Spec:
+    """The same seam as another kind and with other layers."""
+    own = list(spec)
+    return Spec(kind, *(own[1:5] + [layers] + own[6:]))
 
 
 def widths(spec: Spec) -> list:
@@ -86,9 +94,13 @@ def rule(spec: Spec, side: str = FIRST) -> cove.Rule:
     """How the cove on a face is sized."""
     wide = [row.width for _, row in layers_of(spec, side)]
     spread = min(wide) - 2 * spec.flank if wide else None
-    own = None if spec.sized == "rule" else spec.radius
-    return cove.Rule(own, spec.throat or spec.thickness, spec.least, spread, spec.clear,
-                     FLAT if wide else 2 * FLAT)
+    own = None if spec.sized in (BY_RULE, BY_FLANK) else spec.radius
+    throat, width = spec.throat, spec.cove_width
+    if spec.sized == BY_FLANK and wide:
+        throat, width = None, min(wide)  # wider than its flanks leave: the tape decides
+    elif throat is None and width is None:
+        throat, width = spec.thickness, COVE_WIDTH[0] * spec.thickness
+    return cove.Rule(own, throat, width, spec.least, spread, spec.clear, FLAT if wide else 2 * FLAT)
 
 
 def pressed_through(spec: Spec, angle: float) -> bool:
@@ -233,3 +245,10 @@ def placed(in_place: float, tooling: float) -> float:
     1.0
     """
     return in_place / (1 - tooling)
+
+
+def wet_out(face: Face, spec: Spec, tray: float) -> float:
+    """Liquid resin that one face takes [kg]: in the glass, in its peel ply, and left in the tray [kg/m2]."""
+    above, length = over(face, spec), changing_angle.length(spec.stations)
+    return (laminate.resin_taken_up(above.glass, spec.fraction) + above.ply_width * length * spec.ply_takes
+            + tray * above.taped)

@@ -16,7 +16,7 @@ from ..forms.types import Values
 from ..things.label_cure import ROWS
 from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
-from . import coats_lines, faces, pots, surface_leads
+from . import boat_row, coats_lines, faces, pots, surface_leads
 from .faces import COAT
 
 EDGES = "surface-fold.edges"
@@ -132,4 +132,4 @@ def leads(values: Values) -> list:
     if not found:
         return []
     mass = found.pots.mass if found.pots else found.first
-    return surface_leads.poured(mass, "surface-to-pour.pot")
+    return surface_leads.poured(mass, "surface-to-pour.pot") + boat_row.leads(values, INPUTS)

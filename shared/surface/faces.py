@@ -31,13 +31,22 @@ def only(*works: str) -> tuple:
 
 WORK = Choice("work", "surface-work", WORKS)  # each move answers where it is asked
 ON_FACES = only(COAT, SHEATHE, FAIR)
-FACES = Group("faces", "surface-faces", (
-    Number("length", "surface-length", unit="m", low=0, high=100, above=True, optional=True),
-    Parts("widths", "surface-widths", unit="m", low=0, high=50, least=1, most=15, optional=True,
-          help="surface-widths.help"),
-    Number("area", "surface-area", unit="m2", low=0, high=5000, above=True, optional=True, help="surface-area.help"),
-    Number("count", "surface-count", low=1, high=200, whole=True, optional=True, help="surface-count.help"),
-), most=20, least=1, each="surface-face", when=ON_FACES, default=(
+
+
+def sizes(when: tuple = ()) -> tuple:
+    """What tells how large a face is, and how many there are of it."""
+    return (
+        Number("length", "surface-length", unit="m", low=0, high=100, above=True, optional=True, when=when),
+        Parts("widths", "surface-widths", unit="m", low=0, high=50, least=1, most=15, optional=True, when=when,
+              help="surface-widths.help"),
+        Number("area", "surface-area", unit="m2", low=0, high=5000, above=True, optional=True, when=when,
+               help="surface-area.help"),
+        Number("count", "surface-count", low=1, high=200, whole=True, optional=True, when=when,
+               help="surface-count.help"),
+    )
+
+
+FACES = Group("faces", "surface-faces", sizes(), most=20, least=1, each="surface-face", when=ON_FACES, default=(
     {"length": "{} m".format(PLY_SHEET), "widths": "{} m".format(FACE)},))
 LIE = Choice("lie", "surface-lie", (
     (LEVEL, "surface-lie.level"), (LEANS, "surface-lie.leans"), (UPRIGHT, "surface-lie.upright"),

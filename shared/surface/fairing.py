@@ -15,7 +15,7 @@ from ..mix.filler_dose import place_of
 from ..things.records import FILLER
 from ..words.messages import message, quantity
 from ..words.numbers import ceiling
-from . import faces, fairing_lines, pots, surface_leads
+from . import boat_row, faces, fairing_lines, pots, surface_leads
 from .faces import FAIR
 
 HERE = faces.only(FAIR)
@@ -92,4 +92,5 @@ def leads(values: Values) -> list:
     if not found or not found.placed:
         return []
     return surface_leads.thickened(found.placed / found.batches, STANDS, values["filler"]["id"],
-                                   "surface-to-pour.batch") + [dict(surface_leads.SANDING)]
+                                   "surface-to-pour.batch") + [dict(surface_leads.SANDING)] + (
+                                       boat_row.leads(values, INPUTS))

@@ -13,7 +13,7 @@ from ..forms.memo import once
 from ..forms.remembered import remembered, start
 from ..forms.types import Values
 from ..words.units import from_si
-from . import faces, fillets_lines, surface_leads
+from . import boat_row, faces, fillets_lines, surface_leads
 from .faces import FILLET
 
 HERE = faces.only(FILLET)
@@ -64,6 +64,7 @@ def leads(values: Values) -> list:
     found = reckon(values)
     if not found:
         return []
-    return surface_leads.thickened(found.volume, "stands", "", "joint-to-pour.putty") + surface_leads.as_joint(
+    return surface_leads.thickened(found.volume, "stands", "", "joint-to-pour.putty") + (
+        boat_row.leads(values, INPUTS)) + surface_leads.as_joint(
         max([radius for _, radius in found.sides]), from_si(values["fillet_angle"], "deg"), values["fillet_panel"],
         values["fillet_length"])

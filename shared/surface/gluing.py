@@ -28,7 +28,7 @@ from ..mix.filler_dose import place_of
 from ..things.records import FILLER
 from ..words.messages import message, number
 from ..words.numbers import bare
-from . import faces, gluing_lines, pots, surface_leads
+from . import boat_row, faces, gluing_lines, pots, surface_leads
 from .faces import GAP, GLUED, LAMINATE, SCARF
 
 BOND, CLAMPS = "gluing-fold.bond", "gluing-fold.clamps"
@@ -111,6 +111,11 @@ Bent = namedtuple("Bent", ("lines", "former", "strain", "tight", "clamps"))
 OnePot = namedtuple("OnePot", ("needed", "lasts", "big", "enough"))
 
 
+def dose_of(stiffness: str) -> float:
+    """Wood flour in the glue, by mass of its resin [-]."""
+    return FILLER.figure(FLOUR, "doses")[place_of(stiffness)] / 100
+
+
 def reckon(values: Values) -> "Glued | None":
     """The bond and its glue; None where another work is asked."""
     return once(values, "glued", lambda: _reckoned(values)) if values["work"] in GLUED else None
@@ -136,8 +141,8 @@ def _reckoned(values: Values) -> Glued:
     stiffness = STANDS if wide else CLINGS
     neat = 2 * bond * times * values["glue_prime"]
     glue = gluing.glue_placed(volume, density, values["squeezed"]) / density
-    dose = FILLER.figure(FLOUR, "doses")[place_of(stiffness)] / 100
-    resin = mass_for_putty(glue, LEFT["resin_density"].value, ((dose, FILLER.figure(FLOUR, "density")),), AIR)
+    flour = dose_of(stiffness), FILLER.figure(FLOUR, "density")
+    resin = mass_for_putty(glue, LEFT["resin_density"].value, (flour,), AIR)
     mix = (neat + resin) * (1 + values["spare"]) + values["cup"]
     return Glued(bond, 2 * bond, neat, glue, resin, mix, stiffness, wide, scarf, bent, _one_pot(values, mix, bond),
                  neat + volume * density)
@@ -190,4 +195,5 @@ def leads(values: Values) -> list:
         led = surface_leads.poured(found.neat * (1 + values["spare"]) + values["cup"], "surface-to-pour.neat")
     else:
         led = surface_leads.poured(found.mix, "surface-to-pour.all")
-    return led[:1] + surface_leads.thickened(found.glue, found.stiffness, FLOUR, "surface-to-pour.glue")
+    return led[:1] + surface_leads.thickened(found.glue, found.stiffness, FLOUR, "surface-to-pour.glue") + (
+        boat_row.leads(values, INPUTS))

@@ -12,7 +12,7 @@ from ..forms.remembered import remembered
 from ..forms.types import Values
 from ..words.messages import fact, message
 from ..words.numbers import ceiling
-from . import faces, pots, sheathing_lines, strips_drawing, surface_leads
+from . import boat_row, faces, pots, sheathing_lines, strips_drawing, surface_leads
 from .faces import SHEATHE
 
 CLOTH, RESIN, WEAVE = "sheathing-fold.cloth", "sheathing-fold.glass", "sheathing-fold.weave"
@@ -161,4 +161,5 @@ def leads(values: Values) -> list:
     found = reckon(values)
     if not found:
         return []
-    return surface_leads.poured(found.pots.mass if found.pots else found.wet + found.drinks, "surface-to-pour.pot")
+    mass = found.pots.mass if found.pots else found.wet + found.drinks
+    return surface_leads.poured(mass, "surface-to-pour.pot") + boat_row.leads(values, INPUTS)

@@ -10,6 +10,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Phone, Text
 from ..forms.late import late
 from .kept_words import RATES as KEPT_RATES
+from .kept_words import SPELT
 from .records import CUP, FILLER, GRADUATED, PUMPS, SCALE, SYRINGES, SYSTEM, UNSAID, Record
 
 
@@ -51,8 +52,8 @@ PEOPLE = Record("people", "kind-people", (
     Number("hands", "kind-people-hands", low=1, high=6, whole=True),
 ) + tuple([Number(row[0], row[1], unit="m/min", low=0.02, high=20, optional=True, fold="kind-people-fold")
            for row in RATES]) + (
-    Text("learned", "kind-people-learned", most=400, keys=KEPT_RATES, fold="kind-people-fold", learned=True,
-         help="kind-people-learned.help"),
+    Text("learned", "kind-people-learned", most=400, keys=KEPT_RATES, spelt=SPELT, fold="kind-people-fold",
+         learned=True, help="kind-people-learned.help"),
 ), tuple([(str(place + 1), said, MEMORY, (("name", name), ("hands", str(place + 1))) + tuple(
     [(row[0], plain(row[2]) + " m/min") for row in RATES]))
     for place, (said, name) in enumerate(CREWS)]), check_people)

@@ -19,14 +19,14 @@ def names(page):
 
 
 def test_the_demo_boat_stands_ready_and_can_be_taken_out_and_brought_back(boat):
-    expect(figure(boat, "putty")).to_have_text("1784 mL · 1963 g")
+    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
     expect(boat.locator("[data-row='1'] .row-name").first).to_have_text("2 × Chine")
-    boat.get_by_role("button", name="Remove all joints").click()
+    boat.get_by_role("button", name="Empty the boat").click()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
     boat.reload()
     expect(boat.locator("[data-error=joints]")).to_contain_text("No joints yet")
     boat.get_by_role("button", name="Try the demo boat").click()
-    expect(figure(boat, "putty")).to_have_text("1784 mL · 1963 g")
+    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
     boat.get_by_role("button", name="Undo").click()
     expect(boat.locator("[data-error=joints]")).to_be_visible()
 
@@ -43,15 +43,15 @@ def test_joints_are_removed_moved_and_brought_back_with_their_names_right(boat):
     expect(rows).to_have_count(8)
     expect(boat.locator("[name='joints.7.name']")).to_have_value("Skeg strip")
     expect(boat.locator("[name='joints.8.name']")).to_have_count(0)
-    expect(figure(boat, "putty")).not_to_have_text("1784 mL · 1963 g")
+    expect(figure(boat, "putty")).not_to_have_text("1786 mL · 1964 g")
     boat.get_by_role("button", name="Undo").click()
     expect(rows).to_have_count(9)
-    # in the order they now have they are laid in a batch less
-    expect(figure(boat, "putty")).to_have_text("1761 mL · 1937 g")
+    # in the order they now have they are laid in as many batches
+    expect(figure(boat, "putty")).to_have_text("1786 mL · 1964 g")
 
 
 def test_a_new_joint_is_asked_and_told_on_its_own_line(boat):
-    boat.get_by_role("button", name="Remove all joints").click()
+    boat.get_by_role("button", name="Empty the boat").click()
     boat.get_by_role("button", name="Joint: one more").click()
     boat.locator("[name='joints.0.name']").fill("Port chine")
     boat.locator("[name='joints.0.angle']").fill("95 : 120 : 150")
@@ -75,7 +75,7 @@ def test_joints_chosen_for_a_batch_go_to_pour_together(boat):
 
 def test_a_joint_goes_into_the_boat_as_its_next_row_with_the_way_back(boat, standing):
     expect(figure(boat, "putty")).to_be_visible()
-    boat.get_by_role("button", name="Remove all joints").click()
+    boat.get_by_role("button", name="Empty the boat").click()
     for angle, count in (("100", 1), ("110", 2)):
         boat.goto(f"{standing.url}/joint/")
         boat.get_by_role("textbox", name="Inside angle").fill(angle)
@@ -120,11 +120,11 @@ def test_without_signal_the_boat_opens_is_changed_and_goes_to_pour(phone, served
     keep(phone, served.url)
     served.stop()
     phone.goto(served.url + "/boat/")
-    expect(figure(phone, "putty")).to_have_text("1784 mL · 1963 g")
+    expect(figure(phone, "putty")).to_have_text("1786 mL · 1964 g")
     row = phone.locator("[data-group=joints] [data-row='2']")
     row.locator("summary").first.click()
     row.get_by_label("Length").fill("0.92 m")
-    expect(figure(phone, "putty")).not_to_have_text("1784 mL · 1963 g")
+    expect(figure(phone, "putty")).not_to_have_text("1786 mL · 1964 g")
     row.get_by_label("Next batch").select_option("now")
     expect(row.locator(".row-told")).to_contain_text("in the next batch")
     phone.get_by_role("link", name="Putty of 1 joint").click()
@@ -153,11 +153,11 @@ def test_the_kits_rolls_are_cut_from_and_then_are_shorter_with_the_way_back(boat
     expect(boat.locator("[data-group=remnants] .row-told").first).to_have_text("5.04 m")
     expect(boat.get_by_role("button", name="Cut from the kit's rolls")).to_be_hidden()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape 5\.04\sm, Odd end 0\.02\sm"))
+    expect(boat.locator("[data-notice=cut]")).to_have_text(re.compile(r"Blue tape: 5\.04\sm; Odd end: 0\.02\sm"))
     expect(boat.get_by_role("button", name="All is cut")).to_be_hidden()  # what was cut is not cut twice
     boat.locator("[data-notice=cut]").get_by_role("button", name="Undo").click()
     boat.get_by_role("button", name="All is cut").click()
-    expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape 5.04 m")
+    expect(boat.locator("[data-notice=cut]")).to_contain_text("Blue tape: 5.04 m")
     boat.goto(standing.url + "/kit/")
     shelf = boat.get_by_role("region", name="Roll or remnant", exact=True)
     expect(shelf.locator(".entry").first).to_contain_text("Length left: 5.04 m")
@@ -203,13 +203,13 @@ def test_a_roll_is_kept_in_the_kit_and_a_full_list_of_the_boat_stays_as_it_is(bo
 
 def test_an_undo_ends_with_the_next_edit_and_throws_nothing_away(phone, standing):
     phone.goto(standing.url + "/boat/")
-    phone.get_by_role("button", name="Remove all joints").click()
+    phone.get_by_role("button", name="Empty the boat").click()
     undo = phone.locator("[data-notice=row]").get_by_role("button", name="Undo")
     expect(undo).to_be_visible()
     phone.locator("[data-group=joints] [data-add-row]").click()
     expect(undo).to_have_count(0)
     phone.locator("[name='joints.0.name']").fill("Mine")
-    phone.get_by_role("button", name="Remove all joints").click()
+    phone.get_by_role("button", name="Empty the boat").click()
     undo.click()
     expect(phone.locator("[name='joints.0.name']")).to_have_value("Mine")
 
@@ -217,8 +217,32 @@ def test_an_undo_ends_with_the_next_edit_and_throws_nothing_away(phone, standing
 def test_an_undo_does_not_outlive_its_screen(phone, standing):
     """It would write into a form that nobody sees, and over what stands there by then."""
     phone.goto(standing.url + "/boat/")
-    phone.get_by_role("button", name="Remove all joints").click()
+    phone.get_by_role("button", name="Empty the boat").click()
     expect(phone.locator("[data-notice=row]")).to_be_visible()
     phone.get_by_role("link", name="Joint", exact=True).click()
     expect(phone.locator("[name=thickness]")).to_be_visible()
     expect(phone.locator("[data-notice=row]")).to_have_count(0)
+
+
+def test_without_signal_a_surface_goes_from_its_screen_into_the_boat(phone, served):
+    """On a phone of 360 x 740: one scarf is a boat by itself, a second row comes behind it, a link takes both along."""
+    keep(phone, served.url)
+    served.stop()
+    rows, joints = (phone.locator(f"[data-group={name}] [data-row]") for name in ("surfaces", "joints"))
+    for count, work in ((1, "scarf"), (2, "sheathe")):
+        phone.goto(served.url + "/surface/")
+        phone.get_by_label("What to do").select_option(work)
+        if work == "scarf":
+            phone.locator("[name=scarf_ratio]").fill("10")
+        phone.get_by_role("link", name="Add to boat").click()
+        expect(rows).to_have_count(count)
+        expect(joints).to_have_count(0)
+    expect(phone.locator("[name='surfaces.0.scarf_ratio']")).to_have_value("10")
+    expect(rows.nth(1).locator(".row-told")).to_contain_text("Cloth")
+    assert not rows.nth(0).evaluate("row => row.open"), "rows stay closed"
+    phone.locator("[data-fold-of=boat] summary", has_text="order of building").click()
+    expect(phone.locator("[data-line=phase_glue]")).to_be_visible()
+    expect(phone.locator("[data-line=phase_sheathe]")).to_contain_text("Glass")
+    assert phone.evaluate("document.documentElement.scrollWidth") <= 360
+    phone.get_by_role("button", name="Share").click()
+    expect(phone.get_by_label("Link", exact=True)).to_have_value(re.compile("surfaces.1.work=sheathe"))

@@ -91,3 +91,27 @@ def test_the_offer_is_taken(german, served):
     served.stop()
     german.reload()
     speaks(german, "de")
+
+
+KEPT = "gone 1020 s 240 g cup 22.5 °C"
+
+
+def test_what_a_system_has_learned_stands_in_the_words_of_the_page_and_is_kept_without(german, served):
+    """Keys and figures in the kit, German in its form and where it is chosen, and keys again when it is kept."""
+    german.goto(f"{served.url}/kit/")
+    german.evaluate("""async (timings) => {
+      const { put } = await part("store/store.js");
+      await put("kit", { record: "system", made: 1, typed: { name: "Shed mix", by_weight: "100:40", timings } });
+    }""", KEPT)
+    german.reload()
+    german.locator("[data-shelf=system] .entry").get_by_role("button", name=GERMAN["entry-change"]).click()
+    field = german.locator("[name='system.timings']")
+    expect(field).to_have_value("steif 1020 s 240 g Becher 22,5 °C")
+    field.fill("steif 1020 s 240 g Becher 22,5 °C; brauchbar 900 s 100 g Schale 19,5 °C")
+    german.locator("[data-keep]").click()
+    expect(german.locator("[data-listing]")).to_be_visible()
+    kept = """async () => (await (await part("store/store.js")).all("kit"))[0].typed.timings"""
+    assert german.evaluate(kept) == KEPT + "; good 900 s 100 g tray 19.5 °C"
+    german.goto(f"{served.url}/clock/")
+    expect(german.locator("[name='system.timings']")).to_have_attribute(
+        "placeholder", "steif 1020 s 240 g Becher 22,5 °C; brauchbar 900 s 100 g Schale 19,5 °C")

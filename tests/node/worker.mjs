@@ -9,7 +9,7 @@ import { join } from "node:path";
 const read = (path) => readFileSync(join(process.argv[2], path), "utf8");
 const AHEAD = ["js/engine/bundle.js", "js/engine/unpack.js", "js/page/sentences.js"].map((path) => read(path).replaceAll("export const", "const")).join("\n");
 // a sentence with values shows them: the build puts the real one in the place of its key
-const VALUES = { "lost-pot.lasts": "{called}; {mixed}; {lasts}", "lost-pot.mixed": "{called}; {mixed}", "lost-pot.unread": "{called}", "lost-pots": "{count}" };
+const VALUES = { "page-list": "{one}, {more}", "lost-pot.lasts": "{called}; {mixed}; {lasts}", "lost-pot.mixed": "{called}; {mixed}", "lost-pot.unread": "{called}", "lost-pots": "{count}" };
 const WORKER = Object.entries(VALUES).reduce((text, [key, values]) => text.replaceAll(`t("${key}"`, `t("${key}: ${values}."`), read("sw.js"));
 const ROOT = "https://boat.test/app/";
 
@@ -27,7 +27,7 @@ const KINDS = { css: "text/css", js: "text/javascript", json: "application/json"
 const sums = Object.fromEntries(await Promise.all(Object.entries(FILES).map(async ([path, body]) => [path, await hash(body)])));
 const whole = Object.fromEntries(await Promise.all(packed.map(async ([path, [, text, kind]]) => [path, [kind, await hash(text)]])));
 const BUILD = { id: "one", sums, whole, base: "v/1/", bundle: BUNDLE, unpacker: UNPACKER, headers: { "X-Frame-Options": "DENY" },
-  types: { pages: "text/html", scripts: "text/javascript" }, language: "en" };
+  types: { pages: "text/html", scripts: "text/javascript" }, language: "de" };
 
 // what varies by the headers of a request is found by an address, but by another request only where it may vary
 class Kept {
@@ -240,8 +240,8 @@ const CASES = {
     assert.doesNotMatch(told, /lost-damaged|lost-newer/);
     assert.match(told, /<strong>lost-pots: 6\.<\/strong>/);
     assert.match(told, /lost-back/);
-    const mixed = new Date(0).toLocaleTimeString([], { hour: "2-digit", minute: "2-digit" });
-    const named = "A &#60;b&#62;, keel";
+    const mixed = new Date(0).toLocaleTimeString("de", { hour: "2-digit", minute: "2-digit" });
+    const named = "page-list: A &#60;b&#62;, keel.";
     assert.deepEqual([...told.matchAll(/<li>(.*?)<\/li>/g)].map(([, words]) => words), [
       `lost-pot.lasts: ${named}; ${mixed}; 20 min.`, "lost-pot.unread: lost-pot.", `lost-pot.mixed: ${named}; ${mixed}.`,
       `lost-pot.lasts: lost-pot; ${mixed}; 20 min.`, `lost-pot.mixed: lost-pot; ${mixed}.`, `lost-pot.mixed: B; ${mixed}.`]);

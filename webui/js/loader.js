@@ -41,7 +41,7 @@ const say = (names) => {
   const words = document.createElement("p");
   words.className = "notice-text";
   words.textContent = names.length
-    ? t("page-not-whole.of", { names: names.join(", ") }) : t("page-not-whole");
+    ? t("page-not-whole.of", { names: names.reduce((one, more) => t("page-list", { one, more })) }) : t("page-not-whole");
   box.append(words);
   document.querySelector("[data-notices]").prepend(box);
 };

@@ -3,7 +3,7 @@ import { isLink } from "./share/opened_link.js";
 import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
-import { remember } from "./form/memory.js";
+import { recall, remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
 import { notice } from "./page/notice.js";
@@ -66,6 +66,9 @@ document.addEventListener("change", ({ target }) => { if (target.name === "set-l
 offerLanguage(turn);
 export const shown = show();
 startNavigation(show, coming);
+// a killed app opens in the run that was under way
+const along = Object.fromEntries(recall("plan.run") ?? []);
+if (along.ran && !along.left && document.documentElement.dataset.screen !== "plan") shown.then(() => document.querySelector("[data-to=plan]").click());
 holdUpdates(running, whenTold);
 startPots();
 // what is asked first is answered first; then the phone keeps it all, also where the engine does not start

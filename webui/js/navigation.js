@@ -32,7 +32,7 @@ const go = async (url, show, arrive = () => {}) => {
 
 // A lead fills in its own fields and leaves the rest of the other screen as it was; one tap takes it back. A thing or a
 // list that it brings comes whole: of a system before it no figure stays, nor of pieces before them.
-// adds: the group of the other screen that its pairs are the next row of.
+// adds: the group of the other screen that its pairs are the next rows of.
 const followLead = ({ label, screen, pairs: given, adds }) => {
   const before = recall(screen) ?? [];
   const pairs = adds ? nextRow(adds, given, before) : given;
@@ -47,7 +47,10 @@ const followLead = ({ label, screen, pairs: given, adds }) => {
 
 const nextRow = (group, pairs, before) => {
   const next = reach(group, before.map(([name]) => name));
-  return [[group, ""], ...pairs.map(([name, text]) => [name.replace(`${group}.0.`, `${group}.${next}.`), text])];
+  return [[group, ""], ...pairs.map(([name, text]) => {
+    const [, place, field] = name.split(".");
+    return [`${group}.${next + Number(place)}.${field}`, text];
+  })];
 };
 
 // show: mounts the page that stands there now; coming: is told the screen that will

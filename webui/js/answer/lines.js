@@ -1,5 +1,5 @@
 // Lays out answers: the lines in sight, the folded ones, the drawings. Nothing here looks at a value.
-import { bound } from "../page/words.js";
+import { bound, t } from "../page/words.js";
 import { patch } from "./patch.js";
 import { draw, drawFirst, ruled } from "./figure.js";
 
@@ -139,4 +139,4 @@ export const clearAnswers = (root) => {
 
 export const spoken = (answers) => answers.flatMap(([, { lines }]) => lines)
   .filter((line) => line.rank === "answer" || line.rank === "warn")
-  .map(({ label, text }) => `${label}${label.endsWith("?") ? "" : ":"} ${text.replace(/\.$/, "")}`).join(". ");
+  .map(({ label, text }) => t("card-line", { label, text })).join("\n"); // a voice rests between them

@@ -27,7 +27,7 @@ const sources = {};
 let failed = false; // what a host or this browser kept of half a file is not taken a second time
 const bytes = async (path) => {
   const response = await fetch(new URL(path, here), failed ? { cache: "reload" } : {}).catch(() => null);
-  if (!response?.ok) throw new EngineMissing(`${path}: ${response?.status ?? "no connection"}`);
+  if (!response?.ok) throw new EngineMissing(t("card-line", { label: path, text: response?.status ?? t("engine-fault.unreached") }));
   return response.arrayBuffer(); // read where they are used: the page's own thread has a screen to lay out
 };
 
@@ -142,7 +142,7 @@ const told = (mine) => new Promise((resolve, reject) => {
   mine.addEventListener("error", () => reject(new Error(UNSTARTED)));
   mine.addEventListener("message", ({ data }) => {
     if (data.ready) resolve();
-    else if (data.broken !== undefined) reject(new EngineMissing(data.broken));
+    else if (data.broken !== undefined) reject(new EngineMissing(data.broken ? t("engine-fault.damaged", { file: data.broken }) : t("engine-fault.lacks")));
     else if (mine === worker && !data.full) stop(FELL);
     else if (mine === worker && !waiting.size) anew(); // else it says so again at its next rest
   });
@@ -174,7 +174,7 @@ export const startEngine = () => {
 
 // On a slow line it goes on coming, and the next question waits again; meanwhile a server can be asked.
 const unfetched = () => new Promise((_, reject) => {
-  setTimeout(() => reject(new EngineMissing("it is still on its way")), FETCHED);
+  setTimeout(() => reject(new EngineMissing(t("engine-fault.late"))), FETCHED);
 });
 
 const post = (id, text) => worker.postMessage({ id, text });

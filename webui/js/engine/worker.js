@@ -22,13 +22,13 @@ const why = (error) => String(error?.message ?? error);
 
 // without a bundle: from the picture of the memory that this phone keeps
 const start = async (data) => {
-  let at = "this browser lacks what it needs";
+  let at = ""; // the file that cannot be read; before any is, this browser lacks what it needs
   try {
     channel = new BroadcastChannel(data.channel);
-    at = "app.bin cannot be read";
+    at = "app.bin";
     const memory = data.bundle ? null : await recallPicture();
     const modules = memory ? [] : await modulesOf(data);
-    at = "micropython.bin cannot be read";
+    at = "micropython.bin";
     python = await interpreter(await runtimeOf(data), modules, PROGRAM, memory);
     self.postMessage({ ready: true });
   } catch {

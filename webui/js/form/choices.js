@@ -1,7 +1,7 @@
 // What was chosen of each kind of thing (resin system, pumps, scale, cup, people) holds on every screen.
 import { picked } from "./declarations.js";
 import { figureFields } from "./form.js";
-import { says, typedOf } from "./units.js";
+import { inWords, says, typedOf } from "./units.js";
 
 const KEY = "covemix.choice";
 
@@ -93,7 +93,7 @@ export const takeOwn = (form) => {
     if (!entry || pick.value === entry.value) continue;
     pick.value = entry.value;
     const own = new Map(held?.own ?? []);
-    for (const field of figureFields(form, pick.name)) field.value = own.get(key(pick, field)) ?? "";
+    for (const field of figureFields(form, pick.name)) field.value = inWords(field, own.get(key(pick, field)) ?? "");
     changed = true;
   }
   if (changed) hold(form);

@@ -1,7 +1,7 @@
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "../page/settings.js";
-import { bare, follow, followTools, isLearned, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
+import { bare, follow, followTools, inWords, isLearned, keyed, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
 import { bound, t } from "../page/words.js";
 
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -16,7 +16,7 @@ const fromKit = (form, pick) => Object.entries(typedOf(pick))
 const isKit = (field) => field.value.startsWith("kit:");
 
 export const pairs = (form) => named(form).filter(given)
-  .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, field.value]]));
+  .flatMap((field) => (isKit(field) ? fromKit(form, field) : [[field.name, keyed(field)]]));
 
 // To be kept as typed: a field that starts with something and was emptied by hand is empty when it comes back; what
 // stands there before anybody typed is as it stands in the phone's units by then.
@@ -66,7 +66,7 @@ export const fill = (form, values) => {
     if (isMarked(field)) field.checked = text ? field.value === text : "initial" in field.dataset;
     else if (field.matches("[data-pick]")) field.value = picked(field, text, texts);
     else if (field.tagName === "SELECT") field.value = option(field, text) ?? initial(field);
-    else field.value = text ?? field.dataset.initial ?? "";
+    else field.value = inWords(field, text ?? field.dataset.initial ?? "");
   }
   askFor(form);
   for (const field of named(form)) if (isMarked(field) && texts.get(field.name) === field.value) field.checked = true;
@@ -204,7 +204,7 @@ export const settle = (form) => {
       if (unsaid) unsaid.textContent = (own && [...select.options].find(({ value }) => value === own)?.textContent) || unsaid.dataset.unsaid;
     }
     for (const field of form.querySelectorAll(`[data-record="${pick.name}"] input`)) {
-      field.placeholder = typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default;
+      field.placeholder = inWords(field, typed[field.name.slice(pick.name.length + 1)] ?? field.dataset.default);
     }
   }
 };

@@ -7,16 +7,18 @@ export const rowsOf = (group) => [...group.querySelector(".group-rows").children
 
 // Values decide how many rows stand there; a group they do not mention stands at its default, which is put in.
 export const fillGroups = (form, texts) => {
+  const told = new Set([...texts.keys()].map((name) => name.split(".")[0])); // own rows stand all or none with those beside
   for (const group of groups(form)) {
-    const { group: name, rows } = group.dataset;
-    const defaults = JSON.parse(group.dataset.defaultRows);
+    const { group: name, rows, beside = "" } = group.dataset;
+    const away = beside.split(" ").some((other) => told.has(other));
+    const defaults = away ? [] : JSON.parse(group.dataset.defaultRows);
     const reached = reach(name, texts.keys());
     let wanted = reached;
     if (!reached && !texts.has(name)) {
       wanted = defaults.length;
       defaults.forEach((row, place) => Object.entries(row).forEach(([key, text]) => texts.set(`${name}.${place}.${key}`, text)));
     }
-    if (isFixed(group) || !(reached || texts.has(name) || wanted)) wanted = Math.max(wanted, Number(rows));
+    if (isFixed(group) || !(reached || texts.has(name) || wanted || away)) wanted = Math.max(wanted, Number(rows));
     if (rowsOf(group).length === wanted) continue;
     for (const row of rowsOf(group).slice(wanted)) row.remove();
     while (rowsOf(group).length < wanted && addRow(group));

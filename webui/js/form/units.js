@@ -26,7 +26,21 @@ export const withUnit = (field, text, unit = typedIn(field)) => {
   const missing = text && unit && field.matches("input[type=text]") && bare({ value: text });
   return missing ? `${text.trim()} ${unit}` : text;
 };
-export const says = (field) => withUnit(field, field.value);
+export const says = (field) => withUnit(field, keyed(field));
+
+// A text that is kept in keys and figures, as a field shows it in the words of the page, and back: {key: word}, "." its mark.
+const wordsOf = (field) => JSON.parse(field?.dataset?.words ?? "{}");
+export const inWords = (field, text) => {
+  const words = wordsOf(field);
+  return text.replace(/\p{L}+|\.(?=\d)/gu, (one) => words[one] ?? one);
+};
+export const keyed = (field) => {
+  if (!field.dataset.words) return field.value;
+  const { ".": mark, ...words } = wordsOf(field);
+  const keys = Object.fromEntries(Object.entries(words).map(([key, word]) => [word, key]));
+  const named = field.value.replace(/\p{L}+/gu, (one) => keys[one] ?? one);
+  return mark ? named.replace(/(\d),(?=\d{1,2}(?!\d))/g, "$1.") : named;
+};
 
 const metricUnit = (field) => {
   const { unit, text } = field.form.dataset.units === "metric" ? {} : JSON.parse(holder(field)?.dataset.other ?? "{}");

@@ -3,6 +3,7 @@ import { download, today } from "../phone/download.js";
 import { notice } from "../page/notice.js";
 import { isRow } from "../store/schema.js";
 import { read, together } from "../store/store.js";
+import { listed } from "../page/lists.js";
 import { t } from "../page/words.js";
 
 const SCHEMA = 2; // of a file; the store may have come further, and keeps there what no file carries
@@ -52,9 +53,9 @@ export const readBackup = async (file) => {
 export const counted = ({ kit, log, pots }) => {
   const poured = log.filter(({ kind }) => kind === "poured").length;
   const others = log.length - poured;
-  return [t("backup-count", { things: kit.length, count: poured }),
+  return listed([t("backup-count", { things: kit.length, count: poured }),
     others && t("backup-count.others", { count: others }),
-    pots.length && t("backup-count.pots", { count: pots.length })].filter(Boolean).join(", ");
+    pots.length && t("backup-count.pots", { count: pots.length })]);
 };
 
 const text = ({ id, ...rest }) => JSON.stringify(Object.entries(rest).sort(([a], [b]) => (a < b ? -1 : 1)));

@@ -58,7 +58,7 @@ export const unreadEntry = (store, row) => {
 
 // What the engine says of a kept thing: the errors are said too, a thing of an older time may need putting right.
 export const said = ({ errors, lines }) => (errors.length ? errors.map((one) => one.message)
-  : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : `${line.label}: ${line.text}`)))
+  : lines.filter((line) => line.rank !== "more").map((line) => (line.rank === "say" ? line.text : t("card-line", line))))
   .filter(Boolean);
 
 // It is told in the phone's units, whatever it was typed in; null where nothing answers.

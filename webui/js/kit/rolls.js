@@ -2,6 +2,7 @@
 import { ask } from "../engine/engine.js";
 import { addRow, rowsOf } from "../form/rows.js";
 import { all, change } from "../store/store.js";
+import { t } from "../page/words.js";
 
 // Which things of the kit they are, what tells one from another and what use makes less is declared at their group.
 const group = (form) => form.querySelector("[data-kept-left]");
@@ -62,7 +63,7 @@ export const cutOff = (form, rolls, lines) => placed(form, rolls).filter(([, , s
   .filter(([, left]) => left);
 
 // A roll and what is left of it, in words.
-export const leftOf = (form, roll) => `${roll.name} ${roll[told(form).left]}`;
+export const leftOf = (form, roll) => t("card-field", { field: roll.name, text: roll[told(form).left] });
 
 // Each roll's length in the kit, where nobody has changed it meanwhile; the rolls that were changed.
 export const shorten = async (form, cuts) => {

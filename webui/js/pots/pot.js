@@ -92,7 +92,7 @@ export const potArticle = (pot, acts) => {
     list(warnings, warned);
     const alarms = lines.filter((line) => line.name.startsWith("alarm"));
     wall.hidden = !alarms.length;
-    if (alarms.length) write(wall.firstElementChild, `${alarms[0].label}: ${alarms[0].text}`);
+    if (alarms.length) write(wall.firstElementChild, t("card-line", alarms[0]));
     list(times, alarms);
   };
   return { article, show };

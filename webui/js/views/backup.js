@@ -5,6 +5,7 @@ import { batchName } from "../kit/entries.js";
 import { about } from "../pots/pots.js";
 import { fits } from "../store/schema.js";
 import { whenChanged } from "../store/store.js";
+import { apart, listed as side } from "../page/lists.js";
 import { locales, t } from "../page/words.js";
 
 const NAMED = 4; // rows told by name; of the others, how many
@@ -16,8 +17,8 @@ const typedIn = (pot, name) => (Array.isArray(pot.typed) ? pot.typed : []).filte
 const NAMES = {
   kit: (row) => row.typed?.name,
   log: (row) => (fits("log", row) && row.typed ? batchName(row) : row.typed?.what ?? fillerNamed(row.filler)),
-  pots: async (pot) => [await potName(pot), typedIn(pot, "place"), Number.isFinite(pot.started) && t("backup-begun", { when: when(pot.started) })]
-    .filter(Boolean).join(", "),
+  pots: async (pot) => side([await potName(pot), typedIn(pot, "place"),
+    Number.isFinite(pot.started) && t("backup-begun", { when: when(pot.started) })]),
 };
 const fillerNamed = (key) => [...document.querySelectorAll("[data-pick=filler] option")].find(({ value }) => key && value === key)?.textContent.trim() ?? key;
 const potName = async (pot) => {
@@ -27,7 +28,7 @@ const potName = async (pot) => {
 
 const each = (rows, name) => Promise.all(rows.slice(0, NAMED).map(name));
 const named = async (rows, name) => {
-  const names = (await each(rows, name)).map((one) => one || t("backup-nameless")).join("; ");
+  const names = apart((await each(rows, name)).map((one) => one || t("backup-nameless")));
   return rows.length > NAMED ? t("backup-names", { names, count: rows.length - NAMED }) : names;
 };
 
@@ -79,7 +80,7 @@ export const startBackup = (main) => {
   const show = async (mine) => {
     at("preview-words").textContent = t("backup-holds", { file: counted(waiting), phone: counted(mine) });
     const left = ended.length
-      ? [t("backup-over", { count: ended.length, names: (await each(ended, NAMES.pots)).join("; ") })]
+      ? [t("backup-over", { count: ended.length, names: apart(await each(ended, NAMES.pots)) })]
       : [];
     const holding = waiting;
     const [add, replace] = await Promise.all([false, true].map((whole) => told(changes(waiting, mine, whole))));
@@ -88,7 +89,7 @@ export const startBackup = (main) => {
     list(at("preview-add"), add.concat(left));
     list(at("preview-replace"), replace.concat(left));
     at("preview-pots").hidden = !mine.pots.length;
-    at("preview-pots").textContent = t("backup-runs-on", { pots: runs.join("; ") });
+    at("preview-pots").textContent = t("backup-runs-on", { pots: apart(runs) });
     preview.hidden = false;
     preview.scrollIntoView({ block: "start" });
   };
@@ -123,8 +124,10 @@ export const startBackup = (main) => {
     if (!main.isConnected) return;
     at("imports").hidden = !found.length;
     const [newest] = found;
-    const lines = await Promise.all(found.map(async (one) => `${when(one.when)}: ${(await told(Object.fromEntries(Object.keys(one.came)
-      .map((store) => [store, { come: one.came[store], go: one.gone[store] }])))).join(". ")}`));
+    const lines = await Promise.all(found.map(async (one) => t("card-line", {
+      label: when(one.when),
+      text: apart(await told(Object.fromEntries(Object.keys(one.came).map((store) => [store, { come: one.came[store], go: one.gone[store] }])))),
+    })));
     list(at("imports-list"), lines);
     at("undo-import").onclick = () => undoImport(newest.id);
   };

@@ -6,6 +6,7 @@ import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
+import { apart } from "../page/lists.js";
 import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
@@ -16,9 +17,10 @@ export const mount = (screen, main) => {
     button.hidden = false;
     button.addEventListener("click", () => {
       const before = pairs(form);
-      const { empties, stands } = button.dataset; // a group, and what then stands in its place: nothing is its default
-      const others = before.filter(([name]) => name.split(".")[0] !== empties);
-      fill(form, stands ? [...others, [empties, stands]] : others);
+      const { empties, stands } = button.dataset; // groups, and what then stands in their place: nothing is their default
+      const emptied = empties.split(" ");
+      const others = before.filter(([name]) => !emptied.includes(name.split(".")[0]));
+      fill(form, stands ? [...others, ...emptied.map((name) => [name, stands])] : others);
       changed();
       offerUndo(form, "row", said, () => { fill(form, before); changed(); });
     });
@@ -64,7 +66,7 @@ const startStock = ({ form, changed, brought }) => {
     }
     const done = await shorten(form, cuts);
     if (!done.length) return;
-    const left = done.map(([roll]) => leftOf(form, roll)).join(", ");
+    const left = apart(done.map(([roll]) => leftOf(form, roll)));
     notice("cut", t("boat-left", { left }), [[t("page-undo"), () => shorten(form, done)]]);
   });
   form.addEventListener("input", settle);

@@ -3,18 +3,32 @@ import { ask } from "../engine/engine.js";
 import { fill, pairs } from "../form/form.js";
 import { learn, offerKit } from "../kit/kit.js";
 import { dropBatch, laidBy, logBatch } from "../kit/log.js";
-import { recall } from "../form/memory.js";
+import { recall, remember } from "../form/memory.js";
 import { notice, unanswered } from "../page/notice.js";
 import { units } from "../page/settings.js";
+import { isLink } from "../share/opened_link.js";
 import { printCards } from "../share/share.js";
 import { whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
-import { typedOf } from "../form/units.js";
+import { soon, withPart } from "../offline/parts.js";
+import { prime } from "../phone/speech.js";
+import { bare, typedOf, unitBeside } from "../form/units.js";
 import { mount as mountScreen } from "./screen.js";
 import { t } from "../page/words.js";
 
+const RUN = "views/run.js";
+const ALONG = "plan.run"; // where a run that is under way is kept
 const EACH = 15_000; // ms between two looks at the clock
 const LOGGED = "log."; // what the log keeps of a batch whose last step was told
+// The air is typed once for the working day: as it was read last, and how long ago [s]; null where that was another day.
+const AIR = "air";
+const AIR_LASTS = 12 * 3600; // s
+const airNow = () => {
+  const { text, when } = Object.fromEntries(recall(AIR) ?? []);
+  const age = (Date.now() - Number(when)) / 1000;
+  return text && age >= 0 && age < AIR_LASTS ? { text, age } : null;
+};
+const airRead = (text) => remember(AIR, [["text", text], ["when", String(Date.now())]]);
 /** @param {string[]} pair */
 const isPiece = ([name]) => name.startsWith("pieces.");
 
@@ -28,6 +42,12 @@ export const mount = (screen, main) => {
   if (pairs(form).some(isPiece)) pieces.open = false;
   form.addEventListener("input", typeClock, true);
   form.addEventListener("click", sameScreen);
+  const air = form.elements.namedItem("temperature");
+  air.addEventListener("change", () => { if (!isLink(form) && air.value.trim()) airRead(bare(air) ? `${air.value.trim()} ${unitBeside(air)}` : air.value); });
+  if (!isLink(form) && !air.value && airNow()) {
+    air.value = airNow().text;
+    view.changed();
+  }
   const take = main.querySelector("[data-take-boat]");
   take.hidden = false;
   take.addEventListener("click", async () => { if (await takeBoat()) pieces.open = false; });
@@ -41,6 +61,38 @@ export const mount = (screen, main) => {
   whenChanged((store) => { if (store === "log" && own.isConnected) offer(); });
   offer();
   if (typeClock()) refresh();
+  stepping(view, main);
+  return view;
+};
+
+// The next batch of this plan in the view of the steps, fetched at the tap.
+const stepping = ({ form, changed, accept, brought }, main) => {
+  const start = main.querySelector("[data-run]");
+  const [on, go] = ["[data-run-on]", "[data-run-go]"].map((key) => start.querySelector(key));
+  const waits = (at) => {
+    on.hidden = !at;
+    if (at) on.textContent = t("pour-along-on", at);
+    go.toggleAttribute("data-second", Boolean(at));
+  };
+  const air = (name, text) => {
+    form.elements.namedItem(name).value = text;
+    airRead(text);
+    changed();
+  };
+  const finish = ({ label, pairs: told, logs }) => put(label, [...told, ...logs.map(([name, text]) => [LOGGED + name, text])]);
+  let run = null;
+  const along = (use) => withPart(RUN, ({ Run }) => {
+    if (!form.isConnected) return null;
+    run ??= new Run(main.querySelector("[data-along]"), { at: ALONG, asked: () => pairs(form), pairs: () => pairs(form), finish, waits,
+      air, airAge: () => airNow()?.age ?? null, done: () => {} });
+    return use(run);
+  });
+  soon(RUN);
+  prime();
+  start.hidden = false;
+  go.addEventListener("click", () => { accept(); along((one) => one.start()); });
+  on.addEventListener("click", () => along((one) => one.goOn()));
+  brought.then(() => (recall(ALONG) ? along((one) => one.resume()) : null));
 };
 
 const crew = (form) => form.elements.namedItem("crew.name").value || typedOf(form.elements.namedItem("crew")).name;

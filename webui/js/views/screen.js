@@ -56,7 +56,7 @@ export const mount = (screen, main) => {
     if (error instanceof EngineMissing) {
       if (!exported) form.classList.replace("live", "alone"); // the form is a plain one again, and the server answers it
       const why = exported || main.querySelector("[data-listing]") ? NO_SERVER : NO_ENGINE; // a list asks no server
-      notice("engine", `${why} (${error.message})`);
+      notice("engine", t("card-line.rough", { line: why, rough: error.message }));
       if (touched) clear();
       return;
     }

@@ -57,7 +57,7 @@ export class Steps {
     for (const name of ["aid", "hot"]) this.at(name).addEventListener("click", () => this.pause()); // the link goes on; the step waits
     this.at("mend").addEventListener("click", () => { const { lead } = this.step; this.end(); this.mend(lead); });
     this.at("actual").addEventListener("change", () => this.took());
-    this.at("store").addEventListener("click", () => this.store());
+    this.at("store")?.addEventListener("click", () => this.store());
     this.at("log").addEventListener("click", () => this.logs());
     document.addEventListener("visibilitychange", () => this.tick());
     place.addEventListener("cancel", (event) => { event.preventDefault(); this.leave(); });
@@ -83,7 +83,7 @@ export class Steps {
 
   async start() {
     this.steps = null;
-    this.state = { step: 0, started: 0 };
+    this.state = { step: 0, started: 0, ...this.fresh() };
     this.watch = null;
     this.doubt = "";
     this.kept = null;
@@ -91,6 +91,8 @@ export class Steps {
     await this.open();
     if (this.steps && this.place.open) this.readOut();
   }
+
+  fresh() { return {}; }
 
   async open() {
     prime();
@@ -126,12 +128,14 @@ export class Steps {
     this.waits(null);
   }
 
+  answered() { return ask({ move: "pouring", pairs: this.pairs() }); }
+
   // While the engine answers, a tap is no step; where it cannot answer, the next tap tries again.
   async asked() {
     this.busy = true;
     const late = setTimeout(() => this.behind(true), SOON);
     try {
-      return await ask({ move: "pouring", pairs: this.pairs() });
+      return await this.answered();
     } catch {
       this.at("wrong").textContent = UNANSWERED;
       this.at("wrong").hidden = false;
@@ -194,7 +198,7 @@ export class Steps {
     this.at("say").hidden = !canSay();
     this.at("mend").hidden = !step.lead.length;
     this.at("log").hidden = !step.logs.length;
-    this.at("putty").hidden = !step.keeps.length;
+    if (this.at("putty")) this.at("putty").hidden = !step.keeps.length;
     for (const unit of this.place.querySelectorAll("[data-unit-like]")) unit.textContent = this.unitOf(unit.dataset.unitLike);
     for (const [name, text] of step.keeps) if (this.at(name)) this.at(name).value = text;
     this.figure(step.large, step.small);

@@ -1,0 +1,158 @@
+"""The run of a seam: one step at a time from the wood to the peel ply, with what is left of each window."""
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import expect
+
+from .conftest import figure, keep, until
+
+SEAM = ("/plan/?temperature=20&start=9:00&pieces.0.name=Keel&pieces.0.length=2.4&pieces.0.putty=57&pieces.0.wet=39"
+        "&scale.id=0.1g&long=whole")
+TAPS = 25  # of a seam of one piece measured with two syringes: each of its 23 steps, and one more for each stirring
+REST = 750  # ms, a little more than a shaking glove is kept out
+
+
+def steps(page, name):
+    return page.locator(f"[data-steps={name}]")
+
+
+def begin(page, url):
+    page.goto(url + SEAM)
+    page.get_by_role("button", name="Use these").click()
+    expect(figure(page, "batches")).to_have_text(re.compile(r"\d+ batch"))
+    page.get_by_role("button", name="Next batch, step by step").click()
+    expect(steps(page, "step")).to_contain_text("Step 1 of")
+    return page
+
+
+@pytest.fixture
+def run(phone, standing):
+    phone.clock.install()
+    return begin(phone, standing.url)
+
+
+def tap(page):
+    """The next step, or its clock."""
+    before = steps(page, "tap").inner_text()
+    steps(page, "tap").click()
+    expect(steps(page, "tap")).not_to_have_text(before, use_inner_text=True)
+    page.clock.run_for(REST)
+
+
+def to(page, part, most=30):
+    """Taps until a step is in sight; how many."""
+    for count in range(most):
+        if steps(page, "part").inner_text() == part:
+            return count
+        tap(page)
+    raise AssertionError(f"{part} never came")
+
+
+def seconds(page):
+    minutes, rest = steps(page, "left").inner_text().split(":")
+    return 60 * int(minutes) + int(rest)
+
+
+def logged(page):
+    return page.evaluate("""async () => {
+        const { all } = await part("store/store.js");
+        return (await all("log")).map(({ typed }) => typed);
+    }""")
+
+
+def test_a_whole_seam_is_a_tap_for_each_step_and_leaves_log_plan_and_dates(run):
+    expect(steps(run, "window")).to_be_hidden()
+    count = to(run, "Resin")
+    expect(steps(run, "what")).to_have_text("Putty")
+    tap(run)
+    expect(steps(run, "window")).to_contain_text("Bag")  # hardener is about to meet resin
+    count += 1 + to(run, "Clean the edges")
+    expect(steps(run, "window")).to_contain_text("Soft cove")
+    count += to(run, "Peel ply off from")
+    assert count == TAPS - 1  # and one more that leaves it
+    expect(steps(run, "window")).to_be_hidden()
+    with run.expect_download() as got:
+        run.get_by_role("button", name="Dates for the calendar").click()
+    assert Path(got.value.path()).read_text(encoding="utf-8").count("BEGIN:VEVENT") >= 1
+    until(run, "async () => { const { all } = await part('store/store.js'); return (await all('log')).length === 1; }")
+    assert logged(run)[0]["seam"] == "Keel"
+    steps(run, "tap").click()
+    expect(run.locator("dialog.steps")).to_be_hidden()
+    expect(run.locator("[name='done.8.step']")).to_have_value("peel")
+
+
+def test_a_reload_in_the_middle_goes_on_there_and_no_window_grows(run):
+    to(run, "Tool the cove")
+    before = seconds(run)
+    run.clock.run_for(30_000)
+    assert before - 34 <= seconds(run) <= before - 29
+    run.reload()
+    expect(steps(run, "part")).to_have_text("Tool the cove")
+    expect(steps(run, "left")).to_be_visible()
+    assert seconds(run) <= before - 29
+    tap(run)
+    expect(steps(run, "part")).to_have_text("Clean the edges")
+
+
+def test_a_killed_app_opens_in_the_run(run, standing):
+    to(run, "Place the putty")
+    run.goto(standing.url + "/")
+    expect(steps(run, "part")).to_have_text("Place the putty")
+
+
+def test_two_taps_of_a_shaking_glove_start_no_clock(run):
+    to(run, "Resin")
+    run.evaluate("""(apart) => new Promise((done) => {
+        const tap = document.querySelector("[data-steps=tap]");
+        tap.click();
+        setTimeout(() => { tap.click(); done(); }, apart);
+        setTimeout(done, 3000);
+    })""", 0)
+    expect(steps(run, "part")).to_have_text("Hardener")
+    steps(run, "undo").click()
+    expect(steps(run, "part")).to_have_text("Resin")
+    expect(steps(run, "window")).to_contain_text("Bag")  # what has met it cannot be taken out: the older age counts
+
+
+def test_tape_that_no_longer_fits_is_said_and_the_piece_is_cut(run):
+    to(run, "Clean the edges")
+    run.clock.fast_forward((seconds(run) - 450) * 1000)
+    expect(steps(run, "saved")).to_contain_text(re.compile(r"Only [\d.]+\sm of tape fits"))
+    expect(steps(run, "window")).to_have_attribute("data-rank", "warn")
+    tap(run)
+    expect(steps(run, "part")).to_have_text("Not all tape fits. Now only")
+    shorter = steps(run, "figure").inner_text()
+    run.get_by_role("button", name="Two of us: lay all").click()
+    expect(steps(run, "what")).to_have_text("Wet-out")
+    run.clock.run_for(REST)
+    whole = steps(run, "figure").inner_text()
+    steps(run, "undo").click()
+    expect(steps(run, "part")).to_have_text("Not all tape fits. Now only")
+    run.clock.run_for(REST)
+    steps(run, "tap").click()
+    expect(steps(run, "what")).to_have_text("Wet-out")
+    expect(steps(run, "figure")).not_to_have_text(whole, use_inner_text=True)
+    run.clock.run_for(REST)
+    to(run, "Wet out the tape on the tray")
+    expect(steps(run, "figure")).to_have_text(shorter, use_inner_text=True)
+
+
+def test_it_runs_without_signal(phone, served):
+    keep(phone, served.url + "/plan/")
+    served.stop()
+    phone.clock.install()
+    begin(phone, served.url)
+    to(phone, "Peel ply off from")
+    with phone.expect_download() as got:
+        phone.get_by_role("button", name="Dates for the calendar").click()
+    assert "Peel ply off" in Path(got.value.path()).read_text(encoding="utf-8")
+
+
+def test_a_joint_leads_into_its_run(phone, standing):
+    phone.goto(standing.url + "/joint/")
+    phone.get_by_role("link", name="Do this seam, step by step").click()
+    phone.get_by_label("Wood and air temperature").fill("18")
+    expect(figure(phone, "batches")).to_have_text(re.compile(r"\d+ batch"))
+    phone.get_by_role("button", name="Next batch, step by step").click()
+    expect(steps(phone, "figure")).to_have_text(re.compile(r"18\.0\s°C"))
