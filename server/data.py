@@ -386,7 +386,7 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
     return told
 
 
-def run(found, values: dict, who: Reader) -> Data:
+def run(found: Any, values: dict, who: Reader) -> Data:
     tightest, tape = found.window, found.tape
     return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
             "time_left": tightest and tightest.left, "length": tape and tape.length,
@@ -396,7 +396,7 @@ def run(found, values: dict, who: Reader) -> Data:
                         for one in found.windows]}
 
 
-def pot(found, values: dict, who: Reader) -> Data:
+def pot(found: Any, values: dict, who: Reader) -> Data:
     now = found.state
     return {"time_left": now.left, "time_passed": now.passed, "time_over": now.over, "duration": found.duration,
             "ends_at": now.end, "clock_doubt": bool(found.doubts.clock or found.doubts.unfit or found.doubts.lost),

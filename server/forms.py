@@ -1,7 +1,9 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 import re
+from collections.abc import Sequence
+from typing import Any
 
-from covemix.shared.forms.declared import alike
+from covemix.shared.forms.declared import Input, alike
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.numbers import digits

@@ -4,19 +4,19 @@ from ..equations.civil_date import civil
 LONGEST = 75  # bytes of a line, RFC 5545, 3.1
 
 
-def _moment(seconds):
+def _moment(seconds: float) -> str:
     year, month, day, hour, minute, second = civil(seconds)
     pairs = [("0" if one < 10 else "") + str(one) for one in (month, day, hour, minute, second)]
     return "{}{}{}T{}{}{}Z".format(year, *pairs)
 
 
-def _escaped(text):
+def _escaped(text: str) -> str:
     for sign in "\\;,":
         text = text.replace(sign, "\\" + sign)
     return text.replace("\n", "\\n")
 
 
-def _folded(row):
+def _folded(row: str) -> str:
     """A content line in pieces of at most 75 bytes, no letter cut."""
     found, size = "", 0
     for letter in row:
@@ -27,7 +27,7 @@ def _folded(row):
     return found + "\r\n"
 
 
-def calendar(dates, made):
+def calendar(dates: "list | tuple", made: float) -> str:
     """The file's text. dates: [(what, begins, ends or None)] in whole sentences and seconds since 1970 UTC; made: when
 
     >>> calendar([("Peel ply off", 951782400, None)], 0).split("\\r\\n")[6:8]

@@ -156,7 +156,9 @@ class Text(Input):
 
     kind = "text"
 
-    def __init__(self, name, label, most=60, default="", stands="", ours=None, keys=None, spelt=None, **more):
+    def __init__(self, name: str, label: str, most: int = 60, default: Given = "", stands: str = "",
+                 ours: "dict | None" = None, keys: "dict | None" = None, spelt: "dict | None" = None,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
         self.keys, self.spelt = keys or {}, spelt or {}
@@ -174,7 +176,7 @@ class Text(Input):
             self.refuse(path, self.too_long())
         return self.keyed(text)
 
-    def keyed(self, text):
+    def keyed(self, text: Given) -> Given:
         """A text with its keys in the place of words that mean them, in whatever language."""
         if not self.keys:
             return text
@@ -195,11 +197,11 @@ class Text(Input):
             found.append(row([known, as_typed(word[len(bare):])], "") if known else number(word))
         return row(found, " ")
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         text = self.keyed(value) if isinstance(value, str) else value
         Input.link_value(self, text, name, typed, system, found, whole)
 
-    def in_marks(self, text, who):
+    def in_marks(self, text: Given, who: Reader) -> Given:
         return said(self.ours[text], who) if text in self.ours else text
 
     def is_ours(self, typed: Given, text: Given) -> bool:

@@ -51,7 +51,7 @@ class Input:
         self.learned, self.stays, self.of, self.private = learned, stays, of, private
         self.when, self.was, self.optional, self.unseen = when, was, optional, unseen
 
-    def again(self, **changed):
+    def again(self, **changed: Given) -> Given:
         """The same input as it stands in another form, but for what is changed there."""
         other = object.__new__(type(self))
         for name in self.__dict__:
@@ -60,7 +60,7 @@ class Input:
             setattr(other, name, changed[name])
         return other
 
-    def asked(self, values):
+    def asked(self, values: dict) -> bool:
         """Whether the choices read so far leave this input in the form."""
         if not self.when:
             return True

@@ -12,6 +12,7 @@ from .errors import InputError
 from .memo import Memo
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick, stand_together  # noqa: F401
+from .types import Given
 
 TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 

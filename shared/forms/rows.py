@@ -23,7 +23,7 @@ from .declared import (
 )
 from .errors import InputError
 from .memo import memo_of
-from .types import Given
+from .types import Function, Given
 
 
 class Pick(Input):
@@ -39,7 +39,8 @@ class Pick(Input):
     control = "pick"
     says_default = True
 
-    def __init__(self, name, label, record, default="", check=None, **more):
+    def __init__(self, name: str, label: str, record: Given, default: Given = "", check: "Function | None" = None,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.record, self.default, self.shows = record, default, record.shows
         self.check = check or record.check
@@ -274,10 +275,10 @@ class Group(Input):
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         return "field-rows.none" if text == self.NONE else as_typed(text)
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         if value == self.NONE:
             if self.default and not [1 for other in self.beside if other.has_rows(typed)]:
                 found.append((name, value))
@@ -288,23 +289,23 @@ class Group(Input):
                 and all([other.rests(typed, system) for other in self.beside])):
             found.extend(own)
 
-    def _own_pairs(self, value, name, system):
+    def _own_pairs(self, value: Given, name: str, system: Given) -> Given:
         rows = in_rows(value, self.most)
         own = self._linked_rows(rows, name, system)
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
         return own
 
-    def _is_ours(self, value, name, own, system):
+    def _is_ours(self, value: Given, name: str, own: Given, system: Given) -> Given:
         ours = self._linked_rows(self.default, name, system)
         return own and len(in_rows(value, self.most)) == len(self.default) and self._same(own, ours)
 
-    def has_rows(self, tree):
+    def has_rows(self, tree: dict) -> bool:
         """Whether a tree has rows of it."""
         value = self.typed_in(tree)
         return isinstance(value, (list, dict)) and bool(value)
 
-    def rests(self, tree, system):
+    def rests(self, tree: dict, system: Given) -> Given:
         """Whether what a tree has of it are its own rows."""
         value = self.typed_in(tree)
         if not isinstance(value, (list, dict)):
@@ -352,13 +353,13 @@ class Group(Input):
         return facts
 
 
-def stand_together(*groups):
+def stand_together(*groups: Given) -> None:
     """Groups whose own rows stand all or none."""
     for group in groups:
         group.beside = tuple([other for other in groups if other is not group])
 
 
-def in_marks(fields, row, who):
+def in_marks(fields: "list | tuple", row: dict, who: Reader) -> dict:
     """A row of our own, {name: text}, as it stands in the form of `who`."""
     known = dict([(field.name, field) for field in fields])
     return dict([(name, known[name].in_marks(row[name], who)) for name in row])

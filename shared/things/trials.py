@@ -29,7 +29,7 @@ def read_trials(text: str) -> list:
 def _row(piece: str, place: int) -> dict:
     row = {"said": "stiffening", "in": "cup", "place": place}
     row.update(dict([(key, None) for key in ("filler", "grain", "width", "resin")]))
-    known = dict([(one[0], one) for one in FIGURES])
+    known: dict = dict([(one[0], one) for one in FIGURES])
     for words in piece.split(", "):  # a comma alone may be of decimals
         name, _, typed = words.strip(" ").partition(" ")
         value, behind, _ = reading(typed)
