@@ -1,4 +1,4 @@
-"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and four sentences of the README."""
+"""`make bench`: measures everything and writes docs/BENCH.md, docs/WEIGHT.md and three sentences of the README."""
 import os
 import platform
 import re
@@ -92,19 +92,20 @@ def how(found, load) -> str:
 
 
 def in_short(page) -> str:
-    """Four plain sentences for the README, of the page's own figures; each ratio with its spread."""
+    """Three plain sentences for the README, of the page's own figures; each ratio with its spread."""
     pour = re.search(r"A key press on Pour \|[^|]*\| [^;|]*; (\d+) % and (\d+) % of a frame", page)
-    api = ", ".join(f"{move} {ratio}" for move, ratio in re.findall(r"`POST /api/([\w ]+)` \|[^|]*\| ([^|]*) \|", page))
+    api = " and ".join(f"{move} takes {ratio}" for move, ratio in re.findall(
+        r"`POST /api/([\w ]+)` \|[^|]*\| ([^|]*) \|", page))
     opening = re.search(r"^\| 1x \| ([^|]*) \|", page, re.M)
     sent = re.search(r"^([\d,]+) bytes in all", page, re.M)
     busy = BUSY[0] in page
     return "\n".join((
         f"On Pour a new figure appears {pour[1]} % of a frame after a key press, and 19 of 20 within {pour[2]} %.",
-        "Without signal, the first answer after opening takes "
-        f"{opening[1]} times as long as a bare interpreter's start.",
-        f"A first visit is {int(sent[1].replace(',', '')) / 1000:.0f} kB.",
-        f"On the server an answer takes this many times as long as an empty endpoint: {api}.",
-        f"Behind a ratio stands the middle half of what was measured{BUSILY * busy}.", ""))
+        f"A first visit is {int(sent[1].replace(',', '')) / 1000:.0f} kB, and the first answer without signal takes "
+        f"{opening[1]} times",
+        "as long as a bare interpreter's start.",
+        f"On the server {api} times as long as an empty endpoint",
+        f"(in brackets the middle half of what was measured{BUSILY * busy}).", ""))
 
 
 if __name__ == "__main__":

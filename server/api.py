@@ -1,8 +1,9 @@
 """The API: one route per move, POST for programs and GET for links, one shape for every refusal."""
 import json
+from collections.abc import Callable, Coroutine, Iterable
 from difflib import get_close_matches
 from functools import cache
-from typing import Annotated
+from typing import Annotated, Any
 
 from covemix.shared.boat import boat_limits
 from covemix.shared.door import handover, moves
@@ -16,7 +17,9 @@ from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
 from fastapi.responses import JSONResponse
 from fastapi.routing import APIRoute
+from pydantic import BaseModel
 from starlette.exceptions import HTTPException
+from starlette.responses import Response
 
 from .data import data
 from .language import FIRST, of_program
@@ -55,7 +58,7 @@ Asked = Annotated[str, Depends(in_language)]
 class Reply(JSONResponse):
     """JSON as UTF-8, whatever a refusal quotes: half a surrogate pair comes in by an escape and has no UTF-8."""
 
-    def render(self, content) -> bytes:
+    def render(self, content: Any) -> bytes:
         return json.dumps(content, ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode(errors="replace")
 
 
@@ -63,10 +66,10 @@ class MoveRoute(APIRoute):
     """A route whose long bodies are counted in a thread before the framework reads them: it answers every name that
     it does not know, one by one, while all others wait."""
 
-    def get_route_handler(self):
+    def get_route_handler(self) -> Callable[[Request], Coroutine[Any, Any, Response]]:
         answer = super().get_route_handler()
 
-        async def counted(request: Request):
+        async def counted(request: Request) -> Response:
             body = await request.body()
             if len(body) > SHORT and await run_in_threadpool(too_many, body):
                 return refusal("", TOO_MANY)
@@ -143,7 +146,7 @@ def all_moves(language: Asked, units: Units = METRIC) -> Reply:
     return spoken(Reply({"moves": [moves.about(name, reader(units, language)) for name in moves.names()]}), language)
 
 
-def _post(name, model):
+def _post(name: str, model: type[BaseModel]) -> Callable[..., Reply]:
     inputs = (UNITS_INPUT, *moves.module(name).INPUTS)
 
     def endpoint(typed: model, language: Asked) -> Reply:  # type: ignore[valid-type]
@@ -155,7 +158,7 @@ def _post(name, model):
     return endpoint
 
 
-def _get(name):
+def _get(name: str) -> Callable[..., Reply]:
     def endpoint(request: Request, language: Asked) -> Reply:
         typed = request.query_params.multi_items()
         pairs, errors = asked(name, typed, language)
@@ -171,12 +174,12 @@ def _get(name):
     return endpoint
 
 
-def sealed(pairs) -> bool:
+def sealed(pairs: Iterable) -> bool:
     """Whether pairs are those of a link that a page made."""
     return any(name == "v" for name, _ in pairs)
 
 
-def asked(name: str, pairs, language: str = FIRST) -> tuple[list, list]:
+def asked(name: str, pairs: list, language: str = FIRST) -> tuple[list, list]:
     """What a link asks of a move: (pairs under today's names, errors), each unknown or doubled name an error at it.
 
     A link of a screen asks all the moves of that screen: what the others of them read is no error here.
@@ -214,7 +217,8 @@ def link_inputs(name: str) -> list:
     return found
 
 
-def answered(name: str, tree: dict, language: str, taken: Taken | None = None, how_read=()) -> Reply:
+def answered(name: str, tree: dict, language: str, taken: Taken | None = None,
+             how_read: Iterable = ()) -> Reply:
     """A move's answer in a language, with 422 where fields can be put right.
 
     taken: how the tree was taken, where a program sent it; how_read: [name, reading] of each number without a unit
@@ -307,7 +311,7 @@ def add_handlers(app: FastAPI) -> None:
         return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
 
 
-def _told(errors, inputs: list) -> list[dict]:
+def _told(errors: Iterable, inputs: list) -> list[dict]:
     """Refusals, the unknown names in one sentence: a body may hold hundreds of them."""
     unknown = [one for one in errors if one["type"] == "extra_forbidden"]
     several = len(unknown) > MOST_NAMED

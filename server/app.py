@@ -1,5 +1,5 @@
 """The app: pages, API and the versioned files, put together."""
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 
 from covemix.shared.door import moves
@@ -12,6 +12,7 @@ from starlette.exceptions import HTTPException
 from starlette.middleware.gzip import GZipMiddleware
 from starlette.requests import Request
 from starlette.responses import Response
+from starlette.types import Receive, Scope, Send
 
 from . import api, file_routes, reference
 from .build import BUNDLE, Build
@@ -59,12 +60,12 @@ def create_app(build: Build | None = None, origins: Sequence[str] = ()) -> FastA
 class Compressed(GZipMiddleware):
     """ASGI middleware: what is made for one answer is compressed; a versioned file comes in the form that it has."""
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         await (self.app if scope.get("path", "").startswith("/v/") else super().__call__)(scope, receive, send)
 
 
 def _add_pages(app: FastAPI, sites: dict[str, Site]) -> None:
-    def endpoint_of(screen: str):
+    def endpoint_of(screen: str) -> Callable[[Request], Response]:
         def endpoint(request: Request) -> Response:
             site = sites[of_page(request)]
             site.begin()
@@ -102,7 +103,7 @@ def _add_files(app: FastAPI, sites: dict[str, Site], first: Site) -> None:
             raise HTTPException(404)
         return sent(file, request, FOREVER)
 
-    def worker_of(site: Site):
+    def worker_of(site: Site) -> Callable[[Request], Response]:
         def worker(request: Request) -> Response:
             return sent(site.worker(), request, ASK_FIRST)
 

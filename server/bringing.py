@@ -1,6 +1,7 @@
 """The page that brings the certificate to a phone: plain http, because no phone trusts this laptop before it has it."""
 import plistlib
 import uuid
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from covemix.shared.words.messages import listed, typed
@@ -73,7 +74,7 @@ def bringing(brought: Brought) -> Starlette:
     def page(request: Request) -> Response:
         return differing(HTMLResponse(brought.page(of_page(request)), headers=HEADERS))
 
-    def file(body: bytes | str, kind: str, name: str = ""):
+    def file(body: bytes | str, kind: str, name: str = "") -> Callable[[Request], Response]:
         more = {"Content-Disposition": f'attachment; filename="{name}"'} if name else {}
 
         def answer(request: Request) -> Response:

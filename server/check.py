@@ -9,6 +9,7 @@ import socket
 import ssl
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from typing import Any
 from urllib.parse import urljoin, urlsplit
 
 import httpx
@@ -101,7 +102,7 @@ class _Look:
         if self.reach:
             self.everywhere(next(iter(builds.values())))
 
-    def get(self, path: str, follow: bool = False, **more) -> httpx.Response:
+    def get(self, path: str, follow: bool = False, **more: Any) -> httpx.Response:
         return self.client.get(urljoin(self.root, path), follow_redirects=follow, **more)
 
     def right(self, text: str) -> None:

@@ -1,6 +1,11 @@
-"""The command line: `covemix serve`, `covemix export`, `covemix check`, `covemix --version`."""
+"""The command line: `covemix serve`, `covemix export`, `covemix check`, `covemix --version`.
+
+What a command needs is loaded when it is asked for: only here, so that the version is said at once and a wrong option
+is refused before half of the house is there.
+"""
 import argparse
 import re
+from collections.abc import Callable
 from pathlib import Path
 
 from .version import VERSION
@@ -63,12 +68,23 @@ def _serve(parser: argparse.ArgumentParser, given: argparse.Namespace) -> None:
     if not given.lan and (given.name or given.address or given.authority or given.new_authority):
         parser.error("--name, --address, --authority and --new-authority go with --lan")
     print(f"Covemix {VERSION} is starting. The first start on a slow machine takes half a minute.", flush=True)
-    from .running import Unready, serve
+    from .running import Unready
 
     try:
-        serve(given)
+        _way(given.lan)(given)
     except Unready as reason:
         parser.exit(1, f"covemix: {reason}\n")
+
+
+def _way(lan: bool) -> Callable[[argparse.Namespace], None]:
+    """How it is served: to phones in this network, or at an address."""
+    if lan:
+        from .lan import serve_lan
+
+        return serve_lan
+    from .running import serve
+
+    return serve
 
 
 def _check(parser: argparse.ArgumentParser, address: str) -> None:

@@ -107,21 +107,21 @@ def _parts(system: dict, who: Reader, **columns: Any) -> list[Data]:
     return rows
 
 
-def _off(off) -> Data:
+def _off(off: Any) -> Data:
     return {} if off is None else {"ratio_error": off.error, "in_ratio": not off.off}
 
 
-def _used(usable) -> Data:
+def _used(usable: Any) -> Data:
     if usable is None:
         return {}
     return {"usable_time": usable.time, "thick_time": usable.end, "usable_share": usable.share}
 
 
-def _band(peak) -> Data:
+def _band(peak: Any) -> Data:
     return {} if peak is None else {"highest_peak_temperature": peak.hot, "lowest_peak_temperature": peak.cool}
 
 
-def ratio(found, values: dict, who: Reader) -> Data:
+def ratio(found: Any, values: dict, who: Reader) -> Data:
     mix, by_weight = found.mix, not stopped(found.weighs)
     return {"mass": mix.mass if by_weight else None, "volume": None if stopped(found.fills) else mix.volume,
             "density": mix.density, "hardener_per_hundred": found.phr if by_weight else None,
@@ -134,7 +134,7 @@ def ratio(found, values: dict, who: Reader) -> Data:
                             parts_by_volume=() if stopped(found.fills) else found.by_volume)}
 
 
-def _way(found, values: dict, who: Reader) -> Data:
+def _way(found: Any, values: dict, who: Reader) -> Data:
     """What the tool must show, by the module of its way."""
     way, system = values["way"], values["system"]
     told: Data = {"way": way, "pours": 1}
@@ -171,7 +171,7 @@ def _way(found, values: dict, who: Reader) -> Data:
     return told | _off(marks.outcome)
 
 
-def measure(found, values: dict, who: Reader) -> Data:
+def measure(found: Any, values: dict, who: Reader) -> Data:
     told = _way(found.way, values, who)
     if found.room:
         told |= {"fill_height": found.room.height, "cup_takes": found.room.usable, "pours": found.room.times}
@@ -187,7 +187,7 @@ def measure(found, values: dict, who: Reader) -> Data:
     return told
 
 
-def rescue(found, values: dict, who: Reader) -> Data:
+def rescue(found: Any, values: dict, who: Reader) -> Data:
     kind, clock = ("mass" if found.unit == "kg" else "volume"), found.clock
     return {"state": clock.state, "time_left": clock.left, "stir_time": clock.stir,
             "usable_time": clock.usable and clock.usable.time, "must_add": found.needed, "wanted_error": found.most,
@@ -197,7 +197,7 @@ def rescue(found, values: dict, who: Reader) -> Data:
             } | _off(found.off)
 
 
-def thicken(found, values: dict, who: Reader) -> Data:
+def thicken(found: Any, values: dict, who: Reader) -> Data:
     if found.packed:
         return {"too_dry": True}
     fillers = [values["filler"], *[row["filler"] for row in values.get("blend") or ()]]
@@ -211,7 +211,7 @@ def thicken(found, values: dict, who: Reader) -> Data:
                         for name, one in zip(names, found.fillers, strict=False)]}
 
 
-def pouring(found, values: dict, who: Reader) -> Data:
+def pouring(found: Any, values: dict, who: Reader) -> Data:
     if found.hopeless:
         return {"way": values["way"], "too_small": True}
     told = {key: value for key, value in _way(found.way, values, who).items() if key in ("way", "parts", "parts_done")}
@@ -221,7 +221,7 @@ def pouring(found, values: dict, who: Reader) -> Data:
         "stir_time": found.stir, "rest_filler_mass": found.rest, "putty_mass": found.putty and found.putty.mass}
 
 
-def heat(found, values: dict, who: Reader) -> Data:
+def heat(found: Any, values: dict, who: Reader) -> Data:
     peak, largest = found.peak, found.largest
     return _used(found.best) | {
         "highest_peak_temperature": peak.temperature, "lowest_peak_temperature": peak.cool, "peak_time": peak.time,
@@ -233,11 +233,11 @@ def heat(found, values: dict, who: Reader) -> Data:
         "label_facts_apart": found.apart, "pot_life_from_memory": found.from_memory, "curve": _curve(found.run)}
 
 
-def _curve(run) -> list[Data]:
+def _curve(run: Any) -> list[Data]:
     return [{"time": time, "temperature": temperature} for time, temperature, *_ in run.points]
 
 
-def trial(found, values: dict, who: Reader) -> Data:
+def trial(found: Any, values: dict, who: Reader) -> Data:
     told: Data = {"thick_time": found.fit.end, "least_thick_time": found.thick[0], "most_thick_time": found.thick[1],
                   "sure_enough": found.sure, "curve": _curve(found.fit.run)}
     if found.usual:
@@ -246,7 +246,7 @@ def trial(found, values: dict, who: Reader) -> Data:
     return told
 
 
-def cure(found, values: dict, who: Reader) -> Data:
+def cure(found: Any, values: dict, who: Reader) -> Data:
     recoat, limit = found.recoat, found.limit
     rows = [{"window": "recoat", "from": recoat.opens, "to": recoat.closes}] if recoat else []
     rows += [{"window": stage.name, "from": stage.time} for stage in found.stages]
@@ -258,14 +258,14 @@ def cure(found, values: dict, who: Reader) -> Data:
             "most_softening_temperature": held and held.glass[1], "windows": rows}
 
 
-def dew(found, values: dict, who: Reader) -> Data:
+def dew(found: Any, values: dict, who: Reader) -> Data:
     night = found.night
     return {"dew_point": found.dew_point, "above_dew_point": found.margin, "wanted_above_dew_point": found.wanted,
             "dew_point_error": found.unsure, "night_above_dew_point": night and night.margin,
             "keep_above_temperature": night and night.keep_above, "dew_danger": found.in_danger}
 
 
-def joint(found, values: dict, who: Reader) -> Data:
+def joint(found: Any, values: dict, who: Reader) -> Data:
     sizes = iter(found.sizes)
     coves = []
     for one in found.coves:
@@ -288,13 +288,13 @@ def joint(found, values: dict, who: Reader) -> Data:
                        "count": len(one.pieces) * int(values["copies"]), "length": one.length} for one in found.tapes]}
 
 
-def spreader(found, values: dict, who: Reader) -> Data:
+def spreader(found: Any, values: dict, who: Reader) -> Data:
     return {"sheet_width": found.width / 1000, "sheet_height": found.height / 1000,
             "templates": [{"radius": one.radius / 1000, "x": one.centre[0] / 1000, "y": one.centre[1] / 1000}
                           for one in found.templates or ()]}
 
 
-def boat(found, values: dict, who: Reader) -> Data:
+def boat(found: Any, values: dict, who: Reader) -> Data:
     sums, mixed = found.sums, found.mixed
     names = parts_said(values["system"])
     packs = [{"count": count, "part": tables.LETTERS[place], "name": said(names[place], who), "mass": mass}
@@ -313,7 +313,7 @@ def boat(found, values: dict, who: Reader) -> Data:
                         "batch_count": int(one.batches)} for one in found.phases]}
 
 
-def _joint(one) -> Data:
+def _joint(one: Any) -> Data:
     copies = int(one.row["copies"])
     return {"joint": tables.called(one.row), "joint_place": one.row["place"], "count": copies,
             "length": one.seam.length * copies, "putty_volume": one.seam.putty * copies,
@@ -323,7 +323,7 @@ def _joint(one) -> Data:
 WHO = ("first", "second", "mixer")
 
 
-def plan(found, values: dict, who: Reader) -> Data:
+def plan(found: Any, values: dict, who: Reader) -> Data:
     if found.none:
         return {"possible": False, "too_cold": found.cold is not None, "late_by": getattr(found.none, "over", None),
                 "limited_by": getattr(found.none, "limit", None),
@@ -349,7 +349,7 @@ def plan(found, values: dict, who: Reader) -> Data:
     return told
 
 
-def run(found, values: dict, who: Reader) -> Data:
+def run(found: Any, values: dict, who: Reader) -> Data:
     tightest, tape = found.window, found.tape
     return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
             "time_left": tightest and tightest.left, "length": tape and tape.length,
@@ -359,60 +359,60 @@ def run(found, values: dict, who: Reader) -> Data:
                         for one in found.windows]}
 
 
-def pot(found, values: dict, who: Reader) -> Data:
+def pot(found: Any, values: dict, who: Reader) -> Data:
     now = found.state
     return {"time_left": now.left, "time_passed": now.passed, "time_over": now.over, "duration": found.duration,
             "ends_at": now.end, "clock_doubt": bool(found.doubts.clock or found.doubts.unfit or found.doubts.lost),
             "alarms": [{"place": one.place, "due_at": one.due} for one in found.alarms]}
 
 
-def timer(found, values: dict, who: Reader) -> Data:
+def timer(found: Any, values: dict, who: Reader) -> Data:
     now = found.passed
     return {"time_left": found.left, "time_passed": now.seconds, "jumped": now.jumped, "unseen": now.unseen,
             "clock_doubt": bool(now.lost)}
 
 
-def _statements(own) -> list[Data]:
+def _statements(own: Any) -> list[Data]:
     return [{"code": one.code, "hazard": one.hazard} for one in own]
 
 
-def kit(found, values: dict, who: Reader) -> Data:
+def kit(found: Any, values: dict, who: Reader) -> Data:
     return {"kind": found.record.name, "started_from": found.started_from or None, "used_up": found.used_up,
             "signal_word": found.signal or None, "statements": _statements(found.own)}
 
 
-def log(found, values: dict, who: Reader) -> Data:
+def log(found: Any, values: dict, who: Reader) -> Data:
     return {"nothing_to_keep": found.empty, "against_label": found.share}
 
 
-def timings(found, values: dict, who: Reader) -> Data:
+def timings(found: Any, values: dict, who: Reader) -> Data:
     return {"shortest_time": found.shortest, "against_label": found.share, "count": found.count}
 
 
-def own_rates(found, values: dict, who: Reader) -> Data:
+def own_rates(found: Any, values: dict, who: Reader) -> Data:
     return {"rates": [{"step": one.name, "rate": one.learned.rate, "least_rate": one.learned.low,
                        "most_rate": one.learned.high, "count": one.learned.count} for one in found]}
 
 
-def aid(found, values: dict, who: Reader) -> Data:
+def aid(found: Any, values: dict, who: Reader) -> Data:
     return {"rinse_time": found.minutes, "water_volume": found.water,
             "statements": [{"topic": step[0], "code": step[1], "mark": step[4], "source": step[5] or None}
                            for step, _ in found.steps]}
 
 
-def calls(found, values: dict, who: Reader) -> Data:
+def calls(found: Any, values: dict, who: Reader) -> Data:
     return {"numbers": [{"kind": key, "number": number, "name": found.who if key == "person" else None}
                         for key, number in found.calls]}
 
 
-def safety(found, values: dict, who: Reader) -> Data:
+def safety(found: Any, values: dict, who: Reader) -> Data:
     return {"signal_word": found.signal or None, "codes": _statements(found.own),
             "signs": [{"sign": one} for one in found.signs],
             "statements": [{"statement": name, "topic": topic, "mark": mark, "source": source or None}
                            for name, topic, _, mark, source in found.rows or ()]}
 
 
-def air(found, values: dict, who: Reader) -> Data:
+def air(found: Any, values: dict, who: Reader) -> Data:
     fan, solvent, dust = found.fan, found.solvent, found.dust
     return {"room_volume": found.volume, "changes_of_air": found.changes, "clearing_time": found.clearing,
             "fan_passes": fan and fan.passes, "opening_needed": fan and fan.opening,
@@ -422,7 +422,7 @@ def air(found, values: dict, who: Reader) -> Data:
             "floating_mass": dust and dust.floating}
 
 
-def sources(found, values: dict, who: Reader) -> Data:
+def sources(found: Any, values: dict, who: Reader) -> Data:
     return {"facts": [{"fact": str(one.row[one.labels[0]]) if one.labels else None, "table": one.table,
                        "mark": one.mark, "source": one.source or None} for one in found]}
 

@@ -21,12 +21,12 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
 }
 
 
-def _pots(pots) -> Data:
+def _pots(pots: Any) -> Data:
     return {} if pots is None else {"pot_reach": pots.reach, "pot_count": pots.count, "pot_mass": pots.mass,
                                     "film_time": pots.window, "too_big_for_cup": pots.by_heat}
 
 
-def coats(found, values: dict, who: Reader) -> Data:
+def coats(found: Any, values: dict, who: Reader) -> Data:
     return _pots(found.pots) | {
         "area": found.area, "edge_area": found.edge, "added_mass": found.on_wood, "mass": found.mix,
         "first_coat_mass": found.first, "later_coat_mass": found.later, "left_in_tools": found.left,
@@ -37,7 +37,7 @@ def coats(found, values: dict, who: Reader) -> Data:
                   for place, (start, until) in enumerate(found.starts)]}
 
 
-def sheathing(found, values: dict, who: Reader) -> Data:
+def sheathing(found: Any, values: dict, who: Reader) -> Data:
     return _pots(found.pots) | {
         "area": found.area, "cloth_length": found.cloth, "lapped_area": found.lapped, "glass_mass": found.glass,
         "wet_out_mass": found.wet, "soaked_mass": found.drinks, "fill_mass": found.fill, "ply_mass": found.ply,
@@ -47,7 +47,7 @@ def sheathing(found, values: dict, who: Reader) -> Data:
                     "lapped_area": one.lapped, "count": one.faces} for one in found.cuts]}
 
 
-def fairing(found, values: dict, who: Reader) -> Data:
+def fairing(found: Any, values: dict, who: Reader) -> Data:
     return {"area": found.area, "mean_gap": found.mean, "deepest_gap": found.deepest, "putty_volume": found.placed,
             "kept_volume": found.kept, "putty_mass": found.compound, "sanded_mass": found.sanded,
             "added_mass": found.stays, "liquid_mass": found.resin, "filler_mass": found.filler, "mass": found.mix,
@@ -55,7 +55,7 @@ def fairing(found, values: dict, who: Reader) -> Data:
             "batch_count": found.batches, "hard_to_sand": found.heavy, "softens_in_sun": found.dark}
 
 
-def gluing(found, values: dict, who: Reader) -> Data:
+def gluing(found: Any, values: dict, who: Reader) -> Data:
     told: Data = {"bond_area": found.bond, "primed_area": found.primed, "neat_mass": found.neat,
                   "putty_volume": found.glue, "liquid_mass": found.resin, "mass": found.mix,
                   "stiffness": found.stiffness, "gap_too_wide": found.wide, "added_mass": found.stays}
@@ -74,6 +74,6 @@ def gluing(found, values: dict, who: Reader) -> Data:
     return told
 
 
-def fillets(found, values: dict, who: Reader) -> Data:
+def fillets(found: Any, values: dict, who: Reader) -> Data:
     return {"putty_volume": found.volume, "thickness_ratio": found.times, "leg": found.foot,
             "coves": [{"angle": angle, "radius": radius} for angle, radius in found.sides]}

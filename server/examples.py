@@ -64,7 +64,9 @@ def example(item: Input) -> Any:
         return item.default + " " + item.unit if item.default and item.unit else item.default or PARTS[item.name]
     if isinstance(item, Amount):
         return plain(item.default or 240) + " " + item.options[0][2][0]
-    unit = getattr(item, "unit", "")
+    unit = getattr(item, "unit", None)
+    if unit is None:  # no quantity, and none of the kinds above: what stands there while nobody says anything
+        return item.default_in("metric")
     text = plain(number(item))
     return text if BY_NAME[unit].quantity == "count" else f"{text} {unit}"
 

@@ -1,7 +1,9 @@
 """A form as the templates see it: what was typed, what is wrong with it, which fields are asked, what folds away."""
 import re
+from collections.abc import Sequence
+from typing import Any
 
-from covemix.shared.forms.declared import alike
+from covemix.shared.forms.declared import Input, alike
 from covemix.shared.forms.quantities import says_unit
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.numbers import digits
@@ -18,8 +20,8 @@ class Form:
     tools: the units that the tools show, by the name of their pick
     """
 
-    def __init__(self, inputs: list[dict], pairs, errors: dict[str, str], understood: dict[str, str], told=None,
-                 tools: dict[str, str] | None = None):
+    def __init__(self, inputs: list[dict], pairs: Sequence, errors: dict[str, str], understood: dict[str, str],
+                 told: Any = None, tools: dict[str, str] | None = None):
         self.typed = dict(reversed(list(pairs)))
         self.tools = tools or {}
         self.given = set(self.typed)
@@ -126,13 +128,13 @@ class Form:
         return any(name.startswith(path + ".") for name in self.given)
 
 
-def in_both(item, who: Reader) -> dict:
+def in_both(item: Input, who: Reader) -> dict:
     """A declaration as data as `who` reads it; under "other" what differs in other units: a page can turn by itself."""
     other = next(one for one in SYSTEMS if one != who.units)
     return _merged(item.about(who), item.about(who._replace(units=other)))
 
 
-def _merged(own, other):
+def _merged(own: Any, other: Any) -> Any:
     if isinstance(own, dict):
         differs = {key: other[key] for key in own if isinstance(own[key], str) and own[key] != other[key]}
         return {key: _merged(own[key], other[key]) for key in own} | ({"other": differs} if differs else {})

@@ -1,8 +1,10 @@
 """What stands before the app, for whoever serves it: a proxy's prefix, the encodings, redirects, a log of our own."""
 import time
+from collections.abc import Callable, Sequence
 from urllib.parse import quote
 
 from starlette.middleware.cors import CORSMiddleware
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 LONGEST = 120  # characters of a path in the log
 
@@ -10,10 +12,10 @@ LONGEST = 120  # characters of a path in the log
 class Prefixed:
     """ASGI middleware: the app lives below `root`, whether or not the proxy takes that off the path."""
 
-    def __init__(self, app, root: str):
+    def __init__(self, app: ASGIApp, root: str):
         self.app, self.root = app, root.rstrip("/")
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if "path" in scope:
             path = scope["path"]
             inside = path == self.root or path.startswith(self.root + "/")
@@ -26,12 +28,12 @@ class ForOthers:
 
     PATHS = ("/api/", "/openapi.json")
 
-    def __init__(self, app, origins):
+    def __init__(self, app: ASGIApp, origins: Sequence[str]):
         self.app = app
         self.told = CORSMiddleware(app, allow_origins=origins, allow_methods=["GET", "HEAD", "POST"],
                                    allow_headers=["Content-Type"], expose_headers=["Content-Disposition"])
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         path = scope.get("path", "").removeprefix(scope.get("root_path", ""))
         await (self.told if path.startswith(self.PATHS) else self.app)(scope, receive, send)
 
@@ -39,10 +41,10 @@ class ForOthers:
 class Accepted:
     """ASGI middleware: what is asked for by Accept-Encoding is told as the names that are truly wanted."""
 
-    def __init__(self, app):
+    def __init__(self, app: ASGIApp):
         self.app = app
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] == "http":
             asked = ",".join(value.decode("latin-1") for name, value in scope["headers"] if name == b"accept-encoding")
             others = [header for header in scope["headers"] if header[0] != b"accept-encoding"]
@@ -73,11 +75,11 @@ class OwnPlace:
     So it is right behind any proxy, and nothing of the Host header comes back.
     """
 
-    def __init__(self, app):
+    def __init__(self, app: ASGIApp):
         self.app = app
 
-    async def __call__(self, scope, receive, send):
-        async def send_own(message):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        async def send_own(message: Message) -> None:
             if message["type"] == "http.response.start" and message["status"] == 307:
                 to = beside(scope["path"]) + ("?" + scope["query_string"].decode("latin-1")
                                               if scope["query_string"] else "")
@@ -101,16 +103,16 @@ def beside(path: str) -> str:
 class Logged:
     """ASGI middleware: a line for each request, without its query (the user's figures) and without an address."""
 
-    def __init__(self, app, write):
+    def __init__(self, app: ASGIApp, write: Callable[[str], None]):
         self.app, self.write = app, write
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] != "http":
             await self.app(scope, receive, send)
             return
         begun, status = time.perf_counter(), "-"
 
-        async def send_seen(message):
+        async def send_seen(message: Message) -> None:
             nonlocal status
             if message["type"] == "http.response.start":
                 status = str(message["status"])

@@ -1,4 +1,5 @@
 """Response headers: what the page may load, and how long each kind of file is kept."""
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 POLICY = "; ".join((
     "default-src 'none'",
@@ -32,18 +33,18 @@ ASK_FIRST = "no-cache"
 class SecurityHeaders:
     """ASGI middleware: every response carries HEADERS, and a cache rule where the route set none."""
 
-    def __init__(self, app):
+    def __init__(self, app: ASGIApp):
         self.app = app
         self.raw = [(name.lower().encode(), value.encode()) for name, value in HEADERS.items()]
         of_pages = [name.lower().encode() for name in OF_PAGES]
         self.of_files = [header for header in self.raw if header[0] not in of_pages]
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] != "http":
             await self.app(scope, receive, send)
             return
 
-        async def send_with_headers(message):
+        async def send_with_headers(message: Message) -> None:
             if message["type"] == "http.response.start":
                 path = scope["path"].removeprefix(scope.get("root_path", ""))
                 own = self.raw if is_page(path) else [] if is_module(path) else self.of_files
@@ -77,10 +78,10 @@ def is_module(path: str) -> bool:
 class BodyLimit:
     """ASGI middleware: a request body above `most` bytes is answered with 413 before anything reads it."""
 
-    def __init__(self, app, most: int, refusal: bytes):
+    def __init__(self, app: ASGIApp, most: int, refusal: bytes):
         self.app, self.most, self.refusal = app, most, refusal
 
-    async def __call__(self, scope, receive, send):
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] != "http" or scope["method"] in ("GET", "HEAD"):
             await self.app(scope, receive, send)
             return
@@ -96,7 +97,7 @@ class BodyLimit:
                 return
         given = [{"type": "http.request", "body": body, "more_body": False}]
 
-        async def receive_again():
+        async def receive_again() -> Message:
             return given.pop() if given else await receive()
 
         await self.app(scope, receive_again, send)

@@ -1,6 +1,7 @@
 """`covemix serve --lan`: from this laptop to the phones in its network, by https with an authority of its own."""
 import argparse
 import datetime
+import io
 import ipaddress
 import os
 import socket
@@ -122,8 +123,6 @@ def code(text: str) -> list[str]:
         "▀▄█".encode(sys.stdout.encoding or "ascii")
     except UnicodeEncodeError:
         return []
-    import io
-
     drawn = io.StringIO()
     segno.make(text, micro=False).terminal(drawn, compact=True)
     return drawn.getvalue().splitlines()

@@ -1,4 +1,5 @@
 """Request and answer models, made from the engine's declarations: they describe, the engine decides."""
+from collections.abc import Callable, Iterable
 from typing import Annotated, Any
 
 from covemix.shared.door import moves
@@ -137,7 +138,8 @@ def with_example(body: dict) -> ConfigDict:
     return ConfigDict(extra="forbid", json_schema_extra={"examples": [body]})
 
 
-def fields_of(inputs, owner: str, models: "Models", switch: tuple[str, str] = ("", "")) -> dict[str, Any]:
+def fields_of(inputs: Iterable[Any], owner: str, models: "Models",
+              switch: tuple[str, str] = ("", "")) -> dict[str, Any]:
     """Every name that an object of these inputs may have. switch: the input that asks for it, and at what it stands"""
     fields: dict[str, Any] = {}
     for item in inputs:
@@ -155,7 +157,7 @@ def fields_of(inputs, owner: str, models: "Models", switch: tuple[str, str] = ("
     return fields
 
 
-def described(accepts, schema: dict, description: str, default: Any = None,
+def described(accepts: Any, schema: dict, description: str, default: Any = None,
               deprecated: bool = False) -> tuple[Any, Any]:
     """A field that its description says more narrowly than pydantic takes it: the engine refuses, in its own words.
 
@@ -243,7 +245,7 @@ class Models:
             default=None, description=_note(item.about(reader())), json_schema_extra=self._row_of(item))
 
     @staticmethod
-    def _row_of(item: Pick):
+    def _row_of(item: Pick) -> Callable[[dict], None]:
         def own(found: dict) -> None:
             found.pop("default", None)
             found["examples"] = [examples.example(item)] if item.record.rows else [{}]
@@ -267,7 +269,7 @@ class Models:
         return list[row | None] | None, Field(  # type: ignore[valid-type]
             default=None, description=_note(item.about(reader())), max_length=item.most, json_schema_extra=own)
 
-    def _of_record(self, record) -> type[BaseModel]:
+    def _of_record(self, record: Any) -> type[BaseModel]:
         if record.name not in RECORD_MODELS:
             rows = [row[0] for row in record.rows]
             fields = fields_of(record.fields, record.name, self)

@@ -1,6 +1,7 @@
 """Pages: each screen as plain HTML with its answer, before any script runs."""
 import re
 from functools import partial
+from typing import Any
 from urllib.parse import urlencode
 
 from covemix.shared.catalogue.recalled import RELEASE
@@ -70,11 +71,11 @@ class Pages:
         return {path: lean_page(self.render(screen, policy=policy, bare=True)) for screen, path, _ in PAGES}
 
     @staticmethod
-    def _opened(screen: str, pairs, whole: bool = False):
+    def _opened(screen: str, pairs: list | tuple, whole: bool = False) -> tuple:
         length = 0 if whole else sum(len(name) + len(text) + 2 for name, text in pairs)
         return handover.opened(moves.screen_inputs(screen), pairs, length, handover.beside_of(screen))
 
-    def text(self, screen: str, pairs) -> PlainTextResponse:
+    def text(self, screen: str, pairs: list) -> PlainTextResponse:
         """The card of a link in plain words, for whatever cannot show a page."""
         made = handover.made_by(pairs, self.language)
         pairs, refused = self._opened(screen, pairs)
@@ -83,7 +84,8 @@ class Pages:
         text = handover.handed(screen, pairs, self.build.id, self.language)["text"]
         return PlainTextResponse((made + "\n\n" if made else "") + text + "\n")
 
-    def render(self, screen: str, pairs=(), policy: bool = False, bare: bool = False, whole: bool = False) -> str:
+    def render(self, screen: str, pairs: list | tuple = (), policy: bool = False, bare: bool = False,
+               whole: bool = False) -> str:
         """The page of a screen with the values of a link filled in and answered.
 
         policy: write the security policy into the page, for a host that sends no headers of ours
@@ -151,12 +153,12 @@ def bound(text: str) -> str:
     return re.sub(r"\s\+\s", "\u00a0+\u00a0", held) if held.count("+") == 1 else held
 
 
-def t(language: str, key: str, **values) -> str:
+def t(language: str, key: str, **values: Any) -> str:
     """A sentence of a template."""
     return said(message(key, **values), reader(language=language))
 
 
-def bold(language: str, key: str, **values) -> Markup:
+def bold(language: str, key: str, **values: Any) -> Markup:
     """A sentence whose values stand out. values: keys
 
     >>> bold("en", "backup-would", button="backup-add")

@@ -6,6 +6,9 @@ import socket
 import struct
 import sys
 
+if sys.platform.startswith("linux"):
+    import fcntl
+
 # RFC 1918 and 3927
 PRIVATE = tuple(map(ipaddress.ip_network, ("10.0.0.0/8", "172.16.0.0/12", "192.168.0.0/16", "169.254.0.0/16")))
 USUAL = 24  # bits of a network whose mask the system does not tell: a router at home gives this one
@@ -62,8 +65,6 @@ def _interfaces() -> list[tuple[str, str]]:
     """(address, mask) of each interface, where the system is a Linux."""
     if not sys.platform.startswith("linux"):
         return []
-    import fcntl
-
     found = []
     with socket.socket(socket.AF_INET, socket.SOCK_DGRAM) as asked:
         for _, name in socket.if_nameindex():

@@ -11,6 +11,7 @@ import re
 import string
 from collections import Counter
 from functools import cache
+from typing import Any
 
 from covemix.shared.words.units import holds_figure
 from covemix.shared.words.written import FIRST, names, unread
@@ -99,7 +100,7 @@ def short_names(sentences: dict) -> dict[str, str]:
     return {name: next(free) for name in sorted(count, key=lambda one: (-count[one], one))}
 
 
-def with_short_names(pattern, short: dict[str, str]):
+def with_short_names(pattern: Any, short: dict[str, str]) -> Any:
     """The same sentence with short names for its values.
 
     >>> with_short_names((None, "{name}: ", ("count", {"other": "{count} rolls"})), {"name": "a", "count": "b"})

@@ -1,5 +1,7 @@
 """Reference: one page made from the declarations, of all that a program may send and of all that it is told."""
+from collections.abc import Iterable, Iterator
 from html import escape
+from typing import Any
 
 from covemix.shared.door import moves
 from covemix.shared.forms.declared import Input
@@ -58,12 +60,12 @@ def _names(names: str) -> str:
     return ", ".join(f'<a href="#name-{name}">{name}</a>' for name in names.split())
 
 
-def _inputs(inputs, before: str) -> list[str]:
+def _inputs(inputs: Iterable[Input], before: str) -> list[str]:
     rows = list(rows_of(inputs, before))
     return _table(HEADS, rows) if rows else ["<p>Nothing.</p>"]
 
 
-def rows_of(inputs, before: str = ""):
+def rows_of(inputs: Iterable[Input], before: str = "") -> Iterator[tuple]:
     """(name, what it is, unit, least, most, default, one of) of each input, the fields of a group below it."""
     for item in inputs:
         yield _row(item, before)
@@ -82,8 +84,8 @@ def _row(item: Input, before: str) -> tuple[str, ...]:
             f"a row of {thing.name}, or its fields" if thing else ", ".join(options))
 
 
-def _table(heads, rows, anchor: str = "") -> list[str]:
-    def cells(row):
+def _table(heads: Iterable[str], rows: Iterable, anchor: str = "") -> list[str]:
+    def cells(row: Iterable) -> str:
         first, *rest = row
         mark = f' id="{anchor}{first}"' if anchor else ""
         return f"<tr{mark}><th scope=row>{escape(first)}" + "".join(f"<td>{escape(one)}" for one in rest)
@@ -92,5 +94,5 @@ def _table(heads, rows, anchor: str = "") -> list[str]:
             *(cells(row) for row in rows), "</table>"]
 
 
-def _said(key) -> str:
+def _said(key: Any) -> str:
     return escape(said(key, reader()))

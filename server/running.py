@@ -11,8 +11,10 @@ import time
 from collections.abc import Iterator
 from concurrent.futures import Future
 from pathlib import Path
+from typing import Any
 
 import uvicorn
+from starlette.types import ASGIApp
 
 from .app import create_app
 from .front import Logged, Prefixed
@@ -34,11 +36,6 @@ def say(text: str) -> None:
 
 def serve(given: argparse.Namespace) -> None:
     """Serve until somebody stops it. given: the options of the command."""
-    if given.lan:
-        from .lan import serve_lan
-
-        serve_lan(given)
-        return
     secure = {}
     if given.certificate:
         fits(given.certificate, given.key)
@@ -50,7 +47,7 @@ def serve(given: argparse.Namespace) -> None:
         run(listener, given, f"Covemix is at {given.socket or address}", **secure)
 
 
-def run(listener: socket.socket, given: argparse.Namespace, ready: str, **secure) -> None:
+def run(listener: socket.socket, given: argparse.Namespace, ready: str, **secure: Path) -> None:
     """Serve the app on a socket. ready: what is said once it answers."""
     made = create_app(origins=given.allow_origin)
     app = Prefixed(made, given.root_path) if given.root_path else made
@@ -78,7 +75,7 @@ def _kept(worker: Future, seconds: float) -> str:
     return f"The copy that phones keep is ready (packed in {seconds:.0f} s)."
 
 
-def config(app, **more) -> uvicorn.Config:
+def config(app: ASGIApp, **more: Any) -> uvicorn.Config:
     """How the app is served: nothing that names a reader is written, and half a request holds no connection.
     """
     logging.getLogger("uvicorn.error").addFilter(_tells)

@@ -1,5 +1,6 @@
 """Connections whose request does not arrive: closed, so that half-sent ones do not pile up."""
 import asyncio
+from typing import Any
 
 from uvicorn.protocols.http.h11_impl import H11Protocol
 
@@ -14,15 +15,15 @@ class Timed(H11Protocol):
 
     late: asyncio.TimerHandle | None = None
 
-    def connection_made(self, transport):
+    def connection_made(self, transport: Any) -> None:
         super().connection_made(transport)
         self._wait()
 
-    def connection_lost(self, exc):
+    def connection_lost(self, exc: Exception | None) -> None:
         self._arrived()
         super().connection_lost(exc)
 
-    def data_received(self, data):
+    def data_received(self, data: bytes) -> None:
         if self.late is None and self._idle():
             self._wait()
         super().data_received(data)

@@ -17,7 +17,7 @@ def without(source: str) -> str:
     starts = [0]
     for line in lines:
         starts.append(starts[-1] + len(line))
-    def span(one, instead=b""):
+    def span(one: ast.stmt | ast.expr | ast.keyword, instead: bytes = b"") -> tuple[int, int, bytes]:
         end = starts[(one.end_lineno or 1) - 1] + (one.end_col_offset or 0)
         return starts[one.lineno - 1] + one.col_offset, end, instead
 

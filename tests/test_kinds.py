@@ -6,10 +6,11 @@ import threading
 import jinja2
 import pytest
 import switch
-from covemix.server import thread_memo
+from covemix.server import examples, reference, thread_memo
 from covemix.server.build import HOUSE, Build
-from covemix.server.models import request_model
+from covemix.server.models import query_parameters, request_model
 from covemix.server.pages import Pages
+from covemix.server.typed import Taken
 from covemix.shared.door import card, handover, moves
 from covemix.shared.forms import links
 from covemix.shared.words.texts import said
@@ -73,6 +74,17 @@ def test_it_is_modelled_for_the_api(tent):
     assert model(tent=True).model_dump(exclude_none=True) == {"tent": True}
     assert {"type": "boolean"} in model.model_json_schema()["properties"]["tent"]["anyOf"]
     assert len(moves.answer("dew", {**AIR, **model(tent=True).model_dump(exclude_none=True)})["lines"]) == 1
+
+
+def test_a_program_sends_it_by_the_plain_name_and_is_told_of_it(tent):
+    """Over the API's own way in, as a value, as text, as words that are refused; and in the description."""
+    assert Taken([tent], {"tent": True}).tree == {"tent": True}
+    assert Taken([tent], {"tent": "on"}).errors == []
+    assert Taken([tent], {"tent": "perhaps"}).errors == [{"field": "tent", "message": "A tent over it: on or off"}]
+    assert examples.example(tent) == "off"
+    told = {one["name"]: one["schema"] for one in query_parameters((tent,))}
+    assert told["tent"]["examples"] == ["off"]
+    assert [row[0] for row in reference.rows_of([tent])] == ["tent"]
 
 
 def test_nobody_asks_which_kind_an_input_is():

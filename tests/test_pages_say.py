@@ -255,6 +255,7 @@ def test_the_readmes_figures_are_those_of_the_bench():
     block = PAGES["README.md"].split("<!-- bench -->\n")[1].split("<!-- /bench -->")[0]
     assert block == in_short(PAGES["docs/BENCH.md"])
     assert len(re.findall(r"[\d.]+ \([\d.]+ to [\d.]+\)", block)) == 3
+    assert len(re.findall(r"\.(?=\s)", block)) == 3  # sentences
 
 
 def test_each_ratio_of_the_bench_has_its_spread():

@@ -60,6 +60,17 @@ def test_a_room_says_what_it_is_for_and_what_it_may_import(room):
 
 
 @pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
+def test_a_module_says_what_it_is_for_and_by_no_other_name_than_its_files(path):
+    """Who reads "Under way: ..." at the top of a file looks for that file, and it is called otherwise."""
+    words = ast.get_docstring(ast.parse(path.read_text(encoding="utf-8")))
+    assert words and len(words) > 20
+    label, colon, _ = words.partition(": ")
+    given = label.lower().replace(",", "").replace("'", " ").split()
+    if colon and len(given) <= 4 and path.stem != "__init__":
+        assert set(path.stem.split("_")) <= set(given), label
+
+
+@pytest.mark.parametrize("path", FILES, ids=lambda path: f"{path.parent.name}/{path.stem}")
 def test_the_arrows_point_down(path):
     room = path.parent.name
     below = PLAIN.get(room, set(ROOMS[ROOMS.index(room) + 1:])) | {room}

@@ -1,4 +1,4 @@
-"""Counted: how many batches the seams of a boat take. The plan of these seams counts them, here and on its own screen.
+"""Batches counted: how many batches the seams of a boat take. The plan of these seams counts them, here as there.
 
 A boat that is not planned yet is counted with what it says itself: system, people, temperature, the largest mix wanted.
 What has no plan is counted by the largest mix alone.

@@ -1,4 +1,4 @@
-"""Counting: what of a boat is told one by one, and how many of it one answer takes.
+"""Boat limits: what of a boat is told one by one, and how many of it one answer takes.
 
 Each limit is on a product of inputs (copies x layers x length by reach, joints x angles), because each input by itself
 is within its own. An answer within them is worked out on a slow phone in a second.

@@ -1,4 +1,4 @@
-"""Cut figure: the cut lists as strips to scale, each piece with its number in laying order.
+"""Cut drawing: the cut lists as strips to scale, each piece with its number in laying order.
 
 A roll is drawn in lines of a few metres one below the other, as it comes off the roll.
 """

@@ -84,7 +84,7 @@ MASKS = (
 )
 
 
-def strictest(dusts):
+def strictest(dusts: tuple) -> Limit:
     """The strictest published limit of the dusts together.
 
     >>> strictest(("wood",)).value * 1e6, strictest(("silica",)).source, region(strictest(("silica",)))
@@ -94,10 +94,10 @@ def strictest(dusts):
     for limit in LIMITS:
         if limit.dust in dusts and (found is None or limit.value < found.value):
             found = limit
-    return found
+    return found  # type: ignore[return-value]  # every dust has one
 
 
-def region(limit):
+def region(limit: Limit) -> str:
     """Where a limit holds."""
     return dict(REGIONS).get(limit.source, "region-us")
 

@@ -170,11 +170,11 @@ FIRST_SENTENCE = (("H360FD", "H360F"), ("H360Fd", "H360F"), ("H360Df", "H360D"))
 NO_POINT = ("P313", "P333+P313")
 
 
-def _small(code):
+def _small(code: str) -> str:
     return "".join([chr(ord(c) + 32) if "A" <= c <= "Z" else c for c in code])
 
 
-def hazard(code):
+def hazard(code: str) -> "tuple | None":
     """(code as the standard writes it, words, signs, signal word, mark, source) of a hazard statement, None where it is
     not held here. A joined code, H302+H312, has the words that the standard gives for the routes together.
 
@@ -185,7 +185,7 @@ def hazard(code):
     parts = code.split("+")
     if len(parts) > 1:
         rows = [hazard(one) for one in parts]
-        if None in rows:
+        if rows[0] is None or None in rows:
             return None
         return (code, dict(JOINED)[code]) + rows[0][2:4] + (PUBLISHED, "clp")
     exact = [row for row in HAZARDS if row[0] == code]

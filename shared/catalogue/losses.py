@@ -33,7 +33,7 @@ LOSSES = (
 BY_KEY = dict([(row.key, row) for row in LOSSES])
 
 
-def _filler():
+def _filler() -> Fact:
     """Wood flour to epoxy for a cove, as the table of fillers doses what stands; its ends to a whole gram for 100."""
     dose = float(dict(fillers.FILLERS[0][3])["doses"].split(" : ")[3])
     low, high = [int(dose * (1 + off) + 0.5) / 100 for off in (-fillers.DOSE_SPREAD, fillers.DOSE_SPREAD)]

@@ -10,7 +10,7 @@ _CIRCLE = ((1, 0), (0.87, 0.5), (0.5, 0.87), (0, 1), (-0.5, 0.87), (-0.87, 0.5),
            (0, -1), (0.5, -0.87), (0.87, -0.5))
 
 
-def _ring(x, y, across, down):
+def _ring(x: float, y: float, across: float, down: float) -> tuple:
     return tuple([(x + across * cosine, y + down * sine) for cosine, sine in _CIRCLE])
 
 

@@ -63,12 +63,12 @@ FACTS = (
 )
 
 
-def rows(name, quantity):
+def rows(name: str, quantity: str) -> list:
     """The rows of one solvent and one quantity, in the order of the table."""
     return [fact for fact in FACTS if fact.name == name and fact.quantity == quantity]
 
 
-def lowest(name, quantity):
+def lowest(name: str, quantity: str) -> "Fact | None":
     """The row with the lowest value any source gives: the safe one for a limit and for an explosive limit.
 
     >>> lowest("acetone", DAY).value, lowest("ethanol", LOWER).value

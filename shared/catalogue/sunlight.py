@@ -1,4 +1,4 @@
-"""Sun on a mix: how much of it there is, how much a surface takes up, what covers it."""
+"""Sunlight on a mix: how much of it there is, how much a surface takes up, what covers it."""
 from .marks import COMMON, JUDGED, PUBLISHED
 
 BEAM = 900.0  # W/m2, square to the sun's rays under a clear sky

@@ -42,7 +42,7 @@ CURED = (
 )
 
 
-def statements(task):
+def statements(task: str) -> list:
     """The rows told about a task: (key, tasks, topic, text, mark, source), those of several tasks behind its own."""
     found = []
     for table in (tasks_mixing.MIXING, tasks_cleaning.CLEANING, tasks_trouble.TROUBLE, tasks_shared.SHARED):

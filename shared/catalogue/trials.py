@@ -1,4 +1,4 @@
-"""Test cup: how exact a kitchen thermometer and a watch are, and how far what is remembered may be from one cup."""
+"""Trials: how exact a kitchen thermometer and a watch are, and how far what is remembered may be from one cup."""
 from .marks import JUDGED
 
 MASS = 0.100  # kg

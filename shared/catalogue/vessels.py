@@ -5,7 +5,7 @@ A builder measures the own cup's inside with a ruler and replaces these.
 from .marks import COMMON, JUDGED
 
 
-def about(bottom, top, height):
+def about(bottom: int, top: int, height: int) -> str:
     """What a tapered cup holds to the rim, to one figure, as a label says it. All in mm.
 
     >>> about(48, 68, 80), about(100, 118, 110)

@@ -8,7 +8,7 @@ from ..equations.rounding import DOWN, UP, to_step
 from ..forms.clock_times import HOURS, Clock
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Pick
-from ..forms.types import Values
+from ..forms.types import Function, Values
 from ..things.label_cure import ROWS, ages
 from ..things.label_cure import check as check_label
 from ..things.lowest_temperature import lowest
@@ -83,7 +83,7 @@ CureResult = namedtuple("CureResult", ("recoat", "stages", "lowest", "lost", "st
                                        "limit", "by_post"))
 
 
-def course(values: Values):
+def course(values: Values) -> Function:
     """The seam's temperature [K] at any time after mixing [s]."""
     if values["course"] == "day":
         return through_days(values["low"], values["high"], values["mixed_at"])
@@ -98,7 +98,7 @@ def stages_of(system: dict) -> tuple:
     return tuple([row for row in ORDER if row[0] in given or (system["speed"] and row[1])])
 
 
-def wanted_ages(speed: str, energy: float, label=(), stages: tuple = ORDER) -> "list[float]":
+def wanted_ages(speed: str, energy: float, label: "dict | tuple" = (), stages: tuple = ORDER) -> "list[float]":
     """Equivalent age at 25 degC at which each stage is reached [s]: openings as at 25, closings as at 20 degC.
 
     energy: E [J/mol]; label: the label's own, by stage, as `label_cure.ages` gives them; they go before the remembered

@@ -1,8 +1,8 @@
-"""Heat figure: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
+"""Heat drawing: the temperature of a pot over time, and of the same mix in a tray, from the integrator's own points."""
 from ..catalogue.containers import CONTAINERS
 from ..catalogue.pots import MOST_PEAK
 from ..drawing.shapes import area, figure, note, path
-from ..forms.types import Found, Said
+from ..forms.types import Found, Function, Said
 from ..words.messages import figure_of, message, number, quantity, sentences, typed
 from ..words.numbers import DOWN, UP, shown, to_step
 from ..words.units import from_si, to_si, unit_for
@@ -14,7 +14,7 @@ MOST = MOST_PEAK  # the drawing ends here
 TICKS = (5, 10, 15, 20, 30, 60, 120, 240, 480, 720, 1440, 2880, 5760, 11520)  # min
 
 
-def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: str, seen=()) -> dict:
+def curves(kind: str, run: Found, tray: "Found | None", usable: float, units: str, seen: "list | tuple" = ()) -> dict:
     """kind: of CONTAINERS; run, tray: integrate.Run, tray None where there is none; usable: [s], as told.
 
     seen: (time [s], temperature [K]) that were read beside it
@@ -88,7 +88,7 @@ def _times(end: float, across: float, base: float) -> list:
     return shapes
 
 
-def _temperatures(floor: float, top: float, spot, units: str) -> list:
+def _temperatures(floor: float, top: float, spot: Function, units: str) -> list:
     unit = unit_for("degC", units)
     low, high = from_si(floor, unit), from_si(top, unit)
     step = 5.0

@@ -25,7 +25,7 @@ class HeatTable:
     rates: chemistries that fit, of which the first to end counts; mix: as `mixed_resin`; sun: what all of them take up
     """
 
-    def __init__(self, rates: "tuple[Rates, ...]", mix: "tuple[float, float]", sun: Sun = NO_SUN):
+    def __init__(self, rates: "tuple[Rates, ...]", mix: "tuple[float, float]", sun: Sun = NO_SUN) -> None:
         self.rates, self.mix, self.times, self.sun = rates, mix, {}, sun
 
     def _time(self, kind: str, mass: float, temperature: float, filler: float = 0.0) -> float:
@@ -63,7 +63,7 @@ class HeatTable:
         return self._time("film", 0.1, temperature)
 
 
-def heat_table(system: dict, timings=(), sun: Sun = NO_SUN) -> HeatTable:
+def heat_table(system: dict, timings: "list | tuple" = (), sun: Sun = NO_SUN) -> HeatTable:
     """The table of a system, calibrated once and kept. timings: own ones, as `heat` reads them; sun: of `sun.sun_of`"""
     values, mix = {"system": system, "timings": timings}, mixed_resin(system)
     return memo_of(system).once("heat_table", (facts(values), mix, sun),

@@ -7,6 +7,7 @@ from ..catalogue.containers import HOT
 from ..catalogue.pots import SIZES
 from ..equations.rounding import DOWN, to_step
 from ..forms.memo import memo_of
+from ..forms.types import Function
 from .heat_model import LEAST_BATCH, MOST_BATCH, facts, mixed_resin
 from .peak_band import hottest, reaches
 from .sun import NO_SUN, Sun
@@ -17,7 +18,7 @@ BIG, BIG_WARM, _, _, WARM = [row[1] for row in FROM[:5]]
 
 
 def peak_temperature(system: dict, mass: float, container: str, air: float, resin: "float | None" = None,
-                     filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings=(),
+                     filler: float = 0.0, sizes: dict = SIZES, moving: str = "still", timings: tuple = (),
                      sun: Sun = NO_SUN) -> float:
     """The hot end of the highest mean temperature of a mass that is left in its container [K], as `peak_band` has it.
 
@@ -35,7 +36,8 @@ def known_peak(system: dict, mass: float, container: str, air: float, sun: Sun =
 
 
 def largest_calm_mass(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
-                      sizes: dict = SIZES, moving: str = "still", timings=(), limit: float = RUNS_AWAY,
+                      sizes: dict = SIZES, moving: str = "still", timings: "list | tuple" = (),
+                      limit: float = RUNS_AWAY,
                       sun: Sun = NO_SUN) -> float:
     """The largest mass whose predicted peak stays below a limit when it is left in its container [kg].
 
@@ -55,7 +57,7 @@ def largest_calm_mass(system: dict, container: str, air: float, resin: "float | 
     return memo_of(system).once("calm_mass", asked, lambda: _largest_below(over))
 
 
-def _largest_below(over) -> float:
+def _largest_below(over: Function) -> float:
     """The largest mass [kg] that is not `over` a limit; over: asked of the logarithm of a mass, false before true."""
     low, high = log(LEAST_BATCH), log(MOST_BATCH)
     if over(low):
@@ -69,7 +71,7 @@ def _largest_below(over) -> float:
 
 
 def largest_pot(system: dict, container: str, air: float, resin: "float | None" = None, filler: float = 0.0,
-                sizes: dict = SIZES, moving: str = "still", timings=(), sun: Sun = NO_SUN) -> float:
+                sizes: dict = SIZES, moving: str = "still", timings: "list | tuple" = (), sun: Sun = NO_SUN) -> float:
     """The largest mass that a plan puts into one container, to be used up in time [kg]: what stays calm there even when
     it is forgotten, and otherwise what the trade does not call a big pot (from memory), on a warm day or else.
 

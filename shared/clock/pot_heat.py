@@ -69,7 +69,7 @@ def specific_heat(filler: float) -> float:
     return (1 - filler) * MATTER_VALUES["specific_heat"] + filler * MATTER_VALUES["filler_heat"]
 
 
-def surfaces(kind: str, volume: float, sizes, air: float):
+def surfaces(kind: str, volume: float, sizes: dict, air: float) -> tuple:
     """The surfaces through which a container sheds heat: pairs of area [m2] and resistance outside the matter [m2 K/W].
 
     kind: of CONTAINERS; volume: [m3], above 0; sizes: as SIZES, m; air: heat given to the air [W/(m2 K)]
@@ -103,7 +103,7 @@ def surfaces(kind: str, volume: float, sizes, air: float):
     return ((flat, free), (flat, wood))
 
 
-def sunlit(kind: str, volume: float, sizes) -> float:
+def sunlit(kind: str, volume: float, sizes: dict) -> float:
     """The area that the sun shines on, as so much on the level [m2]: what looks up, and the side of an upright cup.
 
     kind, volume, sizes: as for `surfaces`. A bag and a roll lie on their side; a cove takes the sun in at its mouth.
@@ -125,7 +125,7 @@ def sunlit(kind: str, volume: float, sizes) -> float:
     return volume / sizes["film"]
 
 
-def heat_loss(kind: str, volume: float, sizes, air: float,
+def heat_loss(kind: str, volume: float, sizes: dict, air: float,
               conductivity: float = MATTER_VALUES["conductivity"]) -> float:
     """Heat shed for each kelvin above the air, in W/K:
         UA = sum(A_i / (R_i + R_in))        R_in = f (V / A) / lambda
@@ -142,7 +142,7 @@ def heat_loss(kind: str, volume: float, sizes, air: float,
     return sum([one / (outer + inner) for one, outer in found])
 
 
-def thickness(kind: str, volume: float, sizes) -> float:
+def thickness(kind: str, volume: float, sizes: dict) -> float:
     """Volume over surface [m]: half the thickness of a slab, half the radius of a cylinder.
 
     >>> round(thickness("film", 1e-4, SIZES) * 1e6)
@@ -151,7 +151,7 @@ def thickness(kind: str, volume: float, sizes) -> float:
     return volume / sum([area for area, _ in surfaces(kind, volume, sizes, 9.0)])
 
 
-def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: float, start: float,
+def pot(kind: str, mass: float, sizes: dict, mix: tuple, filler: float, air_temperature: float, start: float,
         air: str = "still", sun: Sun = NO_SUN, end: int = USUAL, grain: float = FLOUR) -> Pot:
     """The lumped balance of a container: m c dT/dt = m Q da/dt - UA (T - T_air) + a G A
     The sun stands in it as air that is warmer by a G A / UA.
@@ -175,7 +175,7 @@ def pot(kind: str, mass: float, sizes, mix, filler: float, air_temperature: floa
     return Pot(mix[0] * share * (1 - filler) / heat, loss / (mass * heat), air_temperature, start)
 
 
-def believed(kind: str, mass: float, measured=()) -> float:
+def believed(kind: str, mass: float, measured: tuple = ()) -> float:
     """What a test cup told of the loss of heat, as far as another container may count on it [-].
 
     measured: (measured against estimated [-], the mass of the test [kg]), or ()
@@ -192,7 +192,7 @@ def believed(kind: str, mass: float, measured=()) -> float:
     return factor ** max(0.0, 1 - log(mass / tested) / log(UP_TO)) if kind == "cup" else 1.0
 
 
-def middle_share(kind: str, volume: float, sizes, air: float) -> float:
+def middle_share(kind: str, volume: float, sizes: dict, air: float) -> float:
     """How much further than its mean the middle of a container is from the air, of that rise [-]; a cylinder:
         R_in UA / A
 
@@ -216,7 +216,7 @@ def too_hot(kind: str, here: Pot, air: float) -> float:
     return TOO_HOT + (here.air - air) if kind in LAID else TOO_HOT
 
 
-def mix_heat(epoxide_weight, phr) -> float:
+def mix_heat(epoxide_weight: "float | None", phr: "float | None") -> float:
     """Heat of a mixed resin [J/kg], from the label where it gives the figures and from memory where not.
 
     epoxide_weight: EEW [kg/eq] or None; phr: hardener per hundred of resin by weight, or None

@@ -1,4 +1,4 @@
-"""Spans: how long something lasts, as it is shown, said aloud and typed."""
+"""Pot spans: how long something lasts, as it is shown, said aloud and typed."""
 
 from math import floor
 

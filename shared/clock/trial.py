@@ -25,7 +25,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Group, Number, Pick
 from ..forms.memo import once
 from ..forms.remembered import start
-from ..forms.types import Said, Values
+from ..forms.types import Found, Said, Values
 from ..things.own_timings import in_sun
 from ..things.records import SYSTEM
 from ..words.messages import message
@@ -204,7 +204,7 @@ def _sizes(values: Values) -> dict:
     return dict(SIZES, cup_width=values["width"])
 
 
-def _estimated(values: Values, mass: float):  # type: ignore[no-untyped-def]
+def _estimated(values: Values, mass: float) -> Found:
     """The balance of a cup in this air as it is estimated without any test."""
     plain = mixed_by_label(values["system"])
     sizes = _sizes(values) if mass == values["mass"] else SIZES

@@ -42,7 +42,7 @@ Usable = namedtuple("Usable", ("time", "end", "share", "model", "quick", "rule",
 
 
 def batch(system: dict, container: str, mass: float, air: float, resin: "float | None" = None,
-          filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings=(),
+          filler: "float | None" = None, sizes: dict = SIZES, moving: str = "still", timings: "list | tuple" = (),
           sun: "Values | None" = None, grain: "float | None" = None) -> Values:
     """A batch as `usable` reads it. mass: all in the container [kg]; air, resin: [K]; filler: share of the mass [-],
     grain: its true density [kg/m3], where it is known
@@ -59,7 +59,7 @@ def batch(system: dict, container: str, mass: float, air: float, resin: "float |
     return found
 
 
-def known(system: dict, timings=()) -> bool:
+def known(system: dict, timings: "list | tuple" = ()) -> bool:
     """Whether the times of a system are known well enough to tell how long a pot of it can be used."""
     if system["pot_time"] is not None:
         return system["pot_mass"] is not None and system["pot_temperature"] is not None

@@ -3,7 +3,7 @@ from ..files.calendar import Event
 from ..files.calendar import calendar as written
 
 
-def calendar(dates, made):
+def calendar(dates: "list | tuple", made: float) -> str:
     """The file's text. dates: [(what, begins, ends or None)] in whole sentences and seconds since 1970 UTC; made: when
 
     >>> calendar([("Peel ply off", 951782400, None)], 0).split("\\r\\n")[6:8]

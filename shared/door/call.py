@@ -6,12 +6,12 @@ from ..forms.late import late
 from . import moves
 
 
-def call(text, memo=None, language="en"):
+def call(text: str, memo: None = None, language: str = "en") -> "str | None":
     """JSON in, JSON out, as `answered` says."""
     return json.dumps(answered(text, memo, language))
 
 
-def answered(text, memo=None, language="en"):
+def answered(text: str, memo: None = None, language: str = "en") -> "dict | None":
     """JSON in, what JSON can hold out: {"screen": name, "pairs": [[name, text], ...]} or {"move": name, "typed": tree};
     {"hand": screen, "pairs"} makes what leaves, {"brought": screen, "pairs", "length"} looks at a link that came;
     {"file": name, "pairs" or "rows", ...} makes a file of it.

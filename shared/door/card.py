@@ -1,7 +1,9 @@
 """Card: an answer as plain words, for paper, a message or a phone that has nothing else."""
 from ..forms import links
 from ..forms.declared import find_in, units_of_tools
+from ..forms.types import Said
 from ..plan.batch_cards import sheets
+from ..words.languages import Reader
 from ..words.lines import ANSWER, ASK, MORE, WARN
 from ..words.messages import listed, message, typed
 from ..words.texts import said
@@ -16,18 +18,18 @@ QUESTIONS = ("wrong_way", "label_apart", "deep", "facts_apart", "sun", "long_day
              "pot_life_whole", "deep_weave", "heavy_filler", "no_pot_life", "no_warmth")
 
 
-def told(inputs, pairs, language="en"):
+def told(inputs: "list | tuple", pairs: list, language: str = "en") -> list:
     """Pairs of a link as [label, text], in the words of the form; names that nothing declares are left out."""
     found, who = _told(inputs, pairs, language)
     return [[said(_called(row, label), who), said(text, who)] for row, _, label, text in found]
 
 
-def _called(row, label):
+def _called(row: "tuple | None", label: Said) -> Said:
     """A field, also one of a row of a group: "Length, Piece 1"."""
     return label if row is None else message("card-of-row", each=row[0], count=row[1], field=label)
 
 
-def _told(inputs, pairs, language):
+def _told(inputs: "list | tuple", pairs: list, language: str) -> tuple:
     """([(row, name, label, text)], who reads): the fields of a link. row: (each, count) where it is one of a group"""
     tree = links.tree(pairs)
     units = "us" if tree.get("units") == "us" else "metric"
@@ -42,7 +44,7 @@ def _told(inputs, pairs, language):
     return found, reader(units, language)
 
 
-def asked(inputs, pairs, values, language="en"):
+def asked(inputs: "list | tuple", pairs: list, values: dict, language: str = "en") -> list:
     """What stood in the form: what was typed, and the defaults of what is in sight."""
     standing = []
     for item in inputs:
@@ -55,7 +57,7 @@ def asked(inputs, pairs, values, language="en"):
     return joined(*_told(inputs, standing, language))
 
 
-def joined(found, who):
+def joined(found: list, who: Reader) -> list:
     """The fields of one row of a group as one entry, its name first. found: [(row, name, label, text)]
 
     >>> joined([(("Piece", 1), "name", "Name", "Keel"), (("Piece", 1), "length", "Length", "3 m"),
@@ -76,7 +78,7 @@ def joined(found, who):
     return [[said(label, who), said(listed(texts, "plain"), who)] for label, texts in rows]
 
 
-def card(screen, inputs, pairs, values, answer, language="en"):
+def card(screen: str, inputs: "list | tuple", pairs: list, values: dict, answer: dict, language: str = "en") -> dict:
     """The card of a screen's answer: {"title", "asked": [[label, text]], "lines": [line], "caution", "sheets"}.
 
     sheets: more cards, one for each batch of a plan
@@ -93,30 +95,30 @@ def card(screen, inputs, pairs, values, answer, language="en"):
             "caution": answer["caution"], "sheets": more}
 
 
-def _row(line, who):
+def _row(line: dict, who: Reader) -> str:
     question = line["rank"] == ASK and line["name"] in QUESTIONS
     return said(message("card-line.question" if question else "card-line", label=typed(line["label"]),
                         text=typed(line["text"])), who)
 
 
-def _with_rough(line, who):
+def _with_rough(line: dict, who: Reader) -> str:
     told = _row(line, who)
     if line["rough"] == "":
         return told
     return said(message("card-line.rough", line=typed(told), rough=typed(line["rough"])), who)
 
 
-def _ends(one, who):
+def _ends(one: dict, who: Reader) -> tuple:
     """What a card begins and ends with."""
     return (said(message("card-title", title=typed(one["title"])), who),
             said(message("card-caution", caution=typed(one["caution"])), who))
 
 
-def _asked(one, who):
+def _asked(one: dict, who: Reader) -> list:
     return [said(message("card-line", label=typed(label), text=typed(text)), who) for label, text in one["asked"]]
 
 
-def text(one, who):
+def text(one: dict, who: Reader) -> str:
     """The whole card as lines of text."""
     head, foot = _ends(one, who)
     rows = [head] + _asked(one, who) + [""]
@@ -128,7 +130,7 @@ def text(one, who):
     return "\n".join(rows)
 
 
-def short(one, who, most=SHORT):
+def short(one: dict, who: Reader, most: int = SHORT) -> str:
     """The card in few words, for a code on the screen: the caution first in rank, then answers, then what was asked.
 
     most: bytes of UTF-8; what does not fit is left out, a line at a time, and said

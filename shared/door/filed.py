@@ -6,10 +6,13 @@ from ..boat.boat_lines import BOUGHT
 from ..files import calendar, drawn, rows, tables
 from ..forms import inputs, links
 from ..forms.clock_times import clock_said
+from ..forms.memo import Memo
+from ..forms.types import Found, Given, Said, Values
 from ..kit import log
 from ..kit.log_lines import what
 from ..mix.label_words import parts_said
 from ..seam.joint_lines import CALLED
+from ..words.languages import Reader
 from ..words.messages import message
 from ..words.messages import unit as unit_said
 from ..words.numbers import DOWN, NEAREST, UP, shown
@@ -43,7 +46,7 @@ TABLES = {
 }
 
 
-def filed(asked, memo=None, language="en"):
+def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict:
     """{"file": "boat.shopping.csv", "pairs", ...} -> {"name", "text", "type"}, or {"refused": why not}.
 
     decimal: mark of the country's numbers; day: as 2026-06-01; now: [s] from 1970 on; rows: of the log, [when, typed]
@@ -80,11 +83,11 @@ def filed(asked, memo=None, language="en"):
         "refused": said("file-empty", who)}
 
 
-def _told(name, ending, text):
+def _told(name: str, ending: str, text: str) -> dict:
     return {"name": name + "." + ending, "text": text, "type": TYPES[ending]}
 
 
-def _table(name, found, values, who, decimal):
+def _table(name: str, found: Found, values: Values, who: Reader, decimal: str) -> str:
     make, columns = TABLES[name]
     names = parts_said(values["system"])
     return tables.csv(_heads([column[1:3] for column in columns], who),
@@ -92,7 +95,7 @@ def _table(name, found, values, who, decimal):
                       decimal)
 
 
-def _heads(columns, who):
+def _heads(columns: list, who: Reader) -> list:
     found = []
     for label, unit in columns:
         in_unit = unit and unit != CLOCK
@@ -100,7 +103,7 @@ def _heads(columns, who):
     return found
 
 
-def _cell(value, column, names, who):
+def _cell(value: Given, column: tuple, names: "list | tuple", who: Reader) -> Given:
     name, _, unit, places, toward = column
     if name == "areal_weight" and not value:  # peel ply has none that counts
         return None
@@ -117,7 +120,7 @@ def _cell(value, column, names, who):
     return said(_called(name, value, names), who) if name in ("item", "material", "face", "stock") else value
 
 
-def _called(name, value, names):
+def _called(name: str, value: str, names: "list | tuple") -> Said:
     """What a program calls something, as people do."""
     if name == "face":
         return CALLED[value]
@@ -129,7 +132,7 @@ def _called(name, value, names):
             "cloth": "sheathing-cloth", "light_filler": "fairing-light"}.get(value) or BOUGHT[value][0]
 
 
-def _log(asked, memo, language):
+def _log(asked: dict, memo: "Memo | None", language: str) -> str:
     """Batches of the log, each as it was typed; what cannot be read stays as it stands there."""
     who, fields = reader(asked["units"], language), [one for one in log.INPUTS if not one.unseen]
     table = []

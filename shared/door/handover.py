@@ -1,7 +1,8 @@
-"""Hand over: what leaves this phone, and what may come in by a link."""
+"""Handover: what leaves this phone, and what may come in by a link."""
 from ..forms import inputs, links, recall
 from ..forms.declared import find_in, item_at, units_of_tools
 from ..forms.quantities import behind
+from ..forms.types import Said
 from ..words.lines import CALL
 from ..words.messages import listed, message, typed
 from ..words.numbers import BLANKS, digits
@@ -23,7 +24,7 @@ OF_THE_LINK = OUTSIDE + (recall.NAME,)  # names that are about the link itself
 BESIDE = {"clock": (("pot", "pot", ""), ("timing", "heat", "timings"))}
 
 
-def mark(pairs):
+def mark(pairs: list) -> str:
     """Three letters that a link ends with; a link cut short ends with others, or none. One that is too long to be taken
     is not read to its end.
 
@@ -40,13 +41,13 @@ def mark(pairs):
     return LETTERS[total // 1296] + LETTERS[total // 36 % 36] + LETTERS[total % 36]
 
 
-def sealed(pairs, build=""):
+def sealed(pairs: list, build: str = "") -> list:
     """The pairs of a link with its version and what made it in front, and its mark at the end."""
     pairs = [[recall.NAME, recall.mark(build)]] + [list(pair) for pair in pairs]
     return [["v", str(VERSION)]] + pairs + [["end", mark(pairs)]]
 
 
-def opened(declared, pairs, length, beside=()):
+def opened(declared: "list | tuple", pairs: "list | tuple", length: int, beside: "list | tuple" = ()) -> tuple:
     """What a link brings: (pairs under today's names, why not).
 
     declared: inputs of its screen; length: characters
@@ -74,14 +75,14 @@ def opened(declared, pairs, length, beside=()):
     return as_typed(declared, known, pairs), ""
 
 
-def come_by_link(declared, pairs):
+def come_by_link(declared: "list | tuple", pairs: "list | tuple") -> list:
     """The pairs of a link, with what says of its things that a link brought them."""
     said = [pair for item in declared for pair in item.come_by_link(pairs)]
     names = [name for name, _ in said]
     return [pair for pair in pairs if pair[0] not in names] + said
 
 
-def going(declared, pairs):
+def going(declared: "list | tuple", pairs: list) -> list:
     """The pairs that leave: what is said on this phone alone stays."""
     found = []
     for name, text in pairs:
@@ -91,23 +92,25 @@ def going(declared, pairs):
     return found
 
 
-def in_words_of_tools(declared, pairs, meant="tool"):
+def in_words_of_tools(declared: "list | tuple", pairs: list, meant: str = "tool") -> list:
     """Pairs in which a number that a tool shows says its unit, where the tool's is not the user's.
 
     meant: "tool" where a bare one is in the unit of its tool, "" where it is in the user's
     """
     tree, found = links.tree(pairs), []
-    units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
+    units: str = tree.get("units") if tree.get("units") in SYSTEMS else METRIC  # type: ignore[assignment]
     tools = units_of_tools(declared, tree, units)
     for name, text in pairs:
         item = item_at(declared, name)
-        if item and item.tool and tools.get(item.tool, "") not in ("", unit_for(item.unit, units)):
-            text = behind(text, item.unit, units, tools[item.tool] if meant else "")
+        if item and item.tool and tools.get(item.tool, "") not in (
+                "", unit_for(item.unit, units)):  # type: ignore[attr-defined]  # one with a tool has a unit
+            own = item.unit  # type: ignore[attr-defined]
+            text = behind(text, own, units, tools[item.tool] if meant else "")
         found.append([name, text])
     return found
 
 
-def broken_seal(pairs):
+def broken_seal(pairs: "list | tuple") -> Said:
     """Why a link's version or mark does not fit; "" where it does, or where it bears neither."""
     plain = [pair for pair in pairs if pair[0] not in OUTSIDE]
     ends = [text for name, text in pairs if name == "end"]
@@ -121,7 +124,7 @@ def broken_seal(pairs):
     return "" if ends == [mark(plain)] else CUT
 
 
-def sorted_out(declared, plain, beside=()):
+def sorted_out(declared: "list | tuple", plain: list, beside: "list | tuple" = ()) -> tuple:
     """Pairs of a link: (known ones under today's names, [what is not known], [names told twice, not alike]).
 
     What is not known is a name and None, or a name and its text where a row or a choice of that name is not known.
@@ -145,7 +148,7 @@ def sorted_out(declared, plain, beside=()):
     return known, strange, twice
 
 
-def _named(names):
+def _named(names: list) -> tuple:
     """The first of many names, each cut to what a notice can show.
 
     >>> said(_named(["systm", "a", "b", "c", "d"]), reader())
@@ -156,7 +159,7 @@ def _named(names):
     return message("link-names", names=first, more=more) if more > 0 else first
 
 
-def beside_of(screen):
+def beside_of(screen: str) -> list:
     """(word in front, inputs) of what a screen's links carry beside its own."""
     found = []
     for word, name, group in BESIDE.get(screen, ()):
@@ -165,7 +168,7 @@ def beside_of(screen):
     return found
 
 
-def made_by(pairs, language="en"):
+def made_by(pairs: "list | tuple", language: str = "en") -> str:
     """What is said of what made a link: "" where it was no recalled build, or where no build of ours made it."""
     if not [1 for name, _ in pairs if name == "v"]:
         return ""
@@ -173,21 +176,21 @@ def made_by(pairs, language="en"):
     return said(made, reader(language=language))
 
 
-def as_typed(declared, known, pairs):
+def as_typed(declared: "list | tuple", known: list, pairs: "list | tuple") -> list:
     """Pairs of a form whose units were switched on the way: each number says the unit it was typed in."""
     if not [1 for name, _ in pairs if name == inputs.TYPED_IN]:
         return known
     tree = inputs.typed_elsewhere(declared, links.tree(known + [list(p) for p in pairs if p[0] == inputs.TYPED_IN]))
     told = []
     for name, text in known:
-        place = tree
+        place: object = tree
         for step in name.split("."):
             place = place.get(step) if isinstance(place, dict) else None
         told.append([name, place if isinstance(place, str) else text])
     return told
 
 
-def brought(screen, pairs, length, language="en"):
+def brought(screen: str, pairs: list, length: int, language: str = "en") -> dict:
     """A link as the page asks about it: {"pairs", "refused", "words", "made"}."""
     declared = moves.screen_inputs(screen)
     known, refused = opened(declared, pairs, length, beside_of(screen))
@@ -197,7 +200,7 @@ def brought(screen, pairs, length, language="en"):
             "words": said(listed(words, "plain"), who), "made": "" if refused else made_by(pairs, language)}
 
 
-def brief(declared, known, language="en"):
+def brief(declared: "list | tuple", known: list, language: str = "en") -> list:
     """What a link brings in a few words, as a narrow phone shows above a form: rows are counted, not told each."""
     found, plain = [], known
     for item in declared:
@@ -212,7 +215,7 @@ def brief(declared, known, language="en"):
     return found if more <= 0 else found[:MOST_TOLD] + [message("link-more", count=more)]
 
 
-def handed(screen, pairs, build="", language="en"):
+def handed(screen: str, pairs: list, build: str = "", language: str = "en") -> dict:
     """Everything that leaves: {"link": pairs, "card", "text", "short"}. build: id of the one that is asked"""
     declared = moves.screen_inputs(screen)
     tree = links.tree(pairs)

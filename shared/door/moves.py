@@ -5,6 +5,8 @@ from ..forms import inputs, links
 from ..forms.declared import needless
 from ..forms.late import late
 from ..forms.memo import Memo
+from ..forms.types import Module
+from ..words.languages import Reader
 from ..words.lines import as_data, set_apart
 from ..words.texts import said
 from ..words.written import reader
@@ -67,13 +69,13 @@ TITLES = {"pour": "page-pour", "clock": "page-clock", "trial": "page-trial", "pl
           "log": "page-log", "safety": "page-safety", "sources": "page-sources"}  # of each screen
 
 
-def module(name):
+def module(name: str) -> Module:
     """The module of a move; KeyError where there is no such move."""
     package = __name__[:-len(".door.moves")]
     return __import__(package + "." + move(name).room + "." + name, None, None, ("INPUTS",))
 
 
-def move(name):
+def move(name: str) -> Move:
     """The row of a move; KeyError where there is no such move."""
     for row in MOVES:
         if row.name == name:
@@ -81,12 +83,13 @@ def move(name):
     raise KeyError(name)
 
 
-def names():
+def names() -> list[str]:
     """The names of all moves, in the order of the work."""
     return [row.name for row in MOVES]
 
 
-def answer(name, tree, memo=None, language="en", read=None):
+def answer(name: str, tree: dict, memo: "Memo | None" = None, language: str = "en",
+           read: "tuple | None" = None) -> dict:
     """One move: {"lines", "figures", "leads", "errors", "understood"}; errors are all told at once and leave no lines.
 
     understood: [[field, text], ...], how a number was read that could be read in two ways.
@@ -104,13 +107,13 @@ def answer(name, tree, memo=None, language="en", read=None):
     return found
 
 
-def understood(values, who):
+def understood(values: dict, who: Reader) -> list:
     """How each number was read that could be read in two ways, as `who` reads it."""
     found = [[path, said(what, who), typed] for path, what, typed in values["_understood"]]
     return [[path, text] for path, text, typed in found if not needless(text, typed, who.language.decimal)]
 
 
-def _answered(move, values, errors, who):
+def _answered(move: Module, values: dict, errors: list, who: Reader) -> dict:
     errors = errors or inputs.checked(move.CHECKS, values)
     if errors:
         told = [{"field": e.field, "message": said(e.message, who)} for e in errors]
@@ -134,7 +137,7 @@ SAID = ("label", "figure", "under", "said", "asks", "writes", "title", "told", "
 PAIRS = ("pairs", "keeps", "logs", "pours")
 
 
-def in_text(found, who):
+def in_text(found: list, who: Reader) -> list:
     """Steps, leads or drawings with all that is said in them as `who` reads it."""
     for one in found:
         if "figure" in one:  # a step
@@ -156,7 +159,7 @@ def in_text(found, who):
     return found
 
 
-def screen_inputs(screen, memo=None):
+def screen_inputs(screen: str, memo: "Memo | None" = None) -> list:
     """The inputs of a screen: those of its moves, each name once."""
     known = memo.under(SCREEN_INPUTS) if memo else {}
     if screen not in known:
@@ -170,7 +173,7 @@ def screen_inputs(screen, memo=None):
     return known[screen]
 
 
-def first(name, pairs, memo=None, language="en"):
+def first(name: str, pairs: list, memo: "Memo | None" = None, language: str = "en") -> dict:
     """What a screen shows before the rest, by `first(values)` of its first move, which gives lines and drawings:
     {"answers": [[move, {"lines", "figures"}]]}, no answers where something cannot be read.
 
@@ -188,7 +191,7 @@ def first(name, pairs, memo=None, language="en"):
     return {"answers": [[own, {"lines": as_data(lines, who), "figures": in_text(figures, who)}]]}
 
 
-def _one_typed(name, pairs, memo):
+def _one_typed(name: str, pairs: list, memo: Memo) -> "tuple | None":
     """(values, errors) where the text of one number differs from what was shown last: only that is read; or None."""
     shown, before, values = memo.under(SHOWN).get(SHOWN, (None, None, None))
     if shown != name or len(before) != len(pairs):
@@ -206,7 +209,8 @@ def _one_typed(name, pairs, memo):
     return None
 
 
-def asked(name, pairs, memo=None, language="en"):
+def asked(name: str, pairs: list, memo: "Memo | None" = None,
+           language: str = "en") -> dict:
     """A screen's answer to pairs; what was shown of them a moment ago is not reckoned again."""
     memo, tree = memo or Memo(), links.tree(pairs)
     values, errors = inputs.read(screen_inputs(name, memo), tree, memo)
@@ -216,7 +220,8 @@ def asked(name, pairs, memo=None, language="en"):
     return screen(name, tree, (values, errors), language=language)
 
 
-def screen(name, tree, read=None, memo=None, language="en"):
+def screen(name: str, tree: dict, read: "tuple | None" = None, memo: "Memo | None" = None,
+           language: str = "en") -> dict:
     """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now, with its signs:
     {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution", "signs": [figure, ...]}.
 
@@ -238,7 +243,7 @@ def screen(name, tree, read=None, memo=None, language="en"):
             "signs": in_text(signs, who)}
 
 
-def about(name, who):
+def about(name: str, who: Reader) -> dict:
     """A move's declaration as data, as `who` reads it."""
     row = move(name)
     return {"name": name, "label": said(row.label, who), "purpose": said(row.purpose, who),

@@ -9,7 +9,7 @@ from math import exp, log, sqrt
 
 from ..catalogue import cure_times
 from ..catalogue.containers import CURE
-from .integrate import LONGEST, Rates, pot_run
+from .integrate import LONGEST, Pot, Rates, pot_run
 from .kinetics import isothermal_time, rate_factor
 from .rounding import to_step
 
@@ -42,24 +42,24 @@ def rates_of(log_rate: float, energy: float, uncatalysed: float = UNCATALYSED) -
     return Rates(grown * uncatalysed, grown, energy, energy, REFERENCE)
 
 
-def usable_time(rates, pot, tolerance: float = 1e-3, hot: float = TOO_HOT) -> float:
+def usable_time(rates: Rates, pot: Pot, tolerance: float = 1e-3, hot: float = TOO_HOT) -> float:
     """Time until a mix is too thick to use or too hot to hold [s]; LONGEST where it never is. hot: too hot, from [K]"""
     reached = pot_run(rates, pot, USABLE, hot, tolerance=tolerance).reached
     return LONGEST if reached is None else reached
 
 
-def film_time(rates, temperature: float) -> float:
+def film_time(rates: Rates, temperature: float) -> float:
     """Time until a film that keeps the temperature [K] is too thick to use [s]; closed form."""
     factor = rate_factor(rates.grown_energy, temperature, rates.reference)
     return isothermal_time(USABLE, rates.first * factor, rates.grown * factor)
 
 
-def _log_time(fact, log_rate, energy):
+def _log_time(fact: Fact, log_rate: float, energy: float) -> float:
     rates = rates_of(log_rate, energy)
     return log(film_time(rates, fact.temperature) if fact.pot is None else usable_time(rates, fact.pot))
 
 
-def calibrated(facts) -> Calibration:
+def calibrated(facts: tuple) -> Calibration:
     """Rates that meet the facts, at least one of them of the kind ABOUT.
 
     facts: Fact rows; a bound (AT_LEAST, AT_MOST) counts only while it is broken
@@ -109,13 +109,13 @@ def calibrated(facts) -> Calibration:
     return Calibration(rates_of(log_rate, ENERGY + shift * SPREAD), ends[0], ends[1], misses)
 
 
-def _counts(fact, log_time: float) -> bool:
+def _counts(fact: Fact, log_time: float) -> bool:
     """Whether a fact tells anything of a chemistry that makes its pot last so long: a bound only while it is broken."""
     miss = log_time - log(fact.time)
     return not ((fact.kind == AT_LEAST and miss > 0) or (fact.kind == AT_MOST and miss < 0))
 
 
-def refitted(rates, fact, pot, uncatalysed: float) -> Rates:
+def refitted(rates: Rates, fact: Fact, pot: Pot, uncatalysed: float) -> Rates:
     """Rates of another k1/k2 that make a pot which sheds otherwise last as long as these make the fact's own last; the
     energy stays.
 
@@ -140,7 +140,7 @@ def refitted(rates, fact, pot, uncatalysed: float) -> Rates:
     return rates_of(log_rate, energy, uncatalysed)
 
 
-def _first_guess(facts):
+def _first_guess(facts: tuple) -> float:
     """ln k2: from the first fact that says how long, a pot taken as three times as fast as a film."""
     for fact in facts:
         if fact.kind == ABOUT:

@@ -1,9 +1,11 @@
-"""Along: a quantity per metre of seam, summed over a seam whose angle changes.
+"""Changing angle: a quantity per metre of seam, summed over a seam whose angle changes.
 
 Between two stations the angle changes evenly. A section's area is convex in the angle, so the mean angle gives too
 little; the sum here is an integral, exact to about eight digits.
 """
 from collections import namedtuple
+
+from .types import Function
 
 # at [m], angle [rad]
 Station = namedtuple("Station", ("at", "angle"))
@@ -15,12 +17,12 @@ WIDEST = 0.3  # rad: one stretch of five points; wider ones are cut
 HALVINGS = 16  # a kink is found to WIDEST / 2**16; a continuous section then errs by the square of that, 1e-10 of it
 
 
-def steady(angle: float, length: float):
+def steady(angle: float, length: float) -> tuple:
     """The stations of a seam whose angle is the same all along."""
     return (Station(0.0, angle), Station(length, angle))
 
 
-def spread(angles, lengths):
+def spread(angles: tuple, lengths: tuple) -> tuple:
     """Stations from the angles and the stretches between them; one length is shared out evenly.
 
     >>> [station.at for station in spread((1.5, 2.0, 2.5), (3.0,))]
@@ -37,12 +39,13 @@ def spread(angles, lengths):
     return tuple(found)
 
 
-def length(stations) -> float:
+def length(stations: tuple) -> float:
     """From the first station to the last [m]."""
     return stations[-1].at - stations[0].at
 
 
-def summed(section, stations, splits=(), regime=None, known=None) -> float:
+def summed(section: Function, stations: tuple, splits: tuple = (), regime: "Function | None" = None,
+           known: "dict | None" = None) -> float:
     """The integral of a section over the length of the seam.
 
     section: function of the angle [rad] -> [m2]; stations: in order along the seam
@@ -69,7 +72,7 @@ def summed(section, stations, splits=(), regime=None, known=None) -> float:
     return total
 
 
-def _between(section, low, high, splits, regime):
+def _between(section: Function, low: float, high: float, splits: tuple, regime: "Function | None") -> float:
     """The integral of a section over the angle."""
     found = 0.0
     for start, end in pieces(low, high, splits, regime):
@@ -82,7 +85,7 @@ def _between(section, low, high, splits, regime):
     return found
 
 
-def pieces(low: float, high: float, splits=(), regime=None):
+def pieces(low: float, high: float, splits: tuple = (), regime: "Function | None" = None) -> list:
     """The stretches of angle between low and high within which a section is smooth.
 
     >>> pieces(1.0, 2.0, (1.5, 3.0))
@@ -103,7 +106,7 @@ def pieces(low: float, high: float, splits=(), regime=None):
     return found
 
 
-def _switch(regime, low, high):
+def _switch(regime: Function, low: float, high: float) -> float:
     """The angle up to which the regime at `low` holds."""
     first = regime(low)
     for _ in range(HALVINGS):

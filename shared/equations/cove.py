@@ -16,7 +16,7 @@ RULE, WIDTH, LEAST, TAPE, ROOM, FLAT, OWN = "rule", "width", "least", "tape", "r
 Rule = namedtuple("Rule", ("own", "throat", "width", "least", "spread", "room", "flat"))
 
 
-def largest(rule: Rule, angle: float):
+def largest(rule: Rule, angle: float) -> tuple:
     """The largest radius that tape and room leave at an angle [rad], and which of them: (R [m] or None, what)."""
     most, why = None, ""
     if rule.spread is not None:
@@ -28,7 +28,7 @@ def largest(rule: Rule, angle: float):
     return most, why
 
 
-def sized(rule: Rule, angle: float):
+def sized(rule: Rule, angle: float) -> tuple:
     """The radius at an angle and what decided it:
         R = max(R_least, min(R_throat, c / (2 cos(a / 2)), (w - 2 m) / (pi - a), free panel tan(a / 2)))
 

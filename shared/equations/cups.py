@@ -51,7 +51,7 @@ def level_area(height: float, bottom: float, taper: float) -> float:
     return pi * radius * radius
 
 
-def taper_of(cup) -> float:
+def taper_of(cup: dict) -> float:
     """Growth of the radius with height [-]. cup: values of records.CUP
 
     >>> round(taper_of({"bottom": 0.06, "top": 0.08, "height": 0.1}), 6)
@@ -60,7 +60,7 @@ def taper_of(cup) -> float:
     return (cup["top"] - cup["bottom"]) / 2 / cup["height"]
 
 
-def full_volume(cup) -> float:
+def full_volume(cup: dict) -> float:
     """What a cup holds to the rim [m3]. cup: values of records.CUP
 
     >>> round(full_volume({"bottom": 0.06, "top": 0.08, "height": 0.1}) * 1e6, 4)
@@ -69,7 +69,7 @@ def full_volume(cup) -> float:
     return frustum_volume(cup["height"], cup["bottom"] / 2, taper_of(cup))
 
 
-def stick_marks(volumes, cup):
+def stick_marks(volumes: "list | tuple", cup: dict) -> tuple:
     """Height of each mark from the bottom [m], the parts poured one on the other.
 
     volumes: of each part [m3], in the order of pouring; cup: values of records.CUP
@@ -83,7 +83,7 @@ def stick_marks(volumes, cup):
     return tuple(marks)
 
 
-def mark_costs(volumes, areas, error: float):
+def mark_costs(volumes: "list | tuple", areas: "list | tuple", error: float) -> tuple:
     """What an error of each mark alone does to the ratio of each later part to the first:
         b / a with a = V(h1), b = V(hj) - V(hi): d(b/a) / (b/a) = Aj e / b - Ai e / b - (A1 e / a where it is mark 1)
 
@@ -102,7 +102,7 @@ def mark_costs(volumes, areas, error: float):
     return tuple(rows)
 
 
-def stick_spread(volumes, cup, error: float) -> float:
+def stick_spread(volumes: "list | tuple", cup: dict, error: float) -> float:
     """How far the ratio may be off with every mark off by its own error, independent of the others:
         root of the sum of squares of `mark_costs`, the worst part
 
@@ -116,7 +116,7 @@ def stick_spread(volumes, cup, error: float) -> float:
     return max([sqrt(sum([cost * cost for cost in row])) for row in mark_costs(volumes, areas, error)])
 
 
-def stick_worst(volumes, cup, error: float) -> float:
+def stick_worst(volumes: tuple, cup: dict, error: float) -> float:
     """How far the ratio is off at worst, every mark off by its own error and all of them the bad way:
         sum of the sizes of `mark_costs`, the worst part
 
@@ -129,7 +129,7 @@ def stick_worst(volumes, cup, error: float) -> float:
     return max([sum([abs(cost) for cost in row]) for row in mark_costs(volumes, areas, error)])
 
 
-def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> "float | None":
+def smallest_stick_batch(parts: tuple, cup: dict, error: float, tolerance: float) -> "float | None":
     """The least batch that a stick measures within the tolerance in this cup, or None when not even a full cup is.
 
     parts: by volume [-]; cup: values of records.CUP; error: of each mark [m]; tolerance: of the ratio [-], above 0
@@ -141,7 +141,7 @@ def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> "float |
     """
     whole, full = sum(parts), full_volume(cup)
 
-    def excess(batch):
+    def excess(batch: float) -> float:
         return log(stick_spread([part / whole * batch for part in parts], cup, error) / tolerance)
 
     last, last_excess = full, excess(full)
@@ -159,7 +159,7 @@ def smallest_stick_batch(parts, cup, error: float, tolerance: float) -> "float |
     return batch
 
 
-def widest_cup(volumes, error: float, tolerance: float) -> float:
+def widest_cup(volumes: tuple, error: float, tolerance: float) -> float:
     """The widest straight cup in which a stick still holds the ratio: `stick_spread` solved for the diameter.
 
     volumes: of each part [m3]; error: of each mark [m]; tolerance [-]

@@ -17,7 +17,7 @@ MANY = 1000  # remnants x pieces; above it they are filled in one order only
 REMNANT, ROLL = "remnant", "roll"
 
 
-def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
+def cut(pieces: tuple, roll: int, remnants: tuple = (), effort: int = EFFORT) -> Cutting:
     """Cut pieces from remnants and rolls: first the fewest rolls, then the least length cut from rolls.
 
     pieces: lengths [mm], whole, none longer than the roll; roll: length of a new one [mm]; remnants: lengths [mm]
@@ -64,7 +64,7 @@ def cut(pieces, roll: int, remnants=(), effort: int = EFFORT) -> Cutting:
 class Fits:
     """The most that pieces from a place on can fill of a length: their reachable sums as the bits of whole numbers."""
 
-    def __init__(self, sizes, caps, sums):
+    def __init__(self, sizes: list, caps: list, sums: list) -> None:
         self.sums, self.known, self.bits = sums, {}, [1] * (len(sizes) + 1)
         if caps:
             mask = (1 << (max(caps) + 1)) - 1
@@ -72,7 +72,7 @@ class Fits:
                 later = self.bits[place + 1]
                 self.bits[place] = (later | (later << sizes[place])) & mask
 
-    def best(self, place, length):
+    def best(self, place: int, length: int) -> int:
         if self.sums[place] <= length:
             return self.sums[place]
         known = self.known.get((place, length))
@@ -98,7 +98,7 @@ def top_bit(number: int) -> int:
     return found
 
 
-def _filled(sizes, caps, roll, alone, least):
+def _filled(sizes: list, caps: list, roll: int, alone: list, least: tuple) -> tuple:
     """A good cut to begin with: each remnant filled as full as can be, in several orders; the rest falls on rolls.
 
     alone: the fullest filling of each remnant from all pieces, None of a long one
@@ -134,10 +134,10 @@ def _filled(sizes, caps, roll, alone, least):
             best = (cost, bins)
         if best[0] == least:
             break
-    return best
+    return best  # type: ignore[return-value]  # one way is always tried
 
 
-def fullest(sizes, length: int):
+def fullest(sizes: list, length: int) -> list:
     """Places of the pieces that fill a length as full as can be; of one above LONG the end, behind the longest pieces.
 
     sizes: [mm], the longest first; length: [mm]
@@ -185,13 +185,14 @@ def fullest(sizes, length: int):
     return list(reversed(found))
 
 
-def _search(sizes, caps, roll, sums, fits, best, effort):
+def _search(sizes: list, caps: list, roll: int, sums: list, fits: "Fits", best: tuple, effort: int) -> tuple:
     """Branch and bound over the pieces, longest first; equal pieces and equally full stock are not tried twice.
 
     returns: ((cost, bins), whether the search looked everywhere)
     """
     count, kept = len(sizes), len(caps)
-    room, bins, options = list(caps), [None] * count, [None] * count
+    room, bins = list(caps), [None] * count
+    options: list = [None] * count
     from_rolls, depth, tried = 0, 0, 0
     while depth >= 0:
         if depth == count:
@@ -230,7 +231,8 @@ def _search(sizes, caps, roll, sums, fits, best, effort):
     return best, True
 
 
-def _choices(depth, sizes, caps, roll, sums, fits, best, room, bins, from_rolls):
+def _choices(depth: int, sizes: list, caps: list, roll: int, sums: list, fits: "Fits", best: tuple, room: list,
+             bins: list, from_rolls: int) -> list:
     """Where the next piece may go, the best guess last; none where nothing better than the best can come of it."""
     kept, size = len(caps), sizes[depth]
     usable = 0

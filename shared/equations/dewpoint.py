@@ -1,4 +1,4 @@
-"""Dew point: when water settles on a surface, from the air's temperature and humidity."""
+"""Dewpoint: when water settles on a surface, from the air's temperature and humidity."""
 from math import exp, log
 
 ZERO = 273.15

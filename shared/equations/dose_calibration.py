@@ -1,4 +1,4 @@
-"""Calibration: a builder's own weighed batches, and how far they move the dose from the remembered default."""
+"""Dose calibration: a builder's own weighed batches, and how far they move the dose from the remembered default."""
 from collections import namedtuple
 from math import exp, log, sqrt
 
@@ -14,7 +14,7 @@ AUTO, ALWAYS, NEVER = "auto", "yes", "no"
 Calibrated = namedtuple("Calibrated", ("factor", "spread", "own", "counted", "questioned"))
 
 
-def middle(numbers) -> float:
+def middle(numbers: "list | tuple") -> float:
     """The median.
 
     >>> middle((3, 1, 2)), middle((1, 2, 3, 10))
@@ -25,7 +25,7 @@ def middle(numbers) -> float:
     return ordered[half] if len(ordered) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
-def standing_out(logs, batch=BATCH_DEVIATION):
+def standing_out(logs: "list | tuple", batch: float = BATCH_DEVIATION) -> list:
     """Places of the values that stand out from the others: further from the median than STANDS_OUT deviations, where a
     deviation is 1.4826 times the median distance, and never less than that of a batch.
 
@@ -40,7 +40,8 @@ def standing_out(logs, batch=BATCH_DEVIATION):
     return [place for place, value in enumerate(logs) if abs(value - centre) > STANDS_OUT * deviation * (1 + 1e-9)]
 
 
-def calibrated(ratios, votes=(), default=DEFAULT_DEVIATION, batch=BATCH_DEVIATION) -> Calibrated:
+def calibrated(ratios: "list | tuple", votes: "list | tuple" = (), default: float = DEFAULT_DEVIATION,
+               batch: float = BATCH_DEVIATION) -> Calibrated:
     """The dose as a factor of the default, shrunk towards 1 while there are few batches:
         y = mean(log r) w,  w = n / (n + s**2 / t**2),  factor = exp(y),  deviation = 1 / sqrt(n / s**2 + 1 / t**2)
     where t is the default's deviation and s that of the batches, from the scatter seen and BATCH_WORTH remembered ones.

@@ -34,6 +34,7 @@ from .calibrate_heat import (
 from .integrate import LONGEST, Pot, Rates, pot_run
 from .kinetics import isothermal_time, rate_factor
 from .rounding import to_step
+from .types import Figures
 
 # of the share that cures without help, in the logarithm: its remembered range is four deviations wide
 FIRST_SPREAD = log(CURE_VALUES["uncatalysed"][3] / CURE_VALUES["uncatalysed"][2]) / 4
@@ -61,7 +62,7 @@ Bound = namedtuple("Bound", ("pot", "time", "least"))
 PotFit = namedtuple("PotFit", ("at", "covariance", "rates", "pot", "run", "end", "end_doubt", "misses"))
 
 
-def made(at, pot: Pot):
+def made(at: Figures, pot: Pot) -> tuple:
     """Rates and balance of the unknowns -> (Rates, Pot). pot: as it is estimated
 
     at: ln k2 at 25 degC; the logarithms of loss and heat against the estimated ones, E, and ln k1 / k2, each in
@@ -75,7 +76,7 @@ def made(at, pot: Pot):
     return rates, Pot(pot.rise * exp(HEAT_SPREAD * at[2]), pot.loss * exp(LOSS_SPREAD * at[1]), pot.air, pot.start)
 
 
-def fitted(pot: Pot, seen: Seen, middle: float, bounds=()) -> PotFit:
+def fitted(pot: Pot, seen: Seen, middle: float, bounds: "list | tuple" = ()) -> PotFit:
     """The best fit of a cup, and how sure it is.
         least of sum(((y - f) / s)**2 + 2 ln s) + sum(u**2)        covariance (J^T J + 1)**-1
 
@@ -109,21 +110,21 @@ def doubt(found: PotFit, place: int) -> float:
     return sqrt(found.covariance[place][place])
 
 
-def _time_in(at, pot):
+def _time_in(at: Figures, pot: Pot) -> float:
     rates, here = made(at, pot)
     return usable_time(rates, here, TOLERANCE)
 
 
-def _step(place):
+def _step(place: int) -> float:
     return STEP if place else RATE_STEP
 
 
-def _moved(at, place):
+def _moved(at: tuple, place: int) -> tuple:
     """The unknowns with one of them a step on, toward where E may go."""
     return tuple([one + (_step(here) if here == place else 0.0) for here, one in enumerate(at)])
 
 
-def _start(pot, seen, middle):
+def _start(pot: Pot, seen: Seen, middle: float) -> tuple:
     """ln k2 on a grid around what the latest moment says, the rest as remembered."""
     latest = max([time for time, _ in seen.readings] + [seen.hottest or 0.0, (seen.stringy or 0.0) * 1.1])
     factor = rate_factor(ENERGY, pot.start, REFERENCE)
@@ -136,7 +137,7 @@ def _start(pot, seen, middle):
     return min(tried)[1]
 
 
-def _settled(at, pot, seen, middle, bounds, turns=LOOSE):
+def _settled(at: tuple, pot: Pot, seen: Seen, middle: float, bounds: tuple, turns: tuple = LOOSE) -> PotFit:
     """Gauss and Newton from a start; slopes are taken anew where it has moved, a step that makes it worse is cut."""
     loose, moved = 0.0, 9.0
     for turn in turns:
@@ -170,7 +171,8 @@ def _settled(at, pot, seen, middle, bounds, turns=LOOSE):
                   tuple(misses[:facts]))
 
 
-def _slopes(at, told, end, pot, seen, middle, bounds, loose):
+def _slopes(at: tuple, told: list, end: float, pot: Pot, seen: Seen, middle: float, bounds: tuple,
+            loose: float) -> tuple:
     """How each told figure, and the logarithm of the end, goes with each unknown."""
     columns, ends = [], []
     for place in range(5):
@@ -181,7 +183,7 @@ def _slopes(at, told, end, pot, seen, middle, bounds, loose):
     return columns, ends
 
 
-def _normal(at, told, columns):
+def _normal(at: tuple, told: list, columns: list) -> tuple:
     """The normal equations, with what is remembered of all but the rate."""
     matrix, right = [], []
     for place, one in enumerate(columns):
@@ -193,7 +195,7 @@ def _normal(at, told, columns):
     return matrix, right
 
 
-def _inverse(matrix):
+def _inverse(matrix: list) -> list:
     """By elimination; it has ones on its diagonal at least, but for the rate, whose row the facts fill."""
     size = len(matrix)
     rows = [list(row) + [1.0 if here == place else 0.0 for here in range(size)] for place, row in enumerate(matrix)]
@@ -207,11 +209,11 @@ def _inverse(matrix):
     return [row[size:] for row in rows]
 
 
-def _spread(covariance, slopes):
+def _spread(covariance: list, slopes: list) -> float:
     return sum([a * b * covariance[i][j] for i, a in enumerate(slopes) for j, b in enumerate(slopes)])
 
 
-def _told(at, pot, seen, middle, bounds, loose):
+def _told(at: "list | tuple", pot: Pot, seen: Seen, middle: float, bounds: tuple, loose: float) -> tuple:
     """What the unknowns say of each fact -> ([(seen, told, deviation, whether it counts)], cost, run, end [s])."""
     rates, here = made(at, pot)
     run = pot_run(rates, here, USABLE, TOO_HOT, whole=True, tolerance=TOLERANCE)
@@ -240,13 +242,13 @@ def _told(at, pot, seen, middle, bounds, loose):
     return found, cost, run, end
 
 
-def _moment(seen, told, further, loose):
+def _moment(seen: float, told: float, further: float, loose: float) -> tuple:
     """A moment that was seen, by the logarithm of its time. further: what else is in doubt [-]"""
     late = MINUTE / seen
     return log(seen), log(told), loose * sqrt(MOMENT * MOMENT + late * late + further * further), True
 
 
-def _above(points, time, here):
+def _above(points: list, time: float, here: Pot) -> tuple:
     """How far a pot is above its air at a time [K], and how fast that grows [K/s]; behind the last point it cools."""
     before = points[0]
     for point in points[1:]:
@@ -258,7 +260,7 @@ def _above(points, time, here):
     return left, -here.loss * left
 
 
-def _cured(points, wanted):
+def _cured(points: list, wanted: float) -> tuple:
     """When a pot has cured so far [s], and how its logarithm goes with the conversion [-]; LONGEST where never."""
     before = points[0]
     for point in points[1:]:

@@ -1,15 +1,16 @@
 """Graduations: how far marks on syringes and cups hold a ratio, and the smallest batch they measure well."""
 from math import sqrt
 
-from .pumping import FURTHEST, SLACK, best_strokes, following, smallest_strokes
+from .pumping import FURTHEST, SLACK, Strokes, best_strokes, following, smallest_strokes
 from .rounding import DOWN, ceiling, to_step
+from .types import Function
 from .weighing import COVERAGE
 
 FINEST = 400  # graduations of the smallest part beyond which rounding to one of them is no longer looked at
 MOST_MARKS = 2000  # of one cup that are tried one by one; with so many of them nearly any amount is held
 
 
-def for_each(numbers, count: int):
+def for_each(numbers: tuple, count: int) -> tuple:
     """One number for all parts, or one for each.
 
     >>> for_each((60,), 2), for_each((60, 20), 2)
@@ -18,7 +19,7 @@ def for_each(numbers, count: int):
     return tuple(numbers) * count if len(numbers) == 1 else tuple(numbers)
 
 
-def fills(volumes, holds):
+def fills(volumes: "list | tuple", holds: tuple) -> tuple:
     """How often each syringe is filled.
 
     >>> fills((0.00018, 0.00006), (0.00006, 0.00002))
@@ -27,7 +28,7 @@ def fills(volumes, holds):
     return tuple([max(1, ceiling(volume / each)) for volume, each in zip(volumes, holds)])
 
 
-def on_marks(wanted, steps, tolerance: float):
+def on_marks(wanted: "list | tuple", steps: tuple, tolerance: float) -> Strokes:
     """The amounts at or above the wanted ones that end on marks: the least within tolerance, else the nearest.
 
     wanted: volume of each part [m3]; steps: from mark to mark, for each part [m3]; tolerance [-]
@@ -40,7 +41,7 @@ def on_marks(wanted, steps, tolerance: float):
     return best_strokes(wanted, steps, max(tolerance, 1 / least) if least > FINEST else tolerance)
 
 
-def in_one_cup(wanted, step: float, holds: float, tolerance: float, limit: float):
+def in_one_cup(wanted: tuple, step: float, holds: float, tolerance: float, limit: float) -> "tuple | None":
     """Marks that one cup has, in how many equal pours: (pours, pumping.Strokes), or None where none holds the ratio.
 
     wanted: volume of each part in all [m3]; step: from mark to mark [m3]; holds: the highest mark [m3]
@@ -62,7 +63,8 @@ def in_one_cup(wanted, step: float, holds: float, tolerance: float, limit: float
         fine = min(found.counts) > FINEST  # one mark more or less is not looked at there
         if sum(found.volumes) <= top * (1 + SLACK) and (fine or abs(found.error) <= tolerance + SLACK):
             return pours, found
-    best, best_key = None, None
+    best: "tuple | None" = None
+    best_key: tuple = ()
     for count in range(1, min(ceiling(top / step), MOST_MARKS) + 1):
         found = following(count, wanted, steps)
         volume, error = sum(found.volumes), abs(found.error)
@@ -79,7 +81,7 @@ def in_one_cup(wanted, step: float, holds: float, tolerance: float, limit: float
     return best
 
 
-def _before(key, other):
+def _before(key: tuple, other: tuple) -> bool:
     """Whether a key comes first; figures that agree to their last bits count as equal on every runtime."""
     for own, theirs in zip(key, other):
         if abs(own - theirs) > SLACK * max(abs(own), abs(theirs)):
@@ -87,7 +89,7 @@ def _before(key, other):
     return False
 
 
-def syringe_spread(volumes, steps, times) -> float:
+def syringe_spread(volumes: "list | tuple", steps: tuple, times: tuple) -> float:
     """How far the ratio may be off by reading, k = 2, each fill read on its own to one graduation:
         (u_R / R)**2 = (d1 / sqrt(12))**2 n1 / a**2 + (d2 / sqrt(12))**2 n2 / b**2
 
@@ -101,7 +103,7 @@ def syringe_spread(volumes, steps, times) -> float:
                            for j in range(1, len(volumes))])
 
 
-def cup_spread(volumes, step: float) -> float:
+def cup_spread(volumes: "list | tuple", step: float) -> float:
     """How far the ratio may be off by reading, k = 2, the parts poured one on the other in one graduated cup:
     the bottom is exact, each mark is read once and shared by the parts above and below it.
         second part: (u_R / R)**2 = u**2 ((1/a + 1/b)**2 + 1/b**2);  later: u**2 (1/a**2 + 2/b**2),  u = d / sqrt(12)
@@ -122,7 +124,7 @@ def cup_spread(volumes, step: float) -> float:
     return COVERAGE * step / sqrt(12) * sqrt(worst)
 
 
-def smallest_read(parts, spread, tolerance: float, start: float) -> float:
+def smallest_read(parts: tuple, spread: Function, tolerance: float, start: float) -> float:
     """The least batch whose reading spread is within tolerance.
 
     parts: by volume [-]; spread: function of the volumes -> [-], falling about as 1 / batch
@@ -143,7 +145,7 @@ def smallest_read(parts, spread, tolerance: float, start: float) -> float:
     return batch
 
 
-def smallest_on_marks(parts, steps, tolerance: float, at_least: float):
+def smallest_on_marks(parts: tuple, steps: tuple, tolerance: float, at_least: float) -> "Strokes | None":
     """The least batch that ends on marks within tolerance and is at least so large, or None.
 
     parts: by volume [-]; steps [m3]; at_least [m3]

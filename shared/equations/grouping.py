@@ -9,6 +9,7 @@ whose batches end a little apart, the largest batch may then be a few grams abov
 must wait for a cooler hour, up to six batches beyond the bound are tried.
 """
 
+from .laying import Laid, Laying
 from .temperature_profile import Held
 
 # batches beyond the bound that are tried where the run of furthest reaches meets a piece that it cannot lay
@@ -16,12 +17,12 @@ FURTHER = (0, 1, 2, 3, 4, 5, 6)
 TIE = 1e-6  # s or kg; sums in another order differ in their last bits
 
 
-def size(laid):
+def size(laid: Laid) -> float:
     """What one batch asks to be mixed [kg]."""
     return laid.putty + laid.wet
 
 
-def furthest(laying, start):
+def furthest(laying: Laying, start: float) -> tuple:
     """The groups of a run in which each batch reaches as far as it can, and the group that failed (None: all are laid).
 
     start: of the first mixing [s]
@@ -33,7 +34,7 @@ def furthest(laying, start):
     return laying.run[1]
 
 
-def _furthest(laying, start):
+def _furthest(laying: Laying, start: float) -> tuple:
     found, first, guess = [], 0, 0
     while first < len(laying.pieces):
         laid = laying.reach(first, start, laying.profile, guess)
@@ -45,7 +46,7 @@ def _furthest(laying, start):
     return found, None
 
 
-def starts_of(laying, found, start):
+def starts_of(laying: Laying, found: list, start: float) -> list:
     """When each of several batches in a row is mixed [s]."""
     starts = []
     for laid in found:
@@ -54,7 +55,7 @@ def starts_of(laying, found, start):
     return starts
 
 
-def batches_left(laying, start, most):
+def batches_left(laying: Laying, start: float, most: int) -> list:
     """For each piece a bound on the batches from it to the end: as many as at the coolest moment it may meet.
 
     start: of the first mixing [s]; most: batches that are certainly enough
@@ -73,7 +74,7 @@ def batches_left(laying, start, most):
     return left
 
 
-def batches_before(laying, start, most):
+def batches_before(laying: Laying, start: float, most: int) -> list:
     """For each piece a bound on the batches before it: as few as where each meets the coolest moment it may."""
     count = len(laying.pieces)
     before, first, batches, guess = [0] * (count + 1), 0, 0, 0
@@ -91,7 +92,7 @@ def batches_before(laying, start, most):
     return before
 
 
-def _reach_at_best(laying, start, first, batches, behind, guess):
+def _reach_at_best(laying: Laying, start: float, first: int, batches: tuple, behind: int, guess: int) -> "int | None":
     """How far a batch from a piece on may reach at best: at the coolest moment it may meet.
 
     batches: before it, at least and at most; behind: pieces surely laid before it
@@ -127,11 +128,11 @@ def _reach_at_best(laying, start, first, batches, behind, guess):
     return _last(found)
 
 
-def _last(found):
+def _last(found: "Laid | None") -> "int | None":
     return None if found is None else found.last
 
 
-def grouped(laying, start):
+def grouped(laying: Laying, start: float) -> "list | None":
     """The wanted grouping as a list of `Laid`, or None when no grouping holds.
 
     laying: a `laying.Laying`; start: of the first mixing [s]
@@ -151,7 +152,7 @@ def grouped(laying, start):
     return None
 
 
-def _two_passes(laying, start, left, most):
+def _two_passes(laying: Laying, start: float, left: list, most: int) -> "list | None":
     best = _programme(laying, start, left, most, None, False)
     if best is None:
         return None
@@ -160,7 +161,8 @@ def _two_passes(laying, start, left, most):
     return found or _programme(laying, start, left, len(best), None)
 
 
-def _programme(laying, start, left, most, largest, by_slack=True):
+def _programme(laying: Laying, start: float, left: list, most: int, largest: "float | None",
+               by_slack: bool = True) -> "list | None":
     """One pass over (batches, pieces): the least mixed, then the smallest largest batch, or within `largest` the
     earliest end, then slack.
 
@@ -170,7 +172,7 @@ def _programme(laying, start, left, most, largest, by_slack=True):
     mixed in all]; the slack is None until two states are alike in all else.
     """
     count, mixer, pause = len(laying.pieces), laying.crew.mixer, laying.crew.pause
-    layer = {0: [0.0, start, None, start, None, 1e30, 0.0]}
+    layer: dict = {0: [0.0, start, None, start, None, 1e30, 0.0]}
     for batches in range(1, most + 1):
         following = {}
         for first in sorted(layer):
@@ -204,7 +206,7 @@ def _programme(laying, start, left, most, largest, by_slack=True):
     return None
 
 
-def _better(laying, new, old, by_size, by_slack):
+def _better(laying: Laying, new: list, old: list, by_size: bool, by_slack: bool) -> bool:
     if by_size and abs(new[0] - old[0]) > TIE * 1e-3:
         return new[0] < old[0]
     if abs(new[1] - old[1]) > TIE:
@@ -212,7 +214,7 @@ def _better(laying, new, old, by_size, by_slack):
     return by_slack and _slack(laying, new) > _slack(laying, old) + TIE
 
 
-def _slack(laying, state):
+def _slack(laying: Laying, state: list) -> float:
     """The least slack of the groups up to a state [s], reckoned when it is first asked for."""
     chain = []
     while state[5] is None:
@@ -225,7 +227,7 @@ def _slack(laying, state):
     return least
 
 
-def _groups(laying, state):
+def _groups(laying: Laying, state: list) -> list:
     found = []
     while state[2] is not None:
         found.append(laying.measured(state[2], state[3]))

@@ -22,7 +22,7 @@ Pot = namedtuple("Pot", ("rise", "loss", "air", "start"))
 Run = namedtuple("Run", ("reached", "temperature_then", "peak", "peak_time", "conversion", "points", "steps"))
 
 
-def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, until: float = LONGEST,
+def pot_run(rates: Rates, pot: Pot, wanted: float, hot: float = 1e9, whole: bool = False, until: float = LONGEST,
             tolerance: float = 1e-3, top: "float | None" = None) -> Run:
     """A pot from mixing on, conversion a and temperature T:
         da/dt = (k1(T) + k2(T) a) (1 - a)**2        k(T) = k exp(-E/R (1/T - 1/T_ref))
@@ -160,14 +160,14 @@ def pot_run(rates, pot, wanted: float, hot: float = 1e9, whole: bool = False, un
     return Run(reached, temperature_then, peak, peak_time, a, points, steps)
 
 
-def _cubic(before, after, slope, new_slope, step, part):
+def _cubic(before: float, after: float, slope: float, new_slope: float, step: float, part: float) -> float:
     """The Hermite cubic through both ends of a step, at a part 0..1 of it."""
     rest = 1 - part
     return (before * rest * rest * (1 + 2 * part) + after * part * part * (1 + 2 * rest)
             + step * part * rest * (slope * rest - new_slope * part))
 
 
-def _crossing(before, after, slope, new_slope, step, wanted):
+def _crossing(before: float, after: float, slope: float, new_slope: float, step: float, wanted: float) -> float:
     """Where in a step the cubic passes `wanted`, by halving: it does not matter how it bends."""
     low, high = 0.0, 1.0
     for _ in range(20):
@@ -179,7 +179,7 @@ def _crossing(before, after, slope, new_slope, step, wanted):
     return (low + high) / 2
 
 
-def _top(before, after, slope, new_slope, step):
+def _top(before: float, after: float, slope: float, new_slope: float, step: float) -> float:
     """Where in a step the cubic is highest: the slope goes from above nought to below it."""
     low, high = 0.0, 1.0
     for _ in range(16):

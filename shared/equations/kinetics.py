@@ -72,7 +72,7 @@ def gel_conversion(epoxide_arms: float, amine_arms: float, ratio: float = 1.0) -
     return sqrt(ratio * low)
 
 
-def gel_limits(epoxide_arms: float, amine_arms: float):
+def gel_limits(epoxide_arms: float, amine_arms: float) -> tuple:
     """The ratios of amine hydrogen to epoxide between which a gel forms, amine addition alone:
         1 / ((f_e - 1) (f_a - 1)) .. (f_e - 1) (f_a - 1)
 

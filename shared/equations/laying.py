@@ -18,6 +18,8 @@ Of a group with both, all tape is taken to go on soft coves, also where some of 
 
 from collections import namedtuple
 
+from .types import Like, Pace
+
 POT, CUP, SOFT, FILM, SIZE = "pot", "cup", "soft", "film", "size"
 NEAR = 1  # pieces; how far before a guess to begin to look
 TOO_BIG = 1.0  # s; stands for a mix that is too big, whatever the time
@@ -59,19 +61,19 @@ Laid = namedtuple(
 )
 
 
-def needed(work, laid):
+def needed(work: "Laying", laid: Laid) -> tuple:
     """What a group takes with what stays behind and the spare [kg], whatever the scale can hold: (putty, wet-out)."""
     return work.needed(laid.first, laid.last)
 
 
-def bounds_of(laid):
+def bounds_of(laid: Laid) -> tuple:
     """The windows that a group must keep within, by what it has: putty, tape or both."""
     if not laid.putty:
         return CUP, FILM
     return (POT, SOFT, FILM) if laid.wet else (POT, SOFT)
 
 
-def _sums(values):
+def _sums(values: list) -> list:
     total, found = 0.0, [0.0]
     for value in values:
         total += value
@@ -79,12 +81,12 @@ def _sums(values):
     return found
 
 
-def in_pot(laid):
+def in_pot(laid: Laid) -> float:
     """What a group has in its bag, of tape alone in its cup [kg]; one mix for both counts whole, until it is parted."""
     return laid.putty + laid.wet if laid.one_mix else laid.putty or laid.wet
 
 
-def in_one_container(putty, wet, one_mix, filler):
+def in_one_container(putty: float, wet: float, one_mix: bool, filler: float) -> float:
     """The most that a batch has in one cup or bag [kg]: one mix for both is measured in a cup without its filler, and
     parted before the rest is filled. putty with its filler, wet-out resin [kg]; filler: per mass of mixed epoxy [-]"""
     return max(putty, putty / (1 + filler) + wet if one_mix else wet)
@@ -93,9 +95,12 @@ def in_one_container(putty, wet, one_mix, filler):
 class Laying:
     """The pieces in laying order with their crew, windows and temperature: what goes into one batch from where on."""
 
-    def __init__(self, pieces, crew, windows, mixing, profile, like=None):
+    def __init__(self, pieces: list, crew: Crew, windows: Windows, mixing: Mixing, profile: Pace,
+                 like: Like = None) -> None:
         self.pieces, self.crew, self.windows, self.mixing, self.profile = pieces, crew, windows, mixing, profile
-        self.held, self.run, self.seen = {}, None, None
+        self.held = {}
+        self.run: "tuple | None" = None
+        self.seen: "tuple | None" = None
         self.hands = (True, False) if crew.pair else (False,)
         self.bare = bool([1 for p in pieces if not p.putty]) if like is None else like.bare  # some are tape alone
         # how long a batch is mixed before its first work, at least
@@ -115,13 +120,13 @@ class Laying:
         self.after = max([p.cover / (p.tool + p.clean + p.wetting + p.lay + p.roll) for p in pieces] + [0.0])
         self.whole = 1 + self.after * len(self.hands)  # a whole batch, as times of its rolling
 
-    def needed(self, first, last):
+    def needed(self, first: int, last: int) -> tuple:
         """What the pieces from `first` to before `last` take, what stays behind and spare in it [kg]: (putty, wet)."""
         mixing = self.mixing
         more, putty, wet = 1 + mixing.spare, self.putty[last] - self.putty[first], self.wet[last] - self.wet[first]
         return putty * more + mixing.left_putty if putty else 0.0, wet * more + mixing.left_wet if wet else 0.0
 
-    def changed(self, crew=None, windows=None, profile=None):
+    def changed(self, crew: "Crew | None" = None, windows: "Windows | None" = None, profile: Pace = None) -> "Laying":
         """The same pieces with other hands, another hardener or at another temperature."""
         if crew is None and windows is None and profile is self.profile:
             return self  # with what was found of it
@@ -129,7 +134,7 @@ class Laying:
             self.pieces, crew or self.crew, windows or self.windows, self.mixing, profile or self.profile, self
         )
 
-    def from_piece(self, first, start, least=0):
+    def from_piece(self, first: int, start: float, least: int = 0) -> tuple:
         """Every group from one piece on that can be laid: (those that hold, shortest first; the first that does not).
 
         first: index; start: of its mixing [s]; least: groups that end before this piece are of no use and left out
@@ -143,14 +148,14 @@ class Laying:
             kept = self.held[key] = self._from_piece(first, start, self.profile, least)
         return kept
 
-    def failed(self, first, start, least=0):
+    def failed(self, first: int, start: float, least: int = 0) -> "Laid | None":
         """The first group from one piece on that does not hold, told fully; None where all the rest can be laid.
 
         least: groups that end before this piece are known to hold
         """
         return self._from_piece(first, start, self.profile, least, 1000, True)[1]
 
-    def reach(self, first, start, profile, guess):
+    def reach(self, first: int, start: float, profile: Pace, guess: int) -> "Laid | None":
         """The furthest group from one piece on, or None where one is too much.
 
         start: of its mixing [s]; profile: the temperature it meets; guess: piece at which it may end
@@ -165,12 +170,13 @@ class Laying:
         found = self._from_piece(first, start, profile)[0]
         return found[-1] if found else None
 
-    def one_piece(self, place):
+    def one_piece(self, place: int) -> tuple:
         """One piece as a batch of its own at the start of the day, and whether it can be."""
         found, failed = self._from_piece(place, 0.0, self.profile, 0, 1, True)
         return (found[0], True) if found else (failed, False)
 
-    def _from_piece(self, first, start, profile, least=0, most=1000, why=False):
+    def _from_piece(self, first: int, start: float, profile: Pace, least: int = 0, most: int = 1000,
+                    why: bool = False) -> tuple:
         """(groups that hold, the first that does not); without `why` the second is left out where that saves time.
 
         Groups that surely hold are only counted: their slack is None, `measured` tells it.
@@ -289,14 +295,14 @@ class Laying:
             found.append(laid)
         return found, None
 
-    def measured(self, laid, start):
+    def measured(self, laid: Laid, start: float) -> Laid:
         """A group with its slack and limit [s], where they were left out."""
         if laid.slack is not None:
             return laid
         slack, limit = self.slack_of(laid, start)
         return Laid(*(tuple(laid)[:-2] + (slack, limit)))
 
-    def _best(self, first, last, moment, chains):
+    def _best(self, first: int, last: int, moment: tuple, chains: "tuple | None") -> Laid:
         """The first way of working that holds, in the order of preference; else the one that misses by least."""
         mixing = self.mixing
         least, filled = mixing.least * (1 - 1e-9), 1 + mixing.filler
@@ -321,9 +327,10 @@ class Laying:
                     break  # one after the other empties the bag no sooner and rolls later
             if laid.limit == POT and not one_mix:
                 break  # one mix for both puts more into the pot
-        return nearest
+        return nearest  # type: ignore[return-value]  # one way is always tried
 
-    def _of_one_kind(self, first, last, moment, chains, putty, wet):
+    def _of_one_kind(self, first: int, last: int, moment: tuple, chains: "tuple | None", putty: float,
+                     wet: float) -> Laid:
         """The same of tape alone or putty alone: one mix, side by side where there are two."""
         mixing, nearest = self.mixing, None
         amounts = (max(putty, mixing.least * (1 + mixing.filler)) if putty else 0.0,
@@ -334,9 +341,10 @@ class Laying:
                 return laid
             if nearest is None or laid.slack > nearest.slack + SLACK:
                 nearest = laid
-        return nearest
+        return nearest  # type: ignore[return-value]  # one way is always tried
 
-    def _laid(self, first, last, moment, chains, one_mix, amounts):
+    def _laid(self, first: int, last: int, moment: tuple, chains: "tuple | None", one_mix: bool,
+              amounts: tuple) -> Laid:
         crew = self.crew
         mix_putty = crew.mix_putty if amounts[0] else 0.0
         placed = mix_putty + self.place[last] - self.place[first]
@@ -370,7 +378,7 @@ class Laying:
         return Laid(first, last, one_mix, chains is not None, putty, wet, placed, tooled, wet_start, rolled, covered,
                     slack, limit)
 
-    def slack(self, start, laid, placed, rolled, covered, since):
+    def slack(self, start: float, laid: Laid, placed: float, rolled: float, covered: float, since: float) -> tuple:
         """What is left of the window that has least left [s], and its name; below nought: it is missed by so much.
 
         start: of the mixing [s on the clock]; laid: the group, for what it has; placed, rolled, covered, since (wet-out
@@ -378,7 +386,8 @@ class Laying:
         """
         return self._slack(start, self.profile, placed, rolled, covered, since, in_pot(laid), laid.putty, laid.wet)
 
-    def _slack(self, start, profile, placed, rolled, covered, since, in_pot, putty, wet):
+    def _slack(self, start: float, profile: Pace, placed: float, rolled: float, covered: float, since: float,
+               in_pot: float, putty: float, wet: float) -> tuple:
         windows = self.windows
         share = windows.share
         lasts = share * (windows.pot(in_pot) if putty else windows.cup(in_pot))
@@ -409,12 +418,12 @@ class Laying:
             least, limit, end = film, FILM, covered
         return least / (pace if profile.constant else profile.pace(start + end)), limit
 
-    def slack_of(self, laid, start):
+    def slack_of(self, laid: Laid, start: float) -> tuple:
         """The same for a group that is mixed at another time."""
         return self.slack(start, laid, laid.placed, laid.rolled, laid.covered,
                           0.0 if laid.one_mix else laid.wet_start)
 
-    def next_start(self, laid, start):
+    def next_start(self, laid: Laid, start: float) -> float:
         """When the batch after this one may be mixed [s]: peel ply down and a pause, or by somebody else meanwhile."""
         crew = self.crew
         after = laid.covered + crew.pause

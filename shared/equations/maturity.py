@@ -3,13 +3,14 @@ from math import cos, exp, pi
 
 from ..catalogue.cure_times import COLDEST, WARMEST
 from .kinetics import GAS_CONSTANT, rate_factor
+from .types import Figures, Function
 
 DAY = 86400.0
 FINE, COARSE = 900.0, 3600.0  # s, steps of the sum within the first day and after it
 LONGEST = 30 * DAY
 
 
-def equivalent_age(steps, energy: float, reference: float, lowest: float = 0.0) -> float:
+def equivalent_age(steps: "list | tuple", energy: float, reference: float, lowest: float = 0.0) -> float:
     """Time at the reference temperature that cures as much, Arrhenius:
         t_e = sum(exp(-E/R (1/T - 1/T_ref)) dt)
 
@@ -26,7 +27,8 @@ def equivalent_age(steps, energy: float, reference: float, lowest: float = 0.0) 
     return total
 
 
-def reached(temperature_at, wanted, energy: float, reference: float, lowest: float, until: float = LONGEST):
+def reached(temperature_at: Function, wanted: "list | tuple", energy: float, reference: float, lowest: float,
+            until: float = LONGEST) -> tuple:
     """When each wanted equivalent age is reached -> (times [s] or None, as `wanted` goes; seconds without credit).
 
     temperature_at: time [s] -> [K]; wanted: ages [s]; a time without credit counts until the last age, or `until`
@@ -60,7 +62,7 @@ def reached(temperature_at, wanted, energy: float, reference: float, lowest: flo
     return times, lost
 
 
-def warmest_held(steps, wanted: float, energies, reference: float) -> "float | None":
+def warmest_held(steps: "list | tuple", wanted: float, energies: tuple, reference: float) -> "float | None":
     """The highest temperature that was held: what was cured at it and above it adds up to a wanted age.
 
     steps: (temperature [K], duration [s]) pairs; wanted: [s] at the reference temperature
@@ -78,14 +80,14 @@ def warmest_held(steps, wanted: float, energies, reference: float) -> "float | N
     return None
 
 
-def between_points(points):
+def between_points(points: Figures) -> Function:
     """Temperature at any time: straight between typed points, the last one held.
 
     points: (time [s], temperature [K]) pairs, times growing, the first at 0
     >>> between_points(((0.0, 290.0), (3600.0, 280.0)))(1800.0)
     285.0
     """
-    def at(time):
+    def at(time: float) -> float:
         before = points[0]
         for after in points[1:]:
             if time < after[0]:
@@ -96,7 +98,7 @@ def between_points(points):
     return at
 
 
-def through_days(low: float, high: float, start: float):
+def through_days(low: float, high: float, start: float) -> Function:
     """Temperature at any time of days that are all alike: half a cosine from the coldest hour to the warmest, and back.
 
     low, high: [K]; start: of the time [s after midnight]; coldest at 5, warmest at 15 o'clock
@@ -106,7 +108,7 @@ def through_days(low: float, high: float, start: float):
     """
     rising = WARMEST - COLDEST
 
-    def at(time):
+    def at(time: float) -> float:
         since = (start + time - COLDEST) % DAY
         part = since / rising if since <= rising else 1 + (since - rising) / (DAY - rising)
         return low + (high - low) * (1 - cos(pi * part)) / 2

@@ -1,9 +1,10 @@
 """Mending a pour that is off ratio: what goes in next, by mass or in whole strokes. Nothing comes out of a cup."""
 from .pumping import MOST_FURTHER, SLACK, Strokes, top_up
+from .types import Figures
 from .weighing import ratio_error
 
 
-def most_short(poured, parts) -> int:
+def most_short(poured: "list | tuple", parts: tuple) -> int:
     """Which part lacks most, measured by its own share: the next that goes in.
 
     poured: amounts [any unit]; parts: the label's, above 0, in the same basis
@@ -19,7 +20,7 @@ def most_short(poured, parts) -> int:
     return place
 
 
-def with_additions(poured, parts, additions):
+def with_additions(poured: tuple, parts: tuple, additions: tuple) -> tuple:
     """The parts after all that was added, each addition to the part that lacked most before it.
 
     poured: amounts [any unit]; parts: the label's, above 0, in the same basis; additions: in their order
@@ -32,7 +33,7 @@ def with_additions(poured, parts, additions):
     return tuple(amounts)
 
 
-def further_strokes(done, parts, strokes, tolerance: float):
+def further_strokes(done: Figures, parts: Figures, strokes: Figures, tolerance: float) -> "Strokes | None":
     """Whole strokes on top of those that are pumped until the ratio stands: the fewest of the first pump that come
     within tolerance, or None where none of MOST_FURTHER more do.
 

@@ -1,4 +1,4 @@
-"""Outside: what stands open between two panel edges, and the rounded outer edge of a seam.
+"""Outer edge: what stands open between two panel edges, and the rounded outer edge of a seam.
 
 Seen along the seam with the inside up: the inner faces meet in the origin, the bisector is the y axis, a is the angle
 between the faces, h = a / 2. Square edges touch at the inner corners, so the V opens to the outside; edges bevelled by
@@ -96,7 +96,7 @@ def largest_round(angle: float, thickness: float, gap: float = 0.0, bevel: float
 
 
 def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0,
-                 edges=None) -> float:
+                 edges: "Opening | None" = None) -> float:
     """The opening filled out to a round-over that is tangent to both outer faces:
         square edges that touch, r <= t: t**2 tan(d / 2) - r**2 (tan(d / 2) - d / 2),  d = pi - a
 
@@ -117,7 +117,7 @@ def rounded_area(angle: float, thickness: float, radius: float, gap: float = 0.0
     return (found.inner + half) * (top - down) + radius * radius * bow - half * sqrt(radius * radius - half * half)
 
 
-def round_meets_edge(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0):
+def round_meets_edge(angle: float, thickness: float, radius: float, gap: float = 0.0, bevel: float = 0.0) -> tuple:
     """Where a round-over that takes wood crosses the right panel's edge: (x, y) [m], from the inner faces' corner.
 
     radius above `largest_round`, and `cover` above 0

@@ -1,4 +1,4 @@
-"""Pumps: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
+"""Pumping: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
 from collections import namedtuple
 
 from ..catalogue.measuring import FURTHEST
@@ -12,7 +12,7 @@ MOST_FURTHER = 60  # strokes; with that many a whole one weighs little, and a ph
 SLACK = 1e-9  # computed volumes differ in their last bits between runtimes
 
 
-def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
+def best_strokes(wanted: "list | tuple", strokes: tuple, tolerance: float) -> Strokes:
     """Whole strokes at or above the wanted amount: the fewest that are within tolerance, else the nearest to the ratio.
 
     wanted: volume of each part [m3], in ratio; strokes: volume of one stroke of each pump [m3]; tolerance [-]
@@ -43,7 +43,7 @@ def best_strokes(wanted, strokes, tolerance: float) -> Strokes:
     return best
 
 
-def following(count, wanted, strokes):
+def following(count: int, wanted: "list | tuple", strokes: tuple) -> Strokes:
     """The strokes of the other pumps nearest to the ratio with `count` strokes of the first."""
     counts, volumes, worst = [count], [count * strokes[0]], 0.0
     for place in range(1, len(strokes)):
@@ -57,7 +57,7 @@ def following(count, wanted, strokes):
     return Strokes(tuple(counts), tuple(volumes), worst)
 
 
-def smallest_strokes(parts, strokes, tolerance: float, most: int = 60):
+def smallest_strokes(parts: tuple, strokes: tuple, tolerance: float, most: int = 60) -> "Strokes | None":
     """The fewest strokes within tolerance, or None when no batch up to `most` strokes of the first pump is.
 
     parts: by volume [-]; strokes: volume of one stroke of each pump [m3]; tolerance [-]
@@ -71,7 +71,7 @@ def smallest_strokes(parts, strokes, tolerance: float, most: int = 60):
     return None
 
 
-def top_up(volumes, parts):
+def top_up(volumes: "list | tuple", parts: tuple) -> tuple:
     """What each part still lacks to stand in ratio with the part that is furthest ahead:
         add_i = p_i max(m_j / p_j) - m_i
 

@@ -4,7 +4,7 @@ from math import sin
 GRAVITY = 9.80665  # m/s2, standard
 
 
-def putty_volume(mixed: float, density: float, fillers, air: float) -> float:
+def putty_volume(mixed: float, density: float, fillers: "list | tuple", air: float) -> float:
     """Volume of a putty whose volumes add up:
         V = (m / rho + sum(f_i / rho_i)) / (1 - c)
 
@@ -17,7 +17,7 @@ def putty_volume(mixed: float, density: float, fillers, air: float) -> float:
     return (mixed / density + sum([mass / true for mass, true in fillers])) / (1 - air)
 
 
-def mass_for_putty(volume: float, density: float, doses, air: float) -> float:
+def mass_for_putty(volume: float, density: float, doses: tuple, air: float) -> float:
     """Resin and hardener for a wanted volume of putty, the inverse of `putty_volume`:
         m = V (1 - c) / (1 / rho + sum(d_i / rho_i))
 
@@ -30,7 +30,7 @@ def mass_for_putty(volume: float, density: float, doses, air: float) -> float:
     return volume * (1 - air) / (1 / density + sum([dose / true for dose, true in doses]))
 
 
-def solids_share(density: float, doses) -> float:
+def solids_share(density: float, doses: tuple) -> float:
     """Share by volume of the solids in the wetted putty, air left out:
         phi = sum(d_i / rho_i) / (1 / rho + sum(d_i / rho_i))
 

@@ -1,4 +1,4 @@
-"""The trade's quick rule: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
+"""Quick rule of the trade: how pot life goes with the mass in the pot and with temperature. From memory, and rough."""
 
 from math import sqrt
 
@@ -16,7 +16,7 @@ def pot_time(
     label_temperature: float,
     exponent: float = RULE["exponent"],
     doubling: float = RULE["doubling"],
-    longest=None,
+    longest: "int | None" = None,
 ) -> float:
     """Pot life of another mass at another temperature than the label's, no longer than a cap:
         t = t_label (m / m_label)**-n  f**(-(T - T_label) / 10)
@@ -36,7 +36,8 @@ def pot_time(
     return time if longest is None else min(time, longest)
 
 
-def film_time(system, temperature: float, hundred=None, doubling: float = RULE["doubling"]):
+def film_time(system: dict, temperature: float, hundred: "float | None" = None,
+              doubling: float = RULE["doubling"]) -> "float | None":
     """Usable time of a thin film: the label's, else the rule's multiple of the pot life of 100 g.
 
     temperature: T [K]; hundred: pot life of 100 g there [s], or None; doubling as in pot_time
@@ -51,7 +52,7 @@ def film_time(system, temperature: float, hundred=None, doubling: float = RULE["
     return None if hundred is None else RULE["film"] * hundred
 
 
-def ranges(known, exponent: float = RULE["exponent"], doubling: float = RULE["doubling"]):
+def ranges(known: list, exponent: float = RULE["exponent"], doubling: float = RULE["doubling"]) -> list:
     """From which known pot the rule starts, at 25 degC:
         (up to this mass [kg], what 1 kg would last [s], no longer than [s])
 
@@ -69,7 +70,7 @@ def ranges(known, exponent: float = RULE["exponent"], doubling: float = RULE["do
     return found
 
 
-def by_ranges(found, mass: float, exponent: float = RULE["exponent"]) -> float:
+def by_ranges(found: list, mass: float, exponent: float = RULE["exponent"]) -> float:
     """By the rule from the pot that is nearest in mass [s at 25 degC]. found: as `ranges` gives them; mass: [kg]
 
     >>> round(by_ranges(ranges([(1800, 0.1, 298.15)]), 0.8))

@@ -1,8 +1,8 @@
-"""Mixing: how long to stir."""
+"""Stirring: how long to stir."""
 from ..catalogue.measuring import COLD, SMALL, STIR_LONG, STIR_SHORT
 
 
-def stirring_time(mass: float, temperature=None) -> float:
+def stirring_time(mass: float, temperature: "float | None" = None) -> float:
     """How long to stir, scraping bottom and corners, before the filler goes in.
 
     mass: [kg]; temperature: of the mix [K], or None where it is not known

@@ -4,6 +4,8 @@ A section is a list of parts laid on each other: (stiffness E [Pa], from, to [m]
 """
 from math import sqrt
 
+from .types import Figures
+
 
 def laminate_pull(fraction: float) -> float:
     """Tensile strength of hand-laid woven E-glass:
@@ -53,7 +55,7 @@ def layer_shear(fraction: float) -> float:
     return (22 - 17.5 * fraction) * 1e6
 
 
-def neutral_axis(parts) -> float:
+def neutral_axis(parts: Figures) -> float:
     """Where a bent section is neither stretched nor pressed:
         sum(E A y) / sum(E A)
 
@@ -66,7 +68,7 @@ def neutral_axis(parts) -> float:
     return sum([stiff * (end * end - start * start) / 2 for stiff, start, end in parts]) / whole
 
 
-def bending_stiffness(parts, axis: float) -> float:
+def bending_stiffness(parts: Figures, axis: float) -> float:
     """Stiffness of a section in bending about an axis:
         sum(E (b^3 / 12 + b y^2)) = sum(E (y_2^3 - y_1^3) / 3)
 
@@ -92,7 +94,7 @@ def cracked_axis(core: float, glass: float, pressed: float, stretched: float, de
     return (sqrt(max(0.0, half * half - 2 * core * rest)) - half) / core
 
 
-def moment(stiffness: float, axis: float, limits) -> "tuple[float, str]":
+def moment(stiffness: float, axis: float, limits: Figures) -> "tuple[float, str]":
     """The bending that the first of several limits allows:
         f EI / (E |y - axis|)
 

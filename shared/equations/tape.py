@@ -12,7 +12,7 @@ def count(length: float, reach: float, overlap: float) -> int:
     return 1 if length <= reach * (1 + 1e-12) else ceiling((length - overlap) / (reach - overlap))
 
 
-def pieces(length: float, reach: float, overlap: float, stagger: float = 0.0, layer: int = 0):
+def pieces(length: float, reach: float, overlap: float, stagger: float = 0.0, layer: int = 0) -> tuple:
     """Lengths of the pieces of one layer, in laying order.
 
     length: of the seam [m]; reach: longest piece that is laid in one go [m]; overlap: where two meet [m]
@@ -34,7 +34,7 @@ def pieces(length: float, reach: float, overlap: float, stagger: float = 0.0, la
     return (end,) + (each,) * (many - 1) + (end,)
 
 
-def ends(lengths, overlap: float):
+def ends(lengths: tuple, overlap: float) -> tuple:
     """Where the pieces of a layer meet: the middle of each overlap, from the start of the seam [m].
 
     >>> [round(end, 3) for end in ends((2.025, 2.025), 0.05)]

@@ -13,7 +13,7 @@ class Profile:
     points: (time, temperature) pairs, times growing; doubling: factor f on the rate for each 10 K, 1 or more
     """
 
-    def __init__(self, points, doubling=2.0):
+    def __init__(self, points: tuple, doubling: float = 2.0) -> None:
         self.points, self.doubling, self.steepness = points, doubling, log(doubling) / 10
         self.constant = all([point[1] == points[0][1] for point in points])
         self.warmest = max([point[1] for point in points])
@@ -37,7 +37,7 @@ class Profile:
         """How fast a mix ages at a temperature [K], against 25 degC [-]."""
         return exp(self.steepness * (temperature - REFERENCE))
 
-    def _at(self, time):
+    def _at(self, time: float) -> tuple:
         """The stretch that a time is in; mostly the one that was asked for last."""
         stretch = self.stretch
         if not stretch[0] <= time <= stretch[1]:
@@ -47,7 +47,7 @@ class Profile:
             self.stretch = stretch
         return stretch
 
-    def _gained(self, stretch, time):
+    def _gained(self, stretch: tuple, time: float) -> float:
         """The age gained in a stretch up to a time in it: the integral of an exponential, in closed form."""
         ahead, growth = time - stretch[0], stretch[4]
         if stretch[5]:
@@ -91,7 +91,7 @@ class Profile:
             return age / self.pace_held
         return self._until(self.age_at(start) + age) - start
 
-    def _until(self, wanted):
+    def _until(self, wanted: float) -> float:
         """When a mix has aged so much since the first point [s]."""
         if wanted <= 0:
             return wanted / self.pace_held + self.points[0][0]
@@ -105,7 +105,7 @@ class Profile:
         ahead = log(1 + rise) / growth if abs(rise) > FLAT else ahead * (1 - rise / 2 + rise * rise / 3)
         return begun + ahead
 
-    def ahead(self, start: float, age: float, further: float):
+    def ahead(self, start: float, age: float, further: float) -> tuple:
         """What every batch that is tried asks of the hours ahead of its start, in one go.
 
         returns: how long until a mix has aged so much [s]; the least and the greatest pace until `further` times that;
@@ -120,7 +120,7 @@ class Profile:
             if rate > 0 or age < -rate:
                 span = log(1 + age / rate) / growth
 
-        def gained(time):
+        def gained(time: float) -> float:
             return rate * (exp(growth * time) - 1) if time <= room else age_at(start + time) - age_at(start)
 
         if span is not None and further * span <= room:
@@ -144,7 +144,7 @@ class Profile:
                 rises, falls = rises or growth > 0, falls or growth < 0
         return 0 if rises and falls else (-1 if falls else 1)
 
-    def between(self, start: float, end: float):
+    def between(self, start: float, end: float) -> tuple:
         """The lowest and the highest temperature between two times [K]."""
         low = high = self.at(start)
         for one in [self.at(end)] + [point[1] for point in self.points if start < point[0] < end]:
@@ -154,7 +154,7 @@ class Profile:
                 high = one
         return low, high
 
-    def held(self, temperature: float):
+    def held(self, temperature: float) -> "Profile":
         """The same resin at one temperature."""
         return Profile(((0.0, temperature),), self.doubling)
 
@@ -164,5 +164,5 @@ class Held:
 
     constant = True
 
-    def __init__(self, pace):
+    def __init__(self, pace: float) -> None:
         self.pace_held = pace

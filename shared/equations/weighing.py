@@ -3,11 +3,12 @@ from math import sqrt
 
 from ..catalogue.measuring import ALIKE
 from .rounding import DOWN, UP, to_step
+from .types import Figures
 
 COVERAGE = 2  # k: about 95 % of cases, JCGM 100:2008, 6.2.1
 
 
-def running(masses, step: float, actual=(), rezeroed: bool = False):
+def running(masses: tuple, step: float, actual: tuple = (), rezeroed: bool = False) -> tuple:
     """What is in the cup after each part by the scale: each part to a step of it, in ratio with those told before it.
 
     masses: planned parts [kg], in the order of pouring; step: readability d [kg], above 0
@@ -29,7 +30,7 @@ def running(masses, step: float, actual=(), rezeroed: bool = False):
     return tuple(told)
 
 
-def _near(target, planned, step):
+def _near(target: float, planned: float, step: float) -> float:
     low, high = to_step(target, step, DOWN), to_step(target, step, UP)
     nearer = (high - target) - (target - low)
     if abs(planned - target) < 1e-6 * step or abs(nearer) > ALIKE * step * (1 + 1e-6):
@@ -37,7 +38,7 @@ def _near(target, planned, step):
     return high if planned > target else low
 
 
-def corrected(masses, actual):
+def corrected(masses: "list | tuple", actual: "list | tuple") -> tuple:
     """The parts that stay in ratio with what was really poured before them:
         m_j = M p_j,  M = (poured so far) / (its share of the ratio)
 
@@ -83,7 +84,7 @@ def doubted_step(step: float, own: float) -> float:
     return sqrt(step * step + 4 * own * own)
 
 
-def smallest_batch(parts, step: float, tolerance: float, rezeroed: bool = False) -> float:
+def smallest_batch(parts: tuple, step: float, tolerance: float, rezeroed: bool = False) -> float:
     """The least batch whose ratio the scale holds within the tolerance, at k = 2:
         the worst pair of parts decides; u_R / R goes with 1 / batch
 
@@ -96,7 +97,7 @@ def smallest_batch(parts, step: float, tolerance: float, rezeroed: bool = False)
     return COVERAGE / tolerance * worst_uncertainty([part / whole for part in parts], step, rezeroed)
 
 
-def worst_uncertainty(masses, step: float, rezeroed: bool = False) -> float:
+def worst_uncertainty(masses: "list | tuple", step: float, rezeroed: bool = False) -> float:
     """The largest `ratio_uncertainty` of any part against the first, in the order of pouring.
 
     masses [kg], at least two; step [kg]
@@ -109,7 +110,7 @@ def worst_uncertainty(masses, step: float, rezeroed: bool = False) -> float:
     return worst
 
 
-def ratio_error(poured, parts) -> float:
+def ratio_error(poured: Figures, parts: Figures) -> float:
     """How far a pour is off its ratio: the largest relative error of any part against the first.
 
     poured: amounts [any unit], above 0; parts: the label's, in the same basis
@@ -120,7 +121,7 @@ def ratio_error(poured, parts) -> float:
     return furthest_off(poured, parts)[1]
 
 
-def furthest_off(poured, parts):
+def furthest_off(poured: Figures, parts: Figures) -> tuple:
     """Which part is furthest off its ratio to the first, and by how much: (its place, signed error [-]).
 
     poured: amounts [any unit], above 0; parts: the label's, in the same basis

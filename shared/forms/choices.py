@@ -1,17 +1,19 @@
 """Choices: inputs that are one of a few, or a few words."""
+from ..words.languages import Reader
 from ..words.messages import listed, message, number, row
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, small
 from ..words.texts import said
 from .declared import Input, missing
+from .types import Given
 
 
-def is_option(options, text):
+def is_option(options: "list | tuple", text: Given) -> bool:
     """Whether a text is one of the options, or nothing. options: (value, ...)"""
     return not text or text in [option[0] for option in options]
 
 
-def option_words(options, text):
+def option_words(options: "list | tuple", text: Given) -> str:
     """The label of an option; a text that is none stands as it is. options: (value, label, ...)"""
     for option in options:
         if option[0] == text:
@@ -19,7 +21,7 @@ def option_words(options, text):
     return "" if missing(text) else as_typed(text.strip(BLANKS))
 
 
-def choose(options):
+def choose(options: "list | tuple") -> tuple:
     """What is said where none of the options was chosen. options: (value, label, ...)"""
     each = [message("field-choose.each", option=option[1]) for option in options]
     return message("field-choose", options=listed(each, "or"))
@@ -38,8 +40,9 @@ class Choice(Input):
     control = "select"
     says_default = True
 
-    def __init__(self, name, label, options, default="", row=False, unsaid="", follows=(), before="",
-                 **more):
+    def __init__(self, name: str, label: str, options: "list | tuple", default: Given = "",
+                 row: "bool | dict" = False, unsaid: str = "", follows: tuple = (), before: str = "",
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.options, self.row, self.unsaid = options, row, unsaid
         self.follows, self.before = follows, before
@@ -47,14 +50,14 @@ class Choice(Input):
         if row:
             self.control = "keys"
 
-    def resting(self):
+    def resting(self) -> Given:
         return self.default
 
-    def chosen(self, tree):
+    def chosen(self, tree: dict) -> dict:
         typed = self.typed_in(tree)
         return {self.name: self.standing(tree) if missing(typed) else typed}
 
-    def standing(self, tree):
+    def standing(self, tree: dict) -> str:
         """What it stands at in a tree while nobody chose."""
         for path, option in self.follows:
             thing, _, field = path.partition(".")
@@ -63,30 +66,30 @@ class Choice(Input):
                 return option
         return self.default
 
-    def untouched(self, name, text, tree, system):
+    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
         return not self.before and Input.untouched(self, name, text, tree, system)
 
-    def linked(self, typed, prefix, system, found, whole=False):
+    def linked(self, typed: Given, prefix: str, system: Given, found: list, whole: bool = False) -> None:
         Input.linked(self, typed, prefix, system, found, whole)
         if self.before and missing(self.typed_in(typed)):
             found.append((prefix + self.name, self.standing(typed)))
 
-    def meant_before(self, pairs):
+    def meant_before(self, pairs: list) -> Given:
         return [[self.name, self.before]] if self.before and self.name not in [name for name, _ in pairs] else []
 
-    def knows(self, name, text):
+    def knows(self, name: str, text: Given) -> bool:
         return is_option(self.options, text)
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         return option_words(self.options, text)
 
-    def modelled(self, models, owner):
+    def modelled(self, models: Given, owner: str) -> Given:
         return models.choice(self, owner)
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         return self.default
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if missing(typed):
             return self.standing(values["_tree"])
         for option in self.options:
@@ -94,7 +97,7 @@ class Choice(Input):
                 return typed
         self.refuse(path, choose(self.options))
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts["default"], facts["row"], facts["unsaid"] = self.default, self.row, said(self.unsaid, who)
         facts["options"] = [{"value": o[0], "label": said(o[1], who),
@@ -106,7 +109,7 @@ class Choice(Input):
         return facts
 
 
-def widest(labels):
+def widest(labels: "list | tuple") -> int:
     """Letters of the longest label: a form gives it the room it needs."""
     return max([len(label) for label in labels] + [0])
 
@@ -122,7 +125,7 @@ class Phone(Input):
     control = "phone"
     most = 30
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if missing(typed):
             return ""
         text = typed if isinstance(typed, str) else ""
@@ -138,7 +141,7 @@ class Phone(Input):
             self.refuse(path, "field-phone")
         return number
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         return dict(Input.about(self, who), default="", letters=self.most)
 
 
@@ -153,15 +156,17 @@ class Text(Input):
 
     kind = "text"
 
-    def __init__(self, name, label, most=60, default="", stands="", ours=None, keys=None, spelt=None, **more):
+    def __init__(self, name: str, label: str, most: int = 60, default: Given = "", stands: str = "",
+                 ours: "dict | None" = None, keys: "dict | None" = None, spelt: "dict | None" = None,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
         self.keys, self.spelt = keys or {}, spelt or {}
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         return self.default
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if missing(typed):
             return self.default
         if not isinstance(typed, str):
@@ -171,7 +176,7 @@ class Text(Input):
             self.refuse(path, self.too_long())
         return self.keyed(text)
 
-    def keyed(self, text):
+    def keyed(self, text: Given) -> Given:
         """A text with its keys in the place of words that mean them, in whatever language."""
         if not self.keys:
             return text
@@ -182,7 +187,7 @@ class Text(Input):
             found.append((key if key in self.keys else self.spelt.get(key, bare)) + word[len(bare):])
         return " ".join(found)
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         if not self.keys:
             return Input.in_words(self, text, tree, system, tools)
         found = []
@@ -192,20 +197,20 @@ class Text(Input):
             found.append(row([known, as_typed(word[len(bare):])], "") if known else number(word))
         return row(found, " ")
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         text = self.keyed(value) if isinstance(value, str) else value
         Input.link_value(self, text, name, typed, system, found, whole)
 
-    def in_marks(self, text, who):
+    def in_marks(self, text: Given, who: Reader) -> Given:
         return said(self.ours[text], who) if text in self.ours else text
 
-    def is_ours(self, typed, text):
+    def is_ours(self, typed: Given, text: Given) -> bool:
         return typed == text or typed == self.ours.get(text)  # a phone has the sentence there
 
-    def too_long(self):
+    def too_long(self) -> Given:
         return message("field-letters", most=self.most)
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts.update({"default": said(self.stands, who) or self.default, "most": self.most, "letters": self.most})
         words = {key: said(self.keys[key], who) for key in self.keys}

@@ -6,7 +6,7 @@ from ..words.messages import message
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DOWN, NEAREST, UP, digits, small
 from .inputs import Choice, Text
-from .types import Said
+from .types import Given, Said
 
 DAY = 86400
 TWO = tuple([("0" if count < 10 else "") + str(count) for count in range(60)])  # a plan tells hundreds of times
@@ -15,7 +15,7 @@ LIKE = "field-clock"
 HOUR = ("uhr", "h")  # what stands for the colon, in the languages that we know
 
 
-def clock_time(typed: str) -> "float | None":
+def clock_time(typed: Given) -> "float | None":
     """Typed clock time -> seconds after midnight, or None.
 
     >>> clock_time("8:30") / 3600, clock_time("2.15 pm") / 3600, clock_time("12 am"), clock_time("25:00")
@@ -77,7 +77,7 @@ def _on_its_face(seconds: float, hours: str, toward: str) -> "tuple[int, str, st
     return day, TWO[hour] + ":" + figures, ""
 
 
-def on_the_clock(times):
+def on_the_clock(times: list) -> list:
     """Clock times in the order they were typed -> seconds after the first midnight; an earlier one is the next day's.
 
     >>> [time / 3600 for time in on_the_clock([22 * 3600.0, 3600.0])]
@@ -94,7 +94,7 @@ def on_the_clock(times):
 class Clock(Text):
     """A clock time. Reads into seconds after midnight; an optional one that is not typed reads as None."""
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if typed is None or (isinstance(typed, str) and not typed.strip(BLANKS)):
             if not self.default:
                 if self.optional:

@@ -12,6 +12,7 @@ Options that every kind takes:
 """
 from math import isfinite
 
+from ..words.languages import Reader
 from ..words.messages import message, number, row, with_unit
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, MOST, places_for, shown, thousands
@@ -19,6 +20,7 @@ from ..words.texts import said
 from ..words.units import TAILS, from_si, to_si, unit_for
 from .errors import InputError
 from .memo import memo_of
+from .types import Function, Given, Never, Said
 
 READ = "read"  # heading of the memo: what was read of each number, by (units, typed text)
 LONGEST_TYPED = 500  # characters of one field, and none takes more than 400: it is refused before anything reads it
@@ -40,15 +42,16 @@ class Input:
     says_default = False
     repeats = False
     tool = shows = ""
-    options: tuple = ()  # of one that is chosen among a few: (value, label, ...)
+    options: "list | tuple" = ()  # of one that is chosen among a few: (value, label, ...)
 
-    def __init__(self, name, label, help="", fold="", when=(), was=(), optional=False, learned=False,
-                 stays=False, of="", private=False, unseen=False):
+    def __init__(self, name: str, label: str, help: "str | tuple" = "", fold: str = "", when: tuple = (),
+                 was: tuple = (), optional: bool = False, learned: bool = False,
+                 stays: bool = False, of: str = "", private: bool = False, unseen: bool = False) -> None:
         self.name, self.label, self.help, self.fold = name, label, help, fold
         self.learned, self.stays, self.of, self.private = learned, stays, of, private
         self.when, self.was, self.optional, self.unseen = when, was, optional, unseen
 
-    def again(self, **changed):
+    def again(self, **changed: Given) -> Given:
         """The same input as it stands in another form, but for what is changed there."""
         other = object.__new__(type(self))
         for name in self.__dict__:
@@ -57,7 +60,7 @@ class Input:
             setattr(other, name, changed[name])
         return other
 
-    def asked(self, values):
+    def asked(self, values: dict) -> bool:
         """Whether the choices read so far leave this input in the form."""
         if not self.when:
             return True
@@ -66,7 +69,7 @@ class Input:
                 return True
         return False
 
-    def typed_in(self, tree):
+    def typed_in(self, tree: dict) -> Given:
         """What was typed for this input, under its name or an older one."""
         if self.name in tree:
             return tree[self.name]
@@ -75,34 +78,34 @@ class Input:
                 return tree[name]
         return None
 
-    def extra_names(self):
+    def extra_names(self) -> tuple:
         """Names beside its own that the input reads from a form, a link or the API."""
         return ()
 
-    def untouched(self, name, text, tree, system):
+    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
         return self.is_ours(text, self.default_in(system))
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         """What was typed, with its unit behind each number that said none: the one of that system or of its tool.
 
         tree: what is beside; tools: of `units_of_tools`
         """
         return typed
 
-    def must(self):
+    def must(self) -> bool:
         """Whether a row of a group without it is no row."""
         return False
 
-    def resting(self):
+    def resting(self) -> Given:
         """What a form sends for it although nobody has touched it; None where it sends nothing."""
         return None
 
-    def inner(self):
+    def inner(self) -> "list | tuple":
         """The fields that stand below its name."""
         return ()
 
-    def find(self, steps):
+    def find(self, steps: "list | tuple") -> "tuple | None":
         """What a dotted name below it leads to: (name today, label, input), or None. steps: the name in its pieces"""
         if steps[0] in self.extra_names():
             return (steps[0], message("field-of-what", label=self.label), self) if len(steps) == 1 else None
@@ -110,30 +113,31 @@ class Input:
             return None
         return (self.name, self.label, self) if len(steps) == 1 else self._below(steps)
 
-    def _below(self, steps):
+    def _below(self, steps: "list | tuple") -> "tuple | None":
         return None
 
-    def knows(self, name, text):
+    def knows(self, name: str, text: Given) -> bool:
         """Whether a row or a choice of that name is known; any other text is read by its field, which says what is
         wrong."""
         return True
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         """A typed text as the screen shows it: the label of a choice, a bare number with its unit.
 
         tree: what is beside; tools: of `units_of_tools`
         """
         return as_typed(text.strip(BLANKS))
 
-    def chosen(self, tree):
+    def chosen(self, tree: dict) -> dict:
         """What it stands at, by name, where other inputs go by it; without reading the rest of the tree."""
         return {}
 
-    def shown_unit(self, tree, system):
+    def shown_unit(self, tree: dict, system: Given) -> str:
         """The unit in which the tool that is picked here shows its figures, "" where none is."""
         return ""
 
-    def linked(self, typed, prefix, system, found, whole=False):
+    def linked(self, typed: Given, prefix: str, system: Given, found: list,
+                whole: bool = False) -> None:
         """Its pairs for a link, onto `found`. typed: the tree it stands in; prefix: dotted name of that tree, or "".
 
         whole: defaults travel too, because something else than the field's own default stands behind it
@@ -145,28 +149,28 @@ class Input:
         if value is not None:
             self.link_value(value, prefix + self.name, typed, system, found, whole)
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         """The pairs of what was typed under its own name."""
         if filled(value) and (whole or not self.untouched(self.name, text_of(value), typed, system)):
             found.append((name, text_of(value)))
 
-    def come_by_link(self, pairs):
+    def come_by_link(self, pairs: list) -> list:
         """The pairs that say of what a link brought that a link brought it. pairs: under today's names"""
         return []
 
-    def meant_before(self, pairs):
+    def meant_before(self, pairs: list) -> Given:
         """The pairs that a link of an earlier build meant and left out. pairs: under today's names"""
         return []
 
-    def modelled(self, models, owner):
+    def modelled(self, models: Given, owner: str) -> Given:
         """Its type in the API. models: offers quantity, text, choice, record and rows, each for an input"""
         return models.text(self, owner)
 
-    def parameters(self, name):
+    def parameters(self, name: str) -> list:
         """(dotted name, input) of each text that a query may carry for it."""
         return [(name, self)] + [(name[:len(name) - len(self.name)] + extra, self) for extra in self.extra_names()]
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         """The declaration as data, for the form and for GET /api/moves."""
         facts = {"kind": self.kind, "control": self.control, "repeats": self.repeats, "name": self.name,
                  "label": said(self.label, who), "help": said(self.help, who), "fold": said(self.fold, who),
@@ -181,35 +185,35 @@ class Input:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         """The default as typed text, in the unit of that system; "" where there is none."""
         return ""
 
-    def in_marks(self, text, who):
+    def in_marks(self, text: Given, who: Reader) -> str:
         """A text that we would type into it as it stands in the form of `who`."""
         return text
 
-    def is_ours(self, typed, text):
+    def is_ours(self, typed: Given, text: Given) -> bool:
         """Whether what was typed is a text of ours as it stands in somebody's form."""
         return alike(typed, text)
 
-    def too_long(self):
+    def too_long(self) -> Given:
         """What is said of a text longer than anything that could be meant here."""
         return "field-too-long"
 
-    def refuse(self, path, why):
+    def refuse(self, path: str, why: Said) -> Never:
         raise InputError(path, message("field-refused", label=self.label, why=why))
 
 
 class Several(ValueError):
     """More than one InputError, told together."""
 
-    def __init__(self, errors):
+    def __init__(self, errors: list) -> None:
         super().__init__("several")
         self.errors = errors
 
 
-def read_into(values, inputs, tree, prefix, errors):
+def read_into(values: dict, inputs: "list | tuple", tree: dict, prefix: str, errors: list) -> None:
     """Read each input that is asked into `values`, collecting what cannot be read into `errors`."""
     units, numbers = values["units"], memo_of(values).under(READ)
     for item in inputs:
@@ -239,7 +243,7 @@ def read_into(values, inputs, tree, prefix, errors):
             errors.extend(several.errors)
 
 
-def with_units(inputs, tree, system, tools=None):
+def with_units(inputs: "list | tuple", tree: dict, system: Given, tools: "dict | None" = None) -> Given:
     """A typed tree with a unit behind each number that said none: read in whichever system, it means the same.
 
     system: the one it was typed in; tools: of `units_of_tools`, where the inputs are fields of a row
@@ -254,7 +258,7 @@ def with_units(inputs, tree, system, tools=None):
     return told
 
 
-def units_of_tools(inputs, tree, system):
+def units_of_tools(inputs: "list | tuple", tree: dict, system: Given) -> dict:
     """The unit in which each tool that is asked shows its figures, by the name of its pick: {"scale": "g"}.
 
     A scale that shows grams shows them to everybody: what is read off it is in its unit, whatever the user counts in.
@@ -270,7 +274,7 @@ def units_of_tools(inputs, tree, system):
     return found
 
 
-def _chosen(inputs, tree):
+def _chosen(inputs: "list | tuple", tree: dict) -> dict:
     """What each choice of a tree stands at, without reading the rest."""
     found = {}
     for item in inputs:
@@ -279,7 +283,7 @@ def _chosen(inputs, tree):
     return found
 
 
-def checked_at(check, values, prefix):
+def checked_at(check: Function, values: dict, prefix: str) -> None:
     error = None
     try:
         check(values)
@@ -289,7 +293,7 @@ def checked_at(check, values, prefix):
         raise InputError(prefix + error.field, error.message)
 
 
-def echo(values, path, typed, figures):
+def echo(values: dict, path: str, typed: Given, figures: list) -> None:
     """Keep what was understood wherever a number could be read in two ways, so that the form can say it.
 
     figures: what was understood, as (ASCII digits, unit) pairs: of feet and inches there are two
@@ -302,7 +306,7 @@ def echo(values, path, typed, figures):
     values["_understood"].append([path, in_two_ways(with_units_behind(figures), typed, mark), "" if mark else typed])
 
 
-def needless(text, typed, decimal):
+def needless(text: Given, typed: Given, decimal: str) -> bool:
     """Whether what was understood need not be told: it is what was typed, or that is a number in the reader's own
     marks. typed: "" where it could be read in two ways everywhere
 
@@ -312,17 +316,17 @@ def needless(text, typed, decimal):
     return bool(typed) and (text == typed or all([c in DIGITS or c == decimal for c in typed.strip(BLANKS)]))
 
 
-def _plainly(figures):
+def _plainly(figures: list) -> str:
     return " ".join([digits + TAILS[unit] for digits, unit in figures])
 
 
-def with_units_behind(figures):
+def with_units_behind(figures: list) -> tuple:
     """Figures as they are said: one, or the two of feet and inches."""
     each = [with_unit(digits, unit) for digits, unit in figures]
     return row(each, " ") if len(each) > 1 else each[0]
 
 
-def in_two_ways(read, typed, mark):
+def in_two_ways(read: tuple, typed: Given, mark: str) -> tuple:
     """What was understood, and why, where the mark in it means thousands in another country. read: as it is said
 
     >>> read = with_units_behind([("12.5", "g")])
@@ -338,13 +342,14 @@ def in_two_ways(read, typed, mark):
     return message("field-read.point", read=read, whole=whole)
 
 
-def link_inputs(inputs, typed, prefix, system, found, whole=False):
+def link_inputs(inputs: "list | tuple", typed: Given, prefix: str, system: Given, found: list,
+                whole: bool = False) -> None:
     """The pairs of all inputs of a tree, in their order."""
     for item in inputs:
         item.linked(typed, prefix, system, found, whole)
 
 
-def find_in(inputs, steps):
+def find_in(inputs: "list | tuple", steps: "list | tuple") -> "tuple | None":
     """The input a dotted name leads to, older names included: (its name today, label, input), or None."""
     for item in inputs:
         found = item.find(steps)
@@ -353,13 +358,13 @@ def find_in(inputs, steps):
     return None
 
 
-def item_at(inputs, name):
+def item_at(inputs: "list | tuple", name: str) -> "Input | None":
     """The input that a dotted name leads to, or None."""
     found = find_in(inputs, name.split("."))
     return found[2] if found else None
 
 
-def alike(typed, known):
+def alike(typed: Given, known: Given) -> bool:
     """Whether what was typed is a text of ours, whichever decimal marks either has.
 
     >>> alike("1,15 g/mL", "1.15 g/mL"), alike("1.150 g/mL", "1.15 g/mL")
@@ -369,12 +374,12 @@ def alike(typed, known):
                               and typed.replace(",", ".") == known.replace(",", "."))
 
 
-def filled(value):
+def filled(value: str) -> bool:
     """Whether something stands there that a link can carry."""
     return value is not None and value != "" and not isinstance(value, (dict, list))
 
 
-def text_of(value):
+def text_of(value: Given) -> str:
     """Typed text as it was typed; a number that came in through the API as plain text, never 1e-07.
 
     >>> text_of("1,5"), text_of(240.0), text_of(0.0000001)
@@ -388,16 +393,16 @@ def text_of(value):
     return text[:-1] if text.endswith(".") else text
 
 
-def missing(typed):
+def missing(typed: Given) -> bool:
     return typed is None or (isinstance(typed, str) and not typed.strip(BLANKS))
 
 
-def only_text(tree):
+def only_text(tree: dict) -> bool:
     """Whether all that was typed is text, as from a form: True == 1 == 1.0, and they do not read alike."""
     return all([isinstance(tree[key], str) or (isinstance(tree[key], dict) and only_text(tree[key])) for key in tree])
 
 
-def plain(value):
+def plain(value: float) -> str:
     """A declared limit or default as short text: 0.5, 240, never 240.0."""
     for places in range(0, 5):
         text = shown(value, places)
@@ -406,7 +411,7 @@ def plain(value):
     return shown(value, 6)
 
 
-def default_text(value, unit, system):
+def default_text(value: float, unit: str, system: Given) -> str:
     """A default as typed text in the unit that the system expects."""
     own = unit_for(unit, system)
     if own == unit:
@@ -415,7 +420,7 @@ def default_text(value, unit, system):
     return plain(float(shown(told, places_for(told, 3))))
 
 
-def limit(si, unit, toward):
+def limit(si: float, unit: str, toward: str) -> str:
     """A limit as short digits on its inner side, so that what a message names is itself read."""
     value = from_si(si, unit)
     places = 0

@@ -8,6 +8,6 @@ class InputError(ValueError):
     message: one sentence in the user's words
     """
 
-    def __init__(self, field, message):
+    def __init__(self, field: str, message: "str | tuple") -> None:
         super().__init__(message)
         self.field, self.message = field, message

@@ -12,6 +12,7 @@ from .errors import InputError
 from .memo import Memo
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick, stand_together  # noqa: F401
+from .types import Given
 
 TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 
@@ -19,7 +20,7 @@ UNITS_INPUT = Choice("units", "setting-units", ((METRIC, typed("g, mL, mm, °C")
                      help="units-help")
 
 
-def read(inputs, tree, memo=None):
+def read(inputs: "list | tuple", tree: dict, memo: "Memo | None" = None) -> Given:
     """Typed tree -> (values, errors): all errors at once, in the order of the form.
 
     memo: the `Memo` of whoever asks again and again; without one everything is read anew
@@ -36,7 +37,7 @@ def read(inputs, tree, memo=None):
     return values, errors
 
 
-def typed_elsewhere(inputs, tree):
+def typed_elsewhere(inputs: "list | tuple", tree: dict) -> dict:
     """A tree that was typed in other units than it asks to be answered in: each of its numbers says its unit.
 
     >>> from .quantities import Number
@@ -50,7 +51,7 @@ def typed_elsewhere(inputs, tree):
     return with_units(inputs, tree, before)
 
 
-def checked(checks, values):
+def checked(checks: "list | tuple", values: dict) -> list:
     """Errors of what no single field can know: each check is a function of the values that raises InputError."""
     errors = []
     for check in checks:

@@ -1,5 +1,7 @@
 """Late: modules that most key presses do not need. A phone loads them when they are first asked; said once, here."""
 
+from .types import Module
+
 # room, module
 LATE = (
     ("clock", "hot_pot"),
@@ -31,7 +33,7 @@ LATE = (
 )
 
 
-def late(name):
+def late(name: str) -> Module:
     """The module of that name; KeyError where it is none of these."""
     for room, module in LATE:
         if module == name:

@@ -4,13 +4,14 @@ Dotted names are the one spelling of a tree of typed text that a form, a query s
 "system.by_weight" is a field of a record, "readings.0.shown" a field of the first row of a group.
 """
 from .declared import link_inputs
+from .types import Given
 
 LONGEST_LINK = 8000  # characters of payload; a boat of sixty joints is about half of it
 MOST_PAIRS = 2000
 LONGEST_NAME, LONGEST_TEXT = 200, 1000  # letters; a longer name is unknown, and a longer text refused anyway
 
 
-def tree(pairs):
+def tree(pairs: "list | tuple") -> dict:
     """Pairs of dotted name and text -> typed tree. The first of two equal names counts; impossible paths are dropped.
 
     >>> tree([("amount", "240"), ("system.by_weight", "3:1"), ("readings.1.shown", "90")])["readings"]["1"]["shown"]
@@ -40,7 +41,7 @@ def tree(pairs):
     return root
 
 
-def pairs(inputs, typed):
+def pairs(inputs: "list | tuple", typed: Given) -> list:
     """The typed tree as pairs for a link, in the order of the inputs, blanks and defaults left out.
 
     A list of inputs decides what travels: names it does not declare stay behind.
@@ -55,7 +56,7 @@ def pairs(inputs, typed):
     return found
 
 
-def handed_on(item, values):
+def handed_on(item: Given, values: dict) -> list:
     """A picked thing as pairs for another screen: each of its numbers says its unit, whatever that screen counts in.
 
     item: the Pick; values: as read, with the user's units

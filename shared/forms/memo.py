@@ -4,16 +4,18 @@ It is handed in at the door and stands beside the values; nothing of it lives in
 holds follows from what it is kept under alone, so that every question is answered the same with it and without.
 """
 
+from .types import Function, Given
+
 MOST = 12  # of what is kept under one heading and has no places of its own
 
 
 class Memo:
     """What one asker, a phone or a thread of a server, keeps from question to question. Headings are any hashable."""
 
-    def __init__(self):
+    def __init__(self) -> None:
         self.kept = {}
 
-    def under(self, heading):
+    def under(self, heading: Given) -> dict:
         """A dict to keep things in, the same one whenever it is asked for.
 
         >>> memo = Memo()
@@ -26,7 +28,7 @@ class Memo:
             found = self.kept[heading] = {}
         return found
 
-    def once(self, heading, key, make):
+    def once(self, heading: str, key: "float | str | tuple", make: Function) -> Given:
         """What `make()` gives, made the first time it is asked for under that key; a full heading starts anew.
 
         >>> memo, calls = Memo(), []
@@ -41,7 +43,7 @@ class Memo:
         return kept[key]
 
 
-def memo_of(values):
+def memo_of(values: dict) -> Memo:
     """The memo that was handed in with these values; values that were made by hand get one of their own."""
     found = values.get("_memo")
     if found is None:
@@ -49,7 +51,7 @@ def memo_of(values):
     return found
 
 
-def once(values, name, make):
+def once(values: dict, name: str, make: Function) -> Given:
     """What `make()` gives, made the first time it is asked for under that name and kept beside the values.
 
     >>> values, calls = {}, []

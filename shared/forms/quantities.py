@@ -1,4 +1,5 @@
 """Quantities: inputs that read a number with its unit, several in a row, or one of several amounts."""
+from ..words.languages import Reader
 from ..words.messages import message, number, row, unit_of, with_unit
 from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, DOWN, FRACTIONS, SPACES, UP, digits, reading, thousands
@@ -20,13 +21,14 @@ from .declared import (
 )
 from .errors import InputError
 from .memo import MOST, memo_of
+from .types import Given, Said
 
 GLYPHS = [glyph for glyph, _ in FRACTIONS]
 BETWEEN = (" to ", " zu ")  # numbers in a row, in the languages that we know
 FIGURES = DIGITS + "+-.,\u2212" + "".join(GLYPHS)  # how a number begins
 
 
-def asked_in(plain_key, unit_key, unit):
+def asked_in(plain_key: str, unit_key: str, unit: str) -> Said:
     """What is said where a number is missing. unit: of a bare one, "" for none
 
     The keys are given whole: a phone has sentences in their places.
@@ -34,7 +36,7 @@ def asked_in(plain_key, unit_key, unit):
     return message(unit_key, unit=alone(unit)) if unit else plain_key
 
 
-def alone(unit):
+def alone(unit: str) -> tuple:
     """A unit without a figure, whatever the reader's units are."""
     return unit_of(with_unit("", unit))
 
@@ -44,20 +46,20 @@ class Measured(Input):
 
     unit = ""
 
-    def unit_beside(self, tree, system, tools):
+    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
         """The unit of a bare number. tree: what was typed beside it; tools: of `units_of_tools`"""
         return unit_for(self.unit, system)
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         unit, last = self.unit_beside(tree, system, tools), reading(in_pieces(text)[-1])
         bare = unit and not last[1] and last[0] is not None
         typed = number(text.strip(BLANKS))  # in the reader's marks: 1.500 was read as one and a half
         return row([typed, alone(unit)], " ") if bare else typed
 
-    def in_marks(self, text, who):
+    def in_marks(self, text: Given, who: Reader) -> str:
         return figure(text, who.language)
 
-    def modelled(self, models, owner):
+    def modelled(self, models: Given, owner: str) -> Given:
         return models.quantity(self, owner)
 
 
@@ -73,8 +75,9 @@ class Number(Measured):
     alone = True
     says_default = True
 
-    def __init__(self, name, label, unit="", low=0, high=1e9, default=None, above=False, whole=False, missing="",
-                 tool="", **more):
+    def __init__(self, name: str, label: str, unit: str = "", low: float = 0, high: float = 1e9,
+                 default: Given = None, above: bool = False, whole: bool = False, missing: str = "",
+                 tool: str = "", **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.tool = tool
         self.missing = missing  # what is said where nothing is typed, in the place of "field-number"
@@ -82,20 +85,20 @@ class Number(Measured):
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.unit_name = name + "_unit"
 
-    def unit_in(self, system):
+    def unit_in(self, system: Given) -> str:
         return unit_for(self.unit, system)
 
-    def own_unit(self, system, tools):
+    def own_unit(self, system: Given, tools: dict) -> str:
         """The unit of a bare number. tools: of `units_of_tools`"""
         return (self.tool and tools.get(self.tool)) or self.unit_in(system)
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
         return default_text(self.default, self.unit, system)
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if self.tool:  # what it means goes by another field
             return self._read(typed, path, values)
         told = len(values["_understood"])
@@ -109,7 +112,7 @@ class Number(Measured):
                             [echoed[1:] for echoed in values["_understood"][told:]])
         return si
 
-    def _read(self, typed, path, values):
+    def _read(self, typed: Given, path: str, values: dict) -> "float | None":
         system, given = values["units"], not missing(typed)
         own = self.own_unit(system, values.get("_tools", {}))
         if not given:
@@ -132,22 +135,22 @@ class Number(Measured):
             echo(values, path, typed, figures)
         return si
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         return behind(typed, self.unit, system, (self.tool and tools.get(self.tool)) or "")
 
-    def unit_beside(self, tree, system, tools):
+    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
         return self.own_unit(system, tools)
 
-    def must(self):
+    def must(self) -> bool:
         return self.default is None and not self.optional and not self.when
 
-    def _within(self, si, unit, path):
+    def _within(self, si: float, unit: str, path: str) -> None:
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
         if si < low or si > high or (self.above and si == low):
             self.refuse(path, message("field-above" if self.above else "field-within", low=number(limit(low, unit, UP)),
                                       high=with_unit(limit(high, unit, DOWN), unit)))
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         unit = self.unit_in(who.units)
         facts.update({"unit": unit_text(unit, who.language), "quantity": BY_NAME[self.unit].quantity,
@@ -161,7 +164,8 @@ class Number(Measured):
         return facts
 
 
-def with_its_unit(item, value, words, own, quantities, path):
+def with_its_unit(item: "Amount | Number | Parts", value: float, words: str, own: str, quantities: "list | tuple",
+                  path: str) -> tuple:
     """A number and the words behind it -> (value, unit, what was understood); words for anything else are refused.
 
     own: the unit where none is said; quantities: what it may be an amount of
@@ -178,7 +182,7 @@ def with_its_unit(item, value, words, own, quantities, path):
     return whole
 
 
-def named(words, quantities):
+def named(words: str, quantities: "list | tuple") -> tuple:
     """The unit of one of some quantities that words name -> (its name or "", why not)."""
     why = ""
     for quantity in quantities:
@@ -190,7 +194,7 @@ def named(words, quantities):
     return "", why
 
 
-def two_units(value, words, quantities):
+def two_units(value: float, words: str, quantities: "list | tuple") -> "tuple | None":
     """Feet and inches, pounds and ounces, hours and minutes: (in the larger unit, that unit, what was understood).
 
     A message says why not (a pair), None that the words are nothing of the kind. Without a second unit the smaller is
@@ -218,7 +222,7 @@ def two_units(value, words, quantities):
     return value + more / many, large, [(plain(value), large), (plain(more), small)]
 
 
-def says_unit(typed: str) -> bool:
+def says_unit(typed: Given) -> bool:
     """Whether a unit stands behind what was typed, behind the last of several numbers.
 
     >>> says_unit("240"), says_unit("240 g"), says_unit("10 mL : 3.4"), says_unit("10 to 3.4 mL")
@@ -227,7 +231,7 @@ def says_unit(typed: str) -> bool:
     return bool(reading(in_pieces(typed)[-1])[1])
 
 
-def behind(typed, unit, system, own=""):
+def behind(typed: Given, unit: str, system: Given, own: str = "") -> str:
     """What was typed, with the unit of that system where it said none and the systems have not the same.
 
     own: the unit of a bare number where it is not the system's
@@ -251,19 +255,20 @@ class Parts(Measured):
 
     kind = "parts"
 
-    def __init__(self, name, label, unit="", low=0, high=1e6, most=5, least=2, default="", zero=False, **more):
+    def __init__(self, name: str, label: str, unit: str = "", low: float = 0, high: float = 1e6, most: int = 5,
+                 least: int = 2, default: Given = "", zero: bool = False, **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.zero = zero
         self.unit, self.low, self.high, self.most, self.default = unit, low, high, most, default
         self.least = least
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         """The default as typed text, each number in the unit of that system as a single one would be."""
         if not self.default or unit_for(self.unit, system) == self.unit:
             return self.default
         return " : ".join([default_text(reading(piece)[0], self.unit, system) for piece in in_pieces(self.default)])
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         if missing(typed):
             if not self.default:
                 if self.optional:
@@ -295,7 +300,7 @@ class Parts(Measured):
         return tuple(read)
 
     @staticmethod
-    def _echo(values, path, typed, pieces, texts):
+    def _echo(values: dict, path: str, typed: Given, pieces: list, texts: list) -> None:
         """A row is told back where one of its numbers could be read in two ways, or was typed in two units."""
         two = [piece for piece in pieces if thousands(piece)]
         if "," in typed or two:
@@ -304,15 +309,15 @@ class Parts(Measured):
             own = "" if two or ", " in typed else "".join([c for c in typed if c in DIGITS + ",."])
             values["_understood"].append([path, in_two_ways(row(texts, " : "), first, thousands(first)), own])
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         return behind(typed, self.unit, system)
 
-    def _unit_behind(self, piece, path, system):
+    def _unit_behind(self, piece: str, path: str, system: Given) -> str:
         _, words, _ = reading(piece)
         found = find(words, BY_NAME[self.unit].quantity)[0] if words else None
         return found.name if found else unit_for(self.unit, system)
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts.update({"unit": unit_text(unit_for(self.unit, who.units), who.language),
                       "default": self.in_marks(self.default_in(who.units), who),
@@ -320,7 +325,7 @@ class Parts(Measured):
         return facts
 
 
-def in_pieces(typed: str):
+def in_pieces(typed: Given) -> list:
     """The numbers in a row as they were typed, each with the unit behind it.
 
     Between them stands a colon, a semicolon or "to", as BETWEEN has it; where none of these does, a blank or a comma
@@ -366,29 +371,30 @@ class Amount(Measured):
     alone = True
     says_default = True
 
-    def __init__(self, name, label, options, default=None, high=1e6, **more):
+    def __init__(self, name: str, label: str, options: "list | tuple", default: Given = None, high: float = 1e6,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.options, self.default, self.high = options, default, high
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         return "" if self.default is None else default_text(self.default, self.options[0][2][0], system)
 
-    def extra_names(self):
+    def extra_names(self) -> tuple:
         return (self.name + "_is",)
 
-    def untouched(self, name, text, tree, system):
+    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
         """The default stands for the first kind of amount only; that kind is itself the default."""
         key = tree.get(self.name + "_is")
         first = missing(key) or key == self.options[0][0]
         return first and (name != self.name or alike(text, self.default_in(system)))
 
-    def option(self, key):
+    def option(self, key: Given) -> "tuple | None":
         for option in self.options:
             if option[0] == key:
                 return option
         return None
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         key = values.get("_tree", {}).get(self.name + "_is")
         option = self.options[0] if missing(key) else self.option(key)
         if option is None:
@@ -415,28 +421,28 @@ class Amount(Measured):
             echo(values, path, typed, figures)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         option = self.option(tree.get(self.name + "_is") or self.options[0][0])
         return typed if option is None else behind(typed, option[2][0], system)
 
-    def knows(self, name, text):
+    def knows(self, name: str, text: Given) -> bool:
         return name.rpartition(".")[2] == self.name or is_option(self.options, text)
 
-    def unit_beside(self, tree, system, tools):
+    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
         option = self.option(tree.get(self.name + "_is")) or self.options[0]
         return unit_for(option[2][0], system)
 
-    def chosen(self, tree):
+    def chosen(self, tree: dict) -> dict:
         typed = tree.get(self.name + "_is")
         return {self.name + "_is": self.options[0][0] if missing(typed) else typed}
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         for option in self.options:
             if option[0] == text:
                 return option[1]
         return Measured.in_words(self, text, tree, system, tools)
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts["default"] = self.in_marks(self.default_in(who.units), who)
         facts["options"] = [{"value": o[0], "label": said(o[1], who), "help": said(o[3], who) if len(o) > 3 else "",

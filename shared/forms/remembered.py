@@ -6,9 +6,11 @@ from ..words.provenance import marked
 from ..words.units import from_si
 from .declared import plain
 from .inputs import Number
+from .types import Given
 
 
-def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more):
+def remembered(keys: str, name: str, label: str, unit: str, low: float, high: float, before: str = "",
+               of: dict = BY_KEY, **more: Given) -> Number:
     """The number of one row, or of several added up. before: a sentence ahead of mark and range; of: the rows by key
 
     >>> from ..words.texts import said
@@ -23,7 +25,7 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
 
     to_100 = 10 if not rows[0].unit and unit == "g" else 1  # grams to 100 g
 
-    def own(column):
+    def own(column: int) -> float:
         return sum([row[column] for row in rows]) / to_100
 
     between = fact(unit, own(3), own(4)) if unit else message(
@@ -33,7 +35,7 @@ def remembered(keys, name, label, unit, low, high, before="", of=BY_KEY, **more)
                   help=sentences([before, text]), **more)
 
 
-def start(value: "float | None", unit: str = "") -> float:
+def start(value: Given, unit: str = "") -> float:
     """What a form starts with, as its number in the form's unit. value: SI, of a row of the catalogue
 
     >>> start(0.006, "mm"), start(0.24, "g"), start(0.99, "%"), start(15e-6, "mL")

@@ -1,4 +1,5 @@
 """Rows: a thing of the kit with its fields, and a group of fields that repeats."""
+from ..words.languages import Reader
 from ..words.messages import message
 from ..words.messages import typed as as_typed
 from ..words.numbers import digits
@@ -22,6 +23,7 @@ from .declared import (
 )
 from .errors import InputError
 from .memo import memo_of
+from .types import Function, Given
 
 
 class Pick(Input):
@@ -37,15 +39,16 @@ class Pick(Input):
     control = "pick"
     says_default = True
 
-    def __init__(self, name, label, record, default="", check=None, **more):
+    def __init__(self, name: str, label: str, record: Given, default: Given = "", check: "Function | None" = None,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.record, self.default, self.shows = record, default, record.shows
         self.check = check or record.check
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         return self.default
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         tree = self.tree(typed, path)
         if tree is None:
             return None
@@ -64,7 +67,7 @@ class Pick(Input):
         values["_understood"].extend([told for told in read["_understood"] if told[0][len(path) + 1:] in own])
         return read
 
-    def _read(self, tree, path, values):
+    def _read(self, tree: dict, path: str, values: dict) -> "dict | None":
         read = {"units": values["units"], "_tree": tree, "_understood": [], "_memo": values["_memo"]}
         errors = []
         read_into(read, self.record.fields, tree, path + ".", errors)
@@ -75,7 +78,7 @@ class Pick(Input):
             checked_at(self.check, read, path + ".")
         return read
 
-    def tree(self, typed, path):
+    def tree(self, typed: Given, path: str) -> "dict | None":
         """The typed fields, the built-in row's own where the user typed none; None where nothing was picked."""
         own = {}
         if isinstance(typed, dict):
@@ -98,10 +101,10 @@ class Pick(Input):
         tree["id"] = row
         return tree
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         return with_units(self.record.fields, typed, system, tools) if isinstance(typed, dict) else typed
 
-    def shown_unit(self, tree, system):
+    def shown_unit(self, tree: dict, system: Given) -> str:
         shows, read = self.shows, {"units": system, "_understood": [], "_tree": {}}
         try:
             typed = self.tree(self.typed_in(tree), self.name) or {}
@@ -112,22 +115,22 @@ class Pick(Input):
             return ""  # its own field says what is wrong
         return read.get(shows + "_unit", "")
 
-    def inner(self):
+    def inner(self) -> "list | tuple":
         return self.record.fields
 
-    def _below(self, steps):
+    def _below(self, steps: "list | tuple") -> "tuple | None":
         if steps[1:] == ["id"]:
             return self.name, self.label, self
         inner = find_in(self.record.fields, steps[1:])
         return inner and (self.name + "." + inner[0], inner[1], inner[2])
 
-    def knows(self, name, text):
+    def knows(self, name: str, text: Given) -> bool:
         return not text or self.record.row(text) is not None
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         return ([row[1] for row in self.record.rows if row[0] == text] + [as_typed(text)])[0]
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         if not isinstance(value, dict):
             if filled(value) and value != self.default:
                 found.append((name, text_of(value)))
@@ -145,19 +148,19 @@ class Pick(Input):
                 own[key] = value[key]
         link_inputs(self.record.fields, own, name + ".", system, found, whole=True)
 
-    def come_by_link(self, pairs):
+    def come_by_link(self, pairs: list) -> list:
         whence = self.record.whence
         figures = [1 for name, text in pairs if name.startswith(self.name + ".") and text
                    and name[len(self.name) + 1:] not in whence]
         return [[self.name + "." + name, whence[name]] for name in whence] if figures else []
 
-    def modelled(self, models, owner):
+    def modelled(self, models: Given, owner: str) -> Given:
         return models.record(self, owner)
 
-    def parameters(self, name):
+    def parameters(self, name: str) -> list:
         return [(name, self)] + [one for field in self.inner() for one in field.parameters(name + "." + field.name)]
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts.update({"default": self.default, "record": self.record.name, "own": list(self.record.own),
                       "shows": self.shows,
@@ -192,8 +195,11 @@ class Group(Input):
     repeats = True
     NONE = "none"
 
-    def __init__(self, name, label, fields, least=0, most=12, gaps=False, default=(), each="", rows=1,
-                 told="", numbered="", measured=(), kept=None, **more):
+    def __init__(self, name: str, label: str, fields: "list | tuple", least: int = 0, most: int = 12,
+                 gaps: bool = False,
+                 default: Given = (), each: str = "", rows: Given = 1,
+                 told: "list | str" = "", numbered: str = "", measured: tuple = (), kept: Given = None,
+                 **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.rows, self.told, self.numbered = rows, told, numbered
         self.measured, self.kept = measured, kept
@@ -202,10 +208,10 @@ class Group(Input):
         self.beside = ()
         self.left_alone = left_alone(fields)
 
-    def default_in(self, system):
+    def default_in(self, system: Given) -> Given:
         return [dict(row) for row in self.default]
 
-    def read(self, typed, path, values):
+    def read(self, typed: Given, path: str, values: dict) -> Given:
         given = not missing(typed)
         if not given:
             others = [1 for other in self.beside if not missing(other.typed_in(values["_tree"]))]
@@ -215,7 +221,8 @@ class Group(Input):
             self.refuse(path, "field-list")
         if len(typed) > self.most:
             self.refuse(path, message("field-rows.most", most=self.most))
-        rows, errors = [], []
+        rows: list = []
+        errors: list = []
         for place, tree in enumerate(typed):
             if all([missing(tree[key]) or key == "units" or self._rests(key, tree[key]) for key in tree]):
                 if self.gaps:
@@ -228,11 +235,11 @@ class Group(Input):
             self.refuse(path, message("field-rows.least", least=self.least))
         return rows
 
-    def _rests(self, key, text):
+    def _rests(self, key: str, text: Given) -> bool:
         """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row."""
         return key in self.left_alone and text == self.left_alone[key]
 
-    def _row(self, tree, path, place, values, errors, given):
+    def _row(self, tree: dict, path: str, place: int, values: dict, errors: list, given: bool) -> dict:
         """One row; one that has not changed since the last key press is kept as read. A default is not echoed."""
         prefix = "{}.{}.".format(path, place)
         own = tree.get("units")  # a row of the log says which it was typed in
@@ -251,27 +258,27 @@ class Group(Input):
             values["_understood"].extend(kept["_understood"])
         return kept
 
-    def with_units(self, typed, system, tree, tools):
+    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
         if isinstance(typed, list):
             return [self._told(row, system, tools) for row in typed]
         if not isinstance(typed, dict):
             return typed
         return dict([(key, self._told(typed[key], system, tools)) for key in typed])
 
-    def inner(self):
+    def inner(self) -> "list | tuple":
         return self.fields
 
-    def _below(self, steps):
+    def _below(self, steps: "list | tuple") -> "tuple | None":
         if len(steps) < 3 or not _is_row(steps[1], self.most):
             return None
         inner = find_in(self.fields, steps[2:])
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
-    def in_words(self, text, tree, system, tools):
+    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
         return "field-rows.none" if text == self.NONE else as_typed(text)
 
-    def link_value(self, value, name, typed, system, found, whole):
+    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
         if value == self.NONE:
             if self.default and not [1 for other in self.beside if other.has_rows(typed)]:
                 found.append((name, value))
@@ -282,56 +289,56 @@ class Group(Input):
                 and all([other.rests(typed, system) for other in self.beside])):
             found.extend(own)
 
-    def _own_pairs(self, value, name, system):
+    def _own_pairs(self, value: Given, name: str, system: Given) -> Given:
         rows = in_rows(value, self.most)
         own = self._linked_rows(rows, name, system)
         if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
             own = self._linked_rows(rows, name, system, whole=True)
         return own
 
-    def _is_ours(self, value, name, own, system):
+    def _is_ours(self, value: Given, name: str, own: Given, system: Given) -> Given:
         ours = self._linked_rows(self.default, name, system)
         return own and len(in_rows(value, self.most)) == len(self.default) and self._same(own, ours)
 
-    def has_rows(self, tree):
+    def has_rows(self, tree: dict) -> bool:
         """Whether a tree has rows of it."""
         value = self.typed_in(tree)
         return isinstance(value, (list, dict)) and bool(value)
 
-    def rests(self, tree, system):
+    def rests(self, tree: dict, system: Given) -> Given:
         """Whether what a tree has of it are its own rows."""
         value = self.typed_in(tree)
         if not isinstance(value, (list, dict)):
             return False
         return self._is_ours(value, self.name, self._own_pairs(value, self.name, system), system)
 
-    def _same(self, pairs, ours):
+    def _same(self, pairs: list, ours: Given) -> Given:
         """Whether rows that were typed are those of ours, both as pairs of a link."""
         fields = dict([(field.name, field) for field in self.fields])
         return len(pairs) == len(ours) and all([
             one[0] == other[0] and fields.get(one[0].split(".")[2], self).is_ours(one[1], other[1])
             for one, other in zip(pairs, ours)])
 
-    def _linked_rows(self, rows, name, system, whole=False):
+    def _linked_rows(self, rows: "list | tuple", name: str, system: Given, whole: bool = False) -> Given:
         own = []
         for place, row in enumerate(rows if isinstance(rows, (list, tuple)) else ()):
             if isinstance(row, dict):
                 link_inputs(self.fields, row, "{}.{}.".format(name, place), system, own, whole)
         return own
 
-    def modelled(self, models, owner):
+    def modelled(self, models: Given, owner: str) -> Given:
         return models.rows(self, owner)
 
-    def parameters(self, name):
+    def parameters(self, name: str) -> list:
         return [one for field in self.fields for one in field.parameters(name + ".0." + field.name)]
 
-    def _told(self, row, system, tools):
+    def _told(self, row: dict, system: Given, tools: dict) -> Given:
         if not isinstance(row, dict):
             return row
         own = row.get("units")
         return with_units(self.fields, row, own if own in SYSTEMS else system, tools)
 
-    def about(self, who):
+    def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)
         facts.update({"fields": [field.about(who) for field in self.fields], "least": self.least,
                       "most": self.most, "each": said(self.each or self.label, who), "rows": self.rows,
@@ -346,19 +353,19 @@ class Group(Input):
         return facts
 
 
-def stand_together(*groups):
+def stand_together(*groups: Given) -> None:
     """Groups whose own rows stand all or none."""
     for group in groups:
         group.beside = tuple([other for other in groups if other is not group])
 
 
-def in_marks(fields, row, who):
+def in_marks(fields: "list | tuple", row: dict, who: Reader) -> dict:
     """A row of our own, {name: text}, as it stands in the form of `who`."""
     known = dict([(field.name, field) for field in fields])
     return dict([(name, known[name].in_marks(row[name], who)) for name in row])
 
 
-def left_alone(fields):
+def left_alone(fields: "list | tuple") -> Given:
     """What a form sends with a row that nobody has touched: {name: text}. Where a row of nothing but choices is one
     that reads, it counts.
     """
@@ -367,12 +374,12 @@ def left_alone(fields):
     return dict([(field.name, field.resting()) for field in fields if field.resting() is not None])
 
 
-def _is_row(step, most):
+def _is_row(step: Given, most: int) -> bool:
     """Whether a step of a dotted name is a row that the group has, spelled the one way a tree knows it."""
     return digits(step, 3) and str(int(step)) == step and int(step) < most
 
 
-def in_rows(typed, most):
+def in_rows(typed: Given, most: int) -> Given:
     """Rows of a group as a list: a form and a link name them by their place ("0", "1", ...), gaps stay gaps.
 
     >>> in_rows({"1": {"shown": "90"}}, 5)

@@ -1,5 +1,11 @@
-from typing import Any
+from collections.abc import Callable
+from typing import Any, NoReturn
+
+from ..words.types import Said as Said
 
 Values = dict[str, Any]
 Found = Any
-Said = Any
+Function = Callable[..., Any]
+Given = Any
+Module = Any
+Never = NoReturn

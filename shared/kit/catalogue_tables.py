@@ -1,5 +1,6 @@
 """Catalogue tables: what the catalogue states, table by table."""
 from ..catalogue.marks import COMMON, JUDGED, LABEL, MEMORY, OWN, PUBLISHED
+from ..forms.types import Module
 from ..words.numbers import small
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
@@ -11,13 +12,13 @@ MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "c
 MARKS = (PUBLISHED, COMMON, MEMORY, JUDGED, LABEL, OWN)
 
 
-def catalogue(name: str):  # type: ignore[no-untyped-def]
+def catalogue(name: str) -> Module:
     """A module of the catalogue."""
     package = __name__[:-len(".kit.catalogue_tables")]
     return __import__(package + ".catalogue." + name, None, None, ("TABLES",))
 
 
-def tables(module) -> tuple:  # type: ignore[no-untyped-def]
+def tables(module: Module) -> tuple:
     """Its tables: (title, rows, columns of the label, columns of the text); found by their marks where not declared."""
     declared = getattr(module, "TABLES", None)
     if declared is not None:

@@ -8,7 +8,7 @@ from ..forms.inputs import Choice, Pick
 from ..forms.late import late
 from ..forms.links import handed_on
 from ..forms.types import Values
-from ..things.records import SYSTEM
+from ..things.records import SYSTEM, Record
 from ..things.records_shed import RECORDS
 from ..things.statements import codes
 from . import kit_lines
@@ -50,7 +50,7 @@ def _codes(thing: Values) -> "tuple[str, ...]":
     return codes(thing.get("statements") or "")
 
 
-def _as_built_in(record, tree: dict) -> list:  # type: ignore[no-untyped-def]
+def _as_built_in(record: Record, tree: dict) -> list:
     """The fields that stand word for word as in a built-in row that nobody measured; one alone may well be typed."""
     best: list = []
     for _, _, mark, typed in record.rows:

@@ -1,4 +1,4 @@
-"""Filling: which filler, how stiff, and the dose that follows: the table's, or the builder's own."""
+"""Filler dose: which filler, how stiff, and the dose that follows: the table's, or the builder's own."""
 from collections import namedtuple
 from math import pi
 

@@ -23,7 +23,8 @@ def sheets(lines: "list[Values]", link: "list[list[str]]", who: Found) -> "list[
     lines: a plan's, as data; link: the pairs of its own link, of which the units and the resin system go along
     who: the `languages.Reader` who reads lines and sheets
     """
-    found, system = {}, [pair for pair in link if pair[0].partition(".")[0] in CARRIED]
+    found: dict = {}
+    system = [pair for pair in link if pair[0].partition(".")[0] in CARRIED]
     order = []
     for line in lines:
         kind, _, number = line["part"].partition("_")

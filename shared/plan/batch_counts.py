@@ -1,4 +1,4 @@
-"""Mixes: what a plan fills and uses up: batches, cups, bags. What is bought and what is laid ready go by this count."""
+"""Batch counts: what a plan fills and uses: batches, cups, bags. What is bought and laid ready goes by this count."""
 from collections import namedtuple
 
 from . import day, smallest_mix

@@ -1,4 +1,4 @@
-"""Record: what a finished batch of a plan really took, step by step."""
+"""Batch record: what a finished batch of a plan really took, step by step."""
 from collections import namedtuple
 
 from ..catalogue.rates import AT_ONCE, BEHIND, RATES

@@ -1,4 +1,4 @@
-"""Found: all that a plan tells, as figures: how many batches, until when, what binds, what helps, what to question."""
+"""Plan found: what a plan tells, as figures: how many batches, until when, what binds, what helps, what to question."""
 from collections import namedtuple
 from math import floor
 

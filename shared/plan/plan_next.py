@@ -1,4 +1,4 @@
-"""Next: what is done next of a plan: the first step of each batch under way, the pours of the next batch, its clock."""
+"""Plan, next: what is done next of a plan: the first step of each batch begun, pours of the next batch, its clock."""
 from collections import namedtuple
 
 from ..equations.laying import FILM, POT, in_pot

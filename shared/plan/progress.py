@@ -1,4 +1,4 @@
-"""Under way: what was done, and when, shifts what is left and tells when a batch should not be started any more."""
+"""Progress: what was done, and when, shifts what is left and tells when a batch should not be started any more."""
 
 from collections import namedtuple
 

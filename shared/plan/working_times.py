@@ -66,9 +66,9 @@ class WorkingTimes:
         self.rule_start = pots[0][3]
         self.ranges = ranges(pots, self.exponent, self.doubling)
         hundred = by_ranges(self.ranges, HUNDRED, self.exponent)
-        self.rule_film = values["film"] or film_time(system, REFERENCE, hundred, self.doubling)
-        self.rule_soft = values["soft"] or min(RULE["soft"] * hundred,
-                                               film_time(system, REFERENCE, hundred, self.doubling))
+        film: float = film_time(system, REFERENCE, hundred, self.doubling)  # type: ignore[assignment]  # 100 g are known
+        self.rule_film = values["film"] or film
+        self.rule_soft = values["soft"] or min(RULE["soft"] * hundred, film)
         temperatures = [point[1] for point in profile.points]
         low, high = min(temperatures), max(temperatures)
         self.ends = [low] if profile.constant else [low, high]

@@ -1,4 +1,4 @@
-"""Bench: which of the tools here measures this batch best, with the figure and the smallest batch in ratio of each."""
+"""Compare tools: which of the tools here measures this batch best, with figure and smallest batch in ratio of each."""
 from collections import namedtuple
 from math import sqrt
 

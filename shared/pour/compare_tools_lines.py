@@ -1,4 +1,4 @@
-"""Bench lines: what is said of each tool of the bench, the best first."""
+"""Compare tools, lines: what is said of each tool that is here, the best first."""
 from ..catalogue.measuring import STROKE_DEVIATION
 from ..forms.types import Found, Values
 from ..mix.ratio_error_lines import aimed_at, within

@@ -1,4 +1,4 @@
-"""In the cup: what is really in it of each part, what has to be added, and whether there is time for it.
+"""In cup: what is really in it of each part, what has to be added, and whether there is time for it.
 
 Nothing comes out of a cup.
 """

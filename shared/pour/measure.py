@@ -1,4 +1,4 @@
-"""Measure: from the parts of a mix to what the tool on the bench must show. Each way has its own module."""
+"""Measure: from the parts of a mix to what the tool must show. Each way has its own module."""
 from collections import namedtuple
 
 from ..catalogue.limits import AIM

@@ -1,4 +1,4 @@
-"""Measure lines: what is said of a batch on its tool: each way's own, the room in the cup, the time, the bench."""
+"""Measure lines: what is said of a batch on its tool: each way's own, the room in the cup, the time, other tools."""
 from ..forms.late import late
 from ..forms.types import Found, Values
 from ..words.lines import MORE, Line, line

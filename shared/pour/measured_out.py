@@ -1,4 +1,4 @@
-"""Taken: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
+"""Measured out: what was really measured out so far, by strokes, marks or heights, as volumes that the rest follows."""
 from ..equations.cups import frustum_volume, taper_of
 from ..equations.pumping import Strokes
 from ..equations.rounding import DOWN, to_step

@@ -1,4 +1,4 @@
-"""In use: how long what is in the cup of a pour can be used, as `usable` tells it."""
+"""Time in cup: how long what is in the cup of a pour can be used, as `usable` tells it."""
 from collections import namedtuple
 
 from ..catalogue.measuring import DENSEST

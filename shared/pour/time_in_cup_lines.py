@@ -1,4 +1,4 @@
-"""In use, lines: what is said of the time that a mix can be used in its cup, and the way to its clock."""
+"""Time in cup, lines: what is said of the time that a mix can be used in its cup, and the way to its clock."""
 from ..clock import sun, sun_lines
 from ..clock.pot_start import NOW
 from ..clock.usable_lines import OPEN_ENDS, band_text, meaning, questions

@@ -4,7 +4,7 @@ from ..equations.rounding import DOWN, to_step
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.memo import once
-from ..forms.types import Found, Said, Values
+from ..forms.types import Found, Module, Said, Values
 from ..mix import ratio, ratio_doubt, ratio_doubt_lines
 from ..words.messages import message
 from . import by_scale, by_scale_lines
@@ -22,7 +22,7 @@ def module_of(way: str) -> str:
     return {"scale": "by_scale", "pumps": "by_pumps", "stick": "by_stick"}.get(way, "by_marks")
 
 
-def way_of(way: str):  # type: ignore[no-untyped-def]  # a module, with the functions that each way has
+def way_of(way: str) -> Module:
     """The module of a way of measuring; imported when it is first asked, so that a phone starts with what it needs."""
     return by_scale if way == "scale" else late(module_of(way))
 

@@ -1,4 +1,4 @@
-"""First aid in words: the official statement large, its code and what else it rests on under it."""
+"""First aid, lines: the official statement large, its code and what else it rests on under it."""
 from ..catalogue.first_aid import EMERGENCY
 from ..catalogue.sources import SOURCES
 from ..forms.types import Found, Said, Values

@@ -3,7 +3,7 @@ from collections import namedtuple
 
 from ..catalogue.airing import DRAUGHTS, RULES
 from ..catalogue.dusts import POWDERS, SANDING, strictest
-from ..catalogue.solvents import DAY, DENSITY, LOWER, MOLAR, SHORT, SOLVENTS, lowest
+from ..catalogue.solvents import DAY, DENSITY, LOWER, MOLAR, SHORT, SOLVENTS, Fact, lowest
 from ..catalogue.starts import AIR, CLEARED, MIXING_FACTOR, OPENING
 from ..equations.ventilation import (
     air_changes,
@@ -134,21 +134,26 @@ def _solvent(values: Values, room: float, changes: float) -> Solvent:
                    share > limit * (1 + 1e-9), _handbook(values, limit, molar) if limit_of else None)
 
 
+def _lowest(name: str, quantity: str) -> Fact:
+    """The same of what every solvent has."""
+    return lowest(name, quantity)  # type: ignore[return-value]
+
+
 def _solvent_facts(values: Values) -> "tuple[float, float, tuple | None, float]":
     """Molar mass [kg/mol], lowest limit in air [share], where that comes from, lower explosive limit [share]."""
     name = values["solvent"]
     if name == OTHER:
         return values["solvent_molar"] / 1000, values["solvent_limit"] / 1e6, None, values["solvent_lower"]
-    limit = lowest(name, DAY)
+    limit = _lowest(name, DAY)
     short = lowest(name, SHORT)
     if short and short.value < limit.value:
         limit = short
-    return lowest(name, MOLAR).value, limit.value, (limit.mark, limit.source), lowest(name, LOWER).value
+    return _lowest(name, MOLAR).value, limit.value, (limit.mark, limit.source), _lowest(name, LOWER).value
 
 
 def _handbook(values: Values, limit: float, molar: float) -> float:
     """The flow that is needed for health by the handbook's 403 rule [m3/s]."""
-    gravity = lowest(values["solvent"], DENSITY).value / 1000
+    gravity = _lowest(values["solvent"], DENSITY).value / 1000
     pints = values["solvent_mass"] / 1000 / gravity / (US_GALLON / 8) / (values["wiping"] / 60)
     return flow_for_health_403(gravity, pints, molar * 1000, limit * 1e6, values["mixing"]) * 0.3048**3 / 60
 

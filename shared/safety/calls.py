@@ -1,4 +1,4 @@
-"""Emergency numbers: the builder's own, ready to be dialled. None is built in: they differ from country to country."""
+"""Calls, emergency numbers: the builder's own, ready to be dialled. None is built in: countries have different ones."""
 from collections import namedtuple
 
 from ..forms.inputs import Pick

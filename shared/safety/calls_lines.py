@@ -1,4 +1,4 @@
-"""Emergency numbers in words: what is dialled, and whose it is."""
+"""Calls, lines: what is dialled, and whose it is."""
 from ..catalogue.marks import OWN
 from ..forms.types import Found, Values
 from ..words.lines import ASK, CALL, Line, words

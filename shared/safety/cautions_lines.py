@@ -63,7 +63,8 @@ def _filled(name: str, known: Values, short: bool = False) -> dict:
     if grave:
         code, official, _, filled["signal"], _, _ = grave
         first = dict(FIRST_SENTENCE).get(code) if short else None
-        filled["code"], filled["official"] = typed(code), hazard(first)[1] if first else official
+        row = hazard(first) if first else None
+        filled["code"], filled["official"] = typed(code), row[1] if row else official
     for key, what, unit, toward in (("left", "amount", "g", UP), ("mass", "amount", "g", UP),
                                     ("temperature", "temperature", "degC", UP), ("usable", "minutes", "min", DOWN),
                                     ("depth", "depth", "mm", UP), ("room", "room", "m3", DOWN)):

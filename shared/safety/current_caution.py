@@ -1,4 +1,4 @@
-"""In place: the caution that matters now on a screen, from what is typed and what was answered there."""
+"""Current caution: the caution that matters now on a screen, from what is typed and what was answered there."""
 from collections import namedtuple
 
 from ..clock.sun import sun_of

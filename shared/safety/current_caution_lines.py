@@ -1,4 +1,4 @@
-"""In place, lines: the caution that matters now in a sentence or two."""
+"""Current caution, lines: the caution that matters now in a sentence or two."""
 from ..catalogue.cautions import REMINDER, REMINDER_SHORT
 from ..forms.types import Found, Said
 from ..words.messages import message, sentences

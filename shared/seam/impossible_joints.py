@@ -1,4 +1,4 @@
-"""Impossible: joints that cannot be, each refused at the field that can put it right, with the reason."""
+"""Impossible joints: joints that cannot be, each refused at the field that can put it right, with the reason."""
 from math import cos, pi, tan
 
 from ..catalogue.joints import FLATTEST, MOST_TAPES, NARROWEST

@@ -18,7 +18,7 @@ FIELDS = tuple([Number(name, label, unit="h", low=0.1, high=720, optional=True, 
     Number("cure_temperature", "label-cure-temperature", unit="degC", low=0, high=45, optional=True, fold=FOLD),)
 
 
-def check(values):
+def check(values: dict) -> None:
     """Hours mean nothing without their temperature, and a window opens before it closes."""
     system = values["system"]
     typed = [name for name, _, _ in ROWS if system[name] is not None]
@@ -31,7 +31,7 @@ def check(values):
         raise InputError("system.cure_until", "label-cure-until.early")
 
 
-def ages(system, energy: float, reference: float):
+def ages(system: dict, energy: float, reference: float) -> dict:
     """Stage -> equivalent age at the reference temperature [s], for what the label gives.
 
     energy: E [J/mol]; reference: T_ref [K]; a label's hours at T count as hours times exp(-E/R (1/T - 1/T_ref))

@@ -14,7 +14,7 @@ NAMES = tuple([row[0] for row in RATES])
 Learned = namedtuple("Learned", ("rate", "low", "high", "count"))
 
 
-def learned(rates, usual: float, least: float, most: float):
+def learned(rates: "list | tuple", usual: float, least: float, most: float) -> "Learned | None":
     """A rate of one's own, shrunk to the remembered one while the batches are few; those that stand out are left out:
         ln v = ln v0 + w mean(ln(v_i / v0)),  w = n / (n + s**2 / t**2),  t = ln(most / least) / sqrt(12)
 
@@ -32,7 +32,7 @@ def learned(rates, usual: float, least: float, most: float):
     return Learned(rate, rate / spread, rate * spread, len(found.counted))
 
 
-def learned_text(found):
+def learned_text(found: list) -> str:
     """Learned rates as typed text [m/min], to the safe side. found: (name, Learned)
 
     >>> learned_text([("roll", Learned(0.5 / 60, 0.41 / 60, 0.6 / 60, 3))])
@@ -43,7 +43,7 @@ def learned_text(found):
         for name, one in found])
 
 
-def read_learned(text):
+def read_learned(text: str) -> dict:
     """The inverse of `learned_text`: {name: Learned}.
 
     >>> read_learned("roll 0.60, 0.50 to 0.70, from 3")["roll"].count

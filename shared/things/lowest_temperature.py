@@ -1,4 +1,4 @@
-"""Least warmth: the temperature below which a hardener may stop for good."""
+"""Lowest temperature: the temperature below which a hardener may stop for good."""
 from ..catalogue.windows import LOWEST
 from ..forms.types import Said
 from ..words.messages import message, quantity

@@ -29,7 +29,7 @@ WARM = {"temperature": (RESIN, 268.15, 333.15)}
 LIKE = "own-timings-like"
 
 
-def read_timings(text: str):
+def read_timings(text: str) -> list:
     """Typed timings as the rows that `heat` reads; those that nothing is said of were stiffening.
 
     >>> [(row["said"], row["after"], row["in"], row["at"]) for row in read_timings("31 min 240g cup 20 °C")]
@@ -48,7 +48,7 @@ def read_timings(text: str):
     return rows[-MOST:]
 
 
-def _row(words, place):
+def _row(words: list, place: int) -> dict:
     row, before, figures = {"said": SAID[0], "place": place, "filler": None, "grain": None, RESIN: None}, "", FIGURES
     row.update(UNSAID)
     for word in words:
@@ -81,7 +81,7 @@ def _row(words, place):
     return row
 
 
-def _figure(row, word, figures):
+def _figure(row: dict, word: str, figures: dict) -> None:
     value, behind, _ = reading(word)
     for unit in BY_SPELLING.get(behind, ()) if value is not None else ():
         name, least, most = figures.get(unit.quantity, ("", 0, 0))
@@ -93,7 +93,7 @@ def _figure(row, word, figures):
     raise InputError("timings", LIKE)
 
 
-def timings_text(rows):
+def timings_text(rows: list) -> str:
     """Timings as typed text; the inverse of `read_timings`.
 
     >>> timings_text(read_timings("gone 31 min 240 g cup 20 °C"))
@@ -103,7 +103,7 @@ def timings_text(rows):
                       for row in rows[-MOST:]])
 
 
-def timings_pairs(rows):
+def timings_pairs(rows: list) -> list:
     """Timings as the rows of the clock's form; none at all as a list that was emptied.
 
     >>> timings_pairs(read_timings("gone 31 min 240 g cup 20 °C"))[:2], timings_pairs([])
@@ -115,7 +115,7 @@ def timings_pairs(rows):
     return found or [["timings", Group.NONE]]
 
 
-def _typed(row):
+def _typed(row: dict) -> list:
     found = [("said", row["said"]), ("after", shown(row["after"]) + " s"), ("mass", shown(row["mass"] * 1000) + " g"),
              ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C")]
     if row["filler"] is not None:
@@ -127,7 +127,7 @@ def _typed(row):
     return found + sun_typed(row)
 
 
-def sun_typed(row):
+def sun_typed(row: dict) -> list:
     """The sun that a pot stood in, as its fields are typed; none in the shade, and no more than was said.
 
     >>> sun_typed({"sun": "full", "looks": "unknown", "cover": "glass"}), sun_typed({"sun": "shade"})
@@ -137,7 +137,7 @@ def sun_typed(row):
     return [(name, row[name]) for name in names if row[name] != UNSAID[name]]
 
 
-def in_sun(row) -> bool:
+def in_sun(row: dict) -> bool:
     """Whether an own timing, or what else declares a sun, stood in it; where nobody said, it stood in the shade.
 
     >>> in_sun({"sun": "some"}), in_sun({"sun": ""}), in_sun({})

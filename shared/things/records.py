@@ -1,4 +1,4 @@
-"""What the kit holds: each kind of thing declared once, as fields that are typed, stored, linked and read like a form.
+"""Records: what the kit holds. Each kind of thing is declared once: typed, stored, linked and read like a form.
 
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
@@ -11,6 +11,8 @@ from ..forms.errors import InputError
 from ..forms.inputs import Choice, Number, Parts, Text
 from ..forms.late import late
 from ..forms.rows import in_marks
+from ..forms.types import Found, Function, Said
+from ..words.languages import Reader
 from ..words.messages import message, number, quantity, row
 from ..words.messages import typed as as_typed
 from ..words.numbers import UP, shown
@@ -58,12 +60,14 @@ class Record:
     before: {id: text} where a phone may know a row by its English label of then: another than its name; None: by none
     """
 
-    def __init__(self, name, label, fields, rows=(), check=None, own=(), shows="", before=None):
+    def __init__(self, name: str, label: str, fields: tuple, rows: "list | tuple" = (),
+                 check: "Function | None" = None, own: "str | tuple" = (), shows: str = "",
+                 before: "dict | None" = None) -> None:
         self.name, self.label, self.fields, self.rows, self.check = name, label, fields + (ORIGIN,), rows, check
         self.own, self.shows, self.before = own, shows, before
         self.whence = {ORIGIN.name: LINK}
 
-    def started(self, row_id, row, who):
+    def started(self, row_id: str, row: dict, who: Reader) -> dict:
         """The typed text of a thing that starts from a built-in row, as `who` reads and types. row: pairs of field and
         text"""
         typed = in_marks(self.fields, dict(row), who)
@@ -72,42 +76,42 @@ class Record:
             typed["name"] = said(called, who)
         return dict(typed, **{ORIGIN.name: ROW})
 
-    def was(self, row_id, label):
+    def was(self, row_id: str, label: str) -> str:
         """By which label an earlier build kept a row, "" where that is the label it has. label: as it is said"""
         name = "" if self.before is None else self.before.get(row_id) or self.row(row_id)["name"]
         return "" if name == label else name
 
-    def is_another(self, row, typed):
+    def is_another(self, row: dict, typed: dict) -> bool:
         """Whether what was typed over a built-in row is another thing than the row. row, typed: text by field"""
         return any([name in typed and not alike(typed[name], row.get(name)) for name in self.own])
 
-    def row(self, row_id):
+    def row(self, row_id: str) -> Found:
         """The typed text of a built-in row, or None."""
         for known, _, _, typed in self.rows:
             if known == row_id:
                 return dict(typed)
         return None
 
-    def called(self, thing):
+    def called(self, thing: dict) -> Said:
         """What a thing is called, as it is said; "" where it has no name. thing: its values"""
         row = self.row(thing["id"]) if thing.get("id") else None
         if row and row.get("name") and row["name"] == thing["name"]:
             return NAMES[self.name][thing["id"]]
         return as_typed(thing["name"]) if thing["name"] else ""
 
-    def known_as(self, name):
+    def known_as(self, name: str) -> Said:
         """How a kept name is said: that of a built-in row in the reader's language, any other as typed."""
         for known, _, _, typed in self.rows:
             if dict(typed).get("name") == name:
                 return NAMES[self.name][known]
         return as_typed(name)
 
-    def figure(self, row_id, name):
+    def figure(self, row_id: str, name: str) -> Found:
         """A figure of a built-in row [SI]."""
         field = dict([(one.name, one) for one in self.fields])[name]
         return field.read(self.row(row_id)[name], name, {"units": "metric", "_understood": [], "_tree": {}})
 
-    def from_memory(self, values, *names):
+    def from_memory(self, values: dict, *names: str) -> bool:
         """Whether these fields still stand word for word as in a row from memory or of our own, also in a thing
         that started from it: what was typed over is the builder's own."""
         tree = values["_tree"]
@@ -118,7 +122,7 @@ class Record:
         return False
 
 
-def check_system(values):
+def check_system(values: dict) -> None:
     """The label's own figures must fit each other: some ratio, and as many densities as parts."""
     weight, volume = values["by_weight"], values["by_volume"]
     if not weight and not volume:
@@ -138,12 +142,12 @@ def check_system(values):
     values["timed"] = tuple(rows)
 
 
-def relative_densities(system):
+def relative_densities(system: dict) -> tuple:
     """Densities of the parts to each other [any unit], or (): of equal volumes that were weighed before those typed."""
     return system.get("weighed") or system["densities"]
 
 
-def label_apart(system):
+def label_apart(system: dict) -> tuple:
     """How far a label's two ratios are apart by its densities: (place of the part, how far [-]), to the first part.
 
     system: values of SYSTEM that give parts by weight, by volume and densities; the larger way round counts
@@ -161,7 +165,7 @@ def label_apart(system):
     return place, apart
 
 
-def check_agrees(system):
+def check_agrees(system: dict) -> None:
     """A label whose two ratios are further apart than any pour may be off gives no figure until one is put right.
 
     Where the densities are not known, the two ratios give the densities of the parts to the first: liquids of a resin
@@ -229,7 +233,7 @@ SCALE = Record("scale", "kind-scale", (
 ), tools.SCALES, own=("step",), shows="step")
 
 
-def check_pumps(values):
+def check_pumps(values: dict) -> None:
     """A pump set is known by its strokes or by ten of them weighed."""
     if not values["strokes"] and not values["ten_strokes"]:
         raise InputError("strokes", "kind-pumps-no-strokes")
@@ -251,7 +255,7 @@ CUP = Record("cup", "kind-cup", (
 ), vessels.CUPS, own=("bottom", "top", "height"))
 
 
-def check_graduated(values):
+def check_graduated(values: dict) -> None:
     """A mark beyond the rim measures nothing."""
     if values["step"] > values["holds"]:
         raise InputError("step", "kind-graduated-step.too-far")
@@ -264,7 +268,7 @@ GRADUATED = Record("graduated", "kind-graduated", (
 ), vessels.GRADUATED, check_graduated, own=("holds", "step"), shows="step")
 
 
-def check_syringes(values):
+def check_syringes(values: dict) -> None:
     """As many graduations as syringes, or one for all."""
     if len(values["steps"]) not in (1, len(values["holds"])):
         raise InputError("steps", "kind-syringes-steps.count")

@@ -14,7 +14,7 @@ from .kept_words import SPELT
 from .records import CUP, FILLER, GRADUATED, PUMPS, SCALE, SYRINGES, SYSTEM, UNSAID, Record
 
 
-def check_room(values):
+def check_room(values: dict) -> None:
     """A room is known by its volume, or by all three of its sizes."""
     for name in ("length", "width", "height"):
         if not values["volume"] and not values[name]:
@@ -37,7 +37,7 @@ FAN = Record("fan", "kind-fan", (
 ), airing.FANS, own=("flow",))
 
 
-def check_people(values):
+def check_people(values: dict) -> None:
     """Rates from own batches are written by the engine; one that was written over must still read."""
     if values["learned"]:
         late("learned_rates").read_learned(values["learned"])
@@ -59,7 +59,7 @@ PEOPLE = Record("people", "kind-people", (
     for place, (said, name) in enumerate(CREWS)]), check_people)
 
 
-def check_roll(values):
+def check_roll(values: dict) -> None:
     """Tape and cloth are known by their weight."""
     if not values["of"]:
         raise InputError("of", "kind-roll-no-kind")
@@ -76,7 +76,7 @@ ROLL = Record("roll", "kind-roll", (
     Number("length", "kind-roll-length", unit="m", low=0, high=500, help="kind-roll-length.help"),
 ), glass.ROLLS, check_roll, own=("of", "width", "weight"))
 
-def check_numbers(values):
+def check_numbers(values: dict) -> None:
     """Numbers that are kept under a name are at least one."""
     if values["name"] and not (values["ambulance"] or values["poison"] or values["person"]):
         raise InputError("ambulance", "kind-numbers-no-number")

@@ -26,10 +26,10 @@ def read_trials(text: str) -> list:
     return rows[-MOST:]
 
 
-def _row(piece, place):
+def _row(piece: str, place: int) -> dict:
     row = {"said": "stiffening", "in": "cup", "place": place}
     row.update(dict([(key, None) for key in ("filler", "grain", "width", "resin")]))
-    known = dict([(one[0], one) for one in FIGURES])
+    known: dict = dict([(one[0], one) for one in FIGURES])
     for words in piece.split(", "):  # a comma alone may be of decimals
         name, _, typed = words.strip(" ").partition(" ")
         value, behind, _ = reading(typed)
@@ -44,7 +44,7 @@ def _row(piece, place):
     return row
 
 
-def trials_text(rows) -> str:
+def trials_text(rows: "list | tuple") -> str:
     """Tests as typed text; the inverse of `read_trials`.
 
     >>> text = "thick 1800 s, doubt 8 %, mass 100 g, air 20.0 °C, loss 90 %, heat 97 %, width 70 mm"

@@ -1,4 +1,4 @@
-"""Paces: how fast these hands are along a seam: typed, the crew's own, learned from own batches, or remembered."""
+"""Work rates: how fast these hands are along a seam: typed, the crew's own, learned from own batches, or remembered."""
 from collections import namedtuple
 
 from ..catalogue.rates import HANDS, RATES
@@ -15,7 +15,7 @@ SHORT = {"place": "pace-place", "tool": "pace-tool", "clean": "pace-clean", "wet
 Pace = namedtuple("Pace", ("name", "rate", "whence", "learned"))
 
 
-def paces(values):
+def paces(values: dict) -> list:
     """How fast each step goes, downhand and for one person: typed in the plan, the crew's own, learned, remembered."""
     crew = values["crew"]
     own = read_learned(crew["learned"]) if crew["learned"] else {}

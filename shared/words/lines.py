@@ -2,8 +2,11 @@
 from collections import namedtuple
 from math import isfinite
 
+from ..equations.types import Figures
+from .languages import Reader
 from .numbers import shown
 from .texts import in_two, large, said
+from .types import Said
 
 Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "caution", "part", "rank", "span"))
 
@@ -12,7 +15,9 @@ Line = namedtuple("Line", ("name", "label", "value", "unit", "text", "rough", "c
 ANSWER, BESIDE, SAY, MORE, ASK, WARN, CALL = "answer", "beside", "say", "more", "ask", "warn", "call"
 
 
-def line(name, label, value, unit, text, rough="", caution="", part="", rank=BESIDE, span=()):
+def line(name: str, label: Said, value: "float | None", unit: str, text: Said,
+         rough: Said = "", caution: str = "", part: str = "", rank: str = BESIDE,
+         span: "list | tuple" = ()) -> Line:
     """One line of an answer.
 
     name: stable key; label: what it is; value, unit: SI, for tests and the API (None, "" where it is words)
@@ -27,12 +32,13 @@ def line(name, label, value, unit, text, rough="", caution="", part="", rank=BES
     return Line(name, label, value, unit, text, rough, caution, part, rank, span)
 
 
-def words(name, label, text, rough="", caution="", part="", rank=BESIDE):
+def words(name: str, label: Said, text: Said, rough: Said = "", caution: str = "",
+          part: str = "", rank: str = BESIDE) -> Line:
     """A line that says something and holds no number."""
     return line(name, label, None, "", text, rough, caution, part, rank)
 
 
-def spans(amounts):
+def spans(amounts: Figures) -> list:
     """Where each of several amounts lies on one rule, for `span` [percent, two decimals].
 
     >>> spans((3.0, 1.0))
@@ -46,7 +52,7 @@ def spans(amounts):
     return found
 
 
-def as_data(lines, reader):
+def as_data(lines: list, reader: Reader) -> list:
     """Lines as plain dicts, for JSON, as this reader reads them."""
     found = []
     for name, label, value, unit, text, rough, caution, part, rank, span in lines:
@@ -58,7 +64,7 @@ def as_data(lines, reader):
     return found
 
 
-def set_apart(label, text, reader):
+def set_apart(label: Said, text: Said, reader: Reader) -> dict:
     """What a page sets large of an answer or a step, and what stands small beside it: its name, what is to be done, the
     figure, and the rest of the text with its blank. What is empty is left out."""
     head, how = in_two(label, reader)

@@ -29,7 +29,7 @@ def places_for(value: float, digits: int = 3) -> int:
     return max(0, min(4, digits - 1 - floor(log(abs(value)) / TEN + 1e-9)))
 
 
-def number(typed) -> "float | None":
+def number(typed: str) -> "float | None":
     """Typed text -> finite float, or None. ASCII digits, a decimal comma is a point, fractions are understood.
 
     >>> number("1,5"), number(" 3 1/2 "), number("½"), number("1e400"), number("1,500.2")
@@ -39,7 +39,7 @@ def number(typed) -> "float | None":
     return None if rest else value
 
 
-def reading(typed):
+def reading(typed: "dict | float | str") -> tuple:
     """What was typed -> (value, the words behind it, why not). The value is None where there is none to be had.
 
     typed: text, or a number that came in as one (the API)
@@ -88,7 +88,7 @@ def thousands(typed: str) -> str:
     return ""
 
 
-def _tidied(typed):
+def _tidied(typed: str) -> str:
     text = typed.replace("\u2212", "-").replace("\u2044", "/")
     for space in SPACES:
         text = text.replace(space, " ")
@@ -107,7 +107,7 @@ def small(text: str) -> str:
                     else chr(ord(c) + 32) for c in text])
 
 
-def _split(text):
+def _split(text: str) -> tuple:
     """Figures in front, words behind: "3 1/2 in" -> ("3 1/2", "in")."""
     end = 0
     while end < len(text) and (text[end] in DIGITS or text[end] in ".,/-+ "):
@@ -115,7 +115,7 @@ def _split(text):
     return text[:end].strip(" "), text[end:].strip(" ")
 
 
-def _value(figures):
+def _value(figures: str) -> tuple:
     sign = 1.0
     if figures[0] in "+-":
         sign = -1.0 if figures[0] == "-" else 1.0
@@ -150,7 +150,7 @@ def digits(text: str, most: int = 1000) -> bool:
     return 0 < len(text) <= most and all(c in DIGITS for c in text)
 
 
-def _fraction(text):
+def _fraction(text: str) -> tuple:
     above, _, below = text.partition("/")
     if not (digits(above) and digits(below)) or len(above) > 6 or len(below) > 6:
         return None, PLAIN

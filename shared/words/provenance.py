@@ -5,7 +5,7 @@ MARKS = {PUBLISHED: "mark-published", COMMON: "mark-common-practice", MEMORY: "m
          JUDGED: "mark-own-judgement", LABEL: "mark-from-label", OWN: "mark-own-figure"}
 
 
-def marked(mark):
+def marked(mark: str) -> str:
     """A mark of the catalogue as it is said; "" is none.
 
     >>> marked("from memory")

@@ -2,9 +2,10 @@
 from ..catalogue.sources import SOURCES
 from .messages import message, typed
 from .provenance import marked
+from .types import Said
 
 
-def sourced(mark, source=""):
+def sourced(mark: str, source: str = "") -> Said:
     """The mark, and the source where there is one, as they are said. Names of sources are the same in all languages.
 
     source: key of `catalogue.sources`, or ""

@@ -1,13 +1,14 @@
 """Texts: what is said, as one reader reads it. Called at the door and nowhere else."""
-from .languages import FIRST, LANGUAGES, Reader
+from .languages import FIRST, LANGUAGES, Language, Reader
 from .numbers import bare
 from .speech import number_words
+from .types import Said
 from .units import FOOT, INCH, METRIC, TAILS, TO, US, in_figure, known, parted, sign, unit_for
 
 NOTHING: dict = {}
 
 
-def said(what, reader):
+def said(what: Said, reader: Reader) -> str:
     """What is said, as this reader reads it."""
     if isinstance(what, tuple):
         head = what[0]
@@ -21,7 +22,7 @@ def said(what, reader):
     return _sentence(what if reader.messages is None else reader.messages.get(what, what), NOTHING, reader)
 
 
-def _sentence(pattern, values, reader):
+def _sentence(pattern: "str | tuple", values: dict, reader: Reader) -> str:
     """A pattern: a text with values and figures in braces, or None and pieces: such texts, and (name, cases), a choice
     by a value."""
     if not isinstance(pattern, str):
@@ -32,12 +33,12 @@ def _sentence(pattern, values, reader):
     return first + "".join([_placed(piece, values, reader) for piece in rest])
 
 
-def _placed(piece, values, reader):
+def _placed(piece: str, values: dict, reader: Reader) -> str:
     name, _, after = piece.partition("}")
     return (said(values[name], reader) if name in values else _in_units(name, reader) or "{" + name + "}") + after
 
 
-def _pieces(pattern, values, reader):
+def _pieces(pattern: tuple, values: dict, reader: Reader) -> str:
     found = ""
     for piece in pattern:
         if isinstance(piece, str):
@@ -49,7 +50,7 @@ def _pieces(pattern, values, reader):
     return found
 
 
-def _chosen(cases, value, reader):
+def _chosen(cases: dict, value: Said, reader: Reader) -> str:
     """The case of a value: by its exact digits, by the plural of its language, or by its name."""
     if isinstance(value, str):
         return cases.get(value, cases["other"])
@@ -58,7 +59,7 @@ def _chosen(cases, value, reader):
     return cases.get(reader.language.plural(digits), cases["other"]) if exact is None else exact
 
 
-def figure(digits, language):
+def figure(digits: str, language: Language) -> str:
     """ASCII digits with the decimal mark of a language.
 
     >>> from .languages import LANGUAGES
@@ -68,7 +69,7 @@ def figure(digits, language):
     return digits if language.decimal == "." else digits.replace(".", language.decimal)
 
 
-def in_two(what, reader):
+def in_two(what: Said, reader: Reader) -> tuple:
     """A label's name, and what is to be done: the first comma of its own sentence parts them, none of a value.
 
     >>> from .languages import LANGUAGES, Reader
@@ -83,7 +84,7 @@ def in_two(what, reader):
     return _sentence(name, values, reader), _sentence(how, values, reader)
 
 
-def large(what, reader):
+def large(what: Said, reader: Reader) -> tuple:
     """The figure that a text begins with, and what stands behind it; no figure where it begins with a word.
 
     >>> from .languages import LANGUAGES, Reader
@@ -94,7 +95,7 @@ def large(what, reader):
     return figure, text[len(figure):]
 
 
-def _begun(what, reader):
+def _begun(what: Said, reader: Reader) -> str:
     """The figure that what is said begins with, or ""."""
     if not isinstance(what, tuple):
         return str(what) if isinstance(what, int) else ""
@@ -112,11 +113,11 @@ def _begun(what, reader):
     return _begun(inner[name], reader) if name in inner else ""
 
 
-def _pattern(key, reader):
+def _pattern(key: str, reader: Reader) -> "str | tuple":
     return key if reader.messages is None else reader.messages.get(key, key)
 
 
-def tail(name, digits, language):
+def tail(name: str, digits: str, language: Language) -> str:
     """What stands behind a figure: its unit, as a sign or as a word. digits: the figure, in ASCII
 
     >>> from .languages import LANGUAGES
@@ -127,7 +128,7 @@ def tail(name, digits, language):
     return TAILS[name] if own is None else own[0 if language.plural(digits) == "one" else 1]
 
 
-def unit_text(name, language):
+def unit_text(name: str, language: Language) -> str:
     """A unit alone.
 
     >>> from .languages import LANGUAGES
@@ -138,23 +139,23 @@ def unit_text(name, language):
     return sign(name) if own is None else own[1][1:]
 
 
-def _typed(what, reader):
+def _typed(what: Said, reader: Reader) -> str:
     return what[1]
 
 
-def _measured(what, reader):
+def _measured(what: Said, reader: Reader) -> str:
     digits, name = PARTS[what[0]](what, reader)
     language = reader.language
     behind = tail(name, digits, language) if name in language.tails else TAILS[name]  # few have one, and all ask
     return (digits if language.decimal == "." else figure(digits, language)) + behind
 
 
-def _quantity(what, reader):
+def _quantity(what: Said, reader: Reader) -> tuple:
     _, value, name, toward, places, digits = what
     return parted(value, name, reader.units, toward, places, digits)
 
 
-def _length(what, reader):
+def _length(what: Said, reader: Reader) -> tuple:
     _, values, toward = what
     us = reader.units == US
     each = [bare(value / INCH, 2, toward) if us else bare(value * 1000, 1, toward)
@@ -164,30 +165,30 @@ def _length(what, reader):
     return reader.language.to.join(each), "in" if us else "mm"
 
 
-def _along(what, reader):
+def _along(what: Said, reader: Reader) -> tuple:
     _, value, toward = what
     us = reader.units == US
     return bare(value / FOOT if us else value, 2, toward), "ft" if us else "m"
 
 
-def _with_unit(what, reader):
+def _with_unit(what: Said, reader: Reader) -> tuple:
     return what[1], what[2]
 
 
-def _in_unit(what, reader):
+def _in_unit(what: Said, reader: Reader) -> tuple:
     _, value, name, toward = what
     return parted(value, name, METRIC, toward, None, 3)
 
 
-def _number(what, reader):
+def _number(what: Said, reader: Reader) -> str:
     return figure(what[1], reader.language)
 
 
-def _fact(what, reader):
+def _fact(what: Said, reader: Reader) -> str:
     return _in_units(known(what[1], *what[2]), reader)
 
 
-def _in_units(text, reader):
+def _in_units(text: str, reader: Reader) -> str:
     """The text of a figure between braces, or "" where it is none."""
     found = in_figure(text, reader.units)
     if found is None:
@@ -199,15 +200,15 @@ def _in_units(text, reader):
     return figure(digits, reader.language) + tail(name, digits, reader.language)
 
 
-def _unit(what, reader):
+def _unit(what: Said, reader: Reader) -> str:
     return unit_text(unit_for(what[1], reader.units), reader.language)
 
 
-def _row(what, reader):
+def _row(what: Said, reader: Reader) -> str:
     return what[2].join([said(one, reader) for one in what[1]])
 
 
-def _listed(what, reader):
+def _listed(what: Said, reader: Reader) -> str:
     _, all_of, kind = what
     language, between = reader.language, ", "
     each = [said(one, reader) for one in all_of]
@@ -219,21 +220,21 @@ def _listed(what, reader):
     return between.join(each[:-1]) + (language.either if kind == "or" else language.both) + each[-1]
 
 
-def _figure_of(what, reader):
+def _figure_of(what: Said, reader: Reader) -> str:
     return figure(PARTS[what[1][0]](what[1], reader)[0], reader.language)
 
 
-def _unit_of(what, reader):
+def _unit_of(what: Said, reader: Reader) -> str:
     digits, name = PARTS[what[1][0]](what[1], reader)
     found = tail(name, digits, reader.language)
     return found[1:] if found[:1] in (" ", "\u00a0") else found
 
 
-def _cut(what, reader):
+def _cut(what: Said, reader: Reader) -> str:
     return said(what[1], reader)[:what[2]]
 
 
-def _spoken(what, reader):
+def _spoken(what: Said, reader: Reader) -> str:
     digits, name = PARTS[what[1][0]](what[1], reader)
     language = reader.language
     aloud = language.aloud.get(name)

@@ -58,7 +58,7 @@ def of_file(language: str) -> dict:
     return patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
 
 
-def both(own, english):
+def both(own: str, english: str) -> "str | tuple":
     """A sentence with the English one behind it, its values in English marks.
 
     >>> both("Handschuhe an.", "Gloves on.")
@@ -71,14 +71,14 @@ def both(own, english):
     return (None, *pieces_of(own), " [", ("", english), "]")
 
 
-def ends(pattern) -> bool:
+def ends(pattern: "str | tuple") -> bool:
     """Whether a pattern is a whole sentence of ours, and no name of something, nor a statement that is filled in."""
     last = pieces_of(pattern)[-1]
     return isinstance(last, str) and last.endswith(".") and any(
         letter.isalpha() for letter in re.sub(r"\{[^}]*\}", "", "".join(texts_of(pattern))))
 
 
-def texts_of(pattern) -> list[str]:
+def texts_of(pattern: "str | tuple") -> list[str]:
     """All texts of a pattern, also those of its choices."""
     if isinstance(pattern, str):
         return [pattern]
@@ -86,12 +86,12 @@ def texts_of(pattern) -> list[str]:
             for text in texts_of(one)]
 
 
-def cases_of(piece) -> list:
+def cases_of(piece: tuple) -> list:
     """The cases of a choice; what is said in English marks has one."""
     return [piece[1]] if piece[0] == "" else list(piece[1].values())
 
 
-def pieces_of(pattern) -> tuple:
+def pieces_of(pattern: "str | tuple") -> tuple:
     """What a pattern is made of."""
     return (pattern,) if isinstance(pattern, str) else pattern[1:]
 
@@ -123,12 +123,12 @@ def patterns(source: str) -> dict:
     return found
 
 
-def _pattern(value, terms):
+def _pattern(value: ast.Pattern, terms: dict) -> "str | tuple":
     pieces = _pieces(value, terms)
     return pieces[0] if len(pieces) == 1 and isinstance(pieces[0], str) else (None, *pieces)
 
 
-def _pieces(value, terms) -> list:
+def _pieces(value: ast.Pattern, terms: dict) -> list:
     pieces: list = []
     for element in value.elements:
         made = [element.value] if isinstance(element, ast.TextElement) else _placed(element.expression, terms)
@@ -142,7 +142,7 @@ def _pieces(value, terms) -> list:
     return pieces or [""]
 
 
-def _placed(found, terms) -> list:
+def _placed(found: ast.SyntaxNode, terms: dict) -> list:
     if isinstance(found, ast.StringLiteral):
         said = found.parse()["value"]
         return ["{" + said + "}"] if any(letter.isalnum() for letter in said) else [said]  # or a blank
@@ -159,7 +159,7 @@ def _placed(found, terms) -> list:
     raise Refused(f"not used here: {type(found).__name__}")
 
 
-def names(pattern) -> set[str]:
+def names(pattern: "str | tuple") -> set[str]:
     """The values that a pattern takes.
 
     >>> sorted(names((None, "{name}: ", ("count", {"one": "{count} roll of {100 mm}", "other": "rolls"}))))

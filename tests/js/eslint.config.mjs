@@ -15,6 +15,7 @@ export default [
     languageOptions: { ecmaVersion: 2024, sourceType: "module", globals: Object.fromEntries(PAGE.map((name) => [name, "readonly"])) },
     rules: {
       eqeqeq: "error",
+      "max-lines-per-function": ["error", { max: 60 }],  // or it says why not
       "no-var": "error",
       "prefer-const": "error",
       "no-shadow": "error",

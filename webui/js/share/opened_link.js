@@ -26,6 +26,7 @@ export const isLink = (form) => "link" in form.dataset;
 const key = (form) => JSON.stringify(typedIn(form).filter(([name]) => !saidHere(form.elements.namedItem(name))));
 
 // again: what the form shows now is asked; changed: and kept
+// eslint-disable-next-line max-lines-per-function -- One function: a link is looked at in steps, and each needs what the one before found
 export const bring = async (screen, main, { again, changed }) => {
   const form = main.querySelector("[data-form]");
   const { search } = location;

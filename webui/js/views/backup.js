@@ -58,6 +58,7 @@ const list = (place, lines) => place.replaceChildren(...lines.map((line) => {
   return item;
 }));
 
+// eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const startBackup = (main) => {
   const at = (name) => main.querySelector(`[data-${name}]`);
   const inside = at("backup").querySelector(".fold-inside");

@@ -7,6 +7,7 @@ import { mount } from "./screen.js";
 
 // keep(pairs, entry): stores it; resolves to undefined where that failed. beside: fields outside the form that belong to
 // what is typed. What is half typed comes back after a reload, with the entry it belongs to. Returns open(values, entry).
+// eslint-disable-next-line max-lines-per-function -- One function: what is typed and not yet kept, which all that listens shares
 export const editing = (screen, main, keep, beside = []) => {
   const listing = main.querySelector("[data-listing]");
   const section = main.querySelector("[data-editing]");

@@ -28,6 +28,7 @@ const holds = (batch, words) => {
 let counted = () => {}; // the log that is shown, in other units
 whenUnits(() => counted());
 
+// eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const mount = (screen, main) => {
   const search = main.querySelector("[data-search]");
   const more = main.querySelector("[data-show-more]");

@@ -23,6 +23,7 @@ const UNKEPT = t("pour-unkept");
 let counted = () => {}; // the pour that is shown, in other units
 whenUnits(() => counted());
 
+// eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const mount = (screen, main) => {
   const view = mountScreen(screen, main);
   const { form, changed } = view;

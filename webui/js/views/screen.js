@@ -28,6 +28,7 @@ const PUT_AWAY = t("pick-put-away");
 const NOT_OLD = t("page-not-old");
 const key = (typed) => JSON.stringify(typed);
 
+// eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const mount = (screen, main) => {
   const form = main.querySelector("[data-form]");
   const status = document.querySelector("[data-status]");

@@ -1,0 +1,7 @@
+from collections.abc import Callable, Sequence
+from typing import Any
+
+Function = Callable[..., Any]
+Like = Any
+Pace = Any
+Figures = Sequence[Any]
