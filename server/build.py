@@ -21,6 +21,7 @@ from .packed import packed_bytes, packed_text
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
 from .unasked import without
+from .unmentioned import without_unmentioned
 
 BUNDLE = "app.bin"  # the engine, the pages and the scripts of later: one file, because they share their words
 RUNTIME = "vendor/micropython/micropython"  # is vendored as .wasm, and sent packed as .bin
@@ -139,7 +140,8 @@ class Build:
         """The engine's modules by their path, as a phone loads them."""
         callers = sorted((self.house / "webui" / "js" / "engine").glob("*.js"))
         scripts = "".join(path.read_text(encoding="utf-8") for path in callers)
-        return short({path: lean(text) for path, text in self.program.items()}, scripts)
+        lean_program = {path: lean(text) for path, text in self.program.items()}
+        return short(without_unmentioned(lean_program, scripts), scripts)
 
     def _needs(self, *paths: str) -> list[str]:
         """These scripts and all that they import before they start; not what they import when it is asked for."""
@@ -212,7 +214,7 @@ class Build:
         would be 3 kB more. The longest pages come first: what the others share with them is near.
         """
         longest = sorted(pages, key=lambda path: -len(pages[path]))
-        rooms = {"engine": self.engine, "pages": {path: bundled_page(pages[path]) for path in longest},
+        rooms = {"engine": {path: self.engine[path] for path in sorted(self.engine, key=apart_by_kind)}, "pages": {path: bundled_page(pages[path]) for path in longest},
                  "scripts": {self.base + path: text for path, text in self.later.items()}}
         texts = [text + "\0" for files in rooms.values() for text in files.values()]
         told = json.dumps({room: list(files) for room, files in rooms.items()}, separators=(",", ":"))
@@ -251,6 +253,15 @@ class Build:
         if suffix not in COMPRESSED:
             return File(body, TYPES[suffix])
         return File(body, TYPES[suffix], gzip.compress(body, 9, mtime=0), brotli.compress(body, quality=QUALITY))
+
+
+def apart_by_kind(path: str) -> tuple[bool, bool, str]:
+    """Modules in the order in which they pack best: what is said first, the catalogue last.
+
+    >>> sorted(["shared/catalogue/glass.py", "shared/mix/ratio.py", "shared/mix/ratio_lines.py"], key=apart_by_kind)[0]
+    'shared/mix/ratio_lines.py'
+    """
+    return "/catalogue/" in path, not path.endswith("_lines.py"), path
 
 
 def sum_of(body: bytes) -> str:

@@ -32,7 +32,8 @@ PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
     ("clock", "clock/"), ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"),
     ("safety", "safety/"), ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
-MOST_LINES = 100  # of a page without a query: only the sources have more
+# lines of a page without a query: with more they do not say where each comes from, and only the sources have more still
+SOME_LINES, MOST_LINES = 60, 100
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -54,13 +55,17 @@ class Pages:
     def prepare(self) -> None:
         """Make the pages without a query, and each of their smaller forms."""
         for screen, _, _ in PAGES:
-            self.plain[screen] = self.build.page(lean_page(self.render(screen)))
+            self.plain[screen] = self.made(screen)
+
+    def made(self, screen: str) -> File:
+        """The page of a screen without a query, in its smaller forms."""
+        return self.build.page(lean_page(self.render(screen)))
 
     def answer(self, screen: str, request: Request) -> Response:
         """The page of a screen as it was asked for."""
         pairs = request.query_params.multi_items()[:links.MOST_PAIRS + 1]  # one more tells that it is too long
-        if not pairs and screen in self.plain:
-            return sent(self.plain[screen], request, ASK_FIRST)
+        if not pairs:
+            return sent(self.plain.get(screen) or self.made(screen), request, ASK_FIRST)
         wanted = request.query_params.get("as")
         if wanted == "text":
             return self.text(screen, pairs)
@@ -130,10 +135,10 @@ class Pages:
 
     def first_of(self, answer: dict, screen: str) -> dict:
         """An answer of hundreds of lines by its first: a phone's engine has all of them a moment later, and where there
-        is none a link asks for the page with all."""
+        is none a link asks for the page with all. A long one is in short."""
         count = len(answer["lines"])
         if count <= MOST_LINES:
-            return answer
+            return answer if count <= SOME_LINES else in_short(answer)
         lead = {"label": self.t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
         return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 

@@ -1,4 +1,5 @@
 // MicroPython for one page: the texts of modules go in, one function is called with text and answers with text or JSON.
+#include <math.h>
 #include <string.h>
 
 #include "py/builtin.h"
@@ -16,6 +17,34 @@
 // Room for `size` bytes, 0 where there is none. What is put there goes to `add`, `run` or `ask` and is theirs from then on.
 EXPORTED(room) void *room(size_t size) {
     return malloc(size);
+}
+
+// --- in the place of what the C library has: 5 kB of a first visit ---
+
+// Whole powers are products, so that those of ten are exact up to 1e22, as a number that is read asks for; all others are within
+// some last bits. The library's is within one, by tables of 4 kB.
+double pow(double base, double power) {
+    double whole = fabs(power);
+    if (power == 0.5) {
+        return sqrt(base);
+    }
+    if (whole > 1024 || whole != floor(whole)) {
+        return exp(power * log(base));
+    }
+    double found = 1;
+    for (unsigned left = whole; left != 0; left >>= 1, base *= base) {
+        if (left & 1) {
+            found *= base;
+        }
+    }
+    return power < 0 ? 1 / found : found;
+}
+
+// What sines, cosines and tangents of angles above a million turns need; the engine's are below one.
+int __rem_pio2_large(double *angle, double *rest, int exponent, int count, int precision) {
+    (void)angle, (void)exponent, (void)count, (void)precision;
+    rest[0] = rest[1] = NAN;
+    return 0;
 }
 
 // --- modules ---

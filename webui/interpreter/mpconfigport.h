@@ -36,7 +36,7 @@ extern const struct _mp_obj_str_t interpreter_obj; // in main.c
 #define MICROPY_ENABLE_COMPILER (1)
 #define MICROPY_ENABLE_EXTERNAL_IMPORT (1)
 #define MICROPY_ENABLE_SOURCE_LINE (1)
-#define MICROPY_ERROR_REPORTING (MICROPY_ERROR_REPORTING_NORMAL)
+#define MICROPY_ERROR_REPORTING (MICROPY_ERROR_REPORTING_TERSE) // what was raised, and where: 0.8 kB of a first visit
 #define MICROPY_OPT_LOAD_ATTR_FAST_PATH (1)
 #define MICROPY_OPT_MAP_LOOKUP_CACHE (1)
 #define MICROPY_USE_INTERNAL_ERRNO (1)

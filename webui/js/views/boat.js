@@ -1,13 +1,9 @@
 // The boat: the demo boat and an empty one, and the kit's rolls to cut from, each with the way back.
-import { ask } from "../engine/engine.js";
 import { fill, pairs } from "../form/form.js";
 import { withPart } from "../offline/parts.js";
-import { notice, unanswered } from "../page/notice.js";
-import { cutOff, differ, leftOf, rollsOf, shorten, stand, takeIn } from "../kit/rolls.js";
-import { whenChanged } from "../store/store.js";
+import { all, whenChanged } from "../store/store.js";
 import { offerUndo } from "../form/undo.js";
 import { mount as mountScreen } from "./screen.js";
-import { apart } from "../page/lists.js";
 import { t } from "../page/words.js";
 
 export const mount = (screen, main) => {
@@ -42,46 +38,16 @@ export const mount = (screen, main) => {
   return view;
 };
 
-const startStock = ({ form, changed, brought }) => {
-  const use = form.querySelector("[data-use-rolls]");
-  const cut = form.querySelector("[data-cut-rolls]");
-  let rolls = [];
-  const settle = () => {
-    if (!form.isConnected) return;
-    use.hidden = !differ(form, rolls);
-    cut.hidden = !stand(form, rolls);
+// What cuts from the kit's rolls comes with the first of them.
+const startStock = (view) => {
+  const { keptAs } = view.form.querySelector("[data-kept-left]").dataset;
+  let started = false;
+  const look = async () => {
+    if (started || !view.form.isConnected || !(await all("kit")).some(({ record }) => record === keptAs)) return;
+    if (started) return;
+    started = true;
+    started = Boolean(await withPart("kit/stock.js", ({ start }) => { start(view); return true; }));
   };
-  const read = async () => { rolls = await rollsOf(form).catch(() => rolls); settle(); };
-  const refilled = (before) => { fill(form, before); changed(); settle(); };
-
-  use.addEventListener("click", () => {
-    const before = pairs(form);
-    const count = takeIn(form, rolls);
-    if (!count) {
-      notice("row", t("boat-full"));
-      return;
-    }
-    changed();
-    settle();
-    offerUndo(form, "row", t("boat-rolls", { count }),
-      () => refilled(before));
-  });
-  cut.addEventListener("click", async () => {
-    const answer = await ask({ move: "boat", pairs: pairs(form) }).catch(unanswered);
-    if (!answer) return;
-    const { errors, lines } = answer;
-    const cuts = errors.length ? [] : cutOff(form, rolls, lines);
-    if (!cuts.length) {
-      notice("cut", errors[0]?.message ?? t("boat-no-roll"));
-      return;
-    }
-    const done = await shorten(form, cuts);
-    if (!done.length) return;
-    const left = apart(done.map(([roll]) => leftOf(form, roll)));
-    notice("cut", t("boat-left", { left }), [[t("page-undo"), () => shorten(form, done)]]);
-  });
-  form.addEventListener("input", settle);
-  form.addEventListener("click", () => setTimeout(settle)); // rows come and go
-  whenChanged((store) => { if (form.isConnected && store !== "log" && store !== "pots") read(); });
-  brought.then(read);
+  whenChanged((store) => { if (store !== "log" && store !== "pots") look().catch(() => {}); });
+  view.brought.then(look).catch(() => {}); // where nothing may be kept there is no roll
 };

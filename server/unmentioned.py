@@ -1,0 +1,67 @@
+"""What no module of the engine mentions: equations of the library, what pages of a server ask for. A phone has none."""
+import ast
+import re
+from collections.abc import Iterator
+
+Definition = ast.FunctionDef | ast.Assign
+
+
+def without_unmentioned(modules: dict[str, str], known: str = "") -> dict[str, str]:
+    """The same program without functions, methods and values whose names stand nowhere but where they are made.
+
+    modules: lean sources by their path, a statement a line; known: texts of the page's scripts, which may call by name
+
+    >>> without_unmentioned({"a.py": "B=2\\nC=B\\ndef f():\\n return 1\\ndef g():\\n return f()\\n"}, "g")["a.py"]
+    'def f():\\n return 1\\ndef g():\\n return f()\\n'
+    """
+    while True:
+        trees = {path: ast.parse(source) for path, source in modules.items()}
+        there = set(re.findall(r"\w+", known)).union(*map(mentioned, trees.values()))
+        kept = {path: _kept(source, trees[path], there) for path, source in modules.items()}
+        if kept == modules:
+            return kept
+        modules = kept
+
+
+def mentioned(tree: ast.Module) -> set[str]:
+    """Every name that a module uses: values, attributes, imports, keywords, and the words of its texts."""
+    found: set[str] = set()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Name) and isinstance(node.ctx, ast.Load):
+            found.add(node.id)
+        elif isinstance(node, ast.Attribute):
+            found.add(node.attr)
+        elif isinstance(node, ast.alias):
+            found.add(node.name)
+        elif isinstance(node, ast.AugAssign) and isinstance(node.target, ast.Name):
+            found.add(node.target.id)
+        elif isinstance(node, ast.keyword):
+            found.add(node.arg or "")
+        elif isinstance(node, ast.Constant) and isinstance(node.value, str):
+            found.update(re.findall(r"\w+", node.value))
+    return found
+
+
+def _kept(source: str, tree: ast.Module, there: set[str]) -> str:
+    lines = source.splitlines(keepends=True)
+    for node in _definitions(tree):
+        if not there.intersection(_names(node)):
+            lines[node.lineno - 1:node.end_lineno] = [""] * ((node.end_lineno or 0) - node.lineno + 1)
+    return "".join(lines)
+
+
+def _definitions(tree: ast.Module) -> Iterator[Definition]:
+    """What a module or a class of it makes under a name, but for what Python itself asks for."""
+    for node in tree.body:
+        for one in node.body[1:] if isinstance(node, ast.ClassDef) else [node]:  # a class keeps a body
+            if isinstance(one, Definition) and _names(one) and not any(name.startswith("__") for name in _names(one)):
+                yield one
+
+
+def _names(node: Definition) -> list[str]:
+    """The names that it makes; none where it makes more than names."""
+    if isinstance(node, ast.FunctionDef):
+        return [] if node.decorator_list else [node.name]
+    targets = [each for one in node.targets for each in (one.elts if isinstance(one, ast.Tuple) else [one])]
+    calls = any(isinstance(one, ast.Call) for one in ast.walk(node.value))
+    return [] if calls else [one.id for one in targets if isinstance(one, ast.Name)]
