@@ -214,7 +214,8 @@ class Build:
         would be 3 kB more. The longest pages come first: what the others share with them is near.
         """
         longest = sorted(pages, key=lambda path: -len(pages[path]))
-        rooms = {"engine": {path: self.engine[path] for path in sorted(self.engine, key=apart_by_kind)}, "pages": {path: bundled_page(pages[path]) for path in longest},
+        rooms = {"engine": {path: self.engine[path] for path in sorted(self.engine, key=apart_by_kind)},
+                 "pages": {path: bundled_page(pages[path]) for path in longest},
                  "scripts": {self.base + path: text for path, text in self.later.items()}}
         texts = [text + "\0" for files in rooms.values() for text in files.values()]
         told = json.dumps({room: list(files) for room, files in rooms.items()}, separators=(",", ":"))

@@ -5,9 +5,10 @@ import house
 from covemix.server.build import HOUSE
 from covemix.server.lean import lean
 from covemix.server.short import renamed, short
+from covemix.server.unmentioned import without_unmentioned
 
-MODULES = {path: lean(text) for path, text in house.build().program.items()}
 SCRIPTS = "".join(path.read_text(encoding="utf-8") for path in sorted((HOUSE / "webui/js/engine").glob("*.js")))
+MODULES = without_unmentioned({path: lean(text) for path, text in house.build().program.items()}, SCRIPTS)
 NAMES = renamed(MODULES, SCRIPTS)
 FIELDS = {"Name": "id", "FunctionDef": "name", "ClassDef": "name", "arg": "arg", "alias": "name"}
 

@@ -3,7 +3,7 @@ from collections import namedtuple
 from math import floor
 
 from ..equations.civil_date import civil
-from ..forms.types import Found
+from ..equations.types import Like
 from ..words.numbers import DOWN, NEAREST, UP, digits, shown
 
 LONGEST = 75  # bytes of a line, RFC 5545, 3.1
@@ -107,7 +107,7 @@ def on_day(day: int, seconds: float, toward: str = UP) -> int:
     return day * DAY + int(shown(seconds / MINUTE, 0, toward)) * MINUTE
 
 
-def of_plan(day: int, found: Found, answer: dict, values: dict) -> list:
+def of_plan(day: int, found: Like, answer: dict, values: dict) -> list:
     """Each batch of a planned day as its line tells it, its lines as its description."""
     lines, events = answer["lines"], []
     for one in found.batches:
@@ -119,7 +119,7 @@ def of_plan(day: int, found: Found, answer: dict, values: dict) -> list:
     return events
 
 
-def of_cure(day: int, found: Found, answer: dict, values: dict) -> list:
+def of_cure(day: int, found: Like, answer: dict, values: dict) -> list:
     """Each window of a cure; what stays open is a moment. An opening is told late, a closing early."""
     labels = dict([(line["name"], line) for line in answer["lines"]])
     recoat, mixed, events = found.recoat, values["mixed_at"], []
@@ -134,7 +134,7 @@ def of_cure(day: int, found: Found, answer: dict, values: dict) -> list:
     return events
 
 
-def of_pot(day: int, found: Found, answer: dict, values: dict) -> list:
+def of_pot(day: int, found: Like, answer: dict, values: dict) -> list:
     """A running pot: when it is over, and each step that is not done, in UTC."""
     lines = answer["lines"]
     what = values["batch"] or (lines[0]["label"] if lines else "")

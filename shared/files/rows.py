@@ -1,16 +1,16 @@
 """Rows of tables: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
-from ..forms.types import Found
+from ..equations.types import Like
 
 LETTERS = "abcde"  # of the parts of a mix: a is the resin
 BY_METRE = {"backing": "length"}  # of what else is bought, all the rest by the piece: as `boat_lines.BOUGHT`
 
 
-def lists(found: Found) -> list:
+def lists(found: Like) -> list:
     """(material, one list of a width). found: a `boat.BoatResult`"""
     return [("tape", one) for one in found.tapes] + [("ply", one) for one in found.plies]
 
 
-def shopping(found: Found, cloths: list) -> list:
+def shopping(found: Like, cloths: list) -> list:
     """What is bought: an item each, by mass, by length or by count. cloths: (width, areal weight, length) of each"""
     rows = [{"item": "part_" + LETTERS[place], "mass": mass} for place, mass in enumerate(found.parts or ())]
     if found.mixed.filler > 0:
@@ -30,7 +30,7 @@ def called(row: dict) -> str:
     return row["name"] or str(row["place"] + 1)
 
 
-def cuts(found: Found) -> list:
+def cuts(found: Like) -> list:
     """Each piece that is cut, from what, in the order of the cut."""
     rows = []
     for material, one in lists(found):
@@ -44,7 +44,7 @@ def cuts(found: Found) -> list:
     return rows
 
 
-def batches(found: Found) -> list:
+def batches(found: Like) -> list:
     """The batches of a day. found: a `plan_found.Found`"""
     return [{"batch": one.batch.number, "crew": one.batch.crew, "start": one.batch.start, "end": one.end,
              "latest_start": one.latest, "done": one.batch.finished, "length": one.length,
