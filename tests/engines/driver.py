@@ -44,7 +44,7 @@ class Refused(AssertionError):
 
 
 def lacks(package: str) -> None:
-    """What a test needs of Debian's packages is not here: skipped with a word, but in CI only if it could not be had."""
+    """What a test needs of Debian is not here: skipped with a word, but in CI only if it could not be had."""
     if os.environ.get("COVEMIX_CI"):
         unhad = UNHAD.read_text(encoding="utf-8").split() if UNHAD.exists() else []
         assert package in unhad, f"{package} is not installed, and nobody tried: run .ci/engines"
@@ -306,7 +306,7 @@ class WebKit(Engine):
         options = {key: dict(value) for key, value in self.options.items()}
         found = sorted(Path("/usr/lib").glob("*/webkit2gtk-4.*/MiniBrowser"))
         if not found:
-            lacks("libwebkit2gtk-4.1-0")
+            lacks(self.package)
         options["webkitgtk:browserOptions"]["binary"] = str(found[-1])
         return options
 
