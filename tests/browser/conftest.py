@@ -21,7 +21,7 @@ FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "-
 def pytest_collection_modifyitems(items):
     """Four browsers on two cores: what fails is tried once more, and the run's last lines count and name it."""
     for item in items:
-        if "/browser/" in item.path.as_posix():
+        if "/browser/" in item.path.as_posix() or "/engines/" in item.path.as_posix():
             item.add_marker(pytest.mark.flaky(reruns=1))
 
 
