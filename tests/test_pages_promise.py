@@ -145,7 +145,7 @@ def test_the_log_holds_no_address_and_no_query(monkeypatch):
         asked.append(self.config)
 
     monkeypatch.setattr(uvicorn.Server, "serve", served)  # all that starts one comes by it
-    monkeypatch.setattr(running, "create_app", house.app)
+    monkeypatch.setattr(running, "create_app", lambda origins: house.app())
     command.main(["serve", "--port", "0"])
     assert [(one.log_level, one.access_log) for one in asked] == [("warning", False)]
 
