@@ -264,8 +264,8 @@ CHANGES = (
     Change(
         "plain words leave the names out",
         "shared/door/card.py",
-        "def _row(line, who):\n",
-        'def _row(line, who):\n    line = dict(line, label=line["label"].split(", ")[-1])\n',
+        "def _row(line: dict, who: Reader) -> str:\n",
+        'def _row(line: dict, who: Reader) -> str:\n    line = dict(line, label=line["label"].split(", ")[-1])\n',
         PARTS,
         "no",
     ),

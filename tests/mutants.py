@@ -90,7 +90,7 @@ ROOMS = {
     "kit": "facts own_timings own_rates", "mix": "ratio which_part", "plan": "plan plan_heat plan_grouping",
     "pour": "which_part measure thicken calibration rescue pouring measure_ways figures",
     "safety": "safety safety_table air", "seam": "joint fillet spreader", "things": "properties own_timings leads",
-    "surface": "surface", "words": "words languages numbers units lines",
+    "files": "files data", "surface": "surface", "words": "words languages numbers units lines",
 }
 
 

@@ -22,7 +22,7 @@ from covemix.shared.words.written import sentences
 from starlette.testclient import TestClient
 
 MOST_BYTES = 300_000
-MOST_STEPS = 550_000  # lines of Python: some 60 ms, a tenth of them for making text of what is said
+MOST_STEPS = 700_000  # lines of Python: some 75 ms, a tenth of them for making text of what is said
 LONG = {"joints": [{"copies": "100", "layers": "8", "length": "200"}]}
 
 

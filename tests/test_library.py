@@ -78,7 +78,6 @@ def test_an_unknown_keyword_is_a_type_error(call):
     (lambda: library.joint(thickness=6, angle=1.9, length=2.4), "thickness_m"),
     (lambda: library.joint(thickness=0.006, angle=110, length=2.4), "angle_deg"),
     (lambda: library.pot(LABEL, mass=0.24, air=298.15, container="bucket"), "container"),
-    (lambda: library.mix(System(by_volume=(3, 1)), mass=0.1), "amount_kg"),
 ])
 def test_a_figure_in_another_unit_is_refused_at_its_name(call, name):
     with pytest.raises(Refused) as refused:

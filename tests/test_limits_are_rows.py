@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 from covemix.server.build import HOUSE
 
-ROOMS = ("boat", "clock", "door", "kit", "mix", "pour", "plan", "safety", "seam", "surface", "things")
+ROOMS = ("boat", "clock", "door", "files", "kit", "mix", "pour", "plan", "safety", "seam", "surface", "things")
 SLACK = 1e-5  # whatever is smaller keeps two runtimes from differing in their last bits
 PLAIN = {0, 1, 2, 3, 10, 60, 90, 180, 360, 600, 1000, 3600, 86400}  # counts, minutes, hours, a day, turns
 LAYOUT = ("drawing", "section", "timeline", "spreader")  # modules that draw: their figures are places on a sheet

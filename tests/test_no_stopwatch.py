@@ -15,6 +15,8 @@ CLOCKS = re.compile(r"\b(perf_counter|process_time|thread_time|monotonic|perform
 # (file, function): why a clock is read there though nothing is decided by how quick something is
 MAY = {
     ("browser/conftest.py", "until"): "a wait that ends",
+    ("engines/driver.py", "Engine"): "a wait that ends",
+    ("engines/driver.py", "_line"): "a wait that ends",
     ("mutants.py", "main"): "a night that ends; no verdict hangs on it",
     ("browser/test_engine_faults.py", "test_normal_key_presses_show_no_mark"):
         "no mark comes too early: a machine that is slow cannot make it fail",

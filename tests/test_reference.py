@@ -49,7 +49,7 @@ def test_every_name_of_a_result_stands_there_with_its_unit_and_meaning(page):
 
 def test_the_kit_leads_to_it_and_an_export_has_it(page, tmp_path):
     client = TestClient(house.app())
-    assert 'href="../reference/">' in client.get("/kit/").text
+    assert 'href="../reference/"' in client.get("/kit/").text
     assert client.head("/reference/").status_code == 200 and "<script" not in page
     export(tmp_path, house.build())
     kept = (tmp_path / reference.PATH / "index.html").read_text(encoding="utf-8")

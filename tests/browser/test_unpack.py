@@ -57,10 +57,10 @@ def test_half_of_it_or_a_byte_more_is_refused(unpack, name):
 
 @pytest.mark.parametrize("place", [1, *range(4, 12), *range(16, 20)])
 def test_a_wrong_head_is_refused(unpack, place):
-    """Order, size, table and sum."""
-    _, sent = PACKED["text: a repeat in a repeat"]
+    """Order, size, table and sum. A short text comes out right by a higher order too."""
+    whole, sent = PACKED["text: a repeat in a repeat"]
     wrong = [sent[:place] + bytes([sent[place] ^ bit]) + sent[place + 1:] for bit in (1, 2, 64)]
-    assert unpack(*wrong) == ["not whole"] * 3
+    assert set(unpack(*wrong)) <= ({"not whole", sum_of(whole)} if place == 1 else {"not whole"})
 
 
 def test_a_byte_that_is_another_never_goes_unseen(unpack):
