@@ -18,7 +18,7 @@ OTHERS = {
     "clock/elapsed": {4102444800.0: "the year 2100: no clock of a phone"},
     "clock/heat_found": {0.02: "a time is met within", 0.01: "times that are one"},
     "clock/heat_model": {0.005: "the least batch that is looked for", 20.0: "the largest",
-                         4: "pi / 4: as wide as it is full"},
+                         4: "pi / 4: as wide as it is full", 0.1: "times that are one"},
     "clock/heat_table": {0.985: "of lines between the points of a table (tested)", 0.005: "its least mass"},
     "clock/hot_pot": {0.01: "a search ends within one percent"},
     "clock/peak_band": {64: "peaks that are kept"},

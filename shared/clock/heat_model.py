@@ -33,6 +33,7 @@ FILM_LABEL, FILM_POT, BEAD_POT, TRAY_POT, BY_MASS = "film_label", "film", "bead"
 # by: which of the rule's ways, as above; whose: pot, OWN_POT or LABEL_POT, "" where none is asked
 Rule = namedtuple("Rule", ("by", "whose"))
 SAID = {"stiffening": ABOUT, "gone": AT_MOST}  # "still good" is a bound of its own pot and of easier ones, no more
+FINEST = 0.1  # s, finer than a time is known, coarser than the runtimes differ: times no further apart are one
 LEAST_BATCH, MOST_BATCH = 0.005, 20.0  # kg, between which a largest batch is looked for
 
 

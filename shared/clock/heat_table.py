@@ -10,7 +10,7 @@ from ..equations.calibrate_heat import usable_time
 from ..equations.integrate import Pot, Rates
 from ..equations.rounding import to_step
 from ..forms.memo import memo_of
-from .heat_model import ends_of, facts, mixed_resin
+from .heat_model import FINEST, ends_of, facts, mixed_resin
 from .pot_heat import pot, too_hot
 from .sun import NO_SUN, Sun
 
@@ -34,7 +34,7 @@ class HeatTable:
             vessel = pot(kind, mass, SIZES, self.mix, filler, temperature, temperature, sun=self.sun)
             hot = too_hot(kind, vessel, temperature)
             time = min([usable_time(rates, vessel, hot=hot) for rates in self.rates])
-            self.times[key] = to_step(time, 0.1)  # coarser than the runtimes differ
+            self.times[key] = to_step(time, FINEST)
         return self.times[key]
 
     def at_least(self, temperature: float) -> float:
@@ -44,7 +44,7 @@ class HeatTable:
         if temperature not in self.times:
             rise = pot("bag", 1.0, SIZES, self.mix, 0.0, temperature, temperature).rise
             alone = Pot(rise, 0.0, temperature, temperature)
-            self.times[temperature] = to_step(min([usable_time(rates, alone) for rates in self.rates]), 0.1)
+            self.times[temperature] = to_step(min([usable_time(rates, alone) for rates in self.rates]), FINEST)
         return self.times[temperature]
 
     def bag(self, mass: float, temperature: float, kind: str = "bag") -> float:

@@ -15,6 +15,7 @@ from ..forms.memo import memo_of
 from ..forms.types import Values
 from ..things.own_timings import in_sun
 from .heat_model import (
+    FINEST,
     container_mix,
     ends_of,
     mixed_resin,
@@ -31,7 +32,6 @@ OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
 SHARE, FILM_SHARE = RULE["share"], RULE["film share"]
 ALIKE_MASS, ALIKE_WARMTH = 0.001, 0.06  # kg, K; two pots that differ by no more are the same pot, told in round figures
 BY_HEAT, BY_RULE, BY_GONE, BY_GOOD = "heat", "rule", "gone", "good"
-TIE = 0.1  # s, times no further apart are one time: which of them ends a pot is not told by the last bit
 RUNS, MOST_RUNS = "pot runs", 128  # heading of the memo, (rates, pot, too hot): when it is thick [s]; how many
 
 # time: to be used up by [s]; end: when it is thick or too hot to hold [s]; share: time / end; model, quick: the two
@@ -100,7 +100,7 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         hot = too_hot(container, here, values["air"])
         model = min([reached(values, rates, here, hot) for rates in ends_of(values)])
     if model is not None:
-        model = to_step(model, TIE)  # finer than it is known, coarser than the runtimes differ
+        model = to_step(model, FINEST)
     quick, how = quick_time(values, container, mass, *(rule or ()))
     end, by = model, BY_HEAT
     if model is None or (quick is not None and quick <= model):
@@ -109,10 +109,10 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
         raise ValueError("time")  # of a system of which nothing is known; its check refuses it
     least, good, most, gone = bounds(values, container, mass)
     seen = None
-    if least is not None and least > end + TIE:
+    if least is not None and least > end + FINEST:  # what ends a pot is not told by the last bit
         end, by, seen = least, BY_GOOD, good
     if most is not None and most < end:
-        if most < end - TIE:
+        if most < end - FINEST:
             by, seen = BY_GONE, gone
         end = most
     used = share_kept(values["system"], container, share)
