@@ -224,7 +224,7 @@ class Group(Input):
         rows: list = []
         errors: list = []
         for place, tree in enumerate(typed):
-            if all([missing(tree[key]) or key == "units" or self._rests(key, tree[key]) for key in tree]):
+            if self._empty(tree):
                 if self.gaps:
                     rows.append(None)
                 continue
@@ -234,6 +234,10 @@ class Group(Input):
         if len(rows) < self.least:
             self.refuse(path, message("field-rows.least", least=self.least))
         return rows
+
+    def _empty(self, row: dict) -> bool:
+        """Whether nobody has typed anything in a row, so that it is none."""
+        return all([missing(row[key]) or key == "units" or self._rests(key, row[key]) for key in row])
 
     def _rests(self, key: str, text: Given) -> bool:
         """Whether a field of a row is a choice that nobody has touched: a form sends it with every empty row."""
@@ -289,12 +293,8 @@ class Group(Input):
                 and all([other.rests(typed, system) for other in self.beside])):
             found.extend(own)
 
-    def _own_pairs(self, value: Given, name: str, system: Given) -> Given:
-        rows = in_rows(value, self.most)
-        own = self._linked_rows(rows, name, system)
-        if not own and self.default:  # rows of nothing but defaults are still other rows than the group's own
-            own = self._linked_rows(rows, name, system, whole=True)
-        return own
+    def _own_pairs(self, value: Given, name: str, system: Given) -> list:
+        return self._linked_rows(in_rows(value, self.most), name, system)
 
     def _is_ours(self, value: Given, name: str, own: Given, system: Given) -> Given:
         ours = self._linked_rows(self.default, name, system)
@@ -319,11 +319,14 @@ class Group(Input):
             one[0] == other[0] and fields.get(one[0].split(".")[2], self).is_ours(one[1], other[1])
             for one, other in zip(pairs, ours)])
 
-    def _linked_rows(self, rows: "list | tuple", name: str, system: Given, whole: bool = False) -> Given:
+    def _linked_rows(self, rows: "list | tuple", name: str, system: Given) -> list:
         own = []
         for place, row in enumerate(rows if isinstance(rows, (list, tuple)) else ()):
             if isinstance(row, dict):
-                link_inputs(self.fields, row, "{}.{}.".format(name, place), system, own, whole)
+                prefix, before = "{}.{}.".format(name, place), len(own)
+                link_inputs(self.fields, row, prefix, system, own)
+                if len(own) == before and not self._empty(row):  # a row of nothing but defaults is still a row
+                    link_inputs(self.fields, row, prefix, system, own, whole=True)
         return own
 
     def modelled(self, models: Given, owner: str) -> Given:
