@@ -98,6 +98,7 @@ class StepModel(BaseModel):
     asks: str
     rank: str
     writes: str = Field(description="What stands in that input once the step is done as told")
+    meets: bool = Field(description="Whether what comes after it meets what is in the cup: time runs from its end")
     mends: bool = Field(description="Whether it brings a pour that is off back into ratio; once it is, it is gone")
     lead: list[tuple[str, str]] = Field(description="Pairs that mend it, in the form")
     keeps: list[tuple[str, str]] = Field(description="Pairs that a log entry of this step starts with")
@@ -108,10 +109,27 @@ class StepModel(BaseModel):
     small: str = SMALL
 
 
+class RunStepModel(StepModel):
+    """A step of the run of a seam: what a tap on it says is done, and how what it pours is poured."""
+
+    ran: str = Field(description="Its name where it is told to have been done; empty: that is not told")
+    what: str = Field(description="The pieces of seam or the mix that it is done with")
+    other: str = Field(description="What else may be done instead, as words of a button; empty: nothing")
+    pours: list[tuple[str, str]] = Field(description="Pairs that its pour is asked with; empty: nothing is poured")
+    ends: str = Field(description="Times to come, as a file of a calendar (RFC 5545); empty: none")
+    pairs: list[tuple[str, str]] = Field(default=[], description="At the last step: pairs that tell the plan of it")
+
+
 class SteppedModel(AnswerModel):
     """The answer of a move that is also told step by step."""
 
     steps: list[StepModel]
+
+
+class RunModel(AnswerModel):
+    """The answer of the run of a seam."""
+
+    steps: list[RunStepModel]
 
 
 class MovesModel(BaseModel):
@@ -332,7 +350,8 @@ def query_schema(item: Input, name: str) -> dict:
 
 def answer_model(name: str) -> type[AnswerModel]:
     """What a move answers."""
-    base = SteppedModel if hasattr(moves.module(name), "steps") else AnswerModel
+    stepped = RunModel if name == "run" else SteppedModel
+    base = stepped if hasattr(moves.module(name), "steps") else AnswerModel
     return create_model(called(name) + "Answer", __base__=base, data=(
         data_model(name), Field(description="The same as named values in SI, unrounded; null where nothing is known")))
 

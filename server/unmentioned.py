@@ -17,7 +17,8 @@ def without_unmentioned(modules: dict[str, str], known: str = "") -> dict[str, s
     """
     while True:
         trees = {path: ast.parse(source) for path, source in modules.items()}
-        there = set(re.findall(r"\w+", known)).union(*map(mentioned, trees.values()))
+        named = [*map(mentioned, trees.values()), *map(listed, trees, trees.values())]
+        there = set(re.findall(r"\w+", known)).union(*named)
         kept = {path: _kept(source, trees[path], there) for path, source in modules.items()}
         if kept == modules:
             return kept
@@ -41,6 +42,12 @@ def mentioned(tree: ast.Module) -> set[str]:
         elif isinstance(node, ast.Constant) and isinstance(node.value, str):
             found.update(re.findall(r"\w+", node.value))
     return found
+
+
+def listed(path: str, tree: ast.Module) -> set[str]:
+    """Every name of a catalogue's module that declares no TABLES: its facts are found by their marks."""
+    made = {name for node in _definitions(tree) for name in _names(node)}
+    return made if "/catalogue/" in path and "TABLES" not in made else set()
 
 
 def _kept(source: str, tree: ast.Module, there: set[str]) -> str:

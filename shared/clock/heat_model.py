@@ -234,24 +234,36 @@ def quick_time(values: Values, kind: str, mass: float, exponent: "float | None" 
     time, how = _quick_in_shade(values, kind, mass, exponent, doubling)
     if time is None or not sun_of(values).flux:
         return time, how
-    return quick_in_sun(time, pot_of(values, kind, mass), values["air"], doubling), how
+    return quick_in_sun(time, [pot_of(values, kind, mass)], values["air"], doubling), how
 
 
-def quick_in_sun(time: float, here: Pot, air: float, doubling: float) -> float:
+def quick_in_sun(time: float, pots: "list[Pot]", air: float, doubling: float) -> float:
     """The quick rule knows no sun: its time in the shade, shortened by how warm the sun alone makes the mix on the mean
     of the time that is left of it [s]:
         t = t_shade f**(-mean(t) / 10)
 
-    time: t_shade [s]; here: its balance in the sun; air: [K]; doubling: f, as the rule's. The end is rounded down.
+    time: t_shade [s]; pots: balances in the sun, of which the shortest time counts; air: [K]; doubling: f, as the
+    rule's. The end is rounded down.
     """
-    low, high, rise = 0.0, time, here.air - air
-    for _ in range(12):
-        middle = (low + high) / 2
-        if time * doubling ** (-mean_rise(rise, here.loss, middle) / 10) < middle:
-            high = middle
-        else:
-            low = middle
-    return low
+    found = time
+    for here in pots:
+        rise = here.air - air
+        if found < time and _sunned(time, rise, here.loss, doubling, found) >= found:
+            continue  # it lasts longer
+        low, high = 0.0, time
+        for _ in range(12):
+            middle = (low + high) / 2
+            if _sunned(time, rise, here.loss, doubling, middle) < middle:
+                high = middle
+            else:
+                low = middle
+        found = min(found, low)
+    return found
+
+
+def _sunned(time: float, rise: float, loss: float, doubling: float, spent: float) -> float:
+    """What is left of a time in the shade as warm as the sun is on the mean of what is spent [s]."""
+    return time * doubling ** (-mean_rise(rise, loss, spent) / 10)
 
 
 def _quick_in_shade(values: Values, kind: str, mass: float, exponent: "float | None",

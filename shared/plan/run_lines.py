@@ -40,7 +40,7 @@ def steps(found: Found, values: Values) -> "list[dict]":
 
 
 def _step(found: Found, one: Found, values: Values) -> dict:
-    own = {"ran": one.name, "pours": [], "what": "", "other": "", "ends": []}
+    own = {"ran": one.name, "pours": [], "what": "", "other": "", "ends": ""}
     if one.key.startswith("pour_"):
         name = one.key[5:]
         own.update(what=MIXES[name], pours=_pour(found, one, name, values))
@@ -127,7 +127,7 @@ def _end(found: Found, values: Values) -> dict:
             ["mixture", system["name"] or "mixed"], ["lot", system["lot"]],
             ["thicken", "yes" if found.batch.laid.putty else ""]) if pair[1]]
     told = dict(made("date", label, figure, sentences([under, "run-kept"]), logs=logs), ran="", pours=[], what=what,
-                other="", ends=[], pairs=_plan_pairs(found, values))
+                other="", ends="", pairs=_plan_pairs(found, values))
     if ends and values["ran_wall"] is not None:
         told["made"] = values["ran_wall"]
         told["ends"] = [[what] + [None if time is None else _unix(found, time, values) for time in (begins, closes)]

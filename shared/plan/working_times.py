@@ -115,14 +115,15 @@ class WorkingTimes:
         place = floor(log(max(mass, LEAST)) * PER_MASS)
         found = []
         for at in self.ends:
-            pace = self.profile.pace_at(at)
+            pace, pots = self.profile.pace_at(at), []
             for beside in (place, place + 1):
                 key = (limit, beside, at)
                 if key not in self.sunny:
                     filler = 0.0 if limit in (CUP, FILM) else self._filler()
                     self.sunny[key] = pot_in(KINDS[limit], exp(beside / PER_MASS), SIZES,
                                              mixed_resin(self.values["system"]), filler, at, at, sun=self.sun)
-                found.append(quick_in_sun(time / pace, self.sunny[key], at, self.doubling) * pace)
+                pots.append(self.sunny[key])
+            found.append(quick_in_sun(time / pace, pots, at, self.doubling) * pace)
         return min(found)
 
     def heat_pot(self, mass: float, limit: str = POT) -> "float | None":

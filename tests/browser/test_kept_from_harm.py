@@ -200,6 +200,7 @@ def test_the_end_of_stirring_is_heard_and_felt(phone, standing):
     expect(phone.locator("[data-status]")).not_to_be_empty()
     phone.get_by_role("button", name="Pour step by step").click()
     tap = phone.locator("[data-steps=tap]")
+    expect(phone.locator("[data-steps=figure]")).to_have_text("0 g")  # before it stands there, a tap is no step
     for shows in ("100 g", "130 g", "2 min"):
         tap.click()
         expect(phone.locator("[data-steps=figure]")).to_have_text(shows)

@@ -29,13 +29,13 @@ export const withUnit = (field, text, unit = typedIn(field)) => {
 export const says = (field) => withUnit(field, keyed(field));
 
 // A text that is kept in keys and figures, as a field shows it in the words of the page, and back: {key: word}, "." its mark.
-const wordsOf = (field) => JSON.parse(field?.dataset?.words ?? "{}");
+const wordsOf = (field) => JSON.parse(field?.dataset?.spelt ?? "{}");
 export const inWords = (field, text) => {
   const words = wordsOf(field);
   return text.replace(/\p{L}+|\.(?=\d)/gu, (one) => words[one] ?? one);
 };
 export const keyed = (field) => {
-  if (!field.dataset.words) return field.value;
+  if (!field.dataset.spelt) return field.value;
   const { ".": mark, ...words } = wordsOf(field);
   const keys = Object.fromEntries(Object.entries(words).map(([key, word]) => [word, key]));
   const named = field.value.replace(/\p{L}+/gu, (one) => keys[one] ?? one);
