@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-FIX, TYPE = "Fix the marked fields to see results.", "Fill in the missing values to see results."
+FIX, TYPE = "Fix the marked fields to see results.", "Fill in the missing values first."
 
 
 @pytest.mark.parametrize("path", ["clock/", "plan/"])
