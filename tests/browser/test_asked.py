@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-FIX, TYPE = "Fix the marked fields to see results.", "Fill in the missing values first."
+FIX, TYPE = "Fix the marked fields to see results.", "Type what is missing to see results."
 
 
 @pytest.mark.parametrize("path", ["clock/", "plan/"])
