@@ -2,7 +2,7 @@
 import pytest
 from playwright.sync_api import expect
 
-FIX, TYPE = "Fix the marked fields to see results.", "Type what is missing to see results."
+FIX, TYPE = "Fix the marked fields to see results.", "Fill in what is missing for results."
 
 
 @pytest.mark.parametrize("path", ["clock/", "plan/"])
