@@ -46,8 +46,6 @@ SHOWS = "tests/browser/test_pictures_show.py::test_each_picture_shows_what_the_s
 LATE = FAULTS + "::test_twelve_answers_of_sixteen_come_late_and_no_figure_stands_for_another"
 TRUSTED = "tests/test_trusted.py"
 RUN, STRONG = f"tests/test_run.py {TRUSTED}", f"tests/test_strength.py {TRUSTED}"
-FILES, SURFACES = f"tests/test_files.py tests/test_data.py {TRUSTED}", f"tests/test_boat_surfaces.py {TRUSTED}"
-CUTTING = f"tests/test_cutting.py tests/test_boat.py {TRUSTED}"
 TOLD = "tests/test_safety_told.py"
 CATALOGUE, WORDS = "shared/catalogue/", "shared/words/en.ftl"
 
@@ -929,8 +927,8 @@ CHANGES = (
         "strength: a share is rounded up",
         "shared/seam/strength_lines.py",
         'quantity(share, "%", DOWN, places=0)',
-        'quantity(share, "%", NEAREST, places=0)',
-        STRONG,
+        'quantity(share, "%", UP, places=0)',
+        TRUSTED + "::test_no_share_of_a_strength_is_rounded_up",
         "",
     ),
     Change(
@@ -946,7 +944,7 @@ CHANGES = (
         "shared/seam/strength.py",
         "case.share < found[case.key].share",
         "case.share > found[case.key].share",
-        STRONG,
+        "tests/test_strength.py::test_the_angle_that_is_worst_counts",
         "",
     ),
     Change(
@@ -954,7 +952,7 @@ CHANGES = (
         "shared/seam/strength.py",
         "(max([row.width for row in rows]) - bent) / 2",
         "max([row.width for row in rows]) / 2",
-        STRONG,
+        "tests/test_strength.py::test_a_taped_corner_worked_by_hand",
         "",
     ),
     Change(
@@ -962,7 +960,7 @@ CHANGES = (
         "shared/seam/strength.py",
         "knock)[0] if case.share < 1]",
         "knock)[0] if case.share < 0.9]",
-        STRONG,
+        "tests/test_strength.py::test_what_would_carry_does",
         "",
     ),
     Change(
@@ -970,7 +968,7 @@ CHANGES = (
         CATALOGUE + "strength.py",
         "PUTTY_STIFF = 15e6, 40e6, 2.5e9",
         "PUTTY_STIFF = 30e6, 80e6, 2.5e9",
-        STRONG,
+        TRUSTED + "::test_what_a_strength_is_reckoned_with_is_as_it_was_typed_a_second_time",
         "",
     ),
     Change(
@@ -978,7 +976,7 @@ CHANGES = (
         CATALOGUE + "strength.py",
         "ROLLS, ROLLS_STIFF = 1.5e6,",
         "ROLLS, ROLLS_STIFF = 15e6,",
-        STRONG,
+        TRUSTED + "::test_what_a_strength_is_reckoned_with_is_as_it_was_typed_a_second_time",
         "",
     ),
     Change(
@@ -986,7 +984,7 @@ CHANGES = (
         CATALOGUE + "strength.py",
         'ROLLS / 1e6, "MPa", JUDGED)',
         'ROLLS / 1e6, "MPa", COMMON)',
-        STRONG,
+        TRUSTED + "::test_what_a_strength_is_reckoned_with_is_as_it_was_typed_a_second_time",
         "",
     ),
     Change(
@@ -994,7 +992,7 @@ CHANGES = (
         "shared/seam/strength_lines.py",
         "if found.lap <= spec.overlap else",
         "if found.lap >= spec.overlap else",
-        STRONG,
+        TRUSTED + "::test_a_lap_is_enough_only_where_it_is",
         "",
     ),
     Change(
@@ -1002,7 +1000,7 @@ CHANGES = (
         "shared/seam/strength_lines.py",
         "lap=length(found.lap, UP)",
         "lap=length(found.lap, DOWN)",
-        STRONG,
+        TRUSTED + "::test_a_lap_is_enough_only_where_it_is",
         "",
     ),
     # files that leave the app
@@ -1011,7 +1009,7 @@ CHANGES = (
         "shared/files/rows.py",
         '"part_" + LETTERS[place]',
         '"part_" + LETTERS[len(found.parts) - 1 - place]',
-        FILES,
+        TRUSTED + "::test_the_parts_that_are_bought_are_those_of_the_label",
         "",
     ),
     Change(
@@ -1019,7 +1017,7 @@ CHANGES = (
         "shared/files/rows.py",
         "for place in cut.pieces:",
         "for place in cut.pieces[:max(1, len(cut.pieces) - 1)]:",
-        FILES,
+        TRUSTED + "::test_a_list_of_cuts_has_every_piece_once_under_its_own_name",
         "",
     ),
     Change(
@@ -1027,7 +1025,7 @@ CHANGES = (
         "shared/files/rows.py",
         '"joint": called(row)',
         '"joint": called(pieces[0][1])',
-        FILES,
+        TRUSTED + "::test_a_list_of_cuts_has_every_piece_once_under_its_own_name",
         "",
     ),
     Change(
@@ -1035,7 +1033,7 @@ CHANGES = (
         "shared/files/rows.py",
         '"too_late": one.refused is not None',
         '"too_late": False',
-        FILES,
+        TRUSTED + "::test_a_batch_that_is_too_late_is_told_so_and_its_latest_start_is_its_line_s",
         "",
     ),
     Change(
@@ -1043,7 +1041,7 @@ CHANGES = (
         "shared/files/rows.py",
         '"latest_start": one.latest',
         '"latest_start": one.end',
-        FILES,
+        TRUSTED + "::test_a_batch_that_is_too_late_is_told_so_and_its_latest_start_is_its_line_s",
         "",
     ),
     Change(
@@ -1051,7 +1049,7 @@ CHANGES = (
         "shared/files/calendar.py",
         "return day * DAY + int(",
         "return day * DAY + 3600 + int(",
-        FILES,
+        TRUSTED + "::test_a_calendar_s_batches_have_each_their_own_lines",
         "",
     ),
     Change(
@@ -1059,7 +1057,7 @@ CHANGES = (
         "shared/files/calendar.py",
         "on_day(day, mixed + closes, DOWN)",
         "on_day(day, mixed + closes)",
-        FILES,
+        "tests/test_files.py::test_the_windows_of_a_cure_open_late_and_close_early",
         "",
     ),
     Change(
@@ -1067,7 +1065,7 @@ CHANGES = (
         "shared/files/calendar.py",
         '"DTSTART:" + moment(one.begins, one.utc)',
         '"DTSTART:" + moment(one.begins)',
-        FILES,
+        TRUSTED + "::test_a_pot_s_calendar_names_each_step_at_its_own_time_in_universal_time",
         "",
     ),
     Change(
@@ -1075,7 +1073,7 @@ CHANGES = (
         "shared/files/calendar.py",
         'values["steps"][one.place]["name"]',
         'values["steps"][-1 - one.place]["name"]',
-        FILES,
+        TRUSTED + "::test_a_pot_s_calendar_names_each_step_at_its_own_time_in_universal_time",
         "",
     ),
     Change(
@@ -1083,7 +1081,7 @@ CHANGES = (
         "shared/files/calendar.py",
         'if line["part"] == part and line is not head',
         'if line["part"] == "batch_1" and line is not head',
-        FILES,
+        TRUSTED + "::test_a_calendar_s_batches_have_each_their_own_lines",
         "",
     ),
     Change(
@@ -1091,7 +1089,7 @@ CHANGES = (
         "shared/files/drawn.py",
         "(40, radius)",
         "(40, radius - 1)",
-        FILES,
+        "tests/test_files.py::test_the_spreader_is_measured_in_its_dxf",
         "",
     ),
     # a boat: what is cut, what is bought
@@ -1100,7 +1098,7 @@ CHANGES = (
         "shared/boat/cut_lines.py",
         "_numbered(rows, lengths, each.pieces), part",
         "_numbered(rows, lengths, each.pieces[-max(1, len(each.pieces) - 1):]), part",
-        CUTTING,
+        TRUSTED + "::test_the_cut_list_on_screen_has_every_piece_and_none_is_short",
         "",
     ),
     Change(
@@ -1108,7 +1106,7 @@ CHANGES = (
         "shared/boat/cut_lines.py",
         "each, count = along(long / 1000, UP)",
         "each, count = along(long / 1000, DOWN)",
-        CUTTING,
+        TRUSTED + "::test_the_cut_list_on_screen_has_every_piece_and_none_is_short",
         "",
     ),
     Change(
@@ -1116,7 +1114,7 @@ CHANGES = (
         "shared/boat/cut_lines.py",
         'left = max(0.0, rest["length"] - used)',
         'left = rest["length"]',
-        CUTTING,
+        "tests/test_boat.py::test_what_is_cut_off_the_remnants_and_what_is_left_make_their_length",
         "",
     ),
     Change(
@@ -1124,7 +1122,7 @@ CHANGES = (
         "shared/boat/phases.py",
         "alone.all + more.resin)",
         "alone.all)",
-        SURFACES,
+        "tests/test_boat_surfaces.py::test_a_boat_worked_by_hand",
         "",
     ),
     Change(
@@ -1132,7 +1130,7 @@ CHANGES = (
         "shared/boat/phases.py",
         "rolls.get(key, 0.0) + found.cloth",
         "found.cloth",
-        SURFACES,
+        TRUSTED + "::test_the_cloth_of_two_faces_is_bought_for_both",
         "",
     ),
     Change(
@@ -1140,7 +1138,7 @@ CHANGES = (
         "shared/boat/boat_surfaces.py",
         'return typed(row["name"])',
         'return typed(row["name"][::-1])',
-        SURFACES,
+        TRUSTED + "::test_each_surface_is_told_by_its_own_name",
         "",
     ),
     Change(
@@ -1148,7 +1146,7 @@ CHANGES = (
         "shared/boat/boat_pieces.py",
         "_per_metre(putty, length), _per_metre(wet, length)",
         "_per_metre(wet, length), _per_metre(putty, length)",
-        "tests/test_boat_pieces.py",
+        "tests/test_boat_pieces.py::test_the_plans_pour_what_the_boat_counts",
         "",
     ),
     Change(
@@ -1156,7 +1154,7 @@ CHANGES = (
         "shared/boat/boat_pieces.py",
         "1 if face.name in seam.LATE else 0",
         "0",
-        "tests/test_boat_pieces.py",
+        "tests/test_boat_pieces.py::test_the_outside_is_a_plan_of_its_own_since_the_hull_is_turned_in_between",
         "",
     ),
     # what hands are told outside the catalogue
