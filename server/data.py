@@ -20,49 +20,66 @@ Data = dict[str, Any]
 ERRORS = "wanted_error ratio_error rounding_error reading_error in_ratio"
 MEASURED = "way pours parts_done smallest_mass smallest_volume smallest_strokes too_small too_much_for_scale " + ERRORS
 PARTS = "part name mass volume"
-OF_TOOL = " scale_reading strokes fills full_fill last_fill level_volume level_height lacking_volume"
+OF_TOOL = (" scale_reading strokes fills full_fill last_fill level_volume level_height exact_volume mark_cost "
+           "lacking_volume lacking_mass")
 POT = "usable_time thick_time usable_share highest_peak_temperature lowest_peak_temperature"
+OF_PHASE = "mixed_mass putty_volume filler_mass glass_mass ply_area added_mass"
 # move: (names of single values, {table: names of its columns})
 SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "ratio": ("mass volume density hardener_per_hundred ideal_per_hundred share_of_ideal label_contradicts_itself "
               "label_gap more_hardener_than_resin", {"parts": PARTS + " parts_by_weight parts_by_volume"}),
-    "measure": (MEASURED + " cup_takes fill_height mass_in_cup " + POT,
+    "measure": (MEASURED + " wanted_volume whole_volume whole_mass worst_reading_error narrower_width cup_takes "
+                "fill_height mass_in_cup " + POT,
                 {"parts": PARTS + OF_TOOL, "tools": "way ratio_error smallest_mass smallest_volume holds_ratio"}),
     "rescue": ("state time_left stir_time usable_time must_add in_ratio ratio_error wanted_error mass volume fits_cup "
                "cup_takes add_filler_mass mass_in_cup",
                {"parts": "part name add_mass add_volume add_least_mass add_least_volume"}),
     "thicken": ("putty_mass putty_volume putty_density dose dose_error first_filler_mass air_share too_dry stands "
                 "yield_stress_needed thickest_pass", {"fillers": "name mass loose_volume scoops"}),
-    "pouring": ("way pours parts_done mass volume stir_time too_small ratio_error in_ratio rest_filler_mass putty_mass "
+    "pouring": ("way pours parts_done mass volume stir_time too_small ratio_error in_ratio first_filler_mass "
+                "rest_filler_mass putty_mass "
                 "usable_time thick_time", {"parts": PARTS + OF_TOOL}),
     "heat": (POT + " peak_time end_temperature latest_thick_time usable_time_in_tray "
              "usable_time_of_half usable_time_in_shade next_within working_temperature too_cold largest_mass "
-             "calm_layer sun_heat label_facts_apart pot_life_from_memory", {"curve": "time temperature"}),
+             "calm_layer sun_heat heat_of_mix balance_time rule_time label_facts_apart pot_life_from_memory",
+             {"curve": "time temperature"}),
     "trial": ("thick_time least_thick_time most_thick_time usable_time least_usable_time most_usable_time sure_enough",
               {"curve": "time temperature"}),
     "cure": ("recoat_may_be_shut never_cures time_too_cold day_counts working_temperature post_cure_needed "
-             "least_softening_temperature most_softening_temperature", {"windows": "window from to"}),
+             "least_softening_temperature most_softening_temperature least_conversion most_conversion",
+             {"windows": "window from to",
+              "suns": "colour sunny_air_temperature least_hull_temperature most_hull_temperature verdict"}),
     "dew": ("dew_point above_dew_point wanted_above_dew_point dew_point_error night_above_dew_point "
             "keep_above_temperature dew_danger", {}),
     "joint": ("putty_mass putty_volume liquid_mass glass_mass added_mass area passes ply_length outer_radius "
-              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank useful_flank wanted_flank wanted_lap",
+              "outer_cover gap_too_wide glass_too_heavy resin_on_mass least_flank useful_flank wanted_flank wanted_lap "
+              "laminate_thickness ply_width placed_volume tooled_mass left_in_tools wet_out_mass ply_mass spare_mass "
+              "fill_mass neat_mass strong_flank outer_flank panel_strength would_layers would_width would_areal_weight "
+              "would_carry_pull",
               {"coves": "side at angle radius decided_by throat leg width arc",
-               "tapes": "face width areal_weight count length", "strength": "case carried_share fails_first"}),
+               "tapes": "face width areal_weight count length", "pieces": "face width piece_length",
+               "strength": "case carried_share fails_first"}),
     "spreader": ("sheet_width sheet_height", {"templates": "radius x y"}),
     "boat": ("mixed_mass putty_mass putty_volume epoxy_mass filler_mass liquid_mass glass_mass added_mass length "
-             "batch_count putty_batches liquid_batches packs_hold packs_over",
+             "batch_count putty_batches liquid_batches packs_hold packs_over packs_cost cheapest_cost cheapest_over "
+             "cloth_saves_mass coat_saves_mass fairing_saves_mass",
              {"parts": "part name mass", "shopping": "item count mass length width areal_weight",
               "packs": "count part name mass", "joints": "joint joint_place count length radius putty_volume",
               "cuts": "material width areal_weight stock stock_place stock_length piece joint face length",
-              "phases": "phase mixed_mass putty_volume filler_mass glass_mass added_mass batch_count"}),
-    "plan": ("possible batch_count crews end limited_by slack largest_mix smallest_mass surplus_mass late_by too_cold",
+              "phases": "phase " + OF_PHASE + " batch_count cups bags trays brushes abrasive_sheets",
+              "surfaces": "surface work " + OF_PHASE, "cheapest_packs": "count part name mass",
+              "spreaders": "radius"}),
+    "plan": ("possible batch_count crews end cups bags gloves limited_by slack window_share largest_mix "
+             "smallest_mass surplus_mass late_by too_cold working_temperature",
              {"batches": "batch crew start end latest_start done length too_late air_temperature",
-              "mixes": "batch mix mass filler_mass bag_volume surplus_mass", "parts": "batch mix part name mass",
-              "steps": "batch crew step who start end done",
-               "windows": "window mass temperature usable_time thick_time",
+              "deadlines": "batch window done_by",
+              "mixes": "batch mix mass measured_mass filler_mass bag_volume tray_mass surplus_mass",
+              "parts": "batch mix part name mass", "steps": "batch crew step who start end done",
+              "windows": "window mass temperature usable_time thick_time longer_time",
               "helps": "helps batch_count"}),
-    "run": ("batch limited_by time_left length", {"steps": "step length mass volume done",
-                                                  "windows": "window time_left usable_time"}),
+    "run": ("batch limited_by time_left length run_age cut_length two_lay_all some_tape_lies peel_age coat_from_age "
+            "coat_until_age", {"steps": "step step_kind batch_piece length mass volume planned_time done done_age",
+                               "windows": "window outlook time_left usable_time begun_age until_age ready_age"}),
     "pot": ("time_left time_passed time_over duration ends_at clock_doubt", {"alarms": "place due_at"}),
     "timer": ("time_left time_passed jumped unseen clock_doubt", {}),
     "kit": ("kind started_from used_up signal_word", {"statements": "code hazard"}),
@@ -73,7 +90,7 @@ SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "calls": ("", {"numbers": "kind name number"}),
     "safety": ("signal_word", {"statements": "statement topic mark source", "codes": "code hazard", "signs": "sign"}),
     "air": ("room_volume changes_of_air clearing_time fan_passes opening_needed flow_needed vapour_share vapour_limit "
-            "explosive_limit may_explode above_limit floating_mass", {}),
+            "explosive_limit may_explode above_limit dust_limit floating_mass", {}),
     "sources": ("", {"facts": "fact table mark source"}),
 } | data_surface.SHAPES
 
@@ -123,7 +140,7 @@ def _band(peak: Any) -> Data:
 
 def ratio(found: Any, values: dict, who: Reader) -> Data:
     mix, by_weight = found.mix, not stopped(found.weighs)
-    return {"mass": mix.mass if by_weight else None, "volume": None if stopped(found.fills) else mix.volume,
+    return {"mass": mix.mass, "volume": None if stopped(found.fills) else mix.volume,
             "density": mix.density, "hardener_per_hundred": found.phr if by_weight else None,
             "ideal_per_hundred": found.ideal, "share_of_ideal": found.of_ideal,
             "label_contradicts_itself": found.apart is not None, "label_gap": found.apart and found.apart.error,
@@ -145,28 +162,33 @@ def _way(found: Any, values: dict, who: Reader) -> Data:
                  "parts": _parts(system, who, mass=found.display.masses, scale_reading=found.display.readings)}
         return told | _off(found.poured)
     if way == "pumps":
-        lacks = [one and one.volume for one in found.top_up]
+        lacks = [[one and getattr(one, of) for one in found.top_up] for of in ("volume", "mass")]
         told |= {"parts_done": found.done, "rounding_error": found.off.error, "wanted_error": found.off.most,
                  "smallest_strokes": found.least and sum(found.least.counts), "too_small": found.least is None,
+                 "whole_volume": sum(found.strokes.volumes), "whole_mass": found.mass, "wanted_volume": found.wanted,
                  "parts": _parts(system, who, strokes=found.strokes.counts, volume=found.strokes.volumes,
-                                 lacking_volume=lacks)}
+                                 lacking_volume=lacks[0], lacking_mass=lacks[1])}
         return told | _off(found.outcome)
     if way == "stick":
         told |= {"parts_done": found.done, "pours": found.times, "wanted_error": found.wanted,
                  "reading_error": found.spread, "smallest_volume": found.least, "cup_takes": found.usable,
-                 "parts": _parts(system, who, volume=found.volumes, level_height=found.marks)}
+                 "worst_reading_error": found.worst, "narrower_width": found.narrower and found.narrower.width,
+                 "parts": _parts(system, who, volume=found.volumes, level_height=found.marks,
+                                 mark_cost=[one.error for one in found.costs])}
         return told | _off(found.outcome)
     marks = found.marks
-    if way == "graduated":
-        told["pours"] = found.times
+    pours = found.times if way == "graduated" else 1
+    told["pours"] = pours
     told |= {"too_small": marks is None or marks.too_small}
     if marks is None:
         return told
-    more: Data = {"level_volume": found.levels} if way == "graduated" else {
+    more: Data = {"level_volume": found.levels, "exact_volume": found.each} if way == "graduated" else {
+        "exact_volume": marks.wanted,
         "fills": [one.times for one in found.fills], "full_fill": [one.full for one in found.fills],
         "last_fill": [one.last for one in found.fills]}
     told |= {"parts_done": marks.done, "rounding_error": marks.off.error, "wanted_error": marks.off.most,
-             "reading_error": marks.spread, "smallest_volume": marks.least,
+             "reading_error": marks.spread, "smallest_volume": marks.least, "whole_volume": sum(marks.volumes) * pours,
+             "wanted_volume": sum(marks.wanted),
              "parts": _parts(system, who, volume=marks.volumes, **more)}
     return told | _off(marks.outcome)
 
@@ -218,7 +240,8 @@ def pouring(found: Any, values: dict, who: Reader) -> Data:
     used = {key: value for key, value in _used(found.in_use and found.in_use.usable).items() if key != "usable_share"}
     return told | used | _off(found.off) | {
         "too_small": False, "pours": found.times, "mass": found.mix.mass, "volume": found.mix.volume,
-        "stir_time": found.stir, "rest_filler_mass": found.rest, "putty_mass": found.putty and found.putty.mass}
+        "stir_time": found.stir, "first_filler_mass": found.putty and found.putty.first,
+        "rest_filler_mass": found.rest, "putty_mass": found.putty and found.putty.mass}
 
 
 def heat(found: Any, values: dict, who: Reader) -> Data:
@@ -230,6 +253,7 @@ def heat(found: Any, values: dict, who: Reader) -> Data:
         "usable_time_in_shade": found.sun and found.sun.shade.time, "next_within": found.next_by,
         "working_temperature": found.lowest, "too_cold": found.cold, "largest_mass": largest and largest.mass,
         "calm_layer": found.layer, "sun_heat": found.sun.flux if found.sun else 0.0,
+        "heat_of_mix": found.heat, "balance_time": found.best.model, "rule_time": found.best.quick,
         "label_facts_apart": found.apart, "pot_life_from_memory": found.from_memory, "curve": _curve(found.run)}
 
 
@@ -255,7 +279,10 @@ def cure(found: Any, values: dict, who: Reader) -> Data:
             "day_counts": found.day_counts, "working_temperature": found.lowest,
             "post_cure_needed": limit.post and limit.post.needed,
             "least_softening_temperature": held and held.glass[0],
-            "most_softening_temperature": held and held.glass[1], "windows": rows}
+            "most_softening_temperature": held and held.glass[1], "least_conversion": held and held.conversion[0],
+            "most_conversion": held and held.conversion[1], "windows": rows,
+            "suns": [{"colour": one.colour, "sunny_air_temperature": one.air, "least_hull_temperature": one.surface[0],
+                      "most_hull_temperature": one.surface[1], "verdict": one.verdict} for one in limit.suns]}
 
 
 def dew(found: Any, values: dict, who: Reader) -> Data:
@@ -273,8 +300,20 @@ def joint(found: Any, values: dict, who: Reader) -> Data:
         coves.append({"side": one.side, "at": one.at, "angle": one.angle, "radius": one.radius, "decided_by": one.why,
                       "throat": size and size.throat, "leg": size and size.leg,
                       "width": size and size.width, "arc": size and size.arc})
+    would = found.strength and found.strength.would
     return {"putty_mass": found.mix.putty, "putty_volume": found.mix.volume, "liquid_mass": found.mix.liquid,
-            "glass_mass": found.shares.glass, "added_mass": found.shares.added, "area": found.shares.section,
+            "laminate_thickness": found.seam.laminate or None, "ply_width": found.seam.ply_width or None,
+            "placed_volume": found.shares.in_place, "tooled_mass": found.shares.tooled,
+            "left_in_tools": found.shares.kept, "wet_out_mass": found.shares.wet_out,
+            "ply_mass": found.shares.ply_takes, "spare_mass": found.shares.spare, "fill_mass": found.shares.weave,
+            "neat_mass": found.shares.prime, "strong_flank": found.strength and found.strength.flank,
+            "outer_flank": found.edge and found.edge.flank,
+            "pieces": [{"face": one.face, "width": one.width, "piece_length": piece} for one in found.tapes
+                       for piece in one.pieces],
+            "panel_strength": found.strength and found.strength.strength, "would_layers": would and would.layers,
+            "would_width": would and would.width, "would_areal_weight": would and would.areal,
+            "would_carry_pull": would and would.pulls, "glass_mass": found.shares.glass,
+            "added_mass": found.shares.added, "area": found.shares.section,
             "passes": found.passes, "ply_length": found.ply_length, "outer_radius": found.edge and found.edge.radius,
             "outer_cover": found.edge and found.edge.cover, "gap_too_wide": bool(found.slips.wide_gap),
             "glass_too_heavy": bool(found.slips.heavy_glass), "coves": coves,
@@ -297,8 +336,9 @@ def spreader(found: Any, values: dict, who: Reader) -> Data:
 def boat(found: Any, values: dict, who: Reader) -> Data:
     sums, mixed = found.sums, found.mixed
     names = parts_said(values["system"])
-    packs = [{"count": count, "part": tables.LETTERS[place], "name": said(names[place], who), "mass": mass}
-             for count, masses in (found.packs.rows if found.packs else ()) for place, mass in enumerate(masses)]
+    packs, cheapest = [[{"count": count, "part": tables.LETTERS[place], "name": said(names[place], who), "mass": mass}
+                        for count, masses in (one.rows if one else ()) for place, mass in enumerate(masses)]
+                       for one in (found.packs, found.cheapest)]
     return {"mixed_mass": mixed.all, "putty_mass": mixed.putty, "putty_volume": found.putty, "epoxy_mass": mixed.epoxy,
             "filler_mass": mixed.filler, "liquid_mass": mixed.liquid,
             "glass_mass": sums.glass + sum(one.glass for one in found.phases if one.name == phases.SHEATHING),
@@ -306,11 +346,23 @@ def boat(found: Any, values: dict, who: Reader) -> Data:
             "putty_batches": mixed.putty_batches, "liquid_batches": mixed.liquid_batches,
             "packs_hold": found.packs and found.packs.held, "packs_over": found.packs and found.packs.over,
             "parts": _parts(values["system"], who, mass=found.parts or ()), "packs": packs,
+            "packs_cost": found.packs and found.packs.cost, "cheapest_packs": cheapest,
+            "cheapest_cost": found.cheapest and found.cheapest.cost,
+            "cheapest_over": found.cheapest and found.cheapest.over, "cloth_saves_mass": found.saved.cloth,
+            "coat_saves_mass": found.saved.coat, "fairing_saves_mass": found.saved.fairing,
+            "spreaders": [{"radius": radius / 1000} for radius in found.radii],
+            "surfaces": [{"surface": tables.called(one.row), "work": one.row["work"],
+                          **_phase(phases.together(phases.of_surface(one, values)))} for one in found.surfaces],
             "shopping": tables.shopping(found, phases.cloths(found.surfaces)),
             "joints": [_joint(one) for one in found.joints], "cuts": tables.cuts(found),
-            "phases": [{"phase": one.name, "mixed_mass": one.resin, "putty_volume": one.putty,
-                        "filler_mass": one.filler + one.light, "glass_mass": one.glass, "added_mass": one.stays,
-                        "batch_count": int(one.batches)} for one in found.phases]}
+            "phases": [{"phase": one.name, **_phase(one), "batch_count": int(one.batches), "cups": int(one.cups),
+                        "bags": int(one.bags), "trays": int(one.trays), "brushes": int(one.brushes),
+                        "abrasive_sheets": int(one.sheets)} for one in found.phases]}
+
+
+def _phase(one: Any) -> Data:
+    return {"mixed_mass": one.resin, "putty_volume": one.putty, "filler_mass": one.filler + one.light,
+            "glass_mass": one.glass, "ply_area": one.ply, "added_mass": one.stays}
 
 
 def _joint(one: Any) -> Data:
@@ -325,25 +377,34 @@ WHO = ("first", "second", "mixer")
 
 def plan(found: Any, values: dict, who: Reader) -> Data:
     if found.none:
-        return {"possible": False, "too_cold": found.cold is not None, "late_by": getattr(found.none, "over", None),
+        return {"possible": False, "too_cold": found.cold is not None,
+                "working_temperature": found.cold and found.cold.least, "late_by": getattr(found.none, "over", None),
                 "limited_by": getattr(found.none, "limit", None),
                 "helps": [{"helps": one.name} for one in getattr(found.none, "helps", None) or ()]}
     summary = found.summary
     told: Data = {
-        "possible": True, "too_cold": found.cold is not None, "batch_count": summary.count, "crews": summary.crews,
+        "possible": True, "too_cold": found.cold is not None,
+        "working_temperature": found.cold and found.cold.least, "batch_count": summary.count, "crews": summary.crews,
         "end": summary.end, "limited_by": summary.binding.limit, "slack": summary.slack,
+        "window_share": summary.share, "cups": summary.ready.cups, "bags": summary.ready.bags,
+        "gloves": summary.ready.gloves, "deadlines": [
+            {"batch": one.batch.number, "window": limit, "done_by": by} for one in found.batches
+            for limit, by in [*one.batch.deadlines, *([("tape", one.details.tape)]
+                                                      if one.details and one.details.tape is not None else [])]],
         "largest_mix": summary.largest, "smallest_mass": summary.least, "surplus_mass": summary.over,
         "late_by": found.asked.late, "batches": tables.batches(found), "mixes": [], "parts": [], "steps": [],
         "windows": [{"window": one.limit, "mass": one.mass, "temperature": one.at, "usable_time": one.span,
-                     "thick_time": one.end} for one in summary.windows],
+                     "thick_time": one.end, "longer_time": one.longer} for one in summary.windows],
         "helps": [{"helps": one.name, "batch_count": one.batches} for one in summary.helps or ()]}
     for one in found.batches:
         batch, details = one.batch, one.details
         told["steps"] += [{"batch": batch.number, "crew": batch.crew, "step": step.key, "who": WHO[step.who],
                            "start": step.start, "end": step.end, "done": step.done} for step in batch.steps]
         for mix in details.mixes if details else ():
-            told["mixes"].append({"batch": batch.number, "mix": mix.name, "mass": mix.whole, "filler_mass": mix.filler,
-                                  "bag_volume": mix.bag, "surplus_mass": mix.over})
+            told["mixes"].append({"batch": batch.number, "mix": mix.name, "mass": mix.whole,
+                                  "measured_mass": mix.mass, "filler_mass": mix.filler,
+                                  "bag_volume": mix.bag, "tray_mass": mix.tray,
+                                  "surplus_mass": mix.over})
             told["parts"] += [{"batch": batch.number, "mix": mix.name, **row}
                               for row in (_parts(values["system"], who, mass=mix.parts) if mix.parts else ())]
     return told
@@ -351,12 +412,32 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
 
 def run(found: Any, values: dict, who: Reader) -> Data:
     tightest, tape = found.window, found.tape
-    return {"batch": found.batch.number, "limited_by": tightest and tightest.limit,
-            "time_left": tightest and tightest.left, "length": tape and tape.length,
-            "steps": [{"step": one.name, "length": one.length or None, "mass": one.mass or None,
-                       "volume": one.volume or None, "done": one.done is not None} for one in found.steps],
-            "windows": [{"window": one.limit, "time_left": one.left, "usable_time": one.by - one.begun}
-                        for one in found.windows]}
+    return _dates(found) | {
+        "batch": found.batch.number, "limited_by": tightest and tightest.limit,
+        "time_left": tightest and tightest.left, "length": tape and tape.length, "run_age": found.age,
+        "cut_length": found.cut, "two_lay_all": tape and tape.two, "some_tape_lies": tape and tape.laying,
+        "steps": [{"step": one.name, "step_kind": one.key, "batch_piece": one.piece + 1 or None,
+                   "length": one.length or None, "mass": one.mass or None, "volume": one.volume or None,
+                   "planned_time": one.lasts or None, "done": one.done is not None, "done_age": one.done}
+                  for one in found.steps],
+        "windows": [{"window": one.limit, "outlook": one.state, "time_left": one.left,
+                     "usable_time": one.by - one.begun, "begun_age": one.begun, "until_age": one.by,
+                     "ready_age": one.end} for one in found.windows]}
+
+
+def _dates(found: Any) -> Data:
+    """When the peel ply may come off, and from when until when a coat may follow; none goes on through peel ply."""
+    dates, told = found.dates, {}
+    if dates is None:
+        return {}
+    if dates.peel is not None and any(one.key == "peel" for one in found.steps):
+        told["peel_age"] = dates.last + dates.peel
+    coat = dates.recoat
+    if coat is not None and not coat.cold and not coat.shut:
+        opens, closes = max(told.get("peel_age", 0.0), dates.last + coat.opens), dates.first + coat.closes
+        if opens < closes:
+            told |= {"coat_from_age": opens, "coat_until_age": closes}
+    return told
 
 
 def pot(found: Any, values: dict, who: Reader) -> Data:
@@ -419,7 +500,7 @@ def air(found: Any, values: dict, who: Reader) -> Data:
             "flow_needed": solvent and solvent.needed, "vapour_share": solvent and solvent.vapour,
             "vapour_limit": solvent and solvent.limit, "explosive_limit": solvent and solvent.lower,
             "may_explode": solvent and solvent.explosive, "above_limit": solvent and solvent.over,
-            "floating_mass": dust and dust.floating}
+            "dust_limit": dust and dust.limit.value, "floating_mass": dust and dust.floating}
 
 
 def sources(found: Any, values: dict, who: Reader) -> Data:

@@ -1,19 +1,22 @@
 """Data of surfaces: what coats, cloth, fairing, glue and bare fillets come to, as named SI values; asked by `data`."""
 from typing import Any
 
+from covemix.shared.things.lowest_temperature import lowest
 from covemix.shared.words.languages import Reader
 
 Data = dict[str, Any]
 POTS = "pot_reach pot_count pot_mass film_time too_big_for_cup"
 SHAPES: dict[str, tuple[str, dict[str, str]]] = {
     "coats": ("area edge_area added_mass mass first_coat_mass later_coat_mass left_in_tools film_thickness runs "
-              "coats_thickness heaviest_coat laying_time recoat_opens recoat_closes too_cold coats_today " + POTS,
+              "coats_thickness heaviest_coat laying_time recoat_opens recoat_closes too_cold working_temperature "
+              "coats_today " + POTS,
               {"coats": "coat coat_from coat_until"}),
     "sheathing": ("area cloth_length lapped_area glass_mass wet_out_mass soaked_mass fill_mass ply_mass mass "
                   "added_mass laminate_thickness weave_depth fill_coat fill_coats glass_fraction " + POTS,
-                  {"cloths": "face across strips each_length lapped_area count"}),
+                  {"cloths": "face across strips each_length lapped_area count", "joins": "face join_at"}),
     "fairing": ("area mean_gap deepest_gap putty_volume kept_volume putty_mass sanded_mass added_mass liquid_mass "
-                "filler_mass mass putty_density passes thickest_pass batch_count hard_to_sand softens_in_sun", {}),
+                "filler_mass mass putty_density passes thickest_pass batch_count batch_putty_mass hard_to_sand "
+                "softens_in_sun", {}),
     "gluing": ("bond_area primed_area neat_mass putty_volume liquid_mass mass stiffness gap_too_wide added_mass bevel "
                "joined_length bond_shear bond_pull too_steep wanted_scarf glue_lines former_radius bend_strain "
                "bends_too_tight clamp_count needed_time usable_time too_big_for_cup one_pot_enough", {}),
@@ -32,7 +35,7 @@ def coats(found: Any, values: dict, who: Reader) -> Data:
         "first_coat_mass": found.first, "later_coat_mass": found.later, "left_in_tools": found.left,
         "film_thickness": found.film, "coats_thickness": found.whole, "heaviest_coat": found.heaviest,
         "runs": found.runs, "laying_time": found.lasts, "recoat_opens": found.opens, "recoat_closes": found.closes,
-        "too_cold": found.cold, "coats_today": found.today,
+        "too_cold": found.cold, "working_temperature": lowest(values["system"]), "coats_today": found.today,
         "coats": [{"coat": place + 1, "coat_from": start, "coat_until": until}
                   for place, (start, until) in enumerate(found.starts)]}
 
@@ -42,9 +45,11 @@ def sheathing(found: Any, values: dict, who: Reader) -> Data:
         "area": found.area, "cloth_length": found.cloth, "lapped_area": found.lapped, "glass_mass": found.glass,
         "wet_out_mass": found.wet, "soaked_mass": found.drinks, "fill_mass": found.fill, "ply_mass": found.ply,
         "mass": found.mix, "added_mass": found.stays, "laminate_thickness": found.thick, "weave_depth": found.depth,
-        "fill_coat": found.fill_areal, "fill_coats": found.fills, "glass_fraction": found.fraction,
+        "fill_coat": found.fill_areal / found.fills if found.fills else None, "fill_coats": found.fills,
+        "glass_fraction": found.fraction,
         "cloths": [{"face": str(one.place + 1), "across": one.across, "strips": one.count, "each_length": one.each,
-                    "lapped_area": one.lapped, "count": one.faces} for one in found.cuts]}
+                    "lapped_area": one.lapped, "count": one.faces} for one in found.cuts],
+        "joins": [{"face": str(one.place + 1), "join_at": at} for one in found.cuts for at in one.joins]}
 
 
 def fairing(found: Any, values: dict, who: Reader) -> Data:
@@ -52,7 +57,8 @@ def fairing(found: Any, values: dict, who: Reader) -> Data:
             "kept_volume": found.kept, "putty_mass": found.compound, "sanded_mass": found.sanded,
             "added_mass": found.stays, "liquid_mass": found.resin, "filler_mass": found.filler, "mass": found.mix,
             "putty_density": found.density, "passes": found.passes, "thickest_pass": found.each,
-            "batch_count": found.batches, "hard_to_sand": found.heavy, "softens_in_sun": found.dark}
+            "batch_count": found.batches, "batch_putty_mass": found.compound / found.batches,
+            "hard_to_sand": found.heavy, "softens_in_sun": found.dark}
 
 
 def gluing(found: Any, values: dict, who: Reader) -> Data:

@@ -6,12 +6,15 @@ import json
 import time
 from typing import Annotated, Any
 
-from covemix.shared.door import moves
+from covemix.shared.boat.cut_drawing import cut_figures
+from covemix.shared.door import filed, moves
 from covemix.shared.files import calendar, drawn, tables
 from covemix.shared.forms import links
-from covemix.shared.forms.inputs import UNITS_INPUT
+from covemix.shared.forms.inputs import UNITS_INPUT, read
 from covemix.shared.words.languages import LANGUAGES
-from covemix.shared.words.units import METRIC
+from covemix.shared.words.texts import said
+from covemix.shared.words.units import METRIC, SYSTEMS
+from covemix.shared.words.written import reader
 from fastapi import APIRouter, Path, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
@@ -19,19 +22,40 @@ from pydantic import BaseModel, ValidationError
 from starlette.exceptions import HTTPException
 from starlette.responses import Response
 
-from .api import NOT_JSON, REFUSALS, Reply, asked, doubled, refusal, refusals, sealed, spoken, too_many, worked_out
+from .api import (
+    MOST_TOLD,
+    NO_SUCH,
+    NOT_JSON,
+    REFUSALS,
+    Reply,
+    as_sent,
+    asked,
+    doubled,
+    refusal,
+    refusals,
+    sealed,
+    spoken,
+    too_many,
+    worked_out,
+)
 from .data import SHAPES
 from .data_names import COUNT, FLAG, KEY, NAMES, TEXT
 from .language import of_program
 from .models import RefusalModel, request_models
+from .thread_memo import thread_memo
 from .typed import Taken, switched_on
 
 TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics": "text/calendar",
          "json": "application/json"}
+LOG = ("log", "log", "csv")  # the move, the name and the ending of what a phone keeps and a program sends
+CUTS = ("boat", "cuts")  # all that is cut, drawn at true size
+ENTRIES, WHEN = "entries", "when"
 DAY = "date"  # beside the inputs of a move: the day of a calendar
 ABOUT = ("`<table>.csv` for each table of the move's data, `<drawing>.svg` for each of its drawings (by its name), "
-         "`templates.dxf` of the spreader, `calendar.ics` of plan, cure (both with `date`, as 2026-06-01) and pot. "
-         "Numbers in a CSV have the decimal mark of `Accept-Language`.")
+         "`boat/cuts.svg` of all that is cut at true size, `templates.dxf` of the spreader, `calendar.ics` of plan, "
+         "cure (both with `date`, as 2026-06-01) and pot. The log is kept on a phone: `log/log.csv` makes its table of "
+         "the batches that are sent as `entries`, an object of the log's inputs each, with `when` beside them. Numbers "
+         "in a CSV have the decimal mark of `Accept-Language`.")
 REFUSED: dict[int | str, dict] = {**REFUSALS, 404: {"model": RefusalModel, "description": "There is no such file"}}
 FOUND: dict[int | str, dict] = {200: {"description": "The file", "content": {kind: {"schema": {"type": "string"}}
                                                                      for kind in TYPES.values()}}}
@@ -92,14 +116,58 @@ def _of_body(move: str, file: str, request: Request, body: bytes) -> Response:
         return refusal("", "a JSON object of the move's inputs is expected")
     if doubled(body):
         return refusal(doubled(body)[:80], "given twice in one object")
+    if (move, *_parted(file, request)) == LOG:
+        return _log(sent, of_program(request))
     day = sent.pop(DAY, "")
+    taken = _taken(move, sent)
+    return _made(move, file, request, switched_on(move, taken.tree), taken, day)
+
+
+def _taken(move: str, sent: dict, *where: "str | int") -> Taken:
+    """What an object asks of a move. where: it stands in the body"""
     try:
         typed: BaseModel = _models()[move].model_validate_json(json.dumps(sent))
     except ValidationError as wrong:
-        raise RequestValidationError([{**one, "loc": ("body", *one["loc"])} for one in wrong.errors()]) from None
+        told = [{**one, "loc": ("body", *where, *one["loc"])} for one in wrong.errors()]
+        raise RequestValidationError(told) from None
     taken_from = typed.model_dump(exclude_none=True)
-    taken = Taken((UNITS_INPUT, *moves.module(move).INPUTS), taken_from, taken_from.get("units", METRIC))
-    return _made(move, file, request, switched_on(move, taken.tree), taken, day)
+    return Taken((UNITS_INPUT, *moves.module(move).INPUTS), taken_from, taken_from.get("units", METRIC))
+
+
+def _log(sent: dict, language: str) -> Response:
+    """The table that the log's screen makes, of the batches that a program sends."""
+    units, entries = sent.get("units", METRIC), sent.get(ENTRIES)
+    strange = sorted(set(sent) - {"units", ENTRIES})
+    if strange:
+        return refusal(strange[0][:80], NO_SUCH.format("input"))
+    if units not in SYSTEMS:
+        return Reply({"errors": [{"field": "units", "message": "choose one of: " + ", ".join(SYSTEMS),
+                                  "allowed": list(SYSTEMS)}], "lines": []}, status_code=422)
+    if not isinstance(entries, list) or not all(isinstance(one, dict) for one in entries):
+        return refusal(ENTRIES, "a list of batches is expected here, an object of the log's inputs each")
+    rows, errors = [], []
+    for place, entry in enumerate(entries):
+        own, when = f"{ENTRIES}.{place}.", entry.get(WHEN, "")
+        taken = _taken(LOG[0], {name: value for name, value in entry.items() if name != WHEN}, ENTRIES, place)
+        wrong = taken.errors or _unread(taken)
+        if not isinstance(when, str):
+            wrong = [{"field": WHEN, "message": "a text is expected here"}, *wrong]
+        errors += [{**one, "field": own + one["field"]} for one in wrong]
+        rows.append([when, taken.tree])
+    if errors:
+        return spoken(refusals(errors[:MOST_TOLD]), language)
+    made = filed.filed({"file": ".".join(LOG), "rows": rows, "units": units,
+                        "decimal": LANGUAGES[language].decimal}, thread_memo(), language)
+    return _named(made["text"], "-".join(LOG[:2]) + "." + LOG[2], LOG[2], language)
+
+
+def _unread(taken: Taken) -> list[dict]:
+    """What the log cannot read of a batch: on a phone it stays as it was typed, a program is told."""
+    inputs = moves.module(LOG[0]).INPUTS
+    values, errors = read(inputs, taken.tree, thread_memo())
+    who = reader(values["units"])
+    return [as_sent({"field": one.field, "message": said(one.message, who)}, taken.sent, [UNITS_INPUT, *inputs])
+            for one in errors]
 
 
 MODELS: dict[str, type[BaseModel]] = {}
@@ -118,9 +186,7 @@ def _known(move: str) -> None:
 
 def _made(move: str, file: str, request: Request, tree: dict, taken: Taken | None, day: Any) -> Response:
     language = of_program(request)
-    name, _, ending = file.rpartition(".")
-    if not name:
-        name, ending = file, _wanted(request.headers.get("accept", ""))
+    name, ending = _parted(file, request)
     if not _is_there(move, name, ending):
         raise HTTPException(404)
     days = None
@@ -137,6 +203,12 @@ def _made(move: str, file: str, request: Request, tree: dict, taken: Taken | Non
     if made is None:
         raise HTTPException(404)
     return _named(made, f"{move}-{name}.{ending}", ending, language)
+
+
+def _parted(file: str, request: Request) -> tuple[str, str]:
+    """The name and the ending of a file, as its address or `Accept` says."""
+    name, _, ending = file.rpartition(".")
+    return (name, ending) if name else (file, _wanted(request.headers.get("accept", "")))
 
 
 def _is_there(move: str, name: str, ending: str) -> bool:
@@ -156,10 +228,14 @@ def _file(move: str, name: str, ending: str, answer: dict, values: dict, languag
         return tables.csv([heading(column) for column in columns], rows, LANGUAGES[language].decimal)
     if ending == "json":
         return json.dumps({name: answer["data"][name]}, ensure_ascii=False)
-    if ending == "svg":
-        drawing = next((one for one in answer["figures"] if one["name"] == name), None)
-        return None if drawing is None else drawn.svg([drawing])
     asked_of = moves.module(move)
+    if ending == "svg":
+        drawings = [one for one in answer["figures"] if one["name"] == name]
+        if (move, name) == CUTS:
+            found = asked_of.reckoned(values)
+            who = reader(values["units"], language)
+            drawings = moves.in_text(cut_figures(found.tapes, found.plies, true_size=True), who)
+        return drawn.svg(drawings) if drawings else None
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":
         return drawn.dxf(found.height, [one[:3] for one in found.templates])

@@ -14,6 +14,7 @@ from . import examples
 from .api import ABOUT
 from .data import SHAPES
 from .data_names import NAMES
+from .file_routes import ABOUT as FILES
 from .typed import named, units_of
 from .version import VERSION
 
@@ -27,8 +28,8 @@ def page(base: str, policy: str = "") -> str:
     """The page as HTML. base: where the versioned files are, from the page; policy: to be written into it"""
     body = [f"<h1>Covemix {escape(VERSION)}: the API</h1>", f"<p>{escape(ABOUT)}</p>",
             "<p>POST /api/&lt;move&gt; takes an object, GET /api/&lt;move&gt;?... the values of a link. "
-            "A list may end with .csv, a plan with .ics, a drawing with .svg or .dxf. "
             '<a href="../openapi.json">OpenAPI</a></p>',
+            f"<p>Files, at /api/&lt;move&gt;/&lt;file&gt;: {escape(FILES)}</p>",
             "<h2>Moves</h2><ul>", *(f'<li><a href="#{name}">{name}</a>: {_said(moves.move(name).purpose)}</li>'
                                     for name in moves.names()), "</ul>"]
     for name in moves.names():

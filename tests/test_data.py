@@ -1,4 +1,5 @@
 """Data beside words: each name one quantity in one unit, all of it documented, and the figures those of the lines."""
+import itertools
 import json
 import math
 
@@ -7,14 +8,14 @@ import house
 import pytest
 from covemix.server import examples
 from covemix.server.data import FUNCTIONS, SHAPES, data
-from covemix.server.data_names import COUNT, DIFFERENCE, FLAG, KEY, NAMES, TEXT
+from covemix.server.data_names import COUNT, DIFFERENCE, FLAG, KEY, MONEY, NAMES, TEXT
 from covemix.shared.door import moves
 from covemix.shared.forms import inputs, links
 from covemix.shared.words.written import reader
 from starlette.testclient import TestClient
 
-UNITS = {"kg", "m3", "m", "m2", "rad", "s", "K", "kg/m3", "kg/m2", "Pa", "W/m2", "m/s", "m3/s", "1/s", "1", COUNT,
-         DIFFERENCE, FLAG, KEY, TEXT}
+UNITS = {"kg", "m3", "m", "m2", "rad", "s", "K", "kg/m3", "kg/m2", "Pa", "W/m2", "m/s", "m3/s", "1/s", "J/kg", "1",
+         MONEY, COUNT, DIFFERENCE, FLAG, KEY, TEXT}
 PLAIN = {TEXT: str, KEY: str, FLAG: bool, COUNT: int}
 
 
@@ -176,6 +177,43 @@ def test_a_plan_is_batches_and_steps_on_one_clock(client):
         assert not parts or sum(parts) <= sum(mix["mass"] for mix in mixes) + 1e-9
     overlaps = 0.05 * (len(told["batches"]) - 1)  # the 50 mm of the form, wherever the seam is cut
     assert sum(batch["length"] for batch in told["batches"]) == pytest.approx(3.0 + overlaps)
+
+
+def test_a_boat_of_surfaces_tells_each_of_them_and_its_phases_add_up(client):
+    told = asked(client, "boat", joints=[{"name": "Keel", "thickness_mm": 6, "length_m": 3}], surfaces=[
+        {"name": "Hull", "work": "sheathe", "length_m": 3, "widths_m": [0.8]},
+        {"name": "Deck", "work": "coat", "length_m": 2, "widths_m": [0.5]}])["data"]
+    assert [row["surface"] for row in told["surfaces"]] == ["Hull", "Deck"]
+    assert [row["work"] for row in told["surfaces"]] == ["sheathe", "coat"]
+    for column in ("mixed_mass", "glass_mass", "added_mass"):
+        whole = sum(row[column] for row in told["phases"])
+        assert whole == pytest.approx(told["mixed_mass" if column == "mixed_mass" else column], rel=1e-6), column
+    assert told["cloth_saves_mass"] > sum(row["glass_mass"] for row in told["surfaces"]) > 0
+    assert all(row["radius"] > 0 for row in told["spreaders"])
+
+
+def test_one_coat_on_a_weave_is_one_and_its_laps_lie_a_net_width_apart(client):
+    """So many coats fill what one of them does not; laps of 50 mm on cloth of 0.5 m lie 0.45 m apart."""
+    told = asked(client, "sheathing", **{**examples.BODIES["sheathing"], "cloth_width_mm": 500, "lap_mm": 50,
+                                         "fill_coat_g_per_m2": 60})["data"]
+    assert told["fill_coats"] > 1
+    assert told["fill_coats"] * told["fill_coat"] * told["area"] == pytest.approx(told["fill_mass"])
+    places = [row["join_at"] for row in told["joins"]]
+    assert len(places) == told["cloths"][0]["strips"] - 1 > 0
+    assert [after - before for before, after in itertools.pairwise(places)] == pytest.approx(
+        [0.45] * (len(places) - 1))
+
+
+def test_a_run_tells_the_ages_of_its_windows_and_steps(client):
+    told = asked(client, "run")["data"]
+    done = [row for row in told["steps"] if row["done"]]
+    assert done and all(row["done_age"] is not None for row in done)
+    assert all(row["done_age"] is None for row in told["steps"] if not row["done"])
+    for row in told["windows"]:
+        assert row["until_age"] - row["begun_age"] == pytest.approx(row["usable_time"])
+        assert row["time_left"] == pytest.approx(max(0.0, row["until_age"] - told["run_age"]))
+        assert row["outlook"] in ("plenty", "hurry", "late", "over")
+        assert (row["ready_age"] > row["until_age"]) is (row["outlook"] in ("late", "over"))
 
 
 def test_a_difference_of_temperatures_is_none_itself(client):

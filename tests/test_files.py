@@ -13,7 +13,7 @@ import pymupdf
 import pytest
 from covemix.server import examples
 from covemix.server.data import SHAPES
-from covemix.shared.door import handover
+from covemix.shared.door import filed, handover
 from covemix.shared.files import calendar, tables
 from covemix.shared.files.calendar import folded
 from ezdxf import bbox
@@ -233,3 +233,85 @@ def test_a_long_line_is_folded_between_letters():
     pieces = folded(text).split("\r\n")
     assert "".join(piece[1:] if place else piece for place, piece in enumerate(pieces)) == text
     assert all(len(piece.encode()) <= 75 for piece in pieces)
+
+
+ENTRIES = [
+    {"when": "2026-06-01 08:30", "what": "Keel; port", "mass_g": 240.5, "temperature_degC": 18.5, "outcome": "good",
+     "own_time_min": 24, "label_time_min": 30, "note": "=1+1"},
+    {"when": "2026-06-02 14:05", "what": "Bulkhead, fore", "mass": "8 oz", "laid": "2.5 m"},
+]
+
+
+@pytest.mark.parametrize(("headers", "between", "decimal"), [({}, ",", "."), (GERMAN, ";", ",")])
+def test_the_batches_of_a_log_that_a_program_sends_open_as_a_table(client, headers, between, decimal):
+    """8 oz are 226.796 g (an avoirdupois ounce is 28.349523125 g)."""
+    response = got(client, "/api/log/log.csv", {"entries": ENTRIES}, headers)
+    assert response.headers["content-type"] == "text/csv; charset=utf-8"
+    read = table(response.text, between, decimal)
+    assert len(read) == 2 and list(read.iloc[:, 0]) == [one["when"] for one in ENTRIES]
+    assert list(read.iloc[:, 1]) == [one["what"] for one in ENTRIES]
+    in_grams = next(name for name in read.columns if name.endswith("[g]"))
+    assert list(read[in_grams]) == pytest.approx([240.5, 226.796], abs=1e-9)
+    in_degrees = next(name for name in read.columns if name.endswith("[\u00b0C]"))
+    assert read[in_degrees][0] == 18.5 and pandas.isna(read[in_degrees][1])
+    assert "'=1+1" in response.text and f"{between}=1+1" not in response.text
+    us = table(got(client, "/api/log/log.csv", {"entries": ENTRIES, "units": "us"}).text, ",", ".")
+    in_ounces = next(name for name in us.columns if name.endswith("[oz]"))
+    assert list(us[in_ounces]) == pytest.approx([240.5 / 28.349523125, 8], abs=1e-3)
+
+
+def test_the_table_of_a_log_is_the_one_that_a_phone_makes(client):
+    typed = {"what": "Keel; port", "mass": "240.5 g", "temperature": "18.5 degC", "outcome": "good",
+             "own_time": "24 min", "label_time": "30 min", "note": "=1+1"}
+    made = filed.filed({"file": "log.log.csv", "rows": [["2026-06-01 08:30", typed]], "units": "metric",
+                        "decimal": "."})
+    assert got(client, "/api/log/log.csv", {"entries": ENTRIES[:1]}).text == made["text"]
+
+
+@pytest.mark.parametrize(("body", "field"), [
+    ({}, "entries"), ({"entries": {"mass_g": 1}}, "entries"), ({"entries": [3]}, "entries"),
+    ({"entries": [], "entrys": []}, "entrys"), ({"entries": [], "units": "imperial"}, "units"),
+    ({"entries": [{}, {"mass": 240}]}, "entries.1.mass"), ({"entries": [{"weight_g": 1}]}, "entries.0.weight_g"),
+    ({"entries": [{"mass_g": -3}]}, "entries.0.mass_g"), ({"entries": [{"outcome": "fine"}]}, "entries.0.outcome"),
+    ({"entries": [{"when": 3}]}, "entries.0.when"),
+])
+def test_a_batch_of_a_log_that_cannot_be_read_is_refused_at_its_name(client, body, field):
+    response = client.post("/api/log/log.csv", json=body)
+    assert response.status_code == 422 and response.json()["lines"] == []
+    assert response.json()["errors"][0]["field"] == field and response.json()["errors"][0]["message"]
+
+
+def test_what_is_cut_is_measured_in_its_drawing_at_true_size(client):
+    """By MuPDF: each piece is as long as the cut list says and as wide as its tape, in millimetres on paper."""
+    body = {"joints": [{"name": "Keel", "thickness_mm": 6, "length_m": 0.8}, {"name": "Transom", "thickness_mm": 6,
+                                                                             "length_m": 0.55}]}
+    data = got(client, "/api/boat/cuts.svg", body).content
+    root = ElementTree.fromstring(data)
+    width = float(root.get("width").removesuffix("mm"))
+    assert root.get("viewBox").split()[2] == root.get("width").removesuffix("mm"), "a unit is a millimetre"
+    with pymupdf.open(stream=data, filetype="svg") as picture:
+        page = pymupdf.open("pdf", picture.convert_to_pdf())[0]
+    scale = page.rect.width / width
+    boxes, lengths = [], []
+    for one in page.get_drawings():
+        upright = sorted({item[1].x / scale for item in one["items"] if item[0] == "l" and
+                          abs(item[1].x - item[2].x) < 1e-3 < abs(item[1].y - item[2].y)})
+        if one["closePath"] or len(one["items"]) in (1, 4):
+            boxes.append((one["rect"].width / scale, one["rect"].height / scale, one["rect"].x0 / scale))
+        lengths.append(upright)
+    rows = client.post("/api/boat", json=body).json()["data"]["cuts"]
+    tape = [row for row in rows if row["material"] == "tape"]
+    whole = sum(row["length"] for row in tape if row["width"] == tape[0]["width"]) * 1000
+    assert any(wide == pytest.approx(whole, abs=0.2) and high == pytest.approx(tape[0]["width"] * 1000, abs=0.1)
+               for wide, high, _ in boxes), boxes
+
+
+def test_a_section_is_measured_in_its_drawing_at_true_size(client):
+    """By MuPDF: the panel's short edge is its thickness, in millimetres on paper."""
+    data = got(client, "/api/joint/section.svg", {"thickness_mm": 12, "angle_deg": 90}).content
+    width = float(ElementTree.fromstring(data).get("width").removesuffix("mm"))
+    with pymupdf.open(stream=data, filetype="svg") as picture:
+        page = pymupdf.open("pdf", picture.convert_to_pdf())[0]
+    scale = page.rect.width / width
+    edges = [abs(item[1] - item[2]) / scale for one in page.get_drawings() for item in one["items"] if item[0] == "l"]
+    assert any(edge == pytest.approx(12, abs=0.1) for edge in edges)

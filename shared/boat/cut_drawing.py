@@ -15,12 +15,13 @@ SIDE, HIGH, GAP = 6, 24, 8  # units of the drawing
 LETTER = 8  # a figure of a number is about this wide
 
 
-def cut_figures(tapes: list, plies: list) -> list:
+def cut_figures(tapes: list, plies: list, true_size: bool = False) -> list:
     """One drawing for each width. tapes, plies: as `hull.cut_lists` gives them"""
     found = []
     for of, lists in ((TAPE, tapes), (PLY, plies)):
         for place, (width, areal, rows, lengths, cuts, own) in enumerate(lists):
-            found.append(strips("cut_" + of + "_" + str(place + 1), named(of, width, areal), rows, lengths, cuts, own))
+            found.append(strips("cut_" + of + "_" + str(place + 1), named(of, width, areal), rows, lengths, cuts, own,
+                                width * 1000 if true_size else 0))
     return found
 
 
@@ -31,10 +32,10 @@ def named(of: str, width: float, areal: float) -> Said:
     return message("cut-tape", width=length(width), weight=quantity(areal, "g/m2"))
 
 
-def _side_by_side(y: float, ends: list, middles: list, numbers: list) -> list:
+def _side_by_side(y: float, high: float, ends: list, middles: list, numbers: list) -> list:
     """Pieces of one line: the tape, where it is cut, and their numbers."""
-    return [box("piece", SIDE, y, ends[-1] - SIDE, HIGH), rungs("piece", ends[:-1], y, y + HIGH),
-            notes("strip", middles, y + HIGH - 7, numbers)] if ends else []
+    return [box("piece", SIDE, y, ends[-1] - SIDE, high), rungs("piece", ends[:-1], y, y + high),
+            notes("strip", middles, y + high - 7, numbers)] if ends else []
 
 
 def stock(each: cutting.Cut, own: list) -> Said:
@@ -45,32 +46,39 @@ def stock(each: cutting.Cut, own: list) -> Said:
     return message("cut-remnant.named", name=typed(name), length=long) if name else message("cut-remnant", length=long)
 
 
-def strips(name: str, title: Said, rows: list, lengths: list, cuts: cutting.Cutting, own: list) -> dict:
-    """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces; own: the remnants."""
-    line = max([LINE] + list(lengths))
-    scale, y, shapes = (WIDTH - 2 * SIDE) / line, 4, []
+def strips(name: str, title: Said, rows: list, lengths: list, cuts: cutting.Cutting, own: list,
+           true: float = 0) -> dict:
+    """Rolls and remnants of one width and what is cut from each; rows, lengths [mm]: the pieces; own: the remnants.
+
+    true: the width, where it is drawn at true size [mm]; 0: as a screen shows it
+    """
+    line, right, high = max([LINE] + list(lengths)), WIDTH, true or HIGH
+    if true:
+        right = 2 * SIDE + max([sum([lengths[place] for place in each.pieces]) for each in cuts.cuts])
+    scale = 1.0 if true else (WIDTH - 2 * SIDE) / line
+    y, shapes = 4, []  # type: float, list
     for each in cuts.cuts:
         left = each.length - sum([lengths[place] for place in each.pieces])
         shapes.append(note("strip", SIDE, y + 12, stock(each, own), "start"))
-        shapes.append(note("strip", WIDTH - SIDE, y + 12, message("cut-left", length=along(left / 1000)),
+        shapes.append(note("strip", right - SIDE, y + 12, message("cut-left", length=along(left / 1000)),
                            "end"))
         y += 18
         x, ends, middles, numbers = SIDE, [], [], []  # type: float, list, list, list
         for place in each.pieces:
             wide = lengths[place] * scale
-            if ends and x + wide > WIDTH - SIDE + 0.01:
-                shapes.extend(_side_by_side(y, ends, middles, numbers))
-                x, y, ends, middles, numbers = SIDE, y + HIGH + GAP, [], [], []
+            if ends and x + wide > right - SIDE + 0.01:
+                shapes.extend(_side_by_side(y, high, ends, middles, numbers))
+                x, y, ends, middles, numbers = SIDE, y + high + GAP, [], [], []
             number = str(rows[place][0])
             if wide >= LETTER * len(number) + 2:
                 middles.append(tenth(x + wide / 2))
                 numbers.append(number)
             x += wide
             ends.append(tenth(x))
-        shapes.extend(_side_by_side(y, ends, middles, numbers))
+        shapes.extend(_side_by_side(y, high, ends, middles, numbers))
         if left > 0:
-            end = min(x + left * scale, WIDTH - SIDE)
-            shapes.append(strokes("left", ((x, y), (end, y), (x, y + HIGH), (end, y + HIGH))))
-        y += HIGH + GAP
+            end = min(x + left * scale, right - SIDE)
+            shapes.append(strokes("left", ((x, y), (end, y), (x, y + high), (end, y + high))))
+        y += high + GAP
     told = message("cut-strips", what=title, count=len(rows))
-    return figure(name, title, WIDTH, y, shapes, told, "cut")
+    return figure(name, title, right, y, shapes, told, "cut", 1 if true else 0)

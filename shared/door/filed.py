@@ -3,6 +3,7 @@ import json
 
 from ..boat import phases
 from ..boat.boat_lines import BOUGHT
+from ..boat.cut_drawing import cut_figures
 from ..files import calendar, drawn, rows, tables
 from ..forms import inputs, links
 from ..forms.clock_times import clock_said
@@ -65,10 +66,12 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
         declared = moves.screen_inputs(move)
         going = handover.going(declared, handover.in_words_of_tools(declared, links.pairs(declared, tree)))
         return _told(name, ending, json.dumps({"format": BOAT, "link": handover.sealed(going, asked["build"])}))
-    if ending == "svg":
-        return _told(name, ending, drawn.svg([one for one in answer["figures"] if name != "cuts" or one["part"]]))
     asked_of = moves.module(move)
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
+    if ending == "svg":
+        figures = moves.in_text(cut_figures(found.tapes, found.plies, True), who) if name == "cuts" else (
+            answer["figures"])
+        return _told(name, ending, drawn.svg(figures)) if figures else {"refused": said("log-empty", who)}
     if ending == "csv":
         return _told(name, ending, _table(name, found, values, who, asked["decimal"]))
     if ending == "dxf":
@@ -80,7 +83,7 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
         return {"refused": said("file-no-day", who)}
     events = calendar.KINDS[move](day, found, answer, values)
     return _told(name, ending, calendar.calendar(events, asked["now"])) if events else {
-        "refused": said("file-empty", who)}
+        "refused": said("log-empty", who)}
 
 
 def _told(name: str, ending: str, text: str) -> dict:

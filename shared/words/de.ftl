@@ -4177,7 +4177,6 @@ file-end = Ende
 file-done = Fertig
 file-mixed-at = Zuerst eintippen, wann gemischt wurde.
 file-no-day = Einen Tag wählen.
-file-empty = Nichts hier hat schon eine Zeit.
 pour-along-on = Weiter bei Schritt { $step } von { $all }
 steps-name = Schritt für Schritt
 steps-tub-before = Füllstoffdose vorher

@@ -4306,7 +4306,6 @@ file-end = End
 file-done = Done
 file-mixed-at = First type when it was mixed.
 file-no-day = Choose a day.
-file-empty = Nothing here has a time yet.
 pour-along-on = Go on at step { $step } of { $all }
 steps-name = Step by step
 steps-tub-before = Filler tub before
