@@ -65,6 +65,7 @@ WHOLE = b"GET / HTTP/1.1\r\nhost: x\r\n\r\n"
 @pytest.mark.parametrize("half", [b"", b"GET / HTTP/1.1\r\nhost: x\r\nx-a: ",
                                   b"POST / HTTP/1.1\r\nhost: x\r\ncontent-length: 9\r\n\r\n123"])
 def test_half_a_request_is_dropped(half, monkeypatch):
+    assert timed.WHOLE == 10  # what docs/SERVER.md says
     monkeypatch.setattr(timed, "WHOLE", 0.2)
     with serving() as (_, _, port), line(port, half) as sent, contextlib.suppress(ConnectionResetError):
         assert sent.recv(100) == b""

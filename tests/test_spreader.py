@@ -1,9 +1,11 @@
 """The spreader's template: true size, on the sheet, none over another."""
+import re
 from itertools import combinations
 from math import pi
 
 import pytest
 from covemix.shared.door import moves
+from covemix.shared.door.filed import filed
 from covemix.shared.forms import links
 from covemix.shared.seam import spreader
 from shapely.geometry import Polygon, box
@@ -57,3 +59,41 @@ def test_what_does_not_fit_is_refused():
     for radii in ("150", "60 : 60 : 60 : 60 : 60 : 60", "0"):
         found = moves.answer("spreader", links.tree((("radii", radii),)))
         assert [error["field"] for error in found["errors"]] == ["radii"]
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+@pytest.mark.parametrize("printed", [76, 92, 103.5, 120])
+def test_a_printer_that_does_not_hold_its_size_is_corrected(outside, printed, paper):
+    """What it prints of the sheet, drawn so, is as long as its name says, and stays on the paper: by shapely."""
+    drawn = sheet(("radii", "12 : 27.5"), ("paper", paper), ("printed", f"{printed} mm"))
+    on_paper = [[(x * printed / 100, y * printed / 100) for x, y in shape["points"]]
+                for shape in drawn["shapes"] if shape["role"] in ("bar", "template")]
+    assert on_paper[0][1][0] - on_paper[0][0][0] == pytest.approx(100, abs=0.02)
+    wide = [Polygon(points).bounds[2] - Polygon(points).bounds[0] for points in on_paper[3:]]
+    outside.worked(f"spreader on a printer of {printed:g} in 100, {paper}",
+                   "drawn size times what the printer makes of it", [24, 55], wide, absolute=0.03)
+    sheet_there = box(0, 0, drawn["width"] * min(1, printed / 100), drawn["height"] * min(1, printed / 100))
+    assert all(sheet_there.contains(Polygon(points)) for points in on_paper[3:])
+    assert any(str(printed) in shape.get("text", "") for shape in drawn["shapes"])  # sheets are told apart
+
+
+def test_a_printer_that_shrinks_has_less_room():
+    """95 mm wide is too large for A4 at its size, 90 is not; shrunk to 76 in 100 it is."""
+    assert moves.answer("spreader", links.tree((("radii", "90"),)))["errors"] == []
+    assert moves.answer("spreader", links.tree((("radii", "90"), ("printed", "120"))))["errors"] == []
+    found = moves.answer("spreader", links.tree((("radii", "90"), ("printed", "76"))))
+    assert [error["field"] for error in found["errors"]] == ["radii"]
+
+
+def test_a_file_at_true_size_takes_no_correction_of_a_printer():
+    """The units of the SVG are that much smaller; the cutter's file is drawn of what is to be."""
+    for printed in (92, 120):
+        asked = {"pairs": [["radii", "10 : 20"], ["printed", str(printed)]], "decimal": ".", "day": "", "now": 0}
+        svg = filed({**asked, "file": "spreader.template.svg"})["text"]
+        wide, units = re.search(r'width="([\d.]+)mm"', svg), re.search(r'viewBox="0 0 ([\d.]+) ', svg)
+        bar = re.search(r'class="bar" d="M([\d.]+) [\d.]+L([\d.]+) ', svg)
+        mm = (float(bar[2]) - float(bar[1])) * float(wide[1]) / float(units[1])
+        assert mm == pytest.approx(100, abs=0.02)
+        assert 'stroke-width="0.2"' in svg
+        dxf = filed({**asked, "file": "spreader.template.dxf"})["text"]
+        assert dxf == filed({**asked, "pairs": asked["pairs"][:1], "file": "spreader.template.dxf"})["text"]

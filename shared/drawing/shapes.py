@@ -55,6 +55,13 @@ def box(role: str, x: float, y: float, width: float, height: float) -> dict:
     return area(role, ((x, y), (x + width, y), (x + width, y + height), (x, y + height)))
 
 
+def enlarged(shapes: list, times: float) -> list:
+    """Areas, paths and notes that many times their size, from the corner on."""
+    for shape in shapes:
+        shape["points"] = _shortened([(x * times, y * times) for x, y in shape["points"]])
+    return shapes
+
+
 def _shortened(points: "list | tuple") -> list:
     # a hundredth of a unit is finer than a screen: fewer bytes, and no last-bit difference between runtimes
     return [[floor(x * 100 + 0.500001) / 100, floor(y * 100 + 0.500001) / 100] for x, y in points]

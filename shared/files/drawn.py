@@ -20,7 +20,7 @@ def svg(figures: "list[dict]") -> str:
         y += one["height"] + BETWEEN
     across = ["{}=\"{}{}\"".format(name, bare(value * (size or 1), 3), "mm" if size else "")
               for name, value in (("width", width), ("height", height))]
-    fine = size == 1
+    fine = figures[0]["name"].startswith("template_")  # a sheet to print
     return ('<?xml version="1.0" encoding="UTF-8"?>\n<svg xmlns="http://www.w3.org/2000/svg" ' + " ".join(across)
             + ' viewBox="0 0 ' + bare(width, 2) + " " + bare(height, 2) + '" fill="none" stroke="#000" stroke-width="'
             + bare(FINE if fine else LINE, 1) + '" stroke-linejoin="round" font-family="sans-serif" font-size="'

@@ -7,7 +7,7 @@ from math import acos, cos, pi, sin
 
 from ..catalogue.starts import RADII
 from ..forms.errors import InputError
-from ..forms.inputs import Choice, Parts
+from ..forms.inputs import Choice, Number, Parts
 from ..forms.memo import once
 from ..forms.remembered import starts
 from ..forms.types import Values
@@ -28,12 +28,14 @@ INPUTS = (
     Parts("radii", "spreader-radii", unit="mm", low=2, high=200, least=1, most=9, default=starts(RADII, "mm"),
           help="spreader-radii.help"),
     Choice("paper", "spreader-paper", PAPERS),
+    Number("printed", "spreader-printed", unit="mm", low=50, high=200, optional=True),
 )
 
 
-# all in mm, as they are printed. width, height: of the sheet; bar: (left, right, y) of what is measured first
+# all in mm, as they are to be on paper. width, height: of the sheet; bar: (left, right, y) of what is measured first
 # templates: a `Template` each, None where the sheet is too small for them
-SpreaderResult = namedtuple("SpreaderResult", ("width", "height", "bar", "templates"))
+# drawn: times that size, so that a printer which does not hold it prints it
+SpreaderResult = namedtuple("SpreaderResult", ("width", "height", "bar", "templates", "drawn"))
 # radius; top: of the handle; centre: (x, y) of the tip's circle; outline: (x, y) points, y down
 Template = namedtuple("Template", ("radius", "top", "centre", "outline"))
 
@@ -50,13 +52,24 @@ def tip(radius: float) -> list:
     return [(radius * cos(pi * k / steps), radius * sin(pi * k / steps)) for k in range(steps + 1)]
 
 
-def placed(radii: "list | tuple", paper: str) -> "list | None":
+def drawn(printed: "float | None") -> float:
+    """How many times its size a thing must be drawn for a printer that does not hold it.
+
+    printed: what the bar of 0.1 m measures on paper [m], None where it is right
+    >>> drawn(None), drawn(0.08)
+    (1.0, 1.25)
+    """
+    return 1.0 if printed is None else BAR / (printed * 1000)
+
+
+def placed(radii: "list | tuple", paper: str, drawn: float = 1.0) -> "list | None":
     """Where each template goes: (radius, left, top) [mm], row by row; None where the sheet is too small.
 
+    drawn: times its size; a printer that shrinks leaves less of the sheet
     >>> placed((10.0, 15.0), "a4")
     [(10.0, 12.0, 40.0), (15.0, 42.0, 40.0)]
     """
-    wide, tall = SIZES[paper]
+    wide, tall = [side / max(1.0, drawn) for side in SIZES[paper]]
     left, top, deep = MARGIN, 40.0, 0.0
     found = []
     for radius in radii:
@@ -74,7 +87,7 @@ def check(values: Values) -> None:
     """All of them must fit on one sheet."""
     found = reckoned(values)
     if found.templates is None:
-        raise InputError("radii", spreader_lines.too_many((found.width - 2 * MARGIN) / 2000))
+        raise InputError("radii", spreader_lines.too_many((found.width / max(1.0, found.drawn) - 2 * MARGIN) / 2000))
 
 
 CHECKS = (check,)
@@ -83,9 +96,10 @@ CHECKS = (check,)
 def reckon(values: Values) -> SpreaderResult:
     """Where each template lies on the sheet, and its outline at true size."""
     width, height = SIZES[values["paper"]]
-    places = placed([radius * 1000 for radius in values["radii"]], values["paper"])
+    times = drawn(values["printed"])
+    places = placed([radius * 1000 for radius in values["radii"]], values["paper"], times)
     return SpreaderResult(width, height, (MARGIN, MARGIN + BAR, 18.0),
-                          None if places is None else [_template(*place) for place in places])
+                          None if places is None else [_template(*place) for place in places], times)
 
 
 def reckoned(values: Values) -> SpreaderResult:

@@ -8,9 +8,9 @@ from .conftest import figure, keep
 MM = 25.4 / 72  # of a point of the PDF
 
 
-def printed(page, path, paper):
+def printed(page, path, paper, scale=1):
     """Pages, and the drawings of the first: (width, height, how many strokes) [mm]."""
-    page.pdf(path=path, format=paper)
+    page.pdf(path=path, format=paper, scale=scale)
     with pymupdf.open(path) as sheets:
         return len(sheets), [(each["rect"].width * MM, each["rect"].height * MM, len(each["items"]))
                              for each in sheets[0].get_drawings()]
@@ -33,6 +33,22 @@ def test_a_template_prints_at_true_size(phone, standing, tmp_path, drawn, paper)
     assert tips == [pytest.approx(radius, rel=0.005) for radius in (10, 17.5, 60)]
     tall = [high for wide, high, strokes in found if strokes > 20 and high > 40]
     assert tall == [pytest.approx(45 + radius, rel=0.005) for radius in (10, 17.5, 60)]
+
+
+def test_a_printer_that_makes_it_too_small_is_corrected_by_what_the_bar_measures(phone, standing, tmp_path):
+    """It prints at 92 %: what is typed of the first print makes the next one right, and stays for the one behind."""
+    phone.goto(standing.url + "/spreader/?radii=10 : 60")
+    bar = lambda: next(wide for wide, high, _ in printed(phone, tmp_path / "sheet.pdf", "A4", 0.92)[1]  # noqa: E731
+                       if high < 1 and wide > 50)
+    assert bar() == pytest.approx(92, rel=0.005)
+    phone.goto(standing.url + "/spreader/")
+    phone.get_by_label("The bar measures").fill("92 mm")
+    expect(phone.locator("[data-line=measure]")).to_contain_text("This print is corrected")
+    assert bar() == pytest.approx(100, rel=0.005)
+    phone.reload()
+    expect(phone.get_by_label("The bar measures")).to_have_value("92 mm")
+    expect(phone.locator("[data-line=measure]")).to_contain_text("This print is corrected")
+    assert bar() == pytest.approx(100, rel=0.005)
 
 
 def test_radii_that_no_sheet_takes_are_refused_in_words(phone, standing):

@@ -42,6 +42,7 @@ const offer = (worker, save) => {
 };
 
 const UNFETCHED = t("update-unfetched");
+const ICON = t("offline-icon");
 const NO_NEWER = t("update-none");
 
 // Takes the newer build at once, whatever runs: pots are kept and go on. Resolves to what hinders it, if anything.
@@ -107,6 +108,12 @@ export const turnLanguage = async (language, root, save) => {
   }
 };
 
+// An iPhone's browser has an icon that keeps a copy of its own, and says whether it was opened by it.
+const ready = () => {
+  if (navigator.standalone === false) once("icon", ICON);
+  once("ready", t("offline-ready"));
+};
+
 // unkept: told where this page finds that nothing keeps the app.
 const follow = (worker, registration, save, unkept) => worker?.addEventListener("statechange", () => {
   if (worker.state === "redundant" && !whole.has(worker)) { // what hinders now stays before it
@@ -120,7 +127,7 @@ const follow = (worker, registration, save, unkept) => worker?.addEventListener(
     else take(worker, save); // it brings the language that was chosen
   }
   if (worker.state === "activated" && !agreed) {
-    if (spoken() === shown()) once("ready", t("offline-ready"));
+    if (spoken() === shown()) ready();
     else location.reload();
   }
 });
@@ -129,7 +136,7 @@ const watch = (registration, first, save, unkept) => {
   const { active, installing, waiting } = registration;
   if (waiting && active) offer(waiting, save);
   follow(installing ?? active, registration, save, unkept); // it may have been found before anybody listened
-  if (first && active?.state === "activated") once("ready", t("offline-ready")); // nor may anybody hear the end of it
+  if (first && active?.state === "activated") ready(); // nor may anybody hear the end of it
   registration.addEventListener("updatefound", () => follow(registration.installing, registration, save, unkept));
 };
 

@@ -67,5 +67,5 @@ export const ring = (name, text, actions = []) => {
   round();
 };
 
-document.addEventListener("pointerdown", prime, { passive: true });
-document.addEventListener("keydown", prime);
+// a finger counts when it lifts, a mouse when it presses
+for (const name of ["pointerdown", "pointerup", "touchend", "keydown"]) document.addEventListener(name, prime, { passive: true });

@@ -12,6 +12,7 @@ const ask = async () => {
 };
 
 document.addEventListener("visibilitychange", ask);
+document.addEventListener("click", ask); // some phones grant it to a tap only
 
 export const stayAwake = () => { wanted = true; return ask(); };
 export const maySleep = () => { wanted = false; lock?.release(); };
