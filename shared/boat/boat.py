@@ -64,7 +64,8 @@ INPUTS = (
                help=joint.COVE_HELP),
     ) + _of_joint(EDGES) + (
         Choice("pour", "boat-pour", ((LATER, "boat-pour.later"), (NOW, "boat-pour.now"))),
-    ), most=60, each="boat-joint", numbered="joint_", default=tuple([dict(row) for row in JOINTS])),
+    ), most=60, each="boat-joint", numbered="joint_", apart=("name", "pour"),
+        default=tuple([dict(row) for row in JOINTS])),
     boat_surfaces.ROWS,
     Pick("system", "boat-system", SYSTEM, default="3-1"),
     Parts("packs", "boat-packs-sold", unit="kg", low=0, high=500, least=1, most=3,

@@ -4187,6 +4187,9 @@ editor-keep = Save
 row-up = Up
 row-down = Down
 row-remove = Remove
+row-copy = Copy to the other side
+# words for the two sides of a boat, in pairs: each stands for the one beside it where a joint is copied to the other side
+row-sides = port starboard left right
 # reference: a link to a page for people who write programs
 kit-page =
   .none = Nothing of your own yet. Until then every screen uses typical values, some not verified.
