@@ -43,7 +43,7 @@ def _fields() -> tuple:
 
 
 ROWS = Group("surfaces", "boat-surfaces", _fields(), most=20, rows=0, each="boat-surface", numbered="surface_",
-             default=tuple([dict(row) for row in DEMO]))
+             apart=("name",), default=tuple([dict(row) for row in DEMO]))
 INPUTS = tuple([_item(name).again(when=(), fold=FOLD) for name in FOR_ALL])  # for all surfaces of the boat
 
 # row: as it was read; given: the values that its move was asked with; found: what that move found

@@ -187,6 +187,7 @@ class Group(Input):
     kept: the phone keeps such rows by themselves. "as": as which kind of thing; "by": the fields that tell one from
           another; "of": the pick that they belong to; "left": the field that use makes less
     beside: groups whose own rows stand with its own or not at all: what is typed for one of them goes before them all
+    apart: what each row has of its own, first what it is called: a new row starts with all else that the last one has
     Typed as "none" it has no rows: a form that was emptied says so, because nothing typed at all is the default.
     """
 
@@ -199,10 +200,10 @@ class Group(Input):
                  gaps: bool = False,
                  default: Given = (), each: str = "", rows: Given = 1,
                  told: "list | str" = "", numbered: str = "", measured: tuple = (), kept: Given = None,
-                 **more: Given) -> None:
+                 apart: tuple = (), **more: Given) -> None:
         Input.__init__(self, name, label, **more)
         self.rows, self.told, self.numbered = rows, told, numbered
-        self.measured, self.kept = measured, kept
+        self.measured, self.kept, self.apart = measured, kept, apart
         self.fields, self.least, self.most, self.gaps = fields, least, most, gaps
         self.default, self.each = default, each
         self.beside = ()
@@ -351,6 +352,8 @@ class Group(Input):
             facts["beside"] = [other.name for other in self.beside]
         if self.measured:
             facts["measured"] = list(self.measured)
+        if self.apart:
+            facts["apart"] = list(self.apart)
         if self.kept:
             facts["kept"] = dict(self.kept)
         return facts

@@ -50,6 +50,46 @@ export const addRow = (group) => {
   return row;
 };
 
+// One more, as the last one but for what each has of its own.
+export const addLike = (group, from = rowsOf(group).at(-1)) => {
+  const row = addRow(group);
+  if (row && from && group.dataset.apart) takeOver(group, from, row);
+  return row;
+};
+
+const takeOver = ({ dataset: { apart } }, from, row) => {
+  const fields = row.querySelectorAll("[name]"); // of one template, so in one order
+  from.querySelectorAll("[name]").forEach((source, place) => {
+    if (apart.split(" ").includes(source.name.split(".").pop())) return;
+    fields[place].value = source.value;
+    fields[place].toggleAttribute("data-untouched", "untouched" in source.dataset);
+  });
+};
+
+// The same behind it, for the other side if its name says a side.
+export const copyRow = (group, row) => {
+  const copy = addLike(group, row);
+  if (!copy) return null;
+  const [called, own] = [row, copy].map((one) => one.querySelector(`[name$=".${group.dataset.apart.split(" ")[0]}"]`));
+  own.value = otherSide(called.value);
+  row.after(copy);
+  renumber(group);
+  return copy;
+};
+
+// "Port chine" to "Starboard chine": two words of a pair stand for each other. Where words are joined, a long one may
+// begin one: a short one stands by itself, as in no "support".
+const otherSide = (name) => {
+  const words = t("row-sides").split(" ");
+  return name.replace(/\p{L}+/gu, (word) => {
+    const place = words.findIndex((side) => word.toLowerCase().startsWith(side) && (side.length > 7 || word.length === side.length));
+    if (place < 0) return word;
+    const other = words[place % 2 ? place - 1 : place + 1];
+    const rest = word.slice(words[place].length);
+    return (word[0] === word[0].toUpperCase() ? other[0].toUpperCase() + other.slice(1) : other) + rest;
+  });
+};
+
 export const removeRow = (group, row) => {
   row.remove();
   renumber(group);

@@ -10,7 +10,7 @@ import { blankAnswers, clearAnswers, showAnswers, showFirst, showWrong, spoken }
 import { atFirst, recall, recallAnswer, remember, rememberAnswer } from "../form/memory.js";
 import { notice, once } from "../page/notice.js";
 import { watchOld } from "../answer/stale.js";
-import { addRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
+import { addLike, copyRow, moveRow, removeRow, rowsOf, showRows } from "../form/rows.js";
 import { choose, units, whenUnits } from "../page/settings.js";
 import { withPart } from "../offline/parts.js";
 import { openShare, prepare } from "../share/share.js";
@@ -172,6 +172,7 @@ export const mount = (screen, main) => {
     else location.assign(ofServer(location.pathname, pairs(form))); // a thing of the kit by its figures
   });
   form.addEventListener("focusin", (event) => { form.dataset.touched = event.target.name ?? ""; });
+  form.addEventListener("keydown", downColumn);
   form.addEventListener("click", (event) => rowTool(event, form, changed));
   const LEADS = "[data-lead], [data-keep-pour]";
   // the same key of the new answer, if it has one
@@ -279,16 +280,38 @@ const painted = (next) => {
   else requestAnimationFrame(() => setTimeout(next));
 };
 
+// Numbers go down a column: the key for done leads to the same field of the next row, behind the last to the key for one more.
+const downColumn = (event) => {
+  const { key, target } = event;
+  const row = target.closest("[data-row]");
+  const group = row?.closest("[data-apart]");
+  if (key !== "Enter" || !group || !target.matches("input")) return;
+  event.preventDefault();
+  const place = [...row.querySelectorAll("[name]")].indexOf(target);
+  const next = row.nextElementSibling;
+  row.open = !next;
+  if (next) next.open = true;
+  const field = next ? next.querySelectorAll("[name]")[place] : group.querySelector("[data-add-row]");
+  field.focus();
+  field.select?.();
+};
+
 // Another row, or one away, up or down; what is taken away can be brought back.
 const rowTool = ({ target }, form, changed) => {
-  const group = target.closest("[data-add-row], [data-row-up], [data-row-down], [data-row-remove]")?.closest("[data-group]");
+  const group = target.closest("[data-add-row], [data-row-up], [data-row-down], [data-row-copy], [data-row-remove]")?.closest("[data-group]");
   if (!group) return;
   const row = target.closest("[data-row]");
   let removed = null;
   if (!row) {
-    const added = addRow(group);
-    if (rowsOf(group).length > 2) for (const other of rowsOf(group)) other.open = other === added;
+    const added = addLike(group);
+    if (group.dataset.apart || rowsOf(group).length > 2) for (const other of rowsOf(group)) other.open = other === added;
     added?.querySelector("input")?.focus();
+  } else if (target.closest("[data-row-copy]")) {
+    const copy = copyRow(group, row);
+    if (copy) {
+      row.open = false;
+      copy.querySelector("summary").focus();
+    }
   } else if (target.closest("[data-row-remove]")) {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
