@@ -4,7 +4,7 @@ from typing import Any
 from covemix.shared.forms.choices import Choice, Phone, Text
 from covemix.shared.forms.clock_times import Clock
 from covemix.shared.forms.declared import Input, plain
-from covemix.shared.forms.quantities import Amount, Parts
+from covemix.shared.forms.quantities import Amount, Measured, Parts
 from covemix.shared.forms.rows import Group, Pick
 from covemix.shared.words.numbers import reading
 from covemix.shared.words.units import BY_NAME, from_si, to_si
@@ -50,32 +50,43 @@ def example(item: Input) -> Any:
     >>> example(Number("air", "", unit="degC")), example(Number("thickness", "", unit="mm", default=6))
     ('20 degC', '6 mm')
     """
-    if isinstance(item, Group):
-        return [{field.name: example(field) for field in item.fields if needed(field)}]
-    if isinstance(item, Pick):
-        return item.default or (item.record.rows[0][0] if item.record.rows else "")
-    if isinstance(item, Choice):
-        return item.default or next(option[0] for option in item.options if option[0])
-    if isinstance(item, Phone):
-        return "112"
-    if isinstance(item, Clock):
-        return item.default or CLOCK
-    if isinstance(item, Text):
-        return item.default or TEXTS.get(item.name, "Keel")
-    if isinstance(item, Parts):
-        return item.default + " " + item.unit if item.default and item.unit else item.default or PARTS[item.name]
-    if isinstance(item, Amount):
-        return plain(item.default or 240) + " " + item.options[0][2][0]
-    unit = getattr(item, "unit", None)
-    if unit is None:  # no quantity, and none of the kinds above: what stands there while nobody says anything
+    return item.exemplified(Examples())
+
+
+class Examples:
+    """What could stand there, by kind of input; each kind chooses (`Input.exemplified`)."""
+
+    def untouched(self, item: Input) -> str:
+        """What stands there while nobody says anything."""
         return item.default_in("metric")
-    text = plain(number(item))
-    return text if BY_NAME[unit].quantity == "count" else f"{text} {unit}"
 
+    def words(self, item: Text) -> str:
+        return item.default or TEXTS.get(item.name, "Keel")
 
-def needed(item: Input) -> bool:
-    """Whether a row without it is no row."""
-    return item.must() or (isinstance(item, Parts) and not item.default and not item.optional)
+    def phone(self, item: Phone) -> str:
+        return "112"
+
+    def clock(self, item: Clock) -> str:
+        return item.default or CLOCK
+
+    def option(self, item: Choice) -> str:
+        return item.default or next(option[0] for option in item.options if option[0])
+
+    def quantity(self, item: Measured) -> str:
+        text = plain(number(item))
+        return text if BY_NAME[item.unit].quantity == "count" else f"{text} {item.unit}"
+
+    def quantities(self, item: Parts) -> str:
+        return item.default + " " + item.unit if item.default and item.unit else item.default or PARTS[item.name]
+
+    def amount(self, item: Amount) -> str:
+        return plain(item.default or 240) + " " + item.options[0][2][0]
+
+    def row(self, item: Pick) -> str:
+        return item.default or (item.record.rows[0][0] if item.record.rows else "")
+
+    def rows(self, item: Group) -> list[dict]:
+        return [{field.name: example(field) for field in item.fields if field.must_be_sent()}]
 
 
 def number(item: Input, unit: str = "") -> float:

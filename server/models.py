@@ -3,10 +3,8 @@ from collections.abc import Callable, Iterable
 from typing import Annotated, Any
 
 from covemix.shared.door import moves
-from covemix.shared.forms.choices import Phone
-from covemix.shared.forms.clock_times import Clock
 from covemix.shared.forms.declared import Input
-from covemix.shared.forms.inputs import UNITS_INPUT, Amount, Choice, Group, Parts, Pick, Text
+from covemix.shared.forms.inputs import UNITS_INPUT, Amount, Choice, Group, Number, Parts, Pick
 from covemix.shared.words.texts import said
 from covemix.shared.words.units import from_si, to_si
 from covemix.shared.words.written import reader
@@ -203,23 +201,8 @@ def one_of(options: list[str], first: str = "") -> dict:
 
 def text_schema(item: Input) -> dict:
     """A text, as it is typed in the form."""
-    return {"type": "string", "examples": [examples.example(item)]} | (
-        {"maxLength": item.most} if isinstance(item, (Text, Phone)) and not isinstance(item, Clock) else {})
-
-
-def number_schema(item: Input, unit: str) -> dict:
-    """A number in a unit, within the limits of its input."""
-    if isinstance(item, Amount):
-        return {"type": "number", "exclusiveMinimum": 0,
-                "examples": [examples.number(item) if unit in ("g", "mL") else 0.24]}
-    own: str = item.unit  # type: ignore[attr-defined]
-    low, high = (_at(bound, own, unit) for bound in (item.low, item.high))  # type: ignore[attr-defined]
-    if isinstance(item, Parts):
-        return {"type": "array", "minItems": item.least, "maxItems": item.most,
-                "items": {"type": "number", "exclusiveMinimum": low, "maximum": high},
-                "examples": [examples.numbers(item, unit)]}
-    return {"type": "number", "exclusiveMinimum" if item.above else "minimum": low,  # type: ignore[attr-defined]
-            "maximum": high, "examples": [examples.number(item, unit)]}
+    most = item.most_letters()
+    return {"type": "string", "examples": [examples.example(item)]} | ({"maxLength": most} if most else {})
 
 
 def _at(value: float, own: str, unit: str) -> float:
@@ -227,14 +210,42 @@ def _at(value: float, own: str, unit: str) -> float:
 
 
 class Models:
-    """What an input may be modelled as; each kind of input chooses (`Input.modelled`). owner: whose field it is."""
+    """What an input may be modelled as; each kind of input chooses (`Input.modelled`, `number_modelled` and
+    `query_modelled`). owner: whose field it is."""
+
+    def number(self, item: Number, unit: str) -> dict:
+        """The schema of a number in a unit, within the limits of its input."""
+        low, high = (_at(bound, item.unit, unit) for bound in (item.low, item.high))
+        return {"type": "number", "exclusiveMinimum" if item.above else "minimum": low,
+                "maximum": high, "examples": [examples.number(item, unit)]}
+
+    def numbers(self, item: Parts, unit: str) -> dict:
+        """The schema of numbers in a row."""
+        low, high = (_at(bound, item.unit, unit) for bound in (item.low, item.high))
+        return {"type": "array", "minItems": item.least, "maxItems": item.most,
+                "items": {"type": "number", "exclusiveMinimum": low, "maximum": high},
+                "examples": [examples.numbers(item, unit)]}
+
+    def positive(self, item: Amount, unit: str) -> dict:
+        """The schema of an amount, whatever it is an amount of."""
+        return {"type": "number", "exclusiveMinimum": 0,
+                "examples": [examples.number(item) if unit in ("g", "mL") else 0.24]}
+
+    def typed_text(self, item: Input) -> dict:
+        """The schema of a text of a link."""
+        return text_schema(item)
+
+    def one_of(self, item: Input) -> dict:
+        """The schema of a choice in a link; an empty text is nothing said."""
+        options = [option[0] for option in item.options]
+        return one_of(options if "" in options else [*options, ""])
 
     def quantity(self, item: Input, owner: str) -> tuple[Any, Any]:
         """Text with its unit; a bare number too where the quantity has none."""
         about, schema = item.about(reader()), text_schema(item)
         default = {"default": examples.example(item)} if about.get("default") else {}
         if not units_of(item):
-            pure = number_schema(item, "")
+            pure = item.number_modelled(self, "")
             if default:
                 pure["default"] = pure["examples"][0]
             return described(Typed, {"anyOf": [pure, schema], "examples": pure["examples"]}, _note(about))
@@ -242,8 +253,9 @@ class Models:
 
     def with_unit(self, item: Input, name: str, unit: str) -> tuple[Any, Any]:
         """The same as a number in that unit."""
-        about, schema = item.about(reader()), number_schema(item, unit)
-        default = schema["examples"][0] if about.get("default") and not isinstance(item, Amount) else None
+        about, schema = item.about(reader()), item.number_modelled(self, unit)
+        told = about.get("default") and not item.extra_names()  # else it is the default of one of several
+        default = schema["examples"][0] if told else None
         return described(Typed, schema, f"{about['label']}, in {unit}: the same as {item.name}", default=default)
 
     def text(self, item: Input, owner: str) -> tuple[Any, Any]:
@@ -294,7 +306,7 @@ class Models:
             fields["id"] = described(str | None, one_of(rows) if rows else {"type": "string", "examples": [""]},
                                      "A built-in row to start from: " + ", ".join(rows))
             example = {"id": rows[0]} if rows else {field.name: examples.example(field) for field in record.fields
-                                                    if examples.needed(field)}
+                                                    if field.must_be_sent()}
             RECORD_MODELS[record.name] = create_model(record.name.capitalize(), __config__=with_example(example),
                                                       **fields)
         return RECORD_MODELS[record.name]
@@ -321,15 +333,15 @@ def _options(item: Input) -> str:
 
 def query_parameters(inputs: tuple[Input, ...]) -> list[dict]:
     """The same inputs as query parameters with dotted names, as a link carries them."""
-    found = []
+    found, models = [], Models()
     for name, item in [pair for one in (UNITS_INPUT, *inputs) for pair in one.parameters(one.name)]:
         before, _, last = name.rpartition(".")
         label = item.about(reader())["label"]
-        found.append(parameter(name, label, query_schema(item, last)))
+        schema = models.one_of(item) if last in item.extra_names() else item.query_modelled(models)
+        found.append(parameter(name, label, schema))
         if last == item.name:
             for own, unit in named(item).items():
-                schema = {"type": "string", "examples": [", ".join(f"{one:g}" for one in examples.numbers(item, unit))]
-                          } if isinstance(item, Parts) else number_schema(item, unit)
+                schema = as_text(item.number_modelled(models, unit))
                 found.append(parameter(f"{before}.{own}" if before else own, f"{label}, in {unit}", schema))
     return found
 
@@ -338,14 +350,11 @@ def parameter(name: str, description: str, schema: dict) -> dict:
     return {"name": name, "in": "query", "required": False, "description": description, "schema": schema}
 
 
-def query_schema(item: Input, name: str) -> dict:
-    """The schema of a text of a link; an empty one is nothing said."""
-    if name in item.extra_names() or isinstance(item, Choice):
-        options = [option[0] for option in item.options]
-        return one_of(options if "" in options else [*options, ""])
-    if isinstance(item, Pick):
-        return {"type": "string", "examples": [examples.example(item)]}
-    return text_schema(item)
+def as_text(schema: dict) -> dict:
+    """The schema of a value as a query holds it: a list of numbers is a text there."""
+    if schema["type"] != "array":
+        return schema
+    return {"type": "string", "examples": [", ".join(f"{one:g}" for one in each) for each in schema["examples"]]}
 
 
 def answer_model(name: str) -> type[AnswerModel]:

@@ -104,7 +104,7 @@ class Pages:
         tree = links.tree(pairs)
         answer = moves.screen(screen, tree, memo=thread_memo(), language=language)
         errors = {e["field"]: e["message"] for _, one in reversed(answer["answers"]) for e in reversed(one["errors"])}
-        units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
+        units: str = tree["units"] if tree.get("units") in SYSTEMS else METRIC
         who = reader(units, language)
         inputs = [in_both(item, who) for item in moves.screen_inputs(screen)]
         root = "../" * path_of(screen).count("/")

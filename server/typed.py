@@ -10,11 +10,10 @@ from numbers import Real
 from typing import Any
 
 from covemix.shared.forms import links
-from covemix.shared.forms.choices import Choice, Phone, Text
 from covemix.shared.forms.declared import Input, find_in, item_at, missing, units_of_tools
 from covemix.shared.forms.errors import InputError
 from covemix.shared.forms.memo import Memo
-from covemix.shared.forms.quantities import Amount, Measured, Number, Parts, in_pieces
+from covemix.shared.forms.quantities import in_pieces
 from covemix.shared.forms.rows import Group, Pick, in_rows
 from covemix.shared.words.numbers import BLANKS, reading
 from covemix.shared.words.texts import said
@@ -47,11 +46,11 @@ def behind_name(unit: str) -> str:
 def units_of(item: Input) -> list[str]:
     """The units that a bare number of an input may be in: its own, then that of SI; none where it is a pure number.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> units_of(Number("thickness", "", unit="mm")), units_of(Number("people", ""))
     (['mm', 'm'], [])
     """
-    own = [unit for option in item.options for unit in option[2]] if isinstance(item, Amount) else [
-        getattr(item, "unit", "")] if isinstance(item, Measured) else []
+    own = item.own_units()
     found = [unit for unit in dict.fromkeys(own) if unit and (BY_NAME[unit].quantity != "count" or len(own) > 1)]
     found += [SI[BY_NAME[unit].quantity] for unit in found if BY_NAME[unit].quantity in SI]
     return list(dict.fromkeys(found))
@@ -60,6 +59,7 @@ def units_of(item: Input) -> list[str]:
 def named(item: Input) -> dict[str, str]:
     """The names under which an input takes a bare number, each with its unit.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> named(Number("air", "", unit="degC"))
     {'air_degC': 'degC', 'air_K': 'K'}
     """
@@ -87,6 +87,7 @@ def in_digits(value: Real) -> str:
 class Taken:
     """What was taken of a tree: `tree` of text for the engine, `errors` as [{"field", "message"}].
 
+    Each kind of input chooses the method that takes its value (`Input.from_program`).
     sent: the name under which a value came, by the path of its input; numbers: the paths whose value came as a number
     """
 
@@ -108,7 +109,7 @@ class Taken:
                 found[key] = value
                 extra = next((one for one in inputs if key in one.extra_names()), None)
                 if extra is not None:
-                    self._one_of([option[0] for option in extra.options], value, prefix + key)
+                    self._among([option[0] for option in extra.options], value, prefix + key)
                 continue
             if value is None:
                 continue
@@ -127,41 +128,61 @@ class Taken:
     def _value(self, item: Input, value: Any, unit: str, path: str, tree: dict) -> Any:
         if hasattr(value, "tolist"):  # an array or a scalar of numpy
             value = value.tolist()
-        if isinstance(item, Pick):
-            inner = self._fields(list(item.record.fields), value, path + ".") if isinstance(value, dict) else value
-            row = value.get("id") if isinstance(value, dict) else value
-            if row == "" or (isinstance(row, str) and item.record.row(row) is None):
-                self._one_of([one[0] for one in item.record.rows], row, path)
-                return None
-            return inner
-        if isinstance(item, Group):
-            rows = in_rows(value, item.most) if isinstance(value, dict) else value
-            return [self._fields(list(item.fields), row, f"{path}.{place}.") if isinstance(row, dict) else row
-                    for place, row in enumerate(rows)] if isinstance(rows, (list, tuple)) else value
-        if isinstance(item, Choice):
-            value = in_digits(value) if is_number(value) else value
-            return value if self._one_of([option[0] for option in item.options], value, path) else None
-        if isinstance(item, Measured):
-            value = self._measured(item, value, unit, path)
-        elif isinstance(item, (Text, Phone)) and not isinstance(value, str):
-            self._refuse(path, A_TEXT)
-            return None
+        return item.from_program(self, value, unit, path, tree)
+
+    def plain(self, item: Input, value: Any, path: str, tree: dict) -> Any:
+        """A value as it came, if the engine reads it."""
         if value is None or missing(value) or not self._reads(item, value, path, tree):
             return None
         return value
 
-    def _measured(self, item: Measured, value: Any, unit: str, path: str) -> str | None:
-        """A quantity as text with its unit, or None where it was refused."""
+    def words(self, item: Input, value: Any, path: str, tree: dict) -> Any:
+        """A text."""
+        if not isinstance(value, str):
+            self._refuse(path, A_TEXT)
+            return None
+        return self.plain(item, value, path, tree)
+
+    def one_of(self, item: Input, value: Any, path: str) -> Any:
+        """A choice among a few."""
+        value = in_digits(value) if is_number(value) else value
+        return value if self._among([option[0] for option in item.options], value, path) else None
+
+    def quantity(self, item: Input, value: Any, unit: str, path: str, tree: dict) -> Any:
+        """A quantity as text with its unit."""
         if isinstance(value, (list, tuple)):
-            if not isinstance(item, Parts):
-                self._refuse(path, "one number is expected here, not a list")
-                return None
+            self._refuse(path, "one number is expected here, not a list")
+            return None
+        return self.plain(item, self._measured(item, value, unit, path), path, tree)
+
+    def quantities(self, item: Input, value: Any, unit: str, path: str, tree: dict) -> Any:
+        """Several in a row: a list of them, or a text as it is typed."""
+        if isinstance(value, (list, tuple)):
             pieces = [in_digits(one) if is_number(one) else one for one in value]
             if not all(isinstance(one, str) for one in pieces):
                 self._refuse(path, "a list of numbers is expected here")
                 return None
             value = " : ".join(pieces)
-        elif is_number(value):
+        return self.plain(item, self._measured(item, value, unit, path), path, tree)
+
+    def record(self, item: Pick, value: Any, path: str) -> Any:
+        """The name of a row, or an object with fields of its own."""
+        inner = self._fields(list(item.record.fields), value, path + ".") if isinstance(value, dict) else value
+        row = value.get("id") if isinstance(value, dict) else value
+        if row == "" or (isinstance(row, str) and item.record.row(row) is None):
+            self._among([one[0] for one in item.record.rows], row, path)
+            return None
+        return inner
+
+    def rows(self, item: Group, value: Any, path: str) -> Any:
+        """A list of objects."""
+        rows = in_rows(value, item.most) if isinstance(value, dict) else value
+        return [self._fields(list(item.fields), row, f"{path}.{place}.") if isinstance(row, dict) else row
+                for place, row in enumerate(rows)] if isinstance(rows, (list, tuple)) else value
+
+    def _measured(self, item: Input, value: Any, unit: str, path: str) -> str | None:
+        """A quantity as text with its unit, or None where it was refused."""
+        if is_number(value):
             value = in_digits(value)
         if not isinstance(value, str):
             self._refuse(path, "a text with its unit is expected here")
@@ -192,7 +213,7 @@ class Taken:
                 return False
         return True
 
-    def _one_of(self, allowed: list[str], value: Any, path: str) -> bool:
+    def _among(self, allowed: list[str], value: Any, path: str) -> bool:
         if value is None or (isinstance(value, str) and value in allowed):
             return True
         self._refuse(path, "choose one of: " + ", ".join(allowed), [one for one in allowed if one])
@@ -209,6 +230,7 @@ def of_link(inputs: list[Input], pairs: list) -> tuple[list, list[dict]]:
     """Pairs of a link with each name that says a unit as its plain name, (pairs, errors). A bare number of a plain name
     stays: links that people have are read as they were made, and `bare` tells how.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> of_link([Number("air", "", unit="degC")], [("air_K", "298.15"), ("air", "25")])
     ([('air', '298.15 K'), ('air', '25')], [])
     """
@@ -242,11 +264,11 @@ def _under_unit(inputs: list[Input], name: str) -> tuple[Input | None, str, str]
 def bare(inputs: list[Input], pairs: list, language: str) -> list[list[str]]:
     """How each number of a link was read that says no unit: [[name, "25 °C"], ...]."""
     tree, found = links.tree(pairs), []
-    units = tree.get("units") if tree.get("units") in SYSTEMS else METRIC
+    units: str = tree["units"] if tree.get("units") in SYSTEMS else METRIC
     tools = units_of_tools(inputs, tree, units)
     for name, text in pairs:
         item = item_at(inputs, name)
-        if isinstance(item, Measured) and units_of(item) and name.rpartition(".")[2] not in item.extra_names():
+        if item and units_of(item) and name.rpartition(".")[2] not in item.extra_names():
             says = reading(in_pieces(text)[-1])
             if says[0] is not None and not says[1]:
                 beside = _beside(tree, name)
@@ -264,6 +286,7 @@ def _beside(tree: dict, name: str) -> dict:
 def allowed_at(inputs: list[Input], field: str) -> dict[str, Any]:
     """What may stand in a field, for a refusal: its options or the names of its rows, or its limits in its own unit.
 
+    >>> from covemix.shared.forms.inputs import Number
     >>> allowed_at([Number("air", "", unit="degC", low=-10, high=50)], "air_K")
     {'unit': 'degC', 'low': -10, 'high': 50}
     """
@@ -272,13 +295,9 @@ def allowed_at(inputs: list[Input], field: str) -> dict[str, Any]:
     if not known:
         return {}
     item, last = known[2], field.rpartition(".")[2]
-    if isinstance(item, Choice) or last in item.extra_names():
+    if last in item.extra_names():
         return {"allowed": [option[0] for option in item.options if option[0]]}
-    if isinstance(item, Pick):
-        return {"allowed": [row[0] for row in item.record.rows]}
-    if isinstance(item, (Number, Parts)):
-        return {"unit": item.unit, "low": item.low, "high": item.high}
-    return {}
+    return item.may_be()
 
 
 def switched_on(name: str, tree: dict) -> dict:

@@ -10,9 +10,12 @@ from covemix.server import examples, reference, thread_memo
 from covemix.server.build import HOUSE, Build
 from covemix.server.models import query_parameters, request_model
 from covemix.server.pages import Pages
-from covemix.server.typed import Taken
+from covemix.server.typed import Taken, allowed_at, named
 from covemix.shared.door import card, handover, moves
-from covemix.shared.forms import links
+from covemix.shared.forms import inputs, links
+from covemix.shared.forms.clock_times import Clock
+from covemix.shared.forms.declared import Input
+from covemix.shared.forms.quantities import Measured
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 from pydantic import Field
@@ -23,6 +26,28 @@ class Switch(switch.Switch):
 
     def modelled(self, models, owner):
         return bool | str | None, Field(default=None, description=self.label + ".")
+
+
+class Depth(Input):
+    """How deep something was pressed in, made up: a length that is read from a program too."""
+
+    def read(self, typed, path, values):
+        return typed
+
+    def own_units(self):
+        return ["mm"]
+
+    def from_program(self, taken, value, unit, path, tree):
+        return taken.quantity(self, value, unit, path, tree)
+
+    def number_modelled(self, models, unit):
+        return {"type": "number", "examples": [1 if unit == "m" else 1000]}
+
+    def exemplified(self, examples):
+        return "1 m"
+
+    def may_be(self):
+        return {"unit": "mm", "low": 0, "high": 9}
 
 
 @pytest.fixture
@@ -87,9 +112,27 @@ def test_a_program_sends_it_by_the_plain_name_and_is_told_of_it(tent):
     assert [row[0] for row in reference.rows_of([tent])] == ["tent"]
 
 
+def test_a_made_up_kind_says_itself_what_a_program_may_send():
+    """Its units under names that say them, its limits in a refusal, its example: as a value, in query and models."""
+    dip = Depth("dip", "How deep")
+    assert named(dip) == {"dip_mm": "mm", "dip_m": "m"}
+    assert Taken([dip], {"dip_m": 0.2}).tree == {"dip": "0.2 m"} == Taken([dip], {"dip": "0.2 m"}).tree
+    assert [one["field"] for one in Taken([dip], {"dip": 0.2}).errors] == ["dip"]
+    assert allowed_at([dip], "dip_m") == {"unit": "mm", "low": 0, "high": 9} and allowed_at([Input("x", "")], "x") == {}
+    told = {one["name"]: one["schema"] for one in query_parameters((dip,))}
+    assert told["dip"] == {"type": "string", "examples": ["1 m"]} and told["dip_mm"]["examples"] == [1000]
+    assert {"dip", "dip_mm", "dip_m"} <= set(request_model("dew", (dip,)).model_fields)
+
+
 def test_nobody_asks_which_kind_an_input_is():
-    asking = re.compile(r"""(item|field|inner|one)(\.kind|\["kind"\]) (==|in|!=) """)
-    files = [path for folder in ("shared", "server", "webui/templates") for path in (HOUSE / folder).rglob("*.*")
+    kinds = [kind for kind in vars(inputs).values() if isinstance(kind, type) and issubclass(kind, Input)]
+    assert len(kinds) > 7
+    names = "|".join([kind.__name__ for kind in [*kinds, Input, Measured, Clock]])
+    asking = re.compile(r"""(item|field|inner|one)(\.kind|\["kind"\]) (==|in|!=) |"""
+                        rf"(isinstance|issubclass)\(.*, \(?([\w., ]+[., ])?({names})\b|type\(\w+\) (is|==)")
+    assert asking.search("isinstance(item, (Text, Phone))") and asking.search("isinstance(one, inputs.Group)")
+    files = [path for folder in ("shared", "server", "library", "bench", "webui/templates")
+             for path in (HOUSE / folder).rglob("*.*")
              if path.suffix in (".py", ".html")]
     assert len(files) > 150
     assert [(path.name, line.strip()) for path in files for line in path.read_text().splitlines()

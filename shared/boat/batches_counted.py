@@ -8,9 +8,9 @@ from collections import namedtuple
 from ..catalogue.plans import WARMTH
 from ..forms import links
 from ..forms.declared import missing
-from ..forms.inputs import Number, checked, read
+from ..forms.inputs import checked, read
 from ..forms.memo import memo_of, once
-from ..forms.types import Values
+from ..forms.types import Given, Values
 from ..plan import day, plan
 from ..plan.batch_counts import Counted, of_plan
 from ..words.messages import number as figure
@@ -20,7 +20,7 @@ from . import shopping
 
 PIECE = dict([(field.name, field) for item in plan.INPUTS if item.name == "pieces"
               for field in getattr(item, "fields", ())])
-NUMBERS = dict([(item.name, item) for item in plan.INPUTS if isinstance(item, Number)])
+NUMBERS: "dict[str, Given]" = dict([(item.name, item) for item in plan.INPUTS])
 FULLY = 2  # plans that are grouped as on their own screens; of more the batches are the same, cups and surplus bounds
 
 # one piece as a plan has it: name, (as said, key of its face or ""); length [m]; putty, wet [kg/m]; layers
@@ -70,7 +70,7 @@ def _things(values: Values) -> list:
     return pairs
 
 
-def _fits(item: Number, value: float) -> bool:
+def _fits(item: Given, value: float) -> bool:
     """Whether an input takes a value."""
     return to_si(item.low, item.unit) <= value <= to_si(item.high, item.unit)
 

@@ -5,7 +5,7 @@ from ..words.messages import typed as as_typed
 from ..words.numbers import BLANKS, DIGITS, small
 from ..words.texts import said
 from .declared import Input, missing
-from .types import Given
+from .types import Given, Said
 
 
 def is_option(options: "list | tuple", text: Given) -> bool:
@@ -50,7 +50,7 @@ class Choice(Input):
         if row:
             self.control = "keys"
 
-    def resting(self) -> Given:
+    def resting(self) -> str:
         return self.default
 
     def chosen(self, tree: dict) -> dict:
@@ -66,27 +66,39 @@ class Choice(Input):
                 return option
         return self.default
 
-    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
+    def untouched(self, name: str, text: Given, tree: dict, system: str) -> bool:
         return not self.before and Input.untouched(self, name, text, tree, system)
 
-    def linked(self, typed: Given, prefix: str, system: Given, found: list, whole: bool = False) -> None:
+    def linked(self, typed: dict, prefix: str, system: str, found: list, whole: bool = False) -> None:
         Input.linked(self, typed, prefix, system, found, whole)
         if self.before and missing(self.typed_in(typed)):
             found.append((prefix + self.name, self.standing(typed)))
 
-    def meant_before(self, pairs: list) -> Given:
+    def meant_before(self, pairs: list) -> list:
         return [[self.name, self.before]] if self.before and self.name not in [name for name, _ in pairs] else []
 
-    def knows(self, name: str, text: Given) -> bool:
+    def knows(self, name: str, text: str) -> bool:
         return is_option(self.options, text)
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         return option_words(self.options, text)
 
     def modelled(self, models: Given, owner: str) -> Given:
         return models.choice(self, owner)
 
-    def default_in(self, system: Given) -> Given:
+    def query_modelled(self, models: Given) -> dict:
+        return models.one_of(self)
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.one_of(self, value, path)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.option(self)
+
+    def may_be(self) -> dict:
+        return {"allowed": [option[0] for option in self.options if option[0]]}
+
+    def default_in(self, system: str) -> Given:
         return self.default
 
     def read(self, typed: Given, path: str, values: dict) -> Given:
@@ -141,6 +153,15 @@ class Phone(Input):
             self.refuse(path, "field-phone")
         return number
 
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.words(self, value, path, tree)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.phone(self)
+
+    def most_letters(self) -> int:
+        return self.most
+
     def about(self, who: Reader) -> dict:
         return dict(Input.about(self, who), default="", letters=self.most)
 
@@ -163,7 +184,7 @@ class Text(Input):
         self.most, self.default, self.stands, self.ours = most, default, stands, ours or {}
         self.keys, self.spelt = keys or {}, spelt or {}
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         return self.default
 
     def read(self, typed: Given, path: str, values: dict) -> Given:
@@ -176,7 +197,7 @@ class Text(Input):
             self.refuse(path, self.too_long())
         return self.keyed(text)
 
-    def keyed(self, text: Given) -> Given:
+    def keyed(self, text: str) -> str:
         """A text with its keys in the place of words that mean them, in whatever language."""
         if not self.keys:
             return text
@@ -187,7 +208,7 @@ class Text(Input):
             found.append((key if key in self.keys else self.spelt.get(key, bare)) + word[len(bare):])
         return " ".join(found)
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         if not self.keys:
             return Input.in_words(self, text, tree, system, tools)
         found = []
@@ -197,18 +218,27 @@ class Text(Input):
             found.append(row([known, as_typed(word[len(bare):])], "") if known else number(word))
         return row(found, " ")
 
-    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
+    def link_value(self, value: Given, name: str, typed: dict, system: str, found: list, whole: bool) -> None:
         text = self.keyed(value) if isinstance(value, str) else value
         Input.link_value(self, text, name, typed, system, found, whole)
 
-    def in_marks(self, text: Given, who: Reader) -> Given:
+    def in_marks(self, text: str, who: Reader) -> str:
         return said(self.ours[text], who) if text in self.ours else text
 
     def is_ours(self, typed: Given, text: Given) -> bool:
         return typed == text or typed == self.ours.get(text)  # a phone has the sentence there
 
-    def too_long(self) -> Given:
+    def too_long(self) -> Said:
         return message("field-letters", most=self.most)
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.words(self, value, path, tree)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.words(self)
+
+    def most_letters(self) -> int:
+        return self.most
 
     def about(self, who: Reader) -> dict:
         facts = Input.about(self, who)

@@ -94,6 +94,12 @@ def on_the_clock(times: list) -> list:
 class Clock(Text):
     """A clock time. Reads into seconds after midnight; an optional one that is not typed reads as None."""
 
+    def exemplified(self, examples: Given) -> Given:
+        return examples.clock(self)
+
+    def most_letters(self) -> int:
+        return 0
+
     def read(self, typed: Given, path: str, values: dict) -> Given:
         if typed is None or (isinstance(typed, str) and not typed.strip(BLANKS)):
             if not self.default:

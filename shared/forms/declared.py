@@ -82,11 +82,11 @@ class Input:
         """Names beside its own that the input reads from a form, a link or the API."""
         return ()
 
-    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
+    def untouched(self, name: str, text: Given, tree: dict, system: str) -> bool:
         """Whether what stands under `name` in the tree is what an empty form shows: a link leaves it out."""
         return self.is_ours(text, self.default_in(system))
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         """What was typed, with its unit behind each number that said none: the one of that system or of its tool.
 
         tree: what is beside; tools: of `units_of_tools`
@@ -97,7 +97,7 @@ class Input:
         """Whether a row of a group without it is no row."""
         return False
 
-    def resting(self) -> Given:
+    def resting(self) -> "str | None":
         """What a form sends for it although nobody has touched it; None where it sends nothing."""
         return None
 
@@ -116,12 +116,12 @@ class Input:
     def _below(self, steps: "list | tuple") -> "tuple | None":
         return None
 
-    def knows(self, name: str, text: Given) -> bool:
+    def knows(self, name: str, text: str) -> bool:
         """Whether a row or a choice of that name is known; any other text is read by its field, which says what is
         wrong."""
         return True
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         """A typed text as the screen shows it: the label of a choice, a bare number with its unit.
 
         tree: what is beside; tools: of `units_of_tools`
@@ -132,11 +132,11 @@ class Input:
         """What it stands at, by name, where other inputs go by it; without reading the rest of the tree."""
         return {}
 
-    def shown_unit(self, tree: dict, system: Given) -> str:
+    def shown_unit(self, tree: dict, system: str) -> str:
         """The unit in which the tool that is picked here shows its figures, "" where none is."""
         return ""
 
-    def linked(self, typed: Given, prefix: str, system: Given, found: list,
+    def linked(self, typed: dict, prefix: str, system: str, found: list,
                 whole: bool = False) -> None:
         """Its pairs for a link, onto `found`. typed: the tree it stands in; prefix: dotted name of that tree, or "".
 
@@ -149,7 +149,7 @@ class Input:
         if value is not None:
             self.link_value(value, prefix + self.name, typed, system, found, whole)
 
-    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
+    def link_value(self, value: Given, name: str, typed: dict, system: str, found: list, whole: bool) -> None:
         """The pairs of what was typed under its own name."""
         if filled(value) and (whole or not self.untouched(self.name, text_of(value), typed, system)):
             found.append((name, text_of(value)))
@@ -158,13 +158,50 @@ class Input:
         """The pairs that say of what a link brought that a link brought it. pairs: under today's names"""
         return []
 
-    def meant_before(self, pairs: list) -> Given:
+    def meant_before(self, pairs: list) -> "list | None":
         """The pairs that a link of an earlier build meant and left out. pairs: under today's names"""
         return []
 
     def modelled(self, models: Given, owner: str) -> Given:
         """Its type in the API. models: offers quantity, text, choice, record and rows, each for an input"""
         return models.text(self, owner)
+
+    def query_modelled(self, models: Given) -> dict:
+        """The schema of its text in a query. models: offers typed_text and one_of, each for an input"""
+        return models.typed_text(self)
+
+    def number_modelled(self, models: Given, unit: str) -> dict:
+        """The schema of a bare number in one of its `own_units`. models: offers number, numbers and positive"""
+        return models.number(self, unit)
+
+    def own_units(self) -> list:
+        """The units that a bare number of it may be in, as they are declared."""
+        return []
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        """What a program sent as the text or the tree that `read` takes, None where it was refused.
+
+        taken: offers plain, words, one_of, quantity, quantities, record and rows, each for an input
+        unit: the one that its name says, "" for none; tree: what was sent beside it
+        """
+        return taken.plain(self, value, path, tree)
+
+    def exemplified(self, examples: Given) -> Given:
+        """What a program could send. examples: offers untouched, words, phone, clock, option, quantity, quantities,
+        amount, row and rows, each for an input"""
+        return examples.untouched(self)
+
+    def must_be_sent(self) -> bool:
+        """Whether an example without it is none."""
+        return self.must()
+
+    def may_be(self) -> dict:
+        """What may stand in it, for a refusal: {"allowed": [...]}, or its limits in its own unit."""
+        return {}
+
+    def most_letters(self) -> int:
+        """How long its text may be, 0 where that is not said."""
+        return 0
 
     def parameters(self, name: str) -> list:
         """(dotted name, input) of each text that a query may carry for it."""
@@ -185,11 +222,11 @@ class Input:
             facts["when"] = [{"name": name, "values": list(allowed)} for name, allowed in self.when]
         return facts
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         """The default as typed text, in the unit of that system; "" where there is none."""
         return ""
 
-    def in_marks(self, text: Given, who: Reader) -> str:
+    def in_marks(self, text: str, who: Reader) -> str:
         """A text that we would type into it as it stands in the form of `who`."""
         return text
 
@@ -197,7 +234,7 @@ class Input:
         """Whether what was typed is a text of ours as it stands in somebody's form."""
         return alike(typed, text)
 
-    def too_long(self) -> Given:
+    def too_long(self) -> Said:
         """What is said of a text longer than anything that could be meant here."""
         return "field-too-long"
 
@@ -243,7 +280,7 @@ def read_into(values: dict, inputs: "list | tuple", tree: dict, prefix: str, err
             errors.extend(several.errors)
 
 
-def with_units(inputs: "list | tuple", tree: dict, system: Given, tools: "dict | None" = None) -> Given:
+def with_units(inputs: "list | tuple", tree: dict, system: str, tools: "dict | None" = None) -> Given:
     """A typed tree with a unit behind each number that said none: read in whichever system, it means the same.
 
     system: the one it was typed in; tools: of `units_of_tools`, where the inputs are fields of a row
@@ -258,7 +295,7 @@ def with_units(inputs: "list | tuple", tree: dict, system: Given, tools: "dict |
     return told
 
 
-def units_of_tools(inputs: "list | tuple", tree: dict, system: Given) -> dict:
+def units_of_tools(inputs: "list | tuple", tree: dict, system: str) -> dict:
     """The unit in which each tool that is asked shows its figures, by the name of its pick: {"scale": "g"}.
 
     A scale that shows grams shows them to everybody: what is read off it is in its unit, whatever the user counts in.
@@ -342,7 +379,7 @@ def in_two_ways(read: tuple, typed: Given, mark: str) -> tuple:
     return message("field-read.point", read=read, whole=whole)
 
 
-def link_inputs(inputs: "list | tuple", typed: Given, prefix: str, system: Given, found: list,
+def link_inputs(inputs: "list | tuple", typed: dict, prefix: str, system: str, found: list,
                 whole: bool = False) -> None:
     """The pairs of all inputs of a tree, in their order."""
     for item in inputs:
@@ -374,7 +411,7 @@ def alike(typed: Given, known: Given) -> bool:
                               and typed.replace(",", ".") == known.replace(",", "."))
 
 
-def filled(value: str) -> bool:
+def filled(value: Given) -> bool:
     """Whether something stands there that a link can carry."""
     return value is not None and value != "" and not isinstance(value, (dict, list))
 
@@ -411,7 +448,7 @@ def plain(value: float) -> str:
     return shown(value, 6)
 
 
-def default_text(value: float, unit: str, system: Given) -> str:
+def default_text(value: float, unit: str, system: str) -> str:
     """A default as typed text in the unit that the system expects."""
     own = unit_for(unit, system)
     if own == unit:

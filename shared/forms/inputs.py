@@ -12,7 +12,6 @@ from .errors import InputError
 from .memo import Memo
 from .quantities import Amount, Number, Parts  # noqa: F401
 from .rows import Group, Pick, stand_together  # noqa: F401
-from .types import Given
 
 TYPED_IN = "units_typed"  # the units that bare numbers were typed in, where they are not those of the answer
 
@@ -20,13 +19,14 @@ UNITS_INPUT = Choice("units", "setting-units", ((METRIC, typed("g, mL, mm, °C")
                      help="units-help")
 
 
-def read(inputs: "list | tuple", tree: dict, memo: "Memo | None" = None) -> Given:
+def read(inputs: "list | tuple", tree: dict, memo: "Memo | None" = None) -> "tuple[dict, list]":
     """Typed tree -> (values, errors): all errors at once, in the order of the form.
 
     memo: the `Memo` of whoever asks again and again; without one everything is read anew
     """
     tree = typed_elsewhere(inputs, tree)
-    values, errors = {"_tree": tree, "_understood": [], "_memo": memo or Memo()}, []
+    values: dict = {"_tree": tree, "_understood": [], "_memo": memo or Memo()}
+    errors: list = []
     try:
         values["units"] = UNITS_INPUT.read(tree.get("units"), "units", values)
     except InputError as error:

@@ -46,21 +46,30 @@ class Measured(Input):
 
     unit = ""
 
-    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
+    def unit_beside(self, tree: dict, system: str, tools: dict) -> str:
         """The unit of a bare number. tree: what was typed beside it; tools: of `units_of_tools`"""
         return unit_for(self.unit, system)
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         unit, last = self.unit_beside(tree, system, tools), reading(in_pieces(text)[-1])
         bare = unit and not last[1] and last[0] is not None
         typed = number(text.strip(BLANKS))  # in the reader's marks: 1.500 was read as one and a half
         return row([typed, alone(unit)], " ") if bare else typed
 
-    def in_marks(self, text: Given, who: Reader) -> str:
+    def in_marks(self, text: str, who: Reader) -> str:
         return figure(text, who.language)
 
     def modelled(self, models: Given, owner: str) -> Given:
         return models.quantity(self, owner)
+
+    def own_units(self) -> list:
+        return [self.unit]
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.quantity(self, value, unit, path, tree)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.quantity(self)
 
 
 class Number(Measured):
@@ -85,20 +94,20 @@ class Number(Measured):
         self.above, self.whole = above, whole  # above: low itself is refused too
         self.unit_name = name + "_unit"
 
-    def unit_in(self, system: Given) -> str:
+    def unit_in(self, system: str) -> str:
         return unit_for(self.unit, system)
 
-    def own_unit(self, system: Given, tools: dict) -> str:
+    def own_unit(self, system: str, tools: dict) -> str:
         """The unit of a bare number. tools: of `units_of_tools`"""
         return (self.tool and tools.get(self.tool)) or self.unit_in(system)
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         """The default as typed text in the unit of that system."""
         if self.default is None:
             return ""
         return default_text(self.default, self.unit, system)
 
-    def read(self, typed: Given, path: str, values: dict) -> Given:
+    def read(self, typed: Given, path: str, values: dict) -> "float | None":
         if self.tool:  # what it means goes by another field
             return self._read(typed, path, values)
         told = len(values["_understood"])
@@ -135,14 +144,17 @@ class Number(Measured):
             echo(values, path, typed, figures)
         return si
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         return behind(typed, self.unit, system, (self.tool and tools.get(self.tool)) or "")
 
-    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
+    def unit_beside(self, tree: dict, system: str, tools: dict) -> str:
         return self.own_unit(system, tools)
 
     def must(self) -> bool:
         return self.default is None and not self.optional and not self.when
+
+    def may_be(self) -> dict:
+        return {"unit": self.unit, "low": self.low, "high": self.high}
 
     def _within(self, si: float, unit: str, path: str) -> None:
         low, high = to_si(self.low, self.unit), to_si(self.high, self.unit)
@@ -231,7 +243,7 @@ def says_unit(typed: Given) -> bool:
     return bool(reading(in_pieces(typed)[-1])[1])
 
 
-def behind(typed: Given, unit: str, system: Given, own: str = "") -> str:
+def behind(typed: Given, unit: str, system: str, own: str = "") -> str:
     """What was typed, with the unit of that system where it said none and the systems have not the same.
 
     own: the unit of a bare number where it is not the system's
@@ -262,13 +274,13 @@ class Parts(Measured):
         self.unit, self.low, self.high, self.most, self.default = unit, low, high, most, default
         self.least = least
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         """The default as typed text, each number in the unit of that system as a single one would be."""
         if not self.default or unit_for(self.unit, system) == self.unit:
             return self.default
         return " : ".join([default_text(reading(piece)[0], self.unit, system) for piece in in_pieces(self.default)])
 
-    def read(self, typed: Given, path: str, values: dict) -> Given:
+    def read(self, typed: Given, path: str, values: dict) -> tuple:
         if missing(typed):
             if not self.default:
                 if self.optional:
@@ -309,10 +321,25 @@ class Parts(Measured):
             own = "" if two or ", " in typed else "".join([c for c in typed if c in DIGITS + ",."])
             values["_understood"].append([path, in_two_ways(row(texts, " : "), first, thousands(first)), own])
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         return behind(typed, self.unit, system)
 
-    def _unit_behind(self, piece: str, path: str, system: Given) -> str:
+    def number_modelled(self, models: Given, unit: str) -> dict:
+        return models.numbers(self, unit)
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.quantities(self, value, unit, path, tree)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.quantities(self)
+
+    def must_be_sent(self) -> bool:
+        return not self.default and not self.optional
+
+    def may_be(self) -> dict:
+        return {"unit": self.unit, "low": self.low, "high": self.high}
+
+    def _unit_behind(self, piece: str, path: str, system: str) -> str:
         _, words, _ = reading(piece)
         found = find(words, BY_NAME[self.unit].quantity)[0] if words else None
         return found.name if found else unit_for(self.unit, system)
@@ -376,13 +403,13 @@ class Amount(Measured):
         Input.__init__(self, name, label, **more)
         self.options, self.default, self.high = options, default, high
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         return "" if self.default is None else default_text(self.default, self.options[0][2][0], system)
 
     def extra_names(self) -> tuple:
         return (self.name + "_is",)
 
-    def untouched(self, name: str, text: Given, tree: dict, system: Given) -> bool:
+    def untouched(self, name: str, text: Given, tree: dict, system: str) -> bool:
         """The default stands for the first kind of amount only; that kind is itself the default."""
         key = tree.get(self.name + "_is")
         first = missing(key) or key == self.options[0][0]
@@ -394,7 +421,7 @@ class Amount(Measured):
                 return option
         return None
 
-    def read(self, typed: Given, path: str, values: dict) -> Given:
+    def read(self, typed: Given, path: str, values: dict) -> tuple:
         key = values.get("_tree", {}).get(self.name + "_is")
         option = self.options[0] if missing(key) else self.option(key)
         if option is None:
@@ -421,14 +448,23 @@ class Amount(Measured):
             echo(values, path, typed, figures)
         return option[0], to_si(value, unit), BY_NAME[unit].quantity
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         option = self.option(tree.get(self.name + "_is") or self.options[0][0])
         return typed if option is None else behind(typed, option[2][0], system)
 
-    def knows(self, name: str, text: Given) -> bool:
+    def knows(self, name: str, text: str) -> bool:
         return name.rpartition(".")[2] == self.name or is_option(self.options, text)
 
-    def unit_beside(self, tree: dict, system: Given, tools: dict) -> str:
+    def own_units(self) -> list:
+        return [unit for option in self.options for unit in option[2]]
+
+    def number_modelled(self, models: Given, unit: str) -> dict:
+        return models.positive(self, unit)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.amount(self)
+
+    def unit_beside(self, tree: dict, system: str, tools: dict) -> str:
         option = self.option(tree.get(self.name + "_is")) or self.options[0]
         return unit_for(option[2][0], system)
 
@@ -436,7 +472,7 @@ class Amount(Measured):
         typed = tree.get(self.name + "_is")
         return {self.name + "_is": self.options[0][0] if missing(typed) else typed}
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         for option in self.options:
             if option[0] == text:
                 return option[1]

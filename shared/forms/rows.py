@@ -23,7 +23,7 @@ from .declared import (
 )
 from .errors import InputError
 from .memo import memo_of
-from .types import Function, Given
+from .types import Function, Given, Said
 
 
 class Pick(Input):
@@ -45,10 +45,10 @@ class Pick(Input):
         self.record, self.default, self.shows = record, default, record.shows
         self.check = check or record.check
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         return self.default
 
-    def read(self, typed: Given, path: str, values: dict) -> Given:
+    def read(self, typed: Given, path: str, values: dict) -> "dict | None":
         tree = self.tree(typed, path)
         if tree is None:
             return None
@@ -101,11 +101,12 @@ class Pick(Input):
         tree["id"] = row
         return tree
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         return with_units(self.record.fields, typed, system, tools) if isinstance(typed, dict) else typed
 
-    def shown_unit(self, tree: dict, system: Given) -> str:
-        shows, read = self.shows, {"units": system, "_understood": [], "_tree": {}}
+    def shown_unit(self, tree: dict, system: str) -> str:
+        shows = self.shows
+        read: dict = {"units": system, "_understood": [], "_tree": {}}
         try:
             typed = self.tree(self.typed_in(tree), self.name) or {}
             for field in self.record.fields:
@@ -124,13 +125,13 @@ class Pick(Input):
         inner = find_in(self.record.fields, steps[1:])
         return inner and (self.name + "." + inner[0], inner[1], inner[2])
 
-    def knows(self, name: str, text: Given) -> bool:
+    def knows(self, name: str, text: str) -> bool:
         return not text or self.record.row(text) is not None
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         return ([row[1] for row in self.record.rows if row[0] == text] + [as_typed(text)])[0]
 
-    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
+    def link_value(self, value: Given, name: str, typed: dict, system: str, found: list, whole: bool) -> None:
         if not isinstance(value, dict):
             if filled(value) and value != self.default:
                 found.append((name, text_of(value)))
@@ -156,6 +157,15 @@ class Pick(Input):
 
     def modelled(self, models: Given, owner: str) -> Given:
         return models.record(self, owner)
+
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.record(self, value, path)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.row(self)
+
+    def may_be(self) -> dict:
+        return {"allowed": [row[0] for row in self.record.rows]}
 
     def parameters(self, name: str) -> list:
         return [(name, self)] + [one for field in self.inner() for one in field.parameters(name + "." + field.name)]
@@ -209,10 +219,10 @@ class Group(Input):
         self.beside = ()
         self.left_alone = left_alone(fields)
 
-    def default_in(self, system: Given) -> Given:
+    def default_in(self, system: str) -> Given:
         return [dict(row) for row in self.default]
 
-    def read(self, typed: Given, path: str, values: dict) -> Given:
+    def read(self, typed: Given, path: str, values: dict) -> list:
         given = not missing(typed)
         if not given:
             others = [1 for other in self.beside if not missing(other.typed_in(values["_tree"]))]
@@ -263,7 +273,7 @@ class Group(Input):
             values["_understood"].extend(kept["_understood"])
         return kept
 
-    def with_units(self, typed: Given, system: Given, tree: dict, tools: dict) -> Given:
+    def with_units(self, typed: Given, system: str, tree: dict, tools: dict) -> Given:
         if isinstance(typed, list):
             return [self._told(row, system, tools) for row in typed]
         if not isinstance(typed, dict):
@@ -280,10 +290,10 @@ class Group(Input):
         return inner and (self.name + "." + steps[1] + "." + inner[0],
                           (self.each or self.label, int(steps[1]) + 1, inner[1]), inner[2])
 
-    def in_words(self, text: Given, tree: dict, system: Given, tools: dict) -> Given:
+    def in_words(self, text: str, tree: dict, system: str, tools: dict) -> Said:
         return "field-rows.none" if text == self.NONE else as_typed(text)
 
-    def link_value(self, value: Given, name: str, typed: Given, system: Given, found: list, whole: bool) -> Given:
+    def link_value(self, value: Given, name: str, typed: dict, system: str, found: list, whole: bool) -> None:
         if value == self.NONE:
             if self.default and not [1 for other in self.beside if other.has_rows(typed)]:
                 found.append((name, value))
@@ -294,10 +304,10 @@ class Group(Input):
                 and all([other.rests(typed, system) for other in self.beside])):
             found.extend(own)
 
-    def _own_pairs(self, value: Given, name: str, system: Given) -> list:
+    def _own_pairs(self, value: Given, name: str, system: str) -> list:
         return self._linked_rows(in_rows(value, self.most), name, system)
 
-    def _is_ours(self, value: Given, name: str, own: Given, system: Given) -> Given:
+    def _is_ours(self, value: Given, name: str, own: Given, system: str) -> Given:
         ours = self._linked_rows(self.default, name, system)
         return own and len(in_rows(value, self.most)) == len(self.default) and self._same(own, ours)
 
@@ -306,21 +316,21 @@ class Group(Input):
         value = self.typed_in(tree)
         return isinstance(value, (list, dict)) and bool(value)
 
-    def rests(self, tree: dict, system: Given) -> Given:
+    def rests(self, tree: dict, system: str) -> bool:
         """Whether what a tree has of it are its own rows."""
         value = self.typed_in(tree)
         if not isinstance(value, (list, dict)):
             return False
         return self._is_ours(value, self.name, self._own_pairs(value, self.name, system), system)
 
-    def _same(self, pairs: list, ours: Given) -> Given:
+    def _same(self, pairs: list, ours: list) -> bool:
         """Whether rows that were typed are those of ours, both as pairs of a link."""
         fields = dict([(field.name, field) for field in self.fields])
         return len(pairs) == len(ours) and all([
             one[0] == other[0] and fields.get(one[0].split(".")[2], self).is_ours(one[1], other[1])
             for one, other in zip(pairs, ours)])
 
-    def _linked_rows(self, rows: "list | tuple", name: str, system: Given) -> list:
+    def _linked_rows(self, rows: "list | tuple", name: str, system: str) -> list:
         own = []
         for place, row in enumerate(rows if isinstance(rows, (list, tuple)) else ()):
             if isinstance(row, dict):
@@ -333,10 +343,16 @@ class Group(Input):
     def modelled(self, models: Given, owner: str) -> Given:
         return models.rows(self, owner)
 
+    def from_program(self, taken: Given, value: Given, unit: str, path: str, tree: dict) -> Given:
+        return taken.rows(self, value, path)
+
+    def exemplified(self, examples: Given) -> Given:
+        return examples.rows(self)
+
     def parameters(self, name: str) -> list:
         return [one for field in self.fields for one in field.parameters(name + ".0." + field.name)]
 
-    def _told(self, row: dict, system: Given, tools: dict) -> Given:
+    def _told(self, row: dict, system: str, tools: dict) -> Given:
         if not isinstance(row, dict):
             return row
         own = row.get("units")
@@ -371,7 +387,7 @@ def in_marks(fields: "list | tuple", row: dict, who: Reader) -> dict:
     return dict([(name, known[name].in_marks(row[name], who)) for name in row])
 
 
-def left_alone(fields: "list | tuple") -> Given:
+def left_alone(fields: "list | tuple") -> dict:
     """What a form sends with a row that nobody has touched: {name: text}. Where a row of nothing but choices is one
     that reads, it counts.
     """
