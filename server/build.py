@@ -17,7 +17,7 @@ from .headers import HEADERS
 from .language import FIRST
 from .lean import bundled_page, lean, lean_script, lean_style, tight_script
 from .one_script import needs, one_script, through
-from .packed import packed_bytes, packed_text
+from .packed import packed_bytes, packed_texts
 from .put_in import ROWS, WRITTEN, handed_on, own_row, put_in, put_in_script, short_names
 from .short import short
 from .unasked import without
@@ -217,10 +217,10 @@ class Build:
         rooms = {"engine": {path: self.engine[path] for path in sorted(self.engine, key=apart_by_kind)},
                  "pages": {path: bundled_page(pages[path]) for path in longest},
                  "scripts": {self.base + path: text for path, text in self.later.items()}}
-        texts = [text + "\0" for files in rooms.values() for text in files.values()]
         told = json.dumps({room: list(files) for room, files in rooms.items()}, separators=(",", ":"))
-        body = "".join((told, "\n", *texts)).encode()
-        return File(packed_text(body), TYPES[".bin"], whole=body, whole_kind=TYPES[".txt"])
+        *said, scripts = ["".join(text + "\0" for text in files.values()).encode() for files in rooms.values()]
+        body = b"".join((told.encode(), b"\n", *said))
+        return File(packed_texts(body, scripts), TYPES[".bin"], whole=body + scripts, whole_kind=TYPES[".txt"])
 
     def page(self, text: str) -> File:
         """A page that is the same for everyone, compressed once."""

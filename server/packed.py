@@ -2,7 +2,7 @@
 
 What is sent is a head and a stream of PPMd, variant H with the range coder of 7-Zip (Igor Pavlov, public domain). Of a
 text, what stood before is a mark first and frequent words are one byte each. `webui/unpacker/unpack.c` unpacks it; its
-comments say what stands where.
+comments say what stands where. Two that have little in common are packed each by itself, one behind the other.
 """
 import re
 import zlib
@@ -11,12 +11,11 @@ from typing import NamedTuple
 
 import pyppmd
 
-MARK = 1  # the first byte of what is packed; no text and no WebAssembly begins so
+MARK, TWO = 1, 2  # the first byte of what is packed, and of two such; no text and no WebAssembly begins so
 LEAST = 480  # bytes of a repeat: shorter ones the model itself foretells
 REPEAT = b"\xff"
 # bytes that begin no letter of UTF-8: each stands for a word
 SIGNS = [bytes([code]) for code in (*range(0x80, 0xC2), *range(0xF5, 0xFF))]
-MODELS = ((16, 24), (20, 24), (32, 32))  # order and memory in MB: the one that packs a text best is taken
 PIECE = 512  # bytes for the library at a time: it loses one where its room of 32 kB is full within a symbol
 WORD = re.compile(rb"[A-Za-z_]{2,}")
 
@@ -40,7 +39,13 @@ def packed_text(text: bytes) -> bytes:
     words = dict(zip(frequent(b"\n".join(parts)), SIGNS, strict=False))
     body = REPEAT.join(WORD.sub(lambda word: words.get(word[0], word[0]), part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
-    return min((_packed(table + body, *model, text, len(table)) for model in MODELS), key=len)
+    return _packed(table + body, 20, 32, text, len(table))
+
+
+def packed_texts(one: bytes, other: bytes) -> bytes:
+    """Two texts, which come out as one: a byte, the length of the first as it is packed, and both."""
+    first = packed_text(one)
+    return bytes([TWO]) + len(first).to_bytes(4, "little") + first + packed_text(other)
 
 
 def packed_bytes(body: bytes) -> bytes:

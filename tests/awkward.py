@@ -1,7 +1,7 @@
 """Texts and bytes that are hard to pack: what both unpackers are asked."""
 import random
 
-from covemix.server.packed import LEAST, packed_bytes, packed_text
+from covemix.server.packed import LEAST, packed_bytes, packed_text, packed_texts
 
 
 def _random(seed: int, length: int) -> bytes:
@@ -30,4 +30,6 @@ TEXTS = {
 BYTES = {"empty": b"", "one": b"\1", "none": bytes(50_000), "random": _random(4, 100_000),
          "all": bytes(range(256)) * 30}
 PACKED = {f"text: {name}": (text.encode(), packed_text(text.encode())) for name, text in TEXTS.items()} | {
-    f"bytes: {name}": (body, packed_bytes(body)) for name, body in BYTES.items()}
+    f"bytes: {name}": (body, packed_bytes(body)) for name, body in BYTES.items()} | {
+    f"two: {name}": (b"seam\0" + text.encode(), packed_texts(b"seam\0", text.encode()))
+    for name, text in TEXTS.items() if len(text) < 9999}

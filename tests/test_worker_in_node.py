@@ -12,14 +12,15 @@ from pathlib import Path
 
 import pytest
 from covemix.server.build import HOUSE
-from covemix.server.packed import packed_bytes, packed_text
+from covemix.server.packed import packed_bytes, packed_texts
 
 SCRIPT = Path(__file__).parent / "node" / "worker.mjs"
 NAMES = re.findall(r'^  "(.+)": async', SCRIPT.read_text(encoding="utf-8"), re.M)
 # what comes packed: its text and the type that it is kept with
 BUNDLE = json.dumps({"engine": ["shared/a.py"], "pages": ["", "joint/"], "scripts": ["v/1/js/later.js"]}) + (
-    "\nA = 1\0<p>start</p>\0<p>joint</p>\0later\0")
-PACKED = {"v/1/app.bin": (packed_text(BUNDLE.encode()), BUNDLE, "text/plain"),
+    "\nA = 1\0<p>start</p>\0<p>joint</p>\0")
+LATER = "later\0"
+PACKED = {"v/1/app.bin": (packed_texts(BUNDLE.encode(), LATER.encode()), BUNDLE + LATER, "text/plain"),
           "v/1/micropython.bin": (packed_bytes(b"machine"), "machine", "application/wasm")}
 NODE = shutil.which("node") or shutil.which("nodejs")
 

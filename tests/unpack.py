@@ -1,10 +1,13 @@
 """What `server/packed.py` packs, unpacked by the library that packed it."""
 import pyppmd
-from covemix.server.packed import MARK, SIGNS
+from covemix.server.packed import MARK, SIGNS, TWO
 
 
 def unpacked(packed: bytes) -> bytes:
     """The bytes that were packed."""
+    if packed[0] == TWO:
+        end = 5 + int.from_bytes(packed[1:5], "little")
+        return unpacked(packed[5:end]) + unpacked(packed[end:])
     mark, order, memory, text = packed[:4]
     size, table, length = (int.from_bytes(packed[at:at + 4], "little") for at in (4, 8, 12))
     assert mark == MARK

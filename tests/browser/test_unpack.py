@@ -45,7 +45,8 @@ def test_what_is_not_packed_stays_as_it_is(unpack):
     assert unpack(b"{}\n", b"\0asm") == [sum_of(b"{}\n"), sum_of(b"\0asm")]
 
 
-@pytest.mark.parametrize("name", ["text: more words than signs", "text: a repeat in a repeat", "bytes: all"])
+@pytest.mark.parametrize("name", ["text: more words than signs", "text: a repeat in a repeat", "bytes: all",
+                                  "two: a repeat in a repeat"])
 def test_half_of_it_or_a_byte_more_is_refused(unpack, name):
     """Or what comes out is right all the same: the last bytes may be those that stand for nothing more."""
     whole, sent = PACKED[name]
