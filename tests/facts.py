@@ -65,6 +65,18 @@ def name(figure):
     return f"{figure.module}: {figure.text}" + (f", {same.index(figure) + 1}" if len(same) > 1 else "")
 
 
+def named():
+    """All figures of all modules by their names."""
+    found = {}
+    for module in MODULES:
+        own = figures(module)
+        texts = [figure.text for figure in own]
+        for place, figure in enumerate(own):
+            same = f", {texts[:place + 1].count(figure.text)}" if texts.count(figure.text) > 1 else ""
+            found[f"{module}: {figure.text}{same}"] = figure
+    return found
+
+
 def _places(tree, starts):
     """(start, end, line) of each number that a table states, and of each text that a field reads."""
     def at(node):
