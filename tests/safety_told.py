@@ -57,10 +57,6 @@ TOLD = {
     "pouring-done.in-sun": "A full cup heats itself: lay it now, or spread it in the shade.",
     "pouring-done.said": "Done. A full cup heats itself: use it up.",
     "pouring-done-within.said": "Done. A full cup heats itself: use it up within {time} of first contact.",
-    "error-cost.short": "{costs}. Up to {loose} of the resin never binds, and no heat can cure it. From memory and an "
-                        "ideal network: no table of strength was found.",
-    "error-cost.over": "{costs}. Up to {loose} of the hardener never binds: it blushes and takes up water. From memory "
-                       "and an ideal network: no table of strength was found.",
     "scale-reading.not-again": "do not zero again: this is the total in the cup",
     "rescue-filler.rough": "Filler never counts in the ratio. Stir the liquids in well before the filler.",
     # a pot, the sun, a test cup

@@ -26,7 +26,7 @@ HURTS = re.compile(r"\b(never|do not|no solvent|masks?|gloves|goggles|smokes?|bu
 FORBIDS = re.compile(r"\b(never|do not|must not|not|no|without)\b", re.IGNORECASE)
 VERBOTEN = re.compile(r"\b(nie|niemals|nicht|kein\w*|nichts|ohne)\b", re.IGNORECASE)
 # the word stands there, and no hand follows it; and what tests/safety_table.py holds as it is said, with its figures
-NAMES = {"spreader-too-many", "plan-pause.help", "air-explosive.text"}
+NAMES = {"spreader-too-many", "plan-pause.help", "error-cost.short", "error-cost.over", "air-explosive.text"}
 
 
 def flat(text):
