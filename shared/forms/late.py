@@ -8,8 +8,6 @@ LATE = (
     ("door", "calendar_file"),
     ("door", "filed"),
     ("door", "handover"),
-    ("kit", "shelf_lines"),
-    ("mix", "shelf"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),
     ("pour", "by_pumps"),

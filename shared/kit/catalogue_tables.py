@@ -8,7 +8,7 @@ MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "c
            "glass", "losses", "limits", "measuring", "damp", "joints", "pots", "trials", "plans", "starts", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "first_aid", "hazards", "solvents",
            "dusts", "airing", "sunlight", "surfaces",
-           "strength", "shelf")
+           "strength")
 MARKS = (PUBLISHED, COMMON, MEMORY, JUDGED, LABEL, OWN)
 
 

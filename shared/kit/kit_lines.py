@@ -21,8 +21,6 @@ def say(found: Found, values: Values) -> list[Line]:
                            message("kit-as-built-in.text", fields=listed(same, "plain")), rank=SAY))
     if found.used_up:
         lines.append(words("used_up", "kit-used-up", "kit-used-up.text", rank=SAY))
-    if found.shelf:
-        lines.extend(late("shelf_lines").say(found))
     return lines + late("own_codes_lines").say(found.own, found.signal) if found.own else lines
 
 

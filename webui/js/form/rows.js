@@ -86,6 +86,7 @@ const otherSide = (name) => {
     if (place < 0) return word;
     const other = words[place % 2 ? place - 1 : place + 1];
     const rest = word.slice(words[place].length);
+    if (word.length > 1 && word === word.toUpperCase()) return other.toUpperCase() + rest;
     return (word[0] === word[0].toUpperCase() ? other[0].toUpperCase() + other.slice(1) : other) + rest;
   });
 };
