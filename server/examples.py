@@ -27,17 +27,19 @@ NUMBERS: dict[str, float] = {
     "zone_next": 1_710_000_000, "sent": 1_700_000_100, "usable": 20, "now s": 1_700_000_300, "elapsed": 300,
     "seen": 280, "seen_at": 1_700_000_290, "jumped": 0, "unseen": 0, "lasts": 30, "flow": 300, "weight": 200,
     "planned": 1, "used": 22, "own_time": 24, "label_time": 30, "laid": 6, "solvent_mass": 50, "wiping": 10,
-    "solvent_molar": 58.08, "solvent_limit": 500, "solvent_lower": 2.5,
+    "solvent_molar": 58.08, "solvent_limit": 500, "solvent_lower": 2.5, "shelf_life": 24, "open_life": 12,
+    "off_shelf": 240,
 }
 RATE, STEP = 0.5, 6.0  # of an own rate [m/min] and of how long a step took [min]
 PARTS = {"by_weight": "100 : 30", "by_volume": "3 : 1", "densities": "1.12 : 0.98 g/mL", "weighed": "112 : 98 g",
          "strokes": "30 : 10 mL", "ten_strokes": "336 : 98 g", "doses": "2 : 4 : 7 : 10 : 14", "holds": "60 : 20 mL",
          "steps": "1 : 0.5 mL", "packs": "1 : 5 kg", "prices": "30 : 110", "radii": "10 : 15 : 20 mm",
-         "widths": "0.9 : 1.2 : 0.8 m", "depths": "0.5 : 1.5 : 1 mm", "gaps": "0.5 : 2 mm"}
+         "widths": "0.9 : 1.2 : 0.8 m", "depths": "0.5 : 1.5 : 1 mm", "gaps": "0.5 : 2 mm",
+         "on_shelf": "1200 : 430 g"}
 TEXTS = {"name": "Keel", "lot": "A-17", "timings": "stiffening 31 min 240 g cup 20 °C", "parts": "resin, hardener",
          "trials": "thick 1500 s, doubt 9 %, mass 100 g, air 20 °C, loss 110 %, heat 90 %",
          "learned": "roll 0.5, 0.41 to 0.6, from 3", "statements": "H317, H319", "find": "dew", "faces": "",
-         "where": "Keel", "who": "Neighbour"}
+         "where": "Keel", "who": "Neighbour", "made": "2026-03-15", "opened": "2026-06", "day": "2026-11-29"}
 CLOCK = "14:30"
 
 

@@ -227,8 +227,8 @@ CHANGES = (
     Change(
         "packs: what is left over names the other part",
         "shared/boat/boat_lines.py",
-        "part=small_names[0])))",
-        "part=small_names[-1])))",
+        "part=small_names[0]) if found.packs",
+        "part=small_names[-1]) if found.packs",
         PARTS,
         "no",
     ),

@@ -29,6 +29,9 @@ OWN_WORDS = {  # texts that are read
     "trials": ("thick 1500 s, doubt 9 %, mass 100 g, air 20 °C, loss 110 %, heat 90 %",
                "thick 2600 s, doubt 12 %, mass 60 g, air 18.5 °C, loss 85 %, heat 100 %, width 70 mm, mix 21 °C"),
     "learned": ("roll 0.5, 0.41 to 0.6, from 3",),
+    "made": ("2026-03-15", "2025-08-31", "2027-01"),
+    "opened": ("2026-06", "2026-10-30"),
+    "day": ("2026-11-29", "2027-02-28"),
 }
 WORDS = (*PLAIN_WORDS, "a.b", "50%", "<b>x</b>", "\u200f١", "two\nlines", "a" * 61, "x" * 5000, "&=?#", "  ", "null")
 

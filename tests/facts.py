@@ -257,6 +257,7 @@ NOT_FOLLOWED = (
     ("fillers", r"^SPHERE_PACKING", False, "how far a remembered figure may be off"),
     ("fillers", r"^FAR", True, "the lower side: of batches that are weighed, tests/test_thicken.py"),
     ("sunlight", r".", True, "no question of the list says a sun: tests/test_sun.py asks each sun, surface and cover"),
+    ("limits", r"^(SOON|WARM)", True, "of a system with its shelf typed: tests/test_shelf.py"),
     ("plans", r"^LEAST_TAPE", True, "of a run that is late: tests/test_run.py"),
     ("damp", r"^SKY", False, "how far a remembered figure may be off"),
     ("cure_times", r"^POINTS_GAP", True, "of temperatures over more than a day: tests/test_cure.py"),

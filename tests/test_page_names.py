@@ -34,7 +34,7 @@ ALLOWED = {
     "kit/entries.js": ("by what a batch is told", "what"),
     "kit/putty_batches.js": ("every kept thing has a name", "name"),
     "kit/kit.js": ("every kept thing has a name; where people keep what they learned", "name learned"),
-    "kit/log.js": ("whose batch it was", "crew"),
+    "kit/log.js": ("whose batch it was; off which can of the shelf it comes", "crew name lot on_shelf"),
     "page/settings.js": ("the hand that holds the phone", "hand"),
     "phone/alarm.js": ("the state of the sound", "running"),
     "phone/clocks.js": ("only the page can measure them", "now seen seen_at elapsed watched zone zone_next zone_then"),

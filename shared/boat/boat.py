@@ -7,6 +7,7 @@ from ..catalogue.pots import SIZES
 from ..catalogue.starts import BOAT_SEAM, PACKS
 from ..forms.errors import InputError
 from ..forms.inputs import Choice, Group, Number, Parts, Pick, Text, stand_together
+from ..forms.late import late
 from ..forms.memo import memo_of, once
 from ..forms.remembered import remembered, start, starts
 from ..forms.types import Said, Values
@@ -169,9 +170,10 @@ CHECKS = (check,)
 # bought: (key, how many) of what else; radii: spreaders [mm], in order; alone: `hull.Mixed` of the seams, mixed: of all
 # of the boat; surfaces: a `boat_surfaces.Laid` each; phases: in order, [] of seams alone; saved: a `phases.Saved`
 # cheapest: `Packs` that cost least, None without prices; kept: resin that stays on the boat [kg]
+# shelf: `mix.shelf.Shelf` of what is there already, None where nobody typed it; packs are bought for the rest
 BoatResult = namedtuple("BoatResult", ("joints", "sums", "mixed", "planned", "putty", "parts", "packs", "tapes",
                                        "plies", "added", "copies", "chosen", "next", "bought", "radii", "alone",
-                                       "surfaces", "phases", "saved", "cheapest", "kept"))
+                                       "surfaces", "phases", "saved", "cheapest", "kept", "shelf"))
 # rows: (how many, masses of its parts [kg]) of each size that is bought; held: of the first part [kg]; over: left of it
 # cost: of all, in the money of the prices, None without prices
 Packs = namedtuple("Packs", ("rows", "held", "over", "cost"))
@@ -188,6 +190,9 @@ def reckon(values: Values) -> BoatResult:
     label = ratio.basis(values["system"]).weight_parts
     shares = list(ratio.shares(label)) if label else []
     masses = [share * batch.all for share in shares]
+    shelf = late("shelf").shelf(values["system"]) if label and values["system"]["on_shelf"] else None
+    rest = max(0.0, batch.all - shelf.mixes) if shelf else batch.all
+    needed = [share * rest for share in shares]
     chosen = [one for one in work if one.row["pour"] == NOW]
     radii = dict([(radius, True) for one in work for radius in one.radii])
     bought = shopping.consumables(alone, people, len(radii), sums.backed, sums.corners, sums.taped)
@@ -198,11 +203,11 @@ def reckon(values: Values) -> BoatResult:
         bought = phases.with_surfaces(bought, more, people)
     return BoatResult(
         work, sums, batch, planned, batch.putty / values["putty_density"], masses or None,
-        _packs(masses, shares, values) if masses else None, tapes, plies,
+        _packs(needed, shares, values) if needed else None, tapes, plies,
         phases.added(sums, values) + more.stays, sum([int(one.row["copies"]) for one in work]), chosen,
         _next(values, totals(chosen) if chosen else sums, bool(chosen)), bought, sorted(radii), alone, laid, ordered,
-        phases.saved(laid), _packs(masses, shares, values, True) if masses and values["prices"] else None,
-        phases.resin_kept(sums, values) + more.kept)
+        phases.saved(laid), _packs(needed, shares, values, True) if needed and values["prices"] else None,
+        phases.resin_kept(sums, values) + more.kept, shelf)
 
 
 def reckoned(values: Values) -> BoatResult:
@@ -212,6 +217,8 @@ def reckoned(values: Values) -> BoatResult:
 
 def _packs(masses: list, shares: list, values: Values, cheapest: bool = False) -> Packs:
     sizes, prices = values["packs"], values["prices"] or ()
+    if not masses[0]:
+        return Packs([], 0.0, 0.0, 0.0)
     counts, held = shopping.packs(masses[0], sizes, prices if cheapest else ())
     rows = [(count, [size * share / shares[0] for share in shares]) for count, size in zip(counts, sizes) if count]
     cost = sum([count * price for count, price in zip(counts, prices)]) if prices else None

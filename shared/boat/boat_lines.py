@@ -10,7 +10,7 @@ from ..mix.ratio_doubt_lines import in_short
 from ..plan.limit_lines import why_said
 from ..seam import coves, joint_leads
 from ..words.lines import ANSWER, BESIDE, MORE, SAY, Line, line, words
-from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row
+from ..words.messages import along, fact, length, lengths, listed, message, noted, number, quantity, row, typed
 from ..words.numbers import DOWN, UP, bare, shown
 from ..words.provenance import marked
 from . import batches_counted, boat_cards, cut_lines, phase_lines
@@ -140,10 +140,22 @@ def _resin_lines(found: Found, values: Values) -> list[Line]:
         label = message("boat-resin.and", parts=label, part=name)
     lines.insert(0, line("resin", label, batch.all, "kg", text, part="buy", rank=ANSWER, rough=message(
         "boat-resin.rough-doubt", doubt=doubt, spare=spare) if doubt else message("boat-resin.rough", spare=spare)))
-    lines.append(line("packs", "boat-packs", found.packs.held, "kg", _packs_said(found.packs), part="buy", rank=BESIDE,
+    if found.shelf:
+        lines.append(_shelf_line(found.shelf))
+    lines.append(line("packs", "boat-packs", found.packs.held, "kg",
+                      _packs_said(found.packs) if found.packs.rows else "boat-packs.none", part="buy", rank=BESIDE,
                       rough=message("boat-packs.rough", over=quantity(found.packs.over, "kg"),
-                                    part=small_names[0])))
+                                    part=small_names[0]) if found.packs.rows else ""))
     return lines + _cost_lines(found, small_names[0]) + unconfirmed(system, "ratio")
+
+
+def _shelf_line(shelf: Found) -> Line:
+    """What is there of each part, and what it mixes."""
+    mixes = quantity(shelf.mixes, "kg", DOWN)
+    how = message("boat-shelf.rough-day", mixes=mixes, day=typed(shelf.last)) if shelf.last else message(
+        "boat-shelf.rough", mixes=mixes)
+    text = row([quantity(mass, "kg", DOWN) for mass in shelf.left], " + ")
+    return line("shelf", "boat-shelf", shelf.mixes, "kg", text, part="buy", rank=BESIDE, rough=how)
 
 
 def _packs_said(packs: Found) -> Said:
@@ -158,7 +170,7 @@ def _money(value: float) -> Said:
 def _cost_lines(found: Found, part: Said) -> list[Line]:
     """What these packs cost, what of that ends where, and the packs that cost least."""
     packs, cheap = found.packs, found.cheapest
-    if not cheap:
+    if not cheap or not packs.rows:
         return []
     used = packs.cost * (1 - packs.over / packs.held)
     on_it = used * min(1.0, found.kept / found.mixed.all)

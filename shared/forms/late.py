@@ -8,6 +8,7 @@ LATE = (
     ("door", "calendar_file"),
     ("door", "filed"),
     ("door", "handover"),
+    ("mix", "shelf"),
     ("pour", "by_marks"),
     ("pour", "by_marks_lines"),
     ("pour", "by_pumps"),

@@ -5,6 +5,7 @@ A record's built-in rows live in the catalogue as typed text, so that a row, a k
 from ..catalogue import fillers, systems, tools, vessels
 from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
 from ..catalogue.marks import UNMEASURED
+from ..equations.shelf import day_number
 from ..equations.weighing import furthest_off
 from ..forms.declared import alike
 from ..forms.errors import InputError
@@ -20,7 +21,7 @@ from ..words.texts import said
 from . import kept_words, label_cure
 from .statements import codes
 
-LABEL_FOLD = "kind-system-fold"
+LABEL_FOLD, SHELF_FOLD = "kind-system-fold", "kind-system-shelf"
 UNSAID = "kind-unsaid"
 LABEL, ROW, LINK = "label", "row", "link"
 AS_TYPED = "kind-origin.typed"  # what is said where nobody said whence
@@ -130,11 +131,15 @@ def check_system(values: dict) -> None:
     count = len(weight or volume)
     if weight and volume and len(volume) != count:
         raise InputError("by_volume", "kind-system-other-count")
-    for field, label in (("densities", "kind-system-densities"), ("weighed", "kind-system-weighed")):
+    for field, label in (("densities", "kind-system-densities"), ("weighed", "kind-system-weighed"),
+                         ("on_shelf", "kind-system-left")):
         if values[field] and len(values[field]) != count:
             raise InputError(field, message("field-refused", label=label, why="kind-system-each"))
     check_agrees(values)
     codes(values["statements"])
+    for name in ("made", "opened"):
+        if values[name] and day_number(values[name]) is None:
+            raise InputError(name, "kind-system-made.like")
     rows = late("trials").read_trials(values["trials"]) if values["trials"] else []
     if values["timings"]:
         timed = late("own_timings").read_timings(values["timings"])
@@ -185,6 +190,8 @@ def check_agrees(system: dict) -> None:
                                                   times=number(shown(ratio / ratios[0], 2))))
 
 
+# what stands on one's own shelf makes no other system, and goes with no link
+OWN_SHELF: dict = {"fold": SHELF_FOLD, "learned": True, "private": True}
 SYSTEM = Record("system", "kind-system", (
     Text("name", "kind-name", default=""),
     Parts("by_weight", "kind-system-by-weight", optional=True, help="kind-system-by-weight.help"),
@@ -221,6 +228,12 @@ SYSTEM = Record("system", "kind-system", (
          help="kind-system-trials.help"),
     Text("lot", "kind-system-lot", fold=LABEL_FOLD),
     Text("statements", "kind-system-statements", most=200, fold=LABEL_FOLD, help="kind-system-statements.help"),
+    Parts("on_shelf", "kind-system-left", unit="g", low=0, high=1000000, optional=True, help="kind-system-left.help",
+          **OWN_SHELF),
+    Text("made", "kind-system-made", most=10, help="kind-system-made.like", **OWN_SHELF),
+    Number("shelf_life", "kind-system-shelf-life", low=1, high=120, whole=True, optional=True, **OWN_SHELF),
+    Text("opened", "kind-system-opened", most=10, **OWN_SHELF),
+    Number("open_life", "kind-system-open-life", low=1, high=120, whole=True, optional=True, **OWN_SHELF),
 ) + label_cure.FIELDS, systems.SYSTEMS, check_system, own=("by_weight", "by_volume"))
 
 SCALE = Record("scale", "kind-scale", (

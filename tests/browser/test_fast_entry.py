@@ -89,7 +89,7 @@ def test_numbers_go_down_a_column_and_the_last_one_makes_no_joint_by_itself(empt
 
 
 @pytest.mark.parametrize("name, other", [("Port chine", "Starboard chine"), ("chine, starboard", "chine, port"),
-                                         ("LEFT sheer", "RIGHT sheer"), ("Support", "Support"), ("Keel", "Keel")])
+                                         ("Left sheer", "Right sheer"), ("Support", "Support"), ("Keel", "Keel")])
 def test_a_joint_is_copied_to_the_other_side_by_its_name(empty, name, other):
     empty.get_by_role("button", name="Joint: one more").click()
     empty.locator("[name='joints.0.name']").fill(name)

@@ -5,7 +5,7 @@ import io
 import pytest
 from playwright.sync_api import expect
 
-from .conftest import grow_old, unanswered
+from .conftest import grow_old, unanswered, until
 from .test_kit import exported
 
 LOG_TWO = """async () => {
@@ -206,3 +206,40 @@ def test_a_batch_that_is_brought_back_takes_no_others_place(log):
     log.get_by_role("button", name="Undo").click()
     expect(log.locator(".entry")).to_have_count(3)
     expect(log.locator(".entry", has_text="In its place")).to_have_count(1)
+
+
+# two cans of one name, told apart by their lots, and one of another name
+SHELF = """async () => {
+  const { put } = await part("store/store.js");
+  const own = { name: "Shed mix", by_weight: "3:1" };
+  for (const typed of [{ ...own, on_shelf: "2000 g : 900 g", lot: "A" },
+    { ...own, on_shelf: "800 g : 300 g", lot: "B" },
+    { ...own, name: "Other", on_shelf: "50 g : 50 g" }]) await put("kit", { record: "system", typed, made: 1 });
+}"""
+LEFT = """async () => {
+  const { all } = await part("store/store.js");
+  return (await all("kit")).map(({ typed }) => typed.on_shelf);
+}"""
+POURED = """async (mass) => {
+  const { logBatch } = await part("kit/log.js");
+  return logBatch({ typed: { mixture: "Shed mix", lot: "B", mass } });
+}"""
+
+
+def test_a_batch_comes_off_the_shelf_and_back_with_its_entry(phone, standing):
+    """By hand: 400 g at 3:1 are 300 and 100 g, 240 g are 180 and 60 g."""
+    phone.goto(standing.url + "/log/")
+    phone.evaluate(SHELF)
+    phone.evaluate(POURED, "400 g")
+    assert phone.evaluate(LEFT) == ["2000 g : 900 g", "500.0 g : 200.0 g", "50 g : 50 g"]
+    expect(phone.locator(".entry")).to_have_count(1)
+    phone.locator(".entry").get_by_role("button", name="Change").click()
+    phone.get_by_text("What went in").click()
+    phone.get_by_label("Mixed mass").fill("240 g")
+    phone.get_by_role("button", name="Save", exact=True).click()
+    expect(phone.locator(".entry")).to_contain_text("240 g")
+    phone.locator(".entry").get_by_role("button", name="Remove").click()
+    expect(phone.locator(".entry")).to_have_count(0)
+    until(phone, f"({LEFT})().then((left) => left[1] === '800.0 g : 300.0 g')")
+    phone.get_by_role("button", name="Undo").click()
+    until(phone, f"({LEFT})().then((left) => left[1] === '620.0 g : 240.0 g')")

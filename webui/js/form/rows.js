@@ -69,12 +69,13 @@ const takeOver = ({ dataset: { apart } }, from, row) => {
 // The same behind it, for the other side if its name says a side.
 export const copyRow = (group, row) => {
   const copy = addLike(group, row);
-  if (!copy) return null;
+  if (!copy) return;
   const [called, own] = [row, copy].map((one) => one.querySelector(`[name$=".${group.dataset.apart.split(" ")[0]}"]`));
   own.value = otherSide(called.value);
   row.after(copy);
   renumber(group);
-  return copy;
+  row.open = false;
+  copy.querySelector("summary").focus();
 };
 
 // "Port chine" to "Starboard chine": two words of a pair stand for each other. Where words are joined, a long one may
@@ -86,7 +87,6 @@ const otherSide = (name) => {
     if (place < 0) return word;
     const other = words[place % 2 ? place - 1 : place + 1];
     const rest = word.slice(words[place].length);
-    if (word.length > 1 && word === word.toUpperCase()) return other.toUpperCase() + rest;
     return (word[0] === word[0].toUpperCase() ? other[0].toUpperCase() + other.slice(1) : other) + rest;
   });
 };

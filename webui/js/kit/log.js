@@ -1,10 +1,27 @@
 // The log of poured batches: one entry is typed text by field name, as the engine's move `log` reads it.
-import { kept, put, putBack, remove } from "../store/store.js";
+import { ask } from "../engine/engine.js";
+import { all, change, kept, put, putBack, remove } from "../store/store.js";
+
+// What a batch takes off the shelf, or gives back ("-"): the thing of the kit that it was mixed of, of its lot where two have
+// one name. What is left then is the engine's word.
+const shelve = async ({ mixture = "", lot = "", mass = "" }, sign = "") => {
+  const own = (await all("kit")).filter(({ typed }) => typed.on_shelf && typed.name === mixture);
+  const thing = own.find(({ typed }) => (typed.lot ?? "") === lot) ?? own[0];
+  if (!thing) return;
+  const answer = await ask({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed, off_shelf: sign + mass } }).catch(() => null);
+  const on_shelf = answer?.lines.find(({ name }) => name === "on_shelf")?.text;
+  if (on_shelf) await change("kit", thing.id, (now) => (now.typed.on_shelf === thing.typed.on_shelf ? { ...now, typed: { ...now.typed, on_shelf } } : null));
+};
+const typedOf = async (id) => (await kept("log")).find((one) => one.id === id)?.typed ?? {};
 
 // A batch was poured. entry: { typed: {what, seam, lot, temperature, mass, label_time, own_time, readings, outcome, note},
 // pairs: the pairs of the screen it came from, when: wall time in ms }; only what is known has to be there.
 // Resolves to the entry's id, or undefined where this phone keeps nothing (the person is told).
-export const logBatch = ({ typed = {}, pairs = [], when = Date.now() }) => put("log", { kind: "poured", when, typed, pairs });
+export const logBatch = async ({ typed = {}, pairs = [], when = Date.now() }) => {
+  const id = await put("log", { kind: "poured", when, typed, pairs });
+  if (id !== undefined) await shelve(typed);
+  return id;
+};
 
 // The log opens with this batch to be filled in.
 let next = null;
@@ -18,10 +35,27 @@ export const toOpen = () => {
   return id;
 };
 
-export const changeBatch = (entry) => put("log", entry);
+export const changeBatch = async (entry) => {
+  const before = await typedOf(entry.id);
+  const id = await put("log", entry);
+  if (id !== undefined) {
+    await shelve(before, "-");
+    await shelve(entry.typed);
+  }
+  return id;
+};
 // One that was dropped, where its place may be another's by now.
-export const bringBackBatch = (entry) => putBack("log", entry);
-export const dropBatch = (id) => remove("log", id);
+export const bringBackBatch = async (entry) => {
+  const id = await putBack("log", entry);
+  if (id !== undefined) await shelve(entry.typed);
+  return id;
+};
+export const dropBatch = async (id) => {
+  const before = await typedOf(id);
+  const done = await remove("log", id);
+  if (done) await shelve(before, "-");
+  return done;
+};
 
 // What is kept of laid batches, of these people or of nobody named, newest first: what own rates are learned from.
 // How many of them the engine takes, and by which figure they teach, stands on the page.

@@ -8,6 +8,7 @@ import { laidBy } from "../kit/log.js";
 import { soon, withPart } from "../offline/parts.js";
 import { notice } from "../page/notice.js";
 import { choose, chosen, units, whenUnits } from "../page/settings.js";
+import { today } from "../phone/download.js";
 import { canSay, prime, whenVoices } from "../phone/speech.js";
 import { kept, put, putBack, remove, unread, whenChanged } from "../store/store.js";
 import { figureFields, given } from "../form/form.js";
@@ -112,7 +113,7 @@ export const mount = (screen, main) => {
       id: thing.id,
       title: thing.typed.name ?? "",
       beside: "",
-      details: (await toldOf({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed } })).concat(own?.said ?? []),
+      details: (await toldOf({ move: "kit", typed: { kind: thing.record, [thing.record]: thing.typed, day: today() } })).concat(own?.said ?? []),
       acts: [...(own ? [[t("kit-use-rates"), () => teach(thing, own.learned)]] : []),
         [t("entry-change"), () => change(thing)], [t("entry-copy"), () => copy(thing)], [t("entry-remove"), () => drop(thing)]],
     });

@@ -282,10 +282,10 @@ const painted = (next) => {
 
 // Numbers go down a column: the key for done leads to the same field of the next row, behind the last to the key for one more.
 const downColumn = (event) => {
-  const { key, target } = event;
+  const { target } = event;
   const row = target.closest("[data-row]");
   const group = row?.closest("[data-apart]");
-  if (key !== "Enter" || !group || !target.matches("input")) return;
+  if (event.key !== "Enter" || !group || !target.matches("input")) return;
   event.preventDefault();
   const place = [...row.querySelectorAll("[name]")].indexOf(target);
   const next = row.nextElementSibling;
@@ -304,14 +304,10 @@ const rowTool = ({ target }, form, changed) => {
   let removed = null;
   if (!row) {
     const added = addLike(group);
-    if (group.dataset.apart || rowsOf(group).length > 2) for (const other of rowsOf(group)) other.open = other === added;
+    for (const other of rowsOf(group)) other.open = other === added;
     added?.querySelector("input")?.focus();
   } else if (target.closest("[data-row-copy]")) {
-    const copy = copyRow(group, row);
-    if (copy) {
-      row.open = false;
-      copy.querySelector("summary").focus();
-    }
+    copyRow(group, row);
   } else if (target.closest("[data-row-remove]")) {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
