@@ -400,7 +400,7 @@ CLOSES = ("recoat_closes",)
 GLASS = [(223.15, 253.15, "K", MEMORY), (328.15, 368.15, "K", MEMORY), (0.3, 0.6, "", MEMORY),
          (10.0, 25.0, "dK", "own judgement")]  # own runs, tests/test_softening.py
 POST_CURE = [(293.15, "K", COMMON), (323.15, "K", COMMON), (28800.0, "hours", COMMON), (10.0, "dK", COMMON),
-             (10.0, "dK", COMMON), (30 * 86400.0, "hours", "own judgement")]
+             (30 * 86400.0, "hours", "own judgement")]
 HULL_COLOURS = {"white": (0.2, 0.45, PUBLISHED, "lbnl"), "mid": (0.4, 0.8, PUBLISHED, "lbnl"),
                 "dark": (0.8, 0.95, PUBLISHED, "e1980")}
 # ASTM E1980-11, 3.1.11, READ: 1000 W/m2, air 310 K, sky 300 K, hc 5 and 12; emittance 0.90 of its black and white

@@ -3,13 +3,14 @@
 from datetime import UTC, datetime, timedelta
 from random import Random
 
+import numpy
 import pytest
 from covemix.shared.clock import pot, pot_air
 from covemix.shared.door import moves
 from covemix.shared.equations.calibrate_heat import film_time
 from covemix.shared.equations.integrate import Rates
 from covemix.shared.equations.kinetics import rate_factor
-from scipy.integrate import quad
+from scipy.integrate import quad, solve_ivp
 from scipy.optimize import brentq
 
 START = datetime(2031, 6, 5, 22, 40, tzinfo=UTC).timestamp()
@@ -164,8 +165,55 @@ def test_a_pot_follows_its_air():
     assert found["left"]["value"] == 180 and found["end"]["value"] == pytest.approx(START + 900)
     assert told(15.5, changes=[change])["ring"]["part"].startswith("end 15")
     colder = told(12, changes=[change, {"minute": "12", "usable": "40"}])
-    assert colder["left"]["value"] == pytest.approx(0.3 * 2400)
+    assert colder["left"]["value"] == 180  # a pot keeps the warmth that it has
+    film = told(12, container="film", changes=[change, {"minute": "12", "usable": "40"}])
+    assert film["left"]["value"] == pytest.approx(0.3 * 2400)
     assert told(12, changes=[{"minute": "30", "usable": "1"}])["left"] == told(12)["left"]
+
+
+def can(grams, air, then=None, moment=0.0, energy=55e3, fast=4.4e-4, first=0.06):
+    """Minutes of a can as wide as it is full, until a third is cured or it is at 60 degC: own balance, by scipy. Its
+    air [degC] changes to `then` at a moment [min]. fast: k2 at 25 degC [1/s]"""
+    volume = grams / 1.1e6
+    flat, side = (numpy.pi / 4 * (4 * volume / numpy.pi) ** (2 / 3), numpy.pi * (4 * volume / numpy.pi) ** (2 / 3))
+    inner = volume / (2 * flat + side) / 0.4
+    loss = flat / (1 / 9 + inner) + side / (1 / 9 + 0.005 + inner) + flat / (1 / 9 + 0.085 + inner)
+
+    def slope(_, state, around):
+        pace = fast * numpy.exp(-energy / 8.314 * (1 / state[1] - 1 / 298.15))
+        speed = pace * (first + state[0]) * (1 - state[0]) ** 2
+        return [speed, 185.0 * speed - loss * (state[1] - around - 273.15) / (grams * 2)]
+
+    thick, hot = (lambda t, y, _: y[0] - 0.3), (lambda t, y, _: y[1] - 333.15)
+    thick.terminal = hot.terminal = True
+    start, end, at = [0.0, air + 273.15], 0.0, [(air, moment * 60), (then, 4e4)] if moment else [(air, 4e4)]
+    for around, until in at:
+        run = solve_ivp(slope, (end, until), start, args=(around,), method="LSODA", rtol=1e-7, events=(thick, hot))
+        start, end = run.y[:, -1], run.t[-1]
+        if end < until:
+            break
+    return end / 60
+
+
+@pytest.mark.parametrize(("grams", "air", "then"), [
+    (60, 30, 8), (100, 25, 5), (240, 30, 8), (100, 28, 18), (100, 15, 25), (240, 10, 30)])
+@pytest.mark.parametrize("used", [0.4, 0.8])
+def test_a_pot_taken_to_other_air_ends_no_earlier_than_is_told(outside, grams, air, then, used):
+    """scipy solve_ivp, fitted to the label by itself. A pot keeps its own warmth in colder air: 60 g that were
+    told 15 min at 30 degC were told 62 when they went to 8 degC after 6 of them, and end at 27 to 31."""
+    label = {"by_weight": "100:44", "pot_time": "30", "pot_mass": "100", "pot_temperature": "25"}
+    fresh, there = [next(line["value"] for line in moves.answer("heat", {
+        "system": label, "air": str(one), "batch": str(grams)})["lines"] if line["name"] == "usable")
+        for one in (air, then)]
+    found = told(0, container="cup", duration=f"{fresh} s", steps=[], changes=[
+        {"minute": f"{used * fresh} s", "usable": f"{there} s"}])["left"]["value"] / 60
+    ends = []
+    for energy in (45e3, 65e3):
+        fast = brentq(lambda k2, energy=energy: can(100, 25, energy=energy, fast=k2) - 30, 5e-5, 5e-3, rtol=1e-3)
+        ends.append(can(grams, air, then, used * fresh / 60, energy, fast))
+    outside.solved(f"pot {grams} g, {air} to {then} degC at {used:g} of its time: {found:.0f} min told, "
+                   f"{min(ends):.0f} the earliest", "scipy.integrate.solve_ivp, own balance", 1.0,
+                   float(found <= min(ends)), rel=0)
 
 
 def test_a_film_whose_air_changes_against_quadrature(outside):

@@ -150,17 +150,49 @@ def test_what_a_post_cure_brings(outside):
     """8 h at 50 degC is the usual one (common practice); by Arrhenius, 65 kJ/mol, 40 degC takes 17.3 h."""
     assert "8.0 h at 50" in lines(air="20")["post"]["text"]
     enough = lines(air="20", post_to="50", post_for="8")
-    assert (enough["softens"]["text"], enough["softens"]["rough"][:13]) == ("55 °C", "at best 75 °C")
+    assert (enough["softens"]["text"], enough["softens"]["rough"][:13]) == ("50 °C", "at best 75 °C")
     assert "Raise the heat at most 10 °C an hour. Support the hull" in enough["post"]["text"]
     needed = 8 * exp(65000 / 8.314462618 * (1 / 313.15 - 1 / 323.15))
     outside.worked("so-post", "Arrhenius, 65 kJ/mol, 8 h at 50 degC", needed, cure_stops.post_of(
         313.15, 3600.0, 290.0).needed / 3600, rel=1e-9)
     short = lines(air="20", post_to="40", post_for="17")
     assert short["post"]["rank"] == "ask" and "18 h" in short["post"]["text"] and short["softens"]["text"] == "30 °C"
-    assert lines(air="20", post_to="40", post_for="18")["softens"]["text"] == "50 °C"
-    assert lines(air="30", post_to="29", post_for="200")["post"]["text"].startswith("No gain")
-    # nobody has more than the wholly cured resin: the least of the range, 55 degC, is counted on
-    assert lines(air="20", post_to="80", post_for="10")["softens"]["text"] == "55 °C"
+    assert lines(air="20", post_to="40", post_for="18")["softens"]["text"] == "40 °C"
+    assert lines(air="30", post_to="29", post_for="200")["post"]["text"].startswith("No sure gain")
+    assert lines(air="30", post_to="39", post_for="200")["softens"]["text"] == "40 °C"  # no less for having been warmed
+    # no more than the usual one is sure to bring
+    assert lines(air="20", post_to="80", post_for="10")["softens"]["text"] == "50 °C"
+
+
+@pytest.fixture(scope="module")
+def slow_seams():
+    """Drawn resins with a slow hardener (2.4e-4 /s at 25 degC: an hour in 100 g), four days at 20 degC: a function that
+    warms them on, by small steps of numpy, to their glass temperatures."""
+    draw = numpy.random.default_rng(15)
+    energy, glasses = draw.uniform(45e3, 65e3, 600), [draw.uniform(*one, 600) for one in RANGES[:3]]
+
+    def cured(done, kelvin, lasts):
+        for _ in range(int(lasts / 60)):
+            free = numpy.maximum(0.025 + 0.00048 * (kelvin - glass_temperature(done, *glasses)), 1e-3)
+            moves_on = numpy.exp(numpy.minimum(0.51 / 0.025 - 0.51 / free, 30))
+            pace = 2.4e-4 * numpy.exp(-energy / 8.314462618 * (1 / kelvin - 1 / 298.15))
+            done = done + 60 * pace * (0.06 + done) * (1 - done) ** 2 * moves_on / (1 + moves_on)
+        return done
+
+    after = cured(numpy.zeros(600), 293.15, 4 * 86400)
+    return lambda kelvin, lasts: glass_temperature(cured(after, kelvin, lasts), *glasses)
+
+
+@pytest.mark.parametrize("to", [40, 45, 50, 60, 80])
+def test_a_post_cure_of_the_least_hours_reaches_what_is_told(outside, slow_seams, to):
+    """Steps of numpy, Rabinowitch's two rates: the fewest hours that count. Told was 10 K above the post-cure, 55 degC
+    at the most, where a twentieth of the slow ones stays below 51 degC."""
+    post = cure_stops.post_of(to + 273.15, 1e6, None)
+    values = {"post_to": post.to, "post_for": post.needed, "hull_colour": "", "hull_air": None}
+    told = cure_stops.stops(values, [(293.15, 4 * 86400.0)]).after.glass[0]
+    low = float(numpy.percentile(slow_seams(post.to, post.needed), 2.5))
+    outside.own(f"cure post at {to} degC: {told - 273.15:.0f} degC told, 97 of 100 soften above {low - 273.15:.1f}",
+                "own steps by numpy of a cure that its glass slows", 1.0, float(told <= low + 1), rel=0)
 
 
 def test_a_post_cure_counts_for_full_strength_only_as_much_as_the_days():
@@ -178,7 +210,7 @@ def test_the_sun_warns_of_a_dark_hull_over_a_room_cured_seam():
     unsaid = lines(air="20")["sun"]
     assert unsaid["rank"] == "say" and "up to 104 °C" in unsaid["text"] and "may soften there" in unsaid["text"]
     mild = lines(air="25", hull_colour="white", hull_air="5", post_to="50", post_for="8")["sun"]
-    assert mild["rank"] == "say" and "softens only above 55 °C" in mild["text"]
+    assert mild["rank"] == "say" and "softens only above 50 °C" in mild["text"]
     hull = lines(air="12", hull_colour="white", hull_air="25")["sun"]
     assert hull["rank"] == "warn" and "The seam may soften above 22 °C" in hull["text"]
     # too cold to harden: there is no seam to speak of

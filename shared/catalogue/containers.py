@@ -15,6 +15,7 @@ CONTAINERS = (
     ("roll", "container-roll", "container-roll.help", 1 / 2, 0.0, True),
     ("film", "container-film", "container-film.help", 1 / 3, 0.0, False),
 )
+LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 # how thick a wall is taken for, and of what: 1.1 and 0.22 mm at 0.22 W/(m K), 0.33 mm at 0.33
 WALL = {"cup": "facts-walls.cup", "bag": "facts-walls.bag", "tray": "facts-walls.tray"}
 WALLS = tuple([(WALL[row[0]], row[4], PUBLISHED, "en-12524") for row in CONTAINERS if row[4]])

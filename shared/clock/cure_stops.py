@@ -15,7 +15,7 @@ from ..words.units import from_si, to_si
 
 CURED, BEYOND = [GLASS[place][1:3] for place in (1, 3)]
 TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
-FULL_FROM, POST_AT, POST_FOR, _, _, WITHIN = [row[1] for row in POST]
+FULL_FROM, POST_AT, POST_FOR, _, WITHIN = [row[1] for row in POST]
 SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
 SLOWEST = (ENERGY[1], ENERGY[2])  # the ends of the band: one is the slowest where it is warmer, the other where colder
 STAYS, MAY, SOFTENS = 0, 1, 2
@@ -42,7 +42,7 @@ def check(values: Values) -> None:
 # where it softens (least, most) [K]
 Stopped = namedtuple("Stopped", ("held", "conversion", "glass"))
 # to: [K]; lasting: [s]; needed: how long it takes to count [s]; counts: it lasts as long; raises: it is warmer than
-# what the seam was held at before
+# where the seam softened before
 Post = namedtuple("Post", ("to", "lasting", "needed", "counts", "raises"))
 # colour: key of COLOURS; air: [K]; surface: (least, most) [K]; verdict: STAYS, MAY or SOFTENS, None where nothing is
 # known of the seam
@@ -81,7 +81,8 @@ def post_of(to: float, lasting: float, held: "float | None") -> Post:
     """
     pace = min([rate_factor(energy, to, POST_AT) for energy in SLOWEST])
     needed = POST_FOR / pace
-    return Post(to, lasting, needed, lasting >= needed * (1 - 1e-9), held is None or to > held)
+    raises = held is None or min(to, POST_AT) > held + BEYOND[0]
+    return Post(to, lasting, needed, lasting >= needed * (1 - 1e-9), raises)
 
 
 def sun_on(colour: str, air: float, seam: "Stopped | None") -> Sun:
@@ -109,6 +110,8 @@ def stops(values: Values, steps: list) -> Stops:
         post = post_of(values["post_to"], values["post_for"], held)
         if post.counts and post.raises:
             after = stopped(post.to)
+            # its hours bring a slow hardener as far as the usual post-cure and no further; a room has weeks
+            after = Stopped(after.held, after.conversion, [min(post.to, POST_AT), after.glass[1]])
     colours = [values["hull_colour"]] if values["hull_colour"] else [row[0] for row in COLOURS]
     air = HOT_AIR if values["hull_air"] is None else values["hull_air"]
     return Stops(before, after, post, tuple([sun_on(colour, air, after) for colour in colours]))

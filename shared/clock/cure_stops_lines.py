@@ -6,7 +6,7 @@ from ..words.messages import fact, message, number, quantity, sentences
 from ..words.numbers import DOWN, UP, shown
 from .cure_stops import FULL_FROM, MAY, POST_AT, POST_FOR, SOFTENS, STAYS
 
-CLIMB, BELOW = [row[1] for row in POST][3:5]
+CLIMB = POST[3][1]
 VERDICTS = {STAYS: "cure-sun.stays", MAY: "cure-sun.may", SOFTENS: "cure-sun.softens"}
 # what to do against the sun, by whether the hull may be painted white and the seam warmed
 SHADE = {(True, True): "cure-sun.shade-paint-post", (True, False): "cure-sun.shade-paint",
@@ -55,7 +55,7 @@ def _post(limit: Found) -> Line:
     post, how = limit.post, message("cure-post.how", climb=fact("K", CLIMB))
     usual, usual_at = _hours(POST_FOR, UP), fact("degC", POST_AT)
     if post is None:
-        text = message("cure-post.text", below=fact("K", BELOW), time=usual, temperature=usual_at)
+        text = message("cure-post.text", time=usual, temperature=usual_at)
         return words("post", "cure-post", sentences([text, how]), rough="mark-common-practice", rank=MORE)
     label = message("cure-post.typed", temperature=_degrees(post.to, DOWN), time=_hours(post.lasting, DOWN))
     if not post.counts:

@@ -5,7 +5,7 @@ is not in the peak.
 """
 from math import log, pi
 
-from ..catalogue.containers import AIR, CONTAINERS, MATTER, TOO_HOT
+from ..catalogue.containers import AIR, CONTAINERS, LAID, MATTER, TOO_HOT
 from ..catalogue.glass import FIBRE_DENSITY
 from ..catalogue.pots import SIZES  # noqa: F401  (for the examples)
 from ..catalogue.sunlight import UNEVEN, UPRIGHT
@@ -22,7 +22,6 @@ MATTER_VALUES = {row[0]: row[1] for row in MATTER}
 USUAL, HOT_END, COOL_END = 0, 1, 2
 AIR_VALUES = {row[0]: row[2:5] for row in AIR}
 UNDILUTED = {row[0]: row[2] for row in MATTER}["undiluted"]  # at the least
-LAID = ("bead", "film")  # laid out on wood: how much of it there is does not matter
 CONTAINER_ROWS = {row[0]: row for row in CONTAINERS}
 FLOUR = FILLER.figure("wood-flour", "density")  # kg/m3, where nobody says which filler
 

@@ -6,6 +6,7 @@ activation energy: of those that fit what is known of the system, the one that e
 """
 from collections import namedtuple
 
+from ..catalogue.containers import LAID
 from ..catalogue.pots import ROUGHLY, SHALLOWER, SIZES
 from ..equations.calibrate_heat import USABLE
 from ..equations.integrate import LONGEST, Pot, Rates, Run, pot_run
@@ -25,7 +26,7 @@ from .heat_model import (
     seen_warmth,
     timings_of,
 )
-from .pot_heat import LAID, thickness, too_hot
+from .pot_heat import thickness, too_hot
 from .sun import Sun, declared, sun_of
 
 OPEN, GEL, WORK = "open", "gel", "work"  # of the system's `pot_meaning`
