@@ -24,7 +24,8 @@ from .paired import short
 
 HOUSE = Path(__file__).parents[1]
 LIGHT, HEAVY = "/api/ratio", "/api/boat"
-BOAT = json.dumps({"joints": [dict(JOINTS[place % len(JOINTS)]) for place in range(60)]})
+BOAT = json.dumps({"joints": [{name: str(typed) for name, typed in JOINTS[place % len(JOINTS)].items()}
+                              for place in range(60)]})
 CLIENTS = 4
 TURNS, CALLS = 6, 150  # of light questions alone and beside the heavy ones
 WINDOWS, SECONDS = 3, 5.0  # of heavy ones, with one process and with two
