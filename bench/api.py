@@ -4,13 +4,13 @@ import time
 
 import httpx
 from covemix.server.app import create_app
-from covemix.shared.catalogue.demo_boat import JOINTS
+from covemix.server.examples import BODIES
 from fastapi import FastAPI
 
 from .paired import Ratio, ratio
 
 ROUNDS, CALLS = 25, 20
-BOAT = {"joints": [dict(JOINTS[place % len(JOINTS)]) for place in range(10)]}
+BOAT = {"joints": [{**BODIES["boat"]["joints"][0], "length_m": 2 + place / 50} for place in range(10)]}
 # what it is called, move, typed
 MOVES = (("ratio", "ratio", {}), ("joint", "joint", {}), ("boat of ten", "boat", BOAT))
 

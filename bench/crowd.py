@@ -18,13 +18,13 @@ from collections.abc import Iterator
 from pathlib import Path
 from statistics import quantiles
 
-from covemix.shared.catalogue.demo_boat import JOINTS
+from covemix.server.examples import BODIES
 
 from .paired import short
 
 HOUSE = Path(__file__).parents[1]
 LIGHT, HEAVY = "/api/ratio", "/api/boat"
-BOAT = json.dumps({"joints": [dict(JOINTS[place % len(JOINTS)]) for place in range(60)]})
+BOAT = json.dumps({"joints": [{**BODIES["boat"]["joints"][0], "length_m": 2 + place / 50} for place in range(60)]})
 CLIENTS = 4
 TURNS, CALLS = 6, 150  # of light questions alone and beside the heavy ones
 WINDOWS, SECONDS = 3, 5.0  # of heavy ones, with one process and with two

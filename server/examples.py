@@ -20,7 +20,7 @@ NUMBERS: dict[str, float] = {
     "resin_temperature": 21, "filler %": 20, "grain": 2.2, "wanted": 30, "cup_width": 70, "at degC": 20, "at m": 1.2,
     "resin": 21, "width mm": 75, "width m": 4, "stirred": 21, "minute": 5, "strings_at": 30, "hottest_at": 45,
     "spreads_at": 20, "stiff_at": 40, "high": 24, "low": 12, "hours": 6, "post_to": 50, "post_for": 8, "hull_air": 25,
-    "weave_depth": 0.2, "glass_volume": 30, "bend": 1.5,
+    "weave_depth": 0.2, "glass_volume": 30, "bend": 1.5, "printed": 97,
     "humidity": 65, "surface": 14, "night": 8, "angle": 110, "gap": 1, "throat": 5, "clear": 100, "bevel": 10,
     "round_over": 5, "radius": 12, "length m": 3, "putty": 90, "wet g/m": 60, "hands": 2, "smallest": 30, "soft": 20,
     "film": 60, "exponent": 0.5, "batch": 1, "started": 1_700_000_000, "duration": 25, "zone": 60, "zone_then": 120,
