@@ -286,7 +286,8 @@ def cure(found: Any, values: dict, who: Reader) -> Data:
             "most_softening_temperature": held and held.glass[1], "least_conversion": held and held.conversion[0],
             "most_conversion": held and held.conversion[1], "windows": rows,
             "suns": [{"colour": one.colour, "sunny_air_temperature": one.air, "least_hull_temperature": one.surface[0],
-                      "most_hull_temperature": one.surface[1], "verdict": VERDICTS.get(one.verdict)} for one in limit.suns]}
+                      "most_hull_temperature": one.surface[1], "verdict": VERDICTS.get(one.verdict)}
+                     for one in limit.suns]}
 
 
 def dew(found: Any, values: dict, who: Reader) -> Data:
