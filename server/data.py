@@ -7,6 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from covemix.shared.boat import phases
+from covemix.shared.clock import cure_stops
 from covemix.shared.door import moves
 from covemix.shared.files import rows as tables
 from covemix.shared.mix.label_words import parts_said
@@ -270,6 +271,9 @@ def trial(found: Any, values: dict, who: Reader) -> Data:
     return told
 
 
+VERDICTS = {cure_stops.STAYS: "stays", cure_stops.MAY: "may", cure_stops.SOFTENS: "softens"}
+
+
 def cure(found: Any, values: dict, who: Reader) -> Data:
     recoat, limit = found.recoat, found.limit
     rows = [{"window": "recoat", "from": recoat.opens, "to": recoat.closes}] if recoat else []
@@ -282,7 +286,8 @@ def cure(found: Any, values: dict, who: Reader) -> Data:
             "most_softening_temperature": held and held.glass[1], "least_conversion": held and held.conversion[0],
             "most_conversion": held and held.conversion[1], "windows": rows,
             "suns": [{"colour": one.colour, "sunny_air_temperature": one.air, "least_hull_temperature": one.surface[0],
-                      "most_hull_temperature": one.surface[1], "verdict": one.verdict} for one in limit.suns]}
+                      "most_hull_temperature": one.surface[1], "verdict": VERDICTS.get(one.verdict)}
+                     for one in limit.suns]}
 
 
 def dew(found: Any, values: dict, who: Reader) -> Data:

@@ -136,7 +136,7 @@ BODIES: dict[str, dict[str, Any]] = {
     "plan": {"pieces": [{"name": "Keel", "length_m": 3, "putty_g_per_m": 90, "wet_g_per_m": 60}],
              "temperature_degC": 20, "start": "8:00"},
     "run": {"pieces": [{"name": "Keel", "length_m": 2.4, "putty_g_per_m": 57, "wet_g_per_m": 39}],
-            "temperature_degC": 20, "ran": [{"step": "pour_putty", "at_min": 1}], "ran_age_min": 5},
+            "temperature_degC": 20, "ran": [{"step": "pour_mix", "at_min": 1}], "ran_age_min": 5},
     "pot": {"started_s": 1_700_000_000, "duration_min": 25, "zone_min": 60, "zone_then_min": 60,
             "now_s": 1_700_000_300, "jumped_s": 0, "unseen_s": 0},
     "timer": {"lasts_min": 30, "now_s": 1_700_000_300, "jumped_s": 0, "unseen_s": 0},

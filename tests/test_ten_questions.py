@@ -56,16 +56,16 @@ def test_does_it_last_as_long_as_its_label_says_and_longer_in_a_tray(ask):
 
 
 def test_when_may_it_be_coated_at_the_warmth_of_its_label(ask):
-    """At the label's own 20 °C its own hours: from 4 h on, until 24 h; 10 K colder later, by Arrhenius with the
+    """At the label's own 20 °C its own hours: from 4 h on, until 24 h; 10 K warmer sooner, by Arrhenius with the
     activation energies of cures, 45 to 65 kJ/mol."""
     label = {**LABEL, "cure_recoat_h": 4, "cure_until_h": 24, "cure_temperature_degC": 20}
     window = ask("cure", system=label, air_degC=20)["windows"][0]
     assert window["window"] == "recoat"
     assert (window["from"], window["to"]) == pytest.approx((4 * 3600, 24 * 3600), rel=1e-6)
-    colder = ask("cure", system=label, air_degC=10)["windows"][0]
-    slower = [math.exp(energy / 8.314462618 * (1 / 283.15 - 1 / 293.15)) for energy in (45e3, 65e3)]
-    assert slower[0] * 4 * 3600 * 0.999 <= colder["from"] <= slower[1] * 4 * 3600 * 1.001
-    assert slower[0] * 24 * 3600 * 0.999 <= colder["to"] <= slower[1] * 24 * 3600 * 1.001
+    warmer = ask("cure", system=label, air_degC=30)["windows"][0]
+    quick, slow = [math.exp(energy / 8.314462618 * (1 / 303.15 - 1 / 293.15)) for energy in (65e3, 45e3)]
+    assert quick * 4 * 3600 * 0.999 <= warmer["from"] <= slow * 4 * 3600 * 1.001
+    assert quick * 24 * 3600 * 0.999 <= warmer["to"] <= slow * 24 * 3600 * 1.001
 
 
 @pytest.mark.parametrize(("surface", "danger"), [(14, True), (17, False)])
@@ -96,7 +96,7 @@ def test_what_has_to_be_bought_for_two_seams(ask):
     assert items["part_a"]["mass"] / items["part_b"]["mass"] == pytest.approx(100 / 30)
     assert items["part_a"]["mass"] + items["part_b"]["mass"] == pytest.approx(told["mixed_mass"])
     tapes = [row for row in told["cuts"] if row["material"] == "tape"]
-    assert {row["face"] for row in tapes} == {"inner"} and sum(row["length"] for row in tapes) >= 2 * 3
+    assert {row["face"] for row in tapes} == {"inside"} and sum(row["length"] for row in tapes) >= 2 * 3
     assert told["glass_mass"] == pytest.approx(sum(row["length"] * row["width"] * row["areal_weight"]
                                                    for row in tapes), rel=1e-6), "length, width, weight by area"
     assert items["tape"]["length"] == pytest.approx(sum(row["length"] for row in tapes))
@@ -104,15 +104,16 @@ def test_what_has_to_be_bought_for_two_seams(ask):
 
 
 def test_when_is_the_day_over_and_in_how_many_batches(ask):
-    """3 m of 90 g of putty and 60 g of wet epoxy each: 450 g, and 50 mm more for each time it is cut; nobody does two
-    things at once, and the day ends with the last of them."""
+    """3 m with 90 g of putty and 60 g of wet epoxy to the metre, and 50 mm more for each time it is cut; what stays in
+    cup, bag and tray comes on top. Nobody does two things at once, and the day ends with the last of them."""
     told = ask("plan", pieces=[{"name": "Keel", "length_m": 3, "putty_g_per_m": 90, "wet_g_per_m": 60}],
                temperature_degC=20, start="8:00", people=1)
     assert told["possible"] and told["batch_count"] == len(told["batches"])
     laid = 3 + 0.05 * (told["batch_count"] - 1)
     assert sum(row["length"] for row in told["batches"]) == pytest.approx(laid)
-    mixed = sum(row["mass"] + row["filler_mass"] - row["surplus_mass"] for row in told["mixes"])
-    assert mixed == pytest.approx(laid * 0.150, rel=1e-6)
+    for batch, mix in zip(told["batches"], told["mixes"], strict=True):  # one mix for both
+        putty = mix["measured_mass"] - mix["tray_mass"] + mix["filler_mass"]
+        assert 0 < putty - 0.090 * batch["length"] < 0.05 and 0 < mix["tray_mass"] - 0.060 * batch["length"] < 0.05
     steps = sorted(told["steps"], key=lambda step: step["start"])
     assert steps[0]["start"] == 8 * 3600 and told["end"] == max(step["end"] for step in steps)
     assert all(one["end"] <= two["start"] + 1e-6 for one, two in itertools.pairwise(steps))
