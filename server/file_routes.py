@@ -12,6 +12,7 @@ from covemix.shared.forms import links
 from covemix.shared.forms.inputs import UNITS_INPUT
 from covemix.shared.words.languages import LANGUAGES
 from covemix.shared.words.units import METRIC
+from covemix.shared.words.written import reader
 from fastapi import APIRouter, Path, Request
 from fastapi.concurrency import run_in_threadpool
 from fastapi.exceptions import RequestValidationError
@@ -163,7 +164,8 @@ def _file(move: str, name: str, ending: str, answer: dict, values: dict, languag
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":
         return drawn.dxf(found.height, [one[:3] for one in found.templates])
-    return calendar.calendar(calendar.KINDS[move](day or 0, found, answer, values), time.time())
+    who = reader(values["units"], language)
+    return calendar.calendar(calendar.KINDS[move](day or 0, found, answer, who, values), time.time())
 
 
 def heading(name: str) -> str:

@@ -477,7 +477,7 @@ CHANGES = (
     Change(
         "the live caution is emptied",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
+        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
         'document.querySelector("[data-caution]").textContent = "";',
         WORDED,
         "no",
@@ -485,7 +485,7 @@ CHANGES = (
     Change(
         "the live caution stays as it was sent",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
+        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
         "",
         WORDED,
         "",
@@ -552,7 +552,7 @@ CHANGES = (
     Change(
         "server's page: caution emptied",
         "webui/templates/base.html",
-        "<span data-caution>{{ answer.caution | bound }}</span>",
+        "<span data-caution>{{ answer.bar | bound }}</span>",
         "<span data-caution></span>",
         SERVED,
         "no",

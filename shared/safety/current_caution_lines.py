@@ -9,7 +9,9 @@ ALWAYS = "gloves"  # what always stands is told in the reminder's own words
 
 def say(found: Found) -> Said:
     """found: `current_caution.CurrentResult`. A pot that can run away is told beside the most urgent."""
-    if found.first != ALWAYS:
+    if found.first == "powder" and found.heats:  # both in two rows of a bar: what it is called stands in its field
+        first = short(found.first, found.known)
+    elif found.first != ALWAYS:
         first = message("caution-in-place", label=label(found.first, found.known), text=short(found.first, found.known))
     else:
         first = REMINDER_SHORT if found.heats else REMINDER
