@@ -21,7 +21,7 @@ def test_caution_and_tabs_are_no_higher_than_96_of_740(reader, standing):
         page.goto(f"{standing.url}/{path}")
         expect(page.locator("[data-form].live")).to_be_attached()
         expect(page.locator("[data-caution]")).not_to_contain_text("[")
-        assert page.locator("[data-foot]").bounding_box()["height"] <= HIGH + 2, path  # and the line above it
+        assert page.locator("[data-foot]").bounding_box()["height"] <= HIGH, path
 
 
 def test_the_english_of_a_german_caution_is_one_tap_away(reader, standing):
