@@ -16,6 +16,7 @@ LEAST = 480  # bytes of a repeat: shorter ones the model itself foretells
 REPEAT = b"\xff"
 # bytes that begin no letter of UTF-8: each stands for a word
 SIGNS = [bytes([code]) for code in (*range(0x80, 0xC2), *range(0xF5, 0xFF))]
+MODELS = ((16, 24), (20, 24), (32, 32))  # order and memory in MB: the one that packs a text best is taken
 PIECE = 512  # bytes for the library at a time: it loses one where its room of 32 kB is full within a symbol
 WORD = re.compile(rb"[A-Za-z_]{2,}")
 
@@ -39,7 +40,7 @@ def packed_text(text: bytes) -> bytes:
     words = dict(zip(frequent(b"\n".join(parts)), SIGNS, strict=False))
     body = REPEAT.join(WORD.sub(lambda word: words.get(word[0], word[0]), part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
-    return _packed(table + body, 16, 24, text, len(table))
+    return min((_packed(table + body, *model, text, len(table)) for model in MODELS), key=len)
 
 
 def packed_bytes(body: bytes) -> bytes:

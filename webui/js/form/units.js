@@ -29,17 +29,16 @@ export const withUnit = (field, text, unit = typedIn(field)) => {
 export const says = (field) => withUnit(field, keyed(field));
 
 // A text that is kept in keys and figures, as a field shows it in the words of the page, and back: {key: word}, "." its mark.
-const wordsOf = (field) => JSON.parse(field?.dataset?.spelt ?? "{}");
+const wordsOf = (field) => Object.entries(JSON.parse(field?.dataset?.spelt ?? "{}"));
 export const inWords = (field, text) => {
-  const words = wordsOf(field);
-  return text.replace(/\p{L}+|\.(?=\d)/gu, (one) => words[one] ?? one);
+  const words = new Map(wordsOf(field));
+  return `${text}`.replace(/\p{L}+|\.(?=\d)/gu, (one) => words.get(one) ?? one);
 };
 export const keyed = (field) => {
   if (!field.dataset.spelt) return field.value;
-  const { ".": mark, ...words } = wordsOf(field);
-  const keys = Object.fromEntries(Object.entries(words).map(([key, word]) => [word, key]));
-  const named = field.value.replace(/\p{L}+/gu, (one) => keys[one] ?? one);
-  return mark ? named.replace(/(\d),(?=\d{1,2}(?!\d))/g, "$1.") : named;
+  const keys = new Map(wordsOf(field).map(([key, word]) => [word, key]));
+  const named = field.value.replace(/\p{L}+/gu, (one) => keys.get(one) ?? one);
+  return keys.has(",") ? named.replace(/(\d),(?=\d{1,2}(?!\d))/g, "$1.") : named;
 };
 
 const metricUnit = (field) => {
