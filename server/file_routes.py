@@ -239,7 +239,8 @@ def _file(move: str, name: str, ending: str, answer: dict, values: dict, languag
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":
         return drawn.dxf(found.height, [one[:3] for one in found.templates])
-    return calendar.calendar(calendar.KINDS[move](day or 0, found, answer, values), time.time())
+    who = reader(values["units"], language)
+    return calendar.calendar(calendar.KINDS[move](day or 0, found, answer, who, values), time.time())
 
 
 def heading(name: str) -> str:

@@ -481,7 +481,7 @@ CHANGES = (
     Change(
         "the live caution is emptied",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
+        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
         'document.querySelector("[data-caution]").textContent = "";',
         WORDED,
         "no",
@@ -489,7 +489,7 @@ CHANGES = (
     Change(
         "the live caution stays as it was sent",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.caution);',
+        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
         "",
         WORDED,
         "",
@@ -556,7 +556,7 @@ CHANGES = (
     Change(
         "server's page: caution emptied",
         "webui/templates/base.html",
-        "<span data-caution>{{ answer.caution | bound }}</span>",
+        "<span data-caution>{{ answer.bar | bound }}</span>",
         "<span data-caution></span>",
         SERVED,
         "no",

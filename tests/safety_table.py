@@ -511,8 +511,8 @@ MOMENT = (
      "hot", COMMON),
     ("hot_pot", "This pot can run away", "{amount} left in one pot can smoke and burn. Use it up, or spread it in a "
      "tray at once.", "hot", COMMON),
-    ("in_sun", "In the sun", "Shade first: spread thin in the sun, resin stiffens sooner than in a cup in the shade.",
-     "hot", "own judgement"),
+    ("in_sun", "In the sun", "Shade first, then spread it thin. A thin layer in the sun stiffens sooner than a cup in "
+     "the shade.", "hot", "own judgement"),
     ("short_pot", "Little time", "About {minutes} in the cup. Lay everything out first, then mix.", "mix", COMMON),
     ("powder", "{filler}", "Particle mask and goggles on before you open the bag.", "powder", COMMON),
     ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
@@ -521,8 +521,8 @@ MOMENT = (
     ("small_room", "Little air", "{room} with {changes} air changes an hour: open two sides before you open a can.",
      "mix", COMMON),
     ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),
-    ("cold", "Cold", "Warm the cans in warm water, and keep flames and heaters with a flame away from "
-     "them.", "open", COMMON),
+    ("cold", "Cold", "Warm the cans in warm water, never by a flame. Keep heaters with a flame away from them.",
+     "open", COMMON),
     ("blush", "Wash first", "Water and a pad before any sandpaper: blush sanded in stays in.", "peel", COMMON),
     ("gloves", "Gloves", "Wear two pairs, and goggles. Take a wet or torn glove off at once.", "open", COMMON),
     ("wash", "A drop on the skin", "Stop and wash with soap and plenty of water. Never solvent.", "open", COMMON),

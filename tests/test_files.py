@@ -228,6 +228,16 @@ def test_a_running_pot_rings_in_universal_time(client):
     assert all(len(one.walk("VALARM")) == 1 for one in (over, step))
 
 
+@pytest.mark.parametrize("language, summaries, line", [
+    ("en", ["Batch 3", "Tape laid"], "Left: "), ("de", ["Ansatz 3", "Glasband aufgelegt"], "Noch: ")])
+def test_a_pot_of_a_plan_is_called_in_the_calendar_as_on_the_screen(client, language, summaries, line):
+    """Its number and its steps are kept as keys, which nobody reads; so is the sign behind a label."""
+    body = {**examples.BODIES["pot"], "batch": "3", "steps": [{"name": "lay", "minute_min": 10}]}
+    found = events(got(client, "/api/pot/calendar.ics", body, {"accept-language": language}))
+    assert [str(one["summary"]) for one in found] == summaries
+    assert line in str(found[0]["description"])
+
+
 def test_a_long_line_is_folded_between_letters():
     text = "SUMMARY:" + "Kiel – Öse 🛶 " * 20
     pieces = folded(text).split("\r\n")

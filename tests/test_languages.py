@@ -34,7 +34,7 @@ from covemix.shared.words.written import FIRST, reader, sentences, unread
 
 ENGLISH = sentences("en")
 SPOKEN = tuple(LANGUAGES)  # before another test makes one up
-GERMAN = Reader(ENGLISH, LANGUAGES["de"], "metric")
+GERMAN = Reader(ENGLISH, LANGUAGES["de"], "metric", False)
 NBSP = "\u00a0"
 
 

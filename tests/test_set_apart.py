@@ -15,7 +15,7 @@ from house import app
 from starlette.testclient import TestClient
 
 NAMED = {"system.by_weight": "100:30", "system.parts": "Resin, clear : Hardener, slow"}
-GERMAN = Reader({}, LANGUAGES["en"]._replace(decimal=",", to=" bis "), "metric")
+GERMAN = Reader({}, LANGUAGES["en"]._replace(decimal=",", to=" bis "), "metric", False)
 
 
 def large_ones(name, count, language="en"):

@@ -319,3 +319,22 @@ def test_a_card_knows_which_labels_are_questions():
     questions = {name for name, key in found.items() if ENGLISH[key].endswith("?")}
     assert questions - set(card.QUESTIONS) == set()
     assert {name for name in card.QUESTIONS if name in found} == questions
+
+
+WIDE = 108  # letters of the bar in two rows of a phone 360 px wide; an official statement is as long as it is
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_bar_says_the_caution_in_one_language_and_two_rows(language):
+    """What it leaves out is the English in brackets, which stands one tap away."""
+    without, beside, wide = 0, 0, set()
+    for screen in dict(moves.SCREENS):
+        for request in cases.requests(screen, 12):
+            found = moves.asked(screen, request["pairs"], language=language)
+            bar, whole = found["bar"], found["caution"]
+            assert "[" not in bar and BRACKETS.sub("", whole).replace("  ", " ").strip().endswith(bar)
+            without, beside = without + (bar == whole), beside + (bar != whole)
+            if len(bar) > WIDE and not found["signs"]:
+                wide.add(bar)
+    assert wide == set()
+    assert without > 20 if language == "en" else beside > 20

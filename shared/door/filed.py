@@ -81,7 +81,7 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
     day = calendar.day_of(asked["day"])
     if day is None:
         return {"refused": said("file-no-day", who)}
-    events = calendar.KINDS[move](day, found, answer, values)
+    events = calendar.KINDS[move](day, found, answer, who, values)
     return _told(name, ending, calendar.calendar(events, asked["now"])) if events else {
         "refused": said("log-empty", who)}
 

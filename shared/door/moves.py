@@ -223,7 +223,9 @@ def asked(name: str, pairs: list, memo: "Memo | None" = None,
 def screen(name: str, tree: dict, read: "tuple | None" = None, memo: "Memo | None" = None,
            language: str = "en") -> dict:
     """A screen's answers, what was understood of ambiguous numbers, and the caution that matters now, with its signs:
-    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution", "signs": [figure, ...]}.
+    {"answers": [[move, answer], ...], "understood": [[field, text], ...], "caution", "bar", "signs": [figure, ...]}.
+
+    bar: the caution for two rows of a phone, without the English that stands behind it until a native has read it
 
     What its moves have in common is read once: half of the time of a key press on a phone.
     read: (values, errors) where they are known
@@ -238,9 +240,9 @@ def screen(name: str, tree: dict, read: "tuple | None" = None, memo: "Memo | Non
             mine.extend(item.extra_names())
         answers.append([own, _answered(move, values, [e for e in errors if e.field.partition(".")[0] in mine], who)])
     matters = late("current_caution").caution  # with all cautions behind it: the first figures need not wait for them
-    caution, signs = matters(values, answers)
+    caution, bar, signs = matters(values, answers)
     return {"answers": answers, "understood": understood(values, who), "caution": said(caution, who),
-            "signs": in_text(signs, who)}
+            "bar": said(bar, Reader(who.messages, who.language, who.units, True)), "signs": in_text(signs, who)}
 
 
 def about(name: str, who: Reader) -> dict:

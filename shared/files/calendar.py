@@ -4,7 +4,10 @@ from math import floor
 
 from ..equations.civil_date import civil
 from ..equations.types import Like
+from ..words.languages import Reader
+from ..words.messages import message, typed
 from ..words.numbers import DOWN, NEAREST, UP, digits, shown
+from ..words.texts import said
 
 LONGEST = 75  # bytes of a line, RFC 5545, 3.1
 MINUTE, DAY = 60, 86400
@@ -107,19 +110,24 @@ def on_day(day: int, seconds: float, toward: str = UP) -> int:
     return day * DAY + int(shown(seconds / MINUTE, 0, toward)) * MINUTE
 
 
-def of_plan(day: int, found: Like, answer: dict, values: dict) -> list:
+def _told(lines: "list[dict]", who: Reader) -> str:
+    return "\n".join([said(message("card-line", label=typed(one["label"]), text=typed(one["text"])), who)
+                      for one in lines])
+
+
+def of_plan(day: int, found: Like, answer: dict, who: Reader, values: dict) -> list:
     """Each batch of a planned day as its line tells it, its lines as its description."""
     lines, events = answer["lines"], []
     for one in found.batches:
         part = "batch_{}".format(one.batch.number)
         head = next(iter([line for line in lines if line["name"] == part]))
-        told = [line["label"] + ": " + line["text"] for line in lines if line["part"] == part and line is not head]
+        told = _told([line for line in lines if line["part"] == part and line is not head], who)
         events.append(Event(head["label"], on_day(day, one.batch.start, NEAREST), on_day(day, one.end),
-                            "\n".join([head["text"]] + told), False, False))
+                            head["text"] + "\n" + told, False, False))
     return events
 
 
-def of_cure(day: int, found: Like, answer: dict, values: dict) -> list:
+def of_cure(day: int, found: Like, answer: dict, who: Reader, values: dict) -> list:
     """Each window of a cure; what stays open is a moment. An opening is told late, a closing early."""
     labels = dict([(line["name"], line) for line in answer["lines"]])
     recoat, mixed, events = found.recoat, values["mixed_at"], []
@@ -134,16 +142,16 @@ def of_cure(day: int, found: Like, answer: dict, values: dict) -> list:
     return events
 
 
-def of_pot(day: int, found: Like, answer: dict, values: dict) -> list:
+def of_pot(day: int, found: Like, answer: dict, who: Reader, values: dict) -> list:
     """A running pot: when it is over, and each step that is not done, in UTC."""
     lines = answer["lines"]
-    what = values["batch"] or (lines[0]["label"] if lines else "")
-    told = "\n".join([line["label"] + ": " + line["text"] for line in lines])
-    steps = [(values["steps"][one.place]["name"], one.due) for one in found.alarms]
-    return [Event(what, floor(found.state.end), None, told, True, True)] + [
-        Event(name or what, floor(due), None, what, True, True) for name, due in steps]
+    labels = dict([(line["name"], line["label"]) for line in lines])
+    what = labels["place"]
+    steps = [(labels.get("alarm_" + str(one.place + 1), what), one.due) for one in found.alarms]
+    return [Event(what, floor(found.state.end), None, _told(lines, who), True, True)] + [
+        Event(name, floor(due), None, what, True, True) for name, due in steps]
 
 
-# of each move that has one: of (the day, what was reckoned, the answer, the values)
+# of each move that has one: of (the day, what was reckoned, the answer, who reads, the values)
 KINDS = {"plan": of_plan, "cure": of_cure, "pot": of_pot}
 NEEDS_DAY = ("plan", "cure")  # in which day the times after midnight are

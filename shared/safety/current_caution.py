@@ -22,14 +22,14 @@ THICKENED = ("fair", "scarf", "laminate", "gap", "fillet")  # works of a surface
 CurrentResult = namedtuple("CurrentResult", ("first", "heats", "signs", "known"))
 
 
-def caution(values: Values, answers: list) -> "tuple[Said, list[dict]]":
-    """One caution: the most urgent that the real inputs bring up, else the reminder; and the pictograms of the
-    product's own codes that bring one up, also where another is more urgent.
+def caution(values: Values, answers: list) -> "tuple[Said, Said, list[dict]]":
+    """One caution: the most urgent that the real inputs bring up, else the reminder; the same for two rows of a phone;
+    and the pictograms of the product's own codes that bring one up, also where another is more urgent.
 
     values: what the screen read; answers: [[move, answer], ...] as `moves.screen` gives them
     """
     found = reckon(values, answers)
-    return say(found), [late("pictogram_drawing").figure(key) for key in found.signs]
+    return say(found), say(found, True), [late("pictogram_drawing").figure(key) for key in found.signs]
 
 
 def reckon(values: Values, answers: list) -> CurrentResult:

@@ -53,5 +53,5 @@ SPELT = (
 )
 
 # messages: the patterns of the language by key, or None where the build has put them in place of the keys (a phone);
-# language: a row of LANGUAGES; units: METRIC or US
-Reader = namedtuple("Reader", ("messages", "language", "units"))
+# language: a row of LANGUAGES; units: METRIC or US; alone: without the English behind a sentence that keeps from harm
+Reader = namedtuple("Reader", ("messages", "language", "units", "alone"))

@@ -44,7 +44,9 @@ def _pieces(pattern: tuple, values: dict, reader: Reader) -> str:
         if isinstance(piece, str):
             found += _sentence(piece, values, reader)
         elif piece is not None and not piece[0]:  # beside the reader's own language
-            found += _sentence(piece[1], values, Reader(reader.messages, LANGUAGES[FIRST], reader.units))
+            if not reader.alone:
+                first = Reader(reader.messages, LANGUAGES[FIRST], reader.units, False)
+                found += " [" + _sentence(piece[1], values, first) + "]"
         elif piece is not None:
             found += _sentence(_chosen(piece[1], values[piece[0]], reader), values, reader)
     return found
@@ -73,7 +75,8 @@ def in_two(what: Said, reader: Reader) -> tuple:
     """A label's name, and what is to be done: the first comma of its own sentence parts them, none of a value.
 
     >>> from .languages import LANGUAGES, Reader
-    >>> in_two(("{part}, until it shows", {"part": (0, "Resin, clear")}), Reader(None, LANGUAGES["en"], "metric"))
+    >>> who = Reader(None, LANGUAGES["en"], "metric", False)
+    >>> in_two(("{part}, until it shows", {"part": (0, "Resin, clear")}), who)
     ('Resin, clear', 'until it shows')
     """
     key, values = what if isinstance(what, tuple) and isinstance(what[0], str) else (what, NOTHING)
@@ -88,7 +91,7 @@ def large(what: Said, reader: Reader) -> tuple:
     """The figure that a text begins with, and what stands behind it; no figure where it begins with a word.
 
     >>> from .languages import LANGUAGES, Reader
-    >>> [large(one, Reader(None, LANGUAGES["en"], "metric")) for one in ((3, 2.4, ""), "see below")]
+    >>> [large(one, Reader(None, LANGUAGES["en"], "metric", False)) for one in ((3, 2.4, ""), "see below")]
     [('2.4', ' m'), ('', 'see below')]
     """
     text, figure = said(what, reader), _begun(what, reader)

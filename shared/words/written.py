@@ -22,7 +22,7 @@ class Refused(ValueError):
 @cache
 def reader(units: str = "metric", language: str = "en") -> Reader:
     """Who reads: a language of LANGUAGES, and METRIC or US."""
-    return Reader(sentences(language), LANGUAGES[language], units)
+    return Reader(sentences(language), LANGUAGES[language], units, False)
 
 
 # how the keys begin whose words keep from harm. Until native boatbuilders of a language have read them, each sentence
@@ -31,6 +31,7 @@ def reader(units: str = "metric", language: str = "en") -> Reader:
 HARM = ("do-", "aid-", "smoking-pot-", "caution-", "hot-pot-caution", "thicken-filler.caution",
         "ghs-p310.other", "ghs-p313", "ghs-p316", "ghs-p317", "ghs-p333-", "ghs-aid-")
 OFFICIAL = "ghs-"  # how the keys of official statements begin
+ON_BAR = "caution-"  # how those begin that the bar below every screen says alone: its English is one tap away
 READ: dict[str, tuple[str, ...]] = {FIRST: HARM}  # by language: those of them that a native has read
 
 
@@ -47,7 +48,7 @@ def unread(language: str) -> tuple[str, ...]:
 def sentences(language: str) -> dict:
     """The patterns of a language by key, as they are said."""
     own, english = of_file(language), of_file(FIRST)
-    beside = {key: both(own[key], english[key]) for key in own
+    beside = {key: both(own[key], english[key], key.startswith(ON_BAR)) for key in own
               if key.startswith(unread(language)) and (key.startswith(OFFICIAL) or ends(english[key]))}
     return english | own | beside
 
@@ -58,17 +59,18 @@ def of_file(language: str) -> dict:
     return patterns((HERE / f"{language}.ftl").read_text(encoding="utf-8"))
 
 
-def both(own: str, english: str) -> "str | tuple":
+def both(own: str, english: str, apart: bool = False) -> "str | tuple":
     """A sentence with the English one behind it, its values in English marks.
 
+    apart: the sentence is also said without it
     >>> both("Handschuhe an.", "Gloves on.")
     'Handschuhe an. [Gloves on.]'
-    >>> both("Höchstens {mass}.", "At most {mass}.")
-    (None, 'Höchstens {mass}.', ' [', ('', 'At most {mass}.'), ']')
+    >>> both("Handschuhe an.", "Gloves on.", True), both("Höchstens {mass}.", "At most {mass}.")
+    ((None, 'Handschuhe an.', ('', 'Gloves on.')), (None, 'Höchstens {mass}.', ('', 'At most {mass}.')))
     """
-    if isinstance(own, str) and isinstance(english, str) and "{" not in english:
+    if not apart and isinstance(own, str) and isinstance(english, str) and "{" not in english:
         return f"{own} [{english}]"
-    return (None, *pieces_of(own), " [", ("", english), "]")
+    return (None, *pieces_of(own), ("", english))
 
 
 def ends(pattern: "str | tuple") -> bool:
@@ -176,4 +178,5 @@ def names(pattern: "str | tuple") -> set[str]:
 def on_a_phone(language: str) -> str:
     """This module as a phone has it, with the sentences of one language in the place of their keys."""
     return ("from .languages import LANGUAGES, Reader\n"
-            f"def reader(units=\"metric\", language=\"\"):\n return Reader(None, LANGUAGES[{language!r}], units)\n")
+            "def reader(units=\"metric\", language=\"\"):\n"
+            f" return Reader(None, LANGUAGES[{language!r}], units, False)\n")

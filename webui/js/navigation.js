@@ -22,7 +22,9 @@ const go = async (url, show, arrive = () => {}) => {
   if (mine !== latest) return false;
   if (!response.ok || !screen || build !== document.documentElement.dataset.build) throw new Error("not this build");
   arrive(); // first the address: the new links are relative to it
+  const whole = document.querySelector(".foot [data-whole]"); // the caution that led there, with the English beside it
   for (const part of PARTS) document.querySelector(part).replaceWith(next.querySelector(part));
+  if (whole) document.querySelector(".aid-ways")?.after(whole);
   document.documentElement.dataset.screen = screen;
   document.title = next.title;
   window.scrollTo(0, 0);

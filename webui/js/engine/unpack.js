@@ -1,7 +1,7 @@
 // What comes packed on every host alike: the bundle and the interpreter, as server/packed.py packs them.
 const PACKED = 1; // the first byte of what is packed
 const TWO = 2; // and of two such: the length of the first follows
-export const isPacked = ([mark]) => mark === PACKED || mark === TWO;
+export const isPacked = (bytes) => bytes[0] === PACKED || bytes[0] === TWO;
 
 // unpacker: the bytes of vendor/ppmd/unpack.wasm, or a promise of them. What is not packed comes back as it is.
 export const unpacked = async (bytes, unpacker) => {

@@ -110,7 +110,7 @@ export const turnLanguage = async (language, root, save) => {
 
 // An iPhone's browser has an icon that keeps a copy of its own, and says whether it was opened by it.
 const ready = () => {
-  if (navigator.standalone === false) once("icon", ICON);
+  if (/** @type {any} */ (navigator).standalone === false) once("icon", ICON);
   once("ready", t("offline-ready"));
 };
 

@@ -75,7 +75,7 @@ export const startBackup = (main) => {
   at("own-address").hidden = !/^(?!127\.)[\d.]+$/.test(hostname); // a router may give it to another
   at("own-address").textContent = t("backup-address", { address: hostname });
 
-  at("icon").hidden = navigator.standalone !== false; // an iPhone's browser, and not its icon
+  at("icon").hidden = /** @type {any} */ (navigator).standalone !== false; // an iPhone's browser, and not its icon
 
   const leave = () => { waiting = null; preview.hidden = true; file.value = ""; };
 

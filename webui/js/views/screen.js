@@ -72,7 +72,8 @@ export const mount = (screen, main) => {
     showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
-    document.querySelector("[data-caution]").textContent = bound(got.caution);
+    document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);
+    document.querySelector(".foot [data-whole]").textContent = got.bar === got.caution ? "" : bound(got.caution);
     draw(document.querySelector("[data-signs]"), got.signs ?? []); // an answer that an older build kept has none
     old.shown(key(asked.pairs));
     speaking = setTimeout(() => {
