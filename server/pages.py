@@ -32,8 +32,8 @@ PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
     ("clock", "clock/"), ("trial", "test-cup/"), ("plan", "plan/"), ("kit", "kit/"), ("log", "log/"),
     ("safety", "safety/"), ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
-# lines of a page without a query: with more they do not say where each comes from, and only the sources have more still
-SOME_LINES, MOST_LINES = 60, 100
+# lines of a page without a query: with more they come in short, and only the sources have more still
+SOME_LINES, MOST_LINES = 40, 100
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -47,6 +47,8 @@ class Pages:
         self.env = Environment(loader=FileSystemLoader(build.house / "webui" / "templates"),
                                autoescape=select_autoescape(["html"]), trim_blocks=True, lstrip_blocks=True)
         self.env.filters["bound"] = bound
+        # between single quotes: of what is JSON most marks are double ones
+        self.env.policies["json.dumps_kwargs"] = {"ensure_ascii": False, "separators": (",", ":")}
         self.env.globals.update(most_rows=most_rows, learns=learns, language=self.language, languages=LANGUAGES,
                                 as_is=typed, t=self.t, bold=partial(bold, self.language))
         self.templates = set(self.env.list_templates())
@@ -144,8 +146,10 @@ class Pages:
 
 
 def in_short(answer: dict) -> dict:
-    """An answer without where each line comes from: that the phone's engine says a moment later."""
-    return dict(answer, lines=[dict(line, rough="") for line in answer["lines"]])
+    """The first lines of an answer, without its drawings and where each line comes from: the phone's engine has all of
+    it a moment later, and so has a page with a query.
+    """
+    return dict(answer, figures=[], lines=[dict(line, rough="") for line in answer["lines"][:SOME_LINES]])
 
 
 def bound(text: str) -> str:
