@@ -4,7 +4,7 @@ import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { startLetters } from "./form/letters.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
-import { recall, remember } from "./form/memory.js";
+import { lastScreen, recall, remember, stay } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
 import { notice } from "./page/notice.js";
@@ -42,7 +42,22 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
+  stay(screen);
   lookAtStore();
+};
+
+// Whoever touches what lies under it needs it no more.
+const welcome = (go) => {
+  const box = document.querySelector("[data-welcome]");
+  box.hidden = false;
+  box.addEventListener("click", ({ target: { value } }) => {
+    if (!value) return;
+    box.remove();
+    if (value !== "pour") go(value);
+  });
+  const past = ({ target }) => { if (!box.contains(target)) box.remove(); };
+  document.addEventListener("pointerdown", past);
+  document.querySelector("[data-main]").addEventListener("focusin", past);
 };
 
 const save = () => {
@@ -65,11 +80,18 @@ const turn = async (language) => {
 };
 document.addEventListener("change", ({ target }) => { if (target.name === "set-language") turn(target.value); });
 offerLanguage(turn);
+const front = document.documentElement.dataset.screen === "pour" && location.search.length < 2;
+const last = lastScreen();
 export const shown = show();
 startNavigation(show, coming);
-// a killed app opens in the run that was under way
+// A killed app opens in the run that was under way; at the front door it opens where the hand was last, and says on the
+// first open what it is.
 const along = Object.fromEntries(recall("plan.run") ?? []);
-if (along.ran && !along.left && document.documentElement.dataset.screen !== "plan") shown.then(() => document.querySelector("[data-to=plan]").click());
+const tap = (screen) => shown.then(() => document.querySelector(`[data-foot] [data-to="${screen}"]`)?.click());
+if (along.ran && !along.left) {
+  if (document.documentElement.dataset.screen !== "plan") tap("plan");
+} else if (front && last.isNew && last.screen && last.screen !== "pour") tap(last.screen);
+else if (front && !last.screen && !recall("pour")) welcome(tap);
 holdUpdates(running, whenTold);
 startPots();
 startLetters();
