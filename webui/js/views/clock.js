@@ -1,6 +1,6 @@
 // Clock: the running pots above, how long a batch lasts below; one tap on the answer starts its clock.
 import { keepAwake } from "../phone/wake_lock.js";
-import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../phone/alarm.js";
+import { beep, canSound, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../phone/alarm.js";
 import { ask } from "../engine/engine.js";
 import { chosen, fill, pairs, spelled } from "../form/form.js";
 import { offerKit } from "../kit/kit.js";
@@ -8,7 +8,7 @@ import { withPart } from "../offline/parts.js";
 import { dropBatch, logBatch } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
 import { UNANSWERED, dismiss, notice } from "../page/notice.js";
-import { about, amend, bringBack, end, follows, lasts, line, lines, list, pairsOf, problem, setLeft, start, whenTold } from "../pots/pots.js";
+import { about, amend, bringBack, end, follows, inOrder, lasts, line, lines, list, pairsOf, problem, setLeft, start, whenTold } from "../pots/pots.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { potArticle } from "../pots/pot.js";
 import { units } from "../page/settings.js";
@@ -154,15 +154,16 @@ const showPots = (pots) => {
   if (!shown?.place.isConnected) return;
   const { place, articles } = shown;
   place.hidden = !pots.length;
+  const test = place.querySelector("[data-try-alarm]");
+  const words = canSound() ? t("clock-page.try-alarm") : t("clock-page.silent");
+  if (test.textContent !== words) test.textContent = words;
   const rows = place.querySelector("[data-pots-list]");
   for (const [id, { article }] of articles) {
     if (pots.some((pot) => pot.id === id)) continue;
     article.remove();
     articles.delete(id);
   }
-  const ends = (pot) => line(pot, "end")?.value ?? Infinity;
-  const sorted = [...pots].sort((a, b) => ends(a) - ends(b));
-  sorted.forEach((pot, at) => {
+  inOrder().forEach((pot, at) => {
     if (!articles.has(pot.id)) articles.set(pot.id, potArticle(pot, acts));
     const { article, show } = articles.get(pot.id);
     show(lines(pot), problem(pot));
@@ -298,7 +299,11 @@ const tools = (place) => {
     press(aloud, isAloud());
     for (const pot of list()) speak(line(pot, "say")?.text ?? "");
   });
-  place.querySelector("[data-try-alarm]").addEventListener("click", () => { prime(); setTimeout(beep, 100); });
+  place.querySelector("[data-try-alarm]").addEventListener("click", () => {
+    prime();
+    setTimeout(beep, 100);
+    window.Notification?.requestPermission(); // dry hands, and asked for: never while one works
+  });
   keepAwake(place.querySelector("[data-awake]"), press);
 };
 
