@@ -8,11 +8,11 @@ import { bound, t } from "../page/words.js";
 const NO_FIGURES = t("entry-no-figures");
 
 // One of them.
-export const entry = ({ id, title, beside, details, acts }) => {
+export const entry = ({ id, title, beside, details, acts, level = "h3" }) => {
   const item = document.createElement("li");
   item.className = "entry";
   item.dataset.entry = id;
-  const name = document.createElement("h3");
+  const name = document.createElement(level);
   name.className = "entry-name";
   name.id = `entry-${id}`;
   name.textContent = title;
@@ -39,6 +39,18 @@ export const entry = ({ id, title, beside, details, acts }) => {
   }));
   item.append(name, aside, ...lines, actions);
   return item;
+};
+
+// A list as it is now. What had the focus keeps it, or what came into its place.
+export const showEntries = (place, items) => {
+  const { activeElement } = document;
+  const had = [...place.children].find((one) => one.contains(activeElement));
+  const at = [...place.children].indexOf(had);
+  const key = had ? [...had.querySelectorAll("button")].indexOf(activeElement) : 0;
+  place.replaceChildren(...items);
+  if (!had) return;
+  const near = items.find(({ dataset }) => dataset.entry === had.dataset.entry) ?? items[Math.min(at, items.length - 1)];
+  (near?.querySelectorAll("button")[key] ?? place.closest("section, div").querySelector("[data-add]"))?.focus({ preventScroll: true });
 };
 
 const MOST = 240; // letters of it in sight; the file that Kit saves has them all

@@ -1,7 +1,7 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { askOf, batchName, entry, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
+import { askOf, entry, nameBy, showEntries, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
@@ -15,14 +15,26 @@ import { locales, t } from "../page/words.js";
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-const names = new WeakMap(); // what is searched: no row is kept with it
-const named = async (rows) => {
-  await Promise.all(rows.filter((batch) => !names.has(batch)).map(async (batch) => names.set(batch, await batchName(batch))));
-  return rows;
+// What stands on the screen of a batch, asked once: it is what is searched, and no row is kept with it.
+const saying = new WeakMap();
+const sayOf = (batch) => {
+  if (!saying.has(batch)) {
+    saying.set(batch, askOf({ move: "log", typed: batch.typed }).then((told) => {
+      if (!told) saying.delete(batch); // asked again the next time
+      return { title: nameBy(told, batch), details: toldBy(told) };
+    }));
+  }
+  return saying.get(batch);
 };
-const holds = (batch, words) => {
-  const text = `${names.get(batch)} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
+const ASKED = 300; // newest batches; of older ones, to keep a search quick, what was typed is searched
+const holds = async (batch, words, place) => {
+  const { title, details } = place < ASKED || !batch.typed.what ? await sayOf(batch) : { title: "", details: [] };
+  const text = [title, ...details, ...Object.values(batch.typed), day(batch.when)].join(" ").toLowerCase();
   return words.every((word) => text.includes(word));
+};
+const having = async (rows, words) => {
+  const found = await Promise.all(rows.map((batch, place) => holds(batch, words, place)));
+  return rows.filter((_, place) => found[place]);
 };
 
 let counted = () => {}; // the log that is shown, in other units
@@ -63,8 +75,7 @@ export const mount = (screen, main) => {
   const shown = async (batch) => {
     const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
     if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
-    const told = await askOf({ move: "log", typed: batch.typed });
-    return entry({ id: batch.id, title: nameBy(told, batch), beside: day(batch.when), details: toldBy(told), acts });
+    return entry({ id: batch.id, ...await sayOf(batch), beside: day(batch.when), acts, level: "h2" });
   };
 
   const timings = main.querySelector("[data-timings]");
@@ -78,10 +89,10 @@ export const mount = (screen, main) => {
   const list = async () => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = words.length ? (await named(kept)).filter((batch) => holds(batch, words)) : kept;
+    const found = words.length ? await having(kept, words) : kept;
     const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
-    main.querySelector("[data-entries]").replaceChildren(...strange.map((row) => unreadEntry("log", row)), ...rows);
+    showEntries(main.querySelector("[data-entries]"), [...strange.map((row) => unreadEntry("log", row)), ...rows]);
     main.querySelector("[data-none]").hidden = kept.length + strange.length > 0;
     main.querySelector("[data-not-found]").hidden = !kept.length || found.length > 0;
     more.hidden = found.length <= most;

@@ -183,6 +183,7 @@ export class Steps {
     const after = this.steps[place + 1];
     this.told = t("steps-step", { step: place + 1, all: this.steps.length });
     this.at("step").textContent = this.told;
+    this.at("said").textContent = step.said;
     this.at("part").textContent = step.head;
     this.at("how").textContent = bound(step.how ?? "");
     this.at("under").textContent = bound([step.under, this.doubt].filter(Boolean).join(" "));
