@@ -57,7 +57,7 @@ export const ring = (name, text, actions = []) => {
   document.querySelector("[data-notice=recalled]")?.before(box);
   box.setAttribute("role", "alert");
   if (document.hidden && window.Notification?.permission === "granted") {
-    navigator.serviceWorker.ready.then((kept) => kept.showNotification(text, { tag: name })).catch(() => {});
+    navigator.serviceWorker.ready.then((worker) => worker.showNotification(text, { tag: name })).catch(() => {});
   }
   let rounds = 0;
   const round = () => {
