@@ -4,7 +4,7 @@ import { startEngine, whenHung } from "./engine/engine.js";
 import { held } from "./form/form.js";
 import { startLetters } from "./form/letters.js";
 import { fetchSoon, withPart } from "./offline/parts.js";
-import { lastScreen, recall, remember, stay } from "./form/memory.js";
+import { recall, remember } from "./form/memory.js";
 import { startNavigation } from "./navigation.js";
 import { offerLanguage, shown as shownIn } from "./page/language.js";
 import { notice } from "./page/notice.js";
@@ -42,21 +42,21 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
-  stay(screen);
+  remember(HERE, [["screen", screen]]);
   lookAtStore();
 };
 
+const HERE = "here"; // the screen that the hand was on last
+const last = Object.fromEntries(recall(HERE) ?? []).screen;
+let isNew = false; // a tab that was on none yet
+try { isNew = !sessionStorage.length; } catch { /* nothing is kept here */ }
+
 // Whoever touches what lies under it needs it no more.
-const welcome = (go) => {
+const welcome = () => {
   const box = document.querySelector("[data-welcome]");
+  const past = () => { box.hidden = true; };
   box.hidden = false;
-  box.addEventListener("click", ({ target: { value } }) => {
-    if (!value) return;
-    box.remove();
-    if (value !== "pour") go(value);
-  });
-  const past = ({ target }) => { if (!box.contains(target)) box.remove(); };
-  document.addEventListener("pointerdown", past);
+  document.addEventListener("click", past);
   document.querySelector("[data-main]").addEventListener("focusin", past);
 };
 
@@ -81,17 +81,14 @@ const turn = async (language) => {
 document.addEventListener("change", ({ target }) => { if (target.name === "set-language") turn(target.value); });
 offerLanguage(turn);
 const front = document.documentElement.dataset.screen === "pour" && location.search.length < 2;
-const last = lastScreen();
 export const shown = show();
 startNavigation(show, coming);
 // A killed app opens in the run that was under way; at the front door it opens where the hand was last, and says on the
 // first open what it is.
 const along = Object.fromEntries(recall("plan.run") ?? []);
-const tap = (screen) => shown.then(() => document.querySelector(`[data-foot] [data-to="${screen}"]`)?.click());
-if (along.ran && !along.left) {
-  if (document.documentElement.dataset.screen !== "plan") tap("plan");
-} else if (front && last.isNew && last.screen && last.screen !== "pour") tap(last.screen);
-else if (front && !last.screen && !recall("pour")) welcome(tap);
+const way = along.ran && !along.left ? "plan" : front && isNew && last;
+if (way && way !== document.documentElement.dataset.screen) shown.then(() => document.querySelector(`[data-foot] [data-to=${way}]`)?.click());
+else if (front && !last && !recall("pour")) welcome();
 holdUpdates(running, whenTold);
 startPots();
 startLetters();

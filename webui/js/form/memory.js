@@ -42,18 +42,6 @@ export const remember = (screen, values) => {
   return keep(() => localStorage);
 };
 
-// The screen that the hand was on last, on this phone; isNew: this tab was on none yet.
-const HERE = "here";
-export const stay = (screen) => remember(HERE, [["screen", screen]]);
-export const lastScreen = () => {
-  const { screen = "" } = Object.fromEntries(recall(HERE) ?? []);
-  try {
-    return { screen, isNew: !sessionStorage.getItem(KEY + HERE) };
-  } catch {
-    return { screen, isNew: false };
-  }
-};
-
 // What a tab has open in the place of a list, until it is kept or left: {entry, beside}. Of this tab alone: another one
 // that is opened starts with the list.
 const OPEN = "covemix.open.";

@@ -43,14 +43,12 @@ export const entry = ({ id, title, beside, details, acts, level = "h3" }) => {
 
 // A list as it is now. What had the focus keeps it, or what came into its place.
 export const showEntries = (place, items) => {
-  const { activeElement } = document;
-  const had = [...place.children].find((one) => one.contains(activeElement));
-  const at = [...place.children].indexOf(had);
-  const key = had ? [...had.querySelectorAll("button")].indexOf(activeElement) : 0;
+  const at = [...place.children].findIndex((one) => one.contains(document.activeElement));
+  const key = document.activeElement.textContent;
   place.replaceChildren(...items);
-  if (!had) return;
-  const near = items.find(({ dataset }) => dataset.entry === had.dataset.entry) ?? items[Math.min(at, items.length - 1)];
-  (near?.querySelectorAll("button")[key] ?? place.closest("section, div").querySelector("[data-add]"))?.focus({ preventScroll: true });
+  if (at < 0) return;
+  const near = [...items[Math.min(at, items.length - 1)]?.querySelectorAll("button") ?? []].find((one) => one.textContent === key);
+  (near ?? place.closest("section, div").querySelector("[data-add]"))?.focus({ preventScroll: true });
 };
 
 const MOST = 240; // letters of it in sight; the file that Kit saves has them all

@@ -21,20 +21,11 @@ const sayOf = (batch) => {
   if (!saying.has(batch)) {
     saying.set(batch, askOf({ move: "log", typed: batch.typed }).then((told) => {
       if (!told) saying.delete(batch); // asked again the next time
-      return { title: nameBy(told, batch), details: toldBy(told) };
+      const [title, details] = [nameBy(told, batch), toldBy(told)];
+      return { title, details, text: [title, ...details, ...Object.values(batch.typed), day(batch.when)].join(" ").toLowerCase() };
     }));
   }
   return saying.get(batch);
-};
-const ASKED = 300; // newest batches; of older ones, to keep a search quick, what was typed is searched
-const holds = async (batch, words, place) => {
-  const { title, details } = place < ASKED || !batch.typed.what ? await sayOf(batch) : { title: "", details: [] };
-  const text = [title, ...details, ...Object.values(batch.typed), day(batch.when)].join(" ").toLowerCase();
-  return words.every((word) => text.includes(word));
-};
-const having = async (rows, words) => {
-  const found = await Promise.all(rows.map((batch, place) => holds(batch, words, place)));
-  return rows.filter((_, place) => found[place]);
 };
 
 let counted = () => {}; // the log that is shown, in other units
@@ -75,7 +66,7 @@ export const mount = (screen, main) => {
   const shown = async (batch) => {
     const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
     if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
-    return entry({ id: batch.id, ...await sayOf(batch), beside: day(batch.when), acts, level: "h2" });
+    return entry({ ...await sayOf(batch), id: batch.id, beside: day(batch.when), acts, level: "h2" });
   };
 
   const timings = main.querySelector("[data-timings]");
@@ -89,7 +80,9 @@ export const mount = (screen, main) => {
   const list = async () => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = words.length ? await having(kept, words) : kept;
+    const all = kept;
+    const said = words.length ? await Promise.all(all.map(sayOf)) : [];
+    const found = all.filter((_, at) => words.every((word) => said[at].text.includes(word)));
     const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
     showEntries(main.querySelector("[data-entries]"), [...strange.map((row) => unreadEntry("log", row)), ...rows]);

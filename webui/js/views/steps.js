@@ -17,7 +17,8 @@ const SOON = 280; // ms until a step that a tap has left is marked: most answers
 const WORKING = t("steps-working");
 const LONG = 4; // letters of a figure from which on it is set smaller
 
-const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+export const two = (count) => String(count).padStart(2, "0");
+export const clock = (seconds) => `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
 
 /**
  * @typedef {object} Doings what the form does for the steps
