@@ -70,7 +70,7 @@ PART = r"""window.part = async (path) => {
 
 
 # a phone that was here before: what it is and the ways in stand over no page (test_in_hand.py opens one that was not)
-BEEN = "try { localStorage['covemix.typed.here'] ??= '[[\"screen\",\"pour\"]]'; } catch { /* none is kept here */ }"
+BEEN = "try { localStorage['covemix.told.here'] ??= 'pour'; } catch { /* none is kept here */ }"
 
 
 @contextlib.contextmanager

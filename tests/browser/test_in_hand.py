@@ -92,7 +92,7 @@ def test_a_later_open_goes_where_the_hand_was_last(phone, standing):
     phone.goto(standing.url)
     tab(phone, "joint").click()
     expect(phone.locator("main.screen-joint")).to_be_visible()
-    until(phone, "() => localStorage['covemix.typed.here'].includes('joint')")
+    until(phone, "() => localStorage['covemix.told.here'] === 'joint'")
     later = phone.context.new_page()
     later.goto(standing.url)
     expect(later.locator("main.screen-joint")).to_be_visible()

@@ -42,14 +42,15 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
-  remember(HERE, [["screen", screen]]);
+  try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }
   lookAtStore();
 };
 
-const HERE = "here"; // the screen that the hand was on last
-const last = Object.fromEntries(recall(HERE) ?? []).screen;
-let isNew = false; // a tab that was on none yet
-try { isNew = !sessionStorage.length; } catch { /* nothing is kept here */ }
+const HERE = "covemix.told.here"; // the screen that the hand was on last
+let last = "";
+try { last = localStorage[HERE]; } catch { /* nothing is kept here */ }
+const isNew = !window.name; // a tab that was on none yet
+window.name = "covemix";
 
 // Whoever touches what lies under it needs it no more.
 const welcome = () => {
