@@ -227,10 +227,6 @@ const file = async (event, path) => {
 self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(tidy()));
 self.addEventListener("message", (event) => { if (event.data === "update") self.skipWaiting(); });
-self.addEventListener("notificationclick", (event) => {
-  event.notification.close();
-  event.waitUntil(self.clients.matchAll().then(([tab]) => tab?.focus()));
-});
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);

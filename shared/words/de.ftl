@@ -4046,7 +4046,6 @@ boat-page =
 clock-page =
     .pots = Laufende Ansätze
     .try-alarm = Alarm testen
-    .silent = Ton aus: tippen
     .aloud = Vorlesen
     .awake = Display anlassen
 welcome-mix = Abmessen

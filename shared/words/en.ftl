@@ -4174,7 +4174,6 @@ boat-page =
 clock-page =
   .pots = Running pots
   .try-alarm = Try the alarm
-  .silent = Sound is off: tap
   .aloud = Read aloud
   .awake = Keep the screen on
 welcome-mix = Measure a mix

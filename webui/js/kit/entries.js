@@ -8,11 +8,11 @@ import { bound, t } from "../page/words.js";
 const NO_FIGURES = t("entry-no-figures");
 
 // One of them.
-export const entry = ({ id, title, beside, details, acts, level = "h3" }) => {
+export const entry = ({ id, title, beside, details, acts }) => {
   const item = document.createElement("li");
   item.className = "entry";
   item.dataset.entry = id;
-  const name = document.createElement(level);
+  const name = document.createElement("h3");
   name.className = "entry-name";
   name.id = `entry-${id}`;
   name.textContent = title;
@@ -39,16 +39,6 @@ export const entry = ({ id, title, beside, details, acts, level = "h3" }) => {
   }));
   item.append(name, aside, ...lines, actions);
   return item;
-};
-
-// A list as it is now. What had the focus keeps it, or what came into its place.
-export const showEntries = (place, items) => {
-  const at = [...place.children].findIndex((one) => one.contains(document.activeElement));
-  const key = document.activeElement.textContent;
-  place.replaceChildren(...items);
-  if (at < 0) return;
-  const near = [...items[Math.min(at, items.length - 1)]?.querySelectorAll("button") ?? []].find((one) => one.textContent === key);
-  (near ?? place.closest("section, div").querySelector("[data-add]"))?.focus({ preventScroll: true });
 };
 
 const MOST = 240; // letters of it in sight; the file that Kit saves has them all

@@ -50,15 +50,12 @@ export const setAloud = (wanted) => {
 
 export const speak = (text) => { if (aloud) say(text); };
 
-// Rings until somebody closes it, for two minutes; over a page that nobody sees as a notification, where one is granted.
+// Rings until somebody closes it, for two minutes.
 export const ring = (name, text, actions = []) => {
   const box = notice(name, text, actions);
   box.dataset.kind = "ring";
   document.querySelector("[data-notice=recalled]")?.before(box);
   box.setAttribute("role", "alert");
-  if (document.hidden && window.Notification?.permission === "granted") {
-    navigator.serviceWorker.ready.then((worker) => worker.showNotification(text, { tag: name })).catch(() => {});
-  }
   let rounds = 0;
   const round = () => {
     if (!box.isConnected || rounds >= ROUNDS) return;

@@ -1,6 +1,6 @@
 // Clock: the running pots above, how long a batch lasts below; one tap on the answer starts its clock.
 import { keepAwake } from "../phone/wake_lock.js";
-import { beep, canSound, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../phone/alarm.js";
+import { beep, canSpeak, isAloud, prime, setAloud, speak, whenVoices } from "../phone/alarm.js";
 import { ask } from "../engine/engine.js";
 import { chosen, fill, pairs, spelled } from "../form/form.js";
 import { offerKit } from "../kit/kit.js";
@@ -154,9 +154,6 @@ const showPots = (pots) => {
   if (!shown?.place.isConnected) return;
   const { place, articles } = shown;
   place.hidden = !pots.length;
-  const test = place.querySelector("[data-try-alarm]");
-  const words = canSound() ? t("clock-page.try-alarm") : t("clock-page.silent");
-  if (test.textContent !== words) test.textContent = words;
   const rows = place.querySelector("[data-pots-list]");
   for (const [id, { article }] of articles) {
     if (pots.some((pot) => pot.id === id)) continue;
@@ -299,11 +296,7 @@ const tools = (place) => {
     press(aloud, isAloud());
     for (const pot of list()) speak(line(pot, "say")?.text ?? "");
   });
-  place.querySelector("[data-try-alarm]").addEventListener("click", () => {
-    prime();
-    setTimeout(beep, 100);
-    window.Notification?.requestPermission(); // dry hands, and asked for: never while one works
-  });
+  place.querySelector("[data-try-alarm]").addEventListener("click", () => { prime(); setTimeout(beep, 100); });
   keepAwake(place.querySelector("[data-awake]"), press);
 };
 

@@ -2,7 +2,7 @@
 import { goneOne } from "../form/choices.js";
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { entry, said, showEntries, toldOf, unreadEntry } from "../kit/entries.js";
+import { entry, said, toldOf, unreadEntry } from "../kit/entries.js";
 import { keepThing, learn } from "../kit/kit.js";
 import { laidBy } from "../kit/log.js";
 import { soon, withPart } from "../offline/parts.js";
@@ -132,12 +132,12 @@ export const mount = (screen, main) => {
     if (mine !== turn || !main.isConnected) return;
     for (const shelf of shelves) {
       const own = rows.filter(([record]) => record === shelf.dataset.shelf).map(([, row]) => row);
-      showEntries(shelf.querySelector("[data-entries]"), own);
+      shelf.querySelector("[data-entries]").replaceChildren(...own);
     }
     main.querySelector("[data-none]").hidden = things.length + strange.length > 0;
     const place = main.querySelector("[data-unread]");
     place.hidden = !strange.length;
-    showEntries(place.querySelector("[data-entries]"), strange);
+    place.querySelector("[data-entries]").replaceChildren(...strange);
   };
 
   // a start row's own choices stand in the form, or the form's would go before them

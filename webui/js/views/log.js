@@ -1,7 +1,7 @@
 // Log: poured batches, newest first, with a search, own timings as a picture, and a table for a spreadsheet.
 import { editing } from "./editor.js";
 import { ask } from "../engine/engine.js";
-import { askOf, entry, nameBy, showEntries, toldBy, unreadEntry } from "../kit/entries.js";
+import { askOf, batchName, entry, nameBy, toldBy, unreadEntry } from "../kit/entries.js";
 import { blankAnswers, showAnswers } from "../answer/lines.js";
 import { batches, bringBackBatch, changeBatch, dropBatch, logBatch, toOpen } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
@@ -15,17 +15,14 @@ import { locales, t } from "../page/words.js";
 const AT_ONCE = 30;
 const day = (when) => new Date(when).toLocaleString(locales(), { dateStyle: "medium", timeStyle: "short" });
 const shownTime = (when) => new Date(when - new Date(when).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
-// What stands on the screen of a batch, asked once: it is what is searched, and no row is kept with it.
-const saying = new WeakMap();
-const sayOf = (batch) => {
-  if (!saying.has(batch)) {
-    saying.set(batch, askOf({ move: "log", typed: batch.typed }).then((told) => {
-      if (!told) saying.delete(batch); // asked again the next time
-      const [title, details] = [nameBy(told, batch), toldBy(told)];
-      return { title, details, text: [title, ...details, ...Object.values(batch.typed), day(batch.when)].join(" ").toLowerCase() };
-    }));
-  }
-  return saying.get(batch);
+const names = new WeakMap(); // what is searched: no row is kept with it
+const named = async (rows) => {
+  await Promise.all(rows.filter((batch) => !names.has(batch)).map(async (batch) => names.set(batch, await batchName(batch))));
+  return rows;
+};
+const holds = (batch, words) => {
+  const text = `${names.get(batch)} ${Object.values(batch.typed).join(" ")} ${day(batch.when)}`.toLowerCase();
+  return words.every((word) => text.includes(word));
 };
 
 let counted = () => {}; // the log that is shown, in other units
@@ -66,7 +63,8 @@ export const mount = (screen, main) => {
   const shown = async (batch) => {
     const acts = [[t("entry-change"), () => openForm(Object.entries(batch.typed), batch)], [t("entry-remove"), () => drop(batch)]];
     if (batch.pairs.length) acts.unshift([t("log-again"), () => again(batch)]);
-    return entry({ ...await sayOf(batch), id: batch.id, beside: day(batch.when), acts, level: "h2" });
+    const told = await askOf({ move: "log", typed: batch.typed });
+    return entry({ id: batch.id, title: nameBy(told, batch), beside: day(batch.when), details: toldBy(told), acts });
   };
 
   const timings = main.querySelector("[data-timings]");
@@ -80,12 +78,10 @@ export const mount = (screen, main) => {
   const list = async () => {
     const mine = ++turn;
     const words = search.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const all = kept;
-    const said = words.length ? await Promise.all(all.map(sayOf)) : [];
-    const found = all.filter((_, at) => words.every((word) => said[at].text.includes(word)));
+    const found = words.length ? (await named(kept)).filter((batch) => holds(batch, words)) : kept;
     const rows = await Promise.all(found.slice(0, most).map(shown)); // at once: they wait for one start of the engine
     if (mine !== turn || !main.isConnected) return;
-    showEntries(main.querySelector("[data-entries]"), [...strange.map((row) => unreadEntry("log", row)), ...rows]);
+    main.querySelector("[data-entries]").replaceChildren(...strange.map((row) => unreadEntry("log", row)), ...rows);
     main.querySelector("[data-none]").hidden = kept.length + strange.length > 0;
     main.querySelector("[data-not-found]").hidden = !kept.length || found.length > 0;
     more.hidden = found.length <= most;
