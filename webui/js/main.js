@@ -81,15 +81,16 @@ const turn = async (language) => {
 };
 document.addEventListener("change", ({ target }) => { if (target.name === "set-language") turn(target.value); });
 offerLanguage(turn);
-const front = document.documentElement.dataset.screen === "pour" && location.search.length < 2;
+const { screen: first } = document.documentElement.dataset;
+const front = document.querySelector("[data-welcome]") && location.search.length < 2;
 export const shown = show();
 startNavigation(show, coming);
 // A killed app opens in the run that was under way; at the front door it opens where the hand was last, and says on the
 // first open what it is.
 const along = Object.fromEntries(recall("plan.run") ?? []);
-const way = along.ran && !along.left ? "plan" : front && isNew && last;
-if (way && way !== document.documentElement.dataset.screen) shown.then(() => document.querySelector(`[data-foot] [data-to=${way}]`)?.click());
-else if (front && !last && !recall("pour")) welcome();
+const goes = along.ran && !along.left ? "plan" : front && isNew && last;
+if (goes && goes !== first) shown.then(() => document.querySelector(`[data-foot] [data-to=${goes}]`)?.click());
+else if (front && !last && !recall(first)) welcome();
 holdUpdates(running, whenTold);
 startPots();
 startLetters();
