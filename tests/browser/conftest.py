@@ -69,11 +69,17 @@ PART = r"""window.part = async (path) => {
 };"""
 
 
+# a phone that was here before: what it is and the ways in stand over no page (test_in_hand.py opens one that was not)
+BEEN = "try { localStorage['covemix.told.here'] ??= 'pour'; } catch { /* none is kept here */ }"
+
+
 @contextlib.contextmanager
-def fresh(chromium, **more):
+def fresh(chromium, been=True, **more):
     """A fresh phone of 360 x 740, and the script errors on it: any that is left at its end fails."""
     context = chromium.new_context(**{"viewport": {"width": 360, "height": 740}, "locale": "en-GB"} | more)
     context.add_init_script(PART)
+    if been:
+        context.add_init_script(BEEN)
     context.set_default_timeout(20_000)
     page = context.new_page()
     errors = []

@@ -18,7 +18,7 @@ from covemix.shared.words.written import sentences
 from PIL import Image
 from playwright.sync_api import sync_playwright
 
-from .conftest import CHROMIUM, FLAGS, PART
+from .conftest import BEEN, CHROMIUM, FLAGS, PART
 from .serve import Server
 
 FOLDER = Path(__file__).parents[2] / "docs" / "pictures"
@@ -215,6 +215,7 @@ class Studio:
                                                device_scale_factor=dots, locale=LOCALES[language],
                                                reduced_motion="reduce", timezone_id="UTC")
             context.add_init_script(PART)
+            context.add_init_script(BEEN)
             page = context.new_page()
             page.clock.set_fixed_time(NOW)
             page.goto(self.url)

@@ -42,7 +42,23 @@ const show = async () => {
   if (!main.isConnected) return; // another screen was asked for meanwhile
   if (main.querySelector("[data-form]")) mount(screen, main);
   arrive();
+  try { localStorage[HERE] = screen; } catch { /* it opens at the front door */ }
   lookAtStore();
+};
+
+const HERE = "covemix.told.here"; // the screen that the hand was on last
+let last = "";
+try { last = localStorage[HERE]; } catch { /* nothing is kept here */ }
+const isNew = !window.name; // a tab that was on none yet
+window.name = "covemix";
+
+// Whoever touches what lies under it needs it no more.
+const welcome = () => {
+  const box = document.querySelector("[data-welcome]");
+  const past = () => { box.hidden = true; };
+  box.hidden = false;
+  document.addEventListener("click", past);
+  document.querySelector("[data-main]").addEventListener("focusin", past);
 };
 
 const save = () => {
@@ -65,11 +81,16 @@ const turn = async (language) => {
 };
 document.addEventListener("change", ({ target }) => { if (target.name === "set-language") turn(target.value); });
 offerLanguage(turn);
+const { screen: first } = document.documentElement.dataset;
+const front = document.querySelector("[data-welcome]") && location.search.length < 2;
 export const shown = show();
 startNavigation(show, coming);
-// a killed app opens in the run that was under way
+// A killed app opens in the run that was under way; at the front door it opens where the hand was last, and says on the
+// first open what it is.
 const along = Object.fromEntries(recall("plan.run") ?? []);
-if (along.ran && !along.left && document.documentElement.dataset.screen !== "plan") shown.then(() => document.querySelector("[data-to=plan]").click());
+const goes = along.ran && !along.left ? "plan" : front && isNew && last;
+if (goes && goes !== first) shown.then(() => document.querySelector(`[data-foot] [data-to=${goes}]`)?.click());
+else if (front && !last && !recall(first)) welcome();
 holdUpdates(running, whenTold);
 startPots();
 startLetters();

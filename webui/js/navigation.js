@@ -4,6 +4,7 @@ import { beforeLead } from "./form/beside.js";
 import { recall, remember } from "./form/memory.js";
 import { behind } from "./page/notice.js";
 import { isMeasured } from "./form/declarations.js";
+import { showFirst } from "./pots/pots.js";
 import { offerUndo } from "./form/undo.js";
 import { reach } from "./form/rows.js";
 import { t } from "./page/words.js";
@@ -13,7 +14,7 @@ const PARTS = ["[data-top]", "[data-main]", "[data-foot]"];
 let latest = 0; // of two that are asked for quickly only the last is shown: the address is already its own
 
 // Resolves to whether it is shown.
-const go = async (url, show, arrive = () => {}) => {
+const go = async (url, show, arrive = () => {}, tab = false) => {
   latest += 1;
   const mine = latest;
   const response = await fetch(url);
@@ -25,10 +26,13 @@ const go = async (url, show, arrive = () => {}) => {
   const whole = document.querySelector(".foot [data-whole]"); // the caution that led there, with the English beside it
   for (const part of PARTS) document.querySelector(part).replaceWith(next.querySelector(part));
   if (whole) document.querySelector(".aid-ways")?.after(whole);
+  showFirst();
   document.documentElement.dataset.screen = screen;
   document.title = next.title;
   window.scrollTo(0, 0);
   await show();
+  // what had the focus is gone with its page: near it stands the tab of this one, or what was asked for
+  if (document.activeElement === document.body) document.querySelector(tab ? ".nav [aria-current]" : "[data-main]")?.focus({ preventScroll: true });
   return true;
 };
 
@@ -66,7 +70,7 @@ export const startNavigation = (show, coming) => {
     coming(lead?.screen ?? link.dataset.to);
     const href = lead ? link.href.replace(/\?.*/, "") : link.href; // read now: the address is about to change
     const tell = lead ? followLead(lead) : () => {};
-    await go(href, show, () => history.pushState(null, "", href)).then((shown) => { if (shown) tell(); }, () => location.assign(href));
+    await go(href, show, () => history.pushState(null, "", href), link.closest(".nav")).then((shown) => { if (shown) tell(); }, () => location.assign(href));
   });
   window.addEventListener("popstate", () => go(location.href, show).catch(() => location.reload()));
 };

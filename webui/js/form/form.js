@@ -1,7 +1,7 @@
 // A form as pairs of dotted name and typed text, and back. What a field means is the engine's business.
 import { fillGroups, sayEmpty } from "./rows.js";
 import { units } from "../page/settings.js";
-import { bare, follow, followTools, inWords, isLearned, keyed, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
+import { bare, describe, follow, followTools, inWords, isLearned, keyed, meanTools, saidHere, says, stands as isStanding, toolsHeld, turn, typedOf } from "./units.js";
 import { bound, t } from "../page/words.js";
 
 const named = (form) => [...form.elements].filter((field) => field.name && !("aside" in field.dataset));
@@ -142,7 +142,10 @@ export const turnUnits = (form, system) => {
 // A unit that was typed behind the number would stand there twice.
 export const settleUnit = (field) => {
   const unit = field.nextElementSibling;
-  if (unit?.matches(".unit")) unit.hidden = Boolean(field.value) && !bare(field);
+  if (!unit?.matches(".unit")) return;
+  unit.hidden = Boolean(field.value) && !bare(field);
+  unit.id = `unit-${field.name}`;
+  describe(field, unit.id, !unit.hidden);
 };
 
 // Before what stands in the form is asked: the units it is typed in. field: the one that was typed in, where no choice was
@@ -231,12 +234,9 @@ const isBlank = (form, name) => ![...form.elements].some((one) => one.value
 const markWrong = (form, name, how) => {
   const field = form.elements.namedItem(name);
   if (!(field instanceof Element)) return; // several radio buttons
-  const told = (field.getAttribute("aria-describedby") ?? "").split(" ").filter((one) => one && one !== `error-${name}`);
-  if (how) told.push(`error-${name}`);
+  describe(field, `error-${name}`, how);
   if (how === "wrong") field.setAttribute("aria-invalid", "true");
   else field.removeAttribute("aria-invalid");
-  if (told.length) field.setAttribute("aria-describedby", told.join(" "));
-  else field.removeAttribute("aria-describedby");
 };
 
 export const showErrors = (form, errors) => {

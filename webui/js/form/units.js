@@ -4,6 +4,14 @@ import { bound } from "../page/words.js";
 const BETWEEN = /[:;]|\s(?:to|zu)\s/; // numbers in a row, in the languages that we know
 const NUMBERS = /^[\p{N}\s.,/+\u2212\u2044-]*$/u; // letters and signs among them are a unit
 
+// on: whether a text, by its id, is part of what describes a field
+export const describe = (field, id, on) => {
+  const told = (field.getAttribute("aria-describedby") ?? "").split(" ").filter((one) => one && one !== id);
+  if (on) told.push(id);
+  if (told.length) field.setAttribute("aria-describedby", told.join(" "));
+  else field.removeAttribute("aria-describedby");
+};
+
 // Whether the number in a field, the last of several, says no unit.
 export const bare = ({ value }) => NUMBERS.test(value.split(BETWEEN).at(-1));
 

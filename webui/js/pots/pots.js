@@ -33,6 +33,9 @@ export const lines = (pot) => told.get(pot.id) ?? [];
 export const line = (pot, name) => lines(pot).find((one) => one.name === name);
 export const problem = (pot) => problems.get(pot.id) ?? "";
 export const list = () => pots;
+// what ends first stands first
+const ends = (pot) => line(pot, "end")?.value ?? Infinity;
+export const inOrder = () => [...pots].sort((a, b) => ends(a) - ends(b));
 
 // A pot of an earlier build kept what it had seen without the time of it.
 const beatOf = ({ started, seen, beat: kept }) => kept ?? (seen ? { age: seen, wall: started + seen * 1000, carried: [] } : null);
@@ -77,7 +80,21 @@ const heartbeat = (pot) => {
     kept.started === started && mine.age > (kept.beat?.age ?? -1) + 1 ? { ...kept, beat: mine } : null));
 };
 
-const tell = () => { for (const listener of listeners) listener(pots); };
+const tell = () => {
+  showFirst();
+  for (const listener of listeners) listener(pots);
+};
+
+// On every screen, and in the steps of the next pour: what is left of the pot that ends first, on the way to it.
+export const showFirst = () => {
+  const [pot] = inOrder();
+  const large = pot && (line(pot, "left") ?? line(pot, "over"));
+  for (const way of document.querySelectorAll("[data-minutes]")) {
+    way.dataset.minutes = large?.text ?? "";
+    way.dataset.state = large?.name ?? "";
+    way.toggleAttribute("data-behind", Boolean(large && problem(pot)));
+  }
+};
 
 // One pot that cannot be told leaves the others alone. An engine that is being started again is asked the next second,
 // until then the lines before stand, and are marked.

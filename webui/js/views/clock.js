@@ -8,7 +8,7 @@ import { withPart } from "../offline/parts.js";
 import { dropBatch, logBatch } from "../kit/log.js";
 import { recall, remember } from "../form/memory.js";
 import { UNANSWERED, dismiss, notice } from "../page/notice.js";
-import { about, amend, bringBack, end, follows, lasts, line, lines, list, pairsOf, problem, setLeft, start, whenTold } from "../pots/pots.js";
+import { about, amend, bringBack, end, follows, inOrder, lasts, line, lines, list, pairsOf, problem, setLeft, start, whenTold } from "../pots/pots.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { potArticle } from "../pots/pot.js";
 import { units } from "../page/settings.js";
@@ -160,9 +160,7 @@ const showPots = (pots) => {
     article.remove();
     articles.delete(id);
   }
-  const ends = (pot) => line(pot, "end")?.value ?? Infinity;
-  const sorted = [...pots].sort((a, b) => ends(a) - ends(b));
-  sorted.forEach((pot, at) => {
+  inOrder().forEach((pot, at) => {
     if (!articles.has(pot.id)) articles.set(pot.id, potArticle(pot, acts));
     const { article, show } = articles.get(pot.id);
     show(lines(pot), problem(pot));

@@ -5,15 +5,13 @@ import { recall, remember } from "../form/memory.js";
 import { isMeasured } from "../form/declarations.js";
 import { Watch, measured } from "../phone/clocks.js";
 import { download } from "../phone/download.js";
-import { Steps } from "./steps.js";
+import { Steps, clock, two } from "./steps.js";
 import { bound } from "../page/words.js";
 
 const POUR = "pour"; // whose tools are poured with
 const OWN = ["weigh", "done"]; // steps of a pour that the run says itself
 const LOOK = 20_000; // ms between two looks at what can still be saved
 const BEAT = 2000; // ms from one kept count to the next
-const two = (count) => String(count).padStart(2, "0");
-const clock = (seconds) => `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
 
 export class Run extends Steps {
   /** @param {HTMLDialogElement} place @param {any} doings of the steps; asked: what the plan is asked with, air: another one was read, airAge: how long ago [s] or null, finish: it is told the last step */

@@ -27,6 +27,7 @@ const ourFault = (error) => (error instanceof EngineFault ? t("page-our-fault.wh
 const PUT_AWAY = t("pick-put-away");
 const NOT_OLD = t("page-not-old");
 const key = (typed) => JSON.stringify(typed);
+const kindOf = (caution) => caution.replace(/\d+/g, ""); // other figures are the same caution
 
 // eslint-disable-next-line max-lines-per-function -- One function: the state of one screen, which all that it listens to shares
 export const mount = (screen, main) => {
@@ -37,6 +38,7 @@ export const mount = (screen, main) => {
   let latest = null; // the pairs that were asked last
   let touched = false;
   let refused = []; // by what the form is for, until something is typed
+  let urgent = ""; // another caution than before, still to be announced
 
   const old = watchOld(main, key(pairs(form)));
   // at the fields, and in the place of the answer what leads to them
@@ -72,13 +74,19 @@ export const mount = (screen, main) => {
     showAnswers(main, got.answers);
     showRows(form, got.answers);
     showUnderstood(form, got.understood);
-    document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);
+    const caution = document.querySelector("[data-caution]");
+    const now = bound(got.bar ?? got.caution);
+    if (kindOf(caution.textContent) !== kindOf(now)) urgent = now;
+    caution.textContent = now;
     document.querySelector(".foot [data-whole]").textContent = got.bar === got.caution ? "" : bound(got.caution);
     draw(document.querySelector("[data-signs]"), got.signs ?? []); // an answer that an older build kept has none
     old.shown(key(asked.pairs));
     speaking = setTimeout(() => {
       if (!form.isConnected) return;
-      status.textContent = homeless.concat(spoken(got.answers)).join(" ");
+      const wrong = [...form.querySelectorAll("[data-error]:not([data-asks])")].map((one) => one.textContent);
+      const told = [urgent, ...homeless, ...wrong, spoken(got.answers)].filter(Boolean).join(" ");
+      urgent = "";
+      if (status.textContent !== told) status.textContent = told;
       if (!isLink(form)) rememberAnswer(screen, asked.pairs, got);
     }, QUIET);
   };
@@ -312,7 +320,9 @@ const rowTool = ({ target }, form, changed) => {
   } else if (target.closest("[data-row-remove]")) {
     const before = pairs(form);
     const called = row.querySelector(".row-name").textContent;
+    const near = row.nextElementSibling ?? row.previousElementSibling;
     removeRow(group, row);
+    (near ?? group).querySelector("summary, [data-row-remove], [data-add-row]").focus();
     removed = () => offerUndo(form, "row", t("row-removed", { called }), () => {
       fill(form, before);
       changed();

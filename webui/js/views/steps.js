@@ -17,7 +17,8 @@ const SOON = 280; // ms until a step that a tap has left is marked: most answers
 const WORKING = t("steps-working");
 const LONG = 4; // letters of a figure from which on it is set smaller
 
-const clock = (seconds) => `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+export const two = (count) => String(count).padStart(2, "0");
+export const clock = (seconds) => `${Math.floor(seconds / 60)}:${two(seconds % 60)}`;
 
 /**
  * @typedef {object} Doings what the form does for the steps
@@ -183,6 +184,7 @@ export class Steps {
     const after = this.steps[place + 1];
     this.told = t("steps-step", { step: place + 1, all: this.steps.length });
     this.at("step").textContent = this.told;
+    this.at("said").textContent = step.said;
     this.at("part").textContent = step.head;
     this.at("how").textContent = bound(step.how ?? "");
     this.at("under").textContent = bound([step.under, this.doubt].filter(Boolean).join(" "));
