@@ -481,15 +481,15 @@ CHANGES = (
     Change(
         "the live caution is emptied",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
-        'document.querySelector("[data-caution]").textContent = "";',
+        "caution.textContent = now;",
+        'caution.textContent = "";',
         WORDED,
         "no",
     ),
     Change(
         "the live caution stays as it was sent",
         "webui/js/views/screen.js",
-        'document.querySelector("[data-caution]").textContent = bound(got.bar ?? got.caution);',
+        "    caution.textContent = now;\n",
         "",
         WORDED,
         "",
@@ -522,7 +522,8 @@ CHANGES = (
     Change(
         "the alarm is never allowed to sound",
         "webui/js/phone/alarm.js",
-        'document.addEventListener("pointerdown", prime, { passive: true });\n',
+        'for (const name of ["pointerdown", "pointerup", "touchend", "keydown"]) '
+        "document.addEventListener(name, prime, { passive: true });\n",
         "",
         RINGS,
         "",
@@ -1072,8 +1073,8 @@ CHANGES = (
     Change(
         "calendar: the steps of a pot change names",
         "shared/files/calendar.py",
-        'values["steps"][one.place]["name"]',
-        'values["steps"][-1 - one.place]["name"]',
+        '"alarm_" + str(one.place + 1)',
+        '"alarm_" + str(len(found.alarms) - one.place)',
         TRUSTED + "::test_a_pot_s_calendar_names_each_step_at_its_own_time_in_universal_time",
         "",
     ),

@@ -829,6 +829,7 @@ WARNINGS = {
     "dew_lines": "damp humid night_damp",
     "heat_lines": "too_cold runaway largest too_much",
     "joint_lines": "thin_cover",
+    "kit_lines": "last_day last_day",
     "label_words": "example",
     "plan_lines": "cold sun no_plan no_plan cut too_late",
     "pot_doubt_lines": "link_times clocks_differ clock_changed lost",

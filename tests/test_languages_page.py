@@ -19,7 +19,7 @@ def test_each_file_that_is_named_is_there(named):
 
 def test_its_example_is_in_the_file():
     shown = patterns(PAGE.split("```\n")[3])
-    assert len(shown) == 3
+    assert len(shown) == 4
     assert {key: of_file("de")[key] for key in shown} == shown
 
 

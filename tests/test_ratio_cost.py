@@ -63,7 +63,7 @@ def test_the_verdict_says_what_it_costs_its_worst_end_first():
     assert short["text"] == "softening point up to 10 °C lower" and short["value"] == pytest.approx(10.0)
     assert "usually 5 °C" in short["rough"] and "Up to 0.3% of the resin never binds" in short["rough"]
     assert "no heat can cure" in short["rough"] and "blush" in over["rough"]
-    assert "From memory" in short["rough"] and "no table of strength" in short["rough"]
+    assert "From memory" in short["rough"] and "No table of strength" in short["rough"]
     assert cost_of(60) is None
 
 

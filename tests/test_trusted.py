@@ -184,7 +184,7 @@ def test_a_calendar_s_batches_have_each_their_own_lines():
     assert not errors
     answer = moves.answer("plan", typed)
     planned = moves.module("plan").reckon(values)
-    events = calendar.of_plan(calendar.day_of("2026-06-01"), planned, answer, values)
+    events = calendar.of_plan(calendar.day_of("2026-06-01"), planned, answer, reader("metric"), values)
     assert len(events) == len(planned.batches) > 1
     for place, one in enumerate(events):
         own = [row for row in answer["lines"] if row["part"] == f"batch_{place + 1}"]
@@ -200,7 +200,7 @@ def test_a_pot_s_calendar_names_each_step_at_its_own_time_in_universal_time():
     values, errors = read(moves.module("pot").INPUTS, typed)
     assert not errors
     answer = moves.answer("pot", typed)
-    rows = calendar.of_pot(0, moves.module("pot").reckon(values), answer, values)
+    rows = calendar.of_pot(0, moves.module("pot").reckon(values), answer, reader("metric"), values)
     assert [(one.summary, one.begins - 1_700_000_000) for one in rows[1:]] == [("Fill", 300), ("Tape", 720)]
     text = calendar.calendar(rows, 1_700_000_000)
     begins = [row.split(":")[1] for row in text.split("\r\n") if row.startswith("DTSTART")]

@@ -28,7 +28,7 @@ INPUTS = (
     Parts("radii", "spreader-radii", unit="mm", low=2, high=200, least=1, most=9, default=starts(RADII, "mm"),
           help="spreader-radii.help"),
     Choice("paper", "spreader-paper", PAPERS),
-    Number("printed", "spreader-printed", unit="mm", low=50, high=200, optional=True),
+    Number("printed", "spreader-printed", unit="mm", low=70, high=150, optional=True),
 )
 
 

@@ -32,7 +32,9 @@ def leads(values: Values, declared: tuple) -> list:
     link_inputs(own, values["_tree"], "", units, linked)  # what stands as a form starts stays behind
     tree = with_units(own, dict(linked), units)
     typed = [("work", work)] + [(name, tree[name]) for name, _ in linked]
-    if work == FAIR and values["filler"]["id"] in [row[0] for row in LIGHTS]:
+    given = values["_tree"].get("filler")
+    figured = isinstance(given, dict) and [key for key in given if key != "id" and not missing(given[key])]
+    if work == FAIR and not figured and values["filler"]["id"] in [row[0] for row in LIGHTS]:
         typed.append(("light_filler", values["filler"]["id"]))
     each = [[]]  # type: list
     if work == SHEATHE or (work in (COAT, FAIR) and len(values["faces"]) == 1):
