@@ -33,7 +33,7 @@ PAGES = tuple((screen, path, moves.TITLES[screen]) for screen, path in (
     ("safety", "safety/"), ("sources", "sources/")))
 NO_ANSWER = {"lines": [], "figures": [], "leads": [], "errors": []}
 # lines of a page without a query: with more they come in short, and only the sources have more still
-SOME_LINES, MOST_LINES = 40, 100
+SOME_LINES, MOST_LINES = 60, 100
 NAV = ("pour", "joint", "boat", "clock", "kit")  # under the thumb; Safety stands at the top of every screen
 
 
@@ -114,7 +114,7 @@ class Pages:
         if bare or refused:  # the defaults would be another mix than the link meant
             errors = {}
             # what asks nothing is the same for everyone, and is there before the engine is
-            answer = dict(answer, answers=[[name, NO_ANSWER if moves.module(name).INPUTS else in_short(one)]
+            answer = dict(answer, answers=[[name, NO_ANSWER if moves.module(name).INPUTS else plain(one)]
                                            for name, one in answer["answers"]])
         elif not pairs:
             answer = dict(answer, answers=[[name, self.first_of(one, screen)] for name, one in answer["answers"]])
@@ -140,16 +140,25 @@ class Pages:
         is none a link asks for the page with all. A long one is in short."""
         count = len(answer["lines"])
         if count <= MOST_LINES:
-            return answer if count <= SOME_LINES else in_short(answer)
+            rows = [one.told or one.numbered for one in moves.screen_inputs(screen) if one.repeats]
+            return answer if count <= SOME_LINES else in_short(answer, tuple(name for name in rows if name))
         lead = {"label": self.t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
         return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 
 
-def in_short(answer: dict) -> dict:
-    """The first lines of an answer, without its drawings and where each line comes from: the phone's engine has all of
-    it a moment later, and so has a page with a query.
+def in_short(answer: dict, rows: tuple[str, ...]) -> dict:
+    """An answer without its drawings, where each line comes from and what lies folded: the phone's engine has all of it
+    a moment later, and so has a page with a query.
+
+    rows: how the names of the lines begin that rows of the form stand for
     """
-    return dict(answer, figures=[], lines=[dict(line, rough="") for line in answer["lines"][:SOME_LINES]])
+    lines = [line for line in answer["lines"] if line["rank"] != "more" or line["name"].startswith(rows)]
+    return plain(dict(answer, figures=[], lines=lines))
+
+
+def plain(answer: dict) -> dict:
+    """An answer without where each line comes from."""
+    return dict(answer, lines=[dict(line, rough="") for line in answer["lines"]])
 
 
 def bound(text: str) -> str:
