@@ -43,7 +43,7 @@ def bare(item, option, system):
     """A number that the field takes in that system, as text without a unit."""
     if item.kind == "amount":
         return "7"
-    for text in ("7", "1", "0.3", "11", "70", "0.02", "130", "20", "600", "5000", "0.002"):
+    for text in ("7", "1", "4", "0.3", "11", "70", "0.02", "130", "20", "600", "5000", "0.002"):
         typed = " : ".join([text] * max(item.least, 1)) if item.kind == "parts" else text
         try:
             item.read(typed, "", {"units": system, "_understood": [], "_tree": {}})
