@@ -191,7 +191,7 @@ while (still < 3) {
 
     def printed(self, path: Path) -> None:
         """The page on A4 as PDF."""
-        path.write_bytes(base64.b64decode(self.ask("print", shrinkToFit=True)))
+        path.write_bytes(base64.b64decode(self.ask("print", shrinkToFit=True, page={"width": 21.0, "height": 29.7})))
 
 
 class Firefox(Engine):

@@ -18,10 +18,10 @@ RADII = "radii=10:60"
 
 
 def measured(path) -> tuple[float, list[float]]:
-    """The bar, and how wide each template is, on the first sheet [mm]."""
+    """The bar, and how wide each template is, on the sheet that they are on [mm]."""
     with pymupdf.open(path) as sheets:
         found = [(each["rect"].width * MM, each["rect"].height * MM, len(each["items"]))
-                 for each in sheets[0].get_drawings()]
+                 for sheet in sheets for each in sheet.get_drawings() if each["type"] == "s"]
     return (next(wide for wide, high, _ in found if high < 1 and wide > 40),
             [wide for wide, high, strokes in found if strokes > 20 and high > 40])
 

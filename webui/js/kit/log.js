@@ -4,7 +4,7 @@ import { all, change, kept, put, putBack, remove } from "../store/store.js";
 
 // What a batch takes off the shelf, or gives back ("-"): the thing of the kit that it was mixed of, of its lot where two have
 // one name. What is left then is the engine's word.
-const shelve = async ({ mixture = "", lot = "", mass = "" }, sign = "") => {
+const shelve = async ({ mixture = "", lot = "", mass = "" } = {}, sign = "") => { // a putty batch has none of them
   const own = (await all("kit")).filter(({ typed }) => typed.on_shelf && typed.name === mixture);
   const thing = own.find(({ typed }) => (typed.lot ?? "") === lot) ?? own[0];
   if (!thing) return;
