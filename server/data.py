@@ -12,6 +12,7 @@ from covemix.shared.door import moves
 from covemix.shared.files import rows as tables
 from covemix.shared.mix.label_words import parts_said
 from covemix.shared.mix.ratio_doubt_lines import stopped
+from covemix.shared.plan import run_dates
 from covemix.shared.words.languages import Reader
 from covemix.shared.words.texts import said
 
@@ -431,18 +432,12 @@ def run(found: Any, values: dict, who: Reader) -> Data:
 
 
 def _dates(found: Any) -> Data:
-    """When the peel ply may come off, and from when until when a coat may follow; none goes on through peel ply."""
-    dates, told = found.dates, {}
-    if dates is None:
-        return {}
-    if dates.peel is not None and any(one.key == "peel" for one in found.steps):
-        told["peel_age"] = dates.last + dates.peel
-    coat = dates.recoat
-    if coat is not None and not coat.cold and not coat.shut:
-        opens, closes = max(told.get("peel_age", 0.0), dates.last + coat.opens), dates.first + coat.closes
-        if opens < closes:
-            told |= {"coat_from_age": opens, "coat_until_age": closes}
-    return told
+    """When the peel ply may come off, and from when until when a coat may follow."""
+    told = run_dates.ages(found)
+    dates: Data = {} if told.off is None else {"peel_age": told.off}
+    if told.opens is not None and told.opens < told.closes:
+        dates |= {"coat_from_age": told.opens, "coat_until_age": told.closes}
+    return dates
 
 
 def pot(found: Any, values: dict, who: Reader) -> Data:

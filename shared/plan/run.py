@@ -17,6 +17,7 @@ from ..forms.memo import once
 from ..forms.types import Values
 from . import batch_record, batches, done_so_far, plan, progress, run_lines
 from .progress import Batch
+from .run_dates import Dates
 from .steps import Step as Timed
 
 POURED = {"pour_putty": "putty", "pour_wet": "wet", "pour_mix": "mix"}
@@ -51,9 +52,6 @@ Step = namedtuple("Step", ("name", "key", "piece", "length", "mass", "volume", "
 Window = namedtuple("Window", ("limit", "begun", "by", "end", "left", "state"))
 # length: of tape that still fits [m]; two: two people lay all of it; laying: whether some lies already
 Tape = namedtuple("Tape", ("length", "two", "laying"))
-# peel: after the latest contact [s], None where it is never reached or not known; recoat: `cure.Recoat` counted from
-# its contacts, or None; first, last: contacts, ages [s]
-Dates = namedtuple("Dates", ("peel", "recoat", "first", "last"))
 # batch: `progress.Batch`, None where all are finished; steps: `Step` of each; window: the tightest `Window`, or None;
 # windows: all that run; tape: `Tape`, None where nothing is to be cut; cut: of tape that is laid now [m], None: all of
 # it; dates: `Dates`, or None; record: `batch_record.Record` where all is done, else None; ends: (key, when done [s on

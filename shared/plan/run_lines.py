@@ -14,6 +14,7 @@ from .batch_cards import air_typed
 from .batch_lines import MIXES, SOFT_COVE, STEPS
 from .limit_lines import named, piece_name
 from .plan_leads import record_pairs
+from .run_dates import ages
 
 WINDOWS = {POT: "run-window.bag", SOFT: "run-window.cove", CUP: "run-window.cup", FILM: "run-window.film"}
 RANKS = {"plenty": ANSWER, "hurry": ASK, "late": WARN, "over": WARN}
@@ -103,18 +104,16 @@ def _said(found: Found, time: float, toward: str, values: Values,
 
 def _end(found: Found, values: Values) -> dict:
     """When the peel ply comes off and until when the next coat holds; what the log and the plan are told."""
-    dates, ends = found.dates, []  # type: Found, list[tuple]
+    due = ages(found)
+    ends = []  # type: list[tuple]
     label, figure, under, what = "run-date.bare", "", "run-date.unknown", ""  # type: Said, Said, Said, Said
-    covered, opens = bool([1 for one in found.steps if one.key == "peel"]), 0.0
-    if dates is not None and dates.peel is not None and covered:
-        opens = _clock(found, dates.last + dates.peel, UP)
+    if due.off is not None:
+        opens = _clock(found, due.off, UP)
         what, under = _said(found, opens, UP, values), "run-date.under"
         label, figure = "run-date", _said(found, opens, UP, values, False)
         ends.append(("run-date.off", opens, None))
-    coat = dates.recoat if dates is not None else None
-    if coat is not None and not coat.cold and not coat.shut:
-        opens = max(opens, _clock(found, dates.last + coat.opens, UP))  # not through the peel ply
-        shuts = _clock(found, dates.first + coat.closes, DOWN)
+    if due.opens is not None:
+        opens, shuts = _clock(found, due.opens, UP), _clock(found, due.closes, DOWN)
         under = "run-date.shut"
         if opens < shuts:
             under = message("run-date.coat", opens=_said(found, opens, UP, values),
