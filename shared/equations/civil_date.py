@@ -5,6 +5,27 @@ DAY = 86400
 ERA = 146097  # days of 400 years of the Gregorian calendar
 
 
+def date(days: int) -> tuple:
+    """The year, month and day of so many days from 1970 on, by the Gregorian calendar.
+
+    >>> date(0), date(-1), date(11016)
+    ((1970, 1, 1), (1969, 12, 31), (2000, 2, 29))
+    """
+    return civil(days * DAY)[:3]
+
+
+def days_of(year: int, month: int, day: int) -> "int | None":
+    """The days from 1970-01-01 to a date; None where there is no such day.
+
+    >>> days_of(1970, 1, 2), days_of(2026, 2, 30), days_of(2026, 13, 1)
+    (1, None, None)
+    """
+    turned = year - (month < 3)  # a year that ends with February
+    days = turned * 365 + turned // 4 - turned // 100 + turned // 400 + day - 719469
+    days += (153 * ((month + 9) % 12) + 2) // 5
+    return days if date(days) == (year, month, day) else None
+
+
 def civil(seconds: float) -> "tuple[int, int, int, int, int, int]":
     """Seconds since 1970-01-01 00:00 UTC -> (year, month, day, hour, minute, second), whole seconds rounded down.
 

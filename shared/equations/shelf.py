@@ -1,7 +1,7 @@
 """Shelf: what can be mixed from what is left of each part, what a mix takes off it, and the last day of a can."""
 from math import pi
 
-from .civil_date import DAY, civil
+from .civil_date import date, days_of
 
 
 def mixable(left: tuple, shares: "tuple | list") -> float:
@@ -46,14 +46,8 @@ def day_number(typed: str) -> "int | None":
     pieces = (typed + ("-01" if len(typed) == 7 else "")).split("-")
     if [len(piece) for piece in pieces] != [4, 2, 2] or not all([c in "0123456789" for c in "".join(pieces)]):
         return None
-    year, month, day = [int(piece) for piece in pieces]
-    if year < 1970:
-        return None
-    number = int((year - 1970) * 365.2425 + (month - 1) * 30.44) + day - 1  # within two days; civil_date tells which
-    for more in range(-3, 4):
-        if civil((number + more) * DAY)[:3] == (year, month, day):
-            return number + more
-    return None
+    number = days_of(*[int(piece) for piece in pieces])
+    return number if number is None or number >= 0 else None
 
 
 def months_after(number: int, months: int) -> int:
@@ -63,11 +57,11 @@ def months_after(number: int, months: int) -> int:
     >>> iso(months_after(day_number("2026-08-31"), 6)), iso(months_after(day_number("2026-03-15"), 12))
     ('2027-02-28', '2027-03-15')
     """
-    year, month, day = civil(number * DAY)[:3]
+    year, month, day = date(number)
     year, month = year + (month - 1 + months) // 12, (month - 1 + months) % 12 + 1
     found = None
     while found is None:
-        found = day_number(_written(year, month, day))
+        found = days_of(year, month, day)
         day -= 1
     return found
 
@@ -78,8 +72,5 @@ def iso(number: int) -> str:
     >>> iso(20527)
     '2026-03-15'
     """
-    return _written(*civil(number * DAY)[:3])
-
-
-def _written(year: int, month: int, day: int) -> str:
+    year, month, day = date(number)
     return "-".join([str(year)] + [("0" if one < 10 else "") + str(one) for one in (month, day)])

@@ -2,7 +2,7 @@
 from collections import namedtuple
 from math import floor
 
-from ..equations.civil_date import civil
+from ..equations.civil_date import civil, days_of
 from ..equations.types import Like
 from ..words.languages import Reader
 from ..words.messages import message, typed
@@ -74,20 +74,7 @@ def day_of(text: str) -> "int | None":
     steps = text.split("-")
     if len(text) != 10 or len(steps) != 3 or not all([digits(step, 4) for step in steps]):
         return None
-    year, month, day = [int(step) for step in steps]
-    turned = year - (month < 3)  # a year that ends with February
-    days = turned * 365 + turned // 4 - turned // 100 + turned // 400 + day - 719469
-    days += (153 * ((month + 9) % 12) + 2) // 5
-    return days if date(days) == (year, month, day) else None
-
-
-def date(days: int) -> tuple:
-    """The year, month and day of so many days from 1970 on, by the Gregorian calendar.
-
-    >>> date(0), date(-1), date(11016)
-    ((1970, 1, 1), (1969, 12, 31), (2000, 2, 29))
-    """
-    return civil(days * DAY)[:3]
+    return days_of(*[int(step) for step in steps])
 
 
 def moment(seconds: float, utc: bool = False) -> str:
