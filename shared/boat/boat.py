@@ -187,10 +187,9 @@ def reckon(values: Values) -> BoatResult:
     parts = [part for one in laid for part in phases.of_surface(one, values)]
     more, batch = phases.together(parts), phases.whole(alone, parts, values)
     tapes, plies = cuts_of(values, work)
-    label = ratio.basis(values["system"]).weight_parts
-    shares = list(ratio.shares(label)) if label else []
+    shares = ratio.mass_shares(values["system"])
     masses = [share * batch.all for share in shares]
-    shelf = late("shelf").shelf(values["system"]) if label and values["system"]["on_shelf"] else None
+    shelf = late("shelf").shelf(values["system"]) if shares and values["system"]["on_shelf"] else None
     rest = max(0.0, batch.all - shelf.mixes) if shelf else batch.all
     needed = [share * rest for share in shares]
     chosen = [one for one in work if one.row["pour"] == NOW]
@@ -215,7 +214,7 @@ def reckoned(values: Values) -> BoatResult:
     return once(values, "boat", lambda: reckon(values))
 
 
-def _packs(masses: list, shares: list, values: Values, cheapest: bool = False) -> Packs:
+def _packs(masses: list, shares: tuple, values: Values, cheapest: bool = False) -> Packs:
     sizes, prices = values["packs"], values["prices"] or ()
     if not masses[0]:
         return Packs([], 0.0, 0.0, 0.0)

@@ -153,6 +153,12 @@ def shares(parts: tuple[float, ...]) -> tuple[float, ...]:
     return tuple([part / whole for part in parts])
 
 
+def mass_shares(system: Values) -> "tuple[float, ...]":
+    """Of each part in the mix by mass, () where the label and densities do not tell."""
+    parts = basis(system).weight_parts
+    return shares(parts) if parts else ()
+
+
 def mix_of_mass(system: Values, mass: float) -> Mix:
     """The mix of a known mass [kg]; its volumes only where the label and the densities give them."""
     found = basis(system)

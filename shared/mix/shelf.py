@@ -13,15 +13,9 @@ OF = dict([row[:2] for row in MATTER])
 Shelf = namedtuple("Shelf", ("left", "mixes", "last", "through"))
 
 
-def shares(system: Values) -> "list[float]":
-    """Of each part in the mix by mass, [] where the label and densities do not tell."""
-    parts = ratio.basis(system).weight_parts
-    return list(ratio.shares(parts)) if parts else []
-
-
 def shelf(system: Values) -> Shelf:
     """The earlier of both days counts."""
-    each, left = shares(system), system["on_shelf"] or ()
+    each, left = ratio.mass_shares(system), system["on_shelf"] or ()
     days = [months_after(day_number(system[name]) or 0, int(system[months]))
             for name, months in (("made", "shelf_life"), ("opened", "open_life")) if system[name] and system[months]]
     return Shelf(left, mixable(left, each) if left and each else None, iso(min(days)) if days else "",
@@ -30,5 +24,5 @@ def shelf(system: Values) -> Shelf:
 
 def less(system: Values, mixed: float) -> tuple:
     """What is left of each part [kg] once so much was mixed; () where it is not known. mixed [kg], below 0: back"""
-    each = shares(system)
+    each = ratio.mass_shares(system)
     return after(system["on_shelf"], each, mixed) if system["on_shelf"] and each else ()

@@ -61,9 +61,9 @@ def found_of(values: Values, plan: day.Plan) -> Found:
         return Found(cold, cuts, _none(values, plan), None, None, [], {})
     standing = plan.followed()
     end = max([batch.steps[-1].end for batch in standing])
-    parts, left, described = ratio.basis(values["system"]).weight_parts, MOST_TOLD, []
+    left, described = MOST_TOLD, []  # type: int, list
     doubt = ratio_doubt.doubt(values["system"], ratio_doubt.WEIGHT)
-    shares = ratio.shares(parts) if parts and not (doubt and doubt.stops) else ()
+    shares = () if doubt and doubt.stops else ratio.mass_shares(values["system"])
     for batch in standing:
         described.append(batches.described(batch, values["finish"], shares, left > 0))
         left -= not batch.finished
