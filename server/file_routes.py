@@ -6,7 +6,6 @@ import json
 import time
 from typing import Annotated, Any
 
-from covemix.shared.boat.cut_drawing import cut_figures
 from covemix.shared.door import filed, moves
 from covemix.shared.files import calendar, drawn, tables
 from covemix.shared.forms import links
@@ -232,9 +231,7 @@ def _file(move: str, name: str, ending: str, answer: dict, values: dict, languag
     if ending == "svg":
         drawings = [one for one in answer["figures"] if one["name"] == name]
         if (move, name) == CUTS:
-            found = asked_of.reckoned(values)
-            who = reader(values["units"], language)
-            drawings = moves.in_text(cut_figures(found.tapes, found.plies, true_size=True), who)
+            drawings = filed.cut_sheets(asked_of.reckoned(values), reader(values["units"], language))
         return drawn.svg(drawings) if drawings else None
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":

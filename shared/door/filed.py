@@ -69,8 +69,7 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
     asked_of = moves.module(move)
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "svg":
-        figures = moves.in_text(cut_figures(found.tapes, found.plies, True), who) if name == "cuts" else (
-            answer["figures"])
+        figures = cut_sheets(found, who) if name == "cuts" else answer["figures"]
         return _told(name, ending, drawn.svg(figures)) if figures else {"refused": said("log-empty", who)}
     if ending == "csv":
         return _told(name, ending, _table(name, found, values, who, asked["decimal"]))
@@ -84,6 +83,11 @@ def filed(asked: dict, memo: "Memo | None" = None, language: str = "en") -> dict
     events = calendar.KINDS[move](day, found, answer, who, values)
     return _told(name, ending, calendar.calendar(events, asked["now"])) if events else {
         "refused": said("log-empty", who)}
+
+
+def cut_sheets(found: Found, who: Reader) -> list:
+    """All that a boat's list cuts, drawn at true size. found: `boat.BoatResult`"""
+    return moves.in_text(cut_figures(found.tapes, found.plies, True), who)
 
 
 def _told(name: str, ending: str, text: str) -> dict:
