@@ -4,6 +4,7 @@ import { all, change, kept, put, putBack, remove } from "../store/store.js";
 
 // What a batch takes off the shelf, or gives back ("-"): the thing of the kit that it was mixed of, of its lot where two have
 // one name. What is left then is the engine's word.
+const OF_SHELF = ["mixture", "lot", "mass"];
 const shelve = async ({ mixture = "", lot = "", mass = "" } = {}, sign = "") => { // a putty batch has none of them
   const own = (await all("kit")).filter(({ typed }) => typed.on_shelf && typed.name === mixture);
   const thing = own.find(({ typed }) => (typed.lot ?? "") === lot) ?? own[0];
@@ -38,7 +39,7 @@ export const toOpen = () => {
 export const changeBatch = async (entry) => {
   const before = await typedOf(entry.id);
   const id = await put("log", entry);
-  if (id !== undefined) {
+  if (id !== undefined && OF_SHELF.some((name) => before[name] !== entry.typed?.[name])) {
     await shelve(before, "-");
     await shelve(entry.typed);
   }
