@@ -4,10 +4,8 @@ It delays each request of the page; what the service worker keeps comes from wha
 """
 import time
 
-from playwright.sync_api import sync_playwright
-
 from .paired import Ratio, ratio
-from .phone import CHROMIUM, FLAGS, Phone, Server, Wire, keep
+from .phone import Phone, keep, visited
 
 DOWN, ROUND = 200_000, 150  # bytes/s, ms
 VISITS = 3
@@ -15,15 +13,8 @@ VISITS = 3
 
 def measured() -> list[tuple[str, str, str]]:
     """(what, against what, ratio) of a visit, until the page says that it is kept."""
-    wire, server = Wire(), Server()
-    server.start(wrap=wire.wrapped)
-    try:
-        with sync_playwright() as playwright:
-            browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-            found = [_visit(browser, server.url, wire) for _ in range(VISITS + 1)][1:]
-            browser.close()
-    finally:
-        server.stop()
+    with visited() as (browser, server, wire):
+        found = [_visit(browser, server.url, wire) for _ in range(VISITS + 1)][1:]
     kept: Ratio = ratio(found)
     seconds = ", ".join(f"{took:.1f}" for took, _ in sorted(found))
     return [(f"A first visit until kept: {seconds} s", "its bytes alone on that line", str(kept))]

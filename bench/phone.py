@@ -110,41 +110,40 @@ class Phone:
             return self("worked")
 
 
-def measured() -> dict:
-    """Everything that needs a browser, as rows for the tables."""
+@contextlib.contextmanager
+def visited():
+    """A browser and a server whose bytes are counted on the wire: (browser, server, wire)."""
     wire, server = Wire(), Server()
     server.start(wrap=wire.wrapped)
     try:
         with sync_playwright() as playwright:
             browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-            wanted = {"browser": browser.version, "wire": first_visit(browser, server.url, wire)}
-            floors = f"{server.url}/v/{Build().id}/bench"
-            hand, *ways = (Phone(browser, floors).open(page) for page in ("ratio.html", "echo.html#message",
-                                                                          "echo.html#channel"))
-            phone = Phone(browser, server.url).open()
-            wanted["start"] = ("The engine's start", "MicroPython started with nothing",
-                               in_turn(lambda: phone("begun", WORKER), lambda: phone("begun", BARE), STARTS))
-            wanted["keys"] = key_presses(phone, ways, hand)
-            wanted["moves"] = heavy_moves(phone.open())
-            wanted["offline"] = offline(phone, server)
+            yield browser, server, wire
             browser.close()
     finally:
         server.stop()
+
+
+def measured() -> dict:
+    """Everything that needs a browser, as rows for the tables."""
+    with visited() as (browser, server, wire):
+        wanted = {"browser": browser.version, "wire": first_visit(browser, server.url, wire)}
+        floors = f"{server.url}/v/{Build().id}/bench"
+        hand, *ways = (Phone(browser, floors).open(page) for page in ("ratio.html", "echo.html#message",
+                                                                      "echo.html#channel"))
+        phone = Phone(browser, server.url).open()
+        wanted["start"] = ("The engine's start", "MicroPython started with nothing",
+                           in_turn(lambda: phone("begun", WORKER), lambda: phone("begun", BARE), STARTS))
+        wanted["keys"] = key_presses(phone, ways, hand)
+        wanted["moves"] = heavy_moves(phone.open())
+        wanted["offline"] = offline(phone, server)
     return wanted
 
 
 def wire_alone() -> list[tuple[str, int, int]]:
     """What crosses the wire on a first visit, and nothing else."""
-    wire, server = Wire(), Server()
-    server.start(wrap=wire.wrapped)
-    try:
-        with sync_playwright() as playwright:
-            browser = playwright.chromium.launch(executable_path=CHROMIUM, args=FLAGS)
-            found = first_visit(browser, server.url, wire)
-            browser.close()
-    finally:
-        server.stop()
-    return found
+    with visited() as (browser, server, wire):
+        return first_visit(browser, server.url, wire)
 
 
 def first_visit(browser, url, wire) -> list[tuple[str, int, int]]:
