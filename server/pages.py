@@ -139,9 +139,11 @@ class Pages:
         """An answer of hundreds of lines by its first: a phone's engine has all of them a moment later, and where there
         is none a link asks for the page with all. A long one is in short."""
         count = len(answer["lines"])
+        if count <= SOME_LINES:
+            return answer
         if count <= MOST_LINES:
             rows = [one.told or one.numbered for one in moves.screen_inputs(screen) if one.repeats]
-            return answer if count <= SOME_LINES else in_short(answer, tuple(name for name in rows if name))
+            return in_short(answer, tuple(filter(None, rows)))
         lead = {"label": self.t("sources-page.all", count=count), "screen": screen, "pairs": [["units", METRIC]]}
         return dict(answer, lines=answer["lines"][:MOST_LINES], leads=[*answer["leads"], lead])
 
