@@ -58,6 +58,12 @@ STYLES = (  # layers in order
 COMPRESSED = {".css", ".html", ".js", ".mjs", ".svg", ".txt", ".wasm"}
 
 
+def as_loaded(program: dict[str, str], scripts: str) -> dict[str, str]:
+    """Modules with nothing that a phone does not need. scripts: all that calls them"""
+    lean_program = {path: lean(text) for path, text in program.items()}
+    return short(without_unmentioned(lean_program, scripts), scripts)
+
+
 @dataclass(frozen=True)
 class File:
     """One file as it is sent. gzip, br: its smaller forms, empty where there is none. whole: what it is unpacked to,
@@ -132,16 +138,16 @@ class Build:
         texts[WRITTEN], texts[ROWS] = on_a_phone(self.language), own_row(texts[ROWS], self.language)
         if not LANGUAGES[self.language].spelt:
             texts[SPEECH] = "def number_words(digits):\n return digits\n"  # never asked
-        short, whole = short_names(said), handed_on(list(texts.values()), said)
-        return {path: put_in(without(text), said, short, whole) for path, text in texts.items()}
+        asked = {path: without(text) for path, text in texts.items()}
+        short, whole = short_names(said), handed_on(list(asked.values()), said)
+        return {path: put_in(text, said, short, whole) for path, text in asked.items()}
 
     @cached_property
     def engine(self) -> dict[str, str]:
         """The engine's modules by their path, as a phone loads them."""
         callers = sorted((self.house / "webui" / "js" / "engine").glob("*.js"))
         scripts = "".join(path.read_text(encoding="utf-8") for path in callers)
-        lean_program = {path: lean(text) for path, text in self.program.items()}
-        return short(without_unmentioned(lean_program, scripts), scripts)
+        return as_loaded(self.program, scripts)
 
     def _needs(self, *paths: str) -> list[str]:
         """These scripts and all that they import before they start; not what they import when it is asked for."""

@@ -11,7 +11,7 @@ import re
 import string
 from collections import Counter
 from functools import cache
-from typing import Any
+from typing import Any, NamedTuple
 
 from covemix.shared.words.units import holds_figure
 from covemix.shared.words.written import FIRST, names, unread
@@ -29,11 +29,13 @@ def put_in(source: str, sentences: dict, short: dict[str, str], whole: frozenset
     >>> put_in("message('none', radius=1)", {"none": "none: {radius}"}, {"radius": "a"})
     "message('none: {a}', a=1)"
     """
-    instead = {(one.lineno, one.col_offset): (one.arg, short[one.arg]) for key, call in calls(source)
-               if key in sentences and key not in whole for one in call.keywords if one.arg in short}
-    for key, one in keys(source, sentences):
-        pattern = sentences[key] if key in whole else with_short_names(sentences[key], short)
-        instead[one.lineno, one.col_offset] = (f"'{key}'", repr(pattern))
+    found = texts_of(source)
+    instead = {place: (name, short[name]) for key, values in found.called
+               if key in sentences and key not in whole for name, place in values if name in short}
+    for key, place in found.texts:
+        if key in sentences:
+            pattern = sentences[key] if key in whole else with_short_names(sentences[key], short)
+            instead[place] = (f"'{key}'", repr(pattern))
     lines = source.encode().splitlines(keepends=True)  # places are counted in bytes
     for (line, begin), (old, new) in sorted(instead.items(), reverse=True):
         text = lines[line - 1]
@@ -49,30 +51,38 @@ def own_row(source: str, language: str) -> str:
     "A = (\\n  Language('en',\\n    '.'),\\n)"
     """
     kept = (language, FIRST) if unread(language) else (language,)
-    others = [node for node in nodes(source) if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
-              and node.func.id == "Language" and isinstance(node.args[0], ast.Constant)
-              and node.args[0].value not in kept]
+    others = [node for node in ast.walk(ast.parse(source)) if isinstance(node, ast.Call)
+              and isinstance(node.func, ast.Name) and node.func.id == "Language"
+              and isinstance(node.args[0], ast.Constant) and node.args[0].value not in kept]
     gone = {line for node in others for line in range(node.lineno, (node.end_lineno or 0) + 1)}
     return "".join(text for line, text in enumerate(source.splitlines(keepends=True), 1) if line not in gone)
 
 
+class Texts(NamedTuple):
+    """What a module says. texts: each of its texts, with its line and its byte there; called: the key of each message
+    that stands in its call, with all of its values by name, and the place of each name
+    """
+
+    texts: list[tuple[str, tuple[int, int]]]
+    called: list[tuple[str, list[tuple[str, tuple[int, int]]]]]
+
+
 @cache
-def nodes(source: str) -> list[ast.AST]:
-    """All of a module: it is looked at twice."""
-    return list(ast.walk(ast.parse(source)))
+def texts_of(source: str) -> Texts:
+    """The texts of a module, which is looked at twice. Its tree is kept no longer than that takes.
 
-
-def keys(source: str, sentences: dict) -> list[tuple[str, ast.Constant]]:
-    """The texts of a module that are keys."""
-    return [(one.value, one) for one in nodes(source)
-            if isinstance(one, ast.Constant) and isinstance(one.value, str) and one.value in sentences]
-
-
-def calls(source: str) -> list[tuple[str, ast.Call]]:
-    """Each message whose key stands in its call, with all of its values by name."""
-    return [(str(node.args[0].value), node) for node in nodes(source)
-            if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
-            and isinstance(node.args[0], ast.Constant) and all(one.arg for one in node.keywords)]
+    >>> texts_of("message('none', radius=1)")
+    Texts(texts=[('none', (1, 8))], called=[('none', [('radius', (1, 16))])])
+    """
+    found = Texts([], [])
+    for node in ast.walk(ast.parse(source)):
+        if isinstance(node, ast.Constant) and isinstance(node.value, str):
+            found.texts.append((node.value, (node.lineno, node.col_offset)))
+        elif (isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "message"
+              and isinstance(node.args[0], ast.Constant) and all(one.arg for one in node.keywords)):
+            found.called.append((str(node.args[0].value),
+                                 [(one.arg or "", (one.lineno, one.col_offset)) for one in node.keywords]))
+    return found
 
 
 def handed_on(sources: list[str], sentences: dict) -> frozenset[str]:
@@ -81,8 +91,8 @@ def handed_on(sources: list[str], sentences: dict) -> frozenset[str]:
     >>> sorted(handed_on(["KEY = 'b'\\nmessage('a', x=1)\\n"], {"a": "{x}", "b": "{x}"}))
     ['b']
     """
-    there = Counter(key for source in sources for key, _ in keys(source, sentences))
-    called = Counter(key for source in sources for key, _ in calls(source))
+    there = Counter(key for source in sources for key, _ in texts_of(source).texts)
+    called = Counter(key for source in sources for key, _ in texts_of(source).called)
     return frozenset(key for key in sentences if there[key] != called[key])
 
 

@@ -1,17 +1,17 @@
 """The engine's program with short names for what no text, no page and no other program calls by its name."""
 import ast
 import builtins
-import io
 import itertools
 import keyword
 import re
 import string
-import token
-import tokenize
 from collections import Counter
 from pathlib import PurePath
 
 LEAST = 3  # letters of a name that is worth another
+TEXT = r"""(?s:"{3}.*?"{3}|'(?:\\.|[^'\\])*'|"(?:\\.|[^"\\])*")"""
+# a text, a figure or a name of a source without comments: the first two are taken whole, and are no name
+WORD = re.compile(rf"[rbfRBF]{{0,2}}{TEXT}|\d[\w.]*|[^\W\d]\w*")
 
 
 def short(modules: dict[str, str], known: str = "") -> dict[str, str]:
@@ -32,20 +32,22 @@ def renamed(modules: dict[str, str], known: str = "") -> dict[str, str]:
 
     What may be reached by its name keeps it: attributes, what a call names, what is a text of its own, modules.
     """
-    trees = [ast.parse(source) for source in modules.values()]
-    nodes = [node for tree in trees for node in ast.walk(tree)]
-    mentions = Counter(word for node in nodes for word in _mentioned(node))
+    said: list[str] = []
     kept = {*dir(builtins), *keyword.kwlist, *re.findall(r"\w+", known)}
-    for path in modules:
-        kept |= {part.removesuffix(".py") for part in PurePath(path).parts}
-    for node in nodes:
-        kept |= _by_name(node)
-    own = {node.arg for node in nodes if isinstance(node, ast.arg)}
-    for path, tree in zip(modules, trees, strict=True):
+    own: set[str] = set()
+    for path, source in modules.items():
+        tree = ast.parse(source)  # is kept no longer: that of all would be a tenth of a gigabyte
+        kept.update(part.removesuffix(".py") for part in PurePath(path).parts)
+        for node in ast.walk(tree):
+            said += _mentioned(node)
+            kept.update(_by_name(node))
+            if isinstance(node, ast.arg):
+                own.add(node.arg)
         given = {name for node in tree.body for name in _given(node)}
         own |= given
         if "catalogue" in PurePath(path).parts and "TABLES" not in given:
             kept |= given  # the page of sources makes titles of their names
+    mentions = Counter(said)
     ours = sorted(name for name in own - kept if len(name) >= LEAST and not name.startswith("__"))
     taken = kept | mentions.keys()
     free = (itertools.product(string.ascii_letters, repeat=count) for count in (1, 2, 3))
@@ -72,25 +74,25 @@ def _mentioned(node: ast.AST) -> list[str]:
     return [node.name, *([node.asname] if node.asname else [])] if isinstance(node, ast.alias) else []
 
 
-def _by_name(node: ast.AST) -> set[str]:
+def _by_name(node: ast.AST) -> list[str]:
     """Names that a node reaches something by that another place may have named."""
     if isinstance(node, ast.Attribute):
-        return {node.attr}
+        return [node.attr]
     if isinstance(node, ast.keyword):
-        return {node.arg or ""}
-    if isinstance(node, ast.Constant) and isinstance(node.value, str) and node.value.isidentifier():
-        return {node.value}
+        return [node.arg or ""]
+    if isinstance(node, ast.Constant):
+        return [node.value] if isinstance(node.value, str) and node.value.isidentifier() else []
     if isinstance(node, ast.Import):
-        return {word for one in node.names for word in one.name.split(".")}
+        return [word for one in node.names for word in one.name.split(".")]
     if isinstance(node, ast.ImportFrom):
-        return {*(node.module or "").split("."), *([] if node.level else [one.name for one in node.names])}
-    return set()
+        return [*(node.module or "").split("."), *([] if node.level else [one.name for one in node.names])]
+    return []
 
 
 def _with(source: str, names: dict[str, str]) -> str:
-    lines = source.splitlines(keepends=True)
-    for one in reversed(list(tokenize.generate_tokens(io.StringIO(source).readline))):
-        if one.type == token.NAME and one.string in names:
-            row, start = one.start
-            lines[row - 1] = lines[row - 1][:start] + names[one.string] + lines[row - 1][one.end[1]:]
-    return "".join(lines)
+    """A lean source with other names; what looks like one in a text is none.
+
+    >>> _with("mass=f(1e3,'mass')", {"mass": "a", "e3": "b"})
+    "a=f(1e3,'mass')"
+    """
+    return WORD.sub(lambda found: names.get(found[0], found[0]), source)

@@ -2,6 +2,7 @@
 import ast
 import re
 from collections.abc import Iterator
+from typing import NamedTuple
 
 SAYS = ("message", "number", "quantity", "fact", "bare", "shown", "dict", "zip")  # to make a message does nothing else
 Definition = ast.FunctionDef | ast.Assign
@@ -15,14 +16,27 @@ def without_unmentioned(modules: dict[str, str], known: str = "") -> dict[str, s
     >>> without_unmentioned({"a.py": "B=2\\nC=B\\ndef f():\\n return 1\\ndef g():\\n return f()\\n"}, "g")["a.py"]
     'def f():\\n return 1\\ndef g():\\n return f()\\n'
     """
+    seen = {path: _seen(path, source) for path, source in modules.items()}
     while True:
-        trees = {path: ast.parse(source) for path, source in modules.items()}
-        named = [*map(mentioned, trees.values()), *map(listed, trees, trees.values())]
-        there = set(re.findall(r"\w+", known)).union(*named)
-        kept = {path: _kept(source, trees[path], there) for path, source in modules.items()}
+        there = set(re.findall(r"\w+", known)).union(*(one.mentioned for one in seen.values()))
+        kept = {path: _kept(source, seen[path], there) for path, source in modules.items()}
         if kept == modules:
             return kept
+        seen.update({path: _seen(path, source) for path, source in kept.items() if source != modules[path]})
         modules = kept
+
+
+class Seen(NamedTuple):
+    """What a module mentions; and what it makes under a name: the names, the first line, the last."""
+
+    mentioned: set[str]
+    made: list[tuple[list[str], int, int]]
+
+
+def _seen(path: str, source: str) -> Seen:
+    tree = ast.parse(source)
+    made = [(_names(node), node.lineno, node.end_lineno or node.lineno) for node in _definitions(tree)]
+    return Seen(mentioned(tree) | listed(path, tree), made)
 
 
 def mentioned(tree: ast.Module) -> set[str]:
@@ -50,11 +64,11 @@ def listed(path: str, tree: ast.Module) -> set[str]:
     return made if "/catalogue/" in path and "TABLES" not in made else set()
 
 
-def _kept(source: str, tree: ast.Module, there: set[str]) -> str:
+def _kept(source: str, seen: Seen, there: set[str]) -> str:
     lines = source.splitlines(keepends=True)
-    for node in _definitions(tree):
-        if not there.intersection(_names(node)):
-            lines[node.lineno - 1:node.end_lineno] = [""] * ((node.end_lineno or 0) - node.lineno + 1)
+    for names, first, last in seen.made:
+        if not there.intersection(names):
+            lines[first - 1:last] = [""] * (last - first + 1)
     return "".join(lines)
 
 
