@@ -3,10 +3,12 @@
 `pytest --outside FILE` writes the record as JSON: check, source, expected, got, tolerance and test, in the order met.
 """
 import json
+import os
 import sys
 from decimal import Decimal
 from pathlib import Path
 
+import made_once
 import pytest
 from covemix.shared.words import written
 from hypothesis import HealthCheck, settings
@@ -24,6 +26,12 @@ def pytest_addoption(parser):
 
 def pytest_configure(config):
     config.stash[RECORD] = []
+
+
+@pytest.fixture(scope="session", autouse=True)
+def made_once_by_all_workers(tmp_path_factory):
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        made_once.share(tmp_path_factory.getbasetemp().parent / "made")
 
 
 def pytest_collection_modifyitems(items):
