@@ -26,7 +26,11 @@ def pytest_collection_modifyitems(items):
 
 
 def pytest_terminal_summary(terminalreporter):
-    """What both runtimes were asked: how much of it was refused, and how many of the answers were different ones."""
+    """Why what passed at a second try failed at its first. What both runtimes were asked: how much of it was refused,
+    and how many of the answers were different ones."""
+    for report in terminalreporter.getreports("rerun"):
+        crash = getattr(report.longrepr, "reprcrash", None)
+        terminalreporter.write_line(f"{report.nodeid} at first: {crash.message if crash else report.longrepr}")
     rows = [row for report in terminalreporter.getreports("passed") for key, row in report.user_properties
             if key == "asked"]
     if rows:
