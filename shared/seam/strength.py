@@ -195,15 +195,23 @@ def _section(depth: float, stretched: "Skin | None", pressed: "Skin | None", cra
 
 def _would(spec: seam.Spec, panel: Panel, knock: float, bent: bool) -> "Would | None":
     """The fewest layers, then the narrowest, on each face, that carry what the panel carries; else the bending alone,
-    if the seam does not. Never less than there is."""
+    if the seam does not. Never less than there is. A wider tape carries no less, so the widest is tried first."""
     areal = max([row.weight for row in spec.layers] or [TAPE_WEIGHT / 1000])
     least, narrow = max(1, len(spec.layers)), max(seam.widths(spec) or [0.0])
     kind = spec.kind if spec.kind == seam.BUTT else seam.BOTH
+    widths = [one for one in facts.TAPES if one >= narrow * (1 - 1e-9)]
     bends = None
-    for layers in range(least, facts.MOST_LAYERS + 1):
-        for width in [one for one in facts.TAPES if one >= narrow * (1 - 1e-9)]:
-            rows = (seam.Tape(width, areal, seam.EACH),) * layers
-            short = [case.key for case in _worst(seam.taped(spec, kind, rows), panel, knock)[0] if case.share < 1]
+
+    def short_of(layers: int, width: float) -> list:
+        rows = (seam.Tape(width, areal, seam.EACH),) * layers
+        return [case.key for case in _worst(seam.taped(spec, kind, rows), panel, knock)[0] if case.share < 1]
+
+    for layers in range(least, facts.MOST_LAYERS + 1 if widths else 0):
+        widest = short_of(layers, widths[-1])
+        if widest and (bends or not bent or widest != [PULL]):
+            continue
+        for width in widths:
+            short = widest if width == widths[-1] else short_of(layers, width)
             if not short:
                 return Would(layers, width, areal, True)
             if bends is None and short == [PULL] and bent:
