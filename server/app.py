@@ -46,7 +46,7 @@ def create_app(build: Build | None = None, origins: Sequence[str] = ()) -> FastA
     _add_reference(app, first)
     _add_files(app, sites, first)
     app.add_middleware(BodyLimit, most=api.MOST_BODY, refusal=api.TOO_MUCH)
-    app.add_middleware(Compressed)
+    app.add_middleware(Compressed, compresslevel=5)  # half the time of the highest, and a fiftieth more bytes
     app.add_middleware(Accepted)
     app.add_middleware(OwnPlace)
     app.add_middleware(SecurityHeaders)

@@ -5,6 +5,7 @@ text with its unit, as it is typed in the form: "6 mm", "298.15 K".
 """
 from collections.abc import Iterable
 from decimal import Decimal
+from functools import cache
 from math import isfinite
 from numbers import Real
 from typing import Any
@@ -56,6 +57,7 @@ def units_of(item: Input) -> list[str]:
     return list(dict.fromkeys(found))
 
 
+@cache
 def named(item: Input) -> dict[str, str]:
     """The names under which an input takes a bare number, each with its unit.
 
