@@ -22,6 +22,7 @@ from starlette.exceptions import HTTPException
 from starlette.responses import Response
 
 from .data import data
+from .headers import ASK_FIRST, HEADERS
 from .language import FIRST, of_program
 from .models import MovesModel, RefusalModel, answer_model, query_parameters, request_models
 from .thread_memo import thread_memo
@@ -308,7 +309,9 @@ def add_handlers(app: FastAPI) -> None:
 
     @app.exception_handler(Exception)
     async def our_bug(request: Request, error: Exception) -> Reply:
-        return refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
+        answer = refusal("", "Something went wrong here; it is not your input. Please try again.", 500)
+        answer.headers.update({**HEADERS, "Cache-Control": ASK_FIRST})  # made outside of all that adds them
+        return answer
 
 
 def _told(errors: Iterable, inputs: list) -> list[dict]:

@@ -7,6 +7,7 @@ from html import unescape
 
 import house
 import pytest
+from covemix.server import api
 from covemix.server.build import BUNDLE, INSTALLED, sum_of
 from covemix.server.headers import HEADERS, OF_PAGES, is_page
 from covemix.server.lean import lean_page
@@ -89,9 +90,11 @@ def test_a_number_that_could_be_read_in_two_ways_is_echoed(client):
 
 
 def test_an_exception_of_ours_shows_nothing_of_itself(client, monkeypatch):
-    monkeypatch.setattr(moves, "answer", lambda name, tree: 1 / 0)
+    monkeypatch.setattr(api, "worked_out", lambda *_: 1 / 0)
     response = client.get("/api/ratio")
     assert response.status_code == 500
+    assert all(response.headers.get_list(name) == [value] for name, value in HEADERS.items())
+    assert response.headers["cache-control"]
     assert "zero" not in response.text
     assert set(response.json()) == {"errors", "lines"}
 
