@@ -1,7 +1,6 @@
 """The site in one language: its build, its pages, and what is made of them once."""
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
-from functools import cached_property
 from threading import Lock
 
 from .build import Build, File
@@ -15,29 +14,29 @@ class Site:
         self.build, self.maker = build, maker
         self.pages = Pages(build)
         self.lock = Lock()
+        self.made: tuple[Future[File], Future[File]] | None = None
 
-    def begin(self) -> None:
-        """Make pages, bundle and service worker; pages are served meanwhile, as they are made for each request."""
+    def begin(self) -> "tuple[Future[File], Future[File]]":
+        """Make pages, bundle and service worker, and anew where that failed; pages are served meanwhile, as they are
+        made for each request."""
         with self.lock:
-            _ = self._made
+            if not self.made or any(one.done() and one.exception() for one in self.made):
+                self.made = self._make()
+            return self.made
 
     def bundle(self) -> File:
         """The engine, the pages and the scripts of later, once they are made."""
-        self.begin()
-        return self._made[0].result()
+        return self.begin()[0].result()
 
     def worker(self) -> File:
         """The service worker, once all that it keeps is made."""
-        self.begin()
-        return self._made[1].result()
+        return self.begin()[1].result()
 
     def told(self, listener: Callable[["Future[File]"], None]) -> None:
         """Call the listener once the service worker is made, which is the last of them."""
-        self.begin()
-        self._made[1].add_done_callback(listener)
+        self.begin()[1].add_done_callback(listener)
 
-    @cached_property
-    def _made(self) -> "tuple[Future[File], Future[File]]":
+    def _make(self) -> "tuple[Future[File], Future[File]]":
         self.maker.submit(self.pages.prepare)
         bundle = self.maker.submit(lambda: self.build.bundle(self.pages.kept()))
         return bundle, self.maker.submit(lambda: self.build.worker_file(bundle.result()))

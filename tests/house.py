@@ -7,8 +7,10 @@ from pathlib import Path
 import unpack
 from covemix.server.app import create_app
 from covemix.server.build import HOUSE, Build, File
+from covemix.server.language import worker_name
 from covemix.server.lean import FIELD, SAME
 from covemix.server.pages import Pages
+from covemix.shared.words.languages import LANGUAGES
 from starlette.testclient import TestClient
 
 
@@ -41,7 +43,8 @@ def _build(house: Path):
 def _app(house: Path):
     """With all its files made: a test that changes a part of the house meanwhile would be in them."""
     made = create_app(_build(house))
-    TestClient(made).get("/sw.js")  # the last of them
+    for language in LANGUAGES:
+        TestClient(made).get("/" + worker_name(language))  # the last of them
     return made
 
 
