@@ -35,6 +35,8 @@ def test_firefox_prints_at_true_size(standing, tmp_path):
         bar, wide = measured(tmp_path / "sheet.pdf")
         assert bar == pytest.approx(100, rel=0.005)
         assert wide == pytest.approx([20, 120], rel=0.005)
+        with pymupdf.open(tmp_path / "sheet.pdf") as sheets:
+            assert len(sheets) == 1  # it lays the page out anew, and no container query holds for the first of that
     finally:
         engine.quit()
 
