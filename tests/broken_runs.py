@@ -447,7 +447,7 @@ CHANGES = (
         "",
     ),
     Change(
-        "ratio: 10 % off is good", CATALOGUE + "limits.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""  # noqa: E501
+        "ratio: 10 % off is good", CATALOGUE + "ratios.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""  # noqa: E501
     ),
     Change(
         "oxygen from 16 % will do",
