@@ -15,17 +15,16 @@ from typing import Any
 
 from covemix.server.data import data
 from covemix.server.data_names import NAMES, Name
+from covemix.server.thread_memo import thread_memo
 from covemix.server.typed import Taken
 from covemix.shared.door import moves
 from covemix.shared.files import drawn
 from covemix.shared.forms import inputs
-from covemix.shared.forms.memo import Memo
 from covemix.shared.words.texts import said
 from covemix.shared.words.written import reader
 
 __all__ = ("Refused", "Result", "Seam", "System", "Tape", "boat", "cure", "dew", "joint", "meaning", "measure", "mix",
            "pot")
-MEMO = Memo()
 
 
 class Refused(ValueError):
@@ -202,7 +201,7 @@ def _ask(move: str, **typed: Any) -> Result:
     taken = Taken(asked.INPUTS, typed)
     if taken.errors:
         raise Refused({error["field"]: error["message"] for error in taken.errors})
-    values, errors = inputs.read(asked.INPUTS, taken.tree, MEMO)
+    values, errors = inputs.read(asked.INPUTS, taken.tree, thread_memo())
     errors = errors or inputs.checked(asked.CHECKS, values)
     if errors:
         raise Refused({taken.sent.get(error.field, error.field): said(error.message, reader()) for error in errors})

@@ -9,7 +9,7 @@ from typing import Any
 from covemix.shared.boat import phases
 from covemix.shared.clock import cure_stops
 from covemix.shared.door import moves
-from covemix.shared.files import rows as tables
+from covemix.shared.files import table_rows as tables
 from covemix.shared.mix.label_words import parts_said
 from covemix.shared.mix.ratio_doubt_lines import stopped
 from covemix.shared.plan import run_dates

@@ -6,7 +6,7 @@ import json
 import time
 from typing import Annotated, Any
 
-from covemix.shared.door import filed, moves
+from covemix.shared.door import moves, saved_file
 from covemix.shared.files import calendar, drawn, tables
 from covemix.shared.forms import links
 from covemix.shared.forms.inputs import UNITS_INPUT, read
@@ -155,7 +155,7 @@ def _log(sent: dict, language: str) -> Response:
         rows.append([when, taken.tree])
     if errors:
         return spoken(refusals(errors[:MOST_TOLD]), language)
-    made = filed.filed({"file": ".".join(LOG), "rows": rows, "units": units,
+    made = saved_file.filed({"file": ".".join(LOG), "rows": rows, "units": units,
                         "decimal": LANGUAGES[language].decimal}, thread_memo(), language)
     return _named(made["text"], "-".join(LOG[:2]) + "." + LOG[2], LOG[2], language)
 
@@ -231,7 +231,7 @@ def _file(move: str, name: str, ending: str, answer: dict, values: dict, languag
     if ending == "svg":
         drawings = [one for one in answer["figures"] if one["name"] == name]
         if (move, name) == CUTS:
-            drawings = filed.cut_sheets(asked_of.reckoned(values), reader(values["units"], language))
+            drawings = saved_file.cut_sheets(asked_of.reckoned(values), reader(values["units"], language))
         return drawn.svg(drawings) if drawings else None
     found = getattr(asked_of, "reckoned", asked_of.reckon)(values)
     if ending == "dxf":

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import uvicorn
 
-from .place import is_private, network_of, own_address, own_name
+from .own_network import is_private, network_of, own_address, own_name
 from .running import ALL, Unready, config, run, say, taken
 
 try:

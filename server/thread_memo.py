@@ -1,4 +1,4 @@
-"""What a thread of the server keeps from question to question, as a phone does."""
+"""What a thread of the server, or of who asks the library, keeps from question to question, as a phone does."""
 import threading
 
 from covemix.shared.forms.memo import Memo

@@ -447,7 +447,7 @@ CHANGES = (
         "",
     ),
     Change(
-        "ratio: 10 % off is good", CATALOGUE + "limits.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""  # noqa: E501
+        "ratio: 10 % off is good", CATALOGUE + "ratios.py", "AIM, STOP = 0.02, 0.05", "AIM, STOP = 0.10, 0.20", SAFETY, ""  # noqa: E501
     ),
     Change(
         "oxygen from 16 % will do",
@@ -1008,7 +1008,7 @@ CHANGES = (
     # files that leave the app
     Change(
         "shopping as a file: resin and hardener change places",
-        "shared/files/rows.py",
+        "shared/files/table_rows.py",
         '"part_" + LETTERS[place]',
         '"part_" + LETTERS[len(found.parts) - 1 - place]',
         TRUSTED + "::test_the_parts_that_are_bought_are_those_of_the_label",
@@ -1016,7 +1016,7 @@ CHANGES = (
     ),
     Change(
         "cuts as a file: the last piece of each roll is lost",
-        "shared/files/rows.py",
+        "shared/files/table_rows.py",
         "for place in cut.pieces:",
         "for place in cut.pieces[:max(1, len(cut.pieces) - 1)]:",
         TRUSTED + "::test_a_list_of_cuts_has_every_piece_once_under_its_own_name",
@@ -1024,7 +1024,7 @@ CHANGES = (
     ),
     Change(
         "cuts as a file: pieces are named as the first joint",
-        "shared/files/rows.py",
+        "shared/files/table_rows.py",
         '"joint": called(row)',
         '"joint": called(pieces[0][1])',
         TRUSTED + "::test_a_list_of_cuts_has_every_piece_once_under_its_own_name",
@@ -1032,7 +1032,7 @@ CHANGES = (
     ),
     Change(
         "batches as a file: one that is too late is told as in time",
-        "shared/files/rows.py",
+        "shared/files/table_rows.py",
         '"too_late": one.refused is not None',
         '"too_late": False',
         TRUSTED + "::test_a_batch_that_is_too_late_is_told_so_and_its_latest_start_is_its_line_s",
@@ -1040,7 +1040,7 @@ CHANGES = (
     ),
     Change(
         "batches as a file: the latest start is the end",
-        "shared/files/rows.py",
+        "shared/files/table_rows.py",
         '"latest_start": one.latest',
         '"latest_start": one.end',
         TRUSTED + "::test_a_batch_that_is_too_late_is_told_so_and_its_latest_start_is_its_line_s",

@@ -447,7 +447,7 @@ SYSTEM_DENSITIES = (1.15, 0.98)  # g/mL, resin and hardener
 
 # --- catalogues of which nothing was looked up: no row of them may be called published
 NEVER_PUBLISHED = ("losses", "rates", "systems", "tools",
-                   "vessels", "windows")
+                   "vessels", "pot_life")
 
 # --- sun: on the level [W/m2], what a surface takes up [-], each with its range; Haurwitz at 20, 60 and 0 degrees
 # from overhead, Kang's wood

@@ -14,7 +14,7 @@ import pytest
 from covemix.server import authority, lan
 from covemix.server.bare import STYLE
 from covemix.server.bringing import Brought, bringing
-from covemix.server.place import network_of
+from covemix.server.own_network import network_of
 from covemix.server.running import Unready
 from cryptography import x509
 from starlette.testclient import TestClient
@@ -152,7 +152,7 @@ def test_no_public_name_or_address_is_taken(name, address):
 
 def test_a_network_is_never_wider_than_a_house_s_own(monkeypatch):
     told = [(ADDRESS, "255.0.0.0"), ("10.1.2.3", "255.255.0.0")]
-    monkeypatch.setattr("covemix.server.place._interfaces", lambda: told)
+    monkeypatch.setattr("covemix.server.own_network._interfaces", lambda: told)
     assert str(network_of(ADDRESS)) == "192.168.77.0/24"
     assert str(network_of("10.1.2.3")) == "10.1.0.0/16"
 

@@ -28,7 +28,7 @@ STAYS = (
     (r"80 to 160 g/m²", "what bare wood takes first, of another row than what a later coat does"),
 )
 # modules of which each figure is changed, not some of them
-LIMITS = ("limits", "measuring", "damp", "joints", "plans", "pots", "cautions", "airing", "dusts")
+LIMITS = ("ratios", "measuring", "damp", "joints", "plans", "pots", "cautions", "airing", "dusts")
 SOURCES = [json.dumps({"move": "sources", "typed": {"units": units}}) for units in ("metric", "us")]
 
 

@@ -46,10 +46,10 @@ print(json.dumps([said, moves.answer(move, typed)]))
 # module, its source, changed, what is asked, what is not said any more, what is said instead
 FOLLOWS = [
     ("losses", 'one-pass", 0.012,', 'one-pass", 0.009,', "joint", JOINT, "deeper than 12 mm", "deeper than 9 mm"),
-    ("windows", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
-    ("windows", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
-    ("windows", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
-    ("limits", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2% (", "or 3% ("),
+    ("pot_life", '("soft", 2.0,', '("soft", 2.4,', "plan", {}, " 2 times the pot life", " 2.4 times the pot life"),
+    ("pot_life", '("film", 3.5,', '("film", 3.1,', "plan", {}, "or 3.5 times", "or 3.1 times"),
+    ("pot_life", '("exponent", 1 / 3,', '("exponent", 0.4,', "plan", {}, "a third (", "empty: 0.4 ("),
+    ("ratios", "AIM, STOP = 0.02", "AIM, STOP = 0.03", "measure", {}, "or 2% (", "or 3% ("),
     ("damp", "DAMP = 0.85", "DAMP = 0.8", "dew", DEW, "Above 85%", "Above 80%"),
     ("damp", "MARGIN = 3.0", "MARGIN = 4.0", "dew", DEW, "surface to 3.0 °C above", "surface to 4.0 °C above"),
     ("joints", "NARROWEST = 20.0", "NARROWEST = 25.0", "joint", dict(JOINT, angle="10"), "Below 20°", "Below 25°"),

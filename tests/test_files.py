@@ -13,7 +13,7 @@ import pymupdf
 import pytest
 from covemix.server import examples
 from covemix.server.data import SHAPES
-from covemix.shared.door import filed, handover
+from covemix.shared.door import handover, saved_file
 from covemix.shared.equations import civil_date
 from covemix.shared.files import calendar, tables
 from covemix.shared.files.calendar import folded
@@ -274,7 +274,7 @@ def test_the_batches_of_a_log_that_a_program_sends_open_as_a_table(client, heade
 def test_the_table_of_a_log_is_the_one_that_a_phone_makes(client):
     typed = {"what": "Keel; port", "mass": "240.5 g", "temperature": "18.5 degC", "outcome": "good",
              "own_time": "24 min", "label_time": "30 min", "note": "=1+1"}
-    made = filed.filed({"file": "log.log.csv", "rows": [["2026-06-01 08:30", typed]], "units": "metric",
+    made = saved_file.filed({"file": "log.log.csv", "rows": [["2026-06-01 08:30", typed]], "units": "metric",
                         "decimal": "."})
     assert got(client, "/api/log/log.csv", {"entries": ENTRIES[:1]}).text == made["text"]
 

@@ -3,8 +3,8 @@ import chemicals
 from chemicals.heat_capacity import zabransky_dict_iso_s
 from chemicals.miscdata import CRC_organic_data
 from covemix.shared.catalogue.containers import MATTER
-from covemix.shared.catalogue.limits import HARDENER_DENSITY, RESIN_DENSITY
 from covemix.shared.catalogue.losses import BY_KEY
+from covemix.shared.catalogue.ratios import HARDENER_DENSITY, RESIN_DENSITY
 from covemix.shared.catalogue.systems import DENSITIES, SYSTEMS
 
 CRC = "CRC Handbook, Physical Constants of Organic Compounds, as the library chemicals has it"

@@ -7,7 +7,7 @@ from math import sqrt
 import numpy as np
 import pytest
 from covemix.shared.door import moves
-from covemix.shared.equations import pumping, weighing
+from covemix.shared.equations import pumping, top_up, weighing
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from uncertainties import ufloat
@@ -351,7 +351,7 @@ def test_a_top_up_that_the_scale_cannot_show_is_never_told_as_nothing():
 @given(st.lists(st.floats(1, 100), min_size=2, max_size=5), st.lists(st.floats(1, 100), min_size=5, max_size=5))
 def test_after_the_top_up_all_stands_in_ratio_and_nothing_was_taken_out(parts, volumes):
     volumes = volumes[: len(parts)]
-    added = pumping.top_up(volumes, parts)
+    added = top_up.top_up(volumes, parts)
     assert min(added) >= 0 and min(added) == pytest.approx(0, abs=1e-9)
     full = np.array(volumes) + np.array(added)
     assert full / full[0] == pytest.approx(np.array(parts) / parts[0], rel=1e-12)

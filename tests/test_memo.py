@@ -5,6 +5,7 @@ import random
 from concurrent.futures import ThreadPoolExecutor
 
 import cases
+import pytest
 from covemix.server.build import HOUSE
 from covemix.shared.door import moves
 from covemix.shared.door.call import call
@@ -53,6 +54,32 @@ def test_a_hand_that_types_is_answered_by_one_memo_as_by_none():
             for question in (*early, {"screen": screen, "pairs": pairs}):
                 text = json.dumps(question)
                 assert call(text, memo) == call(text), text
+
+
+def test_what_was_made_is_answered_where_another_thread_forgets_it_meanwhile():
+    """A full heading starts anew under whoever shares it: as if what is kept were gone before it is read."""
+    class Gone(dict):
+        def __setitem__(self, key, made):
+            """Kept for no time at all."""
+
+    memo = Memo()
+    memo.kept["pots"] = Gone()
+    assert memo.once("pots", 1, lambda: "made") == "made"
+
+
+def test_a_heading_has_as_many_places_as_it_was_given():
+    memo = Memo()
+    for place in range(70):
+        memo.once("pots", place, lambda: None, 64)
+    assert len(memo.under("pots")) == 6
+
+
+@pytest.mark.parametrize("room", ["library", "server"])
+def test_no_module_outside_the_engine_keeps_a_memo(room):
+    """Threads that ask would share it: each has its own, from `thread_memo`."""
+    made = [path.name for path in (HOUSE / room).rglob("*.py") for node in ast.parse(path.read_text()).body
+            if isinstance(node, ast.Assign | ast.AnnAssign) and "Memo(" in ast.unparse(node)]
+    assert made == []
 
 
 def test_no_module_and_no_declaration_keeps_anything():

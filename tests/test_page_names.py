@@ -56,7 +56,7 @@ ALLOWED = {
                       "the air that is read once for the day",
                       "log pieces name crew clock running kit temperature air run plan"),
     "views/pour.js": ("where it is kept", "pour"),
-    "page/ways.js": ("what happened asks the task; what it leads to", "task aid"),
+    "page/to_safety.js": ("what happened asks the task; what it leads to", "task aid"),
     "views/screen.js": ("a form that stands alone", "alone"),
     "views/trial.js": ("how a pick marks what is of the kit", "kit"),
     "main.js": ("the run that was under way", "plan run"),

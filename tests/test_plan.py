@@ -5,7 +5,7 @@ from math import log
 from random import Random
 
 import pytest
-from covemix.shared.catalogue import rates, windows
+from covemix.shared.catalogue import pot_life, rates
 from covemix.shared.door import moves
 from covemix.shared.equations.quick_rule import pot_time
 from covemix.shared.equations.temperature_profile import Profile
@@ -260,7 +260,7 @@ def test_a_novice_and_a_standing_seam_take_longer():
 def test_remembered_figures_lie_in_their_own_ranges():
     for _, _, value, least, most, _ in rates.RATES + rates.MIXING:
         assert least <= value <= most
-    for _, value, least, most, _ in windows.WINDOWS:
+    for _, value, least, most, _ in pot_life.WINDOWS:
         assert least <= value <= most
 
 

@@ -1,9 +1,9 @@
 """What a wrong ratio costs: the gel limit and what binds to nothing, against networks that are built at random."""
 import numpy as np
 import pytest
-from covemix.shared.catalogue.limits import AIM, LOST_PER_PERCENT, STOP
+from covemix.shared.catalogue.ratios import AIM, LOST_PER_PERCENT, STOP
 from covemix.shared.door import moves
-from covemix.shared.equations.network import gel_conversion, sol_fraction
+from covemix.shared.equations.ratio_cost import gel_conversion, sol_fraction
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 

@@ -3,7 +3,7 @@ import itertools
 
 import numpy as np
 import pytest
-from covemix.shared.catalogue.limits import HARDENER_DENSITY, RESIN_DENSITY
+from covemix.shared.catalogue.ratios import HARDENER_DENSITY, RESIN_DENSITY
 from covemix.shared.catalogue.systems import SYSTEMS
 from covemix.shared.door import handover, moves
 from covemix.shared.equations.density_doubt import furthest, ratio_doubt

@@ -1,8 +1,8 @@
 """Rescue: what to add, how little is enough, how long is left; and that nothing ever comes out of a cup."""
 import pytest
 from covemix.shared.door import moves
-from covemix.shared.equations.pumping import top_up
 from covemix.shared.equations.stirring import stirring_time
+from covemix.shared.equations.top_up import top_up
 from covemix.shared.pour.in_cup import least_additions
 from hypothesis import given, settings
 from hypothesis import strategies as st

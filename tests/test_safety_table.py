@@ -415,13 +415,13 @@ def test_nothing_is_called_published_that_nobody_looked_up():
                       "tasks_shared", "tasks_trouble", "sunlight", "airing", "containers",
                       "softening",  # the conditions of ASTM E1980 and the colours, above
                       "damp",  # the night sky, 8 K at the most, READ; sensors' data sheets, READ
-                      "limits",  # the densities of the parts, above
+                      "ratios",  # the densities of the parts, above
                       "fillers",  # the packing of spheres, 0.64 +- 0.02, READ
                       "cure_times",  # the activation energy, above
                       "glass",  # the density of the fibre, READ
                       "surfaces"}  # what butts and scarfs reach, by the handbook of wood
     assert {text(one.row[0]) for one in sources.facts() if one.mark == table.PUBLISHED and one.module in (
-        "damp", "fillers", "cure_times", "glass", "limits")} == {"Density of the fibre", "Resin", "Hardener",
+        "damp", "fillers", "cure_times", "glass", "ratios")} == {"Density of the fibre", "Resin", "Hardener",
                                               "A hygrometer may move the dew point by",
                                               "Open night sky cools a surface below the air by", "energy",
                                               "Hollow spheres touch at, by volume",

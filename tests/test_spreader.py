@@ -5,7 +5,7 @@ from math import pi
 
 import pytest
 from covemix.shared.door import moves
-from covemix.shared.door.filed import filed
+from covemix.shared.door.saved_file import filed
 from covemix.shared.forms import links
 from covemix.shared.seam import spreader
 from shapely.geometry import Polygon, box

@@ -3,8 +3,8 @@ import re
 from pathlib import Path
 
 import pytest
-from covemix.shared.catalogue.limits import AIM, HARDENER_DENSITY, LOST_PER_PERCENT, RESIN_DENSITY, STOP
 from covemix.shared.catalogue.marks import MEMORY
+from covemix.shared.catalogue.ratios import AIM, HARDENER_DENSITY, LOST_PER_PERCENT, RESIN_DENSITY, STOP
 from covemix.shared.clock import peak_band
 from covemix.shared.door import moves
 from covemix.shared.forms.inputs import read

@@ -10,7 +10,7 @@ from ..things.lowest_temperature import lowest_said
 from ..things.own_timings import timings_text
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import fact, message, number, quantity
-from ..words.numbers import DOWN, bare, shown
+from ..words.numbers import DOWN, bare, shown, warmth_typed
 from . import pot_start, sun, sun_lines
 from .heat_found import FILM_FACT, POT_FACT, whole_minutes
 from .pot_heat import CONTAINER_ROWS
@@ -43,7 +43,7 @@ def say(found: Found, values: Values) -> list[Line]:
 
 def leads(found: Found, values: Values, system: Input) -> list[dict]:
     """A clock for this batch, and the day planned with it. system: the input of the resin system"""
-    air = number(shown(values["air"] - 273.15, 1) + " °C")
+    air = number(warmth_typed(values["air"]))
     day = links.handed_on(system, values) + [
         ["timings", timings_text(values["timings"])], ["temperature_is", "constant"], ["temperature", air]]
     day += sun.pairs(values)

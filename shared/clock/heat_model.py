@@ -3,8 +3,8 @@ from collections import namedtuple
 from math import pi
 
 from ..catalogue.glass import FOR_BUYING
+from ..catalogue.pot_life import HUNDRED
 from ..catalogue.pots import FILM_DOUBT, LABEL_DOUBT, OWN_DOUBT, SIZES, SMALL_CUP
-from ..catalogue.windows import HUNDRED
 from ..equations.calibrate_heat import ABOUT, AT_MOST, Calibration, Fact, calibrated
 from ..equations.integrate import Pot, Rates
 from ..equations.kinetics import fastest_rate, rate_factor

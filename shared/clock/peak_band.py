@@ -60,14 +60,11 @@ def peaks(values: Values, container: str, mass: float, end: int,
 
 def _peak(values: Values, rates: Rates, here: Pot, hot: float, top: float) -> "tuple[float, float]":
     """A peak [K] and when [s]; a hand that types elsewhere asks for the same few again with every key."""
-    known, key = memo_of(values).under(PEAKS), tuple(rates) + tuple(here) + (hot, top)
-    if key not in known:
-        if len(known) >= MOST_PEAKS:
-            known.clear()
+    def told() -> "tuple[float, float]":
         run = pot_run(rates, here, USABLE, hot, whole=True, top=top)
-        # finer than it is known, coarser than the runtimes differ
-        known[key] = (to_step(run.peak, 0.01), run.peak_time)
-    return known[key]
+        return to_step(run.peak, 0.01), run.peak_time  # finer than it is known, coarser than the runtimes differ
+
+    return memo_of(values).once(PEAKS, tuple(rates) + tuple(here) + (hot, top), told, MOST_PEAKS)
 
 
 def reaches(values: Values, container: str, mass: float, limit: float, sun: "Sun | None" = None) -> bool:

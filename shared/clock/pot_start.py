@@ -3,7 +3,7 @@ what an own timing of this batch would be typed as."""
 from ..forms.types import Found, Values
 from ..things.own_timings import sun_typed
 from ..words.messages import number
-from ..words.numbers import DOWN, shown
+from ..words.numbers import DOWN, shown, warmth_typed
 from ..words.units import told
 from .pot_names import PEEL, ROLLED, mixed
 
@@ -34,13 +34,13 @@ def lead(found: Found, values: Values) -> dict:
              ["pot.share", shown(found.best.share * 100) + " %"],
              ["pot.container", values["container"]], ["pot.sun", values["sun"]], ["pot.place", values["where"]],
              ["timing.mass", mass], ["timing.in", values["container"]],
-             ["timing.at", number(shown(values["air"] - 273.15, 1) + " °C")]]
+             ["timing.at", number(warmth_typed(values["air"]))]]
     if values["filler"] is not None:
         pairs.append(["timing.filler", number(shown(values["filler"] * 100, 1) + " %")])
         if values["grain"] is not None:
             pairs.append(["timing.grain", number(shown(values["grain"] / 1000, 2) + " g/mL")])
     if values["resin_temperature"] is not None:
-        pairs.append(["timing.resin", number(shown(values["resin_temperature"] - 273.15, 1) + " °C")])
+        pairs.append(["timing.resin", number(warmth_typed(values["resin_temperature"]))])
     pairs += timed_in(values)
     if found.next_by is not None:
         pairs += [["pot.steps.0.name", NEXT[values["use"]]],

@@ -123,12 +123,8 @@ def usable(values: Values, container: "str | None" = None, mass: "float | None" 
 
 def reached(values: Values, rates: Rates, here: Pot, hot: float) -> float:
     """When a pot is thick or too hot [s]: a plan asks for the same few again with every key that is pressed."""
-    known, key = memo_of(values).under(RUNS), tuple(rates) + tuple(here) + (hot,)
-    if key not in known:
-        if len(known) >= MOST_RUNS:
-            known.clear()
-        known[key] = pot_run(rates, here, USABLE, hot).reached or LONGEST
-    return known[key]
+    return memo_of(values).once(RUNS, tuple(rates) + tuple(here) + (hot,),
+                                lambda: pot_run(rates, here, USABLE, hot).reached or LONGEST, MOST_RUNS)
 
 
 def bounds(values: Values, container: str, mass: float) -> tuple:

@@ -1,6 +1,6 @@
 """Usable lines: how long a batch can be used, and what that rests on, in words."""
+from ..catalogue.pot_life import HUNDRED, WINDOWS
 from ..catalogue.pots import MOST_PEAK
-from ..catalogue.windows import HUNDRED, WINDOWS
 from ..forms.types import Found, Said
 from ..things.own_timings import counted, in_sun
 from ..words.lines import ASK, Line, words

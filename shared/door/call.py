@@ -27,7 +27,7 @@ def answered(text: str, memo: None = None, language: str = "en") -> "dict | None
     if "first" in asked:
         return moves.first(asked["first"], asked["pairs"], memo, language)
     if "file" in asked:
-        return late("filed").filed(asked, memo, language)
+        return late("saved_file").filed(asked, memo, language)
     if "screen" in asked:
         return moves.asked(asked["screen"], asked["pairs"], memo, language)
     typed = asked["typed"] if "typed" in asked else links.tree(asked["pairs"])

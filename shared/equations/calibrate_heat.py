@@ -14,7 +14,7 @@ from .kinetics import isothermal_time, rate_factor
 from .rounding import to_step
 
 CURE_VALUES = {row[0]: row for row in CURE}
-REFERENCE = 298.15
+REFERENCE = 298.15  # K; at this temperature its rates are told
 USABLE = CURE_VALUES["usable_conversion"][1]
 TOO_HOT = CURE_VALUES["too_hot"][1]
 UNCATALYSED = CURE_VALUES["uncatalysed"][1]

@@ -1,4 +1,4 @@
-"""Pumping: whole strokes nearest to the ratio, what whole strokes cost, and the top-up that mends it."""
+"""Pumping: whole strokes nearest to the ratio, what whole strokes cost."""
 from collections import namedtuple
 
 from ..catalogue.measuring import FURTHEST
@@ -69,16 +69,3 @@ def smallest_strokes(parts: tuple, strokes: tuple, tolerance: float, most: int =
         if abs(found.error) <= tolerance + SLACK:
             return found
     return None
-
-
-def top_up(volumes: "list | tuple", parts: tuple) -> tuple:
-    """What each part still lacks to stand in ratio with the part that is furthest ahead:
-        add_i = p_i max(m_j / p_j) - m_i
-
-    volumes: m, poured, 0 or more [m3, or kg]; parts: p, the label's in the same basis, above 0
-    returns: of each part, 0 or more, at least one of them 0; plain proportion
-    >>> [round(v, 3) for v in top_up((30.0, 9.0), (3, 1))], [round(grams, 5) for grams in top_up((120, 40), (100, 30))]
-    ([0.0, 1.0], [13.33333, 0.0])
-    """
-    ahead = max([volume / part for volume, part in zip(volumes, parts)])
-    return tuple([max(0.0, ahead * part - volume) for volume, part in zip(volumes, parts)])

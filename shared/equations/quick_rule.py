@@ -2,10 +2,10 @@
 
 from math import sqrt
 
-from ..catalogue.windows import WINDOWS
+from ..catalogue.pot_life import WINDOWS
 
+REFERENCE = 298.15  # K; at this temperature the windows of a mix are given and known pots are compared
 RULE = {row[0]: row[1] for row in WINDOWS}
-REFERENCE = 298.15  # K; at this temperature known pots are compared
 
 
 def pot_time(

@@ -2,7 +2,8 @@
 
 from math import exp, log
 
-REFERENCE = 298.15  # K; windows are given at this temperature
+from .quick_rule import REFERENCE
+
 EVER = 1e12  # s; before the first and after the last point the temperature stays
 FLAT = 1e-5  # of the exponent over a stretch: below it the closed form loses digits and its series does not
 

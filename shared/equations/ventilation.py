@@ -1,7 +1,8 @@
 """Ventilation: air changes, clearing a room, vapour in the air, and the flow that keeps it down."""
 from math import exp, log, sqrt
 
-R = 8.314462618  # J/(mol K), CODATA 2018, exact
+from .kinetics import GAS_CONSTANT
+
 ATMOSPHERE = 101325.0  # Pa
 AIR_DENSITY = 1.2  # kg/m3, at 20 degC
 SLACK = 1e-9
@@ -16,7 +17,7 @@ def molar_volume(temperature: float, pressure: float = ATMOSPHERE) -> float:
     >>> round(molar_volume(298.15) * 1000, 4)
     24.4654
     """
-    return R * temperature / pressure
+    return GAS_CONSTANT * temperature / pressure
 
 
 def air_changes(flow: float, volume: float) -> float:

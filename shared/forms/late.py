@@ -6,7 +6,7 @@ from .types import Module
 LATE = (
     ("clock", "hot_pot"),
     ("door", "calendar_file"),
-    ("door", "filed"),
+    ("door", "saved_file"),
     ("door", "handover"),
     ("mix", "shelf"),
     ("pour", "by_marks"),

@@ -28,19 +28,21 @@ class Memo:
             found = self.kept[heading] = {}
         return found
 
-    def once(self, heading: str, key: "float | str | tuple", make: Function) -> Given:
-        """What `make()` gives, made the first time it is asked for under that key; a full heading starts anew.
+    def once(self, heading: str, key: "float | str | tuple", make: Function, most: int = MOST) -> Given:
+        """What `make()` gives, made the first time it is asked for under that key; a heading with `most` starts anew.
+        What was made is handed over even where another thread starts the heading anew meanwhile.
 
         >>> memo, calls = Memo(), []
         >>> memo.once("cuts", 3.2, lambda: calls.append(1) or "made"), memo.once("cuts", 3.2, None), len(calls)
         ('made', 'made', 1)
         """
         kept = self.under(heading)
-        if key not in kept:
-            if len(kept) >= MOST:
+        made = kept.get(key, kept)
+        if made is kept:  # nothing is kept under that key
+            if len(kept) >= most:
                 kept.clear()
-            kept[key] = make()
-        return kept[key]
+            made = kept[key] = make()
+        return made
 
 
 def memo_of(values: dict) -> Memo:

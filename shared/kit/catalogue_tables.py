@@ -4,8 +4,8 @@ from ..forms.types import Module
 from ..words.numbers import small
 
 # every module of the catalogue that states facts; one that declares no TABLES is read column by column
-MODULES = ("systems", "tools", "vessels", "fillers", "containers", "windows", "cure_times", "softening", "rates",
-           "glass", "losses", "limits", "measuring", "damp", "joints", "pots", "trials", "plans", "starts", "cautions",
+MODULES = ("systems", "tools", "vessels", "fillers", "containers", "pot_life", "cure_times", "softening", "rates",
+           "glass", "losses", "ratios", "measuring", "damp", "joints", "pots", "trials", "plans", "starts", "cautions",
            "tasks_shared", "tasks_mixing", "tasks_cleaning", "tasks_trouble", "first_aid", "hazards", "solvents",
            "dusts", "airing", "sunlight", "surfaces",
            "strength")

@@ -1,5 +1,5 @@
 """Kit lines: one thing of the builder's own in one line, and where its figures come from."""
-from ..catalogue.limits import SOON, WARM
+from ..catalogue.ratios import SOON, WARM
 from ..forms.choices import option_words
 from ..forms.late import late
 from ..forms.types import Found, Said, Values

@@ -1,10 +1,10 @@
 """Sources lines: each fact of the catalogue in words, and which of them are found by the words somebody types."""
 from ..catalogue import dusts, first_aid
 from ..catalogue.hazards import PICTOGRAMS
+from ..catalogue.pot_life import HUNDRED
 from ..catalogue.solvents import SOLVENTS
 from ..catalogue.tasks import TOPICS
 from ..catalogue.titles import OF_A_FACE, OF_POT_LIFE, ROWS, TITLES
-from ..catalogue.windows import HUNDRED
 from ..forms.types import Found, Said, Values
 from ..words.lines import SAY, Line, words
 from ..words.messages import fact as fact_of

@@ -2,7 +2,7 @@
 from collections import namedtuple
 
 from ..catalogue.containers import MATTER
-from ..catalogue.limits import AIM, FAR_OFF, WRONG_WAY
+from ..catalogue.ratios import AIM, FAR_OFF, WRONG_WAY
 from ..catalogue.starts import BATCH
 from ..equations.putty import mass_for_putty
 from ..forms.errors import InputError

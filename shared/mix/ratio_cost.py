@@ -1,8 +1,8 @@
 """Ratio cost: what a wrong ratio costs once it is cured, in glass temperature and in resin that never binds."""
 from collections import namedtuple
 
-from ..catalogue.limits import LOST_PER_PERCENT, TOLD_EVENLY
-from ..equations.network import sol_fraction
+from ..catalogue.ratios import LOST_PER_PERCENT, TOLD_EVENLY
+from ..equations.ratio_cost import sol_fraction
 
 LEAST = 0.005  # of the ratio: less is beyond every source
 

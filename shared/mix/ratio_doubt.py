@@ -3,7 +3,7 @@ weights. Its own is taken as it stands there."""
 from collections import namedtuple
 from math import sqrt
 
-from ..catalogue.limits import AIM, HARDENER_DENSITY, RESIN_DENSITY, SAME_MARK, STOP
+from ..catalogue.ratios import AIM, HARDENER_DENSITY, RESIN_DENSITY, SAME_MARK, STOP
 from ..equations.density_doubt import furthest, ratio_doubt
 from ..equations.weighing import doubted_step
 from ..forms.quantities import in_pieces

@@ -1,7 +1,7 @@
 """How exact a ratio is wanted, and how far off it a pour is."""
 from collections import namedtuple
 
-from ..catalogue.limits import AIM, STOP
+from ..catalogue.ratios import AIM, STOP
 from ..equations.weighing import furthest_off
 from ..forms.types import Values
 

@@ -1,5 +1,5 @@
 """Ratio error lines: how an error of a ratio is said."""
-from ..catalogue.limits import AIM, STOP, TOLD_EVENLY
+from ..catalogue.ratios import AIM, STOP, TOLD_EVENLY
 from ..forms.types import Found, Said, Values
 from ..words.lines import BESIDE, WARN, Line, line
 from ..words.messages import fact, message, noted, number, quantity, row, typed

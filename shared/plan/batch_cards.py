@@ -2,19 +2,10 @@
 from ..clock.sun import NAMES
 from ..forms.types import Found, Values
 from ..words.messages import message, typed
-from ..words.numbers import UP, digits, shown
+from ..words.numbers import UP, digits, shown, warmth_typed
 from ..words.texts import said
 
 CARRIED = ("units", "system") + NAMES  # what the links of the pours take along
-
-
-def air_typed(kelvin: float) -> str:
-    """How warm it is when a batch is mixed, as typed text.
-
-    >>> air_typed(291.15)
-    '18.0 °C'
-    """
-    return shown(kelvin - 273.15, 1) + " °C"
 
 
 def sheets(lines: "list[Values]", link: "list[list[str]]", who: Found) -> "list[Values]":
@@ -37,7 +28,7 @@ def sheets(lines: "list[Values]", link: "list[list[str]]", who: Found) -> "list[
         sheet = found[number]
         sheet["lines"].append(line)
         if line["name"] == "air":
-            sheet["air"] = [["air", air_typed(line["value"])], ["temperature", ""]]
+            sheet["air"] = [["air", warmth_typed(line["value"])], ["temperature", ""]]
         if line["name"].startswith("amount_"):
             amount = ["amount", shown(line["value"] * 1000, 0, UP) + " g"]
             label = message("plan-pour.card", what=typed(line["label"]))

@@ -2,9 +2,9 @@
 
 from collections import namedtuple
 
-from ..catalogue.limits import AIM
 from ..catalogue.plans import MOST_BATCHES, MOST_PARTS, MOST_WORK
 from ..catalogue.rates import POSITIONS, RATES
+from ..catalogue.ratios import AIM
 from ..clock.hot_pot import largest_pot
 from ..clock.sun import sun_of
 from ..equations import grouping

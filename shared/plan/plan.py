@@ -2,9 +2,9 @@
 
 from ..catalogue.joints import FACES
 from ..catalogue.plans import MOST_PIECES, MOST_TOLD
+from ..catalogue.pot_life import HUNDRED, WINDOWS
 from ..catalogue.rates import HANDS, MIXING, POSITIONS, RATES
 from ..catalogue.starts import PAUSE
-from ..catalogue.windows import HUNDRED, WINDOWS
 from ..clock import sun
 from ..clock.heat_model import own_pots, timings_of
 from ..clock.hot_pot import BIG, BIG_WARM

@@ -6,8 +6,7 @@ from ..forms.declared import Input
 from ..forms.types import Values
 from ..things.own_timings import read_timings, timings_pairs
 from ..words.messages import cut, message, number
-from ..words.numbers import DOWN, UP, shown
-from .batch_cards import air_typed
+from ..words.numbers import DOWN, UP, shown, warmth_typed
 from .batch_lines import MIXES, moment
 from .batch_record import Record
 from .done_so_far import STEPS
@@ -28,7 +27,7 @@ def leads(values: Values, found: Found, after: Next, system_input: Input) -> "li
     for name, mass in after.mixes:
         label = message("plan-pour", number=after.number, what=MIXES[name])
         said.append({"label": label, "screen": "pour",
-                     "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", number(air_typed(after.air))],
+                     "pairs": system + [["amount", shown(mass * 1000) + " g"], ["air", number(warmth_typed(after.air))],
                                         ["temperature", ""]] + sun.pairs(values)})
     if after.clock is not None:
         system = system + [[name, number(text)] for name, text in timings_pairs(read_timings(values["timings"]))]
@@ -53,7 +52,7 @@ def record_pairs(record: Record) -> "list[list]":
     """What a finished batch took, as the log keeps it."""
     pairs = [["planned", str(record.number)],
              ["seam", cut(named(record.names), MOST_LETTERS)],
-             ["temperature", number(shown(record.temperature - 273.15, 1) + " °C")],
+             ["temperature", number(warmth_typed(record.temperature))],
              ["mass", shown(record.mass * 1000, 0) + " g"], ["crew", record.crew],
              ["hands", str(record.hands)], ["laid", number(shown(record.metres, 2) + " m")]]
     pairs += [[name, number(shown(time / 60, 1) + " min")] for name, time in record.took]
@@ -69,7 +68,7 @@ def clock_pairs(after: Next, clock: Clock) -> "list[list]":
     """A clock for the bag of a batch, of tape alone for the wet film: usable as long as the plan counts, with the
     batch's own steps."""
     container = "bag" if clock.limit == POT else "film"
-    mass, at = shown(clock.mass * 1000, 0, UP) + " g", number(air_typed(after.air))
+    mass, at = shown(clock.mass * 1000, 0, UP) + " g", number(warmth_typed(after.air))
     filler = number(shown(clock.filler * 100, 1, DOWN) + " %")
     first, last = piece_name(clock.names[0]), piece_name(clock.names[-1])
     pairs = [["air", at], ["batch", mass], ["container", container],

@@ -8,9 +8,8 @@ from ..forms.types import Found, Said, Values
 from ..pour.pouring_lines import step as made
 from ..words.lines import ANSWER, ASK, MORE, WARN, Line, line, words
 from ..words.messages import along, listed, message, number, quantity, sentences, typed
-from ..words.numbers import DOWN, NEAREST, UP, shown, to_step
+from ..words.numbers import DOWN, NEAREST, UP, shown, to_step, warmth_typed
 from .advice import CUP, FILM, POT, SOFT
-from .batch_cards import air_typed
 from .batch_lines import MIXES, SOFT_COVE, STEPS
 from .limit_lines import named, piece_name
 from .plan_leads import record_pairs
@@ -88,7 +87,7 @@ def _pour(found: Found, one: Found, name: str, values: Values) -> "list[list]":
     return links.handed_on(found.system, values) + [
         ["amount_is", "total"], ["amount", shown(one.mass * 1000) + " g"],
         ["thicken", "yes" if name == "putty" else "no"], ["stiffness", "stands"],
-        ["air", number(air_typed(found.air))], ["temperature", ""]] + sun.pairs(values)
+        ["air", number(warmth_typed(found.air))], ["temperature", ""]] + sun.pairs(values)
 
 
 def _clock(found: Found, age: float, toward: str) -> float:

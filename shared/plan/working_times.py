@@ -6,8 +6,8 @@ least at the ends of its range (the times in between are longer, tested).
 from collections import namedtuple
 from math import exp, floor, log
 
+from ..catalogue.pot_life import HUNDRED
 from ..catalogue.pots import SIZES
-from ..catalogue.windows import HUNDRED
 from ..clock.heat_model import OWN_POT, known_pots, mixed_resin, quick_in_sun, seen_warmth, timings_of
 from ..clock.heat_table import LEAST, PER_MASS, heat_table
 from ..clock.pot_heat import pot as pot_in

@@ -12,9 +12,9 @@ from ..equations.graduations import (
     smallest_read,
     syringe_spread,
 )
-from ..equations.mending import most_short
-from ..equations.pumping import FURTHEST, Strokes, smallest_strokes, top_up
+from ..equations.pumping import FURTHEST, Strokes, smallest_strokes
 from ..equations.rounding import ceiling, decimals, to_places, to_step
+from ..equations.top_up import most_short, top_up
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values

@@ -1,8 +1,8 @@
 """By pumps: whole strokes of each pump, what they cost in ratio, and the top-up."""
 from collections import namedtuple
 
-from ..equations.mending import further_strokes
-from ..equations.pumping import MOST_FURTHER, Strokes, best_strokes, smallest_strokes, top_up
+from ..equations.pumping import MOST_FURTHER, Strokes, best_strokes, smallest_strokes
+from ..equations.top_up import further_strokes, top_up
 from ..forms.errors import InputError
 from ..forms.memo import once
 from ..forms.types import Values

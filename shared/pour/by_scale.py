@@ -1,9 +1,8 @@
 """By scale: the running readings on one scale, corrected by what it really showed."""
 from collections import namedtuple
 
-from ..equations.mending import most_short, with_additions
-from ..equations.pumping import top_up
 from ..equations.rounding import to_step
+from ..equations.top_up import most_short, top_up, with_additions
 from ..equations.weighing import COVERAGE, corrected, running, smallest_batch, worst_uncertainty
 from ..forms.errors import InputError
 from ..forms.memo import once

@@ -6,9 +6,9 @@ from collections import namedtuple
 
 from ..catalogue.measuring import DENSEST
 from ..clock.usable import contradictions, known, usable
-from ..equations.mending import further_strokes
-from ..equations.pumping import Strokes, top_up
+from ..equations.pumping import Strokes
 from ..equations.stirring import stirring_time
+from ..equations.top_up import further_strokes, top_up
 from ..forms.errors import InputError
 from ..forms.late import late
 from ..forms.types import Said, Values

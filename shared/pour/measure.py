@@ -1,7 +1,7 @@
 """Measure: from the parts of a mix to what the tool must show. Each way has its own module."""
 from collections import namedtuple
 
-from ..catalogue.limits import AIM
+from ..catalogue.ratios import AIM
 from ..clock import sun
 from ..forms.inputs import Choice, Group, Number, Pick
 from ..forms.late import late

@@ -8,7 +8,7 @@ from ..forms.types import Found, Said, Values
 from ..things.records import SYSTEM
 from ..words.lines import MORE, Line, line
 from ..words.messages import message, noted, number, quantity
-from ..words.numbers import DOWN, shown
+from ..words.numbers import DOWN, shown, warmth_typed
 
 
 def say(found: Found, values: Values) -> list[Line]:
@@ -50,14 +50,15 @@ def leads(found: Found, width: "float | None", values: Values, system_input: Inp
     """
     if found.mass is None:
         return []
+    mixed = values["temperature"]
+    air = mixed if values["air"] is None else values["air"]
     pairs = links.handed_on(system_input, values)
     pairs += [["batch", shown(found.mass * 1000, 0) + " g"], ["container", "cup"],
               ["filler", number(shown(found.filler * 100, 1) + " %")],
-              ["grain", "" if found.grain is None else number(shown(found.grain / 1000, 2) + " g/mL")]]
-    mixed, air = values["temperature"], values["air"]
-    pairs.append(["cup_width", "" if width is None else number(shown(width * 1000, 1) + " mm")])
-    pairs.append(["resin_temperature", "" if mixed is None else number(shown(mixed - 273.15, 1) + " °C")])
-    if air is not None or mixed is not None:
-        pairs.append(["air", number(shown((mixed if air is None else air) - 273.15, 1) + " °C")])
+              ["grain", "" if found.grain is None else number(shown(found.grain / 1000, 2) + " g/mL")],
+              ["cup_width", "" if width is None else number(shown(width * 1000, 1) + " mm")],
+              ["resin_temperature", "" if mixed is None else number(warmth_typed(mixed))]]
+    if air is not None:
+        pairs.append(["air", number(warmth_typed(air))])
     pairs += sun.pairs(values)
     return [{"label": "cup-time-clock", "screen": "clock", "pairs": pairs + [["pot.started", NOW]]}]

@@ -1,5 +1,5 @@
 """Lowest temperature: the temperature below which a hardener may stop for good."""
-from ..catalogue.windows import LOWEST
+from ..catalogue.pot_life import LOWEST
 from ..forms.types import Said
 from ..words.messages import message, quantity
 

@@ -5,7 +5,7 @@ from ..forms.errors import InputError
 from ..forms.inputs import Group
 from ..forms.types import Said
 from ..words.messages import message
-from ..words.numbers import DIGITS, reading, shown, small
+from ..words.numbers import DIGITS, reading, shown, small, warmth_typed
 from ..words.units import BY_SPELLING, to_si
 from .kept_words import SPELT
 
@@ -117,13 +117,13 @@ def timings_pairs(rows: list) -> list:
 
 def _typed(row: dict) -> list:
     found = [("said", row["said"]), ("after", shown(row["after"]) + " s"), ("mass", shown(row["mass"] * 1000) + " g"),
-             ("in", row["in"]), ("at", shown(row["at"] - 273.15, 1) + " °C")]
+             ("in", row["in"]), ("at", warmth_typed(row["at"]))]
     if row["filler"] is not None:
         found.append(("filler", shown(row["filler"] * 100, 1) + " %"))
     if row["grain"] is not None:
         found.append(("grain", shown(row["grain"] / 1000, 2) + " g/mL"))
     if row[RESIN] is not None:
-        found.append((RESIN, shown(row[RESIN] - 273.15, 1) + " °C"))
+        found.append((RESIN, warmth_typed(row[RESIN])))
     return found + sun_typed(row)
 
 

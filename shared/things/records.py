@@ -3,8 +3,8 @@
 A record's built-in rows live in the catalogue as typed text, so that a row, a kit entry and a link read the same way.
 """
 from ..catalogue import fillers, systems, tools, vessels
-from ..catalogue.limits import HEAVIEST, LIGHTEST, STOP
 from ..catalogue.marks import UNMEASURED
+from ..catalogue.ratios import HEAVIEST, LIGHTEST, STOP
 from ..equations.shelf import day_number
 from ..equations.weighing import furthest_off
 from ..forms.declared import alike

@@ -29,6 +29,15 @@ def places_for(value: float, digits: int = 3) -> int:
     return max(0, min(4, digits - 1 - floor(log(abs(value)) / TEN + 1e-9)))
 
 
+def warmth_typed(kelvin: float) -> str:
+    """A temperature as typed text, to the tenth of a degree.
+
+    >>> warmth_typed(291.15)
+    '18.0 °C'
+    """
+    return shown(kelvin - 273.15, 1) + " °C"
+
+
 def number(typed: str) -> "float | None":
     """Typed text -> finite float, or None. ASCII digits, a decimal comma is a point, fractions are understood.
 

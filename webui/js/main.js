@@ -14,7 +14,7 @@ import { startRecall } from "./offline/recalled_builds.js";
 import { applySettings } from "./page/settings.js";
 import { lookAtStore, offerWhereFull } from "./store/store.js";
 import { mount as mountScreen } from "./views/screen.js";
-import { arrive } from "./page/ways.js";
+import { arrive } from "./page/to_safety.js";
 import { t } from "./page/words.js";
 
 const LONG = 4000; // ms

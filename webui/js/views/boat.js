@@ -46,7 +46,7 @@ const startStock = (view) => {
     if (started || !view.form.isConnected || !(await all("kit")).some(({ record }) => record === keptAs)) return;
     if (started) return;
     started = true;
-    started = Boolean(await withPart("kit/stock.js", ({ start }) => { start(view); return true; }));
+    started = Boolean(await withPart("kit/boat_rolls.js", ({ start }) => { start(view); return true; }));
   };
   whenChanged((store) => { if (store !== "log" && store !== "pots") look().catch(() => {}); });
   view.brought.then(look).catch(() => {}); // where nothing may be kept there is no roll

@@ -1,5 +1,5 @@
-"""Network: what a wrong ratio does to the chains of a cured resin, each hardener molecule with four hydrogens that bind
-and each resin molecule with two epoxides."""
+"""Ratio cost: what a wrong ratio does to the chains of a cured resin, each hardener molecule with four hydrogens that
+bind and each resin molecule with two epoxides."""
 from math import sqrt
 
 HYDROGENS, EPOXIDES = 4, 2  # of a molecule: diamines on a diepoxide, which most room-temperature systems come close to

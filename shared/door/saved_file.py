@@ -1,10 +1,10 @@
-"""Filed: a file of what stands on a screen, made where it stands: without a server, and of the same program."""
+"""Saved file: a file of what stands on a screen, made where it stands: without a server, and of the same program."""
 import json
 
 from ..boat import phases
 from ..boat.boat_lines import BOUGHT
 from ..boat.cut_drawing import cut_figures
-from ..files import calendar, drawn, rows, tables
+from ..files import calendar, drawn, table_rows, tables
 from ..forms import inputs, links
 from ..forms.clock_times import clock_said
 from ..forms.memo import Memo
@@ -29,16 +29,16 @@ TYPES = {"csv": "text/csv", "svg": "image/svg+xml", "dxf": "image/vnd.dxf", "ics
 CLOCK = "clock"  # a time of the day
 # of a table: its move, rows, and of each column (name of the row, heading, unit or "", decimals, to which side)
 TABLES = {
-    "shopping": (lambda found: rows.shopping(found, phases.cloths(found.surfaces)), (
+    "shopping": (lambda found: table_rows.shopping(found, phases.cloths(found.surfaces)), (
         ("item", "file-item", "", 0, ""), ("count", "boat-joint-copies", "", 0, UP),
         ("mass", "file-mass", "kg", 3, UP), ("length", "boat-joint-length", "m", 2, UP),
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST))),
-    "cuts": (rows.cuts, (
+    "cuts": (table_rows.cuts, (
         ("piece", "file-piece", "", 0, ""), ("material", "boat-remnant-of", "", 0, ""),
         ("width", "joint-layer-width", "mm", 1, NEAREST), ("areal_weight", "joint-layer-weight", "g/m2", 1, NEAREST),
         ("length", "boat-joint-length", "m", 3, UP), ("stock", "file-stock", "", 0, ""),
         ("joint", "boat-joint", "", 0, ""), ("face", "file-face", "", 0, ""))),
-    "batches": (rows.batches, (
+    "batches": (table_rows.batches, (
         ("batch", "file-batch", "", 0, ""), ("crew", "plan-crew", "", 0, ""),
         ("start", "file-start", CLOCK, 0, NEAREST),
         ("end", "file-end", CLOCK, 0, UP), ("latest_start", "plan-latest", CLOCK, 0, DOWN),
@@ -134,7 +134,7 @@ def _called(name: str, value: str, names: "list | tuple") -> Said:
     if name == "stock":
         return "boat-remnant" if value == "remnant" else "file-stock.roll"
     if value.startswith("part_"):
-        return names[rows.LETTERS.index(value[-1])]
+        return names[table_rows.LETTERS.index(value[-1])]
     return {"tape": "joint-tape", "ply": "joint-ply", "filler": "boat-filler",
             "cloth": "sheathing-cloth", "light_filler": "fairing-light"}.get(value) or BOUGHT[value][0]
 

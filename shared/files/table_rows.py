@@ -1,4 +1,4 @@
-"""Rows of tables: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
+"""Table rows: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
 from ..equations.types import Like
 
 LETTERS = "abcde"  # of the parts of a mix: a is the resin
