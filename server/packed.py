@@ -40,7 +40,7 @@ def packed_text(text: bytes) -> bytes:
     known = re.compile(b"|".join(sorted(words, key=len, reverse=True)) or b"(?!)")  # also within a longer word
     body = REPEAT.join(known.sub(lambda word: words[word[0]], part) for part in parts)
     table = b"".join(word + b"\n" for word in words) + b"\n" * (len(SIGNS) - len(words)) + places(found)
-    return _packed(table + body, 32, 40, text, len(table))
+    return _packed(table + body, 40, 40, text, len(table))
 
 
 def packed_texts(one: bytes, other: bytes) -> bytes:
