@@ -16,12 +16,16 @@ PUBLISHED, COMMON, MEMORY = "published", "common practice", "from memory"
 # III);
 # signal words and pictograms by Annex 1. A statement with several categories has the one that liquids and powders of a
 # boat shed usually have, or the worse: H226 category 3, H290 1, H304 1, H228 1, H242 C, H222
-# 1, H261 2, H305 2, H229 alone.
+# 1, H261 2, H305 2, H229 alone, H221 1B, H272 2, H280 compressed, H281 refrigerated, H240 to H242 A to C.
+# H220 to H221, H240 to H242 and H270 to H281: words, signal words and signs READ in Annex I, 2.2.3 to 2.15.3 of the CLP
+# as it stood on 1 September 2025, and in two lists of the European Commission's customs laboratories.
 # Words of EUH440, 441, 450 and 451 were read in two public lists; their signal word, Danger, is remembered.
 # Words of all READ rows were compared with two public copies when they were typed; H227 with OSHA's category 4 of
 # flammable liquids, EUH380 and 381 with guidance on Regulation (EU) 2023/707, categories 1 and 2.
 # code: (words, signal word, pictograms, mark, known)
 HAZARDS = {
+    "H220": ("Extremely flammable gas", "Danger", "flame", PUBLISHED, READ),
+    "H221": ("Flammable gas", "Danger", "flame", PUBLISHED, READ),
     "H222": ("Extremely flammable aerosol", "Danger", "flame", PUBLISHED, READ),
     "H223": ("Flammable aerosol", "Warning", "flame", PUBLISHED, READ),
     "H224": ("Extremely flammable liquid and vapour", "Danger", "flame", PUBLISHED, READ),
@@ -30,6 +34,8 @@ HAZARDS = {
     "H227": ("Combustible liquid", "Warning", "", PUBLISHED, READ),
     "H228": ("Flammable solid", "Danger", "flame", PUBLISHED, READ),
     "H229": ("Pressurised container: May burst if heated", "Warning", "", PUBLISHED, READ),
+    "H240": ("Heating may cause an explosion", "Danger", "bomb", PUBLISHED, READ),
+    "H241": ("Heating may cause a fire or explosion", "Danger", "bomb flame", PUBLISHED, READ),
     "H242": ("Heating may cause a fire", "Danger", "flame", PUBLISHED, READ),
     "H250": ("Catches fire spontaneously if exposed to air", "Danger", "flame", PUBLISHED, READ),
     "H251": ("Self-heating: may catch fire", "Danger", "flame", PUBLISHED, READ),
@@ -37,6 +43,11 @@ HAZARDS = {
     "H260": ("In contact with water releases flammable gases which may ignite spontaneously", "Danger", "flame",
              PUBLISHED, READ),
     "H261": ("In contact with water releases flammable gases", "Danger", "flame", PUBLISHED, READ),
+    "H270": ("May cause or intensify fire; oxidiser", "Danger", "oxidiser", PUBLISHED, READ),
+    "H271": ("May cause fire or explosion; strong oxidiser", "Danger", "oxidiser", PUBLISHED, READ),
+    "H272": ("May intensify fire; oxidiser", "Danger", "oxidiser", PUBLISHED, READ),
+    "H280": ("Contains gas under pressure; may explode if heated", "Warning", "gas", PUBLISHED, READ),
+    "H281": ("Contains refrigerated gas; may cause cryogenic burns or injury", "Warning", "gas", PUBLISHED, READ),
     "H290": ("May be corrosive to metals", "Warning", "corrosion", PUBLISHED, READ),
     "H300": ("Fatal if swallowed", "Danger", "skull", PUBLISHED, READ),
     "H301": ("Toxic if swallowed", "Danger", "skull", PUBLISHED, READ),
@@ -93,9 +104,11 @@ HAZARDS = {
     "H413": ("May cause long lasting harmful effects to aquatic life", "", "", PUBLISHED, READ),
     "H420": ("Harms public health and the environment by destroying ozone in the upper atmosphere", "Warning",
              "exclamation", PUBLISHED, READ),
+    "EUH014": ("Reacts violently with water", "", "", PUBLISHED, READ),
     "EUH018": ("In use may form flammable/explosive vapour-air mixture", "", "", PUBLISHED, READ),
     "EUH019": ("May form explosive peroxides", "", "", PUBLISHED, READ),
     "EUH066": ("Repeated exposure may cause skin dryness or cracking", "", "", PUBLISHED, READ),
+    "EUH070": ("Toxic by eye contact", "", "", PUBLISHED, READ),
     "EUH071": ("Corrosive to the respiratory tract", "", "", PUBLISHED, READ),
     "EUH204": ("Contains isocyanates. May produce an allergic reaction", "", "", PUBLISHED, READ),
     "EUH205": ("Contains epoxy constituents. May produce an allergic reaction", "", "", PUBLISHED, READ),
@@ -119,11 +132,16 @@ HAZARDS = {
              KNOWN),
 }
 # what brings a caution on every screen that knows the product: the caution; a code not here brings none. Of several the
-# earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, categories 1 of what lasts, H314 and H318.)
+# earlier counts. (Acute toxicity 1 to 3, respiratory sensitisation, what burns or explodes and bears Danger, categories
+# 1 of what lasts, H314 and H318, EUH070.)
 BRINGS = {
     "H330": "poison", "H310": "poison", "H300": "poison", "H331": "poison", "H311": "poison", "H301": "poison",
-    "H334": "asthma", "H350": "lasting", "H340": "lasting", "H360": "lasting", "H370": "lasting", "H372": "lasting",
-    "H314": "corrosive", "H318": "corrosive",
+    "H334": "asthma",
+    "H240": "fire", "H241": "fire", "H271": "fire", "H270": "fire", "H250": "fire", "H260": "fire", "H242": "fire",
+    "H272": "fire", "H220": "fire", "H222": "fire", "H224": "fire", "H251": "fire", "H221": "fire", "H225": "fire",
+    "H228": "fire", "H261": "fire",
+    "H350": "lasting", "H340": "lasting", "H360": "lasting", "H370": "lasting", "H372": "lasting",
+    "H314": "corrosive", "H318": "corrosive", "EUH070": "eyes",
 }
 # joined routes: CLP Annex III, table 1.2 (READ in copies)
 JOINED = {
@@ -224,7 +242,10 @@ PRECEDENCE = {
 }
 # sign: (its number in CLP Annex V, KNOWN; the picture in words)
 PICTOGRAMS = {
+    "bomb": ("GHS01", "a bomb that bursts: it can explode"),
     "flame": ("GHS02", "a flame over a line: it burns"),
+    "oxidiser": ("GHS03", "a flame over a circle: it feeds a fire"),
+    "gas": ("GHS04", "a gas cylinder: under pressure"),
     "corrosion": ("GHS05", "drops eating into a hand and a bar: it burns skin and eyes"),
     "skull": ("GHS06", "a skull over crossed bones: poisonous in small amounts"),
     "health": ("GHS08", "a person with a star on the chest: lasting harm"),
@@ -400,7 +421,7 @@ CLOSES = ("recoat_closes",)
 GLASS = [(223.15, 253.15, "K", MEMORY), (328.15, 368.15, "K", MEMORY), (0.3, 0.6, "", MEMORY),
          (10.0, 25.0, "dK", "own judgement")]  # own runs, tests/test_softening.py
 POST_CURE = [(293.15, "K", COMMON), (323.15, "K", COMMON), (28800.0, "hours", COMMON), (10.0, "dK", COMMON),
-             (30 * 86400.0, "hours", "own judgement")]
+             (30 * 86400.0, "hours", "own judgement"), (72 * 3600.0, "hours", "own judgement")]
 HULL_COLOURS = {"white": (0.2, 0.45, PUBLISHED, "lbnl"), "mid": (0.4, 0.8, PUBLISHED, "lbnl"),
                 "dark": (0.8, 0.95, PUBLISHED, "e1980")}
 # ASTM E1980-11, 3.1.11, READ: 1000 W/m2, air 310 K, sky 300 K, hc 5 and 12; emittance 0.90 of its black and white
@@ -502,6 +523,7 @@ MOMENT = (
      "confined", COMMON),
     ("poison", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("asthma", "{signal}: your product, {code}", "{official}.", "mix", PUBLISHED),
+    ("fire", "{signal}: your product, {code}", "{official}. Keep it from heat, sparks and flames.", "open", PUBLISHED),
     ("vapour", "Solvent vapour", "No flame, no spark, air moving through. See the grams this room takes.", "wipe",
      COMMON),
     ("uncured", "Not cured", "Do not sand yet: dust of uncured epoxy can make you allergic.", "sand", COMMON),
@@ -518,6 +540,7 @@ MOMENT = (
     ("sanding", "Dust", "Wear a particle mask and extract dust at the tool.", "sand", COMMON),
     ("lasting", "{signal}: your product, {code}", "{official}.", "open", PUBLISHED),
     ("corrosive", "{signal}, goggles on: {code}", "{official}.", "open", PUBLISHED),
+    ("eyes", "Goggles on: {code}", "{official}.", "open", PUBLISHED),
     ("small_room", "Little air", "{room} with {changes} air changes an hour: open two sides before you open a can.",
      "mix", COMMON),
     ("thick", "Thick layer", "Putty {depth} deep heats itself on the boat too. Apply it in two passes.", "hot", COMMON),

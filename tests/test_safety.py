@@ -121,6 +121,7 @@ def test_precedence_of_pictograms():
     assert safety.signs(("H330", "H302", "H312", "H314", "H318", "H317", "H335")) == ["corrosion", "skull"]
     assert safety.signs(("H300+H310+H330", "H420", "H350i")) == ["skull", "health"]
     assert safety.signs(("H242", "H361fd", "H302+H332")) == ["flame", "health", "exclamation"]
+    assert safety.signs(("H241", "H272", "H280")) == ["bomb", "flame", "oxidiser", "gas"]
 
 
 @pytest.mark.parametrize("typed, read", [
@@ -134,9 +135,10 @@ def test_codes_are_read_as_builders_type_them(typed, read):
     assert statements.codes(typed) == read
 
 
-@pytest.mark.parametrize("code", ["H222", "H229", "H261", "H303", "H305", "H313", "H316", "H320", "H333", "EUH211",
-                                  "EUH212", "EUH430", "EUH431", "H303+H333", "H223", "H250", "H252", "H260", "EUH210",
-                                  "EUH440", "EUH441", "EUH450", "EUH451"])
+@pytest.mark.parametrize("code", ["H220", "H221", "H240", "H241", "H270", "H271", "H272", "H280", "H281", "EUH014",
+                                  "EUH070", "H222", "H229", "H261", "H303", "H305",
+                                  "H313", "H316", "H320", "H333", "EUH211", "EUH212", "EUH430", "EUH431", "H303+H333",
+                                  "H223", "H250", "H252", "H260", "EUH210", "EUH440", "EUH441", "EUH450", "EUH451"])
 def test_codes_of_sprays_of_metal_powders_and_of_other_regions_have_words(code):
     """Old main: "This code is not known here"."""
     told = moves.answer("safety", {"task": "mix", "system": {"by_weight": "100:30", "statements": code}})

@@ -30,6 +30,7 @@ MOMENT = (
     ("hull", "caution-hull", "caution-hull.text", "confined", COMMON, "", "caution-hull.text"),
     ("poison", "caution-poison", "caution-poison.text", "open", PUBLISHED, "ghs", "caution-poison.text"),
     ("asthma", "caution-asthma", "caution-asthma.text", "mix", PUBLISHED, "ghs", "caution-asthma.text"),
+    ("fire", "caution-poison", "caution-fire", "open", PUBLISHED, "ghs", "caution-poison.text"),
     ("vapour", "caution-vapour", "caution-vapour.text", "wipe", COMMON, "", "caution-vapour.short"),
     ("uncured", "caution-uncured", "caution-uncured.text", "sand", COMMON, "", "caution-uncured.text"),
     ("big_pot", "caution-big-pot", "caution-big-pot.text", "hot", COMMON, "", "caution-big-pot.short"),
@@ -41,6 +42,7 @@ MOMENT = (
     ("sanding", "caution-sanding", "caution-sanding.text", "sand", COMMON, "", "caution-sanding.text"),
     ("lasting", "caution-lasting", "caution-lasting.text", "open", PUBLISHED, "ghs", "caution-lasting.text"),
     ("corrosive", "caution-corrosive", "caution-corrosive.text", "open", PUBLISHED, "ghs", "caution-corrosive.text"),
+    ("eyes", "caution-eyes", "caution-poison.text", "open", PUBLISHED, "clp", "caution-poison.text"),
     ("small_room", "caution-small-room", "caution-small-room.text", "mix", COMMON, "", "caution-small-room.text"),
     ("thick", "caution-thick", "caution-thick.text", "hot", COMMON, "", "caution-thick.short"),
     ("cold", "caution-cold", "caution-cold.text", "open", COMMON, "", "caution-cold.short"),
@@ -53,8 +55,11 @@ MOMENT = (
 OWN_CODES = (
     ("poison", ("H330", "H310", "H300", "H331", "H311", "H301")),
     ("asthma", ("H334",)),
+    ("fire", ("H240", "H241", "H271", "H270", "H250", "H260", "H242", "H272", "H220", "H222", "H224", "H251", "H221",
+              "H225", "H228", "H261")),
     ("lasting", ("H350", "H340", "H360", "H370", "H372")),
     ("corrosive", ("H314", "H318")),
+    ("eyes", ("EUH070",)),
 )
 
 # what a caution says where the sun shines on it: no tray then

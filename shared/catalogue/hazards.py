@@ -4,9 +4,11 @@ Wordings change from revision to revision and more than one is on the shelves: t
 """
 from .marks import COMMON, PUBLISHED
 
-# code, text, pictogram, signal word, mark, source. Where a code has several categories the sign and the
+# code, text, pictograms, signal word, mark, source. Where a code has several categories the signs and the
 # word of the worst stand here. Letters behind a code are the EU's; of two that differ in size only the worse is first.
 HAZARDS = (
+    ("H220", "ghs-h220", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H221", "ghs-h221", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H222", "ghs-h222", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H223", "ghs-h223", "flame", "ghs-warning", PUBLISHED, "ghs"),
     ("H224", "ghs-h224", "flame", "ghs-danger", PUBLISHED, "ghs"),
@@ -15,12 +17,19 @@ HAZARDS = (
     ("H227", "ghs-h227", "", "ghs-warning", PUBLISHED, "ghs"),
     ("H228", "ghs-h228", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H229", "ghs-h229", "", "ghs-warning", PUBLISHED, "ghs"),
+    ("H240", "ghs-h240", "bomb", "ghs-danger", PUBLISHED, "ghs"),
+    ("H241", "ghs-h241", "bomb flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H242", "ghs-h242", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H250", "ghs-h250", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H251", "ghs-h251", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H252", "ghs-h252", "flame", "ghs-warning", PUBLISHED, "ghs"),
     ("H260", "ghs-h260", "flame", "ghs-danger", PUBLISHED, "ghs"),
     ("H261", "ghs-h261", "flame", "ghs-danger", PUBLISHED, "ghs"),
+    ("H270", "ghs-h270", "oxidiser", "ghs-danger", PUBLISHED, "ghs"),
+    ("H271", "ghs-h271", "oxidiser", "ghs-danger", PUBLISHED, "ghs"),
+    ("H272", "ghs-h272", "oxidiser", "ghs-danger", PUBLISHED, "ghs"),
+    ("H280", "ghs-h280", "gas", "ghs-warning", PUBLISHED, "ghs"),
+    ("H281", "ghs-h281", "gas", "ghs-warning", PUBLISHED, "ghs"),
     ("H290", "ghs-h290", "corrosion", "ghs-warning", PUBLISHED, "ghs"),
     ("H300", "ghs-h300", "skull", "ghs-danger", PUBLISHED, "ghs"),
     ("H301", "ghs-h301", "skull", "ghs-danger", PUBLISHED, "ghs"),
@@ -74,9 +83,11 @@ HAZARDS = (
     ("H412", "ghs-h412", "", "", PUBLISHED, "ghs"),
     ("H413", "ghs-h413", "", "", PUBLISHED, "ghs"),
     ("H420", "ghs-h420", "exclamation", "ghs-warning", PUBLISHED, "ghs"),
+    ("EUH014", "ghs-euh014", "", "", PUBLISHED, "clp"),
     ("EUH018", "ghs-euh018", "", "", PUBLISHED, "clp"),
     ("EUH019", "ghs-euh019", "", "", PUBLISHED, "clp"),
     ("EUH066", "ghs-euh066", "", "", PUBLISHED, "clp"),
+    ("EUH070", "ghs-euh070", "", "", PUBLISHED, "clp"),
     ("EUH071", "ghs-euh071", "", "", PUBLISHED, "clp"),
     ("EUH204", "ghs-euh204", "", "", PUBLISHED, "clp"),
     ("EUH205", "ghs-euh205", "", "", PUBLISHED, "clp"),
@@ -136,7 +147,10 @@ CLASSES = (
 
 # key, what it is called, the picture in words, mark, source
 PICTOGRAMS = (
+    ("bomb", "pictogram-bomb", "pictogram-bomb.picture", PUBLISHED, "clp-v"),
     ("flame", "pictogram-flame", "pictogram-flame.picture", PUBLISHED, "clp-v"),
+    ("oxidiser", "pictogram-oxidiser", "pictogram-oxidiser.picture", PUBLISHED, "clp-v"),
+    ("gas", "pictogram-gas", "pictogram-gas.picture", PUBLISHED, "clp-v"),
     ("corrosion", "pictogram-corrosion", "pictogram-corrosion.picture", PUBLISHED, "clp-v"),
     ("skull", "pictogram-skull", "pictogram-skull.picture", PUBLISHED, "clp-v"),
     ("health", "pictogram-health", "pictogram-health.picture", PUBLISHED, "clp-v"),

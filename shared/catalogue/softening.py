@@ -20,6 +20,7 @@ POST = (
     ("facts-post-cure.held-for", 8 * 3600.0, "hours", COMMON),
     ("facts-post-cure.climb", 10.0, "dK", COMMON),
     ("facts-post-cure.within", 30 * 86400.0, "hours", JUDGED),
+    ("facts-post-cure.long", 72 * 3600.0, "hours", JUDGED),
 )
 # key, label, share of the sunlight taken up, least and most, mark, source
 COLOURS = (

@@ -15,7 +15,7 @@ from ..words.units import from_si, to_si
 
 CURED, BEYOND = [GLASS[place][1:3] for place in (1, 3)]
 TAKEN_UP = dict([(row[0], row[2:4]) for row in COLOURS])
-FULL_FROM, POST_AT, POST_FOR, _, WITHIN = [row[1] for row in POST]
+FULL_FROM, POST_AT, POST_FOR, _, WITHIN, LONG = [row[1] for row in POST]
 SUNLIGHT, HOT_AIR, SKY, CALM, BREEZE, EMITTANCE = [row[1] for row in SUNLIT]
 SLOWEST = (ENERGY[1], ENERGY[2])  # the ends of the band: one is the slowest where it is warmer, the other where colder
 STAYS, MAY, SOFTENS = 0, 1, 2
@@ -52,9 +52,11 @@ Sun = namedtuple("Sun", ("colour", "air", "surface", "verdict"))
 Stops = namedtuple("Stops", ("before", "after", "post", "suns"))
 
 
-def stopped(held: float) -> Stopped:
+def stopped(held: float, long: "float | None" = None) -> Stopped:
     """Where a cure stops at a temperature that is held [K]; no further above the wholly cured.
 
+    long: the warmest that is held nine times as long [K], or None. The warmer it is, the less above it do hours that
+    just suffice bring a slow hardener (own runs in tests/test_softening.py).
     >>> at = stopped(279.15)
     >>> [round(one, 2) for one in at.conversion], [round(one - 273.15) for one in at.glass]
     ([0.57, 0.87], [16, 31])
@@ -68,7 +70,10 @@ def stopped(held: float) -> Stopped:
         low, high = [found(*(middle[:place] + [end] + middle[place + 1:])) for end in row[1:3]]
         ends.append((low, high))
     low, high = expanded(found(*middle), ends)
-    glass = [min(held + BEYOND[end], CURED[end]) for end in (0, 1)]
+    surely = min(held + BEYOND[0], POST_AT + (held - POST_AT) * (1 - BEYOND[0] / (POST_AT - FULL_FROM)))
+    if long:
+        surely = max(surely, long + BEYOND[0])
+    glass = [min(surely, POST_AT, CURED[0]), min(held + BEYOND[1], CURED[1])]
     return Stopped(held, (max(0.0, low), min(1.0, high)), glass)
 
 
@@ -104,7 +109,9 @@ def sun_on(colour: str, air: float, seam: "Stopped | None") -> Sun:
 def stops(values: Values, steps: list) -> Stops:
     """steps: (temperature [K], duration [s]) of the coming weeks, as far as cure is counted in them"""
     held = warmest_held(steps, POST_FOR, SLOWEST, POST_AT)
-    before = after = None if held is None else stopped(held)
+    before = after = None
+    if held is not None:
+        before = after = stopped(held, warmest_held(steps, LONG, SLOWEST, POST_AT))
     post = None
     if values["post_to"] is not None:
         post = post_of(values["post_to"], values["post_for"], held)

@@ -39,8 +39,8 @@ def reckon(values: Values, answers: list) -> CurrentResult:
     signs: list = []
     for name in names:
         grave = gravest(name, known["codes"])
-        if grave and grave[2] not in signs:
-            signs.append(grave[2])
+        if grave:
+            signs.extend([sign for sign in grave[2].split(" ") if sign and sign not in signs])
     first, heats = _first([name for name in names if name not in HEATS], [name for name in names if name in HEATS],
                           names[0])
     return CurrentResult(first, heats, signs, known)

@@ -54,7 +54,8 @@ def signs(found: "list[str] | tuple[str, ...]") -> "list[str]":
     (['corrosion', 'exclamation', 'environment'], ['exclamation'], ['skull'])
     """
     plain = single(found)
-    carried = [(row[2], row[0][:4]) for row in [hazard(code) for code in plain] if row and row[2]]
+    carried = [(sign, row[0][:4]) for row in [hazard(code) for code in plain] if row and row[2]
+               for sign in row[2].split(" ")]
     present = [sign for sign, _ in carried]
     needless: list = []
     for sign, cause, replaced, _, _ in PRECEDENCE:
