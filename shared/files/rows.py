@@ -1,4 +1,5 @@
 """Rows of tables: what a boat takes to buy and to cut and the batches of a day, as named values in SI."""
+from ..equations.surfaces import DAY
 from ..equations.types import Like
 
 LETTERS = "abcde"  # of the parts of a mix: a is the resin
@@ -50,3 +51,17 @@ def batches(found: Like) -> list:
              "latest_start": one.latest, "done": one.batch.finished, "length": one.length,
              "too_late": one.refused is not None, "air_temperature": one.details and one.details.air}
             for one in found.batches]
+
+
+def layers(found: Like) -> list:
+    """The coats of a day. found: a `plan_found.Found`"""
+    return [{"surface": one.row["name"] or str(one.row["place"] + 1), "coat": one.number, "area": one.row["area"],
+             "start": one.starts[0], "end": one.end, "latest_start": one.latest, "pot_count": one.pots.count,
+             "pot_mass": one.pots.mass, "sand_first": one.sanded, "next_from": one.opens, "next_until": one.closes,
+             "sand_from": one.sands} for one in found.layers]
+
+
+def of_day(found: Like) -> list:
+    """Batches, then coats, each with its day, from 1."""
+    return [dict(row, day=row["start"] // DAY + 1) for row in batches(found) + [
+        dict(row, crew=0) for row in layers(found)]]

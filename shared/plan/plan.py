@@ -22,11 +22,12 @@ from ..things.records import SCALE, SYSTEM
 from ..things.records_shed import PEOPLE
 from ..words.messages import fact, message, number
 from ..words.numbers import bare
-from . import day, done_so_far, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
+from . import day, done_so_far, layers, plan_found, plan_leads, plan_lines, plan_next, timeline, working_times
 from .day import Plan
 
 TIMES, PACE, LEFT = "plan-fold-times", "plan-fold-rates", "plan-fold-left"
-FOLDS = tuple([("batch_" + str(one), message("plan-fold-batch", number=one)) for one in range(1, MOST_TOLD + 1)])
+FOLDS = tuple([("batch_" + str(one), message("plan-fold-batch", number=one)) for one in range(1, MOST_TOLD + 1)]) + (
+    (plan_lines.LAYERS, "plan-surfaces"),)
 WINDOW = {row[0]: row for row in WINDOWS}
 AT = fact("degC", REFERENCE)
 MOST_HELP = message("plan-most.help", calm=fact("g", BIG), warm=fact("g", BIG_WARM))
@@ -54,7 +55,8 @@ INPUTS = (
             Number("wet", "plan-piece-wet", unit="g/m", low=0, high=5000, help="plan-piece-wet.help"),
             Number("layers", "plan-piece-layers", low=1, high=8, default=1, whole=True, help="plan-piece-layers.help"),
             Choice("position", "plan-piece-position", tuple([row[:2] for row in POSITIONS])),
-        ), least=1, most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
+        ), most=MOST_PIECES, each="plan-pieces.each", fold="plan-pieces"),
+        layers.GROUP,
         Pick("crew", "plan-crew", PEOPLE, default="1"),
         Choice("people", "plan-people", (("", "plan-people.as-above"),) + tuple([row[:2] for row in PEOPLE.rows]),
                fold=PACE),
@@ -109,12 +111,15 @@ INPUTS = (
                     help=message("plan-rate-help", rate=number(str(rate)), low=number(str(least)),
                                  high=number(str(most))))
              for name, label, rate, least, most, _ in RATES])
+    + layers.paces(PACE)
     + done_so_far.INPUTS
 )
 
 
 def check_asked(values: Values) -> None:
     """What no single field can know: a pot life without its mass, a profile that does not cover the start."""
+    if not (values["pieces"] or values["surfaces"]):
+        INPUTS[0].refuse("pieces", message("field-rows.least", least=1))
     system = values["system"]
     pots = own_pots(timings_of(working_times.timed(values)))
     timed = system["pot_time"] is not None or not pots
@@ -140,7 +145,7 @@ def check(values: Values) -> None:
     check_asked(values)
     too_many = None
     try:
-        planned(values)
+        layers.reckoned(values, planned(values))
     except day.TooMany as error:
         too_many = error.what
     if too_many == day.PIECES:
