@@ -391,7 +391,9 @@ def plan(found: Any, values: dict, who: Reader) -> Data:
                 "helps": [{"helps": one.name} for one in getattr(found.none, "helps", None) or ()]}
     summary = found.summary
     told: Data = {"possible": True, "too_cold": found.cold is not None,
-                  "working_temperature": found.cold and found.cold.least, "layers": tables.layers(found)}
+                  "working_temperature": found.cold and found.cold.least, "layers": [row | {
+                      "sand_first": one.latest is None, "next_from": one.opens, "next_until": one.closes,
+                      "sand_from": one.sands} for row, one in zip(tables.layers(found), found.layers, strict=True)]}
     if summary is None:
         return told
     told |= {

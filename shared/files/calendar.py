@@ -112,11 +112,9 @@ def of_plan(day: int, found: Like, answer: dict, who: Reader, values: dict) -> l
         events.append(Event(head["label"], on_day(day, one.batch.start, NEAREST), on_day(day, one.end),
                             head["text"] + "\n" + told, False, False))
     for place, one in enumerate(found.layers):
-        number = "_{}".format(place + 1)
-        head, more = [[line for line in lines if line["name"] == name + number] for name in ("layer", "mixing")]
-        events.append(Event(head[0]["label"], on_day(day, one.starts[0], NEAREST), on_day(day, one.end), "\n".join(
-            [part for part in (head[0]["text"], head[0]["rough"], head[0]["caution"], _told(more, who)) if part]),
-            False, False))
+        head = next(iter([line for line in lines if line["name"] == "layer_{}".format(place + 1)]))
+        events.append(Event(head["label"], on_day(day, one.starts[0], NEAREST), on_day(day, one.end), "\n".join(
+            [head[part] for part in ("text", "rough", "caution") if head[part]]), False, False))
     return events
 
 

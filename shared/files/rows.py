@@ -56,9 +56,8 @@ def batches(found: Like) -> list:
 def layers(found: Like) -> list:
     """The coats of a day. found: a `plan_found.Found`"""
     return [{"surface": one.row["name"] or str(one.row["place"] + 1), "coat": one.number, "area": one.row["area"],
-             "start": one.starts[0], "end": one.end, "latest_start": one.latest, "pot_count": one.pots.count,
-             "pot_mass": one.pots.mass, "sand_first": one.sanded, "next_from": one.opens, "next_until": one.closes,
-             "sand_from": one.sands} for one in found.layers]
+             "start": one.starts[0], "end": one.end, "latest_start": one.latest,
+             "pot_count": one.pots.count, "pot_mass": one.pots.mass} for one in found.layers]
 
 
 def of_day(found: Like) -> list:

@@ -49,7 +49,7 @@ def _layer(values: Values, one: Layer, name: str, rank: str, part: str) -> Line:
     span = message("plan-span", start=_clock(values, one.starts[0]), end=_clock(values, one.end))
     pots = message("surface-pots.text", count=one.pots.count, mass=quantity(one.pots.mass, "g", UP))
     return line(name, called(one), one.starts[0], "s", row([span, pots], " · "), rough=_next(values, one), rank=rank,
-                part=part, caution="coats-sand.text" if one.sanded else "")
+                part=part, caution="coats-sand.text" if one.latest is None else "")
 
 
 def _next(values: Values, one: Layer) -> Said:

@@ -111,7 +111,7 @@ INPUTS = (
                     help=message("plan-rate-help", rate=number(str(rate)), low=number(str(least)),
                                  high=number(str(most))))
              for name, label, rate, least, most, _ in RATES])
-    + layers.paces(PACE)
+    + layers.PACES
     + done_so_far.INPUTS
 )
 

@@ -1812,8 +1812,7 @@ plan-share = Nutzbarer Anteil eines Zeitfensters
 plan-mixing-help = Aus dem Gedächtnis, { $low } bis { $high }.
 # m/min
 plan-rate-help = Liegende Naht, eine Person. Leer: Tempo des Teams, oder { $rate } (aus dem Gedächtnis, { $low } bis { $high }).
-plan-pace =
-    .help = Liegend, eine Person. Leer: { $usual } (unsere Einschätzung, { $range }).
+plan-pace = Liegend, eine Person.
 plan-fold-left = Was zurückbleibt
 plan-fold-times = Verarbeitungszeiten
 plan-fold-rates = Eigenes Arbeitstempo

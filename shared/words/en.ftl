@@ -1870,8 +1870,7 @@ plan-share = Share of each time to use
 plan-mixing-help = From memory, { $low } to { $high }.
 # m/min
 plan-rate-help = Downhand, one person. If empty: the crew's, or { $rate } (from memory, { $low } to { $high }).
-plan-pace =
-  .help = Downhand, one person. If empty: { $usual } (own judgement, { $range }).
+plan-pace = Downhand, one person.
 plan-fold-left = What stays behind
 plan-fold-times = Usable times
 plan-fold-rates = Own rates
